@@ -1,0 +1,75 @@
+// The storage port: all that the ledger asks of a store, in six calls. A store keeps bytes; it opens nothing and checks
+// nothing but that a row does not contradict one it has. `append` answers only when everything is as durable as `durability` says.
+#pragma once
+
+#include "core/model/ids.hpp"
+#include "core/wire/fault.hpp"
+
+#include <array>
+#include <cstdint>
+#include <map>
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+namespace limbledger::ledger {
+
+using Bytes = std::vector<std::uint8_t>;
+using Hash = std::array<std::uint8_t, 32>;
+using Signature = std::array<std::uint8_t, 64>;
+
+enum class RowState : std::uint8_t { whole = 0, erased = 1, pruned = 2, withheld = 3 };
+enum class Durability : std::uint8_t { memory, browser, disk };
+
+// One entry as stored or received: 32 bytes of header and its body (or, when the state is not whole, the body's hash).
+struct Row {
+  model::ReplicaId replica;
+  std::uint64_t seq = 0;
+  Hash hash{};  // the entry's hash
+  RowState state = RowState::whole;
+  std::array<std::uint8_t, 32> header{};
+  Bytes body;
+};
+
+struct Head {
+  model::ReplicaId replica;
+  std::uint64_t seq = 0;
+  Hash hash{};
+  Signature signature{};
+  friend bool operator==(const Head&, const Head&) = default;
+};
+
+using Meta = std::map<std::string, Bytes>;
+
+struct Heads {
+  std::vector<Head> newest;  // one a leaf: several for a replica only after a fork
+  std::vector<Head> kept;    // every stored head, by replica and seq
+  Meta meta;
+};
+
+class LogStore {
+ public:
+  LogStore() = default;
+  LogStore(const LogStore&) = delete;
+  LogStore& operator=(const LogStore&) = delete;
+  virtual ~LogStore() = default;
+
+  // All or nothing, in one transaction. A row that is already there, byte for byte, changes nothing. An empty value in
+  // `meta` removes that name. A head replaces the newest head of its leaf; every thousandth entry's head is kept.
+  [[nodiscard]] virtual Result<void> append(std::span<const Row> rows, std::span<const Head> heads, const Meta& meta) = 0;
+  // Rows of one replica with from <= seq <= to, in order of seq and then hash; `limit` rows at most.
+  [[nodiscard]] virtual Result<std::vector<Row>> read(const model::ReplicaId& replica, std::uint64_t from, std::uint64_t to,
+                                                      std::size_t limit) = 0;
+  // Rows under one key, in order of replica, seq, hash.
+  [[nodiscard]] virtual Result<std::vector<Row>> read_kid(const model::KeyId& kid) = 0;
+  [[nodiscard]] virtual Result<Heads> heads() = 0;
+  // Replaces the bodies of the named entries by their hash, with the given state. Unknown entries are passed over.
+  [[nodiscard]] virtual Result<void> drop_bodies(std::span<const model::EntryId> entries, RowState state) = 0;
+  // Keeps rows that do not join yet, apart from the log; with `rows` empty gives back what is parked and forgets it.
+  [[nodiscard]] virtual Result<std::vector<Row>> park(std::span<const Row> rows) = 0;
+
+  [[nodiscard]] virtual Durability durability() const = 0;
+};
+
+}  // namespace limbledger::ledger

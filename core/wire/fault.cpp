@@ -1,0 +1,128 @@
+#include "core/wire/fault.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cstdlib>
+
+namespace limbledger::wire {
+
+namespace {
+
+using enum FaultClass;
+
+// Alphabetical; a retired code stays here with its meaning.
+constexpr std::array codes{
+    FaultCode{"addendum.kind", refused, false, "this addendum cannot hold what was sent", "send a text, or findings, or both"},
+    FaultCode{"consent.to_record", refused, false, "consent to record was refused or withdrawn", "record the consent first, or stop here"},
+    FaultCode{"entry.format", trust, false, "an entry is not of the ledger's format", "run verify; keep the file and a copy of it"},
+    FaultCode{"entry.gap", trust, false, "entries are missing before this one", "bring the earlier entries of this replica"},
+    FaultCode{"entry.hash", trust, false, "an entry does not have the hash its chain says", "run verify; use the copy held elsewhere"},
+    FaultCode{"entry.head", trust, false, "the signature over a head does not hold", "run verify; use the copy held elsewhere"},
+    FaultCode{"entry.key", trust, false, "a key does not belong to its object, or is missing", "run verify; use the copy held elsewhere"},
+    FaultCode{"entry.seal", trust, false, "a sealed entry does not open", "run verify; use the copy held elsewhere"},
+    FaultCode{"entry.size", trust, false, "an entry's body is over 1 MiB", "it cannot have been made by this program"},
+    FaultCode{"entry.store", trust, false, "the store's file is damaged", "run verify; keep the file and a copy of it"},
+    FaultCode{"exam.not_yours", denied, false, "this token may use its own exam only", "use the exam that the token names"},
+    FaultCode{"exam.signed", refused, false, "the exam is signed; its record does not change", "write an addendum"},
+    FaultCode{"exam.unknown", unknown_id, false, "no exam has this id here", "look the exam up with exam.find"},
+    FaultCode{"exam.withdrawn", refused, false, "the exam is withdrawn", "open a new exam"},
+    FaultCode{"examiner.unknown", unknown_id, false, "no examiner has this id or label here", "use the id that health.check or the program shows"},
+    FaultCode{"finding.contradicts", asked_back, false, "this contradicts another finding", "check both; send it again with confirmed, or change it"},
+    FaultCode{"finding.stale", stale, false, "the place is filled by a value that the writer had not named", "show both values; send again with replaces or beside"},
+    FaultCode{"finding.unknown", unknown_id, false, "no finding has this id here", "read the exam again"},
+    FaultCode{"format.newer", refused, false, "this part was written by a newer edition and cannot be replaced here", "update this program"},
+    FaultCode{"host.refused", denied, false, "the Host header is not this machine's", "call the address that sidecar.json names"},
+    FaultCode{"internal.failure", internal, true, "something went wrong inside; the log has the incident", "try again; report the incident's number"},
+    FaultCode{"internal.memory", internal, true, "not enough memory", "close other programs and try again"},
+    FaultCode{"item.not_applicable", refused, false, "this item does not fit what was sent", "look the item up in catalogue.read"},
+    FaultCode{"item.side", refused, false, "this item has no such side", "use one of the item's sides"},
+    FaultCode{"item.unknown", refused, false, "no such item in this edition", "use the nearest name shown, or catalogue.read"},
+    FaultCode{"item.withheld", asked_back, false, "this step is not advised now", "already done? send it again with despite"},
+    FaultCode{"json.duplicate_member", envelope, false, "a member is named twice", "send each member once"},
+    FaultCode{"json.syntax", syntax, false, "the text is not JSON", "send one JSON text in UTF-8"},
+    FaultCode{"ledger.in_use", read_only, true, "another program holds this ledger", "stop the other program first"},
+    FaultCode{"ledger.locked", locked, true, "the ledger is locked", "unlock it with ledger.unlock"},
+    FaultCode{"ledger.none", unknown_id, false, "there is no ledger here", "make one with: limbledger new DIR"},
+    FaultCode{"ledger.passphrase", locked, true, "the passphrase or code does not open it", "try again after the wait shown"},
+    FaultCode{"ledger.read_only", read_only, true, "nothing can be written now (disk full or read only)", "free some space; reading goes on"},
+    FaultCode{"ledger.wait", locked, true, "too many wrong passphrases; wait", "try again after the wait shown"},
+    FaultCode{"limit.batch", envelope, false, "too many calls in one batch", "send fewer calls a batch"},
+    FaultCode{"limit.depth", envelope, false, "lists and objects are nested too deep", "send a flatter message"},
+    FaultCode{"limit.items", shape, false, "a list is too long", "send fewer items a call"},
+    FaultCode{"limit.pointers", refused, false, "an operation names too many others", "send fewer pointers"},
+    FaultCode{"limit.rate", limit, true, "too many calls or connections", "wait and send again"},
+    FaultCode{"limit.size", envelope, false, "the message is too large", "send a smaller message"},
+    FaultCode{"limit.text", shape, false, "a text is too long", "shorten it; nothing was cut"},
+    FaultCode{"method.unknown", unknown_method, false, "there is no such method", "rpc.discover lists the methods"},
+    FaultCode{"origin.refused", denied, false, "this page may not call the sidecar", "open the page that the sidecar serves"},
+    FaultCode{"params.missing", shape, false, "a member is missing", "send it"},
+    FaultCode{"params.unknown_member", shape, false, "there is no such member", "use the nearest name shown"},
+    FaultCode{"params.unknown_word", shape, false, "there is no such word here", "use one of the words listed"},
+    FaultCode{"params.wrong_type", shape, false, "the value has the wrong type or form", "send what was expected"},
+    FaultCode{"parcel.cut_short", trust, true, "the parcel ends too early", "copy it again from where it came"},
+    FaultCode{"parcel.foreign", trust, false, "the parcel belongs to another clinic", "use a parcel of this clinic"},
+    FaultCode{"person.unknown", unknown_id, false, "no person has this id here", "look the person up with person.find"},
+    FaultCode{"place.unknown", unknown_id, false, "no place has this id here", "read the places with place.read"},
+    FaultCode{"protocol.version", refused, false, "this protocol version is not spoken", "use one in the range shown"},
+    FaultCode{"replica.forked", trust, false, "this replica's chain has two branches", "both are kept; go on under a new replica"},
+    FaultCode{"replica.revoked", trust, false, "this device was revoked", "a person decides at the hub"},
+    FaultCode{"request.envelope", envelope, false, "this is not a JSON-RPC 2.0 request", "send jsonrpc, method, params and id as the specification says"},
+    FaultCode{"request.reused", refused, false, "this request id was used for something else", "make a new UUID for a new request"},
+    FaultCode{"revision.unknown", shape, false, "seen names entries that are not of this record", "send back the revision that was shown"},
+    FaultCode{"side.needed", refused, false, "the side is missing", "name left, right or midline"},
+    FaultCode{"statement.unknown", unknown_id, false, "the assessment has no such statement", "use an id from exam.assess"},
+    FaultCode{"token.expired", denied, false, "the token has expired", "open a new session"},
+    FaultCode{"token.missing", denied, false, "a token is needed", "open a session first"},
+    FaultCode{"token.scope", denied, false, "the token does not allow this method", "use a token with the scope shown"},
+    FaultCode{"value.all_or_one", refused, false, "exactly one way of giving the value is needed", "send one of the members listed"},
+    FaultCode{"value.control_character", shape, false, "a text holds a control character", "remove it"},
+    FaultCode{"value.date", shape, false, "not a calendar date", "send 1971, 1971-05 or 1971-05-12"},
+    FaultCode{"value.disagrees", refused, false, "the value does not agree with its readings", "send the readings alone"},
+    FaultCode{"value.empty", shape, false, "a text is empty", "leave the member out, or write something"},
+    FaultCode{"value.grade", refused, false, "this grade is not on the item's scale", "use a grade of the scale listed"},
+    FaultCode{"value.instrument", refused, false, "this item is not measured so", "use one of the instruments listed"},
+    FaultCode{"value.kind", shape, false, "this item does not take a value of this kind", "send the kind that was expected"},
+    FaultCode{"value.neutral_zero", refused, false, "the three numbers cannot be read as a neutral-zero triple", "send three whole numbers with a zero, and their order"},
+    FaultCode{"value.out_of_range", refused, false, "impossible value", "measure again"},
+    FaultCode{"value.position", refused, false, "this item is not examined so", "use one of the positions listed"},
+    FaultCode{"value.step", shape, false, "more decimals than the unit has", "round to the step"},
+    FaultCode{"value.trials", refused, false, "too many or too few readings", "send the number of readings the item takes"},
+    FaultCode{"value.unit_missing", refused, false, "a number without its unit", "send the number with its unit"},
+    FaultCode{"value.unusual", asked_back, false, "possible, but unlikely", "check it; send it again with confirmed, or change it"},
+    FaultCode{"value.why", refused, false, "this reason needs a detail", "say why in detail"},
+};
+
+}  // namespace
+
+std::span<const FaultCode> fault_codes() { return codes; }
+
+const FaultCode* find_fault_code(std::string_view code) {
+  const auto found = std::lower_bound(codes.begin(), codes.end(), code, [](const FaultCode& a, std::string_view b) { return a.code < b; });
+  return found != codes.end() && found->code == code ? &*found : nullptr;
+}
+
+FaultClass Refusal::number() const {
+  FaultClass gravest = asked_back;
+  bool first = true;
+  for (const Fault& fault : faults) {
+    const FaultCode* row = find_fault_code(fault.code);
+    const FaultClass one = row != nullptr ? row->number : internal;
+    if (first || gravest == asked_back) {
+      gravest = one;
+    }
+    first = false;
+  }
+  return gravest;
+}
+
+bool Refusal::retry() const {
+  return !faults.empty() && std::all_of(faults.begin(), faults.end(), [](const Fault& fault) {
+    const FaultCode* row = find_fault_code(fault.code);
+    return row != nullptr && row->retry;
+  });
+}
+
+// Never reached: house rules ban `.value()` on results. Ending the program is the honest answer to a programmer's mistake.
+void throw_exception_from_error(const Refusal&, const boost::source_location&) { std::abort(); }
+
+}  // namespace limbledger::wire

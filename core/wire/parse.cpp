@@ -1,0 +1,288 @@
+#include "core/wire/parse.hpp"
+
+#include <simdjson.h>
+
+#include <algorithm>
+
+namespace limbledger::wire {
+
+namespace {
+
+using simdjson::ondemand::json_type;
+
+// On-Demand checks only what it visits, so a pass of the DOM parser over the whole text comes before it.
+class Builder {
+ public:
+  Builder(std::vector<Node>& nodes, simdjson::ondemand::document& document, std::string_view text)
+      : nodes_(nodes), document_(document), text_(text) {}
+
+  [[nodiscard]] bool build() {
+    nodes_.emplace_back();
+    json_type type{};
+    if (document_.type().get(type) != simdjson::SUCCESS) {
+      return false;
+    }
+    if (type == json_type::object || type == json_type::array) {
+      simdjson::ondemand::value root;
+      return document_.get_value().get(root) == simdjson::SUCCESS && fill(root, 0);
+    }
+    return fill_scalar_root(type);
+  }
+
+  // The pointer to a member named twice, or empty.
+  [[nodiscard]] std::string repeated() const {
+    std::string path;
+    return repeated_.empty() || !find_path(0, repeated_at_, path) ? std::string{} : path + repeated_;
+  }
+
+ private:
+  [[nodiscard]] bool fill_scalar_root(json_type type) {
+    Node& node = nodes_.front();
+    node.raw = trimmed(text_);
+    switch (type) {
+      case json_type::string:
+        node.kind = NodeKind::text;
+        return document_.get_string().get(node.text) == simdjson::SUCCESS;
+      case json_type::number:
+        node.kind = NodeKind::number;
+        return true;
+      case json_type::boolean:
+        node.kind = NodeKind::boolean;
+        return true;
+      default:
+        node.kind = NodeKind::null;
+        return true;
+    }
+  }
+
+  [[nodiscard]] static std::string_view trimmed(std::string_view text) {
+    const auto first = text.find_first_not_of(" \t\r\n");
+    const auto last = text.find_last_not_of(" \t\r\n");
+    return first == std::string_view::npos ? std::string_view{} : text.substr(first, last - first + 1);
+  }
+
+  // The text from `start` to where the document now stands.
+  [[nodiscard]] std::string_view slice_from(const char* start) {
+    const char* here = nullptr;
+    if (document_.current_location().get(here) != simdjson::SUCCESS) {
+      here = text_.data() + text_.size();
+    }
+    return trimmed({start, static_cast<std::size_t>(here - start)});
+  }
+
+  [[nodiscard]] bool fill(simdjson::ondemand::value value, std::uint32_t self) {
+    json_type type{};
+    if (value.type().get(type) != simdjson::SUCCESS) {
+      return false;
+    }
+    const std::string_view token = value.raw_json_token();
+    nodes_[self].raw = trimmed(token);
+    switch (type) {
+      case json_type::object:
+        return fill_object(value, self, token.data());
+      case json_type::array:
+        return fill_list(value, self, token.data());
+      case json_type::string: {
+        nodes_[self].kind = NodeKind::text;
+        std::string_view text;
+        if (value.get_string().get(text) != simdjson::SUCCESS) {
+          return false;
+        }
+        nodes_[self].text = text;
+        return true;
+      }
+      case json_type::number:
+        nodes_[self].kind = NodeKind::number;
+        return true;
+      case json_type::boolean:
+        nodes_[self].kind = NodeKind::boolean;
+        return true;
+      case json_type::null:
+        nodes_[self].kind = NodeKind::null;
+        return value.is_null();
+    }
+    return false;
+  }
+
+  [[nodiscard]] std::uint32_t add(std::uint32_t self, std::uint32_t& last) {
+    const auto index = static_cast<std::uint32_t>(nodes_.size());
+    nodes_.emplace_back();
+    (last == 0 ? nodes_[self].first : nodes_[last].next) = index;
+    last = index;
+    ++nodes_[self].count;
+    return index;
+  }
+
+  [[nodiscard]] bool fill_object(simdjson::ondemand::value value, std::uint32_t self, const char* start) {
+    nodes_[self].kind = NodeKind::object;
+    simdjson::ondemand::object object;
+    if (value.get_object().get(object) != simdjson::SUCCESS) {
+      return false;
+    }
+    std::uint32_t last = 0;
+    for (auto field : object) {
+      std::string_view key;
+      simdjson::ondemand::value inner;
+      if (field.unescaped_key().get(key) != simdjson::SUCCESS || field.value().get(inner) != simdjson::SUCCESS) {
+        return false;
+      }
+      const std::uint32_t index = add(self, last);
+      nodes_[index].key = key;
+      if (!fill(inner, index)) {
+        return false;
+      }
+    }
+    nodes_[self].raw = slice_from(start);
+    note_repeated(self);
+    return true;
+  }
+
+  [[nodiscard]] bool fill_list(simdjson::ondemand::value value, std::uint32_t self, const char* start) {
+    nodes_[self].kind = NodeKind::list;
+    simdjson::ondemand::array list;
+    if (value.get_array().get(list) != simdjson::SUCCESS) {
+      return false;
+    }
+    std::uint32_t last = 0;
+    for (auto element : list) {
+      simdjson::ondemand::value inner;
+      if (element.get(inner) != simdjson::SUCCESS) {
+        return false;
+      }
+      const std::uint32_t index = add(self, last);
+      if (!fill(inner, index)) {
+        return false;
+      }
+    }
+    nodes_[self].raw = slice_from(start);
+    return true;
+  }
+
+  void note_repeated(std::uint32_t self) {
+    if (!repeated_.empty() || nodes_[self].count < 2) {
+      return;
+    }
+    keys_.clear();
+    for (std::uint32_t at = nodes_[self].first; at != 0; at = nodes_[at].next) {
+      keys_.push_back(nodes_[at].key);
+    }
+    std::sort(keys_.begin(), keys_.end());
+    const auto twice = std::adjacent_find(keys_.begin(), keys_.end());
+    if (twice != keys_.end()) {
+      repeated_at_ = self;
+      repeated_ = pointer_step(*twice);
+    }
+  }
+
+  // The pointer from the root to the wanted node; only looked for when there is a fault to name.
+  [[nodiscard]] bool find_path(std::uint32_t from, std::uint32_t wanted, std::string& path) const {
+    if (from == wanted) {
+      return true;
+    }
+    std::size_t position = 0;
+    for (std::uint32_t at = nodes_[from].first; at != 0; at = nodes_[at].next, ++position) {
+      const std::size_t length = path.size();
+      path += nodes_[from].kind == NodeKind::object ? pointer_step(nodes_[at].key) : pointer_step(position);
+      if (find_path(at, wanted, path)) {
+        return true;
+      }
+      path.resize(length);
+    }
+    return false;
+  }
+
+  std::vector<Node>& nodes_;
+  simdjson::ondemand::document& document_;
+  std::string_view text_;
+  std::string repeated_;
+  std::uint32_t repeated_at_ = 0;
+  std::vector<std::string_view> keys_;
+};
+
+[[nodiscard]] Fault syntax_fault(simdjson::error_code error) {
+  switch (error) {
+    case simdjson::DEPTH_ERROR:
+      return {"limit.depth", "", "fewer levels of lists and objects"};
+    case simdjson::UTF8_ERROR:
+      return {"json.syntax", "", "strict UTF-8"};
+    case simdjson::NUMBER_ERROR:
+      return {"json.syntax", "", "a number within the range of a double"};
+    case simdjson::UNESCAPED_CHARS:
+    case simdjson::STRING_ERROR:
+      return {"json.syntax", "", "texts in double quotes with control characters escaped and surrogates in pairs"};
+    case simdjson::EMPTY:
+      return {"json.syntax", "", "one JSON value"};
+    default:
+      return {"json.syntax", "", "one JSON value, no comments, no trailing commas"};
+  }
+}
+
+}  // namespace
+
+struct Document::Keep {
+  simdjson::padded_string text;
+  simdjson::ondemand::parser parser;
+};
+
+Document::Document() = default;
+Document::Document(Document&&) noexcept = default;
+Document& Document::operator=(Document&&) noexcept = default;
+Document::~Document() = default;
+
+const Node* Document::child(const Node& parent, std::string_view key) const {
+  if (parent.kind != NodeKind::object) {
+    return nullptr;
+  }
+  for (std::uint32_t index = parent.first; index != 0; index = nodes_[index].next) {
+    if (nodes_[index].key == key) {
+      return &nodes_[index];
+    }
+  }
+  return nullptr;
+}
+
+Result<Document> parse(std::string_view text, std::size_t depth_max) {
+  Document document;
+  document.keep_ = std::make_unique<Document::Keep>();
+  document.keep_->text = simdjson::padded_string(text);
+  // The parser counts the outermost value as a level of its own.
+  simdjson::dom::parser whole;
+  if (whole.allocate(std::max<std::size_t>(text.size(), 64), depth_max + 1) != simdjson::SUCCESS) {
+    return Fault{"internal.memory", ""};
+  }
+  simdjson::dom::element ignored;
+  if (const auto error = whole.parse(document.keep_->text).get(ignored); error != simdjson::SUCCESS) {
+    return syntax_fault(error);
+  }
+  simdjson::ondemand::document walked;
+  if (document.keep_->parser.iterate(document.keep_->text).get(walked) != simdjson::SUCCESS) {
+    return Fault{"json.syntax", "", "one JSON value"};
+  }
+  document.nodes_.reserve(text.size() / 12 + 4);
+  Builder builder(document.nodes_, walked, {document.keep_->text.data(), document.keep_->text.size()});
+  if (!builder.build()) {
+    return Fault{"json.syntax", "", "one JSON value"};
+  }
+  if (!builder.repeated().empty()) {
+    return Fault{"json.duplicate_member", builder.repeated(), "each member once"};
+  }
+  return document;
+}
+
+std::string pointer_step(std::string_view member) {
+  std::string step = "/";
+  for (const char c : member.substr(0, 200)) {
+    if (c == '~') {
+      step += "~0";
+    } else if (c == '/') {
+      step += "~1";
+    } else {
+      step += c;
+    }
+  }
+  return step;
+}
+
+std::string pointer_step(std::size_t index) { return "/" + std::to_string(index); }
+
+}  // namespace limbledger::wire
