@@ -1,7 +1,7 @@
 // One entry of each kind, and one of each thing that is exchanged or filed.
 
-import { base32, concat, equal, fill, hex, text, u16, u32, u64, u8, zero } from './bytes.mjs';
-import { H, box_pair, open_box, passphrase_key, sign_pair, unpad } from './crypto.mjs';
+import { base32, concat, equal, fill, hex, text, u16, u32, u64, u8 } from './bytes.mjs';
+import { box_pair, open_box, sign_pair, unpad } from './crypto.mjs';
 import * as c from './ledger_cases.mjs';
 import * as L from './ledger.mjs';
 
