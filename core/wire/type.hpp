@@ -157,15 +157,20 @@ template <class T, class M>
 template <class T, class M>
 [[nodiscard]] constexpr M member_of(M T::*);
 
+// JSON names are the C++ names; one that would be a keyword carries a trailing underscore here ("signed_" is "signed").
+[[nodiscard]] constexpr std::string_view json_name(std::string_view name) {
+  return name.ends_with('_') ? name.substr(0, name.size() - 1) : name;
+}
+
 template <class T, class... D>
 [[nodiscard]] constexpr auto make_fields(boost::mp11::mp_list<D...>) {
   return std::array<Field, sizeof...(D)>{
-      Field{D::name, &type_of<decltype(member_of(D::pointer))>, &member_at<T, D>, note_of<T>(D::name)}...};
+      Field{json_name(D::name), &type_of<decltype(member_of(D::pointer))>, &member_at<T, D>, note_of<T>(json_name(D::name))}...};
 }
 
 template <class E, class... D>
 [[nodiscard]] constexpr auto make_words(boost::mp11::mp_list<D...>) {
-  return std::array<std::string_view, sizeof...(D)>{std::string_view{D::name}...};
+  return std::array<std::string_view, sizeof...(D)>{json_name(D::name)...};
 }
 
 template <class T, std::size_t... I>

@@ -1,0 +1,114 @@
+// One examination of one person at one place and time, as it stands now: open, then signed, after that only addenda.
+// `revision` is the heads of the record: what a writer was shown, to be sent back as `seen`. Source: contract, section 6.
+#pragma once
+
+#include "core/model/exam/consent.hpp"
+#include "core/model/exam/finding.hpp"
+#include "core/model/exam/plan.hpp"
+
+#include <optional>
+#include <vector>
+
+namespace limbledger::model {
+
+enum class ExamState { open, signed_, withdrawn };
+BOOST_DESCRIBE_ENUM(ExamState, open, signed_, withdrawn)
+
+enum class Setting { outreach, primary_care, emergency, orthopaedic, sports };
+BOOST_DESCRIBE_ENUM(Setting, outreach, primary_care, emergency, orthopaedic, sports)
+
+// What the signer saw: names and parameters of the statements and alerts on screen, and the answers to them.
+struct Shown {
+  StatementId id;
+  std::optional<MessageId> message;
+  std::optional<wire::Raw> params;
+  std::optional<wire::Remark> answered;
+  friend bool operator==(const Shown&, const Shown&) = default;
+};
+BOOST_DESCRIBE_STRUCT(Shown, (), (id, message, params, answered))
+
+struct Signed {
+  ExaminerId by;
+  Instant at;
+  wire::Name saw;  // digest of the entries the signer saw, hexadecimal
+  std::optional<std::vector<Shown>> shown;
+  friend bool operator==(const Signed&, const Signed&) = default;
+};
+BOOST_DESCRIBE_STRUCT(Signed, (), (by, at, saw, shown))
+
+enum class AddendumKind { text, findings, correction };
+BOOST_DESCRIBE_ENUM(AddendumKind, text, findings, correction)
+
+struct Addendum {
+  EntryId entry;
+  ExaminerId by;
+  Instant at;
+  AddendumKind kind{};
+  wire::Remark reason;
+  std::optional<wire::LongText> text;
+  std::optional<std::vector<Observation>> findings;
+  std::optional<std::vector<Word>> marks;
+  friend bool operator==(const Addendum&, const Addendum&) = default;
+};
+BOOST_DESCRIBE_STRUCT(Addendum, (), (entry, by, at, kind, reason, text, findings, marks))
+
+struct Withdrawn {
+  std::optional<ExaminerId> by;
+  Instant at;
+  wire::Remark reason;
+  friend bool operator==(const Withdrawn&, const Withdrawn&) = default;
+};
+BOOST_DESCRIBE_STRUCT(Withdrawn, (), (by, at, reason))
+
+// Values recorded without knowledge of each other; kept until a person settles it.
+struct Conflict {
+  Word about;  // finding, person, impression, plan, consent, request
+  std::optional<ItemId> item;
+  std::optional<Side> side;
+  std::vector<EntryId> entries;
+  friend bool operator==(const Conflict&, const Conflict&) = default;
+};
+BOOST_DESCRIBE_STRUCT(Conflict, (), (about, item, side, entries))
+
+// Something about an entry that a reader must know: void, late, from a newer edition, a pointer that waits.
+struct EntryMark {
+  EntryId entry;
+  Word mark;
+  friend bool operator==(const EntryMark&, const EntryMark&) = default;
+};
+BOOST_DESCRIBE_STRUCT(EntryMark, (), (entry, mark))
+
+struct Exam {
+  std::optional<ExamId> exam;  // absent in a document
+  std::optional<PersonId> person;
+  std::optional<ExamState> state;
+  Word complaint;
+  std::optional<Side> side;
+  Setting setting{};
+  std::optional<PlaceId> place;
+  std::optional<ExaminerId> examiner;
+  std::optional<Instant> examined_at;
+  std::optional<OffsetMinutes> offset_min;
+  std::optional<PartialDate> injured_on;
+  std::optional<EditionId> edition;
+  std::optional<std::vector<EntryId>> revision;
+  std::optional<Consent> consent;
+  std::optional<Company> company;
+  std::optional<WhoSpoke> who_spoke;
+  std::optional<Interpreter> interpreter;
+  std::optional<Impression> impression;
+  std::optional<std::vector<PlanItem>> plan;
+  std::optional<std::vector<Finding>> findings;
+  std::optional<std::vector<Addendum>> addenda;
+  std::optional<Signed> signed_;
+  std::optional<std::vector<Word>> incomplete;
+  std::optional<Withdrawn> withdrawn;
+  std::optional<std::vector<Conflict>> conflicts;
+  std::optional<std::vector<EntryMark>> marks;
+  friend bool operator==(const Exam&, const Exam&) = default;
+};
+BOOST_DESCRIBE_STRUCT(Exam, (), (exam, person, state, complaint, side, setting, place, examiner, examined_at, offset_min, injured_on, edition, revision,
+                                 consent, company, who_spoke, interpreter, impression, plan, findings, addenda, signed_, incomplete, withdrawn,
+                                 conflicts, marks))
+
+}  // namespace limbledger::model

@@ -1,0 +1,140 @@
+// What the catalogue says can be examined: an item, the scale it is graded on, and the sequence it stands in. All of it is
+// data (core/reference/data); the words are message names. Limits are in the item's unit. Source: contract, section 2.
+#pragma once
+
+#include "core/model/exam/finding.hpp"
+
+#include <optional>
+#include <vector>
+
+namespace limbledger::model {
+
+enum class ValueKind {
+  angle,
+  arc,  // taken in as neutral-zero text, recorded as the two end items
+  length,
+  time,
+  force,
+  pressure,
+  temperature,
+  mass,
+  count,
+  grade,
+  test,
+  answer,
+  choice,
+  choices,
+  text
+};
+BOOST_DESCRIBE_ENUM(ValueKind, angle, arc, length, time, force, pressure, temperature, mass, count, grade, test, answer, choice, choices, text)
+
+enum class AxisEnd { high, low };
+BOOST_DESCRIBE_ENUM(AxisEnd, high, low)
+
+enum class Discomfort { none, low, some, high };
+BOOST_DESCRIBE_ENUM(Discomfort, none, low, some, high)
+
+enum class Status { read, memory, derived, common_practice, convention };
+BOOST_DESCRIBE_ENUM(Status, read, memory, derived, common_practice, convention)
+
+// Tenths of the item's unit.
+struct LimitNumber {
+  std::int64_t steps = 0;
+  static constexpr wire::NumberRule wire_rule{-1000000, 1000000, 10, ""};
+  friend bool operator==(const LimitNumber&, const LimitNumber&) = default;
+};
+
+struct ItemText {
+  MessageId short_;  // the label on a form
+  MessageId how;     // position, how it is done, what is felt or measured, what counts
+  std::optional<MessageId> care;
+  friend bool operator==(const ItemText&, const ItemText&) = default;
+};
+BOOST_DESCRIBE_STRUCT(ItemText, (), (short_, how, care))
+
+struct Instead {
+  Word when;
+  ItemId item;
+  friend bool operator==(const Instead&, const Instead&) = default;
+};
+BOOST_DESCRIBE_STRUCT(Instead, (), (when, item))
+
+// The two ends that a neutral-zero triple is recorded as.
+struct ArcEnds {
+  ItemId low;
+  ItemId high;
+  friend bool operator==(const ArcEnds&, const ArcEnds&) = default;
+};
+BOOST_DESCRIBE_STRUCT(ArcEnds, (), (low, high))
+
+struct Item {
+  ItemId item;
+  FamilyId family;
+  Word region;
+  std::vector<Side> sides;
+  ValueKind value{};
+  std::optional<Word> axis;     // joint plane, named by its positive direction: flexion
+  std::optional<AxisEnd> end;   // which end of the axis this motion is
+  std::optional<Word> toward;   // the direction the item is named for: flexion, extension
+  std::optional<ArcEnds> arc;
+  std::optional<Word> unit;     // deg, mm, s, n, mm_hg, cel, kg
+  std::optional<std::vector<LimitNumber>> refuse;   // low, high: impossible outside
+  std::optional<std::vector<LimitNumber>> confirm;  // low, high: asked back outside
+  std::optional<ScaleId> scale;
+  std::optional<std::vector<ChoiceId>> choices;
+  std::optional<std::vector<Word>> positions;
+  std::optional<std::vector<Word>> instruments;
+  std::optional<wire::Count<1, 20>> trials_max;
+  std::optional<OfTrials> of_trials;
+  std::optional<std::vector<Word>> end_feels;
+  wire::Count<0, 3600> seconds;
+  Discomfort discomfort{};
+  bool safety = false;  // pulses, sensation, bony tenderness, flags: never taken from "rest as expected"
+  std::optional<std::vector<ConcernId>> withheld_by;
+  ItemText text;
+  std::optional<std::vector<Instead>> instead;
+  std::vector<SourceId> sources;
+  Status status{};
+  friend bool operator==(const Item&, const Item&) = default;
+};
+BOOST_DESCRIBE_STRUCT(Item, (), (item, family, region, sides, value, axis, end, toward, arc, unit, refuse, confirm, scale, choices, positions,
+                                 instruments, trials_max, of_trials, end_feels, seconds, discomfort, safety, withheld_by, text, instead, sources, status))
+
+struct ScaleGrade {
+  wire::Name grade;
+  MessageId means;
+  std::optional<bool> shades;  // minus and plus are used with this grade
+  friend bool operator==(const ScaleGrade&, const ScaleGrade&) = default;
+};
+BOOST_DESCRIBE_STRUCT(ScaleGrade, (), (grade, means, shades))
+
+struct Scale {
+  ScaleId scale;
+  MessageId title;
+  std::vector<ScaleGrade> grades;
+  std::optional<bool> takes_mm;  // a measured displacement may stand beside the grade
+  std::vector<SourceId> sources;
+  Status status{};
+  friend bool operator==(const Scale&, const Scale&) = default;
+};
+BOOST_DESCRIBE_STRUCT(Scale, (), (scale, title, grades, takes_mm, sources, status))
+
+// Each complaint has one sequence of steps; `free` holds every item in the catalogue's order.
+struct SequenceStep {
+  ItemId item;
+  Word position;
+  std::optional<bool> minimum;
+  friend bool operator==(const SequenceStep&, const SequenceStep&) = default;
+};
+BOOST_DESCRIBE_STRUCT(SequenceStep, (), (item, position, minimum))
+
+struct Sequence {
+  Word complaint;
+  std::vector<SequenceStep> steps;
+  std::vector<SourceId> sources;
+  Status status{};
+  friend bool operator==(const Sequence&, const Sequence&) = default;
+};
+BOOST_DESCRIBE_STRUCT(Sequence, (), (complaint, steps, sources, status))
+
+}  // namespace limbledger::model

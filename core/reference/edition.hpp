@@ -1,0 +1,119 @@
+// One dated set of the facts: catalogue, norms, measurement error. Loaded from JSON texts, cross-checked as a whole (every
+// name resolves, limits are in order, sources are listed, derived figures follow from their inputs), and then fixed.
+// A row that fails is refused by its name. Where the figures come from stands in each row (source, status).
+#pragma once
+
+#include "core/model/check.hpp"
+#include "core/model/item.hpp"
+#include "core/model/person.hpp"
+
+#include <map>
+#include <memory>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace limbledger::reference {
+
+enum class Mode { active, passive, unspecified };
+BOOST_DESCRIBE_ENUM(Mode, active, passive, unspecified)
+
+// A figure with up to three decimals (thousandths), in degrees.
+struct Figure {
+  std::int64_t steps = 0;
+  static constexpr wire::NumberRule wire_rule{-1000000, 1000000, 1000, ""};
+  friend bool operator==(const Figure&, const Figure&) = default;
+};
+
+// One printed norm of a motion, turned to the item's named direction. Ages are completed years, both ends inclusive.
+struct NormRow {
+  model::RowId row;  // norm.knee.flexion.passive.male.20-44.SOUCIE2011
+  model::FamilyId family;
+  model::Word toward;
+  Mode mode{};
+  std::optional<model::NormSex> sex;  // absent: the two are mixed
+  wire::Count<0, 130> age_low;
+  wire::Count<0, 130> age_high;
+  Figure mean;
+  std::optional<Figure> sd;
+  std::optional<Figure> ci95_low;
+  std::optional<Figure> ci95_high;
+  std::optional<Figure> typical_low;   // mean - 2 SD, or the limit the source printed
+  std::optional<Figure> typical_high;
+  std::optional<wire::Count<1, 1000000>> n;
+  std::optional<model::Word> position;
+  std::optional<model::Word> instrument;
+  bool preferred = false;  // the default source for this motion, age and sex
+  model::SourceId source;
+  model::Status status{};
+  wire::Remark seen;  // where each figure was seen
+};
+BOOST_DESCRIBE_STRUCT(NormRow, (), (row, family, toward, mode, sex, age_low, age_high, mean, sd, ci95_low, ci95_high, typical_low, typical_high, n,
+                                    position, instrument, preferred, source, status, seen))
+
+// The smallest change to believe (95 %), by instrument, or for an exact item and instrument.
+struct ErrorRow {
+  model::RowId row;  // error.default.goniometer_long
+  std::optional<model::ItemId> item;
+  std::optional<model::Word> region;
+  model::Word instrument;
+  Figure mdc95;
+  model::SourceId source;
+  model::Status status{};
+  wire::Remark seen;
+};
+BOOST_DESCRIBE_STRUCT(ErrorRow, (), (row, item, region, instrument, mdc95, source, status, seen))
+
+struct Source {
+  model::SourceId source;
+  wire::Remark citation;
+  std::optional<wire::Remark> seen_at;
+  model::Status status{};
+};
+BOOST_DESCRIBE_STRUCT(Source, (), (source, citation, seen_at, status))
+
+// The texts of one edition, by the kind of fact.
+struct EditionTexts {
+  std::string_view edition;    // {"edition":"facts.1","dated":"2026-11-24"}
+  std::string_view items;      // {"items":[...]}
+  std::string_view scales;     // {"scales":[...]}
+  std::string_view sequences;  // {"sequences":[...]}
+  std::string_view norms;      // {"norms":[...]}
+  std::string_view errors;     // {"errors":[...]}
+  std::string_view sources;    // {"sources":[...]}
+};
+
+class Edition {
+ public:
+  // Faults name the row and what does not hold (paths such as /norms/3/typical_low).
+  [[nodiscard]] static Result<std::unique_ptr<const Edition>> load(const EditionTexts& texts);
+
+  [[nodiscard]] const model::EditionId& id() const { return id_; }
+  [[nodiscard]] const model::Item* item(const model::ItemId& id) const;
+  [[nodiscard]] const model::Scale* scale(const model::ScaleId& id) const;
+  [[nodiscard]] const Source* source(const model::SourceId& id) const;
+  [[nodiscard]] std::span<const model::Item> items() const { return items_; }
+  [[nodiscard]] std::span<const model::Scale> scales() const { return scales_; }
+  [[nodiscard]] std::span<const model::Sequence> sequences() const { return sequences_; }
+  [[nodiscard]] std::span<const NormRow> norms() const { return norms_; }
+  [[nodiscard]] std::span<const ErrorRow> errors() const { return errors_; }
+  [[nodiscard]] model::CatalogueView catalogue() const;
+
+ private:
+  Edition() = default;
+  model::EditionId id_;
+  std::vector<model::Item> items_;
+  std::vector<model::Scale> scales_;
+  std::vector<model::Sequence> sequences_;
+  std::vector<NormRow> norms_;
+  std::vector<ErrorRow> errors_;
+  std::vector<Source> sources_;
+  std::map<model::ItemId, std::size_t> item_at_;
+};
+
+// The edition compiled into the library; null only if the library itself was built wrong.
+[[nodiscard]] const Edition* built_in_edition();
+
+}  // namespace limbledger::reference

@@ -1,0 +1,63 @@
+#include "core/service/call.hpp"
+
+#include "core/service/desk.hpp"
+
+#include <algorithm>
+
+namespace limbledger::service {
+
+namespace detail {
+
+void read_params(const wire::Type& type, void* target, const wire::Document& document, const wire::Node* params, wire::ReadReport& report) {
+  if (type.kind == wire::Kind::raw) {
+    static_cast<void>(type.from_text(target, params != nullptr ? params->raw : std::string_view("{}")));
+    return;
+  }
+  if (params == nullptr) {
+    static const Result<wire::Document> nothing = wire::parse("{}");
+    return wire::read_into(type, target, *nothing, nothing->root(), wire::Unknown::refuse, "", report);
+  }
+  if (params->kind != wire::NodeKind::list) {
+    return wire::read_into(type, target, document, *params, wire::Unknown::refuse, "", report);
+  }
+  std::size_t position = 0;
+  for (std::uint32_t index = params->first; index != 0; index = document.at(index).next, ++position) {
+    if (position == type.fields.size()) {
+      report.faults.emplace_back("limit.items", wire::pointer_step(position), "at most " + std::to_string(position) + " params",
+                                 std::to_string(params->count));
+      return;
+    }
+    const wire::Field& field = type.fields[position];
+    wire::read_into(field.type(), field.at(target), document, document.at(index), wire::Unknown::refuse, wire::pointer_step(position), report);
+  }
+  for (; position < type.fields.size(); ++position) {
+    const wire::Field& field = type.fields[position];
+    if (field.type().kind != wire::Kind::optional && field.type().kind != wire::Kind::list) {
+      report.faults.emplace_back("params.missing", wire::pointer_step(position), "the member " + std::string(field.name));
+    }
+  }
+}
+
+}  // namespace detail
+
+Result<std::string> call(std::span<const Method> table, Context& context, std::string_view method, const wire::Document& document,
+                         const wire::Node* params) {
+  const auto row = std::find_if(table.begin(), table.end(), [&](const Method& m) { return m.name == method; });
+  if (row == table.end()) {
+    std::vector<std::string_view> names;
+    for (const Method& known : table) {
+      names.push_back(known.name);
+    }
+    const std::string_view near = wire::nearest(method, names);
+    return wire::Fault{"method.unknown", "", near.empty() ? "a method that rpc.discover lists" : "perhaps " + std::string(near)};
+  }
+  if (!row->scopes.allows(context.caller.scope)) {
+    return wire::Fault{"token.scope", "", "a token that may call this method"};
+  }
+  if (context.desk != nullptr && !row->while_locked && context.desk->locked()) {
+    return wire::Fault{"ledger.locked", "", "an unlocked ledger"};
+  }
+  return row->invoke(context, document, params);
+}
+
+}  // namespace limbledger::service

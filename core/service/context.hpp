@@ -1,0 +1,35 @@
+// What a method gets to work with. Everything but the caller lives as long as the program; a method that needs the ledger
+// finds it in `desk`, and a table that needs none (the protocol's own examples) leaves it null.
+#pragma once
+
+#include "core/model/ids.hpp"
+
+#include <cstdint>
+#include <optional>
+
+namespace limbledger::ledger {
+class World;
+}
+namespace limbledger::reference {
+class Edition;
+}
+
+namespace limbledger::service {
+
+class Desk;
+
+// Who may call what. A set of scopes is a sum of these bits.
+enum class Scope : std::uint8_t { none = 0, examiner = 1, kiosk = 2, viewer = 4, sync = 8 };
+
+struct Caller {
+  Scope scope = Scope::examiner;
+  std::optional<model::ExamId> exam;  // a kiosk's own exam
+};
+
+struct Context {
+  Desk* desk = nullptr;
+  const reference::Edition* edition = nullptr;
+  Caller caller;
+};
+
+}  // namespace limbledger::service

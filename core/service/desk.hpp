@@ -1,0 +1,75 @@
+// One open ledger at work: the store, the keyring, the log and what folds from it. It is locked until an examiner's
+// passphrase (or the printed code) opens the keyring; while locked it holds no secret. Not for use from two threads at once.
+#pragma once
+
+#include "core/ledger/port.hpp"
+#include "core/ledger/world.hpp"
+#include "core/model/ids.hpp"
+#include "core/wire/fault.hpp"
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace limbledger::reference {
+class Edition;
+}
+
+namespace limbledger::ledger {
+class Log;
+class Fold;
+}  // namespace limbledger::ledger
+
+namespace limbledger::service {
+
+enum class LedgerKind : std::uint8_t { clinic, demonstration, practice };
+
+struct NewLedger {
+  std::string examiner_label;  // 24 bytes of UTF-8 at most
+  std::string passphrase;
+  LedgerKind kind = LedgerKind::clinic;
+  std::uint32_t argon_passes = 3;
+  std::uint32_t argon_kib = 64 * 1024;
+};
+
+struct MadeLedger {
+  ledger::Bytes keyring;
+  std::string recovery_code;  // to be printed once; opens the keyring and is the clinic's root
+  model::ExaminerId examiner;
+};
+
+// Writes the first entries (INTRO, the first examiner) into an empty store and gives back the keyring's file.
+[[nodiscard]] Result<MadeLedger> make_ledger(ledger::LogStore& store, ledger::World& world, const NewLedger& wanted);
+
+class Desk {
+ public:
+  // `keyring` is the content of the keyring's file. Faults: entry.format.
+  [[nodiscard]] static Result<std::unique_ptr<Desk>> open(ledger::LogStore& store, ledger::World& world, const reference::Edition& edition,
+                                                          ledger::Bytes keyring);
+  ~Desk();
+  Desk(const Desk&) = delete;
+  Desk& operator=(const Desk&) = delete;
+
+  [[nodiscard]] bool locked() const;
+  // `who` is an examiner's label or id; empty where there is only one. Faults: ledger.passphrase, ledger.wait, examiner.unknown.
+  [[nodiscard]] Result<model::ExaminerId> unlock(std::string_view who, std::string_view passphrase);
+  void lock();
+
+  [[nodiscard]] LedgerKind kind() const;
+  [[nodiscard]] ledger::LogStore& store();
+  [[nodiscard]] ledger::World& world();
+  [[nodiscard]] const reference::Edition& edition() const;
+
+  // Below only while unlocked.
+  [[nodiscard]] ledger::Log& log();
+  [[nodiscard]] ledger::Fold& fold();
+  [[nodiscard]] const model::ExaminerId& examiner() const;
+
+ private:
+  struct Inside;
+  explicit Desk(std::unique_ptr<Inside> inside);
+  std::unique_ptr<Inside> inside_;
+};
+
+}  // namespace limbledger::service

@@ -1,0 +1,25 @@
+-- The store's file, version 1. The entries are the truth; everything else can be made from them, but for what is small.
+-- `chain` is a local number for (clinic, replica), so that each key is short and rows of one replica lie together.
+CREATE TABLE chains(chain INTEGER PRIMARY KEY, clinic BLOB NOT NULL, replica BLOB NOT NULL, UNIQUE(clinic, replica));
+
+-- Several hashes at one seq are the branches of a fork. `state` 0: whole body; else the body's hash stands in its place.
+CREATE TABLE entries(
+  chain INTEGER NOT NULL, seq INTEGER NOT NULL, hash BLOB NOT NULL, state INTEGER NOT NULL,
+  header BLOB NOT NULL, body BLOB NOT NULL,
+  PRIMARY KEY(chain, seq, hash)) WITHOUT ROWID;
+
+-- The key id is the last 16 bytes of the header; plain entries have none and are not listed.
+CREATE INDEX entries_kid ON entries(substr(header, 17)) WHERE substr(header, 17) <> x'00000000000000000000000000000000';
+
+-- Part 0: the clinic. Part 1: newest heads, updated in place. Part 2: meta. Together, so that a commit touches one page.
+CREATE TABLE small(part INTEGER NOT NULL, name BLOB NOT NULL, value BLOB NOT NULL, PRIMARY KEY(part, name)) WITHOUT ROWID;
+
+CREATE TABLE kept_heads(
+  chain INTEGER NOT NULL, seq INTEGER NOT NULL, hash BLOB NOT NULL, signature BLOB NOT NULL,
+  PRIMARY KEY(chain, seq, hash)) WITHOUT ROWID;
+
+-- Entries that do not join yet: neither folded nor receipted.
+CREATE TABLE parked(
+  replica BLOB NOT NULL, seq INTEGER NOT NULL, hash BLOB NOT NULL, state INTEGER NOT NULL,
+  header BLOB NOT NULL, body BLOB NOT NULL,
+  PRIMARY KEY(replica, seq, hash)) WITHOUT ROWID;
