@@ -1,0 +1,52 @@
+// The error object of a reply: number, short words, and `data` with every independent fault. Shapes: contract, section 8.
+// A path is a JSON Pointer into the params; for -32700 and -32600 it points into the message itself. `hint` is the
+// sentence of the code table in English; a front end that speaks another language goes by `code` and `params`.
+#pragma once
+
+#include "core/wire/fault.hpp"
+#include "core/wire/type.hpp"
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace limbledger::rpc {
+
+struct ShownFault {
+  wire::Name code;
+  wire::Remark path;
+  std::optional<wire::Remark> expected;
+  std::optional<wire::Remark> got;
+  wire::Remark hint;
+  std::optional<wire::Raw> params;
+};
+BOOST_DESCRIBE_STRUCT(ShownFault, (), (code, path, expected, got, hint, params))
+
+struct ErrorData {
+  bool retry = false;
+  std::vector<ShownFault> faults;
+  std::optional<wire::Raw> held;
+  std::optional<wire::Raw> sent;
+  std::optional<wire::Name> incident;
+};
+BOOST_DESCRIBE_STRUCT(ErrorData, (), (retry, faults, held, sent, incident))
+
+struct ErrorObject {
+  wire::Count<-32768, 1000> code;
+  wire::Name message;
+  ErrorData data;
+};
+BOOST_DESCRIBE_STRUCT(ErrorObject, (), (code, message, data))
+
+// Every number that an error may carry, with its words and its name in the OpenRPC document.
+struct ErrorNumber {
+  wire::FaultClass number;
+  std::string_view name;
+  std::string_view message;
+};
+[[nodiscard]] std::span<const ErrorNumber> error_numbers();
+
+[[nodiscard]] ErrorObject error_of(const wire::Refusal& refusal, std::optional<std::string> incident);
+
+}  // namespace limbledger::rpc

@@ -1,0 +1,33 @@
+// Messages over two file descriptors, one at a time: read, answer, write. Ends at the end of the input, when the other side
+// no longer reads, at a frame that cannot be read, or when the stop descriptor becomes readable (a signal).
+#pragma once
+
+#include "rpc/transport/framing.hpp"
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace limbledger::rpc {
+
+struct Stdio {
+  Framing framing = Framing::lines;
+  int in = 0;
+  int out = 1;
+  int stop = -1;  // none: only the end of the input ends it
+  Limits limits{};
+};
+
+enum class StdioEnd : std::uint8_t { input_ended, stopped, nobody_reads, broken_frame, failed };
+
+struct StdioOutcome {
+  StdioEnd end{};
+  std::string why;  // for a person; empty where all was well
+};
+
+// `reply` is asked for each message; `too_large` for one that was passed over.
+[[nodiscard]] StdioOutcome serve_stdio(const Stdio& stdio, const std::function<std::optional<std::string>(std::string_view)>& reply,
+                                       const std::function<std::string()>& too_large);
+
+}  // namespace limbledger::rpc
