@@ -1,5 +1,9 @@
 # Core and its unit tests for arm64, built on another machine and run under qemu-user.
 # LIMBLEDGER_SYSROOT names a folder with the arm64 libraries and the headers; `tests/run arm64` makes one.
+# cmake -S . -B build/arm64 -D LIMBLEDGER_SYSROOT=FOLDER -C .cmake/arm64.cmake -G Ninja   (-D first)
+if(NOT LIMBLEDGER_SYSROOT)
+  message(FATAL_ERROR "give -D LIMBLEDGER_SYSROOT=FOLDER before -C")
+endif()
 set(CMAKE_SYSTEM_NAME Linux CACHE STRING "")
 set(CMAKE_SYSTEM_PROCESSOR aarch64 CACHE STRING "")
 set(CMAKE_CXX_COMPILER aarch64-linux-gnu-g++ CACHE STRING "")
