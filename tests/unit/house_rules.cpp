@@ -315,8 +315,7 @@ Complaints crowded_folders(const std::vector<Source>& sources) {
 Complaints unfinished_words(const Source& source) {
   Complaints complaints;
   const std::string text = lower(source.text);
-  for (const std::string_view word : {"to" "do", "fix" "me", "xx" "x", "ha" "ck", "not imple" "mented", "unimple" "mented", "stu" "b",
-                                      "stub" "bed", "place" "holder"}) {
+  for (const std::string_view word : {"to" "do", "fix" "me", "xx" "x", "ha" "ck", "not imple" "mented", "unimple" "mented", "place" "holder"}) {
     const std::size_t at = find_word(text, word);
     if (at != std::string::npos) {
       complaints.push_back(source.path + ":" + line_of(text, at) + ": unfinished: " + std::string(word));
