@@ -1,3 +1,12 @@
+// The tables of the store's file, as SQLite is given them once. A change here is a new `layout_version`.
+#pragma once
+
+namespace limbledger::store {
+
+constexpr int layout_version = 1;           // user_version of the file
+constexpr int application_id = 0x4c494d42;  // "LIMB"
+
+constexpr const char* layout_sql = R"sql(
 -- The store's file, version 1. The entries are the truth; everything else can be made from them, but for what is small.
 -- `chain` is a local number for (clinic, replica), so that each key is short and rows of one replica lie together.
 CREATE TABLE chains(chain INTEGER PRIMARY KEY, clinic BLOB NOT NULL, replica BLOB NOT NULL, UNIQUE(clinic, replica));
@@ -23,3 +32,6 @@ CREATE TABLE parked(
   replica BLOB NOT NULL, seq INTEGER NOT NULL, hash BLOB NOT NULL, state INTEGER NOT NULL,
   header BLOB NOT NULL, body BLOB NOT NULL,
   PRIMARY KEY(replica, seq, hash)) WITHOUT ROWID;
+)sql";
+
+}  // namespace limbledger::store

@@ -1,0 +1,296 @@
+#include "core/store/sqlite_database.hpp"
+
+#include "core/store/layout.hpp"
+
+namespace limbledger::store {
+
+namespace {
+
+const char* flush_word(Flush flush) {
+  return flush == Flush::off ? "OFF" : flush == Flush::normal ? "NORMAL" : "FULL";
+}
+
+template <std::size_t Size>
+bool copy_exact(ledger::View from, std::array<std::uint8_t, Size>& to) {
+  if (from.size() != Size) {
+    return false;
+  }
+  std::copy(from.begin(), from.end(), to.begin());
+  return true;
+}
+
+std::string hex(ledger::View bytes) {
+  constexpr std::string_view digits = "0123456789abcdef";
+  std::string out;
+  for (const std::uint8_t byte : bytes) {
+    out += digits[byte >> 4];
+    out += digits[byte & 15];
+  }
+  return out;
+}
+
+wire::Fault damaged(std::string expected) { return wire::Fault("entry.store", "", std::move(expected)); }
+
+}  // namespace
+
+Result<ledger::Row> read_row(Statement& statement, int from, const model::ReplicaId& replica) {
+  ledger::Row row;
+  row.replica = replica;
+  row.seq = static_cast<std::uint64_t>(statement.integer(from));
+  const std::int64_t state = statement.integer(from + 2);
+  const bool whole = copy_exact(statement.blob(from + 1), row.hash) && copy_exact(statement.blob(from + 3), row.header);
+  if (!whole || state < 0 || state > 3) {
+    return ledger::entry_fault("entry.store", replica, row.seq, row.hash, "a whole row");
+  }
+  row.state = static_cast<ledger::RowState>(state);
+  const ledger::View body = statement.blob(from + 4);
+  row.body.assign(body.begin(), body.end());
+  return row;
+}
+
+SqliteStore::Database::~Database() {
+  // Statements are members and would be finalised after the connection: close_v2 waits for them.
+  sqlite3_close_v2(handle);
+}
+
+wire::Fault SqliteStore::Database::fail(int code) {
+  const int extended = handle != nullptr ? sqlite3_extended_errcode(handle) : code;
+  const int best = (extended & 0xff) == (code & 0xff) ? extended : code;
+  failed_ = failed_ || (best & 0xff) == SQLITE_IOERR;
+  return sqlite_fault(best);
+}
+
+Result<void> SqliteStore::Database::run(const std::string& sql) {
+  const int code = sqlite3_exec(handle, sql.c_str(), nullptr, nullptr, nullptr);
+  return code == SQLITE_OK ? Result<void>() : Result<void>(fail(code));
+}
+
+Result<std::int64_t> SqliteStore::Database::number(const std::string& sql) {
+  Statement statement;
+  int code = statement.prepare(handle, sql.c_str());
+  if (code == SQLITE_OK) {
+    code = statement.step();
+  }
+  if (code != SQLITE_ROW) {
+    return code == SQLITE_DONE ? damaged("an answer from the store") : fail(code);
+  }
+  return statement.integer(0);
+}
+
+Result<std::string> SqliteStore::Database::words(const std::string& sql) {
+  Statement statement;
+  int code = statement.prepare(handle, sql.c_str());
+  if (code == SQLITE_OK) {
+    code = statement.step();
+  }
+  if (code != SQLITE_ROW) {
+    return code == SQLITE_DONE ? damaged("an answer from the store") : fail(code);
+  }
+  const ledger::View text = statement.blob(0);
+  return std::string(text.begin(), text.end());
+}
+
+Result<void> SqliteStore::Database::open(const std::string& path, const SqliteOptions& options) {
+  const bool create = options.clinic.has_value() && !options.read_only;
+  const int flags = SQLITE_OPEN_READWRITE | SQLITE_OPEN_NOMUTEX | (create ? SQLITE_OPEN_CREATE : 0);
+  const int code = sqlite3_open_v2(path.c_str(), &handle, flags, options.vfs.empty() ? nullptr : options.vfs.c_str());
+  if (code != SQLITE_OK) {
+    if (!create && (code & 0xff) == SQLITE_CANTOPEN) {
+      return wire::Fault("ledger.none", "");
+    }
+    return fail(code);
+  }
+  for (const auto& step : {&Database::configure, &Database::check_layout}) {
+    if (auto done = (this->*step)(options); !done) {
+      return done;
+    }
+  }
+  if (auto done = prepare(); !done) {
+    return done;
+  }
+  if (auto done = load(); !done) {
+    return done;
+  }
+  if (options.clinic && *options.clinic != clinic) {
+    return damaged("the ledger of this clinic");
+  }
+  return {};
+}
+
+Result<void> SqliteStore::Database::configure(const SqliteOptions& options) {
+  sqlite3_extended_result_codes(handle, 1);
+  sqlite3_busy_timeout(handle, options.busy_ms);
+  sqlite3_db_config(handle, SQLITE_DBCONFIG_DEFENSIVE, 1, nullptr);
+  sqlite3_db_config(handle, SQLITE_DBCONFIG_ENABLE_TRIGGER, 0, nullptr);
+  sqlite3_db_config(handle, SQLITE_DBCONFIG_ENABLE_VIEW, 0, nullptr);
+  std::string sql =
+      "PRAGMA trusted_schema=OFF; PRAGMA cell_size_check=ON; PRAGMA temp_store=MEMORY; PRAGMA mmap_size=0;"
+      "PRAGMA cache_size=-16000; PRAGMA page_size=4096; PRAGMA secure_delete=ON;";
+  sql += std::string("PRAGMA synchronous=") + flush_word(options.flush) + ";";
+  if (options.read_only) {
+    sqlite3_db_config(handle, SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
+    return run(sql + "PRAGMA wal_autocheckpoint=0; PRAGMA query_only=ON;");
+  }
+  if (options.alone) {
+    // Set before the log is first touched: its index then stays in process memory.
+    sql += "PRAGMA locking_mode=EXCLUSIVE;";
+  }
+  if (auto done = run(sql); !done) {
+    return done;
+  }
+  const auto mode = words("PRAGMA journal_mode=WAL");
+  if (!mode) {
+    return mode.error();
+  }
+  if (*mode != "wal") {
+    return wire::Fault("ledger.read_only", "", "a file system that can hold a write-ahead log");
+  }
+  sql = "PRAGMA wal_autocheckpoint=" + std::to_string(options.checkpoint_pages) + ";";
+  if (options.page_count_max > 0) {
+    sql += "PRAGMA max_page_count=" + std::to_string(options.page_count_max) + ";";
+  }
+  return run(sql);
+}
+
+Result<void> SqliteStore::Database::check_layout(const SqliteOptions& options) {
+  const auto application = number("PRAGMA application_id");
+  const auto version = number("PRAGMA user_version");
+  const auto tables = number("SELECT count(*) FROM sqlite_schema");
+  for (const auto* read : {&application, &version, &tables}) {
+    if (!*read) {
+      return read->error();
+    }
+  }
+  if (*application == 0 && *version == 0 && *tables == 0) {
+    if (!options.clinic || options.read_only) {
+      return wire::Fault("ledger.none", "");
+    }
+    // One transaction: a power cut leaves a ledger or an empty file.
+    auto made = run(std::string("BEGIN IMMEDIATE;") + layout_sql + "PRAGMA application_id=" + std::to_string(application_id) +
+                    ";PRAGMA user_version=" + std::to_string(layout_version) + ";INSERT INTO small VALUES(0, x'', x'" +
+                    hex(options.clinic->bytes) + "');COMMIT");
+    if (!made) {
+      roll_back();
+    }
+    return made;
+  }
+  if (*application != application_id) {
+    return damaged("a ledger's file");
+  }
+  if (*version != layout_version) {
+    return wire::Fault("format.newer", "", "layout " + std::to_string(layout_version), std::to_string(*version));
+  }
+  return {};
+}
+
+Result<void> SqliteStore::Database::prepare() {
+  const auto make = [this](Statement& statement, const char* sql) { return statement.prepare(handle, sql); };
+  int code = make(begin_, "BEGIN IMMEDIATE");
+  const auto also = [&](Statement& statement, const char* sql) {
+    if (code == SQLITE_OK) {
+      code = make(statement, sql);
+    }
+  };
+  also(commit_, "COMMIT");
+  also(insert_entry, "INSERT INTO entries VALUES(?1,?2,?3,?4,?5,?6) ON CONFLICT DO NOTHING");
+  also(fill_entry, "UPDATE entries SET state=?4, body=?5 WHERE chain=?1 AND seq=?2 AND hash=?3");
+  also(read_range, "SELECT seq, hash, state, header, body FROM entries WHERE chain=?1 AND seq BETWEEN ?2 AND ?3 "
+                   "ORDER BY seq, hash LIMIT ?4");
+  also(read_kid, "SELECT c.replica, e.seq, e.hash, e.state, e.header, e.body FROM entries e JOIN chains c ON c.chain=e.chain "
+                 "WHERE substr(e.header, 17)=?1 AND substr(e.header, 17) <> x'00000000000000000000000000000000' "
+                 "ORDER BY c.replica, e.seq, e.hash");
+  also(put_small, "INSERT INTO small VALUES(?1,?2,?3) ON CONFLICT DO UPDATE SET value=excluded.value");
+  also(drop_small, "DELETE FROM small WHERE part=?1 AND name=?2");
+  also(put_kept, "INSERT INTO kept_heads VALUES(?1,?2,?3,?4) ON CONFLICT DO UPDATE SET signature=excluded.signature");
+  return code == SQLITE_OK ? Result<void>() : Result<void>(fail(code));
+}
+
+Result<void> SqliteStore::Database::begin() {
+  if (failed_) {
+    return wire::Fault("ledger.read_only", "", "the ledger opened again after its disk failed");
+  }
+  const int code = begin_.step();
+  return code == SQLITE_DONE ? Result<void>() : Result<void>(fail(code));
+}
+
+Result<void> SqliteStore::Database::commit() {
+  const int code = commit_.step();
+  return code == SQLITE_DONE ? Result<void>() : Result<void>(fail(code));
+}
+
+void SqliteStore::Database::roll_back() {
+  if (sqlite3_get_autocommit(handle) == 0) {
+    sqlite3_exec(handle, "ROLLBACK", nullptr, nullptr, nullptr);
+  }
+}
+
+std::optional<std::int64_t> SqliteStore::Database::find_chain(const model::ReplicaId& replica) const {
+  const auto found = chains.find(replica);
+  return found == chains.end() ? std::nullopt : std::optional(found->second);
+}
+
+Result<std::int64_t> SqliteStore::Database::chain(const model::ReplicaId& replica) {
+  if (const auto known = find_chain(replica)) {
+    return *known;
+  }
+  Statement insert;
+  int code = insert.prepare(handle, "INSERT INTO chains(clinic, replica) VALUES(?1,?2)");
+  if (code == SQLITE_OK) {
+    code = insert.bind(1, ledger::View(clinic.bytes)).bind(2, ledger::View(replica.bytes)).step();
+  }
+  if (code != SQLITE_DONE) {
+    return fail(code);
+  }
+  return chains[replica] = sqlite3_last_insert_rowid(handle);
+}
+
+Result<void> SqliteStore::Database::load() {
+  chains.clear();
+  newest.clear();
+  Statement clinics;
+  int code = clinics.prepare(handle, "SELECT value FROM small WHERE part=0");
+  if (code == SQLITE_OK) {
+    code = clinics.step();
+  }
+  if (code != SQLITE_ROW || !copy_exact(clinics.blob(0), clinic.bytes)) {
+    return code == SQLITE_ROW || code == SQLITE_DONE ? damaged("the clinic's name") : fail(code);
+  }
+  clinics.reset();
+  Statement known;
+  code = known.prepare(handle, "SELECT chain, replica FROM chains WHERE clinic=?1");
+  if (code == SQLITE_OK) {
+    code = known.bind(1, ledger::View(clinic.bytes)).step();
+  }
+  for (; code == SQLITE_ROW; code = known.step()) {
+    model::ReplicaId replica;
+    if (!copy_exact(known.blob(1), replica.bytes)) {
+      return damaged("the names of replicas");
+    }
+    chains[replica] = known.integer(0);
+  }
+  if (code != SQLITE_DONE) {
+    return fail(code);
+  }
+  Statement leaves;
+  code = leaves.prepare(handle, "SELECT name, value FROM small WHERE part=1 ORDER BY name");
+  if (code == SQLITE_OK) {
+    code = leaves.step();
+  }
+  for (; code == SQLITE_ROW; code = leaves.step()) {
+    const ledger::View name = leaves.blob(0);
+    const ledger::View value = leaves.blob(1);
+    if (name.size() != 17 || value.size() != 104) {
+      return damaged("newest heads of 104 bytes");
+    }
+    ledger::ByteReader in(value);
+    ledger::Head head;
+    std::copy(name.begin(), name.begin() + 16, head.replica.bytes.begin());
+    head.seq = in.u64();
+    head.hash = in.array<32>();
+    head.signature = in.array<64>();
+    newest[head.replica].push_back(head);
+  }
+  return code == SQLITE_DONE ? Result<void>() : Result<void>(fail(code));
+}
+
+}  // namespace limbledger::store

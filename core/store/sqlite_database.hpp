@@ -1,0 +1,85 @@
+// The open SQLite file behind the store: settings, prepared statements and transactions. Known to sqlite.cpp alone.
+#pragma once
+
+#include "core/store/sqlite.hpp"
+#include "core/store/statement.hpp"
+
+#include <map>
+#include <vector>
+
+namespace limbledger::store {
+
+class SqliteStore::Database {
+ public:
+  Database() = default;
+  Database(const Database&) = delete;
+  Database& operator=(const Database&) = delete;
+  ~Database();
+
+  [[nodiscard]] Result<void> open(const std::string& path, const SqliteOptions& options);
+
+  // Runs `change` inside one transaction: all of it, or nothing.
+  template <class Change>
+  [[nodiscard]] Result<void> transact(const Change& change) {
+    if (auto begun = begin(); !begun) {
+      return begun;
+    }
+    Result<void> done = change();
+    if (done) {
+      done = commit();
+    }
+    if (!done) {
+      roll_back();
+    }
+    return done;
+  }
+
+  [[nodiscard]] Result<void> run(const std::string& sql);
+  [[nodiscard]] Result<std::int64_t> number(const std::string& sql);
+  [[nodiscard]] Result<std::string> words(const std::string& sql);
+  // A failure of SQLite as a fault; a disk that failed once takes no more writes until the ledger is opened again.
+  [[nodiscard]] wire::Fault fail(int code);
+
+  // The local number of a replica's chain; made when it is new, inside a transaction.
+  [[nodiscard]] Result<std::int64_t> chain(const model::ReplicaId& replica);
+  [[nodiscard]] std::optional<std::int64_t> find_chain(const model::ReplicaId& replica) const;
+
+  // Reads again what is remembered of the file: clinic, chains, newest heads.
+  [[nodiscard]] Result<void> load();
+  [[nodiscard]] Result<std::vector<ledger::Row>> rows(const model::ReplicaId& replica, std::uint64_t from,
+                                                      std::uint64_t to, std::size_t limit);
+
+  model::ClinicId clinic;
+  std::map<model::ReplicaId, std::int64_t> chains;
+  std::map<model::ReplicaId, std::vector<ledger::Head>> newest;
+  sqlite3* handle = nullptr;
+
+  Statement insert_entry;
+  Statement fill_entry;
+  Statement read_range;
+  Statement read_kid;
+  Statement put_small;
+  Statement drop_small;
+  Statement put_kept;
+
+ private:
+  [[nodiscard]] Result<void> configure(const SqliteOptions& options);
+  [[nodiscard]] Result<void> check_layout(const SqliteOptions& options);
+  [[nodiscard]] Result<void> prepare();
+  [[nodiscard]] Result<void> begin();
+  [[nodiscard]] Result<void> commit();
+  void roll_back();
+
+  Statement begin_;
+  Statement commit_;
+  bool failed_ = false;
+};
+
+// Columns `from`.. are seq, hash, state, header, body. Fault entry.store, with the place, when they cannot be a row.
+[[nodiscard]] Result<ledger::Row> read_row(Statement& statement, int from, const model::ReplicaId& replica);
+
+constexpr int part_clinic = 0;
+constexpr int part_newest = 1;
+constexpr int part_meta = 2;
+
+}  // namespace limbledger::store
