@@ -73,7 +73,7 @@ const std::map<std::string, std::vector<std::string>, std::less<>>& edges() {
 // Where a single file may reach further than its folder: the program puts the parts together.
 const std::map<std::string, std::vector<std::string>, std::less<>>& own_edges() {
   static const std::map<std::string, std::vector<std::string>, std::less<>> table{
-      {"rpc/program/", {"core/store/", "core/ledger/world.hpp"}},
+      {"rpc/program/", {"core/store/", "core/ledger/world.hpp", "core/reference/edition.hpp", "core/model/operation.hpp"}},
   };
   return table;
 }
