@@ -1,0 +1,115 @@
+#include "rpc/emit/openrpc.hpp"
+
+#include "core/service/call.hpp"
+#include "core/wire/schema.hpp"
+#include "rpc/protocol/envelope.hpp"
+#include "rpc/protocol/error.hpp"
+
+#include <algorithm>
+
+namespace limbledger::rpc {
+
+namespace {
+
+using wire::quoted;
+
+struct Params {
+  std::string list;
+  bool either = true;  // also by position
+};
+
+// OpenRPC wants required params before the others. Where the struct has them mixed, only names can be used.
+[[nodiscard]] Params params_of(const wire::Type& type, wire::SchemaSet& schemas) {
+  Params params;
+  if (type.kind != wire::Kind::object) {
+    return params;
+  }
+  std::vector<const wire::Field*> fields;
+  for (const wire::Field& field : type.fields) {
+    fields.push_back(&field);
+  }
+  const auto required = [](const wire::Field* field) { return wire::member_required(field->type()); };
+  params.either = std::is_partitioned(fields.begin(), fields.end(), required);
+  std::stable_partition(fields.begin(), fields.end(), required);
+  for (const wire::Field* field : fields) {
+    params.list += (params.list.empty() ? "" : ",") + ("{\"name\":" + quoted(field->name));
+    if (!field->note.empty()) {
+      params.list += ",\"description\":" + quoted(field->note);
+    }
+    params.list += std::string(",\"required\":") + (required(field) ? "true" : "false") + ",\"schema\":" + schemas.of(field->type()) + "}";
+  }
+  return params;
+}
+
+[[nodiscard]] std::string scopes_of(const service::Scopes& scopes) {
+  if (scopes.open) {
+    return "anybody";
+  }
+  std::string text;
+  const auto add = [&](service::Scope scope, std::string_view name) {
+    if (scopes.allows(scope)) {
+      text += (text.empty() ? "" : ", ") + std::string(name);
+    }
+  };
+  add(service::Scope::examiner, "examiner");
+  add(service::Scope::kiosk, "kiosk");
+  add(service::Scope::viewer, "viewer");
+  add(service::Scope::sync, "sync");
+  return text;
+}
+
+[[nodiscard]] std::string method_text(const service::Method& method, wire::SchemaSet& schemas) {
+  const Params params = params_of(method.params(), schemas);
+  return "{\"name\":" + quoted(method.name) + ",\"summary\":" + quoted(method.summary) + ",\"description\":" +
+         quoted("May be called by: " + scopes_of(method.scopes) + "." + (method.writes ? " Writes; the same request again writes nothing new." : "") +
+                (method.while_locked ? " Answers also while the ledger is locked." : "")) +
+         ",\"paramStructure\":" + (params.either ? "\"either\"" : "\"by-name\"") + ",\"params\":[" + params.list +
+         "],\"result\":{\"name\":\"result\",\"schema\":" + schemas.of(method.result()) + "}}";
+}
+
+[[nodiscard]] std::string errors_text() {
+  std::string text;
+  for (const ErrorNumber& number : error_numbers()) {
+    std::string codes;
+    for (const wire::FaultCode& row : wire::fault_codes()) {
+      if (row.number == number.number) {
+        codes += (codes.empty() ? "" : ",") + quoted(row.code);
+      }
+    }
+    text += (text.empty() ? "" : ",") + quoted(number.name) + ":{\"code\":" + std::to_string(static_cast<int>(number.number)) +
+            ",\"message\":" + quoted(number.message) + ",\"data\":{\"faults\":[" + codes + "]}}";
+  }
+  return text;
+}
+
+}  // namespace
+
+std::string openrpc_text(std::span<const service::Method> table) {
+  wire::SchemaSet schemas("#/components/schemas/");
+  std::string methods = "{\"name\":" + quoted(discover_name) +
+                        ",\"summary\":\"This document\",\"description\":\"May be called by anybody who may call anything. Answers also while the "
+                        "ledger is locked.\",\"paramStructure\":\"either\",\"params\":[],\"result\":{\"name\":\"result\",\"schema\":{\"type\":\"object\"}}}";
+  for (const service::Method& method : table) {
+    methods += "," + method_text(method, schemas);
+  }
+  static_cast<void>(schemas.of(wire::type_of<ErrorData>()));
+  std::string named;
+  for (const auto& [name, schema] : schemas.named()) {
+    named += (named.empty() ? "" : ",") + quoted(name) + ":" + schema;
+  }
+  return "{\"openrpc\":\"1.3.2\",\"info\":{\"title\":\"limbledger\",\"description\":\"Examinations of the leg, recorded and read. The data of "
+         "every error is of the schema ErrorData.\",\"version\":\"" +
+         std::to_string(service::protocol_newest) + ".0.0\"},\"methods\":[" + methods + "],\"components\":{\"schemas\":{" + named +
+         "},\"errors\":{" + errors_text() + "}},\"x-notifications\":[]}";
+}
+
+std::vector<std::string> name_clashes(std::span<const service::Method> table) {
+  wire::SchemaSet schemas("#/");
+  for (const service::Method& method : table) {
+    static_cast<void>(schemas.of(method.params()));
+    static_cast<void>(schemas.of(method.result()));
+  }
+  return schemas.clashes();
+}
+
+}  // namespace limbledger::rpc

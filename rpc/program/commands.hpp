@@ -1,0 +1,19 @@
+// What the commands do. Each returns the exit code, or throws Problem before it has done anything that lasts.
+#pragma once
+
+#include "rpc/program/options.hpp"
+#include "rpc/program/problem.hpp"
+
+namespace limbledger::rpc {
+
+// Makes the folder, the first examiner and the keyring, and prints the recovery code: it is shown this once.
+[[nodiscard]] ExitCode make_new_ledger(const Options& options);
+// Answers requests until the input ends or a signal comes.
+[[nodiscard]] ExitCode serve(const Options& options);
+// Prints what holds and what is damaged; 1 for damage.
+[[nodiscard]] ExitCode verify(const Options& options);
+// Prints the assessment of a document; 1 for a document that cannot be read.
+[[nodiscard]] ExitCode assess(const Options& options);
+[[nodiscard]] ExitCode write_schemas(const Options& options);
+
+}  // namespace limbledger::rpc

@@ -1,0 +1,42 @@
+// The folder of a ledger: where it lies, whether a ledger may lie there (not on FAT or a network file system, whose
+// flushes and locks do not hold), and its small files. Folders are made 0700 and files 0600.
+#pragma once
+
+#include "core/ledger/port.hpp"
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace limbledger::rpc {
+
+struct Folder {
+  std::string path;
+
+  [[nodiscard]] std::string file(std::string_view name) const { return path + "/" + std::string(name); }
+  [[nodiscard]] std::string ledger() const { return file("ledger.sqlite"); }
+  [[nodiscard]] std::string keyring() const { return file("keyring"); }
+  [[nodiscard]] std::string lock() const { return file("lock"); }
+  [[nodiscard]] std::string demo_passphrase() const { return file("demo-passphrase"); }
+  [[nodiscard]] std::string log() const { return file("log/limbledger.log"); }
+};
+
+// $XDG_DATA_HOME/limbledger, else ~/.local/share/limbledger.
+[[nodiscard]] std::string default_folder();
+
+// All below throw Problem.
+// A new or empty folder, with its parents.
+[[nodiscard]] Folder make_folder(const std::string& path);
+// A folder that holds a ledger.
+[[nodiscard]] Folder find_folder(const std::string& path);
+
+// Absent when it cannot be read or is longer.
+[[nodiscard]] std::optional<std::string> read_file(const std::string& path, std::size_t bytes_max);
+[[nodiscard]] std::optional<std::string> read_descriptor(int file, std::size_t bytes_max);
+// Whole or not at all, also when the power fails: beside it, flushed, renamed, folder flushed.
+void write_file(const std::string& path, std::string_view bytes);
+
+// What one flush of 4 KB takes here, in microseconds: the median of a few.
+[[nodiscard]] std::int64_t flush_us(const Folder& folder);
+
+}  // namespace limbledger::rpc

@@ -1,0 +1,55 @@
+#include "rpc/program/opened.hpp"
+
+#include "core/reference/edition.hpp"
+#include "rpc/program/passphrase.hpp"
+#include "rpc/program/problem.hpp"
+
+namespace limbledger::rpc {
+
+namespace {
+
+constexpr std::size_t keyring_bytes_max = std::size_t{1} << 20U;
+constexpr std::size_t passphrase_bytes_max = 1024;
+
+}  // namespace
+
+OpenedLedger::OpenedLedger(const std::string& path) : folder_(find_folder(path)), lock_(folder_.lock()) {
+  auto store = store::SqliteStore::open(folder_.ledger(), {});
+  if (!store) {
+    throw problem_of(store.error(), folder_.ledger());
+  }
+  store_ = std::move(*store);
+  const auto keyring = read_file(folder_.keyring(), keyring_bytes_max);
+  if (!keyring) {
+    throw Problem(ExitCode::unavailable, folder_.keyring() + ": cannot be read\n  what to do: see who owns it; without it the ledger stays sealed");
+  }
+  const reference::Edition* edition = reference::built_in_edition();
+  if (edition == nullptr) {
+    throw Problem(ExitCode::internal, "the facts built into this program do not load\n  what to do: build it again and run its tests");
+  }
+  auto desk = service::Desk::open(*store_, world_, *edition, ledger::Bytes(keyring->begin(), keyring->end()));
+  if (!desk) {
+    throw problem_of(desk.error(), folder_.path);
+  }
+  desk_ = std::move(*desk);
+}
+
+bool OpenedLedger::unlock_if_told(std::optional<int> passphrase_fd) {
+  std::string passphrase;
+  if (passphrase_fd) {
+    passphrase = read_passphrase(*passphrase_fd);
+  } else if (auto kept = read_file(folder_.demo_passphrase(), passphrase_bytes_max)) {
+    passphrase = kept->substr(0, kept->find('\n'));
+    wipe(*kept);
+  } else {
+    return false;
+  }
+  const auto unlocked = desk_->unlock({}, passphrase);
+  wipe(passphrase);
+  if (!unlocked) {
+    throw problem_of(unlocked.error(), folder_.path);
+  }
+  return true;
+}
+
+}  // namespace limbledger::rpc

@@ -1,0 +1,38 @@
+// A ledger opened by the program: its folder's lock, the store, and the desk on it. Closing goes the other way round, so
+// that secrets are wiped and the log is checkpointed before the lock is let go.
+#pragma once
+
+#include "core/service/desk.hpp"
+#include "core/store/sqlite.hpp"
+#include "rpc/program/folder.hpp"
+#include "rpc/program/lock_file.hpp"
+#include "rpc/program/world.hpp"
+
+#include <memory>
+#include <optional>
+#include <string>
+
+namespace limbledger::rpc {
+
+class OpenedLedger {
+ public:
+  // Throws Problem: no ledger there, in use, damaged, the disk.
+  explicit OpenedLedger(const std::string& path);
+
+  [[nodiscard]] const Folder& folder() const { return folder_; }
+  [[nodiscard]] service::Desk& desk() { return *desk_; }
+  [[nodiscard]] MachineWorld& world() { return world_; }
+
+  // With the passphrase from the descriptor, or the one kept beside a demonstration ledger. False when there is neither.
+  // Throws Problem when it does not open.
+  bool unlock_if_told(std::optional<int> passphrase_fd);
+
+ private:
+  Folder folder_;
+  LockFile lock_;
+  MachineWorld world_;
+  std::unique_ptr<store::SqliteStore> store_;
+  std::unique_ptr<service::Desk> desk_;
+};
+
+}  // namespace limbledger::rpc

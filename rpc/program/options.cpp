@@ -1,0 +1,116 @@
+#include "rpc/program/options.hpp"
+
+#include "core/service/call.hpp"
+#include "rpc/program/problem.hpp"
+
+#include <CLI/CLI.hpp>
+
+#include <iostream>
+#include <map>
+#include <sstream>
+
+namespace limbledger::rpc {
+
+namespace {
+
+const std::map<std::string, Framing> framings{{"lines", Framing::lines}, {"headers", Framing::headers}};
+const std::map<std::string, service::Scope> scopes{
+    {"examiner", service::Scope::examiner}, {"kiosk", service::Scope::kiosk}, {"viewer", service::Scope::viewer}};
+
+constexpr std::string_view fd_help =
+    "descriptor from which the passphrase is read as one line, for example: --passphrase-fd 3 3<FILE. Without it the terminal is asked";
+
+void add_new(CLI::App& app, Options& options) {
+  CLI::App* command = app.add_subcommand("new", "Make a ledger in a new folder and print its recovery code once.");
+  command->add_option("DIR", options.folder, "a new or empty folder on this machine's own disk")->required();
+  auto* demonstration = command->add_flag("--demo", options.demonstration, "for showing: invented people only; opens without a passphrase");
+  command->add_flag("--practice", options.practice, "for teaching: invented people only; never exchanged with another ledger")->excludes(demonstration);
+  command->add_option("--examiner", options.examiner, "name of the first examiner, 24 bytes at most (default: examiner)");
+  command->add_option("--passphrase-fd", options.passphrase_fd, std::string(fd_help))->excludes(demonstration)->check(CLI::NonNegativeNumber);
+  command->footer(
+      "Examples:\n"
+      "  limbledger new ~/.local/share/limbledger --examiner Amina\n"
+      "  limbledger new /tmp/show --demo\n\n"
+      "Keep the recovery code on paper, away from this machine. It opens the ledger when every passphrase is\n"
+      "forgotten, and with it the clinic can build up its ledger again. Nobody can make it a second time.");
+  command->callback([&options] { options.command = Command::new_ledger; });
+}
+
+void add_serve(CLI::App& app, Options& options) {
+  CLI::App* command = app.add_subcommand("serve", "Answer JSON-RPC 2.0 requests for one ledger on the standard input and output.");
+  command->add_option("--ledger", options.folder, "folder of the ledger (default: $XDG_DATA_HOME/limbledger, else ~/.local/share/limbledger)");
+  command->add_option("--stdio", options.framing, "lines: one JSON text a line; headers: Content-Length before each message")
+      ->required()
+      ->transform(CLI::CheckedTransformer(framings))
+      ->type_name("lines|headers");
+  command->add_option("--scope", options.scope, "what the caller may do (default: examiner)")
+      ->transform(CLI::CheckedTransformer(scopes))
+      ->type_name("examiner|kiosk|viewer");
+  command->add_option("--passphrase-fd", options.passphrase_fd, std::string(fd_help) + "; or call ledger.unlock")->check(CLI::NonNegativeNumber);
+  command->footer(
+      "Example:\n"
+      "  echo '{\"jsonrpc\":\"2.0\",\"method\":\"health.check\",\"id\":1}' | limbledger serve --ledger /tmp/show --stdio lines\n\n"
+      "health.check and rpc.discover are answered at once; the rest once the ledger is unlocked, by ledger.unlock or\n"
+      "--passphrase-fd. A reply to a writing method means that it is on disk. End of input, SIGTERM and SIGINT stop it.");
+  command->callback([&options] { options.command = Command::serve; });
+}
+
+void add_others(CLI::App& app, Options& options) {
+  CLI::App* verify = app.add_subcommand("verify", "Check every entry, head and signature of a ledger and name what is damaged.");
+  verify->add_option("DIR", options.folder, "folder of the ledger")->required();
+  verify->add_option("--passphrase-fd", options.passphrase_fd, std::string(fd_help))->check(CLI::NonNegativeNumber);
+  verify->footer("Example:\n  limbledger verify /tmp/show\n\nExit code 0: every entry holds. 1: damage, listed. 4: the ledger is in use; ask the running program with ledger.verify.");
+  verify->callback([&options] { options.command = Command::verify; });
+
+  CLI::App* assess = app.add_subcommand("assess", "Set the findings of one examination beside the published figures; needs no ledger.");
+  assess->add_option("FILE", options.file, "a document of the format limbledger-exam/1, or - for the standard input")->required();
+  assess->add_flag("--json", options.json, "print the assessment as JSON instead of text");
+  assess->footer("Example:\n  limbledger assess exam.json\n\nExit code 1: the document cannot be read; each fault is listed with its place.");
+  assess->callback([&options] { options.command = Command::assess; });
+
+  CLI::App* schemas = app.add_subcommand("schemas", "Write the JSON Schemas, the OpenRPC document and the table of faults.");
+  schemas->add_option("DIR", options.folder, "folder to write to; files of the same names are replaced")->required();
+  schemas->footer("Example:\n  limbledger schemas schemas/");
+  schemas->callback([&options] { options.command = Command::schemas; });
+}
+
+}  // namespace
+
+std::string_view intended_use() {
+  return "A notebook for trained people who examine legs with their hands. It keeps what was found, by whom and when, sealed\n"
+         "and signed, and sets it beside published figures with their sources. It does not decide and does not treat: what it\n"
+         "says can be wrong, what it does not say means nothing, and the examiner's own judgement stands above it. It has not\n"
+         "been tested on real people.";
+}
+
+std::optional<Options> read_options(int count, const char* const* words, int& exit_code) {
+  Options options;
+  CLI::App app("limbledger: examinations of the hip, knee and ankle, recorded and read\n\n" + std::string(intended_use()), "limbledger");
+  app.require_subcommand(1);
+  app.set_version_flag("--version", "limbledger, protocol " + std::to_string(service::protocol_newest));
+  app.footer(
+      "Start here:\n"
+      "  limbledger new /tmp/show --demo\n"
+      "  limbledger serve --ledger /tmp/show --stdio lines\n"
+      "Help on one command: limbledger COMMAND --help\n\n"
+      "Exit codes: 0 done; 1 done, and the answer is bad (damage, a faulty file); 2 wrong use; 3 locked or a wrong\n"
+      "passphrase; 4 in use, read only, or the disk; 5 failed inside.");
+  add_new(app, options);
+  add_serve(app, options);
+  add_others(app, options);
+  try {
+    app.parse(count, words);
+  } catch (const CLI::Success& asked) {
+    exit_code = app.exit(asked, std::cout, std::cerr);
+    return std::nullopt;
+  } catch (const CLI::ParseError& wrong) {
+    std::ostringstream text;
+    app.exit(wrong, text, text);
+    std::cerr << "limbledger: " << text.str();
+    exit_code = static_cast<int>(ExitCode::usage);
+    return std::nullopt;
+  }
+  return options;
+}
+
+}  // namespace limbledger::rpc

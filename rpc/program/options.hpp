@@ -1,0 +1,35 @@
+// The command line: what each command takes, and help that teaches it. Source of the commands: contract, section 10.
+#pragma once
+
+#include "core/service/context.hpp"
+#include "rpc/transport/framing.hpp"
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace limbledger::rpc {
+
+enum class Command : std::uint8_t { new_ledger, serve, verify, schemas, assess };
+
+struct Options {
+  Command command{};
+  std::string folder;  // empty: the default folder
+  bool demonstration = false;
+  bool practice = false;
+  std::string examiner;  // empty: not named
+  std::optional<int> passphrase_fd;
+  Framing framing = Framing::lines;
+  service::Scope scope = service::Scope::examiner;
+  std::string file;  // "-": the standard input
+  bool json = false;
+};
+
+// Absent when the program has nothing more to do (help, version, a wrong command line, already answered);
+// `exit_code` then says how it ended.
+[[nodiscard]] std::optional<Options> read_options(int count, const char* const* words, int& exit_code);
+
+// What the program is for and what it is not, in one paragraph; stands wherever a person first meets it.
+[[nodiscard]] std::string_view intended_use();
+
+}  // namespace limbledger::rpc

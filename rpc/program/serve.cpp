@@ -1,0 +1,117 @@
+#include "core/service/call.hpp"
+#include "core/service/desk.hpp"
+#include "rpc/emit/openrpc.hpp"
+#include "rpc/program/commands.hpp"
+#include "rpc/program/logging.hpp"
+#include "rpc/program/opened.hpp"
+#include "rpc/protocol/envelope.hpp"
+#include "rpc/transport/stdio.hpp"
+
+#include <signal.h>
+#include <sys/signalfd.h>
+#include <unistd.h>
+
+#include <iostream>
+
+namespace limbledger::rpc {
+
+namespace {
+
+// The signals that ask the program to stop, as a descriptor that becomes readable.
+class StopSignals {
+ public:
+  StopSignals() {
+    sigset_t set;
+    ::sigemptyset(&set);
+    for (const int one : {SIGTERM, SIGINT, SIGHUP}) {
+      ::sigaddset(&set, one);
+    }
+    ::sigprocmask(SIG_BLOCK, &set, nullptr);
+    ::signal(SIGPIPE, SIG_IGN);
+    descriptor_ = ::signalfd(-1, &set, SFD_CLOEXEC | SFD_NONBLOCK);
+    if (descriptor_ < 0) {
+      throw Problem(ExitCode::internal, "signals cannot be waited for\n  what to do: try again");
+    }
+  }
+  ~StopSignals() { ::close(descriptor_); }
+  StopSignals(const StopSignals&) = delete;
+  StopSignals& operator=(const StopSignals&) = delete;
+
+  [[nodiscard]] int descriptor() const { return descriptor_; }
+
+ private:
+  int descriptor_ = -1;
+};
+
+[[nodiscard]] std::string_view name_of(StdioEnd end) {
+  switch (end) {
+    case StdioEnd::input_ended:
+      return "input ended";
+    case StdioEnd::stopped:
+      return "by a signal";
+    case StdioEnd::nobody_reads:
+      return "nobody reads the output";
+    case StdioEnd::broken_frame:
+      return "broken frame";
+    case StdioEnd::failed:
+      return "input or output failed";
+  }
+  return "";
+}
+
+[[nodiscard]] ExitCode exit_code_of(StdioEnd end) {
+  switch (end) {
+    case StdioEnd::broken_frame:
+      return ExitCode::bad_answer;
+    case StdioEnd::failed:
+      return ExitCode::unavailable;
+    default:
+      return ExitCode::done;
+  }
+}
+
+void say_kind(service::LedgerKind kind) {
+  if (kind == service::LedgerKind::demonstration) {
+    std::cerr << "limbledger: DEMONSTRATION ledger, for invented people only\n";
+  } else if (kind == service::LedgerKind::practice) {
+    std::cerr << "limbledger: PRACTICE ledger, for invented people only\n";
+  }
+}
+
+}  // namespace
+
+ExitCode serve(const Options& options) {
+  const StopSignals stop;
+  OpenedLedger opened(options.folder.empty() ? default_folder() : options.folder);
+  Log log(opened.folder().log());
+  say_kind(opened.desk().kind());
+  if (!opened.unlock_if_told(options.passphrase_fd)) {
+    std::cerr << "limbledger: locked; waiting for ledger.unlock\n";
+  }
+  service::Context context;
+  context.desk = &opened.desk();
+  context.edition = &opened.desk().edition();
+  context.caller.scope = options.scope;
+  Service service{service::methods(), context, {}, {}, {}};
+  service.discover = [] { return openrpc_text(service::methods()); };
+  service.failed = [&](std::string_view method, std::string_view code) {
+    const wire::FaultCode* row = wire::find_fault_code(code);
+    const bool internal = row == nullptr || row->number == wire::FaultClass::internal;
+    std::string incident = internal ? new_incident(opened.world()) : std::string{};
+    log.call_failed(method, code, incident);
+    return incident;
+  };
+  Stdio stdio;
+  stdio.framing = options.framing;
+  stdio.stop = stop.descriptor();
+  log.started(options.framing == Framing::lines ? "stdio lines" : "stdio headers");
+  const StdioOutcome outcome = serve_stdio(
+      stdio, [&](std::string_view text) { return answer(text, service); }, [&] { return answer_too_large(service); });
+  log.stopped(name_of(outcome.end));
+  if (!outcome.why.empty()) {
+    std::cerr << "limbledger: " << outcome.why << "; the connection is closed\n";
+  }
+  return exit_code_of(outcome.end);
+}
+
+}  // namespace limbledger::rpc
