@@ -3,9 +3,7 @@
 
 #include <doctest/doctest.h>
 
-#include <fstream>
 #include <map>
-#include <sstream>
 
 using namespace limbledger::ledger;
 
@@ -30,10 +28,7 @@ std::int64_t number_member(const std::string& json, const std::string& name, std
 
 // Source: tests/outside/data/hlc_trace.json, run by hand-checked code of the rules of Kulkarni et al. 2014.
 TEST_CASE("the published rules of sending and receiving give the trace of three nodes") {
-  std::ifstream file("tests/outside/data/hlc_trace.json");
-  std::stringstream text;
-  text << file.rdbuf();
-  const std::string json = text.str();
+  const std::string json = test::outside_data("hlc_trace.json");
   REQUIRE_FALSE(json.empty());
 
   std::map<std::string, HybridClock> nodes;

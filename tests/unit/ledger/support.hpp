@@ -8,6 +8,8 @@
 #include "core/ledger/keys/wrap.hpp"
 #include "core/ledger/world.hpp"
 
+#include <fstream>
+#include <iterator>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -40,6 +42,12 @@ std::array<std::uint8_t, Size> filled(std::uint8_t byte) {
 }
 
 inline Secret32 secret_of(std::uint8_t byte) { return Secret32(filled<32>(byte)); }
+
+// A file of tests/outside/data, which names its own source.
+inline std::string outside_data(const std::string& name) {
+  std::ifstream file(std::string(LIMBLEDGER_SOURCE_DIR) + "/tests/outside/data/" + name, std::ios::binary);
+  return {std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>()};
+}
 
 // The text between the quotes after `"name":`, searched from `from` on: enough for the flat vector files.
 inline std::string text_member(std::string_view json, std::string_view name, std::size_t from = 0) {
