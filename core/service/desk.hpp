@@ -18,7 +18,8 @@ class Edition;
 
 namespace limbledger::ledger {
 class Log;
-class Fold;
+class Records;
+class SignKey;
 }  // namespace limbledger::ledger
 
 namespace limbledger::service {
@@ -63,8 +64,10 @@ class Desk {
 
   // Below only while unlocked.
   [[nodiscard]] ledger::Log& log();
-  [[nodiscard]] ledger::Fold& fold();
+  [[nodiscard]] ledger::Records& records();
   [[nodiscard]] const model::ExaminerId& examiner() const;
+  // Null where the ledger was opened by the printed code: it can read and record, but not sign.
+  [[nodiscard]] const ledger::SignKey* examiner_key() const;
 
  private:
   struct Inside;

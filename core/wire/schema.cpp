@@ -141,21 +141,17 @@ std::string SchemaSet::words(const Type& type, std::string_view note) const {
 
 std::string schema_document(const Type& type) {
   SchemaSet set("#/$defs/");
-  std::string body = set.of(type);
-  const std::string name(type.name);
-  const bool refers_to_itself = set.named().count(name) != 0;
+  // A type that contains itself stands here and once more among the definitions.
+  const std::string body = set.in_place(type);
   std::string defs;
   for (const auto& [key, schema] : set.named()) {
     defs += (defs.empty() ? "" : ",") + quoted(key) + ":" + schema;
   }
-  // The outermost type is a reference like any other, so that it can contain itself; an "allOf" keeps the title beside it.
   std::string document = "{\"$schema\":\"https://json-schema.org/draft/2020-12/schema\"";
-  if (!name.empty()) {
-    document += ",\"title\":" + quoted(name);
+  if (!type.name.empty()) {
+    document += ",\"title\":" + quoted(type.name);
   }
-  if (refers_to_itself) {
-    document += ",\"allOf\":[" + body + "]";
-  } else if (body.size() > 2) {
+  if (body.size() > 2) {
     document += "," + body.substr(1, body.size() - 2);
   }
   if (!defs.empty()) {

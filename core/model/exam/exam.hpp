@@ -62,13 +62,14 @@ BOOST_DESCRIBE_STRUCT(Withdrawn, (), (by, at, reason))
 
 // Values recorded without knowledge of each other; kept until a person settles it.
 struct Conflict {
-  Word about;  // finding, person, impression, plan, consent, request
+  Word about;  // finding, withdrawal, person, impression, plan, consent, request, names ...
   std::optional<ItemId> item;
   std::optional<Side> side;
   std::vector<EntryId> entries;
+  std::optional<std::vector<wire::Raw>> values;  // what each entry says, in the order of `entries`
   friend bool operator==(const Conflict&, const Conflict&) = default;
 };
-BOOST_DESCRIBE_STRUCT(Conflict, (), (about, item, side, entries))
+BOOST_DESCRIBE_STRUCT(Conflict, (), (about, item, side, entries, values))
 
 // Something about an entry that a reader must know: void, late, from a newer edition, a pointer that waits.
 struct EntryMark {

@@ -1,0 +1,88 @@
+// The steps of folding one exam, in the order they run. Private to the fold; fold.hpp is what others include.
+#pragma once
+
+#include "core/ledger/fold.hpp"
+
+namespace limbledger::ledger {
+
+class ExamFolder {
+ public:
+  ExamFolder(const model::ExamId& exam, std::span<const Opened> operations, const ExaminerKeys& keys, const model::ClinicId& clinic);
+  [[nodiscard]] std::optional<ExamFold> fold();
+
+ private:
+  struct Node {
+    bool is_void = false;
+    bool late = false;  // its writer and a signer had not seen each other
+    std::vector<std::size_t> replaced_by;
+    std::vector<std::size_t> targets;
+    std::vector<model::Word> marks;
+  };
+  using Slot = std::pair<model::ItemId, model::Side>;
+
+  void judge_entries();
+  void judge_signatures();
+  void judge_after_signature();
+  void judge_pointers();
+  [[nodiscard]] std::optional<std::size_t> find_root() const;
+  [[nodiscard]] bool signature_holds(std::size_t index) const;
+  [[nodiscard]] bool may_replace(std::size_t by, std::size_t target) const;
+
+  // fold_exam_record.cpp
+  void fill_head(std::size_t root);
+  void fill_registers();
+  void fill_assignment();
+  void fill_consent();
+  void fill_impression();
+  void fill_plan();
+  void fill_withdrawal();
+  void fill_addenda();
+  void finish();
+  template <class T>
+  [[nodiscard]] std::vector<std::size_t> heads_of() const;
+
+  // fold_exam_findings.cpp
+  void fill_findings();
+  [[nodiscard]] bool swapped_by(std::size_t entry, std::size_t swap, bool& unseen) const;
+  [[nodiscard]] model::Side side_now(std::size_t entry);
+  void fill_slot(const Slot& slot, const std::vector<std::size_t>& heads);
+  void fill_history();
+  [[nodiscard]] model::Finding to_finding(std::size_t entry, model::Standing standing) const;
+
+  template <class T>
+  [[nodiscard]] const T* body(std::size_t index) const {
+    return std::get_if<T>(&graph_.at(index).body());
+  }
+  [[nodiscard]] const model::Observation* observation(std::size_t index) const;
+  [[nodiscard]] std::optional<model::FindingId> finding_id(std::size_t index) const;
+  [[nodiscard]] bool unseen_by_each_other(std::size_t a, std::size_t b) const;
+  void mark(std::size_t index, std::string_view word);
+  void add_conflict(std::string_view about, std::vector<std::size_t> among, const model::Observation* slot = nullptr,
+                    std::optional<model::Side> side = std::nullopt);
+
+  model::ExamId exam_;
+  std::span<const Opened> operations_;
+  const ExaminerKeys& keys_;
+  model::ClinicId clinic_;
+  Graph graph_;
+  std::vector<Node> nodes_;
+  std::vector<std::size_t> signatures_;
+  std::vector<model::Side> side_now_;
+  std::vector<model::Standing> standing_;
+  std::vector<model::Conflict> conflicts_;
+  std::vector<model::EntryMark> out_marks_;
+  ExamFold out_;
+};
+
+template <class T>
+std::vector<std::size_t> ExamFolder::heads_of() const {
+  std::vector<std::size_t> heads;
+  for (std::size_t i = 0; i < graph_.size(); ++i) {
+    if (!nodes_[i].is_void && body<T>(i) != nullptr && nodes_[i].replaced_by.empty()) {
+      heads.push_back(i);
+    }
+  }
+  return heads;
+}
+
+}  // namespace limbledger::ledger

@@ -1,0 +1,98 @@
+// A set of operations -> what they say now. The fold of an object is a function of the set, so order of arrival,
+// repetition and grouping cannot matter: operations point at what they replace and at what their writer had seen, and
+// clocks only order the display. Two values whose writers had not seen each other are both kept and shown as a conflict.
+// Source: ledger, items 26 to 32.
+#pragma once
+
+#include "core/ledger/opened.hpp"
+
+#include <functional>
+#include <map>
+#include <optional>
+#include <span>
+#include <vector>
+
+namespace limbledger::ledger {
+
+// Whether a public key is that examiner's on some device of this clinic.
+using ExaminerKeys = std::function<bool(const model::ExaminerId&, const PublicKey&)>;
+
+// The graph of one object's operations: repeats of one request folded into one, and what each writer had seen.
+class Graph {
+ public:
+  explicit Graph(std::span<const Opened> operations);
+
+  // In the order of display: stamp, then entry.
+  [[nodiscard]] std::size_t size() const { return nodes_.size(); }
+  [[nodiscard]] const Opened& at(std::size_t index) const { return *nodes_[index].opened; }
+  // The node of an entry, also of one that was folded into another as its repeat.
+  [[nodiscard]] std::optional<std::size_t> find(const model::EntryId& entry) const;
+  // The writer of `later` had seen `earlier`.
+  [[nodiscard]] bool saw(std::size_t later, std::size_t earlier) const { return nodes_[later].seen[earlier]; }
+  // Entries of `of` in order; entries not here are passed over.
+  [[nodiscard]] std::vector<bool> closure(std::span<const model::EntryId> of) const;
+  // What nobody had seen when writing: the record's revision.
+  [[nodiscard]] std::vector<model::EntryId> heads() const;
+  // One request with two contents.
+  [[nodiscard]] const std::vector<model::Conflict>& request_conflicts() const { return request_conflicts_; }
+  // Some entry names one in `after` or `replaces` that has not come yet.
+  [[nodiscard]] bool waits(std::size_t index) const { return nodes_[index].waits; }
+  // All entries of a request, those folded into one included.
+  [[nodiscard]] std::vector<std::size_t> of_request(const model::RequestId& request) const;
+
+ private:
+  struct Node {
+    const Opened* opened = nullptr;
+    std::vector<bool> seen;
+    bool waits = false;
+  };
+  void fold_repeats(std::span<const Opened> operations);
+  void see();
+
+  std::vector<Node> nodes_;
+  std::map<model::EntryId, std::size_t> index_;
+  std::vector<model::Conflict> request_conflicts_;
+};
+
+// The hashes of all entries that a writer who was shown `of` had seen, over the set as it is stored (repeats included), for
+// the examiner's signature. Nothing when one of them has not come yet.
+[[nodiscard]] std::optional<std::vector<Hash>> seen_entries(std::span<const Opened> operations, std::span<const model::EntryId> of);
+
+struct ExamFold {
+  model::Exam exam;
+  std::vector<model::Finding> history;       // every finding entry, oldest first, with where it stands
+  std::size_t entries = 0;                   // operations in the set
+  std::size_t unread = 0;                    // operations that need a newer edition
+  std::vector<model::EntryId> impression_heads;
+  std::vector<model::EntryId> assignment_heads;  // exam and move: who the exam is of
+  std::map<model::PlanItemId, std::vector<model::EntryId>> plan_heads;
+  std::map<model::FindingId, std::vector<model::EntryId>> finding_heads;  // not replaced and not void
+  std::vector<model::EntryId> consent_heads;
+  std::vector<model::PersonId> persons;      // one, or all that unseen moves name
+  Hash digest{};                             // of all entries, sorted
+};
+
+struct PersonFold {
+  model::Person person;
+  std::vector<model::Conflict> conflicts;
+  std::vector<model::EntryMark> marks;
+  std::vector<model::EntryId> value_heads;  // entries that still give a value
+  std::size_t unread = 0;
+};
+struct PlaceFold {
+  model::Place place;
+  std::vector<model::Conflict> conflicts;
+  std::vector<model::EntryId> value_heads;
+};
+
+// Nothing when the set holds no operation that opens the record.
+[[nodiscard]] std::optional<ExamFold> fold_exam(const model::ExamId& exam, std::span<const Opened> operations, const ExaminerKeys& keys,
+                                                const model::ClinicId& clinic);
+[[nodiscard]] std::optional<PersonFold> fold_person(const model::PersonId& person, std::span<const Opened> operations);
+// Places live under the clinic's own object.
+[[nodiscard]] std::vector<PlaceFold> fold_places(std::span<const Opened> operations);
+
+// H over the sorted entries nobody replaced and the open conflicts: equal for equal sets (ledger, section 2).
+[[nodiscard]] Hash state_digest(const model::ObjectId& object, std::span<const Opened> operations);
+
+}  // namespace limbledger::ledger

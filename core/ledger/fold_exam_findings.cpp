@@ -1,0 +1,165 @@
+#include "core/ledger/exam_folder.hpp"
+
+#include <algorithm>
+
+namespace limbledger::ledger {
+
+namespace {
+
+[[nodiscard]] model::Side other_side(model::Side side) {
+  switch (side) {
+    case model::Side::left:
+      return model::Side::right;
+    case model::Side::right:
+      return model::Side::left;
+    case model::Side::midline:
+      break;
+  }
+  return model::Side::midline;
+}
+
+[[nodiscard]] model::Instant wall_of(const model::Operation& operation) { return {operation.at.wall_ms.steps}; }
+
+// What was observed, whoever wrote it: equal ones in one slot are one value.
+[[nodiscard]] bool same_observation(model::Observation a, const model::Observation& b) {
+  a.side = b.side;
+  return a == b;
+}
+
+}  // namespace
+
+// A side exchange turns what its writer had seen. An edit made elsewhere at the same time kept the side it was shown, so it
+// is turned with the finding it edits; a new finding nobody had seen is left as it is and marked.
+bool ExamFolder::swapped_by(std::size_t entry, std::size_t swap, bool& unseen) const {
+  if (graph_.saw(swap, entry)) {
+    return true;
+  }
+  if (graph_.saw(entry, swap)) {
+    return false;
+  }
+  unseen = true;
+  for (const std::size_t target : nodes_[entry].targets) {
+    const model::Observation* old = observation(target);
+    if (old != nullptr && old->side == observation(entry)->side) {
+      return swapped_by(target, swap, unseen);
+    }
+  }
+  return false;
+}
+
+model::Side ExamFolder::side_now(std::size_t entry) {
+  model::Side side = observation(entry)->side;
+  bool unseen = false;
+  for (std::size_t i = 0; i < graph_.size(); ++i) {
+    if (!nodes_[i].is_void && body<model::SwapSidesBody>(i) != nullptr && swapped_by(entry, i, unseen)) {
+      side = other_side(side);
+    }
+  }
+  if (unseen && side != model::Side::midline) {
+    mark(entry, "side_exchange_unseen");
+  }
+  return side;
+}
+
+void ExamFolder::fill_findings() {
+  side_now_.assign(graph_.size(), model::Side::midline);
+  standing_.assign(graph_.size(), model::Standing::current);
+  std::map<Slot, std::vector<std::size_t>> slots;
+  for (std::size_t i = 0; i < graph_.size(); ++i) {
+    if (nodes_[i].is_void || observation(i) == nullptr) {
+      continue;
+    }
+    side_now_[i] = side_now(i);
+    if (nodes_[i].replaced_by.empty()) {
+      slots[{observation(i)->item, side_now_[i]}].push_back(i);
+      out_.finding_heads[*finding_id(i)].push_back(graph_.at(i).entry());
+    } else {
+      const bool replaced = std::any_of(nodes_[i].replaced_by.begin(), nodes_[i].replaced_by.end(),
+                                        [&](std::size_t by) { return body<model::WithdrawBody>(by) == nullptr; });
+      standing_[i] = replaced ? model::Standing::replaced : model::Standing::withdrawn;
+    }
+  }
+  out_.exam.findings.emplace();
+  for (const auto& [slot, heads] : slots) {
+    fill_slot(slot, heads);
+  }
+  fill_history();
+}
+
+void ExamFolder::fill_slot(const Slot& slot, const std::vector<std::size_t>& heads) {
+  std::vector<std::size_t> distinct;  // equal values collapse into the first of them
+  for (const std::size_t head : heads) {
+    const auto twin = std::find_if(distinct.begin(), distinct.end(), [&](std::size_t other) {
+      return unseen_by_each_other(head, other) && same_observation(*observation(head), *observation(other));
+    });
+    if (twin == distinct.end()) {
+      distinct.push_back(head);
+    } else {
+      mark(head, "same_value");
+    }
+  }
+  std::vector<std::size_t> conflicting;
+  for (const std::size_t head : distinct) {
+    if (std::any_of(distinct.begin(), distinct.end(), [&](std::size_t other) { return other != head && unseen_by_each_other(head, other); })) {
+      conflicting.push_back(head);
+    }
+  }
+  if (!conflicting.empty()) {
+    add_conflict("finding", conflicting, observation(conflicting.front()), slot.second);
+  }
+  for (const std::size_t head : distinct) {
+    std::vector<std::size_t> withdrawals;
+    for (std::size_t i = 0; i < graph_.size(); ++i) {
+      const auto* withdraw = body<model::WithdrawBody>(i);
+      if (!nodes_[i].is_void && withdraw != nullptr && withdraw->finding == finding_id(head) && unseen_by_each_other(i, head)) {
+        withdrawals.push_back(i);
+      }
+    }
+    if (!withdrawals.empty()) {
+      withdrawals.push_back(head);
+      add_conflict("withdrawal", withdrawals, observation(head), slot.second);
+    }
+    const bool in_conflict = !withdrawals.empty() || std::find(conflicting.begin(), conflicting.end(), head) != conflicting.end();
+    standing_[head] = in_conflict ? model::Standing::in_conflict : model::Standing::current;
+    out_.exam.findings->push_back(to_finding(head, standing_[head]));
+  }
+}
+
+void ExamFolder::fill_history() {
+  for (std::size_t i = 0; i < graph_.size(); ++i) {
+    if (observation(i) != nullptr && !nodes_[i].is_void) {
+      out_.history.push_back(to_finding(i, standing_[i]));
+    }
+  }
+}
+
+model::Finding ExamFolder::to_finding(std::size_t entry, model::Standing standing) const {
+  const model::Observation& seen = *observation(entry);
+  const model::Operation& operation = graph_.at(entry).operation();
+  model::Finding finding;
+  finding.finding = finding_id(entry);
+  finding.exam = exam_;
+  finding.item = seen.item;
+  finding.side = side_now_[entry];
+  finding.value = seen.value;
+  finding.instrument = seen.instrument;
+  finding.position = seen.position;
+  finding.end_feel = seen.end_feel;
+  finding.pain = seen.pain;
+  finding.quality = seen.quality;
+  finding.origin = seen.origin ? seen.origin : model::Origin::observed;
+  finding.despite = seen.despite;
+  finding.remark = seen.remark;
+  finding.examiner = operation.by;
+  finding.examined_at = operation.examined_at ? operation.examined_at : out_.exam.examined_at;
+  finding.entry = graph_.at(entry).entry();
+  finding.entered_at = wall_of(operation);
+  finding.entered_by = operation.by;
+  finding.standing = standing;
+  if (!nodes_[entry].marks.empty()) {
+    finding.marks = nodes_[entry].marks;
+  }
+  return finding;
+}
+
+}  // namespace limbledger::ledger

@@ -1,0 +1,203 @@
+#include "core/ledger/exam_folder.hpp"
+
+#include <algorithm>
+
+namespace limbledger::ledger {
+
+namespace {
+
+[[nodiscard]] model::Instant wall_of(const model::Operation& operation) { return {operation.at.wall_ms.steps}; }
+
+[[nodiscard]] std::string hex_of(const Hash& hash) { return model::Hex<32>{hash}.to_text(); }
+
+// Of two unseen words about consent the one that allows less holds until a person settles it.
+void allow_less(std::optional<model::ConsentWord>& held, const std::optional<model::ConsentWord>& other) {
+  if (other && (!held || static_cast<int>(*other) > static_cast<int>(*held))) {
+    held = other;
+  }
+}
+
+}  // namespace
+
+void ExamFolder::fill_head(std::size_t root) {
+  const auto& opening = *body<model::ExamBody>(root);
+  const model::Operation& operation = graph_.at(root).operation();
+  model::Exam& exam = out_.exam;
+  exam.exam = exam_;
+  exam.state = signatures_.empty() ? model::ExamState::open : model::ExamState::signed_;
+  exam.complaint = opening.complaint;
+  exam.side = opening.side;
+  exam.setting = opening.setting;
+  exam.place = opening.place;
+  exam.examiner = operation.by;
+  exam.examined_at = operation.examined_at;
+  exam.offset_min = opening.offset_min;
+  exam.injured_on = opening.injured_on;
+  exam.edition = operation.edition;
+}
+
+void ExamFolder::fill_registers() {
+  fill_assignment();
+  fill_consent();
+  fill_impression();
+  fill_plan();
+  fill_withdrawal();
+  if (!signatures_.empty()) {
+    const Opened& first = graph_.at(signatures_.front());
+    const auto& sign = std::get<model::SignBody>(first.body());
+    out_.exam.signed_ = model::Signed{*first.operation().by, wall_of(first.operation()), {hex_of(first.operation().sig->covers.bytes)}, sign.shown};
+    out_.exam.incomplete = sign.incomplete;
+  }
+}
+
+void ExamFolder::fill_assignment() {
+  std::vector<std::size_t> heads = heads_of<model::MoveBody>();
+  for (const std::size_t opening : heads_of<model::ExamBody>()) {
+    heads.push_back(opening);
+  }
+  for (const std::size_t head : heads) {
+    out_.assignment_heads.push_back(graph_.at(head).entry());
+    const auto* move = body<model::MoveBody>(head);
+    const auto person = move != nullptr ? std::optional(move->person) : body<model::ExamBody>(head)->person;
+    if (person && std::find(out_.persons.begin(), out_.persons.end(), *person) == out_.persons.end()) {
+      out_.persons.push_back(*person);
+    }
+  }
+  std::sort(out_.assignment_heads.begin(), out_.assignment_heads.end());
+  std::sort(out_.persons.begin(), out_.persons.end());
+  if (out_.persons.size() == 1) {
+    out_.exam.person = out_.persons.front();
+  } else if (out_.persons.size() > 1) {
+    add_conflict("person", heads);
+  }
+}
+
+void ExamFolder::fill_consent() {
+  const std::vector<std::size_t> heads = heads_of<model::ConsentBody>();
+  for (const std::size_t head : heads) {
+    out_.consent_heads.push_back(graph_.at(head).entry());
+    const auto& given = *body<model::ConsentBody>(head);
+    if (given.consent) {
+      if (!out_.exam.consent) {
+        out_.exam.consent = given.consent;
+      }
+      allow_less(out_.exam.consent->examine, given.consent->examine);
+      allow_less(out_.exam.consent->record, given.consent->record);
+      allow_less(out_.exam.consent->send, given.consent->send);
+    }
+    const auto take = [](auto& held, const auto& other) {
+      if (!held) {
+        held = other;
+      }
+    };
+    take(out_.exam.company, given.company);
+    take(out_.exam.who_spoke, given.who_spoke);
+    take(out_.exam.interpreter, given.interpreter);
+  }
+  const bool differ = std::any_of(heads.begin(), heads.end(), [&](std::size_t head) {
+    return graph_.at(head).operation().body != graph_.at(heads.front()).operation().body;
+  });
+  if (differ) {
+    add_conflict("consent", heads);
+  }
+}
+
+void ExamFolder::fill_impression() {
+  const std::vector<std::size_t> heads = heads_of<model::ImpressionBody>();
+  for (const std::size_t head : heads) {
+    out_.impression_heads.push_back(graph_.at(head).entry());
+  }
+  const bool differ = std::any_of(heads.begin(), heads.end(), [&](std::size_t head) {
+    return !(body<model::ImpressionBody>(head)->impression == body<model::ImpressionBody>(heads.front())->impression);
+  });
+  if (differ) {
+    add_conflict("impression", heads);  // none is shown as the examiner's; both stand in the conflict
+  } else if (!heads.empty()) {
+    out_.exam.impression = body<model::ImpressionBody>(heads.front())->impression;
+  }
+}
+
+void ExamFolder::fill_plan() {
+  std::map<model::PlanItemId, std::vector<std::size_t>> items;
+  for (const std::size_t head : heads_of<model::PlanBody>()) {
+    const auto& item = body<model::PlanBody>(head)->plan_item;
+    if (item.plan_item) {
+      items[*item.plan_item].push_back(head);
+    }
+  }
+  if (items.empty()) {
+    return;
+  }
+  out_.exam.plan.emplace();
+  // In the order they were decided, which is the order of the display.
+  std::vector<std::pair<std::size_t, model::PlanItemId>> order;
+  for (const auto& [id, heads] : items) {
+    order.emplace_back(heads.front(), id);
+  }
+  std::sort(order.begin(), order.end());
+  for (const auto& [first, id] : order) {
+    std::vector<std::size_t> distinct;
+    for (const std::size_t head : items[id]) {
+      out_.plan_heads[id].push_back(graph_.at(head).entry());
+      if (std::none_of(distinct.begin(), distinct.end(),
+                       [&](std::size_t other) { return body<model::PlanBody>(other)->plan_item == body<model::PlanBody>(head)->plan_item; })) {
+        distinct.push_back(head);
+        out_.exam.plan->push_back(body<model::PlanBody>(head)->plan_item);  // unseen versions are all shown: a referral must not vanish
+      }
+    }
+    if (distinct.size() > 1) {
+      add_conflict("plan", distinct);
+    }
+  }
+}
+
+void ExamFolder::fill_withdrawal() {
+  for (std::size_t i = 0; i < graph_.size(); ++i) {
+    const auto* withdraw = body<model::WithdrawBody>(i);
+    if (nodes_[i].is_void || withdraw == nullptr || withdraw->finding) {
+      continue;
+    }
+    if (!out_.exam.withdrawn) {
+      const model::Operation& operation = graph_.at(i).operation();
+      out_.exam.state = model::ExamState::withdrawn;
+      out_.exam.withdrawn = model::Withdrawn{operation.by, wall_of(operation), withdraw->reason};
+    }
+    for (std::size_t other = 0; other < graph_.size(); ++other) {
+      if (other != i && unseen_by_each_other(i, other) && !nodes_[other].is_void) {
+        mark(other, "withdrawal_unseen");
+      }
+    }
+  }
+}
+
+void ExamFolder::fill_addenda() {
+  std::vector<model::Addendum> addenda;
+  for (std::size_t i = 0; i < graph_.size(); ++i) {
+    const auto* written = body<model::AddendumBody>(i);
+    if (nodes_[i].is_void || written == nullptr) {
+      continue;
+    }
+    const model::Operation& operation = graph_.at(i).operation();
+    model::Addendum addendum;
+    addendum.entry = graph_.at(i).entry();
+    addendum.by = *operation.by;
+    addendum.at = wall_of(operation);
+    addendum.kind = written->kind;
+    addendum.reason = written->reason;
+    addendum.text = written->text;
+    addendum.findings = written->findings;
+    const bool saw_signature = std::any_of(signatures_.begin(), signatures_.end(), [&](std::size_t sign) { return graph_.saw(i, sign); });
+    if (!saw_signature) {
+      mark(i, "signature_unseen");  // written by someone who had not seen the exam signed
+    }
+    if (!nodes_[i].marks.empty()) {
+      addendum.marks = nodes_[i].marks;
+    }
+    addenda.push_back(std::move(addendum));
+  }
+  if (!addenda.empty()) {
+    out_.exam.addenda = std::move(addenda);
+  }
+}
+
+}  // namespace limbledger::ledger

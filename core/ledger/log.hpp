@@ -1,0 +1,123 @@
+// The log of this replica at work: appends own operations (stamped, sealed, chained, head signed, one transaction a
+// commit), opens what is stored, and keeps the index. One commit is one request's entries: all there or none.
+// Faults when appending: ledger.read_only and the store's own. Nothing is remembered that the store did not take.
+#pragma once
+
+#include "core/ledger/index.hpp"
+#include "core/ledger/keys/sign.hpp"
+#include "core/ledger/keys/wrap.hpp"
+#include "core/ledger/opened.hpp"
+#include "core/ledger/world.hpp"
+
+#include <memory>
+#include <set>
+#include <span>
+#include <string>
+#include <vector>
+
+namespace limbledger::ledger {
+
+// 2026-11-01: the day this version was released; no clock of ours can honestly be before it.
+inline constexpr std::int64_t release_ms = 1793491200000;
+
+// Whose log this is and with which keys it writes; taken from an opened keyring.
+struct Identity {
+  model::ClinicId clinic;
+  SignKey device_key;
+  std::map<std::uint32_t, BoxPair> epochs;
+  BlobKey shelf;
+
+  [[nodiscard]] model::ReplicaId replica() const { return replica_of(clinic, device_key.pub()); }
+};
+
+struct NewOperation {
+  model::ObjectId object;
+  ObjectType type = ObjectType::exam;
+  std::string op;
+  model::RequestId request;
+  std::vector<model::EntryId> after;  // what the writer was shown; later operations of one commit see the earlier ones too
+  std::vector<model::EntryId> replaces;
+  std::optional<model::ExaminerId> by;
+  std::optional<model::Instant> examined_at;
+  std::string body_json;
+  bool sign = false;  // carries the examiner's signature
+};
+
+class Log {
+ public:
+  // Reads what the index does not cover, checking chain and heads. Faults: entry.* with the place, format.newer never.
+  [[nodiscard]] static Result<std::unique_ptr<Log>> open(LogStore& store, World& world, Identity identity);
+
+  // The entries of the operations, in their order. `examiner_key` signs where an operation asks for it.
+  [[nodiscard]] Result<std::vector<Opened>> append(std::span<const NewOperation> operations, const model::EditionId& edition,
+                                                   const SignKey* examiner_key);
+  // Publishes an examiner's key for this device, once.
+  [[nodiscard]] Result<void> introduce_examiner(const model::ExaminerId& examiner, const SignKey& key);
+  // Takes a run of another replica of this clinic, checked to its signed head; known entries change nothing.
+  [[nodiscard]] Result<std::size_t> take(const Origin& origin, std::vector<Row> rows, const Head& head);
+
+  // All operations of an object that open; `unopened` counts the others (damaged or of a key that is not here).
+  [[nodiscard]] Result<std::vector<Opened>> operations(const model::ObjectId& object, std::size_t* unopened = nullptr);
+  // The id an object made by this request has: nothing is drawn, so a repeat makes the same.
+  [[nodiscard]] model::ObjectId object_for(ObjectType type, const model::RequestId& request, std::uint16_t index) const;
+  [[nodiscard]] model::ObjectId clinic_object() const { return ledger::clinic_object(identity_.clinic); }
+
+  [[nodiscard]] const Index& index() const { return index_; }
+  [[nodiscard]] const Identity& identity() const { return identity_; }
+  [[nodiscard]] bool knows_examiner(const model::ExaminerId& examiner, const PublicKey& pub) const;
+  // Objects whose list row must be folded anew since they changed.
+  [[nodiscard]] const std::set<model::ObjectId>& changed() const { return changed_; }
+  void set_row(const model::ObjectId& object, std::string row_json);
+  // What was found wrong while opening: the chain is read up to there, and nothing is appended to a damaged own chain.
+  [[nodiscard]] const std::vector<wire::Fault>& damage() const { return damage_; }
+  // Writes the index beside the log; called when idle, on locking, and every few thousand entries.
+  [[nodiscard]] Result<void> save_index();
+  [[nodiscard]] bool index_is_old() const { return unsaved_ >= index_every; }
+
+ private:
+  static constexpr std::size_t index_every = 4096;
+
+  Log(LogStore& store, World& world, Identity identity);
+  [[nodiscard]] Result<void> load();
+  void load_index(const Heads& heads);
+  [[nodiscard]] Result<void> load_replica(const model::ReplicaId& replica, const std::vector<Head>& leaves);
+  void adopt(const VerifiedEntry& entry);
+  void adopt_key(const VerifiedEntry& entry);
+  void note(const Opened& opened);
+  struct Commit;
+  [[nodiscard]] const ObjectKey& key_to_write(const NewOperation& operation, Commit& commit);
+  [[nodiscard]] Result<model::Operation> describe(const NewOperation& wanted, std::size_t part, std::size_t of, const model::EditionId& edition,
+                                                  const SignKey* examiner_key, const Commit& commit);
+  [[nodiscard]] Result<void> write_operation(const model::Operation& operation, const NewOperation& wanted, bool last, Commit& commit);
+  [[nodiscard]] Result<void> keep(Commit& commit);
+
+  LogStore& store_;
+  World& world_;
+  Identity identity_;
+  HybridClock clock_;
+  Index index_;
+  Joint joint_;                       // the end of the own chain
+  std::set<model::ObjectId> changed_;
+  std::vector<wire::Fault> damage_;
+  std::size_t unsaved_ = 0;
+};
+
+// Damage found by going through everything: replica, sequence, entry and code of each.
+struct Verification {
+  struct Damage {
+    model::ReplicaId replica;
+    std::uint64_t seq = 0;
+    std::optional<model::EntryId> entry;
+    std::string code;
+  };
+  std::uint64_t entries = 0;
+  std::uint64_t opened = 0;     // whose seals were opened too
+  std::size_t replicas = 0;
+  std::vector<Damage> damage;
+  std::vector<Head> vouched_to;  // the newest head of each replica that holds
+};
+
+// With a log (unlocked) every seal is opened as well. Without, chain and heads only.
+[[nodiscard]] Result<Verification> verify_store(LogStore& store, const model::ClinicId& clinic, const Log* log);
+
+}  // namespace limbledger::ledger

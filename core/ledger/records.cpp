@@ -1,0 +1,156 @@
+#include "core/ledger/records.hpp"
+
+#include "core/wire/read.hpp"
+#include "core/wire/write.hpp"
+
+namespace limbledger::ledger {
+
+namespace {
+
+[[nodiscard]] ListedExam to_row(const model::ExamId& id, const ExamFold& fold) {
+  ListedExam row;
+  row.exam = id;
+  row.persons = fold.persons;
+  row.state = fold.exam.state.value_or(model::ExamState::open);
+  row.complaint = fold.exam.complaint;
+  row.side = fold.exam.side;
+  row.place = fold.exam.place;
+  row.examiner = fold.exam.examiner;
+  row.examined_at = fold.exam.examined_at;
+  row.offset_min = fold.exam.offset_min;
+  row.findings.steps = fold.exam.findings ? static_cast<std::int64_t>(fold.exam.findings->size()) : 0;
+  if (fold.exam.conflicts) {
+    row.in_conflict = true;
+  }
+  return row;
+}
+
+}  // namespace
+
+Result<const ExamRecord*> Records::exam(const model::ExamId& id) {
+  if (const auto kept = exams_.find(id); kept != exams_.end()) {
+    return kept->second.get();
+  }
+  auto record = std::make_unique<ExamRecord>();
+  auto operations = log_.operations(model::as_object(id), &record->unopened);
+  if (!operations) {
+    return operations.error();
+  }
+  record->operations = std::move(*operations);
+  const ExaminerKeys keys = [this](const model::ExaminerId& examiner, const PublicKey& pub) { return log_.knows_examiner(examiner, pub); };
+  auto fold = fold_exam(id, record->operations, keys, log_.identity().clinic);
+  if (!fold) {
+    return wire::Fault{"exam.unknown", "/exam", "the id of an exam"};
+  }
+  record->fold = std::move(*fold);
+  if (record->unopened != 0) {
+    if (!record->fold.exam.incomplete) {
+      record->fold.exam.incomplete.emplace();
+    }
+    record->fold.exam.incomplete->push_back({"damaged_entries"});
+  }
+  if (exams_.size() >= kept_max) {
+    exams_.erase(exams_.begin());
+  }
+  return (exams_[id] = std::move(record)).get();
+}
+
+Result<const PersonRecord*> Records::person(const model::PersonId& id) {
+  if (const auto kept = persons_.find(id); kept != persons_.end()) {
+    return kept->second.get();
+  }
+  auto record = std::make_unique<PersonRecord>();
+  auto operations = log_.operations(model::as_object(id));
+  if (!operations) {
+    return operations.error();
+  }
+  record->operations = std::move(*operations);
+  auto fold = fold_person(id, record->operations);
+  if (!fold) {
+    return wire::Fault{"person.unknown", "/person", "the id of a person"};
+  }
+  record->fold = std::move(*fold);
+  if (persons_.size() >= kept_max) {
+    persons_.erase(persons_.begin());
+  }
+  return (persons_[id] = std::move(record)).get();
+}
+
+Result<std::vector<Opened>> Records::clinic_operations() { return log_.operations(log_.clinic_object()); }
+
+Result<std::vector<PlaceFold>> Records::places() {
+  const auto operations = clinic_operations();
+  if (!operations) {
+    return operations.error();
+  }
+  return fold_places(*operations);
+}
+
+void Records::changed(std::span<const Opened> operations) {
+  for (const Opened& opened : operations) {
+    const model::ObjectId& object = opened.operation().object;
+    exams_.erase(model::ExamId{object.bytes});
+    persons_.erase(model::PersonId{object.bytes});
+    listed_.erase(object);
+  }
+}
+
+Result<void> Records::refresh_lists() {
+  std::vector<std::pair<model::ObjectId, std::string>> rows;
+  for (const auto& [id, object] : log_.index().objects) {
+    if (object.type == ObjectType::clinic || listed_.contains(id)) {
+      continue;
+    }
+    const bool is_exam = object.type == ObjectType::exam;
+    if (!object.row.empty()) {
+      if (is_exam) {
+        if (auto row = wire::read_text<ListedExam>(object.row)) {
+          listed_exams_[model::ExamId{id.bytes}] = std::move(*row);
+        }
+      } else if (auto row = wire::read_text<model::Person>(object.row)) {
+        listed_persons_[model::PersonId{id.bytes}] = std::move(*row);
+      }
+      listed_.insert(id);
+      continue;
+    }
+    if (is_exam) {
+      const auto record = exam(model::ExamId{id.bytes});
+      if (record) {
+        const ListedExam row = to_row(model::ExamId{id.bytes}, (*record)->fold);
+        rows.emplace_back(id, wire::write(row));
+        listed_exams_[row.exam] = row;
+      }
+    } else if (const auto record = person(model::PersonId{id.bytes})) {
+      rows.emplace_back(id, wire::write((*record)->fold.person));
+      listed_persons_[model::PersonId{id.bytes}] = (*record)->fold.person;
+    }
+    listed_.insert(id);
+  }
+  for (auto& [id, row] : rows) {
+    log_.set_row(id, std::move(row));
+  }
+  return {};
+}
+
+Result<const std::map<model::ExamId, ListedExam>*> Records::exams() {
+  if (auto fresh = refresh_lists(); !fresh) {
+    return fresh.error();
+  }
+  return &listed_exams_;
+}
+
+Result<const std::map<model::PersonId, model::Person>*> Records::persons() {
+  if (auto fresh = refresh_lists(); !fresh) {
+    return fresh.error();
+  }
+  return &listed_persons_;
+}
+
+Result<void> Records::save() {
+  if (auto fresh = refresh_lists(); !fresh) {
+    return fresh;
+  }
+  return log_.save_index();
+}
+
+}  // namespace limbledger::ledger

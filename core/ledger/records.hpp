@@ -1,0 +1,60 @@
+// What the log says now, kept while the ledger is open: folded exams, persons and places, and the rows of the lists. A
+// record is folded again when an operation about it came; everything is thrown away on locking.
+#pragma once
+
+#include "core/ledger/fold.hpp"
+#include "core/ledger/log.hpp"
+
+#include <map>
+#include <memory>
+#include <optional>
+#include <vector>
+
+namespace limbledger::ledger {
+
+// An exam with the operations it was folded from, for what a writer had seen.
+struct ExamRecord {
+  ExamFold fold;
+  std::vector<Opened> operations;
+  std::size_t unopened = 0;
+};
+
+struct PersonRecord {
+  PersonFold fold;
+  std::vector<Opened> operations;
+};
+
+class Records {
+ public:
+  explicit Records(Log& log) : log_(log) {}
+
+  // Faults: exam.unknown, person.unknown, place.unknown. Good until the next append.
+  [[nodiscard]] Result<const ExamRecord*> exam(const model::ExamId& id);
+  [[nodiscard]] Result<const PersonRecord*> person(const model::PersonId& id);
+  [[nodiscard]] Result<std::vector<PlaceFold>> places();
+  [[nodiscard]] Result<std::vector<Opened>> clinic_operations();
+
+  // All exams and persons, by id. Rows that the index does not hold are folded first.
+  [[nodiscard]] Result<const std::map<model::ExamId, ListedExam>*> exams();
+  [[nodiscard]] Result<const std::map<model::PersonId, model::Person>*> persons();
+
+  // To be called with what was appended or taken.
+  void changed(std::span<const Opened> operations);
+  // The index with every list row in place, written beside the log.
+  [[nodiscard]] Result<void> save();
+
+ private:
+  [[nodiscard]] Result<void> refresh_lists();
+  void list(const model::ExamId& id, const ExamFold& fold);
+
+  static constexpr std::size_t kept_max = 256;  // folded records kept at once
+
+  Log& log_;
+  std::map<model::ExamId, std::unique_ptr<ExamRecord>> exams_;
+  std::map<model::PersonId, std::unique_ptr<PersonRecord>> persons_;
+  std::map<model::ExamId, ListedExam> listed_exams_;
+  std::map<model::PersonId, model::Person> listed_persons_;
+  std::set<model::ObjectId> listed_;
+};
+
+}  // namespace limbledger::ledger
