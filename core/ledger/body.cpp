@@ -11,6 +11,12 @@ wire::Fault wrong_body(std::string_view expected, std::size_t got_size) {
 }
 }  // namespace
 
+Storage storage_of(Durability durability) {
+  return durability == Durability::disk      ? Storage::disk
+         : durability == Durability::browser ? Storage::browser
+                                             : Storage::memory;
+}
+
 Bytes to_bytes(const Predecessor& predecessor) {
   return ByteWriter(56).raw(predecessor.replica.bytes).u64(predecessor.seq).raw(predecessor.hash).take();
 }
@@ -55,12 +61,12 @@ Result<Intro> Intro::from_bytes(View body) {
   if (!in.done() || program_size > program_size_max) {
     return wrong_body("an introduction of 222 bytes and the program's name", body.size());
   }
-  const bool known = (chain_class == 1 || chain_class == 2) && storage <= 2 && purpose <= 2;
+  const bool known = (chain_class == 1 || chain_class == 2) && storage >= 1 && storage <= 3 && purpose <= 2;
   if (!known || (!out.has_predecessor() && !is_zero(out.heir_signature))) {
-    return wrong_body("class 1 or 2, storage 0 to 2, purpose 0 to 2, a signature only beside a predecessor", body.size());
+    return wrong_body("class 1 or 2, storage 1 to 3, purpose 0 to 2, a signature only beside a predecessor", body.size());
   }
   out.chain_class = static_cast<ChainClass>(chain_class);
-  out.storage = static_cast<Durability>(storage);
+  out.storage = static_cast<Storage>(storage);
   out.purpose = static_cast<Purpose>(purpose);
   out.program.assign(program.begin(), program.end());
   return out;

@@ -10,6 +10,9 @@
 namespace limbledger::ledger {
 
 enum class ChainClass : std::uint8_t { record = 1, access = 2 };
+// Where a chain is kept, as its introduction states it.
+enum class Storage : std::uint8_t { disk = 1, browser = 2, memory = 3 };
+[[nodiscard]] Storage storage_of(Durability durability);
 // A ledger of invented people may draw its randomness from a seed; no other exchanges with it.
 enum class Purpose : std::uint8_t { record = 0, demonstration = 1, practice = 2 };
 
@@ -22,7 +25,7 @@ struct Predecessor {  // the chain whose place this one takes, up to where it wa
 
 struct Intro {
   ChainClass chain_class = ChainClass::record;
-  Durability storage = Durability::disk;
+  Storage storage = Storage::disk;
   Purpose purpose = Purpose::record;
   model::ClinicId clinic;
   PublicKey sign_pub{};

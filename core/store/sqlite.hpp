@@ -17,11 +17,11 @@ namespace limbledger::store {
 enum class Flush : std::uint8_t { off, normal, full };
 
 struct SqliteOptions {
-  std::optional<model::ClinicId> clinic;  // given: the file is made when there is none, and must be of this clinic
+  std::optional<model::ClinicId> clinic = std::nullopt;  // given: the file is made when there is none, and must be of this clinic
   bool read_only = false;                 // queries only; never checkpoints
   bool alone = true;                      // holds the file against every other process while open
   Flush flush = Flush::full;
-  std::string vfs;  // empty: the platform's
+  std::string vfs = {};  // empty: the platform's
   int busy_ms = 100;
   int checkpoint_pages = 1000;
   std::int64_t page_count_max = 0;  // 0: as large as the disk; else a bound, to stand for a full disk

@@ -35,8 +35,8 @@ TEST_CASE("each folder includes only what stands below it") {
 TEST_CASE("the include rule fires on planted edges") {
   CHECK(fires(wrong_includes, "core/wire/a.cpp", "#include \"core/model/ids.hpp\"\n") == 1);
   CHECK(fires(wrong_includes, "core/ledger/a.cpp", "#include \"core/interpret/assess.hpp\"\n") == 1);
-  CHECK(fires(wrong_includes, "core/interpret/a.cpp", "#include \"core/ledger/fold.hpp\"\n") == 1);
-  CHECK(fires(wrong_includes, "core/store/a.cpp", "#include \"core/ledger/fold.hpp\"\n") == 1);
+  CHECK(fires(wrong_includes, "core/interpret/a.cpp", "#include \"core/ledger/fold/fold.hpp\"\n") == 1);
+  CHECK(fires(wrong_includes, "core/store/a.cpp", "#include \"core/ledger/fold/fold.hpp\"\n") == 1);
   CHECK(fires(wrong_includes, "core/service/a.cpp", "#include \"rpc/emit/files.hpp\"\n") == 1);
   CHECK(fires(wrong_includes, "rpc/protocol/a.cpp", "#include \"core/store/sqlite.hpp\"\n") == 1);
   CHECK(fires(wrong_includes, "core/wire/write.cpp", "#include <simdjson.h>\n") == 1);
@@ -44,7 +44,7 @@ TEST_CASE("the include rule fires on planted edges") {
   CHECK(fires(wrong_includes, "core/model/a.cpp", "#include <iostream>\n#include <chrono>\n") == 2);
   CHECK(fires(wrong_includes, "core/model/a.cpp", "#include \"ids.hpp\"\n") == 1);
   CHECK(fires(wrong_includes, "core/drawer/a.cpp", "#include <string>\n") == 1);
-  CHECK(fires(wrong_includes, "core/service/a.cpp", "#include \"core/ledger/fold.hpp\"\n#include <string>\n") == 0);
+  CHECK(fires(wrong_includes, "core/service/a.cpp", "#include \"core/ledger/fold/fold.hpp\"\n#include <string>\n") == 0);
   CHECK(fires(wrong_includes, "rpc/program/serve.cpp", "#include \"core/store/sqlite.hpp\"\n#include <spdlog/spdlog.h>\n") == 0);
 }
 

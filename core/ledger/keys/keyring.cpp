@@ -32,8 +32,6 @@ wire::Fault damaged(std::string expected) { return wire::Fault("keyring.damaged"
 
 wire::Fault wrong_passphrase() { return wire::Fault("ledger.passphrase", "", "a passphrase or code that opens a slot"); }
 
-bool is_slow(SlotType type) { return type != SlotType::code && type != SlotType::device; }
-
 Result<Secret32> passphrase_key(std::string_view passphrase, const SlotCost& cost, View salt) {
   Secret32 out;
   require(salt.size() == crypto_pwhash_argon2id_SALTBYTES);
@@ -120,12 +118,18 @@ View part(const std::array<std::uint8_t, slot_size>& slot, std::size_t from, std
 
 // Nothing, or what is wrong with the plain fields of a slot.
 std::string_view slot_problem(const std::array<std::uint8_t, slot_size>& slot) {
-  if (slot[0] < 1 || slot[0] > 5 || !is_zero(part(slot, 1, at_t)) || !is_zero(part(slot, at_end, slot_size))) {
-    return "slots of a known type";
+  if (!is_zero(part(slot, 1, at_t)) || !is_zero(part(slot, at_end, slot_size))) {
+    return "zeros between the fields of a slot";
   }
   const SlotCost cost = cost_of(slot);
-  if (!is_slow(static_cast<SlotType>(slot[0]))) {
+  const auto type = static_cast<SlotType>(slot[0]);
+  if (type == SlotType::code) {
     return cost == SlotCost{0, 0} ? "" : "no derivation before a printed code";
+  }
+  // Slots of other types are kept as they are; nothing is derived for them.
+  const bool derives = type == SlotType::passphrase || type == SlotType::admin;
+  if (!derives) {
+    return "";
   }
   if (cost.t < 1 || cost.t > slot_t_max || cost.m_kib < 8 || cost.m_kib > slot_m_kib_max) {
     return "slots that ask for at most 1 GiB and 32 passes";

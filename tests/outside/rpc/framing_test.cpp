@@ -1,8 +1,10 @@
 // Both framings against the byte cases of tests/outside/data/framing_cases.json, whole and in every split in two.
 #include "rpc/transport/framing.hpp"
-#include "tests/outside/rpc/vectors.hpp"
+#include "tests/outside/vectors.hpp"
 
 namespace limbledger::rpc {
+
+using namespace outside;
 
 namespace {
 

@@ -2,9 +2,11 @@
 // which says in tests/outside/data/jsonrpc_edge_cases.json whether the specification or we decide it.
 #include "rpc/protocol/envelope.hpp"
 #include "tests/outside/rpc/protocol_methods.hpp"
-#include "tests/outside/rpc/vectors.hpp"
+#include "tests/outside/vectors.hpp"
 
 namespace limbledger::rpc {
+
+using namespace outside;
 
 namespace {
 

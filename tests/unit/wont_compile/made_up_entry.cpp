@@ -1,6 +1,6 @@
 // A checked entry comes from checking alone; nobody makes one.
 // refused with: is private within this context
-#include "core/ledger/opened.hpp"
+#include "core/ledger/fold/opened.hpp"
 
 namespace limbledger::ledger {
 

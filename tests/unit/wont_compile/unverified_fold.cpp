@@ -1,6 +1,6 @@
 // What folds was opened with its key, which binds clinic, replica, sequence and header; an entry as received does not fold.
 // refused with: could not convert
-#include "core/ledger/fold.hpp"
+#include "core/ledger/fold/fold.hpp"
 
 namespace limbledger::ledger {
 

@@ -1,4 +1,4 @@
-#include "core/ledger/exam_folder.hpp"
+#include "core/ledger/fold/exam_folder.hpp"
 
 #include <algorithm>
 

@@ -3,10 +3,10 @@
 // Faults when appending: ledger.read_only and the store's own. Nothing is remembered that the store did not take.
 #pragma once
 
-#include "core/ledger/index.hpp"
+#include "core/ledger/log/index.hpp"
 #include "core/ledger/keys/sign.hpp"
 #include "core/ledger/keys/wrap.hpp"
-#include "core/ledger/opened.hpp"
+#include "core/ledger/fold/opened.hpp"
 #include "core/ledger/world.hpp"
 
 #include <memory>

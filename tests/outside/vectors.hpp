@@ -10,7 +10,7 @@
 #include <string>
 #include <vector>
 
-namespace limbledger::rpc {
+namespace limbledger::outside {
 
 inline std::string data_file(const std::string& name) {
   std::ifstream in(std::string(LIMBLEDGER_SOURCE_DIR) + "/tests/outside/data/" + name, std::ios::binary);
@@ -81,4 +81,4 @@ inline bool fits(const wire::Document& a, const wire::Node& wanted, const wire::
   }
 }
 
-}  // namespace limbledger::rpc
+}  // namespace limbledger::outside

@@ -1,4 +1,4 @@
-#include "core/ledger/fold.hpp"
+#include "core/ledger/fold/fold.hpp"
 
 #include "core/wire/write.hpp"
 

@@ -1,4 +1,4 @@
-#include "core/ledger/opened.hpp"
+#include "core/ledger/fold/opened.hpp"
 
 #include "core/wire/read.hpp"
 

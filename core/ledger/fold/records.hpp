@@ -2,8 +2,8 @@
 // record is folded again when an operation about it came; everything is thrown away on locking.
 #pragma once
 
-#include "core/ledger/fold.hpp"
-#include "core/ledger/log.hpp"
+#include "core/ledger/fold/fold.hpp"
+#include "core/ledger/log/log.hpp"
 
 #include <map>
 #include <memory>

@@ -4,7 +4,7 @@
 // Source: ledger, items 26 to 32.
 #pragma once
 
-#include "core/ledger/opened.hpp"
+#include "core/ledger/fold/opened.hpp"
 
 #include <functional>
 #include <map>

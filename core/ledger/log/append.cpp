@@ -1,6 +1,6 @@
-#include "core/ledger/log.hpp"
+#include "core/ledger/log/log.hpp"
 
-#include "core/ledger/fold.hpp"
+#include "core/ledger/fold/fold.hpp"
 
 #include "core/wire/write.hpp"
 

@@ -1,4 +1,4 @@
-#include "core/ledger/index.hpp"
+#include "core/ledger/log/index.hpp"
 
 namespace limbledger::ledger {
 

@@ -1,4 +1,4 @@
-#include "core/ledger/log.hpp"
+#include "core/ledger/log/log.hpp"
 
 #include <algorithm>
 

@@ -1,7 +1,7 @@
 // The steps of folding one exam, in the order they run. Private to the fold; fold.hpp is what others include.
 #pragma once
 
-#include "core/ledger/fold.hpp"
+#include "core/ledger/fold/fold.hpp"
 
 namespace limbledger::ledger {
 
@@ -28,7 +28,7 @@ class ExamFolder {
   [[nodiscard]] bool signature_holds(std::size_t index) const;
   [[nodiscard]] bool may_replace(std::size_t by, std::size_t target) const;
 
-  // fold_exam_record.cpp
+  // exam_record.cpp
   void fill_head(std::size_t root);
   void fill_registers();
   void fill_assignment();
@@ -41,7 +41,7 @@ class ExamFolder {
   template <class T>
   [[nodiscard]] std::vector<std::size_t> heads_of() const;
 
-  // fold_exam_findings.cpp
+  // exam_findings.cpp
   void fill_findings();
   [[nodiscard]] bool swapped_by(std::size_t entry, std::size_t swap, bool& unseen) const;
   [[nodiscard]] model::Side side_now(std::size_t entry);

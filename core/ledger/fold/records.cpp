@@ -1,4 +1,4 @@
-#include "core/ledger/records.hpp"
+#include "core/ledger/fold/records.hpp"
 
 #include "core/wire/read.hpp"
 #include "core/wire/write.hpp"
