@@ -123,17 +123,18 @@ Result<void> SqliteStore::Database::configure(const SqliteOptions& options) {
   sqlite3_db_config(handle, SQLITE_DBCONFIG_DEFENSIVE, 1, nullptr);
   sqlite3_db_config(handle, SQLITE_DBCONFIG_ENABLE_TRIGGER, 0, nullptr);
   sqlite3_db_config(handle, SQLITE_DBCONFIG_ENABLE_VIEW, 0, nullptr);
-  std::string sql =
+  std::string sql;
+  if (options.alone && !options.read_only) {
+    // Before anything reads the file: the log's index then stays in process memory, and the lock is held to the end.
+    sql = "PRAGMA locking_mode=EXCLUSIVE;";
+  }
+  sql +=
       "PRAGMA trusted_schema=OFF; PRAGMA cell_size_check=ON; PRAGMA temp_store=MEMORY; PRAGMA mmap_size=0;"
       "PRAGMA cache_size=-16000; PRAGMA page_size=4096; PRAGMA secure_delete=ON;";
   sql += std::string("PRAGMA synchronous=") + flush_word(options.flush) + ";";
   if (options.read_only) {
     sqlite3_db_config(handle, SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
     return run(sql + "PRAGMA wal_autocheckpoint=0; PRAGMA query_only=ON;");
-  }
-  if (options.alone) {
-    // Set before the log is first touched: its index then stays in process memory.
-    sql += "PRAGMA locking_mode=EXCLUSIVE;";
   }
   if (auto done = run(sql); !done) {
     return done;

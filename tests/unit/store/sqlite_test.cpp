@@ -1,0 +1,147 @@
+// What only the store on disk can get wrong: who else holds it, a full disk, a foreign or damaged file.
+#include "core/store/sqlite.hpp"
+#include "tests/unit/ledger/support.hpp"
+#include "tests/unit/store/support.hpp"
+
+#include <doctest/doctest.h>
+
+#include <fstream>
+
+#include <sqlite3.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+using namespace limbledger;
+using namespace limbledger::ledger::test;
+using limbledger::store::Flush;
+using limbledger::store::SqliteOptions;
+using limbledger::store::SqliteStore;
+using limbledger::store::test::Folder;
+
+namespace {
+
+std::string opening(const std::string& path, const SqliteOptions& options = {}) {
+  const auto opened = SqliteStore::open(path, options);
+  return opened ? "opened" : code_of(opened.error());
+}
+
+SqliteOptions fresh() { return {.clinic = Writer().origin.clinic}; }
+
+void run_sql(const std::string& path, const char* sql) {
+  sqlite3* handle = nullptr;
+  REQUIRE(sqlite3_open(path.c_str(), &handle) == SQLITE_OK);
+  CHECK(sqlite3_exec(handle, sql, nullptr, nullptr, nullptr) == SQLITE_OK);
+  sqlite3_close(handle);
+}
+
+}  // namespace
+
+TEST_CASE("a ledger is made only when a clinic is given, and belongs to that clinic") {
+  const Folder folder;
+  const std::string path = folder.file("ledger");
+  CHECK(opening(path) == "ledger.none");
+  CHECK(opening(path, fresh()) == "opened");
+  CHECK(opening(path) == "opened");
+  CHECK((*SqliteStore::open(path, {}))->clinic() == Writer().origin.clinic);
+  CHECK(opening(path, {.clinic = model::ClinicId{filled<16>(1)}}) == "entry.store");
+  CHECK(opening(folder.file("no-such-folder/ledger"), fresh()) == "ledger.read_only");
+}
+
+TEST_CASE("an empty file is no ledger, and a file of something else is refused") {
+  const Folder folder;
+  const std::string path = folder.file("ledger");
+  { const std::ofstream touch(path); }
+  CHECK(opening(path) == "ledger.none");
+  run_sql(path, "CREATE TABLE notes(text)");
+  CHECK(opening(path) == "entry.store");
+  CHECK(opening(path, fresh()) == "entry.store");
+  const std::string text = folder.file("text");
+  { std::ofstream(text) << std::string(8192, 'x'); }
+  CHECK(opening(text) == "entry.store");
+}
+
+TEST_CASE("a file of a newer layout is refused and left as it is") {
+  const Folder folder;
+  const std::string path = folder.file("ledger");
+  CHECK(opening(path, fresh()) == "opened");
+  run_sql(path, "PRAGMA user_version=2");
+  CHECK(opening(path) == "format.newer");
+}
+
+TEST_CASE("the file says that it is a ledger and flushes every commit") {
+  const Folder folder;
+  const std::string path = folder.file("ledger");
+  CHECK(opening(path, fresh()) == "opened");
+  std::ifstream file(path, std::ios::binary);
+  std::string head(100, '\0');
+  file.read(head.data(), 100);
+  // Source: sqlite.org/fileformat2.html, database header: offset 68 application id, 60 user version, 18 and 19 write-ahead log.
+  CHECK(head.substr(68, 4) == "LIMB");
+  CHECK(head.substr(60, 4) == std::string("\0\0\0\1", 4));
+  CHECK(head.substr(18, 2) == "\2\2");
+}
+
+TEST_CASE("a second process is told that the ledger is in use, and may come when the first has died") {
+  const Folder folder;
+  const std::string path = folder.file("ledger");
+  CHECK(opening(path, fresh()) == "opened");
+  int ready[2];
+  REQUIRE(pipe(ready) == 0);
+  const pid_t child = fork();
+  if (child == 0) {
+    const auto held = SqliteStore::open(path, {});
+    const char told = held ? 'y' : 'n';
+    static_cast<void>(write(ready[1], &told, 1));
+    pause();
+    _exit(0);
+  }
+  char told = 0;
+  REQUIRE(read(ready[0], &told, 1) == 1);
+  CHECK(told == 'y');
+  CHECK(opening(path, {.busy_ms = 20}) == "ledger.in_use");
+  CHECK(opening(path, {.read_only = true, .busy_ms = 20}) == "ledger.in_use");
+  kill(child, SIGKILL);
+  waitpid(child, nullptr, 0);
+  CHECK(opening(path) == "opened");
+  close(ready[0]);
+  close(ready[1]);
+}
+
+TEST_CASE("a full disk refuses the append whole, and reading goes on") {
+  const Folder folder;
+  SqliteOptions options = fresh();
+  options.page_count_max = 24;
+  const auto opened = SqliteStore::open(folder.file("ledger"), options);
+  REQUIRE(opened.has_value());
+  ledger::LogStore& store = **opened;
+  Writer writer;
+  writer.introduce();
+  REQUIRE(store.append(writer.rows, std::vector<ledger::Head>{writer.head()}, {}).has_value());
+  std::string refused;
+  std::size_t stored = 1;
+  for (int i = 0; i < 200 && refused.empty(); ++i) {
+    const auto row = writer.write(std::string(500, 'x'));
+    const auto done = store.append(std::vector<ledger::Row>{row}, std::vector<ledger::Head>{writer.head()}, {{"n", {1}}});
+    refused = done ? "" : code_of(done.error());
+    stored += done ? 1U : 0U;
+  }
+  CHECK(refused == "ledger.read_only");
+  const auto rows = store.read(writer.origin.replica, 0, UINT64_MAX, 1000);
+  REQUIRE(rows.has_value());
+  CHECK(rows->size() == stored);
+  CHECK(store.heads()->newest.front().seq == stored);
+  CHECK((*opened)->check_file().has_value());
+}
+
+TEST_CASE("a reader writes nothing") {
+  const Folder folder;
+  const std::string path = folder.file("ledger");
+  Writer writer;
+  writer.introduce();
+  REQUIRE((*SqliteStore::open(path, fresh()))->append(writer.rows, std::vector<ledger::Head>{writer.head()}, {}).has_value());
+  const auto reader = SqliteStore::open(path, {.read_only = true});
+  REQUIRE(reader.has_value());
+  CHECK((*reader)->read(writer.origin.replica, 0, 9, 9)->size() == 1);
+  writer.write("x");
+  CHECK(code_of((*reader)->append(writer.rows, {}, {}).error()) == "ledger.read_only");
+}
