@@ -54,6 +54,9 @@ Result<std::string> call(std::span<const Method> table, Context& context, std::s
   if (!row->scopes.allows(context.caller.scope)) {
     return wire::Fault{"token.scope", "", "a token that may call this method"};
   }
+  if (context.desk != nullptr) {
+    context.desk->touch();
+  }
   if (context.desk != nullptr && !row->while_locked && context.desk->locked()) {
     return wire::Fault{"ledger.locked", "", "an unlocked ledger"};
   }

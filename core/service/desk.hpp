@@ -5,12 +5,14 @@
 #include "core/ledger/port.hpp"
 #include "core/ledger/world.hpp"
 #include "core/model/ids.hpp"
+#include "core/model/time.hpp"
 #include "core/wire/fault.hpp"
 
 #include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace limbledger::reference {
 class Edition;
@@ -56,8 +58,15 @@ class Desk {
   // `who` is an examiner's label or id; empty where there is only one. Faults: ledger.passphrase, ledger.wait, examiner.unknown.
   [[nodiscard]] Result<model::ExaminerId> unlock(std::string_view who, std::string_view passphrase);
   void lock();
+  // To be told before every call: locks when nothing was asked for longer than `idle_ms`.
+  void touch();
+  static constexpr std::int64_t idle_ms = 15 * 60 * 1000;
+  [[nodiscard]] model::Instant locks_at();
 
   [[nodiscard]] LedgerKind kind() const;
+  [[nodiscard]] const model::ClinicId& clinic() const;
+  // Labels of those who can unlock, for choosing who does.
+  [[nodiscard]] std::vector<std::string> labels() const;
   [[nodiscard]] ledger::LogStore& store();
   [[nodiscard]] ledger::World& world();
   [[nodiscard]] const reference::Edition& edition() const;

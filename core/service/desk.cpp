@@ -1,0 +1,295 @@
+#include "core/service/desk.hpp"
+
+#include "core/ledger/fold/records.hpp"
+#include "core/ledger/keys/keyring.hpp"
+#include "core/ledger/log/log.hpp"
+
+#include <algorithm>
+
+namespace limbledger::service {
+
+namespace {
+
+constexpr std::string_view backoff_name = "unlock";
+constexpr std::int64_t wait_ms_max = 60'000;
+constexpr std::string_view program_name = "limbledger 1";
+
+// Wrong passphrases since the last right one, and when the next may be tried; kept across restarts.
+struct Backoff {
+  std::uint32_t failures = 0;
+  std::int64_t next_ms = 0;
+
+  [[nodiscard]] ledger::Bytes to_bytes() const {
+    ledger::ByteWriter out(12);
+    out.u32(failures);
+    out.u64(static_cast<std::uint64_t>(next_ms));
+    return out.take();
+  }
+  [[nodiscard]] static Backoff from(const ledger::Meta& meta) {
+    Backoff backoff;
+    if (const auto found = meta.find(std::string(backoff_name)); found != meta.end() && found->second.size() == 12) {
+      ledger::ByteReader in(found->second);
+      backoff.failures = in.u32();
+      backoff.next_ms = static_cast<std::int64_t>(in.u64());
+    }
+    return backoff;
+  }
+};
+
+[[nodiscard]] ledger::Identity identity_of(const model::ClinicId& clinic, const ledger::Vault& vault) {
+  ledger::Identity identity{clinic, ledger::SignKey(vault.sign_seed), {}, ledger::BlobKey(vault.shelf_key)};
+  for (const auto& [epoch, secret] : vault.epoch_secrets) {
+    identity.epochs.emplace(epoch, ledger::BoxPair(secret));
+  }
+  return identity;
+}
+
+[[nodiscard]] ledger::Purpose purpose_of(LedgerKind kind) {
+  switch (kind) {
+    case LedgerKind::demonstration:
+      return ledger::Purpose::demonstration;
+    case LedgerKind::practice:
+      return ledger::Purpose::practice;
+    case LedgerKind::clinic:
+      break;
+  }
+  return ledger::Purpose::record;
+}
+
+}  // namespace
+
+struct Desk::Inside {
+  ledger::LogStore* store = nullptr;
+  ledger::World* world = nullptr;
+  const reference::Edition* edition = nullptr;
+  ledger::Keyring keyring;
+  model::ClinicId clinic;
+  ledger::Purpose purpose = ledger::Purpose::record;
+  std::int64_t used_up_ms = 0;
+
+  std::unique_ptr<ledger::Log> log;
+  std::unique_ptr<ledger::Records> records;
+  model::ExaminerId examiner;
+  std::optional<ledger::SignKey> examiner_key;
+};
+
+Desk::Desk(std::unique_ptr<Inside> inside) : inside_(std::move(inside)) {}
+
+Desk::~Desk() { lock(); }
+
+Result<std::unique_ptr<Desk>> Desk::open(ledger::LogStore& store, ledger::World& world, const reference::Edition& edition, ledger::Bytes keyring) {
+  auto inside = std::make_unique<Inside>();
+  inside->store = &store;
+  inside->world = &world;
+  inside->edition = &edition;
+  auto parsed = ledger::Keyring::from_bytes(keyring);
+  if (!parsed) {
+    return parsed.error();
+  }
+  inside->keyring = std::move(*parsed);
+  const auto heads = store.heads();
+  if (!heads) {
+    return heads.error();
+  }
+  if (heads->newest.empty()) {
+    return wire::Fault{"ledger.none", "", "a ledger with its first entries"};
+  }
+  const auto first = store.read(heads->newest.front().replica, 1, 1, 1);
+  if (!first) {
+    return first.error();
+  }
+  if (first->empty()) {
+    return wire::Fault{"entry.gap", "", "the first entry of the ledger"};
+  }
+  const auto intro = ledger::intro_of(first->front());
+  if (!intro) {
+    return intro.error();
+  }
+  inside->clinic = intro->clinic;
+  inside->purpose = intro->purpose;
+  return std::unique_ptr<Desk>(new Desk(std::move(inside)));
+}
+
+bool Desk::locked() const { return inside_->log == nullptr; }
+
+Result<model::ExaminerId> Desk::unlock(std::string_view who, std::string_view passphrase) {
+  Inside& in = *inside_;
+  const auto heads = in.store->heads();
+  if (!heads) {
+    return heads.error();
+  }
+  Backoff backoff = Backoff::from(heads->meta);
+  const ledger::Reading now = in.world->now();
+  const std::int64_t wait_ms = std::min(backoff.next_ms - now.wall_ms, wait_ms_max);
+  if (backoff.failures > 0 && wait_ms > 0) {
+    return wire::Fault("ledger.wait", "/passphrase", "a try after the wait").with("wait_s", std::to_string((wait_ms + 999) / 1000));
+  }
+  std::optional<model::ExaminerId> wanted;
+  for (const ledger::SlotInfo& slot : in.keyring.slots()) {
+    if (!who.empty() && slot.type == ledger::SlotType::passphrase && (slot.label == who || slot.examiner.to_text() == who)) {
+      wanted = slot.examiner;
+    }
+  }
+  if (!who.empty() && !wanted) {
+    return wire::Fault{"examiner.unknown", "/examiner", "an examiner of this device"};
+  }
+  auto opened = in.keyring.open_passphrase(passphrase, wanted);
+  if (!opened && !wanted) {
+    if (const auto code = ledger::RecoveryCode::from_text(passphrase)) {
+      opened = in.keyring.open_code(*code);
+    }
+  }
+  if (!opened) {
+    if (opened.error().faults.front().code == "ledger.passphrase") {
+      // 1, 2, 4 ... 60 seconds; a store that cannot be written still answers.
+      backoff.next_ms = now.wall_ms + std::min<std::int64_t>(1000LL << std::min<std::uint32_t>(backoff.failures, 6), wait_ms_max);
+      ++backoff.failures;
+      static_cast<void>(in.store->append({}, {}, {{std::string(backoff_name), backoff.to_bytes()}}));
+    }
+    return opened.error();
+  }
+  if (backoff.failures > 0) {
+    static_cast<void>(in.store->append({}, {}, {{std::string(backoff_name), {}}}));
+  }
+  auto log = ledger::Log::open(*in.store, *in.world, identity_of(in.clinic, opened->vault));
+  if (!log) {
+    return log.error();
+  }
+  in.log = std::move(*log);
+  in.records = std::make_unique<ledger::Records>(*in.log);
+  in.examiner = opened->examiner;
+  in.examiner_key.reset();
+  if (opened->type == ledger::SlotType::passphrase) {
+    in.examiner_key.emplace(opened->seed);
+    // On a full disk the key stays unpublished until the next start; reading goes on.
+    static_cast<void>(in.log->introduce_examiner(in.examiner, *in.examiner_key));
+  }
+  in.used_up_ms = in.world->now().up_ms;
+  return in.examiner;
+}
+
+void Desk::lock() {
+  if (!inside_ || locked()) {
+    return;
+  }
+  static_cast<void>(inside_->records->save());  // local and made anew when missing
+  inside_->records.reset();
+  inside_->log.reset();
+  inside_->examiner_key.reset();
+  inside_->examiner = {};
+}
+
+void Desk::touch() {
+  const std::int64_t now = inside_->world->now().up_ms;
+  if (!locked() && now - inside_->used_up_ms > idle_ms) {
+    lock();
+  }
+  inside_->used_up_ms = now;
+}
+
+model::Instant Desk::locks_at() { return {inside_->world->now().wall_ms + idle_ms}; }
+
+LedgerKind Desk::kind() const {
+  switch (inside_->purpose) {
+    case ledger::Purpose::demonstration:
+      return LedgerKind::demonstration;
+    case ledger::Purpose::practice:
+      return LedgerKind::practice;
+    case ledger::Purpose::record:
+      break;
+  }
+  return LedgerKind::clinic;
+}
+
+const model::ClinicId& Desk::clinic() const { return inside_->clinic; }
+
+std::vector<std::string> Desk::labels() const {
+  std::vector<std::string> labels;
+  for (const ledger::SlotInfo& slot : inside_->keyring.slots()) {
+    if (slot.type == ledger::SlotType::passphrase) {
+      labels.push_back(slot.label);
+    }
+  }
+  return labels;
+}
+
+ledger::LogStore& Desk::store() { return *inside_->store; }
+ledger::World& Desk::world() { return *inside_->world; }
+const reference::Edition& Desk::edition() const { return *inside_->edition; }
+ledger::Log& Desk::log() { return *inside_->log; }
+ledger::Records& Desk::records() { return *inside_->records; }
+const model::ExaminerId& Desk::examiner() const { return inside_->examiner; }
+const ledger::SignKey* Desk::examiner_key() const { return inside_->examiner_key ? &*inside_->examiner_key : nullptr; }
+
+Result<MadeLedger> make_ledger(ledger::LogStore& store, ledger::World& world, const NewLedger& wanted) {
+  const auto heads = store.heads();
+  if (!heads) {
+    return heads.error();
+  }
+  if (!heads->newest.empty()) {
+    return wire::Fault{"ledger.in_use", "", "an empty store"};
+  }
+  const ledger::RecoveryCode code = ledger::RecoveryCode::draw(world);
+  const ledger::SignKey root(code.root_seed());
+  const model::ClinicId clinic = ledger::clinic_of(root.pub());
+  const ledger::Vault vault = ledger::Vault::draw(world);
+  const ledger::Identity identity = identity_of(clinic, vault);
+
+  ledger::Intro intro;
+  intro.storage = store.durability();
+  intro.purpose = purpose_of(wanted.kind);
+  intro.clinic = clinic;
+  intro.sign_pub = identity.device_key.pub();
+  intro.box_pub = ledger::BoxPair(vault.box_secret).pub();
+  world.random(intro.device.bytes);
+  intro.program = program_name;
+  ledger::Row row;
+  row.body = intro.to_bytes();
+  ledger::Header header;
+  header.kind = ledger::Kind::intro;
+  header.flags = ledger::flag_last_of_commit;
+  header.body_length = static_cast<std::uint32_t>(row.body.size());
+  header.stamp = ledger::HybridClock(ledger::release_ms).next(world.now());
+  row.header = header.to_bytes();
+  ledger::Joint joint = ledger::start_of({clinic, identity.replica(), identity.device_key.pub()});
+  ledger::link(identity.replica(), joint, row);
+  const ledger::Head head = ledger::sign_head(identity.device_key, clinic, identity.replica(), joint.seq, joint.hash);
+  if (auto stored = store.append({&row, 1}, {&head, 1}, {}); !stored) {
+    return stored.error();
+  }
+
+  MadeLedger made;
+  made.recovery_code = code.to_text();
+  model::RequestId request;
+  world.random(request.bytes);
+  made.examiner.bytes = ledger::object_of(clinic, ledger::ObjectType::examiner, request, 0).bytes;
+  ledger::Secret32 examiner_seed;
+  world.random(examiner_seed.room());
+  ledger::Secret32 master;
+  world.random(master.room());
+  ledger::Keyring keyring;
+  const ledger::SlotCost cost{wanted.argon_passes, wanted.argon_kib};
+  if (auto added = keyring.add_passphrase(master, ledger::SlotType::passphrase, wanted.passphrase, cost, made.examiner, wanted.examiner_label,
+                                          examiner_seed, world);
+      !added) {
+    return added.error();
+  }
+  if (auto added = keyring.add_code(master, code, world); !added) {
+    return added.error();
+  }
+  ledger::Unlocked unlocked;
+  unlocked.vault = vault;
+  unlocked.master = master;
+  made.keyring = keyring.to_bytes(unlocked);
+
+  const auto log = ledger::Log::open(store, world, identity);
+  if (!log) {
+    return log.error();
+  }
+  if (auto introduced = (*log)->introduce_examiner(made.examiner, ledger::SignKey(examiner_seed)); !introduced) {
+    return introduced.error();
+  }
+  return made;
+}
+
+}  // namespace limbledger::service

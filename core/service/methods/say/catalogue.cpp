@@ -1,0 +1,82 @@
+#include "core/service/methods/say/catalogue.hpp"
+
+#include "core/reference/edition.hpp"
+#include "core/wire/parse.hpp"
+
+#include <algorithm>
+
+namespace limbledger::service {
+
+namespace {
+
+template <class T>
+[[nodiscard]] bool among(const std::vector<T>& list, const T& what) {
+  return std::find(list.begin(), list.end(), what) != list.end();
+}
+
+[[nodiscard]] std::string regions_of(const reference::Edition& edition) {
+  std::string out;
+  std::string_view last;
+  for (const model::Item& item : edition.items()) {
+    if (item.region.text != last && out.find(item.region.text) == std::string::npos) {
+      out += (out.empty() ? "" : ", ") + item.region.text;
+    }
+    last = item.region.text;
+  }
+  return out;
+}
+
+void check_names(const reference::Edition& edition, const CatalogueReadParams& params, std::vector<wire::Fault>& faults) {
+  const auto in_region = [&](const model::Item& item) { return item.region == *params.region; };
+  if (params.region && std::none_of(edition.items().begin(), edition.items().end(), in_region)) {
+    faults.emplace_back("params.unknown_word", "/region", regions_of(edition));
+  }
+  if (params.items) {
+    for (std::size_t i = 0; i < params.items->size(); ++i) {
+      const model::ItemId& id = (*params.items)[i];
+      if (edition.item(id) == nullptr) {
+        const std::string near = edition.catalogue().nearest_item(id);
+        faults.emplace_back("item.unknown", "/items" + wire::pointer_step(i), near.empty() ? "an item of the catalogue" : "nearest: " + near);
+      }
+    }
+  }
+  if (params.scales) {
+    for (std::size_t i = 0; i < params.scales->size(); ++i) {
+      if (edition.scale((*params.scales)[i]) == nullptr) {
+        faults.emplace_back("params.unknown_word", "/scales" + wire::pointer_step(i), "a scale of the catalogue");
+      }
+    }
+  }
+}
+
+}  // namespace
+
+Result<CatalogueReadResult> catalogue_read(Context& context, const CatalogueReadParams& params) {
+  if (context.edition == nullptr) {
+    return wire::Fault("internal.failure", "");
+  }
+  const reference::Edition& edition = *context.edition;
+  std::vector<wire::Fault> faults;
+  check_names(edition, params, faults);
+  if (!faults.empty()) {
+    return wire::Refusal(std::move(faults));
+  }
+  CatalogueReadResult result;
+  result.edition = edition.id();
+  const bool scales_alone = params.scales && !params.items && !params.region;
+  for (const model::Item& item : edition.items()) {
+    const bool wanted = (!params.region || item.region == *params.region) && (!params.items || among(*params.items, item.item)) && !scales_alone;
+    if (wanted) {
+      result.items.push_back(item);
+    }
+  }
+  for (const model::Scale& scale : edition.scales()) {
+    const bool used = std::any_of(result.items.begin(), result.items.end(), [&](const model::Item& item) { return item.scale == scale.scale; });
+    if (params.scales ? among(*params.scales, scale.scale) : used) {
+      result.scales.push_back(scale);
+    }
+  }
+  return result;
+}
+
+}  // namespace limbledger::service
