@@ -1,0 +1,142 @@
+#include "core/reference/edition.hpp"
+
+#include "core/reference/embedded.hpp"
+#include "core/reference/facts.hpp"
+#include "core/wire/read.hpp"
+
+#include <algorithm>
+
+namespace limbledger::reference {
+
+namespace {
+
+// One file holds one list, under the name that faults start with.
+struct ItemFile {
+  std::vector<model::Item> items;
+};
+BOOST_DESCRIBE_STRUCT(ItemFile, (), (items))
+struct ScaleFile {
+  std::vector<model::Scale> scales;
+};
+BOOST_DESCRIBE_STRUCT(ScaleFile, (), (scales))
+struct SequenceFile {
+  std::vector<model::Sequence> sequences;
+};
+BOOST_DESCRIBE_STRUCT(SequenceFile, (), (sequences))
+struct NormFile {
+  std::vector<NormRow> norms;
+};
+BOOST_DESCRIBE_STRUCT(NormFile, (), (norms))
+struct ErrorFile {
+  std::vector<ErrorRow> errors;
+};
+BOOST_DESCRIBE_STRUCT(ErrorFile, (), (errors))
+struct SourceFile {
+  std::vector<Source> sources;
+};
+BOOST_DESCRIBE_STRUCT(SourceFile, (), (sources))
+
+template <class File>
+[[nodiscard]] File read_file(std::string_view text, Faults& faults) {
+  Result<File> file = wire::read_text<File>(text);
+  if (!file) {
+    faults.insert(faults.end(), file.error().faults.begin(), file.error().faults.end());
+    return {};
+  }
+  return std::move(*file);
+}
+
+}  // namespace
+
+const model::Item* Facts::item(const model::ItemId& id) const {
+  const auto found = std::find_if(items.begin(), items.end(), [&](const model::Item& one) { return one.item == id; });
+  return found == items.end() ? nullptr : &*found;
+}
+
+bool Facts::has_scale(const model::ScaleId& id) const {
+  return std::any_of(scales.begin(), scales.end(), [&](const model::Scale& one) { return one.scale == id; });
+}
+
+bool Facts::has_source(const model::SourceId& id) const {
+  return std::any_of(sources.begin(), sources.end(), [&](const Source& one) { return one.source == id; });
+}
+
+Result<std::unique_ptr<const Edition>> Edition::load(const EditionTexts& texts) {
+  Faults faults;
+  Facts facts;
+  facts.line = read_file<EditionLine>(texts.edition, faults);
+  facts.items = read_file<ItemFile>(texts.items, faults).items;
+  facts.scales = read_file<ScaleFile>(texts.scales, faults).scales;
+  facts.sequences = read_file<SequenceFile>(texts.sequences, faults).sequences;
+  facts.norms = read_file<NormFile>(texts.norms, faults).norms;
+  facts.errors = read_file<ErrorFile>(texts.errors, faults).errors;
+  facts.sources = read_file<SourceFile>(texts.sources, faults).sources;
+  // What names nothing because its file did not read would only hide the first cause.
+  if (faults.empty()) {
+    check_catalogue(facts, faults);
+    turn_norms(facts, faults);
+    check_motion(facts, faults);
+  }
+  if (!faults.empty()) {
+    return wire::Refusal(std::move(faults));
+  }
+  std::unique_ptr<Edition> edition(new Edition());
+  edition->id_ = std::move(facts.line.edition);
+  edition->items_ = std::move(facts.items);
+  edition->scales_ = std::move(facts.scales);
+  edition->sequences_ = std::move(facts.sequences);
+  edition->norms_ = std::move(facts.norms);
+  edition->errors_ = std::move(facts.errors);
+  edition->sources_ = std::move(facts.sources);
+  for (std::size_t i = 0; i < edition->items_.size(); ++i) {
+    edition->item_at_.emplace(edition->items_[i].item, i);
+  }
+  return std::unique_ptr<const Edition>(std::move(edition));
+}
+
+const model::Item* Edition::item(const model::ItemId& id) const {
+  const auto found = item_at_.find(id);
+  return found == item_at_.end() ? nullptr : &items_[found->second];
+}
+
+const model::Scale* Edition::scale(const model::ScaleId& id) const {
+  const auto found = std::find_if(scales_.begin(), scales_.end(), [&](const model::Scale& one) { return one.scale == id; });
+  return found == scales_.end() ? nullptr : &*found;
+}
+
+const Source* Edition::source(const model::SourceId& id) const {
+  const auto found = std::find_if(sources_.begin(), sources_.end(), [&](const Source& one) { return one.source == id; });
+  return found == sources_.end() ? nullptr : &*found;
+}
+
+model::CatalogueView Edition::catalogue() const {
+  model::CatalogueView view;
+  view.item = [this](const model::ItemId& id) { return item(id); };
+  view.scale = [this](const model::ScaleId& id) { return scale(id); };
+  view.nearest_item = [this](const model::ItemId& id) {
+    std::vector<std::string_view> known;
+    for (const model::Item& one : items_) {
+      known.push_back(one.item.text);
+    }
+    return std::string(wire::nearest(id.text, known));
+  };
+  return view;
+}
+
+const Edition* built_in_edition() {
+  static const std::unique_ptr<const Edition> edition = [] {
+    EditionTexts texts;
+    texts.edition = embedded("edition.json");
+    texts.items = embedded("items.json");
+    texts.scales = embedded("scales.json");
+    texts.sequences = embedded("sequences.json");
+    texts.norms = embedded("motion/norms.json");
+    texts.errors = embedded("motion/errors.json");
+    texts.sources = embedded("sources.json");
+    auto loaded = Edition::load(texts);
+    return loaded ? std::move(*loaded) : nullptr;
+  }();
+  return edition.get();
+}
+
+}  // namespace limbledger::reference

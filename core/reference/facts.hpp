@@ -1,0 +1,43 @@
+// The rows of one edition while they are loaded and cross-checked; internal to reference, the door is edition.hpp.
+// Faults carry the path of the row in its file and say what must hold.
+#pragma once
+
+#include "core/reference/edition.hpp"
+
+#include <string>
+#include <vector>
+
+namespace limbledger::reference {
+
+struct EditionLine {
+  model::EditionId edition;
+  model::PartialDate dated;
+};
+BOOST_DESCRIBE_STRUCT(EditionLine, (), (edition, dated))
+
+struct Facts {
+  EditionLine line;
+  std::vector<model::Item> items;
+  std::vector<model::Scale> scales;
+  std::vector<model::Sequence> sequences;
+  std::vector<NormRow> norms;
+  std::vector<ErrorRow> errors;
+  std::vector<Source> sources;
+
+  [[nodiscard]] const model::Item* item(const model::ItemId& id) const;
+  [[nodiscard]] bool has_scale(const model::ScaleId& id) const;
+  [[nodiscard]] bool has_source(const model::SourceId& id) const;
+};
+
+using Faults = std::vector<wire::Fault>;
+
+// Items, scales, sequences, sources: names are used once and resolve, limits are in order and nested, units fit the kind.
+void check_catalogue(const Facts& facts, Faults& faults);
+
+// Norms and errors: ages in order, figures in order, what is derived follows from what it is derived from.
+void check_motion(const Facts& facts, Faults& faults);
+
+// Printed norms to the direction their motion is named for (sign, and low with high); faults where the motion is unknown.
+void turn_norms(Facts& facts, Faults& faults);
+
+}  // namespace limbledger::reference
