@@ -236,7 +236,7 @@ Result<MadeLedger> make_ledger(ledger::LogStore& store, ledger::World& world, co
   const ledger::Identity identity = identity_of(clinic, vault);
 
   ledger::Intro intro;
-  intro.storage = store.durability();
+  intro.storage = ledger::storage_of(wanted.durability.value_or(store.durability()));
   intro.purpose = purpose_of(wanted.kind);
   intro.clinic = clinic;
   intro.sign_pub = identity.device_key.pub();
@@ -260,6 +260,7 @@ Result<MadeLedger> make_ledger(ledger::LogStore& store, ledger::World& world, co
 
   MadeLedger made;
   made.recovery_code = code.to_text();
+  made.clinic = clinic;
   model::RequestId request;
   world.random(request.bytes);
   made.examiner.bytes = ledger::object_of(clinic, ledger::ObjectType::examiner, request, 0).bytes;

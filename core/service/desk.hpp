@@ -34,12 +34,14 @@ struct NewLedger {
   LedgerKind kind = LedgerKind::clinic;
   std::uint32_t argon_passes = 3;
   std::uint32_t argon_kib = 64 * 1024;
+  std::optional<ledger::Durability> durability;  // where the ledger will live, when it is first made in memory
 };
 
 struct MadeLedger {
   ledger::Bytes keyring;
   std::string recovery_code;  // to be printed once; opens the keyring and is the clinic's root
   model::ExaminerId examiner;
+  model::ClinicId clinic;
 };
 
 // Writes the first entries (INTRO, the first examiner) into an empty store and gives back the keyring's file.

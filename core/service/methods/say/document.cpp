@@ -1,0 +1,101 @@
+#include "core/service/methods/say/document.hpp"
+
+#include "core/model/check.hpp"
+#include "core/service/methods/say/assess.hpp"
+#include "core/wire/parse.hpp"
+
+#include <utility>
+
+namespace limbledger::service {
+
+namespace {
+
+[[nodiscard]] model::Observation observation_of(const model::Finding& finding) {
+  model::Observation observation;
+  observation.item = finding.item;
+  observation.side = finding.side;
+  observation.value = finding.value;
+  observation.instrument = finding.instrument;
+  observation.position = finding.position;
+  observation.end_feel = finding.end_feel;
+  observation.pain = finding.pain;
+  observation.quality = finding.quality;
+  observation.origin = finding.origin;
+  observation.despite = finding.despite;
+  observation.remark = finding.remark;
+  return observation;
+}
+
+[[nodiscard]] model::FindingId id_by_place(std::size_t index, std::size_t part) {
+  model::FindingId id;
+  const std::size_t place = index + 1;
+  id.bytes[13] = static_cast<std::uint8_t>(part);
+  id.bytes[14] = static_cast<std::uint8_t>(place >> 8U);
+  id.bytes[15] = static_cast<std::uint8_t>(place & 255U);
+  return id;
+}
+
+// The findings as they would be recorded; faults are added where there are any.
+[[nodiscard]] std::vector<model::Finding> check_findings(const reference::Edition& edition, const std::vector<model::Finding>& findings,
+                                                         const std::vector<std::string>& confirmed, const std::string& path,
+                                                         std::vector<wire::Fault>& faults) {
+  const model::CatalogueView catalogue = edition.catalogue();
+  std::vector<model::Finding> checked;
+  for (std::size_t i = 0; i < findings.size(); ++i) {
+    model::Checked one = model::check(observation_of(findings[i]), catalogue, confirmed, path + wire::pointer_step(i));
+    for (wire::Fault& fault : one.faults) {
+      faults.push_back(std::move(fault));
+    }
+    for (std::size_t part = 0; part < one.observations.size(); ++part) {
+      const model::Observation& observation = one.observations[part];
+      model::Finding finding = findings[i];
+      finding.item = observation.item;
+      finding.side = observation.side;
+      finding.value = observation.value;
+      if (!finding.finding || part > 0) {
+        finding.finding = id_by_place(i, part);
+      }
+      checked.push_back(std::move(finding));
+    }
+  }
+  return checked;
+}
+
+}  // namespace
+
+Result<CheckedDocument> check_document(const reference::Edition& edition, const ExamDocument& document,
+                                       const std::optional<std::vector<wire::Name>>& confirmed) {
+  std::vector<wire::Fault> faults;
+  if (document.format.text != "limbledger-exam/1") {
+    faults.emplace_back("params.wrong_type", "/document/format", "limbledger-exam/1");
+  }
+  if (document.exam.findings) {
+    faults.emplace_back("params.unknown_member", "/document/exam/findings", "findings beside the exam, in /document/findings");
+  }
+  std::vector<std::string> codes;
+  for (const wire::Name& code : confirmed ? *confirmed : std::vector<wire::Name>{}) {
+    codes.push_back(code.text);
+  }
+  CheckedDocument checked{document.person, document.exam, document.earlier};
+  checked.exam.findings = check_findings(edition, document.findings, codes, "/document/findings", faults);
+  for (std::size_t i = 0; i < checked.earlier.size(); ++i) {
+    if (checked.earlier[i].findings) {
+      const std::string path = "/document/earlier" + wire::pointer_step(i) + "/findings";
+      checked.earlier[i].findings = check_findings(edition, *document.earlier[i].findings, codes, path, faults);
+    }
+  }
+  if (!faults.empty()) {
+    return wire::Refusal(std::move(faults));
+  }
+  return checked;
+}
+
+Result<interpret::Assessment> document_assess(Context& context, const DocumentAssessParams& params) {
+  const auto checked = check_document(*context.edition, params.document, params.confirmed);
+  if (!checked) {
+    return checked.error();
+  }
+  return interpret::assess(checked->exam, checked->person, checked->earlier, *context.edition, make_ask(params.document.as_of, params.only));
+}
+
+}  // namespace limbledger::service

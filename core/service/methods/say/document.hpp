@@ -1,0 +1,54 @@
+// document.assess: an exam that stands in no ledger, as one document, judged by the edition at hand. Each finding passes the
+// same check as one that is recorded; faults carry paths into the document. Findings without an id are named by their place,
+// counted from 1 in the last two bytes of an otherwise empty id; the second end of a neutral-zero triple has a
+// 1 before them.
+#pragma once
+
+#include "core/interpret/assess.hpp"
+#include "core/service/context.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace limbledger::service {
+
+struct ExamDocument {
+  wire::Name format;  // limbledger-exam/1
+  model::PartialDate as_of;
+  std::optional<model::Person> person;
+  model::Exam exam;
+  std::vector<model::Finding> findings;
+  std::vector<model::Exam> earlier;
+};
+BOOST_DESCRIBE_STRUCT(ExamDocument, (), (format, as_of, person, exam, findings, earlier))
+constexpr auto notes(const ExamDocument*) {
+  return std::array{wire::Note{"format", "limbledger-exam/1"},
+                    wire::Note{"as_of", "the day to judge by where the exam has no examined_at"},
+                    wire::Note{"findings", "a finding without an id is named by its place, counted from 1 in the last bytes of the id"},
+                    wire::Note{"earlier", "earlier exams of the same person, each with its findings"}};
+}
+
+struct DocumentAssessParams {
+  ExamDocument document;
+  std::optional<std::vector<wire::Name>> only;
+  std::optional<std::vector<wire::Name>> confirmed;
+};
+BOOST_DESCRIBE_STRUCT(DocumentAssessParams, (), (document, only, confirmed))
+constexpr auto notes(const DocumentAssessParams*) {
+  return std::array{wire::Note{"only", "lists (rules, statements, contradictions) or beginnings of names (rule.ottawa_knee, motion.norm)"},
+                    wire::Note{"confirmed", "codes of questions that were asked back and answered: value.unusual"}};
+}
+
+// The document's exam with its checked findings, and its earlier exams likewise.
+struct CheckedDocument {
+  std::optional<model::Person> person;
+  model::Exam exam;
+  std::vector<model::Exam> earlier;
+};
+[[nodiscard]] Result<CheckedDocument> check_document(const reference::Edition& edition, const ExamDocument& document,
+                                                     const std::optional<std::vector<wire::Name>>& confirmed);
+
+[[nodiscard]] Result<interpret::Assessment> document_assess(Context& context, const DocumentAssessParams& params);
+
+}  // namespace limbledger::service

@@ -1,0 +1,33 @@
+// What every writing method shares: the same request again gives the same entries and revision, another content under a
+// known request is refused, `seen` must be a revision of the record, and one call is one commit. A reply's revision is what
+// the caller has now been shown: its own last entry, which names what it had seen before. Source: contract, section 9.
+#pragma once
+
+#include "core/ledger/fold/records.hpp"
+#include "core/service/context.hpp"
+#include "core/service/desk.hpp"
+
+#include <functional>
+#include <span>
+#include <vector>
+
+namespace limbledger::service {
+
+struct Written {
+  std::vector<model::EntryId> entries;   // in the order of the operations
+  std::vector<model::EntryId> revision;
+  bool repeat = false;
+};
+
+// Fault params.missing or revision.unknown when `seen` is not a revision of these operations.
+[[nodiscard]] Result<void> check_seen(const std::vector<model::EntryId>& seen, std::span<const ledger::Opened> operations);
+
+// `before_writing` runs only when the request is new; what it refuses is not written.
+[[nodiscard]] Result<Written> write(Context& context, std::vector<ledger::NewOperation> operations,
+                                    const std::function<Result<void>()>& before_writing);
+
+// An operation with what all of a call share.
+[[nodiscard]] ledger::NewOperation operation_for(Context& context, const model::ObjectId& object, ledger::ObjectType type, std::string op,
+                                                 const model::RequestId& request, const std::vector<model::EntryId>& seen);
+
+}  // namespace limbledger::service
