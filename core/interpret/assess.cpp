@@ -1,0 +1,96 @@
+#include "core/interpret/assess.hpp"
+
+#include "core/interpret/motion/difference.hpp"
+#include "core/interpret/motion/norm.hpp"
+#include "core/interpret/rules/rule.hpp"
+
+#include <algorithm>
+#include <string_view>
+
+namespace limbledger::interpret {
+
+namespace {
+
+struct All {
+  std::vector<Judged> motion;
+  std::vector<JudgedRule> rules;
+  std::vector<Contradiction> contradictions;
+};
+
+// Alerts first, then what the findings say, then the rules: a rule never lowers an alert.
+[[nodiscard]] All judge_all(const View& view, std::span<const model::Exam> earlier) {
+  All all;
+  const std::vector<Reading> readings = read_motions(view);
+  all.motion = judge_norms(view, readings);
+  for (Judged& judged : judge_sides(view, readings)) {
+    all.motion.push_back(std::move(judged));
+  }
+  for (Judged& judged : judge_past(view, readings, earlier)) {
+    all.motion.push_back(std::move(judged));
+  }
+  for (const Rule& rule : all_rules()) {
+    for (JudgedRule& judged : rule.run(view)) {
+      all.rules.push_back(std::move(judged));
+    }
+  }
+  all.contradictions = motion_contradictions(view, readings);
+  return all;
+}
+
+[[nodiscard]] bool wanted(const AssessAsk& ask, std::string_view list, std::string_view name) {
+  return ask.only.empty() || std::any_of(ask.only.begin(), ask.only.end(), [&](const std::string& only) { return only == list || name.starts_with(only); });
+}
+
+}  // namespace
+
+Assessment assess(const model::Exam& exam, const std::optional<model::Person>& person, std::span<const model::Exam> earlier,
+                  const reference::Edition& edition, const AssessAsk& ask) {
+  const View view(exam, person, edition, ask.as_of);
+  All all = judge_all(view, earlier);
+  Assessment assessment;
+  assessment.edition = edition.id();
+  assessment.as_of = ask.as_of;
+  assessment.saw = ask.saw;
+  for (JudgedRule& judged : all.rules) {
+    if (wanted(ask, "rules", judged.result.rule.text)) {
+      assessment.rules.push_back(std::move(judged.result));
+    }
+  }
+  for (Judged& judged : all.motion) {
+    if (wanted(ask, "statements", judged.statement.statement.text)) {
+      assessment.statements.push_back(std::move(judged.statement));
+    }
+  }
+  for (Contradiction& contradiction : all.contradictions) {
+    if (wanted(ask, "contradictions", contradiction.contradiction.text)) {
+      assessment.contradictions.push_back(std::move(contradiction));
+    }
+  }
+  return assessment;
+}
+
+Result<Working> explain(const model::Exam& exam, const std::optional<model::Person>& person, std::span<const model::Exam> earlier,
+                        const reference::Edition& edition, const AssessAsk& ask, const model::StatementId& statement) {
+  const View view(exam, person, edition, ask.as_of);
+  All all = judge_all(view, earlier);
+  std::vector<Working*> found;
+  for (Judged& judged : all.motion) {
+    if (judged.statement.statement == statement) {
+      found.push_back(&judged.working);
+    }
+  }
+  for (JudgedRule& judged : all.rules) {
+    if (judged.working.statement == statement || judged.result.rule.text == statement.text) {
+      found.push_back(&judged.working);
+    }
+  }
+  if (found.size() == 1) {
+    return std::move(*found.front());
+  }
+  if (found.empty()) {
+    return wire::Fault{"statement.unknown", "/statement", "a statement or rule of this assessment"};
+  }
+  return wire::Fault{"statement.unknown", "/statement", "the rule's name with its side, such as " + found.front()->statement.text};
+}
+
+}  // namespace limbledger::interpret

@@ -1,0 +1,180 @@
+#include "core/interpret/motion/difference.hpp"
+
+#include "core/interpret/motion/lines.hpp"
+
+#include <algorithm>
+
+namespace limbledger::interpret {
+
+namespace {
+
+struct Names {
+  std::string_view kind;
+  Comparator comparator;
+  std::string prefix;  // of the message
+  std::int64_t least;
+};
+
+[[nodiscard]] const Reading* find(const std::vector<Reading>& readings, const model::ItemId& item, model::Side side) {
+  for (const Reading& reading : readings) {
+    if (reading.item->item == item && reading.side == side) {
+      return &reading;
+    }
+  }
+  return nullptr;
+}
+
+[[nodiscard]] std::int64_t bounded(std::int64_t difference) { return std::clamp(difference, -open_end, open_end); }
+
+[[nodiscard]] Judged judge_pair(const View& view, const Reading& reading, const Reading& other, const Names& names) {
+  Judged judged = begin_motion(names.kind, names.comparator, reading);
+  Statement& statement = judged.statement;
+  const std::vector<model::FindingId> others = ids_of(other.findings);
+  if (names.comparator == Comparator::other_side) {
+    statement.findings.insert(statement.findings.end(), others.begin(), others.end());
+  }
+  for (const WorkingInput& input : begin_motion(names.kind, names.comparator, other).working.inputs) {
+    judged.working.inputs.push_back(input);
+  }
+  judged.working.formula = {names.least > 0 ? "real if the difference exceeds the larger minimal detectable change and 10 between sides"
+                                            : "real if the difference exceeds the larger minimal detectable change"};
+  Params params;
+  reading_params(reading, params);
+  if (other.exact()) {
+    params.figure("other_deg", other.low);
+  }
+  const auto precision = precision_of(view.edition(), {&reading, &other});
+  if (!precision) {
+    statement.params = params.raw();
+    statement.missing.push_back({"instrument"});
+    name_message(judged, names.prefix + "needs_instrument");
+    judged.working.changes_if.push_back({"msg.change.instrument"});
+    return judged;
+  }
+  if (!reading.positions.empty() && !other.positions.empty() && reading.positions != other.positions) {
+    statement.params = params.raw();
+    name_message(judged, names.prefix + "other_position");
+    judged.working.changes_if.push_back({"msg.change.same_position"});
+    return judged;
+  }
+  error_rows(*precision, judged);
+  const std::int64_t low = bounded(reading.low - other.high);
+  const std::int64_t high = bounded(reading.high - other.low);
+  const std::int64_t needed = std::max(precision->mdc95, names.least);
+  const bool methods_differ = reading.instruments != other.instruments;
+  if (low == high) {
+    params.figure("difference_deg", low);
+  }
+  params.figure("needed_deg", needed);
+  if (methods_differ) {
+    params.yes("methods_differ");
+    judged.working.changes_if.push_back({"msg.change.same_instrument"});
+  }
+  statement.params = params.raw();
+  const bool below = high < -needed;
+  const bool above = low > needed;
+  statement.verdict = below ? Verdict::below : (above ? Verdict::above : Verdict::not_distinguishable);
+  statement.grade = below || above ? StatementGrade::notable : StatementGrade::unclear;
+  name_message(judged, names.prefix + (below ? "below" : (above ? "above" : "not_distinguishable")));
+  if (reading.exact() && other.exact()) {
+    judged.working.lines.push_back({in_tenths(reading.low) + " - " + (other.low < 0 ? "(" + in_tenths(other.low) + ")" : in_tenths(other.low)) + " = " + in_tenths(low)});
+  } else {
+    judged.working.lines.push_back({reading_text(reading.low, reading.high) + " against " + reading_text(other.low, other.high)});
+  }
+  const std::string size = low == high ? in_tenths(low < 0 ? -low : low) : "the difference";
+  judged.working.lines.push_back({size + (below || above ? " exceeds " : " does not exceed ") + in_tenths(needed)});
+  judged.working.changes_if.push_back({"msg.change.repeat_reading"});
+  return judged;
+}
+
+[[nodiscard]] bool comparable(const View& view, const Reading& reading) {
+  return reading.readable == Readable::number && not_native(view, *reading.item, reading.side).empty();
+}
+
+}  // namespace
+
+std::vector<Judged> judge_sides(const View& view, const std::vector<Reading>& readings) {
+  const Names names{"motion.side", Comparator::other_side, "side_", side_difference_least};
+  std::vector<Judged> judged;
+  const auto& complaint = view.exam().side;
+  for (const Reading& reading : readings) {
+    if (complaint && *complaint != model::Side::midline && *complaint != reading.side) {
+      continue;
+    }
+    const Reading* other = find(readings, reading.item->item, other_side(reading.side));
+    if (other != nullptr && comparable(view, reading) && comparable(view, *other)) {
+      judged.push_back(judge_pair(view, reading, *other, names));
+    }
+  }
+  return judged;
+}
+
+std::vector<Judged> judge_past(const View& view, const std::vector<Reading>& readings, std::span<const model::Exam> earlier) {
+  const Names names{"motion.past", Comparator::own_past, "past_", 0};
+  std::vector<const model::Exam*> past;
+  for (const model::Exam& exam : earlier) {
+    const bool before = exam.examined_at && (!view.exam().examined_at || *exam.examined_at < *view.exam().examined_at);
+    if (before && !(exam.state && *exam.state == model::ExamState::withdrawn)) {
+      past.push_back(&exam);
+    }
+  }
+  // Latest first; two of one moment by their ids.
+  std::sort(past.begin(), past.end(), [](const model::Exam* a, const model::Exam* b) {
+    if (!(*a->examined_at == *b->examined_at)) {
+      return *b->examined_at < *a->examined_at;
+    }
+    return a->exam && b->exam ? *a->exam < *b->exam : wire::write(*a) < wire::write(*b);
+  });
+  std::vector<Judged> judged;
+  for (const Reading& reading : readings) {
+    if (reading.readable != Readable::number) {
+      continue;
+    }
+    for (const model::Exam* exam : past) {
+      const View then(*exam, view.person(), view.edition(), view.examined_on());
+      const std::vector<Reading> readings_then = read_motions(then);
+      const Reading* other = find(readings_then, reading.item->item, reading.side);
+      if (other == nullptr || other->readable != Readable::number) {
+        continue;
+      }
+      // A joint fused or replaced in between has another past.
+      if (not_native(view, *reading.item, reading.side) == not_native(then, *reading.item, reading.side)) {
+        judged.push_back(judge_pair(view, reading, *other, names));
+      }
+      break;
+    }
+  }
+  return judged;
+}
+
+std::vector<Contradiction> motion_contradictions(const View& view, const std::vector<Reading>& readings) {
+  std::vector<Contradiction> contradictions;
+  for (const Reading& active : readings) {
+    if (mode_of(*active.item) != reference::Mode::active || active.readable != Readable::number) {
+      continue;
+    }
+    for (const Reading& passive : readings) {
+      const bool pair = passive.item->family == active.item->family && passive.item->toward == active.item->toward && passive.side == active.side &&
+                        mode_of(*passive.item) == reference::Mode::passive && passive.readable == Readable::number;
+      if (!pair) {
+        continue;
+      }
+      const auto precision = precision_of(view.edition(), {&active, &passive});
+      if (!precision || active.low - passive.high <= precision->mdc95) {
+        continue;
+      }
+      Contradiction found;
+      found.contradiction = {"motion.active_beyond_passive:" + active.item->family.text + ":" + std::string(side_word(active.side))};
+      found.side = active.side;
+      found.message = {"msg.contradiction.active_beyond_passive"};
+      found.params = Params().figure("active_deg", active.low).figure("passive_deg", passive.high).raw();
+      std::vector<const model::Finding*> both = active.findings;
+      both.insert(both.end(), passive.findings.begin(), passive.findings.end());
+      found.findings = ids_of(both);
+      contradictions.push_back(std::move(found));
+    }
+  }
+  return contradictions;
+}
+
+}  // namespace limbledger::interpret

@@ -1,0 +1,131 @@
+#include "core/interpret/motion/reading.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace limbledger::interpret {
+
+namespace {
+
+constexpr std::int64_t tenths_to_thousandths = 100;
+
+// Widens the reading by one finding's value.
+void take(Reading& reading, const model::Finding& finding, const model::Angle& angle) {
+  reading.findings.push_back(&finding);
+  if (angle.reads || !(angle.deg || angle.toward_deg)) {
+    const bool words = angle.reads && *angle.reads != model::Reads::unresolved;
+    reading.readable = words && reading.readable != Readable::unresolved ? Readable::words_only : Readable::unresolved;
+    return;
+  }
+  const std::int64_t toward = angle.toward_deg ? angle.toward_deg->steps : direction_of(*reading.item) * angle.deg->steps;
+  std::int64_t low = toward * tenths_to_thousandths;
+  std::int64_t high = low;
+  if (angle.bound) {
+    (*angle.bound == model::Bound::at_least ? high : low) = *angle.bound == model::Bound::at_least ? open_end : -open_end;
+  }
+  const bool first = reading.low == -open_end && reading.high == open_end;
+  reading.low = first ? low : std::min(reading.low, low);
+  reading.high = first ? high : std::max(reading.high, high);
+  if (finding.instrument) {
+    reading.instruments.insert(finding.instrument->text);
+  } else {
+    reading.instrument_missing = true;
+  }
+  if (finding.position) {
+    reading.positions.insert(finding.position->text);
+  }
+}
+
+[[nodiscard]] const reference::ErrorRow* error_row(const reference::Edition& edition, const model::Item& item, const std::string& instrument) {
+  const reference::ErrorRow* best = nullptr;
+  int best_rank = 3;
+  for (const reference::ErrorRow& row : edition.errors()) {
+    if (row.instrument.text != instrument || (row.item && *row.item != item.item) || (row.region && *row.region != item.region)) {
+      continue;
+    }
+    const int rank = row.item ? 0 : (row.region ? 1 : 2);
+    if (rank < best_rank || (rank == best_rank && best != nullptr && row.row < best->row)) {
+      best = &row;
+      best_rank = rank;
+    }
+  }
+  return best;
+}
+
+}  // namespace
+
+reference::Mode mode_of(const model::Item& item) {
+  const std::string& name = item.item.text;
+  if (name.find("_active") != std::string::npos) {
+    return reference::Mode::active;
+  }
+  return name.find("_passive") != std::string::npos ? reference::Mode::passive : reference::Mode::unspecified;
+}
+
+std::int64_t direction_of(const model::Item& item) { return item.end && *item.end == model::AxisEnd::low ? -1 : 1; }
+
+std::vector<Reading> read_motions(const View& view) {
+  std::vector<Reading> readings;
+  for (const model::Finding* finding : view.findings()) {
+    const auto* angle = std::get_if<model::Angle>(&finding->value);
+    const model::Item* item = view.edition().item(finding->item);
+    if (angle == nullptr || item == nullptr || finding->side == model::Side::midline || !settles(*finding)) {
+      continue;
+    }
+    // Findings come by item and side.
+    if (readings.empty() || readings.back().item != item || readings.back().side != finding->side) {
+      Reading& added = readings.emplace_back();
+      added.item = item;
+      added.side = finding->side;
+    }
+    take(readings.back(), *finding, *angle);
+  }
+  return readings;
+}
+
+std::string_view not_native(const View& view, const model::Item& item, model::Side side) {
+  const std::string region = item.region.text;
+  std::string_view why;
+  if (view.says_yes("body." + region + "_replaced", side)) {
+    return "implant";
+  }
+  if (view.says_yes("body." + region + "_fused", side) || view.says_yes("body." + region + "_fusion", side)) {
+    return "fused";
+  }
+  for (const model::Finding* finding : view.findings()) {
+    const auto* not_done = std::get_if<model::NotDone>(&finding->value);
+    if (not_done == nullptr || finding->side != side || !finding->item.text.starts_with(region + ".")) {
+      continue;
+    }
+    if (not_done->reason == model::WhyNot::implant) {
+      return "implant";
+    }
+    if (not_done->reason == model::WhyNot::fused) {
+      why = "fused";
+    }
+  }
+  return why;
+}
+
+std::optional<Precision> precision_of(const reference::Edition& edition, const std::vector<const Reading*>& readings) {
+  Precision precision;
+  for (const Reading* reading : readings) {
+    if (reading->instrument_missing || reading->instruments.empty()) {
+      return std::nullopt;
+    }
+    for (const std::string& instrument : reading->instruments) {
+      const reference::ErrorRow* row = error_row(edition, *reading->item, instrument);
+      if (row == nullptr) {
+        return std::nullopt;
+      }
+      precision.mdc95 = std::max(precision.mdc95, row->mdc95.steps);
+      if (std::find(precision.rows.begin(), precision.rows.end(), row) == precision.rows.end()) {
+        precision.rows.push_back(row);
+      }
+    }
+  }
+  std::sort(precision.rows.begin(), precision.rows.end(), [](const auto* a, const auto* b) { return a->row < b->row; });
+  return precision;
+}
+
+}  // namespace limbledger::interpret

@@ -1,0 +1,69 @@
+// A rule over every completion of what is unknown. Each input has a few classes that the rule tells apart, and a set of the
+// classes it may be in (one bit each): one bit is known, several are unknown. If every completion agrees, the outcome
+// stands; if not it is undetermined, and an input settles when some completion of the others leaves the outcome to it.
+// Source: decision rules page, section 0.
+#pragma once
+
+#include "core/interpret/statement.hpp"
+
+#include <array>
+#include <cstddef>
+#include <cstdint>
+#include <optional>
+#include <vector>
+
+namespace limbledger::interpret {
+
+inline constexpr std::size_t classes_max = 4;
+using Classes = std::uint8_t;  // bit i: may be in class i
+
+template <std::size_t Count>
+struct Completed {
+  Outcome outcome = Outcome::undetermined;
+  std::array<bool, Count> settles{};
+  // What an input gives alone, by class; undetermined where the others still matter, nothing where it cannot be.
+  std::array<std::array<std::optional<Outcome>, classes_max>, Count> gives{};
+};
+
+// `decide` takes one class for every input and gives positive, negative or not_applicable.
+template <std::size_t Count, class Decide>
+[[nodiscard]] Completed<Count> complete(const std::array<Classes, Count>& may_be, Decide decide) {
+  std::array<std::vector<std::uint8_t>, Count> choices;
+  std::array<std::size_t, Count> stride{};
+  std::size_t total = 1;
+  for (std::size_t i = 0; i < Count; ++i) {
+    for (std::uint8_t c = 0; c < classes_max; ++c) {
+      if ((may_be[i] >> c & 1U) != 0) {
+        choices[i].push_back(c);
+      }
+    }
+    stride[i] = total;
+    total *= choices[i].size();
+  }
+  std::vector<Outcome> outcomes(total);
+  for (std::size_t n = 0; n < total; ++n) {
+    std::array<std::uint8_t, Count> in{};
+    for (std::size_t i = 0; i < Count; ++i) {
+      in[i] = choices[i][n / stride[i] % choices[i].size()];
+    }
+    outcomes[n] = decide(in);
+  }
+  Completed<Count> completed;
+  if (total == 0) {
+    return completed;
+  }
+  bool agree = true;
+  for (std::size_t n = 0; n < total; ++n) {
+    agree = agree && outcomes[n] == outcomes[0];
+    for (std::size_t i = 0; i < Count; ++i) {
+      const std::size_t position = n / stride[i] % choices[i].size();
+      completed.settles[i] = completed.settles[i] || outcomes[n - position * stride[i]] != outcomes[n];
+      std::optional<Outcome>& gives = completed.gives[i][choices[i][position]];
+      gives = !gives || *gives == outcomes[n] ? outcomes[n] : Outcome::undetermined;
+    }
+  }
+  completed.outcome = agree ? outcomes[0] : Outcome::undetermined;
+  return completed;
+}
+
+}  // namespace limbledger::interpret

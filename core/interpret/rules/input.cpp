@@ -1,0 +1,104 @@
+#include "core/interpret/rules/input.hpp"
+
+#include "core/wire/type.hpp"
+
+namespace limbledger::interpret {
+
+namespace {
+
+constexpr std::uint8_t bit_no = 1;
+constexpr std::uint8_t bit_yes = 2;
+
+}  // namespace
+
+Tri Heard::as_tri() const {
+  if (!bits || *bits == (bit_no | bit_yes)) {
+    return Tri::undetermined;
+  }
+  return tri(*bits == bit_yes);
+}
+
+std::string_view state_of(model::WhyNot reason) {
+  switch (reason) {
+    case model::WhyNot::declined:
+      return "refused";
+    case model::WhyNot::pain:
+      return "unable_pain";
+    case model::WhyNot::no_limb:
+      return "unable_limb_absent";
+    case model::WhyNot::baseline_unable:
+    case model::WhyNot::not_reliable:
+      return "not_reliable";
+    default:
+      return wire::type_of<model::WhyNot>().words[static_cast<std::size_t>(reason)];
+  }
+}
+
+std::string_view unsettled_by(const model::Finding& finding) {
+  if (settles(finding)) {
+    return {};
+  }
+  switch (*finding.origin) {
+    case model::Origin::bulk_expected:
+      return "group_entry";
+    case model::Origin::carried_over:
+      return "carried_over";
+    default:
+      return "self_reported";
+  }
+}
+
+Said says_answer(const model::Finding& finding) {
+  const auto* answer = std::get_if<model::Answer>(&finding.value);
+  if (answer == nullptr || answer->answer == model::AnswerWord::unsure) {
+    return {std::nullopt, "unsure"};
+  }
+  return {answer->answer == model::AnswerWord::yes ? bit_yes : bit_no, "known"};
+}
+
+Heard hear(const std::vector<const model::Finding*>& findings, std::uint8_t all_bits, const Says& says) {
+  Heard heard;
+  heard.findings = findings;
+  std::optional<std::uint8_t> first;
+  std::string reason;
+  bool differ = false;
+  bool conflict = false;
+  bool open = false;
+  for (const model::Finding* finding : findings) {
+    Said said;
+    if (const std::string_view why = unsettled_by(*finding); !why.empty()) {
+      said.state = std::string(why);
+    } else if (const auto* not_done = std::get_if<model::NotDone>(&finding->value)) {
+      said.state = std::string(state_of(not_done->reason));
+    } else {
+      said = says(*finding);
+    }
+    const bool in_conflict = finding->standing && *finding->standing == model::Standing::in_conflict;
+    conflict = conflict || in_conflict;
+    open = open || (in_conflict && !said.bits);
+    if (!said.bits) {
+      reason = reason.empty() ? said.state : reason;
+    } else if (!first) {
+      first = said.bits;
+    } else {
+      differ = differ || *first != *said.bits;
+    }
+  }
+  if (first && !differ && !open) {
+    heard.bits = first;
+    heard.state = (*first & (*first - 1U)) == 0 ? "known" : "known_in_part";
+  } else if (first) {
+    // The values held apart: every class that any of them allows, and all where one of them is open.
+    heard.state = conflict ? "in_conflict" : "examiners_disagree";
+    heard.bits.reset();
+  } else if (!reason.empty()) {
+    heard.state = reason;
+  }
+  if (heard.bits && *heard.bits == all_bits && heard.state == "known_in_part") {
+    heard.bits.reset();
+    heard.state = "not_precise_enough";
+  }
+  return heard;
+}
+
+}  // namespace limbledger::interpret

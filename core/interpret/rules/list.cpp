@@ -1,0 +1,15 @@
+#include "core/interpret/rules/knee/ottawa_knee.hpp"
+#include "core/interpret/rules/rule.hpp"
+
+#include <array>
+
+namespace limbledger::interpret {
+
+std::span<const Rule> all_rules() {
+  static constexpr std::array rules{
+      Rule{ottawa_knee_rule, ottawa_knee_edition, &run_ottawa_knee},
+  };
+  return rules;
+}
+
+}  // namespace limbledger::interpret

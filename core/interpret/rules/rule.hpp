@@ -1,0 +1,22 @@
+// A published decision rule: its name here, the version of the page it follows, and a pure function from what was found to
+// its outcome, once a side. Every rule has a file of its own below rules/<region>; list.cpp has one line for each.
+#pragma once
+
+#include "core/interpret/statement.hpp"
+#include "core/interpret/view.hpp"
+
+#include <span>
+#include <string_view>
+#include <vector>
+
+namespace limbledger::interpret {
+
+struct Rule {
+  std::string_view rule;     // rule.ottawa_knee
+  std::string_view edition;  // okr/1995
+  std::vector<JudgedRule> (*run)(const View& view);
+};
+
+[[nodiscard]] std::span<const Rule> all_rules();
+
+}  // namespace limbledger::interpret

@@ -1,0 +1,260 @@
+// What an assessment holds, as it is written on the wire. Ids are made of what they are about (statement kind, item, side),
+// so that the same findings give the same bytes. Params are numbers in steps of 0.1 and words; sentences are made elsewhere.
+// Alerts, questions, flags, hypotheses and steps have their shapes here. Source: contract, section 7.
+#pragma once
+
+#include "core/model/item.hpp"
+#include "core/model/time.hpp"
+#include "core/wire/type.hpp"
+
+#include <optional>
+#include <vector>
+
+namespace limbledger::interpret {
+
+enum class StatementGrade { as_expected, unclear, notable, cannot_tell };
+BOOST_DESCRIBE_ENUM(StatementGrade, as_expected, unclear, notable, cannot_tell)
+
+enum class Verdict { below, within, above, not_distinguishable, no_norm, norms_disagree };
+BOOST_DESCRIBE_ENUM(Verdict, below, within, above, not_distinguishable, no_norm, norms_disagree)
+
+enum class Comparator { norm, other_side, own_past, none };
+BOOST_DESCRIBE_ENUM(Comparator, norm, other_side, own_past, none)
+
+enum class Outcome { positive, negative, undetermined, not_applicable };
+BOOST_DESCRIBE_ENUM(Outcome, positive, negative, undetermined, not_applicable)
+
+struct Statement {
+  model::StatementId statement;  // motion.norm:knee.flexion_passive:left
+  std::optional<model::Side> side;
+  StatementGrade grade{};
+  Verdict verdict{};
+  Comparator comparator{};
+  model::MessageId message;
+  wire::Raw params;
+  std::vector<model::FindingId> findings;
+  std::vector<model::RowId> rows;
+  std::vector<model::Word> missing;  // what would have been needed: instrument, birth, meaning ...
+};
+BOOST_DESCRIBE_STRUCT(Statement, (), (statement, side, grade, verdict, comparator, message, params, findings, rows, missing))
+constexpr auto notes(const Statement*) {
+  return std::array{wire::Note{"params", "numbers and words for the message, in steps of 0.1; `deg` is on the axis, `toward_deg` in the direction the item is named for, "
+                                         "and `low`, `high` are in that direction"},
+                    wire::Note{"missing", "what the statement would have needed: instrument, birth, position, meaning, number"}};
+}
+
+struct RuleInput {
+  model::Word input;
+  model::Word state;  // known, not_asked, refused, not_reliable, in_conflict ...
+};
+BOOST_DESCRIBE_STRUCT(RuleInput, (), (input, state))
+
+struct SettleAnswer {
+  wire::Name if_;
+  Outcome gives{};
+};
+BOOST_DESCRIBE_STRUCT(SettleAnswer, (), (if_, gives))
+
+// An unknown input that can still change the outcome.
+struct Settle {
+  model::Word input;
+  std::optional<model::ItemId> item;  // absent where it is no item: age, days
+  std::optional<model::Side> side;
+  std::vector<SettleAnswer> answers;
+};
+BOOST_DESCRIBE_STRUCT(Settle, (), (input, item, side, answers))
+
+struct RuleResult {
+  model::RuleId rule;
+  model::EditionId edition;  // the published version: okr/1995
+  model::Side side{};
+  Outcome outcome{};
+  std::optional<model::Word> gate;  // why it is not applicable
+  std::optional<model::Word> band;  // scored rules
+  std::vector<RuleInput> inputs;
+  std::vector<Settle> settle;
+  std::vector<model::Word> flags;
+  std::vector<model::FindingId> findings;
+};
+BOOST_DESCRIBE_STRUCT(RuleResult, (), (rule, edition, side, outcome, gate, band, inputs, settle, flags, findings))
+
+enum class AlertState { raised, handled, withdrawn_by_correction };
+BOOST_DESCRIBE_ENUM(AlertState, raised, handled, withdrawn_by_correction)
+
+enum class Urgency { now, same_day };
+BOOST_DESCRIBE_ENUM(Urgency, now, same_day)
+
+enum class Audience { clinician, protected_ };
+BOOST_DESCRIBE_ENUM(Audience, clinician, protected_)
+
+struct Alert {
+  model::Word alert;
+  std::optional<model::Side> side;
+  AlertState state{};
+  Urgency urgency{};
+  bool interrupts = false;
+  std::vector<model::FindingId> because;
+  model::MessageId message;
+  std::vector<model::MessageId> meanwhile;
+  std::vector<model::ItemId> stop;
+  Audience audience{};
+  std::vector<model::SourceId> sources;
+};
+BOOST_DESCRIBE_STRUCT(Alert, (), (alert, side, state, urgency, interrupts, because, message, meanwhile, stop, audience, sources))
+
+struct Ask {
+  model::ItemId item;
+  model::Side side{};
+};
+BOOST_DESCRIBE_STRUCT(Ask, (), (item, side))
+
+struct Question {
+  model::Word question;
+  std::optional<model::Side> side;
+  wire::Count<1, 3> rank;
+  std::vector<Ask> ask;
+  model::MessageId message;
+};
+BOOST_DESCRIBE_STRUCT(Question, (), (question, side, rank, ask, message))
+
+enum class FlagAnswer { raised, asked_no, not_asked, cannot_answer };
+BOOST_DESCRIBE_ENUM(FlagAnswer, raised, asked_no, not_asked, cannot_answer)
+
+struct Flag {
+  model::Word flag;
+  std::optional<model::Side> side;
+  FlagAnswer answer{};
+  std::vector<model::FindingId> findings;
+};
+BOOST_DESCRIBE_STRUCT(Flag, (), (flag, side, answer, findings))
+
+enum class Band { speak_against, leave_open, favour, strongly_favour, cannot_tell };
+BOOST_DESCRIBE_ENUM(Band, speak_against, leave_open, favour, strongly_favour, cannot_tell)
+
+enum class Support { for_, against, neither };
+BOOST_DESCRIBE_ENUM(Support, for_, against, neither)
+
+enum class Strength { weak, moderate, strong };
+BOOST_DESCRIBE_ENUM(Strength, weak, moderate, strong)
+
+struct OutOf {
+  wire::Count<0, 100> low;
+  wire::Count<0, 100> high;
+  wire::Count<100, 100> of;
+};
+BOOST_DESCRIBE_STRUCT(OutOf, (), (low, high, of))
+
+struct Used {
+  model::FindingId finding;
+  model::Word group;
+  model::RowId row;
+};
+BOOST_DESCRIBE_STRUCT(Used, (), (finding, group, row))
+
+struct LeftOut {
+  model::FindingId finding;
+  model::Word because;
+};
+BOOST_DESCRIBE_STRUCT(LeftOut, (), (finding, because))
+
+struct Hypothesis {
+  model::Word hypothesis;
+  std::optional<model::Side> side;
+  std::optional<std::vector<Band>> bands;
+  std::optional<OutOf> range;
+  Support support{};
+  Strength strength{};
+  model::Word in;
+  std::vector<Used> used;
+  std::vector<LeftOut> left_out;
+  model::MessageId message;
+};
+BOOST_DESCRIBE_STRUCT(Hypothesis, (), (hypothesis, side, bands, range, support, strength, in, used, left_out, message))
+
+struct Step {
+  model::ItemId step;
+  model::Side side{};
+  std::vector<model::Word> changes;
+  wire::Count<0, 3600> seconds;
+  model::Discomfort discomfort{};
+  model::MessageId message;
+  std::vector<model::Instead> instead;
+};
+BOOST_DESCRIBE_STRUCT(Step, (), (step, side, changes, seconds, discomfort, message, instead))
+
+// Of the minimum set, what was not recorded.
+struct MissingItem {
+  model::ItemId item;
+  model::Side side{};
+};
+BOOST_DESCRIBE_STRUCT(MissingItem, (), (item, side))
+
+// Findings that do not fit together; shown as a question, never settled here.
+struct Contradiction {
+  model::StatementId contradiction;
+  std::optional<model::Side> side;
+  model::MessageId message;
+  wire::Raw params;
+  std::vector<model::FindingId> findings;
+};
+BOOST_DESCRIBE_STRUCT(Contradiction, (), (contradiction, side, message, params, findings))
+
+struct Assessment {
+  model::EditionId edition;
+  model::PartialDate as_of;
+  std::optional<wire::Name> saw;  // digest of the entries that were read; absent for a document
+  std::vector<Alert> alerts;
+  std::vector<Question> questions;
+  wire::Count<0, 1000> questions_more;  // those beyond the three shown
+  std::vector<Flag> flags;
+  std::vector<RuleResult> rules;
+  std::vector<Statement> statements;
+  std::vector<Hypothesis> hypotheses;
+  std::vector<Step> steps;
+  std::vector<MissingItem> missing;
+  std::vector<Contradiction> contradictions;
+};
+BOOST_DESCRIBE_STRUCT(Assessment, (), (edition, as_of, saw, alerts, questions, questions_more, flags, rules, statements, hypotheses, steps, missing,
+                                       contradictions))
+
+// One reading or answer that the working used.
+struct WorkingInput {
+  std::optional<model::FindingId> finding;
+  std::optional<model::Word> input;
+  std::optional<model::Word> state;
+  std::optional<model::Degrees> deg;
+};
+BOOST_DESCRIBE_STRUCT(WorkingInput, (), (finding, input, state, deg))
+
+struct WorkingRow {
+  model::RowId row;
+  model::SourceId source;
+  model::Status status{};
+  wire::Raw numbers;
+};
+BOOST_DESCRIBE_STRUCT(WorkingRow, (), (row, source, status, numbers))
+
+// How a statement or a rule's outcome came about, to be checked by hand.
+struct Working {
+  model::StatementId statement;
+  model::MessageId message;
+  std::vector<WorkingInput> inputs;
+  std::vector<WorkingRow> rows;
+  wire::Name formula;
+  std::vector<wire::Name> lines;
+  std::vector<model::MessageId> changes_if;
+};
+BOOST_DESCRIBE_STRUCT(Working, (), (statement, message, inputs, rows, formula, lines, changes_if))
+
+// Both are made by the same code, so that the working cannot differ from what was said.
+struct Judged {
+  Statement statement;
+  Working working;
+};
+
+struct JudgedRule {
+  RuleResult result;
+  Working working;
+};
+
+}  // namespace limbledger::interpret

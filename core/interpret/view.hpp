@@ -1,0 +1,48 @@
+// One exam as the interpretation reads it: what still stands, in an order that does not depend on how it was entered, and
+// the day and the age to judge by. Withdrawn and replaced findings are not seen. What was filled in as a group, carried
+// over or reported by the person alone is seen, but settles nothing.
+#pragma once
+
+#include "core/model/exam/exam.hpp"
+#include "core/model/person.hpp"
+#include "core/reference/edition.hpp"
+
+#include <optional>
+#include <string_view>
+#include <vector>
+
+namespace limbledger::interpret {
+
+class View {
+ public:
+  View(const model::Exam& exam, const std::optional<model::Person>& person, const reference::Edition& edition, const model::PartialDate& as_of);
+
+  [[nodiscard]] const model::Exam& exam() const { return exam_; }
+  [[nodiscard]] const std::optional<model::Person>& person() const { return person_; }
+  [[nodiscard]] const reference::Edition& edition() const { return edition_; }
+  // The day of the examination at its place; the day asked for where no time was recorded.
+  [[nodiscard]] const model::PartialDate& examined_on() const { return examined_on_; }
+  [[nodiscard]] std::optional<model::AgeInterval> age_on_exam() const { return age_on_day(examined_on_); }
+  [[nodiscard]] std::optional<model::AgeInterval> age_on_day(const model::PartialDate& day) const;
+
+  // All that stand, by item, side and id.
+  [[nodiscard]] const std::vector<const model::Finding*>& findings() const { return findings_; }
+  [[nodiscard]] std::vector<const model::Finding*> at(std::string_view item, model::Side side) const;
+  [[nodiscard]] bool says_yes(std::string_view item, model::Side side) const;
+
+ private:
+  const model::Exam& exam_;
+  const std::optional<model::Person>& person_;
+  const reference::Edition& edition_;
+  model::PartialDate examined_on_;
+  std::vector<const model::Finding*> findings_;
+};
+
+// Observed at this exam (or copied from the paper it was written on), so that it may settle a rule or meet a norm.
+[[nodiscard]] bool settles(const model::Finding& finding);
+[[nodiscard]] std::string_view side_word(model::Side side);
+[[nodiscard]] model::Side other_side(model::Side side);
+// Ids of findings, sorted and each once; findings of a document without ids are left out.
+[[nodiscard]] std::vector<model::FindingId> ids_of(const std::vector<const model::Finding*>& findings);
+
+}  // namespace limbledger::interpret
