@@ -1,0 +1,84 @@
+#include "core/wire/parse.hpp"
+
+#include <doctest/doctest.h>
+
+namespace limbledger::wire {
+
+namespace {
+
+std::string nested(std::size_t levels) { return std::string(levels, '[') + "1" + std::string(levels, ']'); }
+
+std::string first_code(std::string_view text, std::size_t depth = depth_max_default) {
+  const auto document = parse(text, depth);
+  return document ? "" : document.error().faults.front().code;
+}
+
+}  // namespace
+
+TEST_CASE("every node keeps its text as it was written") {
+  const auto document = parse(" {\"a\": [1.50, -0, 1e3], \"b\" : \"x\\u00e9\\n\", \"c\":{ \"d\" : null } , \"e\":true} ");
+  REQUIRE(document.has_value());
+  const Node& root = document->root();
+  CHECK(root.count == 4);
+  const Node* a = document->child(root, "a");
+  REQUIRE(a != nullptr);
+  CHECK(a->raw == "[1.50, -0, 1e3]");
+  CHECK(document->at(a->first).raw == "1.50");
+  CHECK(document->at(document->at(a->first).next).raw == "-0");
+  const Node* b = document->child(root, "b");
+  CHECK(b->text == "x\xC3\xA9\n");
+  CHECK(b->raw == "\"x\\u00e9\\n\"");
+  CHECK(document->child(root, "c")->raw == "{ \"d\" : null }");
+  CHECK(document->child(root, "e")->kind == NodeKind::boolean);
+  CHECK(document->child(root, "f") == nullptr);
+}
+
+TEST_CASE("a text of one scalar is a document") {
+  CHECK(parse(" 12 ")->root().raw == "12");
+  CHECK(parse("\"a\"")->root().text == "a");
+  CHECK(parse("null")->root().kind == NodeKind::null);
+  CHECK(parse("true")->root().kind == NodeKind::boolean);
+}
+
+// Hard case HC-100: 100,000 brackets; the limit is ours.
+TEST_CASE("nesting is taken up to the limit and refused one level deeper, also at 100,000 levels") {
+  CHECK(first_code(nested(32)) == "");
+  CHECK(first_code(nested(33)) == "limit.depth");
+  CHECK(first_code(nested(3), 2) == "limit.depth");
+  CHECK(first_code(std::string(100000, '[') + std::string(100000, ']')) == "limit.depth");
+  CHECK(first_code("{}") == "");
+}
+
+// Hard case HC-101: not the first, not the last.
+TEST_CASE("a member named twice is refused by its path, at any depth and after unescaping") {
+  const auto twice = parse(R"({"params":{"list":[{"side":"left"},{"side":"left","si\u0064e":"right"}]}})");
+  REQUIRE_FALSE(twice.has_value());
+  CHECK(twice.error().faults.front().code == "json.duplicate_member");
+  CHECK(twice.error().faults.front().path == "/params/list/1/side");
+  CHECK(first_code(R"({"a":{"x":1},"b":{"x":1}})") == "");
+}
+
+// Hard cases HC-103, HC-104, HC-113: the grammar of RFC 8259, one text, strict UTF-8, no byte order mark.
+TEST_CASE("what is not one JSON text in UTF-8 is refused") {
+  for (const std::string_view text : {"", " ", "{\"a\":NaN}", "[Infinity]", "[-Infinity]", "{}{}", "{} // x", "[1,]", "{\"a\":1,}", "\xEF\xBB\xBF{}",
+                                      "\"\xC3\x28\"", "\"\\uD800\"", "[01]", "'a'", "{\"a\":tru}", "[1e400]", "{\"a\":1"}) {
+    CAPTURE(text);
+    CHECK(first_code(text) == "json.syntax");
+  }
+}
+
+TEST_CASE("a fault of the text says what was expected and never repeats the text") {
+  const auto broken = parse("{\"name\":\"Invented\xFF\"}");
+  REQUIRE_FALSE(broken.has_value());
+  CHECK(broken.error().faults.front().expected == "strict UTF-8");
+  CHECK(broken.error().faults.front().got.empty());
+}
+
+// RFC 6901, section 3: ~ and / in a member's name.
+TEST_CASE("a pointer escapes tilde and slash") {
+  CHECK(pointer_step("a/b~c") == "/a~1b~0c");
+  CHECK(pointer_step(std::size_t{12}) == "/12");
+  CHECK(pointer_step(std::string(1000, 'x')).size() == 201);
+}
+
+}  // namespace limbledger::wire
