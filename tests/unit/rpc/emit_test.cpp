@@ -1,0 +1,74 @@
+#include "rpc/emit/files.hpp"
+#include "rpc/emit/openrpc.hpp"
+#include "core/wire/parse.hpp"
+#include "tests/outside/rpc/protocol_methods.hpp"
+
+#include <doctest/doctest.h>
+
+namespace limbledger::rpc {
+
+namespace {
+
+struct Mixed {
+  std::optional<wire::Name> maybe;
+  Whole needed;
+};
+BOOST_DESCRIBE_STRUCT(Mixed, (), (maybe, needed))
+
+Result<Whole> mixed(service::Context&, const Mixed& params) { return params.needed; }
+
+bool holds(const std::string& text, std::string_view part) { return text.find(part) != std::string::npos; }
+
+}  // namespace
+
+TEST_CASE("the OpenRPC document names every method once, with its params in order and its result") {
+  const std::string text = openrpc_text(protocol_methods());
+  const auto document = wire::parse(text);
+  REQUIRE(document.has_value());
+  CHECK(document->child(document->root(), "methods")->count == protocol_methods().size() + 1);
+  CHECK(holds(text, R"("name":"rpc.discover")"));
+  CHECK(holds(text, R"("params":[{"name":"minuend","required":true,"schema":{"type":"integer")"));
+  CHECK(text.find('\n') == std::string::npos);
+  CHECK(text == openrpc_text(protocol_methods()));
+}
+
+// OpenRPC 1.3.2, method object: required params come first.
+TEST_CASE("required params come first, and where the struct has them mixed only names are offered") {
+  constexpr std::array table{service::bind<&mixed>("mixed", service::to_examiner_kiosk, "mixed", {true, true})};
+  const std::string text = openrpc_text(table);
+  CHECK(text.find("\"name\":\"needed\"") < text.find("\"name\":\"maybe\""));
+  CHECK(holds(text, R"(May be called by: examiner, kiosk. Writes; the same request again writes nothing new. Answers also while the ledger is locked.)"));
+  CHECK(holds(text, R"("paramStructure":"by-name")"));
+}
+
+TEST_CASE("the errors of the document hold every code of the table") {
+  const std::string text = openrpc_text(protocol_methods());
+  const std::size_t errors = text.find("\"errors\":{\"syntax\"");
+  REQUIRE(errors != std::string::npos);
+  for (const wire::FaultCode& row : wire::fault_codes()) {
+    CHECK(text.find("\"" + std::string(row.code) + "\"", errors) != std::string::npos);
+  }
+}
+
+TEST_CASE("a text laid out for reading says the same, and what stands in quotes is not touched") {
+  CHECK(laid_out(R"({"a":[1,{"b":"x,{\"y\":\\"}],"c":{},"d":[]})") ==
+        "{\n  \"a\": [\n    1,\n    {\n      \"b\": \"x,{\\\"y\\\":\\\\\"\n    }\n  ],\n  \"c\": {},\n  \"d\": []\n}\n");
+}
+
+TEST_CASE("the files are one a named type, the stored shapes apart, and the same each time") {
+  const std::array stored{StoredShape{"subtraction", &wire::type_of<Subtraction>}};
+  const auto files = schema_files(protocol_methods(), stored);
+  CHECK(files.count("Subtraction.schema.json") == 1);
+  CHECK(files.count("ErrorData.schema.json") == 1);
+  CHECK(files.count("ledger/v1/subtraction.schema.json") == 1);
+  CHECK(files.count("openrpc.json") == 1);
+  CHECK(files.count("faults.json") == 1);
+  for (const auto& [name, text] : files) {
+    CAPTURE(name);
+    CHECK(wire::parse(text).has_value());
+    CHECK(text.back() == '\n');
+  }
+  CHECK(files == schema_files(protocol_methods(), stored));
+}
+
+}  // namespace limbledger::rpc

@@ -1,0 +1,229 @@
+// The parts of the program that touch the machine: folder, lock, passphrase, clock, log, command line.
+#include "rpc/program/folder.hpp"
+#include "rpc/program/lock_file.hpp"
+#include "rpc/program/logging.hpp"
+#include "rpc/program/options.hpp"
+#include "rpc/program/passphrase.hpp"
+#include "rpc/program/problem.hpp"
+#include "rpc/program/world.hpp"
+#include "tests/unit/rpc/scratch.hpp"
+
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include <csignal>
+#include <functional>
+#include <iostream>
+#include <sstream>
+
+namespace limbledger::rpc {
+
+namespace {
+
+// The exit code and the text of a Problem, or -1 where there was none.
+struct Said {
+  int code = -1;
+  std::string text;
+};
+
+Said said(const std::function<void()>& action) {
+  try {
+    action();
+  } catch (const Problem& problem) {
+    return {static_cast<int>(problem.code()), problem.what()};
+  }
+  return {};
+}
+
+bool holds(const std::string& text, std::string_view part) { return text.find(part) != std::string::npos; }
+
+int pipe_with(std::string_view text) {
+  std::array<int, 2> ends{};
+  REQUIRE(::pipe(ends.data()) == 0);
+  REQUIRE(::write(ends[1], text.data(), text.size()) == static_cast<ssize_t>(text.size()));
+  ::close(ends[1]);
+  return ends[0];
+}
+
+mode_t mode_of(const std::string& path) {
+  struct stat state {};
+  REQUIRE(::stat(path.c_str(), &state) == 0);
+  return state.st_mode & 0777;
+}
+
+std::optional<Options> options_of(std::vector<const char*> words, int& code) {
+  words.insert(words.begin(), "limbledger");
+  std::ostringstream out;
+  std::ostringstream err;
+  auto* old_out = std::cout.rdbuf(out.rdbuf());
+  auto* old_err = std::cerr.rdbuf(err.rdbuf());
+  auto options = read_options(static_cast<int>(words.size()), words.data(), code);
+  std::cout.rdbuf(old_out);
+  std::cerr.rdbuf(old_err);
+  return options;
+}
+
+}  // namespace
+
+TEST_CASE("a held lock is refused with the holder's number and what to do") {
+  const Scratch scratch;
+  const LockFile first(scratch.path("lock"));
+  const Said second = said([&] { const LockFile again(scratch.path("lock")); });
+  CHECK(second.code == 4);
+  CHECK(holds(second.text, "ledger.in_use"));
+  CHECK(holds(second.text, "process " + std::to_string(::getpid())));
+}
+
+TEST_CASE("the lock of a process that was killed blocks nobody") {
+  const Scratch scratch;
+  std::array<int, 2> ends{};
+  REQUIRE(::pipe(ends.data()) == 0);
+  const pid_t child = ::fork();
+  if (child == 0) {
+    const LockFile held(scratch.path("lock"));
+    const char one = '1';
+    static_cast<void>(!::write(ends[1], &one, 1));
+    ::pause();
+    ::_exit(0);
+  }
+  char one = 0;
+  REQUIRE(::read(ends[0], &one, 1) == 1);
+  CHECK(said([&] { const LockFile again(scratch.path("lock")); }).code == 4);
+  ::kill(child, SIGKILL);
+  ::waitpid(child, nullptr, 0);
+  CHECK(read_file(scratch.path("lock"), 100)->find(std::to_string(child)) == 0);  // the name of the dead holder is still there
+  CHECK(said([&] { const LockFile again(scratch.path("lock")); }).code == -1);
+  ::close(ends[0]);
+  ::close(ends[1]);
+}
+
+TEST_CASE("a new folder is the owner's alone, and one that holds something is not touched") {
+  const Scratch scratch;
+  CHECK(make_folder(scratch.path("a/b/c")).path == scratch.path("a/b/c"));
+  CHECK(mode_of(scratch.path("a/b/c")) == 0700);
+  CHECK(said([&] { static_cast<void>(make_folder(scratch.path("a/b/c"))); }).code == -1);
+  write_file(scratch.path("a/b/c/x"), "x");
+  const Said full = said([&] { static_cast<void>(make_folder(scratch.path("a/b/c"))); });
+  CHECK(full.code == 2);
+  CHECK(holds(full.text, "not empty"));
+  CHECK(said([&] { static_cast<void>(make_folder(scratch.path("a/b/c/x"))); }).code == 2);
+}
+
+TEST_CASE("a folder without a ledger is named, with the command that makes one") {
+  const Scratch scratch;
+  const Said none = said([&] { static_cast<void>(find_folder(scratch.path())); });
+  CHECK(none.code == 2);
+  CHECK(holds(none.text, "limbledger new " + scratch.path()));
+}
+
+TEST_CASE("a file is replaced whole, for the owner alone, and one over the limit is not read") {
+  const Scratch scratch;
+  write_file(scratch.path("f"), "first");
+  write_file(scratch.path("f"), "second");
+  CHECK(read_file(scratch.path("f"), 6) == "second");
+  CHECK_FALSE(read_file(scratch.path("f"), 5).has_value());
+  CHECK_FALSE(read_file(scratch.path("none"), 5).has_value());
+  CHECK(mode_of(scratch.path("f")) == 0600);
+  CHECK(said([&] { write_file(scratch.path("no/such/folder"), "x"); }).code == 4);
+}
+
+TEST_CASE("the measure of a flush leaves nothing behind") {
+  const Scratch scratch;
+  CHECK(flush_us({scratch.path()}) >= 0);
+  CHECK(std::filesystem::is_empty(scratch.path()));
+}
+
+TEST_CASE("a passphrase is one line of a descriptor, without its end") {
+  CHECK(read_passphrase(pipe_with("four words \xC3\xA9\r\nmore")) == "four words \xC3\xA9");
+  CHECK(read_passphrase(pipe_with("no end")) == "no end");
+  CHECK(said([] { static_cast<void>(read_passphrase(pipe_with("\n"))); }).code == 2);
+  CHECK(said([] { static_cast<void>(read_passphrase(pipe_with(std::string(1025, 'x')))); }).code == 2);
+  CHECK(said([] { static_cast<void>(read_passphrase(9999)); }).code == 2);
+  CHECK(said([] { check_new_passphrase("eleven char"); }).code == 2);
+  CHECK(said([] { check_new_passphrase("twelve chars"); }).code == -1);
+}
+
+TEST_CASE("time goes on, the boot is drawn once a start, and randomness differs") {
+  MachineWorld world;
+  const ledger::Reading first = world.now();
+  const ledger::Reading second = world.now();
+  CHECK(second.up_ms >= first.up_ms);
+  CHECK(second.boot == first.boot);
+  CHECK(MachineWorld().now().boot != first.boot);
+  CHECK((first.clock == ledger::ClockQuality::unset) == (first.wall_ms < 1'793'491'200'000));
+  CHECK(new_incident(world) != new_incident(world));
+  CHECK(new_incident(world).size() == 16);
+}
+
+TEST_CASE("the log holds codes and names, and is the owner's alone") {
+  const Scratch scratch;
+  const mode_t before = ::umask(077);
+  {
+    Log log(scratch.path("log/limbledger.log"));
+    log.started("stdio lines");
+    log.call_failed("finding.record", "value.unusual", "");
+    log.call_failed("", "method.unknown", "");
+    log.call_failed("exam.sign", "internal.failure", "0123456789abcdef");
+  }
+  ::umask(before);
+  const std::string text = read_file(scratch.path("log/limbledger.log"), 10000).value_or("");
+  CHECK(holds(text, "Z info finding.record value.unusual\n"));
+  CHECK(holds(text, "Z info - method.unknown\n"));
+  CHECK(holds(text, "Z error exam.sign internal.failure incident 0123456789abcdef\n"));
+  CHECK(mode_of(scratch.path("log/limbledger.log")) == 0600);
+  CHECK(mode_of(scratch.path("log")) == 0700);
+  CHECK(said([] { const Log nowhere("/proc/none/log"); }).code == 4);
+}
+
+TEST_CASE("the command line is read, and a wrong one ends with code 2") {
+  int code = -1;
+  const auto serve = options_of({"serve", "--ledger", "/x", "--stdio", "headers", "--scope", "viewer", "--passphrase-fd", "3"}, code);
+  REQUIRE(serve.has_value());
+  CHECK(serve->command == Command::serve);
+  CHECK(serve->framing == Framing::headers);
+  CHECK(serve->scope == service::Scope::viewer);
+  CHECK(serve->passphrase_fd == 3);
+  const auto made = options_of({"new", "/x", "--practice", "--examiner", "Amina"}, code);
+  REQUIRE(made.has_value());
+  CHECK((made->practice && !made->demonstration && made->examiner == "Amina"));
+  CHECK(options_of({"assess", "-", "--json"}, code)->file == "-");
+  CHECK(options_of({"verify", "/x"}, code)->command == Command::verify);
+  CHECK(options_of({"schemas", "/x"}, code)->command == Command::schemas);
+  for (const auto& wrong : std::vector<std::vector<const char*>>{{},
+                                                                  {"nonsense"},
+                                                                  {"new"},
+                                                                  {"new", "/x", "--demo", "--practice"},
+                                                                  {"serve"},
+                                                                  {"serve", "--stdio", "words"},
+                                                                  {"serve", "--stdio", "lines", "--scope", "sync"},
+                                                                  {"verify", "/x", "--passphrase-fd", "-1"}}) {
+    code = -1;
+    CHECK_FALSE(options_of(wrong, code).has_value());
+    CHECK(code == 2);
+  }
+  for (const auto& help : std::vector<std::vector<const char*>>{{"--help"}, {"serve", "--help"}, {"--version"}}) {
+    code = -1;
+    CHECK_FALSE(options_of(help, code).has_value());
+    CHECK(code == 0);
+  }
+}
+
+TEST_CASE("a refusal of the core becomes plain words and the exit code that belongs to it") {
+  const auto code_of = [](std::string_view code) { return static_cast<int>(problem_of(wire::Fault{code, ""}, "x").code()); };
+  CHECK(code_of("entry.hash") == 1);
+  CHECK(code_of("json.syntax") == 1);
+  CHECK(code_of("ledger.none") == 2);
+  CHECK(code_of("ledger.passphrase") == 3);
+  CHECK(code_of("ledger.locked") == 3);
+  CHECK(code_of("ledger.in_use") == 4);
+  CHECK(code_of("ledger.read_only") == 4);
+  CHECK(code_of("internal.memory") == 5);
+  const Problem problem = problem_of(wire::Fault{"value.step", "/findings/0/value/deg", "steps of 0.1", "1.55"}, "exam.json");
+  CHECK(std::string(problem.what()) ==
+        "exam.json /findings/0/value/deg: more decimals than the unit has; expected: steps of 0.1; got: 1.55 (value.step)\n"
+        "  what to do: round to the step");
+}
+
+}  // namespace limbledger::rpc
