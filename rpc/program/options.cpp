@@ -18,7 +18,7 @@ const std::map<std::string, service::Scope> scopes{
     {"examiner", service::Scope::examiner}, {"kiosk", service::Scope::kiosk}, {"viewer", service::Scope::viewer}};
 
 constexpr std::string_view fd_help =
-    "descriptor from which the passphrase is read as one line, for example: --passphrase-fd 3 3<FILE. Without it the terminal is asked";
+    "descriptor from which the passphrase is read as one line, for example: --passphrase-fd 3 3<FILE";
 
 void add_new(CLI::App& app, Options& options) {
   CLI::App* command = app.add_subcommand("new", "Make a ledger in a new folder and print its recovery code once.");
@@ -26,7 +26,7 @@ void add_new(CLI::App& app, Options& options) {
   auto* demonstration = command->add_flag("--demo", options.demonstration, "for showing: invented people only; opens without a passphrase");
   command->add_flag("--practice", options.practice, "for teaching: invented people only; never exchanged with another ledger")->excludes(demonstration);
   command->add_option("--examiner", options.examiner, "name of the first examiner, 24 bytes at most (default: examiner)");
-  command->add_option("--passphrase-fd", options.passphrase_fd, std::string(fd_help))->excludes(demonstration)->check(CLI::NonNegativeNumber);
+  command->add_option("--passphrase-fd", options.passphrase_fd, std::string(fd_help) + ". Without it the terminal is asked")->excludes(demonstration)->check(CLI::NonNegativeNumber);
   command->footer(
       "Examples:\n"
       "  limbledger new ~/.local/share/limbledger --examiner Amina\n"
@@ -39,14 +39,17 @@ void add_new(CLI::App& app, Options& options) {
 void add_serve(CLI::App& app, Options& options) {
   CLI::App* command = app.add_subcommand("serve", "Answer JSON-RPC 2.0 requests for one ledger on the standard input and output.");
   command->add_option("--ledger", options.folder, "folder of the ledger (default: $XDG_DATA_HOME/limbledger, else ~/.local/share/limbledger)");
-  command->add_option("--stdio", options.framing, "lines: one JSON text a line; headers: Content-Length before each message")
+  command
+      ->add_option_function<std::string>(
+          "--stdio", [&options](const std::string& word) { options.framing = framings.at(word); },
+          "lines: one JSON text a line; headers: Content-Length before each message")
       ->required()
-      ->transform(CLI::CheckedTransformer(framings))
-      ->type_name("lines|headers");
-  command->add_option("--scope", options.scope, "what the caller may do (default: examiner)")
-      ->transform(CLI::CheckedTransformer(scopes))
-      ->type_name("examiner|kiosk|viewer");
-  command->add_option("--passphrase-fd", options.passphrase_fd, std::string(fd_help) + "; or call ledger.unlock")->check(CLI::NonNegativeNumber);
+      ->check(CLI::IsMember(framings));
+  command
+      ->add_option_function<std::string>(
+          "--scope", [&options](const std::string& word) { options.scope = scopes.at(word); }, "what the caller may do (default: examiner)")
+      ->check(CLI::IsMember(scopes));
+  command->add_option("--passphrase-fd", options.passphrase_fd, std::string(fd_help) + ". Without it: ledger.unlock")->check(CLI::NonNegativeNumber);
   command->footer(
       "Example:\n"
       "  echo '{\"jsonrpc\":\"2.0\",\"method\":\"health.check\",\"id\":1}' | limbledger serve --ledger /tmp/show --stdio lines\n\n"
@@ -58,7 +61,7 @@ void add_serve(CLI::App& app, Options& options) {
 void add_others(CLI::App& app, Options& options) {
   CLI::App* verify = app.add_subcommand("verify", "Check every entry, head and signature of a ledger and name what is damaged.");
   verify->add_option("DIR", options.folder, "folder of the ledger")->required();
-  verify->add_option("--passphrase-fd", options.passphrase_fd, std::string(fd_help))->check(CLI::NonNegativeNumber);
+  verify->add_option("--passphrase-fd", options.passphrase_fd, std::string(fd_help) + ". Without it the terminal is asked")->check(CLI::NonNegativeNumber);
   verify->footer("Example:\n  limbledger verify /tmp/show\n\nExit code 0: every entry holds. 1: damage, listed. 4: the ledger is in use; ask the running program with ledger.verify.");
   verify->callback([&options] { options.command = Command::verify; });
 

@@ -16,34 +16,35 @@ namespace {
 // A pipe that polls writable takes this much without blocking, so that a stop is never waited out.
 constexpr std::size_t write_bytes_max = 4096;
 
-enum class Ready : std::uint8_t { yes, stopped, failed };
+enum class Ready : std::uint8_t { yes, idle, stopped, failed };
 
 // Plain poll: an event queue would refuse a regular file, and requests kept in a file are a common way in.
-[[nodiscard]] Ready wait_for(int descriptor, short what, int stop) {
+[[nodiscard]] Ready wait_for(int descriptor, short what, int stop, int idle_ms) {
   std::array<pollfd, 2> both{{{descriptor, what, 0}, {stop, POLLIN, 0}}};
   for (;;) {
-    const int count = ::poll(both.data(), 2, -1);
+    const int count = ::poll(both.data(), 2, idle_ms);
     if (count < 0 && errno == EINTR) {
       continue;
     }
     if (count < 0) {
       return Ready::failed;
     }
-    if (both[1].revents != 0) {
-      return Ready::stopped;
+    if (count == 0) {
+      return Ready::idle;
     }
-    return Ready::yes;
+    return both[1].revents != 0 ? Ready::stopped : Ready::yes;
   }
 }
 
 [[nodiscard]] std::optional<StdioOutcome> write_all(const Stdio& stdio, std::string_view bytes) {
   while (!bytes.empty()) {
-    switch (wait_for(stdio.out, POLLOUT, stdio.stop)) {
+    switch (wait_for(stdio.out, POLLOUT, stdio.stop, -1)) {
       case Ready::stopped:
         return StdioOutcome{StdioEnd::stopped, {}};
       case Ready::failed:
         return StdioOutcome{StdioEnd::failed, "the output cannot be waited for"};
       case Ready::yes:
+      case Ready::idle:
         break;
     }
     const ssize_t written = ::write(stdio.out, bytes.data(), std::min(bytes.size(), write_bytes_max));
@@ -83,7 +84,10 @@ StdioOutcome serve_stdio(const Stdio& stdio, const std::function<std::optional<s
   };
   std::vector<char> buffer(std::size_t{64} * 1024);
   for (;;) {
-    switch (wait_for(stdio.in, POLLIN, stdio.stop)) {
+    switch (wait_for(stdio.in, POLLIN, stdio.stop, stdio.idle ? stdio.idle_ms : -1)) {
+      case Ready::idle:
+        stdio.idle();
+        continue;
       case Ready::stopped:
         return {StdioEnd::stopped, {}};
       case Ready::failed:

@@ -17,6 +17,8 @@ struct Stdio {
   int out = 1;
   int stop = -1;  // none: only the end of the input ends it
   Limits limits{};
+  std::function<void()> idle;  // called whenever nothing has come for `idle_ms`
+  int idle_ms = 30'000;
 };
 
 enum class StdioEnd : std::uint8_t { input_ended, stopped, nobody_reads, broken_frame, failed };

@@ -90,6 +90,25 @@ TEST_CASE("the stop descriptor ends it although the input stays open") {
   CHECK(run(pair, Framing::lines, stop.theirs).end == StdioEnd::stopped);
 }
 
+TEST_CASE("it says that nothing comes, and still answers what comes then") {
+  const Pair pair;
+  Stdio stdio;
+  stdio.in = pair.theirs;
+  stdio.out = pair.theirs;
+  stdio.idle_ms = 1;
+  int count = 0;
+  stdio.idle = [&] {
+    if (++count == 2) {
+      pair.send("1\n");
+      pair.hang_up();
+    }
+  };
+  const auto outcome = serve_stdio(stdio, [](std::string_view text) { return std::optional(std::string(text)); }, [] { return std::string(); });
+  CHECK(outcome.end == StdioEnd::input_ended);
+  CHECK(pair.received() == "1\n");
+  CHECK(count >= 2);
+}
+
 TEST_CASE("it ends when nobody reads any more") {
   std::signal(SIGPIPE, SIG_IGN);
   std::array<int, 2> ends{};
