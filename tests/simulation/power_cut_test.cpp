@@ -1,0 +1,162 @@
+// The power goes while entries are written: nothing acknowledged is lost and the ledger verifies. Killing a process
+// does not test this, for the system writes on; a disk that forgets does. The same test without flushes must fail.
+#include "core/store/sqlite.hpp"
+#include "tests/simulation/power_cut_vfs.hpp"
+#include "tests/unit/ledger/support.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cstdlib>
+
+using namespace limbledger;
+using namespace limbledger::ledger::test;
+using limbledger::simulation::PowerCutDisk;
+using limbledger::store::Flush;
+using limbledger::store::SqliteOptions;
+using limbledger::store::SqliteStore;
+
+namespace {
+
+std::uint64_t cut_count() {
+  const char* asked = std::getenv("LIMBLEDGER_POWER_CUTS");
+  return asked == nullptr ? 60 : std::strtoull(asked, nullptr, 10);
+}
+
+// One ledger on one disk, through several cuts.
+class Run {
+ public:
+  Run(std::uint64_t seed, Flush flush) : disk_(seed) {
+    options_.clinic = writer_.origin.clinic;
+    options_.flush = flush;
+    options_.vfs = disk_.vfs_name();
+    options_.checkpoint_pages = seed % 2 == 0 ? 12 : 1000;
+  }
+
+  // Writes until the power goes or enough is written.
+  void write_until_cut() {
+    disk_.cut_at(disk_.random() % 400);
+    auto opened = SqliteStore::open("ledger", options_);
+    for (int i = 0; opened && !disk_.is_cut() && i < 200; ++i) {
+      const std::size_t before = writer_.rows.size();
+      for (std::uint64_t more = disk_.random() % 3 + 1; more > 0; --more) {
+        if (writer_.rows.empty()) {
+          writer_.introduce();
+        }
+        writer_.write(std::string(disk_.random() % 900, 'x'));
+      }
+      const ledger::Head head = writer_.head();
+      const ledger::Bytes count = ledger::ByteWriter(8).u64(head.seq).take();
+      if ((*opened)->append(std::span(writer_.rows).subspan(before), {&head, 1}, {{"count", count}})) {
+        acknowledged_ = writer_.rows.size();
+      }
+    }
+    if (opened && !disk_.is_cut()) {
+      // Let it go while the store closes: the last checkpoint and the removal of the log.
+      disk_.cut_at(disk_.random() % 20);
+    }
+  }
+
+  // Empty, or what is wrong after the power came back.
+  std::string check() {
+    disk_.restart();
+    auto opened = SqliteStore::open("ledger", options_);
+    if (!opened) {
+      return "does not open: " + code_of(opened.error());
+    }
+    if (!(*opened)->check_file()) {
+      return "the file's pages do not agree";
+    }
+    auto rows = (*opened)->read(writer_.origin.replica, 0, UINT64_MAX, 1000000);
+    const auto heads = (*opened)->heads();
+    if (!rows || !heads) {
+      return "does not read";
+    }
+    if (rows->size() < acknowledged_) {
+      return std::to_string(acknowledged_ - rows->size()) + " acknowledged entries lost";
+    }
+    for (std::size_t i = 0; i < rows->size(); ++i) {
+      if ((*rows)[i].hash != writer_.rows[i].hash || (*rows)[i].body != writer_.rows[i].body) {
+        return "entry " + std::to_string(i + 1) + " differs";
+      }
+    }
+    if (rows->empty()) {
+      writer_ = Writer();
+      return heads->newest.empty() && heads->meta.empty() ? "" : "a head without entries";
+    }
+    const ledger::Bytes count = ledger::ByteWriter(8).u64(rows->size()).take();
+    if (heads->newest.size() != 1 || heads->meta.at("count") != count) {
+      return "head and meta are not of the same commit";
+    }
+    const std::size_t size = rows->size();
+    if (!verify_run(writer_.origin, start_of(writer_.origin), std::move(*rows), heads->newest.front())) {
+      return "the chain does not verify";
+    }
+    // Goes on from what there is.
+    writer_.rows.resize(size);
+    writer_.joint = {size, writer_.rows.back().hash};
+    acknowledged_ = size;
+    return "";
+  }
+
+  [[nodiscard]] const PowerCutDisk& disk() const { return disk_; }
+  [[nodiscard]] std::size_t acknowledged() const { return acknowledged_; }
+
+ private:
+  PowerCutDisk disk_;
+  Writer writer_;
+  SqliteOptions options_;
+  std::size_t acknowledged_ = 0;
+};
+
+struct Outcome {
+  std::uint64_t cuts = 0;
+  std::uint64_t failures = 0;
+  std::uint64_t lost_pieces = 0;
+  std::uint64_t entries = 0;
+  std::string first;
+};
+
+Outcome cut_often(std::uint64_t cuts, Flush flush, std::uint64_t first_seed) {
+  constexpr int cuts_a_disk = 4;
+  Outcome out;
+  for (std::uint64_t seed = first_seed; out.cuts < cuts; ++seed) {
+    Run run(seed, flush);
+    for (int i = 0; i < cuts_a_disk && out.cuts < cuts; ++i) {
+      run.write_until_cut();
+      ++out.cuts;
+      const std::string wrong = run.check();
+      if (!wrong.empty()) {
+        ++out.failures;
+        out.first = out.first.empty() ? "seed " + std::to_string(seed) + " cut " + std::to_string(i) + ": " + wrong : out.first;
+        break;
+      }
+    }
+    out.lost_pieces += run.disk().lost_piece_count();
+    out.entries += run.acknowledged();
+  }
+  return out;
+}
+
+}  // namespace
+
+TEST_CASE("no acknowledged entry is lost when the power goes, and the ledger verifies each time") {
+  const Outcome outcome = cut_often(cut_count(), Flush::full, 1);
+  INFO(outcome.first);
+  CHECK(outcome.failures == 0);
+  CHECK(outcome.cuts == cut_count());
+  // The cuts did take something away, and something had been written.
+  CHECK(outcome.lost_pieces > outcome.cuts);
+  CHECK(outcome.entries > outcome.cuts);
+}
+
+TEST_CASE("the same cuts without flushes lose acknowledged entries, so the test can see a loss") {
+  const Outcome outcome = cut_often(cut_count(), Flush::off, 1);
+  INFO(outcome.first);
+  CHECK(outcome.failures > 0);
+}
+
+TEST_CASE("the same cuts with flushes only at checkpoints lose acknowledged entries") {
+  const Outcome outcome = cut_often(cut_count(), Flush::normal, 1);
+  INFO(outcome.first);
+  CHECK(outcome.failures > 0);
+}
