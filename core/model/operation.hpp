@@ -124,8 +124,9 @@ BOOST_DESCRIBE_STRUCT(ConsentBody, (), (consent, company, who_spoke, interpreter
 struct FindingBody {  // finding
   FindingId finding;
   Observation observation;
+  std::optional<ExaminerId> examiner;  // who examined, where another entered it
 };
-BOOST_DESCRIBE_STRUCT(FindingBody, (), (finding, observation))
+BOOST_DESCRIBE_STRUCT(FindingBody, (), (finding, observation, examiner))
 
 struct WithdrawBody {  // withdraw: one finding, or without one the whole exam
   std::optional<FindingId> finding;

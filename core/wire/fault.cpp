@@ -13,7 +13,6 @@ using enum FaultClass;
 // Alphabetical; a retired code stays here with its meaning.
 constexpr std::array codes{
     FaultCode{"addendum.kind", refused, false, "this addendum cannot hold what was sent", "send a text, or findings, or both"},
-    FaultCode{"consent.to_record", refused, false, "consent to record was refused or withdrawn", "record the consent first, or stop here"},
     FaultCode{"entry.format", trust, false, "an entry is not of the ledger's format", "run verify; keep the file and a copy of it"},
     FaultCode{"entry.gap", trust, false, "entries are missing before this one", "bring the earlier entries of this replica"},
     FaultCode{"entry.hash", trust, false, "an entry does not have the hash its chain says", "run verify; use the copy held elsewhere"},
@@ -22,6 +21,7 @@ constexpr std::array codes{
     FaultCode{"entry.seal", trust, false, "a sealed entry does not open", "run verify; use the copy held elsewhere"},
     FaultCode{"entry.size", trust, false, "an entry's body is over 1 MiB", "it cannot have been made by this program"},
     FaultCode{"entry.store", trust, false, "the store's file is damaged", "run verify; keep the file and a copy of it"},
+    FaultCode{"exam.not_signed", refused, false, "the exam is still open", "record the finding itself, or sign the exam first"},
     FaultCode{"exam.not_yours", denied, false, "this token may use its own exam only", "use the exam that the token names"},
     FaultCode{"exam.signed", refused, false, "the exam is signed; its record does not change", "write an addendum"},
     FaultCode{"exam.unknown", unknown_id, false, "no exam has this id here", "look the exam up with exam.find"},
@@ -63,6 +63,7 @@ constexpr std::array codes{
     FaultCode{"parcel.foreign", trust, false, "the parcel belongs to another clinic", "use a parcel of this clinic"},
     FaultCode{"person.unknown", unknown_id, false, "no person has this id here", "look the person up with person.find"},
     FaultCode{"place.unknown", unknown_id, false, "no place has this id here", "read the places with place.read"},
+    FaultCode{"plan.unknown", unknown_id, false, "no plan item has this id in this exam", "leave plan_item out for a new one"},
     FaultCode{"protocol.version", refused, false, "this protocol version is not spoken", "use one in the range shown"},
     FaultCode{"replica.forked", trust, false, "this replica's chain has two branches", "both are kept; go on under a new replica"},
     FaultCode{"replica.revoked", trust, false, "this device was revoked", "a person decides at the hub"},

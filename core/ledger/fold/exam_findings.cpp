@@ -150,7 +150,8 @@ model::Finding ExamFolder::to_finding(std::size_t entry, model::Standing standin
   finding.origin = seen.origin ? seen.origin : model::Origin::observed;
   finding.despite = seen.despite;
   finding.remark = seen.remark;
-  finding.examiner = operation.by;
+  const auto* written = body<model::FindingBody>(entry);
+  finding.examiner = written != nullptr && written->examiner ? written->examiner : operation.by;
   finding.examined_at = operation.examined_at ? operation.examined_at : out_.exam.examined_at;
   finding.entry = graph_.at(entry).entry();
   finding.entered_at = wall_of(operation);

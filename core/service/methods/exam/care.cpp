@@ -1,0 +1,232 @@
+#include "core/service/methods/exam/care.hpp"
+
+#include "core/ledger/log/log.hpp"
+#include "core/model/check.hpp"
+#include "core/wire/parse.hpp"
+#include "core/wire/write.hpp"
+
+#include <algorithm>
+
+namespace limbledger::service {
+
+namespace {
+
+// The exam, ready to take an operation that was based on `seen`.
+[[nodiscard]] Result<const ledger::ExamRecord*> exam_to_write(Context& context, const model::ExamId& exam, const std::vector<model::EntryId>& seen) {
+  const auto record = exam_to_read(context, exam);
+  if (!record) {
+    return record.error();
+  }
+  if (auto known = check_seen(seen, (*record)->operations); !known) {
+    return known.error();
+  }
+  return *record;
+}
+
+[[nodiscard]] ledger::NewOperation exam_operation(Context& context, const model::ExamId& exam, std::string op, const model::RequestId& request,
+                                                  const std::vector<model::EntryId>& seen) {
+  return operation_for(context, model::as_object(exam), ledger::ObjectType::exam, std::move(op), request, seen);
+}
+
+// What the form left out stays as the writer was shown it.
+template <class T>
+[[nodiscard]] std::optional<T> kept(const std::optional<T>& sent, const std::optional<T>& held) {
+  return sent ? sent : held;
+}
+
+[[nodiscard]] model::Consent merged(const model::Consent& sent, const model::Consent& held) {
+  return {kept(sent.examine, held.examine), kept(sent.record, held.record), kept(sent.send, held.send), kept(sent.by, held.by),
+          kept(sent.capacity, held.capacity)};
+}
+
+[[nodiscard]] std::vector<model::Word> what_is_missing(const ledger::ExamRecord& record, const std::vector<model::EntryId>& seen) {
+  const model::Exam& exam = record.fold.exam;
+  std::vector<model::Word> missing;
+  const auto add = [&](bool absent, std::string_view word) {
+    if (absent) {
+      missing.push_back({std::string(word)});
+    }
+  };
+  add(!exam.person, "person");
+  add(!exam.consent || !exam.consent->examine || !exam.consent->record, "consent");
+  add(!exam.findings || exam.findings->empty(), "findings");
+  add(!exam.impression, "impression");
+  add(exam.conflicts.has_value(), "conflicts");
+  add(record.unopened != 0, "damaged_entries");
+  const std::vector<model::EntryId> heads = exam.revision.value_or(std::vector<model::EntryId>{});
+  add(seen_of(heads, seen, record.operations).size() != heads.size(), "entries_not_seen");
+  return missing;
+}
+
+}  // namespace
+
+Result<ExamReply> consent_record(Context& context, const ConsentRecordParams& params) {
+  const auto record = exam_to_write(context, params.exam, params.seen);
+  if (!record) {
+    return record.error();
+  }
+  const model::Exam& held = (*record)->fold.exam;
+  ledger::NewOperation operation = exam_operation(context, params.exam, "consent", params.request, params.seen);
+  operation.replaces = seen_of((*record)->fold.consent_heads, params.seen, (*record)->operations);
+  model::ConsentBody body{params.consent, params.company, params.who_spoke, params.interpreter};
+  const bool repeated = context.desk->log().index().requests.contains(params.request);
+  if (!repeated && !operation.replaces.empty()) {
+    if (params.consent && held.consent) {
+      body.consent = merged(*params.consent, *held.consent);
+    }
+    body.consent = kept(body.consent, held.consent);
+    body.company = kept(body.company, held.company);
+    body.who_spoke = kept(body.who_spoke, held.who_spoke);
+    body.interpreter = kept(body.interpreter, held.interpreter);
+  }
+  operation.body_json = wire::write(body);
+  const auto written = write(context, {operation}, [&] { return exam_takes_changes(**record); });
+  return written ? exam_reply(context, params.exam, *written) : Result<ExamReply>(written.error());
+}
+
+Result<ExamReply> impression_record(Context& context, const ImpressionRecordParams& params) {
+  const auto record = exam_to_write(context, params.exam, params.seen);
+  if (!record) {
+    return record.error();
+  }
+  ledger::NewOperation operation = exam_operation(context, params.exam, "impression", params.request, params.seen);
+  operation.replaces = params.replaces;
+  operation.body_json = wire::write(model::ImpressionBody{params.impression});
+  const auto written = write(context, {operation}, [&]() -> Result<void> {
+    if (auto open = exam_takes_changes(**record); !open) {
+      return open;
+    }
+    return register_is_free((*record)->fold.impression_heads, params.replaces, "/impression");
+  });
+  return written ? exam_reply(context, params.exam, *written) : Result<ExamReply>(written.error());
+}
+
+Result<PlanRecordResult> plan_record(Context& context, const PlanRecordParams& params) {
+  const auto record = exam_to_write(context, params.exam, params.seen);
+  if (!record) {
+    return record.error();
+  }
+  if (params.plan_items.empty()) {
+    return wire::Fault{"params.missing", "/plan_items", "at least one plan item"};
+  }
+  const ledger::ExamFold& fold = (*record)->fold;
+  std::vector<ledger::NewOperation> operations;
+  for (std::size_t i = 0; i < params.plan_items.size(); ++i) {
+    model::PlanItem item = params.plan_items[i];
+    ledger::NewOperation operation = exam_operation(context, params.exam, "plan", params.request, params.seen);
+    if (!item.plan_item) {
+      item.plan_item = model::PlanItemId{
+          context.desk->log().object_for(ledger::ObjectType::plan_item, params.request, static_cast<std::uint16_t>(i)).bytes};
+    } else {
+      const auto heads = fold.plan_heads.find(*item.plan_item);
+      if (heads == fold.plan_heads.end()) {
+        return wire::Fault{"plan.unknown", "/plan_items" + wire::pointer_step(i) + "/plan_item", "a plan item of this exam"};
+      }
+      operation.replaces = seen_of(heads->second, params.seen, (*record)->operations);
+    }
+    operation.body_json = wire::write(model::PlanBody{item});
+    operations.push_back(std::move(operation));
+  }
+  const auto written = write(context, std::move(operations), [&] { return exam_takes_changes(**record); });
+  if (!written) {
+    return written.error();
+  }
+  const auto reply = exam_reply(context, params.exam, *written);
+  if (!reply) {
+    return reply.error();
+  }
+  PlanRecordResult result{reply->exam, reply->revision, reply->repeat, {}};
+  for (const model::PlanItem& item : reply->exam.plan.value_or(std::vector<model::PlanItem>{})) {
+    if (!item.became) {
+      result.open_loops.push_back(item);
+    }
+  }
+  return result;
+}
+
+Result<ExamSignResult> exam_sign(Context& context, const ExamSignParams& params) {
+  const auto record = exam_to_write(context, params.exam, params.seen);
+  if (!record) {
+    return record.error();
+  }
+  ledger::NewOperation operation = exam_operation(context, params.exam, "sign", params.request, params.seen);
+  operation.sign = true;
+  model::SignBody body{params.read_aloud, params.identified, params.shown, std::nullopt};
+  const bool repeated = context.desk->log().index().requests.contains(params.request);
+  const std::vector<model::Word> missing =
+      repeated ? (*record)->fold.exam.incomplete.value_or(std::vector<model::Word>{}) : what_is_missing(**record, params.seen);
+  if (!missing.empty()) {
+    body.incomplete = missing;
+  }
+  operation.body_json = wire::write(body);
+  const auto written = write(context, {operation}, [&]() -> Result<void> {
+    if ((*record)->fold.unread != 0) {
+      return wire::Fault{"format.newer", "/exam", "an exam that this edition can read whole"};
+    }
+    return exam_takes_changes(**record);
+  });
+  if (!written) {
+    return written.error();
+  }
+  const auto reply = exam_reply(context, params.exam, *written);
+  if (!reply) {
+    return reply.error();
+  }
+  if (!reply->exam.signed_) {
+    return wire::Fault{"internal.failure", "/exam", "a signature that holds"};
+  }
+  return ExamSignResult{*reply->exam.signed_, missing, reply->revision, reply->repeat};
+}
+
+Result<AddendumRecordResult> addendum_record(Context& context, const AddendumRecordParams& params) {
+  const auto record = exam_to_write(context, params.exam, params.seen);
+  if (!record) {
+    return record.error();
+  }
+  const bool has_findings = params.findings && !params.findings->empty();
+  if ((params.kind == model::AddendumKind::findings) != has_findings || (!params.text && !has_findings)) {
+    return wire::Fault{"addendum.kind", "/kind", "findings with the kind findings, a text with the others"};
+  }
+  model::AddendumBody body{params.kind, params.reason, params.text, std::nullopt};
+  std::vector<wire::Fault> faults;
+  for (std::size_t i = 0; has_findings && i < params.findings->size(); ++i) {
+    std::vector<std::string> confirmed;
+    for (const wire::Name& code : (*params.findings)[i].confirmed.value_or(std::vector<wire::Name>{})) {
+      confirmed.push_back(code.text);
+    }
+    model::Checked checked =
+        model::check(observation_of((*params.findings)[i]), context.edition->catalogue(), confirmed, "/findings" + wire::pointer_step(i));
+    faults.insert(faults.end(), checked.faults.begin(), checked.faults.end());
+    if (!body.findings) {
+      body.findings.emplace();
+    }
+    body.findings->insert(body.findings->end(), checked.observations.begin(), checked.observations.end());
+  }
+  if (!faults.empty()) {
+    return wire::Refusal(std::move(faults));
+  }
+  ledger::NewOperation operation = exam_operation(context, params.exam, "addendum", params.request, params.seen);
+  operation.sign = true;
+  operation.body_json = wire::write(body);
+  const auto written = write(context, {operation}, [&]() -> Result<void> {
+    if (!(*record)->fold.exam.signed_) {
+      return wire::Fault{"exam.not_signed", "/exam", "a signed exam"};
+    }
+    return {};
+  });
+  if (!written) {
+    return written.error();
+  }
+  const auto reply = exam_reply(context, params.exam, *written);
+  if (!reply) {
+    return reply.error();
+  }
+  for (const model::Addendum& addendum : reply->exam.addenda.value_or(std::vector<model::Addendum>{})) {
+    if (addendum.entry == written->entries.front()) {
+      return AddendumRecordResult{addendum, reply->revision, reply->repeat, {}};
+    }
+  }
+  return wire::Fault{"internal.failure", "/exam", "the addendum that was written"};
+}
+
+}  // namespace limbledger::service

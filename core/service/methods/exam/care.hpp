@@ -1,0 +1,89 @@
+// consent.record, impression.record, plan.record, exam.sign, addendum.record: what the examiner states in their own name.
+// The impression is never filled by the program. Signing is never refused for what is missing: that is listed. After it the
+// record changes no more; an addendum is added under a signature of its own.
+#pragma once
+
+#include "core/service/methods/exam/common.hpp"
+#include "core/service/methods/exam/finding.hpp"
+
+namespace limbledger::service {
+
+struct ConsentRecordParams {
+  model::ExamId exam;
+  std::optional<model::Consent> consent;
+  std::optional<model::Company> company;
+  std::optional<model::WhoSpoke> who_spoke;
+  std::optional<model::Interpreter> interpreter;
+  std::vector<model::EntryId> seen;
+  model::RequestId request;
+};
+BOOST_DESCRIBE_STRUCT(ConsentRecordParams, (), (exam, consent, company, who_spoke, interpreter, seen, request))
+// What is not given stays as it was recorded.
+[[nodiscard]] Result<ExamReply> consent_record(Context& context, const ConsentRecordParams& params);
+
+struct ImpressionRecordParams {
+  model::ExamId exam;
+  model::Impression impression;
+  std::vector<model::EntryId> replaces;
+  std::vector<model::EntryId> seen;
+  model::RequestId request;
+};
+BOOST_DESCRIBE_STRUCT(ImpressionRecordParams, (), (exam, impression, replaces, seen, request))
+[[nodiscard]] Result<ExamReply> impression_record(Context& context, const ImpressionRecordParams& params);
+
+struct PlanRecordParams {
+  model::ExamId exam;
+  std::vector<model::PlanItem> plan_items;
+  std::vector<model::EntryId> replaces;
+  std::vector<model::EntryId> seen;
+  model::RequestId request;
+};
+BOOST_DESCRIBE_STRUCT(PlanRecordParams, (), (exam, plan_items, replaces, seen, request))
+struct PlanRecordResult {
+  model::Exam exam;
+  std::vector<model::EntryId> revision;
+  std::optional<bool> repeat;
+  std::vector<model::PlanItem> open_loops;  // decided, and nothing became of it yet
+};
+BOOST_DESCRIBE_STRUCT(PlanRecordResult, (), (exam, revision, repeat, open_loops))
+[[nodiscard]] Result<PlanRecordResult> plan_record(Context& context, const PlanRecordParams& params);
+
+struct ExamSignParams {
+  model::ExamId exam;
+  wire::Remark read_aloud;  // the line that was read: name, age, side, main finding
+  std::optional<std::vector<wire::Name>> identified;
+  std::optional<std::vector<model::Shown>> shown;
+  std::vector<model::EntryId> seen;
+  model::RequestId request;
+};
+BOOST_DESCRIBE_STRUCT(ExamSignParams, (), (exam, read_aloud, identified, shown, seen, request))
+struct ExamSignResult {
+  model::Signed signed_;
+  std::vector<model::Word> incomplete;
+  std::vector<model::EntryId> revision;
+  std::optional<bool> repeat;
+};
+BOOST_DESCRIBE_STRUCT(ExamSignResult, (), (signed_, incomplete, revision, repeat))
+// Faults: exam.signed, format.newer (parts that only a newer edition can read), ledger.locked (opened by the printed code).
+[[nodiscard]] Result<ExamSignResult> exam_sign(Context& context, const ExamSignParams& params);
+
+struct AddendumRecordParams {
+  model::ExamId exam;
+  model::AddendumKind kind{};
+  wire::Remark reason;
+  std::optional<wire::LongText> text;
+  std::optional<std::vector<NewFinding>> findings;
+  std::vector<model::EntryId> seen;
+  model::RequestId request;
+};
+BOOST_DESCRIBE_STRUCT(AddendumRecordParams, (), (exam, kind, reason, text, findings, seen, request))
+struct AddendumRecordResult {
+  model::Addendum addendum;
+  std::vector<model::EntryId> revision;
+  std::optional<bool> repeat;
+  std::vector<model::LetterId> stale_letters;
+};
+BOOST_DESCRIBE_STRUCT(AddendumRecordResult, (), (addendum, revision, repeat, stale_letters))
+[[nodiscard]] Result<AddendumRecordResult> addendum_record(Context& context, const AddendumRecordParams& params);
+
+}  // namespace limbledger::service

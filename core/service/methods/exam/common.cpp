@@ -1,0 +1,61 @@
+#include "core/service/methods/exam/common.hpp"
+
+#include <algorithm>
+
+namespace limbledger::service {
+
+Result<const ledger::ExamRecord*> exam_to_read(Context& context, const model::ExamId& exam) {
+  if (context.caller.scope == Scope::kiosk && context.caller.exam != exam) {
+    return wire::Fault{"exam.not_yours", "/exam", "the exam of this token"};
+  }
+  return context.desk->records().exam(exam);
+}
+
+Result<void> exam_takes_changes(const ledger::ExamRecord& record) {
+  const auto state = record.fold.exam.state;
+  if (state == model::ExamState::signed_) {
+    return wire::Fault{"exam.signed", "/exam", "an open exam"};
+  }
+  if (state == model::ExamState::withdrawn) {
+    return wire::Fault{"exam.withdrawn", "/exam", "an open exam"};
+  }
+  return {};
+}
+
+std::vector<model::EntryId> seen_of(const std::vector<model::EntryId>& heads, const std::vector<model::EntryId>& seen,
+                                    const std::vector<ledger::Opened>& operations) {
+  const ledger::Graph graph(operations);
+  const std::vector<bool> known = graph.closure(seen);
+  std::vector<model::EntryId> out;
+  for (const model::EntryId& head : heads) {
+    if (const auto at = graph.find(head); at && known[*at]) {
+      out.push_back(head);
+    }
+  }
+  return out;
+}
+
+Result<void> register_is_free(const std::vector<model::EntryId>& heads, const std::vector<model::EntryId>& replaces, const std::string& path) {
+  for (const model::EntryId& head : heads) {
+    if (std::find(replaces.begin(), replaces.end(), head) == replaces.end()) {
+      return wire::Fault{"finding.stale", path, "the entries that it replaces", head.to_text()};
+    }
+  }
+  return {};
+}
+
+Result<ExamReply> exam_reply(Context& context, const model::ExamId& exam, const Written& written) {
+  const auto record = context.desk->records().exam(exam);
+  if (!record) {
+    return record.error();
+  }
+  ExamReply reply;
+  reply.exam = (*record)->fold.exam;
+  reply.revision = written.revision;
+  if (written.repeat) {
+    reply.repeat = true;
+  }
+  return reply;
+}
+
+}  // namespace limbledger::service

@@ -1,0 +1,37 @@
+// What the methods of one exam share: the exam as it stands for a writer, and the replies that several of them give.
+#pragma once
+
+#include "core/model/exam/exam.hpp"
+#include "core/reference/edition.hpp"
+#include "core/service/writing.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace limbledger::service {
+
+// The exam with its revision; `repeat` when this very request had been recorded before.
+struct ExamReply {
+  model::Exam exam;
+  std::vector<model::EntryId> revision;
+  std::optional<bool> repeat;
+};
+BOOST_DESCRIBE_STRUCT(ExamReply, (), (exam, revision, repeat))
+
+// Faults: exam.unknown, exam.not_yours (a kiosk asks for another's).
+[[nodiscard]] Result<const ledger::ExamRecord*> exam_to_read(Context& context, const model::ExamId& exam);
+// Adds: exam.signed, exam.withdrawn, and `seen` must be a revision of it.
+[[nodiscard]] Result<void> exam_takes_changes(const ledger::ExamRecord& record);
+
+// Those of `heads` that a writer shown `seen` had seen: what a new value of a register replaces.
+[[nodiscard]] std::vector<model::EntryId> seen_of(const std::vector<model::EntryId>& heads, const std::vector<model::EntryId>& seen,
+                                                  const std::vector<ledger::Opened>& operations);
+// Fault finding.stale when a value stands that the writer had not seen and not named.
+[[nodiscard]] Result<void> register_is_free(const std::vector<model::EntryId>& heads, const std::vector<model::EntryId>& replaces,
+                                            const std::string& path);
+
+// The exam after a write, with what the caller has now been shown as its revision.
+[[nodiscard]] Result<ExamReply> exam_reply(Context& context, const model::ExamId& exam, const Written& written);
+
+}  // namespace limbledger::service

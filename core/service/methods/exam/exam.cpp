@@ -1,0 +1,268 @@
+#include "core/service/methods/exam/exam.hpp"
+
+#include "core/wire/write.hpp"
+
+#include <algorithm>
+
+namespace limbledger::service {
+
+namespace {
+
+constexpr std::int64_t page_default = 50;
+
+// A word of English that names a side; other languages come with their words.
+[[nodiscard]] bool names_side(std::string_view text) {
+  std::string word;
+  const auto is_side = [&] { return word == "left" || word == "right"; };
+  for (const char c : text) {
+    const char lower = c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+    if (lower >= 'a' && lower <= 'z') {
+      word.push_back(lower);
+      continue;
+    }
+    if (is_side()) {
+      return true;
+    }
+    word.clear();
+  }
+  return is_side();
+}
+
+[[nodiscard]] std::vector<model::Word> texts_with_sides(const model::Exam& exam) {
+  std::vector<model::Word> out;
+  for (const model::Finding& finding : exam.findings.value_or(std::vector<model::Finding>{})) {
+    const auto* words = std::get_if<model::Words>(&finding.value);
+    const bool in_words = words != nullptr && names_side(words->text.text);
+    if (in_words || (finding.remark && names_side(finding.remark->text))) {
+      out.push_back({finding.finding->to_text()});
+    }
+  }
+  if (exam.impression && names_side(exam.impression->text.text)) {
+    out.push_back({"impression"});
+  }
+  for (const model::PlanItem& item : exam.plan.value_or(std::vector<model::PlanItem>{})) {
+    if (names_side(item.text.text)) {
+      out.push_back({item.plan_item->to_text()});
+    }
+  }
+  return out;
+}
+
+// Newest first, then by id; the cursor is the last row's place in this order, so that writes in between shift nothing.
+struct Place {
+  std::int64_t ms = 0;
+  std::string id;
+  friend bool operator<(const Place& a, const Place& b) { return a.ms == b.ms ? a.id < b.id : a.ms > b.ms; }
+};
+
+[[nodiscard]] Place place_of(const ledger::ListedExam& row) { return {row.examined_at ? row.examined_at->ms : 0, row.exam.to_text()}; }
+
+[[nodiscard]] std::optional<Place> read_cursor(const std::string& text) {
+  const auto dot = text.find('.');
+  if (dot == std::string::npos || dot == 0 || dot > 18) {
+    return std::nullopt;
+  }
+  std::int64_t ms = 0;
+  const bool negative = text.front() == '-';
+  for (std::size_t i = negative ? 1 : 0; i < dot; ++i) {
+    if (text[i] < '0' || text[i] > '9') {
+      return std::nullopt;
+    }
+    ms = ms * 10 + (text[i] - '0');
+  }
+  return Place{negative ? -ms : ms, text.substr(dot + 1)};
+}
+
+[[nodiscard]] bool matches(const ledger::ListedExam& row, const ExamFindParams& wanted) {
+  if (wanted.person && std::find(row.persons.begin(), row.persons.end(), *wanted.person) == row.persons.end()) {
+    return false;
+  }
+  if (wanted.state && *wanted.state != row.state) {
+    return false;
+  }
+  if (wanted.from || wanted.to) {
+    if (!row.examined_at) {
+      return false;
+    }
+    const std::int64_t day = model::date_of(*row.examined_at, row.offset_min ? row.offset_min->steps : 0).first_day();
+    return (!wanted.from || day >= wanted.from->first_day()) && (!wanted.to || day <= wanted.to->last_day());
+  }
+  return true;
+}
+
+[[nodiscard]] Result<void> check_new_exam(Context& context, const ExamOpenParams& params) {
+  if (params.person) {
+    if (const auto person = context.desk->records().person(*params.person); !person) {
+      return person.error();
+    }
+  }
+  if (params.place) {
+    const auto places = context.desk->records().places();
+    if (!places) {
+      return places.error();
+    }
+    if (std::none_of(places->begin(), places->end(), [&](const ledger::PlaceFold& fold) { return fold.place.place == params.place; })) {
+      return wire::Fault{"place.unknown", "/place", "the id of a place"};
+    }
+  }
+  std::string known;
+  for (const model::Sequence& sequence : context.edition->sequences()) {
+    if (sequence.complaint == params.complaint) {
+      return {};
+    }
+    known += (known.empty() ? "" : ", ") + sequence.complaint.text;
+  }
+  return wire::Fault{"params.unknown_word", "/complaint", "one of: " + known};
+}
+
+}  // namespace
+
+Result<ExamReply> exam_open(Context& context, const ExamOpenParams& params) {
+  const model::ObjectId object = context.desk->log().object_for(ledger::ObjectType::exam, params.request, 0);
+  const model::ExamId exam{object.bytes};
+  ledger::NewOperation operation = operation_for(context, object, ledger::ObjectType::exam, "exam", params.request, {});
+  operation.examined_at = params.examined_at;
+  if (!operation.examined_at) {
+    // A repeat must not be another exam because time went on.
+    const auto before = context.desk->records().exam(exam);
+    operation.examined_at = before ? (*before)->fold.exam.examined_at : model::Instant{context.desk->world().now().wall_ms};
+  }
+  model::ExamBody body;
+  body.person = params.person;
+  body.complaint = params.complaint;
+  body.side = params.side;
+  body.setting = params.setting;
+  body.place = params.place;
+  body.offset_min = params.offset_min;
+  body.injured_on = params.injured_on;
+  body.identified = params.identified;
+  operation.body_json = wire::write(body);
+  const auto written = write(context, {operation}, [&] { return check_new_exam(context, params); });
+  if (!written) {
+    return written.error();
+  }
+  if (context.caller.scope == Scope::kiosk) {
+    context.caller.exam = exam;
+  }
+  return exam_reply(context, exam, *written);
+}
+
+Result<ExamReply> exam_read(Context& context, const ExamReadParams& params) {
+  const auto record = exam_to_read(context, params.exam);
+  if (!record) {
+    return record.error();
+  }
+  ExamReply reply;
+  reply.exam = (*record)->fold.exam;
+  reply.revision = reply.exam.revision.value_or(std::vector<model::EntryId>{});
+  return reply;
+}
+
+Result<ExamFindResult> exam_find(Context& context, const ExamFindParams& params) {
+  const auto listed = context.desk->records().exams();
+  if (!listed) {
+    return listed.error();
+  }
+  std::optional<Place> after;
+  if (params.cursor) {
+    after = read_cursor(params.cursor->text);
+    if (!after) {
+      return wire::Fault{"params.wrong_type", "/cursor", "the cursor of the page before"};
+    }
+  }
+  std::vector<std::pair<Place, const ledger::ListedExam*>> rows;
+  for (const auto& [id, row] : **listed) {
+    if (matches(row, params) && (!after || *after < place_of(row))) {
+      rows.emplace_back(place_of(row), &row);
+    }
+  }
+  std::sort(rows.begin(), rows.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
+  const auto limit = static_cast<std::size_t>(params.limit ? params.limit->steps : page_default);
+  ExamFindResult result;
+  for (std::size_t i = 0; i < rows.size() && i < limit; ++i) {
+    result.exams.push_back(*rows[i].second);
+  }
+  if (rows.size() > limit) {
+    const Place& last = rows[limit - 1].first;
+    result.cursor = wire::Name{std::to_string(last.ms) + "." + last.id};
+  }
+  return result;
+}
+
+Result<ExamReply> exam_withdraw(Context& context, const ExamReasonParams& params) {
+  const auto record = exam_to_read(context, params.exam);
+  if (!record) {
+    return record.error();
+  }
+  if (auto seen = check_seen(params.seen, (*record)->operations); !seen) {
+    return seen.error();
+  }
+  const bool is_signed = (*record)->fold.exam.signed_.has_value();
+  ledger::NewOperation operation =
+      operation_for(context, model::as_object(params.exam), ledger::ObjectType::exam, "withdraw", params.request, params.seen);
+  operation.body_json = wire::write(model::WithdrawBody{std::nullopt, params.reason});
+  operation.sign = is_signed;
+  const auto written = write(context, {operation}, [&]() -> Result<void> {
+    if ((*record)->fold.exam.state == model::ExamState::withdrawn) {
+      return wire::Fault{"exam.withdrawn", "/exam", "an exam that is not withdrawn"};
+    }
+    return {};
+  });
+  return written ? exam_reply(context, params.exam, *written) : Result<ExamReply>(written.error());
+}
+
+Result<ExamReply> exam_move(Context& context, const ExamMoveParams& params) {
+  const auto record = exam_to_read(context, params.exam);
+  if (!record) {
+    return record.error();
+  }
+  if (auto seen = check_seen(params.seen, (*record)->operations); !seen) {
+    return seen.error();
+  }
+  ledger::NewOperation operation =
+      operation_for(context, model::as_object(params.exam), ledger::ObjectType::exam, "move", params.request, params.seen);
+  operation.replaces = seen_of((*record)->fold.assignment_heads, params.seen, (*record)->operations);
+  operation.body_json = wire::write(model::MoveBody{params.person, params.reason});
+  operation.sign = true;
+  const auto written = write(context, {operation}, [&]() -> Result<void> {
+    const auto person = context.desk->records().person(params.person);
+    return person ? Result<void>() : Result<void>(person.error());
+  });
+  return written ? exam_reply(context, params.exam, *written) : Result<ExamReply>(written.error());
+}
+
+Result<SwapSidesResult> exam_swap_sides(Context& context, const ExamReasonParams& params) {
+  const auto record = exam_to_read(context, params.exam);
+  if (!record) {
+    return record.error();
+  }
+  if (auto seen = check_seen(params.seen, (*record)->operations); !seen) {
+    return seen.error();
+  }
+  ledger::NewOperation operation =
+      operation_for(context, model::as_object(params.exam), ledger::ObjectType::exam, "swap_sides", params.request, params.seen);
+  operation.body_json = wire::write(model::SwapSidesBody{params.reason});
+  operation.sign = (*record)->fold.exam.signed_.has_value();
+  const auto written = write(context, {operation}, [&]() -> Result<void> {
+    if ((*record)->fold.exam.state == model::ExamState::withdrawn) {
+      return wire::Fault{"exam.withdrawn", "/exam", "an exam that is not withdrawn"};
+    }
+    return {};
+  });
+  if (!written) {
+    return written.error();
+  }
+  const auto reply = exam_reply(context, params.exam, *written);
+  if (!reply) {
+    return reply.error();
+  }
+  SwapSidesResult result{reply->exam, reply->revision, reply->repeat, {}, texts_with_sides(reply->exam)};
+  for (const model::Finding& finding : reply->exam.findings.value_or(std::vector<model::Finding>{})) {
+    if (finding.side != model::Side::midline) {
+      result.exchanged.push_back({*finding.finding, finding.item, finding.side});
+    }
+  }
+  return result;
+}
+
+}  // namespace limbledger::service

@@ -1,0 +1,83 @@
+// exam.open, exam.read, exam.find, exam.withdraw, exam.move, exam.swap_sides. An exam belongs to at most one person at a
+// time; moving it or exchanging its sides is an operation with a reason, and nothing is overwritten.
+#pragma once
+
+#include "core/ledger/log/index.hpp"
+#include "core/service/methods/exam/common.hpp"
+
+namespace limbledger::service {
+
+struct ExamOpenParams {
+  std::optional<model::PersonId> person;
+  model::Word complaint;
+  model::Setting setting{};
+  std::optional<model::Side> side;
+  std::optional<model::PlaceId> place;
+  std::optional<model::Instant> examined_at;  // absent: now
+  std::optional<model::OffsetMinutes> offset_min;
+  std::optional<model::PartialDate> injured_on;
+  std::optional<std::vector<wire::Name>> identified;  // the two identifiers that were confirmed
+  model::RequestId request;
+};
+BOOST_DESCRIBE_STRUCT(ExamOpenParams, (), (person, complaint, setting, side, place, examined_at, offset_min, injured_on, identified, request))
+// Faults: person.unknown, place.unknown, params.unknown_word (no sequence for the complaint).
+[[nodiscard]] Result<ExamReply> exam_open(Context& context, const ExamOpenParams& params);
+
+struct ExamReadParams {
+  model::ExamId exam;
+};
+BOOST_DESCRIBE_STRUCT(ExamReadParams, (), (exam))
+[[nodiscard]] Result<ExamReply> exam_read(Context& context, const ExamReadParams& params);
+
+struct ExamFindParams {
+  std::optional<model::PersonId> person;
+  std::optional<model::PartialDate> from;  // calendar dates where the exam was done, both inclusive
+  std::optional<model::PartialDate> to;
+  std::optional<model::ExamState> state;
+  std::optional<wire::Count<1, 500>> limit;
+  std::optional<wire::Name> cursor;
+};
+BOOST_DESCRIBE_STRUCT(ExamFindParams, (), (person, from, to, state, limit, cursor))
+struct ExamFindResult {
+  std::vector<ledger::ListedExam> exams;  // newest first
+  std::optional<wire::Name> cursor;       // for the next page; absent on the last
+};
+BOOST_DESCRIBE_STRUCT(ExamFindResult, (), (exams, cursor))
+[[nodiscard]] Result<ExamFindResult> exam_find(Context& context, const ExamFindParams& params);
+
+struct ExamReasonParams {
+  model::ExamId exam;
+  wire::Remark reason;
+  std::vector<model::EntryId> seen;
+  model::RequestId request;
+};
+BOOST_DESCRIBE_STRUCT(ExamReasonParams, (), (exam, reason, seen, request))
+[[nodiscard]] Result<ExamReply> exam_withdraw(Context& context, const ExamReasonParams& params);
+
+struct ExamMoveParams {
+  model::ExamId exam;
+  model::PersonId person;
+  wire::Remark reason;
+  std::vector<model::EntryId> seen;
+  model::RequestId request;
+};
+BOOST_DESCRIBE_STRUCT(ExamMoveParams, (), (exam, person, reason, seen, request))
+[[nodiscard]] Result<ExamReply> exam_move(Context& context, const ExamMoveParams& params);
+
+struct ExchangedFinding {
+  model::FindingId finding;
+  model::ItemId item;
+  model::Side side{};  // as it now is
+};
+BOOST_DESCRIBE_STRUCT(ExchangedFinding, (), (finding, item, side))
+struct SwapSidesResult {
+  model::Exam exam;
+  std::vector<model::EntryId> revision;
+  std::optional<bool> repeat;
+  std::vector<ExchangedFinding> exchanged;
+  std::vector<model::Word> texts_to_read;  // finding ids, "impression", "plan": free text that names a side
+};
+BOOST_DESCRIBE_STRUCT(SwapSidesResult, (), (exam, revision, repeat, exchanged, texts_to_read))
+[[nodiscard]] Result<SwapSidesResult> exam_swap_sides(Context& context, const ExamReasonParams& params);
+
+}  // namespace limbledger::service

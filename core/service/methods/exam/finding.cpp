@@ -1,0 +1,252 @@
+#include "core/service/methods/exam/finding.hpp"
+
+#include "core/ledger/log/log.hpp"
+#include "core/model/check.hpp"
+#include "core/wire/parse.hpp"
+#include "core/wire/write.hpp"
+
+#include <algorithm>
+
+namespace limbledger::service {
+
+namespace {
+
+constexpr std::size_t findings_a_call_max = 100;
+
+// What one call would write, with where each part came from.
+struct Planned {
+  model::Observation observation;
+  const NewFinding* from = nullptr;
+  std::size_t position = 0;  // in the call
+};
+
+[[nodiscard]] std::string path_of(std::size_t position) { return "/findings" + wire::pointer_step(position); }
+
+void check_all(Context& context, const std::vector<NewFinding>& findings, std::vector<Planned>& planned, std::vector<wire::Fault>& faults) {
+  const model::CatalogueView catalogue = context.edition->catalogue();
+  for (std::size_t i = 0; i < findings.size(); ++i) {
+    std::vector<std::string> confirmed;
+    for (const wire::Name& code : findings[i].confirmed.value_or(std::vector<wire::Name>{})) {
+      confirmed.push_back(code.text);
+    }
+    model::Observation observation = observation_of(findings[i]);
+    if (context.caller.scope == Scope::kiosk) {
+      observation.origin = model::Origin::self_reported;  // until the examiner takes it over
+    }
+    model::Checked checked = model::check(observation, catalogue, confirmed, path_of(i));
+    for (model::Observation& one : checked.observations) {
+      planned.push_back({std::move(one), &findings[i], i});
+    }
+    for (wire::Fault& fault : checked.faults) {
+      faults.push_back(std::move(fault));
+    }
+  }
+}
+
+// The finding whose entries are corrected; a fault when they are not all of one finding of this exam.
+[[nodiscard]] Result<std::optional<model::FindingId>> corrected(const ledger::ExamFold& fold, const Planned& plan) {
+  std::optional<model::FindingId> id;
+  for (std::size_t i = 0; i < plan.from->replaces.size(); ++i) {
+    const auto entry = std::find_if(fold.history.begin(), fold.history.end(),
+                                    [&](const model::Finding& finding) { return finding.entry == plan.from->replaces[i]; });
+    const std::string path = path_of(plan.position) + "/replaces" + wire::pointer_step(i);
+    if (entry == fold.history.end() || entry->item != plan.observation.item) {
+      if (plan.from->replaces.size() > 1 && entry != fold.history.end()) {
+        continue;  // the other end of an arc is corrected by its own part
+      }
+      return wire::Fault{"finding.unknown", path, "an entry of this item in this exam"};
+    }
+    if (entry->marks && std::find(entry->marks->begin(), entry->marks->end(), model::Word{"newer_parts"}) != entry->marks->end()) {
+      return wire::Fault{"format.newer", path, "an entry that this edition can write whole"};
+    }
+    if (id && *id != *entry->finding) {
+      return wire::Fault{"finding.unknown", path, "entries of one finding"};
+    }
+    id = entry->finding;
+  }
+  return id;
+}
+
+[[nodiscard]] std::vector<model::EntryId> replaced_by(const ledger::ExamFold& fold, const Planned& plan) {
+  std::vector<model::EntryId> out;
+  for (const model::EntryId& entry : plan.from->replaces) {
+    const bool same_item = std::any_of(fold.history.begin(), fold.history.end(), [&](const model::Finding& finding) {
+      return finding.entry == entry && finding.item == plan.observation.item;
+    });
+    if (same_item) {
+      out.push_back(entry);
+    }
+  }
+  return out;
+}
+
+// A filled place that the writer did not name is answered with both values, whatever came in behind the open form.
+[[nodiscard]] Result<void> check_slots(const ledger::ExamFold& fold, const std::vector<Planned>& planned) {
+  for (std::size_t i = 0; i < planned.size(); ++i) {
+    const Planned& plan = planned[i];
+    if (plan.from->beside.value_or(false)) {
+      continue;
+    }
+    const std::vector<model::EntryId> replaces = replaced_by(fold, plan);
+    for (const model::Finding& held : fold.exam.findings.value_or(std::vector<model::Finding>{})) {
+      const bool same_slot = held.item == plan.observation.item && held.side == plan.observation.side;
+      if (same_slot && std::find(replaces.begin(), replaces.end(), *held.entry) == replaces.end()) {
+        wire::Refusal refusal(wire::Fault{"finding.stale", path_of(plan.position), "replaces or beside", held.entry->to_text()});
+        refusal.held_json = wire::write(held);
+        refusal.sent_json = wire::write(plan.observation);
+        return refusal;
+      }
+    }
+    for (std::size_t other = 0; other < i; ++other) {
+      if (planned[other].observation.item == plan.observation.item && planned[other].observation.side == plan.observation.side) {
+        return wire::Fault{"finding.stale", path_of(plan.position), "beside, for a second finding of one place in one call"};
+      }
+    }
+  }
+  return {};
+}
+
+[[nodiscard]] CheckedFault to_row(const wire::Fault& fault) {
+  CheckedFault row{{fault.code}, {fault.path}, std::nullopt, std::nullopt};
+  if (!fault.expected.empty()) {
+    row.expected = wire::Remark{fault.expected};
+  }
+  if (!fault.got.empty()) {
+    row.got = wire::Remark{fault.got};
+  }
+  return row;
+}
+
+[[nodiscard]] bool is_question(const wire::Fault& fault) {
+  const wire::FaultCode* code = wire::find_fault_code(fault.code);
+  return code != nullptr && code->number == wire::FaultClass::asked_back;
+}
+
+}  // namespace
+
+model::Observation observation_of(const NewFinding& finding) {
+  return {finding.item, finding.side,    finding.value,  finding.instrument, finding.position, finding.end_feel,
+          finding.pain, finding.quality, finding.origin, finding.despite,    finding.remark};
+}
+
+Result<FindingRecordResult> finding_record(Context& context, const FindingRecordParams& params) {
+  const auto record = exam_to_read(context, params.exam);
+  if (!record) {
+    return record.error();
+  }
+  if (params.findings.empty() || params.findings.size() > findings_a_call_max) {
+    return wire::Fault{"limit.items", "/findings", "1 to 100 findings", std::to_string(params.findings.size())};
+  }
+  if (auto seen = check_seen(params.seen, (*record)->operations); !seen) {
+    return seen.error();
+  }
+  std::vector<Planned> planned;
+  std::vector<wire::Fault> faults;
+  check_all(context, params.findings, planned, faults);
+  if (!faults.empty()) {
+    return wire::Refusal(std::move(faults));
+  }
+  const ledger::ExamFold& fold = (*record)->fold;
+  std::vector<ledger::NewOperation> operations;
+  std::vector<model::FindingId> ids;
+  for (std::size_t i = 0; i < planned.size(); ++i) {
+    const auto known = corrected(fold, planned[i]);
+    if (!known) {
+      return known.error();
+    }
+    const model::ObjectId fresh =
+        context.desk->log().object_for(ledger::ObjectType::finding, params.request, static_cast<std::uint16_t>(i));
+    ids.push_back(*known ? **known : model::FindingId{fresh.bytes});
+    ledger::NewOperation operation =
+        operation_for(context, model::as_object(params.exam), ledger::ObjectType::exam, "finding", params.request, params.seen);
+    operation.replaces = replaced_by(fold, planned[i]);
+    operation.examined_at = planned[i].from->examined_at;
+    operation.body_json = wire::write(model::FindingBody{ids.back(), planned[i].observation, planned[i].from->examiner});
+    operations.push_back(std::move(operation));
+  }
+  const auto written = write(context, std::move(operations), [&]() -> Result<void> {
+    if (auto open = exam_takes_changes(**record); !open) {
+      return open;
+    }
+    return check_slots(fold, planned);
+  });
+  if (!written) {
+    return written.error();
+  }
+  FindingRecordResult result;
+  for (std::size_t i = 0; i < ids.size(); ++i) {
+    result.recorded.push_back({ids[i], written->entries[i]});
+  }
+  result.revision = written->revision;
+  if (written->repeat) {
+    result.repeat = true;
+  }
+  return result;
+}
+
+Result<FindingCheckResult> finding_check(Context& context, const FindingCheckParams& params) {
+  if (params.exam) {
+    if (const auto record = exam_to_read(context, *params.exam); !record) {
+      return record.error();
+    }
+  }
+  std::vector<Planned> planned;
+  std::vector<wire::Fault> faults;
+  check_all(context, params.findings, planned, faults);
+  FindingCheckResult result;
+  for (const wire::Fault& fault : faults) {
+    (is_question(fault) ? result.confirm : result.faults).push_back(to_row(fault));
+  }
+  return result;
+}
+
+Result<FindingWithdrawResult> finding_withdraw(Context& context, const FindingWithdrawParams& params) {
+  const auto record = exam_to_read(context, params.exam);
+  if (!record) {
+    return record.error();
+  }
+  if (auto seen = check_seen(params.seen, (*record)->operations); !seen) {
+    return seen.error();
+  }
+  const ledger::ExamFold& fold = (*record)->fold;
+  const auto heads = fold.finding_heads.find(params.finding);
+  ledger::NewOperation operation =
+      operation_for(context, model::as_object(params.exam), ledger::ObjectType::exam, "withdraw", params.request, params.seen);
+  if (heads != fold.finding_heads.end()) {
+    operation.replaces = seen_of(heads->second, params.seen, (*record)->operations);
+  }
+  operation.body_json = wire::write(model::WithdrawBody{params.finding, params.reason});
+  const auto written = write(context, {operation}, [&]() -> Result<void> {
+    if (heads == fold.finding_heads.end()) {
+      return wire::Fault{"finding.unknown", "/finding", "a finding of this exam that stands"};
+    }
+    if (auto open = exam_takes_changes(**record); !open) {
+      return open;
+    }
+    return register_is_free(heads->second, operation.replaces, "/finding");
+  });
+  if (!written) {
+    return written.error();
+  }
+  FindingWithdrawResult result{params.finding, written->entries.front(), written->revision, std::nullopt, {}};
+  if (written->repeat) {
+    result.repeat = true;
+  }
+  return result;
+}
+
+Result<FindingHistoryResult> finding_history(Context& context, const FindingHistoryParams& params) {
+  const auto record = exam_to_read(context, params.exam);
+  if (!record) {
+    return record.error();
+  }
+  FindingHistoryResult result;
+  for (const model::Finding& finding : (*record)->fold.history) {
+    if (finding.item == params.item && (!params.side || *params.side == finding.side)) {
+      result.findings.push_back(finding);
+    }
+  }
+  return result;
+}
+
+}  // namespace limbledger::service

@@ -1,0 +1,105 @@
+// finding.check, finding.record, finding.withdraw, finding.history. A call records all of its findings or none. A place
+// that is filled is written with `replaces` (the entries it corrects) or `beside` (a finding of its own); with neither the
+// call is answered finding.stale, with what is held and what was sent.
+#pragma once
+
+#include "core/service/methods/exam/common.hpp"
+
+namespace limbledger::service {
+
+struct NewFinding {
+  model::ItemId item;
+  model::Side side{};
+  model::Value value;
+  std::optional<model::Word> instrument;
+  std::optional<model::Word> position;
+  std::optional<model::Word> end_feel;
+  std::optional<model::Pain> pain;
+  std::optional<std::vector<model::Quality>> quality;
+  std::optional<model::Origin> origin;
+  std::optional<model::Despite> despite;
+  std::optional<wire::Remark> remark;
+  std::optional<model::ExaminerId> examiner;   // who examined, where it is not who records
+  std::optional<model::Instant> examined_at;   // absent: as the exam
+  std::vector<model::EntryId> replaces;
+  std::optional<bool> beside;
+  std::optional<std::vector<wire::Name>> confirmed;  // codes a person has answered for: value.unusual
+};
+BOOST_DESCRIBE_STRUCT(NewFinding, (), (item, side, value, instrument, position, end_feel, pain, quality, origin, despite, remark, examiner,
+                                       examined_at, replaces, beside, confirmed))
+
+struct FindingRecordParams {
+  model::ExamId exam;
+  std::vector<NewFinding> findings;
+  std::vector<model::EntryId> seen;
+  model::RequestId request;
+};
+BOOST_DESCRIBE_STRUCT(FindingRecordParams, (), (exam, findings, seen, request))
+
+struct RecordedFinding {
+  model::FindingId finding;
+  model::EntryId entry;
+};
+BOOST_DESCRIBE_STRUCT(RecordedFinding, (), (finding, entry))
+struct FindingRecordResult {
+  std::vector<RecordedFinding> recorded;  // an arc gives two
+  std::vector<model::EntryId> revision;
+  std::optional<bool> repeat;
+  std::vector<wire::Raw> alerts;
+};
+BOOST_DESCRIBE_STRUCT(FindingRecordResult, (), (recorded, revision, repeat, alerts))
+[[nodiscard]] Result<FindingRecordResult> finding_record(Context& context, const FindingRecordParams& params);
+
+struct FindingCheckParams {
+  std::optional<model::ExamId> exam;
+  std::vector<NewFinding> findings;
+};
+BOOST_DESCRIBE_STRUCT(FindingCheckParams, (), (exam, findings))
+struct CheckedFault {
+  wire::Name code;
+  wire::Remark path;
+  std::optional<wire::Remark> expected;
+  std::optional<wire::Remark> got;
+};
+BOOST_DESCRIBE_STRUCT(CheckedFault, (), (code, path, expected, got))
+struct FindingCheckResult {
+  std::vector<CheckedFault> faults;   // would be refused
+  std::vector<CheckedFault> confirm;  // would be asked back
+};
+BOOST_DESCRIBE_STRUCT(FindingCheckResult, (), (faults, confirm))
+[[nodiscard]] Result<FindingCheckResult> finding_check(Context& context, const FindingCheckParams& params);
+
+struct FindingWithdrawParams {
+  model::ExamId exam;
+  model::FindingId finding;
+  wire::Remark reason;
+  std::vector<model::EntryId> seen;
+  model::RequestId request;
+};
+BOOST_DESCRIBE_STRUCT(FindingWithdrawParams, (), (exam, finding, reason, seen, request))
+struct FindingWithdrawResult {
+  model::FindingId finding;
+  model::EntryId entry;
+  std::vector<model::EntryId> revision;
+  std::optional<bool> repeat;
+  std::vector<wire::Raw> alerts;
+};
+BOOST_DESCRIBE_STRUCT(FindingWithdrawResult, (), (finding, entry, revision, repeat, alerts))
+[[nodiscard]] Result<FindingWithdrawResult> finding_withdraw(Context& context, const FindingWithdrawParams& params);
+
+struct FindingHistoryParams {
+  model::ExamId exam;
+  model::ItemId item;
+  std::optional<model::Side> side;
+};
+BOOST_DESCRIBE_STRUCT(FindingHistoryParams, (), (exam, item, side))
+struct FindingHistoryResult {
+  std::vector<model::Finding> findings;  // oldest first
+};
+BOOST_DESCRIBE_STRUCT(FindingHistoryResult, (), (findings))
+[[nodiscard]] Result<FindingHistoryResult> finding_history(Context& context, const FindingHistoryParams& params);
+
+// The observation a new finding states, and its check against the catalogue.
+[[nodiscard]] model::Observation observation_of(const NewFinding& finding);
+
+}  // namespace limbledger::service

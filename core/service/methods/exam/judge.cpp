@@ -1,0 +1,92 @@
+#include "core/service/methods/exam/judge.hpp"
+
+#include "core/ledger/log/log.hpp"
+
+#include <algorithm>
+
+namespace limbledger::service {
+
+namespace {
+
+constexpr std::size_t earlier_max = 50;  // the newest of the earlier exams; more than any person's comparison needs
+
+struct Gathered {
+  model::Exam exam;
+  std::optional<model::Person> person;
+  std::vector<model::Exam> earlier;  // oldest first, none withdrawn
+  std::string digest;
+};
+
+[[nodiscard]] Result<Gathered> gather(Context& context, const model::ExamId& exam) {
+  const auto record = exam_to_read(context, exam);
+  if (!record) {
+    return record.error();
+  }
+  Gathered out;
+  out.exam = (*record)->fold.exam;
+  out.digest = model::Hex<32>{(*record)->fold.digest}.to_text();
+  if (!out.exam.person) {
+    return out;
+  }
+  const auto person = context.desk->records().person(*out.exam.person);
+  if (person) {
+    out.person = (*person)->fold.person;
+  }
+  const auto listed = context.desk->records().exams();
+  if (!listed) {
+    return listed.error();
+  }
+  std::vector<std::pair<model::Instant, model::ExamId>> before;
+  for (const auto& [id, row] : **listed) {
+    const bool same_person = row.persons.size() == 1 && row.persons.front() == *out.exam.person;
+    if (same_person && id != exam && row.state != model::ExamState::withdrawn && row.examined_at && out.exam.examined_at &&
+        *row.examined_at < *out.exam.examined_at) {
+      before.emplace_back(*row.examined_at, id);
+    }
+  }
+  std::sort(before.begin(), before.end());
+  for (std::size_t i = before.size() > earlier_max ? before.size() - earlier_max : 0; i < before.size(); ++i) {
+    if (const auto other = context.desk->records().exam(before[i].second)) {
+      out.earlier.push_back((*other)->fold.exam);
+    }
+  }
+  return out;
+}
+
+[[nodiscard]] interpret::AssessAsk ask_for(Context& context, const Gathered& gathered, const std::optional<std::vector<wire::Name>>& only) {
+  // Only an exam without a time of its own is judged by today.
+  const model::PartialDate today = model::date_of({context.desk->world().now().wall_ms}, 0);
+  interpret::AssessAsk ask = make_ask(day_of(gathered.exam, today), only);
+  ask.saw = wire::Name{gathered.digest};
+  return ask;
+}
+
+}  // namespace
+
+Result<interpret::Assessment> exam_assess(Context& context, const ExamAssessParams& params) {
+  const auto gathered = gather(context, params.exam);
+  if (!gathered) {
+    return gathered.error();
+  }
+  return interpret::assess(gathered->exam, gathered->person, gathered->earlier, *context.edition, ask_for(context, *gathered, params.only));
+}
+
+Result<interpret::Working> statement_explain(Context& context, const StatementExplainParams& params) {
+  if (params.exam.has_value() == params.document.has_value()) {
+    return wire::Fault{"value.all_or_one", "", "exactly one of exam and document"};
+  }
+  if (params.document) {
+    return explain_document(context, params);
+  }
+  if (context.desk == nullptr || context.desk->locked()) {
+    return wire::Fault{"ledger.locked", "/exam", "an unlocked ledger"};
+  }
+  const auto gathered = gather(context, *params.exam);
+  if (!gathered) {
+    return gathered.error();
+  }
+  return interpret::explain(gathered->exam, gathered->person, gathered->earlier, *context.edition, ask_for(context, *gathered, std::nullopt),
+                            params.statement);
+}
+
+}  // namespace limbledger::service

@@ -1,0 +1,47 @@
+// The whole interface, one line a method; nothing else names one. The order is that of the documentation.
+#include "core/service/call.hpp"
+#include "core/service/methods/exam/care.hpp"
+#include "core/service/methods/exam/exam.hpp"
+#include "core/service/methods/exam/finding.hpp"
+#include "core/service/methods/exam/judge.hpp"
+#include "core/service/methods/say/catalogue.hpp"
+#include "core/service/methods/say/document.hpp"
+
+#include <array>
+
+namespace limbledger::service {
+
+namespace {
+
+constexpr Traits writes{true, false};
+constexpr Traits while_locked{false, true};
+
+// clang-format off
+constexpr std::array table{
+    bind<&catalogue_read>("catalogue.read", to_any_token, "items, scales and sequences of the edition at hand", while_locked),
+    bind<&exam_open>("exam.open", to_examiner_kiosk, "begins an exam", writes),
+    bind<&exam_read>("exam.read", to_examiner_kiosk_viewer, "one exam as it stands, with conflicts and marks"),
+    bind<&exam_find>("exam.find", to_examiner_viewer, "exams, newest first, page by page"),
+    bind<&consent_record>("consent.record", to_examiner, "consent, company, who spoke, interpreter", writes),
+    bind<&impression_record>("impression.record", to_examiner, "the examiner's own impression", writes),
+    bind<&plan_record>("plan.record", to_examiner, "what was decided, and what became of it", writes),
+    bind<&exam_sign>("exam.sign", to_examiner, "signs the exam as it was shown; what is missing is listed, never a bar", writes),
+    bind<&exam_withdraw>("exam.withdraw", to_examiner, "marks an exam as void, with the reason", writes),
+    bind<&exam_move>("exam.move", to_examiner, "gives an exam to another person, with the reason", writes),
+    bind<&exam_swap_sides>("exam.swap_sides", to_examiner, "exchanges left and right of every sided finding, with the reason", writes),
+    bind<&addendum_record>("addendum.record", to_examiner, "adds to a signed exam", writes),
+    bind<&finding_check>("finding.check", to_examiner_kiosk, "what would be refused or asked back; writes nothing"),
+    bind<&finding_record>("finding.record", to_examiner_kiosk, "records findings, all or none", writes),
+    bind<&finding_withdraw>("finding.withdraw", to_examiner_kiosk, "takes a finding back, with the reason", writes),
+    bind<&finding_history>("finding.history", to_examiner_viewer, "every entry of one item, oldest first"),
+    bind<&exam_assess>("exam.assess", to_examiner_viewer, "what the findings of an exam support"),
+    bind<&document_assess>("document.assess", to_any_token, "the same of a document that stands in no ledger", while_locked),
+    bind<&statement_explain>("statement.explain", to_examiner_viewer, "how one statement was reached", while_locked),
+};
+// clang-format on
+
+}  // namespace
+
+std::span<const Method> methods() { return table; }
+
+}  // namespace limbledger::service
