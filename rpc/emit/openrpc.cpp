@@ -2,6 +2,7 @@
 
 #include "core/service/call.hpp"
 #include "core/wire/schema.hpp"
+#include "rpc/access/scope.hpp"
 #include "rpc/protocol/envelope.hpp"
 #include "rpc/protocol/error.hpp"
 
@@ -41,27 +42,10 @@ struct Params {
   return params;
 }
 
-[[nodiscard]] std::string scopes_of(const service::Scopes& scopes) {
-  if (scopes.open) {
-    return "anybody";
-  }
-  std::string text;
-  const auto add = [&](service::Scope scope, std::string_view name) {
-    if (scopes.allows(scope)) {
-      text += (text.empty() ? "" : ", ") + std::string(name);
-    }
-  };
-  add(service::Scope::examiner, "examiner");
-  add(service::Scope::kiosk, "kiosk");
-  add(service::Scope::viewer, "viewer");
-  add(service::Scope::sync, "sync");
-  return text;
-}
-
 [[nodiscard]] std::string method_text(const service::Method& method, wire::SchemaSet& schemas) {
   const Params params = params_of(method.params(), schemas);
   return "{\"name\":" + quoted(method.name) + ",\"summary\":" + quoted(method.summary) + ",\"description\":" +
-         quoted("May be called by: " + scopes_of(method.scopes) + "." + (method.writes ? " Writes; the same request again writes nothing new." : "") +
+         quoted("May be called by: " + scopes_text(method.scopes) + "." + (method.writes ? " Writes; the same request again writes nothing new." : "") +
                 (method.while_locked ? " Answers also while the ledger is locked." : "")) +
          ",\"paramStructure\":" + (params.either ? "\"either\"" : "\"by-name\"") + ",\"params\":[" + params.list +
          "],\"result\":{\"name\":\"result\",\"schema\":" + schemas.of(method.result()) + "}}";

@@ -1,6 +1,7 @@
 #include "rpc/program/options.hpp"
 
 #include "core/service/call.hpp"
+#include "rpc/access/scope.hpp"
 #include "rpc/program/problem.hpp"
 
 #include <CLI/CLI.hpp>
@@ -14,8 +15,17 @@ namespace limbledger::rpc {
 namespace {
 
 const std::map<std::string, Framing> framings{{"lines", Framing::lines}, {"headers", Framing::headers}};
-const std::map<std::string, service::Scope> scopes{
-    {"examiner", service::Scope::examiner}, {"kiosk", service::Scope::kiosk}, {"viewer", service::Scope::viewer}};
+
+// All but sync, which speaks to another ledger and never over the standard input.
+[[nodiscard]] std::map<std::string, service::Scope> scopes_on_stdio() {
+  std::map<std::string, service::Scope> words;
+  for (const ScopeWord& one : scope_words) {
+    if (one.scope != service::Scope::sync) {
+      words.emplace(one.word, one.scope);
+    }
+  }
+  return words;
+}
 
 constexpr std::string_view fd_help =
     "descriptor from which the passphrase is read as one line, for example: --passphrase-fd 3 3<FILE";
@@ -45,9 +55,10 @@ void add_serve(CLI::App& app, Options& options) {
           "lines: one JSON text a line; headers: Content-Length before each message")
       ->required()
       ->check(CLI::IsMember(framings));
+  const auto scopes = scopes_on_stdio();
   command
       ->add_option_function<std::string>(
-          "--scope", [&options](const std::string& word) { options.scope = scopes.at(word); }, "what the caller may do (default: examiner)")
+          "--scope", [&options, scopes](const std::string& word) { options.scope = scopes.at(word); }, "what the caller may do (default: examiner)")
       ->check(CLI::IsMember(scopes));
   command->add_option("--passphrase-fd", options.passphrase_fd, std::string(fd_help) + ". Without it: ledger.unlock")->check(CLI::NonNegativeNumber);
   command->footer(

@@ -63,10 +63,10 @@ TEST_CASE("the files are one a named type, the stored shapes apart, and the same
   CHECK(files.count("ledger/v1/subtraction.schema.json") == 1);
   CHECK(files.count("openrpc.json") == 1);
   CHECK(files.count("faults.json") == 1);
-  for (const auto& [name, text] : files) {
-    CAPTURE(name);
-    CHECK(wire::parse(text).has_value());
-    CHECK(text.back() == '\n');
+  for (const auto& file : files) {
+    CAPTURE(file.first);
+    CHECK(wire::parse(file.second).has_value());
+    CHECK(file.second.back() == '\n');
   }
   CHECK(files == schema_files(protocol_methods(), stored));
 }
