@@ -40,7 +40,8 @@ template <class File>
 [[nodiscard]] File read_file(std::string_view text, Faults& faults) {
   Result<File> file = wire::read_text<File>(text);
   if (!file) {
-    faults.insert(faults.end(), file.error().faults.begin(), file.error().faults.end());
+    const wire::Refusal refusal = file.error();
+    faults.insert(faults.end(), refusal.faults.begin(), refusal.faults.end());
     return {};
   }
   return std::move(*file);

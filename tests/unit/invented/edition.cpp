@@ -1,0 +1,98 @@
+#include "tests/unit/invented/edition.hpp"
+
+#include <cstdlib>
+#include <iostream>
+
+namespace limbledger {
+
+namespace {
+
+constexpr std::string_view edition_text = R"({"edition":"invented.1","dated":"2001-01-01"})";
+
+constexpr std::string_view items_text = R"({"items":[
+{"item":"knee.flexion_active","family":"knee.flexion","region":"knee","sides":["left","right"],"value":"angle","axis":"flexion","end":"high","toward":"flexion","unit":"deg","refuse":[-30,170],"confirm":[0,165],"positions":["supine","prone"],"instruments":["goniometer_long","inclinometer","by_eye"],"trials_max":5,"of_trials":"mean","seconds":20,"discomfort":"low","safety":false,"text":{"short":"msg.item.knee_flexion_active.short","how":"msg.item.knee_flexion_active.how"},"sources":["INVENTED1"],"status":"read"},
+{"item":"knee.flexion_passive","family":"knee.flexion","region":"knee","sides":["left","right"],"value":"angle","axis":"flexion","end":"high","toward":"flexion","unit":"deg","refuse":[-30,170],"confirm":[0,165],"positions":["supine","prone"],"instruments":["goniometer_long","inclinometer","by_eye"],"trials_max":5,"of_trials":"mean","end_feels":["capsular_firm","springy_block"],"seconds":20,"discomfort":"low","safety":false,"withheld_by":["concern.invented"],"text":{"short":"msg.item.knee_flexion_passive.short","how":"msg.item.knee_flexion_passive.how"},"sources":["INVENTED1"],"status":"read"},
+{"item":"knee.extension_active","family":"knee.extension","region":"knee","sides":["left","right"],"value":"angle","axis":"flexion","end":"low","toward":"extension","unit":"deg","refuse":[-30,170],"confirm":[-20,60],"positions":["supine"],"instruments":["goniometer_long","inclinometer","by_eye"],"trials_max":3,"of_trials":"best","seconds":20,"discomfort":"low","safety":false,"text":{"short":"msg.item.knee_extension_active.short","how":"msg.item.knee_extension_active.how"},"sources":["INVENTED1"],"status":"read"},
+{"item":"knee.extension_passive","family":"knee.extension","region":"knee","sides":["left","right"],"value":"angle","axis":"flexion","end":"low","toward":"extension","unit":"deg","refuse":[-30,170],"confirm":[-20,60],"positions":["supine"],"instruments":["goniometer_long","inclinometer","by_eye"],"trials_max":3,"of_trials":"mean","seconds":20,"discomfort":"low","safety":false,"text":{"short":"msg.item.knee_extension_passive.short","how":"msg.item.knee_extension_passive.how"},"sources":["INVENTED1"],"status":"read"},
+{"item":"knee.arc_passive","family":"knee.arc","region":"knee","sides":["left","right"],"value":"arc","axis":"flexion","arc":{"low":"knee.extension_passive","high":"knee.flexion_passive"},"unit":"deg","positions":["supine"],"instruments":["goniometer_long"],"seconds":30,"discomfort":"low","safety":false,"text":{"short":"msg.item.knee_arc_passive.short","how":"msg.item.knee_arc_passive.how"},"sources":["INVENTED1"],"status":"convention"},
+{"item":"leg.invented_girth","family":"leg.invented_girth","region":"leg","sides":["left","right"],"value":"length","unit":"mm","refuse":[100,1000],"confirm":[200,900],"positions":["supine"],"instruments":["tape"],"trials_max":3,"of_trials":"mean","seconds":30,"discomfort":"none","safety":false,"text":{"short":"msg.item.leg_invented_girth.short","how":"msg.item.leg_invented_girth.how"},"sources":["INVENTED1"],"status":"read"},
+{"item":"function.invented_stance","family":"function.invented_stance","region":"function","sides":["left","right"],"value":"time","unit":"s","refuse":[0,3600],"confirm":[0,300],"trials_max":3,"of_trials":"best","seconds":30,"discomfort":"low","safety":false,"text":{"short":"msg.item.function_invented_stance.short","how":"msg.item.function_invented_stance.how"},"sources":["INVENTED1"],"status":"read"},
+{"item":"nerve.invented_push","family":"nerve.invented_push","region":"nerve","sides":["left","right"],"value":"force","unit":"n","refuse":[0,2000],"trials_max":3,"of_trials":"last","seconds":30,"discomfort":"some","safety":false,"text":{"short":"msg.item.nerve_invented_push.short","how":"msg.item.nerve_invented_push.how"},"sources":["INVENTED1"],"status":"read"},
+{"item":"vessel.invented_pressure","family":"vessel.invented_pressure","region":"vessel","sides":["left","right"],"value":"pressure","unit":"mm_hg","refuse":[0,350],"confirm":[30,260],"instruments":["doppler","cuff"],"seconds":30,"discomfort":"low","safety":true,"text":{"short":"msg.item.vessel_invented_pressure.short","how":"msg.item.vessel_invented_pressure.how"},"sources":["INVENTED1"],"status":"read"},
+{"item":"general.invented_heat","family":"general.invented_heat","region":"general","sides":["midline"],"value":"temperature","unit":"cel","refuse":[20,46],"confirm":[34,42],"seconds":30,"discomfort":"none","safety":true,"text":{"short":"msg.item.general_invented_heat.short","how":"msg.item.general_invented_heat.how"},"sources":["INVENTED1"],"status":"read"},
+{"item":"general.invented_mass","family":"general.invented_mass","region":"general","sides":["midline"],"value":"mass","unit":"kg","refuse":[0.4,400],"confirm":[2,200],"seconds":30,"discomfort":"none","safety":false,"text":{"short":"msg.item.general_invented_mass.short","how":"msg.item.general_invented_mass.how"},"sources":["INVENTED1"],"status":"read"},
+{"item":"gait.steps_now","family":"gait.steps","region":"gait","sides":["midline"],"value":"count","refuse":[0,4],"seconds":30,"discomfort":"some","safety":true,"text":{"short":"msg.item.gait_steps_now.short","how":"msg.item.gait_steps_now.how"},"sources":["INVENTED1"],"status":"read"},
+{"item":"knee.lachman","family":"knee.lachman","region":"knee","sides":["left","right"],"value":"grade","scale":"invented/looseness","positions":["supine"],"end_feels":["firm","soft"],"seconds":30,"discomfort":"some","safety":false,"text":{"short":"msg.item.knee_lachman.short","how":"msg.item.knee_lachman.how"},"sources":["INVENTED1"],"status":"read"},
+{"item":"nerve.invented_power","family":"nerve.invented_power","region":"nerve","sides":["left","right"],"value":"grade","scale":"invented/power","seconds":10,"discomfort":"none","safety":false,"text":{"short":"msg.item.nerve_invented_power.short","how":"msg.item.nerve_invented_power.how"},"sources":["INVENTED1"],"status":"read"},
+{"item":"knee.mcmurray","family":"knee.mcmurray","region":"knee","sides":["left","right"],"value":"test","seconds":30,"discomfort":"some","safety":false,"text":{"short":"msg.item.knee_mcmurray.short","how":"msg.item.knee_mcmurray.how"},"sources":["INVENTED1"],"status":"read"},
+{"item":"knee.patella_tender","family":"knee.bone_tender","region":"knee","sides":["left","right"],"value":"answer","seconds":10,"discomfort":"low","safety":true,"text":{"short":"msg.item.knee_patella_tender.short","how":"msg.item.knee_patella_tender.how"},"sources":["INVENTED1"],"status":"read"},
+{"item":"history.mechanism","family":"history.mechanism","region":"history","sides":["midline"],"value":"choice","choices":["twist","fall"],"seconds":10,"discomfort":"none","safety":false,"text":{"short":"msg.item.history_mechanism.short","how":"msg.item.history_mechanism.how"},"sources":["INVENTED1"],"status":"read"},
+{"item":"history.invented_choices","family":"history.invented_choices","region":"history","sides":["midline"],"value":"choices","choices":["none_of_these","green","blue"],"seconds":10,"discomfort":"none","safety":true,"text":{"short":"msg.item.history_invented_choices.short","how":"msg.item.history_invented_choices.how"},"sources":["INVENTED1"],"status":"read"},
+{"item":"history.own_words","family":"history.own_words","region":"history","sides":["midline"],"value":"text","seconds":10,"discomfort":"none","safety":false,"text":{"short":"msg.item.history_own_words.short","how":"msg.item.history_own_words.how"},"sources":["INVENTED1"],"status":"read"}
+]})";
+
+constexpr std::string_view scales_text = R"({"scales":[
+{"scale":"invented/looseness","title":"msg.scale.invented_looseness.title","grades":[{"grade":"0","means":"msg.scale.invented_looseness.0"},{"grade":"1","means":"msg.scale.invented_looseness.1"},{"grade":"2","means":"msg.scale.invented_looseness.2"}],"takes_mm":true,"sources":["INVENTED2"],"status":"read"},
+{"scale":"invented/power","title":"msg.scale.invented_power.title","grades":[{"grade":"3","means":"msg.scale.invented_power.3"},{"grade":"4","means":"msg.scale.invented_power.4","shades":true}],"sources":["INVENTED2"],"status":"memory"}
+]})";
+
+constexpr std::string_view sequences_text = R"({"sequences":[
+{"complaint":"invented_complaint","steps":[{"item":"knee.flexion_passive","position":"supine","minimum":true},{"item":"knee.mcmurray","position":"supine"}],"sources":["INVENTED1"],"status":"convention"}
+]})";
+
+// The interval of the first row: 98.04 to 101.96 with n 100 is an SD of 1.96 / 1.96 x 10 = 10. The last row is printed as degrees
+// short of straight and is turned.
+constexpr std::string_view norms_text = R"({"norms":[
+{"row":"norm.knee.flexion.passive.male.20-44.INVENTED1","family":"knee.flexion","toward":"flexion","mode":"passive","sex":"male","age_low":20,"age_high":44,"mean":100,"sd":10,"ci95_low":98.04,"ci95_high":101.96,"typical_low":80,"typical_high":120,"n":100,"position":"supine","instrument":"goniometer_long","preferred":true,"source":"INVENTED1","status":"read","seen":"invented"},
+{"row":"norm.knee.flexion.passive.female.20-44.INVENTED1","family":"knee.flexion","toward":"flexion","mode":"passive","sex":"female","age_low":20,"age_high":44,"mean":110,"sd":5,"typical_low":100,"typical_high":120,"n":100,"position":"supine","instrument":"goniometer_long","preferred":true,"source":"INVENTED1","status":"read","seen":"invented"},
+{"row":"norm.knee.flexion.passive.male.45-69.INVENTED2","family":"knee.flexion","toward":"flexion","mode":"passive","sex":"male","age_low":45,"age_high":69,"mean":90,"sd":10,"typical_low":70,"typical_high":110,"n":40,"preferred":true,"source":"INVENTED2","status":"memory","seen":"invented"},
+{"row":"norm.knee.flexion.passive.male.30-40.INVENTED2","family":"knee.flexion","toward":"flexion","mode":"passive","sex":"male","age_low":30,"age_high":40,"mean":150,"sd":5,"typical_low":140,"typical_high":160,"n":40,"preferred":false,"source":"INVENTED2","status":"memory","seen":"invented"},
+{"row":"norm.knee.flexion.active.any.20-69.INVENTED2","family":"knee.flexion","toward":"flexion","mode":"active","age_low":20,"age_high":69,"mean":90,"sd":10,"typical_low":70,"typical_high":110,"preferred":true,"source":"INVENTED2","status":"read","seen":"invented"},
+{"row":"norm.knee.flexion.unspecified.any.18-99.INVENTED2","family":"knee.flexion","toward":"flexion","mode":"unspecified","age_low":18,"age_high":99,"mean":105,"typical_low":60,"typical_high":130,"preferred":false,"source":"INVENTED2","status":"read","seen":"invented; typical limits as printed"},
+{"row":"norm.knee.extension.passive.male.20-44.INVENTED1","family":"knee.extension","toward":"extension","mode":"passive","sex":"male","age_low":20,"age_high":44,"mean":2,"sd":3,"typical_low":-4,"typical_high":8,"n":100,"preferred":true,"source":"INVENTED1","status":"read","seen":"invented"},
+{"row":"norm.knee.extension.passive.any.0-1.INVENTED2","family":"knee.extension","toward":"flexion","mode":"passive","age_low":0,"age_high":1,"mean":20,"sd":5,"ci95_low":19,"ci95_high":22,"typical_low":10,"typical_high":30,"preferred":false,"source":"INVENTED2","status":"memory","seen":"invented, as degrees short of straight"}
+]})";
+
+constexpr std::string_view errors_text = R"({"errors":[
+{"row":"error.default.goniometer_long","instrument":"goniometer_long","mdc95":20,"source":"INVENTED1","status":"read","seen":"invented"},
+{"row":"error.default.inclinometer","instrument":"inclinometer","mdc95":5,"source":"INVENTED1","status":"read","seen":"invented"},
+{"row":"error.default.by_eye","instrument":"by_eye","mdc95":30,"source":"INVENTED1","status":"read","seen":"invented"},
+{"row":"error.hip.goniometer_long","region":"hip","instrument":"goniometer_long","mdc95":25,"source":"INVENTED1","status":"read","seen":"invented"},
+{"row":"error.knee.flexion_active.inclinometer.INVENTED2","item":"knee.flexion_active","instrument":"inclinometer","mdc95":4,"source":"INVENTED2","status":"read","seen":"invented"}
+]})";
+
+constexpr std::string_view sources_text = R"({"sources":[
+{"source":"INVENTED1","citation":"Nobody N. Numbers made up for tests. Nowhere 2001;1:1","status":"read"},
+{"source":"INVENTED2","citation":"Nobody N. More numbers made up for tests. Nowhere 2001;1:2","status":"memory"}
+]})";
+
+}  // namespace
+
+InventedTexts invented_texts() {
+  InventedTexts texts;
+  texts.edition = edition_text;
+  texts.items = items_text;
+  texts.scales = scales_text;
+  texts.sequences = sequences_text;
+  texts.norms = norms_text;
+  texts.errors = errors_text;
+  texts.sources = sources_text;
+  return texts;
+}
+
+const reference::Edition& invented_edition() {
+  static const auto loaded = [] {
+    const InventedTexts texts = invented_texts();
+    auto edition = reference::Edition::load(texts.view());
+    if (!edition) {
+      for (const wire::Fault& fault : edition.error().faults) {
+        std::cerr << "invented edition: " << fault.code << " " << fault.path << " " << fault.expected << "\n";
+      }
+      std::abort();
+    }
+    return std::move(*edition);
+  }();
+  return *loaded;
+}
+
+}  // namespace limbledger
