@@ -1,0 +1,41 @@
+#include "core/service/methods/ledger/ledger.hpp"
+
+#include "core/ledger/log/log.hpp"
+#include "core/service/desk.hpp"
+
+namespace limbledger::service {
+
+namespace {
+
+constexpr std::size_t listed_max = 1000;
+
+[[nodiscard]] wire::Count<0, 9007199254740991> count(std::uint64_t value) { return {static_cast<std::int64_t>(value)}; }
+
+}  // namespace
+
+Result<VerifyResult> ledger_verify(Context& context, const VerifyParams& params) {
+  Desk& desk = *context.desk;
+  const auto verification = ledger::verify_store(desk.store(), desk.clinic(), desk.locked() ? nullptr : &desk.log());
+  if (!verification) {
+    return verification.error();
+  }
+  const std::uint64_t from = params.from ? static_cast<std::uint64_t>(params.from->steps) : 0;
+  VerifyResult result;
+  result.entries = count(verification->entries);
+  result.opened = count(verification->opened);
+  result.replicas = count(verification->replicas);
+  for (const auto& one : verification->damage) {
+    if (one.seq >= from && result.damage.size() < listed_max) {
+      result.damage.push_back({one.replica, count(one.seq), one.entry, model::Word{one.code}});
+    }
+  }
+  if (const std::size_t unlisted = verification->damage.size() - result.damage.size(); unlisted != 0) {
+    result.unlisted = count(unlisted);
+  }
+  for (const ledger::Head& head : verification->vouched_to) {
+    result.vouched_to.push_back({head.replica, count(head.seq), ledger::entry_id(head.hash)});
+  }
+  return result;
+}
+
+}  // namespace limbledger::service

@@ -1,0 +1,43 @@
+// ledger.verify: goes through every entry, signed head and, while unlocked, every seal, and says where something does not
+// hold. A tail that was cut off whole is seen only by who holds a later head, so the heads that were reached are named.
+#pragma once
+
+#include "core/service/context.hpp"
+#include "core/wire/fault.hpp"
+#include "core/wire/type.hpp"
+
+#include <optional>
+#include <vector>
+
+namespace limbledger::service {
+
+struct VerifyParams {
+  std::optional<wire::Count<1, 9007199254740991>> from;  // damage from this sequence number on is listed; all is checked
+};
+BOOST_DESCRIBE_STRUCT(VerifyParams, (), (from))
+struct DamagedEntry {
+  model::ReplicaId replica;
+  wire::Count<0, 9007199254740991> seq;
+  std::optional<model::EntryId> entry;  // the name that the store gives it
+  model::Word code;
+};
+BOOST_DESCRIBE_STRUCT(DamagedEntry, (), (replica, seq, entry, code))
+struct VouchedHead {
+  model::ReplicaId replica;
+  wire::Count<0, 9007199254740991> seq;
+  model::EntryId entry;
+};
+BOOST_DESCRIBE_STRUCT(VouchedHead, (), (replica, seq, entry))
+struct VerifyResult {
+  wire::Count<0, 9007199254740991> entries;
+  wire::Count<0, 9007199254740991> opened;  // seals undone
+  wire::Count<0, 9007199254740991> replicas;
+  std::vector<DamagedEntry> damage;                          // 1000 at most
+  std::optional<wire::Count<0, 9007199254740991>> unlisted;  // damage before `from` or beyond the thousand
+  std::vector<VouchedHead> vouched_to;
+};
+BOOST_DESCRIBE_STRUCT(VerifyResult, (), (entries, opened, replicas, damage, unlisted, vouched_to))
+// Scope E V.
+[[nodiscard]] Result<VerifyResult> ledger_verify(Context& context, const VerifyParams& params);
+
+}  // namespace limbledger::service

@@ -1,0 +1,160 @@
+#include "core/service/methods/ledger/session.hpp"
+
+#include "core/ledger/log/log.hpp"
+#include "core/reference/edition.hpp"
+#include "core/service/call.hpp"
+
+#include <algorithm>
+
+namespace limbledger::service {
+
+namespace {
+
+constexpr std::int64_t batch_calls_max = 100;
+constexpr std::int64_t findings_a_call_max = 100;
+
+// The newest row and the one before it, so that its hash is computed and not taken at its word.
+[[nodiscard]] Result<void> read_back(ledger::LogStore& store, const model::ClinicId& clinic, const ledger::Head& head) {
+  const std::uint64_t from = head.seq > 1 ? head.seq - 1 : head.seq;
+  const auto rows = store.read(head.replica, from, head.seq, 512);
+  if (!rows) {
+    return rows.error();
+  }
+  wire::Refusal refusal = ledger::entry_fault("entry.gap", head.replica, head.seq, head.hash, "the newest entry");
+  for (const ledger::Row& row : *rows) {
+    if (row.seq != head.seq || row.hash != head.hash) {
+      continue;
+    }
+    if (head.seq == 1) {
+      const auto origin = ledger::origin_of(clinic, row);
+      if (!origin) {
+        return origin.error();
+      }
+      ledger::Joint start = ledger::start_of(*origin);
+      const auto entry = ledger::verify_next(start, row);
+      return entry ? Result<void>() : Result<void>(entry.error());
+    }
+    for (const ledger::Row& before : *rows) {
+      if (before.seq + 1 != head.seq) {
+        continue;
+      }
+      ledger::Joint joint{before.seq, before.hash};
+      const auto entry = ledger::verify_next(joint, row);
+      if (entry) {
+        return {};
+      }
+      refusal = entry.error();
+    }
+  }
+  return refusal;
+}
+
+[[nodiscard]] Result<void> read_back(Desk& desk) {
+  const auto heads = desk.store().heads();
+  if (!heads) {
+    return heads.error();
+  }
+  for (const ledger::Head& head : heads->newest) {
+    if (auto good = read_back(desk.store(), desk.clinic(), head); !good) {
+      return good;
+    }
+  }
+  return {};
+}
+
+[[nodiscard]] LedgerState state_of(Desk& desk) {
+  if (desk.locked()) {
+    return LedgerState::locked;
+  }
+  // Nothing is appended to a damaged chain, and an empty transaction shows whether the store takes any.
+  return desk.log().damage().empty() && desk.store().append({}, {}, {}) ? LedgerState::ready : LedgerState::read_only;
+}
+
+[[nodiscard]] ScopeWord word_of(Scope scope) {
+  switch (scope) {
+    case Scope::examiner:
+      return ScopeWord::examiner;
+    case Scope::kiosk:
+      return ScopeWord::kiosk;
+    case Scope::viewer:
+      return ScopeWord::viewer;
+    case Scope::sync:
+      return ScopeWord::sync;
+    case Scope::none:
+      break;
+  }
+  return ScopeWord::none;
+}
+
+[[nodiscard]] AnyCount count(std::size_t value) { return {static_cast<std::int64_t>(value)}; }
+
+}  // namespace
+
+Result<HealthResult> health_check(Context& context, const NoParams& /*params*/) {
+  Desk& desk = *context.desk;
+  HealthResult result;
+  result.state = state_of(desk);
+  result.store.durability = static_cast<DurabilityWord>(desk.store().durability());
+  if (!desk.locked()) {
+    result.store.entries = count(desk.log().index().entry_count);
+  }
+  const auto read = read_back(desk);
+  result.store.read = read.has_value();
+  if (!read) {
+    result.store.fault = model::Word{read.error().faults.front().code};
+  }
+  result.protocol = {{protocol_oldest}, {protocol_newest}};
+  result.edition = desk.edition().id();
+  result.limits = {count(wire::message_bytes_max), count(wire::depth_max_default),  {batch_calls_max},
+                   {findings_a_call_max},          count(wire::Name::wire_rule.length_max), count(wire::Remark::wire_rule.length_max),
+                   count(wire::LongText::wire_rule.length_max)};
+  result.ledger_kind = static_cast<LedgerKindWord>(desk.kind());
+  for (const std::string& label : desk.labels()) {
+    result.examiners.push_back({label});
+  }
+  result.version.text = program_version;
+  return result;
+}
+
+Result<SessionOpenResult> session_open(Context& context, const SessionOpenParams& params) {
+  Desk& desk = *context.desk;
+  if (params.protocol && (params.protocol->steps < protocol_oldest || params.protocol->steps > protocol_newest)) {
+    return wire::Fault("protocol.version", "/protocol", std::to_string(protocol_oldest) + " to " + std::to_string(protocol_newest),
+                       std::to_string(params.protocol->steps))
+        .with("oldest", std::to_string(protocol_oldest))
+        .with("newest", std::to_string(protocol_newest));
+  }
+  if (params.examiner) {
+    const auto labels = desk.labels();
+    const bool by_id = model::from_base32(params.examiner->text).has_value();
+    if (!by_id && std::find(labels.begin(), labels.end(), params.examiner->text) == labels.end()) {
+      return wire::Fault{"examiner.unknown", "/examiner", "an examiner of this device"};
+    }
+  }
+  SessionOpenResult result;
+  result.scope = word_of(context.caller.scope);
+  result.locked = desk.locked();
+  result.protocol.steps = params.protocol ? params.protocol->steps : protocol_newest;
+  return result;
+}
+
+Result<SessionEndResult> session_end(Context& /*context*/, const NoParams& /*params*/) { return SessionEndResult{true}; }
+
+Result<UnlockResult> ledger_unlock(Context& context, const UnlockParams& params) {
+  Desk& desk = *context.desk;
+  if (params.passphrase.text.empty()) {
+    return wire::Fault{"value.empty", "/passphrase", "the passphrase or the printed code"};
+  }
+  const auto examiner = desk.unlock(params.examiner ? std::string_view(params.examiner->text) : std::string_view(), params.passphrase.text);
+  if (!examiner) {
+    return examiner.error();
+  }
+  return UnlockResult{*examiner, desk.locks_at()};
+}
+
+Result<LockResult> ledger_lock(Context& context, const NoParams& /*params*/) {
+  context.desk->lock();
+  return LockResult{context.desk->locked()};
+}
+
+}  // namespace limbledger::service

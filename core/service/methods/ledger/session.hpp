@@ -1,0 +1,115 @@
+// health.check, session.open, session.end, ledger.unlock, ledger.lock. Health is answered by anybody at any time and says
+// what was really done: the newest entry is read back and checked against its chain. A passphrase goes in and comes out
+// nowhere, in no fault either. Limits are in bytes, levels, calls and code points.
+#pragma once
+
+#include "core/service/context.hpp"
+#include "core/service/desk.hpp"
+#include "core/wire/fault.hpp"
+#include "core/wire/type.hpp"
+
+#include <optional>
+#include <vector>
+
+namespace limbledger::service {
+
+inline constexpr std::string_view program_version = "1.0";
+
+struct NoParams {};
+BOOST_DESCRIBE_STRUCT(NoParams, (), ())
+
+enum class LedgerState { ready, locked, read_only };
+BOOST_DESCRIBE_ENUM(LedgerState, ready, locked, read_only)
+enum class DurabilityWord { memory, browser, disk };
+BOOST_DESCRIBE_ENUM(DurabilityWord, memory, browser, disk)
+enum class LedgerKindWord { clinic, demonstration, practice };
+BOOST_DESCRIBE_ENUM(LedgerKindWord, clinic, demonstration, practice)
+
+using AnyCount = wire::Count<0, 9007199254740991>;
+
+struct StoreHealth {
+  DurabilityWord durability{};
+  std::optional<AnyCount> entries;  // only while unlocked
+  bool read = false;                // the newest entry of each chain was read back and has the hash that its head names
+  std::optional<model::Word> fault; // the code, when it was not
+};
+BOOST_DESCRIBE_STRUCT(StoreHealth, (), (durability, entries, read, fault))
+struct ProtocolRange {
+  AnyCount oldest;
+  AnyCount newest;
+};
+BOOST_DESCRIBE_STRUCT(ProtocolRange, (), (oldest, newest))
+struct Limits {
+  AnyCount message_bytes;
+  AnyCount depth;
+  AnyCount batch;
+  AnyCount findings_a_call;
+  AnyCount name;
+  AnyCount remark;
+  AnyCount text;
+};
+BOOST_DESCRIBE_STRUCT(Limits, (), (message_bytes, depth, batch, findings_a_call, name, remark, text))
+struct HealthResult {
+  LedgerState state{};
+  StoreHealth store;
+  ProtocolRange protocol;
+  model::EditionId edition;
+  Limits limits;
+  LedgerKindWord ledger_kind{};
+  std::vector<wire::Name> examiners;  // labels of those who can unlock
+  wire::Name version;                 // of the program
+};
+BOOST_DESCRIBE_STRUCT(HealthResult, (), (state, store, protocol, edition, limits, ledger_kind, examiners, version))
+// No scope, also while locked.
+[[nodiscard]] Result<HealthResult> health_check(Context& context, const NoParams& params);
+
+enum class ScopeWord { none, examiner, kiosk, viewer, sync };
+BOOST_DESCRIBE_ENUM(ScopeWord, none, examiner, kiosk, viewer, sync)
+
+struct SessionOpenParams {
+  std::optional<wire::Name> token;  // both are the carrier's to check; a call that comes here has passed
+  std::optional<wire::Name> once;
+  std::optional<wire::Name> client;
+  std::optional<wire::Count<0, 9999>> protocol;
+  std::optional<wire::Name> examiner;  // who means to unlock
+};
+BOOST_DESCRIBE_STRUCT(SessionOpenParams, (), (token, once, client, protocol, examiner))
+struct SessionOpenResult {
+  ScopeWord scope{};
+  std::optional<model::Instant> expires_at;
+  bool locked = false;
+  std::optional<wire::Name> cursor;
+  wire::Count<0, 9999> protocol;
+};
+BOOST_DESCRIBE_STRUCT(SessionOpenResult, (), (scope, expires_at, locked, cursor, protocol))
+// No scope, also while locked. Faults: protocol.version (with oldest and newest), examiner.unknown.
+[[nodiscard]] Result<SessionOpenResult> session_open(Context& context, const SessionOpenParams& params);
+
+struct SessionEndResult {
+  bool ended = false;
+};
+BOOST_DESCRIBE_STRUCT(SessionEndResult, (), (ended))
+// Scope A, also while locked. Ends the talk; the ledger stays as it is.
+[[nodiscard]] Result<SessionEndResult> session_end(Context& context, const NoParams& params);
+
+struct UnlockParams {
+  std::optional<wire::Name> examiner;  // label or id; absent: whoever the passphrase opens for
+  wire::Name passphrase;               // or the printed code
+};
+BOOST_DESCRIBE_STRUCT(UnlockParams, (), (examiner, passphrase))
+struct UnlockResult {
+  model::ExaminerId examiner;
+  model::Instant locks_at;  // unless something is asked for before
+};
+BOOST_DESCRIBE_STRUCT(UnlockResult, (), (examiner, locks_at))
+// Scope A, also while locked. Faults: value.empty, ledger.passphrase, ledger.wait (wait_s), examiner.unknown.
+[[nodiscard]] Result<UnlockResult> ledger_unlock(Context& context, const UnlockParams& params);
+
+struct LockResult {
+  bool locked = false;
+};
+BOOST_DESCRIBE_STRUCT(LockResult, (), (locked))
+// Scope A, also while locked.
+[[nodiscard]] Result<LockResult> ledger_lock(Context& context, const NoParams& params);
+
+}  // namespace limbledger::service

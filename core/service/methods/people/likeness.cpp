@@ -1,0 +1,134 @@
+#include "core/service/methods/people/likeness.hpp"
+
+#include <algorithm>
+
+namespace limbledger::service {
+
+namespace {
+
+enum class Alike : std::uint8_t { no, similar, letters, same };
+
+// Short names have no slips: half of all short names are one letter apart.
+[[nodiscard]] std::size_t slips_allowed(const Letters& name) { return name.size() < 5 ? 0 : (name.size() < 12 ? 1 : 2); }
+
+[[nodiscard]] Alike compare(const Letters& a, const Letters& b) {
+  if (a == b) {
+    return Alike::same;
+  }
+  if (look_alike_skeleton(a) == look_alike_skeleton(b)) {
+    return Alike::letters;
+  }
+  const std::size_t most = std::min(slips_allowed(a), slips_allowed(b));
+  return most > 0 && slips_between(a, b, most) <= most ? Alike::similar : Alike::no;
+}
+
+[[nodiscard]] std::vector<Letters> names_of(const model::Person& person) {
+  std::vector<Letters> out;
+  for (const model::PersonName& name : person.names.value_or(std::vector<model::PersonName>{})) {
+    if (Letters folded = folded_name(name.text.text); !folded.empty()) {
+      out.push_back(std::move(folded));
+    }
+  }
+  return out;
+}
+
+[[nodiscard]] Alike compare(const std::vector<Letters>& a, const std::vector<Letters>& b) {
+  Alike best = Alike::no;
+  for (const Letters& one : a) {
+    for (const Letters& other : b) {
+      best = std::max(best, compare(one, other));
+    }
+  }
+  return best;
+}
+
+[[nodiscard]] bool share_identifier(const model::Person& a, const model::Person& b) {
+  if (!a.identifiers || !b.identifiers) {
+    return false;
+  }
+  // The number as text: leading zeros make another number. The issuer as people write it.
+  return std::any_of(a.identifiers->begin(), a.identifiers->end(), [&](const model::Identifier& one) {
+    return std::any_of(b.identifiers->begin(), b.identifiers->end(), [&](const model::Identifier& other) {
+      return one.text == other.text && folded_words(one.issuer.text) == folded_words(other.issuer.text);
+    });
+  });
+}
+
+[[nodiscard]] bool swapped_day_and_month(const model::Birth& a, const model::Birth& b) {
+  return a.date && b.date && a.date->day != 0 && b.date->day != 0 && a.date->year == b.date->year && a.date->month != a.date->day &&
+         a.date->month == b.date->day && a.date->day == b.date->month;
+}
+
+[[nodiscard]] std::string_view birth_word(const std::optional<model::Birth>& a, const std::optional<model::Birth>& b) {
+  const auto days_a = birth_days(a);
+  const auto days_b = birth_days(b);
+  if (!days_a || !days_b) {
+    return "";
+  }
+  if (!days_a->meets(*days_b)) {
+    return swapped_day_and_month(*a, *b) ? "swapped_day_month" : "other_birth";
+  }
+  return days_a->first == days_a->last && days_b->first == days_b->last ? "same_birth" : "birth_may_agree";
+}
+
+[[nodiscard]] bool share_home(const model::Person& a, const model::Person& b) {
+  return a.home && b.home && folded_name(a.home->text) == folded_name(b.home->text);
+}
+
+}  // namespace
+
+std::optional<Days> birth_days(const std::optional<model::Birth>& birth) {
+  if (!birth) {
+    return std::nullopt;
+  }
+  if (birth->date) {
+    return Days{birth->date->first_day(), birth->date->last_day()};
+  }
+  if (!birth->age_years || !birth->on) {
+    return std::nullopt;
+  }
+  // Completed years on a day: born up to a year less a day before the birthday of that age. 365.25 days, rounded outwards.
+  const std::int64_t around = birth->plus_minus ? birth->plus_minus->steps : 0;
+  const std::int64_t oldest = birth->age_years->steps + around + 1;
+  const std::int64_t youngest = std::max<std::int64_t>(birth->age_years->steps - around, 0);
+  return Days{birth->on->first_day() - (oldest * 1461 + 3) / 4, birth->on->last_day() - youngest * 1461 / 4 + (youngest > 0 ? 1 : 0)};
+}
+
+std::vector<LookAlike> look_alikes_of(const model::PersonId& id, const model::Person& person,
+                                      const std::map<model::PersonId, model::Person>& all) {
+  const std::vector<Letters> names = names_of(person);
+  std::vector<LookAlike> out;
+  for (const auto& [other_id, other] : all) {
+    if (other_id == id) {
+      continue;
+    }
+    const bool number = share_identifier(person, other);
+    const Alike alike = compare(names, names_of(other));
+    if (!number && alike == Alike::no) {
+      continue;
+    }
+    const std::string_view birth = birth_word(person.birth, other.birth);
+    const bool home = share_home(person, other);
+    // Father and son: the same name in one house is worth a warning whatever the births.
+    if (!number && birth == "other_birth" && !(home && alike == Alike::same)) {
+      continue;
+    }
+    LookAlike like;
+    like.person = other_id;
+    const auto add = [&](bool holds, std::string_view word) {
+      if (holds) {
+        like.because.push_back({std::string(word)});
+      }
+    };
+    add(alike == Alike::same, "same_name");
+    add(alike == Alike::letters, "look_alike_letters");
+    add(alike == Alike::similar, "similar_name");
+    add(!birth.empty(), birth);
+    add(home, "same_home");
+    add(number, "same_identifier");
+    out.push_back(std::move(like));
+  }
+  return out;
+}
+
+}  // namespace limbledger::service

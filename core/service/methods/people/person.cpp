@@ -1,0 +1,333 @@
+#include "core/service/methods/people/person.hpp"
+
+#include "core/ledger/log/log.hpp"
+#include "core/service/methods/people/changes.hpp"
+
+namespace limbledger::service {
+
+namespace {
+
+constexpr std::size_t page_default = 50;
+
+void trim(wire::Name& name) { name.text = trimmed(name.text); }
+
+[[nodiscard]] model::PersonBody tidied(model::PersonBody body) {
+  if (body.names) {
+    for (model::PersonName& name : *body.names) {
+      trim(name.text);
+    }
+  }
+  if (body.identifiers) {
+    for (model::Identifier& identifier : *body.identifiers) {
+      trim(identifier.issuer);
+      trim(identifier.text);
+    }
+  }
+  if (body.home) {
+    trim(*body.home);
+  }
+  return body;
+}
+
+void check_birth(const model::Birth& birth, const std::string& path, std::vector<wire::Fault>& faults) {
+  if (birth.date.has_value() == birth.age_years.has_value()) {
+    faults.push_back({"value.all_or_one", path, "date, or age_years with on"});
+  } else if (birth.age_years && !birth.on) {
+    faults.push_back({"params.missing", path + "/on", "the day the age was true"});
+  } else if (birth.date && (birth.plus_minus || birth.on)) {
+    faults.push_back({"value.all_or_one", path, "date alone, or age_years with on"});
+  }
+}
+
+[[nodiscard]] Result<void> check_body(const model::PersonBody& body, const std::string& path) {
+  std::vector<wire::Fault> faults;
+  const auto filled = [&](const wire::Name& name, const std::string& where) {
+    if (name.text.empty()) {
+      faults.push_back({"value.empty", where, "at least one character"});
+    }
+  };
+  if (body.names) {
+    if (body.names->empty()) {
+      faults.push_back({"value.empty", path + "/names", "at least one name"});
+    }
+    for (std::size_t i = 0; i < body.names->size(); ++i) {
+      filled((*body.names)[i].text, path + "/names/" + std::to_string(i) + "/text");
+    }
+  }
+  if (body.birth) {
+    check_birth(*body.birth, path + "/birth", faults);
+  }
+  if (body.home) {
+    filled(*body.home, path + "/home");
+  }
+  if (body.identifiers) {
+    for (std::size_t i = 0; i < body.identifiers->size(); ++i) {
+      filled((*body.identifiers)[i].issuer, path + "/identifiers/" + std::to_string(i) + "/issuer");
+      filled((*body.identifiers)[i].text, path + "/identifiers/" + std::to_string(i) + "/text");
+    }
+  }
+  if (!faults.empty()) {
+    return wire::Refusal(std::move(faults));
+  }
+  return {};
+}
+
+[[nodiscard]] Result<std::vector<LookAlike>> look_alikes(Context& context, const model::PersonId& id, const model::Person& person) {
+  const auto all = context.desk->records().persons();
+  if (!all) {
+    return all.error();
+  }
+  return look_alikes_of(id, person, **all);
+}
+
+[[nodiscard]] Result<PersonReply> reply_of(Context& context, const model::PersonId& id, const Written& written) {
+  const auto record = context.desk->records().person(id);
+  if (!record) {
+    return record.error();
+  }
+  const ledger::PersonFold fold = (*record)->fold;
+  auto alike = look_alikes(context, id, fold.person);
+  if (!alike) {
+    return alike.error();
+  }
+  PersonReply reply;
+  reply.person = fold.person;
+  if (!fold.conflicts.empty()) {
+    reply.conflicts = fold.conflicts;
+  }
+  if (!fold.marks.empty()) {
+    reply.marks = fold.marks;
+  }
+  reply.revision = written.revision;
+  if (written.repeat) {
+    reply.repeat = true;
+  }
+  reply.look_alikes = std::move(*alike);
+  return reply;
+}
+
+[[nodiscard]] std::vector<std::size_t> person_nodes(const ledger::Graph& graph) {
+  std::vector<std::size_t> nodes;
+  for (std::size_t i = 0; i < graph.size(); ++i) {
+    if (std::holds_alternative<model::PersonBody>(graph.at(i).body())) {
+      nodes.push_back(i);
+    }
+  }
+  return nodes;
+}
+
+[[nodiscard]] Result<void> check_amendment(Context& context, const PersonAmendParams& params, const model::PersonBody& changes) {
+  const auto record = context.desk->records().person(params.person);
+  if (!record) {
+    return record.error();
+  }
+  const std::vector<ledger::Opened>& operations = (*record)->operations;
+  if (auto seen = check_seen(params.seen, operations); !seen) {
+    return seen;
+  }
+  if (!changes_anything(changes)) {
+    return wire::Fault{"value.empty", "/changes", "at least one member"};
+  }
+  if (auto good = check_body(changes, "/changes"); !good) {
+    return good;
+  }
+  if (auto known = check_replaces(params.replaces, operations); !known) {
+    return known;
+  }
+  const ledger::Graph graph(operations);
+  return values_are_named(graph, person_nodes(graph), changes, params.replaces,
+                          [](std::string_view member) { return member == "names" || member == "identifiers"; });
+}
+
+// What is looked for, made ready once.
+struct Wanted {
+  std::vector<Letters> words;
+  std::string text;  // as typed, for numbers
+  std::optional<Days> birth;
+  std::vector<Letters> home;
+};
+
+// How well one wanted word is found among the words of a name.
+enum class Match : std::uint8_t { none, similar, letters, exact };
+
+[[nodiscard]] Match match_word(const Letters& wanted, const std::vector<Letters>& words) {
+  Match best = Match::none;
+  const Letters skeleton = look_alike_skeleton(wanted);
+  for (const Letters& word : words) {
+    if (word.find(wanted) != Letters::npos) {
+      return Match::exact;
+    }
+    if (look_alike_skeleton(word).find(skeleton) != Letters::npos) {
+      best = Match::letters;
+    } else if (wanted.size() >= 4 && slips_between(wanted, word, 1) <= 1) {
+      best = std::max(best, Match::similar);
+    }
+  }
+  return best;
+}
+
+// The worst found word decides.
+[[nodiscard]] Match match_names(const std::vector<Letters>& wanted, const model::Person& person) {
+  Match best = Match::none;
+  for (const model::PersonName& name : person.names.value_or(std::vector<model::PersonName>{})) {
+    const std::vector<Letters> words = folded_words(name.text.text);
+    Match worst = wanted.empty() ? Match::none : Match::exact;
+    for (const Letters& word : wanted) {
+      worst = std::min(worst, match_word(word, words));
+    }
+    best = std::max(best, worst);
+  }
+  return best;
+}
+
+[[nodiscard]] bool has_number(const std::string& text, const model::Person& person) {
+  const auto& identifiers = person.identifiers;
+  return identifiers && std::any_of(identifiers->begin(), identifiers->end(), [&](const model::Identifier& one) { return one.text.text == text; });
+}
+
+// Nothing when a criterion is not met; without criteria everyone is found, without reasons.
+[[nodiscard]] std::optional<std::vector<model::Word>> reasons(const PersonFindParams& params, const Wanted& wanted, const model::Person& person) {
+  std::vector<model::Word> because;
+  if (params.text) {
+    const Match match = match_names(wanted.words, person);
+    const bool number = has_number(wanted.text, person);
+    if (match == Match::none && !number) {
+      return std::nullopt;
+    }
+    if (match != Match::none) {
+      because.push_back({match == Match::exact ? "name" : (match == Match::letters ? "look_alike_letters" : "similar_name")});
+    }
+    if (number) {
+      because.push_back({"identifier"});
+    }
+  }
+  if (params.birth) {
+    const auto born = birth_days(person.birth);
+    if (!born || !born->meets(*wanted.birth)) {
+      return std::nullopt;
+    }
+    because.push_back({"birth"});
+  }
+  if (params.home) {
+    const std::vector<Letters> home = person.home ? folded_words(person.home->text) : std::vector<Letters>{};
+    if (std::any_of(wanted.home.begin(), wanted.home.end(), [&](const Letters& word) { return match_word(word, home) != Match::exact; })) {
+      return std::nullopt;
+    }
+    because.push_back({"home"});
+  }
+  return because;
+}
+
+[[nodiscard]] Result<Wanted> prepared(const PersonFindParams& params) {
+  Wanted wanted;
+  if (params.text) {
+    wanted.text = trimmed(params.text->text);
+    wanted.words = folded_words(wanted.text);
+    if (wanted.text.empty()) {
+      return wire::Fault{"value.empty", "/text", "at least one character"};
+    }
+  }
+  if (params.birth) {
+    wanted.birth = Days{params.birth->first_day(), params.birth->last_day()};
+  }
+  if (params.home) {
+    wanted.home = folded_words(params.home->text);
+    if (wanted.home.empty()) {
+      return wire::Fault{"value.empty", "/home", "at least one letter"};
+    }
+  }
+  return wanted;
+}
+
+}  // namespace
+
+Result<PersonReply> person_register(Context& context, const PersonRegisterParams& params) {
+  const model::PersonBody body = tidied({params.names, params.birth, params.sex, params.norm_sex, params.home, params.identifiers});
+  if (auto good = check_body(body, ""); !good) {
+    return good.error();
+  }
+  const model::ObjectId object = context.desk->log().object_for(ledger::ObjectType::person, params.request, 0);
+  ledger::NewOperation operation = operation_for(context, object, ledger::ObjectType::person, "person", params.request, {});
+  operation.body_json = wire::write(body);
+  const auto written = write(context, {operation}, [] { return Result<void>(); });
+  if (!written) {
+    return written.error();
+  }
+  return reply_of(context, model::PersonId{object.bytes}, *written);
+}
+
+Result<PersonReply> person_amend(Context& context, const PersonAmendParams& params) {
+  const model::PersonBody changes = tidied(params.changes);
+  const model::ObjectId object = model::as_object(params.person);
+  ledger::NewOperation operation = operation_for(context, object, ledger::ObjectType::person, "person_change", params.request, params.seen);
+  operation.replaces = params.replaces;
+  operation.body_json = wire::write(changes);
+  const auto written = write(context, {operation}, [&] { return check_amendment(context, params, changes); });
+  if (!written) {
+    return written.error();
+  }
+  return reply_of(context, params.person, *written);
+}
+
+Result<PersonFindResult> person_find(Context& context, const PersonFindParams& params) {
+  const auto wanted = prepared(params);
+  if (!wanted) {
+    return wanted.error();
+  }
+  const auto all = context.desk->records().persons();
+  if (!all) {
+    return all.error();
+  }
+  const std::size_t limit = params.limit ? static_cast<std::size_t>(params.limit->steps) : page_default;
+  PersonFindResult result;
+  // By id: whoever is registered between two pages comes before or after the cursor and shifts nobody.
+  for (auto row = params.cursor ? (*all)->upper_bound(*params.cursor) : (*all)->begin(); row != (*all)->end(); ++row) {
+    auto because = reasons(params, *wanted, row->second);
+    if (!because) {
+      continue;
+    }
+    if (result.people.size() == limit) {
+      result.cursor = result.people.back().person.person;
+      break;
+    }
+    result.people.push_back({row->second, std::move(*because)});
+  }
+  return result;
+}
+
+Result<PersonReadResult> person_read(Context& context, const PersonReadParams& params) {
+  const auto record = context.desk->records().person(params.person);
+  if (!record) {
+    return record.error();
+  }
+  const ledger::PersonFold fold = (*record)->fold;
+  const auto exams = context.desk->records().exams();
+  if (!exams) {
+    return exams.error();
+  }
+  PersonReadResult result;
+  result.person = fold.person;
+  if (!fold.conflicts.empty()) {
+    result.conflicts = fold.conflicts;
+  }
+  if (!fold.marks.empty()) {
+    result.marks = fold.marks;
+  }
+  result.revision = fold.person.revision.value_or(std::vector<model::EntryId>{});
+  for (const auto& [id, exam] : **exams) {
+    if (std::find(exam.persons.begin(), exam.persons.end(), params.person) != exam.persons.end()) {
+      result.exams.push_back(exam);
+    }
+  }
+  std::stable_sort(result.exams.begin(), result.exams.end(), [](const ledger::ListedExam& a, const ledger::ListedExam& b) {
+    return b.examined_at < a.examined_at;
+  });
+  auto alike = look_alikes(context, params.person, fold.person);
+  if (!alike) {
+    return alike.error();
+  }
+  result.look_alikes = std::move(*alike);
+  return result;
+}
+
+}  // namespace limbledger::service

@@ -1,0 +1,88 @@
+// person.register, person.amend, person.find, person.read. A person may be one name and nothing else. Names and numbers
+// are kept code point for code point but for spaces around them; a number belongs to its issuer. Look-alikes are shown
+// with the reasons, and nobody is merged. Unknown stays unknown: an amended member must name what it replaces.
+#pragma once
+
+#include "core/ledger/log/index.hpp"
+#include "core/model/exam/exam.hpp"
+#include "core/service/methods/people/likeness.hpp"
+#include "core/service/writing.hpp"
+
+#include <optional>
+#include <vector>
+
+namespace limbledger::service {
+
+struct PersonReply {
+  model::Person person;
+  std::optional<std::vector<model::Conflict>> conflicts;
+  std::optional<std::vector<model::EntryMark>> marks;
+  std::vector<model::EntryId> revision;
+  std::optional<bool> repeat;
+  std::vector<LookAlike> look_alikes;
+};
+BOOST_DESCRIBE_STRUCT(PersonReply, (), (person, conflicts, marks, revision, repeat, look_alikes))
+
+struct PersonRegisterParams {
+  std::vector<model::PersonName> names;
+  std::optional<model::Birth> birth;
+  model::Sex sex{};
+  std::optional<model::NormSex> norm_sex;
+  std::optional<wire::Name> home;
+  std::optional<std::vector<model::Identifier>> identifiers;
+  model::RequestId request;
+};
+BOOST_DESCRIBE_STRUCT(PersonRegisterParams, (), (names, birth, sex, norm_sex, home, identifiers, request))
+// Scope E; writes. Faults: value.empty, value.all_or_one (birth), request.reused.
+[[nodiscard]] Result<PersonReply> person_register(Context& context, const PersonRegisterParams& params);
+
+struct PersonAmendParams {
+  model::PersonId person;
+  model::PersonBody changes;
+  std::vector<model::EntryId> replaces;
+  std::vector<model::EntryId> seen;
+  model::RequestId request;
+};
+BOOST_DESCRIBE_STRUCT(PersonAmendParams, (), (person, changes, replaces, seen, request))
+// Scope E; writes. Faults besides: person.unknown, revision.unknown, format.newer, finding.stale (a value that stands and
+// was not named). Names and identifiers add to those that stand unless they replace their entry.
+[[nodiscard]] Result<PersonReply> person_amend(Context& context, const PersonAmendParams& params);
+
+struct PersonFindParams {
+  std::optional<wire::Name> text;  // words of a name, or a number; all must be found
+  std::optional<model::PartialDate> birth;
+  std::optional<wire::Name> home;
+  std::optional<wire::Count<1, 500>> limit;
+  std::optional<model::PersonId> cursor;
+};
+BOOST_DESCRIBE_STRUCT(PersonFindParams, (), (text, birth, home, limit, cursor))
+struct FoundPerson {
+  model::Person person;
+  std::vector<model::Word> because;  // name, similar_name, look_alike_letters, identifier, birth, home
+};
+BOOST_DESCRIBE_STRUCT(FoundPerson, (), (person, because))
+struct PersonFindResult {
+  std::vector<FoundPerson> people;        // by id
+  std::optional<model::PersonId> cursor;  // the last one shown, when there are more
+};
+BOOST_DESCRIBE_STRUCT(PersonFindResult, (), (people, cursor))
+// Scope E V. Faults: value.empty.
+[[nodiscard]] Result<PersonFindResult> person_find(Context& context, const PersonFindParams& params);
+
+struct PersonReadParams {
+  model::PersonId person;
+};
+BOOST_DESCRIBE_STRUCT(PersonReadParams, (), (person))
+struct PersonReadResult {
+  model::Person person;
+  std::optional<std::vector<model::Conflict>> conflicts;
+  std::optional<std::vector<model::EntryMark>> marks;
+  std::vector<model::EntryId> revision;
+  std::vector<ledger::ListedExam> exams;  // newest first
+  std::vector<LookAlike> look_alikes;
+};
+BOOST_DESCRIBE_STRUCT(PersonReadResult, (), (person, conflicts, marks, revision, exams, look_alikes))
+// Scope E V. Faults: person.unknown.
+[[nodiscard]] Result<PersonReadResult> person_read(Context& context, const PersonReadParams& params);
+
+}  // namespace limbledger::service

@@ -1,0 +1,59 @@
+// place.read and place.amend: where exams are done, how far help is, whom to call, what is there today, the local protocol
+// with its date. All places live under the clinic's own object, so `seen` is a revision of all of them together. What is
+// not listed is unknown. Minutes of travel are whole minutes.
+#pragma once
+
+#include "core/model/exam/exam.hpp"
+#include "core/service/writing.hpp"
+
+#include <optional>
+#include <vector>
+
+namespace limbledger::service {
+
+struct PlaceReadParams {
+  std::optional<model::PlaceId> place;
+};
+BOOST_DESCRIBE_STRUCT(PlaceReadParams, (), (place))
+struct ShownPlace {
+  model::Place place;
+  std::optional<std::vector<model::Conflict>> conflicts;
+  std::vector<model::EntryId> entries;  // those that give a value, for `replaces`
+};
+BOOST_DESCRIBE_STRUCT(ShownPlace, (), (place, conflicts, entries))
+struct PlaceReadResult {
+  std::vector<ShownPlace> places;        // by id
+  std::vector<model::EntryId> revision;  // empty while there is nothing
+};
+BOOST_DESCRIBE_STRUCT(PlaceReadResult, (), (places, revision))
+// Scope E V. Faults: place.unknown.
+[[nodiscard]] Result<PlaceReadResult> place_read(Context& context, const PlaceReadParams& params);
+
+struct PlaceChanges {
+  std::optional<wire::Name> name;
+  std::optional<std::vector<model::Travel>> travel;
+  std::optional<std::vector<model::Telephone>> telephones;
+  std::optional<std::vector<model::Here>> here;
+  std::optional<std::vector<model::Protocol>> protocols;
+  std::optional<std::vector<wire::Name>> endemic;
+};
+BOOST_DESCRIBE_STRUCT(PlaceChanges, (), (name, travel, telephones, here, protocols, endemic))
+struct PlaceAmendParams {
+  std::optional<model::PlaceId> place;  // absent: a new one
+  PlaceChanges changes;
+  std::vector<model::EntryId> replaces;
+  std::vector<model::EntryId> seen;  // may be empty while the clinic has no place at all
+  model::RequestId request;
+};
+BOOST_DESCRIBE_STRUCT(PlaceAmendParams, (), (place, changes, replaces, seen, request))
+struct PlaceAmendResult {
+  std::vector<ShownPlace> places;  // the one that was written
+  std::vector<model::EntryId> revision;
+  std::optional<bool> repeat;
+};
+BOOST_DESCRIBE_STRUCT(PlaceAmendResult, (), (places, revision, repeat))
+// Scope E; writes. Faults: place.unknown, value.empty, params.missing (name of a new one, seen), revision.unknown,
+// format.newer, finding.stale.
+[[nodiscard]] Result<PlaceAmendResult> place_amend(Context& context, const PlaceAmendParams& params);
+
+}  // namespace limbledger::service
