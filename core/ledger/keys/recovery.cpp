@@ -27,7 +27,7 @@ std::string to_letters(View bytes, std::size_t count) {
   for (std::size_t i = 0; i < count; ++i) {
     std::uint8_t value = 0;
     for (std::size_t bit = i * 5; bit < i * 5 + 5; ++bit) {
-      value = static_cast<std::uint8_t>((value << 1) | ((bytes[bit / 8] >> (7 - bit % 8)) & 1U));
+      value = static_cast<std::uint8_t>((value * 2U) | ((bytes[bit / 8] >> (7 - bit % 8)) & 1U));
     }
     out += alphabet[value];
   }
