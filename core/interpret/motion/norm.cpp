@@ -262,13 +262,14 @@ const reference::NormRow* norm_row(const reference::Edition& edition, const Norm
   const model::Item& item = *question.item;
   const reference::Mode mode = mode_of(item);
   const auto rank = [&](const reference::NormRow& row) {
-    return std::tuple(row.mode == mode ? 0 : 1, row.preferred ? 0 : 1, row.position && !question.positions.empty() ? 0 : 1, row.sex ? 0 : 1,
-                      row.age_high.steps - row.age_low.steps, row.row.text);
+    return std::tuple(row.mode == mode ? 0 : 1, row.preferred ? 0 : 1, row.status == model::Status::memory ? 1 : 0,
+                      row.position && !question.positions.empty() ? 0 : 1, row.sex ? 0 : 1, row.age_high.steps - row.age_low.steps, row.row.text);
   };
   const reference::NormRow* best = nullptr;
   for (const reference::NormRow& row : edition.norms()) {
     const bool same_motion = row.family == item.family && (!item.toward || row.toward == *item.toward);
-    const bool same_mode = row.mode == mode || row.mode == reference::Mode::unspecified;
+    // A row that does not say how the motion was made serves only where it is named as the one to fall back to.
+    const bool same_mode = row.mode == mode || (row.mode == reference::Mode::unspecified && row.preferred);
     const bool same_sex = !row.sex || *row.sex == question.sex || *row.sex == model::NormSex::unspecified;
     const bool same_age = question.age_years >= row.age_low.steps && question.age_years <= row.age_high.steps;
     // A reading in another position is another quantity; one in no recorded position may be met, and says so.

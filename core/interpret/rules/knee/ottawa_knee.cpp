@@ -102,6 +102,8 @@ struct Inputs {
   bool could_be_pregnant = false;
   bool pregnancy_recorded = false;
   std::vector<std::pair<const model::Finding*, model::Degrees>> flexions;
+
+  [[nodiscard]] bool pregnancy_asked_for() const { return pregnancy_recorded || could_be_pregnant; }
 };
 
 [[nodiscard]] std::optional<Between> age_of(const View& view, std::string& state) {
@@ -139,8 +141,8 @@ struct Inputs {
   return says_answer(finding);
 }
 
-[[nodiscard]] bool is_pregnancy(const model::ChoiceId& choice) { return choice.text == "pregnancy" || choice.text.ends_with(".pregnancy"); }
-[[nodiscard]] bool is_none(const model::ChoiceId& choice) { return choice.text == "none" || choice.text.ends_with(".none"); }
+[[nodiscard]] bool is_pregnancy(const model::ChoiceId& choice) { return choice.text == "pregnancy"; }
+[[nodiscard]] bool is_none(const model::ChoiceId& choice) { return choice.text == "none_of_these" || choice.text == "none"; }
 
 // Pregnancy is an exclusion of its own kind and is not counted here.
 [[nodiscard]] Said says_excluded(const model::Finding& finding) {
@@ -278,11 +280,12 @@ void hear_flexion(const View& view, Side side, Inputs& inputs) {
   const auto exclusions = both_of(input_items[at(OttawaInput::excl)]);
   const bool named = std::any_of(exclusions.begin(), exclusions.end(), [](const auto* f) { return settles(*f) && names_pregnancy(*f); });
   inputs.pregnancy_recorded = !pregnant.findings.empty() || named;
-  inputs.knee.pregnant = pregnant.findings.empty() ? Tri::no : pregnant.as_tri();
-  inputs.knee.pregnant = named ? Tri::yes : inputs.knee.pregnant;
-  inputs.states[at(OttawaInput::pregnant)] = named ? "known" : pregnant.state;
   const bool male = view.person() && view.person()->sex == model::Sex::male;
   inputs.could_be_pregnant = !male && (!inputs.knee.age || (inputs.knee.age->high >= 12 && inputs.knee.age->low <= 55));
+  // Not asked is never read as not pregnant where it could be.
+  const Tri unasked = inputs.could_be_pregnant ? Tri::undetermined : Tri::no;
+  inputs.knee.pregnant = named ? Tri::yes : (pregnant.findings.empty() ? unasked : pregnant.as_tri());
+  inputs.states[at(OttawaInput::pregnant)] = named ? "known" : pregnant.state;
   return inputs;
 }
 
@@ -380,7 +383,7 @@ void explain(const Inputs& inputs, const RuleResult& result, Working& working) {
   working.formula = {"positive if any of the five criteria is met; negative only if none is"};
   working.rows.push_back({{"okr/1995"}, {"STIELL1995"}, model::Status::read, Params().figure("age", 55000).figure("flexion_deg", 90000).figure("steps", 4000).figure("days", 7000).raw()});
   for (std::size_t i = 0; i < ottawa_input_count; ++i) {
-    if (i == at(OttawaInput::pregnant) && !inputs.pregnancy_recorded) {
+    if (i == at(OttawaInput::pregnant) && !inputs.pregnancy_asked_for()) {
       continue;
     }
     working.inputs.push_back({std::nullopt, model::Word{std::string(input_names[i])}, model::Word{inputs.states[i]}, std::nullopt});
@@ -406,7 +409,7 @@ void explain(const Inputs& inputs, const RuleResult& result, Working& working) {
     result.gate = failed_gate(inputs.knee, inputs.unreliable);
   }
   for (std::size_t i = 0; i < ottawa_input_count; ++i) {
-    if (i != at(OttawaInput::pregnant) || inputs.pregnancy_recorded) {
+    if (i != at(OttawaInput::pregnant) || inputs.pregnancy_asked_for()) {
       result.inputs.push_back({{std::string(input_names[i])}, {inputs.states[i]}});
     }
     if (!completed.settles[i]) {

@@ -1,0 +1,203 @@
+#include "core/report/page_judged.hpp"
+
+#include "core/interpret/assess.hpp"
+#include "core/report/text.hpp"
+#include "core/wire/parse.hpp"
+
+#include <algorithm>
+
+namespace limbledger::report {
+
+namespace {
+
+using interpret::RuleResult;
+using interpret::Statement;
+
+// Params as arguments: numbers choose and are not isolated, words are ours.
+[[nodiscard]] Args args_of(const wire::Raw& params) {
+  Args args;
+  const auto document = wire::parse(params.json);
+  if (!document) {
+    return args;
+  }
+  for (std::uint32_t at = document->root().first; at != 0; at = document->at(at).next) {
+    const wire::Node& node = document->at(at);
+    const bool number = node.kind == wire::NodeKind::number;
+    args.push_back({std::string(node.key), std::string(number ? node.raw : node.text), number, !number});
+  }
+  return args;
+}
+
+[[nodiscard]] std::string text_of(const Args& args, std::string_view name) {
+  for (const Arg& arg : args) {
+    if (arg.name == name) {
+      return arg.text;
+    }
+  }
+  return {};
+}
+
+[[nodiscard]] std::string people_of(const reference::NormRow& row, const Words& words) {
+  const bool child = row.age_high.steps < 18;
+  std::string group = child ? "children" : "people";
+  if (row.sex && *row.sex == model::NormSex::male) {
+    group = child ? "boys" : "men";
+  } else if (row.sex && *row.sex == model::NormSex::female) {
+    group = child ? "girls" : "women";
+  }
+  const std::string ages = wire::write_number(row.age_low.steps, 1) + "-" + wire::write_number(row.age_high.steps, 1);
+  return words.say("msg.group", {{"group", group, false, true}, {"ages", ages, false, true}});
+}
+
+// "motion.norm:knee.flexion_passive:left" -> the item.
+[[nodiscard]] model::ItemId item_of(const Statement& statement) {
+  const std::string& id = statement.statement.text;
+  const auto first = id.find(':');
+  const auto last = id.rfind(':');
+  return {first == std::string::npos || last <= first ? std::string() : id.substr(first + 1, last - first - 1)};
+}
+
+[[nodiscard]] std::string reading_of(const model::Exam& exam, const model::ItemId& item, const std::optional<model::Side>& side, const Words& words) {
+  std::vector<std::string> readings;
+  for (const model::Finding& finding : exam.findings ? *exam.findings : std::vector<model::Finding>{}) {
+    const bool stands = !finding.standing || *finding.standing == model::Standing::current || *finding.standing == model::Standing::in_conflict;
+    const auto* angle = std::get_if<model::Angle>(&finding.value);
+    if (stands && angle != nullptr && finding.item == item && side && finding.side == *side) {
+      readings.push_back(angle_text(words, *angle));
+    }
+  }
+  return joined(readings, " / ");
+}
+
+[[nodiscard]] std::string instruments_of(const model::Exam& exam, const model::ItemId& item, const std::optional<model::Side>& side, const Words& words) {
+  std::vector<std::string> names;
+  for (const model::Finding& finding : exam.findings ? *exam.findings : std::vector<model::Finding>{}) {
+    if (finding.item == item && side && finding.side == *side && finding.instrument) {
+      const std::string name = word_of(words, "instrument", finding.instrument->text);
+      if (std::find(names.begin(), names.end(), name) == names.end()) {
+        names.push_back(name);
+      }
+    }
+  }
+  return joined(names, " / ");
+}
+
+[[nodiscard]] std::string reason_of_gate(const RuleResult& rule, const Words& words) {
+  return rule.gate ? word_of(words, "rule.gate", rule.gate->text) : std::string();
+}
+
+[[nodiscard]] bool has_flag(const RuleResult& rule, std::string_view flag) {
+  return std::any_of(rule.flags.begin(), rule.flags.end(), [&](const model::Word& word) { return word.text == flag; });
+}
+
+// What outside the rule speaks against its negative.
+[[nodiscard]] std::string contradicted_by(const RuleResult& rule, const model::Exam& exam, const Words& words) {
+  std::vector<std::string> because;
+  for (const model::Finding& finding : exam.findings ? *exam.findings : std::vector<model::Finding>{}) {
+    const auto* count = std::get_if<model::CountValue>(&finding.value);
+    const auto* answer = std::get_if<model::Answer>(&finding.value);
+    const bool bone = finding.item.text.ends_with(".bone_tender_elsewhere") && finding.side == rule.side && answer != nullptr && answer->answer == model::AnswerWord::yes;
+    const bool walk = finding.item.text == "gait.steps_now" && ((count != nullptr && count->count.steps < 4) ||
+                                                                  (answer != nullptr && answer->answer == model::AnswerWord::no));
+    if (bone || walk) {
+      because.push_back(words.say("msg." + rule.rule.text + (bone ? ".contradicted_bone" : ".contradicted_walk")));
+    }
+  }
+  std::sort(because.begin(), because.end());
+  because.erase(std::unique(because.begin(), because.end()), because.end());
+  return joined(because);
+}
+
+[[nodiscard]] std::string outcome_line(const RuleResult& rule, const model::Exam& exam, const Words& words) {
+  const std::string name = "msg." + rule.rule.text + ".";
+  switch (rule.outcome) {
+    case interpret::Outcome::positive:
+      return words.say(name + "positive");
+    case interpret::Outcome::negative:
+      return has_flag(rule, "contradicted") ? words.say(name + "negative_contradicted", {{"because", contradicted_by(rule, exam, words), false, true}})
+                                            : words.say(name + "negative");
+    case interpret::Outcome::undetermined: {
+      std::vector<std::string> needs;
+      for (const interpret::Settle& settle : rule.settle) {
+        needs.push_back(words.say("msg.change." + settle.input.text));
+      }
+      return words.say(name + "undetermined", {{"needs", joined(needs), false, true}});
+    }
+    case interpret::Outcome::not_applicable:
+      return words.say(name + "not_applicable", {{"gate", reason_of_gate(rule, words), false, true}});
+  }
+  return {};
+}
+
+}  // namespace
+
+std::string statement_text(const Statement& statement, const model::Exam& exam, const Words& words, const reference::Edition& edition) {
+  const model::ItemId item = item_of(statement);
+  Args args = args_of(statement.params);
+  const std::string difference = text_of(args, "difference_deg");
+  std::vector<std::string> people;
+  std::vector<std::string> sources;
+  for (const model::RowId& row : statement.rows) {
+    for (const reference::NormRow& norm : edition.norms()) {
+      if (norm.row == row) {
+        people.push_back(people_of(norm, words));
+        sources.push_back(norm.source.text);
+      }
+    }
+  }
+  args.push_back({"what", item_label(words, edition, item), false, true});
+  args.push_back({"side", statement.side ? ", " + side_of(words, *statement.side) + "," : "", false, true});
+  args.push_back({"reading", reading_of(exam, item, statement.side, words), false, true});
+  args.push_back({"who", joined(people), false, true});
+  args.push_back({"how", instruments_of(exam, item, statement.side, words), false, true});
+  args.push_back({"other", text_of(args, "other_deg"), true});
+  args.push_back({"needed", text_of(args, "needed_deg"), true});
+  args.push_back({"difference", !difference.empty() && difference.front() == '-' ? difference.substr(1) : difference, true});
+  std::vector<std::string> parts{words.say(statement.message.text, args)};
+  if (std::any_of(args.begin(), args.end(), [](const Arg& arg) { return arg.name == "methods_differ"; })) {
+    parts.push_back(words.say("msg.motion.methods_differ"));
+  }
+  if (!sources.empty()) {
+    parts.push_back(words.say("msg.motion.source", {{"source", joined(sources), false, true}}));
+  }
+  return joined(parts, "; ") + ".";
+}
+
+std::vector<std::string> rule_lines(const RuleResult& rule, const model::Exam& exam, const std::optional<model::Person>& person,
+                                    const model::PartialDate& as_of, const Words& words, const reference::Edition& edition) {
+  std::vector<std::string> lines{outcome_line(rule, exam, words) + "."};
+  if (rule.outcome == interpret::Outcome::positive) {
+    const model::StatementId id{rule.rule.text + ":" + std::string(wire::type_of<model::Side>().words[static_cast<std::size_t>(rule.side)])};
+    const auto working = interpret::explain(exam, person, {}, edition, {as_of, {}, std::nullopt}, id);
+    std::vector<std::string> met;
+    constexpr std::string_view is_met = ": met";
+    for (const wire::Name& line : working ? working->lines : std::vector<wire::Name>{}) {
+      if (line.text.ends_with(is_met) && !line.text.starts_with("days ")) {
+        met.push_back(line.text.substr(0, line.text.size() - is_met.size()));
+      }
+    }
+    if (!met.empty()) {
+      lines.push_back(words.say("msg.rule.criteria", {{"criteria", joined(met, "; "), false, true}}) + ".");
+    }
+  }
+  for (const interpret::Settle& settle : rule.settle) {
+    std::vector<std::string> answers;
+    for (const interpret::SettleAnswer& answer : settle.answers) {
+      answers.push_back(words.say("msg.rule.answer", {{"if", answer.if_.text, false, true}, {"gives", enum_word(words, "outcome", answer.gives), false, true}}));
+    }
+    lines.push_back(words.say("msg.rule.settle", {{"input", words.say("msg.change." + settle.input.text), false, true}, {"answers", joined(answers, "; "), false, true}}) + ".");
+  }
+  for (const model::Word& flag : rule.flags) {
+    if (flag.text != "contradicted") {
+      lines.push_back(word_of(words, "rule.flag", flag.text) + ".");
+    }
+  }
+  return lines;
+}
+
+std::string contradiction_text(const interpret::Contradiction& contradiction, const Words& words) {
+  const std::string side = contradiction.side ? side_of(words, *contradiction.side) + ": " : std::string();
+  return side + words.say(contradiction.message.text, args_of(contradiction.params));
+}
+
+}  // namespace limbledger::report

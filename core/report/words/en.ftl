@@ -1,0 +1,278 @@
+# What the program says to a clinician. A dot in a message name is a dash here. Language: English. Reviewed by: nobody yet.
+# Wording rules: findings are described, never commanded; nothing is called by the words that a negative rule or a silence does
+# not earn (a test reads every message for them).
+
+## Motion. Variables: what (item), side (capitals), reading, low, high, error_deg, who (men 20-44), how (instrument), other,
+## difference, needed.
+
+msg-motion-within = { $what }{ $side } { $reading }: within the reference interval for { $who } ({ $low } to { $high }), { $how }
+msg-motion-within_taught = { $what }{ $side } { $reading }: within the taught values for { $who } ({ $low } to { $high }), { $how }; the figure was not read at its source
+msg-motion-below = { $what }{ $side } { $reading }: below the reference interval for { $who } ({ $low } to { $high }), by more than the error of the { $how }
+msg-motion-below_taught = { $what }{ $side } { $reading }: below the taught values for { $who } ({ $low } to { $high }), by more than the error of the { $how }; the figure was not read at its source
+msg-motion-above = { $what }{ $side } { $reading }: above the reference interval for { $who } ({ $low } to { $high }), by more than the error of the { $how }
+msg-motion-above_taught = { $what }{ $side } { $reading }: above the taught values for { $who } ({ $low } to { $high }), by more than the error of the { $how }; the figure was not read at its source
+msg-motion-not_distinguishable = { $what }{ $side } { $reading }: cannot be told from the edge of the reference interval for { $who } ({ $low } to { $high }), { $how }, error { $error_deg }
+msg-motion-norms_disagree = { $what }{ $side } { $reading }: the figures that may apply ({ $who }) do not agree; age or sex is not known closely enough
+msg-motion-no_norm = { $what }{ $side } { $reading }: no measured figures for this age, position or way of measuring; compare with the other side and the own past
+msg-motion-no_norm_fused = { $what }{ $side } { $reading }: fused joint, not compared with other people
+msg-motion-no_norm_implant = { $what }{ $side } { $reading }: replaced joint, not compared with other people
+msg-motion-needs_age = { $what }{ $side } { $reading }: age not known, not compared with other people
+msg-motion-needs_instrument = { $what }{ $side } { $reading }: cannot say yet: needs the instrument
+msg-motion-unresolved = { $what }{ $side }: written { $reading }, meaning not settled; not compared until someone says which is meant
+msg-motion-words_only = { $what }{ $side }: written in words ({ $reading }); a number is needed to compare
+
+msg-motion-side_below = { $what }{ $side } { $reading }: less than the other side ({ $other }) by { $difference }; more than the { $needed } needed to believe it
+msg-motion-side_above = { $what }{ $side } { $reading }: more than the other side ({ $other }) by { $difference }; more than the { $needed } needed to believe it
+msg-motion-side_not_distinguishable = { $what }{ $side } { $reading }: cannot be told from the other side ({ $other }); { $needed } needed to believe a difference
+msg-motion-side_needs_instrument = { $what }{ $side } { $reading }: sides not compared, needs the instrument of both
+msg-motion-side_other_position = { $what }{ $side } { $reading }: sides not compared, measured in different positions
+msg-motion-past_below = { $what }{ $side } { $reading }: less than last time ({ $other }) by { $difference }; more than the { $needed } needed to believe it
+msg-motion-past_above = { $what }{ $side } { $reading }: more than last time ({ $other }) by { $difference }; more than the { $needed } needed to believe it
+msg-motion-past_not_distinguishable = { $what }{ $side } { $reading }: cannot be told from last time ({ $other }); { $needed } needed to believe a change
+msg-motion-past_needs_instrument = { $what }{ $side } { $reading }: not compared with last time, needs the instrument of both
+msg-motion-past_other_position = { $what }{ $side } { $reading }: not compared with last time, measured in different positions
+msg-motion-methods_differ = measured with different instruments
+msg-motion-less_than_full = needs also: { $missing }
+msg-motion-source = source { $source }
+
+msg-contradiction-active_beyond_passive = Active motion ({ $active_deg }) goes further than passive ({ $passive_deg }): exchanged, pain, or another instrument?
+
+msg-group = { $group ->
+    [men] men { $ages }
+    [women] women { $ages }
+    [boys] boys { $ages }
+    [girls] girls { $ages }
+    [children] children { $ages }
+   *[people] people { $ages }
+ }
+
+## What would change a statement.
+
+msg-change-repeat_reading = a repeated reading, or an instrument with a smaller error
+msg-change-age_or_sex = a closer age, or which figures to compare with
+msg-change-birth = the birth date or an age
+msg-change-instrument = the instrument
+msg-change-same_position = a reading in the same position
+msg-change-same_instrument = a reading with the same instrument
+msg-change-meaning = what the sign or the order means
+msg-change-number = a number
+msg-change-age = age
+msg-change-days = date of the injury
+msg-change-fib = tenderness of the head of the fibula
+msg-change-pat = tenderness of the kneecap
+msg-change-other = tenderness of other bone of the knee
+msg-change-flex = flexion
+msg-change-imm = four steps at once after the injury
+msg-change-steps = four steps now
+msg-change-excl = what the rule was not made for
+msg-change-pregnant = pregnancy
+
+## Ottawa knee rule.
+
+msg-rule-ottawa_knee-name = Ottawa knee rule
+msg-rule-ottawa_knee-positive = Film of the knee advised by the Ottawa knee rule
+msg-rule-ottawa_knee-negative = Film not required by the Ottawa knee rule (all items checked today). Not walking better in 5 to 7 days: examine again
+msg-rule-ottawa_knee-negative_contradicted = Negative by its letter, contradicted by { $because }: unsettled, use judgement
+msg-rule-ottawa_knee-undetermined = Cannot say yet: needs { $needs }
+msg-rule-ottawa_knee-not_applicable = Rule not made for this person ({ $gate }): use judgement
+msg-rule-ottawa_knee-contradicted_walk = cannot take four steps now
+msg-rule-ottawa_knee-contradicted_bone = other bone is tender, which the rule does not count
+msg-rule-gate-age = under 5
+msg-rule-gate-days = injury more than 7 days old
+msg-rule-gate-exclusions = one of the rule's exclusions is present
+msg-rule-gate-answers_reliable = answers not reliable today; examine again when they are
+msg-rule-gate-pregnancy = pregnant people were not studied
+msg-rule-flag-paediatric_extension = under 18: studied later than in adults, from 5 years
+msg-rule-flag-one_study_from_2_years = one study includes children from 2 years
+msg-rule-flag-contradicted = findings outside the rule speak otherwise
+msg-rule-flag-outside_derivation = pregnant people were not in the derivation; pregnancy does not bar a film that is needed
+msg-rule-flag-pregnancy_not_asked = pregnancy: not asked; ask before a film
+msg-rule-flag-side_not_assignable = both knees injured: not walking counts for both
+msg-rule-settle = { $input }: { $answers }
+msg-rule-answer = { $if } gives { $gives }
+msg-rule-criteria = Criteria met: { $criteria }
+msg-outcome-positive = film advised
+msg-outcome-negative = film not required
+msg-outcome-undetermined = still open
+msg-outcome-not_applicable = rule not made for this person
+msg-if-age-under_5 = under 5 years
+
+## The page.
+
+msg-page-title = EXAMINATION
+msg-page-decision_support = Decision support for a licensed examiner. Findings are described, not decided upon; the examiner's judgement and local protocol stand above every line. Not tested on real people.
+msg-page-intended_use = Intended use: to record a hands-on examination of the lower limb and to set the findings beside published figures and rules. It asks for no danger signs in this edition: that nothing is raised below says nothing about them. An interval speaks of the people who were measured, not of this person.
+msg-page-consent = Consent and company
+msg-page-impression = Examiner's impression
+msg-page-impression_line = { $text }{ $side }{ $certainty ->
+    [none] {""}
+   *[said] {" "}({ $certainty })
+ }
+msg-page-alternatives = Alternatives: { $alternatives }
+msg-page-code = Code: { $code }
+msg-page-none_written = None written.
+msg-page-plan = Plan
+msg-page-findings = Findings
+msg-page-not_done = Not done, with the reason
+msg-page-support = What the findings support
+msg-page-rules = Rules
+msg-page-not_fitting = Does not fit together
+msg-page-not_examined = Not examined
+msg-page-other_side = the { $side } knee
+msg-page-joints_around = hip and ankle, on both sides
+msg-page-not_part = Other items were not part of this visit.
+msg-page-nothing = Nothing.
+msg-page-nothing_compared = Nothing to compare yet.
+msg-page-no_rule = No rule has anything to go on.
+msg-page-signature = Signature
+msg-page-signed = Signed by { $by }, { $at }.
+msg-page-not_signed = Not signed.
+msg-page-withdrawn = WITHDRAWN: { $reason }
+msg-page-incomplete = Signed, incomplete: { $what }
+msg-page-addendum = Addendum, { $at }, { $by }: { $reason }
+msg-page-facts = Facts: edition { $edition }, judged as of { $as_of }.
+msg-page-no_name = No name recorded
+msg-page-years = { $years } years
+msg-page-age_unknown = age not known
+msg-page-complaint = Complaint: { $complaint }
+msg-page-place = Place: { $place }
+msg-page-examiner = Examiner: { $examiner }
+msg-page-injured = Injured: { $date }
+msg-page-setting = Setting: { $setting }
+msg-page-exam_id = Exam: { $exam }
+msg-page-conflict = two values, recorded without knowledge of each other; both are kept
+
+msg-consent-line = Examine: { $examine }. Record: { $record }. Send: { $send }.
+msg-consent-not_asked = not asked
+msg-consent-by = By { $by }.
+msg-consent-capacity = Capacity: { $capacity }.
+msg-consent-chaperone = Chaperone: { $chaperone }.
+msg-consent-others = Others in the room: { $others }.
+msg-consent-spoke = History from { $who }, reliable: { $reliable }.
+msg-consent-interpreter = Interpreter: { $interpreter }.
+
+msg-side-left = LEFT
+msg-side-right = RIGHT
+msg-side-midline = MIDLINE
+
+msg-region-history = HISTORY
+msg-region-general = GENERAL
+msg-region-body = BODY
+msg-region-pelvis = PELVIS
+msg-region-hip = HIP
+msg-region-knee = KNEE
+msg-region-leg = LEG
+msg-region-ankle = ANKLE
+msg-region-foot = FOOT
+msg-region-gait = GAIT
+msg-region-function = FUNCTION
+msg-region-nerve = NERVE
+msg-region-vessel = VESSEL
+msg-region-skin = SKIN
+
+msg-value-at_least = at least { $value }
+msg-value-at_most = at most { $value }
+msg-value-deg = { $value }°
+msg-value-toward = { $value }° toward { $toward }
+msg-value-unit = { $value } { $unit }
+msg-value-trials = readings { $trials }, { $how } taken
+msg-value-written = written { $text }
+msg-value-unresolved = written { $text }, meaning not settled
+msg-value-full = full
+msg-value-same_as_other_side = same as the other side
+msg-value-grade = grade { $grade }
+msg-value-grade_means = grade { $grade } ({ $means })
+msg-value-signal_absent = no signal
+msg-value-positive = positive
+msg-value-negative = negative
+msg-value-equivocal = equivocal
+msg-value-reproduces = reproduces { $reproduces ->
+    [familiar] the familiar pain
+   *[other] another pain
+ }
+msg-value-yes = yes
+msg-value-no = no
+msg-value-unsure = unsure
+msg-value-quote = "{ $text }"
+msg-value-pain = pain { $score } of 10
+msg-value-pain_there = pain
+msg-value-pain_familiar = familiar
+msg-value-end_feel = end feel { $feel }
+msg-value-despite = done though not advised ({ $how }): { $because }
+msg-value-remark = remark: { $text }
+msg-value-by_other = by { $examiner }
+
+msg-origin-bulk_expected = no abnormality noted (group entry)
+msg-origin-carried_over = carried over from an earlier exam
+msg-origin-from_paper = from paper
+msg-origin-self_reported = reported, not examined
+
+msg-unit-mm = mm
+msg-unit-s = s
+msg-unit-n = N
+msg-unit-mm_hg = mmHg
+msg-unit-cel = °C
+msg-unit-kg = kg
+
+msg-instrument-goniometer_long = long goniometer
+msg-instrument-goniometer_short = short goniometer
+msg-instrument-inclinometer = inclinometer
+msg-instrument-smartphone = smartphone
+msg-instrument-by_eye = estimate by eye
+msg-instrument-tape = tape
+msg-instrument-blocks = blocks
+msg-instrument-thermometer = thermometer
+msg-instrument-stopwatch = stopwatch
+msg-instrument-dynamometer = dynamometer
+msg-instrument-monofilament = monofilament
+msg-instrument-tuning_fork = tuning fork
+msg-instrument-hammer = hammer
+msg-instrument-cuff = cuff
+msg-instrument-doppler = Doppler
+msg-instrument-hand = by hand
+
+msg-why-declined = declined
+msg-why-pain = pain
+msg-why-blocked = blocked
+msg-why-unable = unable
+msg-why-baseline_unable = unable before this too
+msg-why-no_limb = no limb
+msg-why-fused = fused
+msg-why-implant = implant
+msg-why-covered = covered
+msg-why-not_palpable = cannot be felt
+msg-why-cannot_hold = cannot hold it
+msg-why-beyond_instrument = beyond the instrument
+msg-why-no_instrument = no instrument
+msg-why-not_reliable = not reliable
+msg-why-cannot_answer = cannot answer
+msg-why-withheld = not advised now
+msg-why-no_time = no time
+msg-why-other = other
+
+msg-quality-guarded = guarded
+msg-quality-effort_limited = effort limited
+msg-quality-poor_contact = poor contact
+msg-quality-unsure_landmark = landmark unsure
+
+msg-trials-mean = mean
+msg-trials-best = best
+msg-trials-last = last
+
+msg-missing-instrument = the instrument
+msg-missing-birth = an age
+msg-missing-position = the position
+msg-missing-meaning = what is meant
+msg-missing-number = a number
+
+msg-plan-film = film
+msg-plan-referral = referral
+msg-plan-splint = splint
+msg-plan-limit = limit
+msg-plan-exercise = exercise
+msg-plan-medicine = medicine, as the examiner wrote it
+msg-plan-advice = advice
+msg-plan-safety_net = safety net
+msg-plan-review = review
+msg-plan-by = by { $date }
+msg-plan-open = open
