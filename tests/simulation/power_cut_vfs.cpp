@@ -36,7 +36,7 @@ int read_file(sqlite3_file* file, void* to, int amount, sqlite3_int64 offset) {
   const auto& from = (*handle.file)->current;
   const auto start = std::min(static_cast<std::size_t>(offset), from.size());
   const auto size = std::min(static_cast<std::size_t>(amount), from.size() - start);
-  std::memcpy(to, from.data() + start, size);
+  std::copy_n(from.begin() + static_cast<std::ptrdiff_t>(start), size, static_cast<std::uint8_t*>(to));
   std::memset(static_cast<std::uint8_t*>(to) + size, 0, static_cast<std::size_t>(amount) - size);
   return size == static_cast<std::size_t>(amount) ? SQLITE_OK : SQLITE_IOERR_SHORT_READ;
 }

@@ -107,7 +107,7 @@ TEST_CASE("every worked entry has the hashes that this program computes") {
 
 TEST_CASE("every worked run verifies up to its head: forks, dropped bodies, unknown kinds and later editions among them") {
   int run_count = 0;
-  for (const auto& [name, member] : std::vector<std::pair<std::string, std::string>>{
+  for (const auto& named : std::vector<std::pair<std::string, std::string>>{
            {"op", "run"},
            {"run", "run"},
            {"run_part", "run"},
@@ -124,14 +124,14 @@ TEST_CASE("every worked run verifies up to its head: forks, dropped bodies, unkn
            {"kid_of_another_object", "run"},
            {"op_of_another_object", "run"},
            {"epoch_change", "run"}}) {
-    const Case worked = Case::named(name);
-    Run run = read_run(from_hex(worked.out(member)));
+    const Case worked = Case::named(named.first);
+    Run run = read_run(from_hex(worked.out(named.second)));
     const SignKey root(secret_of(1));
     const std::string seed = worked.in("device_seed");
     const SignKey device(seed.empty() ? secret_of(2) : Secret32(from_hex(seed)));
     Origin origin{clinic_of(root.pub()), {}, device.pub()};
     origin.replica = replica_of(origin.clinic, device.pub());
-    INFO(name << " " << member);
+    INFO(named.first << " " << named.second);
     if (run.from.seq == 0) {
       CHECK(run.from == start_of(origin));
     }
