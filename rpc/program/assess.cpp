@@ -1,5 +1,8 @@
 #include "core/reference/edition.hpp"
-#include "core/service/call.hpp"
+#include "core/report/page.hpp"
+#include "core/service/methods/say/document.hpp"
+#include "core/wire/read.hpp"
+#include "core/wire/write.hpp"
 #include "rpc/program/commands.hpp"
 #include "rpc/program/folder.hpp"
 
@@ -11,6 +14,19 @@ namespace limbledger::rpc {
 
 namespace {
 
+constexpr std::string_view document_path = "/document";
+
+// A faulty document is an answer, whatever the class of the fault; only a failure inside is not. Paths point into the file.
+[[nodiscard]] Problem faulty(wire::Refusal refusal, const std::string& file) {
+  for (wire::Fault& fault : refusal.faults) {
+    if (fault.path.starts_with(document_path)) {
+      fault.path.erase(0, document_path.size());
+    }
+  }
+  const Problem problem = problem_of(refusal, file);
+  return {problem.code() == ExitCode::internal ? ExitCode::internal : ExitCode::bad_answer, problem.what()};
+}
+
 [[nodiscard]] std::string document_text(const std::string& file) {
   auto text = file == "-" ? read_descriptor(STDIN_FILENO, wire::message_bytes_max) : read_file(file, wire::message_bytes_max);
   if (!text) {
@@ -20,22 +36,50 @@ namespace {
   return text->starts_with("\xEF\xBB\xBF") ? text->substr(3) : std::move(*text);
 }
 
+[[nodiscard]] service::DocumentAssessParams read_document(const Options& options) {
+  const std::string text = document_text(options.file);
+  const auto json = wire::parse(text);
+  if (!json) {
+    throw faulty(json.error(), options.file);
+  }
+  auto document = wire::read<service::ExamDocument>(*json, json->root(), wire::Unknown::refuse, std::string(document_path));
+  if (!document) {
+    throw faulty(document.error(), options.file);
+  }
+  service::DocumentAssessParams params;
+  params.document = std::move(*document);
+  for (const std::string& code : options.confirmed) {
+    if (!params.confirmed) {
+      params.confirmed.emplace();
+    }
+    params.confirmed->push_back({code});
+  }
+  return params;
+}
+
 }  // namespace
 
 ExitCode assess(const Options& options) {
-  const std::string text = document_text(options.file);
-  if (const auto whole = wire::parse(text, wire::depth_max_default); !whole) {
-    throw Problem(ExitCode::bad_answer, problem_of(whole.error(), options.file).what());
-  }
-  const auto params = wire::parse("{\"document\":" + text + "}", wire::depth_max_default + 1);
+  const service::DocumentAssessParams params = read_document(options);
   service::Context context;
   context.edition = reference::built_in_edition();
-  const auto result = service::call(service::methods(), context, "document.assess", *params, &params->root());
-  if (!result) {
-    const Problem problem = problem_of(result.error(), options.file);
-    throw Problem(problem.code() == ExitCode::internal ? ExitCode::internal : ExitCode::bad_answer, problem.what());
+  const report::Words* words = report::built_in_words();
+  if (context.edition == nullptr || words == nullptr) {
+    throw Problem(ExitCode::internal, "the facts or words built into this program do not load\n  what to do: build it again and run its tests");
   }
-  std::cout << *result << "\n";
+  const auto assessment = service::document_assess(context, params);
+  if (!assessment) {
+    throw faulty(assessment.error(), options.file);
+  }
+  if (options.json) {
+    std::cout << wire::write(*assessment) << "\n";
+    return ExitCode::done;
+  }
+  const auto checked = service::check_document(*context.edition, params.document, params.confirmed);
+  if (!checked) {
+    throw faulty(checked.error(), options.file);
+  }
+  std::cout << report::exam_page(checked->exam, checked->person, *assessment, *words, *context.edition);
   return ExitCode::done;
 }
 

@@ -79,6 +79,7 @@ void add_others(CLI::App& app, Options& options) {
   CLI::App* assess = app.add_subcommand("assess", "Set the findings of one examination beside the published figures; needs no ledger.");
   assess->add_option("FILE", options.file, "a document of the format limbledger-exam/1, or - for the standard input")->required();
   assess->add_flag("--json", options.json, "print the assessment as JSON instead of text");
+  assess->add_option("--confirmed", options.confirmed, "a question that was asked back, once it was checked, such as value.unusual");
   assess->footer("Example:\n  limbledger assess exam.json\n\nExit code 1: the document cannot be read; each fault is listed with its place.");
   assess->callback([&options] { options.command = Command::assess; });
 

@@ -7,6 +7,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace limbledger::rpc {
 
@@ -23,6 +24,7 @@ struct Options {
   service::Scope scope = service::Scope::examiner;
   std::string file;  // "-": the standard input
   bool json = false;
+  std::vector<std::string> confirmed;  // codes of questions that were asked back and answered
 };
 
 // Absent when the program has nothing more to do (help, version, a wrong command line, already answered);

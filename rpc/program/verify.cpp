@@ -42,6 +42,9 @@ void print_damage(const wire::Document& document, const wire::Node& damage) {
   }
   if (bad) {
     print_damage(document, *damage);
+    if (const std::string more = raw_member(document, root, "unlisted"); !more.empty()) {
+      std::cout << "  and " << more << " more\n";
+    }
     std::cout << "What to do: keep this folder and a copy of it as they are; bring the entries back from another copy.\n";
     return ExitCode::bad_answer;
   }
