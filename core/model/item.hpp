@@ -138,3 +138,10 @@ struct Sequence {
 BOOST_DESCRIBE_STRUCT(Sequence, (), (complaint, steps, sources, status))
 
 }  // namespace limbledger::model
+
+// One table a type for the whole program, made in core/model/types.cpp: it is costly to make in every file.
+namespace limbledger::wire {
+extern template const Type& type_of<model::Item>();
+extern template const Type& type_of<model::Scale>();
+extern template const Type& type_of<model::Sequence>();
+}  // namespace limbledger::wire

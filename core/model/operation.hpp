@@ -198,3 +198,21 @@ struct StoredType {
 [[nodiscard]] std::span<const StoredType> stored_types();
 
 }  // namespace limbledger::model
+
+// One table a type for the whole program, made in core/model/types.cpp: it is costly to make in every file.
+namespace limbledger::wire {
+extern template const Type& type_of<model::Operation>();
+extern template const Type& type_of<model::PersonBody>();
+extern template const Type& type_of<model::ExamBody>();
+extern template const Type& type_of<model::ConsentBody>();
+extern template const Type& type_of<model::FindingBody>();
+extern template const Type& type_of<model::WithdrawBody>();
+extern template const Type& type_of<model::ImpressionBody>();
+extern template const Type& type_of<model::PlanBody>();
+extern template const Type& type_of<model::SignBody>();
+extern template const Type& type_of<model::AddendumBody>();
+extern template const Type& type_of<model::MoveBody>();
+extern template const Type& type_of<model::SwapSidesBody>();
+extern template const Type& type_of<model::SettleBody>();
+extern template const Type& type_of<model::PlaceBody>();
+}  // namespace limbledger::wire

@@ -43,3 +43,8 @@ struct Person {
 BOOST_DESCRIBE_STRUCT(Person, (), (person, names, birth, sex, norm_sex, home, identifiers, revision))
 
 }  // namespace limbledger::model
+
+// One table a type for the whole program, made in core/model/types.cpp: it is costly to make in every file.
+namespace limbledger::wire {
+extern template const Type& type_of<model::Person>();
+}  // namespace limbledger::wire

@@ -55,3 +55,8 @@ struct Place {
 BOOST_DESCRIBE_STRUCT(Place, (), (place, name, travel, telephones, here, protocols, endemic, revision))
 
 }  // namespace limbledger::model
+
+// One table a type for the whole program, made in core/model/types.cpp: it is costly to make in every file.
+namespace limbledger::wire {
+extern template const Type& type_of<model::Place>();
+}  // namespace limbledger::wire

@@ -208,3 +208,8 @@ using Value = std::variant<Angle, Length, Duration, Force, Pressure, Temperature
 }
 
 }  // namespace limbledger::model
+
+// One table a type for the whole program, made in core/model/types.cpp: it is costly to make in every file.
+namespace limbledger::wire {
+extern template const Type& type_of<model::Value>();
+}  // namespace limbledger::wire

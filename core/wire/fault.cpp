@@ -40,6 +40,7 @@ constexpr std::array codes{
     FaultCode{"item.withheld", asked_back, false, "this step is not advised now", "already done? send it again with despite"},
     FaultCode{"json.duplicate_member", envelope, false, "a member is named twice", "send each member once"},
     FaultCode{"json.syntax", syntax, false, "the text is not JSON", "send one JSON text in UTF-8"},
+    FaultCode{"keyring.damaged", trust, false, "the keyring file is damaged", "use a copy of it, or the recovery code"},
     FaultCode{"ledger.in_use", read_only, true, "another program holds this ledger", "stop the other program first"},
     FaultCode{"ledger.locked", locked, true, "the ledger is locked", "unlock it with ledger.unlock"},
     FaultCode{"ledger.none", unknown_id, false, "there is no ledger here", "make one with: limbledger new DIR"},

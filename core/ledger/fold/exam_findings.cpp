@@ -18,8 +18,6 @@ namespace {
   return model::Side::midline;
 }
 
-[[nodiscard]] model::Instant wall_of(const model::Operation& operation) { return {operation.at.wall_ms.steps}; }
-
 // What was observed, whoever wrote it: equal ones in one slot are one value.
 [[nodiscard]] bool same_observation(model::Observation a, const model::Observation& b) {
   a.side = b.side;

@@ -5,6 +5,9 @@
 
 namespace limbledger::ledger {
 
+// When the device claims that it was written.
+[[nodiscard]] inline model::Instant wall_of(const model::Operation& operation) { return {operation.at.wall_ms.steps}; }
+
 class ExamFolder {
  public:
   ExamFolder(const model::ExamId& exam, std::span<const Opened> operations, const ExaminerKeys& keys, const model::ClinicId& clinic);

@@ -6,8 +6,6 @@ namespace limbledger::ledger {
 
 namespace {
 
-[[nodiscard]] model::Instant wall_of(const model::Operation& operation) { return {operation.at.wall_ms.steps}; }
-
 [[nodiscard]] std::string hex_of(const Hash& hash) { return model::Hex<32>{hash}.to_text(); }
 
 // Of two unseen words about consent the one that allows less holds until a person settles it.

@@ -6,7 +6,6 @@ namespace limbledger::ledger {
 
 namespace {
 
-constexpr std::size_t page_rows = 4096;
 constexpr std::string_view index_name = "index";
 
 }  // namespace

@@ -6,8 +6,6 @@ namespace limbledger::ledger {
 
 namespace {
 
-constexpr std::size_t page_rows = 4096;
-
 class Verifier {
  public:
   Verifier(LogStore& store, const model::ClinicId& clinic, const Log* log) : store_(store), clinic_(clinic), log_(log) {}

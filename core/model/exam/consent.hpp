@@ -58,3 +58,11 @@ struct Interpreter {
 BOOST_DESCRIBE_STRUCT(Interpreter, (), (kind, name))
 
 }  // namespace limbledger::model
+
+// One table a type for the whole program, made in core/model/types.cpp: it is costly to make in every file.
+namespace limbledger::wire {
+extern template const Type& type_of<model::Consent>();
+extern template const Type& type_of<model::Company>();
+extern template const Type& type_of<model::WhoSpoke>();
+extern template const Type& type_of<model::Interpreter>();
+}  // namespace limbledger::wire

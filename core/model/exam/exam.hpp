@@ -113,3 +113,11 @@ BOOST_DESCRIBE_STRUCT(Exam, (), (exam, person, state, complaint, side, setting, 
                                  conflicts, marks))
 
 }  // namespace limbledger::model
+
+// One table a type for the whole program, made in core/model/types.cpp: it is costly to make in every file.
+namespace limbledger::wire {
+extern template const Type& type_of<model::Exam>();
+extern template const Type& type_of<model::Signed>();
+extern template const Type& type_of<model::Addendum>();
+extern template const Type& type_of<model::Conflict>();
+}  // namespace limbledger::wire

@@ -85,3 +85,9 @@ BOOST_DESCRIBE_STRUCT(Finding, (), (finding, exam, item, side, value, instrument
                                     examined_at, entry, entered_at, entered_by, standing, marks))
 
 }  // namespace limbledger::model
+
+// One table a type for the whole program, made in core/model/types.cpp: it is costly to make in every file.
+namespace limbledger::wire {
+extern template const Type& type_of<model::Observation>();
+extern template const Type& type_of<model::Finding>();
+}  // namespace limbledger::wire

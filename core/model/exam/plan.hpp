@@ -37,3 +37,9 @@ struct PlanItem {
 BOOST_DESCRIBE_STRUCT(PlanItem, (), (plan_item, kind, text, side, who, by, became))
 
 }  // namespace limbledger::model
+
+// One table a type for the whole program, made in core/model/types.cpp: it is costly to make in every file.
+namespace limbledger::wire {
+extern template const Type& type_of<model::Impression>();
+extern template const Type& type_of<model::PlanItem>();
+}  // namespace limbledger::wire

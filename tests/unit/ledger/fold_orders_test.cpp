@@ -1,0 +1,164 @@
+// The fold is a function of the set: every order, every repetition and every grouping of up to five operations by two and
+// by three writers gives one state, and so does taking them in pieces. Exhaustive, not sampled.
+#include "tests/unit/ledger/two_writers.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <functional>
+
+namespace limbledger::ledger::test {
+
+namespace {
+
+// What kinds of operation a writer may do next, with what it has seen by then.
+using Act = std::function<void(Writer&, const model::ExamId&, unsigned number)>;
+
+std::vector<model::EntryId> shown(Writer& writer, const model::ExamId& exam) {
+  const auto fold = writer.fold(exam);
+  return fold ? *fold->exam.revision : std::vector<model::EntryId>{};
+}
+
+std::vector<model::EntryId> standing(Writer& writer, const model::ExamId& exam) {
+  std::vector<model::EntryId> out;
+  for (const auto& [finding, heads] : writer.fold(exam)->finding_heads) {
+    if (finding == finding_of(9000)) {
+      out = heads;
+    }
+  }
+  return out;
+}
+
+const std::vector<Act>& acts() {
+  static const std::vector<Act> all{
+      [](Writer& w, const model::ExamId& e, unsigned n) {
+        w.act(e, "finding", flexion(finding_of(9000), 90 + static_cast<int>(n)), shown(w, e), standing(w, e));
+      },
+      [](Writer& w, const model::ExamId& e, unsigned n) { w.act(e, "finding", flexion(finding_of(9100 + n), 80 + static_cast<int>(n)), shown(w, e)); },
+      [](Writer& w, const model::ExamId& e, unsigned) { w.act(e, "swap_sides", R"({"reason":"other side"})", shown(w, e)); },
+      [](Writer& w, const model::ExamId& e, unsigned) {
+        w.act(e, "withdraw", R"({"finding":")" + finding_of(9000).to_text() + R"(","reason":"not this one"})", shown(w, e), standing(w, e));
+      },
+      [](Writer& w, const model::ExamId& e, unsigned) { w.act(e, "sign", R"({"read_aloud":"Invented"})", shown(w, e), {}, true); },
+      [](Writer& w, const model::ExamId& e, unsigned n) {
+        w.act(e, "addendum", R"({"kind":"text","reason":"later","text":"word )" + std::to_string(n) + "\"}", shown(w, e), {}, true);
+      },
+      [](Writer& w, const model::ExamId& e, unsigned n) {
+        model::PersonId person;
+        person.bytes.fill(static_cast<std::uint8_t>(n));
+        w.act(e, "move", R"({"person":")" + person.to_text() + R"(","reason":"namesake"})", shown(w, e), w.fold(e)->assignment_heads, true);
+      },
+      [](Writer& w, const model::ExamId& e, unsigned) { w.act(e, "withdraw", R"({"reason":"void"})", shown(w, e)); },
+  };
+  return all;
+}
+
+// Every order of the operations, some repeated, folded at once; and every way of giving them in two groups.
+void check_all_orders(Writer& any, const model::ExamId& exam, std::vector<Opened> operations, std::size_t& folds) {
+  const std::string wanted = said(any.fold_of(exam, operations));
+  const Hash digest = state_digest(model::as_object(exam), operations);
+  std::vector<std::size_t> order(operations.size());
+  for (std::size_t i = 0; i < order.size(); ++i) {
+    order[i] = i;
+  }
+  bool same = true;
+  do {
+    std::vector<Opened> turned;
+    for (const std::size_t i : order) {
+      turned.push_back(operations[i]);
+    }
+    same = same && said(any.fold_of(exam, turned)) == wanted && state_digest(model::as_object(exam), turned) == digest;
+    for (std::size_t twice = 0; twice < turned.size(); ++twice) {
+      std::vector<Opened> repeated = turned;
+      repeated.push_back(turned[twice]);
+      same = same && said(any.fold_of(exam, repeated)) == wanted;
+      ++folds;
+    }
+    ++folds;
+  } while (same && std::next_permutation(order.begin(), order.end()));
+  CHECK_MESSAGE(same, "an order or a repetition changed the state");
+}
+
+}  // namespace
+
+TEST_CASE("every order and repetition of five operations by two writers who did not know each other gives one state") {
+  std::size_t folds = 0;
+  const std::size_t kinds = acts().size();
+  unsigned exam_number = 40000;
+  for (std::size_t first = 0; first < kinds; ++first) {
+    for (std::size_t second = 0; second < kinds; ++second) {
+      Writer a(1);
+      Writer b(2);
+      const model::ExamId exam = exam_of(++exam_number);
+      const Opened opening = a.act(exam, "exam", open_body, {}, {}, false, exam_number);
+      a.act(exam, "finding", flexion(finding_of(9000), 100), {opening.entry()});
+      b.take_from(a);
+      a.take_from(b);
+      acts()[first](a, exam, 1);
+      acts()[second](b, exam, 2);
+      acts()[(first + second) % kinds](a, exam, 3);
+      a.take_from(b);
+      b.take_from(a);
+      const auto operations = a.operations(exam);
+      REQUIRE(operations.size() == 5);
+      CHECK(said(a.fold(exam)) == said(b.fold(exam)));
+      check_all_orders(a, exam, operations, folds);
+    }
+  }
+  CHECK(folds == kinds * kinds * 120 * 6);
+}
+
+TEST_CASE("every order and repetition of operations by three writers gives one state") {
+  std::size_t folds = 0;
+  const std::size_t kinds = acts().size();
+  unsigned exam_number = 50000;
+  for (std::size_t first = 0; first < kinds; ++first) {
+    Writer a(1);
+    Writer b(2);
+    Writer c(3);
+    const model::ExamId exam = exam_of(++exam_number);
+    const Opened opening = a.act(exam, "exam", open_body, {}, {}, false, exam_number);
+    a.act(exam, "finding", flexion(finding_of(9000), 100), {opening.entry()});
+    for (Writer* other : {&b, &c}) {
+      other->take_from(a);
+    }
+    b.take_from(c);
+    c.take_from(b);
+    a.take_from(b);
+    a.take_from(c);
+    acts()[first](a, exam, 1);
+    acts()[(first + 1) % kinds](b, exam, 2);
+    acts()[(first + 2) % kinds](c, exam, 3);
+    a.take_from(b);
+    a.take_from(c);
+    const auto operations = a.operations(exam);
+    REQUIRE(operations.size() == 5);
+    check_all_orders(a, exam, operations, folds);
+  }
+  CHECK(folds == kinds * 120 * 6);
+}
+
+TEST_CASE("taking the other writer's commits in any grouping gives the state of taking them at once") {
+  for (unsigned cut = 0; cut < 32; ++cut) {
+    Writer a(1);
+    Writer b(2);
+    Writer whole(3);
+    const model::ExamId exam = exam_of(60000 + cut);
+    a.act(exam, "exam", open_body, {}, {}, false, 60000 + cut);
+    b.take_from(a);
+    whole.take_from(a);
+    for (unsigned i = 0; i < 5; ++i) {
+      acts()[i](a, exam, i + 1);
+      if ((cut >> i & 1U) != 0) {
+        b.take_from(a);
+        b.take_from(a);  // once more changes nothing
+      }
+    }
+    b.take_from(a);
+    whole.take_from(a);
+    CHECK(said(b.fold(exam)) == said(whole.fold(exam)));
+    CHECK(said(b.fold(exam)) == said(a.fold(exam)));
+  }
+}
+
+}  // namespace limbledger::ledger::test
