@@ -54,7 +54,8 @@ Result<std::string> call(std::span<const Method> table, Context& context, std::s
   if (!row->scopes.allows(context.caller.scope)) {
     return wire::Fault{"token.scope", "", "a token that may call this method"};
   }
-  if (context.desk != nullptr) {
+  // Asking after its health does not keep an unlocked ledger open.
+  if (context.desk != nullptr && !row->scopes.open) {
     context.desk->touch();
   }
   if (context.desk != nullptr && !row->while_locked && context.desk->locked()) {

@@ -78,6 +78,9 @@ Desk::Desk(std::unique_ptr<Inside> inside) : inside_(std::move(inside)) {}
 Desk::~Desk() { lock(); }
 
 Result<std::unique_ptr<Desk>> Desk::open(ledger::LogStore& store, ledger::World& world, const reference::Edition& edition, ledger::Bytes keyring) {
+  if (!ledger::prepare_sealing()) {
+    return wire::Fault{"internal.failure", "", "the sealing library"};
+  }
   auto inside = std::make_unique<Inside>();
   inside->store = &store;
   inside->world = &world;
@@ -120,6 +123,11 @@ Result<model::ExaminerId> Desk::unlock(std::string_view who, std::string_view pa
   }
   Backoff backoff = Backoff::from(heads->meta);
   const ledger::Reading now = in.world->now();
+  if (backoff.failures > 0 && backoff.next_ms - now.wall_ms > wait_ms_max) {
+    // The clock was set back: the wait begins anew, or it would last as long as the clock is wrong.
+    backoff.next_ms = now.wall_ms + wait_ms_max;
+    static_cast<void>(in.store->append({}, {}, {{std::string(backoff_name), backoff.to_bytes()}}));
+  }
   const std::int64_t wait_ms = std::min(backoff.next_ms - now.wall_ms, wait_ms_max);
   if (backoff.failures > 0 && wait_ms > 0) {
     return wire::Fault("ledger.wait", "/passphrase", "a try after the wait").with("wait_s", std::to_string((wait_ms + 999) / 1000));
@@ -228,6 +236,9 @@ Result<MadeLedger> make_ledger(ledger::LogStore& store, ledger::World& world, co
   }
   if (!heads->newest.empty()) {
     return wire::Fault{"ledger.in_use", "", "an empty store"};
+  }
+  if (!ledger::prepare_sealing()) {
+    return wire::Fault{"internal.failure", "", "the sealing library"};
   }
   const ledger::RecoveryCode code = ledger::RecoveryCode::draw(world);
   const ledger::SignKey root(code.root_seed());

@@ -4,6 +4,11 @@
 #include "core/service/methods/exam/exam.hpp"
 #include "core/service/methods/exam/finding.hpp"
 #include "core/service/methods/exam/judge.hpp"
+#include "core/service/methods/ledger/ledger.hpp"
+#include "core/service/methods/ledger/request.hpp"
+#include "core/service/methods/ledger/session.hpp"
+#include "core/service/methods/people/person.hpp"
+#include "core/service/methods/people/place.hpp"
 #include "core/service/methods/say/catalogue.hpp"
 #include "core/service/methods/say/document.hpp"
 
@@ -18,7 +23,20 @@ constexpr Traits while_locked{false, true};
 
 // clang-format off
 constexpr std::array table{
+    bind<&health_check>("health.check", to_anybody, "whether the sidecar and its store answer, and within which limits", while_locked),
+    bind<&session_open>("session.open", to_anybody, "begins a session and says what it may do", while_locked),
+    bind<&session_end>("session.end", to_any_token, "ends the session", while_locked),
+    bind<&ledger_unlock>("ledger.unlock", to_anybody, "opens the ledger with an examiner's passphrase", while_locked),
+    bind<&ledger_lock>("ledger.lock", to_any_token, "locks the ledger", while_locked),
+    bind<&ledger_verify>("ledger.verify", to_examiner_viewer, "checks every entry, head and seal, and names what is damaged"),
+    bind<&request_read>("request.read", to_examiner_kiosk, "what the ledger has from one request"),
     bind<&catalogue_read>("catalogue.read", to_any_token, "items, scales and sequences of the edition at hand", while_locked),
+    bind<&person_register>("person.register", to_examiner, "registers a person; look-alikes are listed, never a bar", writes),
+    bind<&person_amend>("person.amend", to_examiner, "changes what is known of a person, member by member", writes),
+    bind<&person_find>("person.find", to_examiner_viewer, "people by name, birth or home, page by page, with reasons"),
+    bind<&person_read>("person.read", to_examiner_viewer, "one person with their exams and look-alikes"),
+    bind<&place_read>("place.read", to_examiner_viewer, "places: travel, telephones, what is there, local protocol"),
+    bind<&place_amend>("place.amend", to_examiner, "adds or changes a place", writes),
     bind<&exam_open>("exam.open", to_examiner_kiosk, "begins an exam", writes),
     bind<&exam_read>("exam.read", to_examiner_kiosk_viewer, "one exam as it stands, with conflicts and marks"),
     bind<&exam_find>("exam.find", to_examiner_viewer, "exams, newest first, page by page"),

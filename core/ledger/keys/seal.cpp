@@ -1,5 +1,6 @@
 #include "core/ledger/keys/seal.hpp"
 
+#include <sodium/core.h>
 #include <sodium/crypto_aead_xchacha20poly1305.h>
 #include <sodium/crypto_generichash.h>
 #include <sodium/crypto_kdf.h>
@@ -83,6 +84,8 @@ wire::Fault sealed_fault(const Position& at, std::string_view code, std::string 
 }
 
 }  // namespace
+
+bool prepare_sealing() { return sodium_init() >= 0; }
 
 BlobKey::BlobKey(const Secret32& key) : seal_(subkey(key, 1, "limbblob")), nonce_(subkey(key, 2, "limbblob")) {}
 

@@ -8,6 +8,9 @@
 
 namespace limbledger::ledger {
 
+// Lets the library choose its fastest code for this machine; called before a ledger is made or opened. False: it cannot work here.
+[[nodiscard]] bool prepare_sealing();
+
 constexpr std::size_t plaintext_size_max = std::size_t{64} << 10;
 
 // Local blobs that are never exchanged: snapshots, drafts, keys kept for reopening. The label is bound, not stored.
