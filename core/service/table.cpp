@@ -26,7 +26,7 @@ constexpr std::array table{
     bind<&health_check>("health.check", to_anybody, "whether the sidecar and its store answer, and within which limits", while_locked),
     bind<&session_open>("session.open", to_anybody, "begins a session and says what it may do", while_locked),
     bind<&session_end>("session.end", to_any_token, "ends the session", while_locked),
-    bind<&ledger_unlock>("ledger.unlock", to_anybody, "opens the ledger with an examiner's passphrase", while_locked),
+    bind<&ledger_unlock>("ledger.unlock", to_any_token, "opens the ledger with an examiner's passphrase", while_locked),
     bind<&ledger_lock>("ledger.lock", to_any_token, "locks the ledger", while_locked),
     bind<&ledger_verify>("ledger.verify", to_examiner_viewer, "checks every entry, head and seal, and names what is damaged"),
     bind<&request_read>("request.read", to_examiner_kiosk, "what the ledger has from one request"),
