@@ -48,7 +48,9 @@ def filled(value):
 
 
 def remember(method, result):
-    for path in ("person", "place", "exam"):
+    if method == "place.amend":
+        known["place"] = result["places"][0]["place"]["place"]
+    for path in ("person", "exam"):
         inner = result.get(path)
         if isinstance(inner, dict) and path in inner:
             known[path] = inner[path]
@@ -68,7 +70,7 @@ def say(method, answer):
         more = ": signed" + (", the same answer as before the kill" if result.get("repeat") else "")
     elif method == "exam.assess":
         for rule in result["rules"]:
-            more += f": {rule['rule']} {rule['side']} {rule['outcome']}" + "".join(f", needs {one['item']}" for one in rule["settle"])
+            more += f": {rule['rule']} {rule['side']} {rule['outcome']}" + "".join(f", needs {one.get('item', one['input'])}" for one in rule["settle"])
     elif method == "health.check":
         more = f": {result['state']}"
     print(f"  {method}{more}")
@@ -102,7 +104,8 @@ repeat = replies["exam.sign"].get("result", {})
 if not repeat.get("repeat"):
     sys.exit("the signature did not survive the kill")
 exam, person = replies["exam.read"]["result"]["exam"], replies["person.read"]["result"]["person"]
-document = {"format": "limbledger-exam/1", "as_of": "2026-11-24", "person": person, "exam": exam, "findings": exam["findings"]}
+findings = exam.pop("findings")
+document = {"format": "limbledger-exam/1", "as_of": "2026-11-24", "person": person, "exam": exam, "findings": findings}
 with open(os.path.join(OUT, "exam.json"), "w", encoding="utf-8") as file:
     json.dump(document, file, ensure_ascii=False, indent=1)
 with open(os.path.join(OUT, "talk.jsonl"), "w", encoding="utf-8") as file:
