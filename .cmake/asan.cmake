@@ -4,4 +4,5 @@ set(CMAKE_BUILD_TYPE Debug CACHE STRING "")
 set(CMAKE_CXX_FLAGS_DEBUG
   "-O1 -g1 -fsanitize=address,undefined -fno-sanitize-recover=all -fno-omit-frame-pointer" CACHE STRING "")
 set(LIMBLEDGER_DEV ON CACHE BOOL "")
+set(LIMBLEDGER_TOGETHER ON CACHE BOOL "")
 set(LIMBLEDGER_BENCH OFF CACHE BOOL "")
