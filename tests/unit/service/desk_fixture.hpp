@@ -158,7 +158,7 @@ class DeskFixture {
     return test::call(*desk, method, params_json, caller);
   }
   // A call that must be answered.
-  [[nodiscard]] std::string ok(std::string_view method, std::string_view params_json) const {
+  std::string ok(std::string_view method, std::string_view params_json) const {
     auto result = call(method, params_json);
     INFO(method);
     INFO(params_json);
