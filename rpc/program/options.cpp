@@ -1,6 +1,7 @@
 #include "rpc/program/options.hpp"
 
 #include "core/service/call.hpp"
+#include "core/service/methods/ledger/session.hpp"
 #include "rpc/access/scope.hpp"
 #include "rpc/program/problem.hpp"
 
@@ -60,7 +61,8 @@ void add_serve(CLI::App& app, Options& options) {
       ->add_option_function<std::string>(
           "--scope", [&options, scopes](const std::string& word) { options.scope = scopes.at(word); }, "what the caller may do (default: examiner)")
       ->check(CLI::IsMember(scopes));
-  command->add_option("--passphrase-fd", options.passphrase_fd, std::string(fd_help) + ". Without it: ledger.unlock")->check(CLI::NonNegativeNumber);
+  command->add_option("--passphrase-fd", options.passphrase_fd, std::string(fd_help) + ". Without it: ledger.unlock")
+      ->check(CLI::Range(3, 1'000'000));  // 0 to 2 carry messages and errors
   command->footer(
       "Example:\n"
       "  echo '{\"jsonrpc\":\"2.0\",\"method\":\"health.check\",\"id\":1}' | limbledger serve --ledger /tmp/show --stdio lines\n\n"
@@ -102,7 +104,7 @@ std::optional<Options> read_options(int count, const char* const* words, int& ex
   Options options;
   CLI::App app("limbledger: examinations of the hip, knee and ankle, recorded and read\n\n" + std::string(intended_use()), "limbledger");
   app.require_subcommand(1);
-  app.set_version_flag("--version", "limbledger, protocol " + std::to_string(service::protocol_newest));
+  app.set_version_flag("--version", "limbledger " + std::string(service::program_version) + ", protocol " + std::to_string(service::protocol_newest));
   app.footer(
       "Start here:\n"
       "  limbledger new /tmp/show --demo\n"

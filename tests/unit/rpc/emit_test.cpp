@@ -50,6 +50,13 @@ TEST_CASE("the errors of the document hold every code of the table") {
   }
 }
 
+TEST_CASE("no two types of the real method table have one name") {
+  for (const std::string& name : name_clashes(service::methods())) {
+    CAPTURE(name);
+    CHECK(false);
+  }
+}
+
 TEST_CASE("a text laid out for reading says the same, and what stands in quotes is not touched") {
   CHECK(laid_out(R"({"a":[1,{"b":"x,{\"y\":\\"}],"c":{},"d":[]})") ==
         "{\n  \"a\": [\n    1,\n    {\n      \"b\": \"x,{\\\"y\\\":\\\\\"\n    }\n  ],\n  \"c\": {},\n  \"d\": []\n}\n");

@@ -198,6 +198,7 @@ TEST_CASE("the command line is read, and a wrong one ends with code 2") {
                                                                   {"serve"},
                                                                   {"serve", "--stdio", "words"},
                                                                   {"serve", "--stdio", "lines", "--scope", "sync"},
+                                                                  {"serve", "--stdio", "lines", "--passphrase-fd", "0"},
                                                                   {"verify", "/x", "--passphrase-fd", "-1"}}) {
     code = -1;
     CHECK_FALSE(options_of(wrong, code).has_value());
