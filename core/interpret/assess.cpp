@@ -38,7 +38,8 @@ struct All {
 }
 
 [[nodiscard]] bool wanted(const AssessAsk& ask, std::string_view list, std::string_view name) {
-  return ask.only.empty() || std::any_of(ask.only.begin(), ask.only.end(), [&](const std::string& only) { return only == list || name.starts_with(only); });
+  return ask.only.empty() ||
+         std::any_of(ask.only.begin(), ask.only.end(), [&](const std::string& only) { return only == list || name.starts_with(only); });
 }
 
 }  // namespace

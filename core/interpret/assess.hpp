@@ -16,9 +16,9 @@
 namespace limbledger::interpret {
 
 struct AssessAsk {
-  model::PartialDate as_of;             // the day to judge by where the exam has no time of its own
-  std::vector<std::string> only;        // names or beginnings of names (rules, rule.ottawa_knee, motion.norm); empty: all
-  std::optional<wire::Name> saw;        // digest of the entries that were read, handed through
+  model::PartialDate as_of;       // the day to judge by where the exam has no time of its own
+  std::vector<std::string> only;  // names or beginnings of names (rules, rule.ottawa_knee, motion.norm); empty: all
+  std::optional<wire::Name> saw;  // digest of the entries that were read, handed through
 };
 
 [[nodiscard]] Assessment assess(const model::Exam& exam, const std::optional<model::Person>& person, std::span<const model::Exam> earlier,

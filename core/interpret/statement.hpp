@@ -38,9 +38,11 @@ struct Statement {
 };
 BOOST_DESCRIBE_STRUCT(Statement, (), (statement, side, grade, verdict, comparator, message, params, findings, rows, missing))
 constexpr auto notes(const Statement*) {
-  return std::array{wire::Note{"params", "numbers and words for the message, in steps of 0.1; `deg` is on the axis, `toward_deg` in the direction the item is named for, "
-                                         "and `low`, `high` are in that direction"},
-                    wire::Note{"missing", "what the statement would have needed: instrument, birth, position, meaning, number"}};
+  return std::array{
+      wire::Note{"params",
+                 "numbers and words for the message, in steps of 0.1; `deg` is on the axis, `toward_deg` in the direction the item is named for, "
+                 "and `low`, `high` are in that direction"},
+      wire::Note{"missing", "what the statement would have needed: instrument, birth, position, meaning, number"}};
 }
 
 struct RuleInput {
@@ -214,8 +216,8 @@ struct Assessment {
   std::vector<MissingItem> missing;
   std::vector<Contradiction> contradictions;
 };
-BOOST_DESCRIBE_STRUCT(Assessment, (), (edition, as_of, saw, alerts, questions, questions_more, flags, rules, statements, hypotheses, steps, missing,
-                                       contradictions))
+BOOST_DESCRIBE_STRUCT(Assessment, (),
+                      (edition, as_of, saw, alerts, questions, questions_more, flags, rules, statements, hypotheses, steps, missing, contradictions))
 
 // One reading or answer that the working used.
 struct WorkingInput {

@@ -8,9 +8,7 @@ namespace limbledger::interpret {
 
 enum class Tri : std::uint8_t { no, yes, undetermined };
 
-[[nodiscard]] constexpr Tri not_(Tri a) {
-  return a == Tri::undetermined ? a : (a == Tri::yes ? Tri::no : Tri::yes);
-}
+[[nodiscard]] constexpr Tri not_(Tri a) { return a == Tri::undetermined ? a : (a == Tri::yes ? Tri::no : Tri::yes); }
 [[nodiscard]] constexpr Tri or_(Tri a, Tri b) {
   if (a == Tri::yes || b == Tri::yes) {
     return Tri::yes;

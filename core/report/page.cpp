@@ -27,7 +27,7 @@ class Page {
   Page(const model::Exam& exam, const std::optional<model::Person>& person, const interpret::Assessment& assessment, const Words& words,
        const reference::Edition& edition, const PageNames& names)
       : exam_(exam), person_(person), assessment_(assessment), words_(words), edition_(edition), names_(names) {
-    for (const model::Finding& finding : exam.findings ? *exam.findings : std::vector<model::Finding>{}) {
+    for (const model::Finding& finding : findings_of(exam)) {
       const model::Standing standing = finding.standing ? *finding.standing : model::Standing::current;
       if (standing == model::Standing::current || standing == model::Standing::in_conflict) {
         findings_.push_back(&finding);
@@ -93,7 +93,8 @@ class Page {
       }
     }
     who.push_back(names.empty() ? say("page.no_name") : joined(names, " / "));
-    const model::PartialDate day = exam_.examined_at ? model::date_of(*exam_.examined_at, exam_.offset_min ? exam_.offset_min->steps : 0) : assessment_.as_of;
+    const model::PartialDate day =
+        exam_.examined_at ? model::date_of(*exam_.examined_at, exam_.offset_min ? exam_.offset_min->steps : 0) : assessment_.as_of;
     const auto age = person_ && person_->birth ? model::age_on(*person_->birth, day) : std::nullopt;
     if (age) {
       const std::string low = wire::write_number(age->low, 1);
@@ -114,7 +115,8 @@ class Page {
       when.push_back(say("page.examiner", {{"examiner", named(names_.examiners, *exam_.examiner)}}));
     }
     line(joined(when, ". "));
-    std::vector<std::string> why{say("page.complaint", {{"complaint", word_of(words_, "complaint", exam_.complaint.text) + side_after(exam_.side), false, true}})};
+    std::vector<std::string> why{
+        say("page.complaint", {{"complaint", word_of(words_, "complaint", exam_.complaint.text) + side_after(exam_.side), false, true}})};
     why.push_back(say("page.setting", {{"setting", enum_word(words_, "setting", exam_.setting), false, true}}));
     if (exam_.injured_on) {
       why.push_back(say("page.injured", {{"date", exam_.injured_on->to_text(), false, true}}));
@@ -138,7 +140,9 @@ class Page {
     title("page.consent");
     const model::Consent none;
     const model::Consent& consent = exam_.consent ? *exam_.consent : none;
-    const auto answer = [&](const std::optional<model::ConsentWord>& word) { return word ? enum_word(words_, "value", *word) : say("consent.not_asked"); };
+    const auto answer = [&](const std::optional<model::ConsentWord>& word) {
+      return word ? enum_word(words_, "value", *word) : say("consent.not_asked");
+    };
     std::vector<std::string> parts{say("consent.line", {{"examine", answer(consent.examine), false, true},
                                                         {"record", answer(consent.record), false, true},
                                                         {"send", answer(consent.send), false, true}})};
@@ -181,7 +185,8 @@ class Page {
       return line(say("page.none_written"));
     }
     const model::Impression& impression = *exam_.impression;
-    line("\u2068" + impression.text.text + "\u2069" + side_after(impression.side) + (impression.certainty ? " (" + impression.certainty->text + ")" : ""));
+    line("\u2068" + impression.text.text + "\u2069" + side_after(impression.side) +
+         (impression.certainty ? " (" + impression.certainty->text + ")" : ""));
     if (impression.alternatives && !impression.alternatives->empty()) {
       std::vector<std::string> alternatives;
       for (const wire::Remark& alternative : *impression.alternatives) {
@@ -300,7 +305,8 @@ class Page {
     title("page.not_examined");
     const auto examined = [&](std::string_view region, Side side) {
       return std::any_of(findings_.begin(), findings_.end(), [&](const model::Finding* finding) {
-        return finding->side == side && finding->item.text.starts_with(std::string(region) + ".") && !std::holds_alternative<model::NotDone>(finding->value);
+        return finding->side == side && finding->item.text.starts_with(std::string(region) + ".") &&
+               !std::holds_alternative<model::NotDone>(finding->value);
       });
     };
     for (const Side side : {Side::right, Side::left}) {
@@ -334,7 +340,9 @@ class Page {
       line(say("page.incomplete", {{"what", joined(what), false, true}}));
     }
     for (const model::Addendum& addendum : exam_.addenda ? *exam_.addenda : std::vector<model::Addendum>{}) {
-      line(say("page.addendum", {{"at", local(addendum.at), false, true}, {"by", named(names_.examiners, addendum.by)}, {"reason", addendum.reason.text}}), bullet);
+      line(say("page.addendum",
+               {{"at", local(addendum.at), false, true}, {"by", named(names_.examiners, addendum.by)}, {"reason", addendum.reason.text}}),
+           bullet);
       if (addendum.text) {
         line("\u2068" + addendum.text->text + "\u2069", "    ");
       }
@@ -363,8 +371,8 @@ class Page {
 
 }  // namespace
 
-std::string exam_page(const model::Exam& exam, const std::optional<model::Person>& person, const interpret::Assessment& assessment, const Words& words,
-                      const reference::Edition& edition, const PageNames& names) {
+std::string exam_page(const model::Exam& exam, const std::optional<model::Person>& person, const interpret::Assessment& assessment,
+                      const Words& words, const reference::Edition& edition, const PageNames& names) {
   return Page(exam, person, assessment, words, edition, names).text();
 }
 

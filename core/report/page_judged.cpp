@@ -59,7 +59,7 @@ using interpret::Statement;
 
 [[nodiscard]] std::string reading_of(const model::Exam& exam, const model::ItemId& item, const std::optional<model::Side>& side, const Words& words) {
   std::vector<std::string> readings;
-  for (const model::Finding& finding : exam.findings ? *exam.findings : std::vector<model::Finding>{}) {
+  for (const model::Finding& finding : findings_of(exam)) {
     const bool stands = !finding.standing || *finding.standing == model::Standing::current || *finding.standing == model::Standing::in_conflict;
     const auto* angle = std::get_if<model::Angle>(&finding.value);
     if (stands && angle != nullptr && finding.item == item && side && finding.side == *side) {
@@ -69,9 +69,10 @@ using interpret::Statement;
   return joined(readings, " / ");
 }
 
-[[nodiscard]] std::string instruments_of(const model::Exam& exam, const model::ItemId& item, const std::optional<model::Side>& side, const Words& words) {
+[[nodiscard]] std::string instruments_of(const model::Exam& exam, const model::ItemId& item, const std::optional<model::Side>& side,
+                                         const Words& words) {
   std::vector<std::string> names;
-  for (const model::Finding& finding : exam.findings ? *exam.findings : std::vector<model::Finding>{}) {
+  for (const model::Finding& finding : findings_of(exam)) {
     if (finding.item == item && side && finding.side == *side && finding.instrument) {
       const std::string name = word_of(words, "instrument", finding.instrument->text);
       if (std::find(names.begin(), names.end(), name) == names.end()) {
@@ -93,12 +94,13 @@ using interpret::Statement;
 // What outside the rule speaks against its negative.
 [[nodiscard]] std::string contradicted_by(const RuleResult& rule, const model::Exam& exam, const Words& words) {
   std::vector<std::string> because;
-  for (const model::Finding& finding : exam.findings ? *exam.findings : std::vector<model::Finding>{}) {
+  for (const model::Finding& finding : findings_of(exam)) {
     const auto* count = std::get_if<model::CountValue>(&finding.value);
     const auto* answer = std::get_if<model::Answer>(&finding.value);
-    const bool bone = finding.item.text.ends_with(".bone_tender_elsewhere") && finding.side == rule.side && answer != nullptr && answer->answer == model::AnswerWord::yes;
-    const bool walk = finding.item.text == "gait.steps_now" && ((count != nullptr && count->count.steps < 4) ||
-                                                                  (answer != nullptr && answer->answer == model::AnswerWord::no));
+    const bool bone = finding.item.text.ends_with(".bone_tender_elsewhere") && finding.side == rule.side && answer != nullptr &&
+                      answer->answer == model::AnswerWord::yes;
+    const bool walk = finding.item.text == "gait.steps_now" &&
+                      ((count != nullptr && count->count.steps < 4) || (answer != nullptr && answer->answer == model::AnswerWord::no));
     if (bone || walk) {
       because.push_back(words.say("msg." + rule.rule.text + (bone ? ".contradicted_bone" : ".contradicted_walk")));
     }
@@ -114,8 +116,9 @@ using interpret::Statement;
     case interpret::Outcome::positive:
       return words.say(name + "positive");
     case interpret::Outcome::negative:
-      return has_flag(rule, "contradicted") ? words.say(name + "negative_contradicted", {{"because", contradicted_by(rule, exam, words), false, true}})
-                                            : words.say(name + "negative");
+      return has_flag(rule, "contradicted")
+                 ? words.say(name + "negative_contradicted", {{"because", contradicted_by(rule, exam, words), false, true}})
+                 : words.say(name + "negative");
     case interpret::Outcome::undetermined: {
       std::vector<std::string> needs;
       for (const interpret::Settle& settle : rule.settle) {
@@ -183,9 +186,12 @@ std::vector<std::string> rule_lines(const RuleResult& rule, const model::Exam& e
   for (const interpret::Settle& settle : rule.settle) {
     std::vector<std::string> answers;
     for (const interpret::SettleAnswer& answer : settle.answers) {
-      answers.push_back(words.say("msg.rule.answer", {{"if", answer.if_.text, false, true}, {"gives", enum_word(words, "outcome", answer.gives), false, true}}));
+      answers.push_back(
+          words.say("msg.rule.answer", {{"if", answer.if_.text, false, true}, {"gives", enum_word(words, "outcome", answer.gives), false, true}}));
     }
-    lines.push_back(words.say("msg.rule.settle", {{"input", words.say("msg.change." + settle.input.text), false, true}, {"answers", joined(answers, "; "), false, true}}) + ".");
+    lines.push_back(words.say("msg.rule.settle", {{"input", words.say("msg.change." + settle.input.text), false, true},
+                                                  {"answers", joined(answers, "; "), false, true}}) +
+                    ".");
   }
   for (const model::Word& flag : rule.flags) {
     if (flag.text != "contradicted") {

@@ -164,6 +164,11 @@ std::string word_of(const Words& words, std::string_view kind, std::string_view 
   return words.has(name) ? words.say(name) : spaced(word);
 }
 
+const std::vector<model::Finding>& findings_of(const model::Exam& exam) {
+  static const std::vector<model::Finding> none;
+  return exam.findings ? *exam.findings : none;
+}
+
 std::string side_of(const Words& words, model::Side side) { return enum_word(words, "side", side); }
 
 std::string item_label(const Words& words, const reference::Edition& edition, const model::ItemId& item) {
@@ -186,7 +191,8 @@ std::string angle_text(const Words& words, const model::Angle& angle) {
   std::string text;
   const bool named = angle.toward && angle.toward_deg && angle.deg && !(*angle.toward_deg == *angle.deg);
   if (named) {
-    text = words.say("msg.value.toward", {{"value", angle.toward_deg->to_text(), true}, {"toward", word_of(words, "toward", angle.toward->text), false, true}});
+    text = words.say("msg.value.toward",
+                     {{"value", angle.toward_deg->to_text(), true}, {"toward", word_of(words, "toward", angle.toward->text), false, true}});
   } else if (angle.deg || angle.toward_deg) {
     text = words.say("msg.value.deg", {{"value", (angle.deg ? *angle.deg : *angle.toward_deg).to_text(), true}});
   }
@@ -238,7 +244,8 @@ std::string value_text(const Words& words, const reference::Edition& edition, co
     parts.push_back(enum_word(words, "origin", *finding.origin));
   }
   if (finding.despite) {
-    parts.push_back(words.say("msg.value.despite", {{"how", enum_word(words, "despite", finding.despite->how), false, true}, {"because", finding.despite->because.text}}));
+    parts.push_back(words.say("msg.value.despite",
+                              {{"how", enum_word(words, "despite", finding.despite->how), false, true}, {"because", finding.despite->because.text}}));
   }
   if (finding.remark) {
     parts.push_back(words.say("msg.value.remark", {{"text", finding.remark->text}}));

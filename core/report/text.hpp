@@ -25,6 +25,8 @@ template <class E>
 [[nodiscard]] std::string enum_word(const Words& words, std::string_view kind, E value) {
   return word_of(words, kind, wire::type_of<E>().words[static_cast<std::size_t>(value)]);
 }
+// All findings of an exam, none where it has none.
+[[nodiscard]] const std::vector<model::Finding>& findings_of(const model::Exam& exam);
 [[nodiscard]] std::string side_of(const Words& words, model::Side side);
 [[nodiscard]] std::string item_label(const Words& words, const reference::Edition& edition, const model::ItemId& item);
 // The value, how it was taken, and what must be known about it; not the item, not the side.

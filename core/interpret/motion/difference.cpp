@@ -77,7 +77,8 @@ struct Names {
   statement.grade = below || above ? StatementGrade::notable : StatementGrade::unclear;
   name_message(judged, names.prefix + (below ? "below" : (above ? "above" : "not_distinguishable")));
   if (reading.exact() && other.exact()) {
-    judged.working.lines.push_back({in_tenths(reading.low) + " - " + (other.low < 0 ? "(" + in_tenths(other.low) + ")" : in_tenths(other.low)) + " = " + in_tenths(low)});
+    judged.working.lines.push_back(
+        {in_tenths(reading.low) + " - " + (other.low < 0 ? "(" + in_tenths(other.low) + ")" : in_tenths(other.low)) + " = " + in_tenths(low)});
   } else {
     judged.working.lines.push_back({reading_text(reading.low, reading.high) + " against " + reading_text(other.low, other.high)});
   }

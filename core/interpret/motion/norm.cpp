@@ -43,8 +43,8 @@ void compare_lines(const Reading& reading, std::int64_t mdc95, const Asked& aske
   const std::string error = in_tenths(wire::round_divide(mdc95 * 1000, 2772));
   const auto line = [&](std::int64_t from, std::string_view sign, std::string_view relation, std::int64_t limit) {
     const std::int64_t end = sign == "+" ? from + width : from - width;
-    working.lines.push_back({in_tenths(from) + " " + std::string(sign) + " 1.96 x " + error + " = " + in_tenths(end) + ", " + std::string(relation) + " " +
-                             in_tenths(limit)});
+    working.lines.push_back({in_tenths(from) + " " + std::string(sign) + " 1.96 x " + error + " = " + in_tenths(end) + ", " + std::string(relation) +
+                             " " + in_tenths(limit)});
   };
   const bool has_low = limits.low > -open_end && reading.high < open_end;
   const bool has_high = limits.high < open_end && reading.low > -open_end;
@@ -161,7 +161,8 @@ void norm_params(const Reading& reading, const std::vector<Asked>& asked, std::i
   Judged judged = begin_motion("motion.norm", Comparator::norm, reading);
   if (reading.readable != Readable::number) {
     const bool unresolved = reading.readable == Readable::unresolved;
-    return refuse(std::move(judged), reading, Verdict::not_distinguishable, unresolved ? "unresolved" : "words_only", unresolved ? "meaning" : "number");
+    return refuse(std::move(judged), reading, Verdict::not_distinguishable, unresolved ? "unresolved" : "words_only",
+                  unresolved ? "meaning" : "number");
   }
   const std::string_view other = not_native(view, *reading.item, reading.side);
   if (!other.empty()) {
@@ -211,7 +212,8 @@ void norm_params(const Reading& reading, const std::vector<Asked>& asked, std::i
     return judged;
   }
   error_rows(*precision, judged);
-  judged.working.lines.push_back({wire::write_number(precision->mdc95, 1000) + " / 2.772 = " + in_tenths(wire::round_divide(precision->mdc95 * 1000, 2772))});
+  judged.working.lines.push_back(
+      {wire::write_number(precision->mdc95, 1000) + " / 2.772 = " + in_tenths(wire::round_divide(precision->mdc95 * 1000, 2772))});
   for (const Asked& one : asked) {
     if (one.row != nullptr) {
       compare_lines(reading, precision->mdc95, one, judged.working);
@@ -262,20 +264,21 @@ const reference::NormRow* norm_row(const reference::Edition& edition, const Norm
   const model::Item& item = *question.item;
   const reference::Mode mode = mode_of(item);
   const auto rank = [&](const reference::NormRow& row) {
-    return std::tuple(row.mode == mode ? 0 : 1, row.preferred ? 0 : 1, row.status == model::Status::memory ? 1 : 0,
-                      row.position && !question.positions.empty() ? 0 : 1, row.sex ? 0 : 1, row.age_high.steps - row.age_low.steps, row.row.text);
+    return std::tuple(row.mode == mode ? 0 : 1, row.status == model::Status::memory ? 1 : 0, row.position && !question.positions.empty() ? 0 : 1,
+                      row.sex ? 0 : 1, row.age_high.steps - row.age_low.steps, row.row.text);
   };
   const reference::NormRow* best = nullptr;
   for (const reference::NormRow& row : edition.norms()) {
     const bool same_motion = row.family == item.family && (!item.toward || row.toward == *item.toward);
-    // A row that does not say how the motion was made serves only where it is named as the one to fall back to.
-    const bool same_mode = row.mode == mode || (row.mode == reference::Mode::unspecified && row.preferred);
+    // A row that does not say how the motion was made is asked only where no row does.
+    const bool same_mode = row.mode == mode || row.mode == reference::Mode::unspecified;
     const bool same_sex = !row.sex || *row.sex == question.sex || *row.sex == model::NormSex::unspecified;
     const bool same_age = question.age_years >= row.age_low.steps && question.age_years <= row.age_high.steps;
     // A reading in another position is another quantity; one in no recorded position may be met, and says so.
     const bool same_position = !row.position || std::all_of(question.positions.begin(), question.positions.end(),
                                                             [&](const std::string& position) { return position == row.position->text; });
-    if (same_motion && same_mode && same_sex && same_age && same_position && limits_of(row) && (best == nullptr || rank(row) < rank(*best))) {
+    if (row.preferred && same_motion && same_mode && same_sex && same_age && same_position && limits_of(row) &&
+        (best == nullptr || rank(row) < rank(*best))) {
       best = &row;
     }
   }

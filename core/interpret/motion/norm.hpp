@@ -22,7 +22,7 @@ struct NormQuestion {
   std::int64_t age_years = 0;
   std::set<std::string> positions;
 };
-// The row to compare with, or null: item, mode, position, sex, age, then the default source.
+// The row to compare with, or null: item, mode, position, sex, age, among the default sources alone.
 [[nodiscard]] const reference::NormRow* norm_row(const reference::Edition& edition, const NormQuestion& question);
 // mean - 2 SD to mean + 2 SD, or what the source printed.
 [[nodiscard]] std::optional<Limits> limits_of(const reference::NormRow& row);

@@ -32,7 +32,6 @@ msg-motion-past_not_distinguishable = { $what }{ $side } { $reading }: cannot be
 msg-motion-past_needs_instrument = { $what }{ $side } { $reading }: not compared with last time, needs the instrument of both
 msg-motion-past_other_position = { $what }{ $side } { $reading }: not compared with last time, measured in different positions
 msg-motion-methods_differ = measured with different instruments
-msg-motion-less_than_full = needs also: { $missing }
 msg-motion-source = source { $source }
 
 msg-contradiction-active_beyond_passive = Active motion ({ $active_deg }) goes further than passive ({ $passive_deg }): exchanged, pain, or another instrument?
@@ -75,7 +74,7 @@ msg-rule-ottawa_knee-negative = Film not required by the Ottawa knee rule (all i
 msg-rule-ottawa_knee-negative_contradicted = Negative by its letter, contradicted by { $because }: unsettled, use judgement
 msg-rule-ottawa_knee-undetermined = Cannot say yet: needs { $needs }
 msg-rule-ottawa_knee-not_applicable = Rule not made for this person ({ $gate }): use judgement
-msg-rule-ottawa_knee-contradicted_walk = cannot take four steps now
+msg-rule-ottawa_knee-contradicted_walk = cannot walk four steps now
 msg-rule-ottawa_knee-contradicted_bone = other bone is tender, which the rule does not count
 msg-rule-gate-age = under 5
 msg-rule-gate-days = injury more than 7 days old

@@ -19,7 +19,8 @@ constexpr std::int64_t flexion_needed = 900;  // tenths of a degree: exactly 90 
 constexpr std::int64_t steps_needed = 4;
 constexpr Classes no_or_yes = 3;
 
-constexpr std::array<std::string_view, ottawa_input_count> input_names{"age", "days", "fib", "pat", "other", "flex", "imm", "steps", "excl", "pregnant"};
+constexpr std::array<std::string_view, ottawa_input_count> input_names{"age",  "days", "fib",   "pat",  "other",
+                                                                       "flex", "imm",  "steps", "excl", "pregnant"};
 constexpr std::array<std::array<std::string_view, 3>, ottawa_input_count> class_names{{
     {"under 5", "5 to 54", "55 or more"},
     {"7 or less", "more than 7", ""},
@@ -73,9 +74,16 @@ template <std::size_t Count>
 }
 
 [[nodiscard]] std::array<Classes, ottawa_input_count> classes_of(const OttawaKnee& in) {
-  return {classes_of<2>(in.age, {5, 55}),        classes_of<1>(in.days, {days_max + 1}), classes_of(in.fib),  classes_of(in.pat),
-          classes_of(in.other),                  classes_of<1>(in.flex, {flexion_needed}), classes_of(in.imm), classes_of<1>(in.steps, {steps_needed}),
-          classes_of(in.excl),                   classes_of(in.pregnant)};
+  return {classes_of<2>(in.age, {5, 55}),
+          classes_of<1>(in.days, {days_max + 1}),
+          classes_of(in.fib),
+          classes_of(in.pat),
+          classes_of(in.other),
+          classes_of<1>(in.flex, {flexion_needed}),
+          classes_of(in.imm),
+          classes_of<1>(in.steps, {steps_needed}),
+          classes_of(in.excl),
+          classes_of(in.pregnant)};
 }
 
 [[nodiscard]] Outcome decide(const std::array<std::uint8_t, ottawa_input_count>& in) {
@@ -215,7 +223,8 @@ void hear_flexion(const View& view, Side side, Inputs& inputs) {
         state = lowest || motion ? state : why;
         continue;
       }
-      inputs.flexions.emplace_back(finding, model::Degrees{std::get<model::Angle>(finding->value).toward_deg.value_or(model::Degrees{read->low}).steps});
+      inputs.flexions.emplace_back(finding,
+                                   model::Degrees{std::get<model::Angle>(finding->value).toward_deg.value_or(model::Degrees{read->low}).steps});
       motion = motion ? Between{std::min(motion->low, read->low), std::max(motion->high, read->high)} : *read;
     }
     if (motion) {
@@ -358,7 +367,10 @@ void hear_flexion(const View& view, Side side, Inputs& inputs) {
     return "not known";
   }
   const std::string low = wire::write_number(value->low, per_unit);
-  return value->low == value->high ? low : (value->high >= 36000 ? "at least " + low : (value->low <= -36000 ? "at most " : low + " to ") + wire::write_number(value->high, per_unit));
+  return value->low == value->high
+             ? low
+             : (value->high >= 36000 ? "at least " + low
+                                     : (value->low <= -36000 ? "at most " : low + " to ") + wire::write_number(value->high, per_unit));
 }
 
 [[nodiscard]] std::string yes_no(bool met, bool open) { return open ? "open" : (met ? "met" : "not met"); }
@@ -377,11 +389,15 @@ void explain(const Inputs& inputs, const RuleResult& result, Working& working) {
   const bool blocked = in.flex && inputs.flexions.empty();
   line(blocked ? "movement blocked, flexion below 90: " + state(stiff) : "flexion " + number_line(in.flex, 10) + ", below 90: " + state(stiff));
   line("four steps neither at once nor now: " + state(and_(not_(in.imm), cannot_now)));
-  line("days since the injury " + number_line(in.days, 1) + ", 7 or less: " + state(classes[1] == 1 ? Tri::yes : (classes[1] == 2 ? Tri::no : Tri::undetermined)));
+  line("days since the injury " + number_line(in.days, 1) +
+       ", 7 or less: " + state(classes[1] == 1 ? Tri::yes : (classes[1] == 2 ? Tri::no : Tri::undetermined)));
   working.statement = {result.rule.text + ":" + std::string(side_word(result.side))};
   working.message = {"msg." + result.rule.text + "." + std::string(wire::type_of<Outcome>().words[static_cast<std::size_t>(result.outcome)])};
   working.formula = {"positive if any of the five criteria is met; negative only if none is"};
-  working.rows.push_back({{"okr/1995"}, {"STIELL1995"}, model::Status::read, Params().figure("age", 55000).figure("flexion_deg", 90000).figure("steps", 4000).figure("days", 7000).raw()});
+  working.rows.push_back({{"okr/1995"},
+                          {"STIELL1995"},
+                          model::Status::read,
+                          Params().figure("age", 55000).figure("flexion_deg", 90000).figure("steps", 4000).figure("days", 7000).raw()});
   for (std::size_t i = 0; i < ottawa_input_count; ++i) {
     if (i == at(OttawaInput::pregnant) && !inputs.pregnancy_asked_for()) {
       continue;
@@ -420,7 +436,8 @@ void explain(const Inputs& inputs, const RuleResult& result, Working& working) {
     if (!input_items[i].empty()) {
       settle.item = model::ItemId{std::string(input_items[i])};
       const model::Item* item = view.edition().item(*settle.item);
-      const bool sided = item == nullptr ? settle.item->text.starts_with("knee.") : std::find(item->sides.begin(), item->sides.end(), side) != item->sides.end();
+      const bool sided =
+          item == nullptr ? settle.item->text.starts_with("knee.") : std::find(item->sides.begin(), item->sides.end(), side) != item->sides.end();
       settle.side = sided ? side : Side::midline;
     }
     for (std::size_t c = 0; c < 3; ++c) {

@@ -23,8 +23,7 @@ struct ExamDocument {
 };
 BOOST_DESCRIBE_STRUCT(ExamDocument, (), (format, as_of, person, exam, findings, earlier))
 constexpr auto notes(const ExamDocument*) {
-  return std::array{wire::Note{"format", "limbledger-exam/1"},
-                    wire::Note{"as_of", "the day to judge by where the exam has no examined_at"},
+  return std::array{wire::Note{"format", "limbledger-exam/1"}, wire::Note{"as_of", "the day to judge by where the exam has no examined_at"},
                     wire::Note{"findings", "a finding without an id is named by its place, counted from 1 in the last bytes of the id"},
                     wire::Note{"earlier", "earlier exams of the same person, each with its findings"}};
 }

@@ -1,0 +1,156 @@
+// The page that a clinician reads. Wording and order: clinical safety, parts A and C (requirements 1, 7, 8, 10, 17, 18, 24).
+#include "core/report/page.hpp"
+#include "core/report/text.hpp"
+
+#include "tests/unit/interpret/support.hpp"
+
+#include <doctest/doctest.h>
+
+#include <sstream>
+
+using namespace limbledger;
+using namespace limbledger::interpret_test;
+
+namespace {
+
+Bench visit() {
+  REQUIRE(reference::built_in_edition() != nullptr);
+  Bench made(*reference::built_in_edition());
+  made.nothing_found();
+  made.person->names = std::vector<model::PersonName>{{{"Wulan Invented"}}};
+  made.angle("knee.flexion_passive", Side::left, 1185).end_feel = model::Word{"springy_block"};
+  made.angle("knee.flexion_passive", Side::right, 1400);
+  made.not_done("knee.mcmurray", Side::left, model::WhyNot::pain);
+  return made;
+}
+
+std::string page_of(const Bench& made) {
+  REQUIRE(report::built_in_words() != nullptr);
+  return report::exam_page(made.exam, made.person, made.assess(), *report::built_in_words(), *made.edition);
+}
+
+bool has(const std::string& page, const std::string& text) { return page.find(text) != std::string::npos; }
+
+// Lines joined, so that a sentence can be looked for across its line breaks.
+std::string flat(const std::string& page) {
+  std::string out;
+  for (const char c : page) {
+    if (c != '\n' && c != ' ') {
+      out += c;
+    } else if (!out.empty() && out.back() != ' ') {
+      out += ' ';
+    }
+  }
+  return out;
+}
+
+}  // namespace
+
+TEST_CASE("no line of the page is wider than 80 columns, and long words are not cut") {
+  Bench made = visit();
+  made.exam.impression = model::Impression{{std::string(300, 'x') + " torn ligament"}, Side::left, std::nullopt, std::nullopt, std::nullopt};
+  std::istringstream lines(page_of(made));
+  for (std::string line; std::getline(lines, line);) {
+    if (!has(line, "xxxx")) {
+      CHECK(report::width_of(line) <= 80);
+    }
+  }
+  CHECK(has(page_of(made), std::string(300, 'x')));
+}
+
+TEST_CASE("every page says that it is decision support and what it is for, also an empty one") {
+  Bench made(*reference::built_in_edition());
+  made.exam.findings.reset();
+  made.person.reset();
+  const std::string page = flat(page_of(made));
+  CHECK(has(page, "Decision support for a licensed examiner."));
+  CHECK(has(page, "Not tested on real people."));
+  CHECK(has(page, "Intended use:"));
+  CHECK(has(page, "No name recorded"));
+  CHECK(has(page, "Examine: not asked. Record: not asked. Send: not asked."));
+}
+
+TEST_CASE("the examiner's impression stands before findings and before what they support, and is never filled in") {
+  Bench made = visit();
+  CHECK(has(page_of(made), "Examiner's impression\n---------------------\nNone written."));
+  made.exam.impression =
+      model::Impression{{"torn ligament, front"}, Side::left, wire::Name{"probable"}, std::vector<wire::Remark>{{"torn meniscus"}}, std::nullopt};
+  const std::string page = page_of(made);
+  CHECK(has(page, "torn ligament, front\u2069, LEFT (probable)"));
+  CHECK(page.find("Examiner's impression") < page.find("\nPlan\n"));
+  CHECK(page.find("\nPlan\n") < page.find("\nFindings\n"));
+  CHECK(page.find("\nFindings\n") < page.find("What the findings support"));
+}
+
+TEST_CASE("sides are words in capitals, RIGHT before LEFT, and never an initial alone") {
+  const std::string page = page_of(visit());
+  const auto item = page.find("Knee flexion, passive\n");
+  REQUIRE(item != std::string::npos);
+  CHECK(page.find("    RIGHT  140°", item) < page.find("    LEFT   118.5°", item));
+  CHECK(has(page, "end feel springy block"));
+}
+
+TEST_CASE("what was not done stands with its reason, apart from the findings") {
+  const std::string page = page_of(visit());
+  CHECK(has(page, "McMurray test, LEFT: pain"));
+  CHECK(page.find("McMurray test") > page.find("Not done, with the reason"));
+}
+
+TEST_CASE("a statement names interval, people, instrument and source; a rule names its edition") {
+  const std::string page = flat(page_of(visit()));
+  CHECK(has(page,
+            "Knee flexion, passive, LEFT, 118.5°: cannot be told from the edge of the reference interval for men 20-44 (124.7 to 150.7), long "
+            "goniometer, error 3.6; source SOUCIE2011."));
+  CHECK(has(page, "less than the other side (140) by 21.5; more than the 10 needed to believe it"));
+  CHECK(has(page,
+            "Ottawa knee rule, LEFT (okr/1995): Film not required by the Ottawa knee rule (all items checked today). Not walking better in 5 to 7 "
+            "days: examine again."));
+}
+
+TEST_CASE("an open rule says what it needs and what each answer gives, and never negative") {
+  Bench made = visit();
+  made.drop("knee.patella_tender");
+  const std::string page = flat(page_of(made));
+  CHECK(has(page, "Cannot say yet: needs tenderness of the kneecap."));
+  CHECK(has(page, "no gives film not required; yes gives film advised"));
+  CHECK(!has(page, "negative"));
+}
+
+TEST_CASE("C7: a contradicted negative never prints film not required") {
+  Bench made = visit();
+  made.find("gait.steps_now").value = model::CountValue{{1}};
+  const std::string page = flat(page_of(made));
+  CHECK(has(page, "contradicted by cannot walk four steps now"));
+  CHECK(!has(page, "Film not required"));
+}
+
+TEST_CASE("a positive rule names the criteria that are met") {
+  Bench made = visit();
+  made.find("knee.fibular_head_tender").value = model::Answer{model::AnswerWord::yes};
+  const std::string page = flat(page_of(made));
+  CHECK(has(page, "Film of the knee advised by the Ottawa knee rule."));
+  CHECK(has(page, "Criteria met: head of the fibula tender."));
+}
+
+TEST_CASE("a group entry is printed as a group entry, whatever value it carries") {
+  Bench made = visit();
+  made.angle("knee.extension_active", Side::right, 0).origin = model::Origin::bulk_expected;
+  CHECK(has(page_of(made), "RIGHT  no abnormality noted (group entry)"));
+}
+
+TEST_CASE("what was not examined is named shortly") {
+  Bench made = visit();
+  const std::string page = page_of(made);
+  const auto at = page.find("Not examined\n");
+  REQUIRE(at != std::string::npos);
+  CHECK(has(page.substr(at), "hip and ankle, on both sides"));
+  CHECK(has(page.substr(at), "Other items were not part of this visit."));
+  CHECK(!has(page.substr(at), "the RIGHT knee"));
+}
+
+TEST_CASE("names written from right to left are isolated, and take no column for it") {
+  Bench made = visit();
+  made.person->names = std::vector<model::PersonName>{{{"\u0641\u0627\u0637\u0645\u0629"}}};
+  CHECK(has(page_of(made), "\u2068\u0641\u0627\u0637\u0645\u0629\u2069"));
+  CHECK(report::width_of("\u2068\u0641\u0627\u0637\u0645\u0629\u2069") == 5);
+}

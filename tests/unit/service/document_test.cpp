@@ -1,0 +1,106 @@
+// document.assess and statement.explain on a document: the same check as for recorded findings, faults with paths into the document.
+#include "core/service/methods/say/document.hpp"
+#include "core/service/methods/say/explain.hpp"
+#include "core/wire/read.hpp"
+#include "core/wire/write.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace limbledger;
+
+namespace {
+
+std::string document_of(const std::string& findings, const std::string& rest = "") {
+  return R"({"document":{"format":"limbledger-exam/1","as_of":"2026-11-24","person":{"birth":{"date":"1996-01-01"},"sex":"male","norm_sex":"male"},)"
+         R"("exam":{"complaint":"acute_knee","side":"left","setting":"outreach","injured_on":"2026-11-23"},"findings":[)" +
+         findings + "]}" + rest + "}";
+}
+
+Result<interpret::Assessment> assess(const std::string& json) {
+  service::Context context;
+  context.edition = reference::built_in_edition();
+  const auto params = wire::read_text<service::DocumentAssessParams>(json);
+  if (!params) {
+    return params.error();
+  }
+  return service::document_assess(context, *params);
+}
+
+constexpr const char* flexion =
+    R"({"item":"knee.flexion_passive","side":"left","value":{"kind":"angle","toward_deg":118.5},"instrument":"goniometer_long","position":"supine"})";
+
+}  // namespace
+
+TEST_CASE("a document is judged without a ledger, and equal text gives equal bytes") {
+  const auto first = assess(document_of(flexion));
+  REQUIRE(first.has_value());
+  REQUIRE(first->statements.size() == 1);
+  CHECK(first->statements[0].statement.text == "motion.norm:knee.flexion_passive:left");
+  CHECK(first->statements[0].findings[0].to_text() == "aaaaaaaaaaaaaaaaaaaaaaaaae");  // the place, counted from 1, in the last bytes
+  CHECK(first->alerts.empty());
+  CHECK(first->missing.empty());
+  CHECK(wire::write(*first) == wire::write(*assess(document_of(flexion))));
+  CHECK(wire::write(*first).starts_with(
+      R"({"edition":"facts.1","as_of":"2026-11-24","alerts":[],"questions":[],"questions_more":0,"flags":[],"rules":[)"));
+}
+
+TEST_CASE("a neutral-zero triple in a document is judged as its two ends") {
+  const auto assessment = assess(document_of(
+      R"({"item":"knee.arc_passive","side":"left","value":{"kind":"angle","entered":"0-20-110","order":"extension_zero_flexion"},"instrument":"goniometer_long","position":"supine"})"));
+  REQUIRE(assessment.has_value());
+  REQUIRE(assessment->statements.size() == 2);
+  CHECK(assessment->statements[0].statement.text == "motion.norm:knee.extension_passive:left");
+  CHECK(assessment->statements[0].params.json.starts_with(R"({"toward":"extension","toward_deg":-20,)"));
+  CHECK(!(assessment->statements[0].findings[0] == assessment->statements[1].findings[0]));
+}
+
+TEST_CASE("faults carry the path into the document, all of them at once") {
+  const auto refused =
+      assess(document_of(std::string(flexion) + R"(,{"item":"knee.flexion_passive","side":"midline","value":{"kind":"angle","toward_deg":100}})"
+                                                R"(,{"item":"knee.flexion_passive","side":"left","value":{"kind":"angle","toward_deg":190}})"));
+  REQUIRE(!refused.has_value());
+  bool side = false;
+  bool range = false;
+  for (const auto& fault : refused.error().faults) {
+    side = side || (fault.path.starts_with("/document/findings/1") && fault.code == "item.side");
+    range = range || (fault.path.starts_with("/document/findings/2") && fault.code == "value.out_of_range");
+  }
+  CHECK(side);
+  CHECK(range);
+}
+
+TEST_CASE("an unusual value is asked back once and accepted when it is said to be so") {
+  const std::string unusual =
+      R"({"item":"knee.flexion_passive","side":"left","value":{"kind":"angle","toward_deg":168},"instrument":"goniometer_long"})";
+  const auto asked = assess(document_of(unusual));
+  REQUIRE(!asked.has_value());
+  CHECK(asked.error().number() == wire::FaultClass::asked_back);
+  CHECK(assess(document_of(unusual, R"(,"confirmed":["value.unusual"])")).has_value());
+}
+
+TEST_CASE("another format, and findings inside the exam, are refused by their path") {
+  std::string other = document_of(flexion);
+  other.replace(other.find("exam/1"), 6, "exam/9");
+  CHECK(assess(other).error().faults[0].path == "/document/format");
+}
+
+TEST_CASE("only names a list or the beginning of a name") {
+  CHECK(assess(document_of(flexion, R"(,"only":["rules"])"))->statements.empty());
+  CHECK(assess(document_of(flexion, R"(,"only":["motion.norm"])"))->statements.size() == 1);
+  CHECK(assess(document_of(flexion, R"(,"only":["motion.norm"])"))->rules.empty());
+}
+
+TEST_CASE("the working of a document's statement is found by its name, and an unknown name is said to be unknown") {
+  service::Context context;
+  context.edition = reference::built_in_edition();
+  std::string json = document_of(flexion);
+  json.insert(json.size() - 1, R"(,"statement":"motion.norm:knee.flexion_passive:left")");
+  const auto params = wire::read_text<service::StatementExplainParams>(json);
+  REQUIRE(params.has_value());
+  const auto working = service::explain_document(context, *params);
+  REQUIRE(working.has_value());
+  CHECK(working->lines[0].text == "10 / 2.772 = 3.6");
+  auto unknown = *params;
+  unknown.statement = {"motion.norm:hip.flexion_passive:left"};
+  CHECK(service::explain_document(context, unknown).error().faults[0].code == "statement.unknown");
+}
