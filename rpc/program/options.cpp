@@ -1,5 +1,6 @@
 #include "rpc/program/options.hpp"
 
+#include "core/report/text.hpp"
 #include "core/service/call.hpp"
 #include "core/service/methods/ledger/session.hpp"
 #include "rpc/access/scope.hpp"
@@ -93,16 +94,14 @@ void add_others(CLI::App& app, Options& options) {
 
 }  // namespace
 
-std::string_view intended_use() {
-  return "A notebook for trained people who examine legs with their hands. It keeps what was found, by whom and when, sealed\n"
-         "and signed, and sets it beside published figures with their sources. It does not decide and does not treat: what it\n"
-         "says can be wrong, what it does not say means nothing, and the examiner's own judgement stands above it. It has not\n"
-         "been tested on real people.";
+std::string intended_use() {
+  const report::Words* words = report::built_in_words();
+  return words == nullptr ? std::string{} : report::wrapped(words->say("msg.page.decision_support")) + report::wrapped(words->say("msg.page.intended_use"));
 }
 
 std::optional<Options> read_options(int count, const char* const* words, int& exit_code) {
   Options options;
-  CLI::App app("limbledger: examinations of the hip, knee and ankle, recorded and read\n\n" + std::string(intended_use()), "limbledger");
+  CLI::App app("limbledger: examinations of the hip, knee and ankle, recorded and read\n\n" + intended_use(), "limbledger");
   app.require_subcommand(1);
   app.set_version_flag("--version", "limbledger " + std::string(service::program_version) + ", protocol " + std::to_string(service::protocol_newest));
   app.footer(

@@ -31,7 +31,7 @@ struct Options {
 // `exit_code` then says how it ended.
 [[nodiscard]] std::optional<Options> read_options(int count, const char* const* words, int& exit_code);
 
-// What the program is for and what it is not, in one paragraph; stands wherever a person first meets it.
-[[nodiscard]] std::string_view intended_use();
+// What the program is for and what it is not, in the words of every printed page.
+[[nodiscard]] std::string intended_use();
 
 }  // namespace limbledger::rpc
