@@ -28,7 +28,7 @@ constexpr std::array table{
     bind<&session_end>("session.end", to_any_token, "ends the session", while_locked),
     bind<&ledger_unlock>("ledger.unlock", to_any_token, "opens the ledger with an examiner's passphrase", while_locked),
     bind<&ledger_lock>("ledger.lock", to_any_token, "locks the ledger", while_locked),
-    bind<&ledger_verify>("ledger.verify", to_examiner_viewer, "checks every entry, head and seal, and names what is damaged"),
+    bind<&ledger_verify>("ledger.verify", to_examiner_viewer, "checks every entry and head, and unlocked every seal; names what is damaged", while_locked),
     bind<&request_read>("request.read", to_examiner_kiosk, "what the ledger has from one request"),
     bind<&catalogue_read>("catalogue.read", to_any_token, "items, scales and sequences of the edition at hand", while_locked),
     bind<&person_register>("person.register", to_examiner, "registers a person; look-alikes are listed, never a bar", writes),

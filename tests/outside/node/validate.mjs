@@ -25,7 +25,7 @@ const jsonl_in = (folder) => (existsSync(folder)
 const [folder = join(top, 'schemas'), ...named] = process.argv.slice(2);
 const files = named.length > 0
   ? named
-  : ['tests/unit/talks', 'tests/outside/data', 'examples'].flatMap((name) => jsonl_in(join(top, name))).concat(jsonl_in(join(build, 'talks')));
+  : ['tests/unit/talks', 'tests/outside/data'].map((name) => join(top, name)).concat(['talks', 'outreach-day'].map((name) => join(build, name))).flatMap(jsonl_in);
 
 const count = new Count();
 const tally = { schemas: 0, values: 0, requests: 0, replies: 0, faults: 0, planted: 0 };

@@ -21,7 +21,8 @@ std::vector<model::EntryId> shown(Writer& writer, const model::ExamId& exam) {
 
 std::vector<model::EntryId> standing(Writer& writer, const model::ExamId& exam) {
   std::vector<model::EntryId> out;
-  for (const auto& [finding, heads] : writer.fold(exam)->finding_heads) {
+  const auto fold = writer.fold(exam);
+  for (const auto& [finding, heads] : fold->finding_heads) {
     if (finding == finding_of(9000)) {
       out = heads;
     }

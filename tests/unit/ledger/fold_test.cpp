@@ -120,7 +120,7 @@ TEST_CASE("rule 29: what is recorded after a side exchange was seen keeps the si
   const ExamFold fold = p.now();
   std::string sides;
   for (const model::Finding& finding : *fold.exam.findings) {
-    sides += wire::write(finding.value).substr(23, 3) + wire::write(finding.side);
+    sides += wire::write(finding.value).substr(22, 3) + wire::write(finding.side);
   }
   CHECK(sides == "110\"left\"70,\"left\"140\"right\"");
   CHECK(has_mark(fold, fresh_unseen.entry(), "side_exchange_unseen"));

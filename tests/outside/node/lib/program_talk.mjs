@@ -94,7 +94,7 @@ const talk = async (count, client, ask, label) => {
   });
   await check('exam.open gives an open exam', async () => {
     const reply = await ask('exam.open', {
-      request: randomUUID(), person, complaint: 'acute_knee', setting: 'outreach', side: 'left',
+      request: randomUUID(), person, complaint: 'free', setting: 'outreach', side: 'left',
       injured_on: '2026-11-23',
     });
     exam = id_of(reply, 'exam');
