@@ -4,6 +4,8 @@
 #include "core/report/text.hpp"
 
 #include <algorithm>
+#include <array>
+#include <tuple>
 #include <utility>
 #include <vector>
 
@@ -14,6 +16,8 @@ namespace {
 using model::Side;
 
 constexpr std::string_view bullet = "  - ";
+constexpr std::array<std::string_view, 14> regions{"history", "general", "body", "pelvis",   "hip",   "knee",   "leg",
+                                                   "ankle",   "foot",    "gait", "function", "nerve", "vessel", "skin"};
 
 // Plain name of an id, or the id.
 template <class Id>
@@ -33,10 +37,11 @@ class Page {
         findings_.push_back(&finding);
       }
     }
-    // In the catalogue's order; the RIGHT before the LEFT; two of one slot by who wrote first, then by their ids.
+    // By region, then in the catalogue's order; the RIGHT before the LEFT; two of one slot by who wrote first, then by their ids.
     const auto key = [&](const model::Finding& finding) {
-      return std::tuple(place_of(finding.item), finding.item.text, finding.side == Side::right ? 0 : (finding.side == Side::left ? 1 : 2),
-                        finding.entered_at ? finding.entered_at->ms : 0, finding.finding ? finding.finding->to_text() : std::string());
+      return std::tuple(region_of(finding.item), place_of(finding.item), finding.item.text,
+                        finding.side == Side::right ? 0 : (finding.side == Side::left ? 1 : 2), finding.entered_at ? finding.entered_at->ms : 0,
+                        finding.finding ? finding.finding->to_text() : std::string());
     };
     std::stable_sort(findings_.begin(), findings_.end(), [&](const auto* a, const auto* b) { return key(*a) < key(*b); });
   }
@@ -57,6 +62,10 @@ class Page {
   }
 
  private:
+  [[nodiscard]] static std::size_t region_of(const model::ItemId& item) {
+    const auto at = std::find(regions.begin(), regions.end(), item.text.substr(0, item.text.find('.')));
+    return static_cast<std::size_t>(at - regions.begin());
+  }
   [[nodiscard]] std::size_t place_of(const model::ItemId& item) const {
     const auto items = edition_.items();
     for (std::size_t i = 0; i < items.size(); ++i) {
@@ -186,7 +195,7 @@ class Page {
     }
     const model::Impression& impression = *exam_.impression;
     line("\u2068" + impression.text.text + "\u2069" + side_after(impression.side) +
-         (impression.certainty ? " (" + impression.certainty->text + ")" : ""));
+         (impression.certainty ? " (\u2068" + impression.certainty->text + "\u2069)" : ""));
     if (impression.alternatives && !impression.alternatives->empty()) {
       std::vector<std::string> alternatives;
       for (const wire::Remark& alternative : *impression.alternatives) {
@@ -319,7 +328,9 @@ class Page {
     }
     for (const interpret::RuleResult& rule : assessment_.rules) {
       for (const interpret::Settle& settle : rule.settle) {
-        line(say("change." + settle.input.text) + side_after(settle.side), bullet);
+        if (settle.item) {
+          line(say("change." + settle.input.text) + side_after(settle.side), bullet);
+        }
       }
     }
     line(say("page.not_part"));

@@ -115,10 +115,18 @@ using interpret::Statement;
   switch (rule.outcome) {
     case interpret::Outcome::positive:
       return words.say(name + "positive");
-    case interpret::Outcome::negative:
-      return has_flag(rule, "contradicted")
-                 ? words.say(name + "negative_contradicted", {{"because", contradicted_by(rule, exam, words), false, true}})
-                 : words.say(name + "negative");
+    case interpret::Outcome::negative: {
+      if (has_flag(rule, "contradicted")) {
+        return words.say(name + "negative_contradicted", {{"because", contradicted_by(rule, exam, words), false, true}});
+      }
+      std::vector<std::string> open;
+      for (const interpret::RuleInput& input : rule.inputs) {
+        if (!input.state.text.starts_with("known") && input.input.text != "pregnant") {
+          open.push_back(words.say("msg.change." + input.input.text));
+        }
+      }
+      return open.empty() ? words.say(name + "negative") : words.say(name + "negative_with_gaps", {{"open", joined(open), false, true}});
+    }
     case interpret::Outcome::undetermined: {
       std::vector<std::string> needs;
       for (const interpret::Settle& settle : rule.settle) {
@@ -140,11 +148,13 @@ std::string statement_text(const Statement& statement, const model::Exam& exam, 
   const std::string difference = text_of(args, "difference_deg");
   std::vector<std::string> people;
   std::vector<std::string> sources;
+  bool taught = false;
   for (const model::RowId& row : statement.rows) {
     for (const reference::NormRow& norm : edition.norms()) {
       if (norm.row == row) {
         people.push_back(people_of(norm, words));
         sources.push_back(norm.source.text);
+        taught = taught || norm.status == model::Status::memory;
       }
     }
   }
@@ -159,6 +169,9 @@ std::string statement_text(const Statement& statement, const model::Exam& exam, 
   std::vector<std::string> parts{words.say(statement.message.text, args)};
   if (std::any_of(args.begin(), args.end(), [](const Arg& arg) { return arg.name == "methods_differ"; })) {
     parts.push_back(words.say("msg.motion.methods_differ"));
+  }
+  if (taught && !statement.message.text.ends_with("_taught")) {
+    parts.push_back(words.say("msg.motion.taught"));
   }
   if (!sources.empty()) {
     parts.push_back(words.say("msg.motion.source", {{"source", joined(sources), false, true}}));
@@ -184,6 +197,11 @@ std::vector<std::string> rule_lines(const RuleResult& rule, const model::Exam& e
     }
   }
   for (const interpret::Settle& settle : rule.settle) {
+    const bool decides = std::any_of(settle.answers.begin(), settle.answers.end(),
+                                     [](const interpret::SettleAnswer& answer) { return answer.gives != interpret::Outcome::undetermined; });
+    if (!decides) {
+      continue;  // named among what is needed; alone it gives nothing
+    }
     std::vector<std::string> answers;
     for (const interpret::SettleAnswer& answer : settle.answers) {
       answers.push_back(

@@ -189,8 +189,14 @@ std::string angle_text(const Words& words, const model::Angle& angle) {
     }
   }
   std::string text;
-  const bool named = angle.toward && angle.toward_deg && angle.deg && !(*angle.toward_deg == *angle.deg);
-  if (named) {
+  // A bare sign is read in two ways, so the end toward extension is said in words.
+  const bool named = angle.toward && angle.toward_deg && angle.deg && angle.toward_deg->steps == -angle.deg->steps;
+  if (named && angle.toward->text == "extension") {
+    const std::int64_t steps = angle.toward_deg->steps;
+    const std::string size = model::Degrees{steps < 0 ? -steps : steps}.to_text();
+    const std::string_view name = steps == 0 ? "msg.value.straight" : (steps < 0 ? "msg.value.short_of_straight" : "msg.value.beyond_straight");
+    text = words.say(name, {{"value", size, true}});
+  } else if (named && angle.toward_deg->steps != 0) {
     text = words.say("msg.value.toward",
                      {{"value", angle.toward_deg->to_text(), true}, {"toward", word_of(words, "toward", angle.toward->text), false, true}});
   } else if (angle.deg || angle.toward_deg) {

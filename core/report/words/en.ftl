@@ -32,6 +32,7 @@ msg-motion-past_not_distinguishable = { $what }{ $side } { $reading }: cannot be
 msg-motion-past_needs_instrument = { $what }{ $side } { $reading }: not compared with last time, needs the instrument of both
 msg-motion-past_other_position = { $what }{ $side } { $reading }: not compared with last time, measured in different positions
 msg-motion-methods_differ = measured with different instruments
+msg-motion-taught = the figure was not read at its source
 msg-motion-source = source { $source }
 
 msg-contradiction-active_beyond_passive = Active motion ({ $active_deg }) goes further than passive ({ $passive_deg }): exchanged, pain, or another instrument?
@@ -71,6 +72,7 @@ msg-change-pregnant = pregnancy
 msg-rule-ottawa_knee-name = Ottawa knee rule
 msg-rule-ottawa_knee-positive = Film of the knee advised by the Ottawa knee rule
 msg-rule-ottawa_knee-negative = Film not required by the Ottawa knee rule (all items checked today). Not walking better in 5 to 7 days: examine again
+msg-rule-ottawa_knee-negative_with_gaps = Film not required by the Ottawa knee rule, though not everything was checked ({ $open }). Not walking better in 5 to 7 days: examine again
 msg-rule-ottawa_knee-negative_contradicted = Negative by its letter, contradicted by { $because }: unsettled, use judgement
 msg-rule-ottawa_knee-undetermined = Cannot say yet: needs { $needs }
 msg-rule-ottawa_knee-not_applicable = Rule not made for this person ({ $gate }): use judgement
@@ -94,7 +96,6 @@ msg-outcome-positive = film advised
 msg-outcome-negative = film not required
 msg-outcome-undetermined = still open
 msg-outcome-not_applicable = rule not made for this person
-msg-if-age-under_5 = under 5 years
 
 ## The page.
 
@@ -103,10 +104,6 @@ msg-page-decision_support = Decision support for a licensed examiner. Findings a
 msg-page-intended_use = Intended use: to record a hands-on examination of the lower limb and to set the findings beside published figures and rules. It asks for no danger signs in this edition: that nothing is raised below says nothing about them. An interval speaks of the people who were measured, not of this person.
 msg-page-consent = Consent and company
 msg-page-impression = Examiner's impression
-msg-page-impression_line = { $text }{ $side }{ $certainty ->
-    [none] {""}
-   *[said] {" "}({ $certainty })
- }
 msg-page-alternatives = Alternatives: { $alternatives }
 msg-page-code = Code: { $code }
 msg-page-none_written = None written.
@@ -116,7 +113,7 @@ msg-page-not_done = Not done, with the reason
 msg-page-support = What the findings support
 msg-page-rules = Rules
 msg-page-not_fitting = Does not fit together
-msg-page-not_examined = Not examined
+msg-page-not_examined = Not examined, not asked
 msg-page-other_side = the { $side } knee
 msg-page-joints_around = hip and ankle, on both sides
 msg-page-not_part = Other items were not part of this visit.
@@ -173,6 +170,9 @@ msg-value-at_least = at least { $value }
 msg-value-at_most = at most { $value }
 msg-value-deg = { $value }°
 msg-value-toward = { $value }° toward { $toward }
+msg-value-short_of_straight = { $value }° short of straight
+msg-value-beyond_straight = { $value }° beyond straight
+msg-value-straight = straight (0°)
 msg-value-unit = { $value } { $unit }
 msg-value-trials = readings { $trials }, { $how } taken
 msg-value-written = written { $text }

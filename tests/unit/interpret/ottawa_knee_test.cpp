@@ -35,12 +35,12 @@ TEST_CASE("an empty slot is never no: each of the inputs left out leaves the rul
                                                           {"knee.patella_tender", "pat"},
                                                           {"knee.flexion_active", "flex"},
                                                           {"history.knee_rule_exclusions", "excl"}};
-  for (const auto& [item, input] : left_out) {
+  for (const auto& pair : left_out) {
     Bench made = bench();
-    made.drop(item);
-    CAPTURE(item);
-    CHECK(settle_of(made.rule()) == input);
-    CHECK((made.rule().outcome == Outcome::undetermined) == (std::string(input) != ""));
+    made.drop(pair.first);
+    CAPTURE(pair.first);
+    CHECK(settle_of(made.rule()) == pair.second);
+    CHECK((made.rule().outcome == Outcome::undetermined) == (std::string(pair.second) != ""));
   }
 }
 

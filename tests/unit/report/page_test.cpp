@@ -76,7 +76,7 @@ TEST_CASE("the examiner's impression stands before findings and before what they
   made.exam.impression =
       model::Impression{{"torn ligament, front"}, Side::left, wire::Name{"probable"}, std::vector<wire::Remark>{{"torn meniscus"}}, std::nullopt};
   const std::string page = page_of(made);
-  CHECK(has(page, "torn ligament, front\u2069, LEFT (probable)"));
+  CHECK(has(page, "torn ligament, front\u2069, LEFT (\u2068probable\u2069)"));
   CHECK(page.find("Examiner's impression") < page.find("\nPlan\n"));
   CHECK(page.find("\nPlan\n") < page.find("\nFindings\n"));
   CHECK(page.find("\nFindings\n") < page.find("What the findings support"));
@@ -100,7 +100,7 @@ TEST_CASE("a statement names interval, people, instrument and source; a rule nam
   const std::string page = flat(page_of(visit()));
   CHECK(has(page,
             "Knee flexion, passive, LEFT, 118.5°: cannot be told from the edge of the reference interval for men 20-44 (124.7 to 150.7), long "
-            "goniometer, error 3.6; source SOUCIE2011."));
+            "goniometer, error 3.6; the figure was not read at its source; source SOUCIE2011."));
   CHECK(has(page, "less than the other side (140) by 21.5; more than the 10 needed to believe it"));
   CHECK(has(page,
             "Ottawa knee rule, LEFT (okr/1995): Film not required by the Ottawa knee rule (all items checked today). Not walking better in 5 to 7 "
@@ -141,7 +141,7 @@ TEST_CASE("a group entry is printed as a group entry, whatever value it carries"
 TEST_CASE("what was not examined is named shortly") {
   Bench made = visit();
   const std::string page = page_of(made);
-  const auto at = page.find("Not examined\n");
+  const auto at = page.find("Not examined, not asked\n");
   REQUIRE(at != std::string::npos);
   CHECK(has(page.substr(at), "hip and ankle, on both sides"));
   CHECK(has(page.substr(at), "Other items were not part of this visit."));
@@ -153,4 +153,79 @@ TEST_CASE("names written from right to left are isolated, and take no column for
   made.person->names = std::vector<model::PersonName>{{{"\u0641\u0627\u0637\u0645\u0629"}}};
   CHECK(has(page_of(made), "\u2068\u0641\u0627\u0637\u0645\u0629\u2069"));
   CHECK(report::width_of("\u2068\u0641\u0627\u0637\u0645\u0629\u2069") == 5);
+}
+
+TEST_CASE("an angle toward extension is said in words, because its sign is read in two ways") {
+  Bench made = visit();
+  made.angle("knee.extension_passive", Side::left, -200);
+  made.angle("knee.extension_passive", Side::right, 50);
+  CHECK(has(page_of(made), "LEFT   20° short of straight"));
+  CHECK(has(page_of(made), "RIGHT  5° beyond straight"));
+}
+
+TEST_CASE("a negative with something unchecked does not say that all items were checked") {
+  Bench made = visit();
+  made.drop("knee.bone_tender_elsewhere");
+  const std::string page = flat(page_of(made));
+  CHECK(has(page, "Film not required by the Ottawa knee rule, though not everything was checked (tenderness of other bone of the knee)."));
+}
+
+TEST_CASE("every message that the interpretation can name has words") {
+  const report::Words& words = *report::built_in_words();
+  for (const std::string name : {"within",
+                                 "within_taught",
+                                 "below",
+                                 "below_taught",
+                                 "above",
+                                 "above_taught",
+                                 "not_distinguishable",
+                                 "norms_disagree",
+                                 "no_norm",
+                                 "no_norm_fused",
+                                 "no_norm_implant",
+                                 "needs_age",
+                                 "needs_instrument",
+                                 "unresolved",
+                                 "words_only",
+                                 "side_below",
+                                 "side_above",
+                                 "side_not_distinguishable",
+                                 "side_needs_instrument",
+                                 "side_other_position",
+                                 "past_below",
+                                 "past_above",
+                                 "past_not_distinguishable",
+                                 "past_needs_instrument",
+                                 "past_other_position"}) {
+    CAPTURE(name);
+    CHECK(words.has("msg.motion." + name));
+  }
+  for (const std::string name : {"repeat_reading", "age_or_sex", "birth", "instrument", "same_position", "same_instrument", "meaning", "number",
+                                 "age", "days", "fib", "pat", "other", "flex", "imm", "steps", "excl", "pregnant"}) {
+    CAPTURE(name);
+    CHECK(words.has("msg.change." + name));
+  }
+  for (const std::string name : {"positive", "negative", "undetermined", "not_applicable"}) {
+    CHECK(words.has("msg.rule.ottawa_knee." + name));
+  }
+  CHECK(words.has("msg.contradiction.active_beyond_passive"));
+}
+
+TEST_CASE("every label, technique and meaning that the catalogue names has words") {
+  const report::Words& words = *report::built_in_words();
+  for (const model::Item& item : reference::built_in_edition()->items()) {
+    CAPTURE(item.item.text);
+    CHECK(words.has(item.text.short_.text));
+    CHECK(words.has(item.text.how.text));
+    CHECK((!item.text.care || words.has(item.text.care->text)));
+    for (const model::ChoiceId& choice : item.choices ? *item.choices : std::vector<model::ChoiceId>{}) {
+      CHECK(words.has("msg.choice." + choice.text));
+    }
+  }
+  for (const model::Scale& scale : reference::built_in_edition()->scales()) {
+    CHECK(words.has(scale.title.text));
+    for (const model::ScaleGrade& grade : scale.grades) {
+      CHECK(words.has(grade.means.text));
+    }
+  }
 }

@@ -291,7 +291,7 @@ void hear_flexion(const View& view, Side side, Inputs& inputs) {
   inputs.pregnancy_recorded = !pregnant.findings.empty() || named;
   const bool male = view.person() && view.person()->sex == model::Sex::male;
   inputs.could_be_pregnant = !male && (!inputs.knee.age || (inputs.knee.age->high >= 12 && inputs.knee.age->low <= 55));
-  // Not asked is never read as not pregnant where it could be.
+  // From 12 to 55 years (our convention) not asked is never read as not pregnant.
   const Tri unasked = inputs.could_be_pregnant ? Tri::undetermined : Tri::no;
   inputs.knee.pregnant = named ? Tri::yes : (pregnant.findings.empty() ? unasked : pregnant.as_tri());
   inputs.states[at(OttawaInput::pregnant)] = named ? "known" : pregnant.state;
