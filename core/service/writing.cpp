@@ -90,7 +90,8 @@ ledger::NewOperation operation_for(Context& context, const model::ObjectId& obje
   operation.op = std::move(op);
   operation.request = request;
   operation.after = seen;
-  if (context.desk->examiner_key() != nullptr) {
+  // What a kiosk sends is the person's own word, entered by no examiner.
+  if (context.caller.scope == Scope::examiner && context.desk->examiner_key() != nullptr) {
     operation.by = context.desk->examiner();
   }
   return operation;

@@ -86,7 +86,11 @@ class Reader {
   }
 
  private:
-  void fault(Fault fault) { report_.faults.push_back(std::move(fault)); }
+  void fault(Fault fault) {
+    if (report_.faults.size() < faults_max) {
+      report_.faults.push_back(std::move(fault));
+    }
+  }
 
   void wrong(const std::string& path, std::string expected, const Node& node) {
     fault({"params.wrong_type", path, std::move(expected), std::string(kind_name(node.kind))});
@@ -123,6 +127,9 @@ class Reader {
   void unknown_member(const Type& type, const Node& member, const std::string& path) {
     if (unknown_ == Unknown::ignore) {
       ++report_.unknown_members;
+      return;
+    }
+    if (report_.faults.size() >= faults_max) {
       return;
     }
     std::vector<std::string_view> names;

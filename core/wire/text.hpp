@@ -19,7 +19,8 @@ using TextProblem = std::string_view;
 
 // Code points of valid UTF-8.
 [[nodiscard]] std::size_t code_points(std::string_view utf8);
-// Empty, "limit.text" or "value.control_character".
+// Empty, "limit.text", "value.empty" (nothing that shows) or "value.control_character" (also marks that turn the writing
+// direction: a page's words for sides must not be turned by what stands beside them).
 [[nodiscard]] TextProblem check_text(std::string_view utf8, std::size_t length_max, bool many_lines);
 
 template <std::size_t LengthMax, bool ManyLines>

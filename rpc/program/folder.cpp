@@ -67,7 +67,8 @@ void refuse_bad_system(const std::string& path) {
   bool empty = true;
   while (const dirent* entry = ::readdir(folder)) {
     const std::string_view name = entry->d_name;
-    empty = empty && (name == "." || name == "..");
+    // A lock alone is what is left of a making that was killed.
+    empty = empty && (name == "." || name == ".." || name == "lock");
   }
   ::closedir(folder);
   return empty;

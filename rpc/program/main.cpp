@@ -1,5 +1,7 @@
 #include "rpc/program/commands.hpp"
 
+#include <csignal>
+
 #include <sys/prctl.h>
 #include <sys/resource.h>
 #include <sys/stat.h>
@@ -23,6 +25,7 @@ constexpr bool sanitized = false;
 // What is made is the owner's alone, and a crash leaves no memory behind: it would hold keys and people.
 void keep_to_ourselves() {
   ::umask(077);
+  ::signal(SIGXFSZ, SIG_IGN);  // a file that may not grow is a full disk, and is answered as one
   const rlimit none{0, 0};
   ::setrlimit(RLIMIT_CORE, &none);
   if constexpr (!sanitized) {

@@ -2,12 +2,20 @@
 
 #include "core/wire/type.hpp"
 
+#include <algorithm>
+
 namespace limbledger::interpret {
 
 namespace {
 
 constexpr std::uint8_t bit_no = 1;
 constexpr std::uint8_t bit_yes = 2;
+
+[[nodiscard]] bool examined_poorly(const model::Finding& finding) {
+  return finding.quality && std::any_of(finding.quality->begin(), finding.quality->end(), [](model::Quality quality) {
+           return quality == model::Quality::guarded || quality == model::Quality::unsure_landmark || quality == model::Quality::poor_contact;
+         });
+}
 
 }  // namespace
 
@@ -53,6 +61,9 @@ Said says_answer(const model::Finding& finding) {
   if (answer == nullptr || answer->answer == model::AnswerWord::unsure) {
     return {std::nullopt, "unsure"};
   }
+  if (answer->answer == model::AnswerWord::no && examined_poorly(finding)) {
+    return {std::nullopt, "not_reliable"};  // felt through guarding, or perhaps beside the bone: it does not count as a no
+  }
   return {answer->answer == model::AnswerWord::yes ? bit_yes : bit_no, "known"};
 }
 
@@ -66,7 +77,8 @@ Heard hear(const std::vector<const model::Finding*>& findings, std::uint8_t all_
   bool open = false;
   for (const model::Finding* finding : findings) {
     Said said;
-    if (const std::string_view why = unsettled_by(*finding); !why.empty()) {
+    const std::string_view why = unsettled_by(*finding);
+    if (!why.empty()) {
       said.state = std::string(why);
     } else if (const auto* not_done = std::get_if<model::NotDone>(&finding->value)) {
       said.state = std::string(state_of(not_done->reason));
@@ -75,7 +87,8 @@ Heard hear(const std::vector<const model::Finding*>& findings, std::uint8_t all_
     }
     const bool in_conflict = finding->standing && *finding->standing == model::Standing::in_conflict;
     conflict = conflict || in_conflict;
-    open = open || (in_conflict && !said.bits);
+    // What was examined and left open stays open beside another's answer; what was never examined opens nothing.
+    open = open || (!said.bits && (in_conflict || why.empty()));
     if (!said.bits) {
       reason = reason.empty() ? said.state : reason;
     } else if (!first) {

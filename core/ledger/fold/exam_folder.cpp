@@ -98,7 +98,10 @@ void ExamFolder::judge_signatures() {
       }
       continue;
     }
-    mark(i, graph_.waits(i) ? "signature_waits" : "signature_bad");
+    // One that cannot be checked because an entry is missing still closes the exam to change; a forged one does not.
+    const bool waits = !seen_entries(operations_, graph_.at(i).operation().after).has_value();
+    signature_waits_ = signature_waits_ || (waits && op == "sign");
+    mark(i, waits ? "signature_waits" : "signature_bad");
     nodes_[i].is_void = true;
   }
 }
@@ -233,6 +236,13 @@ void ExamFolder::finish() {
   }
   if (!out_marks_.empty()) {
     out_.exam.marks = std::move(out_marks_);
+  }
+  if (signature_waits_) {
+    out_.exam.state = out_.exam.state == model::ExamState::withdrawn ? out_.exam.state : model::ExamState::signed_;
+    if (!out_.exam.incomplete) {
+      out_.exam.incomplete.emplace();
+    }
+    out_.exam.incomplete->push_back({"signature_waits"});
   }
   out_.exam.revision = graph_.heads();
   out_.entries = operations_.size();

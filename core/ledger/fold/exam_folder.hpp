@@ -70,6 +70,7 @@ class ExamFolder {
   Graph graph_;
   std::vector<Node> nodes_;
   std::vector<std::size_t> signatures_;
+  bool signature_waits_ = false;
   std::vector<model::Side> side_now_;
   std::vector<model::Standing> standing_;
   std::vector<model::Conflict> conflicts_;

@@ -237,6 +237,10 @@ bool Log::knows_examiner(const model::ExaminerId& examiner, const PublicKey& pub
                      [&](const Examiner& known) { return known.examiner == examiner && known.pub == pub; });
 }
 
+bool Log::is_examiner(const model::ExaminerId& examiner) const {
+  return std::any_of(index_.examiners.begin(), index_.examiners.end(), [&](const Examiner& known) { return known.examiner == examiner; });
+}
+
 void Log::set_row(const model::ObjectId& object, std::string row_json) {
   index_.objects[object].row = std::move(row_json);
   changed_.erase(object);

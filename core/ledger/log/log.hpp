@@ -67,6 +67,8 @@ class Log {
   [[nodiscard]] const Index& index() const { return index_; }
   [[nodiscard]] const Identity& identity() const { return identity_; }
   [[nodiscard]] bool knows_examiner(const model::ExaminerId& examiner, const PublicKey& pub) const;
+  // On whatever device.
+  [[nodiscard]] bool is_examiner(const model::ExaminerId& examiner) const;
   // Objects whose list row must be folded anew since they changed.
   [[nodiscard]] const std::set<model::ObjectId>& changed() const { return changed_; }
   void set_row(const model::ObjectId& object, std::string row_json);

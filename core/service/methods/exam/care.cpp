@@ -39,7 +39,7 @@ template <class T>
           kept(sent.capacity, held.capacity)};
 }
 
-[[nodiscard]] std::vector<model::Word> what_is_missing(const ledger::ExamRecord& record, const std::vector<model::EntryId>& seen) {
+[[nodiscard]] std::vector<model::Word> what_is_missing(const ledger::ExamRecord& record) {
   const model::Exam& exam = record.fold.exam;
   std::vector<model::Word> missing;
   const auto add = [&](bool absent, std::string_view word) {
@@ -48,13 +48,11 @@ template <class T>
     }
   };
   add(!exam.person, "person");
-  add(!exam.consent || !exam.consent->examine || !exam.consent->record, "consent");
+  add(!exam.consent || exam.consent->examine != model::ConsentWord::yes || exam.consent->record != model::ConsentWord::yes, "consent");
   add(!exam.findings || exam.findings->empty(), "findings");
   add(!exam.impression, "impression");
   add(exam.conflicts.has_value(), "conflicts");
   add(record.unopened != 0, "damaged_entries");
-  const std::vector<model::EntryId> heads = exam.revision.value_or(std::vector<model::EntryId>{});
-  add(seen_of(heads, seen, record.operations).size() != heads.size(), "entries_not_seen");
   return missing;
 }
 
@@ -154,7 +152,7 @@ Result<ExamSignResult> exam_sign(Context& context, const ExamSignParams& params)
   model::SignBody body{params.read_aloud, params.identified, params.shown, std::nullopt};
   const bool repeated = context.desk->log().index().requests.contains(params.request);
   const std::vector<model::Word> missing =
-      repeated ? (*record)->fold.exam.incomplete.value_or(std::vector<model::Word>{}) : what_is_missing(**record, params.seen);
+      repeated ? (*record)->fold.exam.incomplete.value_or(std::vector<model::Word>{}) : what_is_missing(**record);
   if (!missing.empty()) {
     body.incomplete = missing;
   }
@@ -163,7 +161,12 @@ Result<ExamSignResult> exam_sign(Context& context, const ExamSignParams& params)
     if ((*record)->fold.unread != 0) {
       return wire::Fault{"format.newer", "/exam", "an exam that this edition can read whole"};
     }
-    return exam_takes_changes(**record);
+    if (auto open = exam_takes_changes(**record); !open) {
+      return open;
+    }
+    // A signature covers what its signer was shown; what has come since is shown first.
+    const std::vector<model::EntryId> heads = (*record)->fold.exam.revision.value_or(std::vector<model::EntryId>{});
+    return register_is_free(heads, seen_of(heads, params.seen, (*record)->operations), "/seen");
   });
   if (!written) {
     return written.error();

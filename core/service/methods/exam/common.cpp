@@ -12,6 +12,10 @@ Result<const ledger::ExamRecord*> exam_to_read(Context& context, const model::Ex
 }
 
 Result<void> exam_takes_changes(const ledger::ExamRecord& record) {
+  // Which value a missing entry corrected, or whether it signed, cannot be known: nothing is built on such a record.
+  if (record.unopened != 0) {
+    return wire::Fault{"entry.seal", "/exam", "an exam whose entries all open"};
+  }
   const auto state = record.fold.exam.state;
   if (state == model::ExamState::signed_) {
     return wire::Fault{"exam.signed", "/exam", "an open exam"};

@@ -37,11 +37,20 @@ constexpr std::int64_t page_default = 50;
       out.push_back({finding.finding->to_text()});
     }
   }
-  if (exam.impression && names_side(exam.impression->text.text)) {
+  const auto has_side = [](const std::optional<model::Side>& side) { return side && *side != model::Side::midline; };
+  if (has_side(exam.side)) {
+    out.push_back({"exam.side"});  // what was complained of stays as it was said
+  }
+  if (exam.impression && (has_side(exam.impression->side) || names_side(exam.impression->text.text))) {
     out.push_back({"impression"});
   }
+  for (const model::Addendum& addendum : exam.addenda.value_or(std::vector<model::Addendum>{})) {
+    if (addendum.findings || (addendum.text && names_side(addendum.text->text))) {
+      out.push_back({addendum.entry.to_text()});
+    }
+  }
   for (const model::PlanItem& item : exam.plan.value_or(std::vector<model::PlanItem>{})) {
-    if (names_side(item.text.text)) {
+    if (has_side(item.side) || names_side(item.text.text)) {
       out.push_back({item.plan_item->to_text()});
     }
   }
@@ -120,6 +129,14 @@ struct Place {
 Result<ExamReply> exam_open(Context& context, const ExamOpenParams& params) {
   const model::ObjectId object = context.desk->log().object_for(ledger::ObjectType::exam, params.request, 0);
   const model::ExamId exam{object.bytes};
+  if (context.caller.scope == Scope::kiosk) {
+    if (params.person || params.identified) {
+      return wire::Fault{"token.scope", "/person", "an exam without a person; the examiner adds it"};
+    }
+    if (context.caller.exam ? *context.caller.exam != exam : context.desk->log().index().requests.contains(params.request)) {
+      return wire::Fault{"exam.not_yours", "/request", "the exam of this token"};
+    }
+  }
   ledger::NewOperation operation = operation_for(context, object, ledger::ObjectType::exam, "exam", params.request, {});
   operation.examined_at = params.examined_at;
   if (!operation.examined_at) {
@@ -225,6 +242,12 @@ Result<ExamReply> exam_move(Context& context, const ExamMoveParams& params) {
   operation.body_json = wire::write(model::MoveBody{params.person, params.reason});
   operation.sign = true;
   const auto written = write(context, {operation}, [&]() -> Result<void> {
+    if ((*record)->fold.exam.state == model::ExamState::withdrawn) {
+      return wire::Fault{"exam.withdrawn", "/exam", "an exam that is not withdrawn"};
+    }
+    if (auto free = register_is_free((*record)->fold.assignment_heads, operation.replaces, "/seen"); !free) {
+      return free;
+    }
     const auto person = context.desk->records().person(params.person);
     return person ? Result<void>() : Result<void>(person.error());
   });

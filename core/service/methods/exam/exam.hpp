@@ -75,7 +75,7 @@ struct SwapSidesResult {
   std::vector<model::EntryId> revision;
   std::optional<bool> repeat;
   std::vector<ExchangedFinding> exchanged;
-  std::vector<model::Word> texts_to_read;  // finding ids, "impression", "plan": free text that names a side
+  std::vector<model::Word> texts_to_read;  // ids of findings, plan items and addenda, "impression", "exam.side": what names a side and was not turned
 };
 BOOST_DESCRIBE_STRUCT(SwapSidesResult, (), (exam, revision, repeat, exchanged, texts_to_read))
 [[nodiscard]] Result<SwapSidesResult> exam_swap_sides(Context& context, const ExamReasonParams& params);

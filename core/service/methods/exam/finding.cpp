@@ -80,6 +80,13 @@ void check_all(Context& context, const std::vector<NewFinding>& findings, std::v
   return out;
 }
 
+// Whether one of the replaced entries is an earlier or the present value of that finding.
+[[nodiscard]] bool corrects(const ledger::ExamFold& fold, const std::vector<model::EntryId>& replaces, const model::FindingId& finding) {
+  return std::any_of(fold.history.begin(), fold.history.end(), [&](const model::Finding& entry) {
+    return entry.finding == finding && std::find(replaces.begin(), replaces.end(), *entry.entry) != replaces.end();
+  });
+}
+
 // A filled place that the writer did not name is answered with both values, whatever came in behind the open form.
 [[nodiscard]] Result<void> check_slots(const ledger::ExamFold& fold, const std::vector<Planned>& planned) {
   for (std::size_t i = 0; i < planned.size(); ++i) {
@@ -90,7 +97,8 @@ void check_all(Context& context, const std::vector<NewFinding>& findings, std::v
     const std::vector<model::EntryId> replaces = replaced_by(fold, plan);
     for (const model::Finding& held : fold.exam.findings.value_or(std::vector<model::Finding>{})) {
       const bool same_slot = held.item == plan.observation.item && held.side == plan.observation.side;
-      if (same_slot && std::find(replaces.begin(), replaces.end(), *held.entry) == replaces.end()) {
+      const bool same_finding = corrects(fold, replaces, *held.finding);
+      if ((same_slot || same_finding) && std::find(replaces.begin(), replaces.end(), *held.entry) == replaces.end()) {
         wire::Refusal refusal(wire::Fault{"finding.stale", path_of(plan.position), "replaces or beside", held.entry->to_text()});
         refusal.held_json = wire::write(held);
         refusal.sent_json = wire::write(plan.observation);
@@ -102,6 +110,15 @@ void check_all(Context& context, const std::vector<NewFinding>& findings, std::v
         return wire::Fault{"finding.stale", path_of(plan.position), "beside, for a second finding of one place in one call"};
       }
     }
+  }
+  return {};
+}
+
+// A kiosk changes what was reported at a kiosk, never what an examiner found.
+[[nodiscard]] Result<void> kiosk_may_change(const Context& context, const ledger::ExamFold& fold, const model::EntryId& entry) {
+  const auto held = std::find_if(fold.history.begin(), fold.history.end(), [&](const model::Finding& one) { return one.entry == entry; });
+  if (context.caller.scope == Scope::kiosk && held != fold.history.end() && held->origin != model::Origin::self_reported) {
+    return wire::Fault{"exam.not_yours", "/findings", "an answer given at the kiosk"};
   }
   return {};
 }
@@ -168,6 +185,16 @@ Result<FindingRecordResult> finding_record(Context& context, const FindingRecord
     if (auto open = exam_takes_changes(**record); !open) {
       return open;
     }
+    for (const Planned& plan : planned) {
+      if (plan.from->examiner && !context.desk->log().is_examiner(*plan.from->examiner)) {
+        return wire::Fault{"examiner.unknown", path_of(plan.position) + "/examiner", "an examiner of this clinic"};
+      }
+      for (const model::EntryId& entry : plan.from->replaces) {
+        if (auto own = kiosk_may_change(context, fold, entry); !own) {
+          return own;
+        }
+      }
+    }
     return check_slots(fold, planned);
   });
   if (!written) {
@@ -189,6 +216,9 @@ Result<FindingCheckResult> finding_check(Context& context, const FindingCheckPar
     if (const auto record = exam_to_read(context, *params.exam); !record) {
       return record.error();
     }
+  }
+  if (params.findings.empty() || params.findings.size() > findings_a_call_max) {
+    return wire::Fault{"limit.items", "/findings", "1 to 100 findings", std::to_string(params.findings.size())};
   }
   std::vector<Planned> planned;
   std::vector<wire::Fault> faults;
@@ -222,6 +252,11 @@ Result<FindingWithdrawResult> finding_withdraw(Context& context, const FindingWi
     }
     if (auto open = exam_takes_changes(**record); !open) {
       return open;
+    }
+    for (const model::EntryId& entry : heads->second) {
+      if (auto own = kiosk_may_change(context, fold, entry); !own) {
+        return own;
+      }
     }
     return register_is_free(heads->second, operation.replaces, "/finding");
   });

@@ -24,6 +24,14 @@ struct Gathered {
   }
   Gathered out;
   out.exam = (*record)->fold.exam;
+  const bool waits = out.exam.marks && std::any_of(out.exam.marks->begin(), out.exam.marks->end(),
+                                                   [](const model::EntryMark& one) { return one.mark.text == "waits"; });
+  if (((*record)->unopened != 0 || waits) && out.exam.findings) {
+    // A missing entry may have corrected any of these, so none of them settles anything.
+    for (model::Finding& finding : *out.exam.findings) {
+      finding.standing = model::Standing::in_conflict;
+    }
+  }
   out.digest = model::Hex<32>{(*record)->fold.digest}.to_text();
   if (!out.exam.person) {
     return out;
