@@ -3,10 +3,8 @@
 #pragma once
 
 #include "core/service/writing.hpp"
+#include "core/wire/type.hpp"
 #include "core/wire/write.hpp"
-
-#include <boost/describe.hpp>
-#include <boost/mp11.hpp>
 
 #include <algorithm>
 #include <optional>
