@@ -27,6 +27,8 @@ using Complaints = std::vector<std::string>;
 [[nodiscard]] Complaints banned_calls(const Source& source);
 [[nodiscard]] Complaints too_long(const Source& source);
 [[nodiscard]] Complaints crowded_folders(const std::vector<Source>& sources);
+// Two types of one name and namespace in two headers: the linker would take one for the other without a word.
+[[nodiscard]] Complaints twice_named(const std::vector<Source>& sources);
 [[nodiscard]] Complaints unfinished_words(const Source& source);
 [[nodiscard]] Complaints foreign_words(const Source& source);
 [[nodiscard]] Complaints no_opening(const Source& source);

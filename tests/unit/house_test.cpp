@@ -84,6 +84,17 @@ TEST_CASE("the rules on size fire") {
   CHECK(crowded_folders(many).size() == 1);
 }
 
+TEST_CASE("no two headers give one name to two types") {
+  std::string twice;
+  for (const std::string& complaint : twice_named(read_tree({"core", "rpc", "tests"}))) {
+    twice += complaint + "\n";
+  }
+  CHECK(twice == "");
+  const std::string writer = "namespace limbledger::ledger {\nstruct Writer {};\n}\n";
+  CHECK(twice_named({make_source("a.hpp", writer), make_source("b.hpp", writer)}).size() == 1);
+  CHECK(twice_named({make_source("a.hpp", writer), make_source("b.hpp", "namespace limbledger::store {\nclass Writer {};\n}\n")}).empty());
+}
+
 TEST_CASE("nothing is left unfinished and nothing speaks of another place") {
   CHECK(all({"core", "rpc", "examples", "schemas"}, unfinished_words) == "");
   CHECK(all({"core", "rpc", "tests", "examples", "schemas", ".ci", ".cmake"}, foreign_words) == "");

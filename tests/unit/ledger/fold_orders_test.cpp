@@ -7,7 +7,7 @@
 #include <algorithm>
 #include <functional>
 
-namespace limbledger::ledger::test {
+namespace limbledger::ledger::fold_test {
 
 namespace {
 
@@ -162,4 +162,4 @@ TEST_CASE("taking the other writer's commits in any grouping gives the state of 
   }
 }
 
-}  // namespace limbledger::ledger::test
+}  // namespace limbledger::ledger::fold_test

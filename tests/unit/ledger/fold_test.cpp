@@ -3,7 +3,7 @@
 
 #include <doctest/doctest.h>
 
-namespace limbledger::ledger::test {
+namespace limbledger::ledger::fold_test {
 
 namespace {
 
@@ -298,4 +298,4 @@ TEST_CASE("two unseen impressions are both kept and neither is shown as the exam
   CHECK(fold.exam.conflicts->front().values->size() == 2);
 }
 
-}  // namespace limbledger::ledger::test
+}  // namespace limbledger::ledger::fold_test

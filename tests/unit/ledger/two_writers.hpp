@@ -10,7 +10,7 @@
 
 #include <doctest/doctest.h>
 
-namespace limbledger::ledger::test {
+namespace limbledger::ledger::fold_test {
 
 inline Secret32 secret_of(std::uint8_t byte) {
   std::array<std::uint8_t, 32> bytes{};
@@ -142,4 +142,4 @@ inline std::size_t conflicts_about(const ExamFold& fold, std::string_view about)
   return count;
 }
 
-}  // namespace limbledger::ledger::test
+}  // namespace limbledger::ledger::fold_test
