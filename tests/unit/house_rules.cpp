@@ -328,7 +328,10 @@ Complaints twice_named(const std::vector<Source>& sources) {
       const bool type = line.starts_with("struct ") || line.starts_with("class ");
       if (type && line.find('{') != std::string::npos && line.find('<') == std::string::npos) {
         const std::size_t begin = line.find(' ') + 1;
-        const std::string name = space + "::" + line.substr(begin, line.find_first_of(" :{", begin) - begin);
+        std::string name = space + "::" + line.substr(begin, line.find_first_of(" {", begin) - begin);
+        if (name.ends_with(':')) {
+          name.pop_back();
+        }
         const auto [first, fresh] = seen.emplace(name, source.path);
         if (!fresh && first->second != source.path) {
           complaints.push_back(name + ": in " + first->second + " and in " + source.path);

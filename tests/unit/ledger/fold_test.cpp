@@ -122,7 +122,7 @@ TEST_CASE("rule 29: what is recorded after a side exchange was seen keeps the si
   for (const model::Finding& finding : *fold.exam.findings) {
     sides += wire::write(finding.value).substr(22, 3) + wire::write(finding.side);
   }
-  CHECK(sides == "110\"left\"70,\"left\"140\"right\"");
+  CHECK(sides == "70,\"left\"110\"left\"140\"right\"");
   CHECK(has_mark(fold, fresh_unseen.entry(), "side_exchange_unseen"));
   CHECK_FALSE(has_mark(fold, later.entry(), "side_exchange_unseen"));
 }
