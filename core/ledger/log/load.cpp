@@ -64,7 +64,7 @@ void Log::load_index(const Heads& heads) {
       return;  // a forked chain is walked from its start
     }
     const auto rows = store_.read(replica, leaves.front().seq, leaves.front().seq, 8);
-    if (!rows || std::none_of(rows->begin(), rows->end(), [&](const Row& row) { return row.hash == leaves.front().hash; })) {
+    if (!rows || std::none_of(rows->begin(), rows->end(), [&leaf = leaves.front()](const Row& row) { return row.hash == leaf.hash; })) {
       return;
     }
   }
