@@ -27,7 +27,8 @@ class Writer {
     Identity identity{test_clinic(), SignKey(secret_of(static_cast<std::uint8_t>(10 + number))), {}, BlobKey(secret_of(3))};
     identity.epochs.emplace(1, BoxPair(secret_of(2)));
     examiner_.bytes.fill(number);
-    log_ = std::move(*Log::open(store_, world_, std::move(identity)));
+    auto opened = Log::open(store_, world_, std::move(identity));
+    log_ = std::move(*opened);
     REQUIRE(log_->introduce_examiner(examiner_, examiner_key_).has_value());
   }
 
