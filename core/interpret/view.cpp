@@ -52,7 +52,15 @@ bool View::says_yes(std::string_view item, model::Side side) const {
   });
 }
 
+bool of_damaged_record(const model::Finding& finding) {
+  return finding.marks && std::any_of(finding.marks->begin(), finding.marks->end(),
+                                      [](const model::Word& mark) { return mark.text == mark_record_damaged; });
+}
+
 bool settles(const model::Finding& finding) {
+  if (of_damaged_record(finding)) {
+    return false;
+  }
   return !finding.origin || *finding.origin == model::Origin::observed || *finding.origin == model::Origin::from_paper;
 }
 

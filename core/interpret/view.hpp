@@ -40,6 +40,9 @@ class View {
 
 // Observed at this exam (or copied from the paper it was written on), so that it may settle a rule or meet a norm.
 [[nodiscard]] bool settles(const model::Finding& finding);
+// In a record that misses an entry any value may be one that was corrected; whoever hands the exam over marks them so.
+inline constexpr std::string_view mark_record_damaged = "record_damaged";
+[[nodiscard]] bool of_damaged_record(const model::Finding& finding);
 [[nodiscard]] std::string_view side_word(model::Side side);
 [[nodiscard]] model::Side other_side(model::Side side);
 // Ids of findings, sorted and each once; findings of a document without ids are left out.

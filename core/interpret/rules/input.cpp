@@ -46,6 +46,9 @@ std::string_view unsettled_by(const model::Finding& finding) {
   if (settles(finding)) {
     return {};
   }
+  if (of_damaged_record(finding)) {
+    return mark_record_damaged;
+  }
   switch (*finding.origin) {
     case model::Origin::bulk_expected:
       return "group_entry";

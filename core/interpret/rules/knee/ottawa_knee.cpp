@@ -218,7 +218,9 @@ void hear_flexion(const View& view, Side side, Inputs& inputs) {
       inputs.findings.push_back(finding);
       const std::optional<Between> read = why.empty() ? flexion_of(*finding, why) : std::nullopt;
       conflict = conflict || in_conflict;
-      open = open || (in_conflict && !read);
+      // Another examiner's "could not" beside a reading leaves the motion open.
+      const bool beside = unsettled_by(*finding).empty() && view.at(item, side).size() > 1;
+      open = open || (!read && (in_conflict || beside));
       if (!read) {
         state = lowest || motion ? state : why;
         continue;

@@ -1,5 +1,6 @@
 #include "core/service/methods/exam/judge.hpp"
 
+#include "core/interpret/view.hpp"
 #include "core/ledger/log/log.hpp"
 
 #include <algorithm>
@@ -29,7 +30,10 @@ struct Gathered {
   if (((*record)->unopened != 0 || waits) && out.exam.findings) {
     // A missing entry may have corrected any of these, so none of them settles anything.
     for (model::Finding& finding : *out.exam.findings) {
-      finding.standing = model::Standing::in_conflict;
+      if (!finding.marks) {
+        finding.marks.emplace();
+      }
+      finding.marks->push_back({std::string(interpret::mark_record_damaged)});
     }
   }
   out.digest = model::Hex<32>{(*record)->fold.digest}.to_text();
