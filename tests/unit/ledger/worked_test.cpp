@@ -218,8 +218,8 @@ TEST_CASE("the worked examiner's signature is made and accepted") {
   REQUIRE(model::ObjectId::from_text("abll3d73e6ewldfqyb3v5oml64", matter.object).empty());
   REQUIRE(model::ExaminerId::from_text("ccujlec7xfptmg2ssecrv6us6e", matter.examiner).empty());
   matter.covered.push_back(worked.bytes<32>(worked.in("covered")));
-  const std::string body =
-      R"({"saw":["wtsjgyuef45ivuk3fd2mjuojka"],"shown":{"statements":[],"alerts":[],"edition":"facts.1"}})";
+  const std::string body = R"({"saw":[")" + entry_id(matter.covered.front()).to_text() +
+                           R"("],"shown":{"statements":[],"alerts":[],"edition":"facts.1"}})";
   matter.body = as_bytes(body);
   CHECK(to_hex(sign_matter(key, matter)) == worked.out("signature"));
   CHECK(verify_matter(key.pub(), matter, worked.bytes<64>(worked.out("signature"))));

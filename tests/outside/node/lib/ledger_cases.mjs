@@ -59,18 +59,21 @@ export const epoch_2 = box_pair(seeds.epoch_2);
 
 export const name_of = (e) => base32(e.slice(0, 16));
 
+// 8-4-4-4-12 hexadecimal digits.
+const uuid = (bytes) => hex(bytes).replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/, '$1-$2-$3-$4-$5');
+
 export const payload = ({
   v = 1, min = 1, op, request = seeds.request, part = 1, of = 1, object = exam, after = [], replaces = [], wall_ms,
   body, more = '', sig,
 }) => {
   const said = {
-    v, min, op, request: base32(request), part, of, object: base32(object), after: after.map(name_of),
+    v, min, op, request: uuid(request), part, of, object: base32(object), after: after.map(name_of),
     replaces: replaces.map(name_of), by: base32(examiner), examined_at: '2025-11-24T16:00:00.000Z',
-    at: { wall_ms, up_ms: wall_ms - start_ms + 60000, boot: base32(seeds.boot), clock: 'person' },
+    at: { wall_ms, up_ms: wall_ms - start_ms + 60000, boot: hex(seeds.boot), clock: 'person' },
     edition: 'facts.1',
   };
   const start = JSON.stringify(said).slice(0, -1);
-  const end = sig === undefined ? '' : `,"sig":"${base32(sig)}"`;
+  const end = sig === undefined ? '' : `,"sig":${JSON.stringify(sig)}`;
   return `${start},"body":${JSON.stringify(body)}${more}${end}}`;
 };
 

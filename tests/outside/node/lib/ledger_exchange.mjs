@@ -2,7 +2,7 @@
 // of the examiner's signature and the state digest.
 
 import { base32, hex, text, zero } from './bytes.mjs';
-import { H, open_aead, passphrase_key, plain_hash } from './crypto.mjs';
+import { H, open_aead, passphrase_key, plain_hash, sign_pair } from './crypto.mjs';
 import * as c from './ledger_cases.mjs';
 import * as L from './ledger.mjs';
 
@@ -116,7 +116,8 @@ export const signed = () => {
   const body = { saw: [base32(op.e.slice(0, 16))], shown: { statements: [], alerts: [], edition: 'facts.1' } };
   const written = JSON.stringify(body);
   const sig = L.examiner_signature({ clinic: c.clinic, object: c.exam, examiner: c.examiner, seed: seeds.examiner, covered: [op.e], body: written });
-  const json = c.payload({ op: 'sign', wall_ms: c.start_ms + 3000, after: [op.e], body, sig });
+  const said = { key: hex(sign_pair(seeds.examiner).pub), count: 1, covers: hex(plain_hash(op.e)), signature: hex(sig) };
+  const json = c.payload({ op: 'sign', wall_ms: c.start_ms + 3000, after: [op.e], body, sig: said });
   const entry = c.add_op(chain, json);
   const person = L.object_id(c.clinic, 1, seeds.request, 1);
   const objects = [
