@@ -159,7 +159,7 @@ Result<model::ExaminerId> Desk::unlock(std::string_view who, std::string_view pa
   if (backoff.failures > 0) {
     static_cast<void>(in.store->append({}, {}, {{std::string(backoff_name), {}}}));
   }
-  auto log = ledger::Log::open(*in.store, *in.world, identity_of(in.clinic, opened->vault));
+  auto log = ledger::Log::open(*in.store, *in.world, identity_of(in.clinic, opened->vault), &ledger::list_row);
   if (!log) {
     return log.error();
   }

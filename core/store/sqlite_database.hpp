@@ -66,6 +66,7 @@ class SqliteStore::Database {
   [[nodiscard]] Result<void> configure(const SqliteOptions& options);
   [[nodiscard]] Result<void> check_layout(const SqliteOptions& options);
   [[nodiscard]] Result<void> prepare();
+  void reserve_log(int pages);
   [[nodiscard]] Result<void> begin();
   [[nodiscard]] Result<void> commit();
   void roll_back();

@@ -66,7 +66,7 @@ std::size_t walk_chain(OnDisk& disk, const ledger::Identity& identity) {
 }
 
 std::size_t open_all(OnDisk& disk, const ledger::Identity& identity, bool save) {
-  const auto log = need(ledger::Log::open(*disk.store, disk.world, identity), "log");
+  const auto log = need(ledger::Log::open(*disk.store, disk.world, identity, &ledger::list_row), "log");
   ledger::Records records(*log);
   const std::size_t exams = need(records.exams(), "list")->size();
   if (save) {

@@ -7,12 +7,30 @@
 #include <fcntl.h>
 #include <unistd.h>
 
+#include <array>
+
 namespace limbledger::bench {
 
 namespace {
 
-constexpr int rounds = 15;
-constexpr int findings_a_round = 40;  // an exam of an ordinary length
+constexpr int rounds = 25;
+
+// An exam of an ordinary length: both knees, one finding a place.
+constexpr std::array<std::pair<std::string_view, std::string_view>, 12> items{{
+    {"knee.flexion_active", R"({"kind":"angle","toward_deg":112,"trials":[111,113]})"},
+    {"knee.flexion_passive", R"({"kind":"angle","toward_deg":118.5})"},
+    {"knee.extension_active", R"({"kind":"angle","toward_deg":0})"},
+    {"knee.extension_passive", R"({"kind":"angle","toward_deg":2})"},
+    {"knee.effusion_stroke", R"({"kind":"grade","scale":"effusion/stroke","grade":"1+"})"},
+    {"knee.lachman", R"({"kind":"grade","scale":"laxity/difference","grade":"1"})"},
+    {"knee.mcmurray", R"({"kind":"not_done","reason":"pain"})"},
+    {"knee.joint_line_medial_tender", R"({"kind":"answer","answer":"yes"})"},
+    {"knee.fibular_head_tender", R"({"kind":"answer","answer":"no"})"},
+    {"knee.patella_tender", R"({"kind":"answer","answer":"no"})"},
+    {"nerve.power_knee_extension", R"({"kind":"grade","scale":"mrc/1976","grade":"5"})"},
+    {"vessel.pulse_dorsalis_pedis", R"({"kind":"grade","scale":"pulse/0-3","grade":"2"})"},
+}};
+constexpr std::size_t findings_a_round = items.size() * 2;
 
 std::string request_id(unsigned number) {
   char text[37];
@@ -42,11 +60,12 @@ class Form {
     exam_ = between(reply, R"("exam":{"exam":")", "\"");
     seen_ = between(reply.substr(reply.rfind("\"revision\":[\"")), "[\"", "\"");
   }
-  void record(int deg) {
-    const std::string reply = ask(
-        "finding.record", R"({"exam":")" + exam_ + R"(","findings":[{"item":"knee.flexion_passive","side":"left","value":{"kind":"angle","toward_deg":)" +
-                              std::to_string(deg) + R"(},"instrument":"goniometer_long","beside":true}],"seen":[")" + seen_ + R"("],"request":")" +
-                              request_id(++requests_) + "\"}");
+  void record(std::size_t number) {
+    const auto& [item, value] = items[number / 2];
+    const std::string reply = ask("finding.record", R"({"exam":")" + exam_ + R"(","findings":[{"item":")" + std::string(item) + R"(","side":")" +
+                                                        (number % 2 == 0 ? "left" : "right") + R"(","value":)" + std::string(value) +
+                                                        R"(,"remark":"invented"}],"seen":[")" + seen_ + R"("],"request":")" +
+                                                        request_id(++requests_) + "\"}");
     seen_ = between(reply.substr(reply.rfind("\"revision\":[\"")), "[\"", "\"");
   }
 
@@ -77,10 +96,10 @@ int run() {
   std::vector<double> floors;
   for (int round = 0; round < rounds; ++round) {
     form.open_exam();
-    for (int i = 0; i < findings_a_round; ++i) {
-      ours.push_back(seconds([&] { form.record(60 + i); }));
+    for (std::size_t i = 0; i < findings_a_round; ++i) {
+      ours.push_back(seconds([&] { form.record(i); }));
       floors.push_back(seconds([&] {
-        static_cast<void>(::pwrite(file, page.data(), page.size(), 4096L * (i % 16)) + ::fdatasync(file));
+        static_cast<void>(::pwrite(file, page.data(), page.size(), 4096L * static_cast<long>(i % 16)) + ::fdatasync(file));
       }));
     }
   }

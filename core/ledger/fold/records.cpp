@@ -25,24 +25,44 @@ namespace {
   return row;
 }
 
+[[nodiscard]] std::optional<ExamFold> fold_known(const Log& log, const model::ExamId& id, std::span<const Opened> operations) {
+  const ExaminerKeys keys = [&log](const model::ExaminerId& examiner, const PublicKey& pub) { return log.knows_examiner(examiner, pub); };
+  return fold_exam(id, operations, keys, log.identity().clinic);
+}
+
 }  // namespace
 
+std::string list_row(const Log& log, const model::ObjectId& object, ObjectType type, std::span<const Opened> operations) {
+  if (type == ObjectType::exam) {
+    const model::ExamId id{object.bytes};
+    const auto fold = fold_known(log, id, operations);
+    return fold ? wire::write(to_row(id, *fold)) : std::string();
+  }
+  const auto fold = fold_person(model::PersonId{object.bytes}, operations);
+  return fold ? wire::write(fold->person) : std::string();
+}
+
 Result<const ExamRecord*> Records::exam(const model::ExamId& id) {
-  if (const auto kept = exams_.find(id); kept != exams_.end()) {
+  const auto kept = exams_.find(id);
+  if (kept != exams_.end() && kept->second->folded) {
     return kept->second.get();
   }
-  auto record = std::make_unique<ExamRecord>();
-  auto operations = log_.operations(model::as_object(id), &record->unopened);
-  if (!operations) {
-    return operations.error();
+  auto record = kept != exams_.end() ? std::move(kept->second) : std::make_unique<ExamRecord>();
+  if (kept != exams_.end()) {
+    exams_.erase(kept);
+  } else {
+    auto operations = log_.operations(model::as_object(id), &record->unopened);
+    if (!operations) {
+      return operations.error();
+    }
+    record->operations = std::move(*operations);
   }
-  record->operations = std::move(*operations);
-  const ExaminerKeys keys = [this](const model::ExaminerId& examiner, const PublicKey& pub) { return log_.knows_examiner(examiner, pub); };
-  auto fold = fold_exam(id, record->operations, keys, log_.identity().clinic);
+  auto fold = fold_known(log_, id, record->operations);
   if (!fold) {
     return wire::Fault{"exam.unknown", "/exam", "the id of an exam"};
   }
   record->fold = std::move(*fold);
+  record->folded = true;
   if (record->unopened != 0) {
     if (!record->fold.exam.incomplete) {
       record->fold.exam.incomplete.emplace();
@@ -89,7 +109,10 @@ Result<std::vector<PlaceFold>> Records::places() {
 void Records::changed(std::span<const Opened> operations) {
   for (const Opened& opened : operations) {
     const model::ObjectId& object = opened.operation().object;
-    exams_.erase(model::ExamId{object.bytes});
+    if (const auto kept = exams_.find(model::ExamId{object.bytes}); kept != exams_.end()) {
+      kept->second->operations.push_back(opened);
+      kept->second->folded = false;
+    }
     persons_.erase(model::PersonId{object.bytes});
     listed_.erase(object);
   }

@@ -17,12 +17,16 @@ struct ExamRecord {
   ExamFold fold;
   std::vector<Opened> operations;
   std::size_t unopened = 0;
+  bool folded = false;  // of all of `operations`
 };
 
 struct PersonRecord {
   PersonFold fold;
   std::vector<Opened> operations;
 };
+
+// The row of an object in the lists; empty where nothing opens the record.
+[[nodiscard]] std::string list_row(const Log& log, const model::ObjectId& object, ObjectType type, std::span<const Opened> operations);
 
 class Records {
  public:

@@ -224,7 +224,6 @@ void Log::note(const Opened& opened) {
     object.type = ObjectType::exam;
   }
   object.row.clear();
-  changed_.insert(operation.object);
   index_.requests.emplace(operation.request, operation.object);
 }
 
@@ -243,7 +242,6 @@ bool Log::is_examiner(const model::ExaminerId& examiner) const {
 
 void Log::set_row(const model::ObjectId& object, std::string row_json) {
   index_.objects[object].row = std::move(row_json);
-  changed_.erase(object);
 }
 
 }  // namespace limbledger::ledger

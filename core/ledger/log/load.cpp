@@ -12,15 +12,15 @@ constexpr std::string_view index_name = "index";
 
 Log::Log(LogStore& store, World& world, Identity identity) : store_(store), world_(world), identity_(std::move(identity)), clock_(release_ms) {}
 
-Result<std::unique_ptr<Log>> Log::open(LogStore& store, World& world, Identity identity) {
+Result<std::unique_ptr<Log>> Log::open(LogStore& store, World& world, Identity identity, const RowMaker& make_row) {
   std::unique_ptr<Log> log(new Log(store, world, std::move(identity)));
-  if (auto loaded = log->load(); !loaded) {
+  if (auto loaded = log->load(make_row); !loaded) {
     return loaded.error();
   }
   return log;
 }
 
-Result<void> Log::load() {
+Result<void> Log::load(const RowMaker& make_row) {
   const auto heads = store_.heads();
   if (!heads) {
     return heads.error();
@@ -34,6 +34,9 @@ Result<void> Log::load() {
     if (auto loaded = load_replica(replica, newest); !loaded) {
       return loaded;
     }
+  }
+  if (auto read = read_touched(make_row); !read) {
+    return read;
   }
   const auto own = index_.leaves.find(identity_.replica());
   if (own != index_.leaves.end() && !own->second.empty()) {
@@ -169,17 +172,10 @@ void Log::adopt(const VerifiedEntry& entry) {
     }
     case Kind::op: {
       const auto object = index_.object_of.find(entry.header().kid);
-      if (object == index_.object_of.end()) {
-        return;  // its key is not here: kept, passed on, counted by verify
+      if (object != index_.object_of.end()) {
+        touched_.insert(object->second);
       }
-      for (const ObjectKey& key : index_.objects[object->second].keys) {
-        if (key.kid() == entry.header().kid) {
-          if (const auto opened = open_operation(identity_.clinic, key, entry)) {
-            note(*opened);
-          }
-        }
-      }
-      return;
+      return;  // without its key: kept, passed on, counted by verify, read when the key comes
     }
     default:
       return;
@@ -198,7 +194,27 @@ void Log::adopt_key(const VerifiedEntry& entry) {
   if (const auto key = unwrap(*body, epoch->second, entry.header().kid)) {
     index_.objects[key->object()].keys.push_back(*key);
     index_.object_of[key->kid()] = key->object();
+    touched_.insert(key->object());  // its operations may have come before it, in another chain
   }
+}
+
+// After all chains: a key and what it opens may lie in different ones, in either order.
+Result<void> Log::read_touched(const RowMaker& make_row) {
+  for (const model::ObjectId& id : touched_) {
+    const auto all = operations(id);
+    if (!all) {
+      return all.error();
+    }
+    for (const Opened& opened : *all) {
+      note(opened);
+    }
+    Index::Object& object = index_.objects[id];
+    if (make_row && object.type != ObjectType::clinic) {
+      object.row = make_row(*this, id, object.type, *all);
+    }
+  }
+  touched_.clear();
+  return {};
 }
 
 Result<std::size_t> Log::take(const Origin& origin, std::vector<Row> rows, const Head& head) {
@@ -220,6 +236,9 @@ Result<std::size_t> Log::take(const Origin& origin, std::vector<Row> rows, const
   index_.origins[origin.replica] = origin;
   for (const VerifiedEntry& entry : *verified) {
     adopt(entry);
+  }
+  if (auto read = read_touched({}); !read) {
+    return read.error();
   }
   index_.leaves[origin.replica] = {{head.seq, head.hash}};
   clock_ = HybridClock(release_ms, std::max(clock_.last(), index_.newest));

@@ -9,6 +9,7 @@
 #include "core/ledger/fold/opened.hpp"
 #include "core/ledger/world.hpp"
 
+#include <functional>
 #include <memory>
 #include <set>
 #include <span>
@@ -45,10 +46,15 @@ struct NewOperation {
   bool sign = false;  // carries the examiner's signature
 };
 
+class Log;
+// The list row of an object, as JSON, from all its operations; empty where it must be folded later.
+using RowMaker = std::function<std::string(const Log&, const model::ObjectId&, ObjectType, std::span<const Opened>)>;
+
 class Log {
  public:
   // Reads what the index does not cover, checking chain and heads. Faults: entry.* with the place, format.newer never.
-  [[nodiscard]] static Result<std::unique_ptr<Log>> open(LogStore& store, World& world, Identity identity);
+  // With `make_row` the rows of the lists are made in the same reading.
+  [[nodiscard]] static Result<std::unique_ptr<Log>> open(LogStore& store, World& world, Identity identity, const RowMaker& make_row = {});
 
   // The entries of the operations, in their order. `examiner_key` signs where an operation asks for it.
   [[nodiscard]] Result<std::vector<Opened>> append(std::span<const NewOperation> operations, const model::EditionId& edition,
@@ -69,8 +75,6 @@ class Log {
   [[nodiscard]] bool knows_examiner(const model::ExaminerId& examiner, const PublicKey& pub) const;
   // On whatever device.
   [[nodiscard]] bool is_examiner(const model::ExaminerId& examiner) const;
-  // Objects whose list row must be folded anew since they changed.
-  [[nodiscard]] const std::set<model::ObjectId>& changed() const { return changed_; }
   void set_row(const model::ObjectId& object, std::string row_json);
   // What was found wrong while opening: the chain is read up to there, and nothing is appended to a damaged own chain.
   [[nodiscard]] const std::vector<wire::Fault>& damage() const { return damage_; }
@@ -82,11 +86,12 @@ class Log {
   static constexpr std::size_t index_every = 4096;
 
   Log(LogStore& store, World& world, Identity identity);
-  [[nodiscard]] Result<void> load();
+  [[nodiscard]] Result<void> load(const RowMaker& make_row);
   void load_index(const Heads& heads);
   [[nodiscard]] Result<void> load_replica(const model::ReplicaId& replica, const std::vector<Head>& leaves);
   void adopt(const VerifiedEntry& entry);
   void adopt_key(const VerifiedEntry& entry);
+  [[nodiscard]] Result<void> read_touched(const RowMaker& make_row);
   void note(const Opened& opened);
   struct Commit;
   [[nodiscard]] const ObjectKey& key_to_write(const NewOperation& operation, Commit& commit);
@@ -101,7 +106,7 @@ class Log {
   HybridClock clock_;
   Index index_;
   Joint joint_;                       // the end of the own chain
-  std::set<model::ObjectId> changed_;
+  std::set<model::ObjectId> touched_;  // of which entries or a key came, and whose operations are not noted yet
   std::vector<wire::Fault> damage_;
   std::size_t unsaved_ = 0;
 };

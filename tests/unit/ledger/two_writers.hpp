@@ -27,6 +27,7 @@ class Writer {
     Identity identity{test_clinic(), SignKey(secret_of(static_cast<std::uint8_t>(10 + number))), {}, BlobKey(secret_of(3))};
     identity.epochs.emplace(1, BoxPair(secret_of(2)));
     examiner_.bytes.fill(number);
+    introduce(identity);
     auto opened = Log::open(store_, world_, std::move(identity));
     log_ = std::move(*opened);
     REQUIRE(log_->introduce_examiner(examiner_, examiner_key_).has_value());
@@ -86,6 +87,25 @@ class Writer {
   }
 
  private:
+  // The first entry of every chain: without it a stored chain cannot be read again.
+  void introduce(const Identity& identity) {
+    Intro intro;
+    intro.clinic = identity.clinic;
+    intro.sign_pub = identity.device_key.pub();
+    Row row;
+    row.body = intro.to_bytes();
+    Header header;
+    header.kind = Kind::intro;
+    header.flags = flag_last_of_commit;
+    header.body_length = static_cast<std::uint32_t>(row.body.size());
+    header.stamp = HybridClock(release_ms).next(world_.now());
+    row.header = header.to_bytes();
+    Joint joint = start_of({identity.clinic, identity.replica(), intro.sign_pub});
+    link(identity.replica(), joint, row);
+    const Head head = sign_head(identity.device_key, identity.clinic, identity.replica(), joint.seq, joint.hash);
+    REQUIRE(store_.append({&row, 1}, {&head, 1}, {}).has_value());
+  }
+
   store::MemoryStore store_;
   service::test::FixedWorld world_;
   SignKey examiner_key_;
