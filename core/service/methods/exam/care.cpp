@@ -2,6 +2,7 @@
 
 #include "core/ledger/log/log.hpp"
 #include "core/model/check.hpp"
+#include "core/service/methods/people/likeness.hpp"
 #include "core/wire/parse.hpp"
 #include "core/wire/write.hpp"
 
@@ -163,6 +164,15 @@ Result<ExamSignResult> exam_sign(Context& context, const ExamSignParams& params)
     }
     if (auto open = exam_takes_changes(**record); !open) {
       return open;
+    }
+    if (const auto& person = (*record)->fold.exam.person) {
+      const auto known = context.desk->records().person(*person);
+      if (!known) {
+        return known.error();
+      }
+      if (auto named = check_identified(params.identified, (*known)->fold.person, params.confirmed); !named) {
+        return named;
+      }
     }
     // A signature covers what its signer was shown; what has come since is shown first.
     const std::vector<model::EntryId> heads = (*record)->fold.exam.revision.value_or(std::vector<model::EntryId>{});

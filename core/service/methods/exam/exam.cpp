@@ -1,5 +1,6 @@
 #include "core/service/methods/exam/exam.hpp"
 
+#include "core/service/methods/people/dates.hpp"
 #include "core/wire/write.hpp"
 
 #include <algorithm>
@@ -99,11 +100,41 @@ struct Place {
   return true;
 }
 
+[[nodiscard]] Result<void> check_new_dates(Context& context, const ExamOpenParams& params, const std::optional<model::Birth>& birth) {
+  DateCheck dates(latest_today(context, params.offset_min), params.confirmed);
+  // The day is sure where the writer states it and no flat battery can have stamped it.
+  const bool sure = params.examined_at && can_be_right(*params.examined_at);
+  std::optional<Days> examined;
+  if (params.examined_at) {
+    examined = days_of(*params.examined_at, params.offset_min);
+    dates.performed(*params.examined_at, params.offset_min, "/examined_at");
+  } else if (const auto today = latest_today(context, params.offset_min)) {
+    examined = Days{*today, *today};
+  }
+  if (examined) {
+    dates.born_by(birth, *examined, sure, "/person");
+  }
+  if (params.injured_on) {
+    dates.injured(*params.injured_on, examined, sure, "/injured_on");
+    dates.injured_after_birth(*params.injured_on, birth, true, "/injured_on");
+  }
+  return dates.result();
+}
+
 [[nodiscard]] Result<void> check_new_exam(Context& context, const ExamOpenParams& params) {
+  std::optional<model::Birth> birth;
   if (params.person) {
-    if (const auto person = context.desk->records().person(*params.person); !person) {
+    const auto person = context.desk->records().person(*params.person);
+    if (!person) {
       return person.error();
     }
+    birth = (*person)->fold.person.birth;
+    if (auto named = check_identified(params.identified, (*person)->fold.person, params.confirmed); !named) {
+      return named;
+    }
+  }
+  if (auto dates = check_new_dates(context, params, birth); !dates) {
+    return dates;
   }
   if (params.place) {
     const auto places = context.desk->records().places();
@@ -249,7 +280,20 @@ Result<ExamReply> exam_move(Context& context, const ExamMoveParams& params) {
       return free;
     }
     const auto person = context.desk->records().person(params.person);
-    return person ? Result<void>() : Result<void>(person.error());
+    if (!person) {
+      return person.error();
+    }
+    // What is recorded does not change by moving it, so a birth that does not fit is asked back: another person may be meant.
+    const model::Exam& exam = (*record)->fold.exam;
+    const std::optional<model::Birth>& birth = (*person)->fold.person.birth;
+    DateCheck dates(std::nullopt, params.confirmed);
+    if (exam.examined_at && can_be_right(*exam.examined_at)) {
+      dates.born_by(birth, days_of(*exam.examined_at, exam.offset_min), false, "/person");
+    }
+    if (exam.injured_on) {
+      dates.injured_after_birth(*exam.injured_on, birth, false, "/person");
+    }
+    return dates.result();
   });
   return written ? exam_reply(context, params.exam, *written) : Result<ExamReply>(written.error());
 }

@@ -18,9 +18,11 @@ struct ExamOpenParams {
   std::optional<model::PartialDate> injured_on;
   std::optional<std::vector<wire::Name>> identified;  // the two identifiers that were confirmed
   model::RequestId request;
+  std::optional<std::vector<wire::Name>> confirmed;  // codes a person has answered for: value.unusual, person.mismatch
 };
-BOOST_DESCRIBE_STRUCT(ExamOpenParams, (), (person, complaint, setting, side, place, examined_at, offset_min, injured_on, identified, request))
-// Faults: person.unknown, place.unknown, params.unknown_word (no sequence for the complaint).
+BOOST_DESCRIBE_STRUCT(ExamOpenParams, (), (person, complaint, setting, side, place, examined_at, offset_min, injured_on, identified, request, confirmed))
+// Faults: person.unknown, place.unknown, params.unknown_word (no sequence for the complaint), value.date_order (born after
+// the exam, injured before birth or after the exam), value.unusual (a day in the future), person.mismatch (identifiers).
 [[nodiscard]] Result<ExamReply> exam_open(Context& context, const ExamOpenParams& params);
 
 struct ExamReadParams {
@@ -60,8 +62,9 @@ struct ExamMoveParams {
   wire::Remark reason;
   std::vector<model::EntryId> seen;
   model::RequestId request;
+  std::optional<std::vector<wire::Name>> confirmed;
 };
-BOOST_DESCRIBE_STRUCT(ExamMoveParams, (), (exam, person, reason, seen, request))
+BOOST_DESCRIBE_STRUCT(ExamMoveParams, (), (exam, person, reason, seen, request, confirmed))
 [[nodiscard]] Result<ExamReply> exam_move(Context& context, const ExamMoveParams& params);
 
 struct ExchangedFinding {
