@@ -64,12 +64,12 @@ Result<ExamReply> consent_record(Context& context, const ConsentRecordParams& pa
   if (!record) {
     return record.error();
   }
-  const model::Exam& held = (*record)->fold.exam;
+  const auto shown = exam_as_seen(context, params.exam, **record, params.seen);
   ledger::NewOperation operation = exam_operation(context, params.exam, "consent", params.request, params.seen);
   operation.replaces = seen_of((*record)->fold.consent_heads, params.seen, (*record)->operations);
   model::ConsentBody body{params.consent, params.company, params.who_spoke, params.interpreter};
-  const bool repeated = context.desk->log().index().requests.contains(params.request);
-  if (!repeated && !operation.replaces.empty()) {
+  if (shown && !shown->consent_heads.empty()) {
+    const model::Exam& held = shown->exam;
     if (params.consent && held.consent) {
       body.consent = merged(*params.consent, *held.consent);
     }
