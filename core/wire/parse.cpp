@@ -241,9 +241,10 @@ class Builder {
   std::string out(text);
   bool in_text = false;
   for (std::size_t i = 0; i < out.size(); ++i) {
-    if (in_text) {
-      i += out[i] == '\\' ? 1 : 0;
-      in_text = i < out.size() && out[i] != '"';
+    if (in_text && out[i] == '\\') {
+      ++i;  // whatever is escaped ends no text
+    } else if (in_text) {
+      in_text = out[i] != '"';
     } else if (out[i] == '"') {
       in_text = true;
     } else if (out[i] == '-' || is_digit(out[i])) {

@@ -88,7 +88,7 @@ TEST_CASE("a figure from memory says so also where the reading cannot be told fr
   CHECK(made.statement(norm_left).message.text == "msg.motion.not_distinguishable_taught");
   made.born(1996, 1, 1);
   CHECK(made.statement(norm_left).verdict == Verdict::below);
-  made.angle("knee.flexion_passive", Side::left, 765);
+  made.angle("knee.flexion_passive", Side::left, 765, "inclinometer");
   made.exam.findings->erase(made.exam.findings->begin());
   CHECK(made.statement(norm_left).message.text == "msg.motion.not_distinguishable");
   made.person->birth->date = model::PartialDate{1981, 0, 0};  // 44 or 45: one figure read, one from memory
