@@ -98,6 +98,12 @@ TEST_CASE("HC-075: leading zeros make another number, spaces around a number do 
   CHECK(at(spaced, "/look_alikes/0/because") == R"(["same_identifier"])");
   CHECK(at(spaced, "/look_alikes/1") == "");
   CHECK(at(found(fixture, "00123"), "/people/1") == "");
+  // A space that a page or another keyboard put there is a space too.
+  const std::string amended = fixture.ok(
+      "person.amend", amend_params(spaced, "{\"identifiers\":[{\"issuer\":\"\u3000clinic M \",\"text\":\"\u00a0123\u200b\u2009\"}]}", "[]", 4));
+  CHECK(at(amended, "/person/identifiers/1/text") == "123");
+  CHECK(at(amended, "/person/identifiers/1/issuer") == "clinic M");
+  CHECK(at(found(fixture, "\u00a000123 "), "/people/0/because") == R"(["identifier"])");
 }
 
 TEST_CASE("HC-076: a number belongs to its issuer: 17 in two villages is not one person") {
