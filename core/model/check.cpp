@@ -33,6 +33,7 @@ void check_word(const CheckRun& run, const std::optional<Word>& word, const std:
 struct CheckValue {
   const CheckRun& run;
   const CatalogueView& catalogue;
+  const std::optional<Pain>& pain;
 
   void operator()(Angle& value) const { check_angle(run, value); }
   void operator()(Length& value) const { check_length(run, value); }
@@ -43,7 +44,7 @@ struct CheckValue {
   void operator()(Mass& value) const { check_mass(run, value); }
   void operator()(CountValue& value) const { run.within_limits(value.count.steps * tenths_per_unit, "/value/count"); }
   void operator()(Grade& value) const { check_grade(run, value, catalogue); }
-  void operator()(Test&) const {}
+  void operator()(Test& value) const { check_test(run, value, pain); }
   void operator()(Answer&) const {}
   void operator()(Choice& value) const { check_choice(run, value); }
   void operator()(Choices& value) const { check_choices(run, value); }
@@ -123,11 +124,11 @@ Checked check(const Observation& observation, const CatalogueView& catalogue, st
   } else {
     if (item->value == ValueKind::arc) {
       if (std::holds_alternative<NotDone>(recorded.value)) {
-        std::visit(CheckValue{run, catalogue}, recorded.value);
+        std::visit(CheckValue{run, catalogue, recorded.pain}, recorded.value);
       }
       checked.observations = check_arc(run, recorded, catalogue);
     } else {
-      std::visit(CheckValue{run, catalogue}, recorded.value);
+      std::visit(CheckValue{run, catalogue, recorded.pain}, recorded.value);
       checked.observations.push_back(std::move(recorded));
     }
   }

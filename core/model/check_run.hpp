@@ -94,6 +94,7 @@ void check_pressure(const CheckRun& run, Pressure& value);
 void check_temperature(const CheckRun& run, Temperature& value);
 void check_mass(const CheckRun& run, Mass& value);
 void check_grade(const CheckRun& run, const Grade& value, const CatalogueView& catalogue);
+void check_test(const CheckRun& run, const Test& value, const std::optional<Pain>& pain);
 void check_choices(const CheckRun& run, const Choices& value);
 void check_choice(const CheckRun& run, const Choice& value);
 

@@ -123,6 +123,19 @@ void check_pressure(const CheckRun& run, Pressure& value) {
   }
 }
 
+// A test that is negative did not bring the pain on.
+void check_test(const CheckRun& run, const Test& value, const std::optional<Pain>& pain) {
+  if (value.result != TestResult::negative || run.is_confirmed("finding.contradicts")) {
+    return;
+  }
+  if (value.reproduces) {
+    run.fault("finding.contradicts", "/value/reproduces", "no pain reproduced with the result negative");
+  }
+  if (pain && pain->familiar.value_or(false)) {
+    run.fault("finding.contradicts", "/pain/familiar", "no familiar pain with the result negative");
+  }
+}
+
 void check_grade(const CheckRun& run, const Grade& value, const CatalogueView& catalogue) {
   const Scale* scale = run.item.scale ? catalogue.scale(*run.item.scale) : nullptr;
   if (scale == nullptr || !(value.scale == scale->scale)) {
@@ -146,6 +159,11 @@ void check_grade(const CheckRun& run, const Grade& value, const CatalogueView& c
   }
   if (value.mm && !scale->takes_mm.value_or(false)) {
     run.fault("value.grade", "/value/mm", "no measured displacement on this scale");
+  } else if (value.mm && ((found->mm_low && *value.mm < *found->mm_low) || (found->mm_high && *found->mm_high < *value.mm)) &&
+             !run.is_confirmed("finding.contradicts")) {
+    const std::string low = found->mm_low ? found->mm_low->to_text() : "0";
+    const std::string band = found->mm_high ? low + " to " + found->mm_high->to_text() : low + " or more";
+    run.fault("finding.contradicts", "/value/mm", band + " mm with this grade", value.mm->to_text());
   }
 }
 

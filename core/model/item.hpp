@@ -104,9 +104,11 @@ struct ScaleGrade {
   wire::Name grade;
   MessageId means;
   std::optional<bool> shades;  // minus and plus are used with this grade
+  std::optional<Millimetres> mm_low;  // the measured displacement that this grade stands for, both ends included; absent: open
+  std::optional<Millimetres> mm_high;
   friend bool operator==(const ScaleGrade&, const ScaleGrade&) = default;
 };
-BOOST_DESCRIBE_STRUCT(ScaleGrade, (), (grade, means, shades))
+BOOST_DESCRIBE_STRUCT(ScaleGrade, (), (grade, means, shades, mm_low, mm_high))
 
 struct Scale {
   ScaleId scale;

@@ -309,6 +309,13 @@ class Page {
     }
   }
 
+  // An input may rest on another item than the one that would settle it: passive flexion in conflict is not "not asked".
+  [[nodiscard]] static bool was_not_asked(const interpret::RuleResult& rule, const interpret::Settle& settle) {
+    return std::any_of(rule.inputs.begin(), rule.inputs.end(), [&](const interpret::RuleInput& input) {
+      return input.input == settle.input && input.state.text == "not_asked";
+    });
+  }
+
   // The other side, the joints around, and what a rule still asks for; the rest was no part of the visit.
   void not_examined() {
     title("page.not_examined");
@@ -326,10 +333,17 @@ class Page {
     if (!examined("hip", Side::right) && !examined("hip", Side::left) && !examined("ankle", Side::right) && !examined("ankle", Side::left)) {
       line(say("page.joints_around"), bullet);
     }
+    // What was found (also where it disagrees) and what was not done stand above already, with their words.
+    std::vector<std::string> asked;
     for (const interpret::RuleResult& rule : assessment_.rules) {
       for (const interpret::Settle& settle : rule.settle) {
-        if (settle.item) {
-          line(say("change." + settle.input.text) + side_after(settle.side), bullet);
+        const bool recorded = std::any_of(findings_.begin(), findings_.end(), [&](const model::Finding* finding) {
+          return settle.item && finding->item == *settle.item && (!settle.side || finding->side == *settle.side || finding->side == Side::midline);
+        });
+        const std::string text = settle.item && !recorded && was_not_asked(rule, settle) ? say("change." + settle.input.text) + side_after(settle.side) : "";
+        if (!text.empty() && std::find(asked.begin(), asked.end(), text) == asked.end()) {
+          asked.push_back(text);
+          line(text, bullet);
         }
       }
     }

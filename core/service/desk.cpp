@@ -221,6 +221,15 @@ std::vector<std::string> Desk::labels() const {
   return labels;
 }
 
+std::string Desk::label_of(const model::ExaminerId& examiner) const {
+  for (const ledger::SlotInfo& slot : inside_->keyring.slots()) {
+    if (slot.type == ledger::SlotType::passphrase && slot.examiner == examiner) {
+      return slot.label;
+    }
+  }
+  return {};
+}
+
 ledger::LogStore& Desk::store() { return *inside_->store; }
 ledger::World& Desk::world() { return *inside_->world; }
 const reference::Edition& Desk::edition() const { return *inside_->edition; }

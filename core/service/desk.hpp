@@ -69,6 +69,8 @@ class Desk {
   [[nodiscard]] const model::ClinicId& clinic() const;
   // Labels of those who can unlock, for choosing who does.
   [[nodiscard]] std::vector<std::string> labels() const;
+  // The label an examiner unlocks with on this device, or empty.
+  [[nodiscard]] std::string label_of(const model::ExaminerId& examiner) const;
   [[nodiscard]] ledger::LogStore& store();
   [[nodiscard]] ledger::World& world();
   [[nodiscard]] const reference::Edition& edition() const;

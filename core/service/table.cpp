@@ -38,6 +38,7 @@ constexpr std::array table{
     bind<&place_read>("place.read", to_examiner_viewer, "places: travel, telephones, what is there, local protocol"),
     bind<&place_amend>("place.amend", to_examiner, "adds or changes a place", writes),
     bind<&exam_open>("exam.open", to_examiner_kiosk, "begins an exam", writes),
+    bind<&exam_amend>("exam.amend", to_examiner, "corrects what an exam was opened with: complaint, side, setting, place, injury", writes),
     bind<&exam_read>("exam.read", to_examiner_kiosk_viewer, "one exam as it stands, with conflicts and marks"),
     bind<&exam_find>("exam.find", to_examiner_viewer, "exams, newest first, page by page"),
     bind<&consent_record>("consent.record", to_examiner, "consent, company, who spoke, interpreter", writes),

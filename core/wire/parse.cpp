@@ -3,6 +3,8 @@
 #include <simdjson.h>
 
 #include <algorithm>
+#include <optional>
+#include <string>
 
 namespace limbledger::wire {
 
@@ -199,6 +201,66 @@ class Builder {
   std::vector<std::string_view> keys_;
 };
 
+[[nodiscard]] bool is_digit(char c) { return c >= '0' && c <= '9'; }
+
+// Where the JSON number at `at` ends, or `at` where there is none (RFC 8259, section 6).
+[[nodiscard]] std::size_t number_end(std::string_view text, std::size_t at) {
+  const auto digits = [&](std::size_t from) {
+    while (from < text.size() && is_digit(text[from])) {
+      ++from;
+    }
+    return from;
+  };
+  const std::size_t begin = at;
+  std::size_t from = at + (at < text.size() && text[at] == '-' ? 1 : 0);
+  std::size_t end = digits(from);
+  if (end == from || (text[from] == '0' && end > from + 1)) {
+    return begin;
+  }
+  if (end < text.size() && text[end] == '.') {
+    from = end + 1;
+    end = digits(from);
+    if (end == from) {
+      return begin;
+    }
+  }
+  if (end < text.size() && (text[end] == 'e' || text[end] == 'E')) {
+    from = end + 1 + (end + 1 < text.size() && (text[end + 1] == '+' || text[end + 1] == '-') ? 1 : 0);
+    end = digits(from);
+    if (end == from) {
+      return begin;
+    }
+  }
+  const bool ends = end == text.size() || std::string_view(" \t\r\n,]}:").find(text[end]) != std::string_view::npos;
+  return ends ? end : begin;
+}
+
+// Numbers are read from their digits, so one that no double holds is JSON all the same and is judged by its type. Each is
+// put as 0 with spaces behind it, in a text of the same length. `broken`: the first that is no number at all.
+[[nodiscard]] std::string plain_numbers(std::string_view text, std::optional<std::size_t>& broken) {
+  std::string out(text);
+  bool in_text = false;
+  for (std::size_t i = 0; i < out.size(); ++i) {
+    if (in_text && out[i] == '\\') {
+      ++i;  // whatever is escaped ends no text
+    } else if (in_text) {
+      in_text = out[i] != '"';
+    } else if (out[i] == '"') {
+      in_text = true;
+    } else if (out[i] == '-' || is_digit(out[i])) {
+      const std::size_t end = number_end(text, i);
+      if (end == i) {
+        broken = broken ? broken : i;
+        continue;
+      }
+      std::fill(out.begin() + static_cast<std::ptrdiff_t>(i), out.begin() + static_cast<std::ptrdiff_t>(end), ' ');
+      out[i] = '0';
+      i = end - 1;
+    }
+  }
+  return out;
+}
+
 [[nodiscard]] Fault syntax_fault(simdjson::error_code error) {
   switch (error) {
     case simdjson::DEPTH_ERROR:
@@ -206,7 +268,7 @@ class Builder {
     case simdjson::UTF8_ERROR:
       return {"json.syntax", "", "strict UTF-8"};
     case simdjson::NUMBER_ERROR:
-      return {"json.syntax", "", "a number within the range of a double"};
+      return {"json.syntax", "", "a number as JSON writes it"};
     case simdjson::UNESCAPED_CHARS:
     case simdjson::STRING_ERROR:
       return {"json.syntax", "", "texts in double quotes with control characters escaped and surrogates in pairs"};
@@ -215,6 +277,22 @@ class Builder {
     default:
       return {"json.syntax", "", "one JSON value, no comments, no trailing commas"};
   }
+}
+
+// The byte, counted from 0, where walking the text stops making sense; nothing where the walk does not tell.
+[[nodiscard]] std::optional<std::size_t> byte_of_fault(const simdjson::padded_string& text) {
+  simdjson::ondemand::parser parser;
+  simdjson::ondemand::document walked;
+  if (parser.iterate(text).get(walked) != simdjson::SUCCESS) {
+    return std::nullopt;
+  }
+  std::vector<Node> nodes;
+  Builder builder(nodes, walked, {text.data(), text.size()});
+  const char* here = nullptr;
+  if (builder.build() || walked.current_location().get(here) != simdjson::SUCCESS || here < text.data() || here > text.data() + text.size()) {
+    return std::nullopt;
+  }
+  return static_cast<std::size_t>(here - text.data());
 }
 
 }  // namespace
@@ -251,8 +329,22 @@ Result<Document> parse(std::string_view text, std::size_t depth_max) {
     return Fault{"internal.memory", ""};
   }
   simdjson::dom::element ignored;
-  if (const auto error = whole.parse(document.keep_->text).get(ignored); error != simdjson::SUCCESS) {
-    return syntax_fault(error);
+  auto error = whole.parse(document.keep_->text).get(ignored);
+  std::optional<std::size_t> broken;
+  const bool masked = error == simdjson::NUMBER_ERROR;
+  if (masked) {
+    const std::string plain = plain_numbers(text, broken);
+    error = broken ? error : whole.parse(plain).get(ignored);
+  }
+  if (error != simdjson::SUCCESS) {
+    Fault fault = syntax_fault(error);
+    if (!broken && error != simdjson::NUMBER_ERROR && error != simdjson::DEPTH_ERROR) {
+      broken = byte_of_fault(document.keep_->text);
+    }
+    if (broken) {
+      fault.got = "byte " + std::to_string(*broken);
+    }
+    return fault;
   }
   simdjson::ondemand::document walked;
   if (document.keep_->parser.iterate(document.keep_->text).get(walked) != simdjson::SUCCESS) {
@@ -262,6 +354,12 @@ Result<Document> parse(std::string_view text, std::size_t depth_max) {
   Builder builder(document.nodes_, walked, {document.keep_->text.data(), document.keep_->text.size()});
   if (!builder.build()) {
     return Fault{"json.syntax", "", "one JSON value"};
+  }
+  if (masked) {
+    simdjson::dom::parser one;
+    for (Node& node : document.nodes_) {
+      node.beyond_double = node.kind == NodeKind::number && one.parse(simdjson::padded_string(node.raw)).get(ignored) == simdjson::NUMBER_ERROR;
+    }
   }
   if (!builder.repeated().empty()) {
     return Fault{"json.duplicate_member", builder.repeated(), "each member once"};

@@ -22,6 +22,7 @@ struct Node {
   std::uint32_t first = 0;  // first child, 0 for none
   std::uint32_t next = 0;   // next of the same parent, 0 for none
   std::uint32_t count = 0;  // children
+  bool beyond_double = false;  // a number that other readers cannot hold: read by its digits, never passed on as it is
 };
 
 // Node 0 is the whole text. Views point into the document, which cannot be copied.

@@ -80,12 +80,22 @@ class Reader {
       case Kind::boolean:
         return node.kind == NodeKind::boolean ? type.set(target, node.raw == "true" ? 1 : 0) : wrong(path, "true or false", node);
       case Kind::raw:
+        if (holds_beyond_double(node)) {
+          return fault(Fault{"value.out_of_range", path, "numbers within the range of a double"});
+        }
         static_cast<void>(type.from_text(target, node.raw));
         return;
     }
   }
 
  private:
+  [[nodiscard]] bool holds_beyond_double(const Node& node) const {
+    bool found = node.beyond_double;
+    for (std::uint32_t index = node.first; index != 0; index = document_.at(index).next) {
+      found = found || holds_beyond_double(document_.at(index));
+    }
+    return found;
+  }
   void fault(Fault fault) {
     if (report_.faults.size() < faults_max) {
       report_.faults.push_back(std::move(fault));

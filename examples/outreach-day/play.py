@@ -104,8 +104,9 @@ repeat = replies["exam.sign"].get("result", {})
 if not repeat.get("repeat"):
     sys.exit("the signature did not survive the kill")
 exam, person = replies["exam.read"]["result"]["exam"], replies["person.read"]["result"]["person"]
+names = replies["exam.read"]["result"]["names"]
 findings = exam.pop("findings")
-document = {"format": "limbledger-exam/1", "as_of": "2026-11-24", "person": person, "exam": exam, "findings": findings}
+document = {"format": "limbledger-exam/1", "as_of": "2026-11-24", "person": person, "exam": exam, "findings": findings, "names": names}
 with open(os.path.join(OUT, "exam.json"), "w", encoding="utf-8") as file:
     json.dump(document, file, ensure_ascii=False, indent=1)
 with open(os.path.join(OUT, "talk.jsonl"), "w", encoding="utf-8") as file:

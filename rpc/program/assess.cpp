@@ -79,7 +79,18 @@ ExitCode assess(const Options& options) {
   if (!checked) {
     throw faulty(checked.error(), options.file);
   }
-  std::cout << report::exam_page(checked->exam, checked->person, *assessment, *words, *context.edition);
+  report::PageNames names;
+  if (params.document.names && params.document.names->places) {
+    for (const service::NamedPlace& one : *params.document.names->places) {
+      names.places[one.place] = one.name.text;
+    }
+  }
+  if (params.document.names && params.document.names->examiners) {
+    for (const service::NamedExaminer& one : *params.document.names->examiners) {
+      names.examiners[one.examiner] = one.name.text;
+    }
+  }
+  std::cout << report::exam_page(checked->exam, checked->person, *assessment, *words, *context.edition, names);
   return ExitCode::done;
 }
 

@@ -74,6 +74,9 @@ using wire::Refusal;
   if (id != nullptr && id->kind != NodeKind::text && id->kind != NodeKind::number && id->kind != NodeKind::null) {
     return Fault{"request.envelope", path + "/id", "a string, a number or null"};
   }
+  if (id != nullptr && id->beyond_double) {
+    return Fault{"request.envelope", path + "/id", "a number within the range of a double"};
+  }
   if (version == nullptr || version->kind != NodeKind::text || version->text != "2.0") {
     return Fault{"request.envelope", path + "/jsonrpc", "the string 2.0"};
   }
@@ -97,7 +100,7 @@ using wire::Refusal;
   const Node* method = document.child(call, "method");
   const Node* params = document.child(call, "params");
   if (const auto fault = envelope_fault(id, document.child(call, "jsonrpc"), method, params, path)) {
-    const bool id_legal = id != nullptr && id->kind != NodeKind::object && id->kind != NodeKind::list && id->kind != NodeKind::boolean;
+    const bool id_legal = id != nullptr && id->kind != NodeKind::object && id->kind != NodeKind::list && id->kind != NodeKind::boolean && !id->beyond_double;
     return error_reply(service, {}, *fault, id_legal ? id->raw : std::string_view("null"));
   }
   const Result<std::string> result = run(service, method->text, document, params);

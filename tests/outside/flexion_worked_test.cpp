@@ -115,7 +115,7 @@ TEST_CASE("118.5 in a man of 30 with the long goniometer: statement and working 
   const std::string id = made.exam.findings->front().finding->to_text();
   CHECK(wire::write(statement) ==
         R"({"statement":"motion.norm:knee.flexion_passive:left","side":"left","grade":"unclear","verdict":"not_distinguishable","comparator":"norm",)"
-        R"("message":"msg.motion.not_distinguishable","params":{"deg":118.5,"low":124.7,"high":150.7,"error_deg":3.6},"findings":[")" +
+        R"("message":"msg.motion.not_distinguishable_taught","params":{"deg":118.5,"low":124.7,"high":150.7,"error_deg":3.6},"findings":[")" +
             id + R"("],"rows":["norm.knee.flexion.passive.male.20-44.SOUCIE2011","error.default.goniometer_long"],"missing":[]})");
   const auto working = made.explain(norm_left);
   CHECK(working.formula.text == "below if reading + 1.96 x error < low");

@@ -102,12 +102,12 @@ void conclude(Judged& judged, Verdict verdict, bool taught) {
       break;
     case Verdict::not_distinguishable:
       statement.grade = StatementGrade::unclear;
-      name_message(judged, "not_distinguishable");
+      name_message(judged, "not_distinguishable" + suffix);
       judged.working.changes_if.push_back({"msg.change.repeat_reading"});
       break;
     case Verdict::norms_disagree:
       statement.grade = StatementGrade::unclear;
-      name_message(judged, "norms_disagree");
+      name_message(judged, "norms_disagree" + suffix);
       judged.working.changes_if.push_back({"msg.change.age_or_sex"});
       break;
     case Verdict::no_norm:

@@ -133,7 +133,7 @@ void ExamFolder::judge_after_signature() {
 
 std::optional<std::size_t> ExamFolder::find_root() const {
   for (std::size_t i = 0; i < graph_.size(); ++i) {
-    if (!nodes_[i].is_void && body<model::ExamBody>(i) != nullptr) {
+    if (!nodes_[i].is_void && body<model::ExamBody>(i) != nullptr && !amends(i)) {
       return i;
     }
   }
@@ -177,6 +177,9 @@ bool ExamFolder::may_replace(std::size_t by, std::size_t target) const {
   }
   if (body<model::MoveBody>(by) != nullptr) {
     return body<model::MoveBody>(target) != nullptr || body<model::ExamBody>(target) != nullptr;
+  }
+  if (body<model::ExamBody>(by) != nullptr) {
+    return body<model::ExamBody>(target) != nullptr;
   }
   if (const auto* plan = body<model::PlanBody>(by)) {
     const auto* old = body<model::PlanBody>(target);

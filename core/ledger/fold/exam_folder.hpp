@@ -33,6 +33,8 @@ class ExamFolder {
 
   // exam_record.cpp
   void fill_head(std::size_t root);
+  void fill_opening(std::size_t root);
+  [[nodiscard]] bool amends(std::size_t index) const;
   void fill_registers();
   void fill_assignment();
   void fill_consent();

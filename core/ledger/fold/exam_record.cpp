@@ -24,14 +24,57 @@ void ExamFolder::fill_head(std::size_t root) {
   exam.exam = exam_;
   exam.state = signatures_.empty() ? model::ExamState::open : model::ExamState::signed_;
   exam.complaint = opening.complaint;
-  exam.side = opening.side;
   exam.setting = opening.setting;
-  exam.place = opening.place;
   exam.examiner = operation.by;
   exam.examined_at = operation.examined_at;
-  exam.offset_min = opening.offset_min;
-  exam.injured_on = opening.injured_on;
   exam.edition = operation.edition;
+  fill_opening(root);
+}
+
+// An opening that replaces another amends it; who the exam is of, and when it was, stay with the first.
+bool ExamFolder::amends(std::size_t index) const {
+  return body<model::ExamBody>(index) != nullptr && !graph_.at(index).operation().replaces.empty();
+}
+
+void ExamFolder::fill_opening(std::size_t root) {
+  std::vector<std::size_t> heads;
+  for (std::size_t i = 0; i < graph_.size(); ++i) {
+    const auto& by = nodes_[i].replaced_by;
+    const bool amended = std::any_of(by.begin(), by.end(), [&](std::size_t other) { return body<model::ExamBody>(other) != nullptr; });
+    if (!nodes_[i].is_void && body<model::ExamBody>(i) != nullptr && !amended) {
+      heads.push_back(i);
+    }
+  }
+  if (heads.empty()) {
+    heads.push_back(root);
+  }
+  for (const std::size_t head : heads) {
+    out_.opening_heads.push_back(graph_.at(head).entry());
+  }
+  std::sort(out_.opening_heads.begin(), out_.opening_heads.end());
+  const auto& first = *body<model::ExamBody>(heads.front());
+  const auto agree = [&](auto member) {
+    return std::all_of(heads.begin(), heads.end(), [&](std::size_t head) { return body<model::ExamBody>(head)->*member == first.*member; });
+  };
+  // What two unseen amendments say differently is shown as a conflict and stands as not known: a wrong side is worse than none.
+  model::Exam& exam = out_.exam;
+  bool same = true;
+  const auto take = [&](auto& shown, auto member) {
+    if (agree(member)) {
+      shown = first.*member;
+    } else {
+      same = false;
+    }
+  };
+  take(exam.complaint, &model::ExamBody::complaint);
+  take(exam.side, &model::ExamBody::side);
+  take(exam.setting, &model::ExamBody::setting);
+  take(exam.place, &model::ExamBody::place);
+  take(exam.offset_min, &model::ExamBody::offset_min);
+  take(exam.injured_on, &model::ExamBody::injured_on);
+  if (!same) {
+    add_conflict("exam", heads);
+  }
 }
 
 void ExamFolder::fill_registers() {
@@ -50,8 +93,12 @@ void ExamFolder::fill_registers() {
 
 void ExamFolder::fill_assignment() {
   std::vector<std::size_t> heads = heads_of<model::MoveBody>();
-  for (const std::size_t opening : heads_of<model::ExamBody>()) {
-    heads.push_back(opening);
+  for (std::size_t i = 0; i < graph_.size(); ++i) {
+    const auto& by = nodes_[i].replaced_by;
+    const bool moved = std::any_of(by.begin(), by.end(), [&](std::size_t other) { return body<model::MoveBody>(other) != nullptr; });
+    if (!nodes_[i].is_void && body<model::ExamBody>(i) != nullptr && !amends(i) && !moved) {
+      heads.push_back(i);
+    }
   }
   for (const std::size_t head : heads) {
     out_.assignment_heads.push_back(graph_.at(head).entry());

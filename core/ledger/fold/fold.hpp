@@ -64,6 +64,7 @@ struct ExamFold {
   std::size_t entries = 0;                   // operations in the set
   std::size_t unread = 0;                    // operations that need a newer edition
   std::vector<model::EntryId> impression_heads;
+  std::vector<model::EntryId> opening_heads;     // the opening as it was last amended
   std::vector<model::EntryId> assignment_heads;  // exam and move: who the exam is of
   std::map<model::PlanItemId, std::vector<model::EntryId>> plan_heads;
   std::map<model::FindingId, std::vector<model::EntryId>> finding_heads;  // not replaced and not void

@@ -176,6 +176,12 @@ void check_catalogue(const Facts& facts, Faults& faults) {
       const bool again = std::any_of(scale.grades.begin(), before, [&](const model::ScaleGrade& one) { return one.grade == scale.grades[g].grade; });
       row.need(!again, "json.duplicate_member", "/grades" + wire::pointer_step(g), "a grade stands once");
     }
+    for (std::size_t g = 0; g < scale.grades.size(); ++g) {
+      const model::ScaleGrade& grade = scale.grades[g];
+      const bool banded = grade.mm_low || grade.mm_high;
+      row.need(!banded || (scale.takes_mm.value_or(false) && !(grade.mm_low && grade.mm_high && *grade.mm_high < *grade.mm_low)), "value.disagrees",
+               "/grades/" + std::to_string(g) + "/mm_high", "a band that is not empty, on a scale that takes millimetres");
+    }
     check_sources(row, scale.sources, facts);
   }
   for (std::size_t i = 0; i < facts.sequences.size(); ++i) {

@@ -81,6 +81,20 @@ TEST_CASE("a figure from memory is compared and named, and raises nothing") {
   CHECK(named);
 }
 
+TEST_CASE("a figure from memory says so also where the reading cannot be told from it, and where figures disagree") {
+  Bench made = with_flexion(720);  // 2 above the edge, less than the error of 3.5
+  made.born(1976, 1, 1);
+  CHECK(made.statement(norm_left).verdict == Verdict::not_distinguishable);
+  CHECK(made.statement(norm_left).message.text == "msg.motion.not_distinguishable_taught");
+  made.born(1996, 1, 1);
+  CHECK(made.statement(norm_left).verdict == Verdict::below);
+  made.angle("knee.flexion_passive", Side::left, 765, "inclinometer");
+  made.exam.findings->erase(made.exam.findings->begin());
+  CHECK(made.statement(norm_left).message.text == "msg.motion.not_distinguishable");
+  made.person->birth->date = model::PartialDate{1981, 0, 0};  // 44 or 45: one figure read, one from memory
+  CHECK(made.statement(norm_left).message.text == "msg.motion.norms_disagree_taught");
+}
+
 TEST_CASE("ages are completed years and both ends of a band belong to it") {
   Bench made = with_flexion(1000);
   made.born(1981, 11, 25);  // 44, one day short of 45

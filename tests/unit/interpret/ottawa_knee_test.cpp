@@ -292,6 +292,46 @@ TEST_CASE("HC-005: a fused or amputated limb gives reasons, not answers") {
   CHECK(made.rule().outcome == Outcome::undetermined);
 }
 
+TEST_CASE("a side that has no limb is not for the rule, which asks for nothing there") {
+  Bench made(invented_edition());
+  for (const char* item : {"knee.fibular_head_tender", "knee.patella_tender", "knee.bone_tender_elsewhere", "knee.flexion_active"}) {
+    made.not_done(item, Side::left, model::WhyNot::no_limb);
+  }
+  const auto rule = made.rule();
+  CHECK(rule.outcome == Outcome::not_applicable);
+  REQUIRE(rule.gate.has_value());
+  CHECK(rule.gate->text == "no_limb");
+  CHECK(rule.settle.empty());
+  made.drop("knee.patella_tender");
+  made.no("knee.patella_tender", Side::left);  // somebody felt this knee
+  CHECK(made.rule().outcome == Outcome::undetermined);
+}
+
+TEST_CASE("a replaced knee: what speaks for a film stands and says so, and nothing reads as a negative") {
+  Bench made = bench();
+  made.yes("body.knee_replaced", Side::left);
+  CHECK(made.rule().outcome == Outcome::not_applicable);
+  CHECK(made.rule().gate->text == "implant");
+  CHECK(flagged(made.rule(), "replaced_joint"));
+  made.drop("knee.patella_tender");
+  REQUIRE(made.rule().settle.size() == 1);
+  CHECK(made.rule().settle[0].answers[0].gives == Outcome::not_applicable);
+  made.angle("knee.flexion_passive", Side::left, 600);
+  CHECK(made.rule().outcome == Outcome::positive);
+  CHECK(flagged(made.rule(), "replaced_joint"));
+  Bench other = bench();
+  other.yes("body.knee_replaced", Side::right);
+  CHECK(other.rule().outcome == Outcome::negative);
+  CHECK(other.rule().flags.empty());
+}
+
+TEST_CASE("a birth on the day of the examination with an injury the day before is no open question: the rule is not for it") {
+  Bench made = bench();
+  made.born(2026, 11, 24);
+  CHECK(made.rule().outcome == Outcome::not_applicable);
+  CHECK(made.rule().gate->text == "age");
+}
+
 TEST_CASE("the history of somebody who is not reliable does not say that the person walked") {
   Bench made = bench();
   made.find("gait.steps_now").value = model::CountValue{{2}};

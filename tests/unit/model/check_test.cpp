@@ -120,6 +120,38 @@ TEST_CASE("a grade is of the item's scale, with a shade only where the scale has
         "params.unknown_word@/end_feel");
 }
 
+// Bands of the knee tests page, IKDC2000: 0 to 2, 3 to 5, 6 to 10, more than 10 mm.
+TEST_CASE("a looseness in millimetres outside the band of its grade is asked back") {
+  const auto lachman = [](const std::string& grade, int mm, const std::vector<std::string>& confirmed = {}) {
+    return recorded(value_for("knee.lachman", R"({"kind":"grade","scale":"laxity/difference","grade":")" + grade + R"(","mm":)" + std::to_string(mm) + "}"),
+                    confirmed);
+  };
+  const std::string asked = "finding.contradicts@/value/mm";
+  const std::pair<int, const char*> edges[] = {{0, "0"}, {2, "0"}, {3, "1"}, {5, "1"}, {6, "2"}, {10, "2"}, {11, "3"}, {25, "3"}};
+  for (const auto& edge : edges) {
+    for (const char* grade : {"0", "1", "2", "3"}) {
+      CAPTURE(edge.first);
+      CAPTURE(grade);
+      CHECK((lachman(grade, edge.first) == asked) == (std::string(grade) != edge.second));
+    }
+  }
+  CHECK(lachman("0", 12, {"finding.contradicts"}) == R"({"kind":"grade","scale":"laxity/difference","grade":"0","mm":12})");
+  CHECK(check_json(value_for("knee.lachman", R"({"kind":"grade","scale":"laxity/difference","grade":"3","mm":4})")).faults[0].expected ==
+        "11 or more mm with this grade");
+}
+
+TEST_CASE("a negative test that reproduces a pain contradicts itself and is asked back") {
+  const std::string negative = R"({"kind":"test","result":"negative","reproduces":"familiar"})";
+  CHECK(recorded(value_for("knee.mcmurray", negative)) == "finding.contradicts@/value/reproduces");
+  CHECK(recorded(value_for("knee.mcmurray", R"({"kind":"test","result":"negative","reproduces":"other"})")) == "finding.contradicts@/value/reproduces");
+  CHECK(recorded(value_for("knee.mcmurray", negative), {"finding.contradicts"}) == negative);
+  CHECK(recorded(R"({"item":"knee.mcmurray","side":"left","value":{"kind":"test","result":"negative"},"pain":{"familiar":true}})") ==
+        "finding.contradicts@/pain/familiar");
+  CHECK(check_json(value_for("knee.mcmurray", R"({"kind":"test","result":"positive","reproduces":"familiar"})")).faults.empty());
+  CHECK(check_json(value_for("knee.mcmurray", R"({"kind":"test","result":"equivocal","reproduces":"other"})")).faults.empty());
+  CHECK(check_json(value_for("knee.mcmurray", R"({"kind":"test","result":"negative"})")).faults.empty());
+}
+
 TEST_CASE("choices are the item's own, each once, and none of these stands alone") {
   CHECK(recorded(value_for("history.mechanism", R"({"kind":"choice","choice":"twist"})", "midline")) == R"({"kind":"choice","choice":"twist"})");
   CHECK(recorded(value_for("history.mechanism", R"({"kind":"choice","choice":"avalanche"})", "midline")) == "params.unknown_word@/value/choice");

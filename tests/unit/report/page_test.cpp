@@ -99,7 +99,7 @@ TEST_CASE("what was not done stands with its reason, apart from the findings") {
 TEST_CASE("a statement names interval, people, instrument and source; a rule names its edition") {
   const std::string page = flat(page_of(visit()));
   CHECK(has(page,
-            "Knee flexion, passive, LEFT, 118.5°: cannot be told from the edge of the reference interval for men 20-44 (124.7 to 150.7), long "
+            "Knee flexion, passive, LEFT, 118.5°: cannot be told from the edge of the taught values for men 20-44 (124.7 to 150.7), long "
             "goniometer, error 3.6; the figure was not read at its source; source SOUCIE2011."));
   CHECK(has(page, "less than the other side (140) by 21.5; more than the 10 needed to believe it"));
   CHECK(has(page,
@@ -148,6 +148,33 @@ TEST_CASE("what was not examined is named shortly") {
   CHECK(!has(page.substr(at), "the RIGHT knee"));
 }
 
+TEST_CASE("what was not done, and what two examiners found differently, is not listed again as not examined") {
+  Bench made = visit();
+  made.find("knee.patella_tender").value = model::NotDone{model::WhyNot::no_time, std::nullopt};
+  made.yes("knee.fibular_head_tender", Side::left);
+  made.drop("history.knee_rule_exclusions");
+  const std::string page = page_of(made);
+  CHECK(has(page, "no time"));
+  const std::string after = page.substr(page.find("Not examined, not asked\n"));
+  CHECK(!has(after, "tenderness of the kneecap"));
+  CHECK(!has(after, "tenderness of the head of the fibula"));
+  CHECK(has(after, "what the rule was not made for"));
+}
+
+TEST_CASE("a place and an examiner are printed by their names where these are known, else by their ids") {
+  Bench made = visit();
+  made.exam.place = model::PlaceId{};
+  made.exam.examiner = model::ExaminerId{};
+  CHECK(has(page_of(made), made.exam.place->to_text()));
+  report::PageNames names;
+  names.places[*made.exam.place] = "Upper Ford (invented)";
+  names.examiners[*made.exam.examiner] = "Invented Examiner";
+  const std::string page = flat(report::exam_page(made.exam, made.person, made.assess(), *report::built_in_words(), *made.edition, names));
+  CHECK(has(page, "Upper Ford (invented)"));
+  CHECK(has(page, "Invented Examiner"));
+  CHECK(!has(page, made.exam.place->to_text()));
+}
+
 TEST_CASE("names written from right to left are isolated, and take no column for it") {
   Bench made = visit();
   made.person->names = std::vector<model::PersonName>{{{"\u0641\u0627\u0637\u0645\u0629"}}};
@@ -179,7 +206,9 @@ TEST_CASE("every message that the interpretation can name has words") {
                                  "above",
                                  "above_taught",
                                  "not_distinguishable",
+                                 "not_distinguishable_taught",
                                  "norms_disagree",
+                                 "norms_disagree_taught",
                                  "no_norm",
                                  "no_norm_fused",
                                  "no_norm_implant",

@@ -79,6 +79,15 @@ TEST_CASE("an id comes back as the token it was sent as") {
   }
 }
 
+// Hard case HC-102.
+TEST_CASE("an id that no double holds is refused and not sent back") {
+  Bench bench;
+  const std::string reply = bench.say(R"({"jsonrpc":"2.0","method":"get_data","id":1e400})");
+  CHECK(holds(reply, R"("code":"request.envelope","path":"/id")"));
+  CHECK(holds(reply, R"("id":null)"));
+  CHECK(holds(bench.say(R"({"jsonrpc":"2.0","method":"get_data",})"), R"("got":"byte 37")"));
+}
+
 TEST_CASE("a reply is one line, also where it copies a value that was sent on several") {
   Bench bench;
   const std::string reply = bench.say("{\"jsonrpc\":\"2.0\",\"method\":\"echo\",\"id\":1,\"params\":{\"a\":\n [1,\r\n 2]}}");

@@ -260,8 +260,10 @@ TEST_CASE("consent keeps what the form left out, and a refusal to be examined is
   Form form;
   std::string reply = form.ok("consent.record", R"({"consent":{"examine":"yes","record":"yes","by":"self"},)" + form.rest() + "}");
   form.seen = at(reply, "/revision/0");
-  reply = form.ok("consent.record", R"({"consent":{"examine":"withdrawn"},)" + form.rest() + "}");
+  const std::string sent = R"({"consent":{"examine":"withdrawn"},)" + form.rest() + "}";
+  reply = form.ok("consent.record", sent);
   form.seen = at(reply, "/revision/0");
+  CHECK(at(form.ok("consent.record", sent), "/repeat") == "true");
   CHECK(at(reply, "/exam/consent/examine") == "withdrawn");
   CHECK(at(reply, "/exam/consent/record") == "yes");
   CHECK(at(reply, "/exam/consent/by") == "self");

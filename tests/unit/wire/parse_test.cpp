@@ -61,7 +61,7 @@ TEST_CASE("a member named twice is refused by its path, at any depth and after u
 // Hard cases HC-103, HC-104, HC-113: the grammar of RFC 8259, one text, strict UTF-8, no byte order mark.
 TEST_CASE("what is not one JSON text in UTF-8 is refused") {
   for (const std::string_view text : {"", " ", "{\"a\":NaN}", "[Infinity]", "[-Infinity]", "{}{}", "{} // x", "[1,]", "{\"a\":1,}", "\xEF\xBB\xBF{}",
-                                      "\"\xC3\x28\"", "\"\\uD800\"", "[01]", "'a'", "{\"a\":tru}", "[1e400]", "{\"a\":1"}) {
+                                      "\"\xC3\x28\"", "\"\\uD800\"", "[01]", "'a'", "{\"a\":tru}", "[1e400x]", "[1e]", "[-]", "{\"a\":1"}) {
     CAPTURE(text);
     CHECK(first_code(text) == "json.syntax");
   }
@@ -72,6 +72,27 @@ TEST_CASE("a fault of the text says what was expected and never repeats the text
   REQUIRE_FALSE(broken.has_value());
   CHECK(broken.error().faults.front().expected == "strict UTF-8");
   CHECK(broken.error().faults.front().got.empty());
+}
+
+// Hard case HC-102. RFC 8259, section 6, sets no limit to numbers, so these are JSON; what they stand for is judged by its type.
+TEST_CASE("a number that no double holds is JSON, keeps its digits, and is marked so that it is never passed on") {
+  const auto document = parse(R"({"a":[1e400,"1e400 \" 9",-1E+999],"b":1e30})");
+  REQUIRE(document.has_value());
+  const Node& list = document->at(document->root().first);
+  CHECK(document->at(list.first).raw == "1e400");
+  CHECK(document->at(list.first).beyond_double);
+  CHECK(document->at(document->at(list.first).next).text == "1e400 \" 9");
+  CHECK(!document->child(document->root(), "b")->beyond_double);
+  CHECK(parse(std::string(400, '9')).has_value());
+  CHECK(first_code("[1e400,01]") == "json.syntax");
+  CHECK(first_code("[1e400,]") == "json.syntax");
+}
+
+TEST_CASE("a fault of the text names the byte where it stopped making sense, counted from 0") {
+  const auto where = [](std::string_view text) { return parse(text).error().faults.front().got; };
+  CHECK(where("[1,]") == "byte 3");
+  CHECK(where("{\"a\":1,\"b\":01}") == "byte 11");
+  CHECK(where("[1e400,2e]") == "byte 7");
 }
 
 // RFC 6901, section 3: ~ and / in a member's name.

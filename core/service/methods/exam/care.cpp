@@ -2,6 +2,7 @@
 
 #include "core/ledger/log/log.hpp"
 #include "core/model/check.hpp"
+#include "core/service/methods/people/likeness.hpp"
 #include "core/wire/parse.hpp"
 #include "core/wire/write.hpp"
 
@@ -63,12 +64,12 @@ Result<ExamReply> consent_record(Context& context, const ConsentRecordParams& pa
   if (!record) {
     return record.error();
   }
-  const model::Exam& held = (*record)->fold.exam;
+  const auto shown = exam_as_seen(context, params.exam, **record, params.seen);
   ledger::NewOperation operation = exam_operation(context, params.exam, "consent", params.request, params.seen);
   operation.replaces = seen_of((*record)->fold.consent_heads, params.seen, (*record)->operations);
   model::ConsentBody body{params.consent, params.company, params.who_spoke, params.interpreter};
-  const bool repeated = context.desk->log().index().requests.contains(params.request);
-  if (!repeated && !operation.replaces.empty()) {
+  if (shown && !shown->consent_heads.empty()) {
+    const model::Exam& held = shown->exam;
     if (params.consent && held.consent) {
       body.consent = merged(*params.consent, *held.consent);
     }
@@ -163,6 +164,15 @@ Result<ExamSignResult> exam_sign(Context& context, const ExamSignParams& params)
     }
     if (auto open = exam_takes_changes(**record); !open) {
       return open;
+    }
+    if (const auto& person = (*record)->fold.exam.person) {
+      const auto known = context.desk->records().person(*person);
+      if (!known) {
+        return known.error();
+      }
+      if (auto named = check_identified(params.identified, (*known)->fold.person, params.confirmed); !named) {
+        return named;
+      }
     }
     // A signature covers what its signer was shown; what has come since is shown first.
     const std::vector<model::EntryId> heads = (*record)->fold.exam.revision.value_or(std::vector<model::EntryId>{});

@@ -55,8 +55,9 @@ struct ExamSignParams {
   std::optional<std::vector<model::Shown>> shown;
   std::vector<model::EntryId> seen;
   model::RequestId request;
+  std::optional<std::vector<wire::Name>> confirmed;  // codes a person has answered for: person.mismatch
 };
-BOOST_DESCRIBE_STRUCT(ExamSignParams, (), (exam, read_aloud, identified, shown, seen, request))
+BOOST_DESCRIBE_STRUCT(ExamSignParams, (), (exam, read_aloud, identified, shown, seen, request, confirmed))
 struct ExamSignResult {
   model::Signed signed_;
   std::vector<model::Word> incomplete;
@@ -64,7 +65,8 @@ struct ExamSignResult {
   std::optional<bool> repeat;
 };
 BOOST_DESCRIBE_STRUCT(ExamSignResult, (), (signed_, incomplete, revision, repeat))
-// Faults: exam.signed, format.newer (parts that only a newer edition can read), ledger.locked (opened by the printed code).
+// Faults: exam.signed, format.newer (parts that only a newer edition can read), ledger.locked (opened by the printed code),
+// person.mismatch (identifiers that are not those of the exam's person).
 [[nodiscard]] Result<ExamSignResult> exam_sign(Context& context, const ExamSignParams& params);
 
 struct AddendumRecordParams {

@@ -1,5 +1,7 @@
 #include "core/service/methods/exam/common.hpp"
 
+#include "core/ledger/log/log.hpp"
+
 #include <algorithm>
 
 namespace limbledger::service {
@@ -37,6 +39,21 @@ std::vector<model::EntryId> seen_of(const std::vector<model::EntryId>& heads, co
     }
   }
   return out;
+}
+
+std::optional<ledger::ExamFold> exam_as_seen(Context& context, const model::ExamId& exam, const ledger::ExamRecord& record,
+                                             const std::vector<model::EntryId>& seen) {
+  const ledger::Graph graph(record.operations);
+  const std::vector<bool> known = graph.closure(seen);
+  std::vector<ledger::Opened> operations;
+  for (std::size_t i = 0; i < graph.size(); ++i) {
+    if (known[i]) {
+      operations.push_back(graph.at(i));
+    }
+  }
+  const ledger::Log& log = context.desk->log();
+  const ledger::ExaminerKeys keys = [&log](const model::ExaminerId& who, const ledger::PublicKey& pub) { return log.knows_examiner(who, pub); };
+  return ledger::fold_exam(exam, operations, keys, log.identity().clinic);
 }
 
 Result<void> register_is_free(const std::vector<model::EntryId>& heads, const std::vector<model::EntryId>& replaces, const std::string& path) {

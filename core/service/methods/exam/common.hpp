@@ -31,6 +31,10 @@ BOOST_DESCRIBE_STRUCT(ExamReply, (), (exam, revision, repeat))
 [[nodiscard]] Result<void> register_is_free(const std::vector<model::EntryId>& heads, const std::vector<model::EntryId>& replaces,
                                             const std::string& path);
 
+// The exam as a writer shown `seen` knew it; the same on every repeat of a request, whatever came since.
+[[nodiscard]] std::optional<ledger::ExamFold> exam_as_seen(Context& context, const model::ExamId& exam, const ledger::ExamRecord& record,
+                                                           const std::vector<model::EntryId>& seen);
+
 // The exam after a write, with what the caller has now been shown as its revision.
 [[nodiscard]] Result<ExamReply> exam_reply(Context& context, const model::ExamId& exam, const Written& written);
 

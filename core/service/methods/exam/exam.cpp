@@ -1,5 +1,6 @@
 #include "core/service/methods/exam/exam.hpp"
 
+#include "core/service/methods/people/dates.hpp"
 #include "core/wire/write.hpp"
 
 #include <algorithm>
@@ -99,80 +100,65 @@ struct Place {
   return true;
 }
 
-[[nodiscard]] Result<void> check_new_exam(Context& context, const ExamOpenParams& params) {
-  if (params.person) {
-    if (const auto person = context.desk->records().person(*params.person); !person) {
-      return person.error();
-    }
-  }
-  if (params.place) {
+[[nodiscard]] Result<ExamNames> names_in(Context& context, const model::Exam& exam) {
+  ExamNames names;
+  if (exam.place) {
     const auto places = context.desk->records().places();
     if (!places) {
       return places.error();
     }
-    if (std::none_of(places->begin(), places->end(), [&](const ledger::PlaceFold& fold) { return fold.place.place == params.place; })) {
-      return wire::Fault{"place.unknown", "/place", "the id of a place"};
+    for (const ledger::PlaceFold& fold : *places) {
+      if (fold.place.place == exam.place && fold.place.name) {
+        names.places = std::vector<NamedPlace>{{*exam.place, *fold.place.name}};
+      }
     }
   }
-  std::string known;
-  for (const model::Sequence& sequence : context.edition->sequences()) {
-    if (sequence.complaint == params.complaint) {
-      return {};
+  std::vector<model::ExaminerId> examiners;
+  const auto add = [&](const std::optional<model::ExaminerId>& examiner) {
+    if (examiner && std::find(examiners.begin(), examiners.end(), *examiner) == examiners.end()) {
+      examiners.push_back(*examiner);
     }
-    known += (known.empty() ? "" : ", ") + sequence.complaint.text;
+  };
+  add(exam.examiner);
+  for (const model::Finding& finding : exam.findings.value_or(std::vector<model::Finding>{})) {
+    add(finding.examiner);
+    add(finding.entered_by);
   }
-  return wire::Fault{"params.unknown_word", "/complaint", "one of: " + known};
+  if (exam.signed_) {
+    add(exam.signed_->by);
+  }
+  for (const model::Addendum& addendum : exam.addenda.value_or(std::vector<model::Addendum>{})) {
+    add(addendum.by);
+  }
+  for (const model::ExaminerId& examiner : examiners) {
+    if (const std::string label = context.desk->label_of(examiner); !label.empty()) {
+      if (!names.examiners) {
+        names.examiners.emplace();
+      }
+      names.examiners->push_back({examiner, {label}});
+    }
+  }
+  return names;
 }
 
 }  // namespace
 
-Result<ExamReply> exam_open(Context& context, const ExamOpenParams& params) {
-  const model::ObjectId object = context.desk->log().object_for(ledger::ObjectType::exam, params.request, 0);
-  const model::ExamId exam{object.bytes};
-  if (context.caller.scope == Scope::kiosk) {
-    if (params.person || params.identified) {
-      return wire::Fault{"token.scope", "/person", "an exam without a person; the examiner adds it"};
-    }
-    if (context.caller.exam ? *context.caller.exam != exam : context.desk->log().index().requests.contains(params.request)) {
-      return wire::Fault{"exam.not_yours", "/request", "the exam of this token"};
-    }
-  }
-  ledger::NewOperation operation = operation_for(context, object, ledger::ObjectType::exam, "exam", params.request, {});
-  operation.examined_at = params.examined_at;
-  if (!operation.examined_at) {
-    // A repeat must not be another exam because time went on.
-    const auto before = context.desk->records().exam(exam);
-    operation.examined_at = before ? (*before)->fold.exam.examined_at : model::Instant{context.desk->world().now().wall_ms};
-  }
-  model::ExamBody body;
-  body.person = params.person;
-  body.complaint = params.complaint;
-  body.side = params.side;
-  body.setting = params.setting;
-  body.place = params.place;
-  body.offset_min = params.offset_min;
-  body.injured_on = params.injured_on;
-  body.identified = params.identified;
-  operation.body_json = wire::write(body);
-  const auto written = write(context, {operation}, [&] { return check_new_exam(context, params); });
-  if (!written) {
-    return written.error();
-  }
-  if (context.caller.scope == Scope::kiosk) {
-    context.caller.exam = exam;
-  }
-  return exam_reply(context, exam, *written);
-}
-
-Result<ExamReply> exam_read(Context& context, const ExamReadParams& params) {
+Result<ExamReadResult> exam_read(Context& context, const ExamReadParams& params) {
   const auto record = exam_to_read(context, params.exam);
   if (!record) {
     return record.error();
   }
-  ExamReply reply;
-  reply.exam = (*record)->fold.exam;
-  reply.revision = reply.exam.revision.value_or(std::vector<model::EntryId>{});
-  return reply;
+  ExamReadResult result;
+  result.exam = (*record)->fold.exam;
+  result.revision = result.exam.revision.value_or(std::vector<model::EntryId>{});
+  const auto names = names_in(context, result.exam);
+  if (!names) {
+    return names.error();
+  }
+  if (names->places || names->examiners) {
+    result.names = *names;
+  }
+  return result;
 }
 
 Result<ExamFindResult> exam_find(Context& context, const ExamFindParams& params) {
@@ -249,7 +235,20 @@ Result<ExamReply> exam_move(Context& context, const ExamMoveParams& params) {
       return free;
     }
     const auto person = context.desk->records().person(params.person);
-    return person ? Result<void>() : Result<void>(person.error());
+    if (!person) {
+      return person.error();
+    }
+    // What is recorded does not change by moving it, so a birth that does not fit is asked back: another person may be meant.
+    const model::Exam& exam = (*record)->fold.exam;
+    const std::optional<model::Birth>& birth = (*person)->fold.person.birth;
+    DateCheck dates(std::nullopt, params.confirmed);
+    if (exam.examined_at && can_be_right(*exam.examined_at)) {
+      dates.born_by(birth, days_of(*exam.examined_at, exam.offset_min), false, "/person");
+    }
+    if (exam.injured_on) {
+      dates.injured_after_birth(*exam.injured_on, birth, false, "/person");
+    }
+    return dates.result();
   });
   return written ? exam_reply(context, params.exam, *written) : Result<ExamReply>(written.error());
 }

@@ -1,9 +1,10 @@
-// exam.open, exam.read, exam.find, exam.withdraw, exam.move, exam.swap_sides. An exam belongs to at most one person at a
+// exam.open, exam.amend, exam.read, exam.find, exam.withdraw, exam.move, exam.swap_sides. An exam belongs to at most one person at a
 // time; moving it or exchanging its sides is an operation with a reason, and nothing is overwritten.
 #pragma once
 
 #include "core/ledger/log/index.hpp"
 #include "core/service/methods/exam/common.hpp"
+#include "core/service/methods/say/names.hpp"
 
 namespace limbledger::service {
 
@@ -18,16 +19,45 @@ struct ExamOpenParams {
   std::optional<model::PartialDate> injured_on;
   std::optional<std::vector<wire::Name>> identified;  // the two identifiers that were confirmed
   model::RequestId request;
+  std::optional<std::vector<wire::Name>> confirmed;  // codes a person has answered for: value.unusual, person.mismatch
 };
-BOOST_DESCRIBE_STRUCT(ExamOpenParams, (), (person, complaint, setting, side, place, examined_at, offset_min, injured_on, identified, request))
-// Faults: person.unknown, place.unknown, params.unknown_word (no sequence for the complaint).
+BOOST_DESCRIBE_STRUCT(ExamOpenParams, (), (person, complaint, setting, side, place, examined_at, offset_min, injured_on, identified, request, confirmed))
+// Faults: person.unknown, place.unknown, params.unknown_word (no sequence for the complaint), value.date_order (born after
+// the exam, injured before birth or after the exam), value.unusual (a day in the future), person.mismatch (identifiers).
 [[nodiscard]] Result<ExamReply> exam_open(Context& context, const ExamOpenParams& params);
+
+// What is not given stays. Who the exam is of is exam.move; when it was done does not change.
+struct ExamChanges {
+  std::optional<model::Word> complaint;
+  std::optional<model::Side> side;
+  std::optional<model::Setting> setting;
+  std::optional<model::PlaceId> place;
+  std::optional<model::OffsetMinutes> offset_min;
+  std::optional<model::PartialDate> injured_on;
+};
+BOOST_DESCRIBE_STRUCT(ExamChanges, (), (complaint, side, setting, place, offset_min, injured_on))
+struct ExamAmendParams {
+  model::ExamId exam;
+  ExamChanges changes;
+  std::vector<model::EntryId> seen;
+  model::RequestId request;
+  std::optional<std::vector<wire::Name>> confirmed;  // codes a person has answered for: value.unusual
+};
+BOOST_DESCRIBE_STRUCT(ExamAmendParams, (), (exam, changes, seen, request, confirmed))
+// Faults: those of exam.open for what is changed, exam.signed, exam.withdrawn, finding.stale (amended by another, not seen).
+[[nodiscard]] Result<ExamReply> exam_amend(Context& context, const ExamAmendParams& params);
 
 struct ExamReadParams {
   model::ExamId exam;
 };
 BOOST_DESCRIBE_STRUCT(ExamReadParams, (), (exam))
-[[nodiscard]] Result<ExamReply> exam_read(Context& context, const ExamReadParams& params);
+struct ExamReadResult {
+  model::Exam exam;
+  std::vector<model::EntryId> revision;
+  std::optional<ExamNames> names;  // of its place and its examiners, so far as they are known here
+};
+BOOST_DESCRIBE_STRUCT(ExamReadResult, (), (exam, revision, names))
+[[nodiscard]] Result<ExamReadResult> exam_read(Context& context, const ExamReadParams& params);
 
 struct ExamFindParams {
   std::optional<model::PersonId> person;
@@ -60,8 +90,9 @@ struct ExamMoveParams {
   wire::Remark reason;
   std::vector<model::EntryId> seen;
   model::RequestId request;
+  std::optional<std::vector<wire::Name>> confirmed;
 };
-BOOST_DESCRIBE_STRUCT(ExamMoveParams, (), (exam, person, reason, seen, request))
+BOOST_DESCRIBE_STRUCT(ExamMoveParams, (), (exam, person, reason, seen, request, confirmed))
 [[nodiscard]] Result<ExamReply> exam_move(Context& context, const ExamMoveParams& params);
 
 struct ExchangedFinding {

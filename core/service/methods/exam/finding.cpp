@@ -2,6 +2,7 @@
 
 #include "core/ledger/log/log.hpp"
 #include "core/model/check.hpp"
+#include "core/service/methods/people/dates.hpp"
 #include "core/wire/parse.hpp"
 #include "core/wire/write.hpp"
 
@@ -39,6 +40,11 @@ void check_all(Context& context, const std::vector<NewFinding>& findings, std::v
     }
     for (wire::Fault& fault : checked.faults) {
       faults.push_back(std::move(fault));
+    }
+    if (findings[i].examined_at) {
+      DateCheck dates(latest_today(context), findings[i].confirmed);
+      dates.performed(*findings[i].examined_at, std::nullopt, path_of(i) + "/examined_at");
+      faults.insert(faults.end(), dates.faults().begin(), dates.faults().end());
     }
   }
 }

@@ -86,7 +86,7 @@ constexpr std::int64_t findings_a_call_max = 100;
   return ScopeWord::none;
 }
 
-[[nodiscard]] AnyCount count(std::size_t value) { return {static_cast<std::int64_t>(value)}; }
+[[nodiscard]] AnyCount count_of(std::size_t value) { return {static_cast<std::int64_t>(value)}; }
 
 }  // namespace
 
@@ -96,7 +96,7 @@ Result<HealthResult> health_check(Context& context, const NoParams& /*params*/) 
   result.state = state_of(desk);
   result.store.durability = static_cast<DurabilityWord>(desk.store().durability());
   if (!desk.locked()) {
-    result.store.entries = count(desk.log().index().entry_count);
+    result.store.entries = count_of(desk.log().index().entry_count);
   }
   const auto read = read_back(desk);
   result.store.read = read.has_value();
@@ -105,9 +105,9 @@ Result<HealthResult> health_check(Context& context, const NoParams& /*params*/) 
   }
   result.protocol = {{protocol_oldest}, {protocol_newest}};
   result.edition = desk.edition().id();
-  result.limits = {count(wire::message_bytes_max), count(wire::depth_max_default),  {batch_calls_max},
-                   {findings_a_call_max},          count(wire::Name::wire_rule.length_max), count(wire::Remark::wire_rule.length_max),
-                   count(wire::LongText::wire_rule.length_max)};
+  result.limits = {count_of(wire::message_bytes_max), count_of(wire::depth_max_default),  {batch_calls_max},
+                   {findings_a_call_max},          count_of(wire::Name::wire_rule.length_max), count_of(wire::Remark::wire_rule.length_max),
+                   count_of(wire::LongText::wire_rule.length_max)};
   result.ledger_kind = static_cast<LedgerKindWord>(desk.kind());
   for (const std::string& label : desk.labels()) {
     result.examiners.push_back({label});

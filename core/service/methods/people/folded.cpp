@@ -1,6 +1,7 @@
 #include "core/service/methods/people/folded.hpp"
 
 #include <algorithm>
+#include <array>
 
 namespace limbledger::service {
 
@@ -193,8 +194,25 @@ std::size_t slips_between(const Letters& a, const Letters& b, std::size_t most) 
 }
 
 std::string trimmed(std::string_view text) {
-  const std::size_t first = text.find_first_not_of(' ');
-  return first == std::string_view::npos ? std::string() : std::string(text.substr(first, text.find_last_not_of(' ') - first + 1));
+  // White space of the Unicode Character Database on one line, and the marks that show nothing and join nothing.
+  constexpr std::array<std::string_view, 20> spaces{" ",            "\t",           "\u00a0",       "\u1680",       "\u2000",
+                                                    "\u2001",       "\u2002",       "\u2003",       "\u2004",       "\u2005",
+                                                    "\u2006",       "\u2007",       "\u2008",       "\u2009",       "\u200a",
+                                                    "\u200b",       "\u202f",       "\u205f",       "\u3000",       "\ufeff"};
+  for (bool more = true; more;) {
+    more = false;
+    for (const std::string_view space : spaces) {
+      while (text.starts_with(space)) {
+        text.remove_prefix(space.size());
+        more = true;
+      }
+      while (text.ends_with(space)) {
+        text.remove_suffix(space.size());
+        more = true;
+      }
+    }
+  }
+  return std::string(text);
 }
 
 }  // namespace limbledger::service

@@ -27,7 +27,7 @@ using Letters = std::u32string;
 // Letters put in, left out, changed, or exchanged with their neighbour; stops counting at `most` + 1.
 [[nodiscard]] std::size_t slips_between(const Letters& a, const Letters& b, std::size_t most);
 
-// Without the spaces before and after it.
+// Without the spaces before and after it, of whatever width.
 [[nodiscard]] std::string trimmed(std::string_view text);
 
 }  // namespace limbledger::service

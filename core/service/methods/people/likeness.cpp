@@ -94,6 +94,55 @@ std::optional<Days> birth_days(const std::optional<model::Birth>& birth) {
   return Days{birth->on->first_day() - (oldest * 1461 + 3) / 4, birth->on->last_day() - youngest * 1461 / 4 + (youngest > 0 ? 1 : 0)};
 }
 
+bool names_person(std::string_view said, const model::Person& person) {
+  const std::string text = trimmed(said);
+  if (text.empty()) {
+    return false;
+  }
+  for (const model::Identifier& one : person.identifiers.value_or(std::vector<model::Identifier>{})) {
+    // The number code point for code point: leading zeros make another number.
+    const std::string number = trimmed(one.text.text);
+    const std::size_t before = text.size() - std::min(text.size(), number.size());
+    if (text.ends_with(number) && (before == 0 || folded_words(text.substr(0, before)) == folded_words(one.issuer.text))) {
+      return true;
+    }
+  }
+  model::PartialDate date;
+  if (model::PartialDate::from_text(text, date).empty()) {
+    const auto born = birth_days(person.birth);
+    return born && born->meets({date.first_day(), date.last_day()});
+  }
+  const std::vector<Letters> words = folded_words(text);
+  if (words.empty()) {
+    return false;
+  }
+  for (const model::PersonName& name : person.names.value_or(std::vector<model::PersonName>{})) {
+    const std::vector<Letters> known = folded_words(name.text.text);
+    if (std::all_of(words.begin(), words.end(), [&](const Letters& word) { return std::find(known.begin(), known.end(), word) != known.end(); })) {
+      return true;
+    }
+  }
+  return person.home && folded_name(text) == folded_name(person.home->text);
+}
+
+Result<void> check_identified(const std::optional<std::vector<wire::Name>>& identified, const model::Person& person,
+                              const std::optional<std::vector<wire::Name>>& confirmed) {
+  constexpr std::string_view code = "person.mismatch";
+  if (!identified || (confirmed && std::any_of(confirmed->begin(), confirmed->end(), [&](const wire::Name& one) { return one.text == code; }))) {
+    return {};
+  }
+  std::vector<wire::Fault> faults;
+  for (std::size_t i = 0; i < identified->size(); ++i) {
+    if (!names_person((*identified)[i].text, person)) {
+      faults.emplace_back(code, "/identified/" + std::to_string(i), "a name, the birth, a number or the home of this person");
+    }
+  }
+  if (!faults.empty()) {
+    return wire::Refusal(std::move(faults));
+  }
+  return {};
+}
+
 std::vector<LookAlike> look_alikes_of(const model::PersonId& id, const model::Person& person,
                                       const std::map<model::PersonId, model::Person>& all) {
   const std::vector<Letters> names = names_of(person);

@@ -5,6 +5,7 @@
 
 #include "core/model/person.hpp"
 #include "core/service/methods/people/folded.hpp"
+#include "core/wire/fault.hpp"
 
 #include <map>
 #include <optional>
@@ -19,6 +20,13 @@ struct Days {
   [[nodiscard]] bool meets(const Days& other) const { return first <= other.last && other.first <= last; }
 };
 [[nodiscard]] std::optional<Days> birth_days(const std::optional<model::Birth>& birth);
+
+// Whether what was said names this person: words of one of the names in any order, the birth, a number (alone or after its
+// issuer), or the home. A person of whom none of these is known is named by nothing.
+[[nodiscard]] bool names_person(std::string_view said, const model::Person& person);
+// Fault person.mismatch for each of the identifiers that were read out and do not name the person; nothing once confirmed.
+[[nodiscard]] Result<void> check_identified(const std::optional<std::vector<wire::Name>>& identified, const model::Person& person,
+                                            const std::optional<std::vector<wire::Name>>& confirmed);
 
 struct LookAlike {
   model::PersonId person;

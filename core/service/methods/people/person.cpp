@@ -2,6 +2,7 @@
 
 #include "core/ledger/log/log.hpp"
 #include "core/service/methods/people/changes.hpp"
+#include "core/service/methods/people/dates.hpp"
 
 namespace limbledger::service {
 
@@ -116,6 +117,23 @@ void check_birth(const model::Birth& birth, const std::string& path, std::vector
   return nodes;
 }
 
+// An exam's day may rest on a clock that was wrong, so a birth after it is asked back and not refused.
+[[nodiscard]] Result<void> check_amended_birth(Context& context, const PersonAmendParams& params) {
+  const auto exams = context.desk->records().exams();
+  if (!exams) {
+    return exams.error();
+  }
+  DateCheck dates(latest_today(context), params.confirmed);
+  dates.birth(*params.changes.birth, "/changes/birth");
+  for (const auto& [id, row] : **exams) {
+    const bool of_person = std::find(row.persons.begin(), row.persons.end(), params.person) != row.persons.end();
+    if (of_person && dates.faults().empty() && row.examined_at && can_be_right(*row.examined_at)) {
+      dates.born_by(params.changes.birth, days_of(*row.examined_at, row.offset_min), false, "/changes/birth");
+    }
+  }
+  return dates.result();
+}
+
 [[nodiscard]] Result<void> check_amendment(Context& context, const PersonAmendParams& params, const model::PersonBody& changes) {
   const auto record = context.desk->records().person(params.person);
   if (!record) {
@@ -135,8 +153,12 @@ void check_birth(const model::Birth& birth, const std::string& path, std::vector
     return known;
   }
   const ledger::Graph graph(operations);
-  return values_are_named(graph, person_nodes(graph), changes, params.replaces,
-                          [](std::string_view member) { return member == "names" || member == "identifiers"; });
+  if (auto named = values_are_named(graph, person_nodes(graph), changes, params.replaces,
+                                    [](std::string_view member) { return member == "names" || member == "identifiers"; });
+      !named) {
+    return named;
+  }
+  return changes.birth ? check_amended_birth(context, params) : Result<void>();
 }
 
 // What is looked for, made ready once.
@@ -249,7 +271,13 @@ Result<PersonReply> person_register(Context& context, const PersonRegisterParams
   const model::ObjectId object = context.desk->log().object_for(ledger::ObjectType::person, params.request, 0);
   ledger::NewOperation operation = operation_for(context, object, ledger::ObjectType::person, "person", params.request, {});
   operation.body_json = wire::write(body);
-  const auto written = write(context, {operation}, [] { return Result<void>(); });
+  const auto written = write(context, {operation}, [&]() -> Result<void> {
+    DateCheck dates(latest_today(context), params.confirmed);
+    if (body.birth) {
+      dates.birth(*body.birth, "/birth");
+    }
+    return dates.result();
+  });
   if (!written) {
     return written.error();
   }

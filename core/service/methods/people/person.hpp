@@ -31,9 +31,10 @@ struct PersonRegisterParams {
   std::optional<wire::Name> home;
   std::optional<std::vector<model::Identifier>> identifiers;
   model::RequestId request;
+  std::optional<std::vector<wire::Name>> confirmed;  // codes a person has answered for: value.unusual
 };
-BOOST_DESCRIBE_STRUCT(PersonRegisterParams, (), (names, birth, sex, norm_sex, home, identifiers, request))
-// Scope E; writes. Faults: value.empty, value.all_or_one (birth), request.reused.
+BOOST_DESCRIBE_STRUCT(PersonRegisterParams, (), (names, birth, sex, norm_sex, home, identifiers, request, confirmed))
+// Scope E; writes. Faults: value.empty, value.all_or_one (birth), value.unusual (a birth in the future), request.reused.
 [[nodiscard]] Result<PersonReply> person_register(Context& context, const PersonRegisterParams& params);
 
 struct PersonAmendParams {
@@ -42,10 +43,11 @@ struct PersonAmendParams {
   std::vector<model::EntryId> replaces;
   std::vector<model::EntryId> seen;
   model::RequestId request;
+  std::optional<std::vector<wire::Name>> confirmed;
 };
-BOOST_DESCRIBE_STRUCT(PersonAmendParams, (), (person, changes, replaces, seen, request))
+BOOST_DESCRIBE_STRUCT(PersonAmendParams, (), (person, changes, replaces, seen, request, confirmed))
 // Scope E; writes. Faults besides: person.unknown, revision.unknown, format.newer, finding.stale (a value that stands and
-// was not named). Names and identifiers add to those that stand unless they replace their entry.
+// was not named), value.unusual (a birth after an exam of this person). Names and identifiers add to those that stand unless they replace their entry.
 [[nodiscard]] Result<PersonReply> person_amend(Context& context, const PersonAmendParams& params);
 
 struct PersonFindParams {

@@ -69,7 +69,8 @@ namespace {
   if (params.place && nodes.empty()) {
     return wire::Fault{"place.unknown", "/place", "the id of a place"};
   }
-  if (!operations->empty() || !params.seen.empty()) {
+  // A new place changes nothing that anybody was shown.
+  if (params.place || !params.seen.empty()) {
     if (auto seen = check_seen(params.seen, *operations); !seen) {
       return seen;
     }

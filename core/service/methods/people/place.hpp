@@ -42,7 +42,7 @@ struct PlaceAmendParams {
   std::optional<model::PlaceId> place;  // absent: a new one
   PlaceChanges changes;
   std::vector<model::EntryId> replaces;
-  std::vector<model::EntryId> seen;  // may be empty while the clinic has no place at all
+  std::vector<model::EntryId> seen;  // may be empty for a new place
   model::RequestId request;
 };
 BOOST_DESCRIBE_STRUCT(PlaceAmendParams, (), (place, changes, replaces, seen, request))

@@ -1,6 +1,7 @@
 #include "core/service/methods/say/document.hpp"
 
 #include "core/model/check.hpp"
+#include "core/service/methods/people/dates.hpp"
 #include "core/service/methods/say/assess.hpp"
 #include "core/wire/parse.hpp"
 
@@ -61,6 +62,39 @@ namespace {
   return checked;
 }
 
+// A document states its own days, so what cannot be is refused; only what lies after `as_of` is asked back.
+void check_dates(const ExamDocument& document, const std::optional<std::vector<wire::Name>>& confirmed, std::vector<wire::Fault>& faults) {
+  const std::optional<model::Birth> birth = document.person ? document.person->birth : std::nullopt;
+  DateCheck dates(document.as_of.last_day(), confirmed);
+  if (birth) {
+    dates.birth(*birth, "/document/person/birth");
+  }
+  const auto one_exam = [&](const model::Exam& exam, const std::string& path, const std::vector<model::Finding>& findings,
+                            const std::string& findings_path) {
+    const Days examined =
+        exam.examined_at ? days_of(*exam.examined_at, exam.offset_min) : Days{document.as_of.first_day(), document.as_of.last_day()};
+    if (exam.examined_at) {
+      dates.performed(*exam.examined_at, exam.offset_min, path + "/examined_at");
+    }
+    dates.born_by(birth, examined, true, "/document/person/birth");
+    if (exam.injured_on) {
+      dates.injured(*exam.injured_on, examined, true, path + "/injured_on");
+      dates.injured_after_birth(*exam.injured_on, birth, true, path + "/injured_on");
+    }
+    for (std::size_t i = 0; i < findings.size(); ++i) {
+      if (findings[i].examined_at) {
+        dates.performed(*findings[i].examined_at, exam.offset_min, findings_path + wire::pointer_step(i) + "/examined_at");
+      }
+    }
+  };
+  one_exam(document.exam, "/document/exam", document.findings, "/document/findings");
+  for (std::size_t i = 0; i < document.earlier.size(); ++i) {
+    const std::string path = "/document/earlier" + wire::pointer_step(i);
+    one_exam(document.earlier[i], path, document.earlier[i].findings.value_or(std::vector<model::Finding>{}), path + "/findings");
+  }
+  faults.insert(faults.end(), dates.faults().begin(), dates.faults().end());
+}
+
 }  // namespace
 
 Result<CheckedDocument> check_document(const reference::Edition& edition, const ExamDocument& document,
@@ -72,6 +106,7 @@ Result<CheckedDocument> check_document(const reference::Edition& edition, const 
   if (document.exam.findings) {
     faults.emplace_back("params.unknown_member", "/document/exam/findings", "findings beside the exam, in /document/findings");
   }
+  check_dates(document, confirmed, faults);
   std::vector<std::string> codes;
   for (const wire::Name& code : confirmed ? *confirmed : std::vector<wire::Name>{}) {
     codes.push_back(code.text);

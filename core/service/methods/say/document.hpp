@@ -6,6 +6,7 @@
 
 #include "core/interpret/assess.hpp"
 #include "core/service/context.hpp"
+#include "core/service/methods/say/names.hpp"
 
 #include <optional>
 #include <string>
@@ -20,12 +21,14 @@ struct ExamDocument {
   model::Exam exam;
   std::vector<model::Finding> findings;
   std::vector<model::Exam> earlier;
+  std::optional<ExamNames> names;
 };
-BOOST_DESCRIBE_STRUCT(ExamDocument, (), (format, as_of, person, exam, findings, earlier))
+BOOST_DESCRIBE_STRUCT(ExamDocument, (), (format, as_of, person, exam, findings, earlier, names))
 constexpr auto notes(const ExamDocument*) {
   return std::array{wire::Note{"format", "limbledger-exam/1"}, wire::Note{"as_of", "the day to judge by where the exam has no examined_at"},
                     wire::Note{"findings", "a finding without an id is named by its place, counted from 1 in the last bytes of the id"},
-                    wire::Note{"earlier", "earlier exams of the same person, each with its findings"}};
+                    wire::Note{"earlier", "earlier exams of the same person, each with its findings"},
+                    wire::Note{"names", "names for the ids of place and examiners, as exam.read gives them; printed on a page, never judged"}};
 }
 
 struct DocumentAssessParams {

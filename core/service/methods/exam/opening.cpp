@@ -1,0 +1,240 @@
+#include "core/ledger/log/log.hpp"
+#include "core/service/methods/exam/exam.hpp"
+#include "core/service/methods/people/changes.hpp"
+#include "core/service/methods/people/dates.hpp"
+#include "core/wire/write.hpp"
+
+#include <algorithm>
+
+namespace limbledger::service {
+
+namespace {
+
+[[nodiscard]] Result<void> check_place(Context& context, const model::PlaceId& place, const std::string& path) {
+  const auto places = context.desk->records().places();
+  if (!places) {
+    return places.error();
+  }
+  if (std::none_of(places->begin(), places->end(), [&](const ledger::PlaceFold& fold) { return fold.place.place == place; })) {
+    return wire::Fault{"place.unknown", path, "the id of a place"};
+  }
+  return {};
+}
+
+[[nodiscard]] Result<void> check_complaint(Context& context, const model::Word& complaint, const std::string& path) {
+  std::string known;
+  for (const model::Sequence& sequence : context.edition->sequences()) {
+    if (sequence.complaint == complaint) {
+      return {};
+    }
+    known += (known.empty() ? "" : ", ") + sequence.complaint.text;
+  }
+  return wire::Fault{"params.unknown_word", path, "one of: " + known};
+}
+
+[[nodiscard]] Result<void> check_new_dates(Context& context, const ExamOpenParams& params, const std::optional<model::Birth>& birth) {
+  DateCheck dates(latest_today(context, params.offset_min), params.confirmed);
+  // The day is sure where the writer states it and no flat battery can have stamped it.
+  const bool sure = params.examined_at && can_be_right(*params.examined_at);
+  std::optional<Days> examined;
+  if (params.examined_at) {
+    examined = days_of(*params.examined_at, params.offset_min);
+    dates.performed(*params.examined_at, params.offset_min, "/examined_at");
+  } else if (const auto today = latest_today(context, params.offset_min)) {
+    examined = Days{*today, *today};
+  }
+  if (examined) {
+    dates.born_by(birth, *examined, sure, "/person");
+  }
+  if (params.injured_on) {
+    dates.injured(*params.injured_on, examined, sure, "/injured_on");
+    dates.injured_after_birth(*params.injured_on, birth, true, "/injured_on");
+  }
+  return dates.result();
+}
+
+[[nodiscard]] Result<void> check_new_exam(Context& context, const ExamOpenParams& params) {
+  std::optional<model::Birth> birth;
+  if (params.person) {
+    const auto person = context.desk->records().person(*params.person);
+    if (!person) {
+      return person.error();
+    }
+    birth = (*person)->fold.person.birth;
+    if (auto named = check_identified(params.identified, (*person)->fold.person, params.confirmed); !named) {
+      return named;
+    }
+  }
+  if (auto dates = check_new_dates(context, params, birth); !dates) {
+    return dates;
+  }
+  if (params.place) {
+    if (auto place = check_place(context, *params.place, "/place"); !place) {
+      return place;
+    }
+  }
+  return check_complaint(context, params.complaint, "/complaint");
+}
+
+// The openings that stood for a writer who was shown `seen`: what an amendment replaces, the same on every repeat.
+[[nodiscard]] std::vector<const ledger::Opened*> openings_seen(const ledger::Graph& graph, const std::vector<model::EntryId>& seen) {
+  const std::vector<bool> known = graph.closure(seen);
+  std::vector<const ledger::Opened*> out;
+  for (std::size_t i = 0; i < graph.size(); ++i) {
+    if (!known[i] || !std::holds_alternative<model::ExamBody>(graph.at(i).body())) {
+      continue;
+    }
+    bool amended = false;
+    for (std::size_t other = 0; other < graph.size(); ++other) {
+      const model::Operation& later = graph.at(other).operation();
+      amended = amended || (known[other] && other != i && std::holds_alternative<model::ExamBody>(graph.at(other).body()) &&
+                            std::any_of(later.replaces.begin(), later.replaces.end(), [&](const model::EntryId& entry) { return graph.find(entry) == i; }));
+    }
+    if (!amended) {
+      out.push_back(&graph.at(i));
+    }
+  }
+  return out;
+}
+
+// What stood, with the changes; a member that two amendments gave differently must be among the changes.
+[[nodiscard]] Result<model::ExamBody> amended(const std::vector<const ledger::Opened*>& openings, const ExamChanges& changes) {
+  if (openings.empty()) {
+    return wire::Fault{"revision.unknown", "/seen", "a revision that holds the opening of the exam"};
+  }
+  const auto& first = std::get<model::ExamBody>(openings.front()->body());
+  model::ExamBody body = first;
+  std::vector<wire::Fault> faults;
+  const auto take = [&](std::string_view name, auto member, const auto& change) {
+    const bool agree = std::all_of(openings.begin(), openings.end(), [&](const ledger::Opened* opening) {
+      return std::get<model::ExamBody>(opening->body()).*member == first.*member;
+    });
+    if (change) {
+      body.*member = *change;
+    } else if (!agree) {
+      faults.emplace_back("params.missing", "/changes/" + std::string(name), "which of the two values holds");
+    }
+  };
+  take("complaint", &model::ExamBody::complaint, changes.complaint);
+  take("side", &model::ExamBody::side, changes.side);
+  take("setting", &model::ExamBody::setting, changes.setting);
+  take("place", &model::ExamBody::place, changes.place);
+  take("offset_min", &model::ExamBody::offset_min, changes.offset_min);
+  take("injured_on", &model::ExamBody::injured_on, changes.injured_on);
+  if (!faults.empty()) {
+    return wire::Refusal(std::move(faults));
+  }
+  return body;
+}
+
+[[nodiscard]] Result<void> check_changes(Context& context, const ExamAmendParams& params, const model::Exam& exam, const model::ExamBody& body) {
+  if (params.changes.complaint) {
+    if (auto complaint = check_complaint(context, *params.changes.complaint, "/changes/complaint"); !complaint) {
+      return complaint;
+    }
+  }
+  if (params.changes.place) {
+    if (auto place = check_place(context, *params.changes.place, "/changes/place"); !place) {
+      return place;
+    }
+  }
+  if (!params.changes.injured_on) {
+    return {};
+  }
+  DateCheck dates(latest_today(context, body.offset_min), params.confirmed);
+  std::optional<Days> examined;
+  if (exam.examined_at && can_be_right(*exam.examined_at)) {
+    examined = days_of(*exam.examined_at, body.offset_min);
+  }
+  dates.injured(*params.changes.injured_on, examined, false, "/changes/injured_on");
+  if (exam.person) {
+    const auto person = context.desk->records().person(*exam.person);
+    if (!person) {
+      return person.error();
+    }
+    dates.injured_after_birth(*params.changes.injured_on, (*person)->fold.person.birth, true, "/changes/injured_on");
+  }
+  return dates.result();
+}
+
+}  // namespace
+
+Result<ExamReply> exam_open(Context& context, const ExamOpenParams& params) {
+  const model::ObjectId object = context.desk->log().object_for(ledger::ObjectType::exam, params.request, 0);
+  const model::ExamId exam{object.bytes};
+  if (context.caller.scope == Scope::kiosk) {
+    if (params.person || params.identified) {
+      return wire::Fault{"token.scope", "/person", "an exam without a person; the examiner adds it"};
+    }
+    if (context.caller.exam ? *context.caller.exam != exam : context.desk->log().index().requests.contains(params.request)) {
+      return wire::Fault{"exam.not_yours", "/request", "the exam of this token"};
+    }
+  }
+  ledger::NewOperation operation = operation_for(context, object, ledger::ObjectType::exam, "exam", params.request, {});
+  operation.examined_at = params.examined_at;
+  if (!operation.examined_at) {
+    // A repeat must not be another exam because time went on.
+    const auto before = context.desk->records().exam(exam);
+    operation.examined_at = before ? (*before)->fold.exam.examined_at : model::Instant{context.desk->world().now().wall_ms};
+  }
+  model::ExamBody body;
+  body.person = params.person;
+  body.complaint = params.complaint;
+  body.side = params.side;
+  body.setting = params.setting;
+  body.place = params.place;
+  body.offset_min = params.offset_min;
+  body.injured_on = params.injured_on;
+  body.identified = params.identified;
+  operation.body_json = wire::write(body);
+  const auto written = write(context, {operation}, [&] { return check_new_exam(context, params); });
+  if (!written) {
+    return written.error();
+  }
+  if (context.caller.scope == Scope::kiosk) {
+    context.caller.exam = exam;
+  }
+  return exam_reply(context, exam, *written);
+}
+
+Result<ExamReply> exam_amend(Context& context, const ExamAmendParams& params) {
+  const auto record = exam_to_read(context, params.exam);
+  if (!record) {
+    return record.error();
+  }
+  if (auto seen = check_seen(params.seen, (*record)->operations); !seen) {
+    return seen.error();
+  }
+  if (!changes_anything(params.changes)) {
+    return wire::Fault{"value.empty", "/changes", "at least one member"};
+  }
+  const ledger::Graph graph((*record)->operations);
+  const auto openings = openings_seen(graph, params.seen);
+  const auto body = amended(openings, params.changes);
+  if (!body) {
+    return body.error();
+  }
+  ledger::NewOperation operation =
+      operation_for(context, model::as_object(params.exam), ledger::ObjectType::exam, "exam", params.request, params.seen);
+  for (const ledger::Opened* opening : openings) {
+    operation.replaces.push_back(opening->entry());
+  }
+  operation.body_json = wire::write(*body);
+  const auto written = write(context, {operation}, [&]() -> Result<void> {
+    if (auto open = exam_takes_changes(**record); !open) {
+      return open;
+    }
+    for (const ledger::Opened* opening : openings) {
+      if (opening->newer_parts()) {
+        return wire::Fault{"format.newer", "/seen", "an opening that this edition can write whole"};
+      }
+    }
+    if (auto free = register_is_free((*record)->fold.opening_heads, operation.replaces, "/seen"); !free) {
+      return free;
+    }
+    return check_changes(context, params, (*record)->fold.exam, *body);
+  });
+  return written ? exam_reply(context, params.exam, *written) : Result<ExamReply>(written.error());
+}
+
+}  // namespace limbledger::service

@@ -1,0 +1,50 @@
+// Dates against each other and against today: nobody is examined before birth or injured before birth (refused), and what
+// would lie in the future is asked back (value.unusual), because a clock that can be right may still be set wrong. A clock
+// that cannot be right (unset, or before the release) asks nothing. Days are counted since 1970-01-01; where the offset of a
+// place is not known, a day counts from the first to the last place on earth where it is that day.
+#pragma once
+
+#include "core/service/context.hpp"
+#include "core/service/methods/people/likeness.hpp"
+#include "core/wire/fault.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace limbledger::service {
+
+// The calendar days that an instant may fall on: one where the offset is known.
+[[nodiscard]] Days days_of(model::Instant instant, const std::optional<model::OffsetMinutes>& offset_min);
+
+// The latest day that it can now be, by the ledger's clock; nothing while that cannot be right.
+[[nodiscard]] std::optional<std::int64_t> latest_today(Context& context, const std::optional<model::OffsetMinutes>& offset_min = {});
+// The clock that stamped this can have been right.
+[[nodiscard]] bool can_be_right(model::Instant instant);
+
+class DateCheck {
+ public:
+  DateCheck(std::optional<std::int64_t> today, const std::optional<std::vector<wire::Name>>& confirmed);
+
+  // A birth, or the day an age was true, after today.
+  void birth(const model::Birth& birth, const std::string& path);
+  void performed(model::Instant instant, const std::optional<model::OffsetMinutes>& offset_min, const std::string& path);
+  // Born after the examination: refused; asked back where one of the two rests on a clock (`sure` false).
+  void born_by(const std::optional<model::Birth>& birth, const Days& examined, bool sure, const std::string& path);
+  // Injured before birth: likewise. Injured after the examination, or after today.
+  void injured(const model::PartialDate& injury, const std::optional<Days>& examined, bool examined_is_sure, const std::string& path);
+  void injured_after_birth(const model::PartialDate& injury, const std::optional<model::Birth>& birth, bool sure, const std::string& path);
+
+  [[nodiscard]] const std::vector<wire::Fault>& faults() const { return faults_; }
+  [[nodiscard]] Result<void> result() const;
+
+ private:
+  void ask(const std::string& path, std::string expected);
+  void refuse_or_ask(bool sure, const std::string& path, std::string expected);
+
+  std::optional<std::int64_t> today_;
+  bool confirmed_ = false;
+  std::vector<wire::Fault> faults_;
+};
+
+}  // namespace limbledger::service
