@@ -14,7 +14,7 @@ using model::ValueKind;
 constexpr std::array regions{std::string_view("history"), std::string_view("general"), std::string_view("body"),     std::string_view("pelvis"),
                              std::string_view("hip"),     std::string_view("knee"),    std::string_view("leg"),      std::string_view("ankle"),
                              std::string_view("foot"),    std::string_view("gait"),    std::string_view("function"), std::string_view("nerve"),
-                             std::string_view("vessel"),  std::string_view("skin")};
+                             std::string_view("vessel"),  std::string_view("skin"),    std::string_view("examiner")};
 
 // The unit a kind of value is measured in; empty for the kinds without one.
 [[nodiscard]] std::string_view unit_of(ValueKind kind) {

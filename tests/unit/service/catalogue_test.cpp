@@ -34,7 +34,7 @@ TEST_CASE("catalogue.read without params gives every item, the scales they use, 
 TEST_CASE("a region or a list of names narrows the catalogue") {
   const auto vessel = read_catalogue(R"({"region":"vessel"})");
   REQUIRE(vessel.has_value());
-  CHECK(vessel->items.size() == 3);
+  CHECK(vessel->items.size() == 7);
   REQUIRE(vessel->scales.size() == 1);
   CHECK(vessel->scales[0].scale.text == "pulse/0-3");
   const auto one = read_catalogue(R"({"items":["knee.lachman"]})");
