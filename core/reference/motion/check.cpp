@@ -84,10 +84,11 @@ void check_preferred(const Facts& facts, Faults& faults) {
     for (std::size_t j = 0; j < i; ++j) {
       const NormRow& a = facts.norms[i];
       const NormRow& b = facts.norms[j];
-      const bool same = a.preferred && b.preferred && a.family == b.family && a.mode == b.mode && a.sex == b.sex;
+      const bool position = !a.position || !b.position || *a.position == *b.position;
+      const bool same = a.preferred && b.preferred && a.family == b.family && a.mode == b.mode && a.sex == b.sex && position;
       const bool overlap = a.age_low.steps <= b.age_high.steps && b.age_low.steps <= a.age_high.steps;
       const Row row{"/norms" + wire::pointer_step(i), a.row.text, faults};
-      row.need(!(same && overlap), "value.disagrees", "/preferred", "one default for a motion, sex and age; also " + b.row.text);
+      row.need(!(same && overlap), "value.disagrees", "/preferred", "one default for a motion, position, sex and age; also " + b.row.text);
     }
   }
 }

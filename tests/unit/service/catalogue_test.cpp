@@ -67,7 +67,7 @@ TEST_CASE("an item is written as the catalogue of the contract has it") {
   for (const char* piece : {R"({"item":"knee.flexion_passive","family":"knee.flexion","region":"knee","sides":["left","right"],"value":"angle","axis":"flexion","end":"high")",
                             R"("unit":"deg","refuse":[-30,170],"confirm":[0,165])", R"("trials_max":5,"of_trials":"mean")",
                             R"("end_feels":["tissue_approximation","capsular_firm","springy_block","spasm","empty","bone_to_bone"])",
-                            R"("withheld_by":["concern.knee_fracture","concern.extensor_rupture"])", R"("short":"msg.item.knee_flexion_passive.short")"}) {
+                            R"("withheld_by":["concern.knee_fracture","concern.extensor_rupture",)", R"("short":"msg.item.knee_flexion_passive.short")"}) {
     CHECK_MESSAGE(text.find(piece) != std::string::npos, piece);
   }
 }
