@@ -40,7 +40,7 @@ constexpr std::int64_t page_default = 50;
   }
   const auto has_side = [](const std::optional<model::Side>& side) { return side && *side != model::Side::midline; };
   if (has_side(exam.side)) {
-    out.push_back({"exam.side"});  // what was complained of stays as it was said
+    out.push_back({"exam.side"});  // what was complained of stays as it was said; exam.amend corrects it
   }
   if (exam.impression && (has_side(exam.impression->side) || names_side(exam.impression->text.text))) {
     out.push_back({"impression"});

@@ -23,7 +23,7 @@ struct NewFinding {
   std::optional<model::Instant> examined_at;   // absent: as the exam
   std::vector<model::EntryId> replaces;
   std::optional<bool> beside;
-  std::optional<std::vector<wire::Name>> confirmed;  // codes a person has answered for: value.unusual
+  std::optional<std::vector<wire::Name>> confirmed;  // codes a person has answered for: value.unusual, finding.contradicts
 };
 BOOST_DESCRIBE_STRUCT(NewFinding, (), (item, side, value, instrument, position, end_feel, pain, quality, origin, despite, remark, examiner,
                                        examined_at, replaces, beside, confirmed))

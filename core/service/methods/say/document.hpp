@@ -39,7 +39,7 @@ struct DocumentAssessParams {
 BOOST_DESCRIBE_STRUCT(DocumentAssessParams, (), (document, only, confirmed))
 constexpr auto notes(const DocumentAssessParams*) {
   return std::array{wire::Note{"only", "lists (rules, statements, contradictions) or beginnings of names (rule.ottawa_knee, motion.norm)"},
-                    wire::Note{"confirmed", "codes of questions that were asked back and answered: value.unusual"}};
+                    wire::Note{"confirmed", "codes of questions that were asked back and answered: value.unusual, finding.contradicts"}};
 }
 
 // The document's exam with its checked findings, and its earlier exams likewise.
@@ -48,6 +48,8 @@ struct CheckedDocument {
   model::Exam exam;
   std::vector<model::Exam> earlier;
 };
+// Faults besides those of the findings: value.date_order (born after the exam, injured before birth or after the exam),
+// value.unusual (what lies after as_of).
 [[nodiscard]] Result<CheckedDocument> check_document(const reference::Edition& edition, const ExamDocument& document,
                                                      const std::optional<std::vector<wire::Name>>& confirmed);
 
