@@ -2,6 +2,7 @@
 
 #include "core/interpret/motion/difference.hpp"
 #include "core/interpret/motion/norm.hpp"
+#include "core/interpret/rules/disagree.hpp"
 #include "core/interpret/rules/rule.hpp"
 
 #include <algorithm>
@@ -33,6 +34,7 @@ struct All {
       all.rules.push_back(std::move(judged));
     }
   }
+  mark_disagreement(all.rules);
   all.contradictions = motion_contradictions(view, readings);
   return all;
 }

@@ -11,7 +11,7 @@ namespace limbledger::service {
 namespace {
 
 constexpr std::int64_t batch_calls_max = 100;
-constexpr std::int64_t findings_a_call_max = 100;
+constexpr std::int64_t findings_in_one_call = 100;
 
 // The newest row and the one before it, so that its hash is computed and not taken at its word.
 [[nodiscard]] Result<void> read_back(ledger::LogStore& store, const model::ClinicId& clinic, const ledger::Head& head) {
@@ -106,7 +106,7 @@ Result<HealthResult> health_check(Context& context, const NoParams& /*params*/) 
   result.protocol = {{protocol_oldest}, {protocol_newest}};
   result.edition = desk.edition().id();
   result.limits = {count_of(wire::message_bytes_max), count_of(wire::depth_max_default),  {batch_calls_max},
-                   {findings_a_call_max},          count_of(wire::Name::wire_rule.length_max), count_of(wire::Remark::wire_rule.length_max),
+                   {findings_in_one_call},          count_of(wire::Name::wire_rule.length_max), count_of(wire::Remark::wire_rule.length_max),
                    count_of(wire::LongText::wire_rule.length_max)};
   result.ledger_kind = static_cast<LedgerKindWord>(desk.kind());
   for (const std::string& label : desk.labels()) {
