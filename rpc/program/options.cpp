@@ -67,7 +67,7 @@ void add_serve(CLI::App& app, Options& options) {
   command->footer(
       "Example:\n"
       "  echo '{\"jsonrpc\":\"2.0\",\"method\":\"health.check\",\"id\":1}' | limbledger serve --ledger /tmp/show --stdio lines\n\n"
-      "health.check and rpc.discover are answered at once; the rest once the ledger is unlocked, by ledger.unlock or\n"
+      "No token is taken here: --scope says what the caller may do. health.check and rpc.discover are answered at once; the rest once the ledger is unlocked, by ledger.unlock or\n"
       "--passphrase-fd. A reply to a writing method means that it is on disk. End of input, SIGTERM and SIGINT stop it.");
   command->callback([&options] { options.command = Command::serve; });
 }
