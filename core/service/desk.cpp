@@ -275,6 +275,10 @@ ledger::Records& Desk::records() { return *inside_->records; }
 const model::ExaminerId& Desk::examiner() const { return inside_->examiner; }
 const ledger::SignKey* Desk::examiner_key() const { return inside_->examiner_key ? &*inside_->examiner_key : nullptr; }
 
+bool spend_passphrase(std::uint32_t argon_passes, std::uint32_t argon_kib) {
+  return ledger::prepare_sealing() && ledger::spend({argon_passes, argon_kib});
+}
+
 Result<MadeLedger> make_ledger(ledger::LogStore& store, ledger::World& world, const NewLedger& wanted) {
   const auto heads = store.heads();
   if (!heads) {
@@ -323,7 +327,7 @@ Result<MadeLedger> make_ledger(ledger::LogStore& store, ledger::World& world, co
   made.examiner.bytes = ledger::object_of(clinic, ledger::ObjectType::examiner, request, 0).bytes;
   ledger::Secret32 examiner_seed;
   world.random(examiner_seed.room());
-  ledger::Secret32 master;
+  ledger::LockedSecret32 master;
   world.random(master.room());
   ledger::Keyring keyring;
   const ledger::SlotCost cost{wanted.argon_passes, wanted.argon_kib};

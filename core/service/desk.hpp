@@ -53,6 +53,9 @@ struct FoundDamage {
   std::string code;  // of the first
 };
 
+// Does the work of one unlocking at this cost, to be timed by who has a clock. False where memory does not suffice.
+[[nodiscard]] bool spend_passphrase(std::uint32_t argon_passes, std::uint32_t argon_kib);
+
 class Desk {
  public:
   // `keyring` is the content of the keyring's file. Faults: entry.format.
