@@ -24,6 +24,7 @@ enum class Scope : std::uint8_t { none = 0, examiner = 1, kiosk = 2, viewer = 4,
 struct Caller {
   Scope scope = Scope::examiner;
   std::optional<model::ExamId> exam;  // a kiosk's own exam
+  bool by_token = false;  // the carrier takes tokens and has checked the one that came; false: it knows none (stdio)
 };
 
 struct Context {

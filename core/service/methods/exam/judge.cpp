@@ -90,9 +90,13 @@ Result<interpret::Working> statement_explain(Context& context, const StatementEx
   if (params.document) {
     return explain_document(context, params);
   }
+  if (context.desk != nullptr) {
+    context.desk->wake_if_asleep();
+  }
   if (context.desk == nullptr || context.desk->locked()) {
     return wire::Fault{"ledger.locked", "/exam", "an unlocked ledger"};
   }
+  context.desk->touch();  // the table cannot tell it from the explaining of a document, which reads no record
   const auto gathered = gather(context, *params.exam);
   if (!gathered) {
     return gathered.error();

@@ -19,6 +19,7 @@ Result<VerifyResult> ledger_verify(Context& context, const VerifyParams& params)
   if (!verification) {
     return verification.error();
   }
+  desk.note_verified(verification->damage.size(), verification->damage.empty() ? std::string_view() : verification->damage.front().code);
   const std::uint64_t from = params.from ? static_cast<std::uint64_t>(params.from->steps) : 0;
   VerifyResult result;
   result.entries = count(verification->entries);

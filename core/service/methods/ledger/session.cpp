@@ -62,12 +62,12 @@ constexpr std::int64_t findings_a_call_max = 100;
   return {};
 }
 
-[[nodiscard]] LedgerState state_of(Desk& desk) {
+[[nodiscard]] LedgerState state_of(Desk& desk, bool takes_writes) {
   if (desk.locked()) {
     return LedgerState::locked;
   }
-  // Nothing is appended to a damaged chain, and an empty transaction shows whether the store takes any.
-  return desk.log().damage().empty() && desk.store().append({}, {}, {}) ? LedgerState::ready : LedgerState::read_only;
+  // Nothing is appended to a damaged chain, nor by whoever holds the printed code.
+  return desk.log().damage().empty() && takes_writes && desk.examiner_key() != nullptr ? LedgerState::ready : LedgerState::read_only;
 }
 
 [[nodiscard]] ScopeWord word_of(Scope scope) {
@@ -93,7 +93,8 @@ constexpr std::int64_t findings_a_call_max = 100;
 Result<HealthResult> health_check(Context& context, const NoParams& /*params*/) {
   Desk& desk = *context.desk;
   HealthResult result;
-  result.state = state_of(desk);
+  result.store.writes = desk.takes_writes();
+  result.state = state_of(desk, result.store.writes);
   result.store.durability = static_cast<DurabilityWord>(desk.store().durability());
   if (!desk.locked()) {
     result.store.entries = count_of(desk.log().index().entry_count);
@@ -102,6 +103,9 @@ Result<HealthResult> health_check(Context& context, const NoParams& /*params*/) 
   result.store.read = read.has_value();
   if (!read) {
     result.store.fault = model::Word{read.error().faults.front().code};
+  }
+  if (const auto& damage = desk.damage()) {
+    result.store.damage = StoreDamage{count(damage->count), model::Word{damage->code}};
   }
   result.protocol = {{protocol_oldest}, {protocol_newest}};
   result.edition = desk.edition().id();
@@ -118,6 +122,10 @@ Result<HealthResult> health_check(Context& context, const NoParams& /*params*/) 
 
 Result<SessionOpenResult> session_open(Context& context, const SessionOpenParams& params) {
   Desk& desk = *context.desk;
+  // Never taken as if it had been checked: a caller would believe that it guards something.
+  if (!context.caller.by_token && (params.token || params.once)) {
+    return wire::Fault{"token.unwanted", params.token ? "/token" : "/once", "no token"};
+  }
   if (params.protocol && (params.protocol->steps < protocol_oldest || params.protocol->steps > protocol_newest)) {
     return wire::Fault("protocol.version", "/protocol", std::to_string(protocol_oldest) + " to " + std::to_string(protocol_newest),
                        std::to_string(params.protocol->steps))
@@ -149,7 +157,13 @@ Result<UnlockResult> ledger_unlock(Context& context, const UnlockParams& params)
   if (!examiner) {
     return examiner.error();
   }
-  return UnlockResult{*examiner, desk.locks_at()};
+  UnlockResult result;
+  result.opened_by = desk.examiner_key() != nullptr ? OpenedBy::passphrase : OpenedBy::printed_code;
+  if (result.opened_by == OpenedBy::passphrase) {
+    result.examiner = *examiner;
+  }
+  result.locks_at = desk.locks_at();
+  return result;
 }
 
 Result<LockResult> ledger_lock(Context& context, const NoParams& /*params*/) {
