@@ -45,19 +45,35 @@ struct LimitNumber {
 };
 
 struct ItemText {
-  MessageId short_;  // the label on a form
-  MessageId how;     // position, how it is done, what is felt or measured, what counts
-  std::optional<MessageId> care;
+  MessageId short_;                   // the label on a form
+  MessageId how;                      // position, how it is done, what is felt or measured
+  std::optional<MessageId> positive;  // what counts as positive
+  std::optional<MessageId> care;      // when not, and what to look for first
+  std::optional<MessageId> errors;    // what goes wrong often
   friend bool operator==(const ItemText&, const ItemText&) = default;
 };
-BOOST_DESCRIBE_STRUCT(ItemText, (), (short_, how, care))
+BOOST_DESCRIBE_STRUCT(ItemText, (), (short_, how, positive, care, errors))
 
+// Another item to use, and when. Where a measured length decides, it is over or under a printed limit in the unit of that item.
 struct Instead {
   Word when;
   ItemId item;
+  std::optional<ItemId> measured;
+  std::optional<LimitNumber> over;
+  std::optional<LimitNumber> under;
+  std::optional<SourceId> source;
   friend bool operator==(const Instead&, const Instead&) = default;
 };
-BOOST_DESCRIBE_STRUCT(Instead, (), (when, item))
+BOOST_DESCRIBE_STRUCT(Instead, (), (when, item, measured, over, under, source))
+
+// How a grade counts as a test result: the first row whose named grades and end feels both hold. No row holds: no result.
+struct Counts {
+  TestResult as{};
+  std::optional<std::vector<wire::Name>> grades;
+  std::optional<std::vector<Word>> end_feels;
+  friend bool operator==(const Counts&, const Counts&) = default;
+};
+BOOST_DESCRIBE_STRUCT(Counts, (), (as, grades, end_feels))
 
 // The two ends that a neutral-zero triple is recorded as.
 struct ArcEnds {
@@ -87,6 +103,7 @@ struct Item {
   std::optional<wire::Count<1, 20>> trials_max;
   std::optional<OfTrials> of_trials;
   std::optional<std::vector<Word>> end_feels;
+  std::optional<std::vector<Counts>> counts;
   wire::Count<0, 3600> seconds;
   Discomfort discomfort{};
   bool safety = false;  // pulses, sensation, bony tenderness, flags: never taken from "rest as expected"
@@ -98,13 +115,14 @@ struct Item {
   friend bool operator==(const Item&, const Item&) = default;
 };
 BOOST_DESCRIBE_STRUCT(Item, (), (item, family, region, sides, value, axis, end, toward, arc, unit, refuse, confirm, scale, choices, positions,
-                                 instruments, trials_max, of_trials, end_feels, seconds, discomfort, safety, withheld_by, text, instead, sources, status))
+                                 instruments, trials_max, of_trials, end_feels, counts, seconds, discomfort, safety, withheld_by, text, instead, sources, status))
 
 struct ScaleGrade {
   wire::Name grade;
   MessageId means;
   std::optional<bool> shades;  // minus and plus are used with this grade
-  std::optional<Millimetres> mm_low;  // the measured displacement that this grade stands for, both ends included; absent: open
+  // The whole millimetres that a measured displacement of this grade has; an open end is not written.
+  std::optional<Millimetres> mm_low;
   std::optional<Millimetres> mm_high;
   friend bool operator==(const ScaleGrade&, const ScaleGrade&) = default;
 };
@@ -125,19 +143,37 @@ BOOST_DESCRIBE_STRUCT(Scale, (), (scale, title, grades, takes_mm, sources, statu
 struct SequenceStep {
   ItemId item;
   Word position;
-  std::optional<bool> minimum;
+  std::optional<bool> minimum;                         // without it the record is incomplete
+  std::optional<wire::Count<1, 130>> minimum_under;    // of the minimum set below this age in completed years
+  std::optional<bool> late;                            // only after the steps before it, and gently
   friend bool operator==(const SequenceStep&, const SequenceStep&) = default;
 };
-BOOST_DESCRIBE_STRUCT(SequenceStep, (), (item, position, minimum))
+BOOST_DESCRIBE_STRUCT(SequenceStep, (), (item, position, minimum, minimum_under, late))
 
 struct Sequence {
   Word complaint;
+  std::optional<wire::Count<1, 120>> minutes;            // a working estimate for one examiner and a cooperative adult
+  std::optional<std::vector<MessageId>> not_to_miss;     // three to five, without numbers, by how dangerous they are to miss
   std::vector<SequenceStep> steps;
   std::vector<SourceId> sources;
   Status status{};
   friend bool operator==(const Sequence&, const Sequence&) = default;
 };
-BOOST_DESCRIBE_STRUCT(Sequence, (), (complaint, steps, sources, status))
+BOOST_DESCRIBE_STRUCT(Sequence, (), (complaint, minutes, not_to_miss, steps, sources, status))
+
+// What may be open and then withholds items (`withheld_by` of the item), and what settles it.
+struct Concern {
+  ConcernId concern;
+  MessageId title;
+  MessageId until;                      // what is waited for
+  ItemId answered_by;                   // the examiner opens (yes) and lifts (no) it here
+  std::optional<ChoiceId> film_opens;   // results of a film (history.film_result); where a film that shows nothing does not
+  std::optional<ChoiceId> film_lifts;   // settle it, nothing stands here and the examiner lifts it
+  std::vector<SourceId> sources;
+  Status status{};
+  friend bool operator==(const Concern&, const Concern&) = default;
+};
+BOOST_DESCRIBE_STRUCT(Concern, (), (concern, title, until, answered_by, film_opens, film_lifts, sources, status))
 
 }  // namespace limbledger::model
 

@@ -36,6 +36,11 @@ struct SourceFile {
 };
 BOOST_DESCRIBE_STRUCT(SourceFile, (), (sources))
 
+struct ConcernFile {
+  std::vector<model::Concern> concerns;
+};
+BOOST_DESCRIBE_STRUCT(ConcernFile, (), (concerns))
+
 template <class File>
 [[nodiscard]] File read_file(std::string_view text, Faults& faults) {
   Result<File> file = wire::read_text<File>(text);
@@ -54,8 +59,15 @@ const model::Item* Facts::item(const model::ItemId& id) const {
   return found == items.end() ? nullptr : &*found;
 }
 
-bool Facts::has_scale(const model::ScaleId& id) const {
-  return std::any_of(scales.begin(), scales.end(), [&](const model::Scale& one) { return one.scale == id; });
+const model::Scale* Facts::scale(const model::ScaleId& id) const {
+  const auto found = std::find_if(scales.begin(), scales.end(), [&](const model::Scale& one) { return one.scale == id; });
+  return found == scales.end() ? nullptr : &*found;
+}
+
+bool Facts::has_scale(const model::ScaleId& id) const { return scale(id) != nullptr; }
+
+bool Facts::has_concern(const model::ConcernId& id) const {
+  return std::any_of(concerns.begin(), concerns.end(), [&](const model::Concern& one) { return one.concern == id; });
 }
 
 bool Facts::has_source(const model::SourceId& id) const {
@@ -72,9 +84,11 @@ Result<std::unique_ptr<const Edition>> Edition::load(const EditionTexts& texts) 
   facts.norms = read_file<NormFile>(texts.norms, faults).norms;
   facts.errors = read_file<ErrorFile>(texts.errors, faults).errors;
   facts.sources = read_file<SourceFile>(texts.sources, faults).sources;
+  facts.concerns = read_file<ConcernFile>(texts.concerns, faults).concerns;
   // What names nothing because its file did not read would only hide the first cause.
   if (faults.empty()) {
     check_catalogue(facts, faults);
+    check_sequences(facts, faults);
     turn_norms(facts, faults);
     check_motion(facts, faults);
   }
@@ -89,6 +103,7 @@ Result<std::unique_ptr<const Edition>> Edition::load(const EditionTexts& texts) 
   edition->norms_ = std::move(facts.norms);
   edition->errors_ = std::move(facts.errors);
   edition->sources_ = std::move(facts.sources);
+  edition->concerns_ = std::move(facts.concerns);
   for (std::size_t i = 0; i < edition->items_.size(); ++i) {
     edition->item_at_.emplace(edition->items_[i].item, i);
   }
@@ -103,6 +118,11 @@ const model::Item* Edition::item(const model::ItemId& id) const {
 const model::Scale* Edition::scale(const model::ScaleId& id) const {
   const auto found = std::find_if(scales_.begin(), scales_.end(), [&](const model::Scale& one) { return one.scale == id; });
   return found == scales_.end() ? nullptr : &*found;
+}
+
+const model::Sequence* Edition::sequence(const model::Word& complaint) const {
+  const auto found = std::find_if(sequences_.begin(), sequences_.end(), [&](const model::Sequence& one) { return one.complaint == complaint; });
+  return found == sequences_.end() ? nullptr : &*found;
 }
 
 const Source* Edition::source(const model::SourceId& id) const {
@@ -134,6 +154,7 @@ const Edition* built_in_edition() {
     texts.norms = embedded("motion/norms.json");
     texts.errors = embedded("motion/errors.json");
     texts.sources = embedded("sources.json");
+    texts.concerns = embedded("concerns.json");
     auto loaded = Edition::load(texts);
     return loaded ? std::move(*loaded) : nullptr;
   }();

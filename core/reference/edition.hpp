@@ -53,18 +53,26 @@ struct NormRow {
 BOOST_DESCRIBE_STRUCT(NormRow, (), (row, family, toward, mode, sex, age_low, age_high, mean, sd, ci95_low, ci95_high, typical_low, typical_high, n,
                                     position, instrument, preferred, source, status, seen))
 
-// The smallest change to believe (95 %), by instrument, or for an exact item and instrument.
+enum class Rater { same, other };
+BOOST_DESCRIBE_ENUM(Rater, same, other)
+
+// The smallest change to believe (95 %), by instrument, or for an exact item and instrument. A printed range has a low and a high
+// end and is computed with at its high end. A described row is shown and never computed with.
 struct ErrorRow {
   model::RowId row;  // error.default.goniometer_long
   std::optional<model::ItemId> item;
   std::optional<model::Word> region;
-  model::Word instrument;
+  model::Word instrument;  // `unnamed` where a described row does not tell
+  std::optional<Rater> rater;
   Figure mdc95;
+  std::optional<Figure> mdc95_low;
+  std::optional<Figure> mdc95_high;
+  std::optional<bool> described;
   model::SourceId source;
   model::Status status{};
   wire::Remark seen;
 };
-BOOST_DESCRIBE_STRUCT(ErrorRow, (), (row, item, region, instrument, mdc95, source, status, seen))
+BOOST_DESCRIBE_STRUCT(ErrorRow, (), (row, item, region, instrument, rater, mdc95, mdc95_low, mdc95_high, described, source, status, seen))
 
 struct Source {
   model::SourceId source;
@@ -83,6 +91,7 @@ struct EditionTexts {
   std::string_view norms;      // {"norms":[...]}
   std::string_view errors;     // {"errors":[...]}
   std::string_view sources;    // {"sources":[...]}
+  std::string_view concerns;   // {"concerns":[...]}
 };
 
 class Edition {
@@ -97,6 +106,8 @@ class Edition {
   [[nodiscard]] std::span<const model::Item> items() const { return items_; }
   [[nodiscard]] std::span<const model::Scale> scales() const { return scales_; }
   [[nodiscard]] std::span<const model::Sequence> sequences() const { return sequences_; }
+  [[nodiscard]] const model::Sequence* sequence(const model::Word& complaint) const;
+  [[nodiscard]] std::span<const model::Concern> concerns() const { return concerns_; }
   [[nodiscard]] std::span<const NormRow> norms() const { return norms_; }
   [[nodiscard]] std::span<const ErrorRow> errors() const { return errors_; }
   [[nodiscard]] model::CatalogueView catalogue() const;
@@ -110,6 +121,7 @@ class Edition {
   std::vector<NormRow> norms_;
   std::vector<ErrorRow> errors_;
   std::vector<Source> sources_;
+  std::vector<model::Concern> concerns_;
   std::map<model::ItemId, std::size_t> item_at_;
 };
 

@@ -23,8 +23,11 @@ struct Facts {
   std::vector<NormRow> norms;
   std::vector<ErrorRow> errors;
   std::vector<Source> sources;
+  std::vector<model::Concern> concerns;
 
   [[nodiscard]] const model::Item* item(const model::ItemId& id) const;
+  [[nodiscard]] const model::Scale* scale(const model::ScaleId& id) const;
+  [[nodiscard]] bool has_concern(const model::ConcernId& id) const;
   [[nodiscard]] bool has_scale(const model::ScaleId& id) const;
   [[nodiscard]] bool has_source(const model::SourceId& id) const;
 };
@@ -33,6 +36,9 @@ using Faults = std::vector<wire::Fault>;
 
 // Items, scales, sequences, sources: names are used once and resolve, limits are in order and nested, units fit the kind.
 void check_catalogue(const Facts& facts, Faults& faults);
+
+// Sequences and concerns: steps in an order that turns the person least, the minimum set, what withholds what.
+void check_sequences(const Facts& facts, Faults& faults);
 
 // Norms and errors: ages in order, figures in order, what is derived follows from what it is derived from.
 void check_motion(const Facts& facts, Faults& faults);

@@ -16,8 +16,8 @@ namespace {
 using model::Side;
 
 constexpr std::string_view bullet = "  - ";
-constexpr std::array<std::string_view, 14> regions{"history", "general", "body", "pelvis",   "hip",   "knee",   "leg",
-                                                   "ankle",   "foot",    "gait", "function", "nerve", "vessel", "skin"};
+constexpr std::array<std::string_view, 15> regions{"history", "general", "body", "pelvis",   "hip",   "knee",   "leg",
+                                                   "ankle",   "foot",    "gait", "function", "nerve", "vessel", "skin",  "examiner"};
 
 // Plain name of an id, or the id.
 template <class Id>

@@ -40,7 +40,7 @@ void take(Reading& reading, const model::Finding& finding, const model::Angle& a
   const reference::ErrorRow* best = nullptr;
   int best_rank = 3;
   for (const reference::ErrorRow& row : edition.errors()) {
-    if (row.instrument.text != instrument || (row.item && *row.item != item.item) || (row.region && *row.region != item.region)) {
+    if (row.described.value_or(false) || row.instrument.text != instrument || (row.item && *row.item != item.item) || (row.region && *row.region != item.region)) {
       continue;
     }
     const int rank = row.item ? 0 : (row.region ? 1 : 2);

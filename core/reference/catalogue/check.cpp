@@ -1,9 +1,7 @@
-#include "core/reference/facts.hpp"
-#include "core/wire/parse.hpp"
+#include "core/reference/catalogue/row.hpp"
 
 #include <algorithm>
 #include <array>
-#include <map>
 
 namespace limbledger::reference {
 
@@ -14,7 +12,7 @@ using model::ValueKind;
 constexpr std::array regions{std::string_view("history"), std::string_view("general"), std::string_view("body"),     std::string_view("pelvis"),
                              std::string_view("hip"),     std::string_view("knee"),    std::string_view("leg"),      std::string_view("ankle"),
                              std::string_view("foot"),    std::string_view("gait"),    std::string_view("function"), std::string_view("nerve"),
-                             std::string_view("vessel"),  std::string_view("skin")};
+                             std::string_view("vessel"),  std::string_view("skin"),    std::string_view("examiner")};
 
 // The unit a kind of value is measured in; empty for the kinds without one.
 [[nodiscard]] std::string_view unit_of(ValueKind kind) {
@@ -41,47 +39,22 @@ constexpr std::array regions{std::string_view("history"), std::string_view("gene
 
 [[nodiscard]] bool is_number(ValueKind kind) { return kind == ValueKind::count || (kind != ValueKind::arc && !unit_of(kind).empty()); }
 
-struct Row {
-  std::string path;
-  std::string name;
-  Faults& faults;
+// Why a first choice does not suit; `cannot_` is what the person cannot do.
+constexpr std::array reasons{std::string_view("heavy_thigh"),       std::string_view("small_hands"),       std::string_view("one_hand"),
+                             std::string_view("guarding"),          std::string_view("tense_effusion"),    std::string_view("posterior_sag"),
+                             std::string_view("medial_side_loose"), std::string_view("cannot_reach_90"),   std::string_view("cannot_lie_prone"),
+                             std::string_view("cannot_lie_supine"), std::string_view("cannot_stand"),      std::string_view("cannot_sit")};
 
-  void fault(std::string_view code, std::string_view member, std::string_view must) const {
-    faults.emplace_back(code, path + std::string(member), name + ": " + std::string(must));
-  }
-  void need(bool holds, std::string_view code, std::string_view member, std::string_view must) const {
-    if (!holds) {
-      fault(code, member, must);
-    }
-  }
-};
+constexpr std::array known_positions{std::string_view("standing"),  std::string_view("walking"),    std::string_view("seated"),
+                               std::string_view("half_sitting"), std::string_view("supine"),  std::string_view("left_tilt"),
+                               std::string_view("side_lying"), std::string_view("prone"),     std::string_view("on_lap")};
 
-[[nodiscard]] std::string at(std::string_view list, std::size_t index) { return "/" + std::string(list) + wire::pointer_step(index); }
-
-// Names that stand more than once.
-template <class T, class Get>
-void check_once(const std::vector<T>& rows, std::string_view list, std::string_view member, Get get, Faults& faults) {
-  std::map<std::string, std::size_t> seen;
-  for (std::size_t i = 0; i < rows.size(); ++i) {
-    const std::string& name = get(rows[i]);
-    if (!seen.emplace(name, i).second) {
-      Row{at(list, i), name, faults}.fault("json.duplicate_member", member, "a name stands once");
-    }
-  }
-}
-
-void check_sources(const Row& row, const std::vector<model::SourceId>& sources, const Facts& facts) {
-  row.need(!sources.empty(), "params.missing", "/sources", "at least one source");
-  for (std::size_t i = 0; i < sources.size(); ++i) {
-    row.need(facts.has_source(sources[i]), "params.unknown_word", "/sources" + wire::pointer_step(i), "a source of the list");
-  }
-}
 
 [[nodiscard]] bool in_order(const std::vector<model::LimitNumber>& limits) {
   return limits.size() == 2 && limits.front().steps <= limits.back().steps;
 }
 
-void check_limits(const Row& row, const model::Item& item) {
+void check_limits(const CheckedRow& row, const model::Item& item) {
   row.need(!(item.refuse || item.confirm) || is_number(item.value), "item.not_applicable", "/refuse", "limits only where a number is measured");
   row.need(item.refuse || !is_number(item.value), "params.missing", "/refuse", "limits where a number is measured");
   row.need(!item.refuse || in_order(*item.refuse), "value.out_of_range", "/refuse", "low, then high");
@@ -92,7 +65,7 @@ void check_limits(const Row& row, const model::Item& item) {
   }
 }
 
-void check_axis(const Row& row, const model::Item& item, const Facts& facts) {
+void check_axis(const CheckedRow& row, const model::Item& item, const Facts& facts) {
   if (item.value == ValueKind::angle) {
     const bool whole = item.axis && item.end && item.toward;
     row.need(whole, "params.missing", "/axis", "axis, end and toward");
@@ -113,7 +86,85 @@ void check_axis(const Row& row, const model::Item& item, const Facts& facts) {
            "the high end of the same axis");
 }
 
-void check_item(const Row& row, const model::Item& item, const Facts& facts) {
+// Whoever is told to do a test is told what counts, what goes wrong, and when not to do it.
+void check_text(const CheckedRow& row, const model::Item& item) {
+  const bool judged = item.value == ValueKind::test || item.counts;
+  row.need(!judged || item.text.positive, "params.missing", "/text/positive", "what counts as positive, for a test");
+  row.need(!judged || item.text.errors, "params.missing", "/text/errors", "what goes wrong often, for a test");
+  row.need(!item.withheld_by || item.text.care, "params.missing", "/text/care", "when not, for what a concern withholds");
+}
+
+void check_instead(const CheckedRow& row, const model::Item& item, const Facts& facts) {
+  const auto list = item.instead.value_or(std::vector<model::Instead>{});
+  for (std::size_t i = 0; i < list.size(); ++i) {
+    const model::Instead& one = list[i];
+    const std::string member = "/instead" + wire::pointer_step(i);
+    const model::Item* other = facts.item(one.item);
+    row.need(other != nullptr && !(one.item == item.item), "item.unknown", member + "/item", "another item of the list");
+    row.need(other == nullptr || other->sides == item.sides, "item.side", member + "/item", "an item with the same sides");
+    row.need(std::find(reasons.begin(), reasons.end(), one.when.text) != reasons.end(), "params.unknown_word", member + "/when",
+             "a reason why the first choice does not suit");
+    row.need(one.measured.has_value() == (one.over.has_value() != one.under.has_value()), "value.all_or_one", member + "/measured",
+             "what is measured with the limit it is over or under, or neither");
+    row.need(!one.measured || one.source, "params.missing", member + "/source", "where the limit comes from");
+    row.need(!one.source || facts.has_source(*one.source), "params.unknown_word", member + "/source", "a source of the list");
+    if (one.measured) {
+      const model::Item* measured = facts.item(*one.measured);
+      const bool number = measured != nullptr && is_number(measured->value) && measured->refuse && in_order(*measured->refuse);
+      row.need(number, "item.unknown", member + "/measured", "an item with a number");
+      const std::int64_t limit = one.over ? one.over->steps : (one.under ? one.under->steps : 0);
+      row.need(!number || (limit > measured->refuse->front().steps && limit < measured->refuse->back().steps), "value.out_of_range",
+               member + "/measured", "a limit that can be measured");
+    }
+  }
+}
+
+void check_counts(const CheckedRow& row, const model::Item& item, const Facts& facts) {
+  row.need(!item.counts || item.value == ValueKind::grade, "item.not_applicable", "/counts", "only where a grade is recorded");
+  const model::Scale* scale = item.scale ? facts.scale(*item.scale) : nullptr;
+  if (!item.counts || scale == nullptr) {
+    return;
+  }
+  const auto known = [&](const wire::Name& grade) {
+    return std::any_of(scale->grades.begin(), scale->grades.end(), [&](const model::ScaleGrade& one) { return one.grade == grade; });
+  };
+  for (std::size_t i = 0; i < item.counts->size(); ++i) {
+    const model::Counts& one = (*item.counts)[i];
+    const std::string member = "/counts" + wire::pointer_step(i);
+    row.need(one.grades || one.end_feels, "params.missing", member, "grades, end feels, or both");
+    const auto grades = one.grades.value_or(std::vector<wire::Name>{});
+    row.need(std::all_of(grades.begin(), grades.end(), known), "params.unknown_word", member + "/grades", "grades of the scale");
+    for (const model::Word& feel : one.end_feels.value_or(std::vector<model::Word>{})) {
+      const bool there = item.end_feels && std::find(item.end_feels->begin(), item.end_feels->end(), feel) != item.end_feels->end();
+      row.need(there, "params.unknown_word", member + "/end_feels", "end feels of the item");
+    }
+  }
+  for (const model::ScaleGrade& grade : scale->grades) {
+    const bool counted = std::any_of(item.counts->begin(), item.counts->end(), [&](const model::Counts& one) {
+      return !one.end_feels && one.grades && std::find(one.grades->begin(), one.grades->end(), grade.grade) != one.grades->end();
+    });
+    row.need(counted, "params.missing", "/counts", "a row for grade " + grade.grade.text + " whatever the end feel");
+  }
+}
+
+// Bands in whole millimetres: they rise, leave no hole, and are open at the top.
+void check_bands(const CheckedRow& row, const model::Scale& scale) {
+  const bool any = std::any_of(scale.grades.begin(), scale.grades.end(), [](const auto& one) { return one.mm_low || one.mm_high; });
+  row.need(!any || scale.takes_mm.value_or(false), "item.not_applicable", "/grades", "millimetres only where the scale has them");
+  std::int64_t before = 0;
+  for (std::size_t g = 0; any && g < scale.grades.size(); ++g) {
+    const model::ScaleGrade& one = scale.grades[g];
+    const std::string member = "/grades" + wire::pointer_step(g);
+    row.need((g != 0) == one.mm_low.has_value(), "params.missing", member + "/mm_low", "open at the bottom of the first grade alone");
+    row.need((g + 1 != scale.grades.size()) == one.mm_high.has_value(), "params.missing", member + "/mm_high", "open at the top of the last grade alone");
+    row.need(!one.mm_low || !one.mm_high || one.mm_low->steps <= one.mm_high->steps, "value.out_of_range", member + "/mm_low", "low, then high");
+    row.need(g == 0 || !one.mm_low || one.mm_low->steps == before + 1, "value.disagrees", member + "/mm_low",
+             "one millimetre after the grade before");
+    before = one.mm_high ? one.mm_high->steps : before;
+  }
+}
+
+void check_item(const CheckedRow& row, const model::Item& item, const Facts& facts) {
   row.need(std::find(regions.begin(), regions.end(), item.region.text) != regions.end(), "params.unknown_word", "/region", "a region of the body");
   row.need(item.item.text.starts_with(item.region.text + "."), "value.disagrees", "/item", "the name starts with the region");
   row.need(!item.sides.empty(), "params.missing", "/sides", "at least one side");
@@ -125,67 +176,51 @@ void check_item(const Row& row, const model::Item& item, const Facts& facts) {
   const bool chooses = item.value == ValueKind::choice || item.value == ValueKind::choices;
   row.need(item.choices.has_value() == chooses && (!chooses || !item.choices->empty()), "value.disagrees", "/choices",
            "choices where one is chosen, and only there");
-  for (const auto& instead : item.instead.value_or(std::vector<model::Instead>{})) {
-    row.need(facts.item(instead.item) != nullptr, "item.unknown", "/instead", "an item of the list");
-  }
   for (const auto& concern : item.withheld_by.value_or(std::vector<model::ConcernId>{})) {
-    row.need(concern.text.starts_with("concern."), "params.unknown_word", "/withheld_by", "a concern");
+    row.need(facts.has_concern(concern), "params.unknown_word", "/withheld_by", "a concern of the list");
   }
+  for (const auto& position : item.positions.value_or(std::vector<model::Word>{})) {
+    row.need(is_position(position), "value.position", "/positions", "a position of the list");
+  }
+  check_text(row, item);
+  check_instead(row, item, facts);
+  check_counts(row, item, facts);
   check_limits(row, item);
   check_axis(row, item, facts);
   check_sources(row, item.sources, facts);
 }
 
-void check_sequence(const Row& row, const model::Sequence& sequence, const Facts& facts) {
-  for (std::size_t i = 0; i < sequence.steps.size(); ++i) {
-    const model::SequenceStep& step = sequence.steps[i];
-    const model::Item* item = facts.item(step.item);
-    const std::string member = "/steps" + wire::pointer_step(i);
-    row.need(item != nullptr, "item.unknown", member + "/item", "an item of the list");
-    if (item != nullptr && item->positions) {
-      row.need(std::find(item->positions->begin(), item->positions->end(), step.position) != item->positions->end(), "value.position", member + "/position",
-               "a position of the item");
-    }
+}  // namespace
+
+void check_sources(const CheckedRow& row, const std::vector<model::SourceId>& sources, const Facts& facts) {
+  row.need(!sources.empty(), "params.missing", "/sources", "at least one source");
+  for (std::size_t i = 0; i < sources.size(); ++i) {
+    row.need(facts.has_source(sources[i]), "params.unknown_word", "/sources" + wire::pointer_step(i), "a source of the list");
   }
-  if (sequence.complaint.text == "free") {
-    const bool all = std::equal(sequence.steps.begin(), sequence.steps.end(), facts.items.begin(), facts.items.end(),
-                                [](const model::SequenceStep& step, const model::Item& item) { return step.item == item.item; });
-    row.need(all, "value.disagrees", "/steps", "every item, in the order of the catalogue");
-  }
-  check_sources(row, sequence.sources, facts);
 }
 
-}  // namespace
+bool is_position(const model::Word& position) { return std::find(known_positions.begin(), known_positions.end(), position.text) != known_positions.end(); }
 
 void check_catalogue(const Facts& facts, Faults& faults) {
   check_once(facts.items, "items", "/item", [](const model::Item& one) -> const std::string& { return one.item.text; }, faults);
   check_once(facts.scales, "scales", "/scale", [](const model::Scale& one) -> const std::string& { return one.scale.text; }, faults);
   check_once(facts.sources, "sources", "/source", [](const Source& one) -> const std::string& { return one.source.text; }, faults);
-  check_once(facts.sequences, "sequences", "/complaint", [](const model::Sequence& one) -> const std::string& { return one.complaint.text; }, faults);
   check_once(facts.norms, "norms", "/row", [](const NormRow& one) -> const std::string& { return one.row.text; }, faults);
   check_once(facts.errors, "errors", "/row", [](const ErrorRow& one) -> const std::string& { return one.row.text; }, faults);
   for (std::size_t i = 0; i < facts.items.size(); ++i) {
-    check_item({at("items", i), facts.items[i].item.text, faults}, facts.items[i], facts);
+    check_item({row_path("items", i), facts.items[i].item.text, faults}, facts.items[i], facts);
   }
   for (std::size_t i = 0; i < facts.scales.size(); ++i) {
     const model::Scale& scale = facts.scales[i];
-    const Row row{at("scales", i), scale.scale.text, faults};
+    const CheckedRow row{row_path("scales", i), scale.scale.text, faults};
     row.need(!scale.grades.empty(), "params.missing", "/grades", "at least one grade");
     for (std::size_t g = 1; g < scale.grades.size(); ++g) {
       const auto before = scale.grades.begin() + static_cast<std::ptrdiff_t>(g);
       const bool again = std::any_of(scale.grades.begin(), before, [&](const model::ScaleGrade& one) { return one.grade == scale.grades[g].grade; });
       row.need(!again, "json.duplicate_member", "/grades" + wire::pointer_step(g), "a grade stands once");
     }
-    for (std::size_t g = 0; g < scale.grades.size(); ++g) {
-      const model::ScaleGrade& grade = scale.grades[g];
-      const bool banded = grade.mm_low || grade.mm_high;
-      row.need(!banded || (scale.takes_mm.value_or(false) && !(grade.mm_low && grade.mm_high && *grade.mm_high < *grade.mm_low)), "value.disagrees",
-               "/grades/" + std::to_string(g) + "/mm_high", "a band that is not empty, on a scale that takes millimetres");
-    }
+    check_bands(row, scale);
     check_sources(row, scale.sources, facts);
-  }
-  for (std::size_t i = 0; i < facts.sequences.size(); ++i) {
-    check_sequence({at("sequences", i), facts.sequences[i].complaint.text, faults}, facts.sequences[i], facts);
   }
 }
 

@@ -84,10 +84,11 @@ void check_preferred(const Facts& facts, Faults& faults) {
     for (std::size_t j = 0; j < i; ++j) {
       const NormRow& a = facts.norms[i];
       const NormRow& b = facts.norms[j];
-      const bool same = a.preferred && b.preferred && a.family == b.family && a.mode == b.mode && a.sex == b.sex;
+      const bool position = !a.position || !b.position || *a.position == *b.position;
+      const bool same = a.preferred && b.preferred && a.family == b.family && a.mode == b.mode && a.sex == b.sex && position;
       const bool overlap = a.age_low.steps <= b.age_high.steps && b.age_low.steps <= a.age_high.steps;
       const Row row{"/norms" + wire::pointer_step(i), a.row.text, faults};
-      row.need(!(same && overlap), "value.disagrees", "/preferred", "one default for a motion, sex and age; also " + b.row.text);
+      row.need(!(same && overlap), "value.disagrees", "/preferred", "one default for a motion, position, sex and age; also " + b.row.text);
     }
   }
 }
@@ -95,7 +96,13 @@ void check_preferred(const Facts& facts, Faults& faults) {
 void check_error(const Row& row, const ErrorRow& error, const Facts& facts) {
   row.need(error.mdc95.steps > 0, "value.out_of_range", "/mdc95", "more than 0");
   row.need(!(error.item && error.region), "value.all_or_one", "/region", "an item, or a region, or neither");
-  row.need(uses_instrument(facts, error.instrument), "value.instrument", "/instrument", "an instrument of some item");
+  const bool described = error.described.value_or(false);
+  row.need(described || uses_instrument(facts, error.instrument), "value.instrument", "/instrument", "an instrument of some item");
+  row.need(error.mdc95_low.has_value() == error.mdc95_high.has_value(), "params.missing", "/mdc95_low", "both ends of the printed range, or none");
+  if (error.mdc95_low && error.mdc95_high) {
+    row.need(error.mdc95_low->steps > 0 && error.mdc95_low->steps < error.mdc95_high->steps, "value.out_of_range", "/mdc95_low", "low, then high");
+    row.need(error.mdc95 == *error.mdc95_high, "value.disagrees", "/mdc95", "the high end of the printed range");
+  }
   row.need(facts.has_source(error.source), "params.unknown_word", "/source", "a source of the list");
   row.need(!error.seen.text.empty(), "value.empty", "/seen", "where the figure was seen");
   if (!error.item) {
@@ -103,7 +110,7 @@ void check_error(const Row& row, const ErrorRow& error, const Facts& facts) {
   }
   const model::Item* item = facts.item(*error.item);
   row.need(item != nullptr && item->value == model::ValueKind::angle, "item.unknown", "/item", "an item measured in degrees");
-  if (item != nullptr && item->instruments) {
+  if (item != nullptr && item->instruments && !described) {
     row.need(std::find(item->instruments->begin(), item->instruments->end(), error.instrument) != item->instruments->end(), "value.instrument",
              "/instrument", "an instrument of the item");
   }
@@ -122,7 +129,7 @@ void check_motion(const Facts& facts, Faults& faults) {
       const ErrorRow& a = facts.errors[i];
       const ErrorRow& b = facts.errors[j];
       const Row row{"/errors" + wire::pointer_step(i), a.row.text, faults};
-      row.need(!(a.item == b.item && a.region == b.region && a.instrument == b.instrument), "value.disagrees", "/instrument",
+      row.need(!(a.item == b.item && a.region == b.region && a.instrument == b.instrument && !a.described && !b.described), "value.disagrees", "/instrument",
                "one error for an item or region and an instrument; also " + b.row.text);
     }
   }

@@ -170,6 +170,7 @@ msg-region-function = FUNCTION
 msg-region-nerve = NERVE
 msg-region-vessel = VESSEL
 msg-region-skin = SKIN
+msg-region-examiner = EXAMINER
 
 msg-value-at_least = at least { $value }
 msg-value-at_most = at most { $value }

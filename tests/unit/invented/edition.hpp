@@ -17,8 +17,9 @@ struct InventedTexts {
   std::string norms;
   std::string errors;
   std::string sources;
+  std::string concerns;
 
-  [[nodiscard]] reference::EditionTexts view() const { return {edition, items, scales, sequences, norms, errors, sources}; }
+  [[nodiscard]] reference::EditionTexts view() const { return {edition, items, scales, sequences, norms, errors, sources, concerns}; }
 };
 
 [[nodiscard]] InventedTexts invented_texts();
