@@ -39,7 +39,8 @@ namespace {
 }
 
 [[nodiscard]] bool left_out(const FormDescribeResult& form, const std::string& item, service::WhyLeft why) {
-  return std::any_of(form.left_out.begin(), form.left_out.end(), [&](const service::LeftStep& one) { return one.item.text == item && one.why == why; });
+  return std::any_of(form.left_out.begin(), form.left_out.end(),
+                     [&](const service::LeftStep& one) { return one.item.text == item && one.why == why; });
 }
 
 [[nodiscard]] std::vector<std::string> texts(const std::vector<model::ItemId>& ids) {
@@ -128,7 +129,8 @@ TEST_CASE("an open concern withholds a step on its side; standing and the midlin
   CHECK(step_of(form, "knee.squat") == nullptr);
   CHECK(step_of(form, "history.fever") != nullptr);
   CHECK(step_of(form, "knee.lachman")->sides.size() == 2);  // nothing withholds it here
-  const auto held = std::find_if(form.withheld.begin(), form.withheld.end(), [](const service::WithheldStep& one) { return one.item.text == "knee.flexion_passive"; });
+  const auto held = std::find_if(form.withheld.begin(), form.withheld.end(),
+                                 [](const service::WithheldStep& one) { return one.item.text == "knee.flexion_passive"; });
   REQUIRE(held != form.withheld.end());
   CHECK(held->sides == std::vector{model::Side::right});
   CHECK(held->until.text == "msg.until.invented");
@@ -197,7 +199,8 @@ TEST_CASE("through the desk: an exam's open concern is withheld, and a kiosk rea
   const std::string exam = R"("exam":")" + at(opened, "/exam/exam") + "\"";
   std::string seen = at(opened, "/revision/0");
   const auto record = [&](const std::string& finding) {
-    const std::string reply = fixture.ok("finding.record", R"({"findings":[)" + finding + "]," + exam + R"(,"seen":[")" + seen + R"("],)" + request() + "}");
+    const std::string reply =
+        fixture.ok("finding.record", R"({"findings":[)" + finding + "]," + exam + R"(,"seen":[")" + seen + R"("],)" + request() + "}");
     seen = at(reply, "/revision/0");
   };
   const auto withheld = [&] { return at(fixture.ok("form.describe", R"({"complaint":"acute_knee",)" + exam + "}"), "/withheld/0/by"); };

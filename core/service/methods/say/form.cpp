@@ -169,7 +169,8 @@ class Form {
           (reached ? held : free).push_back(side);
         }
         if (!held.empty()) {
-          result_.withheld.push_back({placed.item->item, held, open.concern->concern, open.concern->title, open.concern->until, minimum_mark(placed.step)});
+          result_.withheld.push_back(
+              {placed.item->item, held, open.concern->concern, open.concern->title, open.concern->until, minimum_mark(placed.step)});
           placed.sides = std::move(free);
         }
       }

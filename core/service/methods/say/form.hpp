@@ -65,8 +65,9 @@ struct FormStep {
   std::optional<std::vector<model::Instead>> instead;
   std::optional<model::ItemId> instead_of;
 };
-BOOST_DESCRIBE_STRUCT(FormStep, (), (item, sides, control, label, text, choices, scale, takes_mm, unit, refuse, confirm, instruments, trials_max, end_feels,
-                                     why_not, seconds, discomfort, safety, minimum, minimum_under, late, instead, instead_of))
+BOOST_DESCRIBE_STRUCT(FormStep, (),
+                      (item, sides, control, label, text, choices, scale, takes_mm, unit, refuse, confirm, instruments, trials_max, end_feels,
+                       why_not, seconds, discomfort, safety, minimum, minimum_under, late, instead, instead_of))
 
 struct FormPosition {
   model::Word position;
@@ -97,12 +98,12 @@ BOOST_DESCRIBE_STRUCT(LeftStep, (), (item, why, minimum))
 struct FormDescribeResult {
   model::Word complaint;
   model::EditionId edition;
-  std::optional<wire::Count<1, 120>> minutes;   // the estimate of the sequence
-  wire::Count<0, 1000000> seconds;              // of the steps below, each side by itself
+  std::optional<wire::Count<1, 120>> minutes;  // the estimate of the sequence
+  wire::Count<0, 1000000> seconds;             // of the steps below, each side by itself
   std::vector<FormPosition> positions;
   std::vector<WithheldStep> withheld;
   std::vector<LeftStep> left_out;
-  std::vector<model::ItemId> minimum;           // the whole minimum set for this person, also what is withheld or left out
+  std::vector<model::ItemId> minimum;  // the whole minimum set for this person, also what is withheld or left out
   std::vector<model::MessageId> not_to_miss;
 };
 BOOST_DESCRIBE_STRUCT(FormDescribeResult, (), (complaint, edition, minutes, seconds, positions, withheld, left_out, minimum, not_to_miss))
