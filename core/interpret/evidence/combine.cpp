@@ -131,7 +131,10 @@ Combined combine(const std::vector<Ratio>& ratios, double by) {
       variance += weight * weight * ratios[i].se * ratios[i].se;
       weight *= by;
     }
-    best += side->empty() ? 0 : logs[side->front()];
+    // The strongest single finding, whichever way it points.
+    if (!side->empty() && std::max(logs[side->front()], -logs[side->front()]) > std::max(best, -best)) {
+      best = logs[side->front()];
+    }
   }
   combined.se = own_root(variance);
   combined.point = own_exp(combined.sum);
@@ -186,6 +189,11 @@ std::vector<Band> bands_of(const OutOf& range, bool second_class) {
     }
   }
   return bands;
+}
+
+RatioInterval interval_of(const Combined& combined) {
+  const double width = z_95 * combined.se;
+  return {own_exp(combined.sum - width), own_exp(combined.sum + width)};
 }
 
 bool tells_nothing(const Combined& combined) {

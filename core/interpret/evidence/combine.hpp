@@ -1,5 +1,5 @@
 // From single likelihood ratios to a range in 100: signed geometric discount of one half, held between 0.04 and 25, bounded by
-// the best single finding each way and by the undiscounted product, over the lowest and the highest prior; then the bands.
+// the best single finding and by the undiscounted product, over the lowest and the highest prior; then the bands.
 // Pure arithmetic on doubles; what is shown is rounded at the very end, by to_steps alone.
 // Sources: the dependence page of the facts, sections 2 and 3; clinical safety, requirements 4 and 6. Limits of bands: convention.
 #pragma once
@@ -37,7 +37,7 @@ struct Combined {
   double sum = 0;  // of ln ratios, discounted
   double se = 0;
   double point = 1;    // exp(sum), not held
-  double best = 1;     // the strongest single finding each way
+  double best = 1;     // the strongest single finding, either way
   double product = 1;  // undiscounted
   std::vector<std::size_t> order;  // of the ratios as they were given: those for, strongest first, then those against
   std::vector<double> weight;      // of each in that order
@@ -67,7 +67,13 @@ struct Chances {
 // Read from the range that is shown, so that no sentence and no number can disagree: below 10, 10 to 50, above 50, above 80.
 // One, two neighbours, or cannot_tell for more; without an interval of its own nothing above favour.
 [[nodiscard]] std::vector<Band> bands_of(const OutOf& range, bool second_class);
-// The combined ratio's own interval holds 1.
+// The 95 % interval of the combined ratio, from the rows' own errors.
+struct RatioInterval {
+  double low = 1;
+  double high = 1;
+};
+[[nodiscard]] RatioInterval interval_of(const Combined& combined);
+// It holds 1.
 [[nodiscard]] bool tells_nothing(const Combined& combined);
 
 }  // namespace limbledger::interpret

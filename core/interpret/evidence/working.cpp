@@ -106,11 +106,11 @@ void write_sum(const Account& account, Working& working) {
   const bool is_held = held(combined.point) != combined.point;
   add_line(working, sum + " = " + three(combined.sum) + ", exp " + three(combined.point) + (is_held ? ", held to " + three(held(combined.point)) : ""));
   add_line(working, "error: root of " + errors + " = " + three(combined.se));
-  const double width = z_95 * combined.se;
-  add_line(working, three(combined.sum) + " -/+ 1.96 x " + three(combined.se) + ": ratio " + three(own_exp(combined.sum - width)) + " to " +
-                        three(own_exp(combined.sum + width)) + (tells_nothing(combined) ? ": holds 1, tells nothing" : ": does not hold 1"));
+  const RatioInterval interval = interval_of(combined);
+  add_line(working, three(combined.sum) + " -/+ 1.96 x " + three(combined.se) + ": ratio " + three(interval.low) + " to " +
+                        three(interval.high) + (tells_nothing(combined) ? ": holds 1, tells nothing" : ": does not hold 1"));
   const auto bound = [](double ratio) { return three(ratio) + (held(ratio) != ratio ? ", held to " + three(held(ratio)) : ""); };
-  add_line(working, "best single each way " + bound(combined.best) + "; undiscounted product " + bound(combined.product));
+  add_line(working, "best single " + bound(combined.best) + "; undiscounted product " + bound(combined.product));
   if (account.second_class) {
     add_line(working, "second class: no interval was printed, so an error of 0.5 is stated and no band stands above favour");
   }
