@@ -163,7 +163,6 @@ const Edition* built_in_edition() {
     texts.evidence.pretest = embedded("evidence/pretest.json");
     texts.evidence.conditions = embedded("evidence/conditions.json");
     texts.evidence.settings = embedded("evidence/settings.json");
-    texts.evidence.readings = embedded("evidence/readings.json");
     texts.evidence.groups = embedded("evidence/groups.json");
     auto loaded = Edition::load(texts);
     return loaded ? std::move(*loaded) : nullptr;

@@ -10,7 +10,6 @@ namespace limbledger::interpret {
 namespace {
 
 using reference::Confounder;
-using reference::GradeReading;
 using reference::GroupMember;
 using reference::TestPart;
 
@@ -34,22 +33,16 @@ template <class T>
                                         [&](model::Quality quality) { return std::find(any.begin(), any.end(), quality) != any.end(); });
 }
 
-[[nodiscard]] std::string read_grade(const GradeReading* reading, const model::Finding& finding, const model::Grade& grade) {
-  if (reading == nullptr) {
+// As the item's row says: the first rule whose grades and end feels both hold.
+[[nodiscard]] std::string read_grade(const model::Item* item, const model::Finding& finding, const model::Grade& grade) {
+  if (item == nullptr || !item->counts) {
     return "not_counted";
   }
-  if (grade.mm && reading->bands_mm) {
-    for (const reference::GradeBand& band : *reading->bands_mm) {
-      if (band.grade == grade.grade && (grade.mm->steps < band.low.steps || grade.mm->steps > band.high.steps)) {
-        return "equivocal";  // grade and displacement say two things
-      }
-    }
-  }
-  for (const reference::ReadingRule& rule : reading->rules) {
+  for (const model::Counts& rule : *item->counts) {
     const bool grade_fits = !rule.grades || holds(*rule.grades, grade.grade.text);
     const bool end_fits = !rule.end_feels || (finding.end_feel && holds(*rule.end_feels, finding.end_feel->text));
     if (grade_fits && end_fits) {
-      return std::string(wire::type_of<model::TestResult>().words[static_cast<std::size_t>(rule.result)]);
+      return std::string(wire::type_of<model::TestResult>().words[static_cast<std::size_t>(rule.as)]);
     }
   }
   return "not_counted";
@@ -76,7 +69,7 @@ template <class T>
     return choice->choice.text;
   }
   if (const auto* grade = std::get_if<model::Grade>(&finding.value)) {
-    return read_grade(view.edition().evidence().reading_of(part.item), finding, *grade);
+    return read_grade(view.edition().item(part.item), finding, *grade);
   }
   return "not_counted";
 }

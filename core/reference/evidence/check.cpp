@@ -212,7 +212,7 @@ void check_conditions(const Evidence& evidence, Faults& faults) {
   return word.text == "positive" || word.text == "negative";
 }
 
-void check_part(const EvidenceLine& line, const TestPart& part, const Evidence& evidence, const Facts& facts, const std::string& member) {
+void check_part(const EvidenceLine& line, const TestPart& part, const Facts& facts, const std::string& member) {
   const model::Item* item = facts.item(part.item);
   line.need(item != nullptr, "item.unknown", member + "/item", "an item of the catalogue");
   if (item == nullptr) {
@@ -220,8 +220,8 @@ void check_part(const EvidenceLine& line, const TestPart& part, const Evidence& 
   }
   using model::ValueKind;
   const bool readable = item->value == ValueKind::test || item->value == ValueKind::answer || item->value == ValueKind::choice ||
-                        (item->value == ValueKind::grade && evidence.reading_of(part.item) != nullptr);
-  line.need(readable || part.of, "item.not_applicable", member + "/item", "a test, an answer, a choice, or a grade that readings.json reads");
+                        (item->value == ValueKind::grade && item->counts);
+  line.need(readable || part.of, "item.not_applicable", member + "/item", "a test, an answer, a choice, or a grade whose item says what counts");
   line.need(!part.yes.empty() && !part.no.empty(), "params.missing", member + "/yes", "what counts for and what counts against");
   for (const model::Word& word : part.yes) {
     line.need(word_fits(*item, part, word), "params.unknown_word", member + "/yes", "positive or negative, or a choice of the item");
@@ -252,7 +252,7 @@ void check_groups(const Evidence& evidence, const Facts& facts, Faults& faults) 
         line.need(member.at_least.steps <= static_cast<std::int64_t>(member.parts.size()), "value.out_of_range", where + "/at_least",
                   "no more than there are parts");
         for (std::size_t p = 0; p < member.parts.size(); ++p) {
-          check_part(line, member.parts[p], evidence, facts, where + "/parts" + wire::pointer_step(p));
+          check_part(line, member.parts[p], facts, where + "/parts" + wire::pointer_step(p));
         }
       }
     }
@@ -273,47 +273,10 @@ void check_groups(const Evidence& evidence, const Facts& facts, Faults& faults) 
   }
 }
 
-void check_readings(const Evidence& evidence, const Facts& facts, Faults& faults) {
-  std::set<std::string> items;
-  for (std::size_t i = 0; i < evidence.readings.size(); ++i) {
-    const GradeReading& one = evidence.readings[i];
-    const EvidenceLine line = line_at("readings", i, one.items.empty() ? "reading" : one.items.front().text, faults);
-    line.need(facts.has_source(one.source), "params.unknown_word", "/source", "a source of the list");
-    for (std::size_t at = 0; at < one.items.size(); ++at) {
-      const std::string where = "/items" + wire::pointer_step(at);
-      named_once(items, line, where, one.items[at].text);
-      const model::Item* item = facts.item(one.items[at]);
-      line.need(item != nullptr && item->scale, "item.unknown", where, "an item that is graded");
-      if (item == nullptr || !item->scale) {
-        continue;
-      }
-      const auto scale = std::find_if(facts.scales.begin(), facts.scales.end(), [&](const model::Scale& s) { return s.scale == *item->scale; });
-      const auto on_scale = [&](const wire::Name& grade) {
-        return scale != facts.scales.end() &&
-               std::any_of(scale->grades.begin(), scale->grades.end(), [&](const model::ScaleGrade& known) { return known.grade == grade; });
-      };
-      for (std::size_t r = 0; r < one.rules.size(); ++r) {
-        const std::string rule = "/rules" + wire::pointer_step(r);
-        for (const wire::Name& grade : one.rules[r].grades.value_or(std::vector<wire::Name>{})) {
-          line.need(on_scale(grade), "value.grade", rule + "/grades", "a grade of the item's scale");
-        }
-        for (const model::Word& feel : one.rules[r].end_feels.value_or(std::vector<model::Word>{})) {
-          line.need(item->end_feels && std::find(item->end_feels->begin(), item->end_feels->end(), feel) != item->end_feels->end(),
-                    "params.unknown_word", rule + "/end_feels", "an end feel of the item");
-        }
-      }
-      for (const GradeBand& band : one.bands_mm.value_or(std::vector<GradeBand>{})) {
-        line.need(on_scale(band.grade) && band.low.steps <= band.high.steps, "value.out_of_range", "/bands_mm", "a grade of the scale; low, then high");
-      }
-    }
-  }
-}
-
 }  // namespace
 
 void check_evidence(const Evidence& evidence, const Facts& facts, Faults& faults) {
   check_conditions(evidence, faults);
-  check_readings(evidence, facts, faults);
   check_groups(evidence, facts, faults);
   check_accuracy(evidence, facts, faults);
   check_pretest(evidence, facts, faults);

@@ -22,10 +22,6 @@ struct SettingFile {
   std::vector<SettingRow> settings;
 };
 BOOST_DESCRIBE_STRUCT(SettingFile, (), (settings))
-struct ReadingFile {
-  std::vector<GradeReading> readings;
-};
-BOOST_DESCRIBE_STRUCT(ReadingFile, (), (readings))
 struct GroupFile {
   std::vector<ConditionGroups> groups;
 };
@@ -47,7 +43,7 @@ template <class File>
 Evidence read_evidence(const EvidenceTexts& texts, Faults& faults) {
   Evidence evidence;
   const std::size_t written = texts.accuracy.size() + texts.pretest.size() + texts.conditions.size() + texts.settings.size() +
-                              texts.readings.size() + texts.groups.size();
+                              texts.groups.size();
   if (written == 0) {
     return evidence;
   }
@@ -55,7 +51,6 @@ Evidence read_evidence(const EvidenceTexts& texts, Faults& faults) {
   evidence.pretest = read_evidence_file<PretestFile>(texts.pretest, faults).pretest;
   evidence.conditions = read_evidence_file<ConditionFile>(texts.conditions, faults).conditions;
   evidence.settings = read_evidence_file<SettingFile>(texts.settings, faults).settings;
-  evidence.readings = read_evidence_file<ReadingFile>(texts.readings, faults).readings;
   evidence.groups = read_evidence_file<GroupFile>(texts.groups, faults).groups;
   return evidence;
 }

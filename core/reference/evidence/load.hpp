@@ -8,7 +8,7 @@
 
 namespace limbledger::reference {
 
-// Nothing where all six texts are empty (an edition without evidence).
+// Nothing where all five texts are empty (an edition without evidence).
 [[nodiscard]] Evidence read_evidence(const EvidenceTexts& texts, Faults& faults);
 
 void check_evidence(const Evidence& evidence, const Facts& facts, Faults& faults);

@@ -23,15 +23,6 @@ const ConditionGroups* Evidence::groups_of(const model::Word& condition) const {
   return found == groups.end() ? nullptr : &*found;
 }
 
-const GradeReading* Evidence::reading_of(const model::ItemId& item) const {
-  for (const GradeReading& one : readings) {
-    if (std::find(one.items.begin(), one.items.end(), item) != one.items.end()) {
-      return &one;
-    }
-  }
-  return nullptr;
-}
-
 std::optional<PriorSetting> Evidence::setting_of(const wire::Name& text) const {
   for (const SettingRow& one : settings) {
     if (one.text == text) {

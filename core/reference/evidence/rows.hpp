@@ -1,5 +1,5 @@
 // The facts behind a hypothesis: published accuracy of single tests, how common a condition is in whom, which findings count
-// as one mechanism, what counts as a positive result. Shares and ratios are as printed, in steps of 0.0001; ages in completed
+// as one mechanism. Shares and ratios are as printed, in steps of 0.0001; ages in completed
 // years. What is not to be computed with is loaded all the same, so that the working can say why. Each row has its source.
 #pragma once
 
@@ -181,38 +181,12 @@ struct ConditionGroups {
 };
 BOOST_DESCRIBE_STRUCT(ConditionGroups, (), (condition, groups, confounders, swelling_items, status, seen))
 
-// From a grade and an end feel to positive, negative or equivocal; the first rule that fits holds.
-struct ReadingRule {
-  model::TestResult result{};
-  std::optional<std::vector<wire::Name>> grades;
-  std::optional<std::vector<model::Word>> end_feels;
-};
-BOOST_DESCRIBE_STRUCT(ReadingRule, (), (result, grades, end_feels))
-
-struct GradeBand {
-  wire::Name grade;
-  wire::Count<0, 1000> low;
-  wire::Count<0, 1000> high;
-};
-BOOST_DESCRIBE_STRUCT(GradeBand, (), (grade, low, high))
-
-struct GradeReading {
-  std::vector<model::ItemId> items;
-  std::optional<std::vector<GradeBand>> bands_mm;  // a displacement outside its grade's band makes the result equivocal
-  std::vector<ReadingRule> rules;
-  model::SourceId source;
-  model::Status status{};
-  wire::Remark seen;
-};
-BOOST_DESCRIBE_STRUCT(GradeReading, (), (items, bands_mm, rules, source, status, seen))
-
 // The texts of the evidence of one edition.
 struct EvidenceTexts {
   std::string_view accuracy;    // {"accuracy":[...]}
   std::string_view pretest;     // {"pretest":[...]}
   std::string_view conditions;  // {"conditions":[...]}
   std::string_view settings;    // {"settings":[...]}
-  std::string_view readings;    // {"readings":[...]}
   std::string_view groups;      // {"groups":[...]}
 };
 
@@ -221,14 +195,12 @@ struct Evidence {
   std::vector<PretestRow> pretest;
   std::vector<EvidenceCondition> conditions;
   std::vector<SettingRow> settings;
-  std::vector<GradeReading> readings;
   std::vector<ConditionGroups> groups;
 
   [[nodiscard]] const EvidenceCondition* condition(const model::Word& name) const;
   // What a source's own name for a condition means here; null where no row of conditions.json says so.
   [[nodiscard]] const EvidenceCondition* condition_of(const wire::Name& about) const;
   [[nodiscard]] const ConditionGroups* groups_of(const model::Word& condition) const;
-  [[nodiscard]] const GradeReading* reading_of(const model::ItemId& item) const;
   [[nodiscard]] std::optional<PriorSetting> setting_of(const wire::Name& text) const;
   // The default row of a test in a knee that is acutely injured or not.
   [[nodiscard]] const AccuracyRow* default_row(const model::Word& condition, const model::Word& test, bool acute) const;

@@ -39,10 +39,6 @@ constexpr std::string_view settings_text = R"({"settings":[
 {"text":"elsewhere","because":"no exam has it"}
 ]})";
 
-constexpr std::string_view readings_text = R"({"readings":[
-{"items":["knee.lachman"],"bands_mm":[{"grade":"0","low":0,"high":2},{"grade":"1","low":3,"high":5},{"grade":"2","low":6,"high":100}],"rules":[{"result":"positive","end_feels":["soft"]},{"result":"equivocal","grades":["1"],"end_feels":["firm"]},{"result":"positive","grades":["1","2"]},{"result":"negative","grades":["0"]}],"source":"INVENTED1","status":"read","seen":"invented"}
-]})";
-
 constexpr std::string_view groups_text = R"({"groups":[
 {"condition":"condition.invented_tear","groups":[
 {"group":"pull","structure":"pulled","members":[{"test":"pull","parts":[{"item":"knee.invented_pull","yes":["positive"],"no":["negative"]}],"at_least":1},{"test":"pull_b","parts":[{"item":"knee.invented_pull_b","yes":["positive"],"no":["negative"]}],"at_least":1},{"test":"loose","parts":[{"item":"knee.lachman","yes":["positive"],"no":["negative"]}],"at_least":1}]},
@@ -65,7 +61,8 @@ void add_item(std::string& items, const std::string& id, const std::string& side
   message[message.find('.', 9)] = '_';
   const std::string row = "{\"item\":\"" + id + "\",\"family\":\"" + id + "\",\"region\":\"" + id.substr(0, id.find('.')) + "\",\"sides\":" + sides +
                           "," + kind + ",\"seconds\":10,\"discomfort\":\"low\",\"safety\":false,\"text\":{\"short\":\"" + message +
-                          ".short\",\"how\":\"" + message + ".how\"},\"sources\":[\"INVENTED1\"],\"status\":\"read\"}";
+                          ".short\",\"how\":\"" + message + ".how\",\"positive\":\"" + message + ".positive\",\"errors\":\"" + message +
+                          ".errors\"},\"sources\":[\"INVENTED1\"],\"status\":\"read\"}";
   items.insert(items.find_last_of('}') - 1, ",\n" + row);
 }
 
@@ -86,7 +83,6 @@ InventedEvidence invented_evidence() {
   made.pretest = pretest_text;
   made.conditions = conditions_text;
   made.settings = settings_text;
-  made.readings = readings_text;
   made.groups = groups_text;
   return made;
 }

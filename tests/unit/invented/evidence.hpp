@@ -12,12 +12,11 @@ struct InventedEvidence {
   std::string pretest;
   std::string conditions;
   std::string settings;
-  std::string readings;
   std::string groups;
 
   [[nodiscard]] reference::EditionTexts view() const {
     reference::EditionTexts texts = base.view();
-    texts.evidence = {accuracy, pretest, conditions, settings, readings, groups};
+    texts.evidence = {accuracy, pretest, conditions, settings, groups};
     return texts;
   }
 };

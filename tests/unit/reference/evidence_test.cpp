@@ -54,7 +54,6 @@ TEST_CASE("each check of the evidence fires on one planted bad row, by the row's
   const auto pretest = &InventedEvidence::pretest;
   const auto conditions = &InventedEvidence::conditions;
   const auto settings = &InventedEvidence::settings;
-  const auto readings = &InventedEvidence::readings;
   const auto groups = &InventedEvidence::groups;
   const PlantedEvidence planted[] = {
       {accuracy, "accuracy.invented.pull_b.INVENTED1", "accuracy.invented.pull.INVENTED1", "json.duplicate_member", "/accuracy/1/row"},
@@ -97,11 +96,6 @@ TEST_CASE("each check of the evidence fires on one planted bad row, by the row's
       {conditions, R"("computes":false,"because":"a flag")", R"("computes":true,"danger":3)", "params.missing", "/conditions/2/computes"},
       {settings, R"("text":"accidents")", R"("text":"operations")", "json.duplicate_member", "/settings/2/text"},
       {settings, R"("setting":"emergency")", R"("setting":"emergency","because":"both")", "params.missing", "/settings/1/setting"},
-      {readings, R"("grades":["0"])", R"("grades":["9"])", "value.grade", "/readings/0/rules/3/grades"},
-      {readings, R"("end_feels":["soft"])", R"("end_feels":["mossy"])", "params.unknown_word", "/readings/0/rules/0/end_feels"},
-      {readings, R"("items":["knee.lachman"])", R"("items":["knee.mcmurray"])", "item.unknown", "/readings/0/items/0"},
-      {readings, R"({"grade":"0","low":0,"high":2})", R"({"grade":"0","low":3,"high":2})", "value.out_of_range", "/readings/0/bands_mm"},
-      {readings, R"("source":"INVENTED1")", R"("source":"UNLISTED")", "params.unknown_word", "/readings/0/source"},
       {groups, "condition.zz_tear", "condition.described", "params.unknown_word", "/groups/1/condition"},
       {groups, R"("group":"turn")", R"("group":"pull")", "json.duplicate_member", "/groups/0/groups/1/group"},
       {groups, R"("test":"pop")", R"("test":"turn")", "json.duplicate_member", "/groups/0/groups/2/members/1/test"},
