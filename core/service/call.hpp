@@ -12,7 +12,7 @@ namespace limbledger::service {
 inline constexpr int protocol_oldest = 1;
 inline constexpr int protocol_newest = 1;
 
-// Checks in this order: the method exists (method.unknown), the scope allows it (token.scope), the ledger is unlocked where
+// Checks in this order: the method exists (method.unknown), the scope allows it (token.missing, token.scope), the ledger is unlocked where
 // it must be (ledger.locked), the params fit. `params` may be null for none. Paths in faults start at the params.
 [[nodiscard]] Result<std::string> call(std::span<const Method> table, Context& context, std::string_view method, const wire::Document& document,
                                        const wire::Node* params);

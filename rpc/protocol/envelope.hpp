@@ -32,5 +32,9 @@ struct Service {
 [[nodiscard]] std::optional<std::string> answer(std::string_view text, const Service& service);
 // The reply to a message that the transport could not even keep.
 [[nodiscard]] std::string answer_too_large(const Service& service);
+// The reply to what was no message at all, or had none yet.
+[[nodiscard]] std::string refusal_text(const Service& service, const wire::Fault& fault);
+// Reads the text as `answer` does, and gives each call in it this fault instead of running it.
+[[nodiscard]] std::optional<std::string> answer_refused(std::string_view text, const Service& service, const wire::Fault& fault);
 
 }  // namespace limbledger::rpc
