@@ -4,6 +4,7 @@
 #include "rpc/program/commands.hpp"
 #include "rpc/program/logging.hpp"
 #include "rpc/program/opened.hpp"
+#include "rpc/program/serve_http.hpp"
 #include "rpc/protocol/envelope.hpp"
 #include "rpc/transport/stdio.hpp"
 
@@ -134,6 +135,10 @@ ExitCode serve(const Options& options) {
     return incident;
   };
   IdleLock idle_lock(opened);
+  if (options.http_port) {
+    const HttpHooks hooks{[&] { idle_lock.before_call(); }, [&] { idle_lock.while_waiting(); }, stop.descriptor()};
+    return serve_http(options, opened, service, log, hooks);
+  }
   Stdio stdio;
   stdio.idle = [&] { idle_lock.while_waiting(); };
   stdio.framing = options.framing;
