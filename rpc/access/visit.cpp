@@ -120,7 +120,7 @@ class Visit final : public Conversation, private service::Admission {
       more = changes->more.value_or(false);
       cursor_ = changes->cursor;
       if (first || !changes->changes.empty()) {
-        send_("{\"jsonrpc\":\"2.0\",\"method\":\"ledger.changed\",\"params\":" + wire::write(*changes) + "}");
+        send_("{\"jsonrpc\":\"2.0\",\"method\":\"" + std::string(changed_name) + "\",\"params\":" + wire::write(*changes) + "}");
       }
     }
   }

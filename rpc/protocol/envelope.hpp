@@ -17,6 +17,8 @@ namespace limbledger::rpc {
 
 // The name that the specification of OpenRPC keeps for the description of a service.
 inline constexpr std::string_view discover_name = "rpc.discover";
+// What a WebSocket session is told unasked.
+inline constexpr std::string_view changed_name = "ledger.changed";
 
 // Whom a text is answered by. The functions may be left empty.
 struct Service {

@@ -63,6 +63,8 @@ class Connection {
   virtual void check(Moment now) = 0;
   // The program is going: say so where the protocol can, and end.
   virtual void stop() = 0;
+  // Ends at once and lets go of whom it talks to; nothing of it runs any more.
+  virtual void drop() = 0;
 };
 
 // One thread's network: everything here is touched by that thread alone.

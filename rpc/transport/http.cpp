@@ -68,6 +68,11 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
     }
   }
 
+  void drop() override {
+    end();
+    talk_.reset();
+  }
+
  private:
   enum class Phase : std::uint8_t { idle, head, body, writing, lingering, ended };
 
@@ -251,7 +256,9 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
       out_ += "Connection: close\r\n";
     }
     out_ += "\r\n";
-    const std::array<asio::const_buffer, 2> parts{asio::buffer(out_), asio::buffer(body_)};
+    // A HEAD is answered as the same GET would be, without the body.
+    const bool without_body = parser_ && parser_->is_header_done() && parser_->get().method() == http::verb::head;
+    const std::array<asio::const_buffer, 2> parts{asio::buffer(out_), without_body ? asio::const_buffer() : asio::const_buffer(asio::buffer(body_))};
     asio::async_write(socket_, parts, [self = shared_from_this()](ErrorCode failed, std::size_t) { self->written(failed); });
   }
 

@@ -2,9 +2,9 @@
 
 #include "rpc/transport/connection.hpp"
 
-#include <boost/asio/posix/stream_descriptor.hpp>
-#include <boost/asio/ip/v6_only.hpp>
 #include <boost/asio/basic_waitable_timer.hpp>
+#include <boost/asio/ip/v6_only.hpp>
+#include <boost/asio/posix/stream_descriptor.hpp>
 
 #include <unistd.h>
 
@@ -101,11 +101,7 @@ struct Listener::Inside {
         return;
       }
       const Moment now = Clock::now();
-      std::vector<std::shared_ptr<Connection>> all;
-      for (const auto& [name, connection] : network.connections) {
-        all.push_back(connection);
-      }
-      for (const auto& connection : all) {
+      for (const auto& connection : everybody()) {
         connection->check(now);
       }
       if (network.stopping && (network.connections.empty() || now - stopped_at > goodbye_max)) {
@@ -120,6 +116,14 @@ struct Listener::Inside {
     });
   }
 
+  [[nodiscard]] std::vector<std::shared_ptr<Connection>> everybody() const {
+    std::vector<std::shared_ptr<Connection>> all;
+    for (const auto& [name, connection] : network.connections) {
+      all.push_back(connection);
+    }
+    return all;
+  }
+
   void end() {
     network.stopping = true;
     stopped_at = Clock::now();
@@ -127,11 +131,7 @@ struct Listener::Inside {
     for (Acceptor& acceptor : acceptors) {
       acceptor.close(ignored);
     }
-    std::vector<std::shared_ptr<Connection>> all;
-    for (const auto& [name, connection] : network.connections) {
-      all.push_back(connection);
-    }
-    for (const auto& connection : all) {
+    for (const auto& connection : everybody()) {
       connection->stop();
     }
     if (network.connections.empty()) {
@@ -142,12 +142,7 @@ struct Listener::Inside {
 
 Listener::Listener(std::unique_ptr<Inside> inside) : inside_(std::move(inside)) {}
 
-Listener::~Listener() {
-  // Whoever still talks is let go before what the sockets belong to.
-  if (inside_) {
-    inside_->network.connections.clear();
-  }
-}
+Listener::~Listener() = default;
 
 std::unique_ptr<Listener> Listener::open(std::uint16_t port, const NetLimits& limits, std::string& why) {
   auto inside = std::make_unique<Inside>(limits);
@@ -164,6 +159,16 @@ std::uint16_t Listener::port() const { return inside_->acceptors.front().local_e
 
 void Listener::run(const NewConversation& begin, int stop, const std::function<void()>& tick, int tick_ms) {
   Inside& in = *inside_;
+  // Whoever still talks is let go before those whom they talk to, however this ends.
+  struct LetGo {
+    Inside& in;
+    ~LetGo() {
+      for (const auto& connection : in.everybody()) {
+        connection->drop();
+      }
+    }
+  };
+  const LetGo let_go{in};
   in.network.begin = begin;
   in.ticked_at = Clock::now();
   if (stop >= 0) {

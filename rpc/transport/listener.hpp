@@ -26,7 +26,7 @@ struct NetLimits {
   int idle_ms = 60'000;                   // between two requests, or for a reply that nobody takes
   int session_ms = 5'000;                 // from the handshake to session.open
   int socket_idle_ms = 120'000;           // a WebSocket is asked for a sign of life after half of it
-  int linger_ms = 2'000;                  // for the other side to read a refusal
+  int linger_ms = 2'000;                  // for the other side to read a refusal, or to say goodbye
 };
 
 class Listener {
@@ -38,7 +38,8 @@ class Listener {
   Listener& operator=(const Listener&) = delete;
 
   [[nodiscard]] std::uint16_t port() const;
-  // Serves until the descriptor `stop` becomes readable (negative: for ever). `tick` is called every `tick_ms`.
+  // Serves until the descriptor `stop` becomes readable (negative: for ever). `tick` is called every `tick_ms`. No
+  // conversation outlives it.
   void run(const NewConversation& begin, int stop, const std::function<void()>& tick, int tick_ms);
 
  private:

@@ -29,7 +29,7 @@ class SocketConnection final : public Connection, public std::enable_shared_from
 
   void start(const HttpRequest& request) {
     websocket::stream_base::timeout times{};
-    times.handshake_timeout = std::chrono::milliseconds(network_.limits.session_ms);
+    times.handshake_timeout = std::chrono::milliseconds(network_.limits.linger_ms);
     times.idle_timeout = std::chrono::milliseconds(network_.limits.socket_idle_ms);
     times.keep_alive_pings = true;
     socket_.set_option(times);
@@ -62,6 +62,11 @@ class SocketConnection final : public Connection, public std::enable_shared_from
       return end();
     }
     say({std::nullopt, close_going});
+  }
+
+  void drop() override {
+    end();
+    talk_.reset();
   }
 
  private:
