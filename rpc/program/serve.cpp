@@ -4,7 +4,7 @@
 #include "rpc/program/commands.hpp"
 #include "rpc/program/logging.hpp"
 #include "rpc/program/opened.hpp"
-#include "rpc/program/serve_http.hpp"
+#include "rpc/program/network/serve_http.hpp"
 #include "rpc/protocol/envelope.hpp"
 #include "rpc/transport/stdio.hpp"
 

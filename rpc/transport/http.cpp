@@ -174,7 +174,8 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
         refuse(std::move(*refused));
         return false;
       }
-      write(std::move(*refused), !parser_->get().keep_alive());
+      const bool unsure = refused->status == 400;  // what was no request may hide another
+      write(std::move(*refused), unsure || !parser_->get().keep_alive());
       return false;
     }
     if (head.upgrade) {

@@ -168,7 +168,9 @@ try {
     }
     await count.check('WebSocket: our own Origin is let in', async () => {
       const line = await open_socket(ws_url, { origin: own });
-      return (await line.close()) === 1005;
+      line.say(call('health.check'));
+      const { result } = JSON.parse(await line.next());
+      return is([result.state, await line.close()], ['ready', 1000]);
     });
     for (const [name, expectation, act] of [
       ['an oversized message', ['limit.size', 1009], (line) => line.say(large)],

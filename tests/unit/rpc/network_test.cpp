@@ -127,8 +127,9 @@ class Client {
     if (payload.size() < 126) {
       out += static_cast<char>(0x80U | payload.size());
     } else {
-      out += static_cast<char>(0x80U | 127U);
-      for (int shift = 56; shift >= 0; shift -= 8) {
+      const bool small = payload.size() < 65536;
+      out += static_cast<char>(0x80U | (small ? 126U : 127U));
+      for (int shift = small ? 8 : 56; shift >= 0; shift -= 8) {
         out += static_cast<char>((payload.size() >> static_cast<unsigned>(shift)) & 0xFFU);
       }
     }
@@ -187,7 +188,7 @@ TEST_CASE("requests one after the other, in pieces and in one piece, are answere
   client.send(request + request);
   CHECK(client.reply() == "200 " + std::string(echo_reply));
   CHECK(client.reply() == "200 " + std::string(echo_reply));
-  client.send(client.head("Transfer-Encoding: chunked\r\n\r\n") + "38\r\n" + std::string(echo_call) + "\r\n0\r\n\r\n");
+  client.send(client.head("Transfer-Encoding: chunked\r\n\r\n") + "37\r\n" + std::string(echo_call) + "\r\n0\r\n\r\n");
   CHECK(client.reply() == "200 " + std::string(echo_reply));
   client.post(R"({"jsonrpc":"2.0","method":"update","params":[1]})");
   CHECK(client.reply() == "204 ");

@@ -1,5 +1,5 @@
 // The parts of the program that touch the machine: folder, lock, passphrase, clock, log, command line.
-#include "rpc/program/discovery.hpp"
+#include "rpc/program/network/discovery.hpp"
 #include "rpc/program/folder.hpp"
 #include "rpc/program/lock_file.hpp"
 #include "rpc/program/logging.hpp"

@@ -1,8 +1,8 @@
-#include "rpc/program/serve_http.hpp"
+#include "rpc/program/network/serve_http.hpp"
 
 #include "rpc/access/scope.hpp"
 #include "rpc/access/visit.hpp"
-#include "rpc/program/discovery.hpp"
+#include "rpc/program/network/discovery.hpp"
 #include "rpc/transport/listener.hpp"
 
 #include <algorithm>

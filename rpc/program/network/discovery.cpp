@@ -1,4 +1,4 @@
-#include "rpc/program/discovery.hpp"
+#include "rpc/program/network/discovery.hpp"
 
 #include "core/service/call.hpp"
 #include "core/wire/write.hpp"
