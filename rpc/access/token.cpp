@@ -29,7 +29,7 @@ MadeToken Tokens::add(const service::Caller& caller, std::int64_t ms, bool once,
   MadeToken made{text.data(), {}};
   const ledger::Reading now = world_.now();
   made.expires_at = {now.wall_ms + ms};
-  held_.push_back({digest_of(made.text), caller, now.up_ms + ms, made.expires_at, once, traded});
+  held_.push_back({digest_of(made.text), {caller, made.expires_at, ++made_}, now.up_ms + ms, once, traded});
   sodium_memzero(drawn.data(), drawn.size());
   return made;
 }
@@ -49,37 +49,38 @@ std::vector<Tokens::Held>::iterator Tokens::look(std::string_view text, bool onc
   return found;
 }
 
-Result<Grant> Tokens::find(std::string_view token) {
-  const auto held = look(token, false);
+Result<Grant> Tokens::find(std::string_view token) { return good(look(token, false)); }
+
+Result<Grant> Tokens::find(std::uint64_t number) {
+  return good(std::find_if(held_.begin(), held_.end(), [&](const Held& held) { return held.grant.number == number; }));
+}
+
+Result<Grant> Tokens::good(std::vector<Held>::iterator held) {
   if (held == held_.end()) {
     return wire::Fault{"token.unknown", "", "a token of this launch"};
   }
   if (world_.now().up_ms >= held->until_up_ms) {
     return wire::Fault{"token.expired", "", "a token that has not expired"};
   }
-  return Grant{held->caller, held->expires_at};
+  return held->grant;
 }
 
-Result<service::Admitted> Tokens::trade(std::string_view code) {
+Result<TradedToken> Tokens::trade(std::string_view code) {
   const auto held = look(code, true);
   if (held == held_.end()) {
     return wire::Fault{"token.unknown", "/once", "a code of this launch that was not used"};
   }
-  const service::Caller caller = held->caller;
-  const bool late = world_.now().up_ms >= held->until_up_ms;
-  if (late) {
+  const service::Caller caller = held->grant.caller;
+  if (world_.now().up_ms >= held->until_up_ms) {
     return wire::Fault{"token.expired", "/once", "a code made in the last two minutes"};
   }
   held_.erase(held);
   MadeToken made = add(caller, token_ms, false, true);
-  return service::Admitted{caller, made.expires_at, std::move(made.text)};
+  return TradedToken{held_.back().grant, std::move(made.text)};
 }
 
-void Tokens::end(std::string_view token) {
-  const auto held = look(token, false);
-  if (held != held_.end() && held->traded) {
-    held_.erase(held);
-  }
+void Tokens::end(std::uint64_t number) {
+  std::erase_if(held_, [&](const Held& held) { return held.traded && held.grant.number == number; });
 }
 
 void Tokens::forget_old() {

@@ -4,7 +4,9 @@
 #pragma once
 
 #include "core/ledger/world.hpp"
-#include "core/service/admission.hpp"
+#include "core/model/time.hpp"
+#include "core/service/context.hpp"
+#include "core/wire/fault.hpp"
 
 #include <array>
 #include <string>
@@ -21,9 +23,16 @@ struct MadeToken {
   model::Instant expires_at;
 };
 
+// What a token allows; the number names it from then on, so that nobody has to keep its text.
 struct Grant {
   service::Caller caller;
   model::Instant expires_at;
+  std::uint64_t number = 0;
+};
+
+struct TradedToken {
+  Grant grant;
+  std::string text;
 };
 
 class Tokens {
@@ -34,28 +43,31 @@ class Tokens {
   [[nodiscard]] MadeToken make_once(const service::Caller& caller);
 
   [[nodiscard]] Result<Grant> find(std::string_view token);
+  // The same of a token that was shown before.
+  [[nodiscard]] Result<Grant> find(std::uint64_t number);
   // The code is used up, and there is a token for what it allowed.
-  [[nodiscard]] Result<service::Admitted> trade(std::string_view code);
+  [[nodiscard]] Result<TradedToken> trade(std::string_view code);
   // Ends a token that a code was traded for; those of sidecar.json belong to whoever reads it.
-  void end(std::string_view token);
+  void end(std::uint64_t number);
 
  private:
   using Digest = std::array<std::uint8_t, 32>;
   struct Held {
     Digest digest{};
-    service::Caller caller;
+    Grant grant;
     std::int64_t until_up_ms = 0;
-    model::Instant expires_at;
     bool once = false;
     bool traded = false;
   };
 
   [[nodiscard]] MadeToken add(const service::Caller& caller, std::int64_t ms, bool once, bool traded);
   [[nodiscard]] std::vector<Held>::iterator look(std::string_view text, bool once);
+  [[nodiscard]] Result<Grant> good(std::vector<Held>::iterator held);
   void forget_old();
 
   ledger::World& world_;
   std::vector<Held> held_;
+  std::uint64_t made_ = 0;
 };
 
 }  // namespace limbledger::rpc

@@ -173,7 +173,7 @@ class Visit final : public Conversation, private service::Admission {
     }
     caller_ = grant->caller;
     expires_at_ = grant->expires_at;
-    token_ = token_of(*head.authorization);
+    token_number_ = grant->number;
     return std::nullopt;
   }
 
@@ -201,7 +201,7 @@ class Visit final : public Conversation, private service::Admission {
     service::Context& context = visits_.service_.context;
     // A WebSocket may outlive its token.
     if (send_ && caller_.scope != Scope::none) {
-      if (const auto grant = visits_.tokens_.find(token_); !grant) {
+      if (const auto grant = visits_.tokens_.find(token_number_); !grant) {
         caller_.scope = Scope::none;
         return answer_refused(text, visits_.service_, grant.error().faults.front());
       }
@@ -226,12 +226,11 @@ class Visit final : public Conversation, private service::Admission {
 
   Result<service::Admitted> enter(const std::optional<std::string_view>& token, const std::optional<std::string_view>& once) override {
     if (once) {
-      auto admitted = visits_.tokens_.trade(*once);
-      if (admitted) {
-        token_ = *admitted->token;
-        expires_at_ = admitted->expires_at;
+      auto traded = visits_.tokens_.trade(*once);
+      if (!traded) {
+        return traded.error();
       }
-      return admitted;
+      return shown(traded->grant, std::move(traded->text));
     }
     if (token) {
       const auto grant = visits_.tokens_.find(*token);
@@ -240,9 +239,7 @@ class Visit final : public Conversation, private service::Admission {
         fault.path = "/token";
         return fault;
       }
-      token_ = *token;
-      expires_at_ = grant->expires_at;
-      return service::Admitted{grant->caller, grant->expires_at, std::nullopt};
+      return shown(*grant, std::nullopt);
     }
     if (visits_.service_.context.caller.scope == Scope::none) {
       return Fault{"token.missing", "/token", "the token of sidecar.json, or a one-time code as once"};
@@ -250,15 +247,21 @@ class Visit final : public Conversation, private service::Admission {
     return service::Admitted{visits_.service_.context.caller, expires_at_, std::nullopt};
   }
 
+  [[nodiscard]] service::Admitted shown(const Grant& grant, std::optional<std::string> token) {
+    token_number_ = grant.number;
+    expires_at_ = grant.expires_at;
+    return {grant.caller, grant.expires_at, std::move(token)};
+  }
+
   void leave() override {
-    visits_.tokens_.end(token_);
+    visits_.tokens_.end(token_number_);
     left_ = static_cast<bool>(send_);
   }
 
   Visits& visits_;
   service::Caller caller_{Scope::none, std::nullopt};
   model::Instant expires_at_;
-  std::string token_;  // as it was shown, for session.end
+  std::uint64_t token_number_ = 0;  // which token was shown
   std::string cors_;
   std::function<void(std::string)> send_;  // only over WebSocket
   std::optional<wire::Remark> cursor_;

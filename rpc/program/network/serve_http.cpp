@@ -40,6 +40,7 @@ ExitCode serve_http(const Options& options, OpenedLedger& opened, Service& servi
     const MadeToken made = tokens.make(caller);
     sidecar.tokens = {{{word_of(caller.scope)}, {made.text}, made.expires_at}};
     file.write(sidecar);
+    sidecar.tokens.clear();  // only the hash is kept
     published_up_ms = opened.world().now().up_ms;
   };
   publish();

@@ -72,10 +72,10 @@ TEST_CASE("a one-time code is traded once, within two minutes, and is no token i
   CHECK(code_of(tokens.find(code.text)) == "token.unknown");
   const auto traded = tokens.trade(code.text);
   REQUIRE(traded.has_value());
-  CHECK(traded->caller.scope == Scope::viewer);
-  CHECK(tokens.find(*traded->token)->caller.scope == Scope::viewer);
+  CHECK(traded->grant.caller.scope == Scope::viewer);
+  CHECK(tokens.find(traded->text)->caller.scope == Scope::viewer);
   CHECK(code_of(tokens.trade(code.text)) == "token.unknown");
-  CHECK(code_of(tokens.trade(*traded->token)) == "token.unknown");
+  CHECK(code_of(tokens.trade(traded->text)) == "token.unknown");
   const MadeToken late = tokens.make_once({Scope::viewer, std::nullopt});
   world.pass(2 * 60 * 1000);
   CHECK(code_of(tokens.trade(late.text)) == "token.expired");
@@ -87,10 +87,11 @@ TEST_CASE("ending a session ends a token that a code was traded for, and leaves 
   const MadeToken launch = tokens.make({Scope::examiner, std::nullopt});
   const auto traded = tokens.trade(tokens.make_once({Scope::examiner, std::nullopt}).text);
   REQUIRE(traded.has_value());
-  tokens.end(launch.text);
-  tokens.end(*traded->token);
+  tokens.end(tokens.find(launch.text)->number);
+  tokens.end(traded->grant.number);
   CHECK(code_of(tokens.find(launch.text)) == "good");
-  CHECK(code_of(tokens.find(*traded->token)) == "token.unknown");
+  CHECK(code_of(tokens.find(traded->text)) == "token.unknown");
+  CHECK(code_of(tokens.find(traded->grant.number)) == "token.unknown");
 }
 
 TEST_CASE("a host is this machine's own name with our port, and nothing else") {
