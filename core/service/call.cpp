@@ -52,7 +52,8 @@ Result<std::string> call(std::span<const Method> table, Context& context, std::s
     return wire::Fault{"method.unknown", "", near.empty() ? "a method that rpc.discover lists" : "perhaps " + std::string(near)};
   }
   if (!row->scopes.allows(context.caller.scope)) {
-    return wire::Fault{"token.scope", "", "a token that may call this method"};
+    return context.caller.scope == Scope::none ? wire::Fault{"token.missing", "", "a token, or session.open first"}
+                                               : wire::Fault{"token.scope", "", "a token that may call this method"};
   }
   if (context.desk != nullptr) {
     context.desk->lock_if_idle();

@@ -16,6 +16,7 @@ class Edition;
 
 namespace limbledger::service {
 
+class Admission;
 class Desk;
 
 // Who may call what. A set of scopes is a sum of these bits.
@@ -24,13 +25,13 @@ enum class Scope : std::uint8_t { none = 0, examiner = 1, kiosk = 2, viewer = 4,
 struct Caller {
   Scope scope = Scope::examiner;
   std::optional<model::ExamId> exam;  // a kiosk's own exam
-  bool by_token = false;  // the carrier takes tokens and has checked the one that came; false: it knows none (stdio)
 };
 
 struct Context {
   Desk* desk = nullptr;
   const reference::Edition* edition = nullptr;
   Caller caller;
+  Admission* admission = nullptr;  // none where the carrier is itself the proof
 };
 
 }  // namespace limbledger::service

@@ -51,14 +51,22 @@ void add_new(CLI::App& app, Options& options) {
 }
 
 void add_serve(CLI::App& app, Options& options) {
-  CLI::App* command = app.add_subcommand("serve", "Answer JSON-RPC 2.0 requests for one ledger on the standard input and output.");
+  CLI::App* command = app.add_subcommand("serve", "Answer JSON-RPC 2.0 requests for one ledger, on the standard input and output or over HTTP and WebSocket.");
   command->add_option("--ledger", options.folder, "folder of the ledger (default: $XDG_DATA_HOME/limbledger, else ~/.local/share/limbledger)");
-  command
+  CLI::Option_group* carrier = command->add_option_group("carrier");
+  carrier
       ->add_option_function<std::string>(
-          "--stdio", [&options](const std::string& word) { options.framing = framings.at(word); },
+          "--stdio",
+          [&options](const std::string& word) {
+            options.stdio = true;
+            options.framing = framings.at(word);
+          },
           "lines: one JSON text a line; headers: Content-Length before each message")
-      ->required()
       ->check(CLI::IsMember(framings));
+  CLI::Option* http = carrier->add_option("--http", options.http_port, "port of this machine's own addresses for HTTP and WebSocket; 0: any that is free")
+                          ->check(CLI::Range(0, 65535));
+  carrier->require_option(1);
+  command->add_flag("--once", options.once, "print a link that opens one session, within two minutes")->needs(http);
   const auto scopes = scopes_on_stdio();
   command
       ->add_option_function<std::string>(
@@ -69,10 +77,11 @@ void add_serve(CLI::App& app, Options& options) {
   command->footer(
       "Example:\n"
       "  echo '{\"jsonrpc\":\"2.0\",\"method\":\"health.check\",\"id\":1}' | limbledger serve --ledger /tmp/show --stdio lines\n\n"
-      "No token is taken here: --scope says what the caller may do. health.check and rpc.discover are answered at once;\n"
-      "records are read and written once the ledger is unlocked, by ledger.unlock or --passphrase-fd. Where nothing can be\n"
-      "written, the ledger is read only. A reply to a writing method means that it is on disk. End of input,\n"
-      "SIGTERM and SIGINT stop it.");
+      "With --stdio no token is taken: --scope says what the caller may do. With --http, sidecar.json in the ledger's folder\n"
+      "names the addresses and the token to send; the file is gone after a clean stop.\n\n"
+      "health.check and rpc.discover are answered at once; records are read and written once the ledger is unlocked, by\n"
+      "ledger.unlock or --passphrase-fd. Where nothing can be written, the ledger is read only. A reply to a writing method\n"
+      "means that it is on disk. End of input, SIGTERM and SIGINT stop it.");
   command->callback([&options] { options.command = Command::serve; });
 }
 

@@ -4,6 +4,7 @@
 #include "rpc/program/commands.hpp"
 #include "rpc/program/logging.hpp"
 #include "rpc/program/opened.hpp"
+#include "rpc/program/network/serve_http.hpp"
 #include "rpc/protocol/envelope.hpp"
 #include "rpc/transport/stdio.hpp"
 
@@ -115,6 +116,10 @@ ExitCode serve(const Options& options) {
         // It stays locked, and the call says so.
       }
     });
+  }
+  if (options.http_port) {
+    const HttpHooks hooks{[&] { opened.desk().lock_if_idle(); }, stop.descriptor()};
+    return serve_http(options, opened, service, log, hooks);
   }
   Stdio stdio;
   stdio.idle = [&] { opened.desk().lock_if_idle(); };

@@ -74,8 +74,6 @@ TEST_CASE("a session says what its caller may do, and another protocol is refuse
   CHECK(path_of(unchecked) == "/token");
   CHECK(unchecked.error().faults.front().got.empty());
   CHECK(path_of(fixture.call("session.open", R"({"once":"hunting"})")) == "/once");
-  fixture.caller.by_token = true;
-  CHECK(codes_of(fixture.call("session.open", R"({"token":"hunting"})")) == "answered");
   fixture.caller.scope = Scope::viewer;
   fixture.desk->lock();
   CHECK(fixture.ok("session.open", "{}") == R"({"scope":"viewer","locked":true,"protocol":1})");

@@ -2,7 +2,9 @@
 
 #include "core/ledger/log/log.hpp"
 #include "core/reference/edition.hpp"
+#include "core/service/admission.hpp"
 #include "core/service/call.hpp"
+#include "core/service/methods/ledger/changes.hpp"
 
 #include <algorithm>
 
@@ -86,6 +88,33 @@ constexpr std::int64_t findings_a_call_max = 100;
   return ScopeWord::none;
 }
 
+[[nodiscard]] std::optional<std::string_view> if_sent(const std::optional<wire::Name>& name) {
+  return name ? std::optional<std::string_view>(name->text) : std::nullopt;
+}
+
+[[nodiscard]] Result<void> admit(Context& context, const SessionOpenParams& params, SessionOpenResult& result) {
+  if (params.token && params.once) {
+    return wire::Fault{"value.all_or_one", "", "token or once, not both"};
+  }
+  if (context.admission == nullptr) {
+    // Never taken as if it had been checked: a caller would believe that it guards something.
+    if (params.token || params.once) {
+      return wire::Fault{"token.unwanted", params.token ? "/token" : "/once", "no token"};
+    }
+    return {};
+  }
+  const auto admitted = context.admission->enter(if_sent(params.token), if_sent(params.once));
+  if (!admitted) {
+    return admitted.error();
+  }
+  context.caller = admitted->caller;
+  result.expires_at = admitted->expires_at;
+  if (admitted->token) {
+    result.token = wire::Name{*admitted->token};
+  }
+  return {};
+}
+
 [[nodiscard]] AnyCount count_of(std::size_t value) { return {static_cast<std::int64_t>(value)}; }
 
 }  // namespace
@@ -122,10 +151,6 @@ Result<HealthResult> health_check(Context& context, const NoParams& /*params*/) 
 
 Result<SessionOpenResult> session_open(Context& context, const SessionOpenParams& params) {
   Desk& desk = *context.desk;
-  // Never taken as if it had been checked: a caller would believe that it guards something.
-  if (!context.caller.by_token && (params.token || params.once)) {
-    return wire::Fault{"token.unwanted", params.token ? "/token" : "/once", "no token"};
-  }
   if (params.protocol && (params.protocol->steps < protocol_oldest || params.protocol->steps > protocol_newest)) {
     return wire::Fault("protocol.version", "/protocol", std::to_string(protocol_oldest) + " to " + std::to_string(protocol_newest),
                        std::to_string(params.protocol->steps))
@@ -140,13 +165,25 @@ Result<SessionOpenResult> session_open(Context& context, const SessionOpenParams
     }
   }
   SessionOpenResult result;
+  if (auto good = admit(context, params, result); !good) {
+    return good.error();
+  }
   result.scope = word_of(context.caller.scope);
   result.locked = desk.locked();
+  // Where nothing is told of changes there is nothing to go on from.
+  if (context.admission != nullptr && !desk.locked() && context.caller.scope != Scope::sync) {
+    result.cursor = change_cursor(desk);
+  }
   result.protocol.steps = params.protocol ? params.protocol->steps : protocol_newest;
   return result;
 }
 
-Result<SessionEndResult> session_end(Context& /*context*/, const NoParams& /*params*/) { return SessionEndResult{true}; }
+Result<SessionEndResult> session_end(Context& context, const NoParams& /*params*/) {
+  if (context.admission != nullptr) {
+    context.admission->leave();
+  }
+  return SessionEndResult{true};
+}
 
 Result<UnlockResult> ledger_unlock(Context& context, const UnlockParams& params) {
   Desk& desk = *context.desk;

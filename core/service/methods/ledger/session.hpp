@@ -74,7 +74,7 @@ enum class ScopeWord { none, examiner, kiosk, viewer, sync };
 BOOST_DESCRIBE_ENUM(ScopeWord, none, examiner, kiosk, viewer, sync)
 
 struct SessionOpenParams {
-  std::optional<wire::Name> token;  // both are the carrier's to check; refused where it takes none (stdio has --scope)
+  std::optional<wire::Name> token;  // one of the two, where the carrier needs a proof; refused where it takes none (stdio has --scope)
   std::optional<wire::Name> once;
   std::optional<wire::Name> client;
   std::optional<wire::Count<0, 9999>> protocol;
@@ -85,11 +85,13 @@ struct SessionOpenResult {
   ScopeWord scope{};
   std::optional<model::Instant> expires_at;
   bool locked = false;
-  std::optional<wire::Name> cursor;
+  std::optional<wire::Remark> cursor;  // for changes.read; only while unlocked
   wire::Count<0, 9999> protocol;
+  std::optional<wire::Name> token;  // traded for the one-time code; shown this once
 };
-BOOST_DESCRIBE_STRUCT(SessionOpenResult, (), (scope, expires_at, locked, cursor, protocol))
-// No scope, also while locked. Faults: protocol.version (with oldest and newest), examiner.unknown, token.unwanted.
+BOOST_DESCRIBE_STRUCT(SessionOpenResult, (), (scope, expires_at, locked, cursor, protocol, token))
+// No scope, also while locked. Faults: protocol.version (with oldest and newest), examiner.unknown, value.all_or_one,
+// token.unwanted and those of Admission. From then on the caller of this context is the one that was let in.
 [[nodiscard]] Result<SessionOpenResult> session_open(Context& context, const SessionOpenParams& params);
 
 struct SessionEndResult {
