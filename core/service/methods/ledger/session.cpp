@@ -1,5 +1,7 @@
 #include "core/service/methods/ledger/session.hpp"
 
+#include "core/service/methods/exam/finding.hpp"
+
 #include "core/ledger/log/log.hpp"
 #include "core/reference/edition.hpp"
 #include "core/service/admission.hpp"
@@ -13,7 +15,6 @@ namespace limbledger::service {
 namespace {
 
 constexpr std::int64_t batch_calls_max = 100;
-constexpr std::int64_t findings_a_call_max = 100;
 
 // The newest row and the one before it, so that its hash is computed and not taken at its word.
 [[nodiscard]] Result<void> read_back(ledger::LogStore& store, const model::ClinicId& clinic, const ledger::Head& head) {
@@ -134,12 +135,12 @@ Result<HealthResult> health_check(Context& context, const NoParams& /*params*/) 
     result.store.fault = model::Word{read.error().faults.front().code};
   }
   if (const auto& damage = desk.damage()) {
-    result.store.damage = StoreDamage{count(damage->count), model::Word{damage->code}};
+    result.store.damage = StoreDamage{count_of(damage->count), model::Word{damage->code}};
   }
   result.protocol = {{protocol_oldest}, {protocol_newest}};
   result.edition = desk.edition().id();
   result.limits = {count_of(wire::message_bytes_max), count_of(wire::depth_max_default),  {batch_calls_max},
-                   {findings_a_call_max},          count_of(wire::Name::wire_rule.length_max), count_of(wire::Remark::wire_rule.length_max),
+                   count_of(findings_a_call_max),          count_of(wire::Name::wire_rule.length_max), count_of(wire::Remark::wire_rule.length_max),
                    count_of(wire::LongText::wire_rule.length_max)};
   result.ledger_kind = static_cast<LedgerKindWord>(desk.kind());
   for (const std::string& label : desk.labels()) {
