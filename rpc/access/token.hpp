@@ -4,9 +4,7 @@
 #pragma once
 
 #include "core/ledger/world.hpp"
-#include "core/model/time.hpp"
-#include "core/service/context.hpp"
-#include "core/wire/fault.hpp"
+#include "core/service/admission.hpp"
 
 #include <array>
 #include <string>

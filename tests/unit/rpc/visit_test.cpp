@@ -73,6 +73,7 @@ struct Line {
 TEST_CASE("a good head is taken, and each bad one has its status and code") {
   House house;
   const std::string bearer = "Bearer " + house.token;
+  const std::string basic = "Basic " + house.token;
   const auto with = [&](auto&& change) {
     HttpHead head = good_head();
     head.authorization = bearer;
@@ -97,7 +98,7 @@ TEST_CASE("a good head is taken, and each bad one has its status and code") {
   CHECK(with([](HttpHead& h) { h.content_type.reset(); }) == "415 http.content_type");
   CHECK(with([](HttpHead& h) { h.authorization = "Bearer wrong"; }) == "401 token.unknown");
   CHECK(with([&](HttpHead& h) { h.authorization = house.token; }) == "401 token.unknown");
-  CHECK(with([&](HttpHead& h) { h.authorization = "Basic " + house.token; }) == "401 token.unknown");
+  CHECK(with([&](HttpHead& h) { h.authorization = basic; }) == "401 token.unknown");
   CHECK(with([](HttpHead& h) { h.ambiguous = true; }) == "400 http.request");
   house.desk.world.pass(token_ms);
   CHECK(with([](HttpHead&) {}) == "401 token.expired");
