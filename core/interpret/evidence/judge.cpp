@@ -131,7 +131,8 @@ void name_hypothesis(JudgedHypothesis& judged) {
 [[nodiscard]] bool worth_naming(const Choice& choice) {
   return !choice.kept.empty() || !choice.direction.empty() ||
          std::any_of(choice.left_out.begin(), choice.left_out.end(), [](const auto& one) {
-           return one.second != "incomplete" && one.second != "not_counted" && one.second != "not_asked" && one.second != "in_prior";
+           constexpr std::string_view silent[] = {"incomplete", "not_counted", "not_asked", "in_prior", "pain_not_recorded"};
+           return std::find(std::begin(silent), std::end(silent), one.second) == std::end(silent);
          });
 }
 
@@ -210,12 +211,15 @@ std::vector<JudgedHypothesis> judge_hypotheses(const View& view, const std::vect
 
 bool minimum_recorded(const View& view, model::Side side) {
   bool any = false;
+  const auto age = view.age_on_exam();
   for (const model::Sequence& sequence : view.edition().sequences()) {
     if (!(sequence.complaint == view.exam().complaint)) {
       continue;
     }
     for (const model::SequenceStep& step : sequence.steps) {
-      if (!step.minimum || !*step.minimum) {
+      // An age that is not known may be under the limit.
+      const bool for_the_young = step.minimum_under && (!age || age->low < step.minimum_under->steps);
+      if (!(step.minimum && *step.minimum) && !for_the_young) {
         continue;
       }
       any = true;
