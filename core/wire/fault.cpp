@@ -89,9 +89,9 @@ constexpr std::array codes{
     FaultCode{"token.expired", denied, false, "the token has expired", "open a new session"},
     FaultCode{"token.missing", denied, false, "a token is needed", "open a session first"},
     FaultCode{"token.scope", denied, false, "the token does not allow this method", "use a token with the scope shown"},
+    FaultCode{"token.unknown", denied, false, "this token or code is not of this launch, or was used up", "read sidecar.json again"},
     FaultCode{"token.unwanted", refused, false, "no token is taken here, and the one sent was not looked at",
               "leave token and once out; on the standard input the program's option --scope says who calls"},
-    FaultCode{"token.unknown", denied, false, "this token or code is not of this launch, or was used up", "read sidecar.json again"},
     FaultCode{"value.all_or_one", refused, false, "exactly one way of giving the value is needed", "send one of the members listed"},
     FaultCode{"value.control_character", shape, false, "a text holds a control character", "remove it"},
     FaultCode{"value.date", shape, false, "not a calendar date", "send 1971, 1971-05 or 1971-05-12"},
@@ -111,6 +111,7 @@ constexpr std::array codes{
     FaultCode{"value.why", refused, false, "this reason needs a detail", "say why in detail"},
     FaultCode{"websocket.binary", envelope, false, "a binary message", "send JSON as a text message"},
 };
+static_assert(std::is_sorted(codes.begin(), codes.end(), [](const FaultCode& a, const FaultCode& b) { return a.code < b.code; }), "codes are found by halving");
 
 }  // namespace
 

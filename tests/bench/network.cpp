@@ -246,7 +246,7 @@ int run() {
     return 1;
   }
   rpc::Tokens tokens(world);
-  rpc::Visits visits(service, tokens, listener->port(), nullptr);
+  rpc::Visits visits(service, tokens, listener->port());
   const std::string token = tokens.make({service::Scope::examiner, std::nullopt}).text;
   std::array<int, 2> stop{};
   if (::pipe(stop.data()) != 0) {

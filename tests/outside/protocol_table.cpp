@@ -27,7 +27,7 @@ int serve_network(const rpc::Service& service, std::uint16_t wanted) {
   }
   rpc::MachineWorld world;
   rpc::Tokens tokens(world);
-  rpc::Visits visits(service, tokens, listener->port(), nullptr);
+  rpc::Visits visits(service, tokens, listener->port());
   std::cout << listener->port() << std::endl;
   listener->run([&] { return visits.begin(); }, 0, nullptr, 1000);
   return 0;

@@ -27,7 +27,7 @@ class Running {
     listener = Listener::open(0, limits, why);
     REQUIRE_MESSAGE(listener != nullptr, why);
     REQUIRE(::pipe(stop.data()) == 0);
-    visits = std::make_unique<Visits>(service, tokens, listener->port(), nullptr);
+    visits = std::make_unique<Visits>(service, tokens, listener->port());
     token = tokens.make({Scope::examiner, std::nullopt}).text;
     context.caller.scope = Scope::none;
     thread = std::thread([this] { listener->run([this] { return visits->begin(); }, stop[0], nullptr, 1000); });
