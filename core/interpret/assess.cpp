@@ -1,5 +1,6 @@
 #include "core/interpret/assess.hpp"
 
+#include "core/interpret/evidence/judge.hpp"
 #include "core/interpret/motion/difference.hpp"
 #include "core/interpret/motion/norm.hpp"
 #include "core/interpret/rules/disagree.hpp"
@@ -15,11 +16,12 @@ namespace {
 struct All {
   std::vector<Judged> motion;
   std::vector<JudgedRule> rules;
+  std::vector<JudgedHypothesis> hypotheses;
   std::vector<Contradiction> contradictions;
 };
 
-// Alerts first, then what the findings say, then the rules: a rule never lowers an alert.
-[[nodiscard]] All judge_all(const View& view, std::span<const model::Exam> earlier) {
+// Alerts first, then what the findings say, then the rules, then the evidence: a rule never lowers an alert.
+[[nodiscard]] All judge_all(const View& view, std::span<const model::Exam> earlier, const AssessAsk& ask) {
   All all;
   const std::vector<Reading> readings = read_motions(view);
   all.motion = judge_norms(view, readings);
@@ -35,6 +37,7 @@ struct All {
     }
   }
   mark_disagreement(all.rules);
+  all.hypotheses = judge_hypotheses(view, ask.priors);
   all.contradictions = motion_contradictions(view, readings);
   return all;
 }
@@ -49,7 +52,7 @@ struct All {
 Assessment assess(const model::Exam& exam, const std::optional<model::Person>& person, std::span<const model::Exam> earlier,
                   const reference::Edition& edition, const AssessAsk& ask) {
   const View view(exam, person, edition, ask.as_of);
-  All all = judge_all(view, earlier);
+  All all = judge_all(view, earlier, ask);
   Assessment assessment;
   assessment.edition = edition.id();
   assessment.as_of = ask.as_of;
@@ -64,6 +67,13 @@ Assessment assess(const model::Exam& exam, const std::optional<model::Person>& p
       assessment.statements.push_back(std::move(judged.statement));
     }
   }
+  for (JudgedHypothesis& judged : all.hypotheses) {
+    // Bands come after the minimum set, or when they are asked for.
+    const bool given = !ask.only.empty() || minimum_recorded(view, *judged.result.side);
+    if (given && wanted(ask, "hypotheses", judged.result.hypothesis.text)) {
+      assessment.hypotheses.push_back(std::move(judged.result));
+    }
+  }
   for (Contradiction& contradiction : all.contradictions) {
     if (wanted(ask, "contradictions", contradiction.contradiction.text)) {
       assessment.contradictions.push_back(std::move(contradiction));
@@ -75,7 +85,7 @@ Assessment assess(const model::Exam& exam, const std::optional<model::Person>& p
 Result<Working> explain(const model::Exam& exam, const std::optional<model::Person>& person, std::span<const model::Exam> earlier,
                         const reference::Edition& edition, const AssessAsk& ask, const model::StatementId& statement) {
   const View view(exam, person, edition, ask.as_of);
-  All all = judge_all(view, earlier);
+  All all = judge_all(view, earlier, ask);
   std::vector<Working*> found;
   for (Judged& judged : all.motion) {
     if (judged.statement.statement == statement) {
@@ -87,13 +97,18 @@ Result<Working> explain(const model::Exam& exam, const std::optional<model::Pers
       found.push_back(&judged.working);
     }
   }
+  for (JudgedHypothesis& judged : all.hypotheses) {
+    if (judged.working.statement == statement || judged.result.hypothesis.text == statement.text) {
+      found.push_back(&judged.working);
+    }
+  }
   if (found.size() == 1) {
     return std::move(*found.front());
   }
   if (found.empty()) {
-    return wire::Fault{"statement.unknown", "/statement", "a statement or rule of this assessment"};
+    return wire::Fault{"statement.unknown", "/statement", "a statement, rule or hypothesis of this assessment"};
   }
-  return wire::Fault{"statement.unknown", "/statement", "the rule's name with its side, such as " + found.front()->statement.text};
+  return wire::Fault{"statement.unknown", "/statement", "the name with its side, such as " + found.front()->statement.text};
 }
 
 }  // namespace limbledger::interpret

@@ -3,6 +3,7 @@
 // findings were entered; exchanging left and right exchanges the answer and changes nothing else.
 #pragma once
 
+#include "core/interpret/assess_ask.hpp"
 #include "core/interpret/statement.hpp"
 #include "core/model/exam/exam.hpp"
 #include "core/model/person.hpp"
@@ -15,17 +16,11 @@
 
 namespace limbledger::interpret {
 
-struct AssessAsk {
-  model::PartialDate as_of;       // the day to judge by where the exam has no time of its own
-  std::vector<std::string> only;  // names or beginnings of names (rules, rule.ottawa_knee, motion.norm); empty: all
-  std::optional<wire::Name> saw;  // digest of the entries that were read, handed through
-};
-
 [[nodiscard]] Assessment assess(const model::Exam& exam, const std::optional<model::Person>& person, std::span<const model::Exam> earlier,
                                 const reference::Edition& edition, const AssessAsk& ask);
 
-// The working of one statement ("motion.norm:knee.flexion_passive:left") or rule ("rule.ottawa_knee:left", or without the
-// side where it ran once). Faults: statement.unknown.
+// The working of one statement ("motion.norm:knee.flexion_passive:left"), rule ("rule.ottawa_knee:left", or without the
+// side where it ran once) or hypothesis ("condition.acl_tear:left"). Faults: statement.unknown.
 [[nodiscard]] Result<Working> explain(const model::Exam& exam, const std::optional<model::Person>& person, std::span<const model::Exam> earlier,
                                       const reference::Edition& edition, const AssessAsk& ask, const model::StatementId& statement);
 

@@ -1,6 +1,7 @@
 #include "core/reference/edition.hpp"
 
 #include "core/reference/embedded.hpp"
+#include "core/reference/evidence/load.hpp"
 #include "core/reference/facts.hpp"
 #include "core/wire/read.hpp"
 
@@ -85,12 +86,14 @@ Result<std::unique_ptr<const Edition>> Edition::load(const EditionTexts& texts) 
   facts.errors = read_file<ErrorFile>(texts.errors, faults).errors;
   facts.sources = read_file<SourceFile>(texts.sources, faults).sources;
   facts.concerns = read_file<ConcernFile>(texts.concerns, faults).concerns;
+  Evidence evidence = read_evidence(texts.evidence, faults);
   // What names nothing because its file did not read would only hide the first cause.
   if (faults.empty()) {
     check_catalogue(facts, faults);
     check_sequences(facts, faults);
     turn_norms(facts, faults);
     check_motion(facts, faults);
+    check_evidence(evidence, facts, faults);
   }
   if (!faults.empty()) {
     return wire::Refusal(std::move(faults));
@@ -104,6 +107,7 @@ Result<std::unique_ptr<const Edition>> Edition::load(const EditionTexts& texts) 
   edition->errors_ = std::move(facts.errors);
   edition->sources_ = std::move(facts.sources);
   edition->concerns_ = std::move(facts.concerns);
+  edition->evidence_ = std::move(evidence);
   for (std::size_t i = 0; i < edition->items_.size(); ++i) {
     edition->item_at_.emplace(edition->items_[i].item, i);
   }
@@ -155,6 +159,11 @@ const Edition* built_in_edition() {
     texts.errors = embedded("motion/errors.json");
     texts.sources = embedded("sources.json");
     texts.concerns = embedded("concerns.json");
+    texts.evidence.accuracy = embedded("evidence/accuracy.json");
+    texts.evidence.pretest = embedded("evidence/pretest.json");
+    texts.evidence.conditions = embedded("evidence/conditions.json");
+    texts.evidence.settings = embedded("evidence/settings.json");
+    texts.evidence.groups = embedded("evidence/groups.json");
     auto loaded = Edition::load(texts);
     return loaded ? std::move(*loaded) : nullptr;
   }();

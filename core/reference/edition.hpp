@@ -6,6 +6,7 @@
 #include "core/model/check.hpp"
 #include "core/model/item.hpp"
 #include "core/model/person.hpp"
+#include "core/reference/evidence/rows.hpp"
 
 #include <map>
 #include <memory>
@@ -92,6 +93,7 @@ struct EditionTexts {
   std::string_view errors;     // {"errors":[...]}
   std::string_view sources;    // {"sources":[...]}
   std::string_view concerns;   // {"concerns":[...]}
+  EvidenceTexts evidence{};    // all empty: an edition without hypotheses
 };
 
 class Edition {
@@ -110,6 +112,7 @@ class Edition {
   [[nodiscard]] std::span<const model::Concern> concerns() const { return concerns_; }
   [[nodiscard]] std::span<const NormRow> norms() const { return norms_; }
   [[nodiscard]] std::span<const ErrorRow> errors() const { return errors_; }
+  [[nodiscard]] const Evidence& evidence() const { return evidence_; }
   [[nodiscard]] model::CatalogueView catalogue() const;
 
  private:
@@ -122,6 +125,7 @@ class Edition {
   std::vector<ErrorRow> errors_;
   std::vector<Source> sources_;
   std::vector<model::Concern> concerns_;
+  Evidence evidence_;
   std::map<model::ItemId, std::size_t> item_at_;
 };
 

@@ -1,5 +1,6 @@
 #include "core/report/page.hpp"
 
+#include "core/report/page_evidence.hpp"
 #include "core/report/page_judged.hpp"
 #include "core/report/text.hpp"
 
@@ -56,6 +57,7 @@ class Page {
     not_done();
     support();
     rules();
+    hypotheses();
     not_examined();
     signature();
     return out_;
@@ -314,6 +316,17 @@ class Page {
     return std::any_of(rule.inputs.begin(), rule.inputs.end(), [&](const interpret::RuleInput& input) {
       return input.input == settle.input && input.state.text == "not_asked";
     });
+  }
+
+  void hypotheses() {
+    if (assessment_.hypotheses.empty()) {
+      return;
+    }
+    title("page.hypotheses");
+    for (const interpret::Hypothesis& hypothesis : assessment_.hypotheses) {
+      line(hypothesis_text(hypothesis, words_, edition_), bullet);
+    }
+    line(say("page.not_exclusive"));
   }
 
   // The other side, the joints around, and what a rule still asks for; the rest was no part of the visit.

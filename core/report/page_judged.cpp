@@ -192,7 +192,7 @@ std::vector<std::string> rule_lines(const RuleResult& rule, const model::Exam& e
   std::vector<std::string> lines{outcome_line(rule, exam, words) + "."};
   if (rule.outcome == interpret::Outcome::positive) {
     const model::StatementId id{rule.rule.text + ":" + std::string(wire::type_of<model::Side>().words[static_cast<std::size_t>(rule.side)])};
-    const auto working = interpret::explain(exam, person, {}, edition, {as_of, {}, std::nullopt}, id);
+    const auto working = interpret::explain(exam, person, {}, edition, {as_of, {}, std::nullopt, {}}, id);
     std::vector<std::string> met;
     constexpr std::string_view is_met = ": met";
     for (const wire::Name& line : working ? working->lines : std::vector<wire::Name>{}) {

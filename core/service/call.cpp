@@ -52,14 +52,23 @@ Result<std::string> call(std::span<const Method> table, Context& context, std::s
     return wire::Fault{"method.unknown", "", near.empty() ? "a method that rpc.discover lists" : "perhaps " + std::string(near)};
   }
   if (!row->scopes.allows(context.caller.scope)) {
-    return wire::Fault{"token.scope", "", "a token that may call this method"};
+    return context.caller.scope == Scope::none ? wire::Fault{"token.missing", "", "a token, or session.open first"}
+                                               : wire::Fault{"token.scope", "", "a token that may call this method"};
   }
-  // Asking after its health does not keep an unlocked ledger open.
-  if (context.desk != nullptr && !row->scopes.open) {
+  if (context.desk != nullptr) {
+    context.desk->lock_if_idle();
+  }
+  // Only what reads or writes records needs it unlocked, and only that keeps it open.
+  if (context.desk != nullptr && !row->while_locked) {
+    context.desk->wake_if_asleep();
+    if (context.desk->locked()) {
+      return wire::Fault{"ledger.locked", "", "an unlocked ledger"};
+    }
     context.desk->touch();
-  }
-  if (context.desk != nullptr && !row->while_locked && context.desk->locked()) {
-    return wire::Fault{"ledger.locked", "", "an unlocked ledger"};
+    // The printed code is nobody: whoever found the paper must not write into somebody's record.
+    if (row->writes && context.desk->examiner_key() == nullptr) {
+      return wire::Fault{"examiner.needed", "", "a ledger unlocked with an examiner's passphrase"};
+    }
   }
   return row->invoke(context, document, params);
 }

@@ -12,8 +12,9 @@ namespace limbledger::service {
 inline constexpr int protocol_oldest = 1;
 inline constexpr int protocol_newest = 1;
 
-// Checks in this order: the method exists (method.unknown), the scope allows it (token.scope), the ledger is unlocked where
-// it must be (ledger.locked), the params fit. `params` may be null for none. Paths in faults start at the params.
+// Checks in this order: the method exists (method.unknown), the scope allows it (token.missing, token.scope), the ledger is
+// unlocked where it must be (ledger.locked) and by a named examiner where something is written (examiner.needed), the params
+// fit. `params` may be null for none. Paths in faults start at the params.
 [[nodiscard]] Result<std::string> call(std::span<const Method> table, Context& context, std::string_view method, const wire::Document& document,
                                        const wire::Node* params);
 

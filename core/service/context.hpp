@@ -16,6 +16,7 @@ class Edition;
 
 namespace limbledger::service {
 
+class Admission;
 class Desk;
 
 // Who may call what. A set of scopes is a sum of these bits.
@@ -30,6 +31,7 @@ struct Context {
   Desk* desk = nullptr;
   const reference::Edition* edition = nullptr;
   Caller caller;
+  Admission* admission = nullptr;  // none where the carrier is itself the proof
 };
 
 }  // namespace limbledger::service

@@ -3,6 +3,7 @@
 #include "core/ledger/fold/records.hpp"
 #include "core/ledger/keys/keyring.hpp"
 #include "core/ledger/log/log.hpp"
+#include "core/service/watched_store.hpp"
 
 #include <algorithm>
 
@@ -59,13 +60,19 @@ struct Backoff {
 }  // namespace
 
 struct Desk::Inside {
-  ledger::LogStore* store = nullptr;
+  explicit Inside(ledger::LogStore& of) : store(of) {}
+
+  WatchedStore store;
   ledger::World* world = nullptr;
   const reference::Edition* edition = nullptr;
   ledger::Keyring keyring;
   model::ClinicId clinic;
   ledger::Purpose purpose = ledger::Purpose::record;
   std::int64_t used_up_ms = 0;
+  std::optional<ledger::Bytes> unkept_backoff;  // where the store could not take it
+  bool asleep = false;  // locked by idleness
+  std::function<void()> wake;
+  std::optional<FoundDamage> damage;
 
   std::unique_ptr<ledger::Log> log;
   std::unique_ptr<ledger::Records> records;
@@ -81,8 +88,7 @@ Result<std::unique_ptr<Desk>> Desk::open(ledger::LogStore& store, ledger::World&
   if (!ledger::prepare_sealing()) {
     return wire::Fault{"internal.failure", "", "the sealing library"};
   }
-  auto inside = std::make_unique<Inside>();
-  inside->store = &store;
+  auto inside = std::make_unique<Inside>(store);
   inside->world = &world;
   inside->edition = &edition;
   auto parsed = ledger::Keyring::from_bytes(keyring);
@@ -95,7 +101,7 @@ Result<std::unique_ptr<Desk>> Desk::open(ledger::LogStore& store, ledger::World&
     return heads.error();
   }
   if (heads->newest.empty()) {
-    return wire::Fault{"ledger.none", "", "a ledger with its first entries"};
+    return wire::Fault{"ledger.missing", "", "a ledger with its first entries"};
   }
   const auto first = store.read(heads->newest.front().replica, 1, 1, 1);
   if (!first) {
@@ -117,16 +123,20 @@ bool Desk::locked() const { return inside_->log == nullptr; }
 
 Result<model::ExaminerId> Desk::unlock(std::string_view who, std::string_view passphrase) {
   Inside& in = *inside_;
-  const auto heads = in.store->heads();
+  const auto heads = in.store.heads();
   if (!heads) {
     return heads.error();
   }
-  Backoff backoff = Backoff::from(heads->meta);
+  ledger::Meta kept = heads->meta;
+  if (in.unkept_backoff) {
+    kept[std::string(backoff_name)] = *in.unkept_backoff;
+  }
+  Backoff backoff = Backoff::from(kept);
   const ledger::Reading now = in.world->now();
   if (backoff.failures > 0 && backoff.next_ms - now.wall_ms > wait_ms_max) {
     // The clock was set back: the wait begins anew, or it would last as long as the clock is wrong.
     backoff.next_ms = now.wall_ms + wait_ms_max;
-    static_cast<void>(in.store->append({}, {}, {{std::string(backoff_name), backoff.to_bytes()}}));
+    static_cast<void>(in.store.append({}, {}, {{std::string(backoff_name), backoff.to_bytes()}}));
   }
   const std::int64_t wait_ms = std::min(backoff.next_ms - now.wall_ms, wait_ms_max);
   if (backoff.failures > 0 && wait_ms > 0) {
@@ -142,7 +152,7 @@ Result<model::ExaminerId> Desk::unlock(std::string_view who, std::string_view pa
     return wire::Fault{"examiner.unknown", "/examiner", "an examiner of this device"};
   }
   auto opened = in.keyring.open_passphrase(passphrase, wanted);
-  if (!opened && !wanted) {
+  if (!opened && opened.error().faults.front().code == "ledger.passphrase") {
     if (const auto code = ledger::RecoveryCode::from_text(passphrase)) {
       opened = in.keyring.open_code(*code);
     }
@@ -152,14 +162,16 @@ Result<model::ExaminerId> Desk::unlock(std::string_view who, std::string_view pa
       // 1, 2, 4 ... 60 seconds; a store that cannot be written still answers.
       backoff.next_ms = now.wall_ms + std::min<std::int64_t>(1000LL << std::min<std::uint32_t>(backoff.failures, 6), wait_ms_max);
       ++backoff.failures;
-      static_cast<void>(in.store->append({}, {}, {{std::string(backoff_name), backoff.to_bytes()}}));
+      const bool stored = in.store.append({}, {}, {{std::string(backoff_name), backoff.to_bytes()}}).has_value();
+      in.unkept_backoff = stored ? std::nullopt : std::optional(backoff.to_bytes());
     }
     return opened.error();
   }
   if (backoff.failures > 0) {
-    static_cast<void>(in.store->append({}, {}, {{std::string(backoff_name), {}}}));
+    const bool stored = in.store.append({}, {}, {{std::string(backoff_name), {}}}).has_value();
+    in.unkept_backoff = stored ? std::nullopt : std::optional<ledger::Bytes>(std::in_place);
   }
-  auto log = ledger::Log::open(*in.store, *in.world, identity_of(in.clinic, opened->vault), &ledger::list_row);
+  auto log = ledger::Log::open(in.store, *in.world, identity_of(in.clinic, opened->vault), &ledger::list_row);
   if (!log) {
     return log.error();
   }
@@ -172,12 +184,21 @@ Result<model::ExaminerId> Desk::unlock(std::string_view who, std::string_view pa
     // On a full disk the key stays unpublished until the next start; reading goes on.
     static_cast<void>(in.log->introduce_examiner(in.examiner, *in.examiner_key));
   }
+  in.damage.reset();
+  if (const auto& damage = in.log->damage(); !damage.empty()) {
+    in.damage = FoundDamage{damage.size(), damage.front().code};
+  }
   in.used_up_ms = in.world->now().up_ms;
+  in.asleep = false;
   return in.examiner;
 }
 
 void Desk::lock() {
-  if (!inside_ || locked()) {
+  if (!inside_) {
+    return;
+  }
+  inside_->asleep = false;
+  if (locked()) {
     return;
   }
   static_cast<void>(inside_->records->save());  // local and made anew when missing
@@ -187,15 +208,27 @@ void Desk::lock() {
   inside_->examiner = {};
 }
 
-void Desk::touch() {
-  const std::int64_t now = inside_->world->now().up_ms;
-  if (!locked() && now - inside_->used_up_ms > idle_ms) {
+void Desk::lock_if_idle() {
+  if (!locked() && inside_->world->now().up_ms - inside_->used_up_ms >= idle_ms) {
     lock();
+    inside_->asleep = true;
   }
-  inside_->used_up_ms = now;
 }
 
-model::Instant Desk::locks_at() { return {inside_->world->now().wall_ms + idle_ms}; }
+void Desk::touch() { inside_->used_up_ms = inside_->world->now().up_ms; }
+
+void Desk::wakes_by(std::function<void()> wake) { inside_->wake = std::move(wake); }
+
+void Desk::wake_if_asleep() {
+  if (inside_->asleep && inside_->wake) {
+    inside_->wake();
+  }
+}
+
+model::Instant Desk::locks_at() {
+  const ledger::Reading now = inside_->world->now();
+  return {now.wall_ms + inside_->used_up_ms + idle_ms - now.up_ms};
+}
 
 LedgerKind Desk::kind() const {
   switch (inside_->purpose) {
@@ -230,13 +263,30 @@ std::string Desk::label_of(const model::ExaminerId& examiner) const {
   return {};
 }
 
-ledger::LogStore& Desk::store() { return *inside_->store; }
+ledger::LogStore& Desk::store() { return inside_->store; }
+
+bool Desk::takes_writes() { return inside_->store.takes_writes(inside_->world->now().up_ms); }
+
+const std::optional<FoundDamage>& Desk::damage() const { return inside_->damage; }
+
+void Desk::note_verified(std::size_t count, std::string_view first_code) {
+  if (count != 0) {
+    inside_->damage = FoundDamage{count, std::string(first_code)};
+  } else if (locked() || inside_->log->damage().empty()) {
+    inside_->damage.reset();
+  }
+}
+
 ledger::World& Desk::world() { return *inside_->world; }
 const reference::Edition& Desk::edition() const { return *inside_->edition; }
 ledger::Log& Desk::log() { return *inside_->log; }
 ledger::Records& Desk::records() { return *inside_->records; }
 const model::ExaminerId& Desk::examiner() const { return inside_->examiner; }
 const ledger::SignKey* Desk::examiner_key() const { return inside_->examiner_key ? &*inside_->examiner_key : nullptr; }
+
+bool spend_passphrase(std::uint32_t argon_passes, std::uint32_t argon_kib) {
+  return ledger::prepare_sealing() && ledger::spend({argon_passes, argon_kib});
+}
 
 Result<MadeLedger> make_ledger(ledger::LogStore& store, ledger::World& world, const NewLedger& wanted) {
   const auto heads = store.heads();
@@ -286,7 +336,7 @@ Result<MadeLedger> make_ledger(ledger::LogStore& store, ledger::World& world, co
   made.examiner.bytes = ledger::object_of(clinic, ledger::ObjectType::examiner, request, 0).bytes;
   ledger::Secret32 examiner_seed;
   world.random(examiner_seed.room());
-  ledger::Secret32 master;
+  ledger::LockedSecret32 master;
   world.random(master.room());
   ledger::Keyring keyring;
   const ledger::SlotCost cost{wanted.argon_passes, wanted.argon_kib};

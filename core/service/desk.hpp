@@ -8,6 +8,7 @@
 #include "core/model/time.hpp"
 #include "core/wire/fault.hpp"
 
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -47,6 +48,14 @@ struct MadeLedger {
 // Writes the first entries (INTRO, the first examiner) into an empty store and gives back the keyring's file.
 [[nodiscard]] Result<MadeLedger> make_ledger(ledger::LogStore& store, ledger::World& world, const NewLedger& wanted);
 
+struct FoundDamage {
+  std::size_t count = 0;
+  std::string code;  // of the first
+};
+
+// Does the work of one unlocking at this cost, to be timed by who has a clock. False where memory does not suffice.
+[[nodiscard]] bool spend_passphrase(std::uint32_t argon_passes, std::uint32_t argon_kib);
+
 class Desk {
  public:
   // `keyring` is the content of the keyring's file. Faults: entry.format.
@@ -57,11 +66,19 @@ class Desk {
   Desk& operator=(const Desk&) = delete;
 
   [[nodiscard]] bool locked() const;
-  // `who` is an examiner's label or id; empty where there is only one. Faults: ledger.passphrase, ledger.wait, examiner.unknown.
+  // `who` is an examiner's label or id; empty where there is only one. The printed code opens whoever is named, and gives
+  // the zero id: it stands for no examiner. Faults: ledger.passphrase, ledger.wait, examiner.unknown.
   [[nodiscard]] Result<model::ExaminerId> unlock(std::string_view who, std::string_view passphrase);
+  // On purpose: a demonstration does not open again by itself.
   void lock();
-  // To be told before every call: locks when nothing was asked for longer than `idle_ms`.
+  // Locks when no record was read or written for `idle_ms`. To be told before every call, and now and then while none comes.
+  void lock_if_idle();
+  // To be told of every call of a person that reads or writes records; nothing else counts as use.
   void touch();
+  // What opens a ledger that fell asleep, where nobody need be asked (a demonstration).
+  void wakes_by(std::function<void()> wake);
+  // Called before a record is wanted: opens the ledger so when it was idleness that locked it.
+  void wake_if_asleep();
   static constexpr std::int64_t idle_ms = 15 * 60 * 1000;
   [[nodiscard]] model::Instant locks_at();
 
@@ -72,6 +89,11 @@ class Desk {
   // The label an examiner unlocks with on this device, or empty.
   [[nodiscard]] std::string label_of(const model::ExaminerId& examiner) const;
   [[nodiscard]] ledger::LogStore& store();
+  // Whether the store takes writes now: really tried, see WatchedStore.
+  [[nodiscard]] bool takes_writes();
+  // Damage found when the ledger was unlocked, or by the last verifying since; kept while it is locked.
+  [[nodiscard]] const std::optional<FoundDamage>& damage() const;
+  void note_verified(std::size_t count, std::string_view first_code);
   [[nodiscard]] ledger::World& world();
   [[nodiscard]] const reference::Edition& edition() const;
 
@@ -79,7 +101,7 @@ class Desk {
   [[nodiscard]] ledger::Log& log();
   [[nodiscard]] ledger::Records& records();
   [[nodiscard]] const model::ExaminerId& examiner() const;
-  // Null where the ledger was opened by the printed code: it can read and record, but not sign.
+  // Null where the ledger was opened by the printed code: it is read, and nothing is recorded or signed.
   [[nodiscard]] const ledger::SignKey* examiner_key() const;
 
  private:

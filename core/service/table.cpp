@@ -3,7 +3,9 @@
 #include "core/service/methods/exam/care.hpp"
 #include "core/service/methods/exam/exam.hpp"
 #include "core/service/methods/exam/finding.hpp"
+#include "core/service/methods/exam/form.hpp"
 #include "core/service/methods/exam/judge.hpp"
+#include "core/service/methods/ledger/changes.hpp"
 #include "core/service/methods/ledger/ledger.hpp"
 #include "core/service/methods/ledger/request.hpp"
 #include "core/service/methods/ledger/session.hpp"
@@ -30,6 +32,8 @@ constexpr std::array table{
     bind<&ledger_lock>("ledger.lock", to_any_token, "locks the ledger", while_locked),
     bind<&ledger_verify>("ledger.verify", to_examiner_viewer, "checks every entry and head, and unlocked every seal; names what is damaged", while_locked),
     bind<&request_read>("request.read", to_examiner_kiosk, "what the ledger has from one request"),
+    bind<&form_describe>("form.describe", to_examiner_kiosk_viewer, "what to draw for a complaint, position by position, with what is withheld", while_locked),
+    bind<&changes_read>("changes.read", to_examiner_kiosk_viewer, "which records changed since a cursor"),
     bind<&catalogue_read>("catalogue.read", to_any_token, "items, scales and sequences of the edition at hand", while_locked),
     bind<&person_register>("person.register", to_examiner, "registers a person; look-alikes are listed, never a bar", writes),
     bind<&person_amend>("person.amend", to_examiner, "changes what is known of a person, member by member", writes),

@@ -19,6 +19,7 @@ enum class Flush : std::uint8_t { off, normal, full };
 struct SqliteOptions {
   std::optional<model::ClinicId> clinic = std::nullopt;  // given: the file is made when there is none, and must be of this clinic
   bool read_only = false;                 // queries only; never checkpoints
+  bool frozen = false;                    // the medium takes no write: nothing is made or locked; the caller holds the ledger
   bool alone = true;                      // holds the file against every other process while open
   Flush flush = Flush::full;
   std::string vfs = {};  // empty: the platform's
@@ -29,7 +30,7 @@ struct SqliteOptions {
 
 class SqliteStore final : public ledger::LogStore {
  public:
-  // Faults: ledger.none, ledger.in_use, ledger.read_only, format.newer, entry.store.
+  // Faults: ledger.none, ledger.missing (an empty file), ledger.in_use, ledger.read_only, format.newer, entry.store.
   [[nodiscard]] static Result<std::unique_ptr<SqliteStore>> open(const std::string& path, const SqliteOptions& options);
   ~SqliteStore() override;
 

@@ -56,7 +56,9 @@ SqliteStore::Database::~Database() {
 wire::Fault SqliteStore::Database::fail(int code) {
   const int extended = handle != nullptr ? sqlite3_extended_errcode(handle) : code;
   const int best = (extended & 0xff) == (code & 0xff) ? extended : code;
-  failed_ = failed_ || (best & 0xff) == SQLITE_IOERR;
+  // A refused write (a quota, a limit on the size of files) was rolled back whole and may be tried again. After a failed
+  // flush nobody knows what is on the disk, and a later flush may say yes without having written it.
+  failed_ = failed_ || ((best & 0xff) == SQLITE_IOERR && best != SQLITE_IOERR_WRITE);
   return sqlite_fault(best);
 }
 
@@ -91,14 +93,22 @@ Result<std::string> SqliteStore::Database::words(const std::string& sql) {
 }
 
 Result<void> SqliteStore::Database::open(const std::string& path, const SqliteOptions& options) {
-  const bool create = options.clinic.has_value() && !options.read_only;
-  const int flags = SQLITE_OPEN_READWRITE | SQLITE_OPEN_NOMUTEX | (create ? SQLITE_OPEN_CREATE : 0);
-  const int code = sqlite3_open_v2(path.c_str(), &handle, flags, options.vfs.empty() ? nullptr : options.vfs.c_str());
+  const bool create = options.clinic.has_value() && !options.read_only && !options.frozen;
+  const int code = options.frozen ? open_frozen(path)
+                                  : sqlite3_open_v2(path.c_str(), &handle,
+                                                    SQLITE_OPEN_READWRITE | SQLITE_OPEN_NOMUTEX | (create ? SQLITE_OPEN_CREATE : 0),
+                                                    options.vfs.empty() ? nullptr : options.vfs.c_str());
   if (code != SQLITE_OK) {
     if (!create && (code & 0xff) == SQLITE_CANTOPEN) {
       return wire::Fault("ledger.none", "");
     }
     return fail(code);
+  }
+  if (!options.read_only && !options.frozen && sqlite3_db_readonly(handle, "main") != 0) {
+    return wire::Fault("ledger.read_only", "", "a file that may be written");
+  }
+  if (!create && is_empty()) {
+    return wire::Fault("ledger.missing", "", "a file with entries");
   }
   for (const auto& step : {&Database::configure, &Database::check_layout}) {
     if (auto done = (this->*step)(options); !done) {
@@ -145,6 +155,37 @@ void SqliteStore::Database::reserve_log(int pages) {
   static_cast<void>(log->pMethods->xSync(log, SQLITE_SYNC_FULL));
 }
 
+// Without a log beside the file, it is all there is. With one, its commits are read where they are: SQLite then wants a
+// lock and a shared index, of which a medium that takes no write has neither, and gets the one that asks for no lock and
+// keeps the index in process memory.
+int SqliteStore::Database::open_frozen(const std::string& path) {
+  sqlite3_vfs* files = sqlite3_vfs_find(nullptr);
+  int has_log = 0;
+  if (files == nullptr || files->xAccess(files, (path + "-wal").c_str(), SQLITE_ACCESS_EXISTS, &has_log) != SQLITE_OK) {
+    return SQLITE_CANTOPEN;
+  }
+  constexpr int flags = SQLITE_OPEN_READONLY | SQLITE_OPEN_NOMUTEX;
+  if (has_log != 0) {
+    return sqlite3_open_v2(path.c_str(), &handle, flags, "unix-none");
+  }
+  constexpr std::string_view plain = "/-._~";
+  std::string uri = "file:";
+  for (const char c : path) {
+    const bool letter = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9');
+    const auto byte = static_cast<std::uint8_t>(c);
+    uri += letter || plain.find(c) != std::string_view::npos ? std::string(1, c) : "%" + hex({&byte, 1});
+  }
+  return sqlite3_open_v2((uri + "?immutable=1").c_str(), &handle, flags | SQLITE_OPEN_URI, nullptr);
+}
+
+// Looked at before anything is read: SQLite takes away the log that lies beside an empty file.
+bool SqliteStore::Database::is_empty() {
+  sqlite3_file* file = nullptr;
+  sqlite3_int64 size = -1;
+  return sqlite3_file_control(handle, "main", SQLITE_FCNTL_FILE_POINTER, &file) == SQLITE_OK && file != nullptr &&
+         file->pMethods != nullptr && file->pMethods->xFileSize(file, &size) == SQLITE_OK && size == 0;
+}
+
 Result<void> SqliteStore::Database::configure(const SqliteOptions& options) {
   sqlite3_extended_result_codes(handle, 1);
   sqlite3_busy_timeout(handle, options.busy_ms);
@@ -152,7 +193,7 @@ Result<void> SqliteStore::Database::configure(const SqliteOptions& options) {
   sqlite3_db_config(handle, SQLITE_DBCONFIG_ENABLE_TRIGGER, 0, nullptr);
   sqlite3_db_config(handle, SQLITE_DBCONFIG_ENABLE_VIEW, 0, nullptr);
   std::string sql;
-  if (options.alone && !options.read_only) {
+  if (options.frozen || (options.alone && !options.read_only)) {
     // Before anything reads the file: the log's index then stays in process memory, and the lock is held to the end.
     sql = "PRAGMA locking_mode=EXCLUSIVE;";
   }
@@ -160,7 +201,7 @@ Result<void> SqliteStore::Database::configure(const SqliteOptions& options) {
       "PRAGMA trusted_schema=OFF; PRAGMA cell_size_check=ON; PRAGMA temp_store=MEMORY; PRAGMA mmap_size=0;"
       "PRAGMA cache_size=-16000; PRAGMA page_size=4096; PRAGMA secure_delete=ON;";
   sql += std::string("PRAGMA synchronous=") + flush_word(options.flush) + ";";
-  if (options.read_only) {
+  if (options.read_only || options.frozen) {
     sqlite3_db_config(handle, SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
     return run(sql + "PRAGMA wal_autocheckpoint=0; PRAGMA query_only=ON;");
   }
@@ -191,7 +232,7 @@ Result<void> SqliteStore::Database::check_layout(const SqliteOptions& options) {
     }
   }
   if (*application == 0 && *version == 0 && *tables == 0) {
-    if (!options.clinic || options.read_only) {
+    if (!options.clinic || options.read_only || options.frozen) {
       return wire::Fault("ledger.none", "");
     }
     // One transaction: a power cut leaves a ledger or an empty file.

@@ -63,6 +63,8 @@ class SqliteStore::Database {
   Statement put_kept;
 
  private:
+  [[nodiscard]] int open_frozen(const std::string& path);
+  [[nodiscard]] bool is_empty();
   [[nodiscard]] Result<void> configure(const SqliteOptions& options);
   [[nodiscard]] Result<void> check_layout(const SqliteOptions& options);
   [[nodiscard]] Result<void> prepare();

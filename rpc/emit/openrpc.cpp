@@ -66,6 +66,14 @@ struct Params {
   return text;
 }
 
+// What comes unasked over WebSocket: what changes.read would say.
+[[nodiscard]] std::string notifications_text(std::span<const service::Method> table, wire::SchemaSet& schemas) {
+  const auto row = std::find_if(table.begin(), table.end(), [](const service::Method& method) { return method.name == "changes.read"; });
+  return row == table.end() ? std::string()
+                            : "{\"name\":" + quoted(changed_name) +
+                                  ",\"summary\":\"which records changed; sent over WebSocket once a session is open\",\"schema\":" + schemas.of(row->result()) + "}";
+}
+
 }  // namespace
 
 std::string openrpc_text(std::span<const service::Method> table) {
@@ -77,6 +85,7 @@ std::string openrpc_text(std::span<const service::Method> table) {
     methods += "," + method_text(method, schemas);
   }
   static_cast<void>(schemas.of(wire::type_of<ErrorData>()));
+  const std::string notifications = notifications_text(table, schemas);
   std::string named;
   for (const auto& [name, schema] : schemas.named()) {
     named += (named.empty() ? "" : ",") + quoted(name) + ":" + schema;
@@ -84,7 +93,7 @@ std::string openrpc_text(std::span<const service::Method> table) {
   return "{\"openrpc\":\"1.3.2\",\"info\":{\"title\":\"limbledger\",\"description\":\"Examinations of the leg, recorded and read. The data of "
          "every error is of the schema ErrorData.\",\"version\":\"" +
          std::to_string(service::protocol_newest) + ".0.0\"},\"methods\":[" + methods + "],\"components\":{\"schemas\":{" + named +
-         "},\"errors\":{" + errors_text() + "}},\"x-notifications\":[]}";
+         "},\"errors\":{" + errors_text() + "}},\"x-notifications\":[" + notifications + "]}";
 }
 
 std::vector<std::string> name_clashes(std::span<const service::Method> table) {

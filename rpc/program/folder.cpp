@@ -59,6 +59,11 @@ void refuse_bad_system(const std::string& path) {
   return ::stat(path.c_str(), &state) == 0;
 }
 
+[[nodiscard]] bool is_empty_file(const std::string& path) {
+  struct stat state {};
+  return ::stat(path.c_str(), &state) == 0 && S_ISREG(state.st_mode) && state.st_size == 0;
+}
+
 [[nodiscard]] bool is_empty(const std::string& path) {
   DIR* folder = ::opendir(path.c_str());
   if (folder == nullptr) {
@@ -135,8 +140,23 @@ Folder make_folder(const std::string& path) {
 
 Folder find_folder(const std::string& path) {
   const Folder folder{path};
-  if (!exists(folder.ledger()) || !exists(folder.keyring())) {
+  const bool has_ledger = exists(folder.ledger());
+  const bool has_keyring = exists(folder.keyring());
+  const bool has_log = exists(folder.ledger() + "-wal");
+  if (!has_ledger && !has_keyring && !has_log) {
     throw Problem(ExitCode::usage, path + ": there is no ledger here (ledger.none)\n  what to do: make one with: limbledger new " + path);
+  }
+  // What is left of a ledger is never called none: somebody would make a new one and throw the old keys away.
+  if (!has_ledger || is_empty_file(folder.ledger())) {
+    throw Problem(ExitCode::bad_answer,
+                  folder.ledger() + ": the ledger's file is " + (has_ledger ? "empty" : "missing") +
+                      ", and other parts of a ledger are here (ledger.missing)\n"
+                      "  what to do: bring ledger.sqlite back from a copy" + (has_log ? "; keep ledger.sqlite-wal, it may hold the newest entries" : "") +
+                      ". Make no new ledger over it.\n"
+                      "  If limbledger new was broken off here, nothing was recorded yet: make the ledger in another folder");
+  }
+  if (!has_keyring) {
+    throw problem_of(wire::Fault("keyring.missing", "", "the file keyring"), folder.keyring());
   }
   refuse_bad_system(path);
   return folder;

@@ -27,7 +27,7 @@ struct Folder {
 // All below throw Problem.
 // A new or empty folder, with its parents.
 [[nodiscard]] Folder make_folder(const std::string& path);
-// A folder that holds a ledger.
+// A folder that holds a ledger; one that holds only part of it is told apart from one that holds none.
 [[nodiscard]] Folder find_folder(const std::string& path);
 
 // Absent when it cannot be read or is longer.

@@ -28,6 +28,13 @@ namespace {
 }  // namespace
 
 LockFile::LockFile(const std::string& path) : file_(::open(path.c_str(), O_RDWR | O_CREAT | O_CLOEXEC | O_NOFOLLOW, 0600)) {
+  if (file_ < 0 && (errno == EROFS || errno == EACCES || errno == EPERM)) {
+    written_ = false;
+    file_ = ::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NOFOLLOW);
+    if (file_ < 0 && errno == ENOENT) {
+      return;  // none can be made here, so nobody holds one
+    }
+  }
   if (file_ < 0) {
     throw Problem(ExitCode::unavailable, path + ": the lock cannot be opened (" + std::strerror(errno) + ")\n  what to do: see who owns the folder and whether the disk can be written");
   }
@@ -37,6 +44,9 @@ LockFile::LockFile(const std::string& path) : file_(::open(path.c_str(), O_RDWR 
     throw Problem(ExitCode::unavailable, path + ": this ledger is in use" + (pid.empty() ? "" : " by process " + pid) +
                                              " (ledger.in_use)\n  what to do: stop that program first" + (pid.empty() ? "" : ", for example with: kill " + pid));
   }
+  if (!written_) {
+    return;
+  }
   const std::string mine = std::to_string(::getpid()) + "\n";
   if (::ftruncate(file_, 0) != 0 || ::pwrite(file_, mine.data(), mine.size(), 0) < 0) {
     // The name of the holder is a courtesy; the lock itself stands.
@@ -44,7 +54,10 @@ LockFile::LockFile(const std::string& path) : file_(::open(path.c_str(), O_RDWR 
 }
 
 LockFile::~LockFile() {
-  if (::ftruncate(file_, 0) != 0) {
+  if (file_ < 0) {
+    return;
+  }
+  if (written_ && ::ftruncate(file_, 0) != 0) {
     // What stays behind names a process that is gone, and blocks nobody.
   }
   ::close(file_);

@@ -2,6 +2,7 @@
 
 #include "rpc/program/problem.hpp"
 
+#include <spdlog/sinks/null_sink.h>
 #include <spdlog/sinks/rotating_file_sink.h>
 #include <spdlog/spdlog.h>
 
@@ -14,7 +15,11 @@ constexpr std::size_t files_kept = 2;
 
 }  // namespace
 
-Log::Log(const std::string& path) {
+Log::Log(const std::string& path, bool read_only) {
+  if (read_only) {
+    logger_ = std::make_shared<spdlog::logger>("limbledger", std::make_shared<spdlog::sinks::null_sink_st>());
+    return;
+  }
   try {
     logger_ = std::make_shared<spdlog::logger>("limbledger", std::make_shared<spdlog::sinks::rotating_file_sink_st>(path, file_bytes_max, files_kept));
   } catch (const spdlog::spdlog_ex&) {

@@ -14,8 +14,8 @@ namespace limbledger::rpc {
 
 class Log {
  public:
-  // Throws Problem when the file cannot be opened.
-  explicit Log(const std::string& path);
+  // Throws Problem when the file cannot be opened. Where nothing can be written (`read_only`) nothing is logged.
+  explicit Log(const std::string& path, bool read_only = false);
   ~Log();
   Log(const Log&) = delete;
   Log& operator=(const Log&) = delete;

@@ -1,6 +1,7 @@
 #include "core/service/desk.hpp"
 #include "core/store/memory.hpp"
 #include "core/store/sqlite.hpp"
+#include "rpc/access/calibrate.hpp"
 #include "rpc/program/commands.hpp"
 #include "rpc/program/folder.hpp"
 #include "rpc/program/lock_file.hpp"
@@ -88,7 +89,7 @@ void print_made(const Options& options, const Folder& folder, const service::Mad
   }
   std::cout << "\nRecovery code, shown this once:\n\n    " << made.recovery_code << "\n\n"
             << "Write it on paper and keep it away from this machine, where you keep what must not be lost. Whoever holds it can\n"
-               "open this ledger. With it the ledger opens when every passphrase is forgotten, and the clinic can build its\n"
+               "read this ledger. With it the ledger opens when every passphrase is forgotten, and the clinic can build its\n"
                "ledger up again. Nobody can make it a second time. An old copy of the file keyring still opens with the\n"
                "passphrase of its day, also after a change.\n\n"
             << "Next: limbledger serve --ledger " << folder.path << " --stdio lines\n";
@@ -110,6 +111,11 @@ ExitCode make_new_ledger(const Options& options) {
   wanted.passphrase = new_passphrase(options, world);
   const LockFile lock(folder.lock());
   const std::int64_t flush = flush_us(folder);
+  if (!options.demonstration) {
+    const ArgonCost cost = calibrate(measure_cost);
+    wanted.argon_passes = cost.passes;
+    wanted.argon_kib = cost.kib;
+  }
   store::MemoryStore made_in;
   auto made = service::make_ledger(made_in, world, wanted);
   if (!made) {

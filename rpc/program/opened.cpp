@@ -15,6 +15,12 @@ constexpr std::size_t passphrase_bytes_max = 1024;
 
 OpenedLedger::OpenedLedger(const std::string& path) : folder_(find_folder(path)), lock_(folder_.lock()) {
   auto store = store::SqliteStore::open(folder_.ledger(), {});
+  if (!store && store.error().faults.front().code == "ledger.read_only") {
+    store::SqliteOptions frozen;
+    frozen.frozen = true;
+    store = store::SqliteStore::open(folder_.ledger(), frozen);
+    read_only_ = store.has_value();
+  }
   if (!store) {
     throw problem_of(store.error(), folder_.ledger());
   }
@@ -46,10 +52,16 @@ bool OpenedLedger::unlock_if_told(std::optional<int> passphrase_fd) {
   }
   const auto unlocked = desk_->unlock({}, passphrase);
   wipe(passphrase);
-  if (!unlocked) {
-    throw problem_of(unlocked.error(), folder_.path);
+  if (unlocked) {
+    return true;
   }
-  return true;
+  // A passphrase that somebody gave is answered; the file beside a demonstration is a convenience and stops nothing.
+  const Problem problem = problem_of(unlocked.error(), passphrase_fd ? folder_.path : folder_.demo_passphrase());
+  if (passphrase_fd || problem.code() != ExitCode::locked) {
+    throw problem;
+  }
+  why_locked_ = problem.what();
+  return false;
 }
 
 }  // namespace limbledger::rpc

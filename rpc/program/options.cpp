@@ -30,12 +30,12 @@ const std::map<std::string, Framing> framings{{"lines", Framing::lines}, {"heade
 }
 
 constexpr std::string_view fd_help =
-    "descriptor from which the passphrase is read as one line, for example: --passphrase-fd 3 3<FILE";
+    "read the passphrase, one line, from this file descriptor; with --passphrase-fd 3 3<FILE it comes from FILE";
 
 void add_new(CLI::App& app, Options& options) {
   CLI::App* command = app.add_subcommand("new", "Make a ledger in a new folder and print its recovery code once.");
   command->add_option("DIR", options.folder, "a new or empty folder on this machine's own disk")->required();
-  auto* demonstration = command->add_flag("--demo", options.demonstration, "for showing: invented people only; opens without a passphrase");
+  auto* demonstration = command->add_flag("--demo", options.demonstration, "for showing the program: invented people only; unlocks by itself, so it protects nothing");
   command->add_flag("--practice", options.practice, "for teaching: invented people only; never exchanged with another ledger")->excludes(demonstration);
   command->add_option("--examiner", options.examiner, "name of the first examiner, 24 bytes at most (default: examiner)");
   command->add_option("--passphrase-fd", options.passphrase_fd, std::string(fd_help) + ". Without it the terminal is asked")->excludes(demonstration)->check(CLI::NonNegativeNumber);
@@ -43,20 +43,30 @@ void add_new(CLI::App& app, Options& options) {
       "Examples:\n"
       "  limbledger new ~/.local/share/limbledger --examiner Amina\n"
       "  limbledger new /tmp/show --demo\n\n"
-      "Keep the recovery code on paper, away from this machine. It opens the ledger when every passphrase is\n"
+      "A ledger is a folder that holds every examination, sealed. The first examiner chooses a passphrase of 12 characters\n"
+      "or more; half a second to a second is spent on each try at it.\n\n"
+      "Keep the recovery code on paper, away from this machine. It opens the ledger for reading when every passphrase is\n"
       "forgotten, and with it the clinic can build up its ledger again. Nobody can make it a second time.");
   command->callback([&options] { options.command = Command::new_ledger; });
 }
 
 void add_serve(CLI::App& app, Options& options) {
-  CLI::App* command = app.add_subcommand("serve", "Answer JSON-RPC 2.0 requests for one ledger on the standard input and output.");
+  CLI::App* command = app.add_subcommand("serve", "Answer JSON-RPC 2.0 requests for one ledger, on the standard input and output or over HTTP and WebSocket.");
   command->add_option("--ledger", options.folder, "folder of the ledger (default: $XDG_DATA_HOME/limbledger, else ~/.local/share/limbledger)");
-  command
+  CLI::Option_group* carrier = command->add_option_group("carrier");
+  carrier
       ->add_option_function<std::string>(
-          "--stdio", [&options](const std::string& word) { options.framing = framings.at(word); },
+          "--stdio",
+          [&options](const std::string& word) {
+            options.stdio = true;
+            options.framing = framings.at(word);
+          },
           "lines: one JSON text a line; headers: Content-Length before each message")
-      ->required()
       ->check(CLI::IsMember(framings));
+  CLI::Option* http = carrier->add_option("--http", options.http_port, "port of this machine's own addresses for HTTP and WebSocket; 0: any that is free")
+                          ->check(CLI::Range(0, 65535));
+  carrier->require_option(1);
+  command->add_flag("--once", options.once, "print a link that opens one session, within two minutes")->needs(http);
   const auto scopes = scopes_on_stdio();
   command
       ->add_option_function<std::string>(
@@ -67,8 +77,11 @@ void add_serve(CLI::App& app, Options& options) {
   command->footer(
       "Example:\n"
       "  echo '{\"jsonrpc\":\"2.0\",\"method\":\"health.check\",\"id\":1}' | limbledger serve --ledger /tmp/show --stdio lines\n\n"
-      "health.check and rpc.discover are answered at once; the rest once the ledger is unlocked, by ledger.unlock or\n"
-      "--passphrase-fd. A reply to a writing method means that it is on disk. End of input, SIGTERM and SIGINT stop it.");
+      "With --stdio no token is taken: --scope says what the caller may do. With --http, sidecar.json in the ledger's folder\n"
+      "names the addresses and the token to send; the file is gone after a clean stop.\n\n"
+      "health.check and rpc.discover are answered at once; records are read and written once the ledger is unlocked, by\n"
+      "ledger.unlock or --passphrase-fd. Where nothing can be written, the ledger is read only. A reply to a writing method\n"
+      "means that it is on disk. End of input, SIGTERM and SIGINT stop it.");
   command->callback([&options] { options.command = Command::serve; });
 }
 
@@ -76,14 +89,18 @@ void add_others(CLI::App& app, Options& options) {
   CLI::App* verify = app.add_subcommand("verify", "Check every entry, head and signature of a ledger and name what is damaged.");
   verify->add_option("DIR", options.folder, "folder of the ledger")->required();
   verify->add_option("--passphrase-fd", options.passphrase_fd, std::string(fd_help) + ". Without it the terminal is asked")->check(CLI::NonNegativeNumber);
-  verify->footer("Example:\n  limbledger verify /tmp/show\n\nExit code 0: every entry holds. 1: damage, listed. 4: the ledger is in use; ask the running program with ledger.verify.");
+  verify->footer("Example:\n  limbledger verify /tmp/show\n\nNo entry is changed, and a copy on a medium that cannot be written is checked as it lies. Without a passphrase hashes,\n"
+      "chains and signatures are checked; with one, also that what is sealed opens.\n\n"
+      "Exit code 0: every entry holds. 1: damage, listed, or a part of the ledger is missing. 4: another program holds\n"
+      "the ledger; ask that one with the method ledger.verify.");
   verify->callback([&options] { options.command = Command::verify; });
 
   CLI::App* assess = app.add_subcommand("assess", "Set the findings of one examination beside the published figures; needs no ledger.");
   assess->add_option("FILE", options.file, "a document of the format limbledger-exam/1, or - for the standard input")->required();
   assess->add_flag("--json", options.json, "print the assessment as JSON instead of text");
-  assess->add_option("--confirmed", options.confirmed, "a question that was asked back, once it was checked, such as value.unusual");
-  assess->footer("Example:\n  limbledger assess exam.json\n\nExit code 1: the document cannot be read; each fault is listed with its place.");
+  assess->add_option("--confirmed", options.confirmed, "the code of a question that the program asked back, after you checked the value; for example value.unusual");
+  assess->footer("Example:\n  limbledger assess exam.json\n\nThe answer says what the findings support, and with which figures. It supports your judgement and does not replace it.\n\n"
+      "Exit code 1: the document cannot be read; each fault is listed with its place and what to do.");
   assess->callback([&options] { options.command = Command::assess; });
 
   CLI::App* schemas = app.add_subcommand("schemas", "Write the JSON Schemas, the OpenRPC document and the table of faults.");

@@ -20,7 +20,10 @@ struct Options {
   bool practice = false;
   std::string examiner;  // empty: not named
   std::optional<int> passphrase_fd;
+  bool stdio = false;
   Framing framing = Framing::lines;
+  std::optional<std::uint16_t> http_port;  // 0: any that is free
+  bool once = false;                       // print a link that opens one session
   service::Scope scope = service::Scope::examiner;
   std::string file;  // "-": the standard input
   bool json = false;

@@ -14,7 +14,7 @@ namespace limbledger::rpc {
 
 namespace {
 
-constexpr std::size_t passphrase_bytes_max = 1024;
+constexpr std::size_t line_bytes_max = 1024;
 constexpr std::size_t new_passphrase_characters_min = 12;
 
 [[nodiscard]] std::string read_line(int file) {
@@ -32,7 +32,7 @@ constexpr std::size_t new_passphrase_characters_min = 12;
       break;
     }
     line += c;
-    if (line.size() > passphrase_bytes_max) {
+    if (line.size() > line_bytes_max) {
       throw Problem(ExitCode::usage, "the passphrase is longer than 1024 bytes\n  what to do: give one line");
     }
   }

@@ -4,6 +4,7 @@
 #include "rpc/program/commands.hpp"
 #include "rpc/program/logging.hpp"
 #include "rpc/program/opened.hpp"
+#include "rpc/program/network/serve_http.hpp"
 #include "rpc/protocol/envelope.hpp"
 #include "rpc/transport/stdio.hpp"
 
@@ -70,38 +71,6 @@ class StopSignals {
   }
 }
 
-// Locks after a while without a call, also while none comes. A demonstration opens again by itself with the next call,
-// unless it was locked on purpose.
-class IdleLock {
- public:
-  explicit IdleLock(OpenedLedger& opened) : opened_(opened), used_up_ms_(opened.world().now().up_ms) {}
-
-  void before_call() {
-    const bool was_open = !opened_.desk().locked() || fell_asleep_;
-    opened_.desk().touch();
-    used_up_ms_ = opened_.world().now().up_ms;
-    fell_asleep_ = false;
-    if (was_open && opened_.desk().locked() && opened_.desk().kind() == service::LedgerKind::demonstration) {
-      try {
-        static_cast<void>(opened_.unlock_if_told(std::nullopt));
-      } catch (const Problem&) {
-        // It stays locked, and the call says so.
-      }
-    }
-  }
-  void while_waiting() {
-    if (!opened_.desk().locked() && opened_.world().now().up_ms - used_up_ms_ > service::Desk::idle_ms) {
-      opened_.desk().lock();
-      fell_asleep_ = true;
-    }
-  }
-
- private:
-  OpenedLedger& opened_;
-  std::int64_t used_up_ms_;
-  bool fell_asleep_ = false;
-};
-
 void say_kind(service::LedgerKind kind) {
   if (kind == service::LedgerKind::demonstration) {
     std::cerr << "limbledger: DEMONSTRATION ledger, for invented people only\n";
@@ -115,9 +84,15 @@ void say_kind(service::LedgerKind kind) {
 ExitCode serve(const Options& options) {
   const StopSignals stop;
   OpenedLedger opened(options.folder.empty() ? default_folder() : options.folder);
-  Log log(opened.folder().log());
+  Log log(opened.folder().log(), opened.read_only());
+  if (opened.read_only()) {
+    std::cerr << "limbledger: nothing can be written in " << opened.folder().path << "; the ledger is read and nothing is recorded or logged\n";
+  }
   say_kind(opened.desk().kind());
   if (!opened.unlock_if_told(options.passphrase_fd)) {
+    if (!opened.why_locked().empty()) {
+      std::cerr << "limbledger: " << opened.why_locked() << "\n";
+    }
     std::cerr << "limbledger: locked; waiting for ledger.unlock\n";
   }
   service::Context context;
@@ -133,18 +108,27 @@ ExitCode serve(const Options& options) {
     log.call_failed(method, code, incident);
     return incident;
   };
-  IdleLock idle_lock(opened);
+  if (opened.desk().kind() == service::LedgerKind::demonstration) {
+    opened.desk().wakes_by([&] {
+      try {
+        static_cast<void>(opened.unlock_if_told(std::nullopt));
+      } catch (const Problem&) {
+        // It stays locked, and the call says so.
+      }
+    });
+  }
+  if (options.http_port) {
+    const HttpHooks hooks{[&] { opened.desk().lock_if_idle(); }, stop.descriptor()};
+    return serve_http(options, opened, service, log, hooks);
+  }
   Stdio stdio;
-  stdio.idle = [&] { idle_lock.while_waiting(); };
+  stdio.idle = [&] { opened.desk().lock_if_idle(); };
   stdio.framing = options.framing;
   stdio.stop = stop.descriptor();
   log.started(options.framing == Framing::lines ? "stdio lines" : "stdio headers");
   const StdioOutcome outcome = serve_stdio(
       stdio,
-      [&](std::string_view text) {
-        idle_lock.before_call();
-        return answer(text, service);
-      },
+      [&](std::string_view text) { return answer(text, service); },
       [&] { return answer_too_large(service); });
   log.stopped(name_of(outcome.end));
   if (!outcome.why.empty()) {

@@ -57,6 +57,9 @@ void print_damage(const wire::Document& document, const wire::Node& damage) {
 ExitCode verify(const Options& options) {
   OpenedLedger opened(options.folder);
   bool unlocked = opened.unlock_if_told(options.passphrase_fd);
+  if (!opened.why_locked().empty()) {
+    std::cerr << "limbledger: " << opened.why_locked() << "\n";
+  }
   if (!unlocked && has_terminal()) {
     std::string passphrase = ask_passphrase("Passphrase (empty: check hashes and signatures only): ");
     if (!passphrase.empty()) {

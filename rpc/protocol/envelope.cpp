@@ -45,7 +45,8 @@ using wire::Refusal;
     return Fault{"method.unknown", "", "a method of this table"};
   }
   if (!service::to_any_token.allows(service.context.caller.scope)) {
-    return Fault{"token.scope", "", "a token"};
+    return service.context.caller.scope == service::Scope::none ? Fault{"token.missing", "", "a token, or session.open first"}
+                                                                : Fault{"token.scope", "", "a token"};
   }
   if (params != nullptr && params->count != 0) {
     return Fault{"limit.items", "", "no params", std::to_string(params->count)};
@@ -89,7 +90,9 @@ using wire::Refusal;
   return std::nullopt;
 }
 
-[[nodiscard]] std::optional<std::string> answer_one(const Service& service, const Document& document, const Node& call, const std::string& path) {
+// `instead`: the fault that every call gets without being run.
+[[nodiscard]] std::optional<std::string> answer_one(const Service& service, const Document& document, const Node& call, const std::string& path,
+                                                    const Fault* instead) {
   if (call.kind != NodeKind::object) {
     return error_reply(service, {}, Fault{"request.envelope", path, "an object"}, "null");
   }
@@ -103,7 +106,7 @@ using wire::Refusal;
     const bool id_legal = id != nullptr && id->kind != NodeKind::object && id->kind != NodeKind::list && id->kind != NodeKind::boolean && !id->beyond_double;
     return error_reply(service, {}, *fault, id_legal ? id->raw : std::string_view("null"));
   }
-  const Result<std::string> result = run(service, method->text, document, params);
+  const Result<std::string> result = instead != nullptr ? Result<std::string>(*instead) : run(service, method->text, document, params);
   if (!result) {
     // Told to the log in either case; sent only to one who asked.
     std::string reply = error_reply(service, method->text, result.error(), id != nullptr ? id->raw : std::string_view("null"));
@@ -115,7 +118,7 @@ using wire::Refusal;
   return "{\"jsonrpc\":\"2.0\",\"result\":" + *result + ",\"id\":" + std::string(id->raw) + "}";
 }
 
-[[nodiscard]] std::optional<std::string> answer_batch(const Service& service, const Document& document, const Node& batch) {
+[[nodiscard]] std::optional<std::string> answer_batch(const Service& service, const Document& document, const Node& batch, const Fault* instead) {
   if (batch.count == 0) {
     return error_reply(service, {}, Fault{"request.envelope", "", "at least one call in a batch"}, "null");
   }
@@ -128,7 +131,7 @@ using wire::Refusal;
   std::string replies;
   std::size_t position = 0;
   for (std::uint32_t index = batch.first; index != 0; index = document.at(index).next, ++position) {
-    if (auto reply = answer_one(service, document, document.at(index), wire::pointer_step(position))) {
+    if (auto reply = answer_one(service, document, document.at(index), wire::pointer_step(position), instead)) {
       replies += (replies.empty() ? "" : ",") + std::move(*reply);
     }
   }
@@ -144,14 +147,7 @@ using wire::Refusal;
   return refusal;
 }
 
-}  // namespace
-
-std::string answer_too_large(const Service& service) {
-  const std::string most = std::to_string(service.limits.message_bytes);
-  return error_reply(service, {}, Fault{"limit.size", "", "at most " + most + " bytes"}.with("bytes", most), "null");
-}
-
-std::optional<std::string> answer(std::string_view text, const Service& service) {
+[[nodiscard]] std::optional<std::string> answer_as(std::string_view text, const Service& service, const Fault* instead) {
   if (text.size() > service.limits.message_bytes) {
     return answer_too_large(service);
   }
@@ -160,8 +156,23 @@ std::optional<std::string> answer(std::string_view text, const Service& service)
     return error_reply(service, {}, named_limit(document.error(), service.limits), "null");
   }
   const Node& root = document->root();
-  auto reply = root.kind == NodeKind::list ? answer_batch(service, *document, root) : answer_one(service, *document, root, "");
+  auto reply = root.kind == NodeKind::list ? answer_batch(service, *document, root, instead) : answer_one(service, *document, root, "", instead);
   return reply ? std::optional(on_one_line(std::move(*reply))) : std::nullopt;
+}
+
+}  // namespace
+
+std::string answer_too_large(const Service& service) {
+  const std::string most = std::to_string(service.limits.message_bytes);
+  return error_reply(service, {}, Fault{"limit.size", "", "at most " + most + " bytes"}.with("bytes", most), "null");
+}
+
+std::string refusal_text(const Service& service, const wire::Fault& fault) { return error_reply(service, {}, fault, "null"); }
+
+std::optional<std::string> answer(std::string_view text, const Service& service) { return answer_as(text, service, nullptr); }
+
+std::optional<std::string> answer_refused(std::string_view text, const Service& service, const wire::Fault& fault) {
+  return answer_as(text, service, &fault);
 }
 
 }  // namespace limbledger::rpc

@@ -17,6 +17,8 @@ namespace limbledger::rpc {
 
 // The name that the specification of OpenRPC keeps for the description of a service.
 inline constexpr std::string_view discover_name = "rpc.discover";
+// What a WebSocket session is told unasked.
+inline constexpr std::string_view changed_name = "ledger.changed";
 
 // Whom a text is answered by. The functions may be left empty.
 struct Service {
@@ -32,5 +34,9 @@ struct Service {
 [[nodiscard]] std::optional<std::string> answer(std::string_view text, const Service& service);
 // The reply to a message that the transport could not even keep.
 [[nodiscard]] std::string answer_too_large(const Service& service);
+// The reply to what was no message at all, or had none yet.
+[[nodiscard]] std::string refusal_text(const Service& service, const wire::Fault& fault);
+// Reads the text as `answer` does, and gives each call in it this fault instead of running it.
+[[nodiscard]] std::optional<std::string> answer_refused(std::string_view text, const Service& service, const wire::Fault& fault);
 
 }  // namespace limbledger::rpc

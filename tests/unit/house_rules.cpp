@@ -73,6 +73,7 @@ const std::map<std::string, std::vector<std::string>, std::less<>>& edges() {
 // Where a single file may reach further than its folder: the program puts the parts together.
 const std::map<std::string, std::vector<std::string>, std::less<>>& own_edges() {
   static const std::map<std::string, std::vector<std::string>, std::less<>> table{
+      {"rpc/access/", {"core/ledger/world.hpp"}},
       {"rpc/program/", {"core/store/", "core/ledger/world.hpp", "core/reference/edition.hpp", "core/report/", "core/model/operation.hpp"}},
   };
   return table;
@@ -91,7 +92,9 @@ const std::vector<Library>& libraries() {
       {"boost/pfr", {"core/wire/type.hpp"}},
       {"boost/system/result.hpp", {"core/wire/fault.hpp"}},
       {"simdjson.h", {"core/wire/read.cpp", "core/wire/parse.cpp"}},
-      {"sodium.h", {"core/ledger/"}},
+      {"boost/asio/", {"rpc/transport/"}},
+      {"boost/beast/", {"rpc/transport/"}},
+      {"sodium.h", {"core/ledger/", "rpc/access/token.cpp"}},
       {"sodium/", {"core/ledger/"}},
       {"sqlite3.h", {"core/store/"}},
       {"spdlog/", {"rpc/"}},

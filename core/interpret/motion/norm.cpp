@@ -275,7 +275,8 @@ const reference::NormRow* norm_row(const reference::Edition& edition, const Norm
     const bool same_sex = !row.sex || *row.sex == question.sex || *row.sex == model::NormSex::unspecified;
     const bool same_age = question.age_years >= row.age_low.steps && question.age_years <= row.age_high.steps;
     // A reading in another position is another quantity; one in no recorded position may be met where the item is done so, and says so.
-    const bool done_so = !row.position || !item.positions || std::find(item.positions->begin(), item.positions->end(), *row.position) != item.positions->end();
+    const bool done_so =
+        !row.position || !item.positions || std::find(item.positions->begin(), item.positions->end(), *row.position) != item.positions->end();
     const bool same_position = done_so && (!row.position || std::all_of(question.positions.begin(), question.positions.end(),
                                                             [&](const std::string& position) { return position == row.position->text; }));
     if (row.preferred && same_motion && same_mode && same_sex && same_age && same_position && limits_of(row) &&

@@ -139,9 +139,9 @@ std::string_view slot_problem(const std::array<std::uint8_t, slot_size>& slot) {
 
 }  // namespace
 
-void spend(const SlotCost& cost) {
+bool spend(const SlotCost& cost) {
   const std::array<std::uint8_t, crypto_pwhash_argon2id_SALTBYTES> salt{};
-  static_cast<void>(passphrase_key("calibration", cost, salt));
+  return passphrase_key("calibration", cost, salt).has_value();
 }
 
 Vault Vault::draw(World& world) {

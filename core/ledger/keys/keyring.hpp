@@ -33,8 +33,8 @@ constexpr std::uint32_t slot_m_kib_max = 1024 * 1024;
 constexpr std::size_t slot_size = 176;
 constexpr std::size_t slot_count_max = 64;
 
-// What a caller times to calibrate: one derivation at this cost.
-void spend(const SlotCost& cost);
+// What a caller times to calibrate: one derivation at this cost. False where there is not enough memory for it.
+[[nodiscard]] bool spend(const SlotCost& cost);
 
 // 160 random bits on paper. Their number is what protects them, so no slow derivation stands before them. Shown as nine
 // groups of four letters and digits (RFC 4648 alphabet): eight are the bits, the ninth is the first 20 bits of their
@@ -58,7 +58,7 @@ class RecoveryCode {
 struct Vault {
   Secret32 sign_seed;
   Secret32 box_secret;
-  std::map<std::uint32_t, Secret32> epoch_secrets;  // by epoch number
+  std::map<std::uint32_t, LockedSecret32> epoch_secrets;  // by epoch number
   Secret32 shelf_key;
 
   [[nodiscard]] std::uint32_t newest_epoch() const { return epoch_secrets.empty() ? 0 : epoch_secrets.rbegin()->first; }
@@ -68,7 +68,7 @@ struct Vault {
 // What an opened slot gives.
 struct Unlocked {
   Vault vault;
-  Secret32 master;
+  LockedSecret32 master;
   SlotType type = SlotType::passphrase;
   model::ExaminerId examiner;  // zero for the code and the admin
   Secret32 seed;               // of the examiner's or the admin's key; zero for the code

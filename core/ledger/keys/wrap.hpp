@@ -16,7 +16,7 @@ class BoxPair {
   [[nodiscard]] const Secret32& secret() const { return secret_; }
 
  private:
-  Secret32 secret_;
+  LockedSecret32 secret_;
   PublicKey pub_{};
 };
 

@@ -40,14 +40,14 @@ constexpr std::array regions{std::string_view("history"), std::string_view("gene
 [[nodiscard]] bool is_number(ValueKind kind) { return kind == ValueKind::count || (kind != ValueKind::arc && !unit_of(kind).empty()); }
 
 // Why a first choice does not suit; `cannot_` is what the person cannot do.
-constexpr std::array reasons{std::string_view("heavy_thigh"),       std::string_view("small_hands"),       std::string_view("one_hand"),
-                             std::string_view("guarding"),          std::string_view("tense_effusion"),    std::string_view("posterior_sag"),
-                             std::string_view("medial_side_loose"), std::string_view("cannot_reach_90"),   std::string_view("cannot_lie_prone"),
-                             std::string_view("cannot_lie_supine"), std::string_view("cannot_stand"),      std::string_view("cannot_sit")};
+constexpr std::array reasons{std::string_view("heavy_thigh"),       std::string_view("small_hands"),     std::string_view("one_hand"),
+                             std::string_view("guarding"),          std::string_view("tense_effusion"),  std::string_view("posterior_sag"),
+                             std::string_view("medial_side_loose"), std::string_view("cannot_reach_90"), std::string_view("cannot_lie_prone"),
+                             std::string_view("cannot_lie_supine"), std::string_view("cannot_stand"),    std::string_view("cannot_sit")};
 
-constexpr std::array known_positions{std::string_view("standing"),  std::string_view("walking"),    std::string_view("seated"),
-                               std::string_view("half_sitting"), std::string_view("supine"),  std::string_view("left_tilt"),
-                               std::string_view("side_lying"), std::string_view("prone"),     std::string_view("on_lap")};
+constexpr std::array known_positions{std::string_view("standing"),     std::string_view("walking"), std::string_view("seated"),
+                                     std::string_view("half_sitting"), std::string_view("supine"),  std::string_view("left_tilt"),
+                                     std::string_view("side_lying"),   std::string_view("prone"),   std::string_view("on_lap")};
 
 
 [[nodiscard]] bool in_order(const std::vector<model::LimitNumber>& limits) {
@@ -60,8 +60,8 @@ void check_limits(const CheckedRow& row, const model::Item& item) {
   row.need(!item.refuse || in_order(*item.refuse), "value.out_of_range", "/refuse", "low, then high");
   row.need(!item.confirm || in_order(*item.confirm), "value.out_of_range", "/confirm", "low, then high");
   if (item.refuse && item.confirm && in_order(*item.refuse) && in_order(*item.confirm)) {
-    row.need(item.confirm->front().steps >= item.refuse->front().steps && item.confirm->back().steps <= item.refuse->back().steps, "value.out_of_range",
-             "/confirm", "inside the limits that refuse");
+    row.need(item.confirm->front().steps >= item.refuse->front().steps && item.confirm->back().steps <= item.refuse->back().steps,
+             "value.out_of_range", "/confirm", "inside the limits that refuse");
   }
 }
 
@@ -170,7 +170,8 @@ void check_item(const CheckedRow& row, const model::Item& item, const Facts& fac
   row.need(!item.sides.empty(), "params.missing", "/sides", "at least one side");
   row.need((item.unit ? std::string_view(item.unit->text) : std::string_view()) == unit_of(item.value), "value.disagrees", "/unit",
            "the unit of this kind of value");
-  row.need(item.trials_max.has_value() == item.of_trials.has_value(), "value.disagrees", "/of_trials", "how readings are summed, where several are taken");
+  row.need(item.trials_max.has_value() == item.of_trials.has_value(), "value.disagrees", "/of_trials",
+           "how readings are summed, where several are taken");
   row.need(item.scale.has_value() == (item.value == ValueKind::grade), "value.disagrees", "/scale", "a scale for a grade, and only there");
   row.need(!item.scale || facts.has_scale(*item.scale), "params.unknown_word", "/scale", "a scale of the list");
   const bool chooses = item.value == ValueKind::choice || item.value == ValueKind::choices;
@@ -199,14 +200,21 @@ void check_sources(const CheckedRow& row, const std::vector<model::SourceId>& so
   }
 }
 
-bool is_position(const model::Word& position) { return std::find(known_positions.begin(), known_positions.end(), position.text) != known_positions.end(); }
+bool is_position(const model::Word& position) {
+  return std::find(known_positions.begin(), known_positions.end(), position.text) != known_positions.end();
+}
 
 void check_catalogue(const Facts& facts, Faults& faults) {
-  check_once(facts.items, "items", "/item", [](const model::Item& one) -> const std::string& { return one.item.text; }, faults);
-  check_once(facts.scales, "scales", "/scale", [](const model::Scale& one) -> const std::string& { return one.scale.text; }, faults);
-  check_once(facts.sources, "sources", "/source", [](const Source& one) -> const std::string& { return one.source.text; }, faults);
-  check_once(facts.norms, "norms", "/row", [](const NormRow& one) -> const std::string& { return one.row.text; }, faults);
-  check_once(facts.errors, "errors", "/row", [](const ErrorRow& one) -> const std::string& { return one.row.text; }, faults);
+  check_once(
+      facts.items, "items", "/item", [](const model::Item& one) -> const std::string& { return one.item.text; }, faults);
+  check_once(
+      facts.scales, "scales", "/scale", [](const model::Scale& one) -> const std::string& { return one.scale.text; }, faults);
+  check_once(
+      facts.sources, "sources", "/source", [](const Source& one) -> const std::string& { return one.source.text; }, faults);
+  check_once(
+      facts.norms, "norms", "/row", [](const NormRow& one) -> const std::string& { return one.row.text; }, faults);
+  check_once(
+      facts.errors, "errors", "/row", [](const ErrorRow& one) -> const std::string& { return one.row.text; }, faults);
   for (std::size_t i = 0; i < facts.items.size(); ++i) {
     check_item({row_path("items", i), facts.items[i].item.text, faults}, facts.items[i], facts);
   }

@@ -16,7 +16,8 @@ constexpr std::size_t not_to_miss_most = 5;
 void check_step(const CheckedRow& row, const model::SequenceStep& step, const std::string& member, const Facts& facts) {
   const model::Item* item = facts.item(step.item);
   row.need(item != nullptr, "item.unknown", member + "/item", "an item of the list");
-  const bool fits = item == nullptr || !item->positions || std::find(item->positions->begin(), item->positions->end(), step.position) != item->positions->end();
+  const bool fits =
+      item == nullptr || !item->positions || std::find(item->positions->begin(), item->positions->end(), step.position) != item->positions->end();
   row.need(fits && is_position(step.position), "value.position", member + "/position", "a position of the item");
   row.need(!(in_minimum(step) && step.minimum_under), "value.all_or_one", member + "/minimum_under", "of the minimum set for all, or below an age");
   row.need(!(step.late.value_or(false) && (in_minimum(step) || step.minimum_under)), "value.disagrees", member + "/late",
@@ -81,8 +82,10 @@ void check_concern(const CheckedRow& row, const model::Concern& concern, const F
 }  // namespace
 
 void check_sequences(const Facts& facts, Faults& faults) {
-  check_once(facts.sequences, "sequences", "/complaint", [](const model::Sequence& one) -> const std::string& { return one.complaint.text; }, faults);
-  check_once(facts.concerns, "concerns", "/concern", [](const model::Concern& one) -> const std::string& { return one.concern.text; }, faults);
+  check_once(
+      facts.sequences, "sequences", "/complaint", [](const model::Sequence& one) -> const std::string& { return one.complaint.text; }, faults);
+  check_once(
+      facts.concerns, "concerns", "/concern", [](const model::Concern& one) -> const std::string& { return one.concern.text; }, faults);
   for (std::size_t i = 0; i < facts.sequences.size(); ++i) {
     check_sequence({row_path("sequences", i), facts.sequences[i].complaint.text, faults}, facts.sequences[i], facts);
   }

@@ -29,7 +29,7 @@ msg-item-history_locking-short = Locks
 msg-item-history_locking-how = The knee sticks, so that it does not straighten fully until it is shaken free, or sticks now. Not stiffness after sitting.
 
 msg-item-history_swelling_onset-short = When the swelling came
-msg-item-history_swelling_onset-how = After the injury: none; within two hours; within the day; later. Within two hours is blood until shown otherwise.
+msg-item-history_swelling_onset-how = After the injury: none; within two hours; within the day; later. Within two to four hours it is blood until shown otherwise: the hours in the remark.
 
 msg-item-history_swelling_noticed-short = Swelling noticed
 msg-item-history_swelling_noticed-how = Has the person seen or felt the knee swollen?
@@ -88,7 +88,7 @@ msg-item-history_immune_suppressed-short = Weak defence against infection
 msg-item-history_immune_suppressed-how = Steroid or other medicine against the body's defence, chemotherapy, HIV, no spleen, advanced kidney or liver disease.
 
 msg-item-history_joint_injection_or_operation_recent-short = Joint injected or operated on lately
-msg-item-history_joint_injection_or_operation_recent-how = Needle, injection or operation on this joint within three months; an artificial joint at any time goes under knee replaced.
+msg-item-history_joint_injection_or_operation_recent-how = Needle, injection or operation on this joint in the last weeks or months; when, in the remark. An artificial joint goes under knee replaced.
 
 msg-item-history_diabetes-short = Diabetes
 msg-item-history_diabetes-how = Known, or treated for it.

@@ -87,7 +87,7 @@ msg-item-vessel_foot_cold-how = Back of the hand on both feet, from toes to shin
 msg-item-vessel_foot_cold-errors = A cold room cools both.
 
 msg-item-vessel_capillary_refill_slow-short = Colour comes back slowly
-msg-item-vessel_capillary_refill_slow-how = Press the pulp of the great toe for 5 seconds, let go, count. Yes above 4 seconds in a child; above 2 seconds in a man, 3 in a woman, 4.5 in an older person.
+msg-item-vessel_capillary_refill_slow-how = Press the pulp of the great toe for 5 seconds, let go, count. Yes above 4 seconds in a child; 2 in a man, 2.9 in a woman, 4.5 in an older person.
 msg-item-vessel_capillary_refill_slow-care = Back in time leaves trouble of vessel or compartment not excluded.
 msg-item-vessel_capillary_refill_slow-errors = Cold room, nail varnish, poor light.
 

@@ -260,3 +260,16 @@ TEST_CASE("readings held in conflict are judged only where they agree") {
   std::get<model::Angle>(made.exam.findings->back().value).toward_deg = model::Degrees{600};
   CHECK(made.statement(norm_left).verdict == Verdict::not_distinguishable);
 }
+
+TEST_CASE("a norm is never asked of an item that is not done in its position") {
+  const model::Item* item = invented_edition().item(model::ItemId{"hip.internal_rotation_passive_seated"});
+  REQUIRE(item != nullptr);
+  // The two invented norms are lying and face down; the item is done seated, whether or not a position was recorded.
+  CHECK(interpret::norm_row(invented_edition(), {item, model::NormSex::male, 30, {}}) == nullptr);
+  CHECK(interpret::norm_row(invented_edition(), {item, model::NormSex::male, 30, {"seated"}}) == nullptr);
+  model::Item lying = *item;
+  lying.positions = std::vector{model::Word{"supine"}};
+  const reference::NormRow* row = interpret::norm_row(invented_edition(), {&lying, model::NormSex::male, 30, {}});
+  REQUIRE(row != nullptr);
+  CHECK(row->position == model::Word{"supine"});
+}

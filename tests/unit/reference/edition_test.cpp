@@ -112,6 +112,7 @@ TEST_CASE("each check of norms and errors fires on one planted bad row") {
       {norms, R"("source":"INVENTED1")", R"("source":"UNLISTED")", "params.unknown_word", "/norms/0/source"},
       {norms, R"("seen":"invented")", R"("seen":"")", "value.empty", "/norms/0/seen"},
       {norms, R"("n":40,"preferred":false)", R"("n":40,"preferred":true)", "value.disagrees", "/norms/3/preferred"},
+      {norms, R"("position":"prone")", R"("position":"supine")", "value.disagrees", "/norms/9/preferred"},
       {errors, R"("mdc95":20)", R"("mdc95":0)", "value.out_of_range", "/errors/0/mdc95"},
       {errors, R"("instrument":"by_eye")", R"("instrument":"by_ear")", "value.instrument", "/errors/2/instrument"},
       {errors, R"("instrument":"by_eye")", R"("instrument":"inclinometer")", "value.disagrees", "/errors/2/instrument"},

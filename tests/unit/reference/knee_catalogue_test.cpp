@@ -58,20 +58,62 @@ TEST_CASE("the items of the knee have the kinds of value that rules and hypothes
     }
   };
   using Kind = model::ValueKind;
-  all(Kind::test, {"knee.effusion_ballottement", "knee.effusion_fluctuation", "knee.straight_leg_raise_active", "knee.lever_sign", "knee.posterior_sag",
-                   "knee.quadriceps_active", "knee.dial_30", "knee.dial_90", "knee.mcmurray", "knee.thessaly_20", "knee.thessaly_5", "knee.apley_compression",
-                   "knee.ege", "knee.bounce_home", "knee.patellar_apprehension", "knee.patellar_apprehension_moving", "knee.patellar_glide",
-                   "knee.patellar_tilt", "knee.step_down_eccentric", "knee.squat", "knee.noble_compression", "hip.log_roll"});
-  all(Kind::answer,
-      {"knee.look_deformity", "knee.look_open_wound", "knee.look_skin_hot_red", "knee.bruising", "knee.joint_line_lateral_tender",
-       "knee.collateral_medial_tender", "knee.collateral_lateral_tender", "knee.adductor_tubercle_tender", "knee.patellar_margin_medial_tender",
-       "knee.quadriceps_gap", "knee.patellar_tendon_gap", "knee.tibial_tubercle_tender", "knee.popliteal_swelling", "knee.crepitus", "ankle.movement",
-       "vessel.foot_cold", "vessel.capillary_refill_slow", "nerve.sensation_foot_reduced", "nerve.foot_drop", "gait.limp", "history.pop",
-       "history.giving_way", "history.locking", "history.patella_dislocated", "history.knee_dislocated", "history.fever", "history.night_pain",
-       "history.saddle_numbness", "leg.tense_compartment", "knee.stretch_pain_calf", "general.concern_knee_fracture"});
-  all(Kind::grade, {"knee.lachman", "knee.lachman_prone", "knee.lachman_dropped_leg", "knee.anterior_drawer", "knee.pivot_shift", "knee.posterior_drawer",
-                    "knee.valgus_30", "knee.valgus_0", "knee.varus_30", "knee.varus_0", "vessel.pulse_posterior_tibial", "vessel.pulse_popliteal",
-                    "nerve.power_ankle_dorsiflexion"});
+  all(Kind::test, {"knee.effusion_ballottement",
+                   "knee.effusion_fluctuation",
+                   "knee.straight_leg_raise_active",
+                   "knee.lever_sign",
+                   "knee.posterior_sag",
+                   "knee.quadriceps_active",
+                   "knee.dial_30",
+                   "knee.dial_90",
+                   "knee.mcmurray",
+                   "knee.thessaly_20",
+                   "knee.thessaly_5",
+                   "knee.apley_compression",
+                   "knee.ege",
+                   "knee.bounce_home",
+                   "knee.patellar_apprehension",
+                   "knee.patellar_apprehension_moving",
+                   "knee.patellar_glide",
+                   "knee.patellar_tilt",
+                   "knee.step_down_eccentric",
+                   "knee.squat",
+                   "knee.noble_compression",
+                   "hip.log_roll"});
+  all(Kind::answer, {"knee.look_deformity",
+                     "knee.look_open_wound",
+                     "knee.look_skin_hot_red",
+                     "knee.bruising",
+                     "knee.joint_line_lateral_tender",
+                     "knee.collateral_medial_tender",
+                     "knee.collateral_lateral_tender",
+                     "knee.adductor_tubercle_tender",
+                     "knee.patellar_margin_medial_tender",
+                     "knee.quadriceps_gap",
+                     "knee.patellar_tendon_gap",
+                     "knee.tibial_tubercle_tender",
+                     "knee.popliteal_swelling",
+                     "knee.crepitus",
+                     "ankle.movement",
+                     "vessel.foot_cold",
+                     "vessel.capillary_refill_slow",
+                     "nerve.sensation_foot_reduced",
+                     "nerve.foot_drop",
+                     "gait.limp",
+                     "history.pop",
+                     "history.giving_way",
+                     "history.locking",
+                     "history.patella_dislocated",
+                     "history.knee_dislocated",
+                     "history.fever",
+                     "history.night_pain",
+                     "history.saddle_numbness",
+                     "leg.tense_compartment",
+                     "knee.stretch_pain_calf",
+                     "general.concern_knee_fracture"});
+  all(Kind::grade, {"knee.lachman", "knee.lachman_prone", "knee.lachman_dropped_leg", "knee.anterior_drawer", "knee.pivot_shift",
+                    "knee.posterior_drawer", "knee.valgus_30", "knee.valgus_0", "knee.varus_30", "knee.varus_0", "vessel.pulse_posterior_tibial",
+                    "vessel.pulse_popliteal", "nerve.power_ankle_dorsiflexion"});
   all(Kind::angle, {"hip.internal_rotation_passive_seated", "hip.internal_rotation_passive_supine", "hip.external_rotation_passive_seated",
                     "hip.flexion_passive"});
   all(Kind::count, {"history.morning_stiffness_minutes", "history.weeks_since_onset", "general.pulse_rate"});
@@ -86,16 +128,23 @@ TEST_CASE("the minimum set of an acute knee") {
                       "knee.fibular_head_tender", "knee.patella_tender", "knee.bone_tender_elsewhere", "knee.flexion_active", "gait.steps_now",
                       "history.steps_at_once",
                       // the rest
-                      "knee.straight_leg_raise_active", "knee.effusion_stroke", "knee.lachman", "knee.posterior_sag", "knee.valgus_30", "knee.varus_30",
-                      "hip.internal_rotation_passive_supine"};
+                      "knee.straight_leg_raise_active", "knee.effusion_stroke", "knee.lachman", "knee.posterior_sag", "knee.valgus_30",
+                      "knee.varus_30", "hip.internal_rotation_passive_supine"};
   CHECK(minimum_of("acute_knee", 30) == planned);
   CHECK(minimum_of("acute_knee", 12) == planned);
 }
 
 TEST_CASE("the minimum set of a chronic knee; under 16 the hip is compulsory") {
-  const Names planned{"gait.pattern",          "knee.alignment_standing",        "knee.flexion_passive",           "knee.extension_passive",
-                      "knee.effusion_stroke",  "knee.joint_line_medial_tender",  "knee.joint_line_lateral_tender", "knee.crepitus",
-                      "nerve.power_knee_extension", "hip.internal_rotation_passive_supine"};
+  const Names planned{"gait.pattern",
+                      "knee.alignment_standing",
+                      "knee.flexion_passive",
+                      "knee.extension_passive",
+                      "knee.effusion_stroke",
+                      "knee.joint_line_medial_tender",
+                      "knee.joint_line_lateral_tender",
+                      "knee.crepitus",
+                      "nerve.power_knee_extension",
+                      "hip.internal_rotation_passive_supine"};
   CHECK(minimum_of("chronic_knee", 16) == planned);
   Names child = planned;
   child.insert({"hip.log_roll", "hip.flexion_passive", "hip.external_rotation_passive_seated"});
@@ -123,7 +172,8 @@ TEST_CASE("in an acute knee pulses come before bone, bone before the rule's moti
 }
 
 TEST_CASE("what an open concern withholds, and what stays allowed") {
-  for (const char* name : {"knee.pivot_shift", "knee.mcmurray", "knee.thessaly_20", "knee.thessaly_5", "knee.squat", "knee.flexion_passive", "knee.ege"}) {
+  for (const char* name :
+       {"knee.pivot_shift", "knee.mcmurray", "knee.thessaly_20", "knee.thessaly_5", "knee.squat", "knee.flexion_passive", "knee.ege"}) {
     CHECK_MESSAGE(withheld(name, "knee_fracture"), name);
     CHECK_MESSAGE(withheld(name, "extensor_rupture"), name);
   }
@@ -132,7 +182,8 @@ TEST_CASE("what an open concern withholds, and what stays allowed") {
     CHECK_MESSAGE(!withheld(name, "knee_fracture"), name);
     CHECK_MESSAGE(!withheld(name, "extensor_rupture"), name);
   }
-  for (const char* name : {"hip.internal_rotation_passive_seated", "hip.internal_rotation_passive_supine", "gait.steps_now", "knee.squat", "hip.log_roll"}) {
+  for (const char* name :
+       {"hip.internal_rotation_passive_seated", "hip.internal_rotation_passive_supine", "gait.steps_now", "knee.squat", "hip.log_roll"}) {
     CHECK_MESSAGE(withheld(name, "hip_slip"), name);
   }
   CHECK(!withheld("hip.flexion_passive", "hip_slip"));
@@ -154,7 +205,8 @@ TEST_CASE("what an open concern withholds, and what stays allowed") {
 TEST_CASE("a film that shows nothing lifts no concern of the hip's neck") {
   for (const model::Concern& concern : reference::built_in_edition()->concerns()) {
     const std::string& name = concern.concern.text;
-    const bool by_film = name == "concern.knee_fracture" || name == "concern.shaft_fracture" || name == "concern.pelvic_fracture" || name == "concern.hip_slip";
+    const bool by_film =
+        name == "concern.knee_fracture" || name == "concern.shaft_fracture" || name == "concern.pelvic_fracture" || name == "concern.hip_slip";
     CHECK_MESSAGE(concern.film_lifts.has_value() == by_film, name);
   }
 }
@@ -166,9 +218,10 @@ TEST_CASE("every answer of the history that an alert rests on stays out of a gro
                       name.find("sensation") != std::string::npos || one.family.text == "knee.bone_tender";
     CHECK_MESSAGE((!flag || one.safety), name);
   }
-  for (const char* name : {"history.fever", "history.unwell", "history.night_pain", "history.weight_loss", "history.cancer_known", "history.blood_thinners",
-                           "history.saddle_numbness", "history.bladder_bowel_change", "history.breathless", "history.unexplained_bruises",
-                           "history.pain_out_of_proportion", "history.knee_dislocated", "knee.straight_leg_raise_active"}) {
+  for (const char* name :
+       {"history.fever", "history.unwell", "history.night_pain", "history.weight_loss", "history.cancer_known", "history.blood_thinners",
+        "history.saddle_numbness", "history.bladder_bowel_change", "history.breathless", "history.unexplained_bruises",
+        "history.pain_out_of_proportion", "history.knee_dislocated", "knee.straight_leg_raise_active"}) {
     CHECK_MESSAGE(item(name).safety, name);
   }
 }
@@ -177,7 +230,8 @@ TEST_CASE("a laxity grade counts by its end as well as by its millimetres") {
   const auto as = [](const std::string& name, const std::string& grade, const std::string& end) -> std::string {
     for (const model::Counts& one : *item(name).counts) {
       const bool grades = !one.grades || std::any_of(one.grades->begin(), one.grades->end(), [&](const wire::Name& g) { return g.text == grade; });
-      const bool ends = !one.end_feels || std::any_of(one.end_feels->begin(), one.end_feels->end(), [&](const model::Word& e) { return e.text == end; });
+      const bool ends =
+          !one.end_feels || std::any_of(one.end_feels->begin(), one.end_feels->end(), [&](const model::Word& e) { return e.text == end; });
       if (grades && ends) {
         return one.as == model::TestResult::positive ? "positive" : (one.as == model::TestResult::negative ? "negative" : "equivocal");
       }

@@ -32,7 +32,8 @@ inline void spoil(std::string& text, const std::string& from, const std::string&
     return false;
   }
   const wire::Refusal refusal = edition.error();
-  return std::any_of(refusal.faults.begin(), refusal.faults.end(), [&](const wire::Fault& fault) { return fault.code == code && fault.path == path; });
+  return std::any_of(refusal.faults.begin(), refusal.faults.end(),
+                     [&](const wire::Fault& fault) { return fault.code == code && fault.path == path; });
 }
 
 inline void check_planted(const Planted& one) {

@@ -1,4 +1,5 @@
 // The parts of the program that touch the machine: folder, lock, passphrase, clock, log, command line.
+#include "rpc/program/network/discovery.hpp"
 #include "rpc/program/folder.hpp"
 #include "rpc/program/lock_file.hpp"
 #include "rpc/program/logging.hpp"
@@ -129,6 +130,25 @@ TEST_CASE("a file is replaced whole, for the owner alone, and one over the limit
   CHECK(said([&] { write_file(scratch.path("no/such/folder"), "x"); }).code == 4);
 }
 
+TEST_CASE("sidecar.json is the owner's alone, replaces what a crash left, and goes with the program") {
+  const Scratch scratch;
+  write_file(scratch.path("sidecar.json"), "left by a crash");
+  {
+    const SidecarFile file({scratch.path()});
+    CHECK_FALSE(read_file(scratch.path("sidecar.json"), 1000).has_value());
+    Sidecar sidecar = sidecar_at(40211);
+    sidecar.tokens = {{{"examiner"}, {"invented"}, {1795515300000}}};
+    file.write(sidecar);
+    // Contract, section 11.
+    CHECK(read_file(scratch.path("sidecar.json"), 1000) ==
+          R"({"protocol":1,"pid":)" + std::to_string(::getpid()) +
+              R"(,"http":"http://127.0.0.1:40211/rpc","websocket":"ws://127.0.0.1:40211/rpc","tokens":[{"scope":"examiner","token":"invented","expires_at":"2026-11-24T10:15:00.000Z"}]})"
+              "\n");
+    CHECK(mode_of(scratch.path("sidecar.json")) == 0600);
+  }
+  CHECK(std::filesystem::is_empty(scratch.path()));
+}
+
 TEST_CASE("the measure of a flush leaves nothing behind") {
   const Scratch scratch;
   CHECK(flush_us({scratch.path()}) >= 0);
@@ -185,6 +205,10 @@ TEST_CASE("the command line is read, and a wrong one ends with code 2") {
   CHECK(serve->framing == Framing::headers);
   CHECK(serve->scope == service::Scope::viewer);
   CHECK(serve->passphrase_fd == 3);
+  CHECK((serve->stdio && !serve->http_port));
+  const auto network = options_of({"serve", "--http", "0", "--once"}, code);
+  REQUIRE(network.has_value());
+  CHECK((network->http_port == 0 && network->once && !network->stdio));
   const auto made = options_of({"new", "/x", "--practice", "--examiner", "Amina"}, code);
   REQUIRE(made.has_value());
   CHECK((made->practice && !made->demonstration && made->examiner == "Amina"));
@@ -197,6 +221,10 @@ TEST_CASE("the command line is read, and a wrong one ends with code 2") {
                                                                   {"new", "/x", "--demo", "--practice"},
                                                                   {"serve"},
                                                                   {"serve", "--stdio", "words"},
+                                                                  {"serve", "--stdio", "lines", "--http", "0"},
+                                                                  {"serve", "--http", "65536"},
+                                                                  {"serve", "--http", "x"},
+                                                                  {"serve", "--stdio", "lines", "--once"},
                                                                   {"serve", "--stdio", "lines", "--scope", "sync"},
                                                                   {"serve", "--stdio", "lines", "--passphrase-fd", "0"},
                                                                   {"verify", "/x", "--passphrase-fd", "-1"}}) {

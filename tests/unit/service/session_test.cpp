@@ -1,3 +1,4 @@
+#include "core/service/watched_store.hpp"
 #include "tests/unit/service/desk_fixture.hpp"
 
 using namespace limbledger::service;
@@ -34,9 +35,16 @@ TEST_CASE("health is answered locked and unlocked, and says what was read back")
   CHECK(at(ready, "/limits") == R"({"message_bytes":1048576,"depth":32,"batch":100,"findings_a_call":100,"name":200,"remark":4000,"text":20000})");
   CHECK(at(ready, "/ledger_kind") == "clinic");
   CHECK(at(ready, "/examiners") == R"(["Invented Examiner"])");
+  CHECK(at(ready, "/store/writes") == "true");
+  CHECK(at(ready, "/store/damage") == "");
+  // The disk fills up behind our back: known at the next trial, no later than this.
   fixture.store.refuse_writes(true);
-  CHECK(at(fixture.ok("health.check", "{}"), "/state") == "read_only");
+  fixture.world.pass(WatchedStore::trial_every_ms);
+  const std::string full = fixture.ok("health.check", "{}");
+  CHECK(at(full, "/state") == "read_only");
+  CHECK(at(full, "/store/writes") == "false");
   fixture.store.refuse_writes(false);
+  CHECK(at(fixture.ok("health.check", "{}"), "/state") == "ready");
   CHECK(fixture.ok("ledger.lock", "{}") == R"({"locked":true})");
   fixture.caller.scope = Scope::none;
   const std::string locked = fixture.ok("health.check", "{}");
@@ -60,6 +68,12 @@ TEST_CASE("a session says what its caller may do, and another protocol is refuse
   CHECK(param_of(refused, "newest") == "1");
   CHECK(codes_of(fixture.call("session.open", R"({"examiner":"Somebody Else"})")) == "examiner.unknown");
   CHECK(codes_of(fixture.call("session.open", R"({"examiner":"Invented Examiner"})")) == "answered");
+  // Contract, section 11: stdio has no tokens. One that nobody checks is refused, not passed over.
+  const auto unchecked = fixture.call("session.open", R"({"token":"hunting"})");
+  CHECK(codes_of(unchecked) == "token.unwanted");
+  CHECK(path_of(unchecked) == "/token");
+  CHECK(unchecked.error().faults.front().got.empty());
+  CHECK(path_of(fixture.call("session.open", R"({"once":"hunting"})")) == "/once");
   fixture.caller.scope = Scope::viewer;
   fixture.desk->lock();
   CHECK(fixture.ok("session.open", "{}") == R"({"scope":"viewer","locked":true,"protocol":1})");
@@ -80,7 +94,7 @@ TEST_CASE("a locked ledger answers nothing about anybody") {
   CHECK(codes_of(fixture.call("person.find", "{}")) == "answered");
 }
 
-TEST_CASE("an examiner unlocks by label or id, and the printed code opens for reading and recording") {
+TEST_CASE("an examiner unlocks by label or id, and the printed code opens for reading only") {
   DeskFixture fixture;
   fixture.desk->lock();
   const std::string words = R"(","passphrase":")" + std::string(passphrase) + "\"}";
@@ -89,8 +103,30 @@ TEST_CASE("an examiner unlocks by label or id, and the printed code opens for re
   CHECK(codes_of(fixture.call("ledger.unlock", R"({"examiner":")" + fixture.made.examiner.to_text() + words)) == "answered");
   fixture.desk->lock();
   CHECK(codes_of(fixture.call("ledger.unlock", R"({"examiner":"Nobody)" + words)) == "examiner.unknown");
-  CHECK(codes_of(unlock(fixture, fixture.made.recovery_code)) == "answered");
-  CHECK(fixture.desk->examiner_key() == nullptr);
+  CHECK(codes_of(fixture.call("ledger.unlock", R"({"examiner":"Invented Examiner)" + words)) == "answered");
+  fixture.ok("person.register", R"({"names":[{"text":"Awa"}],"sex":"female","request":")" + request_id(1) + "\"}");
+  const auto entries = at(fixture.ok("health.check", "{}"), "/store/entries");
+  // With and without a name: a front end that always sends who unlocks is no reason to stay outside.
+  for (const char* named : {"", R"("examiner":"Invented Examiner",)"}) {
+    fixture.desk->lock();
+    const std::string opened = fixture.ok("ledger.unlock", "{" + std::string(named) + R"("passphrase":")" + fixture.made.recovery_code + "\"}");
+    CHECK(at(opened, "/examiner") == "");
+    CHECK(at(opened, "/opened_by") == "printed_code");
+    CHECK(fixture.desk->examiner_key() == nullptr);
+    CHECK(at(fixture.ok("person.find", R"({"text":"Awa"})"), "/people/0/person") != "");
+    for (const Method& method : methods()) {
+      if (method.name == "ledger.lock") {
+        continue;
+      }
+      INFO(method.name);
+      const auto answer = fixture.call(method.name, "{}");
+      CHECK((codes_of(answer) == "examiner.needed") == method.writes);
+    }
+    const std::string health = fixture.ok("health.check", "{}");
+    CHECK(at(health, "/state") == "read_only");
+    CHECK(at(health, "/store/writes") == "true");
+    CHECK(at(health, "/store/entries") == entries);
+  }
 }
 
 // The waits of contract, section 11: 1, 2, 4 ... 60 seconds.
@@ -155,15 +191,75 @@ TEST_CASE("no fault repeats a passphrase") {
   CHECK(silent(R"({"passphrase":""})") == "value.empty");
 }
 
-TEST_CASE("an unlocked ledger locks itself after a quarter of an hour, and asking for health does not keep it open") {
+TEST_CASE("a refused write makes the ledger read only at once, and it is ready again when there is room") {
   DeskFixture fixture;
-  fixture.world.pass(Desk::idle_ms);
+  CHECK(at(fixture.ok("health.check", "{}"), "/state") == "ready");
+  const std::string params = R"({"names":[{"text":"Awa"}],"sex":"female","request":")" + request_id(1) + "\"}";
+  fixture.store.refuse_writes(true);
+  CHECK(codes_of(fixture.call("person.register", params)) == "ledger.read_only");
+  CHECK(at(fixture.ok("health.check", "{}"), "/state") == "read_only");
   CHECK(codes_of(fixture.call("person.find", "{}")) == "answered");
-  for (int minute = 0; minute < 15; ++minute) {
+  fixture.store.refuse_writes(false);
+  CHECK(at(fixture.ok("health.check", "{}"), "/state") == "ready");
+  CHECK(codes_of(fixture.call("person.register", params)) == "answered");
+  const auto heads = fixture.store.heads();
+  REQUIRE(heads.has_value());
+  CHECK(heads->meta.count("trial") == 0);  // nothing of the trial stays
+}
+
+TEST_CASE("damage found while unlocking or verifying is told by health, also while locked") {
+  DeskFixture fixture;
+  fixture.ok("person.register", R"({"names":[{"text":"Awa"}],"sex":"female","request":")" + request_id(1) + "\"}");
+  auto heads = fixture.store.heads();
+  REQUIRE(heads.has_value());
+  limbledger::ledger::Head torn = heads->newest.front();
+  torn.signature[7] ^= 1U;
+  REQUIRE(fixture.store.append({}, {&torn, 1}, {}).has_value());
+  CHECK(at(fixture.ok("health.check", "{}"), "/store/damage") == "");  // nobody has looked yet
+  const std::string verified = fixture.ok("ledger.verify", "{}");
+  CHECK(at(verified, "/damage/0/code") == "entry.head");
+  CHECK(at(verified, "/damage/1/code") == "entry.head");  // the head is held as the newest and as one kept
+  CHECK(at(fixture.ok("health.check", "{}"), "/store/damage") == R"({"count":2,"code":"entry.head"})");
+  fixture.desk->lock();
+  CHECK(at(fixture.ok("health.check", "{}"), "/store/damage") == R"({"count":2,"code":"entry.head"})");
+  fixture.reopen();
+  CHECK(at(fixture.ok("health.check", "{}"), "/store/damage") == "");
+  fixture.unlock();
+  const std::string found = fixture.ok("health.check", "{}");
+  CHECK(at(found, "/store/damage") == R"({"count":1,"code":"entry.head"})");
+  CHECK(at(found, "/state") == "read_only");
+  REQUIRE(fixture.store.append({}, {&heads->newest.front(), 1}, {}).has_value());
+  fixture.desk->lock();
+  fixture.ok("ledger.verify", "{}");
+  CHECK(at(fixture.ok("health.check", "{}"), "/store/damage") == "");
+}
+
+TEST_CASE("only reading and writing records keeps a ledger open, and health tells that it is locked at once") {
+  DeskFixture fixture;
+  fixture.world.pass(Desk::idle_ms - 1);
+  CHECK(codes_of(fixture.call("person.find", "{}")) == "answered");
+  for (int minute = 0; minute < 14; ++minute) {
     fixture.world.pass(60'000);
-    CHECK(codes_of(fixture.call("health.check", "{}")) == "answered");
+    for (const char* method : {"health.check", "session.open", "ledger.verify", "catalogue.read"}) {
+      CHECK(codes_of(fixture.call(method, "{}")) == "answered");
+    }
   }
+  fixture.world.pass(59'999);
+  CHECK(at(fixture.ok("health.check", "{}"), "/state") == "ready");
   fixture.world.pass(1);
+  CHECK(at(fixture.ok("health.check", "{}"), "/state") == "locked");
+  CHECK(codes_of(fixture.call("person.find", "{}")) == "ledger.locked");
+}
+
+TEST_CASE("a ledger that fell asleep wakes for a record where nobody need be asked, and not after it was locked on purpose") {
+  DeskFixture fixture(LedgerKind::demonstration);
+  fixture.desk->wakes_by([&] { fixture.unlock(); });
+  fixture.world.pass(Desk::idle_ms);
+  CHECK(at(fixture.ok("health.check", "{}"), "/state") == "locked");
+  CHECK(codes_of(fixture.call("person.find", "{}")) == "answered");
+  fixture.world.pass(Desk::idle_ms);
+  CHECK(at(fixture.ok("health.check", "{}"), "/state") == "locked");
+  fixture.ok("ledger.lock", "{}");
   CHECK(codes_of(fixture.call("person.find", "{}")) == "ledger.locked");
 }
 

@@ -51,7 +51,7 @@ TEST_CASE("an empty file is no ledger, and a file of something else is refused")
   const Folder folder;
   const std::string path = folder.file("ledger");
   { const std::ofstream touch(path); }
-  CHECK(opening(path) == "ledger.none");
+  CHECK(opening(path) == "ledger.missing");
   run_sql(path, "CREATE TABLE notes(text)");
   CHECK(opening(path) == "entry.store");
   CHECK(opening(path, fresh()) == "entry.store");

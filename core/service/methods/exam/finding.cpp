@@ -12,8 +12,6 @@ namespace limbledger::service {
 
 namespace {
 
-constexpr std::size_t findings_a_call_max = 100;
-
 // What one call would write, with where each part came from.
 struct Planned {
   model::Observation observation;

@@ -7,6 +7,8 @@
 
 namespace limbledger::service {
 
+inline constexpr std::size_t findings_a_call_max = 100;
+
 struct NewFinding {
   model::ItemId item;
   model::Side side{};

@@ -65,10 +65,11 @@ struct Gathered {
   return out;
 }
 
-[[nodiscard]] interpret::AssessAsk ask_for(Context& context, const Gathered& gathered, const std::optional<std::vector<wire::Name>>& only) {
+[[nodiscard]] interpret::AssessAsk ask_for(Context& context, const Gathered& gathered, const std::optional<std::vector<wire::Name>>& only,
+                                           const std::optional<std::vector<interpret::TypedPrior>>& priors) {
   // Only an exam without a time of its own is judged by today.
   const model::PartialDate today = model::date_of({context.desk->world().now().wall_ms}, 0);
-  interpret::AssessAsk ask = make_ask(day_of(gathered.exam, today), only);
+  interpret::AssessAsk ask = make_ask(day_of(gathered.exam, today), only, priors);
   ask.saw = wire::Name{gathered.digest};
   return ask;
 }
@@ -80,7 +81,11 @@ Result<interpret::Assessment> exam_assess(Context& context, const ExamAssessPara
   if (!gathered) {
     return gathered.error();
   }
-  return interpret::assess(gathered->exam, gathered->person, gathered->earlier, *context.edition, ask_for(context, *gathered, params.only));
+  std::vector<wire::Fault> faults = check_priors(*context.edition, params.priors);
+  if (!faults.empty()) {
+    return wire::Refusal(std::move(faults));
+  }
+  return interpret::assess(gathered->exam, gathered->person, gathered->earlier, *context.edition, ask_for(context, *gathered, params.only, params.priors));
 }
 
 Result<interpret::Working> statement_explain(Context& context, const StatementExplainParams& params) {
@@ -90,14 +95,22 @@ Result<interpret::Working> statement_explain(Context& context, const StatementEx
   if (params.document) {
     return explain_document(context, params);
   }
+  if (context.desk != nullptr) {
+    context.desk->wake_if_asleep();
+  }
   if (context.desk == nullptr || context.desk->locked()) {
     return wire::Fault{"ledger.locked", "/exam", "an unlocked ledger"};
   }
+  context.desk->touch();  // the table cannot tell it from the explaining of a document, which reads no record
   const auto gathered = gather(context, *params.exam);
   if (!gathered) {
     return gathered.error();
   }
-  return interpret::explain(gathered->exam, gathered->person, gathered->earlier, *context.edition, ask_for(context, *gathered, std::nullopt),
+  std::vector<wire::Fault> faults = check_priors(*context.edition, params.priors);
+  if (!faults.empty()) {
+    return wire::Refusal(std::move(faults));
+  }
+  return interpret::explain(gathered->exam, gathered->person, gathered->earlier, *context.edition, ask_for(context, *gathered, std::nullopt, params.priors),
                             params.statement);
 }
 

@@ -9,7 +9,7 @@ namespace {
 
 constexpr std::size_t listed_max = 1000;
 
-[[nodiscard]] wire::Count<0, 9007199254740991> count(std::uint64_t value) { return {static_cast<std::int64_t>(value)}; }
+[[nodiscard]] wire::Count<0, 9007199254740991> counted(std::uint64_t value) { return {static_cast<std::int64_t>(value)}; }
 
 }  // namespace
 
@@ -19,21 +19,22 @@ Result<VerifyResult> ledger_verify(Context& context, const VerifyParams& params)
   if (!verification) {
     return verification.error();
   }
+  desk.note_verified(verification->damage.size(), verification->damage.empty() ? std::string_view() : verification->damage.front().code);
   const std::uint64_t from = params.from ? static_cast<std::uint64_t>(params.from->steps) : 0;
   VerifyResult result;
-  result.entries = count(verification->entries);
-  result.opened = count(verification->opened);
-  result.replicas = count(verification->replicas);
+  result.entries = counted(verification->entries);
+  result.opened = counted(verification->opened);
+  result.replicas = counted(verification->replicas);
   for (const auto& one : verification->damage) {
     if (one.seq >= from && result.damage.size() < listed_max) {
-      result.damage.push_back({one.replica, count(one.seq), one.entry, model::Word{one.code}});
+      result.damage.push_back({one.replica, counted(one.seq), one.entry, model::Word{one.code}});
     }
   }
   if (const std::size_t unlisted = verification->damage.size() - result.damage.size(); unlisted != 0) {
-    result.unlisted = count(unlisted);
+    result.unlisted = counted(unlisted);
   }
   for (const ledger::Head& head : verification->vouched_to) {
-    result.vouched_to.push_back({head.replica, count(head.seq), ledger::entry_id(head.hash)});
+    result.vouched_to.push_back({head.replica, counted(head.seq), ledger::entry_id(head.hash)});
   }
   return result;
 }

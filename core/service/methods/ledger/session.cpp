@@ -1,8 +1,12 @@
 #include "core/service/methods/ledger/session.hpp"
 
+#include "core/service/methods/exam/finding.hpp"
+
 #include "core/ledger/log/log.hpp"
 #include "core/reference/edition.hpp"
+#include "core/service/admission.hpp"
 #include "core/service/call.hpp"
+#include "core/service/methods/ledger/changes.hpp"
 
 #include <algorithm>
 
@@ -11,7 +15,6 @@ namespace limbledger::service {
 namespace {
 
 constexpr std::int64_t batch_calls_max = 100;
-constexpr std::int64_t findings_in_one_call = 100;
 
 // The newest row and the one before it, so that its hash is computed and not taken at its word.
 [[nodiscard]] Result<void> read_back(ledger::LogStore& store, const model::ClinicId& clinic, const ledger::Head& head) {
@@ -62,12 +65,12 @@ constexpr std::int64_t findings_in_one_call = 100;
   return {};
 }
 
-[[nodiscard]] LedgerState state_of(Desk& desk) {
+[[nodiscard]] LedgerState state_of(Desk& desk, bool takes_writes) {
   if (desk.locked()) {
     return LedgerState::locked;
   }
-  // Nothing is appended to a damaged chain, and an empty transaction shows whether the store takes any.
-  return desk.log().damage().empty() && desk.store().append({}, {}, {}) ? LedgerState::ready : LedgerState::read_only;
+  // Nothing is appended to a damaged chain, nor by whoever holds the printed code.
+  return desk.log().damage().empty() && takes_writes && desk.examiner_key() != nullptr ? LedgerState::ready : LedgerState::read_only;
 }
 
 [[nodiscard]] ScopeWord word_of(Scope scope) {
@@ -86,6 +89,33 @@ constexpr std::int64_t findings_in_one_call = 100;
   return ScopeWord::none;
 }
 
+[[nodiscard]] std::optional<std::string_view> if_sent(const std::optional<wire::Name>& name) {
+  return name ? std::optional<std::string_view>(name->text) : std::nullopt;
+}
+
+[[nodiscard]] Result<void> admit(Context& context, const SessionOpenParams& params, SessionOpenResult& result) {
+  if (params.token && params.once) {
+    return wire::Fault{"value.all_or_one", "", "token or once, not both"};
+  }
+  if (context.admission == nullptr) {
+    // Never taken as if it had been checked: a caller would believe that it guards something.
+    if (params.token || params.once) {
+      return wire::Fault{"token.unwanted", params.token ? "/token" : "/once", "no token"};
+    }
+    return {};
+  }
+  const auto admitted = context.admission->enter(if_sent(params.token), if_sent(params.once));
+  if (!admitted) {
+    return admitted.error();
+  }
+  context.caller = admitted->caller;
+  result.expires_at = admitted->expires_at;
+  if (admitted->token) {
+    result.token = wire::Name{*admitted->token};
+  }
+  return {};
+}
+
 [[nodiscard]] AnyCount count_of(std::size_t value) { return {static_cast<std::int64_t>(value)}; }
 
 }  // namespace
@@ -93,7 +123,8 @@ constexpr std::int64_t findings_in_one_call = 100;
 Result<HealthResult> health_check(Context& context, const NoParams& /*params*/) {
   Desk& desk = *context.desk;
   HealthResult result;
-  result.state = state_of(desk);
+  result.store.writes = desk.takes_writes();
+  result.state = state_of(desk, result.store.writes);
   result.store.durability = static_cast<DurabilityWord>(desk.store().durability());
   if (!desk.locked()) {
     result.store.entries = count_of(desk.log().index().entry_count);
@@ -103,10 +134,13 @@ Result<HealthResult> health_check(Context& context, const NoParams& /*params*/) 
   if (!read) {
     result.store.fault = model::Word{read.error().faults.front().code};
   }
+  if (const auto& damage = desk.damage()) {
+    result.store.damage = StoreDamage{count_of(damage->count), model::Word{damage->code}};
+  }
   result.protocol = {{protocol_oldest}, {protocol_newest}};
   result.edition = desk.edition().id();
   result.limits = {count_of(wire::message_bytes_max), count_of(wire::depth_max_default),  {batch_calls_max},
-                   {findings_in_one_call},          count_of(wire::Name::wire_rule.length_max), count_of(wire::Remark::wire_rule.length_max),
+                   count_of(findings_a_call_max),          count_of(wire::Name::wire_rule.length_max), count_of(wire::Remark::wire_rule.length_max),
                    count_of(wire::LongText::wire_rule.length_max)};
   result.ledger_kind = static_cast<LedgerKindWord>(desk.kind());
   for (const std::string& label : desk.labels()) {
@@ -132,13 +166,25 @@ Result<SessionOpenResult> session_open(Context& context, const SessionOpenParams
     }
   }
   SessionOpenResult result;
+  if (auto good = admit(context, params, result); !good) {
+    return good.error();
+  }
   result.scope = word_of(context.caller.scope);
   result.locked = desk.locked();
+  // Where nothing is told of changes there is nothing to go on from.
+  if (context.admission != nullptr && !desk.locked() && context.caller.scope != Scope::sync) {
+    result.cursor = change_cursor(desk);
+  }
   result.protocol.steps = params.protocol ? params.protocol->steps : protocol_newest;
   return result;
 }
 
-Result<SessionEndResult> session_end(Context& /*context*/, const NoParams& /*params*/) { return SessionEndResult{true}; }
+Result<SessionEndResult> session_end(Context& context, const NoParams& /*params*/) {
+  if (context.admission != nullptr) {
+    context.admission->leave();
+  }
+  return SessionEndResult{true};
+}
 
 Result<UnlockResult> ledger_unlock(Context& context, const UnlockParams& params) {
   Desk& desk = *context.desk;
@@ -149,7 +195,13 @@ Result<UnlockResult> ledger_unlock(Context& context, const UnlockParams& params)
   if (!examiner) {
     return examiner.error();
   }
-  return UnlockResult{*examiner, desk.locks_at()};
+  UnlockResult result;
+  result.opened_by = desk.examiner_key() != nullptr ? OpenedBy::passphrase : OpenedBy::printed_code;
+  if (result.opened_by == OpenedBy::passphrase) {
+    result.examiner = *examiner;
+  }
+  result.locks_at = desk.locks_at();
+  return result;
 }
 
 Result<LockResult> ledger_lock(Context& context, const NoParams& /*params*/) {

@@ -27,13 +27,20 @@ BOOST_DESCRIBE_ENUM(LedgerKindWord, clinic, demonstration, practice)
 
 using AnyCount = wire::Count<0, 9007199254740991>;
 
+struct StoreDamage {
+  AnyCount count;
+  model::Word code;  // of the first; ledger.verify lists them
+};
+BOOST_DESCRIBE_STRUCT(StoreDamage, (), (count, code))
 struct StoreHealth {
   DurabilityWord durability{};
   std::optional<AnyCount> entries;  // only while unlocked
   bool read = false;                // the newest entry of each chain was read back and has the hash that its head names
   std::optional<model::Word> fault; // the code, when it was not
+  bool writes = false;              // a trial write was taken, 10 seconds ago at most; never after a refused one
+  std::optional<StoreDamage> damage;  // found when unlocking, or by the last ledger.verify since
 };
-BOOST_DESCRIBE_STRUCT(StoreHealth, (), (durability, entries, read, fault))
+BOOST_DESCRIBE_STRUCT(StoreHealth, (), (durability, entries, read, fault, writes, damage))
 struct ProtocolRange {
   AnyCount oldest;
   AnyCount newest;
@@ -67,7 +74,7 @@ enum class ScopeWord { none, examiner, kiosk, viewer, sync };
 BOOST_DESCRIBE_ENUM(ScopeWord, none, examiner, kiosk, viewer, sync)
 
 struct SessionOpenParams {
-  std::optional<wire::Name> token;  // both are the carrier's to check; a call that comes here has passed
+  std::optional<wire::Name> token;  // one of the two, where the carrier needs a proof; refused where it takes none (stdio has --scope)
   std::optional<wire::Name> once;
   std::optional<wire::Name> client;
   std::optional<wire::Count<0, 9999>> protocol;
@@ -78,11 +85,13 @@ struct SessionOpenResult {
   ScopeWord scope{};
   std::optional<model::Instant> expires_at;
   bool locked = false;
-  std::optional<wire::Name> cursor;
+  std::optional<wire::Remark> cursor;  // for changes.read; only while unlocked
   wire::Count<0, 9999> protocol;
+  std::optional<wire::Name> token;  // traded for the one-time code; shown this once
 };
-BOOST_DESCRIBE_STRUCT(SessionOpenResult, (), (scope, expires_at, locked, cursor, protocol))
-// No scope, also while locked. Faults: protocol.version (with oldest and newest), examiner.unknown.
+BOOST_DESCRIBE_STRUCT(SessionOpenResult, (), (scope, expires_at, locked, cursor, protocol, token))
+// No scope, also while locked. Faults: protocol.version (with oldest and newest), examiner.unknown, value.all_or_one,
+// token.unwanted and those of Admission. From then on the caller of this context is the one that was let in.
 [[nodiscard]] Result<SessionOpenResult> session_open(Context& context, const SessionOpenParams& params);
 
 struct SessionEndResult {
@@ -97,11 +106,14 @@ struct UnlockParams {
   wire::Name passphrase;               // or the printed code
 };
 BOOST_DESCRIBE_STRUCT(UnlockParams, (), (examiner, passphrase))
+enum class OpenedBy { passphrase, printed_code };
+BOOST_DESCRIBE_ENUM(OpenedBy, passphrase, printed_code)
 struct UnlockResult {
-  model::ExaminerId examiner;
-  model::Instant locks_at;  // unless something is asked for before
+  std::optional<model::ExaminerId> examiner;  // absent for the printed code: it reads, and records nothing
+  model::Instant locks_at;                    // unless a record is read or written before
+  OpenedBy opened_by{};
 };
-BOOST_DESCRIBE_STRUCT(UnlockResult, (), (examiner, locks_at))
+BOOST_DESCRIBE_STRUCT(UnlockResult, (), (examiner, locks_at, opened_by))
 // Scope A, also while locked. Faults: value.empty, ledger.passphrase, ledger.wait (wait_s), examiner.unknown.
 [[nodiscard]] Result<UnlockResult> ledger_unlock(Context& context, const UnlockParams& params);
 

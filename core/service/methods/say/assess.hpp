@@ -12,13 +12,20 @@ namespace limbledger::service {
 struct ExamAssessParams {
   model::ExamId exam;
   std::optional<std::vector<wire::Name>> only;
+  std::optional<std::vector<interpret::TypedPrior>> priors;
 };
-BOOST_DESCRIBE_STRUCT(ExamAssessParams, (), (exam, only))
+BOOST_DESCRIBE_STRUCT(ExamAssessParams, (), (exam, only, priors))
 constexpr auto notes(const ExamAssessParams*) {
-  return std::array{wire::Note{"only", "lists (rules, statements, contradictions) or beginnings of names (rule.ottawa_knee, motion.norm)"}};
+  return std::array{wire::Note{"only", "lists (rules, statements, hypotheses, contradictions) or beginnings of names (rule.ottawa_knee, motion.norm); "
+                               "hypotheses come without it once the minimum set is recorded"},
+                    wire::Note{"priors", "the examiner's own figure for a condition, in place of the default"}};
 }
 
-[[nodiscard]] interpret::AssessAsk make_ask(const model::PartialDate& as_of, const std::optional<std::vector<wire::Name>>& only);
+[[nodiscard]] interpret::AssessAsk make_ask(const model::PartialDate& as_of, const std::optional<std::vector<wire::Name>>& only,
+                                            const std::optional<std::vector<interpret::TypedPrior>>& priors);
+// Faults: a condition that computes nothing here, or one that is named twice.
+[[nodiscard]] std::vector<wire::Fault> check_priors(const reference::Edition& edition,
+                                                    const std::optional<std::vector<interpret::TypedPrior>>& priors);
 // The day of the examination at its place; `otherwise` where the exam has no time.
 [[nodiscard]] model::PartialDate day_of(const model::Exam& exam, const model::PartialDate& otherwise);
 

@@ -127,10 +127,16 @@ Result<CheckedDocument> check_document(const reference::Edition& edition, const 
 
 Result<interpret::Assessment> document_assess(Context& context, const DocumentAssessParams& params) {
   const auto checked = check_document(*context.edition, params.document, params.confirmed);
+  std::vector<wire::Fault> faults = check_priors(*context.edition, params.priors);
   if (!checked) {
-    return checked.error();
+    wire::Refusal refusal = checked.error();
+    refusal.faults.insert(refusal.faults.end(), faults.begin(), faults.end());
+    return refusal;
   }
-  return interpret::assess(checked->exam, checked->person, checked->earlier, *context.edition, make_ask(params.document.as_of, params.only));
+  if (!faults.empty()) {
+    return wire::Refusal(std::move(faults));
+  }
+  return interpret::assess(checked->exam, checked->person, checked->earlier, *context.edition, make_ask(params.document.as_of, params.only, params.priors));
 }
 
 }  // namespace limbledger::service

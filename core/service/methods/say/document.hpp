@@ -35,11 +35,13 @@ struct DocumentAssessParams {
   ExamDocument document;
   std::optional<std::vector<wire::Name>> only;
   std::optional<std::vector<wire::Name>> confirmed;
+  std::optional<std::vector<interpret::TypedPrior>> priors;
 };
-BOOST_DESCRIBE_STRUCT(DocumentAssessParams, (), (document, only, confirmed))
+BOOST_DESCRIBE_STRUCT(DocumentAssessParams, (), (document, only, confirmed, priors))
 constexpr auto notes(const DocumentAssessParams*) {
-  return std::array{wire::Note{"only", "lists (rules, statements, contradictions) or beginnings of names (rule.ottawa_knee, motion.norm)"},
-                    wire::Note{"confirmed", "codes of questions that were asked back and answered: value.unusual, finding.contradicts"}};
+  return std::array{wire::Note{"only", "lists (rules, statements, hypotheses, contradictions) or beginnings of names (rule.ottawa_knee, motion.norm)"},
+                    wire::Note{"confirmed", "codes of questions that were asked back and answered: value.unusual, finding.contradicts"},
+                    wire::Note{"priors", "the examiner's own figure for a condition, in place of the default"}};
 }
 
 // The document's exam with its checked findings, and its earlier exams likewise.

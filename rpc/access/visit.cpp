@@ -1,0 +1,290 @@
+#include "rpc/access/visit.hpp"
+
+#include "core/service/desk.hpp"
+#include "core/service/methods/ledger/changes.hpp"
+
+#include <vector>
+
+namespace limbledger::rpc {
+
+namespace {
+
+using service::Scope;
+using wire::Fault;
+
+// RFC 6455, section 7.4.1.
+constexpr std::uint16_t close_done = 1000;
+constexpr std::uint16_t close_no_text = 1003;
+constexpr std::uint16_t close_policy = 1008;
+constexpr std::uint16_t close_too_big = 1009;
+
+constexpr std::string_view bearer = "bearer ";
+
+[[nodiscard]] HttpReply refusal(const Service& service, unsigned status, const Fault& fault, std::string fields = {}) {
+  return {status, refusal_text(service, fault), std::move(fields)};
+}
+
+// The token of "Bearer TOKEN"; the scheme in any case.
+[[nodiscard]] std::string_view token_of(std::string_view authorization) {
+  if (authorization.size() < bearer.size()) {
+    return {};
+  }
+  for (std::size_t i = 0; i < bearer.size(); ++i) {
+    const char c = authorization[i];
+    if ((c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c) != bearer[i]) {
+      return {};
+    }
+  }
+  return authorization.substr(bearer.size());
+}
+
+}  // namespace
+
+class Visit final : public Conversation, private service::Admission {
+ public:
+  explicit Visit(Visits& visits) : visits_(visits) {}
+  ~Visit() override { visits_.sockets_.erase(this); }
+
+  std::optional<HttpReply> head(const HttpHead& head) override {
+    cors_.clear();
+    caller_.scope = Scope::none;
+    auto refused = look_at(head);
+    if (refused) {
+      refused->fields += cors_;
+    }
+    return refused;
+  }
+
+  HttpReply body(std::string_view text) override {
+    auto reply = answered(text);
+    if (!reply) {
+      return {204, {}, cors_};
+    }
+    return {200, std::move(*reply), cors_};
+  }
+
+  HttpReply http_trouble(Trouble trouble, std::string_view text) override {
+    HttpReply reply = trouble_reply(trouble, text);
+    reply.fields += cors_;
+    return reply;
+  }
+
+  void socket_opened(std::function<void(std::string)> send) override {
+    send_ = std::move(send);
+    visits_.sockets_.insert(this);
+  }
+
+  bool admitted() const override { return caller_.scope != Scope::none; }
+
+  SocketReply message(std::string_view text) override {
+    SocketReply reply{answered(text), 0};
+    if (left_) {
+      reply.close = close_done;
+    }
+    return reply;
+  }
+
+  SocketReply socket_trouble(Trouble trouble, std::string_view text) override {
+    const Service& service = visits_.service_;
+    switch (trouble) {
+      case Trouble::often:
+        return {answer_refused(text, service, too_often()), 0};
+      case Trouble::large_message:
+        return {answer_too_large(service), close_too_big};
+      case Trouble::binary:
+        return {refusal_text(service, Fault{"websocket.binary", "", "a text message"}), close_no_text};
+      case Trouble::silent:
+        return {refusal_text(service, Fault{"token.missing", "", "session.open within 5 seconds"}), close_policy};
+      default:
+        return {refusal_text(service, Fault{"http.request", "", "a WebSocket message"}), close_policy};
+    }
+  }
+
+  void after_reply() override { visits_.tell_changes(); }
+
+  // Sends what changed since the last time, or where the ledger stands once it is first open.
+  void tell() {
+    if (caller_.scope == Scope::none || caller_.scope == Scope::sync || left_) {
+      return;
+    }
+    service::Context context = visits_.service_.context;
+    context.caller = caller_;
+    for (bool more = true; more;) {
+      service::ChangesReadParams params;
+      params.cursor = cursor_;
+      const auto changes = service::changes_read(context, params);
+      if (!changes) {
+        return;  // the next time may do; the cursor stays
+      }
+      const bool first = !cursor_;
+      more = changes->more.value_or(false);
+      cursor_ = changes->cursor;
+      if (first || !changes->changes.empty()) {
+        send_("{\"jsonrpc\":\"2.0\",\"method\":\"" + std::string(changed_name) + "\",\"params\":" + wire::write(*changes) + "}");
+      }
+    }
+  }
+
+ private:
+  [[nodiscard]] static Fault too_often() { return {"limit.rate", "", "fewer messages a second"}; }
+
+  // Everything that can be said before the body is read.
+  [[nodiscard]] std::optional<HttpReply> look_at(const HttpHead& head) {
+    const Service& service = visits_.service_;
+    if (head.ambiguous) {
+      return refusal(service, 400, Fault{"http.request", "", "Host, Origin, Content-Type and Authorization once each"});
+    }
+    if (!head.host || !visits_.addresses_.is_host(*head.host)) {
+      return refusal(service, 403, Fault{"host.refused", "", "127.0.0.1, localhost or [::1], with the port"});
+    }
+    const bool foreign = head.origin ? !visits_.addresses_.is_origin(*head.origin) : head.fetch_site == "cross-site";
+    if (foreign) {
+      return refusal(service, 403, Fault{"origin.refused", "", "an origin of this sidecar"}, "Vary: Origin\r\n");
+    }
+    if (head.origin) {
+      cors_ = "Access-Control-Allow-Origin: " + std::string(*head.origin) + "\r\nVary: Origin\r\n";
+    }
+    if (head.target != rpc_path) {
+      return refusal(service, 404, Fault{"http.path", "", std::string(rpc_path)});
+    }
+    if (head.upgrade && head.method == "GET") {
+      return std::nullopt;
+    }
+    if (head.method == "OPTIONS" && head.origin && head.preflight) {
+      return HttpReply{204, {}, "Access-Control-Allow-Methods: POST\r\nAccess-Control-Allow-Headers: Authorization, Content-Type\r\nAccess-Control-Max-Age: 600\r\n"};
+    }
+    if (head.method != "POST") {
+      return refusal(service, 405, Fault{"http.method", "", "POST"}, "Allow: POST, OPTIONS\r\n");
+    }
+    if (!head.content_type || !is_json(*head.content_type)) {
+      return refusal(service, 415, Fault{"http.content_type", "", "application/json"}, "Accept: application/json\r\n");
+    }
+    return look_at_token(head);
+  }
+
+  // Without one, what anybody may ask is answered, and the rest says that a token is missing.
+  [[nodiscard]] std::optional<HttpReply> look_at_token(const HttpHead& head) {
+    if (!head.authorization) {
+      return std::nullopt;
+    }
+    const auto grant = visits_.tokens_.find(token_of(*head.authorization));
+    if (!grant) {
+      return refusal(visits_.service_, 401, grant.error().faults.front(), "WWW-Authenticate: Bearer\r\n");
+    }
+    caller_ = grant->caller;
+    expires_at_ = grant->expires_at;
+    token_number_ = grant->number;
+    return std::nullopt;
+  }
+
+  [[nodiscard]] HttpReply trouble_reply(Trouble trouble, std::string_view text) const {
+    const Service& service = visits_.service_;
+    switch (trouble) {
+      case Trouble::large_head:
+        return refusal(service, 431, Fault{"limit.head", "", "at most 8192 bytes"});
+      case Trouble::large_message:
+        return {413, answer_too_large(service), {}};
+      case Trouble::slow:
+        return refusal(service, 408, Fault{"limit.time", "", "the head within 10 seconds, the whole within 30"});
+      case Trouble::often: {
+        auto reply = answer_refused(text, service, too_often());
+        return {429, reply ? std::move(*reply) : refusal_text(service, too_often()), "Retry-After: 1\r\n"};
+      }
+      case Trouble::crowded:
+        return refusal(service, 503, Fault{"limit.rate", "", "fewer connections at once"}, "Retry-After: 1\r\n");
+      default:
+        return refusal(service, 400, Fault{"http.request", "", "one whole request"});
+    }
+  }
+
+  [[nodiscard]] std::optional<std::string> answered(std::string_view text) {
+    service::Context& context = visits_.service_.context;
+    // A WebSocket may outlive its token.
+    if (send_ && caller_.scope != Scope::none) {
+      if (const auto grant = visits_.tokens_.find(token_number_); !grant) {
+        caller_.scope = Scope::none;
+        return answer_refused(text, visits_.service_, grant.error().faults.front());
+      }
+    }
+    context.caller = caller_;
+    context.admission = this;
+    auto reply = answer(text, visits_.service_);
+    context.admission = nullptr;
+    caller_ = context.caller;
+    context.caller = {Scope::none, std::nullopt};
+    if (left_) {
+      caller_.scope = Scope::none;
+    }
+    if (send_ && caller_.scope != Scope::none && !cursor_ && context.desk != nullptr && !context.desk->locked()) {
+      cursor_ = service::change_cursor(*context.desk);
+    }
+    return reply;
+  }
+
+  Result<service::Admitted> enter(const std::optional<std::string_view>& token, const std::optional<std::string_view>& once) override {
+    if (once) {
+      auto traded = visits_.tokens_.trade(*once);
+      if (!traded) {
+        return traded.error();
+      }
+      return shown(traded->grant, std::move(traded->text));
+    }
+    if (token) {
+      const auto grant = visits_.tokens_.find(*token);
+      if (!grant) {
+        Fault fault = grant.error().faults.front();
+        fault.path = "/token";
+        return fault;
+      }
+      return shown(*grant, std::nullopt);
+    }
+    if (visits_.service_.context.caller.scope == Scope::none) {
+      return Fault{"token.missing", "/token", "the token of sidecar.json, or a one-time code as once"};
+    }
+    return service::Admitted{visits_.service_.context.caller, expires_at_, std::nullopt};
+  }
+
+  [[nodiscard]] service::Admitted shown(const Grant& grant, std::optional<std::string> token) {
+    token_number_ = grant.number;
+    expires_at_ = grant.expires_at;
+    return {grant.caller, grant.expires_at, std::move(token)};
+  }
+
+  void leave() override {
+    visits_.tokens_.end(token_number_);
+    left_ = static_cast<bool>(send_);
+  }
+
+  Visits& visits_;
+  service::Caller caller_{Scope::none, std::nullopt};
+  model::Instant expires_at_;
+  std::uint64_t token_number_ = 0;  // which token was shown
+  std::string cors_;
+  std::function<void(std::string)> send_;  // only over WebSocket
+  std::optional<wire::Remark> cursor_;
+  bool left_ = false;
+};
+
+std::unique_ptr<Conversation> Visits::begin() { return std::make_unique<Visit>(*this); }
+
+void Visits::tell_changes() {
+  if (service_.context.desk == nullptr) {
+    return;
+  }
+  const std::uint64_t mark = service::change_mark(*service_.context.desk);
+  if (mark == told_mark_) {
+    return;
+  }
+  told_mark_ = mark;
+  if (mark == 0) {
+    return;
+  }
+  const std::vector<Visit*> all(sockets_.begin(), sockets_.end());
+  for (Visit* visit : all) {
+    if (sockets_.contains(visit)) {
+      visit->tell();
+    }
+  }
+}
+
+}  // namespace limbledger::rpc

@@ -1,0 +1,43 @@
+// One connection over HTTP or WebSocket, as the other side of the transport: who may call, which refusal gets which status
+// or close code, and what is told unasked. Visits is what all of them share. Over HTTP every request shows its token;
+// over WebSocket session.open comes first. A reply is byte for byte what the standard input would get.
+#pragma once
+
+#include "core/service/admission.hpp"
+#include "rpc/access/origin.hpp"
+#include "rpc/access/token.hpp"
+#include "rpc/protocol/envelope.hpp"
+#include "rpc/transport/answerer.hpp"
+
+#include <functional>
+#include <memory>
+#include <set>
+
+namespace limbledger::rpc {
+
+// The one address that is served.
+inline constexpr std::string_view rpc_path = "/rpc";
+
+class Visit;
+
+class Visits {
+ public:
+  Visits(const Service& service, Tokens& tokens, std::uint16_t port) : service_(service), tokens_(tokens), addresses_(port) {}
+  Visits(const Visits&) = delete;
+  Visits& operator=(const Visits&) = delete;
+
+  [[nodiscard]] std::unique_ptr<Conversation> begin();
+  // ledger.changed, to every session that may know and where there is something new.
+  void tell_changes();
+
+ private:
+  friend class Visit;
+
+  const Service& service_;
+  Tokens& tokens_;
+  OwnAddresses addresses_;
+  std::set<Visit*> sockets_;
+  std::uint64_t told_mark_ = 0;
+};
+
+}  // namespace limbledger::rpc

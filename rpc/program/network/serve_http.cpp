@@ -1,0 +1,68 @@
+#include "rpc/program/network/serve_http.hpp"
+
+#include "rpc/access/scope.hpp"
+#include "rpc/access/visit.hpp"
+#include "rpc/program/network/discovery.hpp"
+#include "rpc/transport/listener.hpp"
+
+#include <algorithm>
+#include <iostream>
+
+namespace limbledger::rpc {
+
+namespace {
+
+constexpr int tick_ms = 30'000;
+// A front end that reads the file gets a token for at least the other half.
+constexpr std::int64_t renew_ms = token_ms / 2;
+
+[[nodiscard]] std::string word_of(service::Scope scope) {
+  const auto* found = std::find_if(scope_words.begin(), scope_words.end(), [&](const ScopeWord& one) { return one.scope == scope; });
+  return found == scope_words.end() ? std::string("none") : std::string(found->word);
+}
+
+}  // namespace
+
+ExitCode serve_http(const Options& options, OpenedLedger& opened, Service& service, Log& log, const HttpHooks& hooks) {
+  std::string why;
+  const auto listener = Listener::open(*options.http_port, {}, why);
+  if (!listener) {
+    throw Problem(ExitCode::unavailable, "port " + std::to_string(*options.http_port) + " of 127.0.0.1 cannot be had (" + why +
+                                             ")\n  what to do: choose another port, or --http 0 for any that is free");
+  }
+  const service::Caller caller = service.context.caller;
+  Tokens tokens(opened.world());
+  Visits visits(service, tokens, listener->port());
+  const SidecarFile file(opened.folder());
+  Sidecar sidecar = sidecar_at(listener->port());
+  std::int64_t published_up_ms = 0;
+  const auto publish = [&] {
+    const MadeToken made = tokens.make(caller);
+    sidecar.tokens = {{{word_of(caller.scope)}, {made.text}, made.expires_at}};
+    file.write(sidecar);
+    sidecar.tokens.clear();  // only the hash is kept
+    published_up_ms = opened.world().now().up_ms;
+  };
+  publish();
+  std::cerr << "limbledger: serving on " << sidecar.http.text << "\n";
+  if (options.once) {
+    std::cerr << "limbledger: opens one session, within two minutes: http://127.0.0.1:" << listener->port() << "/#once=" << tokens.make_once(caller).text << "\n";
+  }
+  log.started("http");
+  listener->run([&] { return visits.begin(); }, hooks.stop,
+                [&] {
+                  hooks.while_waiting();
+                  if (opened.world().now().up_ms - published_up_ms > renew_ms) {
+                    try {
+                      publish();
+                    } catch (const Problem&) {
+                      log.call_failed({}, "ledger.read_only", {});  // a full disk: tried again at the next tick
+                    }
+                  }
+                },
+                tick_ms);
+  log.stopped("by a signal");
+  return ExitCode::done;
+}
+
+}  // namespace limbledger::rpc

@@ -1,0 +1,23 @@
+// Serving over HTTP and WebSocket: listens, writes sidecar.json, makes the tokens of this launch anew before they expire,
+// prints the one-time link where one is asked for, and takes the file away at a clean stop.
+#pragma once
+
+#include "rpc/program/commands.hpp"
+#include "rpc/program/logging.hpp"
+#include "rpc/program/opened.hpp"
+#include "rpc/protocol/envelope.hpp"
+
+#include <functional>
+
+namespace limbledger::rpc {
+
+// What serving has in common with the standard input.
+struct HttpHooks {
+  std::function<void()> while_waiting;
+  int stop = -1;  // becomes readable with the signal to stop
+};
+
+// Throws Problem when the port cannot be had.
+[[nodiscard]] ExitCode serve_http(const Options& options, OpenedLedger& opened, Service& service, Log& log, const HttpHooks& hooks);
+
+}  // namespace limbledger::rpc

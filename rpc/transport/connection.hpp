@@ -1,0 +1,91 @@
+// What the three sources of the network side share: the sockets' types, the figures, the connections that live, and how
+// often something may come. Included by listener.cpp, http.cpp and websocket.cpp alone: Asio and Beast cost every file that
+// sees them a quarter of a minute, so the three are compiled as one.
+#pragma once
+
+#include "rpc/transport/listener.hpp"
+
+#include <boost/asio/basic_socket_acceptor.hpp>
+#include <boost/asio/basic_stream_socket.hpp>
+#include <boost/asio/io_context.hpp>
+#include <boost/asio/ip/tcp.hpp>
+#include <boost/beast/http/message.hpp>
+#include <boost/beast/http/string_body.hpp>
+
+#include <algorithm>
+#include <chrono>
+#include <map>
+
+namespace limbledger::rpc {
+
+using Clock = std::chrono::steady_clock;
+using Moment = Clock::time_point;
+using Executor = boost::asio::io_context::executor_type;
+using Socket = boost::asio::basic_stream_socket<boost::asio::ip::tcp, Executor>;
+using Acceptor = boost::asio::basic_socket_acceptor<boost::asio::ip::tcp, Executor>;
+using HttpRequest = boost::beast::http::request<boost::beast::http::string_body>;
+using ErrorCode = boost::system::error_code;
+
+inline constexpr std::size_t read_bytes = std::size_t{16} * 1024;  // asked of the kernel at once
+
+[[nodiscard]] inline bool over(Moment since, Moment now, int ms) { return now - since > std::chrono::milliseconds(ms); }
+
+// So many at once, and so many a second after that.
+class Allowance {
+ public:
+  Allowance(double a_second, double rush) : a_second_(a_second), rush_(rush), level_(rush), at_(Clock::now()) {}
+
+  [[nodiscard]] bool take(Moment now) {
+    level_ = std::min(rush_, level_ + a_second_ * std::chrono::duration<double>(now - at_).count());
+    at_ = now;
+    if (level_ < 1) {
+      return false;
+    }
+    level_ -= 1;
+    return true;
+  }
+
+ private:
+  double a_second_;
+  double rush_;
+  double level_;
+  Moment at_;
+};
+
+class Connection {
+ public:
+  Connection() = default;
+  Connection(const Connection&) = delete;
+  Connection& operator=(const Connection&) = delete;
+  virtual ~Connection() = default;
+
+  // Looks whether a time is over.
+  virtual void check(Moment now) = 0;
+  // The program is going: say so where the protocol can, and end.
+  virtual void stop() = 0;
+  // Ends at once and lets go of whom it talks to; nothing of it runs any more.
+  virtual void drop() = 0;
+};
+
+// One thread's network: everything here is touched by that thread alone.
+struct Network {
+  explicit Network(const NetLimits& limits_) : limits(limits_) {}
+
+  NetLimits limits;
+  NewConversation begin;
+  // No locks: nothing but this thread runs it.
+  boost::asio::io_context io{BOOST_ASIO_CONCURRENCY_HINT_UNSAFE};
+  std::map<Connection*, std::shared_ptr<Connection>> connections;
+  std::size_t refusals = 0;
+  bool stopping = false;
+
+  void join(const std::shared_ptr<Connection>& connection) { connections.emplace(connection.get(), connection); }
+  void leave(Connection* connection) { connections.erase(connection); }
+};
+
+// A new connection, which speaks HTTP first. `crowded`: one too many, to be told so and closed.
+void begin_http(Network& network, Socket socket, bool crowded);
+// Goes on as WebSocket; the handshake is checked as far as the answers differ from Beast's own.
+void begin_websocket(Network& network, Socket socket, std::unique_ptr<Conversation> talk, const HttpRequest& request);
+
+}  // namespace limbledger::rpc

@@ -1,0 +1,330 @@
+#include "rpc/transport/connection.hpp"
+
+#include <boost/asio/write.hpp>
+#include <boost/beast/core/flat_buffer.hpp>
+#include <boost/beast/http/parser.hpp>
+#include <boost/beast/http/rfc7230.hpp>
+#include <boost/beast/websocket/rfc6455.hpp>
+
+#include <array>
+
+namespace limbledger::rpc {
+
+namespace {
+
+namespace asio = boost::asio;
+namespace beast = boost::beast;
+namespace http = boost::beast::http;
+using beast::http::field;
+
+constexpr std::size_t passed_over_max = std::size_t{16} * 1024 * 1024;
+constexpr std::string_view go_on = "HTTP/1.1 100 Continue\r\n\r\n";
+
+[[nodiscard]] std::string_view plain(beast::string_view text) { return {text.data(), text.size()}; }
+
+// One connection: request after request, each answered before the next is read.
+class HttpConnection final : public Connection, public std::enable_shared_from_this<HttpConnection> {
+ public:
+  HttpConnection(Network& network, Socket socket)
+      : network_(network),
+        socket_(std::move(socket)),
+        talk_(network.begin()),
+        allowance_(network.limits.messages_a_second, network.limits.messages_rush),
+        since_(Clock::now()) {}
+
+  void start() { read(); }
+
+  void start_crowded() {
+    crowded_ = true;
+    ++network_.refusals;
+    refuse(talk_->http_trouble(Trouble::crowded, {}));
+    read();
+  }
+
+  void check(Moment now) override {
+    const NetLimits& limits = network_.limits;
+    switch (phase_) {
+      case Phase::idle:
+        return over(since_, now, limits.idle_ms) ? end() : void();
+      case Phase::head:
+      case Phase::body:
+        if (over(since_, now, phase_ == Phase::head ? limits.head_ms : limits.request_ms)) {
+          refuse(talk_->http_trouble(Trouble::slow, {}));
+        }
+        return;
+      case Phase::writing:
+        return over(written_since_, now, limits.idle_ms) ? end() : void();
+      case Phase::lingering:
+        return over(written_since_, now, limits.linger_ms) ? end() : void();
+      case Phase::ended:
+        return;
+    }
+  }
+
+  void stop() override {
+    close_after_ = true;
+    if (phase_ != Phase::writing && phase_ != Phase::lingering) {
+      end();
+    }
+  }
+
+  void drop() override {
+    end();
+    talk_.reset();
+  }
+
+ private:
+  enum class Phase : std::uint8_t { idle, head, body, writing, lingering, ended };
+
+  void read() {
+    reading_ = true;
+    socket_.async_read_some(in_.prepare(read_bytes), [self = shared_from_this()](ErrorCode failed, std::size_t count) { self->take(failed, count); });
+  }
+
+  void take(ErrorCode failed, std::size_t count) {
+    reading_ = false;
+    if (phase_ == Phase::ended) {
+      return;
+    }
+    if (phase_ == Phase::writing || phase_ == Phase::lingering) {  // refused: what still comes is passed over, so that the refusal is read
+      passed_over_ += count;
+      if (!failed && passed_over_ <= passed_over_max) {
+        return read();
+      }
+      return phase_ == Phase::lingering ? end() : void();
+    }
+    in_.commit(count);
+    if (failed == asio::error::eof && phase_ != Phase::idle) {
+      return refuse(talk_->http_trouble(Trouble::malformed, {}));
+    }
+    if (failed) {
+      return end();
+    }
+    go();
+  }
+
+  // Takes what is there as far as it goes.
+  void go() {
+    for (;;) {
+      if (!parser_) {
+        if (in_.size() == 0) {
+          phase_ = Phase::idle;
+          since_ = Clock::now();
+          return read();
+        }
+        begin_request();
+      }
+      ErrorCode failed;
+      in_.consume(parser_->put(in_.data(), failed));
+      if (failed == http::error::need_more) {
+        return read();
+      }
+      if (failed) {
+        return refuse_unread(failed);
+      }
+      if (phase_ == Phase::head && parser_->is_header_done() && !take_head()) {
+        return;
+      }
+      if (parser_->is_done()) {
+        return answer();
+      }
+      if (in_.size() == 0) {
+        return read();
+      }
+    }
+  }
+
+  void begin_request() {
+    parser_.emplace();
+    parser_->header_limit(static_cast<std::uint32_t>(network_.limits.head_bytes));
+    parser_->body_limit(network_.limits.message_bytes);
+    phase_ = Phase::head;
+    since_ = Clock::now();
+  }
+
+  [[nodiscard]] std::optional<std::string_view> value(field name) const {
+    const auto& fields = parser_->get();
+    const auto found = fields.find(name);
+    return found == fields.end() ? std::nullopt : std::optional(plain(found->value()));
+  }
+
+  [[nodiscard]] HttpHead head() const {
+    const auto& request = parser_->get();
+    HttpHead head;
+    head.method = plain(request.method_string());
+    head.target = plain(request.target());
+    head.host = value(field::host);
+    head.origin = value(field::origin);
+    head.content_type = value(field::content_type);
+    head.authorization = value(field::authorization);
+    head.fetch_site = value(field::sec_fetch_site);
+    head.preflight = value(field::access_control_request_method);
+    head.upgrade = http::token_list(request[field::upgrade]).exists("websocket");
+    for (const field once : {field::host, field::origin, field::content_type, field::authorization}) {
+      head.ambiguous = head.ambiguous || request.count(once) > 1;
+    }
+    return head;
+  }
+
+  // False: answered, or no longer HTTP.
+  [[nodiscard]] bool take_head() {
+    const HttpHead head = this->head();
+    if (auto refused = talk_->head(head)) {
+      if (!parser_->is_done()) {
+        refuse(std::move(*refused));
+        return false;
+      }
+      const bool unsure = refused->status == 400;  // what was no request may hide another
+      write(std::move(*refused), unsure || !parser_->get().keep_alive());
+      return false;
+    }
+    if (head.upgrade) {
+      upgrade();
+      return false;
+    }
+    phase_ = Phase::body;
+    if (!parser_->is_done() && in_.size() == 0 && beast::iequals(parser_->get()[field::expect], "100-continue")) {
+      ErrorCode ignored;  // a connection that broke is found by the next read
+      asio::write(socket_, asio::buffer(go_on), ignored);
+    }
+    return true;
+  }
+
+  void upgrade() {
+    const auto& request = parser_->get();
+    // Beast would answer these with a page of text.
+    if (request[field::sec_websocket_version] != "13") {
+      HttpReply refused = talk_->http_trouble(Trouble::malformed, {});
+      refused.status = 426;
+      refused.fields += "Upgrade: websocket\r\nConnection: Upgrade\r\nSec-WebSocket-Version: 13\r\n";
+      return refuse(std::move(refused));
+    }
+    if (!beast::websocket::is_upgrade(request) || request[field::sec_websocket_key].size() != 24 || !parser_->is_done() || in_.size() != 0) {
+      return refuse(talk_->http_trouble(Trouble::malformed, {}));
+    }
+    phase_ = Phase::ended;
+    network_.leave(this);
+    begin_websocket(network_, std::move(socket_), std::move(talk_), request);
+  }
+
+  void refuse_unread(ErrorCode failed) {
+    if (failed == http::error::body_limit) {
+      // Who may not call at all is told that first.
+      if (phase_ == Phase::head) {
+        if (auto refused = talk_->head(head())) {
+          return refuse(std::move(*refused));
+        }
+      }
+      return refuse(talk_->http_trouble(Trouble::large_message, {}));
+    }
+    refuse(talk_->http_trouble(failed == http::error::header_limit ? Trouble::large_head : Trouble::malformed, {}));
+  }
+
+  void answer() {
+    const std::string_view text = parser_->get().body();
+    const bool keep = parser_->get().keep_alive();
+    if (!allowance_.take(Clock::now())) {
+      refused_in_a_row_ += 1;
+      return write(talk_->http_trouble(Trouble::often, text), !keep || refused_in_a_row_ >= network_.limits.refused_in_a_row);
+    }
+    refused_in_a_row_ = 0;
+    write(talk_->body(text), !keep);
+    talk_->after_reply();
+  }
+
+  // The rest of the request is not read, so the connection cannot go on.
+  void refuse(HttpReply reply) { write(std::move(reply), true); }
+
+  void write(HttpReply reply, bool close) {
+    close_after_ = close_after_ || close;
+    phase_ = Phase::writing;
+    written_since_ = Clock::now();
+    body_ = std::move(reply.body);
+    out_.clear();
+    if (reply.status == 200) {
+      out_ += "HTTP/1.1 200 OK\r\n";
+    } else {
+      out_ += "HTTP/1.1 " + std::to_string(reply.status) + " " + std::string(plain(http::obsolete_reason(static_cast<http::status>(reply.status)))) + "\r\n";
+    }
+    if (reply.status != 204) {
+      out_ += "Content-Type: application/json\r\nContent-Length: ";
+      out_ += std::to_string(body_.size());
+      out_ += "\r\n";
+    }
+    out_ += "Cache-Control: no-store\r\nX-Content-Type-Options: nosniff\r\n";
+    out_ += reply.fields;
+    if (close_after_ && reply.status != 426) {
+      out_ += "Connection: close\r\n";
+    }
+    out_ += "\r\n";
+    // A HEAD is answered as the same GET would be, without the body.
+    const bool without_body = parser_ && parser_->is_header_done() && parser_->get().method() == http::verb::head;
+    const std::array<asio::const_buffer, 2> parts{asio::buffer(out_), without_body ? asio::const_buffer() : asio::const_buffer(asio::buffer(body_))};
+    asio::async_write(socket_, parts, [self = shared_from_this()](ErrorCode failed, std::size_t) { self->written(failed); });
+  }
+
+  void written(ErrorCode failed) {
+    if (phase_ == Phase::ended) {
+      return;
+    }
+    if (failed) {
+      return end();
+    }
+    if (close_after_) {
+      return linger();
+    }
+    parser_.reset();
+    go();
+  }
+
+  // A socket closed with bytes unread resets the connection, and the reply would be lost with it.
+  void linger() {
+    phase_ = Phase::lingering;
+    written_since_ = Clock::now();
+    ErrorCode ignored;
+    socket_.shutdown(asio::socket_base::shutdown_send, ignored);
+    if (!reading_) {
+      read();
+    }
+  }
+
+  void end() {
+    if (phase_ == Phase::ended) {
+      return;
+    }
+    phase_ = Phase::ended;
+    if (crowded_) {
+      --network_.refusals;
+    }
+    ErrorCode ignored;
+    socket_.close(ignored);
+    network_.leave(this);
+  }
+
+  Network& network_;
+  Socket socket_;
+  std::unique_ptr<Conversation> talk_;
+  Allowance allowance_;
+  beast::flat_buffer in_;
+  std::optional<http::request_parser<http::string_body>> parser_;
+  std::string out_;
+  std::string body_;
+  Phase phase_ = Phase::idle;
+  Moment since_;          // the connection fell idle, or the request began
+  Moment written_since_;
+  std::size_t passed_over_ = 0;
+  std::size_t refused_in_a_row_ = 0;
+  bool close_after_ = false;
+  bool crowded_ = false;
+  bool reading_ = false;
+};
+
+}  // namespace
+
+void begin_http(Network& network, Socket socket, bool crowded) {
+  const auto connection = std::make_shared<HttpConnection>(network, std::move(socket));
+  network.join(connection);
+  crowded ? connection->start_crowded() : connection->start();
+}
+
+}  // namespace limbledger::rpc

@@ -1,0 +1,420 @@
+// The network side over real connections on this machine: framing of HTTP and WebSocket, and every limit answered before
+// anything is closed. Limits are set small; nothing waits for a time to pass but for the answer that must come.
+// HTTP: RFC 9112; WebSocket frames: RFC 6455, section 5.2.
+#include "rpc/access/visit.hpp"
+#include "rpc/transport/listener.hpp"
+#include "tests/outside/rpc/protocol_methods.hpp"
+#include "tests/unit/service/desk_fixture.hpp"
+
+#include <arpa/inet.h>
+#include <netinet/in.h>
+#include <sys/socket.h>
+#include <unistd.h>
+
+#include <thread>
+
+namespace limbledger::rpc {
+
+namespace {
+
+using service::Scope;
+
+class Running {
+ public:
+  explicit Running(NetLimits limits) {
+    service.limits.message_bytes = limits.message_bytes;
+    std::string why;
+    listener = Listener::open(0, limits, why);
+    REQUIRE_MESSAGE(listener != nullptr, why);
+    REQUIRE(::pipe(stop.data()) == 0);
+    visits = std::make_unique<Visits>(service, tokens, listener->port());
+    token = tokens.make({Scope::examiner, std::nullopt}).text;
+    context.caller.scope = Scope::none;
+    thread = std::thread([this] { listener->run([this] { return visits->begin(); }, stop[0], nullptr, 1000); });
+  }
+  ~Running() {
+    ::close(stop[1]);
+    thread.join();
+    listener.reset();  // before those whom its connections talk to
+    ::close(stop[0]);
+  }
+  Running(const Running&) = delete;
+  Running& operator=(const Running&) = delete;
+
+  service::test::FixedWorld world;
+  service::Context context;
+  Service service{protocol_methods(), context, {}, {}, {}};
+  Tokens tokens{world};
+  std::unique_ptr<Visits> visits;
+  std::unique_ptr<Listener> listener;
+  std::string token;
+  std::array<int, 2> stop{};
+  std::thread thread;
+};
+
+// A plain client. What it waits for must come; ten seconds guard against hanging.
+class Client {
+ public:
+  explicit Client(const Running& running) : host_("127.0.0.1:" + std::to_string(running.listener->port())), file_(::socket(AF_INET, SOCK_STREAM, 0)) {
+    sockaddr_in address{};
+    address.sin_family = AF_INET;
+    address.sin_port = htons(running.listener->port());
+    address.sin_addr.s_addr = htonl(INADDR_LOOPBACK);
+    const timeval patience{10, 0};
+    ::setsockopt(file_, SOL_SOCKET, SO_RCVTIMEO, &patience, sizeof patience);
+    REQUIRE(::connect(file_, reinterpret_cast<const sockaddr*>(&address), sizeof address) == 0);
+  }
+  ~Client() { ::close(file_); }
+  Client(const Client&) = delete;
+  Client& operator=(const Client&) = delete;
+
+  void send(std::string_view bytes) const {
+    while (!bytes.empty()) {
+      const ssize_t sent = ::send(file_, bytes.data(), bytes.size(), MSG_NOSIGNAL);
+      REQUIRE(sent > 0);
+      bytes.remove_prefix(static_cast<std::size_t>(sent));
+    }
+  }
+  void no_more() const { ::shutdown(file_, SHUT_WR); }
+
+  // False at the end of what comes.
+  bool more() {
+    std::array<char, 65536> piece{};
+    const ssize_t got = ::recv(file_, piece.data(), piece.size(), 0);
+    REQUIRE_MESSAGE(got >= 0, "the connection was reset, or nothing came");
+    kept_.append(piece.data(), static_cast<std::size_t>(got));
+    return got > 0;
+  }
+  bool ends() {
+    while (more()) {
+    }
+    return true;
+  }
+  std::string bytes(std::size_t count) {
+    while (kept_.size() < count) {
+      REQUIRE(more());
+    }
+    std::string out = kept_.substr(0, count);
+    kept_.erase(0, count);
+    return out;
+  }
+
+  [[nodiscard]] std::string head(std::string_view rest = {}) const {
+    return "POST /rpc HTTP/1.1\r\nHost: " + host_ + "\r\nContent-Type: application/json\r\n" + std::string(rest);
+  }
+  void post(std::string_view body, std::string_view fields = {}) const {
+    send(head(fields) + "Content-Length: " + std::to_string(body.size()) + "\r\n\r\n" + std::string(body));
+  }
+  // One reply: "status body".
+  std::string reply() {
+    std::size_t end = std::string::npos;
+    while ((end = kept_.find("\r\n\r\n")) == std::string::npos) {
+      REQUIRE(more());
+    }
+    last_head = bytes(end + 4);
+    const auto length = last_head.find("Content-Length: ");
+    const std::string body = length == std::string::npos ? "" : bytes(std::stoul(last_head.substr(length + 16)));
+    return last_head.substr(9, 3) + " " + body;
+  }
+  std::string last_head;
+
+  void upgrade(std::string_view fields = "Sec-WebSocket-Version: 13\r\nSec-WebSocket-Key: dGhlIHNhbXBsZSBub25jZQ==\r\n") const {
+    send("GET /rpc HTTP/1.1\r\nHost: " + host_ + "\r\nUpgrade: websocket\r\nConnection: Upgrade\r\n" + std::string(fields) + "\r\n");
+  }
+  // One masked frame; a mask of zeros leaves the bytes as they are.
+  void frame(std::uint8_t first, std::string_view payload) const {
+    std::string out(1, static_cast<char>(first));
+    if (payload.size() < 126) {
+      out += static_cast<char>(0x80U | payload.size());
+    } else {
+      const bool small = payload.size() < 65536;
+      out += static_cast<char>(0x80U | (small ? 126U : 127U));
+      for (int shift = small ? 8 : 56; shift >= 0; shift -= 8) {
+        out += static_cast<char>((payload.size() >> static_cast<unsigned>(shift)) & 0xFFU);
+      }
+    }
+    send(out + std::string(4, '\0') + std::string(payload));
+  }
+  void text(std::string_view payload) const { frame(0x81, payload); }
+  // The next frame: "text ..." or "close CODE".
+  std::string next() {
+    const std::string start = bytes(2);
+    std::size_t size = static_cast<unsigned char>(start[1]);
+    if (size == 126) {
+      const std::string two = bytes(2);
+      size = static_cast<std::size_t>(static_cast<unsigned char>(two[0])) * 256 + static_cast<unsigned char>(two[1]);
+    }
+    const std::string payload = bytes(size);
+    switch (static_cast<unsigned char>(start[0])) {
+      case 0x81:
+        return "text " + payload;
+      case 0x88:
+        return "close " + std::to_string(static_cast<unsigned char>(payload[0]) * 256 + static_cast<unsigned char>(payload[1]));
+      default:
+        return "another frame";
+    }
+  }
+
+ private:
+  std::string host_;
+  int file_;
+  std::string kept_;
+};
+
+constexpr std::string_view echo_call = R"({"jsonrpc":"2.0","method":"echo","params":["x"],"id":1})";
+constexpr std::string_view echo_reply = R"({"jsonrpc":"2.0","result":["x"],"id":1})";
+bool holds(const std::string& text, std::string_view part) { return text.find(part) != std::string::npos; }
+
+NetLimits patient() {
+  NetLimits limits;
+  limits.session_ms = 600'000;
+  return limits;
+}
+
+}  // namespace
+
+TEST_CASE("requests one after the other, in pieces and in one piece, are answered in order on one connection") {
+  const Running running(patient());
+  Client client(running);
+  client.post(echo_call);
+  CHECK(client.reply() == "200 " + std::string(echo_reply));
+  CHECK(holds(client.last_head, "Content-Type: application/json\r\n"));
+  CHECK(holds(client.last_head, "Cache-Control: no-store\r\n"));
+  const std::string request = client.head("Content-Length: " + std::to_string(echo_call.size()) + "\r\n\r\n") + std::string(echo_call);
+  for (const char byte : request) {
+    client.send({&byte, 1});
+  }
+  CHECK(client.reply() == "200 " + std::string(echo_reply));
+  client.send(request + request);
+  CHECK(client.reply() == "200 " + std::string(echo_reply));
+  CHECK(client.reply() == "200 " + std::string(echo_reply));
+  client.send(client.head("Transfer-Encoding: chunked\r\n\r\n") + "37\r\n" + std::string(echo_call) + "\r\n0\r\n\r\n");
+  CHECK(client.reply() == "200 " + std::string(echo_reply));
+  client.post(R"({"jsonrpc":"2.0","method":"update","params":[1]})");
+  CHECK(client.reply() == "204 ");
+  CHECK_FALSE(holds(client.last_head, "Content-Length"));
+  client.post(echo_call, "Connection: close\r\n");
+  CHECK(client.reply() == "200 " + std::string(echo_reply));
+  CHECK(holds(client.last_head, "Connection: close\r\n"));
+  CHECK(client.ends());
+}
+
+TEST_CASE("a client that asks whether to go on is told so, or why not, before it sends the body") {
+  const Running running(patient());
+  Client client(running);
+  client.send(client.head("Expect: 100-continue\r\nContent-Length: " + std::to_string(echo_call.size()) + "\r\n\r\n"));
+  CHECK(client.reply() == "100 ");
+  client.send(echo_call);
+  CHECK(client.reply() == "200 " + std::string(echo_reply));
+  client.send(client.head("Expect: 100-continue\r\nAuthorization: Bearer wrong\r\nContent-Length: 10\r\n\r\n"));
+  CHECK(holds(client.reply(), R"("code":"token.unknown")"));
+  CHECK(holds(client.last_head, "HTTP/1.1 401 Unauthorized\r\n"));
+  CHECK(client.ends());
+}
+
+TEST_CASE("a message that is too large is refused, announced or not, and the refusal can be read though all was sent") {
+  NetLimits limits = patient();
+  limits.message_bytes = 1000;
+  const Running running(limits);
+  const std::string large(2'000'000, 'x');
+  Client announced(running);
+  announced.post(large);
+  CHECK(holds(announced.reply(), R"("code":"limit.size")"));
+  CHECK(holds(announced.last_head, "HTTP/1.1 413 "));
+  announced.no_more();
+  CHECK(announced.ends());
+  Client chunked(running);
+  chunked.send(chunked.head("Transfer-Encoding: chunked\r\n\r\n") + "1E8480\r\n" + large + "\r\n0\r\n\r\n");
+  CHECK(chunked.reply().starts_with("413 "));
+  Client foreign(running);  // who may not call is not told about sizes
+  foreign.post(large, "Origin: http://evil.example\r\n");
+  CHECK(holds(foreign.reply(), R"("code":"origin.refused")"));
+  Client exact(running);
+  exact.post(std::string(1000 - echo_call.size(), ' ') + std::string(echo_call));
+  CHECK(exact.reply() == "200 " + std::string(echo_reply));
+}
+
+TEST_CASE("what is no HTTP, or cut short, or has too long a head is answered before the end") {
+  const Running running(patient());
+  const auto said = [&](const std::string& bytes, bool end) {
+    Client client(running);
+    client.send(bytes);
+    if (end) {
+      client.no_more();
+    }
+    const std::string reply = client.reply();
+    CHECK(holds(client.last_head, "Connection: close\r\n"));
+    client.no_more();
+    CHECK(client.ends());
+    return reply;
+  };
+  const Client any(running);
+  CHECK(holds(said("hello\r\n\r\n", false), R"("code":"http.request")"));
+  CHECK(said("\x16\x03\x01\x02\x03 TLS\r\n\r\n", false).starts_with("400 "));
+  CHECK(said(any.head("Content-Length: 10\r\nContent-Length: 20\r\n\r\n"), false).starts_with("400 "));
+  CHECK(said(any.head("Content-Length: -1\r\n\r\n"), false).starts_with("400 "));
+  CHECK(said(any.head("Host: evil.example\r\nContent-Length: 0\r\n\r\n"), false).starts_with("400 "));
+  CHECK(said(any.head("Content-Length: 10\r\n\r\n{\"js"), true).starts_with("400 "));
+  CHECK(said(any.head("X: " + std::string(9000, 'x') + "\r\n\r\n"), false).starts_with("431 "));
+}
+
+TEST_CASE("a request that does not come to its end in time is told so, and an idle connection is closed") {
+  NetLimits limits = patient();
+  limits.head_ms = 1;
+  limits.request_ms = 1;
+  const Running running(limits);
+  Client head(running);
+  head.send("POST /rpc HTTP/1.1\r\n");
+  CHECK(holds(head.reply(), R"("code":"limit.time")"));
+  Client body(running);
+  body.send(body.head("Content-Length: 10\r\n\r\n{"));
+  CHECK(body.reply().starts_with("408 "));
+  NetLimits brief = patient();
+  brief.idle_ms = 1;
+  const Running other(brief);
+  Client idle(other);
+  CHECK(idle.ends());
+}
+
+TEST_CASE("one connection too many is told so, and the next has room once one has gone") {
+  NetLimits limits = patient();
+  limits.connections = 2;
+  const Running running(limits);
+  Client first(running);
+  first.post(echo_call);
+  CHECK(first.reply().starts_with("200 "));
+  {
+    Client second(running);
+    second.post(echo_call);
+    CHECK(second.reply().starts_with("200 "));
+    Client third(running);
+    third.post(echo_call);
+    CHECK(holds(third.reply(), R"("code":"limit.rate")"));
+    CHECK(holds(third.last_head, "HTTP/1.1 503 "));
+    CHECK(holds(third.last_head, "Retry-After: 1\r\n"));
+    third.no_more();
+    CHECK(third.ends());
+    second.post(echo_call, "Connection: close\r\n");
+    CHECK(second.reply().starts_with("200 "));
+    second.no_more();
+    CHECK(second.ends());
+  }
+  Client later(running);
+  later.post(echo_call);
+  CHECK(later.reply().starts_with("200 "));
+}
+
+TEST_CASE("messages that come too often are refused with their own id, and a client that goes on is closed") {
+  NetLimits limits = patient();
+  limits.messages_a_second = 0;
+  limits.messages_rush = 2;
+  limits.refused_in_a_row = 2;
+  const Running running(limits);
+  Client http(running);
+  for (const char* status : {"200 ", "200 ", "429 ", "429 "}) {
+    http.post(echo_call);
+    CHECK(http.reply().starts_with(status));
+  }
+  CHECK(http.ends());
+  Client socket(running);
+  socket.upgrade();
+  CHECK(socket.reply().starts_with("101 "));
+  socket.text(echo_call);
+  socket.text(echo_call);
+  CHECK(socket.next() == "text " + std::string(echo_reply));
+  CHECK(socket.next() == "text " + std::string(echo_reply));
+  socket.text(echo_call);
+  const std::string refused = socket.next();
+  CHECK(holds(refused, R"("code":"limit.rate")"));
+  CHECK(holds(refused, R"("id":1})"));
+  socket.text(echo_call);
+  CHECK(socket.next().starts_with("text "));
+  CHECK(socket.next() == "close 1008");
+}
+
+TEST_CASE("a WebSocket answers message after message, whole or in fragments, and pings meanwhile") {
+  const Running running(patient());
+  Client client(running);
+  client.upgrade();
+  CHECK(client.reply().starts_with("101 "));
+  CHECK(holds(client.last_head, "Sec-WebSocket-Accept: s3pPLMBiTxaQ9kYGzzhZRbK+xOo=\r\n"));  // RFC 6455, section 1.3
+  client.text(echo_call);
+  CHECK(client.next() == "text " + std::string(echo_reply));
+  client.frame(0x01, echo_call.substr(0, 20));
+  client.frame(0x89, "");
+  CHECK(client.bytes(2) == std::string("\x8a\x00", 2));
+  client.frame(0x80, echo_call.substr(20));
+  CHECK(client.next() == "text " + std::string(echo_reply));
+  client.text(R"({"jsonrpc":"2.0","method":"update"})");
+  client.text("{");
+  CHECK(holds(client.next(), R"("code":-32700)"));
+  client.frame(0x88, std::string("\x03\xe8", 2));
+  CHECK(client.next() == "close 1000");
+  CHECK(client.ends());
+}
+
+TEST_CASE("what a WebSocket may not send is answered, then closed with the code that says why") {
+  NetLimits limits = patient();
+  limits.message_bytes = 1000;
+  const Running running(limits);
+  const auto closed = [&](const std::function<void(const Client&)>& act) {
+    Client client(running);
+    client.upgrade();
+    CHECK(client.reply().starts_with("101 "));
+    act(client);
+    const std::string first = client.next();
+    return first.starts_with("close") ? first : (holds(first, R"("error")") ? "error, " : "") + client.next();
+  };
+  CHECK(closed([](const Client& c) { c.text(std::string(70'000, 'x')); }) == "error, close 1009");
+  CHECK(closed([](const Client& c) {
+          for (int i = 0; i < 4; ++i) {
+            c.frame(i == 0 ? 0x01 : 0x00, std::string(400, 'x'));
+          }
+        }) == "error, close 1009");
+  CHECK(closed([](const Client& c) { c.frame(0x82, "{}"); }) == "error, close 1003");
+  CHECK(closed([](const Client& c) { c.text("\xff\xfe"); }) == "close 1007");
+  CHECK(closed([](const Client& c) { c.frame(0xC1, "{}"); }) == "close 1002");
+}
+
+TEST_CASE("a handshake that is none is answered in JSON, and another version is told which there is") {
+  const Running running(patient());
+  Client version(running);
+  version.upgrade("Sec-WebSocket-Version: 12\r\nSec-WebSocket-Key: dGhlIHNhbXBsZSBub25jZQ==\r\n");
+  CHECK(holds(version.reply(), R"("code":"http.request")"));
+  CHECK(holds(version.last_head, "HTTP/1.1 426 "));
+  CHECK(holds(version.last_head, "Sec-WebSocket-Version: 13\r\n"));
+  Client key(running);
+  key.upgrade("Sec-WebSocket-Version: 13\r\nSec-WebSocket-Key: short\r\n");
+  CHECK(key.reply().starts_with("400 "));
+}
+
+TEST_CASE("a WebSocket on which nobody opens a session is told so and closed") {
+  NetLimits limits;
+  limits.session_ms = 1;
+  const Running running(limits);
+  Client client(running);
+  client.upgrade();
+  CHECK(client.reply().starts_with("101 "));
+  CHECK(holds(client.next(), R"("code":"token.missing")"));
+  CHECK(client.next() == "close 1008");
+}
+
+TEST_CASE("a stop says goodbye on every WebSocket") {
+  auto running = std::make_unique<Running>(patient());
+  Client client(*running);
+  client.upgrade();
+  CHECK(client.reply().starts_with("101 "));
+  client.text(echo_call);
+  CHECK(client.next().starts_with("text "));
+  running.reset();
+  CHECK(client.next() == "close 1001");
+}
+
+TEST_CASE("a port in use is named") {
+  const Running running(patient());
+  std::string why;
+  CHECK(Listener::open(running.listener->port(), {}, why) == nullptr);
+  CHECK_FALSE(why.empty());
+}
+
+}  // namespace limbledger::rpc

@@ -1,0 +1,292 @@
+// One connection without a network: which head is refused with which status and code, sessions over WebSocket, what is told
+// unasked. Statuses: RFC 9110; close codes: RFC 6455, section 7.4.1; the codes of faults are the table's.
+#include "rpc/access/visit.hpp"
+#include "tests/unit/service/desk_fixture.hpp"
+
+namespace limbledger::rpc {
+
+namespace {
+
+using service::Scope;
+using service::test::at;
+
+constexpr std::uint16_t port = 40211;
+
+struct House {
+  service::test::DeskFixture desk;
+  service::Context context;
+  Service service{service::methods(), context, {}, {}, {}};
+  Tokens tokens{desk.world};
+  Visits visits{service, tokens, port};
+  std::string token = tokens.make({Scope::examiner, std::nullopt}).text;
+
+  House() {
+    context.desk = desk.desk.get();
+    context.edition = &desk.desk->edition();
+    context.caller.scope = Scope::none;
+  }
+};
+
+std::string call_text(std::string_view method, std::string_view params = "{}") {
+  return R"({"jsonrpc":"2.0","id":1,"method":")" + std::string(method) + R"(","params":)" + std::string(params) + "}";
+}
+std::string fault_of(std::string_view reply) { return at(reply, "/error/data/faults/0/code"); }
+
+HttpHead good_head() {
+  HttpHead head;
+  head.method = "POST";
+  head.target = "/rpc";
+  head.host = "127.0.0.1:40211";
+  head.content_type = "application/json";
+  return head;
+}
+
+// "status code" of a head that is refused; "taken" of one that is not.
+std::string refused(House& house, const HttpHead& head) {
+  const auto visit = house.visits.begin();
+  const auto reply = visit->head(head);
+  return reply ? std::to_string(reply->status) + (reply->body.empty() ? "" : " " + fault_of(reply->body)) : "taken";
+}
+
+std::string register_text(unsigned number) {
+  return call_text("person.register", R"({"names":[{"text":"Awa Invented"}],"sex":"female","request":")" + service::test::request_id(number) + "\"}");
+}
+
+// A WebSocket's conversation and what was sent to it unasked.
+struct Line {
+  std::vector<std::string> told;
+  std::unique_ptr<Conversation> talk;
+
+  explicit Line(House& house) : talk(house.visits.begin()) {
+    talk->socket_opened([this](std::string text) { told.push_back(std::move(text)); });
+  }
+  std::string say(const std::string& text) {
+    const SocketReply reply = talk->message(text);
+    CHECK(reply.close == 0);
+    talk->after_reply();
+    return reply.text.value_or("nothing");
+  }
+};
+
+}  // namespace
+
+TEST_CASE("a good head is taken, and each bad one has its status and code") {
+  House house;
+  const std::string bearer = "Bearer " + house.token;
+  const std::string basic = "Basic " + house.token;
+  const auto with = [&](auto&& change) {
+    HttpHead head = good_head();
+    head.authorization = bearer;
+    change(head);
+    return refused(house, head);
+  };
+  CHECK(with([](HttpHead&) {}) == "taken");
+  CHECK(with([](HttpHead& h) { h.authorization.reset(); }) == "taken");
+  CHECK(with([](HttpHead& h) { h.origin = "http://localhost:40211"; }) == "taken");
+  CHECK(with([](HttpHead& h) { h.upgrade = true, h.method = "GET", h.content_type.reset(); }) == "taken");
+  CHECK(with([](HttpHead& h) { h.host.reset(); }) == "403 host.refused");
+  CHECK(with([](HttpHead& h) { h.host = "evil.example:40211"; }) == "403 host.refused");
+  CHECK(with([](HttpHead& h) { h.origin = "http://evil.example"; }) == "403 origin.refused");
+  CHECK(with([](HttpHead& h) { h.origin = "null"; }) == "403 origin.refused");
+  CHECK(with([](HttpHead& h) { h.fetch_site = "cross-site"; }) == "403 origin.refused");
+  CHECK(with([](HttpHead& h) { h.upgrade = true, h.method = "GET", h.origin = "http://evil.example"; }) == "403 origin.refused");
+  CHECK(with([](HttpHead& h) { h.target = "/"; }) == "404 http.path");
+  CHECK(with([](HttpHead& h) { h.target = "/rpc?token=x"; }) == "404 http.path");
+  CHECK(with([](HttpHead& h) { h.method = "GET"; }) == "405 http.method");
+  CHECK(with([](HttpHead& h) { h.method = "OPTIONS"; }) == "405 http.method");
+  CHECK(with([](HttpHead& h) { h.content_type = "text/plain"; }) == "415 http.content_type");
+  CHECK(with([](HttpHead& h) { h.content_type.reset(); }) == "415 http.content_type");
+  CHECK(with([](HttpHead& h) { h.authorization = "Bearer wrong"; }) == "401 token.unknown");
+  CHECK(with([&](HttpHead& h) { h.authorization = house.token; }) == "401 token.unknown");
+  CHECK(with([&](HttpHead& h) { h.authorization = basic; }) == "401 token.unknown");
+  CHECK(with([](HttpHead& h) { h.ambiguous = true; }) == "400 http.request");
+  house.desk.world.pass(token_ms);
+  CHECK(with([](HttpHead&) {}) == "401 token.expired");
+}
+
+TEST_CASE("a page is answered across origins only where it is ours, by name and never by a star") {
+  House house;
+  HttpHead preflight = good_head();
+  preflight.method = "OPTIONS";
+  preflight.content_type.reset();
+  preflight.preflight = "POST";
+  preflight.origin = "http://localhost:40211";
+  const auto answered = house.visits.begin()->head(preflight);
+  REQUIRE(answered.has_value());
+  CHECK(answered->status == 204);
+  CHECK(answered->fields.find("Access-Control-Allow-Origin: http://localhost:40211\r\n") != std::string::npos);
+  CHECK(answered->fields.find("Vary: Origin\r\n") != std::string::npos);
+  CHECK(answered->fields.find('*') == std::string::npos);
+  preflight.origin = "http://evil.example";
+  const auto foreign = house.visits.begin()->head(preflight);
+  REQUIRE(foreign.has_value());
+  CHECK(foreign->status == 403);
+  CHECK(foreign->fields.find("Access-Control") == std::string::npos);
+}
+
+TEST_CASE("over HTTP each request shows its token, and without one only what anybody may ask is answered") {
+  House house;
+  const auto visit = house.visits.begin();
+  HttpHead head = good_head();
+  REQUIRE_FALSE(visit->head(head).has_value());
+  CHECK(at(visit->body(call_text("health.check")).body, "/result/state") == "ready");
+  CHECK(fault_of(visit->body(call_text("person.find")).body) == "token.missing");
+  CHECK(fault_of(visit->body(call_text("session.open")).body) == "token.missing");
+  const std::string bearer = "bearer " + house.token;
+  head.authorization = bearer;
+  REQUIRE_FALSE(visit->head(head).has_value());
+  CHECK(at(visit->body(call_text("person.find")).body, "/result/people") == "[]");
+  CHECK(at(visit->body(call_text("session.open")).body, "/result/scope") == "examiner");
+  head.authorization.reset();
+  REQUIRE_FALSE(visit->head(head).has_value());
+  CHECK(fault_of(visit->body(call_text("person.find")).body) == "token.missing");
+  CHECK(house.context.caller.scope == Scope::none);
+}
+
+TEST_CASE("a message that only notifies is answered with 204 and nothing") {
+  House house;
+  const auto visit = house.visits.begin();
+  REQUIRE_FALSE(visit->head(good_head()).has_value());
+  const HttpReply reply = visit->body(R"({"jsonrpc":"2.0","method":"health.check"})");
+  CHECK(reply.status == 204);
+  CHECK(reply.body.empty());
+}
+
+TEST_CASE("what the transport refuses has its status or close code, and the words") {
+  House house;
+  const auto http = [&](Trouble trouble) {
+    const HttpReply reply = house.visits.begin()->http_trouble(trouble, call_text("health.check"));
+    return std::to_string(reply.status) + " " + fault_of(reply.body);
+  };
+  CHECK(http(Trouble::malformed) == "400 http.request");
+  CHECK(http(Trouble::large_head) == "431 limit.head");
+  CHECK(http(Trouble::large_message) == "413 limit.size");
+  CHECK(http(Trouble::slow) == "408 limit.time");
+  CHECK(http(Trouble::often) == "429 limit.rate");
+  CHECK(http(Trouble::crowded) == "503 limit.rate");
+  const auto socket = [&](Trouble trouble) {
+    const SocketReply reply = house.visits.begin()->socket_trouble(trouble, call_text("health.check"));
+    return std::to_string(reply.close) + " " + fault_of(reply.text.value_or("{}")) + " " + at(reply.text.value_or("{}"), "/id");
+  };
+  CHECK(socket(Trouble::large_message) == "1009 limit.size null");
+  CHECK(socket(Trouble::binary) == "1003 websocket.binary null");
+  CHECK(socket(Trouble::silent) == "1008 token.missing null");
+  CHECK(socket(Trouble::often) == "0 limit.rate 1");  // the caller's own id, so that its promise ends
+}
+
+TEST_CASE("over WebSocket session.open comes first, with a token or a one-time code") {
+  House house;
+  Line line(house);
+  CHECK_FALSE(line.talk->admitted());
+  CHECK(at(line.say(call_text("health.check")), "/result/state") == "ready");
+  CHECK(fault_of(line.say(call_text("person.find"))) == "token.missing");
+  const std::string wrong = line.say(call_text("session.open", R"({"token":"wrong"})"));
+  CHECK(fault_of(wrong) == "token.unknown");
+  CHECK(at(wrong, "/error/data/faults/0/path") == "/token");
+  CHECK(fault_of(line.say(call_text("session.open", R"({"token":"a","once":"b"})"))) == "value.all_or_one");
+  CHECK_FALSE(line.talk->admitted());
+  const std::string opened = line.say(call_text("session.open", R"({"token":")" + house.token + "\"}"));
+  CHECK(at(opened, "/result/scope") == "examiner");
+  CHECK(at(opened, "/result/expires_at") == "2026-11-25T10:15:00.000Z");
+  CHECK_FALSE(at(opened, "/result/cursor").empty());
+  CHECK(at(opened, "/result/token").empty());
+  CHECK(line.talk->admitted());
+  CHECK(at(line.say(call_text("person.find")), "/result/people") == "[]");
+
+  Line other(house);
+  const std::string code = house.tokens.make_once({Scope::viewer, std::nullopt}).text;
+  const std::string traded = other.say(call_text("session.open", R"({"once":")" + code + "\"}"));
+  CHECK(at(traded, "/result/scope") == "viewer");
+  CHECK(at(traded, "/result/token").size() == 43);
+  CHECK(fault_of(other.say(register_text(1))) == "token.scope");
+  CHECK(fault_of(Line(house).say(call_text("session.open", R"({"once":")" + code + "\"}"))) == "token.unknown");
+}
+
+TEST_CASE("ending a session closes its WebSocket, and its traded token with it") {
+  House house;
+  Line line(house);
+  const std::string code = house.tokens.make_once({Scope::viewer, std::nullopt}).text;
+  const std::string token = at(line.say(call_text("session.open", R"({"once":")" + code + "\"}")), "/result/token");
+  const SocketReply ended = line.talk->message(call_text("session.end"));
+  CHECK(at(ended.text.value_or("{}"), "/result/ended") == "true");
+  CHECK(ended.close == 1000);
+  CHECK_FALSE(line.talk->admitted());
+  CHECK_FALSE(house.tokens.find(token).has_value());
+}
+
+TEST_CASE("a WebSocket does not outlive its token") {
+  House house;
+  Line line(house);
+  line.say(call_text("session.open", R"({"token":")" + house.token + "\"}"));
+  house.desk.world.pass(token_ms);
+  const std::string reply = line.say(call_text("person.find"));
+  CHECK(fault_of(reply) == "token.expired");
+  CHECK(at(reply, "/id") == "1");
+  CHECK_FALSE(line.talk->admitted());
+}
+
+TEST_CASE("every session that may know is told once of what changed, the writer after its reply") {
+  House house;
+  Line writer(house);
+  Line viewer(house);
+  Line stranger(house);
+  Line kiosk(house);
+  writer.say(call_text("session.open", R"({"token":")" + house.token + "\"}"));
+  viewer.say(call_text("session.open", R"({"token":")" + house.tokens.make({Scope::viewer, std::nullopt}).text + "\"}"));
+  kiosk.say(call_text("session.open", R"({"token":")" + house.tokens.make({Scope::kiosk, model::ExamId{}}).text + "\"}"));
+  const std::string person = at(writer.say(register_text(1)), "/result/person/person");
+  REQUIRE(writer.told.size() == 1);
+  CHECK(at(writer.told[0], "/method") == "ledger.changed");
+  CHECK(at(writer.told[0], "/id").empty());
+  CHECK(at(writer.told[0], "/params/changes/0/kind") == "person");
+  CHECK(at(writer.told[0], "/params/changes/0/object") == person);
+  CHECK(viewer.told == writer.told);
+  CHECK(stranger.told.empty());
+  CHECK(kiosk.told.empty());
+  writer.say(register_text(1));  // a repeat
+  writer.say(call_text("person.find"));
+  CHECK(writer.told.size() == 1);
+  // What was told goes on from there.
+  const std::string read = viewer.say(call_text("changes.read", R"({"cursor":")" + at(viewer.told[0], "/params/cursor") + "\"}"));
+  CHECK(at(read, "/result/changes") == "[]");
+}
+
+TEST_CASE("a session that began while the ledger was locked is told where it stands once it is open") {
+  House house;
+  house.desk.desk->lock();
+  Line first(house);
+  Line second(house);
+  for (Line* line : {&first, &second}) {
+    CHECK(at(line->say(call_text("session.open", R"({"token":")" + house.token + "\"}")), "/result/locked") == "true");
+  }
+  first.say(call_text("ledger.unlock", R"({"passphrase":")" + std::string(service::test::passphrase) + "\"}"));
+  REQUIRE(second.told.size() == 1);
+  CHECK(at(second.told[0], "/params/changes") == "[]");
+  first.say(register_text(1));
+  CHECK(second.told.size() == 2);
+}
+
+TEST_CASE("what goes over the network is byte for byte what the standard input gets") {
+  House house;
+  service::Context own = house.context;
+  own.caller.scope = Scope::examiner;
+  const Service stdio{service::methods(), own, {}, {}, {}};
+  Line line(house);
+  line.say(call_text("session.open", R"({"token":")" + house.token + "\"}"));
+  const std::string bearer = "Bearer " + house.token;
+  HttpHead head = good_head();
+  head.authorization = bearer;
+  const auto http = house.visits.begin();
+  const std::string deep = std::string(40, '[') + std::string(40, ']');
+  for (const std::string& text : {call_text("health.check"), call_text("catalogue.read", R"({"region":"knee"})"), call_text("person.read", R"({"person":"x"})"),
+                                  call_text("no.such"), std::string("{\"jsonrpc\":"), std::string("[]"), std::string("[1,2]"), deep, std::string("\xff\xfe"),
+                                  "[" + call_text("person.find") + "," + call_text("exam.find") + "]"}) {
+    CAPTURE(text);
+    const std::string expected = answer(text, stdio).value_or("nothing");
+    REQUIRE_FALSE(http->head(head).has_value());
+    CHECK(http->body(text).body == expected);
+    CHECK(line.say(text) == expected);
+  }
+}
+
+}  // namespace limbledger::rpc
