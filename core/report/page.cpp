@@ -1,6 +1,7 @@
 #include "core/report/page.hpp"
 
 #include "core/report/page_evidence.hpp"
+#include "core/report/page_alerts.hpp"
 #include "core/report/page_judged.hpp"
 #include "core/report/text.hpp"
 
@@ -50,6 +51,7 @@ class Page {
   [[nodiscard]] std::string text() {
     head();
     caution();
+    alerts();
     consent();
     impression();
     plan();
@@ -280,10 +282,24 @@ class Page {
     }
   }
 
+  void alerts() {
+    title("page.alerts");
+    const std::vector<std::string> lines = alert_lines(assessment_, words_);
+    for (const std::string& text : lines) {
+      line(text, bullet);
+    }
+    if (lines.empty()) {
+      line(say("page.no_alert"));
+    }
+    if (!assessment_.flags.empty()) {
+      line(flags_line(assessment_, words_, edition_));
+    }
+  }
+
   void support() {
     title("page.support");
     for (const interpret::Statement& statement : assessment_.statements) {
-      line(statement_text(statement, exam_, words_, edition_), bullet);
+      line(is_referral(statement) ? referral_text(statement, words_) : statement_text(statement, exam_, words_, edition_), bullet);
     }
     if (assessment_.statements.empty()) {
       line(say("page.nothing_compared"));
