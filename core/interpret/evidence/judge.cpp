@@ -129,11 +129,10 @@ void name_hypothesis(JudgedHypothesis& judged) {
 
 // Something was found that speaks, or would have spoken but for a named reason.
 [[nodiscard]] bool worth_naming(const Choice& choice) {
-  return !choice.kept.empty() || !choice.direction.empty() ||
-         std::any_of(choice.left_out.begin(), choice.left_out.end(), [](const auto& one) {
-           constexpr std::string_view silent[] = {"incomplete", "not_counted", "not_asked", "in_prior", "pain_not_recorded"};
-           return std::find(std::begin(silent), std::end(silent), one.second) == std::end(silent);
-         });
+  return !choice.kept.empty() || !choice.direction.empty() || std::any_of(choice.left_out.begin(), choice.left_out.end(), [](const auto& one) {
+    constexpr std::string_view silent[] = {"incomplete", "not_counted", "not_asked", "in_prior", "pain_not_recorded"};
+    return std::find(std::begin(silent), std::end(silent), one.second) == std::end(silent);
+  });
 }
 
 [[nodiscard]] std::optional<JudgedHypothesis> judge_one(const View& view, const EvidenceCondition& condition, model::Side side,
@@ -160,8 +159,8 @@ void name_hypothesis(JudgedHypothesis& judged) {
     account.combined = combine(ratios_of(heard, choice.kept));
     account.replaced = replaced_tests(heard, choice);
     account.prior = prior_of(view, condition.condition, here, priors);
-    account.second_class = std::any_of(choice.kept.begin(), choice.kept.end(),
-                                       [&](std::size_t at) { return heard[at].admission.row_class == RowClass::second; });
+    account.second_class =
+        std::any_of(choice.kept.begin(), choice.kept.end(), [&](std::size_t at) { return heard[at].admission.row_class == RowClass::second; });
     const bool nothing = tells_nothing(account.combined);
     if (!nothing) {
       result.support = account.combined.sum > 0 ? Support::for_ : Support::against;
@@ -234,9 +233,8 @@ bool minimum_recorded(const View& view, model::Side side) {
       const bool sided = std::find(item->sides.begin(), item->sides.end(), side) != item->sides.end();
       for (const model::ItemId& end : ends) {
         const auto found = view.at(end.text, sided ? side : model::Side::midline);
-        const bool recorded = std::any_of(found.begin(), found.end(), [](const model::Finding* finding) {
-          return !std::holds_alternative<model::NotDone>(finding->value);
-        });
+        const bool recorded = std::any_of(found.begin(), found.end(),
+                                          [](const model::Finding* finding) { return !std::holds_alternative<model::NotDone>(finding->value); });
         if (!recorded) {
           return false;
         }

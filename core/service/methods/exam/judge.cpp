@@ -85,7 +85,8 @@ Result<interpret::Assessment> exam_assess(Context& context, const ExamAssessPara
   if (!faults.empty()) {
     return wire::Refusal(std::move(faults));
   }
-  return interpret::assess(gathered->exam, gathered->person, gathered->earlier, *context.edition, ask_for(context, *gathered, params.only, params.priors));
+  return interpret::assess(gathered->exam, gathered->person, gathered->earlier, *context.edition,
+                           ask_for(context, *gathered, params.only, params.priors));
 }
 
 Result<interpret::Working> statement_explain(Context& context, const StatementExplainParams& params) {
@@ -110,8 +111,8 @@ Result<interpret::Working> statement_explain(Context& context, const StatementEx
   if (!faults.empty()) {
     return wire::Refusal(std::move(faults));
   }
-  return interpret::explain(gathered->exam, gathered->person, gathered->earlier, *context.edition, ask_for(context, *gathered, std::nullopt, params.priors),
-                            params.statement);
+  return interpret::explain(gathered->exam, gathered->person, gathered->earlier, *context.edition,
+                            ask_for(context, *gathered, std::nullopt, params.priors), params.statement);
 }
 
 }  // namespace limbledger::service

@@ -16,7 +16,8 @@ struct ExamAssessParams {
 };
 BOOST_DESCRIBE_STRUCT(ExamAssessParams, (), (exam, only, priors))
 constexpr auto notes(const ExamAssessParams*) {
-  return std::array{wire::Note{"only", "lists (rules, statements, hypotheses, contradictions) or beginnings of names (rule.ottawa_knee, motion.norm); "
+  return std::array{wire::Note{"only",
+                               "lists (rules, statements, hypotheses, contradictions) or beginnings of names (rule.ottawa_knee, motion.norm); "
                                "hypotheses come without it once the minimum set is recorded"},
                     wire::Note{"priors", "the examiner's own figure for a condition, in place of the default"}};
 }

@@ -136,7 +136,8 @@ Result<interpret::Assessment> document_assess(Context& context, const DocumentAs
   if (!faults.empty()) {
     return wire::Refusal(std::move(faults));
   }
-  return interpret::assess(checked->exam, checked->person, checked->earlier, *context.edition, make_ask(params.document.as_of, params.only, params.priors));
+  return interpret::assess(checked->exam, checked->person, checked->earlier, *context.edition,
+                           make_ask(params.document.as_of, params.only, params.priors));
 }
 
 }  // namespace limbledger::service
