@@ -3,6 +3,7 @@
 #include "core/interpret/evidence/judge.hpp"
 #include "core/interpret/motion/difference.hpp"
 #include "core/interpret/motion/norm.hpp"
+#include "core/interpret/rules/disagree.hpp"
 #include "core/interpret/rules/rule.hpp"
 
 #include <algorithm>
@@ -35,6 +36,7 @@ struct All {
       all.rules.push_back(std::move(judged));
     }
   }
+  mark_disagreement(all.rules);
   all.hypotheses = judge_hypotheses(view, ask.priors);
   all.contradictions = motion_contradictions(view, readings);
   return all;
