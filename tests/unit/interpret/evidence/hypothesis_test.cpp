@@ -330,7 +330,7 @@ TEST_CASE("second class: an error is stated, an interval that holds 1 cannot be 
   open.negative("knee.invented_pull");
   open.positive("knee.invented_turn");
   CHECK(bands_text(*open.hypothesis()) == "cannot_tell");  // 0.25 x 6 = 1.5, whose interval holds 1
-  CHECK(open.hypothesis()->support == Support::neither);
+  CHECK(open.hypothesis()->support == Support::for_);
   CHECK(open.line_of("tells nothing").find("holds 1") != std::string::npos);
 }
 
