@@ -55,10 +55,13 @@ using model::Side;
   SheetSection section = view.section("page.compared");
   bool taught = false;
   for (const interpret::Statement& statement : view.assessment.statements) {
+    if (referral_prompt(statement.statement.text)) {
+      continue;  // stands among what cannot wait
+    }
     section.bullet(statement_text(statement, view.exam, view.words, view.edition));
     taught = taught || statement.message.text.ends_with("_taught");
   }
-  if (view.assessment.statements.empty()) {
+  if (section.lines.empty()) {
     section.plain(view.say("page.nothing_compared"));
   }
   if (taught) {

@@ -11,18 +11,23 @@
 #include "core/report/sheet.hpp"
 #include "core/report/words/words.hpp"
 
+#include <cstdint>
 #include <map>
 #include <optional>
 #include <string>
 
 namespace limbledger::report {
 
+// What protects a child, a partner or a person who depends on others: not even its being there is told; one line tells that it is
+// there; or it is shown, by a deliberate act of an examiner.
+enum class ProtectedNote : std::uint8_t { absent, mentioned, shown };
+
 // What the exam itself does not hold. An id without a name is printed as it is.
 struct PageNames {
   std::map<model::PlaceId, std::string> places;
   std::map<model::ExaminerId, std::string> examiners;
-  std::string banner;            // above everything: DEMONSTRATION, PRACTICE
-  bool with_protected = false;   // else what is protected reads "see protected note"
+  std::string banner;  // above everything: DEMONSTRATION, PRACTICE
+  ProtectedNote protected_note = ProtectedNote::mentioned;
 };
 
 [[nodiscard]] Sheet exam_sheet(const model::Exam& exam, const std::optional<model::Person>& person, const interpret::Assessment& assessment,

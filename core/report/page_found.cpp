@@ -63,7 +63,14 @@ PageView::PageView(const model::Exam& of_exam, const std::optional<model::Person
     : exam(of_exam), person(of_person), assessment(judged), words(said), edition(facts), names(known) {
   for (const model::Finding& finding : findings_of(exam)) {
     const model::Standing standing = finding.standing ? *finding.standing : model::Standing::current;
-    if (standing == model::Standing::current || standing == model::Standing::in_conflict) {
+    if (standing != model::Standing::current && standing != model::Standing::in_conflict) {
+      continue;
+    }
+    // Whatever was answered: if only a yes were left out, its being left out would tell it.
+    if (known.protected_note != ProtectedNote::shown &&
+        std::find(protected_items.begin(), protected_items.end(), finding.item.text) != protected_items.end()) {
+      holds_protected = true;
+    } else {
       findings.push_back(&finding);
     }
   }
@@ -85,9 +92,6 @@ std::string PageView::side_before(const std::optional<Side>& side) const {
 }
 
 std::string PageView::value(const model::Finding& finding) const {
-  if (!names.with_protected && std::find(protected_items.begin(), protected_items.end(), finding.item.text) != protected_items.end()) {
-    return say("page.see_protected");
-  }
   std::string text = value_text(words, edition, finding);
   if (finding.examiner && exam.examiner && !(*finding.examiner == *exam.examiner)) {
     text += ", " + say("value.by_other", {{"examiner", examiner(*finding.examiner)}});

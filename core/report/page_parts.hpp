@@ -24,7 +24,8 @@ class PageView {
   const Words& words;
   const reference::Edition& edition;
   const PageNames& names;
-  // Those that stand: by region, then in the catalogue's order; the RIGHT before the LEFT.
+  bool holds_protected = false;  // left out of the findings below
+  // Those that stand and may be told: by region, then in the catalogue's order; the RIGHT before the LEFT.
   std::vector<const model::Finding*> findings;
 
   [[nodiscard]] std::string say(std::string_view name, const Args& args = {}) const { return words.say("msg." + std::string(name), args); }
@@ -34,7 +35,7 @@ class PageView {
   // "LEFT: ", or nothing for the midline.
   [[nodiscard]] std::string side_before(const std::optional<model::Side>& side) const;
   [[nodiscard]] std::string label(const model::ItemId& item) const { return item_label(words, edition, item); }
-  // The value as it is printed; what is protected reads as that until it is asked for.
+  // The value as it is printed.
   [[nodiscard]] std::string value(const model::Finding& finding) const;
   [[nodiscard]] std::string examiner(const model::ExaminerId& id) const;
   // Date and time where the exam was done.
@@ -59,6 +60,7 @@ struct MissingOf {
 [[nodiscard]] SheetSection consent_section(const PageView& view);
 [[nodiscard]] SheetSection signature_section(const PageView& view);
 [[nodiscard]] SheetSection about_section(const PageView& view);
+[[nodiscard]] bool referral_prompt(std::string_view statement);  // a prompt to refer, which compares no reading
 [[nodiscard]] SheetSection alerts_section(const PageView& view);  // no lines: nothing to say
 [[nodiscard]] SheetSection flags_section(const PageView& view);
 [[nodiscard]] SheetSection found_section(const PageView& view);

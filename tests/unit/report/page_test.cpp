@@ -81,7 +81,7 @@ TEST_CASE("the examiner's impression stands before findings and before what they
   CHECK(has(page, "Alternatives: \u2068torn meniscus\u2069\n"));
   std::size_t last = 0;
   for (const std::string title : {"\nExaminer's impression\n", "\nPlan\n", "\nWhat the findings support, in study clinics\n", "\nRules\n", "\nFindings\n",
-                                  "\nNot done, with the reason\n", "\nMeasurements beside published figures\n", "\nDanger signs asked after\n",
+                                  "\nNot done, with the reason\n", "\nCompared with published figures, the other side and last time\n", "\nDanger signs asked after\n",
                                   "\nNot examined\n", "\nConsent and company\n", "\nSignature\n", "\nWhat this page is\n"}) {
     CAPTURE(title);
     const std::size_t at = page.find(title);

@@ -115,13 +115,14 @@ TEST_CASE("what is asked for a person's protection is on no page until an examin
     DeskFixture desk;
     const Recorded made = record(desk, R"(,{"item":"history.unexplained_bruises","side":"midline","value":{"kind":"answer","answer":")" + answer + "\"}}");
     const std::string usual = note(desk, made.exam);
-    CHECK(has(at(usual, "/text"), ": see protected note\n"));
+    CHECK(has(at(usual, "/text"), "  - See protected note.\n"));
+    CHECK(!has(at(usual, "/text"), "Bruises"));
     CHECK(at(usual, "/protected").empty());
     const std::string asked = note(desk, made.exam, R"(,"protected":true)");
-    CHECK(!has(at(asked, "/text"), "see protected note"));
+    CHECK(has(at(asked, "/text"), "Bruises that nothing explains: " + answer + "\n"));
     CHECK(at(asked, "/protected") == "true");
     desk.caller.scope = Scope::viewer;
-    CHECK(has(at(note(desk, made.exam), "/text"), ": see protected note\n"));
+    CHECK(!has(at(note(desk, made.exam), "/text"), "rotected"));
     const auto refused = desk.call("note.write", R"({"exam":")" + made.exam + R"(","protected":true})");
     CHECK(codes_of(refused) == "token.scope");
     CHECK(path_of(refused) == "/protected");

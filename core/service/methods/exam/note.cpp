@@ -40,7 +40,9 @@ Result<NoteWriteResult> note_write(Context& context, const NoteWriteParams& para
   if (!gathered) {
     return gathered.error();
   }
-  const auto assessment = exam_assess(context, {params.exam, std::nullopt, std::nullopt});
+  ExamAssessParams ask;
+  ask.exam = params.exam;
+  const auto assessment = exam_assess(context, ask);
   if (!assessment) {
     return assessment.error();
   }
@@ -49,7 +51,10 @@ Result<NoteWriteResult> note_write(Context& context, const NoteWriteParams& para
     return read.error();
   }
   report::PageNames names;
-  names.with_protected = with_protected;
+  // Who only looks on is not even told that there is a protected note.
+  names.protected_note = with_protected                            ? report::ProtectedNote::shown
+                         : context.caller.scope == Scope::examiner ? report::ProtectedNote::mentioned
+                                                                   : report::ProtectedNote::absent;
   names.banner = banner_of(*context.desk, *words);
   if (read->names) {
     for (const NamedPlace& one : read->names->places.value_or(std::vector<NamedPlace>{})) {

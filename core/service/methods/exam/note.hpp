@@ -18,7 +18,7 @@ struct NoteWriteParams {
 BOOST_DESCRIBE_STRUCT(NoteWriteParams, (), (exam, language, protected_))
 constexpr auto notes(const NoteWriteParams*) {
   return std::array{wire::Note{"language", "en; the only one so far, and the default"},
-                    wire::Note{"protected", "true: also what is kept from a page by default (for an examiner alone); without it that reads \"see protected note\""}};
+                    wire::Note{"protected", "true: also what is kept from a page by default (for an examiner alone); without it one line says that there is a protected note, and to a viewer nothing does"}};
 }
 
 using NoteText = wire::Text<1'000'000, true>;

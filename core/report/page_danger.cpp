@@ -2,7 +2,6 @@
 #include "core/report/page_parts.hpp"
 
 #include <algorithm>
-#include <map>
 
 namespace limbledger::report {
 
@@ -17,18 +16,14 @@ using model::Side;
   return dot == std::string_view::npos ? name : name.substr(dot + 1);
 }
 
+// Flags that are for a person's protection by their name alone, raised or not.
+constexpr std::string_view protected_flag = "nai";
+
 [[nodiscard]] bool is_hidden(const PageView& view, const interpret::Alert& alert) {
-  return alert.audience == interpret::Audience::protected_ && !view.names.with_protected;
+  return alert.audience == interpret::Audience::protected_ && view.names.protected_note != ProtectedNote::shown;
 }
 
-[[nodiscard]] std::string flag_label(const PageView& view, std::string_view flag) {
-  for (const std::string& name : {"msg." + std::string(flag) + ".name", "msg.flag." + std::string(after_dot(flag)), "msg." + std::string(flag)}) {
-    if (view.words.has(name)) {
-      return view.words.say(name);
-    }
-  }
-  return word_of(view.words, "flag", after_dot(flag));
-}
+[[nodiscard]] std::string flag_label(const PageView& view, std::string_view flag) { return word_of(view.words, "flag", after_dot(flag)); }
 
 [[nodiscard]] std::string rests_on(const PageView& view, const std::vector<model::FindingId>& ids) {
   std::vector<std::string> parts;
@@ -42,32 +37,64 @@ using model::Side;
   return joined(parts, "; ");
 }
 
+[[nodiscard]] std::vector<std::string> labels_of(const PageView& view, const std::vector<interpret::Ask>& asks) {
+  std::vector<std::string> labels;
+  for (const interpret::Ask& ask : asks) {
+    const std::string label = view.label(ask.item);
+    if (std::find(labels.begin(), labels.end(), label) == labels.end()) {
+      labels.push_back(label);
+    }
+  }
+  return labels;
+}
+
 }  // namespace
 
+bool referral_prompt(std::string_view statement) { return statement.starts_with("referral."); }
+
+// The messages of alerts say their class first, and the side in capitals.
 SheetSection alerts_section(const PageView& view) {
-  SheetSection section = view.section("page.alerts");
-  bool some_hidden = false;
+  SheetSection section = view.section("page.cannot_wait");
+  const auto side_of_it = [&](const std::optional<Side>& side) { return side ? side_of(view.words, *side) : std::string(); };
+  bool some_hidden = view.holds_protected;
   for (const interpret::Alert& alert : view.assessment.alerts) {
     if (is_hidden(view, alert)) {
       some_hidden = true;
       continue;
     }
-    const Args args{{"side", alert.side ? side_of(view.words, *alert.side) : std::string(), false, true}};
-    section.bullet(enum_word(view.words, "urgency", alert.urgency) + view.side_after(alert.side) + ": " + view.words.say(alert.message.text, args));
+    const Args args{{"side", side_of_it(alert.side), false, true}};
+    section.bullet(view.words.say(alert.message.text, args) + ".");
     if (const std::string why = rests_on(view, alert.because); !why.empty()) {
-      section.under(view.say("page.alert_because", {{"findings", why, false, true}}));
-    }
-    for (const model::MessageId& meanwhile : alert.meanwhile) {
-      section.under(view.words.say(meanwhile.text, args));
+      section.under(view.say("page.alert_because", {{"findings", why, false, true}}) + ".");
     }
     section.under(enum_word(view.words, "alert_state", alert.state));
+    std::vector<std::string> meanwhile;
+    for (const model::MessageId& message : alert.meanwhile) {
+      meanwhile.push_back(view.words.say(message.text, args));
+    }
+    if (!meanwhile.empty() && alert.state == interpret::AlertState::raised) {
+      section.under(view.say("page.until_then", {{"what", joined(meanwhile, "; "), false, true}}) + ".");
+    }
   }
   // One line whatever their number, so that not even a count is told.
-  if (some_hidden) {
-    section.bullet(view.say("page.see_protected"));
+  if (some_hidden && view.names.protected_note == ProtectedNote::mentioned) {
+    section.bullet(view.say("page.see_protected") + ".");
+  }
+  for (const interpret::Statement& statement : view.assessment.statements) {
+    if (referral_prompt(statement.statement.text)) {
+      section.bullet(view.words.say(statement.message.text, {{"side", side_of_it(statement.side), false, true}}) + ".");
+    }
   }
   for (const interpret::Question& question : view.assessment.questions) {
-    section.bullet(view.say("page.question", {{"question", view.words.say(question.message.text) + view.side_after(question.side), false, true}}));
+    if (after_dot(question.question.text) == protected_flag && view.names.protected_note != ProtectedNote::shown) {
+      continue;
+    }
+    section.bullet(view.say("page.question", {{"question",
+                                               view.words.say(question.message.text, {{"side", side_of_it(question.side), false, true},
+                                                                                      {"items", joined(labels_of(view, question.ask)), false, true}}) +
+                                                   view.side_after(question.side),
+                                               false, true}}) +
+                   ".");
   }
   if (view.assessment.questions_more.steps > 0) {
     section.plain(view.say("page.questions_more", {{"count", wire::write_number(view.assessment.questions_more.steps, 1), true}}));
@@ -76,13 +103,14 @@ SheetSection alerts_section(const PageView& view) {
 }
 
 SheetSection flags_section(const PageView& view) {
-  SheetSection section = view.section("page.flags");
+  SheetSection section = view.section("page.danger_signs");
   if (view.assessment.flags.empty()) {
     section.plain(view.say("page.no_flags"));
     return section;
   }
   const auto is_protected = [&](const interpret::Flag& flag) {
-    return std::any_of(view.assessment.alerts.begin(), view.assessment.alerts.end(), [&](const interpret::Alert& alert) {
+    return (after_dot(flag.flag.text) == protected_flag && view.names.protected_note != ProtectedNote::shown) ||
+           std::any_of(view.assessment.alerts.begin(), view.assessment.alerts.end(), [&](const interpret::Alert& alert) {
       return is_hidden(view, alert) && after_dot(alert.alert.text) == after_dot(flag.flag.text);
     });
   };
@@ -117,6 +145,7 @@ SheetSection flags_section(const PageView& view) {
                              {{"flags", joined(parts, "; "), false, true}}));
     }
   }
+  section.plain(view.say("page.flags_end"));
   return section;
 }
 
