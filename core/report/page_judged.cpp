@@ -1,6 +1,7 @@
 #include "core/report/page_judged.hpp"
 
 #include "core/interpret/assess.hpp"
+#include "core/report/page_criteria.hpp"
 #include "core/report/text.hpp"
 #include "core/wire/parse.hpp"
 
@@ -193,13 +194,7 @@ std::vector<std::string> rule_lines(const RuleResult& rule, const model::Exam& e
   if (rule.outcome == interpret::Outcome::positive) {
     const model::StatementId id{rule.rule.text + ":" + std::string(wire::type_of<model::Side>().words[static_cast<std::size_t>(rule.side)])};
     const auto working = interpret::explain(exam, person, {}, edition, {as_of, {}, std::nullopt, {}}, id);
-    std::vector<std::string> met;
-    constexpr std::string_view is_met = ": met";
-    for (const wire::Name& line : working ? working->lines : std::vector<wire::Name>{}) {
-      if (line.text.ends_with(is_met) && !line.text.starts_with("days ")) {
-        met.push_back(line.text.substr(0, line.text.size() - is_met.size()));
-      }
-    }
+    const std::vector<std::string> met = working ? criteria_met(rule, *working, words) : std::vector<std::string>{};
     if (!met.empty()) {
       lines.push_back(words.say("msg.rule.criteria", {{"criteria", joined(met, "; "), false, true}}) + ".");
     }
@@ -212,8 +207,9 @@ std::vector<std::string> rule_lines(const RuleResult& rule, const model::Exam& e
     }
     std::vector<std::string> answers;
     for (const interpret::SettleAnswer& answer : settle.answers) {
+      const bool open = answer.gives == interpret::Outcome::undetermined;
       answers.push_back(
-          words.say("msg.rule.answer", {{"if", answer.if_.text, false, true}, {"gives", enum_word(words, "outcome", answer.gives), false, true}}));
+          words.say(open ? "msg.rule.answer_open" : "msg.rule.answer", {{"if", if_text(words, answer.if_.text), false, true}, {"gives", enum_word(words, "outcome", answer.gives), false, true}}));
     }
     lines.push_back(words.say("msg.rule.settle", {{"input", words.say("msg.change." + settle.input.text), false, true},
                                                   {"answers", joined(answers, "; "), false, true}}) +
