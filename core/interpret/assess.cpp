@@ -1,6 +1,9 @@
 #include "core/interpret/assess.hpp"
 
 #include "core/interpret/evidence/judge.hpp"
+#include "core/interpret/knee/effusion.hpp"
+#include "core/interpret/knee/extension.hpp"
+#include "core/interpret/knee/laxity.hpp"
 #include "core/interpret/motion/difference.hpp"
 #include "core/interpret/motion/norm.hpp"
 #include "core/interpret/rules/disagree.hpp"
@@ -14,7 +17,7 @@ namespace limbledger::interpret {
 namespace {
 
 struct All {
-  std::vector<Judged> motion;
+  std::vector<Judged> statements;
   std::vector<JudgedRule> rules;
   std::vector<JudgedHypothesis> hypotheses;
   std::vector<Contradiction> contradictions;
@@ -24,12 +27,9 @@ struct All {
 [[nodiscard]] All judge_all(const View& view, std::span<const model::Exam> earlier, const AssessAsk& ask) {
   All all;
   const std::vector<Reading> readings = read_motions(view);
-  all.motion = judge_norms(view, readings);
-  for (Judged& judged : judge_sides(view, readings)) {
-    all.motion.push_back(std::move(judged));
-  }
-  for (Judged& judged : judge_past(view, readings, earlier)) {
-    all.motion.push_back(std::move(judged));
+  for (auto& part : {judge_norms(view, readings), judge_sides(view, readings), judge_past(view, readings, earlier), judge_knee_motion(view, readings),
+                     judge_effusion(view), judge_laxity(view)}) {
+    all.statements.insert(all.statements.end(), part.begin(), part.end());
   }
   for (const Rule& rule : all_rules()) {
     for (JudgedRule& judged : rule.run(view)) {
@@ -39,6 +39,9 @@ struct All {
   mark_disagreement(all.rules);
   all.hypotheses = judge_hypotheses(view, ask.priors);
   all.contradictions = motion_contradictions(view, readings);
+  for (Contradiction& contradiction : effusion_contradictions(view)) {
+    all.contradictions.push_back(std::move(contradiction));
+  }
   return all;
 }
 
@@ -62,7 +65,7 @@ Assessment assess(const model::Exam& exam, const std::optional<model::Person>& p
       assessment.rules.push_back(std::move(judged.result));
     }
   }
-  for (Judged& judged : all.motion) {
+  for (Judged& judged : all.statements) {
     if (wanted(ask, "statements", judged.statement.statement.text)) {
       assessment.statements.push_back(std::move(judged.statement));
     }
@@ -87,7 +90,7 @@ Result<Working> explain(const model::Exam& exam, const std::optional<model::Pers
   const View view(exam, person, edition, ask.as_of);
   All all = judge_all(view, earlier, ask);
   std::vector<Working*> found;
-  for (Judged& judged : all.motion) {
+  for (Judged& judged : all.statements) {
     if (judged.statement.statement == statement) {
       found.push_back(&judged.working);
     }

@@ -18,8 +18,11 @@ struct InventedTexts {
   std::string errors;
   std::string sources;
   std::string concerns;
+  std::string figures;
 
-  [[nodiscard]] reference::EditionTexts view() const { return {edition, items, scales, sequences, norms, errors, sources, concerns}; }
+  [[nodiscard]] reference::EditionTexts view() const {
+    return {edition, items, scales, sequences, norms, errors, sources, concerns, {}, figures};
+  }
 };
 
 [[nodiscard]] InventedTexts invented_texts();
