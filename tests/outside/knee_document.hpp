@@ -62,8 +62,10 @@ struct KneeVisit {
     (before ? then : now).push_back(finding + more + "}");
   }
   [[nodiscard]] std::string json(const std::string& rest) const {
-    const std::string earlier = then.empty() ? "" : R"(,"earlier":[{"complaint":"chronic_knee","side":"left","setting":"primary_care",)"
-                                                    R"("examined_at":"2026-10-01T10:00:00.000Z","findings":[)" + joined(then) + "]}]";
+    const std::string earlier = then.empty() ? ""
+                                             : R"(,"earlier":[{"complaint":"chronic_knee","side":"left","setting":"primary_care",)"
+                                               R"("examined_at":"2026-10-01T10:00:00.000Z","findings":[)" +
+                                                   joined(then) + "]}]";
     return R"({"document":{"format":"limbledger-exam/1","as_of":"2026-11-24","person":{"birth":{"date":")" + born + R"("},"sex":")" + sex +
            R"(","norm_sex":")" + sex + R"("},"exam":{"complaint":")" + complaint + R"(","side":"left","setting":"primary_care","injured_on":")" +
            injured_on + R"("},"findings":[)" + joined(now) + "]" + earlier + "}" + rest + "}";

@@ -54,7 +54,9 @@ TEST_CASE("the working of a statement on a knee can be followed on paper") {
   CHECK(tests::line(lachman, "grade 1, from 3 mm, to 5 mm, end soft: counts as positive"));
   bool named = false;
   for (const auto& row : lachman.rows) {
-    named = named || wire::write(row) == R"({"row":"figure.agreement.lachman.DECARY2016REL","source":"DECARY2016REL","status":"read","numbers":{"low":0.42,"high":0.81}})";
+    named = named ||
+            wire::write(row) ==
+                R"({"row":"figure.agreement.lachman.DECARY2016REL","source":"DECARY2016REL","status":"read","numbers":{"low":0.42,"high":0.81}})";
   }
   CHECK(named);
 }

@@ -91,7 +91,8 @@ void judge_sign(const View& view, std::string_view item, model::Side side, std::
     params.word("instead", told.instead);
   }
   judged.statement.params = params.raw();
-  judged.working.formula = {is_stroke ? "as the grade counts: trace is open, 1+ and more is fluid" : "a negative tells nothing beside fluid that hides it"};
+  judged.working.formula = {is_stroke ? "as the grade counts: trace is open, 1+ and more is fluid"
+                                      : "a negative tells nothing beside fluid that hides it"};
   figure_rows(view, "agreement", item, judged);
   judged.working.changes_if.push_back({told.instead.empty() ? "msg.change.repeat_test" : "msg.change.other_test"});
   all.push_back(std::move(judged));

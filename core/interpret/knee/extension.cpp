@@ -164,7 +164,7 @@ void judge_deficit(const View& view, const std::vector<Reading>& readings, model
 
 struct Losses {
   const Reading* flexion = nullptr;
-  Difference of_flexion;    // reading - other: a loss is negative
+  Difference of_flexion;  // reading - other: a loss is negative
   Difference of_extension;
 };
 
@@ -217,8 +217,9 @@ void judge_capsular(const View& view, const std::vector<Reading>& readings, mode
   const bool high = 1000 * extension > ratio->high->steps * flexion;
   judged.working.formula = {"loss of extension / loss of flexion, both against the other side"};
   judged.working.lines.push_back({in_tenths(extension) + " / " + in_tenths(flexion) + " = " +
-                                  wire::write_number(wire::round_divide(1000 * extension, flexion), 1000) + (low || high ? ", outside " : ", inside ") +
-                                  wire::write_number(ratio->low->steps, 1000) + " to " + wire::write_number(ratio->high->steps, 1000)});
+                                  wire::write_number(wire::round_divide(1000 * extension, flexion), 1000) +
+                                  (low || high ? ", outside " : ", inside ") + wire::write_number(ratio->low->steps, 1000) + " to " +
+                                  wire::write_number(ratio->high->steps, 1000)});
   judged.working.lines.push_back({"described, not tested: agreement is poor and most worn knees do not show it"});
   judged.statement.params = Params()
                                 .figure("flexion_loss_deg", flexion)

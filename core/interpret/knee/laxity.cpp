@@ -102,7 +102,7 @@ void weaken(const View& view, const model::Item& item, const Found& found, const
   for (const Weakened& reason : reasons) {
     params.yes(reason.because);
     add_findings(reason.findings, judged);
-    judged.working.lines.push_back({"weakened: " + std::string(reason.because)});
+    judged.working.lines.push_back({"weakened: " + reason.because});
     instead = instead.empty() ? reason.instead : instead;
     if (reason.because == "heavy_thigh" || reason.because == "small_hands") {
       const auto& rows = judged.statement.rows;

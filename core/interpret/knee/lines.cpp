@@ -22,8 +22,8 @@ using model::TestResult;
     return std::nullopt;
   }
   for (const model::Counts& rule : *item.counts) {
-    const bool end_fits = !rule.end_feels || (finding.end_feel && std::find(rule.end_feels->begin(), rule.end_feels->end(), *finding.end_feel) !=
-                                                                      rule.end_feels->end());
+    const bool end_fits = !rule.end_feels ||
+                          (finding.end_feel && std::find(rule.end_feels->begin(), rule.end_feels->end(), *finding.end_feel) != rule.end_feels->end());
     if (end_fits && (!rule.grades || fits(*rule.grades, grade->grade.text))) {
       return rule.as;
     }

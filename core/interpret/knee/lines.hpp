@@ -27,7 +27,7 @@ struct Found {
   std::vector<const model::Finding*> findings;
   std::optional<model::TestResult> result;
   bool disagree = false;
-  bool guarded = false;   // guarded, poor contact, landmark unsure, or effort limited on any of them
+  bool guarded = false;  // guarded, poor contact, landmark unsure, or effort limited on any of them
 
   [[nodiscard]] bool any() const { return !findings.empty(); }
   [[nodiscard]] bool is(model::TestResult wanted) const { return result && *result == wanted; }

@@ -16,9 +16,7 @@ constexpr std::string_view pivot = "knee.pivot_shift";
 constexpr std::string_view sag = "knee.posterior_sag";
 constexpr std::string_view drawer_back = "knee.posterior_drawer";
 
-[[nodiscard]] bool pulls_forward(const model::Item& item) {
-  return std::find(forward.begin(), forward.end(), item.item.text) != forward.end();
-}
+[[nodiscard]] bool pulls_forward(const model::Item& item) { return std::find(forward.begin(), forward.end(), item.item.text) != forward.end(); }
 
 [[nodiscard]] bool recorded(const View& view, const model::ItemId& item, model::Side side) { return found_at(view, item.text, side).any(); }
 
@@ -72,7 +70,8 @@ void hold_limits(const View& view, const model::Item& item, model::Side side, st
   }
 }
 
-[[nodiscard]] std::string alternative(const View& view, const model::Item& item, std::string_view when, model::Side side, std::string_view otherwise) {
+[[nodiscard]] std::string alternative(const View& view, const model::Item& item, std::string_view when, model::Side side,
+                                      std::string_view otherwise) {
   const std::string named = instead_of(view, item, when, side);
   return named.empty() && !recorded(view, {std::string(otherwise)}, side) ? std::string(otherwise) : named;
 }

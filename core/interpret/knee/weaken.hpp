@@ -7,9 +7,9 @@
 namespace limbledger::interpret {
 
 struct Weakened {
-  std::string_view because;  // posterior_sag, sagged_start, guarded, tense_effusion, medial_side_loose, heavy_thigh, small_hands, first_weeks
-  bool silences = false;     // the result tells nothing; else it tells less
-  std::string instead;       // the item to do in its place, or empty
+  std::string because;    // posterior_sag, sagged_start, guarded, tense_effusion, medial_side_loose, heavy_thigh, small_hands, first_weeks
+  bool silences = false;  // the result tells nothing; else it tells less
+  std::string instead;    // the item to do in its place, or empty
   std::vector<const model::Finding*> findings;
 };
 

@@ -12,10 +12,10 @@ enum class Comparable : std::uint8_t { yes, other_position, needs_instrument };
 
 struct Difference {
   Comparable comparable = Comparable::yes;
-  Precision precision;       // of both, where comparable
-  std::int64_t low = 0;      // reading - other
+  Precision precision;   // of both, where comparable
+  std::int64_t low = 0;  // reading - other
   std::int64_t high = 0;
-  std::int64_t needed = 0;   // the larger change of the two, or `least`
+  std::int64_t needed = 0;  // the larger change of the two, or `least`
   bool methods_differ = false;
 
   [[nodiscard]] bool exact() const { return low == high; }

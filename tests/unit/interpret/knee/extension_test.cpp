@@ -176,7 +176,7 @@ TEST_CASE("a lack of extension is open where it cannot be known, and active stan
 }
 
 TEST_CASE("the ratio of the pattern is exact at both ends and asked only where flexion is lost beyond its error") {
-  CHECK(lost(30, 3).statement(capsular).verdict == Verdict::within);  // 0.1
+  CHECK(lost(30, 3).statement(capsular).verdict == Verdict::within);   // 0.1
   CHECK(lost(30, 24).statement(capsular).verdict == Verdict::within);  // 0.8
   CHECK(lost(30, 25).statement(capsular).verdict == Verdict::above);
   CHECK(lost(30, 2).statement(capsular).verdict == Verdict::below);
