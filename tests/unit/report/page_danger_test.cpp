@@ -20,6 +20,10 @@ struct Raised {
     made.yes("knee.look_skin_hot_red", Side::left);
     made.yes("history.unexplained_bruises", Side::midline);
     assessment = made.assess();
+    assessment.alerts.clear();
+    assessment.questions.clear();
+    assessment.questions_more = {0};
+    assessment.flags.clear();
   }
   interpret::Alert& alert(const std::string& name, const std::string& because, interpret::Audience audience = interpret::Audience::clinician) {
     interpret::Alert one;
@@ -95,7 +99,7 @@ TEST_CASE("an alert for a person's protection leaves one line without its name, 
 
 TEST_CASE("what is not yet asked is a question, three at most, and the rest a count") {
   Raised raised;
-  raised.assessment.questions.push_back({{"alert.joint_infection"}, Side::left, {1}, {}, {"msg.page.not_part"}});
+  raised.assessment.questions.push_back({{"alert.joint_infection"}, Side::left, {1}, {}, {"msg.page.untested"}});
   raised.assessment.questions_more = {2};
-  CHECK(has(raised.page(), "Not yet asked: Other items were not part of this visit., LEFT. Further questions that are not yet asked: 2."));
+  CHECK(has(raised.page(), "Not settled yet, LEFT: Not tested on real people. Further questions that are not yet asked: 2."));
 }
