@@ -3,6 +3,9 @@
 #include "core/interpret/contradictions.hpp"
 #include "core/interpret/evidence/judge.hpp"
 #include "core/interpret/judged.hpp"
+#include "core/interpret/knee/effusion.hpp"
+#include "core/interpret/knee/extension.hpp"
+#include "core/interpret/knee/laxity.hpp"
 #include "core/interpret/missing.hpp"
 #include "core/interpret/motion/difference.hpp"
 #include "core/interpret/motion/norm.hpp"
@@ -17,7 +20,7 @@ namespace {
 
 struct All {
   Watched watched;
-  std::vector<Judged> motion;
+  std::vector<Judged> statements;
   std::vector<JudgedHypothesis> hypotheses;
   std::vector<Contradiction> contradictions;
 };
@@ -27,15 +30,15 @@ struct All {
   All all;
   all.watched = watch(view, {ask.protected_, ask.before_corrections});  // alerts, rules, concerns
   const std::vector<Reading> readings = read_motions(view);
-  all.motion = judge_norms(view, readings);
-  for (Judged& judged : judge_sides(view, readings)) {
-    all.motion.push_back(std::move(judged));
-  }
-  for (Judged& judged : judge_past(view, readings, earlier)) {
-    all.motion.push_back(std::move(judged));
+  for (auto& part : {judge_norms(view, readings), judge_sides(view, readings), judge_past(view, readings, earlier), judge_knee_motion(view, readings),
+                     judge_effusion(view), judge_laxity(view)}) {
+    all.statements.insert(all.statements.end(), part.begin(), part.end());
   }
   all.hypotheses = judge_hypotheses(view, ask.priors);
   all.contradictions = motion_contradictions(view, readings);
+  for (Contradiction& contradiction : effusion_contradictions(view)) {
+    all.contradictions.push_back(std::move(contradiction));
+  }
   for (Contradiction& contradiction : finding_contradictions(view)) {
     all.contradictions.push_back(std::move(contradiction));
   }
@@ -89,7 +92,7 @@ Assessment assess(const model::Exam& exam, const std::optional<model::Person>& p
       assessment.rules.push_back(std::move(judged.result));
     }
   }
-  for (Judged& judged : all.motion) {
+  for (Judged& judged : all.statements) {
     if (wanted(ask, "statements", judged.statement.statement.text)) {
       assessment.statements.push_back(std::move(judged.statement));
     }
@@ -114,7 +117,7 @@ Result<Working> explain(const model::Exam& exam, const std::optional<model::Pers
   const View view(exam, person, edition, ask.as_of);
   All all = judge_all(view, earlier, ask);
   std::vector<Working*> found;
-  for (Judged& judged : all.motion) {
+  for (Judged& judged : all.statements) {
     if (judged.statement.statement == statement) {
       found.push_back(&judged.working);
     }

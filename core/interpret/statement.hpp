@@ -42,8 +42,9 @@ constexpr auto notes(const Statement*) {
   return std::array{
       wire::Note{"params",
                  "numbers and words for the message, in steps of 0.1; `deg` is on the axis, `toward_deg` in the direction the item is named for, "
-                 "and `low`, `high` are in that direction"},
-      wire::Note{"missing", "what the statement would have needed: instrument, birth, position, meaning, number"}};
+                 "and `low`, `high` are in that direction; `instead` names an item that would tell more, and what weakens a test stands as "
+                 "a word with `true` (guarded, heavy_thigh, first_weeks ...)"},
+      wire::Note{"missing", "what the statement would have needed: instrument, birth, position, meaning, number, other_side"}};
 }
 
 struct RuleInput {

@@ -32,6 +32,10 @@ struct ErrorFile {
   std::vector<ErrorRow> errors;
 };
 BOOST_DESCRIBE_STRUCT(ErrorFile, (), (errors))
+struct FigureFile {
+  std::vector<FigureRow> figures;
+};
+BOOST_DESCRIBE_STRUCT(FigureFile, (), (figures))
 struct SourceFile {
   std::vector<Source> sources;
 };
@@ -89,6 +93,9 @@ Result<std::unique_ptr<const Edition>> Edition::load(const EditionTexts& texts) 
   facts.sequences = read_file<SequenceFile>(texts.sequences, faults).sequences;
   facts.norms = read_file<NormFile>(texts.norms, faults).norms;
   facts.errors = read_file<ErrorFile>(texts.errors, faults).errors;
+  if (!texts.figures.empty()) {
+    facts.figures = read_file<FigureFile>(texts.figures, faults).figures;
+  }
   facts.sources = read_file<SourceFile>(texts.sources, faults).sources;
   facts.concerns = read_file<ConcernFile>(texts.concerns, faults).concerns;
   Evidence evidence = read_evidence(texts.evidence, faults);
@@ -114,6 +121,7 @@ Result<std::unique_ptr<const Edition>> Edition::load(const EditionTexts& texts) 
   edition->sequences_ = std::move(facts.sequences);
   edition->norms_ = std::move(facts.norms);
   edition->errors_ = std::move(facts.errors);
+  edition->figures_ = std::move(facts.figures);
   edition->sources_ = std::move(facts.sources);
   edition->concerns_ = std::move(facts.concerns);
   edition->alerts_ = std::move(facts.alerts);
@@ -172,6 +180,7 @@ const Edition* built_in_edition() {
     texts.sequences = embedded("sequences.json");
     texts.norms = embedded("motion/norms.json");
     texts.errors = embedded("motion/errors.json");
+    texts.figures = embedded("motion/figures.json");
     texts.sources = embedded("sources.json");
     texts.concerns = embedded("concerns.json");
     texts.alerts = embedded("alerts.json");

@@ -76,6 +76,22 @@ struct ErrorRow {
 };
 BOOST_DESCRIBE_STRUCT(ErrorRow, (), (row, item, region, instrument, rater, mdc95, mdc95_low, mdc95_high, described, source, status, seen))
 
+// A published or agreed figure that a statement rests on and that is no norm and no error: a ratio, a limit, how far examiners
+// agree. `about` says of what; with an item it speaks of that item alone. Never more than its row says: agreement computes nothing.
+struct FigureRow {
+  model::RowId row;  // figure.agreement.effusion_stroke.STURGILL2009
+  model::Word about;
+  std::optional<model::ItemId> item;
+  std::optional<Figure> value;
+  std::optional<Figure> low;
+  std::optional<Figure> high;
+  std::optional<wire::Count<1, 1000000>> n;
+  model::SourceId source;
+  model::Status status{};
+  wire::Remark seen;
+};
+BOOST_DESCRIBE_STRUCT(FigureRow, (), (row, about, item, value, low, high, n, source, status, seen))
+
 struct Source {
   model::SourceId source;
   wire::Remark citation;
@@ -96,6 +112,7 @@ struct EditionTexts {
   std::string_view concerns;   // {"concerns":[...]}
   std::string_view alerts{};   // {"alerts":[...]}; empty: none is asked after
   EvidenceTexts evidence{};    // all empty: an edition without hypotheses
+  std::string_view figures{};  // {"figures":[...]}; empty: none
 };
 
 class Edition {
@@ -116,6 +133,7 @@ class Edition {
   [[nodiscard]] std::span<const AlertRow> alerts() const { return alerts_; }
   [[nodiscard]] std::span<const NormRow> norms() const { return norms_; }
   [[nodiscard]] std::span<const ErrorRow> errors() const { return errors_; }
+  [[nodiscard]] std::span<const FigureRow> figures() const { return figures_; }
   [[nodiscard]] const Evidence& evidence() const { return evidence_; }
   [[nodiscard]] model::CatalogueView catalogue() const;
 
@@ -127,6 +145,7 @@ class Edition {
   std::vector<model::Sequence> sequences_;
   std::vector<NormRow> norms_;
   std::vector<ErrorRow> errors_;
+  std::vector<FigureRow> figures_;
   std::vector<Source> sources_;
   std::vector<model::Concern> concerns_;
   std::vector<AlertRow> alerts_;

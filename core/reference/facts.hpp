@@ -22,6 +22,7 @@ struct Facts {
   std::vector<model::Sequence> sequences;
   std::vector<NormRow> norms;
   std::vector<ErrorRow> errors;
+  std::vector<FigureRow> figures;
   std::vector<Source> sources;
   std::vector<model::Concern> concerns;
   std::vector<AlertRow> alerts;
@@ -44,7 +45,7 @@ void check_sequences(const Facts& facts, Faults& faults);
 // Alerts: what they stop, open and rest on is in the catalogue and the sources; three things at most are done meanwhile.
 void check_alerts(const Facts& facts, Faults& faults);
 
-// Norms and errors: ages in order, figures in order, what is derived follows from what it is derived from.
+// Norms, errors and figures: ages in order, figures in order, what is derived follows from what it is derived from.
 void check_motion(const Facts& facts, Faults& faults);
 
 // Printed norms to the direction their motion is named for (sign, and low with high); faults where the motion is unknown.

@@ -1,27 +1,38 @@
-// One exam as a clinician reads it, in plain text of 80 columns: who and when, the cautions, consent, the examiner's impression
-// first, the plan, what was found, what was not done and why, what the findings support, the rules with what would settle them,
-// what was not examined. RIGHT always stands before LEFT. Nothing here judges: it prints an exam and its assessment.
+// One exam as a clinician reads it: who and when; the examiner's impression first, then the plan; alerts and what was done; what
+// the findings support, the rules with what would settle them; what was found, side by side, and what was not done; what was
+// asked and what was not, what was not examined; consent, signature, and what the page is. RIGHT always stands before LEFT.
+// Nothing here judges: it prints an exam and its assessment.
 #pragma once
 
 #include "core/interpret/statement.hpp"
 #include "core/model/exam/exam.hpp"
 #include "core/model/person.hpp"
 #include "core/reference/edition.hpp"
+#include "core/report/sheet.hpp"
 #include "core/report/words/words.hpp"
 
+#include <cstdint>
 #include <map>
 #include <optional>
 #include <string>
 
 namespace limbledger::report {
 
-// Names for ids, where the caller knows them; an id without a name is printed as it is.
+// What protects a child, a partner or a person who depends on others: not even its being there is told; one line tells that it is
+// there; or it is shown, by a deliberate act of an examiner.
+enum class ProtectedNote : std::uint8_t { absent, mentioned, shown };
+
+// What the exam itself does not hold. An id without a name is printed as it is.
 struct PageNames {
   std::map<model::PlaceId, std::string> places;
   std::map<model::ExaminerId, std::string> examiners;
   std::string banner;  // above everything: DEMONSTRATION, PRACTICE
+  ProtectedNote protected_note = ProtectedNote::mentioned;
 };
 
+[[nodiscard]] Sheet exam_sheet(const model::Exam& exam, const std::optional<model::Person>& person, const interpret::Assessment& assessment,
+                               const Words& words, const reference::Edition& edition, const PageNames& names = {});
+// The same as plain text of 80 columns.
 [[nodiscard]] std::string exam_page(const model::Exam& exam, const std::optional<model::Person>& person, const interpret::Assessment& assessment,
                                     const Words& words, const reference::Edition& edition, const PageNames& names = {});
 

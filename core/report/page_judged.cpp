@@ -1,6 +1,7 @@
 #include "core/report/page_judged.hpp"
 
 #include "core/interpret/assess.hpp"
+#include "core/report/page_criteria.hpp"
 #include "core/report/text.hpp"
 #include "core/wire/parse.hpp"
 
@@ -57,13 +58,14 @@ using interpret::Statement;
   return {first == std::string::npos || last <= first ? std::string() : id.substr(first + 1, last - first - 1)};
 }
 
-[[nodiscard]] std::string reading_of(const model::Exam& exam, const model::ItemId& item, const std::optional<model::Side>& side, const Words& words) {
+[[nodiscard]] std::string reading_of(const model::Exam& exam, const model::ItemId& item, const std::optional<model::Side>& side, const Words& words,
+                                     const reference::Edition& edition) {
   std::vector<std::string> readings;
   for (const model::Finding& finding : findings_of(exam)) {
     const bool stands = !finding.standing || *finding.standing == model::Standing::current || *finding.standing == model::Standing::in_conflict;
     const auto* angle = std::get_if<model::Angle>(&finding.value);
-    if (stands && angle != nullptr && finding.item == item && side && finding.side == *side) {
-      readings.push_back(angle_text(words, *angle));
+    if (stands && finding.item == item && side && finding.side == *side) {
+      readings.push_back(angle != nullptr ? angle_text(words, *angle) : value_text(words, edition, finding));
     }
   }
   return joined(readings, " / ");
@@ -148,6 +150,33 @@ using interpret::Statement;
   return {};
 }
 
+[[nodiscard]] bool holds(const Args& args, std::string_view name) {
+  return std::any_of(args.begin(), args.end(), [&](const Arg& arg) { return arg.name == name; });
+}
+
+// What must be known beside the sentence: other methods, why a test tells less, which test would tell more.
+void add_remarks(const Args& args, const Words& words, const reference::Edition& edition, std::vector<std::string>& parts) {
+  if (holds(args, "methods_differ")) {
+    parts.push_back(words.say("msg.motion.methods_differ"));
+  }
+  if (holds(args, "conventions_differ")) {
+    parts.push_back(words.say("msg.motion.conventions_differ", args));
+  }
+  if (holds(args, "position") && holds(args, "other_position")) {
+    parts.push_back(words.say("msg.motion.positions_named", {{"position", word_of(words, "position", text_of(args, "position")), false, true},
+                                                             {"other_position", word_of(words, "position", text_of(args, "other_position")), false, true}}));
+  }
+  for (const std::string_view because : {"heavy_thigh", "small_hands", "first_weeks", "no_reference"}) {
+    if (holds(args, because)) {
+      parts.push_back(words.say("msg.because." + std::string(because)));
+    }
+  }
+  const std::string instead = text_of(args, "instead");
+  if (!instead.empty()) {
+    parts.push_back(words.say("msg.laxity.instead", {{"item", item_label(words, edition, {instead}), false, true}}));
+  }
+}
+
 }  // namespace
 
 std::string statement_text(const Statement& statement, const model::Exam& exam, const Words& words, const reference::Edition& edition) {
@@ -165,19 +194,22 @@ std::string statement_text(const Statement& statement, const model::Exam& exam, 
         taught = taught || norm.status == model::Status::memory;
       }
     }
+    for (const reference::FigureRow& figure : edition.figures()) {
+      if (figure.row == row && std::find(sources.begin(), sources.end(), figure.source.text) == sources.end()) {
+        sources.push_back(figure.source.text);
+      }
+    }
   }
   args.push_back({"what", item_label(words, edition, item), false, true});
   args.push_back({"side", statement.side ? ", " + side_of(words, *statement.side) + "," : "", false, true});
-  args.push_back({"reading", reading_of(exam, item, statement.side, words), false, true});
+  args.push_back({"reading", reading_of(exam, item, statement.side, words, edition), false, true});
   args.push_back({"who", joined(people), false, true});
   args.push_back({"how", instruments_of(exam, item, statement.side, words), false, true});
   args.push_back({"other", text_of(args, "other_deg"), true});
   args.push_back({"needed", text_of(args, "needed_deg"), true});
   args.push_back({"difference", !difference.empty() && difference.front() == '-' ? difference.substr(1) : difference, true});
   std::vector<std::string> parts{words.say(statement.message.text, args)};
-  if (std::any_of(args.begin(), args.end(), [](const Arg& arg) { return arg.name == "methods_differ"; })) {
-    parts.push_back(words.say("msg.motion.methods_differ"));
-  }
+  add_remarks(args, words, edition, parts);
   if (taught && !statement.message.text.ends_with("_taught")) {
     parts.push_back(words.say("msg.motion.taught"));
   }
@@ -193,13 +225,7 @@ std::vector<std::string> rule_lines(const RuleResult& rule, const model::Exam& e
   if (rule.outcome == interpret::Outcome::positive) {
     const model::StatementId id{rule.rule.text + ":" + std::string(wire::type_of<model::Side>().words[static_cast<std::size_t>(rule.side)])};
     const auto working = interpret::explain(exam, person, {}, edition, {as_of, {}, std::nullopt, {}}, id);
-    std::vector<std::string> met;
-    constexpr std::string_view is_met = ": met";
-    for (const wire::Name& line : working ? working->lines : std::vector<wire::Name>{}) {
-      if (line.text.ends_with(is_met) && !line.text.starts_with("days ")) {
-        met.push_back(line.text.substr(0, line.text.size() - is_met.size()));
-      }
-    }
+    const std::vector<std::string> met = working ? criteria_met(rule, *working, words) : std::vector<std::string>{};
     if (!met.empty()) {
       lines.push_back(words.say("msg.rule.criteria", {{"criteria", joined(met, "; "), false, true}}) + ".");
     }
@@ -212,8 +238,9 @@ std::vector<std::string> rule_lines(const RuleResult& rule, const model::Exam& e
     }
     std::vector<std::string> answers;
     for (const interpret::SettleAnswer& answer : settle.answers) {
+      const bool open = answer.gives == interpret::Outcome::undetermined;
       answers.push_back(
-          words.say("msg.rule.answer", {{"if", answer.if_.text, false, true}, {"gives", enum_word(words, "outcome", answer.gives), false, true}}));
+          words.say(open ? "msg.rule.answer_open" : "msg.rule.answer", {{"if", if_text(words, answer.if_.text), false, true}, {"gives", enum_word(words, "outcome", answer.gives), false, true}}));
     }
     lines.push_back(words.say("msg.rule.settle", {{"input", words.say("msg.change." + settle.input.text), false, true},
                                                   {"answers", joined(answers, "; "), false, true}}) +

@@ -6,6 +6,7 @@
 #include "core/service/methods/exam/finding.hpp"
 #include "core/service/methods/exam/form.hpp"
 #include "core/service/methods/exam/judge.hpp"
+#include "core/service/methods/exam/note.hpp"
 #include "core/service/methods/ledger/changes.hpp"
 #include "core/service/methods/ledger/ledger.hpp"
 #include "core/service/methods/ledger/request.hpp"
@@ -63,6 +64,7 @@ constexpr std::array table{
     bind<&step_suggest>("step.suggest", to_examiner, "at most one thing to examine next, and what is withheld now"),
     bind<&document_assess>("document.assess", to_any_token, "the same of a document that stands in no ledger", while_locked),
     bind<&statement_explain>("statement.explain", to_examiner_viewer, "how one statement was reached", while_locked),
+    bind<&note_write>("note.write", to_examiner_viewer, "one exam as a page to read and to print: impression and plan first"),
 };
 // clang-format on
 

@@ -17,8 +17,9 @@ using simdjson::ondemand::json_type;
 // On-Demand checks only what it visits, so a pass of the DOM parser over the whole text comes before it.
 class Builder {
  public:
-  Builder(std::vector<Node>& nodes, simdjson::ondemand::document& document, std::string_view text)
-      : nodes_(nodes), document_(document), text_(text) {}
+  // Lists and objects deeper than `depth_max` are not entered: broken text is walked too, and has no other limit.
+  Builder(std::vector<Node>& nodes, simdjson::ondemand::document& document, std::string_view text, std::size_t depth_max)
+      : nodes_(nodes), document_(document), text_(text), levels_left_(depth_max) {}
 
   [[nodiscard]] bool build() {
     nodes_.emplace_back();
@@ -81,11 +82,16 @@ class Builder {
     }
     const std::string_view token = value.raw_json_token();
     nodes_[self].raw = trimmed(token);
+    if (type == json_type::object || type == json_type::array) {
+      if (levels_left_ == 0) {
+        return false;
+      }
+      --levels_left_;
+      const bool filled = type == json_type::object ? fill_object(value, self, token.data()) : fill_list(value, self, token.data());
+      ++levels_left_;
+      return filled;
+    }
     switch (type) {
-      case json_type::object:
-        return fill_object(value, self, token.data());
-      case json_type::array:
-        return fill_list(value, self, token.data());
       case json_type::string: {
         nodes_[self].kind = NodeKind::text;
         std::string_view text;
@@ -104,8 +110,9 @@ class Builder {
       case json_type::null:
         nodes_[self].kind = NodeKind::null;
         return is_null(value);
+      default:
+        return false;
     }
-    return false;
   }
 
   [[nodiscard]] static bool is_null(simdjson::ondemand::value value) {
@@ -203,6 +210,7 @@ class Builder {
   std::vector<Node>& nodes_;
   simdjson::ondemand::document& document_;
   std::string_view text_;
+  std::size_t levels_left_;
   std::string repeated_;
   std::uint32_t repeated_at_ = 0;
   std::vector<std::string_view> keys_;
@@ -287,14 +295,14 @@ class Builder {
 }
 
 // The byte, counted from 0, where walking the text stops making sense; nothing where the walk does not tell.
-[[nodiscard]] std::optional<std::size_t> byte_of_fault(const simdjson::padded_string& text) {
+[[nodiscard]] std::optional<std::size_t> byte_of_fault(const simdjson::padded_string& text, std::size_t depth_max) {
   simdjson::ondemand::parser parser;
   simdjson::ondemand::document walked;
   if (parser.iterate(text).get(walked) != simdjson::SUCCESS) {
     return std::nullopt;
   }
   std::vector<Node> nodes;
-  Builder builder(nodes, walked, {text.data(), text.size()});
+  Builder builder(nodes, walked, {text.data(), text.size()}, depth_max);
   const char* here = nullptr;
   if (builder.build() || walked.current_location().get(here) != simdjson::SUCCESS || here < text.data() || here > text.data() + text.size()) {
     return std::nullopt;
@@ -346,7 +354,7 @@ Result<Document> parse(std::string_view text, std::size_t depth_max) {
   if (error != simdjson::SUCCESS) {
     Fault fault = syntax_fault(error);
     if (!broken && error != simdjson::NUMBER_ERROR && error != simdjson::DEPTH_ERROR) {
-      broken = byte_of_fault(document.keep_->text);
+      broken = byte_of_fault(document.keep_->text, depth_max);
     }
     if (broken) {
       fault.got = "byte " + std::to_string(*broken);
@@ -358,7 +366,7 @@ Result<Document> parse(std::string_view text, std::size_t depth_max) {
     return Fault{"json.syntax", "", "one JSON value"};
   }
   document.nodes_.reserve(text.size() / 12 + 4);
-  Builder builder(document.nodes_, walked, {document.keep_->text.data(), document.keep_->text.size()});
+  Builder builder(document.nodes_, walked, {document.keep_->text.data(), document.keep_->text.size()}, depth_max);
   if (!builder.build()) {
     return Fault{"json.syntax", "", "one JSON value"};
   }

@@ -1,33 +1,60 @@
 #!/usr/bin/env python3
-"""Plays the request files of this folder to the program, as a tablet's form would, and keeps the talk.
+"""Plays the request files of this folder to the program over HTTP, as a tablet's form would, and keeps the talk.
 
 A text that starts with @ stands for what an earlier reply gave: @person, @place, @exam, @revision. The ledger is a
-demonstration ledger of invented people. After the signature the program is killed with SIGKILL and started again.
+demonstration ledger of invented people. In the middle of the third examination the program is killed with SIGKILL and
+started again; what it had acknowledged must be there. Standard library only: this is all that a front end needs.
 """
 import json
 import os
 import signal
 import subprocess
 import sys
+import time
+import urllib.error
+import urllib.request
 
 PROGRAM, LEDGER, OUT = sys.argv[1:4]
 HERE = os.path.dirname(os.path.abspath(__file__))
+DAY = "2026-11-24"
 known, talk = {}, []
 
 
 class Sidecar:
-    def __init__(self):
-        self.process = subprocess.Popen([PROGRAM, "serve", "--ledger", LEDGER, "--stdio", "lines"], stdin=subprocess.PIPE, stdout=subprocess.PIPE)
+    """The program, found by DIR/sidecar.json, which names its addresses and the token to send."""
 
-    def ask(self, request):
+    def __init__(self):
+        with open(os.path.join(OUT, "serve.log"), "ab") as log:
+            self.process = subprocess.Popen([PROGRAM, "serve", "--ledger", LEDGER, "--http", "0"], stdin=subprocess.DEVNULL, stdout=log, stderr=log)
+        end = time.monotonic() + 60
+        while not self.found():
+            if self.process.poll() is not None or time.monotonic() > end:
+                sys.exit(f"the program does not serve; see {OUT}/serve.log")
+            time.sleep(0.02)
+        while self.ask({"jsonrpc": "2.0", "id": 0, "method": "health.check"}, keep=False)["result"]["state"] != "ready":
+            if time.monotonic() > end:
+                sys.exit("the ledger was not unlocked within a minute")
+            time.sleep(0.05)
+
+    def found(self):
+        try:
+            with open(os.path.join(LEDGER, "sidecar.json"), encoding="utf-8") as file:
+                self.at = json.load(file)
+        except (OSError, ValueError):
+            return False
+        return self.at["pid"] == self.process.pid  # one that was killed leaves its file behind
+
+    def ask(self, request, keep=True):
         line = json.dumps(request, ensure_ascii=False)
-        self.process.stdin.write(line.encode() + b"\n")
-        self.process.stdin.flush()
-        answer = self.process.stdout.readline()
-        if not answer:
-            sys.exit(f"no answer to {request['method']}")
-        talk.append("> " + line)
-        talk.append("< " + answer.decode().rstrip("\n"))
+        token = next(one["token"] for one in self.at["tokens"] if one["scope"] == "examiner")
+        heads = {"Content-Type": "application/json", "Authorization": "Bearer " + token}
+        try:
+            with urllib.request.urlopen(urllib.request.Request(self.at["http"], line.encode(), heads), timeout=60) as reply:
+                answer = reply.read().decode()
+        except urllib.error.HTTPError as refused:
+            sys.exit(f"{request['method']}: {refused.code} {refused.read().decode()}")
+        if keep:
+            talk.extend(["> " + line, "< " + answer.rstrip("\n")])
         return json.loads(answer)
 
     def kill(self):
@@ -35,7 +62,7 @@ class Sidecar:
         self.process.wait()
 
     def stop(self):
-        self.process.stdin.close()
+        self.process.terminate()
         return self.process.wait()
 
 
@@ -64,50 +91,73 @@ def say(method, answer):
             print(f"  {method}: {answer['error']['message']}: {fault['code']} at {fault['path']} (expected {fault.get('expected', '')}; got {fault.get('got', '')})")
         return
     result, more = answer["result"], ""
-    if method == "finding.record":
-        more = f": {len(result['recorded'])} findings on disk"
-    elif method == "exam.sign":
-        more = ": signed" + (", the same answer as before the kill" if result.get("repeat") else "")
-    elif method == "exam.assess":
-        for rule in result["rules"]:
-            more += f": {rule['rule']} {rule['side']} {rule['outcome']}" + "".join(f", needs {one.get('item', one['input'])}" for one in rule["settle"])
+    if method == "person.register":
+        more = ": " + result["person"]["names"][0]["text"]
+    elif method == "finding.record":
+        more = f": {len(result['recorded'])} findings on disk" + (", the same answer as before the kill" if result.get("repeat") else "")
     elif method == "health.check":
         more = f": {result['state']}"
     print(f"  {method}{more}")
 
 
-def play(sidecar, name):
-    replies = {}
-    with open(os.path.join(HERE, "requests", name), encoding="utf-8") as lines:
+def play(sidecar, name, quiet=False):
+    """Sends one file; the replies by method, and the last request."""
+    replies, request = {}, None
+    with open(os.path.join(HERE, "requests", name + ".jsonl"), encoding="utf-8") as lines:
         for line in lines:
             request = filled(json.loads(line))
-            if request["method"] == "exam.sign" and "signed_from" not in known:
-                known["signed_from"] = request["params"]["seen"]
             answer = sidecar.ask(request)
-            say(request["method"], answer)
+            if not quiet:
+                say(request["method"], answer)
             replies[request["method"]] = answer
             if "result" in answer:
                 remember(request["method"], answer["result"])
-    return replies
+    return replies, request
+
+
+def keep(name, text):
+    with open(os.path.join(OUT, name), "w", encoding="utf-8") as file:
+        file.write(text)
+
+
+def write_down(sidecar, name):
+    """The note as text and as a page to print, and the exam as a document that needs no ledger."""
+    replies, _ = play(sidecar, "6-read", quiet=True)
+    note = replies["note.write"]["result"]
+    keep(f"{name}.txt", note["text"])
+    keep(f"{name}.html", note["html"])
+    exam, names = replies["exam.read"]["result"]["exam"], replies["exam.read"]["result"]["names"]
+    findings = exam.pop("findings")
+    document = {"format": "limbledger-exam/1", "as_of": DAY, "person": replies["person.read"]["result"]["person"], "exam": exam, "findings": findings, "names": names}
+    keep(f"{name}.json", json.dumps(document, ensure_ascii=False, indent=1))
+    alone = subprocess.run([PROGRAM, "assess", os.path.join(OUT, f"{name}.json")], stdout=subprocess.PIPE, check=True).stdout.decode()
+    banner, rest = note["text"].split("\n", 1)
+    if rest != alone:
+        sys.exit(f"the note and the document of {name} do not print the same page")
+    if exam["state"] != "signed":
+        sys.exit(f"the exam of {name} is not signed")
 
 
 first = Sidecar()
-for part in ("1-arrive.jsonl", "2-examine.jsonl", "3-decide.jsonl"):
+people = {}
+play(first, "1-arrive")
+for part in ("2-football", "3-stiff"):
     play(first, part)
+    people[part[2:]] = dict(known)
+    print("  -- signed; the next person --")
+_, last = play(first, "4-child")
 first.kill()
 print("  -- the program was killed with SIGKILL; it is started again --")
 second = Sidecar()
-replies = play(second, "4-after.jsonl")
+again = second.ask(last)
+say(last["method"], again)
+if not again.get("result", {}).get("repeat"):
+    sys.exit("an acknowledged finding did not survive the kill")
+play(second, "5-child-after")
+people["child"] = dict(known)
+for name, ids in people.items():
+    known.update(ids)
+    write_down(second, name)
 if second.stop() != 0:
     sys.exit("the program did not stop cleanly")
-repeat = replies["exam.sign"].get("result", {})
-if not repeat.get("repeat"):
-    sys.exit("the signature did not survive the kill")
-exam, person = replies["exam.read"]["result"]["exam"], replies["person.read"]["result"]["person"]
-names = replies["exam.read"]["result"]["names"]
-findings = exam.pop("findings")
-document = {"format": "limbledger-exam/1", "as_of": "2026-11-24", "person": person, "exam": exam, "findings": findings, "names": names}
-with open(os.path.join(OUT, "exam.json"), "w", encoding="utf-8") as file:
-    json.dump(document, file, ensure_ascii=False, indent=1)
-with open(os.path.join(OUT, "talk.jsonl"), "w", encoding="utf-8") as file:
-    file.write("\n".join(talk) + "\n")
+keep("talk.jsonl", "\n".join(talk) + "\n")

@@ -33,8 +33,8 @@ bool has(const std::string& text, const std::string& piece) { return text.find(p
 std::optional<reference::Measure> measure(double value) { return reference::Measure{std::llround(value * 10000)}; }
 
 // "sens=0.81 (0.73-0.87)" into a figure with its limits.
-void read_interval(const std::string& text, const std::string& name, std::optional<reference::Measure>& value,
-                   std::optional<reference::Measure>& low, std::optional<reference::Measure>& high) {
+void read_interval(const std::string& text, const std::string& name, std::optional<reference::Measure>& value, std::optional<reference::Measure>& low,
+                   std::optional<reference::Measure>& high) {
   if (!has(text, name)) {
     return;
   }

@@ -53,8 +53,7 @@ struct KneeDocument {
     for (const std::string& finding : findings) {
       all += (all.empty() ? "" : ",") + finding;
     }
-    const std::string priors =
-        prior == 0 ? "" : R"(,"priors":[{"condition":")" + condition + R"(","per_cent":)" + std::to_string(prior) + "}]";
+    const std::string priors = prior == 0 ? "" : R"(,"priors":[{"condition":")" + condition + R"(","per_cent":)" + std::to_string(prior) + "}]";
     return R"({"document":{"format":"limbledger-exam/1","as_of":"2026-11-24","person":{"birth":{"date":")" + born +
            R"("},"sex":"male","norm_sex":"male"},"exam":{"complaint":")" + complaint + R"(","side":"left","setting":")" + setting +
            R"(","injured_on":")" + injured_on + R"("},"findings":[)" + all + "]}" + priors + rest + "}";

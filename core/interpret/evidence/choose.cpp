@@ -179,7 +179,8 @@ Circumstances circumstances_of(const View& view, model::Side side) {
   return here;
 }
 
-std::vector<TestHeard> hear_tests(const View& view, const reference::EvidenceCondition& condition, model::Side side, const Circumstances& circumstances) {
+std::vector<TestHeard> hear_tests(const View& view, const reference::EvidenceCondition& condition, model::Side side,
+                                  const Circumstances& circumstances) {
   std::vector<TestHeard> all;
   const reference::ConditionGroups* groups = view.edition().evidence().groups_of(condition.condition);
   if (groups == nullptr) {

@@ -36,8 +36,8 @@ struct Circumstances {
 [[nodiscard]] Circumstances circumstances_of(const View& view, model::Side side);
 
 struct Choice {
-  std::vector<std::size_t> kept;       // into `heard`: one a group, may compute
-  std::vector<std::size_t> direction;  // into `heard`: of groups where nothing may compute
+  std::vector<std::size_t> kept;                              // into `heard`: one a group, may compute
+  std::vector<std::size_t> direction;                         // into `heard`: of groups where nothing may compute
   std::vector<std::pair<std::size_t, std::string>> left_out;  // into `heard`, and why
 };
 

@@ -36,9 +36,9 @@ struct Ratio {
 struct Combined {
   double sum = 0;  // of ln ratios, discounted
   double se = 0;
-  double point = 1;    // exp(sum), not held
-  double best = 1;     // the strongest single finding, either way
-  double product = 1;  // undiscounted
+  double point = 1;                // exp(sum), not held
+  double best = 1;                 // the strongest single finding, either way
+  double product = 1;              // undiscounted
   std::vector<std::size_t> order;  // of the ratios as they were given: those for, strongest first, then those against
   std::vector<double> weight;      // of each in that order
 };

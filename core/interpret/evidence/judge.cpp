@@ -113,7 +113,7 @@ void point_only(Hypothesis& result, const std::vector<TestHeard>& heard, const C
   result.support = yes > 0 && no == 0 ? Support::for_ : (no > 0 && yes == 0 ? Support::against : Support::neither);
 }
 
-void name_hypothesis(JudgedHypothesis& judged) {
+void name_hypothesis(JudgedHypothesis& judged, bool nothing) {
   Hypothesis& result = judged.result;
   std::string name = "msg.hypothesis.";
   if (result.bands) {
@@ -121,7 +121,8 @@ void name_hypothesis(JudgedHypothesis& judged) {
       name += (i == 0 ? "" : "_or_") + std::string(wire::type_of<Band>().words[static_cast<std::size_t>((*result.bands)[i])]);
     }
   } else {
-    name += "direction_" + std::string(wire::type_of<Support>().words[static_cast<std::size_t>(result.support)]);
+    const Support said = nothing ? Support::neither : result.support;
+    name += "direction_" + std::string(wire::type_of<Support>().words[static_cast<std::size_t>(said)]);
   }
   result.message = {name};
   judged.working.message = result.message;
@@ -129,11 +130,10 @@ void name_hypothesis(JudgedHypothesis& judged) {
 
 // Something was found that speaks, or would have spoken but for a named reason.
 [[nodiscard]] bool worth_naming(const Choice& choice) {
-  return !choice.kept.empty() || !choice.direction.empty() ||
-         std::any_of(choice.left_out.begin(), choice.left_out.end(), [](const auto& one) {
-           constexpr std::string_view silent[] = {"incomplete", "not_counted", "not_asked", "in_prior", "pain_not_recorded"};
-           return std::find(std::begin(silent), std::end(silent), one.second) == std::end(silent);
-         });
+  return !choice.kept.empty() || !choice.direction.empty() || std::any_of(choice.left_out.begin(), choice.left_out.end(), [](const auto& one) {
+    constexpr std::string_view silent[] = {"incomplete", "not_counted", "not_asked", "in_prior", "pain_not_recorded"};
+    return std::find(std::begin(silent), std::end(silent), one.second) == std::end(silent);
+  });
 }
 
 [[nodiscard]] std::optional<JudgedHypothesis> judge_one(const View& view, const EvidenceCondition& condition, model::Side side,
@@ -154,19 +154,21 @@ void name_hypothesis(JudgedHypothesis& judged) {
   use_findings(result, heard, choice);
   judged.working.statement = {condition.condition.text + ":" + std::string(side_word(side))};
   Account account{&heard, &choice, {}, std::nullopt, {}, {}, false};
+  bool nothing = false;  // the interval of the combined ratio holds 1
   if (choice.kept.empty()) {
     point_only(result, heard, choice);
   } else {
     account.combined = combine(ratios_of(heard, choice.kept));
     account.replaced = replaced_tests(heard, choice);
     account.prior = prior_of(view, condition.condition, here, priors);
-    account.second_class = std::any_of(choice.kept.begin(), choice.kept.end(),
-                                       [&](std::size_t at) { return heard[at].admission.row_class == RowClass::second; });
-    const bool nothing = tells_nothing(account.combined);
-    if (!nothing) {
-      result.support = account.combined.sum > 0 ? Support::for_ : Support::against;
-      result.strength = strength_of(held(account.combined.point));
-    }
+    account.second_class =
+        std::any_of(choice.kept.begin(), choice.kept.end(), [&](std::size_t at) { return heard[at].admission.row_class == RowClass::second; });
+    nothing = tells_nothing(account.combined);
+    // The side to which it leans is kept, weakly, where the interval holds 1: else a positive result that computes could lower
+    // what another test's bare direction had said before it.
+    const double lean = account.combined.sum;
+    result.support = lean > 0 ? Support::for_ : (lean < 0 ? Support::against : Support::neither);
+    result.strength = nothing ? Strength::weak : strength_of(held(account.combined.point));
     if (account.prior) {
       account.chances = chances(account.prior->share, account.combined);
       widen(account.chances, account.prior->share, account.replaced);
@@ -175,7 +177,7 @@ void name_hypothesis(JudgedHypothesis& judged) {
     }
   }
   write_working(account, result, judged.working);
-  name_hypothesis(judged);
+  name_hypothesis(judged, nothing);
   return judged;
 }
 
@@ -234,9 +236,8 @@ bool minimum_recorded(const View& view, model::Side side) {
       const bool sided = std::find(item->sides.begin(), item->sides.end(), side) != item->sides.end();
       for (const model::ItemId& end : ends) {
         const auto found = view.at(end.text, sided ? side : model::Side::midline);
-        const bool recorded = std::any_of(found.begin(), found.end(), [](const model::Finding* finding) {
-          return !std::holds_alternative<model::NotDone>(finding->value);
-        });
+        const bool recorded = std::any_of(found.begin(), found.end(),
+                                          [](const model::Finding* finding) { return !std::holds_alternative<model::NotDone>(finding->value); });
         if (!recorded) {
           return false;
         }

@@ -52,9 +52,7 @@ void add_line(Working& working, std::string text) {
   return {"{" + members + "}"};
 }
 
-void add_row(Working& working, const reference::AccuracyRow& row) {
-  working.rows.push_back({row.row, row.source, row.status, numbers_of(row)});
-}
+void add_row(Working& working, const reference::AccuracyRow& row) { working.rows.push_back({row.row, row.source, row.status, numbers_of(row)}); }
 
 void write_inputs(const Account& account, Working& working) {
   for (const TestHeard& heard : *account.heard) {
@@ -104,11 +102,12 @@ void write_sum(const Account& account, Working& working) {
   }
   add_line(working, logs);
   const bool is_held = held(combined.point) != combined.point;
-  add_line(working, sum + " = " + three(combined.sum) + ", exp " + three(combined.point) + (is_held ? ", held to " + three(held(combined.point)) : ""));
+  add_line(working,
+           sum + " = " + three(combined.sum) + ", exp " + three(combined.point) + (is_held ? ", held to " + three(held(combined.point)) : ""));
   add_line(working, "error: root of " + errors + " = " + three(combined.se));
   const RatioInterval interval = interval_of(combined);
-  add_line(working, three(combined.sum) + " -/+ 1.96 x " + three(combined.se) + ": ratio " + three(interval.low) + " to " +
-                        three(interval.high) + (tells_nothing(combined) ? ": holds 1, tells nothing" : ": does not hold 1"));
+  add_line(working, three(combined.sum) + " -/+ 1.96 x " + three(combined.se) + ": ratio " + three(interval.low) + " to " + three(interval.high) +
+                        (tells_nothing(combined) ? ": holds 1, tells nothing" : ": does not hold 1"));
   const auto bound = [](double ratio) { return three(ratio) + (held(ratio) != ratio ? ", held to " + three(held(ratio)) : ""); };
   add_line(working, "best single " + bound(combined.best) + "; undiscounted product " + bound(combined.product));
   if (account.second_class) {
@@ -133,7 +132,8 @@ void write_chances(const Account& account, const Hypothesis& result, Working& wo
     std::string members = "\"low\":" + wire::write_number(prior.row->low.steps, 10000);
     members += ",\"best\":" + wire::write_number(prior.row->best.steps, 10000) + ",\"high\":" + wire::write_number(prior.row->high.steps, 10000);
     working.rows.push_back({prior.row->row, prior.row->source, prior.row->status, {"{" + members + "}"}});
-    add_line(working, "prior " + three(prior.share.best) + " (" + three(prior.share.low) + " to " + three(prior.share.high) + "): " + prior.row->row.text);
+    add_line(working,
+             "prior " + three(prior.share.best) + " (" + three(prior.share.low) + " to " + three(prior.share.high) + "): " + prior.row->row.text);
   } else {
     add_line(working, "prior " + three(prior.share.best) + " as typed");
   }
@@ -148,8 +148,8 @@ void write_chances(const Account& account, const Hypothesis& result, Working& wo
                                                     : "without " + one.keeper->member->test.text + " it was " + three(one.point);
     const std::string why = one.test != nullptr ? ", replaced by " + one.keeper->member->test.text + ", which stands before it in the group: "
                                                 : ", a composite replaces its members: ";
-    add_line(working, dropped + why + three(posterior(prior.share.best, point)) +
-                          (one.kept_as_end ? "; its figure stays as an end of the range" : ""));
+    add_line(working,
+             dropped + why + three(posterior(prior.share.best, point)) + (one.kept_as_end ? "; its figure stays as an end of the range" : ""));
   }
   if (result.range) {
     add_line(working, three(account.chances.low) + " to " + three(account.chances.high) + ": " + wire::write_number(result.range->low.steps, 1) +

@@ -1,5 +1,6 @@
 #include "core/interpret/motion/difference.hpp"
 
+#include "core/interpret/motion/compare.hpp"
 #include "core/interpret/motion/lines.hpp"
 
 #include <algorithm>
@@ -24,7 +25,33 @@ struct Names {
   return nullptr;
 }
 
-[[nodiscard]] std::int64_t bounded(std::int64_t difference) { return std::clamp(difference, -open_end, open_end); }
+// The one word that a reading was declared in (+5 toward extension, or toward flexion), or empty.
+[[nodiscard]] std::string order_of(const Reading& reading) {
+  std::string order;
+  for (const model::Finding* finding : reading.findings) {
+    const auto* angle = std::get_if<model::Angle>(&finding->value);
+    if (angle == nullptr || !angle->order || !angle->entered || (!order.empty() && order != angle->order->text)) {
+      return {};
+    }
+    order = angle->order->text;
+  }
+  return order;
+}
+
+[[nodiscard]] std::string entered_of(const Reading& reading) {
+  return std::get<model::Angle>(reading.findings.front()->value).entered->text;
+}
+
+// The same text can mean two things: both are shown as they were written.
+void convention_params(const Reading& reading, const Reading& other, Params& params) {
+  const std::string order = order_of(reading);
+  const std::string before = order_of(other);
+  if (!order.empty() && !before.empty() && order != before) {
+    params.yes("conventions_differ").word("entered", entered_of(reading)).word("other_entered", entered_of(other));
+  }
+}
+
+[[nodiscard]] std::string one_of(const std::set<std::string>& words) { return words.size() == 1 ? *words.begin() : std::string(); }
 
 [[nodiscard]] Judged judge_pair(const View& view, const Reading& reading, const Reading& other, const Names& names) {
   Judged judged = begin_motion(names.kind, names.comparator, reading);
@@ -43,33 +70,38 @@ struct Names {
   if (other.exact()) {
     params.figure("other_deg", other.low);
   }
-  const auto precision = precision_of(view.edition(), {&reading, &other});
-  if (!precision) {
+  const Difference difference = difference_of(view.edition(), reading, other, names.least);
+  if (difference.comparable == Comparable::needs_instrument) {
     statement.params = params.raw();
     statement.missing.push_back({"instrument"});
     name_message(judged, names.prefix + "needs_instrument");
     judged.working.changes_if.push_back({"msg.change.instrument"});
     return judged;
   }
-  if (!reading.positions.empty() && !other.positions.empty() && reading.positions != other.positions) {
+  if (difference.comparable == Comparable::other_position) {
+    const std::string position = one_of(reading.positions);
+    const std::string before = one_of(other.positions);
+    if (!position.empty() && !before.empty()) {
+      params.word("position", position).word("other_position", before);
+    }
     statement.params = params.raw();
     name_message(judged, names.prefix + "other_position");
     judged.working.changes_if.push_back({"msg.change.same_position"});
     return judged;
   }
-  error_rows(*precision, judged);
-  const std::int64_t low = bounded(reading.low - other.high);
-  const std::int64_t high = bounded(reading.high - other.low);
-  const std::int64_t needed = std::max(precision->mdc95, names.least);
-  const bool methods_differ = reading.instruments != other.instruments;
+  error_rows(difference.precision, judged);
+  const std::int64_t low = difference.low;
+  const std::int64_t high = difference.high;
+  const std::int64_t needed = difference.needed;
   if (low == high) {
     params.figure("difference_deg", low);
   }
   params.figure("needed_deg", needed);
-  if (methods_differ) {
+  if (difference.methods_differ) {
     params.yes("methods_differ");
     judged.working.changes_if.push_back({"msg.change.same_instrument"});
   }
+  convention_params(reading, other, params);
   statement.params = params.raw();
   const bool below = high < -needed;
   const bool above = low > needed;

@@ -71,8 +71,8 @@ void check_interval(const EvidenceLine& line, std::string_view member, const std
                     const std::optional<Measure>& high, bool share) {
   line.need(low.has_value() == high.has_value(), "params.missing", std::string(member) + "_low", "both ends of an interval, or none");
   line.need(!low || value, "params.missing", member, "the figure that the interval is of");
-  line.need(!(value && low && high) || (low->steps <= value->steps && value->steps <= high->steps), "value.out_of_range", std::string(member) + "_low",
-            "low, figure, high in this order");
+  line.need(!(value && low && high) || (low->steps <= value->steps && value->steps <= high->steps), "value.out_of_range",
+            std::string(member) + "_low", "low, figure, high in this order");
   line.need(!share || !value || value->steps <= 10000, "value.out_of_range", member, "a share of one");
   line.need(!share || !high || high->steps <= 10000, "value.out_of_range", std::string(member) + "_high", "a share of one");
   line.need(share || !value || value->steps > 0, "value.out_of_range", member, "more than 0");
@@ -117,8 +117,8 @@ void check_accuracy(const Evidence& evidence, const Facts& facts, Faults& faults
       line.need(!row.sens || rounds_to(row.counts->tp.steps, present, *row.sens), "value.disagrees", "/counts", "counts that give the sensitivity");
       line.need(!row.spec || rounds_to(row.counts->tn.steps, absent, *row.spec), "value.disagrees", "/counts", "counts that give the specificity");
     }
-    const bool at_the_end = (row.sens && (row.sens->steps == 0 || row.sens->steps == 10000)) ||
-                            (row.spec && (row.spec->steps == 0 || row.spec->steps == 10000));
+    const bool at_the_end =
+        (row.sens && (row.sens->steps == 0 || row.sens->steps == 10000)) || (row.spec && (row.spec->steps == 0 || row.spec->steps == 10000));
     line.need(!(row.default_for && at_the_end && row.status == model::Status::read) || row.counts, "params.missing", "/counts",
               "the four counts, where sensitivity or specificity is 0 or 1");
     line.need(!row.age_high || row.age_low.steps <= row.age_high->steps, "value.out_of_range", "/age_low", "low, then high");
@@ -163,7 +163,8 @@ void check_pretest(const Evidence& evidence, const Facts& facts, Faults& faults)
     line.need(row.row.text.starts_with("pretest.") && row.row.text.ends_with("." + row.source.text), "value.disagrees", "/row",
               "pretest, condition, setting and source");
     line.need(evidence.condition_of(row.about) != nullptr, "params.unknown_word", "/about", "a text that conditions.json maps");
-    const bool known = std::any_of(evidence.settings.begin(), evidence.settings.end(), [&](const SettingRow& one) { return one.text == row.setting; });
+    const bool known =
+        std::any_of(evidence.settings.begin(), evidence.settings.end(), [&](const SettingRow& one) { return one.text == row.setting; });
     line.need(known, "params.unknown_word", "/setting", "a setting that settings.json maps or names");
     line.need(0 < row.low.steps && row.low.steps <= row.best.steps && row.best.steps <= row.high.steps && row.high.steps < 10000,
               "value.out_of_range", "/low", "low, best, high in this order, inside 0 and 1");
@@ -175,7 +176,8 @@ void check_pretest(const Evidence& evidence, const Facts& facts, Faults& faults)
     line.need(!row.default_ || row.status == model::Status::read, "value.disagrees", "/default", "no default that was not read");
     line.need(!row.default_ || !((row.queue && *row.queue) || (row.expert && *row.expert)), "value.disagrees", "/default",
               "no default from a queue for operations or an expert's opinion");
-    line.need(!row.default_ || evidence.setting_of(row.setting).has_value(), "value.disagrees", "/default", "no default from a setting that no exam has");
+    line.need(!row.default_ || evidence.setting_of(row.setting).has_value(), "value.disagrees", "/default",
+              "no default from a setting that no exam has");
     line.need(facts.has_source(row.source), "params.unknown_word", "/source", "a source of the list");
     line.need(!row.seen.text.empty(), "value.empty", "/seen", "where the figure was seen");
   }
@@ -264,8 +266,8 @@ void check_groups(const Evidence& evidence, const Facts& facts, Faults& faults) 
       }
       line.need(confounder.when.item.has_value() != confounder.when.age_over.has_value(), "value.all_or_one", at + "/when", "an item, or an age");
       line.need(!confounder.when.item || facts.item(*confounder.when.item) != nullptr, "item.unknown", at + "/when/item", "an item of the catalogue");
-      line.need(!confounder.when.item || confounder.when.words.has_value() != confounder.when.grades.has_value(), "value.all_or_one", at + "/when/words",
-                "words, or grades");
+      line.need(!confounder.when.item || confounder.when.words.has_value() != confounder.when.grades.has_value(), "value.all_or_one",
+                at + "/when/words", "words, or grades");
     }
     for (const model::ItemId& item : one.swelling_items) {
       line.need(facts.item(item) != nullptr, "item.unknown", "/swelling_items", "an item of the catalogue");

@@ -42,8 +42,7 @@ template <class File>
 
 Evidence read_evidence(const EvidenceTexts& texts, Faults& faults) {
   Evidence evidence;
-  const std::size_t written = texts.accuracy.size() + texts.pretest.size() + texts.conditions.size() + texts.settings.size() +
-                              texts.groups.size();
+  const std::size_t written = texts.accuracy.size() + texts.pretest.size() + texts.conditions.size() + texts.settings.size() + texts.groups.size();
   if (written == 0) {
     return evidence;
   }

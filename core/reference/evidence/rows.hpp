@@ -1,6 +1,6 @@
 // The facts behind a hypothesis: published accuracy of single tests, how common a condition is in whom, which findings count
-// as one mechanism. Shares and ratios are as printed, in steps of 0.0001; ages in completed
-// years. What is not to be computed with is loaded all the same, so that the working can say why. Each row has its source.
+// as one mechanism. Shares and ratios are as printed, in steps of 0.0001; ages in completed years. What is not to be computed
+// with is loaded all the same, so that the working can say why. Each row has its source.
 #pragma once
 
 #include "core/model/exam/exam.hpp"
@@ -65,9 +65,9 @@ struct AccuracyRow {
   std::optional<Measure> lr_pos, lr_pos_low, lr_pos_high;
   std::optional<Measure> lr_neg, lr_neg_low, lr_neg_high;
   std::optional<FourCells> counts;
-  std::optional<Measure> lr_pos_cap;         // held to the ratio of a better known test
-  std::optional<wire::Remark> ratio_note;    // why a printed ratio does not follow from the printed shares
-  std::optional<bool> range;                 // a range over studies, not an estimate
+  std::optional<Measure> lr_pos_cap;       // held to the ratio of a better known test
+  std::optional<wire::Remark> ratio_note;  // why a printed ratio does not follow from the printed shares
+  std::optional<bool> range;               // a range over studies, not an estimate
   Design design{};
   StudyPhase setting{};
   std::optional<wire::Count<1, 1000>> n_studies;
@@ -76,14 +76,15 @@ struct AccuracyRow {
   AgeLimit age_low;
   std::optional<AgeLimit> age_high;
   Confidence confidence{};
-  std::optional<DefaultFor> default_for;     // the row used for this test, in which knees
+  std::optional<DefaultFor> default_for;  // the row used for this test, in which knees
   model::SourceId source;
   model::Status status{};
   wire::Remark seen;
 };
-BOOST_DESCRIBE_STRUCT(AccuracyRow, (), (row, about, test, items, positive, sens, sens_low, sens_high, spec, spec_low, spec_high, lr_pos, lr_pos_low,
-                                        lr_pos_high, lr_neg, lr_neg_low, lr_neg_high, counts, lr_pos_cap, ratio_note, range, design, setting,
-                                        n_studies, n_people, standard, age_low, age_high, confidence, default_for, source, status, seen))
+BOOST_DESCRIBE_STRUCT(AccuracyRow, (),
+                      (row, about, test, items, positive, sens, sens_low, sens_high, spec, spec_low, spec_high, lr_pos, lr_pos_low, lr_pos_high,
+                       lr_neg, lr_neg_low, lr_neg_high, counts, lr_pos_cap, ratio_note, range, design, setting, n_studies, n_people, standard,
+                       age_low, age_high, confidence, default_for, source, status, seen))
 
 struct PretestRow {
   model::RowId row;  // pretest.acl_tear.primary_care.WAGEMAKERS2010
@@ -107,8 +108,9 @@ struct PretestRow {
   model::Status status{};
   wire::Remark seen;
 };
-BOOST_DESCRIBE_STRUCT(PretestRow, (), (row, about, setting, population, low, best, high, positive, people, needs, days_max, age_low, age_high, queue, expert,
-                                       default_, because, source, status, seen))
+BOOST_DESCRIBE_STRUCT(PretestRow, (),
+                      (row, about, setting, population, low, best, high, positive, people, needs, days_max, age_low, age_high, queue, expert,
+                       default_, because, source, status, seen))
 
 struct EvidenceCondition {
   model::Word condition;  // condition.acl_tear

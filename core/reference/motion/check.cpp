@@ -116,6 +116,18 @@ void check_error(const Row& row, const ErrorRow& error, const Facts& facts) {
   }
 }
 
+void check_figure(const Row& row, const FigureRow& figure, const Facts& facts) {
+  row.need(figure.low.has_value() == figure.high.has_value(), "params.missing", "/low", "both ends, or none");
+  row.need(!figure.low || !figure.high || figure.low->steps < figure.high->steps, "value.out_of_range", "/low", "low, then high");
+  if (figure.value && figure.low && figure.high) {
+    row.need(figure.low->steps <= figure.value->steps && figure.value->steps <= figure.high->steps, "value.out_of_range", "/value",
+             "low, value, high in this order");
+  }
+  row.need(!figure.item || facts.item(*figure.item) != nullptr, "item.unknown", "/item", "an item of the catalogue");
+  row.need(facts.has_source(figure.source), "params.unknown_word", "/source", "a source of the list");
+  row.need(!figure.seen.text.empty(), "value.empty", "/seen", "where the figure was seen");
+}
+
 }  // namespace
 
 void check_motion(const Facts& facts, Faults& faults) {
@@ -131,6 +143,13 @@ void check_motion(const Facts& facts, Faults& faults) {
       const Row row{"/errors" + wire::pointer_step(i), a.row.text, faults};
       row.need(!(a.item == b.item && a.region == b.region && a.instrument == b.instrument && !a.described && !b.described), "value.disagrees", "/instrument",
                "one error for an item or region and an instrument; also " + b.row.text);
+    }
+  }
+  for (std::size_t i = 0; i < facts.figures.size(); ++i) {
+    const Row row{"/figures" + wire::pointer_step(i), facts.figures[i].row.text, faults};
+    check_figure(row, facts.figures[i], facts);
+    for (std::size_t j = 0; j < i; ++j) {
+      row.need(!(facts.figures[i].row == facts.figures[j].row), "json.duplicate_member", "/row", "a name stands once");
     }
   }
 }

@@ -103,7 +103,6 @@ msg-step-would_help_most = Would help most: { $item }, { $minutes }, because an 
 msg-step-none_would_change = Further tests would not change what to do
 msg-step-plan_is_set = The plan is set
 
-msg-contradiction-effusion = No wave on stroking, but fluid found by another test: look again?
 msg-contradiction-effusion_large = Much fluid on stroking, but the kneecap does not tap: look again?
 msg-contradiction-pulse_and_pressure = No pulse felt behind the ankle, but a pressure recorded there: feel again?
 msg-contradiction-pulse_and_no_signal = A pulse felt behind the ankle, but no signal with the cuff: feel again?
@@ -122,10 +121,3 @@ msg-incomplete-conflicts = values in conflict
 msg-incomplete-damaged_entries = damaged entries
 msg-incomplete-minimum_set = minimum set
 msg-incomplete-alerts = alerts without an action
-
-msg-page-alerts = What cannot wait
-msg-page-alert_handled = { $text } (answered: { $answer })
-msg-page-alert_withdrawn = { $text } (raised, withdrawn by correction)
-msg-page-meanwhile = Meanwhile: { $what }
-msg-page-no_alert = Nothing was raised by what was recorded; that says nothing of what was not asked.
-msg-page-flags = Asked, answered no: { $asked }. Not asked: { $not_asked }. Cannot answer: { $cannot }. Free text is not analysed.

@@ -21,7 +21,7 @@ msg-strength-weak = weak
 msg-strength-moderate = moderate
 msg-strength-strong = strong
 
-msg-page-hypotheses = What the findings favour
+msg-page-hypotheses = What the findings support, in study clinics
 msg-page-not_exclusive = These do not add up, and one does not shut out another. In order of what is worst to miss, then by name.
 
 msg-condition-acl_tear = an ACL tear

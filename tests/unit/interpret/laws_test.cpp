@@ -8,6 +8,8 @@
 
 #include <doctest/doctest.h>
 
+#include <initializer_list>
+
 using namespace limbledger;
 using namespace limbledger::interpret_test;
 using interpret::Outcome;
@@ -28,6 +30,48 @@ class Draw {
  private:
   std::uint64_t state_;
 };
+
+// Active extension, fluid and looseness, from a stream of their own.
+void add_tests(Bench& made, std::uint64_t seed) {
+  Draw draw(seed + 40'000);
+  const auto grade = [&](const char* item, Side side, const char* scale, std::initializer_list<const char*> grades) {
+    if (draw.one_in(2)) {
+      return;
+    }
+    model::Grade value;
+    value.scale = {scale};
+    value.grade = {*(grades.begin() + draw.below(grades.size()))};
+    auto& finding = made.add(item, side, value);
+    if (draw.one_in(2)) {
+      finding.end_feel = model::Word{draw.one_in(2) ? "soft" : "firm"};
+    }
+    if (draw.one_in(6)) {
+      finding.quality = std::vector{static_cast<model::Quality>(draw.below(4))};
+    }
+    if (draw.one_in(8)) {
+      finding.origin = static_cast<model::Origin>(draw.below(5));
+    }
+  };
+  for (const Side side : {Side::left, Side::right}) {
+    for (const char* item : {"knee.lachman", "knee.lachman", "knee.anterior_drawer", "knee.posterior_drawer", "knee.valgus_30", "knee.pivot_shift"}) {
+      grade(item, side, "invented/looseness", {"0", "1", "2"});
+    }
+    grade("knee.effusion_stroke", side, "invented/wave", {"0", "trace", "1+", "3+"});
+    for (const char* item : {"knee.effusion_ballottement", "knee.posterior_sag"}) {
+      if (draw.one_in(2)) {
+        made.add(item, side, model::Test{static_cast<model::TestResult>(draw.below(3)), std::nullopt});
+      }
+    }
+    if (draw.one_in(3)) {
+      made.angle("knee.extension_active", side, static_cast<std::int64_t>(draw.below(300)) - 200, draw.one_in(4) ? "" : "inclinometer");
+    }
+    if (draw.one_in(3)) {
+      model::Length girth;
+      girth.mm = model::Millimetres{static_cast<std::int64_t>(400 + draw.below(200)) * model::Millimetres::wire_rule.per_unit};
+      made.add("leg.invented_girth", side, girth);
+    }
+  }
+}
 
 Bench random_exam(std::uint64_t seed) {
   Draw draw(seed);
@@ -83,6 +127,7 @@ Bench random_exam(std::uint64_t seed) {
   if (draw.one_in(3)) {
     made.answer("body.pregnancy", Side::midline, word());
   }
+  add_tests(made, seed);
   for (auto& finding : *made.exam.findings) {
     finding.standing = draw.one_in(9) ? model::Standing::in_conflict : model::Standing::current;
   }

@@ -57,11 +57,15 @@ constexpr std::string_view items_text = R"({"items":[
 {"item":"history.swelling_onset","family":"history.swelling_onset","region":"history","sides":["left","right"],"value":"choice","choices":["none","within_2h","within_24h","later"],"seconds":20,"discomfort":"low","safety":true,"text":{"short":"msg.item.history_swelling_onset.short","how":"msg.item.history_swelling_onset.how"},"sources":["INVENTED1"],"status":"read"},
 {"item":"vessel.pulse_dorsalis_pedis","family":"vessel.pulse","region":"vessel","sides":["left","right"],"value":"grade","scale":"invented/power","positions":["supine","seated"],"seconds":20,"discomfort":"low","safety":true,"text":{"short":"msg.item.vessel_pulse_dorsalis_pedis.short","how":"msg.item.vessel_pulse_dorsalis_pedis.how"},"sources":["INVENTED1"],"status":"read"},
 {"item":"hip.internal_rotation_passive_seated","family":"hip.internal_rotation","region":"hip","sides":["left","right"],"value":"angle","axis":"external_rotation","end":"low","toward":"internal_rotation","unit":"deg","refuse":[-130,130],"confirm":[-90,30],"positions":["seated"],"instruments":["goniometer_long"],"seconds":20,"discomfort":"low","safety":true,"text":{"short":"msg.item.hip_internal_rotation_passive_seated.short","how":"msg.item.hip_internal_rotation_passive_seated.how"},"sources":["INVENTED1"],"status":"read"},
+{"item":"knee.effusion_stroke","family":"knee.effusion","region":"knee","sides":["left","right"],"value":"grade","scale":"invented/wave","positions":["supine"],"counts":[{"as":"equivocal","grades":["trace"]},{"as":"positive","grades":["1+","3+"]},{"as":"negative","grades":["0"]}],"seconds":20,"discomfort":"low","safety":false,"text":{"short":"msg.item.knee_effusion_stroke.short","how":"msg.item.knee_effusion_stroke.how","positive":"msg.item.knee_effusion_stroke.positive","errors":"msg.item.knee_effusion_stroke.errors"},"sources":["INVENTED1"],"status":"read"},
+{"item":"knee.effusion_ballottement","family":"knee.effusion","region":"knee","sides":["left","right"],"value":"test","positions":["supine"],"seconds":20,"discomfort":"low","safety":false,"text":{"short":"msg.item.knee_effusion_ballottement.short","how":"msg.item.knee_effusion_ballottement.how","positive":"msg.item.knee_effusion_ballottement.positive","errors":"msg.item.knee_effusion_ballottement.errors"},"sources":["INVENTED1"],"status":"read"},
+{"item":"knee.effusion_fluctuation","family":"knee.effusion","region":"knee","sides":["left","right"],"value":"test","positions":["supine"],"seconds":20,"discomfort":"low","safety":false,"text":{"short":"msg.item.knee_effusion_fluctuation.short","how":"msg.item.knee_effusion_fluctuation.how","positive":"msg.item.knee_effusion_fluctuation.positive","errors":"msg.item.knee_effusion_fluctuation.errors"},"sources":["INVENTED1"],"status":"read"},
 {"item":"examiner.invented_span","family":"examiner.invented_span","region":"examiner","sides":["midline"],"value":"length","unit":"mm","refuse":[50,400],"seconds":20,"discomfort":"low","safety":false,"text":{"short":"msg.item.examiner_invented_span.short","how":"msg.item.examiner_invented_span.how"},"sources":["INVENTED1"],"status":"read"}
 ]})";
 
 constexpr std::string_view scales_text = R"({"scales":[
 {"scale":"invented/looseness","title":"msg.scale.invented_looseness.title","grades":[{"grade":"0","means":"msg.scale.invented_looseness.0","mm_high":4},{"grade":"1","means":"msg.scale.invented_looseness.1","mm_low":5,"mm_high":20},{"grade":"2","means":"msg.scale.invented_looseness.2","mm_low":21}],"takes_mm":true,"sources":["INVENTED2"],"status":"read"},
+{"scale":"invented/wave","title":"msg.scale.invented_wave.title","grades":[{"grade":"0","means":"msg.scale.invented_wave.0"},{"grade":"trace","means":"msg.scale.invented_wave.trace"},{"grade":"1+","means":"msg.scale.invented_wave.1_plus"},{"grade":"3+","means":"msg.scale.invented_wave.3_plus"}],"sources":["INVENTED1"],"status":"read"},
 {"scale":"invented/power","title":"msg.scale.invented_power.title","grades":[{"grade":"3","means":"msg.scale.invented_power.3"},{"grade":"4","means":"msg.scale.invented_power.4","shades":true}],"sources":["INVENTED2"],"status":"memory"}
 ]})";
 
@@ -92,6 +96,15 @@ constexpr std::string_view errors_text = R"({"errors":[
 {"row":"error.knee.flexion_active.inclinometer.INVENTED2","item":"knee.flexion_active","instrument":"inclinometer","mdc95":4,"source":"INVENTED2","status":"read","seen":"invented"}
 ]})";
 
+// The ratio of the pattern is wide and wrong on purpose: 0.1 to 0.8; the limit of moving far is 7.
+constexpr std::string_view figures_text = R"({"figures":[
+{"row":"figure.capsular_ratio.INVENTED1","about":"capsular_ratio","item":"knee.flexion_passive","low":0.1,"high":0.8,"source":"INVENTED1","status":"read","seen":"invented"},
+{"row":"figure.hypermobile.INVENTED1","about":"hypermobile","item":"knee.extension_passive","value":7,"source":"INVENTED1","status":"read","seen":"invented"},
+{"row":"figure.infant_extension.INVENTED2","about":"infant_extension","item":"knee.extension_passive","value":6,"source":"INVENTED2","status":"memory","seen":"invented"},
+{"row":"figure.agreement.lachman.INVENTED1","about":"agreement","item":"knee.lachman","value":0.5,"low":0.4,"high":0.6,"n":10,"source":"INVENTED1","status":"read","seen":"invented"},
+{"row":"figure.acute_laxity.INVENTED1","about":"acute_laxity","value":0.3,"source":"INVENTED1","status":"read","seen":"invented"}
+]})";
+
 constexpr std::string_view sources_text = R"({"sources":[
 {"source":"INVENTED1","citation":"Nobody N. Numbers made up for tests. Nowhere 2001;1:1","status":"read"},
 {"source":"INVENTED2","citation":"Nobody N. More numbers made up for tests. Nowhere 2001;1:2","status":"memory"}
@@ -118,6 +131,7 @@ InventedTexts invented_texts() {
   texts.sources = sources_text;
   texts.concerns = concerns_text;
   texts.alerts = alerts_text;
+  texts.figures = figures_text;
   return texts;
 }
 

@@ -19,8 +19,11 @@ struct InventedTexts {
   std::string sources;
   std::string concerns;
   std::string alerts;
+  std::string figures;
 
-  [[nodiscard]] reference::EditionTexts view() const { return {edition, items, scales, sequences, norms, errors, sources, concerns, alerts, {}}; }
+  [[nodiscard]] reference::EditionTexts view() const {
+    return {edition, items, scales, sequences, norms, errors, sources, concerns, alerts, {}, figures};
+  }
 };
 
 [[nodiscard]] InventedTexts invented_texts();

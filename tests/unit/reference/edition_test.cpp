@@ -80,7 +80,7 @@ TEST_CASE("each check of the catalogue fires on one planted bad row") {
       {items, R"("sources":["INVENTED1"])", R"("sources":["UNLISTED"])", "params.unknown_word", "/items/0/sources/0"},
       {items, R"("sources":["INVENTED1"])", R"("sources":[])", "params.missing", "/items/0/sources"},
       {&InventedTexts::scales, R"("grade":"1")", R"("grade":"0")", "json.duplicate_member", "/scales/0/grades/1"},
-      {&InventedTexts::scales, R"("scale":"invented/power")", R"("scale":"invented/looseness")", "json.duplicate_member", "/scales/1/scale"},
+      {&InventedTexts::scales, R"("scale":"invented/power")", R"("scale":"invented/looseness")", "json.duplicate_member", "/scales/2/scale"},
       {&InventedTexts::scales, R"(["INVENTED2"])", R"(["UNLISTED"])", "params.unknown_word", "/scales/0/sources/0"},
       {&InventedTexts::sources, "INVENTED2", "INVENTED1", "json.duplicate_member", "/sources/1/source"},
       {&InventedTexts::edition, "2001-01-01", "2001-02-30", "value.date", "/dated"},
@@ -128,6 +128,27 @@ TEST_CASE("each check of norms and errors fires on one planted bad row") {
   for (const Planted& one : planted) {
     check_planted(one);
   }
+}
+
+TEST_CASE("each check of figures fires on one planted bad row, and an edition without figures loads") {
+  const auto figures = &InventedTexts::figures;
+  const Planted planted[] = {
+      {figures, "figure.hypermobile.INVENTED1", "figure.capsular_ratio.INVENTED1", "json.duplicate_member", "/figures/1/row"},
+      {figures, R"("low":0.1,)", "", "params.missing", "/figures/0/low"},
+      {figures, R"("low":0.1,"high":0.8)", R"("low":0.8,"high":0.1)", "value.out_of_range", "/figures/0/low"},
+      {figures, R"("value":0.5)", R"("value":0.7)", "value.out_of_range", "/figures/3/value"},
+      {figures, R"("item":"knee.lachman")", R"("item":"knee.nothing")", "item.unknown", "/figures/3/item"},
+      {figures, R"("source":"INVENTED1")", R"("source":"UNLISTED")", "params.unknown_word", "/figures/0/source"},
+      {figures, R"("seen":"invented")", R"("seen":"")", "value.empty", "/figures/0/seen"},
+  };
+  for (const Planted& one : planted) {
+    check_planted(one);
+  }
+  InventedTexts texts = invented_texts();
+  texts.figures.clear();
+  const auto edition = reference::Edition::load(texts.view());
+  REQUIRE(edition.has_value());
+  CHECK((*edition)->figures().empty());
 }
 
 TEST_CASE("a fault of the facts names the row") {

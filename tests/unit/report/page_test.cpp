@@ -76,10 +76,19 @@ TEST_CASE("the examiner's impression stands before findings and before what they
   made.exam.impression =
       model::Impression{{"torn ligament, front"}, Side::left, wire::Name{"probable"}, std::vector<wire::Remark>{{"torn meniscus"}}, std::nullopt};
   const std::string page = page_of(made);
-  CHECK(has(page, "torn ligament, front\u2069, LEFT (\u2068probable\u2069)"));
-  CHECK(page.find("Examiner's impression") < page.find("\nPlan\n"));
-  CHECK(page.find("\nPlan\n") < page.find("\nFindings\n"));
-  CHECK(page.find("\nFindings\n") < page.find("What the findings support"));
+  CHECK(has(page, "LEFT: \u2068torn ligament, front\u2069\n"));
+  CHECK(has(page, "Certainty, in the examiner's words: \u2068probable\u2069\n"));
+  CHECK(has(page, "Alternatives: \u2068torn meniscus\u2069\n"));
+  std::size_t last = 0;
+  for (const std::string title : {"\nExaminer's impression\n", "\nPlan\n", "\nWhat the findings support, in study clinics\n", "\nRules\n", "\nFindings\n",
+                                  "\nNot done, with the reason\n", "\nCompared with published figures, the other side and last time\n", "\nDanger signs asked after\n",
+                                  "\nNot examined\n", "\nConsent and company\n", "\nSignature\n", "\nWhat this page is\n"}) {
+    CAPTURE(title);
+    const std::size_t at = page.find(title);
+    REQUIRE(at != std::string::npos);
+    CHECK(at > last);
+    last = at;
+  }
 }
 
 TEST_CASE("sides are words in capitals, RIGHT before LEFT, and never an initial alone") {
@@ -141,11 +150,14 @@ TEST_CASE("a group entry is printed as a group entry, whatever value it carries"
 TEST_CASE("what was not examined is named shortly") {
   Bench made = visit();
   const std::string page = page_of(made);
-  const auto at = page.find("Not examined, not asked\n");
+  const auto at = page.find("\nNot examined\n");
   REQUIRE(at != std::string::npos);
-  CHECK(has(page.substr(at), "hip and ankle, on both sides"));
-  CHECK(has(page.substr(at), "Other items were not part of this visit."));
-  CHECK(!has(page.substr(at), "the RIGHT knee"));
+  const std::string after = page.substr(at, page.find("\nConsent and company\n") - at);
+  CHECK(has(after, "hip: RIGHT and LEFT"));
+  CHECK(has(after, "ankle: RIGHT and LEFT"));
+  CHECK(has(flat(after), "of the minimum set, LEFT: Pulse on the back of the foot;"));
+  CHECK(has(after, "Other items were not part of this visit."));
+  CHECK(!has(after, "the RIGHT knee"));
 }
 
 TEST_CASE("what was not done, and what two examiners found differently, is not listed again as not examined") {
@@ -155,7 +167,7 @@ TEST_CASE("what was not done, and what two examiners found differently, is not l
   made.drop("history.knee_rule_exclusions");
   const std::string page = page_of(made);
   CHECK(has(page, "no time"));
-  const std::string after = page.substr(page.find("Not examined, not asked\n"));
+  const std::string after = page.substr(page.find("\nNot examined\n"));
   CHECK(!has(after, "tenderness of the kneecap"));
   CHECK(!has(after, "tenderness of the head of the fibula"));
   CHECK(has(after, "what the rule was not made for"));

@@ -47,7 +47,8 @@ TEST_CASE("a neutral-zero triple in a document is judged as its two ends") {
   const auto assessment = assess(document_of(
       R"({"item":"knee.arc_passive","side":"left","value":{"kind":"angle","entered":"0-20-110","order":"extension_zero_flexion"},"instrument":"goniometer_long","position":"supine"})"));
   REQUIRE(assessment.has_value());
-  REQUIRE(assessment->statements.size() == 2);
+  REQUIRE(assessment->statements.size() == 3);  // two ends against the norm, and that it does not reach straight
+  CHECK(assessment->statements[2].statement.text == "motion.contracture:knee.extension_passive:left");
   CHECK(assessment->statements[0].statement.text == "motion.norm:knee.extension_passive:left");
   CHECK(assessment->statements[0].params.json.starts_with(R"({"toward":"extension","toward_deg":-20,)"));
   CHECK(!(assessment->statements[0].findings[0] == assessment->statements[1].findings[0]));

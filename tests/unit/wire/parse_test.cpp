@@ -114,4 +114,12 @@ TEST_CASE("broken values are refused with their code wherever they stand, never 
     REQUIRE_FALSE(parsed.has_value());
     CHECK(parsed.error().faults.front().code == "json.syntax");
   }
+  // n_structure_100000_opening_arrays: broken and deep at once.
+  for (const char open : {'[', '{'}) {
+    const auto deep = limbledger::wire::parse(std::string(100000, open));
+    REQUIRE_FALSE(deep.has_value());
+    CHECK((deep.error().faults.front().code == "json.syntax" || deep.error().faults.front().code == "limit.depth"));
+  }
+  const auto keyed = limbledger::wire::parse([] { std::string text; for (int i = 0; i < 50000; ++i) { text += "{\"a\":"; } return text; }());
+  REQUIRE_FALSE(keyed.has_value());
 }

@@ -39,9 +39,10 @@ struct DocumentAssessParams {
 };
 BOOST_DESCRIBE_STRUCT(DocumentAssessParams, (), (document, only, confirmed, priors))
 constexpr auto notes(const DocumentAssessParams*) {
-  return std::array{wire::Note{"only", "lists (rules, statements, hypotheses, contradictions) or beginnings of names (rule.ottawa_knee, motion.norm)"},
-                    wire::Note{"confirmed", "codes of questions that were asked back and answered: value.unusual, finding.contradicts"},
-                    wire::Note{"priors", "the examiner's own figure for a condition, in place of the default"}};
+  return std::array{
+      wire::Note{"only", "lists (rules, statements, hypotheses, contradictions) or beginnings of names (rule.ottawa_knee, motion.norm)"},
+      wire::Note{"confirmed", "codes of questions that were asked back and answered: value.unusual, finding.contradicts"},
+      wire::Note{"priors", "the examiner's own figure for a condition, in place of the default"}};
 }
 
 // The document's exam with its checked findings, and its earlier exams likewise.

@@ -25,7 +25,8 @@ Result<interpret::Working> explain_document(Context& context, const StatementExp
   if (!faults.empty()) {
     return wire::Refusal(std::move(faults));
   }
-  return interpret::explain(checked->exam, checked->person, checked->earlier, *context.edition, make_ask(params.document->as_of, std::nullopt, params.priors), params.statement);
+  return interpret::explain(checked->exam, checked->person, checked->earlier, *context.edition,
+                            make_ask(params.document->as_of, std::nullopt, params.priors), params.statement);
 }
 
 }  // namespace limbledger::service

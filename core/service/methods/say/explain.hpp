@@ -15,9 +15,11 @@ struct StatementExplainParams {
 };
 BOOST_DESCRIBE_STRUCT(StatementExplainParams, (), (exam, document, statement, priors))
 constexpr auto notes(const StatementExplainParams*) {
-  return std::array{wire::Note{"exam", "exactly one of exam and document"},
-                    wire::Note{"statement", "motion.norm:knee.flexion_passive:left, or a rule or hypothesis with its side: rule.ottawa_knee:left, condition.acl_tear:left"},
-                    wire::Note{"priors", "as they were given to the assessment that is explained"}};
+  return std::array{
+      wire::Note{"exam", "exactly one of exam and document"},
+      wire::Note{"statement",
+                 "motion.norm:knee.flexion_passive:left, or a rule or hypothesis with its side: rule.ottawa_knee:left, condition.acl_tear:left"},
+      wire::Note{"priors", "as they were given to the assessment that is explained"}};
 }
 
 // Where the params hold a document. A document that was asked about before is not asked about again.

@@ -202,16 +202,16 @@ TEST_CASE("missing: the minimum set on both sides, with the hip of a child; a re
   CHECK(!lacks("hip.log_roll", Side::right));
 }
 
-TEST_CASE("contradictions are asked about and settle nothing: no wave but a tapping kneecap, a gap but a lifted leg, no fall but a fall") {
+TEST_CASE("contradictions are asked about and settle nothing: much fluid but no tap, a gap but a lifted leg, no fall but a fall") {
   Bench bench = injured_knee();
   const auto asked = [&](const std::string& name) {
     const auto all = bench.assess().contradictions;
     return std::any_of(all.begin(), all.end(), [&](const auto& one) { return one.contradiction.text.starts_with("contradiction." + name + ":"); });
   };
-  graded(bench, "knee.effusion_stroke", Side::left, "0", "effusion/stroke");
-  CHECK(!asked("effusion"));
-  test(bench, "knee.effusion_ballottement", Side::left, true);
-  CHECK(asked("effusion"));
+  graded(bench, "knee.effusion_stroke", Side::left, "3+", "effusion/stroke");
+  CHECK(!asked("effusion_large"));
+  test(bench, "knee.effusion_ballottement", Side::left, false);
+  CHECK(asked("effusion_large"));
   bench.yes("knee.quadriceps_gap", Side::left);
   test(bench, "knee.straight_leg_raise_active", Side::left, false);
   CHECK(asked("gap_and_lift"));

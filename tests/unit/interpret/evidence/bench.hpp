@@ -17,7 +17,9 @@ struct EvidenceBench : Bench {
 
   EvidenceBench() : Bench(invented_evidence_edition()) { exam.setting = model::Setting::primary_care; }
 
-  model::Finding& test(const std::string& item, model::TestResult result, Side side = Side::left) { return add(item, side, model::Test{result, std::nullopt}); }
+  model::Finding& test(const std::string& item, model::TestResult result, Side side = Side::left) {
+    return add(item, side, model::Test{result, std::nullopt});
+  }
   model::Finding& positive(const std::string& item) { return test(item, model::TestResult::positive); }
   model::Finding& negative(const std::string& item) { return test(item, model::TestResult::negative); }
   model::Finding& choose_one(const std::string& item, Side side, const std::string& choice) { return add(item, side, model::Choice{{choice}}); }

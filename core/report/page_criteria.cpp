@@ -1,0 +1,74 @@
+#include "core/report/page_criteria.hpp"
+
+#include "core/report/text.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace limbledger::report {
+
+namespace {
+
+// How a line of the working begins, and the last part of its message's name. A value stands between beginning and comma.
+struct Criterion {
+  std::string_view begins;
+  std::string_view name;
+  bool has_value = false;
+};
+constexpr std::array<Criterion, 8> criterion_words{{{"age ", "age", true},
+                                             {"head of the fibula tender", "fib"},
+                                             {"patella tender and no other bone", "pat"},
+                                             {"flexion ", "flex", true},
+                                             {"movement blocked", "blocked"},
+                                             {"four steps neither at once nor now", "steps"},
+                                             {"a fall or a blow", "blunt"},
+                                             {"fewer than four steps now", "steps_now"}}};
+
+// 62, "at least 120", "55 to 60".
+[[nodiscard]] std::string value_words(std::string_view value, const Words& words) {
+  for (const auto& [begins, name] : {std::pair{std::string_view("at least "), "msg.value.at_least"}, std::pair{std::string_view("at most "), "msg.value.at_most"}}) {
+    if (value.starts_with(begins)) {
+      return words.say(name, {{"value", std::string(value.substr(begins.size())), true}});
+    }
+  }
+  const auto to = value.find(" to ");
+  if (to == std::string_view::npos) {
+    return std::string(value);
+  }
+  return words.say("msg.value.between", {{"low", std::string(value.substr(0, to)), true}, {"high", std::string(value.substr(to + 4)), true}});
+}
+
+[[nodiscard]] std::string criterion_text(const interpret::RuleResult& rule, std::string_view line, const Words& words) {
+  for (const Criterion& one : criterion_words) {
+    const std::string name = "msg." + rule.rule.text + ".criterion_" + std::string(one.name);
+    if (!line.starts_with(one.begins) || !words.has(name)) {
+      continue;
+    }
+    const std::string_view rest = line.substr(one.begins.size());
+    const std::string value = one.has_value ? value_words(rest.substr(0, rest.find(", ")), words) : std::string();
+    return words.say(name, {{"value", value, true}});
+  }
+  return std::string(line);
+}
+
+}  // namespace
+
+std::vector<std::string> criteria_met(const interpret::RuleResult& rule, const interpret::Working& working, const Words& words) {
+  constexpr std::string_view is_met = ": met";
+  std::vector<std::string> met;
+  for (const wire::Name& line : working.lines) {
+    // That the injury is recent enough is no criterion; it is a gate.
+    if (line.text.ends_with(is_met) && !line.text.starts_with("days ")) {
+      met.push_back(criterion_text(rule, std::string_view(line.text).substr(0, line.text.size() - is_met.size()), words));
+    }
+  }
+  return met;
+}
+
+std::string if_text(const Words& words, std::string_view answer) {
+  std::string slug(answer);
+  std::replace(slug.begin(), slug.end(), ' ', '_');
+  return word_of(words, "if", slug);
+}
+
+}  // namespace limbledger::report

@@ -1,0 +1,70 @@
+// The sections of the page, each by itself; page.cpp puts them in order. A view holds what all of them read.
+#pragma once
+
+#include "core/interpret/statement.hpp"
+#include "core/report/page.hpp"
+#include "core/report/sheet.hpp"
+#include "core/report/text.hpp"
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace limbledger::report {
+
+class PageView {
+ public:
+  PageView(const model::Exam& exam, const std::optional<model::Person>& person, const interpret::Assessment& assessment, const Words& words,
+           const reference::Edition& edition, const PageNames& names);
+
+  const model::Exam& exam;
+  const std::optional<model::Person>& person;
+  const interpret::Assessment& assessment;
+  const Words& words;
+  const reference::Edition& edition;
+  const PageNames& names;
+  bool holds_protected = false;  // left out of the findings below
+  // Those that stand and may be told: by region, then in the catalogue's order; the RIGHT before the LEFT.
+  std::vector<const model::Finding*> findings;
+
+  [[nodiscard]] std::string say(std::string_view name, const Args& args = {}) const { return words.say("msg." + std::string(name), args); }
+  [[nodiscard]] SheetSection section(std::string_view title) const { return {say(title), {}}; }
+  // ", LEFT", or nothing for the midline.
+  [[nodiscard]] std::string side_after(const std::optional<model::Side>& side) const;
+  // "LEFT: ", or nothing for the midline.
+  [[nodiscard]] std::string side_before(const std::optional<model::Side>& side) const;
+  [[nodiscard]] std::string label(const model::ItemId& item) const { return item_label(words, edition, item); }
+  // The value as it is printed.
+  [[nodiscard]] std::string value(const model::Finding& finding) const;
+  [[nodiscard]] std::string examiner(const model::ExaminerId& id) const;
+  // Date and time where the exam was done.
+  [[nodiscard]] std::string local(model::Instant instant) const;
+  [[nodiscard]] model::PartialDate day() const;
+  [[nodiscard]] std::optional<model::AgeInterval> age() const;
+  // Something of this region was examined on this side, not only tried.
+  [[nodiscard]] bool examined(std::string_view region, model::Side side) const;
+};
+
+// Items of the complaint's minimum set that hold no finding, on one side (an item without sides: the midline).
+struct MissingOf {
+  model::ItemId item;
+  model::Side side{};
+};
+[[nodiscard]] std::vector<MissingOf> minimum_missing(const PageView& view, model::Side side);
+
+[[nodiscard]] std::string person_line(const PageView& view);
+[[nodiscard]] std::vector<std::string> head_lines(const PageView& view);
+[[nodiscard]] SheetSection impression_section(const PageView& view);
+[[nodiscard]] SheetSection plan_section(const PageView& view);
+[[nodiscard]] SheetSection consent_section(const PageView& view);
+[[nodiscard]] SheetSection signature_section(const PageView& view);
+[[nodiscard]] SheetSection about_section(const PageView& view);
+[[nodiscard]] bool referral_prompt(std::string_view statement);  // a prompt to refer, which compares no reading
+[[nodiscard]] SheetSection alerts_section(const PageView& view);  // no lines: nothing to say
+[[nodiscard]] SheetSection flags_section(const PageView& view);
+[[nodiscard]] SheetSection found_section(const PageView& view);
+[[nodiscard]] SheetSection not_done_section(const PageView& view);
+[[nodiscard]] SheetSection not_examined_section(const PageView& view);
+
+}  // namespace limbledger::report

@@ -1,0 +1,227 @@
+// Who was examined, by whom and with whose consent; the examiner's impression and plan; the signature; what the page is.
+#include "core/report/page_parts.hpp"
+
+#include <algorithm>
+
+namespace limbledger::report {
+
+namespace {
+
+using model::Side;
+
+[[nodiscard]] std::string as_written(std::string_view text) { return "\u2068" + std::string(text) + "\u2069"; }
+
+[[nodiscard]] std::string sentence(std::string text) {
+  // A sentence a person ended keeps its own end.
+  return text.empty() || text.ends_with(".") || text.ends_with(".\u2069") ? text : text + ".";
+}
+
+}  // namespace
+
+std::string person_line(const PageView& view) {
+  std::vector<std::string> names;
+  if (view.person && view.person->names) {
+    for (const model::PersonName& name : *view.person->names) {
+      names.push_back(as_written(name.text.text));
+    }
+  }
+  std::vector<std::string> who{names.empty() ? view.say("page.no_name") : joined(names, " / ")};
+  if (const auto age = view.age()) {
+    const std::string low = wire::write_number(age->low, 1);
+    const std::string years = age->low == age->high ? low : low + "-" + wire::write_number(age->high, 1);
+    who.push_back(view.say("page.years", {{"years", years, true}}));
+  } else {
+    who.push_back(view.say("page.age_unknown"));
+  }
+  if (view.person) {
+    who.push_back(enum_word(view.words, "sex", view.person->sex));
+  }
+  return joined(who);
+}
+
+std::vector<std::string> head_lines(const PageView& view) {
+  const model::Exam& exam = view.exam;
+  std::vector<std::string> lines;
+  std::vector<std::string> known;
+  if (view.person && view.person->birth && view.person->birth->date) {
+    known.push_back(view.say("page.born", {{"date", view.person->birth->date->to_text(), false, true}}));
+  }
+  if (view.person && view.person->identifiers) {
+    for (const model::Identifier& one : *view.person->identifiers) {
+      known.push_back(as_written(one.issuer.text) + ": " + as_written(one.text.text));
+    }
+  }
+  if (view.person && view.person->home) {
+    known.push_back(view.say("page.home", {{"home", view.person->home->text}}));
+  }
+  if (!known.empty()) {
+    lines.push_back(joined(known, ". "));
+  }
+  std::vector<std::string> when{view.say("page.examined", {{"when", exam.examined_at ? view.local(*exam.examined_at) : view.day().to_text(), false, true}})};
+  if (exam.place) {
+    const auto at = view.names.places.find(*exam.place);
+    when.push_back(view.say("page.place", {{"place", at == view.names.places.end() ? exam.place->to_text() : at->second}}));
+  }
+  if (exam.examiner) {
+    when.push_back(view.say("page.examiner", {{"examiner", view.examiner(*exam.examiner)}}));
+  }
+  lines.push_back(joined(when, ". "));
+  std::vector<std::string> why{view.say(
+      "page.complaint", {{"complaint", word_of(view.words, "complaint", exam.complaint.text) + view.side_after(exam.side), false, true}})};
+  why.push_back(view.say("page.setting", {{"setting", enum_word(view.words, "setting", exam.setting), false, true}}));
+  if (exam.injured_on) {
+    why.push_back(view.say("page.injured", {{"date", exam.injured_on->to_text(), false, true}}));
+  }
+  lines.push_back(joined(why, ". "));
+  if (exam.exam) {
+    lines.push_back(view.say("page.exam_id", {{"exam", exam.exam->to_text(), false, true}}));
+  }
+  if (exam.withdrawn) {
+    lines.push_back(view.say("page.withdrawn", {{"reason", exam.withdrawn->reason.text}}));
+  }
+  lines.push_back(view.say("page.read_end"));
+  return lines;
+}
+
+SheetSection impression_section(const PageView& view) {
+  SheetSection section = view.section("page.impression");
+  const std::optional<model::ExaminerId> by = view.exam.signed_ ? std::optional(view.exam.signed_->by) : view.exam.examiner;
+  if (by) {
+    section.title += " (" + as_written(view.examiner(*by)) + ")";
+  }
+  if (!view.exam.impression) {
+    section.plain(view.say("page.none_written"));
+    return section;
+  }
+  const model::Impression& impression = *view.exam.impression;
+  section.plain(view.side_before(impression.side) + as_written(impression.text.text));
+  section.plain(impression.certainty ? view.say("page.certainty", {{"certainty", impression.certainty->text}}) : view.say("page.certainty_not_said"));
+  if (impression.alternatives && !impression.alternatives->empty()) {
+    std::vector<std::string> alternatives;
+    for (const wire::Remark& alternative : *impression.alternatives) {
+      alternatives.push_back(as_written(alternative.text));
+    }
+    section.plain(view.say("page.alternatives", {{"alternatives", joined(alternatives, "; "), false, true}}));
+  }
+  if (impression.code) {
+    section.plain(view.say("page.code", {{"code", impression.code->text}}));
+  }
+  return section;
+}
+
+SheetSection plan_section(const PageView& view) {
+  SheetSection section = view.section("page.plan");
+  if (!view.exam.plan || view.exam.plan->empty()) {
+    section.plain(view.say("page.none_written"));
+    return section;
+  }
+  for (const model::PlanItem& item : *view.exam.plan) {
+    std::vector<std::string> parts{enum_word(view.words, "plan", item.kind) + view.side_after(item.side) + ": " + as_written(item.text.text)};
+    if (item.who) {
+      parts.push_back(as_written(item.who->text));
+    }
+    if (item.by) {
+      parts.push_back(view.say("plan.by", {{"date", item.by->to_text(), false, true}}));
+    }
+    parts.push_back(item.became ? enum_word(view.words, "became", *item.became) : view.say("plan.open"));
+    section.bullet(joined(parts, "; "));
+  }
+  return section;
+}
+
+SheetSection consent_section(const PageView& view) {
+  SheetSection section = view.section("page.consent");
+  const model::Exam& exam = view.exam;
+  const model::Consent none;
+  const model::Consent& consent = exam.consent ? *exam.consent : none;
+  const auto answer = [&](const std::optional<model::ConsentWord>& word) {
+    return word ? enum_word(view.words, "value", *word) : view.say("consent.not_asked");
+  };
+  std::vector<std::string> parts{view.say("consent.line", {{"examine", answer(consent.examine), false, true},
+                                                           {"record", answer(consent.record), false, true},
+                                                           {"send", answer(consent.send), false, true}})};
+  if (consent.by) {
+    parts.push_back(view.say("consent.by", {{"by", consent.by->text}}));
+  }
+  if (consent.capacity) {
+    parts.push_back(view.say("consent.capacity", {{"capacity", enum_word(view.words, "value", *consent.capacity), false, true}}));
+  }
+  if (exam.company && exam.company->chaperone) {
+    std::string chaperone = enum_word(view.words, "chaperone", *exam.company->chaperone);
+    if (exam.company->chaperone_name) {
+      chaperone += " (" + as_written(exam.company->chaperone_name->text) + ")";
+    }
+    parts.push_back(view.say("consent.chaperone", {{"chaperone", chaperone, false, true}}));
+  } else {
+    parts.push_back(view.say("consent.chaperone", {{"chaperone", view.say("consent.not_asked"), false, true}}));
+  }
+  if (exam.company && exam.company->others) {
+    std::vector<std::string> others;
+    for (const wire::Name& other : *exam.company->others) {
+      others.push_back(as_written(other.text));
+    }
+    parts.push_back(view.say("consent.others", {{"others", joined(others), false, true}}));
+  }
+  if (exam.who_spoke) {
+    const auto& reliable = exam.who_spoke->reliable;
+    parts.push_back(view.say("consent.spoke", {{"who", exam.who_spoke->who.text},
+                                               {"reliable", reliable ? enum_word(view.words, "value", *reliable) : view.say("consent.not_asked"), false, true}}));
+  }
+  if (exam.interpreter) {
+    std::string kind = enum_word(view.words, "interpreter", exam.interpreter->kind);
+    if (exam.interpreter->name) {
+      kind += " (" + as_written(exam.interpreter->name->text) + ")";
+    }
+    parts.push_back(view.say("consent.interpreter", {{"interpreter", kind, false, true}}));
+  }
+  section.plain(joined(parts, " "));
+  return section;
+}
+
+SheetSection signature_section(const PageView& view) {
+  SheetSection section = view.section("page.signature");
+  const model::Exam& exam = view.exam;
+  if (exam.signed_) {
+    section.plain(view.say("page.signed", {{"by", view.examiner(exam.signed_->by)}, {"at", view.local(exam.signed_->at), false, true}}));
+  } else {
+    section.plain(view.say("page.not_signed"));
+  }
+  if (exam.incomplete && !exam.incomplete->empty()) {
+    std::vector<std::string> what;
+    for (const model::Word& word : *exam.incomplete) {
+      what.push_back(word_of(view.words, "incomplete", word.text));
+    }
+    section.plain(view.say("page.incomplete", {{"what", joined(what), false, true}}));
+  }
+  for (const model::Addendum& addendum : exam.addenda ? *exam.addenda : std::vector<model::Addendum>{}) {
+    section.bullet(view.say("page.addendum",
+                            {{"at", view.local(addendum.at), false, true}, {"by", view.examiner(addendum.by)}, {"reason", addendum.reason.text}}));
+    if (addendum.text) {
+      section.under(as_written(addendum.text->text));
+    }
+    for (const model::Observation& observation : addendum.findings ? *addendum.findings : std::vector<model::Observation>{}) {
+      model::Finding finding;
+      finding.item = observation.item;
+      finding.side = observation.side;
+      finding.value = observation.value;
+      finding.instrument = observation.instrument;
+      finding.position = observation.position;
+      section.under(view.label(finding.item) + view.side_after(finding.side) + ": " + view.value(finding));
+    }
+  }
+  return section;
+}
+
+SheetSection about_section(const PageView& view) {
+  SheetSection section = view.section("page.about");
+  section.plain(sentence(view.say("page.decision_support")));
+  section.plain(sentence(view.say("page.intended_use")));
+  section.plain(view.say("page.facts", {{"edition", view.assessment.edition.text, false, true}, {"as_of", view.assessment.as_of.to_text(), false, true}}));
+  // A later edition may judge otherwise than the one the examiner saw.
+  if (view.exam.edition && !(*view.exam.edition == view.assessment.edition)) {
+    section.plain(view.say("page.other_edition", {{"edition", view.exam.edition->text, false, true}}));
+  }
+  return section;
+}
+
+}  // namespace limbledger::report

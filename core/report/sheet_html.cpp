@@ -1,0 +1,187 @@
+#include "core/model/exam/finding.hpp"
+#include "core/report/sheet.hpp"
+#include "core/report/text.hpp"
+
+namespace limbledger::report {
+
+namespace {
+
+constexpr std::string_view isolate_mark = "\u2068";
+constexpr std::string_view isolate_end_mark = "\u2069";
+
+// The foot of the table stands again on every sheet of paper, so that no sheet is without its person.
+constexpr std::string_view sheet_style =
+    "@page{size:A4;margin:14mm 16mm}"
+    "html{background:#fff;color:#000}"
+    "body{margin:0 auto;max-width:178mm;padding:4mm;font:10.5pt/1.35 \"DejaVu Sans\",\"Noto Sans\",Arial,sans-serif}"
+    "h1{font-size:15pt;margin:0 0 1mm}h2{font-size:11.5pt;margin:4.5mm 0 1mm;border-bottom:.3mm solid #000;break-after:avoid}"
+    "h3{font-size:10pt;margin:2.5mm 0 .5mm;break-after:avoid}p{margin:0 0 1mm;white-space:pre-line}ul{margin:0;padding-left:5mm}li{margin:0 0 .8mm;white-space:pre-line}"
+    ".who{font-size:12.5pt;font-weight:bold}.banner{border:.5mm solid #000;padding:1mm 2mm;font-weight:bold}"
+    ".sheet{width:100%;border-collapse:collapse}.sheet>tbody>tr>td,.sheet>tfoot>tr>td{padding:0}"
+    ".sheet>tfoot>tr>td{border-top:.3mm solid #000;font-size:8.5pt;padding-top:1mm}"
+    ".found{width:100%;border-collapse:collapse;table-layout:fixed}.found th,.found td{border:.2mm solid #000;padding:.6mm 1.5mm;text-align:left;"
+    "vertical-align:top;overflow-wrap:break-word}.found tr{break-inside:avoid}.found thead th:first-child{width:30%}.found tbody th{font-weight:normal}"
+    "@media print{body{max-width:none;padding:0}}";
+
+// What people wrote stays text, and keeps its own writing direction.
+[[nodiscard]] std::string escaped(std::string_view text) {
+  std::string out;
+  int open = 0;
+  for (std::size_t at = 0; at < text.size();) {
+    const std::string_view rest = text.substr(at);
+    if (rest.starts_with(isolate_mark)) {
+      out += "<bdi>";
+      ++open;
+      at += isolate_mark.size();
+      continue;
+    }
+    if (rest.starts_with(isolate_end_mark)) {
+      if (open > 0) {
+        out += "</bdi>";
+        --open;
+      }
+      at += isolate_end_mark.size();
+      continue;
+    }
+    switch (text[at]) {
+      case '&':
+        out += "&amp;";
+        break;
+      case '<':
+        out += "&lt;";
+        break;
+      case '>':
+        out += "&gt;";
+        break;
+      case '"':
+        out += "&quot;";
+        break;
+      case '\'':
+        out += "&#39;";
+        break;
+      default:
+        out += text[at];
+    }
+    ++at;
+  }
+  for (; open > 0; --open) {
+    out += "</bdi>";
+  }
+  return out;
+}
+
+[[nodiscard]] std::string element(std::string_view name, std::string_view text, std::string_view attributes = {}) {
+  return "<" + std::string(name) + std::string(attributes) + ">" + escaped(text) + "</" + std::string(name) + ">\n";
+}
+
+[[nodiscard]] std::string cell(const std::vector<std::string>& values, std::string_view attributes = {}) {
+  std::string out = "<td" + std::string(attributes) + ">";
+  for (std::size_t i = 0; i < values.size(); ++i) {
+    out += (i == 0 ? "" : "<br>") + escaped(values[i]);
+  }
+  return out + "</td>";
+}
+
+class Body {
+ public:
+  explicit Body(const Words& words) : words_(words) {}
+
+  void section(const SheetSection& section) {
+    out_ += "<section>\n" + element("h2", section.title);
+    for (const SheetLine& line : section.lines) {
+      put(line);
+    }
+    close(Block::none);
+    out_ += "</section>\n";
+  }
+  [[nodiscard]] std::string text() { return std::move(out_); }
+
+ private:
+  enum class Block : std::uint8_t { none, list, table };
+
+  void put(const SheetLine& line) {
+    switch (line.kind) {
+      case LineKind::plain:
+        close(Block::none);
+        out_ += element("p", line.text);
+        break;
+      case LineKind::region:
+        close(Block::none);
+        out_ += element("h3", line.text);
+        break;
+      case LineKind::bullet:
+        end_entry();
+        open(Block::list);
+        out_ += "<li>" + escaped(line.text);
+        entry_ = true;
+        break;
+      case LineKind::under:
+        out_ += entry_ ? "<br>" + escaped(line.text) : element("p", line.text);
+        break;
+      case LineKind::item:
+        open(Block::table);
+        out_ += "<tr><th scope=\"row\">" + escaped(line.text) + "</th>";
+        out_ += line.right.empty() && line.left.empty() ? cell(line.midline, " colspan=\"2\"") : cell(line.right) + cell(line.left);
+        out_ += "</tr>\n";
+        if (!line.midline.empty() && !(line.right.empty() && line.left.empty())) {
+          out_ += "<tr><th scope=\"row\">" + escaped(line.text) + "</th>" + cell(line.midline, " colspan=\"2\"") + "</tr>\n";
+        }
+        break;
+    }
+  }
+  void end_entry() {
+    if (entry_) {
+      out_ += "</li>\n";
+      entry_ = false;
+    }
+  }
+  void open(Block block) {
+    if (block_ == block) {
+      return;
+    }
+    close(block);
+    if (block == Block::list) {
+      out_ += "<ul>\n";
+    } else {
+      out_ += "<table class=\"found\">\n<thead><tr><th></th><th scope=\"col\">" + escaped(side_of(words_, model::Side::right)) +
+              "</th><th scope=\"col\">" + escaped(side_of(words_, model::Side::left)) + "</th></tr></thead>\n<tbody>\n";
+    }
+  }
+  // Ends what is open; `next` is what stands open after that.
+  void close(Block next) {
+    end_entry();
+    if (block_ == Block::list) {
+      out_ += "</ul>\n";
+    } else if (block_ == Block::table) {
+      out_ += "</tbody></table>\n";
+    }
+    block_ = next;
+  }
+
+  const Words& words_;
+  std::string out_;
+  Block block_ = Block::none;
+  bool entry_ = false;
+};
+
+}  // namespace
+
+std::string sheet_html(const Sheet& sheet, const Words& words) {
+  Body body(words);
+  for (const SheetSection& section : sheet.sections) {
+    body.section(section);
+  }
+  std::string out = "<!DOCTYPE html>\n<html lang=\"en\" dir=\"ltr\">\n<head>\n<meta charset=\"utf-8\">\n"
+                    "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\">\n"
+                    "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n" +
+                    element("title", sheet.title) + "<style>" + std::string(sheet_style) + "</style>\n</head>\n<body>\n<table class=\"sheet\">\n<tfoot><tr><td>";
+  out += escaped(joined({sheet.banner, sheet.who, words.say("msg.page.untested")}, " \u00b7 ")) + "</td></tr></tfoot>\n<tbody><tr><td>\n<header>\n";
+  out += sheet.banner.empty() ? std::string() : element("p", sheet.banner, " class=\"banner\"");
+  out += element("h1", sheet.title) + element("p", sheet.who, " class=\"who\"");
+  for (const std::string& line : sheet.head) {
+    out += element("p", line);
+  }
+  return out + "</header>\n<main>\n" + body.text() + "</main>\n</td></tr></tbody>\n</table>\n</body>\n</html>\n";
+}
+
+}  // namespace limbledger::report

@@ -1,0 +1,76 @@
+#include "core/service/methods/exam/note.hpp"
+
+#include "core/report/page.hpp"
+#include "core/service/desk.hpp"
+#include "core/service/methods/exam/exam.hpp"
+
+namespace limbledger::service {
+
+namespace {
+
+constexpr std::string_view english = "en";
+
+[[nodiscard]] std::string banner_of(const Desk& desk, const report::Words& words) {
+  switch (desk.kind()) {
+    case LedgerKind::clinic:
+      return {};
+    case LedgerKind::demonstration:
+      return words.say("msg.page.demonstration");
+    case LedgerKind::practice:
+      return words.say("msg.page.practice");
+  }
+  return {};
+}
+
+}  // namespace
+
+Result<NoteWriteResult> note_write(Context& context, const NoteWriteParams& params) {
+  const bool with_protected = params.protected_ && *params.protected_;
+  if (params.language && params.language->text != english) {
+    return wire::Fault{"params.unknown_word", "/language", std::string(english)};
+  }
+  if (with_protected && context.caller.scope != Scope::examiner) {
+    return wire::Fault{"token.scope", "/protected", "a token of the scope examiner"};
+  }
+  const report::Words* words = report::built_in_words();
+  if (words == nullptr) {
+    return wire::Fault{"internal.failure", "", "words that load"};
+  }
+  const auto gathered = gather(context, params.exam);
+  if (!gathered) {
+    return gathered.error();
+  }
+  ExamAssessParams ask;
+  ask.exam = params.exam;
+  ask.protected_ = with_protected;
+  const auto assessment = exam_assess(context, ask);
+  if (!assessment) {
+    return assessment.error();
+  }
+  const auto read = exam_read(context, {params.exam});
+  if (!read) {
+    return read.error();
+  }
+  report::PageNames names;
+  // Who only looks on is not even told that there is a protected note.
+  names.protected_note = with_protected                            ? report::ProtectedNote::shown
+                         : context.caller.scope == Scope::examiner ? report::ProtectedNote::mentioned
+                                                                   : report::ProtectedNote::absent;
+  names.banner = banner_of(*context.desk, *words);
+  if (read->names) {
+    for (const NamedPlace& one : read->names->places.value_or(std::vector<NamedPlace>{})) {
+      names.places[one.place] = one.name.text;
+    }
+    for (const NamedExaminer& one : read->names->examiners.value_or(std::vector<NamedExaminer>{})) {
+      names.examiners[one.examiner] = one.name.text;
+    }
+  }
+  const report::Sheet sheet = report::exam_sheet(gathered->exam, gathered->person, *assessment, *words, *context.edition, names);
+  NoteWriteResult result{{report::sheet_text(sheet, *words)}, {report::sheet_html(sheet, *words)}, read->revision, {std::string(english)}, std::nullopt};
+  if (with_protected) {
+    result.protected_ = true;
+  }
+  return result;
+}
+
+}  // namespace limbledger::service

@@ -1,0 +1,150 @@
+// One visit as a document for document.assess and statement.explain, its findings in short lines: "item side value instrument", the
+// value a number of degrees toward the item's direction, triple:0-20-110, grade:1/firm, test:positive, answer:yes, mm:431,
+// not:pain; "then" before it puts the finding into an exam of 2026-10-01. All is invented; the day is 2026-11-24.
+#pragma once
+
+#include "core/service/methods/say/document.hpp"
+#include "core/service/methods/say/explain.hpp"
+#include "core/wire/read.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <sstream>
+#include <string>
+#include <vector>
+
+namespace limbledger::tests {
+
+[[nodiscard]] inline std::string unquoted(std::string text) {
+  text.erase(std::remove(text.begin(), text.end(), '"'), text.end());
+  return text;
+}
+
+[[nodiscard]] inline bool line(const interpret::Working& working, const std::string& text) {
+  return std::any_of(working.lines.begin(), working.lines.end(), [&](const wire::Name& one) { return one.text == text; });
+}
+
+struct KneeVisit {
+  std::string born = "1996-01-01";
+  std::string sex = "male";
+  std::string injured_on = "2026-09-01";
+  std::string complaint = "chronic_knee";
+  std::vector<std::string> now;
+  std::vector<std::string> then;
+
+  void add_all(const std::string& lines) {
+    std::istringstream all(lines);
+    for (std::string one; std::getline(all, one, ';');) {
+      add(one);
+    }
+  }
+  // `more` are members of the finding, such as ,"quality":["guarded"].
+  void add(const std::string& text, const std::string& more = "") {
+    std::istringstream words(text);
+    std::string item;
+    std::string side;
+    std::string value;
+    std::string instrument;
+    words >> item;
+    const bool before = item == "then";
+    if (before) {
+      words >> item;
+    }
+    words >> side >> value >> instrument;
+    std::string end_feel;
+    const std::string json = value_of(item, value, end_feel);
+    std::string finding = R"({"item":")" + item + R"(","side":")" + side + R"(","value":)" + json;
+    const bool measured = json.find("\"angle\"") != std::string::npos;
+    finding += instrument.empty() ? "" : R"(,"instrument":")" + instrument + "\"";
+    finding += measured && more.find("\"position\"") == std::string::npos ? R"(,"position":"supine")" : "";
+    finding += end_feel.empty() ? "" : R"(,"end_feel":")" + end_feel + "\"";
+    (before ? then : now).push_back(finding + more + "}");
+  }
+  [[nodiscard]] std::string json(const std::string& rest) const {
+    const std::string earlier = then.empty() ? ""
+                                             : R"(,"earlier":[{"complaint":"chronic_knee","side":"left","setting":"primary_care",)"
+                                               R"("examined_at":"2026-10-01T10:00:00.000Z","findings":[)" +
+                                                   joined(then) + "]}]";
+    return R"({"document":{"format":"limbledger-exam/1","as_of":"2026-11-24","person":{"birth":{"date":")" + born + R"("},"sex":")" + sex +
+           R"(","norm_sex":")" + sex + R"("},"exam":{"complaint":")" + complaint + R"(","side":"left","setting":"primary_care","injured_on":")" +
+           injured_on + R"("},"findings":[)" + joined(now) + "]" + earlier + "}" + rest + "}";
+  }
+  [[nodiscard]] interpret::Assessment assess() const {
+    service::Context context;
+    context.edition = reference::built_in_edition();
+    const auto params =
+        wire::read_text<service::DocumentAssessParams>(json(R"(,"confirmed":["value.unusual","finding.contradicts","item.withheld"])"));
+    REQUIRE_MESSAGE(params.has_value(), json(""));
+    const auto assessment = service::document_assess(context, *params);
+    REQUIRE_MESSAGE(assessment.has_value(), json(""));
+    return *assessment;
+  }
+  [[nodiscard]] interpret::Statement statement(const std::string& id) const {
+    for (const interpret::Statement& one : assess().statements) {
+      if (one.statement.text == id) {
+        return one;
+      }
+    }
+    FAIL_CHECK("no statement " << id);
+    return {};
+  }
+  [[nodiscard]] bool has(const std::string& id) const {
+    const auto all = assess().statements;
+    return std::any_of(all.begin(), all.end(), [&](const interpret::Statement& one) { return one.statement.text == id; });
+  }
+  [[nodiscard]] std::string message(const std::string& id) const { return statement(id).message.text; }
+  [[nodiscard]] interpret::Working working(const std::string& id) const {
+    service::Context context;
+    context.edition = reference::built_in_edition();
+    const auto params = wire::read_text<service::StatementExplainParams>(json(R"(,"statement":")" + id + "\""));
+    REQUIRE(params.has_value());
+    const auto working = service::explain_document(context, *params);
+    REQUIRE_MESSAGE(working.has_value(), id);
+    return *working;
+  }
+
+ private:
+  [[nodiscard]] static std::string joined(const std::vector<std::string>& parts) {
+    std::string all;
+    for (const std::string& part : parts) {
+      all += (all.empty() ? "" : ",") + part;
+    }
+    return all;
+  }
+  [[nodiscard]] static std::string value_of(const std::string& item, const std::string& value, std::string& end_feel) {
+    const auto colon = value.find(':');
+    const std::string kind = colon == std::string::npos ? "" : value.substr(0, colon);
+    std::string rest = colon == std::string::npos ? value : value.substr(colon + 1);
+    if (kind == "triple") {
+      return R"({"kind":"angle","entered":")" + rest + R"(","order":"extension_zero_flexion"})";
+    }
+    if (kind == "entered") {  // entered:+5/extension
+      const auto slash = rest.find('/');
+      const std::string order = slash == std::string::npos ? "" : R"(,"order":")" + rest.substr(slash + 1) + "\"";
+      return R"({"kind":"angle","entered":")" + rest.substr(0, slash) + "\"" + order + "}";
+    }
+    if (kind == "grade") {
+      const auto slash = rest.find('/');
+      end_feel = slash == std::string::npos ? "" : rest.substr(slash + 1);
+      const model::Item* row = reference::built_in_edition()->item({item});
+      REQUIRE_MESSAGE((row != nullptr && row->scale), item);
+      return R"({"kind":"grade","scale":")" + row->scale->text + R"(","grade":")" + rest.substr(0, slash) + R"("})";
+    }
+    if (kind == "test") {
+      return R"({"kind":"test","result":")" + rest + R"("})";
+    }
+    if (kind == "answer") {
+      return R"({"kind":"answer","answer":")" + rest + R"("})";
+    }
+    if (kind == "mm") {
+      return R"({"kind":"length","mm":)" + rest + "}";
+    }
+    if (kind == "not") {
+      return R"({"kind":"not_done","reason":")" + rest + R"("})";
+    }
+    return R"({"kind":"angle","toward_deg":)" + value + "}";
+  }
+};
+
+}  // namespace limbledger::tests

@@ -1,0 +1,105 @@
+// Alerts, danger signs and questions on the page. Wording: clinical safety, part A (flags; class now) and requirements 2, 16 and 18.
+// The assessments are made by hand here: the page prints them, whoever judged.
+#include "core/report/page.hpp"
+#include "core/report/text.hpp"
+
+#include "tests/unit/interpret/support.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace limbledger;
+using namespace limbledger::interpret_test;
+
+namespace {
+
+struct Raised {
+  Bench made{*reference::built_in_edition()};
+  interpret::Assessment assessment;
+
+  Raised() {
+    made.yes("knee.look_skin_hot_red", Side::left);
+    made.yes("history.unexplained_bruises", Side::midline);
+    assessment = made.assess();
+    assessment.alerts.clear();
+    assessment.questions.clear();
+    assessment.questions_more = {0};
+    assessment.flags.clear();
+  }
+  interpret::Alert& alert(const std::string& name, const std::string& because, interpret::Audience audience = interpret::Audience::clinician) {
+    interpret::Alert one;
+    one.alert = {"alert." + name};
+    one.side = Side::left;
+    one.urgency = interpret::Urgency::same_day;
+    one.because = {*made.find(because).finding};
+    one.message = {"msg.page.joint"};  // any message that has a variable
+    one.audience = audience;
+    assessment.alerts.push_back(std::move(one));
+    return assessment.alerts.back();
+  }
+  void flag(const std::string& name, std::optional<Side> side, interpret::FlagAnswer answer) { assessment.flags.push_back({{name}, side, answer, {}}); }
+
+  [[nodiscard]] std::string page(report::ProtectedNote note = report::ProtectedNote::mentioned) const {
+    report::PageNames names;
+    names.protected_note = note;
+    std::string out;
+    for (const char c : report::exam_page(made.exam, made.person, assessment, *report::built_in_words(), *made.edition, names)) {
+      if ((c != '\n' && c != ' ') || out.empty() || out.back() != ' ') {
+        out += c == '\n' ? ' ' : c;
+      }
+    }
+    return out;
+  }
+};
+
+bool has(const std::string& page, const std::string& text) { return page.find(text) != std::string::npos; }
+
+}  // namespace
+
+TEST_CASE("an alert stands after the plan with what it rests on, its side in capitals, and what was done") {
+  Raised raised;
+  raised.alert("joint_infection", "knee.look_skin_hot_red");
+  raised.alert("joint_infection_again", "knee.look_skin_hot_red").state = interpret::AlertState::withdrawn_by_correction;
+  const std::string page = raised.page();
+  CHECK(has(page, "{$joint}: {$sides}. Rests on: Skin hot or red, LEFT: yes. Open: no action and no reason recorded."));
+  CHECK(has(page, "Raised, withdrawn by correction."));
+  CHECK(page.find(" Plan ") < page.find("Alerts, and what was done"));
+  CHECK(page.find("Alerts, and what was done") < page.find("What the findings support"));
+}
+
+TEST_CASE("danger signs: what was answered no and what was not asked are named apart, sides in words, and silence is never a no") {
+  Raised raised;
+  CHECK(has(raised.page(), "This edition asks for no danger signs by itself"));
+  raised.flag("flag.first_sign", Side::left, interpret::FlagAnswer::asked_no);
+  raised.flag("flag.first_sign", Side::right, interpret::FlagAnswer::asked_no);
+  raised.flag("flag.second_sign", Side::left, interpret::FlagAnswer::not_asked);
+  raised.flag("flag.third_sign", std::nullopt, interpret::FlagAnswer::cannot_answer);
+  const std::string page = raised.page();
+  CHECK(has(page, "Asked, answered no (signs of): first sign RIGHT and LEFT. Not asked, or not all of it (signs of): second sign LEFT. Asked, cannot be answered (signs of): third sign."));
+  CHECK(!has(page, "This edition asks for no danger signs"));
+}
+
+TEST_CASE("an alert for a person's protection leaves one line without its name, its count, its reason or its flag") {
+  Raised raised;
+  raised.alert("first_harm", "history.unexplained_bruises", interpret::Audience::protected_);
+  raised.alert("second_harm", "history.unexplained_bruises", interpret::Audience::protected_);
+  raised.flag("flag.first_harm", std::nullopt, interpret::FlagAnswer::raised);
+  const std::string page = raised.page();
+  CHECK(has(page, "Alerts, and what was done ------------------------- - See protected note. What the findings"));
+  const std::string to_a_viewer = raised.page(report::ProtectedNote::absent);
+  CHECK(!has(to_a_viewer, "rotected"));
+  for (const std::string& told : {page, to_a_viewer}) {
+    CHECK(!has(told, "harm"));
+    CHECK(!has(told, "{$joint}"));
+    CHECK(!has(told, "Bruises"));
+  }
+  const std::string asked = raised.page(report::ProtectedNote::shown);
+  CHECK(has(asked, "Rests on: Bruises that nothing explains: yes"));
+  CHECK(has(asked, "Raised: first harm."));
+}
+
+TEST_CASE("what is not yet asked is a question, three at most, and the rest a count") {
+  Raised raised;
+  raised.assessment.questions.push_back({{"alert.joint_infection"}, Side::left, {1}, {}, {"msg.page.untested"}});
+  raised.assessment.questions_more = {2};
+  CHECK(has(raised.page(), "Not settled yet, LEFT: Not tested on real people. Further questions that are not yet asked: 2."));
+}
