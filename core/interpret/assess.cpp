@@ -1,9 +1,12 @@
 #include "core/interpret/assess.hpp"
 
+#include "core/interpret/contradictions.hpp"
 #include "core/interpret/evidence/judge.hpp"
+#include "core/interpret/judged.hpp"
+#include "core/interpret/missing.hpp"
 #include "core/interpret/motion/difference.hpp"
 #include "core/interpret/motion/norm.hpp"
-#include "core/interpret/rules/rule.hpp"
+#include "core/interpret/step/next_step.hpp"
 
 #include <algorithm>
 #include <string_view>
@@ -13,8 +16,8 @@ namespace limbledger::interpret {
 namespace {
 
 struct All {
+  Watched watched;
   std::vector<Judged> motion;
-  std::vector<JudgedRule> rules;
   std::vector<JudgedHypothesis> hypotheses;
   std::vector<Contradiction> contradictions;
 };
@@ -22,6 +25,7 @@ struct All {
 // Alerts first, then what the findings say, then the rules, then the evidence: a rule never lowers an alert.
 [[nodiscard]] All judge_all(const View& view, std::span<const model::Exam> earlier, const AssessAsk& ask) {
   All all;
+  all.watched = watch(view, {ask.protected_, ask.before_corrections});  // alerts, rules, concerns
   const std::vector<Reading> readings = read_motions(view);
   all.motion = judge_norms(view, readings);
   for (Judged& judged : judge_sides(view, readings)) {
@@ -30,13 +34,11 @@ struct All {
   for (Judged& judged : judge_past(view, readings, earlier)) {
     all.motion.push_back(std::move(judged));
   }
-  for (const Rule& rule : all_rules()) {
-    for (JudgedRule& judged : rule.run(view)) {
-      all.rules.push_back(std::move(judged));
-    }
-  }
   all.hypotheses = judge_hypotheses(view, ask.priors);
   all.contradictions = motion_contradictions(view, readings);
+  for (Contradiction& contradiction : finding_contradictions(view)) {
+    all.contradictions.push_back(std::move(contradiction));
+  }
   return all;
 }
 
@@ -55,7 +57,34 @@ Assessment assess(const model::Exam& exam, const std::optional<model::Person>& p
   assessment.edition = edition.id();
   assessment.as_of = ask.as_of;
   assessment.saw = ask.saw;
-  for (JudgedRule& judged : all.rules) {
+  if (wanted(ask, "steps", "step")) {
+    if (auto step = next_step(view, all.watched.flags, all.watched.rules, all.watched.concerns)) {
+      assessment.steps.push_back(std::move(*step));
+    }
+  }
+  for (Alert& alert : all.watched.alerts.alerts) {
+    if (wanted(ask, "alerts", alert.alert.text)) {
+      assessment.alerts.push_back(std::move(alert));
+    }
+  }
+  if (wanted(ask, "questions", "question")) {
+    assessment.questions = std::move(all.watched.alerts.questions);
+    assessment.questions_more.steps = static_cast<std::int64_t>(all.watched.alerts.questions_more);
+  }
+  for (Flag& flag : all.watched.alerts.flags) {
+    if (wanted(ask, "flags", flag.flag.text)) {
+      assessment.flags.push_back(std::move(flag));
+    }
+  }
+  for (Judged& judged : all.watched.alerts.prompts) {
+    if (wanted(ask, "statements", judged.statement.statement.text)) {
+      assessment.statements.push_back(std::move(judged.statement));
+    }
+  }
+  if (wanted(ask, "missing", "missing")) {
+    assessment.missing = missing_items(view);
+  }
+  for (JudgedRule& judged : all.watched.rules) {
     if (wanted(ask, "rules", judged.result.rule.text)) {
       assessment.rules.push_back(std::move(judged.result));
     }
@@ -90,7 +119,12 @@ Result<Working> explain(const model::Exam& exam, const std::optional<model::Pers
       found.push_back(&judged.working);
     }
   }
-  for (JudgedRule& judged : all.rules) {
+  for (Judged& judged : all.watched.alerts.prompts) {
+    if (judged.statement.statement == statement) {
+      found.push_back(&judged.working);
+    }
+  }
+  for (JudgedRule& judged : all.watched.rules) {
     if (judged.working.statement == statement || judged.result.rule.text == statement.text) {
       found.push_back(&judged.working);
     }

@@ -92,14 +92,19 @@ using interpret::Statement;
   return std::any_of(rule.flags.begin(), rule.flags.end(), [&](const model::Word& word) { return word.text == flag; });
 }
 
+// Tender bone that the rule does not count: the Ottawa rule some of it, the Pittsburgh rule all of it.
+[[nodiscard]] bool looks_past(const RuleResult& rule, std::string_view item) {
+  const bool any_bone = rule.rule.text == "rule.pittsburgh_knee" && (item == "knee.fibular_head_tender" || item == "knee.patella_tender");
+  return any_bone || item.ends_with(".bone_tender_elsewhere");
+}
+
 // What outside the rule speaks against its negative.
 [[nodiscard]] std::string contradicted_by(const RuleResult& rule, const model::Exam& exam, const Words& words) {
   std::vector<std::string> because;
   for (const model::Finding& finding : findings_of(exam)) {
     const auto* count = std::get_if<model::CountValue>(&finding.value);
     const auto* answer = std::get_if<model::Answer>(&finding.value);
-    const bool bone = finding.item.text.ends_with(".bone_tender_elsewhere") && finding.side == rule.side && answer != nullptr &&
-                      answer->answer == model::AnswerWord::yes;
+    const bool bone = looks_past(rule, finding.item.text) && finding.side == rule.side && answer != nullptr && answer->answer == model::AnswerWord::yes;
     const bool walk = finding.item.text == "gait.steps_now" &&
                       ((count != nullptr && count->count.steps < 4) || (answer != nullptr && answer->answer == model::AnswerWord::no));
     if (bone || walk) {
@@ -119,6 +124,9 @@ using interpret::Statement;
     case interpret::Outcome::negative: {
       if (has_flag(rule, "contradicted")) {
         return words.say(name + "negative_contradicted", {{"because", contradicted_by(rule, exam, words), false, true}});
+      }
+      if (has_flag(rule, "rules_disagree")) {
+        return words.say(name + "negative_disagrees");
       }
       std::vector<std::string> open;
       for (const interpret::RuleInput& input : rule.inputs) {
@@ -208,7 +216,8 @@ std::vector<std::string> rule_lines(const RuleResult& rule, const model::Exam& e
                     ".");
   }
   for (const model::Word& flag : rule.flags) {
-    if (flag.text != "contradicted") {
+    const bool said_already = flag.text == "contradicted" || (flag.text == "rules_disagree" && rule.outcome == interpret::Outcome::negative);
+    if (!said_already) {
       lines.push_back(word_of(words, "rule.flag", flag.text) + ".");
     }
   }

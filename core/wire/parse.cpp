@@ -1,5 +1,7 @@
 #include "core/wire/parse.hpp"
 
+// Without its exceptions a result that nobody looked at does not compile.
+#define SIMDJSON_EXCEPTIONS 0
 #include <simdjson.h>
 
 #include <algorithm>
@@ -101,9 +103,14 @@ class Builder {
         return true;
       case json_type::null:
         nodes_[self].kind = NodeKind::null;
-        return value.is_null();
+        return is_null(value);
     }
     return false;
+  }
+
+  [[nodiscard]] static bool is_null(simdjson::ondemand::value value) {
+    bool null = false;
+    return value.is_null().get(null) == simdjson::SUCCESS && null;
   }
 
   [[nodiscard]] std::uint32_t add(std::uint32_t self, std::uint32_t& last) {

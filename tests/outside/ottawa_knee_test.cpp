@@ -3,14 +3,11 @@
 // 18 worked examples of tests/outside/data/rule_examples_okr.csv (criteria: STIELL1995).
 #include "core/interpret/rules/knee/ottawa_knee.hpp"
 #include "core/wire/parse.hpp"
-#include "core/wire/type.hpp"
+#include "tests/outside/truth_table.hpp"
 
 #include <doctest/doctest.h>
-#include <sodium.h>
 
 #include <array>
-#include <fstream>
-#include <iterator>
 #include <map>
 #include <sstream>
 #include <string>
@@ -18,21 +15,9 @@
 
 using namespace limbledger;
 using namespace limbledger::interpret;
+using namespace limbledger::outside_test;
 
 namespace {
-
-std::string slurp(const std::string& name) {
-  std::ifstream file(std::string(LIMBLEDGER_SOURCE_DIR) + "/tests/outside/data/" + name, std::ios::binary);
-  return {std::istreambuf_iterator<char>(file), {}};
-}
-
-std::string blake2b_256(const std::string& text) {
-  std::array<unsigned char, 32> hash{};
-  crypto_generichash(hash.data(), hash.size(), reinterpret_cast<const unsigned char*>(text.data()), text.size(), nullptr, 0);
-  std::array<char, 65> hex{};
-  sodium_bin2hex(hex.data(), hex.size(), hash.data(), hash.size());
-  return hex.data();
-}
 
 const std::array<std::vector<std::string>, 9> domain{{
     {"4", "5", "17", "18", "54", "55", "unknown", "54-55", "4-5"},
@@ -47,22 +32,6 @@ const std::array<std::vector<std::string>, 9> domain{{
 }};
 const std::array<std::string, 9> names{"age", "days", "fib", "pat", "other", "flex", "imm", "steps", "excl"};
 
-Tri to_tri(const std::string& text) {
-  if (text == "unknown") {
-    return Tri::undetermined;
-  }
-  return tri(text == "yes");
-}
-
-std::optional<Between> to_between(const std::string& text, std::int64_t times = 1) {
-  if (text == "unknown") {
-    return std::nullopt;
-  }
-  const auto dash = text.find('-');
-  const std::int64_t low = std::stoi(text.substr(0, dash)) * times;
-  return Between{low, dash == std::string::npos ? low : std::stoi(text.substr(dash + 1)) * times};
-}
-
 OttawaKnee to_input(const std::array<std::string, 9>& words) {
   OttawaKnee in;
   in.age = to_between(words[0]);
@@ -75,36 +44,6 @@ OttawaKnee to_input(const std::array<std::string, 9>& words) {
   in.steps = to_between(words[7]);
   in.excl = to_tri(words[8]);
   return in;
-}
-
-std::string outcome_word(Outcome outcome) { return std::string(wire::type_of<Outcome>().words[static_cast<std::size_t>(outcome)]); }
-
-std::string settle_words(const Completed<ottawa_input_count>& completed, char between) {
-  std::string out;
-  for (std::size_t i = 0; i < names.size(); ++i) {
-    if (completed.settles[i]) {
-      out += (out.empty() ? "" : std::string(1, between)) + names[i];
-    }
-  }
-  return out;
-}
-
-// One row of a CSV table whose cells may stand in double quotes.
-std::vector<std::string> cells_of(const std::string& row) {
-  std::vector<std::string> cells{""};
-  bool quoted = false;
-  for (std::size_t i = 0; i < row.size(); ++i) {
-    if (row[i] == '"' && quoted && i + 1 < row.size() && row[i + 1] == '"') {
-      cells.back() += row[++i];
-    } else if (row[i] == '"') {
-      quoted = !quoted;
-    } else if (row[i] == ',' && !quoted) {
-      cells.emplace_back();
-    } else if (row[i] != '\r') {
-      cells.back() += row[i];
-    }
-  }
-  return cells;
 }
 
 }  // namespace
@@ -139,7 +78,7 @@ TEST_CASE("the knee rule gives what the independent definition gives, over every
         for (std::size_t i = 0; i < words.size(); ++i) {
           block += (i == 0 ? "" : "|") + words[i];
         }
-        block += " -> " + outcome_word(completed.outcome) + "; settle=" + settle_words(completed, ',') + "\n";
+        block += " -> " + outcome_word(completed.outcome) + "; settle=" + settle_words(completed, names, ',') + "\n";
         ++counts[outcome_word(completed.outcome)];
         ++lines;
       }
@@ -183,7 +122,7 @@ TEST_CASE("the knee rule gives the outcome and the settling inputs of the 18 wor
     CAPTURE(cells[0]);
     const auto completed = ottawa_knee(to_input(words));
     CHECK(outcome_word(completed.outcome) == cells[3]);
-    CHECK(settle_words(completed, ';') == cells[4]);
+    CHECK(settle_words(completed, names, ';') == cells[4]);
     ++examples;
   }
   CHECK(examples == 18);

@@ -68,6 +68,7 @@ msg-change-imm = four steps at once after the injury
 msg-change-steps = four steps now
 msg-change-excl = what the rule was not made for
 msg-change-pregnant = pregnancy
+msg-change-blunt = whether it was a fall or a blow
 
 ## Ottawa knee rule.
 
@@ -80,6 +81,19 @@ msg-rule-ottawa_knee-undetermined = Cannot say yet: needs { $needs }
 msg-rule-ottawa_knee-not_applicable = Rule not made for this person ({ $gate }): use judgement
 msg-rule-ottawa_knee-contradicted_walk = cannot walk four steps now
 msg-rule-ottawa_knee-contradicted_bone = other bone is tender, which the rule does not count
+msg-rule-ottawa_knee-negative_disagrees = Negative by its letter, but another rule advises a film: the more cautious holds until the examiner decides
+
+msg-rule-pittsburgh_knee-name = Pittsburgh knee rule
+msg-rule-pittsburgh_knee-positive = Film of the knee advised by the Pittsburgh knee rule
+msg-rule-pittsburgh_knee-negative = Film not required by the Pittsburgh knee rule (all items checked today). Not walking better in 5 to 7 days: examine again
+msg-rule-pittsburgh_knee-negative_with_gaps = Film not required by the Pittsburgh knee rule, though not everything was checked ({ $open }). Not walking better in 5 to 7 days: examine again
+msg-rule-pittsburgh_knee-negative_contradicted = Negative by its letter, contradicted by { $because }: unsettled, use judgement
+msg-rule-pittsburgh_knee-negative_disagrees = Negative by its letter, but another rule advises a film: the more cautious holds until the examiner decides
+msg-rule-pittsburgh_knee-undetermined = Cannot say yet: needs { $needs }
+msg-rule-pittsburgh_knee-not_applicable = Rule not made for this person ({ $gate }): use judgement
+msg-rule-pittsburgh_knee-contradicted_walk = cannot walk four steps now
+msg-rule-pittsburgh_knee-contradicted_bone = bone is tender, which the rule does not look at
+
 msg-rule-gate-age = under 5
 msg-rule-gate-days = injury more than 7 days old
 msg-rule-gate-exclusions = one of the rule's exclusions is present
@@ -94,6 +108,8 @@ msg-rule-flag-outside_derivation = pregnant people were not in the derivation; p
 msg-rule-flag-replaced_joint = replaced knee: the sources of this rule do not speak of it
 msg-rule-flag-pregnancy_not_asked = pregnancy: not asked; ask before a film
 msg-rule-flag-side_not_assignable = both knees injured: not walking counts for both
+msg-rule-flag-rules_disagree = the two rules do not say the same; the more cautious is the default
+msg-rule-flag-earlier_operation_not_asked = earlier operation or break of this knee: the rule was not made for it; ask
 msg-rule-settle = { $input }: { $answers }
 msg-rule-answer = { $if } gives { $gives }
 msg-rule-criteria = Criteria met: { $criteria }
@@ -106,7 +122,7 @@ msg-outcome-not_applicable = rule not made for this person
 
 msg-page-title = EXAMINATION
 msg-page-decision_support = Decision support for a licensed examiner. Findings are described, not decided upon; the examiner's judgement and local protocol stand above every line. Not tested on real people.
-msg-page-intended_use = Intended use: to record a hands-on examination of the lower limb and to set the findings beside published figures and rules. An interval speaks of the people who were measured, not of this person.
+msg-page-intended_use = Intended use: to record a hands-on examination of the lower limb and to set the findings beside published figures and rules. It asks after danger signs of a painful or injured knee; what was not asked stays unknown, and that nothing is raised says nothing about it. An interval speaks of the people who were measured, not of this person.
 msg-page-consent = Consent and company
 msg-page-impression = Examiner's impression
 msg-page-alternatives = Alternatives: { $alternatives }

@@ -25,9 +25,7 @@
 // A block is all lines of one age and one number of days. Digests are BLAKE2b-256 over the lines, each ended by one
 // line feed (no carriage return), the last one too.
 
-import { readFileSync } from 'node:fs';
-import { blake2b } from '@noble/hashes/blake2.js';
-import { bytesToHex } from '@noble/hashes/utils.js';
+import { rule_table } from './lib/rule_table.mjs';
 
 const tri = ['no', 'yes', 'unknown'];
 const domain = {
@@ -41,7 +39,6 @@ const domain = {
   steps: ['0', '3', '4', 'unknown'],
   excl: tri,
 };
-const inputs = Object.keys(domain);
 
 // Values that stand for an unknown number: every class between two thresholds of the rule is met, at both its ends.
 const any_number = {
@@ -59,121 +56,10 @@ const decide = ({ age, days, fib, pat, other, flex, imm, steps, excl }) => {
   return age >= 55 || fib || isolated_patella || flex < 90 || cannot_bear_weight ? 'positive' : 'negative';
 };
 
-const completions_of = (input, value) => {
-  if (input in any_number) {
-    if (value === 'unknown') return any_number[input];
-    const [low, high] = value.split('-').map(Number);
-    if (high === undefined) return [low];
-    return Array.from({ length: high - low + 1 }, (_, at) => low + at);
-  }
-  return value === 'unknown' ? [false, true] : [value === 'yes'];
-};
-
-export const evaluate = (recorded) => {
-  const choices = inputs.map((input) => completions_of(input, recorded[input]));
-  const outcomes = [];
-  const steps_of = [];
-  let total = 1;
-  for (let at = inputs.length - 1; at >= 0; --at) {
-    steps_of[at] = total;
-    total *= choices[at].length;
-  }
-  for (let number = 0; number < total; ++number) {
-    const complete = {};
-    inputs.forEach((input, at) => {
-      complete[input] = choices[at][Math.floor(number / steps_of[at]) % choices[at].length];
-    });
-    outcomes.push(decide(complete));
-  }
-  const settles = (at) => outcomes.some((outcome, number) => {
-    const first = number - steps_of[at] * (Math.floor(number / steps_of[at]) % choices[at].length);
-    return outcomes[first] !== outcome;
-  });
-  const settle = inputs.filter((_, at) => choices[at].length > 1 && settles(at));
-  const outcome = outcomes.every((one) => one === outcomes[0]) ? outcomes[0] : 'undetermined';
-  if ((outcome === 'undetermined') !== (settle.length > 0)) throw new Error('an open outcome needs an input that settles it');
-  return { outcome, settle };
-};
-
-const combinations = function* (from = 0, chosen = {}) {
-  if (from === inputs.length) {
-    yield chosen;
-    return;
-  }
-  for (const value of domain[inputs[from]]) yield* combinations(from + 1, { ...chosen, [inputs[from]]: value });
-};
-
-const line_of = (recorded, { outcome, settle }) =>
-  `${inputs.map((input) => recorded[input]).join('|')} -> ${outcome}; settle=${settle.join(',')}\n`;
-
-// One row of a CSV table whose cells may stand in double quotes.
-const cells_of = (row) => [...row.matchAll(/(?:^|,)(?:"((?:[^"]|"")*)"|([^,]*))/g)]
-  .map(([, quoted, bare]) => (quoted === undefined ? bare : quoted.replaceAll('""', '"')));
-
-const examples = () => readFileSync(new URL('../data/rule_examples_okr.csv', import.meta.url), 'utf8')
-  .split('\n').filter((row) => row.startsWith('okr-')).map(cells_of);
-
-const check_examples = () => {
-  const rows = examples();
-  for (const [id, , given, expected, expected_settle] of rows) {
-    const recorded = Object.fromEntries(Object.entries(JSON.parse(given)).map(([input, value]) => {
-      if (value === null) return [input, 'unknown'];
-      if (typeof value === 'boolean') return [input, value ? 'yes' : 'no'];
-      return [input, String(value)];
-    }));
-    const { outcome, settle } = evaluate(recorded);
-    if (outcome !== expected || settle.join(',') !== expected_settle) {
-      throw new Error(`${id}: ${outcome} (${settle}), the table says ${expected} (${expected_settle})`);
-    }
-  }
-  if (rows.length !== 18) throw new Error(`${rows.length} worked examples, 18 expected`);
-  return rows.length;
-};
-
-const digest = () => {
-  const whole = blake2b.create({ dkLen: 32 });
-  const counts = { positive: 0, negative: 0, not_applicable: 0, undetermined: 0 };
-  const blocks = {};
-  let lines = 0;
-  const block_hashes = new Map();
-  for (const recorded of combinations()) {
-    const result = evaluate(recorded);
-    const line = new TextEncoder().encode(line_of(recorded, result));
-    const block = `${recorded.age}|${recorded.days}`;
-    if (!block_hashes.has(block)) block_hashes.set(block, blake2b.create({ dkLen: 32 }));
-    block_hashes.get(block).update(line);
-    whole.update(line);
-    counts[result.outcome] += 1;
-    lines += 1;
-  }
-  for (const [block, hash] of block_hashes) blocks[block] = bytesToHex(hash.digest());
-  return {
-    source: 'Made by tests/outside/node/ottawa_knee.mjs: a two-valued definition of okr/1995 (STIELL1995) and brute force over completions. The grammar of a line stands at the top of that file.',
-    hash: 'BLAKE2b-256 over the lines, each ended by one line feed',
-    lines, counts, digest: bytesToHex(whole.digest()), blocks,
-  };
-};
-
-const [mode, age, days] = process.argv.slice(2);
-const checked = check_examples();
-if (mode === '--lines') {
-  for (const recorded of combinations()) {
-    if (age !== undefined && (recorded.age !== age || recorded.days !== days)) continue;
-    process.stdout.write(line_of(recorded, evaluate(recorded)));
-  }
-} else if (mode === '--check') {
-  const made = digest();
-  const stored = JSON.parse(readFileSync(new URL('../data/ottawa_knee_digest.json', import.meta.url), 'utf8'));
-  if (JSON.stringify(made) !== JSON.stringify(stored)) {
-    for (const [block, value] of Object.entries(made.blocks)) {
-      if (stored.blocks[block] !== value) console.error(`block ${block} differs`);
-    }
-    console.error(`digest ${made.digest}, stored ${stored.digest}`);
-    console.log(`${checked} passed, 1 failed`);
-    process.exit(1);
-  }
-  console.log(`${made.lines} combinations as stored`);
-  console.log(`${checked + Object.keys(made.blocks).length} passed, 0 failed`);
-} else {
-  process.stdout.write(`${JSON.stringify(digest(), null, 1)}\n`);
-}
+rule_table({
+  domain, any_number, decide,
+  block_by: ['age', 'days'],
+  examples_file: 'rule_examples_okr.csv', examples_prefix: 'okr-', examples_count: 18,
+  digest_file: 'ottawa_knee_digest.json',
+  source: 'Made by tests/outside/node/ottawa_knee.mjs: a two-valued definition of okr/1995 (STIELL1995) and brute force over completions. The grammar of a line stands at the top of that file.',
+}).run(process.argv.slice(2));

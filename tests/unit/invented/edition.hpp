@@ -18,8 +18,9 @@ struct InventedTexts {
   std::string errors;
   std::string sources;
   std::string concerns;
+  std::string alerts;
 
-  [[nodiscard]] reference::EditionTexts view() const { return {edition, items, scales, sequences, norms, errors, sources, concerns}; }
+  [[nodiscard]] reference::EditionTexts view() const { return {edition, items, scales, sequences, norms, errors, sources, concerns, alerts, {}}; }
 };
 
 [[nodiscard]] InventedTexts invented_texts();

@@ -103,3 +103,15 @@ TEST_CASE("a pointer escapes tilde and slash") {
 }
 
 }  // namespace limbledger::wire
+
+// JSONTestSuite: n_incomplete_null, n_incomplete_true, n_incomplete_false, n_multidigit_number_then_00 and others whose break
+// lies where the walk for its place has to look at a broken value.
+TEST_CASE("broken values are refused with their code wherever they stand, never by an exception") {
+  for (const std::string_view text : {"[nul]", "[tru]", "[fals]", "[nulll]", "[truee]", R"({"a":nul})", R"({"a":[nul,1]})", "nul", "tru", "[1.0e+]", "[-01]",
+                                      R"(["a\u00"])", R"(["\uD800"])", R"({"a":"\x"})", "[1,,2]", R"({"a":1,})", "[", R"({"a")", R"(["a)", "]", "[1]]"}) {
+    CAPTURE(text);
+    const auto parsed = limbledger::wire::parse(text);
+    REQUIRE_FALSE(parsed.has_value());
+    CHECK(parsed.error().faults.front().code == "json.syntax");
+  }
+}

@@ -29,30 +29,6 @@ constexpr std::array<std::array<std::string_view, 3>, ottawa_input_count> class_
     {"no", "yes", ""},
 }};
 
-[[nodiscard]] Classes classes_of(Tri value) {
-  switch (value) {
-    case Tri::no:
-      return 1;
-    case Tri::yes:
-      return 2;
-    case Tri::undetermined:
-      return no_or_yes;
-  }
-  return no_or_yes;
-}
-
-// Classes cut at rising limits: below the first, from the first to below the second ...
-template <std::size_t Count>
-[[nodiscard]] Classes classes_of(const std::optional<Between>& value, const std::array<std::int64_t, Count>& limits) {
-  Classes may_be = 0;
-  for (std::size_t c = 0; c <= Count; ++c) {
-    const bool reaches = !value || c == 0 || value->high >= limits[c - 1];
-    const bool stays = !value || c == Count || value->low < limits[c];
-    may_be = static_cast<Classes>(may_be | (reaches && stays ? 1U << c : 0U));
-  }
-  return may_be;
-}
-
 [[nodiscard]] std::array<Classes, ottawa_input_count> classes_of(const OttawaKnee& in) {
   return {classes_of<2>(in.age, {5, 55}),
           classes_of<1>(in.days, {days_max + 1}),
@@ -132,23 +108,10 @@ template <std::size_t Count>
   return flags;
 }
 
-[[nodiscard]] std::string number_line(const std::optional<Between>& value, std::int32_t per_unit) {
-  if (!value) {
-    return "not known";
-  }
-  const std::string low = wire::write_number(value->low, per_unit);
-  return value->low == value->high
-             ? low
-             : (value->high >= 36000 ? "at least " + low
-                                     : (value->low <= -36000 ? "at most " : low + " to ") + wire::write_number(value->high, per_unit));
-}
-
-[[nodiscard]] std::string yes_no(bool met, bool open) { return open ? "open" : (met ? "met" : "not met"); }
-
 void explain(const OttawaHeard& inputs, const RuleResult& result, Working& working) {
   const OttawaKnee& in = inputs.knee;
   const auto classes = classes_of(in);
-  const auto state = [&](Tri value) { return yes_no(value == Tri::yes, value == Tri::undetermined); };
+  const auto state = [](Tri value) { return met_line(value); };
   const auto line = [&](const std::string& text) { working.lines.push_back({text}); };
   const Tri old = classes[0] == 4 ? Tri::yes : ((classes[0] & 4U) == 0 ? Tri::no : Tri::undetermined);
   const Tri stiff = classes[5] == 1 ? Tri::yes : (classes[5] == 2 ? Tri::no : Tri::undetermined);
@@ -199,24 +162,9 @@ void explain(const OttawaHeard& inputs, const RuleResult& result, Working& worki
     if (i != at(OttawaInput::pregnant) || inputs.pregnancy_asked_for()) {
       result.inputs.push_back({{std::string(input_names[i])}, {inputs.states[i]}});
     }
-    if (!completed.settles[i]) {
-      continue;
+    if (completed.settles[i]) {
+      result.settle.push_back(settle_by(view, input_names[i], ottawa_items[i], side, class_names[i], completed.gives[i]));
     }
-    Settle settle;
-    settle.input = {std::string(input_names[i])};
-    if (!ottawa_items[i].empty()) {
-      settle.item = model::ItemId{std::string(ottawa_items[i])};
-      const model::Item* item = view.edition().item(*settle.item);
-      const bool sided =
-          item == nullptr ? settle.item->text.starts_with("knee.") : std::find(item->sides.begin(), item->sides.end(), side) != item->sides.end();
-      settle.side = sided ? side : Side::midline;
-    }
-    for (std::size_t c = 0; c < 3; ++c) {
-      if (completed.gives[i][c]) {
-        settle.answers.push_back({{std::string(class_names[i][c])}, *completed.gives[i][c]});
-      }
-    }
-    result.settle.push_back(std::move(settle));
   }
   result.flags = flags_of(inputs, result.outcome, both_sides);
   result.findings = ids_of(inputs.findings);

@@ -5,6 +5,7 @@
 #pragma once
 
 #include "core/interpret/rules/completions.hpp"
+#include "core/interpret/rules/knee/inputs.hpp"
 #include "core/interpret/rules/rule.hpp"
 #include "core/interpret/tri.hpp"
 
@@ -15,12 +16,6 @@ namespace limbledger::interpret {
 
 inline constexpr std::string_view ottawa_knee_rule = "rule.ottawa_knee";
 inline constexpr std::string_view ottawa_knee_edition = "okr/1995";
-
-// Known only to lie between, both ends included.
-struct Between {
-  std::int64_t low = 0;
-  std::int64_t high = 0;
-};
 
 struct OttawaKnee {
   std::optional<Between> age;   // completed years

@@ -1,0 +1,21 @@
+#include "core/interpret/rules/disagree.hpp"
+
+#include <algorithm>
+
+namespace limbledger::interpret {
+
+void mark_disagreement(std::vector<JudgedRule>& rules) {
+  for (JudgedRule& rule : rules) {
+    const Outcome outcome = rule.result.outcome;
+    const Outcome opposite = outcome == Outcome::negative ? Outcome::positive : Outcome::negative;
+    const bool decided = outcome == Outcome::negative || outcome == Outcome::positive;
+    const bool disagrees = decided && std::any_of(rules.begin(), rules.end(), [&](const JudgedRule& other) {
+                             return other.result.side == rule.result.side && other.result.outcome == opposite;
+                           });
+    if (disagrees) {
+      rule.result.flags.push_back({std::string(flag_rules_disagree)});
+    }
+  }
+}
+
+}  // namespace limbledger::interpret

@@ -1,0 +1,16 @@
+// Two rules for one knee that do not say the same: both are shown, and the more cautious is the default action.
+// Source: clinical safety, requirement 7.
+#pragma once
+
+#include "core/interpret/statement.hpp"
+
+#include <vector>
+
+namespace limbledger::interpret {
+
+inline constexpr std::string_view flag_rules_disagree = "rules_disagree";
+
+// Marks a negative that stands beside another rule's positive for the same side, and that positive.
+void mark_disagreement(std::vector<JudgedRule>& rules);
+
+}  // namespace limbledger::interpret
