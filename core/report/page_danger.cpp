@@ -91,11 +91,9 @@ SheetSection alerts_section(const PageView& view) {
     if (after_dot(question.question.text) == protected_flag && view.names.protected_note != ProtectedNote::shown) {
       continue;
     }
-    section.bullet(view.say("page.question", {{"question",
-                                               view.words.say(question.message.text, {{"side", side_of_it(question.side), false, true},
-                                                                                      {"items", joined(labels_of(view, question.ask)), false, true}}) +
-                                                   view.side_after(question.side),
-                                               false, true}}) +
+    const Args args{{"side", side_of_it(question.side), false, true}, {"items", joined(labels_of(view, question.ask)), false, true}};
+    section.bullet(view.say("page.question", {{"side", view.side_after(question.side), false, true},
+                                              {"question", view.words.say(question.message.text, args), false, true}}) +
                    ".");
   }
   if (view.assessment.questions_more.steps > 0) {

@@ -14,7 +14,7 @@ msg-page-see_protected = See protected note
 
 msg-page-cannot_wait = Alerts, and what was done
 msg-page-alert_because = Rests on: { $findings }
-msg-page-question = Not yet asked: { $question }
+msg-page-question = Not settled yet{ $side }: { $question }
 msg-page-questions_more = Further questions that are not yet asked: { $count }.
 msg-page-until_then = Until then: { $what }
 msg-page-alert_action = Done: { $text }

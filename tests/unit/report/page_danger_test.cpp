@@ -95,7 +95,7 @@ TEST_CASE("an alert for a person's protection leaves one line without its name, 
 
 TEST_CASE("what is not yet asked is a question, three at most, and the rest a count") {
   Raised raised;
-  raised.assessment.questions.push_back({{"alert.joint_infection"}, Side::left, {1}, {}, {"msg.page.not_part"}});
+  raised.assessment.questions.push_back({{"alert.joint_infection"}, Side::left, {1}, {}, {"msg.page.untested"}});
   raised.assessment.questions_more = {2};
-  CHECK(has(raised.page(), "Not yet asked: Other items were not part of this visit., LEFT. Further questions that are not yet asked: 2."));
+  CHECK(has(raised.page(), "Not settled yet, LEFT: Not tested on real people. Further questions that are not yet asked: 2."));
 }
