@@ -20,6 +20,10 @@ struct Raised {
     made.yes("knee.look_skin_hot_red", Side::left);
     made.yes("history.unexplained_bruises", Side::midline);
     assessment = made.assess();
+    assessment.alerts.clear();
+    assessment.questions.clear();
+    assessment.questions_more = {0};
+    assessment.flags.clear();
   }
   interpret::Alert& alert(const std::string& name, const std::string& because, interpret::Audience audience = interpret::Audience::clinician) {
     interpret::Alert one;
