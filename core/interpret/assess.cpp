@@ -1,13 +1,15 @@
 #include "core/interpret/assess.hpp"
 
+#include "core/interpret/contradictions.hpp"
 #include "core/interpret/evidence/judge.hpp"
 #include "core/interpret/knee/effusion.hpp"
 #include "core/interpret/knee/extension.hpp"
 #include "core/interpret/knee/laxity.hpp"
+#include "core/interpret/judged.hpp"
+#include "core/interpret/missing.hpp"
 #include "core/interpret/motion/difference.hpp"
 #include "core/interpret/motion/norm.hpp"
-#include "core/interpret/rules/disagree.hpp"
-#include "core/interpret/rules/rule.hpp"
+#include "core/interpret/step/next_step.hpp"
 
 #include <algorithm>
 #include <string_view>
@@ -17,8 +19,8 @@ namespace limbledger::interpret {
 namespace {
 
 struct All {
+  Watched watched;
   std::vector<Judged> statements;
-  std::vector<JudgedRule> rules;
   std::vector<JudgedHypothesis> hypotheses;
   std::vector<Contradiction> contradictions;
 };
@@ -26,20 +28,18 @@ struct All {
 // Alerts first, then what the findings say, then the rules, then the evidence: a rule never lowers an alert.
 [[nodiscard]] All judge_all(const View& view, std::span<const model::Exam> earlier, const AssessAsk& ask) {
   All all;
+  all.watched = watch(view, {ask.protected_, ask.before_corrections});  // alerts, rules, concerns
   const std::vector<Reading> readings = read_motions(view);
   for (auto& part : {judge_norms(view, readings), judge_sides(view, readings), judge_past(view, readings, earlier), judge_knee_motion(view, readings),
                      judge_effusion(view), judge_laxity(view)}) {
     all.statements.insert(all.statements.end(), part.begin(), part.end());
   }
-  for (const Rule& rule : all_rules()) {
-    for (JudgedRule& judged : rule.run(view)) {
-      all.rules.push_back(std::move(judged));
-    }
-  }
-  mark_disagreement(all.rules);
   all.hypotheses = judge_hypotheses(view, ask.priors);
   all.contradictions = motion_contradictions(view, readings);
   for (Contradiction& contradiction : effusion_contradictions(view)) {
+    all.contradictions.push_back(std::move(contradiction));
+  }
+  for (Contradiction& contradiction : finding_contradictions(view)) {
     all.contradictions.push_back(std::move(contradiction));
   }
   return all;
@@ -60,7 +60,34 @@ Assessment assess(const model::Exam& exam, const std::optional<model::Person>& p
   assessment.edition = edition.id();
   assessment.as_of = ask.as_of;
   assessment.saw = ask.saw;
-  for (JudgedRule& judged : all.rules) {
+  if (wanted(ask, "steps", "step")) {
+    if (auto step = next_step(view, all.watched.flags, all.watched.rules, all.watched.concerns)) {
+      assessment.steps.push_back(std::move(*step));
+    }
+  }
+  for (Alert& alert : all.watched.alerts.alerts) {
+    if (wanted(ask, "alerts", alert.alert.text)) {
+      assessment.alerts.push_back(std::move(alert));
+    }
+  }
+  if (wanted(ask, "questions", "question")) {
+    assessment.questions = std::move(all.watched.alerts.questions);
+    assessment.questions_more.steps = static_cast<std::int64_t>(all.watched.alerts.questions_more);
+  }
+  for (Flag& flag : all.watched.alerts.flags) {
+    if (wanted(ask, "flags", flag.flag.text)) {
+      assessment.flags.push_back(std::move(flag));
+    }
+  }
+  for (Judged& judged : all.watched.alerts.prompts) {
+    if (wanted(ask, "statements", judged.statement.statement.text)) {
+      assessment.statements.push_back(std::move(judged.statement));
+    }
+  }
+  if (wanted(ask, "missing", "missing")) {
+    assessment.missing = missing_items(view);
+  }
+  for (JudgedRule& judged : all.watched.rules) {
     if (wanted(ask, "rules", judged.result.rule.text)) {
       assessment.rules.push_back(std::move(judged.result));
     }
@@ -95,7 +122,12 @@ Result<Working> explain(const model::Exam& exam, const std::optional<model::Pers
       found.push_back(&judged.working);
     }
   }
-  for (JudgedRule& judged : all.rules) {
+  for (Judged& judged : all.watched.alerts.prompts) {
+    if (judged.statement.statement == statement) {
+      found.push_back(&judged.working);
+    }
+  }
+  for (JudgedRule& judged : all.watched.rules) {
     if (judged.working.statement == statement || judged.result.rule.text == statement.text) {
       found.push_back(&judged.working);
     }

@@ -1,6 +1,7 @@
 // What is asked of an assessment beside the exam itself: the day, the names, and priors that the examiner typed (1 to 99 per cent).
 #pragma once
 
+#include "core/model/exam/exam.hpp"
 #include "core/model/ids.hpp"
 #include "core/model/time.hpp"
 #include "core/wire/type.hpp"
@@ -26,6 +27,8 @@ struct AssessAsk {
   std::vector<std::string> only;  // names or beginnings of names (rules, rule.ottawa_knee, motion.norm); empty: all
   std::optional<wire::Name> saw;  // digest of the entries that were read, handed through
   std::vector<TypedPrior> priors{};
+  bool protected_ = false;  // show what protects a child or partner
+  std::vector<model::Exam> before_corrections{};  // the exam as each correcting entry had been shown it
 };
 
 }  // namespace limbledger::interpret

@@ -3,6 +3,7 @@
 // Alerts, questions, flags, hypotheses and steps have their shapes here. Source: contract, section 7.
 #pragma once
 
+#include "core/model/exam/exam.hpp"
 #include "core/model/item.hpp"
 #include "core/model/time.hpp"
 #include "core/wire/type.hpp"
@@ -28,7 +29,7 @@ struct Statement {
   model::StatementId statement;  // motion.norm:knee.flexion_passive:left
   std::optional<model::Side> side;
   StatementGrade grade{};
-  Verdict verdict{};
+  std::optional<Verdict> verdict;  // absent where nothing was measured: a referral prompt
   Comparator comparator{};
   model::MessageId message;
   wire::Raw params;
@@ -102,8 +103,9 @@ struct Alert {
   std::vector<model::ItemId> stop;
   Audience audience{};
   std::vector<model::SourceId> sources;
+  std::optional<model::AlertHandled> handled;
 };
-BOOST_DESCRIBE_STRUCT(Alert, (), (alert, side, state, urgency, interrupts, because, message, meanwhile, stop, audience, sources))
+BOOST_DESCRIBE_STRUCT(Alert, (), (alert, side, state, urgency, interrupts, because, message, meanwhile, stop, audience, sources, handled))
 
 struct Ask {
   model::ItemId item;

@@ -21,7 +21,9 @@ View::View(const model::Exam& exam, const std::optional<model::Person>& person, 
     const model::Standing standing = finding.standing ? *finding.standing : model::Standing::current;
     if (standing == model::Standing::current || standing == model::Standing::in_conflict) {
       const std::string id = finding.finding ? finding.finding->to_text() : std::string();
-      keyed.emplace_back(finding.item.text + '\n' + std::string(side_word(finding.side)) + '\n' + id + '\n' + wire::write(finding), &finding);
+      // Two of one id differ by their entries; only what has none is told apart by all it says.
+      const std::string rest = finding.entry ? finding.entry->to_text() : wire::write(finding);
+      keyed.emplace_back(finding.item.text + '\n' + std::string(side_word(finding.side)) + '\n' + id + '\n' + rest, &finding);
     }
   }
   std::sort(keyed.begin(), keyed.end(), [](const auto& a, const auto& b) { return a.first < b.first; });

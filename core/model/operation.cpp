@@ -20,6 +20,7 @@ std::span<const StoredType> stored_types() {
       StoredType{"move", &wire::type_of<MoveBody>},
       StoredType{"swap_sides", &wire::type_of<SwapSidesBody>},
       StoredType{"settle", &wire::type_of<SettleBody>},
+      StoredType{"alert_handled", &wire::type_of<AlertHandledBody>},
       StoredType{"place", &wire::type_of<PlaceBody>},
   };
   return types;

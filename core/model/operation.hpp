@@ -178,6 +178,15 @@ struct SettleBody {  // settle: replaces all heads of one slot by this observati
 };
 BOOST_DESCRIBE_STRUCT(SettleBody, (), (finding, observation, reason))
 
+struct AlertHandledBody {  // alert_handled: what was done about an alert, or why nothing was
+  Word alert;
+  std::optional<Side> side;
+  bool urgent = false;  // it was of class now
+  std::optional<wire::Remark> action;
+  std::optional<wire::Remark> reason;
+};
+BOOST_DESCRIBE_STRUCT(AlertHandledBody, (), (alert, side, urgent, action, reason))
+
 struct PlaceBody {  // place: a new one, or with only what changes
   PlaceId place;
   std::optional<wire::Name> name;
@@ -214,5 +223,6 @@ extern template const Type& type_of<model::AddendumBody>();
 extern template const Type& type_of<model::MoveBody>();
 extern template const Type& type_of<model::SwapSidesBody>();
 extern template const Type& type_of<model::SettleBody>();
+extern template const Type& type_of<model::AlertHandledBody>();
 extern template const Type& type_of<model::PlaceBody>();
 }  // namespace limbledger::wire

@@ -35,6 +35,7 @@ template const Type& type_of<model::AddendumBody>();
 template const Type& type_of<model::MoveBody>();
 template const Type& type_of<model::SwapSidesBody>();
 template const Type& type_of<model::SettleBody>();
+template const Type& type_of<model::AlertHandledBody>();
 template const Type& type_of<model::PlaceBody>();
 
 }  // namespace limbledger::wire

@@ -46,6 +46,11 @@ struct ConcernFile {
 };
 BOOST_DESCRIBE_STRUCT(ConcernFile, (), (concerns))
 
+struct AlertFile {
+  std::vector<AlertRow> alerts;
+};
+BOOST_DESCRIBE_STRUCT(AlertFile, (), (alerts))
+
 template <class File>
 [[nodiscard]] File read_file(std::string_view text, Faults& faults) {
   Result<File> file = wire::read_text<File>(text);
@@ -94,10 +99,14 @@ Result<std::unique_ptr<const Edition>> Edition::load(const EditionTexts& texts) 
   facts.sources = read_file<SourceFile>(texts.sources, faults).sources;
   facts.concerns = read_file<ConcernFile>(texts.concerns, faults).concerns;
   Evidence evidence = read_evidence(texts.evidence, faults);
+  if (!texts.alerts.empty()) {
+    facts.alerts = read_file<AlertFile>(texts.alerts, faults).alerts;
+  }
   // What names nothing because its file did not read would only hide the first cause.
   if (faults.empty()) {
     check_catalogue(facts, faults);
     check_sequences(facts, faults);
+    check_alerts(facts, faults);
     turn_norms(facts, faults);
     check_motion(facts, faults);
     check_evidence(evidence, facts, faults);
@@ -115,6 +124,7 @@ Result<std::unique_ptr<const Edition>> Edition::load(const EditionTexts& texts) 
   edition->figures_ = std::move(facts.figures);
   edition->sources_ = std::move(facts.sources);
   edition->concerns_ = std::move(facts.concerns);
+  edition->alerts_ = std::move(facts.alerts);
   edition->evidence_ = std::move(evidence);
   for (std::size_t i = 0; i < edition->items_.size(); ++i) {
     edition->item_at_.emplace(edition->items_[i].item, i);
@@ -135,6 +145,11 @@ const model::Scale* Edition::scale(const model::ScaleId& id) const {
 const model::Sequence* Edition::sequence(const model::Word& complaint) const {
   const auto found = std::find_if(sequences_.begin(), sequences_.end(), [&](const model::Sequence& one) { return one.complaint == complaint; });
   return found == sequences_.end() ? nullptr : &*found;
+}
+
+const AlertRow* Edition::alert(const model::Word& name) const {
+  const auto found = std::find_if(alerts_.begin(), alerts_.end(), [&](const AlertRow& one) { return one.alert == name; });
+  return found == alerts_.end() ? nullptr : &*found;
 }
 
 const Source* Edition::source(const model::SourceId& id) const {
@@ -168,6 +183,7 @@ const Edition* built_in_edition() {
     texts.figures = embedded("motion/figures.json");
     texts.sources = embedded("sources.json");
     texts.concerns = embedded("concerns.json");
+    texts.alerts = embedded("alerts.json");
     texts.evidence.accuracy = embedded("evidence/accuracy.json");
     texts.evidence.pretest = embedded("evidence/pretest.json");
     texts.evidence.conditions = embedded("evidence/conditions.json");

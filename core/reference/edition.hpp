@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/model/check.hpp"
+#include "core/reference/alert_row.hpp"
 #include "core/model/item.hpp"
 #include "core/model/person.hpp"
 #include "core/reference/evidence/rows.hpp"
@@ -109,6 +110,7 @@ struct EditionTexts {
   std::string_view errors;     // {"errors":[...]}
   std::string_view sources;    // {"sources":[...]}
   std::string_view concerns;   // {"concerns":[...]}
+  std::string_view alerts{};   // {"alerts":[...]}; empty: none is asked after
   EvidenceTexts evidence{};    // all empty: an edition without hypotheses
   std::string_view figures{};  // {"figures":[...]}; empty: none
 };
@@ -127,6 +129,8 @@ class Edition {
   [[nodiscard]] std::span<const model::Sequence> sequences() const { return sequences_; }
   [[nodiscard]] const model::Sequence* sequence(const model::Word& complaint) const;
   [[nodiscard]] std::span<const model::Concern> concerns() const { return concerns_; }
+  [[nodiscard]] const AlertRow* alert(const model::Word& name) const;
+  [[nodiscard]] std::span<const AlertRow> alerts() const { return alerts_; }
   [[nodiscard]] std::span<const NormRow> norms() const { return norms_; }
   [[nodiscard]] std::span<const ErrorRow> errors() const { return errors_; }
   [[nodiscard]] std::span<const FigureRow> figures() const { return figures_; }
@@ -144,6 +148,7 @@ class Edition {
   std::vector<FigureRow> figures_;
   std::vector<Source> sources_;
   std::vector<model::Concern> concerns_;
+  std::vector<AlertRow> alerts_;
   Evidence evidence_;
   std::map<model::ItemId, std::size_t> item_at_;
 };

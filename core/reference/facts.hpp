@@ -25,6 +25,7 @@ struct Facts {
   std::vector<FigureRow> figures;
   std::vector<Source> sources;
   std::vector<model::Concern> concerns;
+  std::vector<AlertRow> alerts;
 
   [[nodiscard]] const model::Item* item(const model::ItemId& id) const;
   [[nodiscard]] const model::Scale* scale(const model::ScaleId& id) const;
@@ -40,6 +41,9 @@ void check_catalogue(const Facts& facts, Faults& faults);
 
 // Sequences and concerns: steps in an order that turns the person least, the minimum set, what withholds what.
 void check_sequences(const Facts& facts, Faults& faults);
+
+// Alerts: what they stop, open and rest on is in the catalogue and the sources; three things at most are done meanwhile.
+void check_alerts(const Facts& facts, Faults& faults);
 
 // Norms, errors and figures: ages in order, figures in order, what is derived follows from what it is derived from.
 void check_motion(const Facts& facts, Faults& faults);

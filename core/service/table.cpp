@@ -1,5 +1,6 @@
 // The whole interface, one line a method; nothing else names one. The order is that of the documentation.
 #include "core/service/call.hpp"
+#include "core/service/methods/exam/alert.hpp"
 #include "core/service/methods/exam/care.hpp"
 #include "core/service/methods/exam/exam.hpp"
 #include "core/service/methods/exam/finding.hpp"
@@ -49,6 +50,7 @@ constexpr std::array table{
     bind<&consent_record>("consent.record", to_examiner, "consent, company, who spoke, interpreter", writes),
     bind<&impression_record>("impression.record", to_examiner, "the examiner's own impression", writes),
     bind<&plan_record>("plan.record", to_examiner, "what was decided, and what became of it", writes),
+    bind<&alert_handle>("alert.handle", to_examiner, "what was done about an alert, or why nothing was", writes),
     bind<&exam_sign>("exam.sign", to_examiner, "signs the exam as it was shown; what is missing is listed, never a bar", writes),
     bind<&exam_withdraw>("exam.withdraw", to_examiner, "marks an exam as void, with the reason", writes),
     bind<&exam_move>("exam.move", to_examiner, "gives an exam to another person, with the reason", writes),
@@ -59,6 +61,7 @@ constexpr std::array table{
     bind<&finding_withdraw>("finding.withdraw", to_examiner_kiosk, "takes a finding back, with the reason", writes),
     bind<&finding_history>("finding.history", to_examiner_viewer, "every entry of one item, oldest first"),
     bind<&exam_assess>("exam.assess", to_examiner_viewer, "what the findings of an exam support"),
+    bind<&step_suggest>("step.suggest", to_examiner, "at most one thing to examine next, and what is withheld now"),
     bind<&document_assess>("document.assess", to_any_token, "the same of a document that stands in no ledger", while_locked),
     bind<&statement_explain>("statement.explain", to_examiner_viewer, "how one statement was reached", while_locked),
     bind<&note_write>("note.write", to_examiner_viewer, "one exam as a page to read and to print: impression and plan first"),

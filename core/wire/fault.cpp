@@ -13,6 +13,7 @@ using enum FaultClass;
 // Alphabetical; a retired code stays here with its meaning.
 constexpr std::array codes{
     FaultCode{"addendum.kind", refused, false, "this addendum cannot hold what was sent", "send a text, or findings, or both"},
+    FaultCode{"alert.unknown", unknown_id, false, "this exam has no such alert", "use an alert and side of exam.assess"},
     FaultCode{"entry.format", trust, false, "an entry is not of the ledger's format", "run verify; keep the file and a copy of it"},
     FaultCode{"entry.gap", trust, false, "entries are missing before this one", "bring the earlier entries of this replica"},
     FaultCode{"entry.hash", trust, false, "an entry does not have the hash its chain says", "run verify; use the copy held elsewhere"},

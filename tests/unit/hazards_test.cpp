@@ -1,5 +1,6 @@
-// tests/hazards.csv: one row a hazard, with the test that shows its control. A row without a test, and a decision rule
-// without a row, fail here.
+// tests/hazards.csv: one row a hazard, with the test that shows its control. A row without a test, a decision rule
+// and a danger without a row, fail here.
+#include "core/interpret/alerts/red_flag.hpp"
 #include "core/interpret/rules/rule.hpp"
 
 #include <doctest/doctest.h>
@@ -59,11 +60,15 @@ TEST_CASE("every hazard names its cause, harm, control, a test that exists, and 
       CHECK_FALSE(field.empty());
     }
     CHECK(hazards.insert(fields[0]).second);
-    CHECK_MESSAGE(tests.find("TEST_CASE(\"" + fields[4] + "\")") != std::string::npos, fields[4]);
+    CHECK_MESSAGE((tests.find("TEST_CASE(\"" + fields[4] + "\")") != std::string::npos || tests.find(", \"" + fields[4] + "\")") != std::string::npos), fields[4]);
   }
   for (const interpret::Rule& rule : interpret::all_rules()) {
     const auto first = hazards.lower_bound(std::string(rule.rule) + ".");
     CHECK_MESSAGE((first != hazards.end() && first->starts_with(std::string(rule.rule) + ".")), rule.rule);
+  }
+  for (const interpret::RedFlag& flag : interpret::all_red_flags()) {
+    const auto first = hazards.lower_bound(std::string(flag.alert) + ".");
+    CHECK_MESSAGE((first != hazards.end() && first->starts_with(std::string(flag.alert) + ".")), flag.alert);
   }
 }
 

@@ -123,6 +123,27 @@ void ExamFolder::fill_slot(const Slot& slot, const std::vector<std::size_t>& hea
   }
 }
 
+// A side exchange turns what its writer had seen, as it does a finding.
+void ExamFolder::fill_alerts_handled() {
+  for (std::size_t i = 0; i < graph_.size(); ++i) {
+    const auto* body_of = body<model::AlertHandledBody>(i);
+    if (nodes_[i].is_void || body_of == nullptr) {
+      continue;
+    }
+    model::AlertHandled handled{body_of->alert, body_of->side, body_of->urgent, body_of->action, body_of->reason, graph_.at(i).operation().by,
+                                wall_of(graph_.at(i).operation())};
+    for (std::size_t swap = 0; swap < graph_.size(); ++swap) {
+      if (!nodes_[swap].is_void && body<model::SwapSidesBody>(swap) != nullptr && graph_.saw(swap, i) && handled.side) {
+        handled.side = other_side(*handled.side);
+      }
+    }
+    if (!out_.exam.alerts_handled) {
+      out_.exam.alerts_handled.emplace();
+    }
+    out_.exam.alerts_handled->push_back(std::move(handled));
+  }
+}
+
 void ExamFolder::fill_history() {
   for (std::size_t i = 0; i < graph_.size(); ++i) {
     if (observation(i) != nullptr && !nodes_[i].is_void) {

@@ -38,6 +38,7 @@ std::optional<ExamFold> ExamFolder::fold() {
   fill_head(*root);
   fill_registers();
   fill_findings();
+  fill_alerts_handled();
   fill_addenda();
   finish();
   return std::move(out_);

@@ -42,6 +42,7 @@ class ExamFolder {
   void fill_plan();
   void fill_withdrawal();
   void fill_addenda();
+  void fill_alerts_handled();
   void finish();
   template <class T>
   [[nodiscard]] std::vector<std::size_t> heads_of() const;

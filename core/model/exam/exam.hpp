@@ -79,6 +79,19 @@ struct EntryMark {
 };
 BOOST_DESCRIBE_STRUCT(EntryMark, (), (entry, mark))
 
+// What was done about an alert, or why nothing was. `urgent`: it was of class now; one that becomes so later is raised again.
+struct AlertHandled {
+  Word alert;
+  std::optional<Side> side;
+  bool urgent = false;
+  std::optional<wire::Remark> action;
+  std::optional<wire::Remark> reason;
+  std::optional<ExaminerId> by;
+  Instant at;
+  friend bool operator==(const AlertHandled&, const AlertHandled&) = default;
+};
+BOOST_DESCRIBE_STRUCT(AlertHandled, (), (alert, side, urgent, action, reason, by, at))
+
 struct Exam {
   std::optional<ExamId> exam;  // absent in a document
   std::optional<PersonId> person;
@@ -100,6 +113,7 @@ struct Exam {
   std::optional<Impression> impression;
   std::optional<std::vector<PlanItem>> plan;
   std::optional<std::vector<Finding>> findings;
+  std::optional<std::vector<AlertHandled>> alerts_handled;
   std::optional<std::vector<Addendum>> addenda;
   std::optional<Signed> signed_;
   std::optional<std::vector<Word>> incomplete;
@@ -109,7 +123,7 @@ struct Exam {
   friend bool operator==(const Exam&, const Exam&) = default;
 };
 BOOST_DESCRIBE_STRUCT(Exam, (), (exam, person, state, complaint, side, setting, place, examiner, examined_at, offset_min, injured_on, edition, revision,
-                                 consent, company, who_spoke, interpreter, impression, plan, findings, addenda, signed_, incomplete, withdrawn,
+                                 consent, company, who_spoke, interpreter, impression, plan, findings, alerts_handled, addenda, signed_, incomplete, withdrawn,
                                  conflicts, marks))
 
 }  // namespace limbledger::model

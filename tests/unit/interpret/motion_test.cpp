@@ -26,7 +26,7 @@ Bench with_flexion(std::int64_t tenths, const std::string& instrument = "inclino
 }
 
 Verdict norm_of(std::int64_t tenths, const std::string& instrument = "inclinometer") {
-  return with_flexion(tenths, instrument).statement(norm_left).verdict;
+  return with_flexion(tenths, instrument).statement(norm_left).verdict.value_or(interpret::Verdict::norms_disagree);
 }
 
 }  // namespace

@@ -114,6 +114,10 @@ constexpr std::string_view concerns_text = R"({"concerns":[
 {"concern":"concern.invented","title":"msg.concern.invented","until":"msg.until.invented","answered_by":"general.concern_invented","film_opens":"invented_seen","film_lifts":"invented_not_seen","sources":["INVENTED1"],"status":"read"}
 ]})";
 
+constexpr std::string_view alerts_text = R"({"alerts":[
+{"alert":"alert.invented","urgency":"same_day","harm_minutes":60,"harm_from":"invented","asked_in":["invented_complaint"],"meanwhile":["msg.meanwhile.invented"],"stop":["knee.squat"],"opens":["concern.invented"],"tell_staff":["history.fever"],"sources":["INVENTED1"],"status":"read"}
+]})";
+
 }  // namespace
 
 InventedTexts invented_texts() {
@@ -127,6 +131,7 @@ InventedTexts invented_texts() {
   texts.sources = sources_text;
   texts.concerns = concerns_text;
   texts.figures = figures_text;
+  texts.alerts = alerts_text;
   return texts;
 }
 

@@ -19,9 +19,10 @@ struct InventedTexts {
   std::string sources;
   std::string concerns;
   std::string figures;
+  std::string alerts;
 
   [[nodiscard]] reference::EditionTexts view() const {
-    return {edition, items, scales, sequences, norms, errors, sources, concerns, {}, figures};
+    return {edition, items, scales, sequences, norms, errors, sources, concerns, alerts, {}, figures};
   }
 };
 

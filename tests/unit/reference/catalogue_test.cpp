@@ -132,3 +132,20 @@ TEST_CASE("a label is short and a technique says more than the label") {
     CHECK_MESSAGE(words->say(item.text.how.text) != label, item.item.text);
   }
 }
+
+TEST_CASE("each check of alerts fires on one planted bad row") {
+  const auto alerts = &InventedTexts::alerts;
+  const Planted planted[] = {
+      {alerts, R"("alert.invented")", R"("invented")", "value.disagrees", "/alerts/0/alert"},
+      {alerts, R"(["msg.meanwhile.invented"])", R"([])", "value.out_of_range", "/alerts/0/meanwhile"},
+      {alerts, R"(["msg.meanwhile.invented"])", R"(["msg.a","msg.b","msg.c","msg.d"])", "value.out_of_range", "/alerts/0/meanwhile"},
+      {alerts, R"("knee.squat")", R"("knee.squatt")", "item.unknown", "/alerts/0/stop/0"},
+      {alerts, R"("history.fever")", R"("knee.squat")", "item.unknown", "/alerts/0/tell_staff/0"},
+      {alerts, R"("concern.invented")", R"("concern.unlisted")", "params.unknown_word", "/alerts/0/opens/0"},
+      {alerts, R"("invented_complaint")", R"("no_complaint")", "params.unknown_word", "/alerts/0/asked_in/0"},
+      {alerts, R"("INVENTED1")", R"("UNLISTED")", "params.unknown_word", "/alerts/0/sources/0"},
+  };
+  for (const Planted& one : planted) {
+    check_planted(one);
+  }
+}

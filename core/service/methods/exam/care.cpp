@@ -1,7 +1,9 @@
 #include "core/service/methods/exam/care.hpp"
 
+#include "core/interpret/missing.hpp"
 #include "core/ledger/log/log.hpp"
 #include "core/model/check.hpp"
+#include "core/service/methods/exam/watch.hpp"
 #include "core/service/methods/people/likeness.hpp"
 #include "core/wire/parse.hpp"
 #include "core/wire/write.hpp"
@@ -40,7 +42,8 @@ template <class T>
           kept(sent.capacity, held.capacity)};
 }
 
-[[nodiscard]] std::vector<model::Word> what_is_missing(const ledger::ExamRecord& record) {
+// One line each to answer or to leave; signing is never refused for them.
+[[nodiscard]] std::vector<model::Word> what_is_missing(Context& context, const ledger::ExamRecord& record) {
   const model::Exam& exam = record.fold.exam;
   std::vector<model::Word> missing;
   const auto add = [&](bool absent, std::string_view word) {
@@ -54,6 +57,11 @@ template <class T>
   add(!exam.impression, "impression");
   add(exam.conflicts.has_value(), "conflicts");
   add(record.unopened != 0, "damaged_entries");
+  const ToJudge judged = exam_to_judge(context, record);
+  add(!interpret::missing_items(interpret::View(judged.exam, judged.person, *context.edition, judged.as_of)).empty(), "minimum_set");
+  const interpret::Watched watched = watch(context, judged, true);
+  const auto& alerts = watched.alerts.alerts;
+  add(std::any_of(alerts.begin(), alerts.end(), [](const interpret::Alert& one) { return one.state == interpret::AlertState::raised; }), "alerts");
   return missing;
 }
 
@@ -153,7 +161,7 @@ Result<ExamSignResult> exam_sign(Context& context, const ExamSignParams& params)
   model::SignBody body{params.read_aloud, params.identified, params.shown, std::nullopt};
   const bool repeated = context.desk->log().index().requests.contains(params.request);
   const std::vector<model::Word> missing =
-      repeated ? (*record)->fold.exam.incomplete.value_or(std::vector<model::Word>{}) : what_is_missing(**record);
+      repeated ? (*record)->fold.exam.incomplete.value_or(std::vector<model::Word>{}) : what_is_missing(context, **record);
   if (!missing.empty()) {
     body.incomplete = missing;
   }

@@ -2,6 +2,7 @@
 
 #include "core/ledger/log/log.hpp"
 #include "core/model/check.hpp"
+#include "core/service/methods/exam/watch.hpp"
 #include "core/service/methods/people/dates.hpp"
 #include "core/wire/parse.hpp"
 #include "core/wire/write.hpp"
@@ -138,6 +139,17 @@ void check_all(Context& context, const std::vector<NewFinding>& findings, std::v
   return row;
 }
 
+[[nodiscard]] std::vector<AtPath> at_paths(const std::vector<Planned>& planned) {
+  std::vector<AtPath> out;
+  for (const Planned& plan : planned) {
+    // A correction was asked about when it was first recorded.
+    if (plan.from->replaces.empty()) {
+      out.push_back({&plan.observation, path_of(plan.position)});
+    }
+  }
+  return out;
+}
+
 [[nodiscard]] bool is_question(const wire::Fault& fault) {
   const wire::FaultCode* code = wire::find_fault_code(fault.code);
   return code != nullptr && code->number == wire::FaultClass::asked_back;
@@ -199,7 +211,11 @@ Result<FindingRecordResult> finding_record(Context& context, const FindingRecord
         }
       }
     }
-    return check_slots(fold, planned);
+    if (auto free = check_slots(fold, planned); !free) {
+      return free;
+    }
+    auto withheld = withheld_faults(context, **record, at_paths(planned));
+    return withheld.empty() ? Result<void>() : Result<void>(wire::Refusal(std::move(withheld)));
   });
   if (!written) {
     return written.error();
@@ -212,6 +228,17 @@ Result<FindingRecordResult> finding_record(Context& context, const FindingRecord
   if (written->repeat) {
     result.repeat = true;
   }
+  const bool dangerous = std::any_of(planned.begin(), planned.end(), [&](const Planned& plan) {
+    return interpret::calls_staff(*context.edition, plan.observation);
+  });
+  if (context.caller.scope == Scope::kiosk && dangerous) {
+    result.tell_staff = true;
+  }
+  auto alerts = alerts_of(context, params.exam);
+  if (!alerts) {
+    return alerts.error();
+  }
+  result.alerts = std::move(*alerts);
   return result;
 }
 
@@ -230,6 +257,15 @@ Result<FindingCheckResult> finding_check(Context& context, const FindingCheckPar
   FindingCheckResult result;
   for (const wire::Fault& fault : faults) {
     (is_question(fault) ? result.confirm : result.faults).push_back(to_row(fault));
+  }
+  if (params.exam && result.faults.empty()) {
+    const auto record = exam_to_read(context, *params.exam);
+    if (!record) {
+      return record.error();
+    }
+    for (const wire::Fault& fault : withheld_faults(context, **record, at_paths(planned))) {
+      result.confirm.push_back(to_row(fault));
+    }
   }
   return result;
 }
@@ -271,6 +307,11 @@ Result<FindingWithdrawResult> finding_withdraw(Context& context, const FindingWi
   if (written->repeat) {
     result.repeat = true;
   }
+  auto alerts = alerts_of(context, params.exam);
+  if (!alerts) {
+    return alerts.error();
+  }
+  result.alerts = std::move(*alerts);
   return result;
 }
 

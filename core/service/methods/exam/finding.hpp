@@ -3,6 +3,7 @@
 // call is answered finding.stale, with what is held and what was sent.
 #pragma once
 
+#include "core/interpret/statement.hpp"
 #include "core/service/methods/exam/common.hpp"
 
 namespace limbledger::service {
@@ -47,9 +48,10 @@ struct FindingRecordResult {
   std::vector<RecordedFinding> recorded;  // an arc gives two
   std::vector<model::EntryId> revision;
   std::optional<bool> repeat;
-  std::vector<wire::Raw> alerts;
+  std::vector<interpret::Alert> alerts;  // as of now; none for a kiosk
+  std::optional<bool> tell_staff;        // to a kiosk, of a dangerous answer: the person is asked to call the staff
 };
-BOOST_DESCRIBE_STRUCT(FindingRecordResult, (), (recorded, revision, repeat, alerts))
+BOOST_DESCRIBE_STRUCT(FindingRecordResult, (), (recorded, revision, repeat, alerts, tell_staff))
 [[nodiscard]] Result<FindingRecordResult> finding_record(Context& context, const FindingRecordParams& params);
 
 struct FindingCheckParams {
@@ -84,7 +86,7 @@ struct FindingWithdrawResult {
   model::EntryId entry;
   std::vector<model::EntryId> revision;
   std::optional<bool> repeat;
-  std::vector<wire::Raw> alerts;
+  std::vector<interpret::Alert> alerts;
 };
 BOOST_DESCRIBE_STRUCT(FindingWithdrawResult, (), (finding, entry, revision, repeat, alerts))
 [[nodiscard]] Result<FindingWithdrawResult> finding_withdraw(Context& context, const FindingWithdrawParams& params);

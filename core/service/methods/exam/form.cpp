@@ -1,7 +1,10 @@
 #include "core/service/methods/exam/form.hpp"
 
+#include "core/interpret/judged.hpp"
 #include "core/service/methods/exam/common.hpp"
 #include "core/service/methods/say/assess.hpp"
+
+#include <algorithm>
 
 namespace limbledger::service {
 
@@ -27,7 +30,18 @@ namespace {
   const model::PartialDate today = model::date_of({context.desk->world().now().wall_ms}, 0);
   const interpret::View view(read, person, *context.edition, day_of(read, today));
   ask.age = view.age_on_exam();
-  ask.open = interpret::recorded_concerns(view);
+  const interpret::Watched watched = interpret::watch(view);
+  for (const interpret::OpenConcern& open : watched.concerns) {
+    // A rule that merely waits for its answers withholds nothing from the sheet that asks for them.
+    const bool waits = !open.held_by.empty() && std::all_of(open.held_by.begin(), open.held_by.end(), [&](const model::Word& by) {
+      return std::any_of(watched.rules.begin(), watched.rules.end(), [&](const interpret::JudgedRule& rule) {
+        return rule.result.rule.text == by.text && rule.result.side == open.side && rule.result.outcome == interpret::Outcome::undetermined;
+      });
+    });
+    if (!waits) {
+      ask.open.push_back(open);
+    }
+  }
   return {};
 }
 

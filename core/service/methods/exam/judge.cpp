@@ -1,7 +1,7 @@
 #include "core/service/methods/exam/judge.hpp"
 
-#include "core/interpret/view.hpp"
 #include "core/ledger/log/log.hpp"
+#include "core/service/methods/exam/watch.hpp"
 
 #include <algorithm>
 
@@ -11,33 +11,20 @@ namespace {
 
 constexpr std::size_t earlier_max = 50;  // the newest of the earlier exams; more than any person's comparison needs
 
-}  // namespace
+struct Gathered : ToJudge {
+  std::vector<model::Exam> earlier;  // oldest first, none withdrawn
+  std::string digest;
+};
 
-Result<Gathered> gather(Context& context, const model::ExamId& exam) {
+[[nodiscard]] Result<Gathered> gather(Context& context, const model::ExamId& exam) {
   const auto record = exam_to_read(context, exam);
   if (!record) {
     return record.error();
   }
-  Gathered out;
-  out.exam = (*record)->fold.exam;
-  const bool waits = out.exam.marks && std::any_of(out.exam.marks->begin(), out.exam.marks->end(),
-                                                   [](const model::EntryMark& one) { return one.mark.text == "waits"; });
-  if (((*record)->unopened != 0 || waits) && out.exam.findings) {
-    // A missing entry may have corrected any of these, so none of them settles anything.
-    for (model::Finding& finding : *out.exam.findings) {
-      if (!finding.marks) {
-        finding.marks.emplace();
-      }
-      finding.marks->push_back({std::string(interpret::mark_record_damaged)});
-    }
-  }
+  Gathered out{exam_to_judge(context, **record), {}, {}};
   out.digest = model::Hex<32>{(*record)->fold.digest}.to_text();
   if (!out.exam.person) {
     return out;
-  }
-  const auto person = context.desk->records().person(*out.exam.person);
-  if (person) {
-    out.person = (*person)->fold.person;
   }
   const auto listed = context.desk->records().exams();
   if (!listed) {
@@ -60,13 +47,10 @@ Result<Gathered> gather(Context& context, const model::ExamId& exam) {
   return out;
 }
 
-namespace {
-
-[[nodiscard]] interpret::AssessAsk ask_for(Context& context, const Gathered& gathered, const std::optional<std::vector<wire::Name>>& only,
+[[nodiscard]] interpret::AssessAsk ask_for(const Gathered& gathered, const std::optional<std::vector<wire::Name>>& only,
                                            const std::optional<std::vector<interpret::TypedPrior>>& priors) {
-  // Only an exam without a time of its own is judged by today.
-  const model::PartialDate today = model::date_of({context.desk->world().now().wall_ms}, 0);
-  interpret::AssessAsk ask = make_ask(day_of(gathered.exam, today), only, priors);
+  interpret::AssessAsk ask = make_ask(gathered.as_of, only, priors);
+  ask.before_corrections = gathered.before_corrections;
   ask.saw = wire::Name{gathered.digest};
   return ask;
 }
@@ -82,8 +66,17 @@ Result<interpret::Assessment> exam_assess(Context& context, const ExamAssessPara
   if (!faults.empty()) {
     return wire::Refusal(std::move(faults));
   }
-  return interpret::assess(gathered->exam, gathered->person, gathered->earlier, *context.edition,
-                           ask_for(context, *gathered, params.only, params.priors));
+  const bool examiner = context.caller.scope == Scope::examiner;
+  interpret::AssessAsk ask = ask_for(*gathered, params.only, params.priors);
+  ask.protected_ = examiner && params.protected_.value_or(false);
+  interpret::Assessment assessment = interpret::assess(gathered->exam, gathered->person, gathered->earlier, *context.edition, ask);
+  if (!examiner) {
+    // Who only looks on is not even told that there is a protected note.
+    std::vector<interpret::Alert>& alerts = assessment.alerts;
+    alerts.erase(std::remove_if(alerts.begin(), alerts.end(), [](const interpret::Alert& one) { return one.audience == interpret::Audience::protected_; }),
+                 alerts.end());
+  }
+  return assessment;
 }
 
 Result<interpret::Working> statement_explain(Context& context, const StatementExplainParams& params) {
@@ -108,8 +101,8 @@ Result<interpret::Working> statement_explain(Context& context, const StatementEx
   if (!faults.empty()) {
     return wire::Refusal(std::move(faults));
   }
-  return interpret::explain(gathered->exam, gathered->person, gathered->earlier, *context.edition,
-                            ask_for(context, *gathered, std::nullopt, params.priors), params.statement);
+  return interpret::explain(gathered->exam, gathered->person, gathered->earlier, *context.edition, ask_for(*gathered, std::nullopt, params.priors),
+                            params.statement);
 }
 
 }  // namespace limbledger::service

@@ -13,13 +13,14 @@ struct ExamAssessParams {
   model::ExamId exam;
   std::optional<std::vector<wire::Name>> only;
   std::optional<std::vector<interpret::TypedPrior>> priors;
+  std::optional<bool> protected_;
 };
-BOOST_DESCRIBE_STRUCT(ExamAssessParams, (), (exam, only, priors))
+BOOST_DESCRIBE_STRUCT(ExamAssessParams, (), (exam, only, priors, protected_))
 constexpr auto notes(const ExamAssessParams*) {
-  return std::array{wire::Note{"only",
-                               "lists (rules, statements, hypotheses, contradictions) or beginnings of names (rule.ottawa_knee, motion.norm); "
+  return std::array{wire::Note{"only", "lists (alerts, questions, flags, missing, steps, rules, statements, hypotheses, contradictions) or beginnings of names (rule.ottawa_knee, motion.norm); "
                                "hypotheses come without it once the minimum set is recorded"},
-                    wire::Note{"priors", "the examiner's own figure for a condition, in place of the default"}};
+                    wire::Note{"priors", "the examiner's own figure for a condition, in place of the default"},
+                    wire::Note{"protected", "the examiner opens the protected note, by a deliberate act"}};
 }
 
 [[nodiscard]] interpret::AssessAsk make_ask(const model::PartialDate& as_of, const std::optional<std::vector<wire::Name>>& only,

@@ -1,0 +1,251 @@
+#include "core/interpret/alerts/alerts.hpp"
+
+#include "core/interpret/alerts/limits.hpp"
+#include "core/interpret/params.hpp"
+
+#include <algorithm>
+#include <array>
+#include <string>
+#include <tuple>
+
+namespace limbledger::interpret {
+
+using model::Side;
+
+namespace {
+
+constexpr std::size_t questions_shown = 3;
+constexpr std::string_view masked_alert = "alert.protected";
+constexpr std::array both_sides{Side::left, Side::right};
+
+[[nodiscard]] bool of_interest(const View& view, Side side) {
+  const auto& complaint = view.exam().side;
+  if (complaint && *complaint != Side::midline) {
+    return *complaint == side;
+  }
+  const auto& all = view.findings();
+  return std::any_of(all.begin(), all.end(), [&](const model::Finding* finding) { return finding->side == side; });
+}
+
+[[nodiscard]] bool is_protected(const JudgedFlag& judged) { return judged.row->protected_.value_or(false); }
+[[nodiscard]] bool is_prompt(const JudgedFlag& judged) { return judged.raised.urgency == AlertClass::two_weeks; }
+[[nodiscard]] bool is_raised(const JudgedFlag& judged) { return judged.raised.clue.is_yes(); }
+
+// msg.alert.septic_adult.raised, msg.question.septic_adult
+[[nodiscard]] std::string short_name(const JudgedFlag& judged) { return judged.row->alert.text.substr(std::string_view("alert.").size()); }
+
+[[nodiscard]] FlagAnswer answer_of(const Clue& clue) {
+  if (clue.value != Tri::undetermined) {
+    return clue.is_yes() ? FlagAnswer::raised : FlagAnswer::asked_no;
+  }
+  return clue.ask.empty() && !clue.open.empty() ? FlagAnswer::cannot_answer : FlagAnswer::not_asked;
+}
+
+[[nodiscard]] Alert to_alert(const JudgedFlag& judged) {
+  Alert alert;
+  alert.alert = judged.row->alert;
+  alert.side = judged.side;
+  alert.state = AlertState::raised;
+  alert.urgency = judged.raised.urgency == AlertClass::now ? Urgency::now : Urgency::same_day;
+  alert.interrupts = judged.raised.interrupts;
+  alert.because = ids_of(judged.raised.clue.because);
+  alert.message = {"msg.alert." + short_name(judged) + "." + std::string(judged.raised.what)};
+  alert.meanwhile = judged.row->meanwhile;
+  alert.stop = judged.row->stop;
+  alert.audience = is_protected(judged) ? Audience::protected_ : Audience::clinician;
+  alert.sources = judged.row->sources;
+  return alert;
+}
+
+// The note is named, and nothing of what it says.
+[[nodiscard]] Alert masked(Alert alert) {
+  alert.alert = {std::string(masked_alert)};
+  alert.side.reset();
+  alert.because.clear();
+  alert.message = {"msg.alert.see_protected_note"};
+  alert.meanwhile.clear();
+  alert.stop.clear();
+  alert.sources.clear();
+  alert.handled.reset();
+  return alert;
+}
+
+// Shown inside a graver one that is raised on that side, or for the person as a whole.
+[[nodiscard]] bool shown_inside(const JudgedFlag& judged, const std::vector<JudgedFlag>& all) {
+  const auto& inside = judged.row->inside;
+  return inside && std::any_of(all.begin(), all.end(), [&](const JudgedFlag& other) {
+           const bool named = std::find(inside->begin(), inside->end(), other.row->alert) != inside->end();
+           return named && is_raised(other) && !is_prompt(other) && (!judged.side || !other.side || judged.side == other.side);
+         });
+}
+
+// An action answers the class it was recorded for and those below it: what became more urgent is raised again.
+void take_handling(const model::Exam& exam, Alert& alert) {
+  for (const model::AlertHandled& handled : exam.alerts_handled.value_or(std::vector<model::AlertHandled>{})) {
+    const bool same = handled.alert == alert.alert && handled.side == alert.side;
+    if (same && (alert.urgency != Urgency::now || handled.urgent)) {
+      alert.state = AlertState::handled;
+      alert.handled = handled;
+    }
+  }
+}
+
+[[nodiscard]] Judged to_prompt(const JudgedFlag& judged) {
+  Judged prompt;
+  Statement& statement = prompt.statement;
+  statement.statement = {"referral." + short_name(judged) + (judged.side ? ":" + std::string(side_word(*judged.side)) : std::string())};
+  statement.side = judged.side;
+  statement.grade = StatementGrade::notable;
+  statement.comparator = Comparator::none;
+  statement.message = {"msg.referral." + short_name(judged)};
+  statement.params = Params().raw();
+  statement.findings = ids_of(judged.raised.clue.because);
+  prompt.working.statement = statement.statement;
+  prompt.working.message = statement.message;
+  prompt.working.formula = {"raised by recorded answers; within two weeks"};
+  for (const model::Finding* finding : judged.raised.clue.because) {
+    prompt.working.inputs.push_back({finding->finding, model::Word{finding->item.text}, model::Word{"known"}, std::nullopt});
+  }
+  return prompt;
+}
+
+[[nodiscard]] bool is_asked(const View& view, const JudgedFlag& judged) {
+  const Clue& clue = judged.raised.clue;
+  if (clue.value != Tri::undetermined || clue.ask.empty() || is_protected(judged)) {
+    return false;
+  }
+  const auto& complaints = judged.row->asked_in;
+  const bool for_complaint = std::find(complaints.begin(), complaints.end(), view.exam().complaint) != complaints.end();
+  const bool here = !judged.side || of_interest(view, *judged.side);
+  return clue.warm() || (for_complaint && here);
+}
+
+void fill_questions(const View& view, const std::vector<JudgedFlag>& flags, AlertsJudged& out) {
+  const std::vector<const JudgedFlag*> asked = asked_flags(view, flags);
+  for (std::size_t i = 0; i < asked.size() && i < questions_shown; ++i) {
+    Question question;
+    question.question = asked[i]->row->alert;
+    question.side = asked[i]->side;
+    question.rank.steps = static_cast<std::int64_t>(i + 1);
+    question.ask = asked[i]->raised.clue.ask;
+    question.message = {"msg.question." + short_name(*asked[i])};
+    out.questions.push_back(std::move(question));
+  }
+  out.questions_more = asked.size() - out.questions.size();
+}
+
+// What was raised before a correction and is no more.
+void add_withdrawn(const View& view, const AlertsAsk& ask, std::vector<Alert>& alerts) {
+  for (const model::Exam& before : ask.before_corrections) {
+    const View then(before, view.person(), view.edition(), view.examined_on());
+    const std::vector<JudgedFlag> flags = judge_flags(then);
+    for (const JudgedFlag& judged : flags) {
+      if (!is_raised(judged) || is_prompt(judged) || shown_inside(judged, flags)) {
+        continue;
+      }
+      Alert alert = to_alert(judged);
+      const bool known = std::any_of(alerts.begin(), alerts.end(), [&](const Alert& one) { return one.alert == alert.alert && one.side == alert.side; });
+      if (known) {
+        continue;
+      }
+      take_handling(view.exam(), alert);
+      alert.state = AlertState::withdrawn_by_correction;
+      alert.interrupts = false;
+      alerts.push_back(std::move(alert));
+    }
+  }
+}
+
+}  // namespace
+
+std::vector<JudgedFlag> judge_flags(const View& view) {
+  const Answers answers(view);
+  std::vector<JudgedFlag> judged;
+  for (const RedFlag& flag : all_red_flags()) {
+    const reference::AlertRow* row = view.edition().alert({std::string(flag.alert)});
+    if (row == nullptr) {
+      continue;
+    }
+    if (!flag.sided) {
+      judged.push_back({&flag, row, std::nullopt, flag.judge(answers, Side::midline)});
+    }
+    for (const Side side : both_sides) {
+      if (!flag.sided) {
+        break;
+      }
+      Raised raised = flag.judge(answers, side);
+      if (of_interest(view, side) || raised.clue.is_yes() || (raised.clue.value == Tri::undetermined && raised.clue.warm())) {
+        judged.push_back({&flag, row, side, std::move(raised)});
+      }
+    }
+  }
+  judged.erase(std::remove_if(judged.begin(), judged.end(), [](const JudgedFlag& one) { return one.raised.applies == Tri::no; }), judged.end());
+  return judged;
+}
+
+std::vector<const JudgedFlag*> asked_flags(const View& view, const std::vector<JudgedFlag>& flags) {
+  std::vector<const JudgedFlag*> asked;
+  for (const JudgedFlag& judged : flags) {
+    if (is_asked(view, judged) && !shown_inside(judged, flags)) {
+      asked.push_back(&judged);
+    }
+  }
+  const auto rank = [](const JudgedFlag* judged) {
+    return std::tuple(!judged->raised.ask_first, !judged->raised.clue.warm(), judged->row->urgency, judged->row->harm_minutes.steps,
+                      judged->row->alert.text, judged->side ? static_cast<int>(*judged->side) : -1);
+  };
+  std::sort(asked.begin(), asked.end(), [&](const JudgedFlag* a, const JudgedFlag* b) { return rank(a) < rank(b); });
+  return asked;
+}
+
+AlertsJudged judge_alerts(const View& view, const std::vector<JudgedFlag>& flags, const AlertsAsk& ask) {
+  AlertsJudged out;
+  for (const JudgedFlag& judged : flags) {
+    const bool hidden = is_protected(judged) && !ask.protected_;
+    if (!hidden) {
+      const Clue& clue = judged.raised.clue;
+      const auto& findings = clue.is_yes() ? clue.because : (clue.is_no() ? clue.against : clue.open);
+      out.flags.push_back({judged.row->alert, judged.side, answer_of(clue), ids_of(findings)});
+    }
+    if (!is_raised(judged)) {
+      continue;
+    }
+    if (is_prompt(judged)) {
+      out.prompts.push_back(to_prompt(judged));
+    } else if (!shown_inside(judged, flags)) {
+      Alert alert = to_alert(judged);
+      take_handling(view.exam(), alert);
+      out.alerts.push_back(std::move(alert));
+    }
+  }
+  add_withdrawn(view, ask, out.alerts);
+  const auto harm = [&](const Alert& alert) { return view.edition().alert(alert.alert)->harm_minutes.steps; };
+  const auto key = [&](const Alert& alert) {
+    return std::tuple(alert.state, alert.urgency, harm(alert), alert.alert.text, alert.side ? static_cast<int>(*alert.side) : -1);
+  };
+  std::sort(out.alerts.begin(), out.alerts.end(), [&](const Alert& a, const Alert& b) { return key(a) < key(b); });
+  for (Alert& alert : out.alerts) {
+    if (alert.audience == Audience::protected_ && !ask.protected_) {
+      alert = masked(std::move(alert));
+    }
+  }
+  fill_questions(view, flags, out);
+  return out;
+}
+
+bool calls_staff(const reference::Edition& edition, const model::Observation& observation) {
+  const auto* temperature = std::get_if<model::Temperature>(&observation.value);
+  if (observation.item.text == "general.temperature" && temperature != nullptr && temperature->cel && temperature->cel->steps >= fever_tenths) {
+    return true;
+  }
+  const auto* answer = std::get_if<model::Answer>(&observation.value);
+  if (answer == nullptr || answer->answer != model::AnswerWord::yes) {
+    return false;
+  }
+  const auto rows = edition.alerts();
+  return std::any_of(rows.begin(), rows.end(), [&](const reference::AlertRow& row) {
+    return std::find(row.tell_staff.begin(), row.tell_staff.end(), observation.item) != row.tell_staff.end();
+  });
+}
+
+}  // namespace limbledger::interpret

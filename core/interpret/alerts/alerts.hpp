@@ -1,0 +1,46 @@
+// Alerts, questions, flags and referral prompts of one exam. An alert rests on recorded answers; what could still become one is a
+// question, three of which are shown; the two-week class is a referral prompt among the statements. Handled alerts sink; one that
+// a correction removed stays as withdrawn_by_correction. What protects a child or partner is masked unless asked for.
+// Source: clinical safety, C2, C3, C8, C13 and C16; red flags page.
+#pragma once
+
+#include "core/interpret/alerts/red_flag.hpp"
+#include "core/interpret/statement.hpp"
+
+#include <span>
+#include <vector>
+
+namespace limbledger::interpret {
+
+struct AlertsAsk {
+  bool protected_ = false;                            // show what is masked
+  std::span<const model::Exam> before_corrections{};  // the exam as each correcting entry had been shown it
+};
+
+struct AlertsJudged {
+  std::vector<Alert> alerts;
+  std::vector<Question> questions;  // three at most
+  std::size_t questions_more = 0;
+  std::vector<Flag> flags;
+  std::vector<Judged> prompts;
+};
+
+// One danger on one side, as it stands.
+struct JudgedFlag {
+  const RedFlag* flag = nullptr;
+  const reference::AlertRow* row = nullptr;
+  std::optional<model::Side> side;
+  Raised raised;
+};
+
+// Those that apply to this person, for the side of the complaint (both where none is named) and for any side where one is raised
+// or something points to it.
+[[nodiscard]] std::vector<JudgedFlag> judge_flags(const View& view);
+// Those that wait for an answer, in the order they are asked: what something points to first, then class, then time to harm.
+[[nodiscard]] std::vector<const JudgedFlag*> asked_flags(const View& view, const std::vector<JudgedFlag>& flags);
+[[nodiscard]] AlertsJudged judge_alerts(const View& view, const std::vector<JudgedFlag>& flags, const AlertsAsk& ask);
+
+// Whether a yes to this item, given at a kiosk, calls the staff.
+[[nodiscard]] bool calls_staff(const reference::Edition& edition, const model::Observation& observation);
+
+}  // namespace limbledger::interpret

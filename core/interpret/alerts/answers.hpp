@@ -1,0 +1,38 @@
+// Recorded answers as clues. A group entry, a carried-over value and what the person alone reported give neither yes nor no;
+// a reason why something was not done gives neither; two that disagree give neither. Angles in 0.1 degree.
+#pragma once
+
+#include "core/interpret/alerts/clue.hpp"
+#include "core/interpret/rules/input.hpp"
+
+#include <initializer_list>
+#include <string_view>
+
+namespace limbledger::interpret {
+
+class Answers {
+ public:
+  explicit Answers(const View& view) : view_(view) {}
+  [[nodiscard]] const View& view() const { return view_; }
+
+  [[nodiscard]] Clue yes(std::string_view item, model::Side side = model::Side::midline) const;
+  [[nodiscard]] Clue positive(std::string_view item, model::Side side) const;
+  [[nodiscard]] Clue chosen(std::string_view item, model::Side side, std::initializer_list<std::string_view> choices) const;
+  [[nodiscard]] Clue graded(std::string_view item, model::Side side, std::initializer_list<std::string_view> grades) const;
+  [[nodiscard]] Clue count_at_least(std::string_view item, std::int64_t least) const;
+  // Tenths of a degree Celsius.
+  [[nodiscard]] Clue warm_at_least(std::int64_t tenths) const;
+  // Tried, and stopped by one of these reasons: yes. Done: no.
+  [[nodiscard]] Clue stopped(std::string_view item, model::Side side, std::initializer_list<model::WhyNot> reasons) const;
+  [[nodiscard]] Clue hear_as(std::string_view item, model::Side side, const Says& says) const;
+
+  // Completed years on the day of the exam: at least `low` and at most `high`.
+  [[nodiscard]] Tri aged(std::int64_t low, std::int64_t high) const;
+  [[nodiscard]] Tri child() const;
+
+ private:
+  [[nodiscard]] std::vector<const model::Finding*> recorded(std::string_view item, model::Side side) const;
+  const View& view_;
+};
+
+}  // namespace limbledger::interpret

@@ -1,0 +1,108 @@
+// Clot, cauda equina, tumour: as clinical safety C3 mends them, so that they do not fire on ordinary people.
+#include "core/interpret/alerts/circumstances.hpp"
+#include "core/interpret/alerts/limits.hpp"
+#include "core/interpret/alerts/red_flag.hpp"
+
+#include <algorithm>
+
+namespace limbledger::interpret {
+
+using model::Side;
+
+namespace {
+
+// Points of the two-level Wells score that can be recorded here, between the least and the most they can be. Pitting, collateral
+// veins and an earlier clot are not asked, and are never read as no; whether something else explains it at least as well is the
+// examiner's own answer.
+[[nodiscard]] Clue wells_likely_clue(const Answers& answers, Side side) {
+  std::int64_t least = 0;
+  std::int64_t most = 3;
+  Clue open;
+  const auto point = [&](const Clue& clue) {
+    least += clue.is_yes() ? 1 : 0;
+    most += clue.is_no() ? 0 : 1;
+    open.because.insert(open.because.end(), clue.because.begin(), clue.because.end());
+    open.ask.insert(open.ask.end(), clue.ask.begin(), clue.ask.end());
+  };
+  point(answers.yes("history.cancer_known"));
+  point(answers.yes("history.immobile_or_surgery_recent"));
+  point(answers.yes("leg.calf_tender_vein", side));
+  point(unasked(answers.chosen("knee.look_swelling_spread", side, {"whole_limb"})));
+  most += answers.yes("leg.calf_swelling", side).is_no() ? 0 : 1;  // fuller than the other: whether by 30 mm was not recorded
+  const Clue suspects = answers.yes("history.examiner_suspects_clot");
+  least -= suspects.is_yes() ? 0 : 2;
+  most -= suspects.is_no() ? 2 : 0;
+  open.ask.insert(open.ask.end(), suspects.ask.begin(), suspects.ask.end());
+  open.value = least >= wells_likely ? Tri::yes : (most < wells_likely ? Tri::no : Tri::undetermined);
+  if (answers.aged(0, wells_from - 1) == Tri::yes) {
+    open.value = Tri::undetermined;  // the score is not made for them, so it says no nothing
+    open.ask = suspects.ask;
+  }
+  return open;
+}
+
+}  // namespace
+
+Raised leg_clot(const Answers& answers, Side side) {
+  const Clue suspects = answers.yes("history.examiner_suspects_clot");
+  const Clue tender = every({answers.yes("leg.calf_tender_vein", side), circumstance(negate(injured(answers)))});
+  const Clue entry = either({answers.yes("leg.calf_swelling", side), unasked(answers.chosen("knee.look_swelling_spread", side, {"whole_limb"})),
+                             unasked(tender), suspects});
+  const Clue fast = answers.count_at_least("general.pulse_rate", pulse_clot_over + 1);
+  const Clue chest = led_by(answers.yes("history.breathless"), {fast});
+  Raised raised;
+  raised.clue = every({entry, either({suspects, wells_likely_clue(answers, side), answers.yes("body.pregnancy"), chest})});
+  if (raised.clue.value == Tri::undetermined && !entry.is_yes()) {
+    raised.clue.because.clear();
+    raised.clue.ask = entry.ask;
+  }
+  if (raised.clue.is_yes() && chest.is_yes()) {
+    raised.urgency = AlertClass::now;
+    raised.interrupts = true;
+    raised.what = "chest";
+  }
+  return raised;
+}
+
+// Both legs sore is no sign. Feeling or power lost on both sides counts with back pain; a bladder that changed counts with back
+// pain, cancer, a dropped foot or numbness.
+Raised cauda_equina(const Answers& answers, Side) {
+  const auto both = [&](std::string_view item) { return unasked(every({answers.yes(item, Side::left), answers.yes(item, Side::right)})); };
+  const Clue drop = unasked(either({answers.yes("nerve.foot_drop", Side::left), answers.yes("nerve.foot_drop", Side::right)}));
+  const Clue back = answers.yes("history.back_pain");
+  const Clue saddle = answers.yes("history.saddle_numbness");
+  const Clue bladder = every({answers.yes("history.bladder_bowel_change"), either({back, unasked(answers.yes("history.cancer_known")), drop, saddle})});
+  const Clue two_sided = every({unasked(back), either({both("nerve.sensation_foot_reduced"), both("nerve.foot_drop")})});
+  Raised raised;
+  raised.clue = either({saddle, bladder, two_sided});
+  const bool told = answers.yes("history.bladder_bowel_change").is_yes();
+  if (raised.clue.value == Tri::undetermined && !back.is_yes() && !told) {
+    raised.clue.because.clear();
+  }
+  raised.urgency = AlertClass::now;
+  raised.interrupts = true;
+  return raised;
+}
+
+// Pain at night counts when another position does not end it, or when it gets worse. Pain at night or weight lost alone is a question.
+Raised tumour(const Answers& answers, Side) {
+  const auto either_side = [&](auto&& of) { return either({of(Side::left), of(Side::right)}); };
+  const Clue bone = unasked(either_side([&](Side side) { return answers.yes("knee.bone_tender_elsewhere", side); }));
+  const Clue lump = unasked(either_side([&](Side side) { return answers.chosen("knee.look_swelling_spread", side, {"local"}); }));
+  const Clue at_night = answers.yes("history.night_pain");
+  const Clue night = every({at_night, either({negate(answers.yes("history.night_pain_relieved_by_turning")), answers.yes("history.night_pain_getting_worse")})});
+  const Clue lost = answers.yes("history.weight_loss");
+  const Clue known = unasked(answers.yes("history.cancer_known"));
+  const Clue stays = unasked(answers.count_at_least("history.weeks_since_onset", lump_weeks));
+  const Tri young = answers.aged(0, young_under - 1);
+  Raised raised;
+  raised.clue = either({night, every({lost, either({bone, night})}), every({known, either({bone, at_night})}),
+                        every({fact(young), stays, either({bone, lump})})});
+  if (raised.clue.value == Tri::undetermined && !at_night.is_yes() && !lost.is_yes() && !known.is_yes()) {
+    raised.clue.because.clear();
+  }
+  raised.urgency = young == Tri::no ? AlertClass::two_weeks : AlertClass::same_day;
+  return raised;
+}
+
+}  // namespace limbledger::interpret

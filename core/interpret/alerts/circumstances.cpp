@@ -1,0 +1,215 @@
+#include "core/interpret/alerts/circumstances.hpp"
+
+#include "core/interpret/alerts/limits.hpp"
+#include "core/interpret/motion/difference.hpp"
+
+#include <algorithm>
+
+namespace limbledger::interpret {
+
+using model::Side;
+using model::WhyNot;
+
+namespace {
+
+constexpr std::int64_t days_a_week = 7;
+
+// Days since the recorded injury, as far as they are known.
+[[nodiscard]] Tri injured_within(const View& view, std::int64_t days) {
+  const auto& injured_on = view.exam().injured_on;
+  if (!injured_on) {
+    return Tri::undetermined;
+  }
+  const std::int64_t least = view.examined_on().first_day() - injured_on->last_day();
+  const std::int64_t most = view.examined_on().last_day() - injured_on->first_day();
+  if (most < 0) {
+    return Tri::undetermined;
+  }
+  return most <= days ? Tri::yes : (least > days ? Tri::no : Tri::undetermined);
+}
+
+[[nodiscard]] const Reading* reading_at(const std::vector<Reading>& readings, std::string_view item, Side side) {
+  const auto found = std::find_if(readings.begin(), readings.end(), [&](const Reading& one) {
+    return one.item->item.text == item && one.side == side && one.readable == Readable::number;
+  });
+  return found == readings.end() ? nullptr : &*found;
+}
+
+// Less than the other side by more than the error of a difference; thousandths of a degree toward the named direction.
+[[nodiscard]] Clue less_than_other(const View& view, const std::vector<Reading>& readings, std::string_view item, Side side) {
+  Clue clue;
+  const Reading* here = reading_at(readings, item, side);
+  const Reading* other = reading_at(readings, item, other_side(side));
+  for (const auto& [reading, on] : {std::pair(here, side), std::pair(other, other_side(side))}) {
+    if (reading == nullptr && view.at(item, on).empty() && view.edition().item({std::string(item)}) != nullptr) {
+      clue.ask.push_back({{std::string(item)}, on});
+    }
+  }
+  if (here == nullptr || other == nullptr) {
+    return clue;
+  }
+  const auto precision = precision_of(view.edition(), {here, other});
+  const bool native = not_native(view, *here->item, here->side).empty() && not_native(view, *other->item, other->side).empty();
+  if (!precision || !native) {
+    return clue;
+  }
+  const std::int64_t needed = std::max(precision->mdc95, side_difference_least);
+  clue.because = here->findings;
+  clue.because.insert(clue.because.end(), other->findings.begin(), other->findings.end());
+  if (other->low - here->high > needed) {
+    clue.value = Tri::yes;
+  } else if (other->high - here->low <= needed) {
+    clue.value = Tri::no;
+    std::swap(clue.because, clue.against);
+  } else {
+    clue.because.clear();
+  }
+  return clue;
+}
+
+}  // namespace
+
+Clue injured(const Answers& answers) {
+  const Tri lately = injured_within(answers.view(), lately_weeks * days_a_week);
+  if (lately != Tri::undetermined) {
+    return fact(lately);
+  }
+  const Clue mechanism = answers.hear_as("history.mechanism", Side::midline, [](const model::Finding& finding) -> Said {
+    const auto* choice = std::get_if<model::Choice>(&finding.value);
+    if (choice == nullptr || choice->choice.text == "not_known") {
+      return {std::nullopt, "unsure"};
+    }
+    return {static_cast<std::uint8_t>(choice->choice.text == "no_injury" ? 1 : 2), "known"};
+  });
+  const Clue happened = led_by(mechanism, {answers.yes("history.fall_or_blow")});
+  // Told without its day: old only where the trouble is.
+  const Clue old = answers.count_at_least("history.weeks_since_onset", lately_weeks + 1);
+  return happened.is_yes() && old.is_yes() ? negate(old) : happened;
+}
+
+Clue of_short_history(const Answers& answers) {
+  const Tri injury = injured_within(answers.view(), short_history_weeks * days_a_week);
+  if (injury == Tri::yes) {
+    return fact(Tri::yes);
+  }
+  const Clue longer = answers.count_at_least("history.weeks_since_onset", short_history_weeks + 1);
+  const Clue told = answers.yes("history.pain_over_2_weeks");
+  Clue out = negate(longer.value != Tri::undetermined ? longer : told);
+  if (out.value == Tri::undetermined) {
+    out = negate(longer);
+  }
+  return out;
+}
+
+Clue over_two_weeks(const Answers& answers) {
+  return led_by(answers.count_at_least("history.weeks_since_onset", short_history_weeks + 1), {answers.yes("history.pain_over_2_weeks")});
+}
+
+Clue fever(const Answers& answers, std::int64_t tenths) { return either({answers.yes("history.fever"), answers.warm_at_least(tenths)}); }
+
+Clue cannot_walk(const Answers& answers) {
+  return led_by(negate(answers.count_at_least("gait.steps_now", 4)), {answers.chosen("gait.pattern", Side::midline, {"will_not_walk"})});
+}
+
+Clue cannot_stand(const Answers& answers) {
+  return led_by(negate(answers.count_at_least("gait.steps_now", 1)), {answers.chosen("gait.pattern", Side::midline, {"will_not_walk"})});
+}
+
+Clue limps(const Answers& answers) {
+  const Clue uneven = answers.hear_as("gait.pattern", Side::midline, [](const model::Finding& finding) -> Said {
+    const auto* choice = std::get_if<model::Choice>(&finding.value);
+    if (choice == nullptr) {
+      return {std::nullopt, "unsure"};
+    }
+    return {static_cast<std::uint8_t>(choice->choice.text == "even" ? 1 : 2), "known"};
+  });
+  return led_by(answers.yes("gait.limp"), {uneven, cannot_walk(answers)});
+}
+
+Clue hot(const Answers& answers, Side side) { return answers.yes("knee.look_skin_hot_red", side); }
+
+Clue swollen(const Answers& answers, Side side) {
+  return led_by(answers.graded("knee.effusion_stroke", side, {"1+", "2+", "3+"}),
+                {answers.positive("knee.effusion_ballottement", side), answers.positive("knee.effusion_fluctuation", side),
+                 answers.chosen("knee.look_swelling_spread", side, {"whole_knee", "whole_limb"}), answers.yes("history.swelling_noticed", side),
+                 answers.chosen("history.swelling_onset", side, {"within_2h", "within_24h", "later"})});
+}
+
+Clue tender(const Answers& answers, Side side) {
+  const Clue lines = either({answers.yes("knee.joint_line_medial_tender", side), answers.yes("knee.joint_line_lateral_tender", side)});
+  return led_by(lines, {answers.yes("knee.bone_tender_elsewhere", side), answers.yes("knee.patella_tender", side)});
+}
+
+Clue bone_tender(const Answers& answers, Side side) {
+  return either({answers.yes("knee.bone_tender_elsewhere", side), answers.yes("knee.fibular_head_tender", side), answers.yes("knee.patella_tender", side)});
+}
+
+Clue restricted(const Answers& answers, Side side) {
+  const auto stopped = [&](std::string_view item) { return answers.stopped(item, side, {WhyNot::pain, WhyNot::blocked, WhyNot::unable}); };
+  const auto bends_too_little = [&](std::string_view item) {
+    return answers.hear_as(item, side, [](const model::Finding& finding) -> Said {
+      const auto* angle = std::get_if<model::Angle>(&finding.value);
+      if (angle == nullptr || angle->reads || angle->bound || !angle->toward_deg) {
+        return {std::nullopt, "unsure"};
+      }
+      return {static_cast<std::uint8_t>(angle->toward_deg->steps < flexion_restricted ? 2 : 1), "known"};
+    });
+  };
+  const Clue passive = bends_too_little("knee.flexion_passive");
+  const Clue active = bends_too_little("knee.flexion_active");
+  const Clue lead = active.value == Tri::undetermined && passive.value != Tri::undetermined ? passive : active;
+  return led_by(lead, {passive, stopped("knee.flexion_active"), stopped("knee.flexion_passive"), stopped("knee.extension_passive")});
+}
+
+Clue severe_pain_on_passive(const Answers& answers, Side side) {
+  Clue clue;
+  for (const std::string_view item : {"knee.flexion_passive", "knee.extension_passive", "hip.internal_rotation_passive_seated",
+                                      "hip.internal_rotation_passive_supine", "hip.log_roll"}) {
+    for (const model::Finding* finding : answers.view().at(item, side)) {
+      if (!settles(*finding)) {
+        continue;
+      }
+      const auto* not_done = std::get_if<model::NotDone>(&finding->value);
+      const bool stopped = not_done != nullptr && not_done->reason == WhyNot::pain;
+      const bool severe = finding->pain && finding->pain->score && finding->pain->score->steps >= severe_pain;
+      if (stopped || severe) {
+        clue.value = Tri::yes;
+        clue.because.push_back(finding);
+      } else if (not_done == nullptr && !clue.is_yes()) {
+        clue.value = Tri::no;
+        clue.against.push_back(finding);
+      }
+    }
+  }
+  if (clue.is_yes()) {
+    clue.against.clear();
+  }
+  return clue;
+}
+
+Clue hip_rotation_lost(const Answers& answers, Side side) {
+  const std::vector<Reading> readings = read_motions(answers.view());
+  const auto lost = [&](std::string_view item) {
+    const Clue difference = less_than_other(answers.view(), readings, item, side);
+    Clue little;
+    if (const Reading* here = reading_at(readings, item, side); here != nullptr && here->high <= rotation_lost_at * 100) {
+      little.value = Tri::yes;
+      little.because = here->findings;
+    }
+    return led_by(difference, {little, answers.stopped(item, side, {WhyNot::pain, WhyNot::blocked})});
+  };
+  const Clue seated = lost("hip.internal_rotation_passive_seated");
+  const Clue supine = lost("hip.internal_rotation_passive_supine");
+  if (seated.value == Tri::undetermined && supine.value != Tri::undetermined) {
+    return supine;
+  }
+  return led_by(seated, {supine});
+}
+
+Clue extension_lacking(const Answers& answers, Side side) {
+  return less_than_other(answers.view(), read_motions(answers.view()), "knee.extension_passive", side);
+}
+
+Clue pulse_absent(const Answers& answers, std::string_view item, Side side) { return answers.graded(item, side, {"0"}); }
+
+}  // namespace limbledger::interpret

@@ -1,0 +1,32 @@
+// What several red flags ask: was there an injury, how long ago, fever, walking, a swollen or restricted knee, the hip's rotation.
+#pragma once
+
+#include "core/interpret/alerts/answers.hpp"
+
+namespace limbledger::interpret {
+
+// An injury that can explain today's knee. A complaint alone is not one.
+[[nodiscard]] Clue injured(const Answers& answers);
+// It began within two weeks.
+[[nodiscard]] Clue of_short_history(const Answers& answers);
+[[nodiscard]] Clue over_two_weeks(const Answers& answers);
+[[nodiscard]] Clue fever(const Answers& answers, std::int64_t tenths);
+// Fewer than four steps now.
+[[nodiscard]] Clue cannot_walk(const Answers& answers);
+// Not a step.
+[[nodiscard]] Clue cannot_stand(const Answers& answers);
+[[nodiscard]] Clue limps(const Answers& answers);
+[[nodiscard]] Clue hot(const Answers& answers, model::Side side);
+[[nodiscard]] Clue swollen(const Answers& answers, model::Side side);
+[[nodiscard]] Clue tender(const Answers& answers, model::Side side);
+[[nodiscard]] Clue bone_tender(const Answers& answers, model::Side side);
+[[nodiscard]] Clue restricted(const Answers& answers, model::Side side);
+[[nodiscard]] Clue severe_pain_on_passive(const Answers& answers, model::Side side);
+// Inward rotation of the hip: lost, or less than on the other side by more than the error of a difference.
+[[nodiscard]] Clue hip_rotation_lost(const Answers& answers, model::Side side);
+// The knee lacks extension against the other side by more than the error of a difference.
+[[nodiscard]] Clue extension_lacking(const Answers& answers, model::Side side);
+// A pulse of the foot that cannot be felt: one, or both.
+[[nodiscard]] Clue pulse_absent(const Answers& answers, std::string_view item, model::Side side);
+
+}  // namespace limbledger::interpret

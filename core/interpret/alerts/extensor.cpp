@@ -1,0 +1,37 @@
+// The knee that cannot be straightened: torn extensor, mechanical block.
+#include "core/interpret/alerts/circumstances.hpp"
+#include "core/interpret/alerts/limits.hpp"
+#include "core/interpret/alerts/red_flag.hpp"
+
+namespace limbledger::interpret {
+
+using model::Side;
+using model::WhyNot;
+
+// Not lifting the straight leg after an injury is enough, until pain or effusion is shown to be the cause.
+Raised extensor_rupture(const Answers& answers, Side side) {
+  const Clue raise = answers.positive("knee.straight_leg_raise_active", side);
+  const Clue fails = led_by(raise, {answers.stopped("knee.straight_leg_raise_active", side, {WhyNot::unable})});
+  const Clue gap = either({answers.yes("knee.quadriceps_gap", side), answers.yes("knee.patellar_tendon_gap", side),
+                           answers.chosen("knee.look_patella_height", side, {"high", "low"})});
+  Raised raised;
+  raised.clue = every({circumstance(injured(answers)), fails});
+  if (gap.is_yes() && !raised.clue.is_no()) {
+    raised.clue.because.insert(raised.clue.because.end(), gap.because.begin(), gap.because.end());
+  }
+  raised.what = gap.is_yes() ? "gap" : "raised";
+  return raised;
+}
+
+// A sudden block: after an injury, or sticking lately; less extension than the other side by more than the error of a difference.
+Raised locked_knee(const Answers& answers, Side side) {
+  const Clue lately = negate(answers.count_at_least("history.weeks_since_onset", lately_weeks + 1));
+  const Clue sudden = either({circumstance(injured(answers)), every({answers.yes("history.locking", side), lately})});
+  const Clue block = extension_lacking(answers, side);
+  Raised raised;
+  raised.clue = every({sudden, block});
+  raised.urgency = answers.child() == Tri::no ? AlertClass::two_weeks : AlertClass::same_day;
+  return raised;
+}
+
+}  // namespace limbledger::interpret

@@ -1,0 +1,29 @@
+// The numbers that the red flags use, each with where it comes from; source ids are those of sources.json. Degrees and degrees
+// Celsius in tenths, ages in completed years, durations in weeks as the catalogue asks them.
+#pragma once
+
+#include <cstdint>
+
+namespace limbledger::interpret {
+
+inline constexpr std::int64_t child_under = 16;             // CONVENTION: below it the hip is looked at in every knee
+inline constexpr std::int64_t fever_tenths = 380;           // red flags page, bone infection: taught value
+inline constexpr std::int64_t fever_child_tenths = 385;     // LIMP_RCHT
+inline constexpr std::int64_t temperature_low_tenths = 360; // WSES2018 as restated on the red flags page: below it, a sign of sepsis
+inline constexpr std::int64_t pulse_sepsis_over = 90;       // the same
+inline constexpr std::int64_t pulse_clot_over = 100;        // red flags page, clot of the lung
+inline constexpr std::int64_t abi_hundredths = 90;          // MILLS2004: below 0.90
+inline constexpr std::int64_t short_history_weeks = 2;      // BSR2006 short history, ESVS2020 under two weeks
+inline constexpr std::int64_t lately_weeks = 6;             // CONVENTION, after LOCKED_RCH: an injury this old or younger explains today's knee
+inline constexpr std::int64_t lump_weeks = 6;               // CONVENTION: a film of what stays this long in the young
+inline constexpr std::int64_t young_under = 25;             // NICE_NG12
+inline constexpr std::int64_t slip_from = 6, slip_to = 18;  // SCFE_GB2022: the cohort's ages
+inline constexpr std::int64_t perthes_from = 4, perthes_to = 10;    // RCH_LIMP
+inline constexpr std::int64_t flexion_restricted = 1100;    // CONVENTION: less does not rise from a low seat
+inline constexpr std::int64_t rotation_lost_at = 100;       // CONVENTION: inward rotation of 10 degrees or less counts as lost
+inline constexpr std::int64_t severe_pain = 7;              // CONVENTION, of 10
+inline constexpr std::int64_t stiffness_minutes = 30;       // ALTMAN1986: longer is not wear
+inline constexpr std::int64_t wells_likely = 2;             // WELLS2003, NICE_NG158
+inline constexpr std::int64_t wells_from = 18;              // NICE_QS201
+
+}  // namespace limbledger::interpret

@@ -1,0 +1,32 @@
+#include "core/interpret/alerts/red_flag.hpp"
+
+#include <array>
+
+namespace limbledger::interpret {
+
+std::span<const RedFlag> all_red_flags() {
+  static constexpr std::array flags{
+      RedFlag{"alert.open_fx", true, &open_fracture},
+      RedFlag{"alert.knee_disloc_vasc", true, &dislocated_knee},
+      RedFlag{"alert.acs", true, &compartment},
+      RedFlag{"alert.ali", true, &limb_ischaemia},
+      RedFlag{"alert.dislocation", true, &dislocated_kneecap},
+      RedFlag{"alert.ces", false, &cauda_equina},
+      RedFlag{"alert.septic_adult", true, &infected_joint_adult},
+      RedFlag{"alert.septic_child", true, &infected_joint_child},
+      RedFlag{"alert.osteomyelitis", true, &infected_bone},
+      RedFlag{"alert.dvt", true, &leg_clot},
+      RedFlag{"alert.scfe", true, &hip_slip},
+      RedFlag{"alert.ext_mech", true, &extensor_rupture},
+      RedFlag{"alert.bleed_joint", true, &bleeding_joint},
+      RedFlag{"alert.locked_knee", true, &locked_knee},
+      RedFlag{"alert.limp_child", false, &limping_child},
+      RedFlag{"alert.nai", false, &inflicted_injury},
+      RedFlag{"alert.tumour", false, &tumour},
+      RedFlag{"alert.perthes", true, &perthes},
+      RedFlag{"alert.joint_over_2_weeks", true, &joint_over_two_weeks},
+  };
+  return flags;
+}
+
+}  // namespace limbledger::interpret

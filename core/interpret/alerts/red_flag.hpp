@@ -1,0 +1,54 @@
+// A danger that is asked after: its name, and a short function from recorded answers to what is raised. Facts about it (time to
+// harm, meanwhile, what to stop, sources) stand in reference/data/alerts.json; the judgement stands here, one function a danger.
+// A rule never lowers one. Source: red flags page; clinical safety, C2, C3 and C13.
+#pragma once
+
+#include "core/interpret/alerts/answers.hpp"
+#include "core/reference/alert_row.hpp"
+
+#include <span>
+#include <string_view>
+
+namespace limbledger::interpret {
+
+using reference::AlertClass;
+
+struct Raised {
+  Clue clue;
+  Tri applies = Tri::yes;      // no: not for this person, and not shown
+  AlertClass urgency = AlertClass::same_day;
+  bool interrupts = false;
+  bool ask_first = false;      // its question stands in first place
+  std::string_view what = "raised";  // which message: msg.alert.<name>.<what>
+};
+
+struct RedFlag {
+  std::string_view alert;  // alert.septic_adult
+  bool sided = true;
+  Raised (*judge)(const Answers& answers, model::Side side);
+};
+
+[[nodiscard]] std::span<const RedFlag> all_red_flags();
+
+// By file: limb.cpp, joint.cpp, extensor.cpp, child.cpp, body.cpp.
+[[nodiscard]] Raised open_fracture(const Answers& answers, model::Side side);
+[[nodiscard]] Raised dislocated_kneecap(const Answers& answers, model::Side side);
+[[nodiscard]] Raised dislocated_knee(const Answers& answers, model::Side side);
+[[nodiscard]] Raised compartment(const Answers& answers, model::Side side);
+[[nodiscard]] Raised limb_ischaemia(const Answers& answers, model::Side side);
+[[nodiscard]] Raised infected_joint_adult(const Answers& answers, model::Side side);
+[[nodiscard]] Raised infected_joint_child(const Answers& answers, model::Side side);
+[[nodiscard]] Raised infected_bone(const Answers& answers, model::Side side);
+[[nodiscard]] Raised bleeding_joint(const Answers& answers, model::Side side);
+[[nodiscard]] Raised joint_over_two_weeks(const Answers& answers, model::Side side);
+[[nodiscard]] Raised extensor_rupture(const Answers& answers, model::Side side);
+[[nodiscard]] Raised locked_knee(const Answers& answers, model::Side side);
+[[nodiscard]] Raised hip_slip(const Answers& answers, model::Side side);
+[[nodiscard]] Raised limping_child(const Answers& answers, model::Side side);
+[[nodiscard]] Raised perthes(const Answers& answers, model::Side side);
+[[nodiscard]] Raised inflicted_injury(const Answers& answers, model::Side side);
+[[nodiscard]] Raised leg_clot(const Answers& answers, model::Side side);
+[[nodiscard]] Raised cauda_equina(const Answers& answers, model::Side side);
+[[nodiscard]] Raised tumour(const Answers& answers, model::Side side);
+
+}  // namespace limbledger::interpret

@@ -1,0 +1,82 @@
+#include "core/interpret/contradictions.hpp"
+
+#include "core/interpret/alerts/answers.hpp"
+#include "core/interpret/params.hpp"
+
+#include <array>
+
+namespace limbledger::interpret {
+
+using model::Side;
+
+namespace {
+
+struct Pair {
+  std::string_view name;  // contradiction.<name>, msg.contradiction.<name>
+  bool sided = true;
+  Clue (*first)(const Answers& answers, Side side);
+  Clue (*second)(const Answers& answers, Side side);
+};
+
+[[nodiscard]] Clue pressure_heard(const Answers& answers, Side side) {
+  return answers.hear_as("vessel.pressure_posterior_tibial", side, [](const model::Finding& finding) -> Said {
+    const auto* pressure = std::get_if<model::Pressure>(&finding.value);
+    if (pressure == nullptr) {
+      return {std::nullopt, "unsure"};
+    }
+    return {static_cast<std::uint8_t>(pressure->signal ? 1 : 2), "known"};
+  });
+}
+
+constexpr std::array pairs{
+    Pair{"effusion", true, [](const Answers& a, Side s) { return a.graded("knee.effusion_stroke", s, {"0"}); },
+         [](const Answers& a, Side s) { return either({a.positive("knee.effusion_ballottement", s), a.positive("knee.effusion_fluctuation", s)}); }},
+    Pair{"effusion_large", true, [](const Answers& a, Side s) { return a.graded("knee.effusion_stroke", s, {"3+"}); },
+         [](const Answers& a, Side s) { return negate(a.positive("knee.effusion_ballottement", s)); }},
+    Pair{"pulse_and_pressure", true, [](const Answers& a, Side s) { return a.graded("vessel.pulse_posterior_tibial", s, {"0"}); }, &pressure_heard},
+    Pair{"pulse_and_no_signal", true, [](const Answers& a, Side s) { return a.graded("vessel.pulse_posterior_tibial", s, {"1", "2", "3"}); },
+         [](const Answers& a, Side s) { return negate(pressure_heard(a, s)); }},
+    Pair{"gap_and_lift", true,
+         [](const Answers& a, Side s) { return either({a.yes("knee.quadriceps_gap", s), a.yes("knee.patellar_tendon_gap", s)}); },
+         [](const Answers& a, Side s) { return negate(a.positive("knee.straight_leg_raise_active", s)); }},
+    Pair{"foot_drop_and_power", true, [](const Answers& a, Side s) { return a.yes("nerve.foot_drop", s); },
+         [](const Answers& a, Side s) { return a.graded("nerve.power_ankle_dorsiflexion", s, {"4", "5"}); }},
+    Pair{"foot_still_and_power", true, [](const Answers& a, Side s) { return negate(a.yes("ankle.movement", s)); },
+         [](const Answers& a, Side s) { return a.graded("nerve.power_ankle_dorsiflexion", s, {"3", "4", "5"}); }},
+    Pair{"steps_and_gait", false, [](const Answers& a, Side) { return a.count_at_least("gait.steps_now", 4); },
+         [](const Answers& a, Side) { return a.chosen("gait.pattern", Side::midline, {"will_not_walk"}); }},
+    Pair{"fall_and_mechanism", false, [](const Answers& a, Side) { return negate(a.yes("history.fall_or_blow")); },
+         [](const Answers& a, Side) { return a.chosen("history.mechanism", Side::midline, {"fall", "direct_blow"}); }},
+    Pair{"injury_and_mechanism", false, [](const Answers& a, Side) { return fact(a.view().exam().injured_on.has_value()); },
+         [](const Answers& a, Side) { return a.chosen("history.mechanism", Side::midline, {"no_injury"}); }},
+};
+
+}  // namespace
+
+std::vector<Contradiction> finding_contradictions(const View& view) {
+  const Answers answers(view);
+  std::vector<Contradiction> found;
+  for (const Pair& pair : pairs) {
+    for (const Side side : {Side::left, Side::right}) {
+      const Side on = pair.sided ? side : Side::midline;
+      const Clue both = every({pair.first(answers, on), pair.second(answers, on)});
+      if (both.is_yes()) {
+        Contradiction one;
+        one.contradiction = {"contradiction." + std::string(pair.name) + ":" + std::string(side_word(on))};
+        one.side = on;
+        one.message = {"msg.contradiction." + std::string(pair.name)};
+        one.params = Params().raw();
+        std::vector<const model::Finding*> findings = both.because;
+        findings.insert(findings.end(), both.against.begin(), both.against.end());
+        one.findings = ids_of(findings);
+        found.push_back(std::move(one));
+      }
+      if (!pair.sided) {
+        break;
+      }
+    }
+  }
+  return found;
+}
+
+}  // namespace limbledger::interpret

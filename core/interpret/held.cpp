@@ -1,0 +1,96 @@
+#include "core/interpret/held.hpp"
+
+#include "core/interpret/alerts/circumstances.hpp"
+
+#include <algorithm>
+
+namespace limbledger::interpret {
+
+using model::Side;
+
+namespace {
+
+constexpr std::string_view opened_by_rules = "concern.knee_fracture";
+
+// A rule speaks of a break only where there was an injury: its age criterion alone opens nothing in a knee that wore out.
+[[nodiscard]] bool acute(const View& view) {
+  const Clue hurt = injured(Answers(view));
+  return hurt.is_yes() || (view.exam().complaint.text == "acute_knee" && !hurt.is_no());
+}
+
+// Positive, contradicted, or open where an answer may still make it positive.
+[[nodiscard]] bool unsettled(const RuleResult& rule) {
+  const bool contradicted = std::any_of(rule.flags.begin(), rule.flags.end(), [](const model::Word& flag) { return flag.text == "contradicted"; });
+  const bool may_turn = std::any_of(rule.settle.begin(), rule.settle.end(), [](const Settle& settle) {
+    return std::any_of(settle.answers.begin(), settle.answers.end(),
+                       [](const SettleAnswer& answer) { return answer.gives == Outcome::positive || answer.gives == Outcome::undetermined; });
+  });
+  return rule.outcome == Outcome::positive || contradicted || (rule.outcome == Outcome::undetermined && may_turn);
+}
+
+void hold(std::vector<OpenConcern>& open, const model::Concern& concern, Side side, const std::string& by) {
+  const auto found = std::find_if(open.begin(), open.end(), [&](const OpenConcern& one) { return one.concern == &concern && one.side == side; });
+  OpenConcern& held = found != open.end() ? *found : open.emplace_back(OpenConcern{&concern, side});
+  if (std::find(held.held_by.begin(), held.held_by.end(), model::Word{by}) == held.held_by.end()) {
+    held.held_by.push_back({by});
+  }
+}
+
+// Nobody stands or walks on one leg alone.
+[[nodiscard]] bool of_both_legs(const model::Item& item) {
+  const auto& positions = item.positions;
+  const bool upright = positions && std::all_of(positions->begin(), positions->end(), [](const model::Word& position) {
+                         return position.text == "standing" || position.text == "walking";
+                       });
+  return upright || item.sides == std::vector{Side::midline};
+}
+
+[[nodiscard]] bool touches(const model::Item& item, const std::optional<Side>& held, Side side) {
+  return !held || *held == side || *held == Side::midline || side == Side::midline || of_both_legs(item);
+}
+
+}  // namespace
+
+std::vector<OpenConcern> open_concerns(const View& view, const std::vector<JudgedFlag>& flags, const std::vector<JudgedRule>& rules) {
+  const bool from_rules = acute(view);
+  std::vector<OpenConcern> open = recorded_concerns(view);
+  for (const model::Concern& concern : view.edition().concerns()) {
+    for (const Side side : {Side::left, Side::right}) {
+      if (lifted(view, concern, side)) {
+        continue;
+      }
+      for (const JudgedFlag& flag : flags) {
+        const auto& opens = flag.row->opens;
+        const bool named = std::find(opens.begin(), opens.end(), concern.concern) != opens.end();
+        if (named && flag.raised.clue.is_yes() && (!flag.side || *flag.side == side)) {
+          hold(open, concern, side, flag.row->alert.text);
+        }
+      }
+      for (const JudgedRule& rule : rules) {
+        if (from_rules && concern.concern.text == opened_by_rules && rule.result.side == side && unsettled(rule.result)) {
+          hold(open, concern, side, rule.result.rule.text);
+        }
+      }
+    }
+  }
+  return open;
+}
+
+std::optional<Withholding> withheld(const model::Item& item, Side side, const std::vector<OpenConcern>& concerns, const std::vector<JudgedFlag>& flags) {
+  for (const OpenConcern& open : concerns) {
+    const bool named = item.withheld_by && std::find(item.withheld_by->begin(), item.withheld_by->end(), open.concern->concern) != item.withheld_by->end();
+    if (named && touches(item, open.side, side)) {
+      return Withholding{{open.concern->concern.text}, open.concern->until};
+    }
+  }
+  for (const JudgedFlag& flag : flags) {
+    const auto& stop = flag.row->stop;
+    const bool stopped = flag.raised.clue.is_yes() && std::find(stop.begin(), stop.end(), item.item) != stop.end();
+    if (stopped && touches(item, flag.side, side)) {
+      return Withholding{flag.row->alert, {"msg.until.alert_answered"}};
+    }
+  }
+  return std::nullopt;
+}
+
+}  // namespace limbledger::interpret

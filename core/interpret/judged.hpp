@@ -1,0 +1,24 @@
+// One exam judged in the order that safety asks for: alerts, motion, rules, evidence, then what follows from them. Shared by the
+// assessment, the alerts on a reply, what is withheld, the next step and the signature, so that they cannot differ.
+#pragma once
+
+#include "core/interpret/assess_ask.hpp"
+#include "core/interpret/held.hpp"
+#include "core/interpret/statement.hpp"
+
+#include <vector>
+
+namespace limbledger::interpret {
+
+// The part that every recorded finding asks for: no norms, no evidence.
+struct Watched {
+  std::vector<JudgedFlag> flags;
+  AlertsJudged alerts;
+  std::vector<JudgedRule> rules;
+  std::vector<OpenConcern> concerns;
+};
+[[nodiscard]] Watched watch(const View& view, const AlertsAsk& ask = {});
+
+[[nodiscard]] std::vector<JudgedRule> run_rules(const View& view);
+
+}  // namespace limbledger::interpret

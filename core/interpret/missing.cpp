@@ -1,0 +1,52 @@
+#include "core/interpret/missing.hpp"
+
+#include <algorithm>
+
+namespace limbledger::interpret {
+
+namespace {
+
+// Of the minimum set at this age; where the age is not known, what a child would need is asked for too.
+[[nodiscard]] bool needed(const View& view, const model::SequenceStep& step) {
+  if (!step.minimum_under) {
+    return step.minimum.value_or(false);
+  }
+  const auto age = view.age_on_exam();
+  return !age || age->low < step.minimum_under->steps;
+}
+
+[[nodiscard]] bool has_record(const View& view, const model::Item& item, model::Side side) {
+  if (!view.at(item.item.text, side).empty()) {
+    return true;
+  }
+  const auto& instead = item.instead;
+  return instead && std::any_of(instead->begin(), instead->end(), [&](const model::Instead& one) { return !view.at(one.item.text, side).empty(); });
+}
+
+}  // namespace
+
+std::vector<MissingItem> missing_items(const View& view) {
+  std::vector<MissingItem> missing;
+  const model::Sequence* sequence = view.edition().sequence(view.exam().complaint);
+  if (sequence == nullptr) {
+    return missing;
+  }
+  for (const model::SequenceStep& step : sequence->steps) {
+    const model::Item* item = view.edition().item(step.item);
+    if (item == nullptr || !needed(view, step)) {
+      continue;
+    }
+    const bool midline = std::find(item->sides.begin(), item->sides.end(), model::Side::midline) != item->sides.end();
+    // An item that can be said of the person as a whole needs no sides.
+    const std::vector<model::Side> sides = midline ? std::vector{model::Side::midline} : item->sides;
+    for (const model::Side side : sides) {
+      const bool on_a_side = midline && (has_record(view, *item, model::Side::left) || has_record(view, *item, model::Side::right));
+      if (!on_a_side && !has_record(view, *item, side)) {
+        missing.push_back({item->item, side});
+      }
+    }
+  }
+  return missing;
+}
+
+}  // namespace limbledger::interpret

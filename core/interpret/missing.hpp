@@ -1,0 +1,12 @@
+// Of the complaint's minimum set, what was not recorded: both sides, and below 16 years the hip. A reason why something was not done
+// is a record; an item named instead of another stands for it. Source: examination sequence page, section 3.
+#pragma once
+
+#include "core/interpret/statement.hpp"
+#include "core/interpret/view.hpp"
+
+namespace limbledger::interpret {
+
+[[nodiscard]] std::vector<MissingItem> missing_items(const View& view);
+
+}  // namespace limbledger::interpret

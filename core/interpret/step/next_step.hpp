@@ -1,0 +1,17 @@
+// At most one thing to examine next: only if one of its answers would change an alert, its urgency, or what a rule says of a film.
+// Each answer is tried on a copy of the exam. What is asked for safety first, painless before painful, never provoking while an
+// alert on that limb is open, never withheld, none once something is planned. Source: clinical safety, C21.
+#pragma once
+
+#include "core/interpret/held.hpp"
+
+#include <optional>
+#include <vector>
+
+namespace limbledger::interpret {
+
+[[nodiscard]] std::optional<Step> next_step(const View& view, const std::vector<JudgedFlag>& flags, const std::vector<JudgedRule>& rules,
+                                            const std::vector<OpenConcern>& concerns,
+                                            std::optional<std::int64_t> seconds_left = std::nullopt);
+
+}  // namespace limbledger::interpret

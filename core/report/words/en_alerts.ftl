@@ -1,0 +1,125 @@
+# Alerts, questions, referral prompts and what is done meanwhile. Language: English. Reviewed by: nobody yet.
+# Class now: verb first, one finding, one reason; three things to do at most. Local protocol and licensed practice stand above all.
+
+msg-alert-open_fx-raised = Call now: open wound at the { $side } knee with signs of a break, infection sets in within hours
+msg-alert-knee_disloc_vasc-raised = Call now: the { $side } knee was out of joint, its artery fails within hours even when the pulse returned
+msg-alert-knee_disloc_vasc-no_pulse = Call now: no pulse in the { $side } foot after knee injury, the leg is lost within hours
+msg-alert-knee_disloc_vasc-deformed = Call now: { $side } knee out of line after injury, the artery behind it fails within hours
+msg-alert-knee_disloc_vasc-loose = Call now: two ligaments of the { $side } knee give way, such a knee was out of joint until shown otherwise
+msg-alert-acs-raised = Call now: pain beyond the hurt or on stretch in the { $side } leg, the muscle dies within hours whatever the pulse
+msg-alert-ali-raised = Call now: { $side } foot cold or without flow, the leg is lost within hours
+msg-alert-ali-no_pulse = Call now: no pulse in the { $side } foot, the leg is lost within hours
+msg-alert-dislocation-raised = Same day: { $side } kneecap went out of place, a film looks for loose bone
+msg-alert-dislocation-out_now = Same day, and soon: { $side } kneecap lies out of place
+msg-alert-ces-raised = Call now: numb between the legs, or bladder or bowel changed, nerves of the back are pressed
+msg-alert-septic_adult-raised = Same day: { $side } knee hot or swollen, tender and stiff, an infected joint until joint fluid is seen; no fever says nothing against it
+msg-alert-septic_adult-replaced = Same day, to the surgeon: replaced { $side } knee with heat, swelling or fever
+msg-alert-septic_adult-ill = Call now: infected { $side } knee and the person is ill, the whole body is threatened
+msg-alert-septic_child-raised = Same day: child with an irritable { $side } leg and fever, or who does not bear weight or lets nothing move it
+msg-alert-septic_child-ill = Call now: child with an irritable { $side } leg who is ill, the whole body is threatened
+msg-alert-osteomyelitis-raised = Same day: tender bone at the { $side } knee without an injury, with signs of infection
+msg-alert-dvt-raised = Same day: { $side } leg swollen or tender with reasons for a clot, a scan settles it
+msg-alert-dvt-chest = Call now: { $side } leg swollen or tender and breathless or fast pulse, a clot reaches the lung
+msg-alert-scfe-raised = Same day: the { $side } hip has lost inward rotation at this age, the growing hip slips; no more walking
+msg-alert-scfe-unstable = Call now: the { $side } hip has lost inward rotation and the person cannot walk, the hip loses its blood
+msg-alert-ext_mech-raised = Same day: cannot lift the straight { $side } leg after injury
+msg-alert-ext_mech-gap = Same day: cannot lift the straight { $side } leg after injury, and a gap or a kneecap out of height is found
+msg-alert-bleed_joint-raised = Same day: { $side } knee filled within a day in a person whose blood does not clot well
+msg-alert-locked_knee-raised = Same day: the { $side } knee does not straighten, blocked since the injury or lately
+msg-alert-limp_child-raised = Same day: a limp in a child that no injury explains, with a sign that does not wait
+msg-alert-nai-raised = Same day: findings for the safeguarding lead, by local law and protocol
+msg-alert-tumour-raised = Same day: bone pain at night that turning does not end, or a pain that stays at this age; a film within 48 hours
+msg-alert-see_protected_note = See protected note
+
+msg-referral-tumour = Within two weeks: bone pain at night that turning does not end, or with weight lost or a known cancer; a film of the bone
+msg-referral-locked_knee = Within days, two weeks at the latest: the { $side } knee does not straighten, blocked since the injury or lately; same-day contact with a surgeon
+msg-referral-perthes = Within two weeks: child with pain or a limp for weeks and less inward rotation of the { $side } hip; film of the pelvis, two views
+msg-referral-joint_over_2_weeks = Within two weeks: { $side } knee swollen for over two weeks; tuberculosis and inflammation are looked for, and no steroid goes into the joint before
+
+msg-question-open_fx = Open wound at a knee with signs of a break: not settled. Ask or look: { $items }
+msg-question-knee_disloc_vasc = Was the knee out of joint? Not settled. Ask or look: { $items }
+msg-question-acs = Injury, cast, crush, operation or a bleed? Pressure in the leg is not settled. Ask: { $items }
+msg-question-ali = Blood flow to the foot: not settled. Look: { $items }
+msg-question-dislocation = Did the kneecap go out of place? Ask or look: { $items }
+msg-question-ces = Back pain or a related sign: ask in private: { $items }
+msg-question-septic_adult = Infected joint: not settled. Ask or look: { $items }
+msg-question-septic_child = Infected joint of a child: not settled. Ask or measure: { $items }
+msg-question-osteomyelitis = Infected bone: not settled. Ask or look: { $items }
+msg-question-dvt = Clot in the leg: not settled. Ask or look: { $items }
+msg-question-scfe = The hip behind a painful knee at this age: not examined. Look: { $items }
+msg-question-ext_mech = Does the person lift the straight leg? Look: { $items }
+msg-question-bleed_joint = Blood in the joint: ask: { $items }
+msg-question-locked_knee = Does the knee straighten as the other? Measure: { $items }
+msg-question-limp_child = A limp that nothing explains: ask or look: { $items }
+msg-question-nai = See protected note
+msg-question-tumour = Pain at night or weight lost: ask: { $items }
+msg-question-perthes = The hip of a child with a limp: look: { $items }
+msg-question-joint_over_2_weeks = A joint swollen for weeks: ask: { $items }
+
+msg-meanwhile-press_dress = press on what bleeds; moist dressing, covered; no probing
+msg-meanwhile-splint_as_is = splint above and below; vessel and nerve before and after
+msg-meanwhile-nothing_by_mouth = nothing by mouth
+msg-meanwhile-call_and_move = call ahead and move; note the time it began
+msg-meanwhile-splint_slightly_bent = splint slightly bent, never a closed cast
+msg-meanwhile-vessel_hourly = vessel and nerve each hour, both sides, in words
+msg-meanwhile-open_dressings = open every cast, bandage and dressing to the skin
+msg-meanwhile-heart_level = leg at the height of the heart, not raised, not cooled
+msg-meanwhile-level_and_warm = leg level, room warm, no heat on the skin, heel padded
+msg-meanwhile-nothing_tight = nothing tight on the leg, no raising
+msg-meanwhile-film_first = film for loose bone before it is loaded
+msg-meanwhile-vessel_again = vessel and nerve again after any move
+msg-meanwhile-note_onset = note when it began
+msg-meanwhile-rest_joint = rest the joint in comfort
+msg-meanwhile-fluid_first = joint fluid and blood culture before an antibiotic, where that costs no time
+msg-meanwhile-no_weight = no weight on it
+msg-meanwhile-position_of_comfort = hold the position of comfort
+msg-meanwhile-call_receiving_team = call the receiving team
+msg-meanwhile-splint_rest = splint, no weight on it
+msg-meanwhile-culture_first = blood culture first where it costs no time
+msg-meanwhile-measure_calves = measure both calves 10 cm below the tubercle
+msg-meanwhile-no_massage = no massage, no stockings, no pumps
+msg-meanwhile-scan_route = scan within hours, or by local protocol until then
+msg-meanwhile-no_weight_carry = no weight at all: wheelchair or carried
+msg-meanwhile-film_both_hips = film of both hips, two views
+msg-meanwhile-straight_splint = splint with the knee straight
+msg-meanwhile-film_side = film from the side; look at the other knee too
+msg-meanwhile-clotting_test = clotting test where the place has it
+msg-meanwhile-no_needle_by_program = needle or not: the examiner's own decision
+msg-meanwhile-no_forced_extension = nobody forces it straight; crutches
+msg-meanwhile-film_loose_body = film for a loose body
+msg-meanwhile-temperature_and_whole_child = temperature, and the whole child from spine to foot
+msg-meanwhile-film_by_age = film of the hips by age
+msg-meanwhile-treat_first = the injury and the pain first
+msg-meanwhile-words_verbatim = words as they were said, by whom; no leading questions
+msg-meanwhile-safeguarding_lead = safeguarding lead by local protocol
+msg-meanwhile-protect_from_break = crutches, no impact
+msg-meanwhile-no_needle = no needle, no cut, no manipulation
+msg-meanwhile-rest_from_running = rest from running and jumping
+msg-meanwhile-no_steroid_into_joint = no steroid into the joint
+
+msg-until-alert_answered = until the alert is answered
+
+msg-step-would_help_most = Would help most: { $item }, { $minutes }, because an answer changes: { $changes }
+msg-step-none_would_change = Further tests would not change what to do
+msg-step-plan_is_set = The plan is set
+
+msg-contradiction-effusion = No wave on stroking, but fluid found by another test: look again?
+msg-contradiction-effusion_large = Much fluid on stroking, but the kneecap does not tap: look again?
+msg-contradiction-pulse_and_pressure = No pulse felt behind the ankle, but a pressure recorded there: feel again?
+msg-contradiction-pulse_and_no_signal = A pulse felt behind the ankle, but no signal with the cuff: feel again?
+msg-contradiction-gap_and_lift = A gap in the extensor, but the straight leg is lifted: look again?
+msg-contradiction-foot_drop_and_power = A dropped foot, but power against resistance: look again?
+msg-contradiction-foot_still_and_power = Foot and toes do not move, but power is graded: look again?
+msg-contradiction-steps_and_gait = Four steps counted, but will not walk: which holds?
+msg-contradiction-fall_and_mechanism = No fall or blow, but the mechanism is one: which holds?
+msg-contradiction-injury_and_mechanism = A day of injury, but the mechanism is none: which holds?
+
+msg-incomplete-person = person
+msg-incomplete-consent = consent
+msg-incomplete-findings = findings
+msg-incomplete-impression = impression
+msg-incomplete-conflicts = values in conflict
+msg-incomplete-damaged_entries = damaged entries
+msg-incomplete-minimum_set = minimum set
+msg-incomplete-alerts = alerts without an action
+

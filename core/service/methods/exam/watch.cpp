@@ -1,0 +1,141 @@
+#include "core/service/methods/exam/watch.hpp"
+
+#include "core/interpret/view.hpp"
+#include "core/ledger/log/log.hpp"
+#include "core/service/methods/say/assess.hpp"
+
+#include <algorithm>
+
+namespace limbledger::service {
+
+namespace {
+
+constexpr std::size_t corrections_max = 20;  // the newest; an exam with more is read with its history
+
+[[nodiscard]] bool corrects_something(const model::Operation& operation) {
+  const std::string& op = operation.op.text;
+  return (op == "finding" || op == "settle" || op == "withdraw" || op == "exam") && !operation.replaces.empty();
+}
+
+void mark_damaged(model::Exam& exam) {
+  for (model::Finding& finding : *exam.findings) {
+    if (!finding.marks) {
+      finding.marks.emplace();
+    }
+    finding.marks->push_back({std::string(interpret::mark_record_damaged)});
+  }
+}
+
+[[nodiscard]] bool may_be_withheld(const reference::Edition& edition, const model::Observation& observation) {
+  const model::Item* item = edition.item(observation.item);
+  const auto rows = edition.alerts();
+  return (item != nullptr && item->withheld_by) || std::any_of(rows.begin(), rows.end(), [&](const reference::AlertRow& row) {
+           return std::find(row.stop.begin(), row.stop.end(), observation.item) != row.stop.end();
+         });
+}
+
+[[nodiscard]] model::Finding as_finding(const model::Observation& observation) {
+  model::Finding finding;
+  finding.item = observation.item;
+  finding.side = observation.side;
+  finding.value = observation.value;
+  finding.instrument = observation.instrument;
+  finding.position = observation.position;
+  finding.end_feel = observation.end_feel;
+  finding.pain = observation.pain;
+  finding.quality = observation.quality;
+  finding.origin = observation.origin;
+  return finding;
+}
+
+// As if it stood in its place.
+void put(model::Exam& exam, const model::Observation& observation) {
+  if (!exam.findings) {
+    exam.findings.emplace();
+  }
+  auto& findings = *exam.findings;
+  findings.erase(std::remove_if(findings.begin(), findings.end(),
+                                [&](const model::Finding& held) { return held.item == observation.item && held.side == observation.side; }),
+                 findings.end());
+  findings.push_back(as_finding(observation));
+}
+
+}  // namespace
+
+ToJudge exam_to_judge(Context& context, const ledger::ExamRecord& record) {
+  ToJudge out;
+  out.exam = record.fold.exam;
+  const bool waits = out.exam.marks && std::any_of(out.exam.marks->begin(), out.exam.marks->end(),
+                                                   [](const model::EntryMark& one) { return one.mark.text == "waits"; });
+  if ((record.unopened != 0 || waits) && out.exam.findings) {
+    mark_damaged(out.exam);
+  }
+  if (out.exam.person) {
+    if (const auto person = context.desk->records().person(*out.exam.person)) {
+      out.person = (*person)->fold.person;
+    }
+  }
+  // Only an exam without a time of its own is judged by today.
+  out.as_of = day_of(out.exam, model::date_of({context.desk->world().now().wall_ms}, 0));
+  for (auto operation = record.operations.rbegin(); operation != record.operations.rend(); ++operation) {
+    if (!corrects_something(operation->operation()) || out.before_corrections.size() == corrections_max) {
+      continue;
+    }
+    if (auto before = exam_as_seen(context, *out.exam.exam, record, operation->operation().after)) {
+      out.before_corrections.push_back(std::move(before->exam));
+    }
+  }
+  return out;
+}
+
+interpret::Watched watch(Context& context, const ToJudge& judged, bool protected_too) {
+  const interpret::View view(judged.exam, judged.person, *context.edition, judged.as_of);
+  return interpret::watch(view, {protected_too, judged.before_corrections});
+}
+
+Result<std::vector<interpret::Alert>> alerts_of(Context& context, const model::ExamId& exam) {
+  if (context.caller.scope == Scope::kiosk) {
+    return std::vector<interpret::Alert>{};
+  }
+  const auto record = context.desk->records().exam(exam);
+  if (!record) {
+    return record.error();
+  }
+  return watch(context, exam_to_judge(context, **record), false).alerts.alerts;
+}
+
+std::vector<wire::Fault> withheld_faults(Context& context, const ledger::ExamRecord& record, const std::vector<AtPath>& observations) {
+  std::vector<wire::Fault> faults;
+  const bool any = std::any_of(observations.begin(), observations.end(), [&](const AtPath& one) {
+    return may_be_withheld(*context.edition, *one.observation) && !one.observation->despite;
+  });
+  if (!any || context.caller.scope == Scope::kiosk) {
+    return faults;
+  }
+  ToJudge before = exam_to_judge(context, record);
+  before.before_corrections.clear();
+  ToJudge after = before;
+  for (const AtPath& one : observations) {
+    put(after.exam, *one.observation);
+    if (!may_be_withheld(*context.edition, *one.observation)) {
+      put(before.exam, *one.observation);
+    }
+  }
+  const interpret::Watched without = watch(context, before, true);
+  const interpret::Watched with = watch(context, after, true);
+  for (const AtPath& one : observations) {
+    const model::Observation& observation = *one.observation;
+    const model::Item* item = context.edition->item(observation.item);
+    const bool done = !std::holds_alternative<model::NotDone>(observation.value) && observation.origin != model::Origin::self_reported;
+    if (item == nullptr || !done || observation.despite) {
+      continue;
+    }
+    const auto by = interpret::withheld(*item, observation.side, without.concerns, without.flags);
+    if (by && interpret::withheld(*item, observation.side, with.concerns, with.flags)) {
+      faults.emplace_back("item.withheld", one.path, "despite {how, because}, where it was done all the same", by->by.text);
+    }
+  }
+  return faults;
+}
+
+}  // namespace limbledger::service

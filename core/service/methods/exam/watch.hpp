@@ -1,0 +1,34 @@
+// Alerts, rules and concerns of a recorded exam, for everything that must not differ about them: the reply to a finding, what is
+// asked back as withheld, the next step, handling an alert, and the signature.
+#pragma once
+
+#include "core/interpret/judged.hpp"
+#include "core/service/methods/exam/common.hpp"
+
+#include <optional>
+#include <vector>
+
+namespace limbledger::service {
+
+// An exam as it is judged: what a missing entry may have corrected settles nothing.
+struct ToJudge {
+  model::Exam exam;
+  std::optional<model::Person> person;
+  model::PartialDate as_of;
+  std::vector<model::Exam> before_corrections;  // the exam as each correcting entry had been shown it
+};
+[[nodiscard]] ToJudge exam_to_judge(Context& context, const ledger::ExamRecord& record);
+[[nodiscard]] interpret::Watched watch(Context& context, const ToJudge& judged, bool protected_too);
+
+// The alerts that ride on a reply; none for a kiosk.
+[[nodiscard]] Result<std::vector<interpret::Alert>> alerts_of(Context& context, const model::ExamId& exam);
+
+// Which of these observations are steps that are withheld now and were not answered for, each as a question at its path. A
+// step is asked about where it is withheld by what stands and by what will stand: no test withholds itself by what it found.
+struct AtPath {
+  const model::Observation* observation = nullptr;
+  std::string path;
+};
+[[nodiscard]] std::vector<wire::Fault> withheld_faults(Context& context, const ledger::ExamRecord& record, const std::vector<AtPath>& observations);
+
+}  // namespace limbledger::service

@@ -1,0 +1,155 @@
+// Children, clot, cauda equina, tumour, protection: by the red flags page (sections 10 to 17), clinical safety C3 and C16, and the
+// hard cases named.
+#include "tests/unit/interpret/alerts/bench.hpp"
+
+using namespace limbledger;
+using namespace limbledger::interpret_test;
+
+TEST_CASE("HC-049: thirteen with a painful knee: the hip is asked for; reduced inward rotation is the same day, and now when not walking") {
+  Bench bench = sore_knee(2013);
+  CHECK(asks(bench, "scfe", "hip.internal_rotation_passive_seated"));
+  inward(bench, Side::left, 5);
+  inward(bench, Side::right, 40);
+  CHECK(raised(bench, "scfe"));
+  CHECK(!is_now(bench, "scfe"));
+  CHECK(std::any_of(alert(bench, "scfe")->stop.begin(), alert(bench, "scfe")->stop.end(),
+                    [](const auto& item) { return item.text == "hip.internal_rotation_passive_seated"; }));
+  bench.count("gait.steps_now", 0);
+  CHECK(is_now(bench, "scfe"));
+  Bench both_same = sore_knee(2013);
+  inward(both_same, Side::left, 40);
+  inward(both_same, Side::right, 42);
+  CHECK(flag(both_same, "scfe") == "asked_no");
+}
+
+TEST_CASE("scfe is not for a man of sixty; his stiff hip raises none") {
+  Bench bench = sore_knee();
+  inward(bench, Side::left, 5);
+  inward(bench, Side::right, 40);
+  CHECK(!alert(bench, "scfe"));
+  CHECK(flag(bench, "scfe") == "no flag");
+}
+
+TEST_CASE("perthes: a child of seven with weeks of pain, less rotation, cool and walking is a referral") {
+  Bench bench = sore_knee(2019);
+  bench.count("history.weeks_since_onset", 4);
+  inward(bench, Side::left, 15);
+  inward(bench, Side::right, 45);
+  temperature(bench, 368);
+  bench.no("history.fever", Side::midline);
+  bench.count("gait.steps_now", 4);
+  CHECK(referred(bench, "perthes"));
+}
+
+TEST_CASE("limp_child: a limp with night pain is raised, unless an injury explains it") {
+  Bench bench = sore_knee(2018);
+  bench.yes("gait.limp", Side::midline);
+  CHECK(!raised(bench, "limp_child"));
+  bench.yes("history.night_pain", Side::midline);
+  CHECK(raised(bench, "limp_child"));
+  bench.exam.injured_on = day(2026, 11, 23);
+  CHECK(!raised(bench, "limp_child"));
+}
+
+TEST_CASE("C3: a clot needs a swollen or unexplained tender calf or suspicion; an open score is a question, and a likely one is raised") {
+  Bench strain = injured_knee();
+  strain.yes("leg.calf_tender_vein", Side::left);
+  strain.no("leg.calf_swelling", Side::left);
+  strain.no("history.examiner_suspects_clot", Side::midline);
+  CHECK(!raised(strain, "dvt"));
+  CHECK(!question(strain, "dvt"));  // a recorded injury explains it
+  Bench bench = sore_knee();
+  bench.yes("leg.calf_swelling", Side::left);
+  CHECK(!raised(bench, "dvt"));
+  CHECK(asks(bench, "dvt", "history.immobile_or_surgery_recent"));
+  bench.yes("history.examiner_suspects_clot", Side::midline);
+  CHECK(raised(bench, "dvt"));
+  bench.yes("history.breathless", Side::midline);
+  CHECK(is_now(bench, "dvt"));
+}
+
+TEST_CASE("HC-051: calf fuller and tender after plaster: the clot is asked after whatever the complaint, and pregnancy needs no score") {
+  Bench bench = sore_knee();
+  bench.yes("leg.calf_swelling", Side::left);
+  bench.yes("leg.calf_tender_vein", Side::left);
+  bench.yes("history.immobile_or_surgery_recent", Side::midline);
+  REQUIRE(question(bench, "dvt"));
+  CHECK(asks(bench, "dvt", "history.examiner_suspects_clot"));
+  bench.yes("body.pregnancy", Side::midline);
+  CHECK(raised(bench, "dvt"));
+}
+
+TEST_CASE("C3: both legs sore is no cauda equina; numb between the legs is raised now; a changed bladder counts with back pain") {
+  Bench bench = sore_knee();
+  bench.yes("nerve.sensation_foot_reduced", Side::left);
+  bench.yes("nerve.sensation_foot_reduced", Side::right);
+  bench.no("history.back_pain", Side::midline);
+  CHECK(!raised(bench, "ces"));
+  CHECK(!question(bench, "ces"));
+  bench.find("history.back_pain").value = model::Answer{model::AnswerWord::yes};
+  CHECK(is_now(bench, "ces"));
+  Bench bladder = sore_knee();
+  bladder.yes("history.bladder_bowel_change", Side::midline);
+  CHECK(!raised(bladder, "ces"));
+  CHECK(asks(bladder, "ces", "history.back_pain"));
+  bladder.yes("history.back_pain", Side::midline);
+  CHECK(is_now(bladder, "ces"));
+  Bench saddle = sore_knee();
+  saddle.yes("history.saddle_numbness", Side::midline);
+  CHECK(is_now(saddle, "ces"));
+}
+
+TEST_CASE("C3: night pain that turning ends is not raised; night pain alone is a question; in the young it is the same day") {
+  Bench bench = sore_knee();
+  bench.yes("history.night_pain", Side::midline);
+  CHECK(asks(bench, "tumour", "history.night_pain_relieved_by_turning"));
+  bench.yes("history.night_pain_relieved_by_turning", Side::midline);
+  bench.no("history.night_pain_getting_worse", Side::midline);
+  bench.no("history.weight_loss", Side::midline);
+  CHECK(!referred(bench, "tumour"));
+  bench.find("history.night_pain_relieved_by_turning").value = model::Answer{model::AnswerWord::no};
+  CHECK(referred(bench, "tumour"));
+  CHECK(!alert(bench, "tumour"));
+  bench.born(2011, 1, 1);
+  CHECK(raised(bench, "tumour"));
+}
+
+TEST_CASE("HC-052: at fifteen a firm swelling for six weeks is filmed; the injury story and no night pain do not cancel it") {
+  Bench bench = sore_knee(2011);
+  bench.find("history.mechanism").value = model::Choice{{"direct_blow"}};
+  choice(bench, "knee.look_swelling_spread", Side::left, "local");
+  bench.no("history.night_pain", Side::midline);
+  bench.count("history.weeks_since_onset", 5);
+  CHECK(!raised(bench, "tumour"));
+  bench.find("history.weeks_since_onset").value = model::CountValue{{6}};
+  CHECK(raised(bench, "tumour"));
+}
+
+TEST_CASE("HC-058: a baby with tender bone points to protection: masked unless asked for, and in no flag, question or print") {
+  Bench bench = injured_knee();
+  bench.born(2026, 4, 20);
+  bench.yes("knee.bone_tender_elsewhere", Side::left);
+  CHECK(!alert(bench, "nai"));
+  REQUIRE(alert(bench, "protected"));
+  const auto masked = *alert(bench, "protected");
+  CHECK(masked.message.text == "msg.alert.see_protected_note");
+  CHECK(masked.because.empty());
+  CHECK(masked.sources.empty());
+  CHECK(masked.stop.empty());
+  CHECK(flag(bench, "nai") == "no flag");
+  CHECK(!question(bench, "nai"));
+  interpret::AssessAsk ask = bench.ask();
+  ask.protected_ = true;
+  const auto opened = interpret::assess(bench.exam, bench.person, {}, *bench.edition, ask);
+  CHECK(std::any_of(opened.alerts.begin(), opened.alerts.end(), [](const auto& one) {
+    return one.alert.text == "alert.nai" && one.audience == interpret::Audience::protected_ && !one.because.empty();
+  }));
+}
+
+TEST_CASE("HC-057: words in a note raise nothing and settle nothing") {
+  Bench bench = sore_knee();
+  const std::string before = flag(bench, "tumour");
+  bench.add("history.own_words", Side::midline, model::Words{{"lost 9 kg since Easter, sweats at night"}});
+  CHECK(flag(bench, "tumour") == before);
+  CHECK(bench.assess().alerts.empty());
+}

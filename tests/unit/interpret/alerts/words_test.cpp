@@ -1,0 +1,47 @@
+// Every danger has its row, its messages and its hazard; a line of class now starts with what to do and leaves nothing in doubt.
+#include "tests/unit/interpret/alerts/bench.hpp"
+
+#include "core/report/words/words.hpp"
+
+#include <array>
+
+using namespace limbledger;
+using namespace limbledger::interpret_test;
+
+namespace {
+
+const report::Words& english() {
+  const report::Words* words = report::built_in_words();
+  REQUIRE(words != nullptr);
+  return *words;
+}
+
+}  // namespace
+
+TEST_CASE("every danger has a row of facts, a question, and a message for what it raises or refers") {
+  for (const interpret::RedFlag& flag : interpret::all_red_flags()) {
+    CAPTURE(flag.alert);
+    const reference::AlertRow* row = reference::built_in_edition()->alert({std::string(flag.alert)});
+    REQUIRE(row != nullptr);
+    const std::string name(flag.alert.substr(6));
+    CHECK(english().has("msg.question." + name));
+    const bool prompt = row->urgency == reference::AlertClass::two_weeks;
+    CHECK(english().has((prompt ? "msg.referral." + name : "msg.alert." + name + ".raised")));
+    for (const auto& message : row->meanwhile) {
+      CHECK_MESSAGE(english().has(message.text), message.text);
+    }
+  }
+  CHECK(interpret::all_red_flags().size() == reference::built_in_edition()->alerts().size());
+}
+
+TEST_CASE("A: a line of class now starts with what to do, and says neither possible, may nor consider") {
+  for (const char* name : {"open_fx.raised", "knee_disloc_vasc.raised", "knee_disloc_vasc.no_pulse", "knee_disloc_vasc.deformed", "knee_disloc_vasc.loose",
+                           "acs.raised", "ali.raised", "ali.no_pulse", "ces.raised", "septic_adult.ill", "septic_child.ill", "dvt.chest", "scfe.unstable"}) {
+    const std::string text = english().say(std::string("msg.alert.") + name, {{"side", "LEFT", false, true}});
+    CAPTURE(text);
+    CHECK(text.starts_with("Call now: "));
+    for (const char* doubt : {"possible", "possibly", " may ", "consider", "perhaps"}) {
+      CHECK(text.find(doubt) == std::string::npos);
+    }
+  }
+}

@@ -1,0 +1,185 @@
+// Alerts on the wire: on the reply to a finding, to whom they are told, handled, taken back by a correction; what is withheld and
+// asked back once; the signature and the next step. Sources: contract, sections 7 and 9; clinical safety, C2, C9, C12, C16, C21.
+#include "tests/unit/service/desk_fixture.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace limbledger;
+using namespace limbledger::service;
+using namespace limbledger::service::test;
+
+namespace {
+
+class Knee : public DeskFixture {
+ public:
+  Knee() {
+    const std::string opened = ok("exam.open", R"({"complaint":"acute_knee","setting":"outreach","side":"left","injured_on":"2026-11-23","request":")" +
+                                                   request_id(1) + "\"}");
+    exam = at(opened, "/exam/exam");
+    seen = at(opened, "/revision/0");
+  }
+
+  [[nodiscard]] std::string params(const std::string& members) {
+    return R"({"exam":")" + exam + R"(","seen":[")" + seen + R"("],"request":")" + request_id(++requests) + "\"," + members + "}";
+  }
+  [[nodiscard]] Result<std::string> try_record(const std::string& finding) {
+    auto result = call("finding.record", params(R"("findings":[)" + finding + "]"));
+    if (result) {
+      seen = at(*result, "/revision/0");
+    }
+    return result;
+  }
+  std::string record(const std::string& finding) {
+    auto result = try_record(finding);
+    INFO(finding);
+    REQUIRE(codes_of(result) == "answered");
+    return std::move(*result);
+  }
+  std::string write(const std::string& method, const std::string& members) {
+    const std::string reply = ok(method, params(members));
+    seen = at(reply, "/revision/0");
+    return reply;
+  }
+  [[nodiscard]] std::string assess(const std::string& more = "") const { return ok("exam.assess", R"({"exam":")" + exam + "\"" + more + "}"); }
+
+  std::string exam;
+  std::string seen;
+  unsigned requests = 10;
+};
+
+std::string answer(const std::string& item, const std::string& side, const std::string& word, const std::string& more = "") {
+  return R"({"item":")" + item + R"(","side":")" + side + R"(","value":{"kind":"answer","answer":")" + word + R"("},"replaces":[])" + more + "}";
+}
+std::string grade(const std::string& item, const std::string& more = "") {
+  return R"({"item":")" + item + R"(","side":"left","value":{"kind":"grade","scale":"laxity/difference","grade":"0"},"replaces":[])" + more + "}";
+}
+
+}  // namespace
+
+TEST_CASE_FIXTURE(Knee, "an alert rides on the reply that raises it, and on every later one; a repeat gives today's") {
+  CHECK(at(record(answer("knee.look_open_wound", "left", "no")), "/alerts/0") == "");
+  const std::string raised = record(answer("history.knee_dislocated", "left", "yes"));
+  CHECK(at(raised, "/alerts/0/alert") == "alert.knee_disloc_vasc");
+  CHECK(at(raised, "/alerts/0/state") == "raised");
+  CHECK(at(raised, "/alerts/0/urgency") == "now");
+  CHECK(at(raised, "/alerts/0/interrupts") == "true");
+  CHECK(at(raised, "/tell_staff") == "");
+  CHECK(at(assess(), "/alerts/0/alert") == "alert.knee_disloc_vasc");
+}
+
+TEST_CASE_FIXTURE(Knee, "an alert is handled by an action or a reason, never by neither; handled is kept, and a repeat says the same") {
+  record(answer("history.knee_dislocated", "left", "yes"));
+  CHECK(codes_of(call("alert.handle", params(R"("alert":"alert.knee_disloc_vasc","side":"left")"))) == "value.all_or_one");
+  CHECK(codes_of(call("alert.handle", params(R"("alert":"alert.scfe","side":"left","action":"called")"))) == "alert.unknown");
+  const std::string sent = params(R"("alert":"alert.knee_disloc_vasc","side":"left","action":"called the district, splinted")");
+  const std::string first = ok("alert.handle", sent);
+  CHECK(at(first, "/alert/state") == "handled");
+  CHECK(at(first, "/alert/handled/action") == "called the district, splinted");
+  CHECK(at(first, "/alert/handled/urgent") == "true");
+  const std::string again = ok("alert.handle", sent);
+  CHECK(at(again, "/repeat") == "true");
+  CHECK(at(again, "/revision/0") == at(first, "/revision/0"));
+  CHECK(at(assess(), "/alerts/0/state") == "handled");
+  CHECK(at(ok("exam.read", R"({"exam":")" + exam + "\"}"), "/exam/alerts_handled/0/alert") == "alert.knee_disloc_vasc");
+}
+
+TEST_CASE_FIXTURE(Knee, "what was handled as the same day and becomes urgent is raised again") {
+  record(R"({"item":"history.swelling_onset","side":"left","value":{"kind":"choice","choice":"within_2h"},"replaces":[]})");
+  record(answer("history.blood_thinners", "midline", "yes"));
+  write("alert.handle", R"("alert":"alert.bleed_joint","side":"left","action":"clotting test sent")");
+  CHECK(at(assess(R"(,"only":["alert.bleed_joint"])"), "/alerts/0/state") == "handled");
+  record(answer("leg.calf_swelling", "left", "yes"));
+  record(answer("history.examiner_suspects_clot", "midline", "yes"));
+  write("alert.handle", R"("alert":"alert.dvt","side":"left","action":"scan asked for")");
+  CHECK(at(assess(R"(,"only":["alert.dvt"])"), "/alerts/0/state") == "handled");
+  record(answer("history.breathless", "midline", "yes"));
+  CHECK(at(assess(R"(,"only":["alert.dvt"])"), "/alerts/0/state") == "raised");
+  CHECK(at(assess(R"(,"only":["alert.dvt"])"), "/alerts/0/urgency") == "now");
+}
+
+TEST_CASE_FIXTURE(Knee, "C2: a correction that removes an alert leaves it raised, withdrawn by correction; so does taking the finding back") {
+  const std::string said = record(answer("history.knee_dislocated", "left", "yes"));
+  const std::string entry = at(said, "/recorded/0/entry");
+  const std::string corrected = record(R"({"item":"history.knee_dislocated","side":"left","value":{"kind":"answer","answer":"no"},"replaces":[")" + entry + "\"]}");
+  CHECK(at(corrected, "/alerts/0/alert") == "alert.knee_disloc_vasc");
+  CHECK(at(corrected, "/alerts/0/state") == "withdrawn_by_correction");
+  CHECK(at(corrected, "/alerts/0/interrupts") == "false");
+  const std::string wound = record(answer("history.patella_dislocated", "left", "yes"));
+  CHECK(at(wound, "/alerts/0/alert") == "alert.dislocation");
+  const std::string taken = write("finding.withdraw", R"("finding":")" + at(wound, "/recorded/0/finding") + R"(","reason":"the other leg")");
+  CHECK(at(taken, "/alerts/0/state") == "withdrawn_by_correction");
+  CHECK(at(taken, "/alerts/1/state") == "withdrawn_by_correction");
+}
+
+TEST_CASE_FIXTURE(Knee, "C16: a kiosk is told no alert; a dangerous answer says to tell the staff, settles nothing and is asked again") {
+  caller.scope = Scope::kiosk;
+  caller.exam = model::ExamId{};
+  REQUIRE(model::ExamId::from_text(exam, *caller.exam).empty());
+  const std::string ordinary = record(answer("history.pop", "left", "yes"));
+  CHECK(at(ordinary, "/tell_staff") == "");
+  const std::string dangerous = record(answer("history.saddle_numbness", "midline", "yes"));
+  CHECK(at(dangerous, "/tell_staff") == "true");
+  CHECK(at(dangerous, "/alerts/0") == "");
+  CHECK(codes_of(call("exam.assess", R"({"exam":")" + exam + "\"}")) == "token.scope");
+  CHECK(codes_of(call("step.suggest", R"({"exam":")" + exam + "\"}")) == "token.scope");
+  caller = {};
+  CHECK(at(assess(), "/alerts/0") == "");
+  CHECK(at(assess(), "/questions/0/question") == "alert.ces");
+}
+
+TEST_CASE_FIXTURE(Knee, "C9: a withheld step is asked back once with its concern, is written with despite, and a reason why not is never asked about") {
+  const auto asked = try_record(grade("knee.lachman"));
+  CHECK(codes_of(asked) == "item.withheld");
+  CHECK(path_of(asked) == "/findings/0");
+  CHECK(asked.error().faults.front().got == "concern.knee_fracture");
+  const std::string checked = ok("finding.check", R"({"exam":")" + exam + R"(","findings":[)" + grade("knee.lachman") + "]}");
+  CHECK(at(checked, "/confirm/0/code") == "item.withheld");
+  CHECK(at(record(grade("knee.lachman", R"(,"despite":{"how":"done_before","because":"done in the field"})")), "/recorded/0/entry") != "");
+  record(R"({"item":"knee.mcmurray","side":"left","value":{"kind":"not_done","reason":"withheld"},"replaces":[]})");
+}
+
+TEST_CASE_FIXTURE(Knee, "a test does not withhold itself by what it found, and the examiner's no lifts a concern") {
+  record(answer("general.concern_knee_fracture", "left", "no"));
+  record(R"({"item":"knee.valgus_0","side":"left","value":{"kind":"grade","scale":"laxity/difference","grade":"2"},"replaces":[]},)"
+         R"({"item":"knee.varus_0","side":"left","value":{"kind":"grade","scale":"laxity/difference","grade":"2"},"replaces":[]})");
+  CHECK(codes_of(try_record(grade("knee.lachman"))) == "item.withheld");
+  CHECK(at(assess(), "/alerts/0/alert") == "alert.knee_disloc_vasc");
+}
+
+TEST_CASE_FIXTURE(Knee, "signing lists the minimum set and alerts without an action, and is never refused for them") {
+  record(answer("history.knee_dislocated", "left", "yes"));
+  const std::string reply = ok("exam.sign", params(R"("read_aloud":"Nobody, left knee")"));
+  bool minimum = false;
+  bool alerts = false;
+  for (int i = 0; i < 8; ++i) {
+    const std::string word = at(reply, "/incomplete/" + std::to_string(i));
+    minimum = minimum || word == "minimum_set";
+    alerts = alerts || word == "alerts";
+  }
+  CHECK(minimum);
+  CHECK(alerts);
+  CHECK(at(reply, "/signed/by") != "");
+}
+
+TEST_CASE_FIXTURE(Knee, "C21: step.suggest gives one step that is not withheld, names what is withheld, and none once something is planned") {
+  const std::string before = ok("step.suggest", R"({"exam":")" + exam + "\"}");
+  CHECK(at(before, "/steps/0/step") != "");
+  CHECK(at(before, "/steps/1") == "");
+  CHECK(at(before, "/withheld/0/by") == "concern.knee_fracture");
+  write("plan.record", R"("plan_items":[{"kind":"film","text":"film of the knee"}])");
+  const std::string after = ok("step.suggest", R"({"exam":")" + exam + "\"}");
+  CHECK(at(after, "/steps/0") == "");
+  CHECK(at(after, "/message") == "msg.step.plan_is_set");
+}
+
+TEST_CASE_FIXTURE(Knee, "C16: a protected note is masked, opened by a deliberate act, and a viewer is not told of it") {
+  const std::string person =
+      ok("person.register", R"({"names":[{"text":"Invented Baby"}],"birth":{"date":"2026-04-20"},"sex":"unknown","request":")" + request_id(900) + "\"}");
+  ok("exam.move", params(R"("person":")" + at(person, "/person/person") + R"(","reason":"now known")"));
+  seen = at(ok("exam.read", R"({"exam":")" + exam + "\"}"), "/revision/0");
+  record(answer("knee.bone_tender_elsewhere", "left", "yes"));
+  CHECK(at(assess(R"(,"only":["alert.protected"])"), "/alerts/0/message") == "msg.alert.see_protected_note");
+  CHECK(at(assess(R"(,"only":["alert.nai"],"protected":true)"), "/alerts/0/audience") == "protected");
+  caller.scope = Scope::viewer;
+  CHECK(assess(R"(,"protected":true)").find("protected") == std::string::npos);
+}
