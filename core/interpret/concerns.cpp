@@ -39,9 +39,6 @@ namespace {
 }  // namespace
 
 bool lifted(const View& view, const model::Concern& concern, model::Side side) {
-  if (view.says_yes(concern.answered_by.text, side)) {
-    return false;
-  }
   const auto on = [&](model::Side one) { return answered_no(view, concern, one) || film_shows(view, concern.film_lifts, one); };
   return on(side) || on(model::Side::midline);
 }

@@ -11,7 +11,7 @@ namespace limbledger::interpret {
 struct OpenConcern {
   const model::Concern* concern = nullptr;
   model::Side side{};  // midline: both sides
-  std::vector<model::Word> held_by{};  // alerts and rules; empty: the examiner or a film
+  std::vector<model::Word> held_by{};  // recorded (examiner or film), alert.*, rule.*
 };
 
 // The examiner's own no, or a film that shows nothing where that settles it.

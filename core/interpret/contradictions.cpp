@@ -29,8 +29,6 @@ struct Pair {
 }
 
 constexpr std::array pairs{
-    Pair{"effusion", true, [](const Answers& a, Side s) { return a.graded("knee.effusion_stroke", s, {"0"}); },
-         [](const Answers& a, Side s) { return either({a.positive("knee.effusion_ballottement", s), a.positive("knee.effusion_fluctuation", s)}); }},
     Pair{"effusion_large", true, [](const Answers& a, Side s) { return a.graded("knee.effusion_stroke", s, {"3+"}); },
          [](const Answers& a, Side s) { return negate(a.positive("knee.effusion_ballottement", s)); }},
     Pair{"pulse_and_pressure", true, [](const Answers& a, Side s) { return a.graded("vessel.pulse_posterior_tibial", s, {"0"}); }, &pressure_heard},

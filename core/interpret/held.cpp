@@ -54,6 +54,9 @@ void hold(std::vector<OpenConcern>& open, const model::Concern& concern, Side si
 std::vector<OpenConcern> open_concerns(const View& view, const std::vector<JudgedFlag>& flags, const std::vector<JudgedRule>& rules) {
   const bool from_rules = acute(view);
   std::vector<OpenConcern> open = recorded_concerns(view);
+  for (OpenConcern& one : open) {
+    one.held_by.push_back({"recorded"});
+  }
   for (const model::Concern& concern : view.edition().concerns()) {
     for (const Side side : {Side::left, Side::right}) {
       if (lifted(view, concern, side)) {

@@ -27,6 +27,11 @@ constexpr std::array both_sides{Side::left, Side::right};
   return std::any_of(all.begin(), all.end(), [&](const model::Finding* finding) { return finding->side == side; });
 }
 
+// Something found on this side, not only what was said of the person as a whole.
+[[nodiscard]] bool points_here(const Clue& clue, Side side) {
+  return std::any_of(clue.because.begin(), clue.because.end(), [&](const model::Finding* finding) { return finding->side == side; });
+}
+
 [[nodiscard]] bool is_protected(const JudgedFlag& judged) { return judged.row->protected_.value_or(false); }
 [[nodiscard]] bool is_prompt(const JudgedFlag& judged) { return judged.raised.urgency == AlertClass::two_weeks; }
 [[nodiscard]] bool is_raised(const JudgedFlag& judged) { return judged.raised.clue.is_yes(); }
@@ -174,7 +179,7 @@ std::vector<JudgedFlag> judge_flags(const View& view) {
         break;
       }
       Raised raised = flag.judge(answers, side);
-      if (of_interest(view, side) || raised.clue.is_yes() || (raised.clue.value == Tri::undetermined && raised.clue.warm())) {
+      if (of_interest(view, side) || (!raised.clue.is_no() && points_here(raised.clue, side))) {
         judged.push_back({&flag, row, side, std::move(raised)});
       }
     }

@@ -33,8 +33,8 @@ struct JudgedFlag {
   Raised raised;
 };
 
-// Those that apply to this person, for the side of the complaint (both where none is named) and for any side where one is raised
-// or something points to it.
+// Those that apply to this person, for the side of the complaint (both where none is named) and for a side where something
+// found there raises one or points to it.
 [[nodiscard]] std::vector<JudgedFlag> judge_flags(const View& view);
 // Those that wait for an answer, in the order they are asked: what something points to first, then class, then time to harm.
 [[nodiscard]] std::vector<const JudgedFlag*> asked_flags(const View& view, const std::vector<JudgedFlag>& flags);

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/interpret/alerts/clue.hpp"
+#include "core/interpret/motion/reading.hpp"
 #include "core/interpret/rules/input.hpp"
 
 #include <initializer_list>
@@ -12,8 +13,9 @@ namespace limbledger::interpret {
 
 class Answers {
  public:
-  explicit Answers(const View& view) : view_(view) {}
+  explicit Answers(const View& view) : view_(view), motions_(read_motions(view)) {}
   [[nodiscard]] const View& view() const { return view_; }
+  [[nodiscard]] const std::vector<Reading>& motions() const { return motions_; }
 
   [[nodiscard]] Clue yes(std::string_view item, model::Side side = model::Side::midline) const;
   [[nodiscard]] Clue positive(std::string_view item, model::Side side) const;
@@ -33,6 +35,7 @@ class Answers {
  private:
   [[nodiscard]] std::vector<const model::Finding*> recorded(std::string_view item, model::Side side) const;
   const View& view_;
+  std::vector<Reading> motions_;
 };
 
 }  // namespace limbledger::interpret

@@ -188,7 +188,7 @@ Clue severe_pain_on_passive(const Answers& answers, Side side) {
 }
 
 Clue hip_rotation_lost(const Answers& answers, Side side) {
-  const std::vector<Reading> readings = read_motions(answers.view());
+  const std::vector<Reading>& readings = answers.motions();
   const auto lost = [&](std::string_view item) {
     const Clue difference = less_than_other(answers.view(), readings, item, side);
     Clue little;
@@ -207,7 +207,7 @@ Clue hip_rotation_lost(const Answers& answers, Side side) {
 }
 
 Clue extension_lacking(const Answers& answers, Side side) {
-  return less_than_other(answers.view(), read_motions(answers.view()), "knee.extension_passive", side);
+  return less_than_other(answers.view(), answers.motions(), "knee.extension_passive", side);
 }
 
 Clue pulse_absent(const Answers& answers, std::string_view item, Side side) { return answers.graded(item, side, {"0"}); }

@@ -103,7 +103,6 @@ msg-step-would_help_most = Would help most: { $item }, { $minutes }, because an 
 msg-step-none_would_change = Further tests would not change what to do
 msg-step-plan_is_set = The plan is set
 
-msg-contradiction-effusion = No wave on stroking, but fluid found by another test: look again?
 msg-contradiction-effusion_large = Much fluid on stroking, but the kneecap does not tap: look again?
 msg-contradiction-pulse_and_pressure = No pulse felt behind the ankle, but a pressure recorded there: feel again?
 msg-contradiction-pulse_and_no_signal = A pulse felt behind the ankle, but no signal with the cuff: feel again?

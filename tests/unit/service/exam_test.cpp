@@ -59,7 +59,8 @@ struct Form : DeskFixture {
           R"({"item":"general.answers_reliable","side":"midline","value":{"kind":"answer","answer":"yes"}})"}) {
       recorded(finding);
     }
-    recorded(flexion(120));
+    // Active: a passive bend is not advised while the rule is open.
+    recorded(R"({"item":"knee.flexion_active","side":"left","value":{"kind":"angle","toward_deg":120},"instrument":"goniometer_long"})");
   }
 };
 
