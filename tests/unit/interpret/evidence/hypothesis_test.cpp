@@ -386,7 +386,7 @@ TEST_CASE("text, numbers and bands of a hypothesis say the same: range in the se
   }
 }
 
-TEST_CASE("the page says the same sentence as the hypothesis, says once that they do not add up, and nothing where none is given") {
+TEST_CASE("the page says the same sentence as the hypothesis, says once that they do not add up, and why where none is given") {
   const auto* words = report::built_in_words();
   REQUIRE(words != nullptr);
   EvidenceBench made;
@@ -402,7 +402,7 @@ TEST_CASE("the page says the same sentence as the hypothesis, says once that the
     }
     return flat;
   };
-  CHECK(page().find(words->say("msg.page.hypotheses")) == std::string::npos);
+  CHECK(page().find(words->say("msg.page.not_exclusive")) == std::string::npos);
   made.positive("knee.invented_pull");
   CHECK(page().find(report::hypothesis_text(*made.hypothesis(), *words, *made.edition)) != std::string::npos);
   CHECK(page().find(words->say("msg.page.not_exclusive")) != std::string::npos);
