@@ -20,5 +20,8 @@ struct Watched {
 [[nodiscard]] Watched watch(const View& view, const AlertsAsk& ask = {});
 
 [[nodiscard]] std::vector<JudgedRule> run_rules(const View& view);
+// An open wound with a break, or a joint that was out of place, is not a matter of these rules: what speaks for a film stands, and
+// nothing else is said (HC-043; decision rules page, section 1).
+void set_aside(const std::vector<JudgedFlag>& flags, std::vector<JudgedRule>& rules);
 
 }  // namespace limbledger::interpret

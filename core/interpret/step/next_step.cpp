@@ -46,7 +46,10 @@ using Decided = std::set<std::pair<std::string, std::string>>;
             all.end());
   all.push_back(std::move(finding));
   const View then(exam, view.person(), view.edition(), view.examined_on());
-  return decided(judge_flags(then), run_rules(then));
+  const std::vector<JudgedFlag> flags = judge_flags(then);
+  std::vector<JudgedRule> rules = run_rules(then);
+  set_aside(flags, rules);
+  return decided(flags, rules);
 }
 
 // What some answer would change, by name: alert.scfe, rule.ottawa_knee.

@@ -95,6 +95,7 @@ msg-rule-pittsburgh_knee-contradicted_walk = cannot walk four steps now
 msg-rule-pittsburgh_knee-contradicted_bone = bone is tender, which the rule does not look at
 
 msg-rule-gate-age = under 5
+msg-rule-gate-red_flag = an open wound or a joint out of place comes first
 msg-rule-gate-days = injury more than 7 days old
 msg-rule-gate-exclusions = one of the rule's exclusions is present
 msg-rule-gate-answers_reliable = answers not reliable today; examine again when they are

@@ -145,8 +145,23 @@ TEST_CASE("a rule never lowers an alert: with both knee rules negative, what is 
   const std::size_t before = bench.assess().alerts.size();
   CHECK(before == 0);
   bench.yes("history.knee_dislocated", Side::left);
+  CHECK(is_now(bench, "knee_disloc_vasc"));
+}
+
+TEST_CASE("HC-043: with an open break or a joint out of place no rule is used: none says that no film is needed, a positive stands") {
+  Bench bench = injured_knee();
+  bench.nothing_found();
+  bench.no("history.fall_or_blow", Side::midline);
   for (const auto& rule : bench.assess().rules) {
     CHECK(rule.outcome == interpret::Outcome::negative);
   }
-  CHECK(is_now(bench, "knee_disloc_vasc"));
+  bench.yes("knee.look_open_wound", Side::left);
+  bench.yes("knee.look_deformity", Side::left);
+  CHECK(is_now(bench, "open_fx"));
+  for (const auto& rule : bench.assess().rules) {
+    CHECK(rule.outcome == interpret::Outcome::not_applicable);
+    CHECK(rule.gate->text == "red_flag");
+  }
+  bench.find("knee.fibular_head_tender").value = model::Answer{model::AnswerWord::yes};
+  CHECK(bench.rule().outcome == interpret::Outcome::positive);
 }
