@@ -2,10 +2,10 @@
 
 #include "core/interpret/contradictions.hpp"
 #include "core/interpret/evidence/judge.hpp"
-#include "core/interpret/judged.hpp"
 #include "core/interpret/knee/effusion.hpp"
 #include "core/interpret/knee/extension.hpp"
 #include "core/interpret/knee/laxity.hpp"
+#include "core/interpret/judged.hpp"
 #include "core/interpret/missing.hpp"
 #include "core/interpret/motion/difference.hpp"
 #include "core/interpret/motion/norm.hpp"

@@ -26,16 +26,21 @@ constexpr std::array<Criterion, 8> criterion_words{{{"age ", "age", true},
 
 // 62, "at least 120", "55 to 60".
 [[nodiscard]] std::string value_words(std::string_view value, const Words& words) {
-  for (const auto& [begins, name] : {std::pair{std::string_view("at least "), "msg.value.at_least"}, std::pair{std::string_view("at most "), "msg.value.at_most"}}) {
-    if (value.starts_with(begins)) {
-      return words.say(name, {{"value", std::string(value.substr(begins.size())), true}});
-    }
+  constexpr std::string_view least = "at least ";
+  constexpr std::string_view most = "at most ";
+  if (value.starts_with(least)) {
+    return words.say("msg.value.at_least", {{"value", std::string(value.substr(least.size())), true}});
+  }
+  if (value.starts_with(most)) {
+    return words.say("msg.value.at_most", {{"value", std::string(value.substr(most.size())), true}});
   }
   const auto to = value.find(" to ");
   if (to == std::string_view::npos) {
     return std::string(value);
   }
-  return words.say("msg.value.between", {{"low", std::string(value.substr(0, to)), true}, {"high", std::string(value.substr(to + 4)), true}});
+  const std::string low(value.substr(0, to));
+  const std::string high(value.substr(to + 4));
+  return words.say("msg.value.between", {{"low", low, true}, {"high", high, true}});
 }
 
 [[nodiscard]] std::string criterion_text(const interpret::RuleResult& rule, std::string_view line, const Words& words) {

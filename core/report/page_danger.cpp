@@ -67,11 +67,9 @@ SheetSection alerts_section(const PageView& view) {
     if (const std::string why = rests_on(view, alert.because); !why.empty()) {
       section.under(view.say("page.alert_because", {{"findings", why, false, true}}) + ".");
     }
-    section.under(enum_word(view.words, "alert_state", alert.state));
-    if (alert.handled) {
-      const auto& answer = alert.handled->action ? alert.handled->action : alert.handled->reason;
-      section.under(view.say("page.alert_answer", {{"answer", answer ? answer->text : std::string()}}));
-    }
+    const std::optional<wire::Remark> done = alert.handled && alert.handled->action ? alert.handled->action : (alert.handled ? alert.handled->reason : std::nullopt);
+    section.under(done ? view.say(alert.handled->action ? "page.alert_action" : "page.alert_reason", {{"text", done->text}})
+                       : enum_word(view.words, "alert_state", alert.state));
     std::vector<std::string> meanwhile;
     for (const model::MessageId& message : alert.meanwhile) {
       meanwhile.push_back(view.words.say(message.text, args));

@@ -121,3 +121,4 @@ msg-incomplete-conflicts = values in conflict
 msg-incomplete-damaged_entries = damaged entries
 msg-incomplete-minimum_set = minimum set
 msg-incomplete-alerts = alerts without an action
+

@@ -130,8 +130,8 @@ InventedTexts invented_texts() {
   texts.errors = errors_text;
   texts.sources = sources_text;
   texts.concerns = concerns_text;
-  texts.alerts = alerts_text;
   texts.figures = figures_text;
+  texts.alerts = alerts_text;
   return texts;
 }
 

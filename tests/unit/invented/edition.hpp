@@ -18,8 +18,8 @@ struct InventedTexts {
   std::string errors;
   std::string sources;
   std::string concerns;
-  std::string alerts;
   std::string figures;
+  std::string alerts;
 
   [[nodiscard]] reference::EditionTexts view() const {
     return {edition, items, scales, sequences, norms, errors, sources, concerns, alerts, {}, figures};

@@ -11,9 +11,12 @@ namespace {
 
 constexpr std::size_t earlier_max = 50;  // the newest of the earlier exams; more than any person's comparison needs
 
-}  // namespace
+struct Gathered : ToJudge {
+  std::vector<model::Exam> earlier;  // oldest first, none withdrawn
+  std::string digest;
+};
 
-Result<Gathered> gather(Context& context, const model::ExamId& exam) {
+[[nodiscard]] Result<Gathered> gather(Context& context, const model::ExamId& exam) {
   const auto record = exam_to_read(context, exam);
   if (!record) {
     return record.error();
@@ -43,8 +46,6 @@ Result<Gathered> gather(Context& context, const model::ExamId& exam) {
   }
   return out;
 }
-
-namespace {
 
 [[nodiscard]] interpret::AssessAsk ask_for(const Gathered& gathered, const std::optional<std::vector<wire::Name>>& only,
                                            const std::optional<std::vector<interpret::TypedPrior>>& priors) {

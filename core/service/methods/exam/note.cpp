@@ -3,6 +3,7 @@
 #include "core/report/page.hpp"
 #include "core/service/desk.hpp"
 #include "core/service/methods/exam/exam.hpp"
+#include "core/service/methods/exam/watch.hpp"
 
 namespace limbledger::service {
 
@@ -36,10 +37,11 @@ Result<NoteWriteResult> note_write(Context& context, const NoteWriteParams& para
   if (words == nullptr) {
     return wire::Fault{"internal.failure", "", "words that load"};
   }
-  const auto gathered = gather(context, params.exam);
-  if (!gathered) {
-    return gathered.error();
+  const auto record = exam_to_read(context, params.exam);
+  if (!record) {
+    return record.error();
   }
+  const ToJudge judged = exam_to_judge(context, **record);
   ExamAssessParams ask;
   ask.exam = params.exam;
   ask.protected_ = with_protected;
@@ -65,7 +67,7 @@ Result<NoteWriteResult> note_write(Context& context, const NoteWriteParams& para
       names.examiners[one.examiner] = one.name.text;
     }
   }
-  const report::Sheet sheet = report::exam_sheet(gathered->exam, gathered->person, *assessment, *words, *context.edition, names);
+  const report::Sheet sheet = report::exam_sheet(judged.exam, judged.person, *assessment, *words, *context.edition, names);
   NoteWriteResult result{{report::sheet_text(sheet, *words)}, {report::sheet_html(sheet, *words)}, read->revision, {std::string(english)}, std::nullopt};
   if (with_protected) {
     result.protected_ = true;

@@ -136,8 +136,8 @@ Result<interpret::Assessment> document_assess(Context& context, const DocumentAs
   if (!faults.empty()) {
     return wire::Refusal(std::move(faults));
   }
-  interpret::Assessment assessment = interpret::assess(checked->exam, checked->person, checked->earlier, *context.edition,
-                                                       make_ask(params.document.as_of, params.only, params.priors));
+  interpret::Assessment assessment =
+      interpret::assess(checked->exam, checked->person, checked->earlier, *context.edition, make_ask(params.document.as_of, params.only, params.priors));
   if (context.caller.scope == Scope::kiosk) {
     assessment.alerts.clear();
     assessment.questions.clear();
