@@ -2,7 +2,7 @@
 // exams; the interpretation is one pure call over them.
 #pragma once
 
-#include "core/service/methods/exam/watch.hpp"
+#include "core/service/methods/exam/common.hpp"
 #include "core/service/methods/say/assess.hpp"
 #include "core/service/methods/say/explain.hpp"
 
