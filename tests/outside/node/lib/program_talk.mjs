@@ -102,7 +102,7 @@ export const talk = async (count, client, ask, label) => {
     return (/^[a-z2-7]{26}$/.test(exam) && Array.isArray(revision)) || JSON.stringify(reply).slice(0, 200);
   });
   const flexion = (deg) => ({
-    item: 'knee.flexion_passive', side: 'left', value: { kind: 'angle', deg }, instrument: 'goniometer_long', position: 'supine',
+    item: 'knee.flexion_active', side: 'left', value: { kind: 'angle', deg }, instrument: 'goniometer_long', position: 'supine',
   });
   await check('finding.record records two findings', async () => {
     const reply = await ask('finding.record', {
