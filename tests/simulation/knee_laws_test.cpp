@@ -20,6 +20,9 @@ using interpret::Outcome;
 namespace {
 
 std::uint64_t exams_wanted() {
+  if (const char* wanted = std::getenv("LIMBLEDGER_EXAMS")) {
+    return std::strtoull(wanted, nullptr, 10);
+  }
   const char* tier = std::getenv("LIMBLEDGER_TIER");
   return tier != nullptr && std::string_view(tier) == "full" ? 100'000 : 2'000;
 }
@@ -134,9 +137,12 @@ Bench random_knee(std::uint64_t seed) {
   return made;
 }
 
-Assessment assess(const Bench& made) {
+const std::vector<std::string> all_but_steps{"alerts", "questions", "flags", "rules", "statements", "hypotheses", "missing", "contradictions"};
+
+// The next step asks every answer again; it is left out where it is not what is looked at.
+Assessment assess(const Bench& made, const std::vector<std::string>& only = all_but_steps) {
   interpret::AssessAsk ask = made.ask();
-  ask.only = {"alerts", "questions", "flags", "rules", "statements", "hypotheses", "steps", "missing", "contradictions"};
+  ask.only = only;
   return interpret::assess(made.exam, made.person, made.earlier, *made.edition, ask);
 }
 
@@ -298,6 +304,9 @@ TEST_CASE("laws of a knee exam: order, sides, and rows that may compute") {
       CAPTURE(seed);
       REQUIRE(wire::write(assess(shuffled)) == text);
     }
+    if (seed % 50 == 0) {
+      CHECK(wire::write(assess(shuffled, {"steps"})) == wire::write(assess(made, {"steps"})));
+    }
 
     Bench exchanged = made;
     for (auto& finding : *exchanged.exam.findings) {
@@ -323,7 +332,7 @@ TEST_CASE("laws of a knee exam: turning a negative positive never lowers its hyp
   std::uint64_t turned = 0;
   for (std::uint64_t seed = 1; seed <= exams_wanted(); ++seed) {
     const Bench made = random_knee(seed);
-    const Assessment before = assess(made);
+    const Assessment before = assess(made, {"hypotheses"});
     for (std::size_t i = 0; i < made.exam.findings->size(); ++i) {
       const model::ItemId item = (*made.exam.findings)[i].item;
       const auto conditions = conditions_of(item);
@@ -335,7 +344,7 @@ TEST_CASE("laws of a knee exam: turning a negative positive never lowers its hyp
         continue;
       }
       const Side side = (*made.exam.findings)[i].side;
-      const Assessment after = assess(other);
+      const Assessment after = assess(other, {"hypotheses"});
       for (const std::string& condition : conditions) {
         for (const Side of : {Side::left, Side::right}) {
           const auto* one = find(before, condition, of);
@@ -371,7 +380,7 @@ TEST_CASE("laws of a knee exam: an undetermined rule is settled by exactly the i
   std::uint64_t opened = 0;
   for (std::uint64_t seed = 1; seed <= exams_wanted(); ++seed) {
     const Bench made = random_knee(seed);
-    const Assessment said = assess(made);
+    const Assessment said = assess(made, {"rules"});
     for (const auto& rule : said.rules) {
       const auto outcome_with = [&](const model::ItemId& item, Side side, const std::optional<model::Value>& value) {
         Bench other = made;
@@ -380,7 +389,7 @@ TEST_CASE("laws of a knee exam: an undetermined rule is settled by exactly the i
         if (value) {
           other.add(item.text, side, *value);
         }
-        for (const auto& result : assess(other).rules) {
+        for (const auto& result : assess(other, {"rules"}).rules) {
           if (result.rule == rule.rule && result.side == rule.side) {
             return std::optional(result.outcome);
           }

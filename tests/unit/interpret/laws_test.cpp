@@ -8,6 +8,8 @@
 
 #include <doctest/doctest.h>
 
+#include <cstdlib>
+
 #include <initializer_list>
 
 using namespace limbledger;
@@ -166,7 +168,27 @@ std::vector<std::string> parts_of(const interpret::Assessment& assessment, bool 
   return parts;
 }
 
-constexpr std::uint64_t exams = 10'000;
+// Fewer where an instrumented build says so.
+const std::uint64_t exams = [] {
+  const char* wanted = std::getenv("LIMBLEDGER_EXAMS");
+  return wanted != nullptr ? std::strtoull(wanted, nullptr, 10) : std::uint64_t{10'000};
+}();
+
+// Without the next step, which asks every answer again and has laws of its own.
+interpret::Assessment said_of(const Bench& made) {
+  interpret::AssessAsk ask = made.ask();
+  ask.only = {"alerts", "questions", "flags", "rules", "statements", "missing", "contradictions"};
+  return interpret::assess(made.exam, made.person, made.earlier, *made.edition, ask);
+}
+
+interpret::RuleResult rule_of(const Bench& made) {
+  for (const auto& result : said_of(made).rules) {
+    if (result.side == Side::left) {
+      return result;
+    }
+  }
+  return {};
+}
 
 }  // namespace
 
@@ -175,7 +197,7 @@ TEST_CASE("the order in which findings were entered does not change one byte of 
   std::uint64_t statements = 0;
   for (std::uint64_t seed = 1; seed <= exams; ++seed) {
     Bench made = random_exam(seed);
-    const auto assessment = made.assess();
+    const auto assessment = said_of(made);
     rules += assessment.rules.size();
     statements += assessment.statements.size();
     const std::string before = wire::write(assessment);
@@ -184,9 +206,9 @@ TEST_CASE("the order in which findings were entered does not change one byte of 
     for (std::size_t i = findings.size(); i > 1; --i) {
       std::swap(findings[i - 1], findings[draw.below(i)]);
     }
-    if (wire::write(made.assess()) != before) {
+    if (wire::write(said_of(made)) != before) {
       CAPTURE(seed);
-      REQUIRE(wire::write(made.assess()) == before);
+      REQUIRE(wire::write(said_of(made)) == before);
     }
   }
   CHECK(rules > exams);  // the exams are not empty
@@ -196,14 +218,14 @@ TEST_CASE("the order in which findings were entered does not change one byte of 
 TEST_CASE("exchanging left and right exchanges the answer and nothing else") {
   for (std::uint64_t seed = 1; seed <= exams; ++seed) {
     Bench made = random_exam(seed);
-    const auto before = parts_of(made.assess(), true);
+    const auto before = parts_of(said_of(made), true);
     for (auto& finding : *made.exam.findings) {
       finding.side = finding.side == Side::left ? Side::right : (finding.side == Side::right ? Side::left : Side::midline);
     }
     if (made.exam.side) {
       made.exam.side = *made.exam.side == Side::left ? Side::right : Side::left;
     }
-    const auto after = parts_of(made.assess(), false);
+    const auto after = parts_of(said_of(made), false);
     if (after != before) {
       CAPTURE(seed);
       REQUIRE(after == before);
@@ -221,7 +243,7 @@ TEST_CASE("taking an answer away never makes a rule's answer another certain one
     for (auto& finding : findings) {
       finding.standing.reset();
     }
-    const auto before = made.rule();
+    const auto before = rule_of(made);
     Draw draw(seed + 5);
     if (findings.empty()) {
       continue;
@@ -233,7 +255,7 @@ TEST_CASE("taking an answer away never makes a rule's answer another certain one
       continue;
     }
     taken.value = model::NotDone{model::WhyNot::declined, std::nullopt};
-    const auto after = made.rule();
+    const auto after = rule_of(made);
     const bool same = after.outcome == before.outcome;
     opened += !same && after.outcome == Outcome::undetermined ? 1U : 0U;
     if (!same && after.outcome != Outcome::undetermined) {
@@ -242,7 +264,7 @@ TEST_CASE("taking an answer away never makes a rule's answer another certain one
       REQUIRE(after.outcome == before.outcome);
     }
   }
-  CHECK(opened > 100);
+  CHECK(opened > exams / 200);
 }
 
 TEST_CASE("an unknown input of the knee rule gives what both answers give, or nothing") {
