@@ -40,6 +40,9 @@ constexpr std::array both_sides{Side::left, Side::right};
 [[nodiscard]] std::string short_name(const JudgedFlag& judged) { return judged.row->alert.text.substr(std::string_view("alert.").size()); }
 
 [[nodiscard]] FlagAnswer answer_of(const Clue& clue) {
+  if (clue.is_no() && clue.against.empty()) {
+    return FlagAnswer::not_asked;  // no injury, too long ago: that settles it, and nobody was asked after the sign itself
+  }
   if (clue.value != Tri::undetermined) {
     return clue.is_yes() ? FlagAnswer::raised : FlagAnswer::asked_no;
   }

@@ -103,6 +103,7 @@ Clue led_by(const Clue& lead, std::initializer_list<Clue> others) {
 
 Clue circumstance(Clue clue) {
   clue.because.clear();
+  clue.against.clear();
   clue.ask.clear();
   clue.hinted = false;
   return clue;

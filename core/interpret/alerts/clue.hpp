@@ -34,7 +34,8 @@ struct Clue {
 [[nodiscard]] Clue negate(Clue clue);
 // Yes if any says yes; else what the first says. Only the first is asked after.
 [[nodiscard]] Clue led_by(const Clue& lead, std::initializer_list<Clue> others);
-// Counts, but neither points to the danger nor is asked after: an injury, a gait nobody looked at.
+// Counts, but neither points to the danger nor is asked after, nor is its no an answer about the sign: an injury, a gait nobody
+// looked at.
 [[nodiscard]] Clue circumstance(Clue clue);
 // Counts and points, but is not asked after.
 [[nodiscard]] Clue unasked(Clue clue);

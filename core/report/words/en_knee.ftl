@@ -29,40 +29,40 @@ msg-motion-positions_named = { $position } now, { $other_position } there
 
 ## Fluid.
 
-msg-effusion-no_wave = { $what }{ $side }, { $reading }: no wave felt today; a little fluid can be missed, and examiners agree only in part
-msg-effusion-trace = { $what }{ $side }, { $reading }: a trace, which leaves fluid open
-msg-effusion-present = { $what }{ $side }, { $reading }: fluid in the knee
-msg-effusion-tense = { $what }{ $side }, { $reading }: so full that fluid does not move; a tap tells nothing in such a knee
-msg-effusion-tap_positive = { $what }{ $side }, { $reading }: the kneecap taps, as with a middling amount of fluid
-msg-effusion-fluctuation_positive = { $what }{ $side }, { $reading }: the impulse passes, as with much fluid
-msg-effusion-sign_negative = { $what }{ $side }, { $reading }: not felt; a small amount of fluid does not show it
-msg-effusion-sign_equivocal = { $what }{ $side }, { $reading }: open
-msg-effusion-tap_tense = { $what }{ $side }, { $reading }: tells nothing, because a tense knee gives no tap
-msg-effusion-tap_small = { $what }{ $side }, { $reading }: tells nothing against fluid, because a small amount gives no tap; the stroke test found it
-msg-effusion-fluctuation_small = { $what }{ $side }, { $reading }: tells nothing against fluid, because a small amount gives no impulse; the stroke test found it
-msg-effusion-felt_poorly = { $what }{ $side }, { $reading }: tells nothing, it could not be felt well
-msg-effusion-examiners_disagree = { $what }{ $side }, { $reading }: examiners differ; both are kept and neither is believed more
-msg-effusion-not_counted = { $what }{ $side }, { $reading }: as written it counts neither way
+msg-effusion-no_wave = { $what }{ $side } { $reading }: no wave felt today; a little fluid can be missed, and examiners agree only in part
+msg-effusion-trace = { $what }{ $side } { $reading }: a trace, which leaves fluid open
+msg-effusion-present = { $what }{ $side } { $reading }: fluid in the knee
+msg-effusion-tense = { $what }{ $side } { $reading }: so full that fluid does not move; a tap tells nothing in such a knee
+msg-effusion-tap_positive = { $what }{ $side } { $reading }: the kneecap taps, as with a middling amount of fluid
+msg-effusion-fluctuation_positive = { $what }{ $side } { $reading }: the impulse passes, as with much fluid
+msg-effusion-sign_negative = { $what }{ $side } { $reading }: not felt; a small amount of fluid does not show it
+msg-effusion-sign_equivocal = { $what }{ $side } { $reading }: open
+msg-effusion-tap_tense = { $what }{ $side } { $reading }: tells nothing, because a tense knee gives no tap
+msg-effusion-tap_small = { $what }{ $side } { $reading }: tells nothing against fluid, because a small amount gives no tap; the stroke test found it
+msg-effusion-fluctuation_small = { $what }{ $side } { $reading }: tells nothing against fluid, because a small amount gives no impulse; the stroke test found it
+msg-effusion-felt_poorly = { $what }{ $side } { $reading }: tells nothing, it could not be felt well
+msg-effusion-examiners_disagree = { $what }{ $side } { $reading }: examiners differ; both are kept and neither is believed more
+msg-effusion-not_counted = { $what }{ $side } { $reading }: as written it counts neither way
 msg-contradiction-effusion_sign_without_wave = A sign of much fluid, and no wave on stroking: knee not straight, a bursa, or another way of doing it?
 
 ## Looseness. `loose` and `not_loose` speak of the difference from the other knee.
 
-msg-laxity-loose = { $what }{ $side }, { $reading }: looser than the other knee
-msg-laxity-open = { $what }{ $side }, { $reading }: a little more than the other knee with a firm end; open
-msg-laxity-not_loose = { $what }{ $side }, { $reading }: not looser than the other knee today
-msg-laxity-not_loose_weak = { $what }{ $side }, { $reading }: not looser than the other knee as far as it could be felt; cannot be told from this test now
-msg-laxity-both_sides = { $what }{ $side }, { $reading }: found on both sides, so that no side difference is claimed; joints that move far in general, or both ill
-msg-laxity-posterior_sag = { $what }{ $side }, { $reading }: the shin bone had sagged back, so that this may be its return; the posterior ligament comes first. Where does the shin bone stand with the step restored?
-msg-laxity-sagged_start = { $what }{ $side }, { $reading }: the shin bone had sagged back before the push, so that no further travel tells nothing
-msg-laxity-guarded = { $what }{ $side }, { $reading }: tells nothing, because the muscles held the knee; of use again once it has settled
-msg-laxity-tense_effusion = { $what }{ $side }, { $reading }: tells nothing, because a tense knee holds the shin bone
-msg-laxity-medial_side_loose = { $what }{ $side }, { $reading }: tells nothing, because the movement needs a firm inner side
-msg-laxity-examiners_disagree = { $what }{ $side }, { $reading }: examiners differ; both are kept and neither is believed more
-msg-laxity-not_counted = { $what }{ $side }, { $reading }: as written it counts neither way
-msg-laxity-implant = { $what }{ $side }, { $reading }: replaced knee, of which these tests do not speak
-msg-laxity-fused = { $what }{ $side }, { $reading }: fused knee, of which these tests do not speak
-msg-laxity-sag = { $what }{ $side }, { $reading }: the shin bone stands back; tests that pull it forward begin behind their start
-msg-laxity-sag_both_sides = { $what }{ $side }, { $reading }: the shin bone stands back on both sides, so that the other knee is no measure
+msg-laxity-loose = { $what }{ $side } { $reading }: looser than the other knee
+msg-laxity-open = { $what }{ $side } { $reading }: a little more than the other knee with a firm end; open
+msg-laxity-not_loose = { $what }{ $side } { $reading }: not looser than the other knee today
+msg-laxity-not_loose_weak = { $what }{ $side } { $reading }: not looser than the other knee as far as it could be felt; cannot be told from this test now
+msg-laxity-both_sides = { $what }{ $side } { $reading }: found on both sides, so that no side difference is claimed; joints that move far in general, or both ill
+msg-laxity-posterior_sag = { $what }{ $side } { $reading }: the shin bone had sagged back, so that this may be its return; the posterior ligament comes first. Where does the shin bone stand with the step restored?
+msg-laxity-sagged_start = { $what }{ $side } { $reading }: the shin bone had sagged back before the push, so that no further travel tells nothing
+msg-laxity-guarded = { $what }{ $side } { $reading }: tells nothing, because the muscles held the knee; of use again once it has settled
+msg-laxity-tense_effusion = { $what }{ $side } { $reading }: tells nothing, because a tense knee holds the shin bone
+msg-laxity-medial_side_loose = { $what }{ $side } { $reading }: tells nothing, because the movement needs a firm inner side
+msg-laxity-examiners_disagree = { $what }{ $side } { $reading }: examiners differ; both are kept and neither is believed more
+msg-laxity-not_counted = { $what }{ $side } { $reading }: as written it counts neither way
+msg-laxity-implant = { $what }{ $side } { $reading }: replaced knee, of which these tests do not speak
+msg-laxity-fused = { $what }{ $side } { $reading }: fused knee, of which these tests do not speak
+msg-laxity-sag = { $what }{ $side } { $reading }: the shin bone stands back; tests that pull it forward begin behind their start
+msg-laxity-sag_both_sides = { $what }{ $side } { $reading }: the shin bone stands back on both sides, so that the other knee is no measure
 
 msg-because-posterior_sag = begun from a sagged shin bone
 msg-because-sagged_start = begun from a sagged shin bone

@@ -165,3 +165,9 @@ TEST_CASE("HC-043: with an open break or a joint out of place no rule is used: n
   bench.find("knee.fibular_head_tender").value = model::Answer{model::AnswerWord::yes};
   CHECK(bench.rule().outcome == interpret::Outcome::positive);
 }
+
+TEST_CASE("what only the absence of an injury settles is not said to have been asked and answered no") {
+  const Bench bench = sore_knee();
+  CHECK(flag(bench, "knee_disloc_vasc") != "asked_no");
+  CHECK(flag(bench, "ext_mech") != "asked_no");
+}
