@@ -1,9 +1,9 @@
 #include "core/reference/edition.hpp"
 
+#include "core/reference/read_file.hpp"
 #include "core/reference/embedded.hpp"
 #include "core/reference/evidence/load.hpp"
 #include "core/reference/facts.hpp"
-#include "core/wire/read.hpp"
 
 #include <algorithm>
 
@@ -50,17 +50,6 @@ struct AlertFile {
   std::vector<AlertRow> alerts;
 };
 BOOST_DESCRIBE_STRUCT(AlertFile, (), (alerts))
-
-template <class File>
-[[nodiscard]] File read_file(std::string_view text, Faults& faults) {
-  Result<File> file = wire::read_text<File>(text);
-  if (!file) {
-    const wire::Refusal refusal = file.error();
-    faults.insert(faults.end(), refusal.faults.begin(), refusal.faults.end());
-    return {};
-  }
-  return std::move(*file);
-}
 
 }  // namespace
 

@@ -1,6 +1,6 @@
 #include "core/reference/evidence/load.hpp"
 
-#include "core/wire/read.hpp"
+#include "core/reference/read_file.hpp"
 
 namespace limbledger::reference {
 
@@ -27,17 +27,6 @@ struct GroupFile {
 };
 BOOST_DESCRIBE_STRUCT(GroupFile, (), (groups))
 
-template <class File>
-[[nodiscard]] File read_evidence_file(std::string_view text, Faults& faults) {
-  Result<File> file = wire::read_text<File>(text);
-  if (!file) {
-    const wire::Refusal refusal = file.error();
-    faults.insert(faults.end(), refusal.faults.begin(), refusal.faults.end());
-    return {};
-  }
-  return std::move(*file);
-}
-
 }  // namespace
 
 Evidence read_evidence(const EvidenceTexts& texts, Faults& faults) {
@@ -46,11 +35,11 @@ Evidence read_evidence(const EvidenceTexts& texts, Faults& faults) {
   if (written == 0) {
     return evidence;
   }
-  evidence.accuracy = read_evidence_file<AccuracyFile>(texts.accuracy, faults).accuracy;
-  evidence.pretest = read_evidence_file<PretestFile>(texts.pretest, faults).pretest;
-  evidence.conditions = read_evidence_file<ConditionFile>(texts.conditions, faults).conditions;
-  evidence.settings = read_evidence_file<SettingFile>(texts.settings, faults).settings;
-  evidence.groups = read_evidence_file<GroupFile>(texts.groups, faults).groups;
+  evidence.accuracy = read_file<AccuracyFile>(texts.accuracy, faults).accuracy;
+  evidence.pretest = read_file<PretestFile>(texts.pretest, faults).pretest;
+  evidence.conditions = read_file<ConditionFile>(texts.conditions, faults).conditions;
+  evidence.settings = read_file<SettingFile>(texts.settings, faults).settings;
+  evidence.groups = read_file<GroupFile>(texts.groups, faults).groups;
   return evidence;
 }
 
