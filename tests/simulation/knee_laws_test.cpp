@@ -4,6 +4,7 @@
 // not compute. 2,000 exams by default, 100,000 with LIMBLEDGER_TIER=full. Sources: clinical safety, requirements 5 and 6;
 // contract, section 7. People and findings are invented.
 #include "core/wire/write.hpp"
+#include "tests/unit/interpret/draw.hpp"
 #include "tests/unit/interpret/support.hpp"
 
 #include <doctest/doctest.h>
@@ -26,21 +27,6 @@ std::uint64_t exams_wanted() {
   const char* tier = std::getenv("LIMBLEDGER_TIER");
   return tier != nullptr && std::string_view(tier) == "full" ? 100'000 : 2'000;
 }
-
-class Draw {
- public:
-  explicit Draw(std::uint64_t seed) : state_(seed * 0x9E3779B97F4A7C15U + 1) {}
-  std::uint64_t below(std::uint64_t limit) {
-    state_ ^= state_ << 13U;
-    state_ ^= state_ >> 7U;
-    state_ ^= state_ << 17U;
-    return (state_ >> 11U) % limit;
-  }
-  bool one_in(std::uint64_t n) { return below(n) == 0; }
-
- private:
-  std::uint64_t state_;
-};
 
 const reference::Edition& facts() { return *reference::built_in_edition(); }
 
@@ -144,19 +130,6 @@ Assessment assess(const Bench& made, const std::vector<std::string>& only = all_
   interpret::AssessAsk ask = made.ask();
   ask.only = only;
   return interpret::assess(made.exam, made.person, made.earlier, *made.edition, ask);
-}
-
-std::string exchange_words(std::string text) {
-  for (std::size_t at = 0; at < text.size(); ++at) {
-    if (text.compare(at, 4, "left") == 0 && text.compare(at, 8, "left_out") != 0) {
-      text.replace(at, 4, "right");
-      at += 4;
-    } else if (text.compare(at, 5, "right") == 0) {
-      text.replace(at, 5, "left");
-      at += 3;
-    }
-  }
-  return text;
 }
 
 template <class Part>

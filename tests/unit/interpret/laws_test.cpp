@@ -3,6 +3,7 @@
 #include "core/interpret/rules/knee/ottawa_knee.hpp"
 #include "core/wire/write.hpp"
 
+#include "tests/unit/interpret/draw.hpp"
 #include "tests/unit/interpret/support.hpp"
 #include "tests/unit/invented/edition.hpp"
 
@@ -17,21 +18,6 @@ using namespace limbledger::interpret_test;
 using interpret::Outcome;
 
 namespace {
-
-class Draw {
- public:
-  explicit Draw(std::uint64_t seed) : state_(seed * 0x9E3779B97F4A7C15U + 1) {}
-  std::uint64_t below(std::uint64_t limit) {
-    state_ ^= state_ << 13U;
-    state_ ^= state_ >> 7U;
-    state_ ^= state_ << 17U;
-    return (state_ >> 11U) % limit;
-  }
-  bool one_in(std::uint64_t n) { return below(n) == 0; }
-
- private:
-  std::uint64_t state_;
-};
 
 // Active extension, fluid and looseness, from a stream of their own.
 void add_tests(Bench& made, std::uint64_t seed) {
@@ -136,19 +122,6 @@ Bench random_exam(std::uint64_t seed) {
   return made;
 }
 
-std::string swap_words(std::string text) {
-  for (std::size_t at = 0; at < text.size(); ++at) {
-    if (text.compare(at, 4, "left") == 0) {
-      text.replace(at, 4, "right");
-      at += 4;
-    } else if (text.compare(at, 5, "right") == 0) {
-      text.replace(at, 5, "left");
-      at += 3;
-    }
-  }
-  return text;
-}
-
 // The parts of an assessment as text, in an order of their own.
 std::vector<std::string> parts_of(const interpret::Assessment& assessment, bool swapped) {
   std::vector<std::string> parts;
@@ -162,7 +135,7 @@ std::vector<std::string> parts_of(const interpret::Assessment& assessment, bool 
     parts.push_back(wire::write(one));
   }
   for (std::string& part : parts) {
-    part = swapped ? swap_words(part) : part;
+    part = swapped ? exchange_words(part) : part;
   }
   std::sort(parts.begin(), parts.end());
   return parts;
