@@ -64,9 +64,9 @@ std::vector<Contradiction> finding_contradictions(const View& view) {
         one.side = on;
         one.message = {"msg.contradiction." + std::string(pair.name)};
         one.params = Params().raw();
-        std::vector<const model::Finding*> findings = both.because;
-        findings.insert(findings.end(), both.against.begin(), both.against.end());
-        one.findings = ids_of(findings);
+        FindingTrail findings = both.because;
+        findings.add(both.against);
+        one.findings = ids_of(findings.written());
         found.push_back(std::move(one));
       }
       if (!pair.sided) {

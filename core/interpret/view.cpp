@@ -3,32 +3,55 @@
 #include "core/wire/write.hpp"
 
 #include <algorithm>
-#include <string>
-#include <utility>
+#include <tuple>
 
 namespace limbledger::interpret {
+
+namespace {
+
+// Two of one place and id differ by their entries; only what has none is told apart by all it says.
+[[nodiscard]] bool stands_before(const model::Finding& a, const model::Finding& b) {
+  const auto place = [](const model::Finding& one) { return std::tuple(std::string_view(one.item.text), side_word(one.side), one.finding); };
+  if (place(a) != place(b)) {
+    return place(a) < place(b);
+  }
+  if (a.entry || b.entry) {
+    return a.entry < b.entry;
+  }
+  return wire::write(a) < wire::write(b);
+}
+
+// Of findings of one item, which lie together by side.
+[[nodiscard]] Findings of_side(Findings run, model::Side side) {
+  const auto first = std::find_if(run.begin(), run.end(), [&](const model::Finding* one) { return one->side == side; });
+  const auto last = std::find_if(first, run.end(), [&](const model::Finding* one) { return one->side != side; });
+  return {first, last};
+}
+
+}  // namespace
 
 View::View(const model::Exam& exam, const std::optional<model::Person>& person, const reference::Edition& edition, const model::PartialDate& as_of)
     : exam_(exam), person_(person), edition_(edition), examined_on_(as_of) {
   if (exam.examined_at) {
     examined_on_ = model::date_of(*exam.examined_at, exam.offset_min ? exam.offset_min->steps : 0);
   }
+  runs_.resize(edition.items().size());
   if (!exam.findings) {
     return;
   }
-  std::vector<std::pair<std::string, const model::Finding*>> keyed;
   for (const model::Finding& finding : *exam.findings) {
     const model::Standing standing = finding.standing ? *finding.standing : model::Standing::current;
     if (standing == model::Standing::current || standing == model::Standing::in_conflict) {
-      const std::string id = finding.finding ? finding.finding->to_text() : std::string();
-      // Two of one id differ by their entries; only what has none is told apart by all it says.
-      const std::string rest = finding.entry ? finding.entry->to_text() : wire::write(finding);
-      keyed.emplace_back(finding.item.text + '\n' + std::string(side_word(finding.side)) + '\n' + id + '\n' + rest, &finding);
+      findings_.push_back(&finding);
     }
   }
-  std::sort(keyed.begin(), keyed.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
-  for (const auto& [key, finding] : keyed) {
-    findings_.push_back(finding);
+  std::sort(findings_.begin(), findings_.end(), [](const model::Finding* a, const model::Finding* b) { return stands_before(*a, *b); });
+  for (std::size_t i = 0; i < findings_.size(); ++i) {
+    if (const model::Item* item = edition.item(findings_[i]->item)) {
+      Run& run = runs_[edition.index(*item)];
+      run.first = run.count == 0 ? i : run.first;
+      ++run.count;
+    }
   }
 }
 
@@ -36,14 +59,22 @@ std::optional<model::AgeInterval> View::age_on_day(const model::PartialDate& day
   return person_ && person_->birth ? model::age_on(*person_->birth, day) : std::nullopt;
 }
 
-std::vector<const model::Finding*> View::at(std::string_view item, model::Side side) const {
-  std::vector<const model::Finding*> found;
-  for (const model::Finding* finding : findings_) {
-    if (finding->item.text == item && finding->side == side) {
-      found.push_back(finding);
-    }
+Findings View::at(std::string_view item, model::Side side) const {
+  if (const model::Item* known = edition_.item(item)) {
+    return at(*known, side);
   }
-  return found;
+  const auto first = std::find_if(findings_.begin(), findings_.end(), [&](const model::Finding* one) { return one->item.text == item; });
+  const auto last = std::find_if(first, findings_.end(), [&](const model::Finding* one) { return one->item.text != item; });
+  return of_side({first, last}, side);
+}
+
+Findings View::at(const model::Item& item, model::Side side) const {
+  const Run& run = runs_[edition_.index(item)];
+  return of_side(Findings(findings_).subspan(run.first, run.count), side);
+}
+
+bool View::has_side(model::Side side) const {
+  return std::any_of(findings_.begin(), findings_.end(), [&](const model::Finding* finding) { return finding->side == side; });
 }
 
 bool View::says_yes(std::string_view item, model::Side side) const {

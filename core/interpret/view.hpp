@@ -5,16 +5,23 @@
 
 #include "core/model/exam/exam.hpp"
 #include "core/model/person.hpp"
+#include "core/interpret/trail.hpp"
 #include "core/reference/edition.hpp"
 
 #include <optional>
+#include <span>
 #include <string_view>
 #include <vector>
 
 namespace limbledger::interpret {
 
+// Some of the findings of a View, in its order.
+using Findings = std::span<const model::Finding* const>;
+
 class View {
  public:
+  View(const View&) = delete;
+  View& operator=(const View&) = delete;
   View(const model::Exam& exam, const std::optional<model::Person>& person, const reference::Edition& edition, const model::PartialDate& as_of);
 
   [[nodiscard]] const model::Exam& exam() const { return exam_; }
@@ -27,8 +34,12 @@ class View {
 
   // All that stand, by item, side and id.
   [[nodiscard]] const std::vector<const model::Finding*>& findings() const { return findings_; }
-  [[nodiscard]] std::vector<const model::Finding*> at(std::string_view item, model::Side side) const;
+  [[nodiscard]] bool has_side(model::Side side) const;
+  [[nodiscard]] Findings at(std::string_view item, model::Side side) const;
+  [[nodiscard]] Findings at(const model::Item& item, model::Side side) const;  // of this edition
   [[nodiscard]] bool says_yes(std::string_view item, model::Side side) const;
+  // Where what is concluded from this exam keeps what it points at.
+  [[nodiscard]] Trails& trails() const { return trails_; }
 
  private:
   const model::Exam& exam_;
@@ -36,6 +47,12 @@ class View {
   const reference::Edition& edition_;
   model::PartialDate examined_on_;
   std::vector<const model::Finding*> findings_;
+  struct Run {
+    std::size_t first = 0;
+    std::size_t count = 0;
+  };
+  std::vector<Run> runs_;  // of each item of the edition, in findings_
+  mutable Trails trails_;
 };
 
 // Observed at this exam (or copied from the paper it was written on), so that it may settle a rule or meet a norm.

@@ -1,5 +1,6 @@
-// The storage port: all that the ledger asks of a store, in six calls. A store keeps bytes; it opens nothing and checks
-// nothing but that a row does not contradict one it has. `append` answers only when everything is as durable as `durability` says.
+// The storage port: all that the ledger asks of a store, in seven calls. A store keeps bytes; it opens nothing and checks
+// nothing but that a row does not contradict one it has. `append` answers only when everything is as durable as `durability` says,
+// unless its flush was put off.
 #pragma once
 
 #include "core/model/ids.hpp"
@@ -58,6 +59,10 @@ class LogStore {
   // All or nothing, in one transaction. A row that is already there, byte for byte, changes nothing. An empty value in
   // `meta` removes that name. A head replaces the newest head of its leaf; every thousandth entry's head is kept.
   [[nodiscard]] virtual Result<void> append(std::span<const Row> rows, std::span<const Head> heads, const Meta& meta) = 0;
+  // Until the next `flush`, which waits for all of it, `append` need not wait for the disk: what follows from a write is then worked
+  // out while the disk is busy. Nothing of it may be acknowledged before `flush` has answered; after a failed one, none succeeds.
+  virtual void put_off_flush() {}
+  [[nodiscard]] virtual Result<void> flush() { return {}; }
   // Rows of one replica with from <= seq <= to, in order of seq and then hash; `limit` rows at most.
   [[nodiscard]] virtual Result<std::vector<Row>> read(const model::ReplicaId& replica, std::uint64_t from, std::uint64_t to,
                                                       std::size_t limit) = 0;

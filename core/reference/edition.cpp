@@ -51,6 +51,8 @@ struct AlertFile {
 };
 BOOST_DESCRIBE_STRUCT(AlertFile, (), (alerts))
 
+[[nodiscard]] bool shorter(std::string_view a, std::string_view b) { return a.size() != b.size() ? a.size() < b.size() : a < b; }
+
 }  // namespace
 
 const model::Item* Facts::item(const model::ItemId& id) const {
@@ -116,14 +118,17 @@ Result<std::unique_ptr<const Edition>> Edition::load(const EditionTexts& texts) 
   edition->alerts_ = std::move(facts.alerts);
   edition->evidence_ = std::move(evidence);
   for (std::size_t i = 0; i < edition->items_.size(); ++i) {
-    edition->item_at_.emplace(edition->items_[i].item, i);
+    edition->items_by_name_.push_back(i);
   }
+  std::sort(edition->items_by_name_.begin(), edition->items_by_name_.end(),
+            [&](std::size_t a, std::size_t b) { return shorter(edition->items_[a].item.text, edition->items_[b].item.text); });
   return std::unique_ptr<const Edition>(std::move(edition));
 }
 
-const model::Item* Edition::item(const model::ItemId& id) const {
-  const auto found = item_at_.find(id);
-  return found == item_at_.end() ? nullptr : &items_[found->second];
+const model::Item* Edition::item(std::string_view name) const {
+  const auto found = std::lower_bound(items_by_name_.begin(), items_by_name_.end(), name,
+                                      [&](std::size_t index, std::string_view wanted) { return shorter(items_[index].item.text, wanted); });
+  return found == items_by_name_.end() || items_[*found].item.text != name ? nullptr : &items_[*found];
 }
 
 const model::Scale* Edition::scale(const model::ScaleId& id) const {
@@ -136,8 +141,8 @@ const model::Sequence* Edition::sequence(const model::Word& complaint) const {
   return found == sequences_.end() ? nullptr : &*found;
 }
 
-const AlertRow* Edition::alert(const model::Word& name) const {
-  const auto found = std::find_if(alerts_.begin(), alerts_.end(), [&](const AlertRow& one) { return one.alert == name; });
+const AlertRow* Edition::alert(std::string_view name) const {
+  const auto found = std::find_if(alerts_.begin(), alerts_.end(), [&](const AlertRow& one) { return one.alert.text == name; });
   return found == alerts_.end() ? nullptr : &*found;
 }
 

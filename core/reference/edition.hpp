@@ -9,7 +9,6 @@
 #include "core/model/person.hpp"
 #include "core/reference/evidence/rows.hpp"
 
-#include <map>
 #include <memory>
 #include <optional>
 #include <span>
@@ -121,7 +120,10 @@ class Edition {
   [[nodiscard]] static Result<std::unique_ptr<const Edition>> load(const EditionTexts& texts);
 
   [[nodiscard]] const model::EditionId& id() const { return id_; }
-  [[nodiscard]] const model::Item* item(const model::ItemId& id) const;
+  [[nodiscard]] const model::Item* item(const model::ItemId& id) const { return item(std::string_view(id.text)); }
+  [[nodiscard]] const model::Item* item(std::string_view name) const;
+  // Its place in items().
+  [[nodiscard]] std::size_t index(const model::Item& of_this_edition) const { return static_cast<std::size_t>(&of_this_edition - items_.data()); }
   [[nodiscard]] const model::Scale* scale(const model::ScaleId& id) const;
   [[nodiscard]] const Source* source(const model::SourceId& id) const;
   [[nodiscard]] std::span<const model::Item> items() const { return items_; }
@@ -129,7 +131,7 @@ class Edition {
   [[nodiscard]] std::span<const model::Sequence> sequences() const { return sequences_; }
   [[nodiscard]] const model::Sequence* sequence(const model::Word& complaint) const;
   [[nodiscard]] std::span<const model::Concern> concerns() const { return concerns_; }
-  [[nodiscard]] const AlertRow* alert(const model::Word& name) const;
+  [[nodiscard]] const AlertRow* alert(std::string_view name) const;
   [[nodiscard]] std::span<const AlertRow> alerts() const { return alerts_; }
   [[nodiscard]] std::span<const NormRow> norms() const { return norms_; }
   [[nodiscard]] std::span<const ErrorRow> errors() const { return errors_; }
@@ -150,7 +152,7 @@ class Edition {
   std::vector<model::Concern> concerns_;
   std::vector<AlertRow> alerts_;
   Evidence evidence_;
-  std::map<model::ItemId, std::size_t> item_at_;
+  std::vector<std::size_t> items_by_name_;  // indices of items_, by length and then by letters: most comparisons are of two numbers
 };
 
 // The edition compiled into the library; null only if the library itself was built wrong.

@@ -40,6 +40,22 @@ void read_params(const wire::Type& type, void* target, const wire::Document& doc
 
 }  // namespace detail
 
+namespace {
+
+class LateFlush {
+ public:
+  explicit LateFlush(ledger::LogStore& store) : store_(store) { store_.put_off_flush(); }
+  ~LateFlush() { static_cast<void>(store_.flush()); }
+  LateFlush(const LateFlush&) = delete;
+  LateFlush& operator=(const LateFlush&) = delete;
+  [[nodiscard]] Result<void> finish() { return store_.flush(); }
+
+ private:
+  ledger::LogStore& store_;
+};
+
+}  // namespace
+
 Result<std::string> call(std::span<const Method> table, Context& context, std::string_view method, const wire::Document& document,
                          const wire::Node* params) {
   const auto row = std::find_if(table.begin(), table.end(), [&](const Method& m) { return m.name == method; });
@@ -70,7 +86,16 @@ Result<std::string> call(std::span<const Method> table, Context& context, std::s
       return wire::Fault{"examiner.needed", "", "a ledger unlocked with an examiner's passphrase"};
     }
   }
-  return row->invoke(context, document, params);
+  if (context.desk == nullptr || !row->writes) {
+    return row->invoke(context, document, params);
+  }
+  // The reply is worked out while the disk writes, and is given only when it has.
+  LateFlush late(context.desk->store());
+  auto reply = row->invoke(context, document, params);
+  if (auto flushed = late.finish(); !flushed) {
+    return flushed.error();
+  }
+  return reply;
 }
 
 }  // namespace limbledger::service

@@ -41,6 +41,12 @@ Result<void> WatchedStore::append(std::span<const ledger::Row> rows, std::span<c
   return done;
 }
 
+Result<void> WatchedStore::flush() {
+  auto done = store_.flush();
+  note(done, 0);
+  return done;
+}
+
 Result<void> WatchedStore::drop_bodies(std::span<const model::EntryId> entries, ledger::RowState state) {
   auto done = store_.drop_bodies(entries, state);
   note(done, 0);

@@ -195,6 +195,10 @@ Result<void> SqliteStore::append(std::span<const Row> rows, std::span<const Head
   return done;
 }
 
+void SqliteStore::put_off_flush() { database_->put_off_flush(); }
+
+Result<void> SqliteStore::flush() { return database_->flush(); }
+
 Result<std::vector<Row>> SqliteStore::read(const model::ReplicaId& replica, std::uint64_t from, std::uint64_t to,
                                            std::size_t limit) {
   return database_->rows(replica, from, to, limit);

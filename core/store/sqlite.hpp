@@ -7,6 +7,7 @@
 #include "core/ledger/port.hpp"
 
 #include <cstdint>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -23,6 +24,7 @@ struct SqliteOptions {
   bool alone = true;                      // holds the file against every other process while open
   Flush flush = Flush::full;
   std::string vfs = {};  // empty: the platform's
+  std::function<void()> begin_writing = {};  // lets the disk begin with the log; promises nothing, and may be absent
   int busy_ms = 100;
   int checkpoint_pages = 1000;
   std::int64_t page_count_max = 0;  // 0: as large as the disk; else a bound, to stand for a full disk
@@ -40,6 +42,8 @@ class SqliteStore final : public ledger::LogStore {
 
   [[nodiscard]] Result<void> append(std::span<const ledger::Row> rows, std::span<const ledger::Head> heads,
                                     const ledger::Meta& meta) override;
+  void put_off_flush() override;
+  [[nodiscard]] Result<void> flush() override;
   [[nodiscard]] Result<std::vector<ledger::Row>> read(const model::ReplicaId& replica, std::uint64_t from,
                                                       std::uint64_t to, std::size_t limit) override;
   [[nodiscard]] Result<std::vector<ledger::Row>> read_kid(const model::KeyId& kid) override;

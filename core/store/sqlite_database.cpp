@@ -6,9 +6,9 @@ namespace limbledger::store {
 
 namespace {
 
-const char* flush_word(Flush flush) {
-  return flush == Flush::off ? "OFF" : flush == Flush::normal ? "NORMAL" : "FULL";
-}
+// With NORMAL, SQLite flushes the log before a checkpoint and when it begins anew. What FULL adds, a flush of the log after every
+// commit, is done by `flush`, so that it can be put off a little.
+const char* flush_word(Flush flush) { return flush == Flush::off ? "OFF" : "NORMAL"; }
 
 template <std::size_t Size>
 bool copy_exact(ledger::View from, std::array<std::uint8_t, Size>& to) {
@@ -124,17 +124,25 @@ Result<void> SqliteStore::Database::open(const std::string& path, const SqliteOp
   if (options.clinic && *options.clinic != clinic) {
     return damaged("the ledger of this clinic");
   }
-  if (options.alone && !options.read_only && options.flush == Flush::full) {
+  flushes_ = options.flush == Flush::full && !options.read_only && !options.frozen;
+  if (options.alone && flushes_) {
     reserve_log(options.checkpoint_pages);
   }
+  begin_writing_ = options.begin_writing;
   return {};
+}
+
+sqlite3_file* SqliteStore::Database::log_file() {
+  sqlite3_file* log = nullptr;
+  const int code = sqlite3_file_control(handle, "main", SQLITE_FCNTL_JOURNAL_POINTER, &log);
+  return code == SQLITE_OK && log != nullptr && log->pMethods != nullptr ? log : nullptr;
 }
 
 // A log that need not grow is flushed without its file's size as well, which costs another write of the disk a commit. What
 // stands behind the last frame is no frame to SQLite, so zeros may. Only for speed: a disk without room goes on growing.
 void SqliteStore::Database::reserve_log(int pages) {
-  sqlite3_file* log = nullptr;
-  if (sqlite3_file_control(handle, "main", SQLITE_FCNTL_JOURNAL_POINTER, &log) != SQLITE_OK || log == nullptr || log->pMethods == nullptr) {
+  sqlite3_file* log = log_file();
+  if (log == nullptr) {
     return;
   }
   constexpr sqlite3_int64 frame_bytes = 4096 + 24;
@@ -285,7 +293,35 @@ Result<void> SqliteStore::Database::begin() {
 
 Result<void> SqliteStore::Database::commit() {
   const int code = commit_.step();
-  return code == SQLITE_DONE ? Result<void>() : Result<void>(fail(code));
+  if (code != SQLITE_DONE) {
+    return fail(code);
+  }
+  unflushed_ = flushes_;
+  if (put_off_) {
+    if (flushes_ && begin_writing_) {
+      begin_writing_();
+    }
+    return {};
+  }
+  return flush();
+}
+
+Result<void> SqliteStore::Database::flush() {
+  put_off_ = false;
+  if (failed_) {
+    return wire::Fault("ledger.read_only", "", "the ledger opened again after its disk failed");
+  }
+  if (!unflushed_) {
+    return {};
+  }
+  sqlite3_file* log = log_file();
+  const int code = log == nullptr ? SQLITE_IOERR_FSYNC : log->pMethods->xSync(log, SQLITE_SYNC_NORMAL);
+  if (code != SQLITE_OK) {
+    failed_ = true;
+    return sqlite_fault(code);
+  }
+  unflushed_ = false;
+  return {};
 }
 
 void SqliteStore::Database::roll_back() {

@@ -44,6 +44,10 @@ class SqliteStore::Database {
   [[nodiscard]] Result<std::int64_t> chain(const model::ReplicaId& replica);
   [[nodiscard]] std::optional<std::int64_t> find_chain(const model::ReplicaId& replica) const;
 
+  void put_off_flush() { put_off_ = true; }
+  // Waits until every commit is on the disk.
+  [[nodiscard]] Result<void> flush();
+
   // Reads again what is remembered of the file: clinic, chains, newest heads.
   [[nodiscard]] Result<void> load();
   [[nodiscard]] Result<std::vector<ledger::Row>> rows(const model::ReplicaId& replica, std::uint64_t from,
@@ -68,6 +72,7 @@ class SqliteStore::Database {
   [[nodiscard]] Result<void> configure(const SqliteOptions& options);
   [[nodiscard]] Result<void> check_layout(const SqliteOptions& options);
   [[nodiscard]] Result<void> prepare();
+  [[nodiscard]] sqlite3_file* log_file();
   void reserve_log(int pages);
   [[nodiscard]] Result<void> begin();
   [[nodiscard]] Result<void> commit();
@@ -76,6 +81,10 @@ class SqliteStore::Database {
   Statement begin_;
   Statement commit_;
   bool failed_ = false;
+  bool flushes_ = false;   // this store was asked to be durable
+  bool put_off_ = false;
+  bool unflushed_ = false;
+  std::function<void()> begin_writing_;
 };
 
 // Columns `from`.. are seq, hash, state, header, body. Fault entry.store, with the place, when they cannot be a row.

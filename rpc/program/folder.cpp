@@ -14,6 +14,7 @@
 #include <cerrno>
 #include <cstdlib>
 #include <cstring>
+#include <memory>
 #include <vector>
 
 namespace limbledger::rpc {
@@ -203,6 +204,38 @@ void write_file(const std::string& path, std::string_view bytes) {
     throw Problem(ExitCode::unavailable, path + ": cannot be written" + reason() + "\n  what to do: free some space, or see who owns the folder");
   }
   flush_folder_of(path);
+}
+
+namespace {
+
+class LogFile {
+ public:
+  explicit LogFile(std::string path) : path_(std::move(path)) {}
+  ~LogFile() {
+    if (file_ >= 0) {
+      ::close(file_);
+    }
+  }
+  LogFile(const LogFile&) = delete;
+  LogFile& operator=(const LogFile&) = delete;
+  void begin() {
+    if (file_ < 0) {
+      file_ = ::open(path_.c_str(), O_RDONLY | O_CLOEXEC);
+    }
+    if (file_ >= 0) {
+      static_cast<void>(::sync_file_range(file_, 0, 0, SYNC_FILE_RANGE_WRITE));
+    }
+  }
+
+ private:
+  std::string path_;
+  int file_ = -1;
+};
+
+}  // namespace
+
+std::function<void()> writing_begins(const std::string& store_path) {
+  return [log = std::make_shared<LogFile>(store_path + "-wal")] { log->begin(); };
 }
 
 std::int64_t flush_us(const Folder& folder) {

@@ -4,6 +4,7 @@
 
 #include "core/ledger/port.hpp"
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -35,6 +36,10 @@ struct Folder {
 [[nodiscard]] std::optional<std::string> read_descriptor(int file, std::size_t bytes_max);
 // Whole or not at all, also when the power fails: beside it, flushed, renamed, folder flushed.
 void write_file(const std::string& path, std::string_view bytes);
+
+// Lets the disk begin with what was written to the store's log, so that the flush that follows waits less. Nothing is promised;
+// where the file is not there yet, nothing happens.
+[[nodiscard]] std::function<void()> writing_begins(const std::string& store_path);
 
 // What one flush of 4 KB takes here, in microseconds: the median of a few.
 [[nodiscard]] std::int64_t flush_us(const Folder& folder);

@@ -14,7 +14,9 @@ constexpr std::size_t passphrase_bytes_max = 1024;
 }  // namespace
 
 OpenedLedger::OpenedLedger(const std::string& path) : folder_(find_folder(path)), lock_(folder_.lock()) {
-  auto store = store::SqliteStore::open(folder_.ledger(), {});
+  store::SqliteOptions options;
+  options.begin_writing = writing_begins(folder_.ledger());
+  auto store = store::SqliteStore::open(folder_.ledger(), options);
   if (!store && store.error().faults.front().code == "ledger.read_only") {
     store::SqliteOptions frozen;
     frozen.frozen = true;

@@ -7,6 +7,7 @@
 #include "core/service/desk.hpp"
 #include "core/store/memory.hpp"
 #include "core/store/sqlite.hpp"
+#include "rpc/program/folder.hpp"
 
 #include <sodium.h>
 
@@ -96,6 +97,7 @@ struct OnDisk {
     store::SqliteOptions options;
     options.clinic = made.clinic;
     options.flush = flush;
+    options.begin_writing = rpc::writing_begins(path);
     store = need(store::SqliteStore::open(path, options), "open the store");
     const ledger::Heads heads = need(first.heads(), "heads");
     const auto rows = need(first.read(heads.newest.front().replica, 1, 1000, 1000), "rows");

@@ -63,7 +63,7 @@ TEST_CASE("SOUCIE2011, knee flexion and extension by sex and age band, is what t
       {30, Sex::female, "extension", 1.6, 1.1, 2.1, 143},     {30, Sex::male, "extension", 1.0, 0.6, 1.4, 114},
   };
   for (const Printed& printed : table) {
-    const auto* item = reference::built_in_edition()->item({std::string("knee.") + printed.motion + "_passive"});
+    const auto* item = reference::built_in_edition()->item(std::string("knee.") + printed.motion + "_passive");
     REQUIRE(item != nullptr);
     const auto sex = printed.sex == Sex::male ? model::NormSex::male : model::NormSex::female;
     const auto* row = interpret::norm_row(*reference::built_in_edition(), {item, sex, printed.age, {"supine"}});

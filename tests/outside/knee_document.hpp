@@ -127,7 +127,7 @@ struct KneeVisit {
     if (kind == "grade") {
       const auto slash = rest.find('/');
       end_feel = slash == std::string::npos ? "" : rest.substr(slash + 1);
-      const model::Item* row = reference::built_in_edition()->item({item});
+      const model::Item* row = reference::built_in_edition()->item(std::string_view(item));
       REQUIRE_MESSAGE((row != nullptr && row->scale), item);
       return R"({"kind":"grade","scale":")" + row->scale->text + R"(","grade":")" + rest.substr(0, slash) + R"("})";
     }

@@ -23,13 +23,12 @@ constexpr std::array both_sides{Side::left, Side::right};
   if (complaint && *complaint != Side::midline) {
     return *complaint == side;
   }
-  const auto& all = view.findings();
-  return std::any_of(all.begin(), all.end(), [&](const model::Finding* finding) { return finding->side == side; });
+  return view.has_side(side);
 }
 
 // Something found on this side, not only what was said of the person as a whole.
 [[nodiscard]] bool points_here(const Clue& clue, Side side) {
-  return std::any_of(clue.because.begin(), clue.because.end(), [&](const model::Finding* finding) { return finding->side == side; });
+  return clue.because.any([&](const model::Finding* finding) { return finding->side == side; });
 }
 
 [[nodiscard]] bool is_protected(const JudgedFlag& judged) { return judged.row->protected_.value_or(false); }
@@ -56,7 +55,7 @@ constexpr std::array both_sides{Side::left, Side::right};
   alert.state = AlertState::raised;
   alert.urgency = judged.raised.urgency == AlertClass::now ? Urgency::now : Urgency::same_day;
   alert.interrupts = judged.raised.interrupts;
-  alert.because = ids_of(judged.raised.clue.because);
+  alert.because = ids_of(judged.raised.clue.because.written());
   alert.message = {"msg.alert." + short_name(judged) + "." + std::string(judged.raised.what)};
   alert.meanwhile = judged.row->meanwhile;
   alert.stop = judged.row->stop;
@@ -107,11 +106,11 @@ void take_handling(const model::Exam& exam, Alert& alert) {
   statement.comparator = Comparator::none;
   statement.message = {"msg.referral." + short_name(judged)};
   statement.params = Params().raw();
-  statement.findings = ids_of(judged.raised.clue.because);
+  statement.findings = ids_of(judged.raised.clue.because.written());
   prompt.working.statement = statement.statement;
   prompt.working.message = statement.message;
   prompt.working.formula = {"raised by recorded answers; within two weeks"};
-  for (const model::Finding* finding : judged.raised.clue.because) {
+  for (const model::Finding* finding : judged.raised.clue.because.written()) {
     prompt.working.inputs.push_back({finding->finding, model::Word{finding->item.text}, model::Word{"known"}, std::nullopt});
   }
   return prompt;
@@ -135,7 +134,9 @@ void fill_questions(const View& view, const std::vector<JudgedFlag>& flags, Aler
     question.question = asked[i]->row->alert;
     question.side = asked[i]->side;
     question.rank.steps = static_cast<std::int64_t>(i + 1);
-    question.ask = asked[i]->raised.clue.ask;
+    for (const ToAsk& ask : asked[i]->raised.clue.ask.written()) {
+      question.ask.push_back({ask.item->item, ask.side});
+    }
     question.message = {"msg.question." + short_name(*asked[i])};
     out.questions.push_back(std::move(question));
   }
@@ -170,7 +171,7 @@ std::vector<JudgedFlag> judge_flags(const View& view) {
   const Answers answers(view);
   std::vector<JudgedFlag> judged;
   for (const RedFlag& flag : all_red_flags()) {
-    const reference::AlertRow* row = view.edition().alert({std::string(flag.alert)});
+    const reference::AlertRow* row = view.edition().alert(flag.alert);
     if (row == nullptr) {
       continue;
     }
@@ -180,6 +181,9 @@ std::vector<JudgedFlag> judge_flags(const View& view) {
     for (const Side side : both_sides) {
       if (!flag.sided) {
         break;
+      }
+      if (!of_interest(view, side) && !view.has_side(side)) {
+        continue;  // nothing found there could point to it
       }
       Raised raised = flag.judge(answers, side);
       if (of_interest(view, side) || (!raised.clue.is_no() && points_here(raised.clue, side))) {
@@ -212,8 +216,8 @@ AlertsJudged judge_alerts(const View& view, const std::vector<JudgedFlag>& flags
     const bool hidden = is_protected(judged) && !ask.protected_;
     if (!hidden) {
       const Clue& clue = judged.raised.clue;
-      const auto& findings = clue.is_yes() ? clue.because : (clue.is_no() ? clue.against : clue.open);
-      out.flags.push_back({judged.row->alert, judged.side, answer_of(clue), ids_of(findings)});
+      const FindingTrail& findings = clue.is_yes() ? clue.because : (clue.is_no() ? clue.against : clue.open);
+      out.flags.push_back({judged.row->alert, judged.side, answer_of(clue), ids_of(findings.written())});
     }
     if (!is_raised(judged)) {
       continue;
@@ -227,7 +231,7 @@ AlertsJudged judge_alerts(const View& view, const std::vector<JudgedFlag>& flags
     }
   }
   add_withdrawn(view, ask, out.alerts);
-  const auto harm = [&](const Alert& alert) { return view.edition().alert(alert.alert)->harm_minutes.steps; };
+  const auto harm = [&](const Alert& alert) { return view.edition().alert(alert.alert.text)->harm_minutes.steps; };
   const auto key = [&](const Alert& alert) {
     return std::tuple(alert.state, alert.urgency, harm(alert), alert.alert.text, alert.side ? static_cast<int>(*alert.side) : -1);
   };

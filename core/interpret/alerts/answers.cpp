@@ -3,7 +3,6 @@
 #include "core/interpret/alerts/limits.hpp"
 
 #include <algorithm>
-#include <string>
 
 namespace limbledger::interpret {
 
@@ -19,52 +18,69 @@ constexpr std::uint8_t says_any = 3;
 [[nodiscard]] Said not_said() { return {std::nullopt, "unsure"}; }
 
 // The side an item is asked on: this one, or the midline where the item has no sides. None where the edition has no such item.
-[[nodiscard]] std::optional<Side> side_asked(const View& view, std::string_view item, Side side) {
-  const model::Item* known = view.edition().item({std::string(item)});
-  if (known == nullptr) {
+[[nodiscard]] std::optional<ToAsk> asked_at(const model::Item* item, Side side) {
+  if (item == nullptr) {
     return std::nullopt;
   }
-  const auto has = [&](Side one) { return std::find(known->sides.begin(), known->sides.end(), one) != known->sides.end(); };
+  const auto has = [&](Side one) { return std::find(item->sides.begin(), item->sides.end(), one) != item->sides.end(); };
   if (has(side)) {
-    return side;
+    return ToAsk{item, side};
   }
-  return has(Side::midline) ? std::optional(Side::midline) : std::nullopt;
+  return has(Side::midline) ? std::optional(ToAsk{item, Side::midline}) : std::nullopt;
 }
+
+// Of this side, and of the person as a whole.
+class Recorded {
+ public:
+  Recorded(const View& view, std::string_view name, Side side) : item_(view.edition().item(name)) {
+    const auto at = [&](Side one) { return item_ != nullptr ? view.at(*item_, one) : view.at(name, one); };
+    found_ = at(side);
+    const Findings midline = side == Side::midline ? Findings() : at(Side::midline);
+    if (!midline.empty()) {
+      both_.assign(found_.begin(), found_.end());
+      both_.insert(both_.end(), midline.begin(), midline.end());
+      found_ = both_;
+    }
+  }
+  Recorded(const Recorded&) = delete;
+  Recorded& operator=(const Recorded&) = delete;
+  [[nodiscard]] Findings findings() const { return found_; }
+  [[nodiscard]] const model::Item* item() const { return item_; }
+
+ private:
+  const model::Item* item_ = nullptr;
+  Findings found_;
+  std::vector<const model::Finding*> both_;
+};
 
 }  // namespace
 
-std::vector<const model::Finding*> Answers::recorded(std::string_view item, Side side) const {
-  std::vector<const model::Finding*> found = view_.at(item, side);
-  if (side != Side::midline) {
-    const auto midline = view_.at(item, Side::midline);
-    found.insert(found.end(), midline.begin(), midline.end());
+const std::vector<Reading>& Answers::motions() const {
+  if (!motions_) {
+    motions_ = read_motions(view_);
   }
-  return found;
+  return *motions_;
 }
 
 Clue Answers::hear_as(std::string_view item, Side side, const Says& says) const {
-  const Heard heard = hear(recorded(item, side), says_any, says);
+  const Recorded recorded(view_, item, side);
   Clue clue;
-  clue.value = heard.as_tri();
-  if (clue.is_yes()) {
-    clue.because = heard.findings;
-    return clue;
-  }
-  if (clue.is_no()) {
-    clue.against = heard.findings;
-    return clue;
-  }
   bool only_reported = true;
-  for (const model::Finding* finding : heard.findings) {
-    const bool reported = !unsettled_by(*finding).empty();
-    only_reported = only_reported && reported;
-    const bool not_done = std::holds_alternative<model::NotDone>(finding->value);
-    clue.hinted = clue.hinted || (!not_done && says(*finding).bits == says_yes);
+  if (!recorded.findings().empty()) {
+    clue.value = hear(recorded.findings(), says_any, says).as_tri();
+    const auto all = FindingTrail::of(view_.trails().findings, recorded.findings());
+    (clue.is_yes() ? clue.because : (clue.is_no() ? clue.against : clue.open)) = all;
+    if (clue.value != Tri::undetermined) {
+      return clue;
+    }
+    for (const model::Finding* finding : recorded.findings()) {
+      only_reported = only_reported && !unsettled_by(*finding).empty();
+      const bool not_done = std::holds_alternative<model::NotDone>(finding->value);
+      clue.hinted = clue.hinted || (!not_done && says(*finding).bits == says_yes);
+    }
   }
-  clue.open = heard.findings;
-  const auto asked_on = side_asked(view_, item, side);
-  if (only_reported && asked_on) {
-    clue.ask.push_back({{std::string(item)}, *asked_on});
+  if (const auto asked = only_reported ? asked_at(recorded.item(), side) : std::nullopt) {
+    clue.ask = AskTrail(view_.trails().asks, *asked);
   }
   return clue;
 }
@@ -111,18 +127,26 @@ Clue Answers::warm_at_least(std::int64_t tenths) const {
 }
 
 Clue Answers::stopped(std::string_view item, Side side, std::initializer_list<model::WhyNot> reasons) const {
-  Clue clue;
-  for (const model::Finding* finding : recorded(item, side)) {
-    if (!settles(*finding)) {
-      continue;
+  return tried(item, side, [reasons](const model::Finding& finding) {
+    const auto* not_done = std::get_if<model::NotDone>(&finding.value);
+    if (not_done == nullptr) {
+      return Tri::no;
     }
-    const auto* not_done = std::get_if<model::NotDone>(&finding->value);
-    if (not_done != nullptr && std::find(reasons.begin(), reasons.end(), not_done->reason) != reasons.end()) {
+    return std::find(reasons.begin(), reasons.end(), not_done->reason) != reasons.end() ? Tri::yes : Tri::undetermined;
+  });
+}
+
+Clue Answers::tried(std::string_view item, Side side, const std::function<Tri(const model::Finding&)>& says) const {
+  const Recorded recorded(view_, item, side);
+  Clue clue;
+  for (const model::Finding* finding : recorded.findings()) {
+    const Tri said = settles(*finding) ? says(*finding) : Tri::undetermined;
+    if (said == Tri::yes) {
       clue.value = Tri::yes;
-      clue.because.push_back(finding);
-    } else if (not_done == nullptr && !clue.is_yes()) {
+      clue.because.add({view_.trails().findings, finding});
+    } else if (said == Tri::no && !clue.is_yes()) {
       clue.value = Tri::no;
-      clue.against.push_back(finding);
+      clue.against.add({view_.trails().findings, finding});
     }
   }
   if (clue.is_yes()) {

@@ -6,16 +6,19 @@
 #include "core/interpret/motion/reading.hpp"
 #include "core/interpret/rules/input.hpp"
 
+#include <functional>
 #include <initializer_list>
+#include <optional>
 #include <string_view>
+#include <vector>
 
 namespace limbledger::interpret {
 
 class Answers {
  public:
-  explicit Answers(const View& view) : view_(view), motions_(read_motions(view)) {}
+  explicit Answers(const View& view) : view_(view) {}
   [[nodiscard]] const View& view() const { return view_; }
-  [[nodiscard]] const std::vector<Reading>& motions() const { return motions_; }
+  [[nodiscard]] const std::vector<Reading>& motions() const;  // read when first asked for
 
   [[nodiscard]] Clue yes(std::string_view item, model::Side side = model::Side::midline) const;
   [[nodiscard]] Clue positive(std::string_view item, model::Side side) const;
@@ -26,6 +29,8 @@ class Answers {
   [[nodiscard]] Clue warm_at_least(std::int64_t tenths) const;
   // Tried, and stopped by one of these reasons: yes. Done: no.
   [[nodiscard]] Clue stopped(std::string_view item, model::Side side, std::initializer_list<model::WhyNot> reasons) const;
+  // What each tried finding says; any yes decides, and what is not recorded says nothing and is not asked after.
+  [[nodiscard]] Clue tried(std::string_view item, model::Side side, const std::function<Tri(const model::Finding&)>& says) const;
   [[nodiscard]] Clue hear_as(std::string_view item, model::Side side, const Says& says) const;
 
   // Completed years on the day of the exam: at least `low` and at most `high`.
@@ -33,9 +38,8 @@ class Answers {
   [[nodiscard]] Tri child() const;
 
  private:
-  [[nodiscard]] std::vector<const model::Finding*> recorded(std::string_view item, model::Side side) const;
   const View& view_;
-  std::vector<Reading> motions_;
+  mutable std::optional<std::vector<Reading>> motions_;
 };
 
 }  // namespace limbledger::interpret

@@ -3,8 +3,6 @@
 #include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/alerts/red_flag.hpp"
 
-#include <algorithm>
-
 namespace limbledger::interpret {
 
 using model::Side;
@@ -21,8 +19,8 @@ namespace {
   const auto point = [&](const Clue& clue) {
     least += clue.is_yes() ? 1 : 0;
     most += clue.is_no() ? 0 : 1;
-    open.because.insert(open.because.end(), clue.because.begin(), clue.because.end());
-    open.ask.insert(open.ask.end(), clue.ask.begin(), clue.ask.end());
+    open.because.add(clue.because);
+    open.ask.add(clue.ask);
   };
   point(answers.yes("history.cancer_known"));
   point(answers.yes("history.immobile_or_surgery_recent"));
@@ -32,7 +30,7 @@ namespace {
   const Clue suspects = answers.yes("history.examiner_suspects_clot");
   least -= suspects.is_yes() ? 0 : 2;
   most -= suspects.is_no() ? 2 : 0;
-  open.ask.insert(open.ask.end(), suspects.ask.begin(), suspects.ask.end());
+  open.ask.add(suspects.ask);
   open.value = least >= wells_likely ? Tri::yes : (most < wells_likely ? Tri::no : Tri::undetermined);
   if (answers.aged(0, wells_from - 1) == Tri::yes) {
     open.value = Tri::undetermined;  // the score is not made for them, so it says no nothing

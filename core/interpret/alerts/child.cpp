@@ -15,7 +15,7 @@ Raised hip_slip(const Answers& answers, Side side) {
   raised.applies = answers.aged(slip_from, slip_to);
   raised.clue = led_by(lost, {gait});
   if (raised.clue.value == Tri::undetermined && rolls.is_yes()) {
-    raised.clue.because.insert(raised.clue.because.end(), rolls.because.begin(), rolls.because.end());
+    raised.clue.because.add(rolls.because);
   }
   if (raised.clue.is_yes() && cannot_walk(answers).is_yes()) {
     raised.urgency = AlertClass::now;

@@ -41,8 +41,9 @@ constexpr std::int64_t days_a_week = 7;
   const Reading* here = reading_at(readings, item, side);
   const Reading* other = reading_at(readings, item, other_side(side));
   for (const auto& [reading, on] : {std::pair(here, side), std::pair(other, other_side(side))}) {
-    if (reading == nullptr && view.at(item, on).empty() && view.edition().item({std::string(item)}) != nullptr) {
-      clue.ask.push_back({{std::string(item)}, on});
+    const model::Item* known = view.edition().item(item);
+    if (reading == nullptr && view.at(item, on).empty() && known != nullptr) {
+      clue.ask.add({view.trails().asks, ToAsk{known, on}});
     }
   }
   if (here == nullptr || other == nullptr) {
@@ -54,8 +55,8 @@ constexpr std::int64_t days_a_week = 7;
     return clue;
   }
   const std::int64_t needed = std::max(precision->mdc95, side_difference_least);
-  clue.because = here->findings;
-  clue.because.insert(clue.because.end(), other->findings.begin(), other->findings.end());
+  clue.because = FindingTrail::of(view.trails().findings, here->findings);
+  clue.because.add(FindingTrail::of(view.trails().findings, other->findings));
   if (other->low - here->high > needed) {
     clue.value = Tri::yes;
   } else if (other->high - here->low <= needed) {
@@ -162,29 +163,25 @@ Clue restricted(const Answers& answers, Side side) {
 }
 
 Clue severe_pain_on_passive(const Answers& answers, Side side) {
-  Clue clue;
+  Clue out;
   for (const std::string_view item : {"knee.flexion_passive", "knee.extension_passive", "hip.internal_rotation_passive_seated",
                                       "hip.internal_rotation_passive_supine", "hip.log_roll"}) {
-    for (const model::Finding* finding : answers.view().at(item, side)) {
-      if (!settles(*finding)) {
-        continue;
-      }
-      const auto* not_done = std::get_if<model::NotDone>(&finding->value);
+    const Clue one = answers.tried(item, side, [](const model::Finding& finding) {
+      const auto* not_done = std::get_if<model::NotDone>(&finding.value);
       const bool stopped = not_done != nullptr && not_done->reason == WhyNot::pain;
-      const bool severe = finding->pain && finding->pain->score && finding->pain->score->steps >= severe_pain;
-      if (stopped || severe) {
-        clue.value = Tri::yes;
-        clue.because.push_back(finding);
-      } else if (not_done == nullptr && !clue.is_yes()) {
-        clue.value = Tri::no;
-        clue.against.push_back(finding);
+      if (stopped || (finding.pain && finding.pain->score && finding.pain->score->steps >= severe_pain)) {
+        return Tri::yes;
       }
-    }
+      return not_done == nullptr ? Tri::no : Tri::undetermined;
+    });
+    out.value = out.value == Tri::undetermined ? one.value : (one.is_yes() ? Tri::yes : out.value);
+    out.because.add(one.because);
+    out.against.add(one.against);
   }
-  if (clue.is_yes()) {
-    clue.against.clear();
+  if (out.is_yes()) {
+    out.against.clear();
   }
-  return clue;
+  return out;
 }
 
 Clue hip_rotation_lost(const Answers& answers, Side side) {
@@ -194,7 +191,7 @@ Clue hip_rotation_lost(const Answers& answers, Side side) {
     Clue little;
     if (const Reading* here = reading_at(readings, item, side); here != nullptr && here->high <= rotation_lost_at * 100) {
       little.value = Tri::yes;
-      little.because = here->findings;
+      little.because = FindingTrail::of(answers.view().trails().findings, here->findings);
     }
     return led_by(difference, {little, answers.stopped(item, side, {WhyNot::pain, WhyNot::blocked})});
   };

@@ -1,30 +1,14 @@
 #include "core/interpret/alerts/clue.hpp"
 
-#include <algorithm>
+#include <utility>
 
 namespace limbledger::interpret {
 
 namespace {
 
-template <class T>
-void join(std::vector<T>& to, const std::vector<T>& from) {
-  for (const T& one : from) {
-    const bool known = std::any_of(to.begin(), to.end(), [&](const T& held) {
-      if constexpr (std::is_same_v<T, Ask>) {
-        return held.item == one.item && held.side == one.side;
-      } else {
-        return held == one;
-      }
-    });
-    if (!known) {
-      to.push_back(one);
-    }
-  }
-}
-
 void join_open(Clue& to, const Clue& from) {
-  join(to.ask, from.ask);
-  join(to.open, from.open);
+  to.ask.add(from.ask);
+  to.open.add(from.open);
   to.hinted = to.hinted || from.hinted;
 }
 
@@ -43,9 +27,9 @@ Clue either(std::initializer_list<Clue> clues) {
   }
   for (const Clue& clue : clues) {
     if (out.is_no()) {
-      join(out.against, clue.against);
+      out.against.add(clue.against);
     } else if (clue.value == out.value) {
-      join(out.because, clue.because);
+      out.because.add(clue.because);
       if (out.value == Tri::undetermined) {
         join_open(out, clue);
       }
@@ -62,11 +46,11 @@ Clue every(std::initializer_list<Clue> clues) {
   for (const Clue& clue : clues) {
     if (out.is_no()) {
       if (clue.is_no()) {
-        join(out.against, clue.against);
+        out.against.add(clue.against);
       }
       continue;
     }
-    join(out.because, clue.because);
+    out.because.add(clue.because);
     if (clue.value == Tri::undetermined) {
       join_open(out, clue);
     }
@@ -89,7 +73,7 @@ Clue led_by(const Clue& lead, std::initializer_list<Clue> others) {
     for (const Clue& other : others) {
       if (other.is_yes()) {
         out = out.is_yes() ? out : fact(Tri::yes);
-        join(out.because, other.because);
+        out.because.add(other.because);
       }
     }
   }

@@ -3,22 +3,20 @@
 // section 0.
 #pragma once
 
-#include "core/interpret/statement.hpp"
+#include "core/interpret/trail.hpp"
 #include "core/interpret/tri.hpp"
-#include "core/interpret/view.hpp"
 
 #include <initializer_list>
-#include <vector>
 
 namespace limbledger::interpret {
 
 struct Clue {
   Tri value = Tri::undetermined;
-  std::vector<const model::Finding*> because;  // what says yes; also the parts that do while the whole is open
-  std::vector<const model::Finding*> against;  // what says no
-  std::vector<const model::Finding*> open;     // recorded, and no answer: refused, not sure, reported by the person alone
-  std::vector<Ask> ask;                        // what is not recorded, or only reported
-  bool hinted = false;                         // a yes that settles nothing (kiosk, carried over) points to it
+  bool hinted = false;   // a yes that settles nothing (kiosk, carried over) points to it
+  FindingTrail because;  // what says yes; also the parts that do while the whole is open
+  FindingTrail against;  // what says no
+  FindingTrail open;     // recorded, and no answer: refused, not sure, reported by the person alone
+  AskTrail ask;          // what is not recorded, or only reported
 
   [[nodiscard]] bool is_yes() const { return value == Tri::yes; }
   [[nodiscard]] bool is_no() const { return value == Tri::no; }

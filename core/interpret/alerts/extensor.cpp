@@ -17,7 +17,7 @@ Raised extensor_rupture(const Answers& answers, Side side) {
   Raised raised;
   raised.clue = every({circumstance(injured(answers)), fails});
   if (gap.is_yes() && !raised.clue.is_no()) {
-    raised.clue.because.insert(raised.clue.because.end(), gap.because.begin(), gap.because.end());
+    raised.clue.because.add(gap.because);
   }
   raised.what = gap.is_yes() ? "gap" : "raised";
   return raised;

@@ -135,7 +135,7 @@ Raised compartment(const Answers& answers, Side side) {
   } else if (risk.is_yes()) {
     // Who cannot tell of pain is never a no.
     raised.clue = either({beyond, stretch, hidden.is_yes() ? unasked(Clue{}) : fact(Tri::no)});
-    raised.clue.because.insert(raised.clue.because.end(), risk.because.begin(), risk.because.end());
+    raised.clue.because.add(risk.because);
   } else if (beyond.is_yes()) {
     raised.clue = risk.is_no() ? both : beyond;
   } else if (stretch.is_yes()) {

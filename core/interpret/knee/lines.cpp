@@ -110,7 +110,7 @@ bool pair_lines(const Reading& reading, const Reading& other, const Difference& 
 
 Found found_at(const View& view, std::string_view item, model::Side side) {
   Found found;
-  const model::Item* row = view.edition().item({std::string(item)});
+  const model::Item* row = view.edition().item(item);
   if (row == nullptr) {
     return found;
   }

@@ -70,9 +70,9 @@ Said says_answer(const model::Finding& finding) {
   return {answer->answer == model::AnswerWord::yes ? bit_yes : bit_no, "known"};
 }
 
-Heard hear(const std::vector<const model::Finding*>& findings, std::uint8_t all_bits, const Says& says) {
+Heard hear(Findings findings, std::uint8_t all_bits, const Says& says) {
   Heard heard;
-  heard.findings = findings;
+  heard.findings.assign(findings.begin(), findings.end());
   std::optional<std::uint8_t> first;
   std::string reason;
   bool differ = false;

@@ -31,7 +31,7 @@ struct Said {
 };
 using Says = std::function<Said(const model::Finding&)>;
 
-[[nodiscard]] Heard hear(const std::vector<const model::Finding*>& findings, std::uint8_t all_bits, const Says& says);
+[[nodiscard]] Heard hear(Findings findings, std::uint8_t all_bits, const Says& says);
 [[nodiscard]] Said says_answer(const model::Finding& finding);
 // The page's word for a reason: refused, unable_pain, unable_limb_absent, not_reliable; else the reason's own name.
 [[nodiscard]] std::string_view state_of(model::WhyNot reason);

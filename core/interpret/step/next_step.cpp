@@ -88,8 +88,8 @@ void add(const View& view, const model::ItemId& id, Side side, std::vector<Candi
   std::vector<Candidate> candidates;
   for (const JudgedFlag* flag : asked_flags(view, flags)) {
     std::vector<Candidate> of_flag;
-    for (const Ask& ask : flag->raised.clue.ask) {
-      add(view, ask.item, ask.side, of_flag);
+    for (const ToAsk& ask : flag->raised.clue.ask.written()) {
+      add(view, ask.item->item, ask.side, of_flag);
     }
     std::stable_sort(of_flag.begin(), of_flag.end(), [](const Candidate& a, const Candidate& b) {
       return std::pair(a.item->discomfort, a.item->seconds.steps) < std::pair(b.item->discomfort, b.item->seconds.steps);

@@ -14,7 +14,8 @@ struct Log::Commit {
   HybridClock clock;
   Reading reading;
   std::vector<Row> rows;
-  std::vector<Opened> opened;
+  std::vector<std::pair<std::size_t, const ObjectKey*>> sealed;  // rows that are operations, and under which key
+  std::vector<Opened> opened;                             // of these, as far as opened yet
   std::map<model::ObjectId, ObjectKey> fresh_keys;
   std::map<model::ObjectId, model::EntryId> newest;  // of the objects written so far
 };
@@ -47,7 +48,7 @@ const ObjectKey& Log::key_to_write(const NewOperation& operation, Commit& commit
 }
 
 Result<model::Operation> Log::describe(const NewOperation& wanted, std::size_t part, std::size_t of, const model::EditionId& edition,
-                                       const SignKey* examiner_key, const Commit& commit) {
+                                       const SignKey* examiner_key, Commit& commit) {
   model::Operation operation;
   operation.v.steps = model::operation_version;
   operation.min.steps = 1;
@@ -82,6 +83,9 @@ Result<model::Operation> Log::describe(const NewOperation& wanted, std::size_t p
   if (!all) {
     return all.error();
   }
+  if (auto done = open_sealed(commit); !done) {
+    return done.error();
+  }
   all->insert(all->end(), commit.opened.begin(), commit.opened.end());
   auto covered = seen_entries(*all, operation.after);
   if (!covered) {
@@ -114,13 +118,21 @@ Result<void> Log::write_operation(const model::Operation& operation, const NewOp
   }
   row.body = std::move(*body);
   link(identity_.replica(), commit.joint, row);
-  auto opened = open_operation(identity_.clinic, key, row);
-  if (!opened) {
-    return opened.error();
-  }
-  commit.newest[wanted.object] = opened->entry();
-  commit.opened.push_back(std::move(*opened));
+  commit.newest[wanted.object] = entry_id(row.hash);
+  commit.sealed.emplace_back(commit.rows.size(), &key);
   commit.rows.push_back(std::move(row));
+  return {};
+}
+
+// What was sealed is opened again, so that what folds is what is kept: after the store has it, unless a signature needs it before.
+Result<void> Log::open_sealed(Commit& commit) {
+  for (std::size_t i = commit.opened.size(); i < commit.sealed.size(); ++i) {
+    auto opened = open_operation(identity_.clinic, *commit.sealed[i].second, commit.rows[commit.sealed[i].first]);
+    if (!opened) {
+      return opened.error();
+    }
+    commit.opened.push_back(std::move(*opened));
+  }
   return {};
 }
 
@@ -130,6 +142,10 @@ Result<void> Log::keep(Commit& commit) {
     return stored;
   }
   joint_ = commit.joint;
+  if (auto done = open_sealed(commit); !done) {
+    damage_.push_back(done.error().faults.front());  // memory that does not hold what was put into it: nothing more is written
+    return done;
+  }
   clock_ = commit.clock;
   index_.leaves[identity_.replica()] = {joint_};
   index_.newest = clock_.last();
@@ -149,7 +165,7 @@ Result<std::vector<Opened>> Log::append(std::span<const NewOperation> operations
   if (!damage_.empty()) {
     return damage_.front();
   }
-  Commit commit{joint_, clock_, world_.now(), {}, {}, {}, {}};
+  Commit commit{joint_, clock_, world_.now(), {}, {}, {}, {}, {}};
   for (std::size_t i = 0; i < operations.size(); ++i) {
     const auto operation = describe(operations[i], i + 1, operations.size(), edition, examiner_key, commit);
     if (!operation) {
@@ -169,7 +185,7 @@ Result<void> Log::introduce_examiner(const model::ExaminerId& examiner, const Si
   if (knows_examiner(examiner, key.pub())) {
     return {};
   }
-  Commit commit{joint_, clock_, world_.now(), {}, {}, {}, {}};
+  Commit commit{joint_, clock_, world_.now(), {}, {}, {}, {}, {}};
   const ExaminerBody body = prove_examiner(key, identity_.clinic, identity_.replica(), examiner);
   Row row;
   row.body = body.to_bytes();

@@ -96,8 +96,9 @@ class Log {
   struct Commit;
   [[nodiscard]] const ObjectKey& key_to_write(const NewOperation& operation, Commit& commit);
   [[nodiscard]] Result<model::Operation> describe(const NewOperation& wanted, std::size_t part, std::size_t of, const model::EditionId& edition,
-                                                  const SignKey* examiner_key, const Commit& commit);
+                                                  const SignKey* examiner_key, Commit& commit);
   [[nodiscard]] Result<void> write_operation(const model::Operation& operation, const NewOperation& wanted, bool last, Commit& commit);
+  [[nodiscard]] Result<void> open_sealed(Commit& commit);
   [[nodiscard]] Result<void> keep(Commit& commit);
 
   LogStore& store_;

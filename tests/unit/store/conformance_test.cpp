@@ -92,6 +92,20 @@ TEST_CASE("what was appended is read back, also after opening again, with its he
   });
 }
 
+TEST_CASE("what was appended with its flush put off is read at once, and flushed when asked") {
+  on_each([](Opened& store, const std::function<void()>& again) {
+    Writer writer;
+    writer.introduce();
+    store->put_off_flush();
+    REQUIRE(store->append(writer.rows, std::vector<Head>{writer.head()}, {}).has_value());
+    CHECK(same(all(*store, writer.origin.replica), writer.rows));
+    CHECK(store->flush().has_value());
+    CHECK(store->flush().has_value());
+    again();
+    CHECK(same(all(*store, writer.origin.replica), writer.rows));
+  });
+}
+
 TEST_CASE("a read keeps to its range and limit") {
   on_each([](Opened& store, const auto&) {
     const Writer writer = some_entries(20);

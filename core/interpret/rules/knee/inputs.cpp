@@ -137,8 +137,9 @@ Classes classes_of(Tri value) {
 }
 
 std::vector<const model::Finding*> at_side_or_midline(const View& view, std::string_view item, Side side) {
-  std::vector<const model::Finding*> found = view.at(item, side);
-  const std::vector<const model::Finding*> midline = view.at(item, Side::midline);
+  const Findings here = view.at(item, side);
+  const Findings midline = view.at(item, Side::midline);
+  std::vector<const model::Finding*> found(here.begin(), here.end());
   found.insert(found.end(), midline.begin(), midline.end());
   return found;
 }
@@ -165,7 +166,8 @@ KneeHeard hear_knee(const View& view, Side side) {
   KneeHeard heard;
   heard.no_limb = has_no_knee(view, side);
   heard.replaced = is_replaced(view, side);
-  heard.findings = view.at("body.knee_replaced", side);
+  const Findings replaced = view.at("body.knee_replaced", side);
+  heard.findings.assign(replaced.begin(), replaced.end());
   heard.age = age_when_injured(view, heard.age_state);
   heard.days = days_since_injury(view, heard.days_state);
   const Told now = tell(view, "gait.steps_now", side, &says_four_steps, heard.findings);

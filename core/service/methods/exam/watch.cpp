@@ -101,7 +101,9 @@ Result<std::vector<interpret::Alert>> alerts_of(Context& context, const model::E
   if (!record) {
     return record.error();
   }
-  return watch(context, exam_to_judge(context, **record), false).alerts.alerts;
+  const ToJudge judged = exam_to_judge(context, **record);
+  const interpret::View view(judged.exam, judged.person, *context.edition, judged.as_of);
+  return interpret::judge_alerts(view, interpret::judge_flags(view), {false, judged.before_corrections}).alerts;
 }
 
 std::vector<wire::Fault> withheld_faults(Context& context, const ledger::ExamRecord& record, const std::vector<AtPath>& observations) {

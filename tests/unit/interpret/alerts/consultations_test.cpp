@@ -14,7 +14,7 @@ interpret::Watched watched(const Bench& bench) {
 }
 bool is_withheld(const Bench& bench, const std::string& item, Side side = Side::left) {
   const auto seen = watched(bench);
-  return interpret::withheld(*bench.edition->item({item}), side, seen.concerns, seen.flags).has_value();
+  return interpret::withheld(*bench.edition->item(std::string_view(item)), side, seen.concerns, seen.flags).has_value();
 }
 std::size_t interrupting(const Bench& bench) {
   const auto alerts = bench.assess().alerts;

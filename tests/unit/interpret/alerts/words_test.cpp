@@ -21,7 +21,7 @@ const report::Words& english() {
 TEST_CASE("every danger has a row of facts, a question, and a message for what it raises or refers") {
   for (const interpret::RedFlag& flag : interpret::all_red_flags()) {
     CAPTURE(flag.alert);
-    const reference::AlertRow* row = reference::built_in_edition()->alert({std::string(flag.alert)});
+    const reference::AlertRow* row = reference::built_in_edition()->alert(flag.alert);
     REQUIRE(row != nullptr);
     const std::string name(flag.alert.substr(6));
     CHECK(english().has("msg.question." + name));

@@ -18,7 +18,7 @@ struct KneeBench : Bench {
   // The scale is the item's own.
   model::Finding& grade(const std::string& item, const std::string& text, const std::string& end_feel = "", Side side = Side::left) {
     model::Grade value;
-    const model::Item* row = edition->item({item});
+    const model::Item* row = edition->item(std::string_view(item));
     value.scale = row != nullptr && row->scale ? *row->scale : model::ScaleId{"none"};
     value.grade = {text};
     model::Finding& finding = add(item, side, value);

@@ -1,0 +1,83 @@
+// What a clue points at: findings, or items still to be asked. Many clues are made of few of these and most are thrown away, so
+// they are joined without copying and written out only where they are shown. The nodes live as long as the Trails they came from.
+#pragma once
+
+#include "core/model/exam/exam.hpp"
+#include "core/model/item.hpp"
+
+#include <algorithm>
+#include <deque>
+#include <vector>
+
+namespace limbledger::interpret {
+
+struct ToAsk {
+  const model::Item* item = nullptr;
+  model::Side side{};
+  friend bool operator==(const ToAsk&, const ToAsk&) = default;
+};
+
+template <class T>
+class Trail {
+ public:
+  struct Node {
+    T leaf{};  // of a node without parts
+    const Node* first = nullptr;
+    const Node* second = nullptr;
+  };
+  using Nodes = std::deque<Node>;
+
+  Trail() = default;
+  Trail(Nodes& nodes, const T& one) : nodes_(&nodes), root_(&nodes.emplace_back(Node{one})) {}
+  template <class Many>
+  [[nodiscard]] static Trail of(Nodes& nodes, const Many& many) {
+    Trail out;
+    for (const T& one : many) {
+      out.add(Trail(nodes, one));
+    }
+    return out;
+  }
+
+  [[nodiscard]] bool empty() const { return root_ == nullptr; }
+  void clear() { root_ = nullptr; }
+  void add(const Trail& other) {
+    if (empty()) {
+      *this = other;
+    } else if (!other.empty() && other.root_ != root_) {
+      root_ = &nodes_->emplace_back(Node{T{}, root_, other.root_});
+    }
+  }
+  template <class Test>
+  [[nodiscard]] bool any(const Test& test) const {
+    return root_ != nullptr && any_in(*root_, test);
+  }
+  // In the order in which they were joined, each once.
+  [[nodiscard]] std::vector<T> written() const {
+    std::vector<T> out;
+    static_cast<void>(any([&](const T& one) {
+      if (std::find(out.begin(), out.end(), one) == out.end()) {
+        out.push_back(one);
+      }
+      return false;
+    }));
+    return out;
+  }
+
+ private:
+  template <class Test>
+  [[nodiscard]] static bool any_in(const Node& node, const Test& test) {
+    return node.first == nullptr ? test(node.leaf) : any_in(*node.first, test) || any_in(*node.second, test);
+  }
+  Nodes* nodes_ = nullptr;
+  const Node* root_ = nullptr;
+};
+
+using FindingTrail = Trail<const model::Finding*>;
+using AskTrail = Trail<ToAsk>;
+
+struct Trails {
+  FindingTrail::Nodes findings;
+  AskTrail::Nodes asks;
+};
+
+}  // namespace limbledger::interpret
