@@ -108,7 +108,7 @@ class Run {
   std::size_t acknowledged_ = 0;
 };
 
-struct Outcome {
+struct CutOutcome {
   std::uint64_t cuts = 0;
   std::uint64_t failures = 0;
   std::uint64_t lost_pieces = 0;
@@ -116,9 +116,9 @@ struct Outcome {
   std::string first;
 };
 
-Outcome cut_often(std::uint64_t cuts, Flush flush, std::uint64_t first_seed) {
+CutOutcome cut_often(std::uint64_t cuts, Flush flush, std::uint64_t first_seed) {
   constexpr int cuts_a_disk = 4;
-  Outcome out;
+  CutOutcome out;
   for (std::uint64_t seed = first_seed; out.cuts < cuts; ++seed) {
     Run run(seed, flush);
     for (int i = 0; i < cuts_a_disk && out.cuts < cuts; ++i) {
@@ -140,7 +140,7 @@ Outcome cut_often(std::uint64_t cuts, Flush flush, std::uint64_t first_seed) {
 }  // namespace
 
 TEST_CASE("no acknowledged entry is lost when the power goes, and the ledger verifies each time") {
-  const Outcome outcome = cut_often(cut_count(), Flush::full, 1);
+  const CutOutcome outcome = cut_often(cut_count(), Flush::full, 1);
   INFO(outcome.first);
   CHECK(outcome.failures == 0);
   CHECK(outcome.cuts == cut_count());
@@ -150,13 +150,13 @@ TEST_CASE("no acknowledged entry is lost when the power goes, and the ledger ver
 }
 
 TEST_CASE("the same cuts without flushes lose acknowledged entries, so the test can see a loss") {
-  const Outcome outcome = cut_often(cut_count(), Flush::off, 1);
+  const CutOutcome outcome = cut_often(cut_count(), Flush::off, 1);
   INFO(outcome.first);
   CHECK(outcome.failures > 0);
 }
 
 TEST_CASE("the same cuts with flushes only at checkpoints lose acknowledged entries") {
-  const Outcome outcome = cut_often(cut_count(), Flush::normal, 1);
+  const CutOutcome outcome = cut_often(cut_count(), Flush::normal, 1);
   INFO(outcome.first);
   CHECK(outcome.failures > 0);
 }
