@@ -40,10 +40,12 @@ if(CMAKE_SCRIPT_MODE_FILE AND DEFINED IN)
   if(length EQUAL 0)
     set(pieces "\"\"\n")
   endif()
+  # Without a header: reading one would cost ten times what the text does.
   file(WRITE "${OUT}"
-    "// Generated from a fact file by embed.cmake; do not edit.\n#include <string_view>\n\nnamespace limbledger::reference {\n\n"
-    "extern const std::string_view ${SYMBOL};\n\nnamespace {\nconstexpr char text[] =\n${pieces};\n}\n\n"
-    "constexpr std::string_view ${SYMBOL}(text, sizeof(text) - 1);\n\n}\n")
+    "// Generated from a fact file by embed.cmake; do not edit.\nnamespace limbledger::reference {\n\n"
+    "extern const char ${SYMBOL}[];\nextern const decltype(sizeof(char)) ${SYMBOL}_size;\n\n"
+    "const char ${SYMBOL}[] =\n${pieces};\n"
+    "const decltype(sizeof(char)) ${SYMBOL}_size = sizeof(${SYMBOL}) - 1;\n\n}\n")
   return()
 endif()
 
@@ -76,8 +78,8 @@ function(limbledger_embed out_sources)
       DEPENDS "${file_of_${name}}" "${LIMBLEDGER_EMBED_SCRIPT}"
       COMMENT "Embedding ${name}" VERBATIM)
     list(APPEND sources "${generated}")
-    string(APPEND declarations "extern const std::string_view ${symbol};\n")
-    string(APPEND rows "    {\"${name}\", &${symbol}},\n")
+    string(APPEND declarations "extern const char ${symbol}[];\nextern const std::size_t ${symbol}_size;\n")
+    string(APPEND rows "    {\"${name}\", ${symbol}, &${symbol}_size},\n")
     math(EXPR number "${number} + 1")
   endforeach()
 
@@ -85,6 +87,7 @@ function(limbledger_embed out_sources)
 #include \"core/reference/embedded.hpp\"
 
 #include <array>
+#include <cstddef>
 
 namespace limbledger::reference {
 
@@ -92,7 +95,8 @@ ${declarations}
 namespace {
 struct Row {
   std::string_view name;
-  const std::string_view* text;
+  const char* text;
+  const std::size_t* size;
 };
 constexpr std::array<Row, ${number}> rows{{
 ${rows}}};
@@ -101,7 +105,7 @@ ${rows}}};
 std::string_view embedded(std::string_view name) {
   for (const Row& row : rows) {
     if (row.name == name) {
-      return *row.text;
+      return {row.text, *row.size};
     }
   }
   return {};

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cstdlib>
+#include <utility>
 
 namespace limbledger::wire {
 
@@ -122,6 +123,30 @@ const FaultCode* find_fault_code(std::string_view code) {
   const auto found = std::lower_bound(codes.begin(), codes.end(), code, [](const FaultCode& a, std::string_view b) { return a.code < b; });
   return found != codes.end() && found->code == code ? &*found : nullptr;
 }
+
+FaultParam::FaultParam(std::string_view name_, std::string_view json_) : name(name_), json(json_) {}
+
+Fault::Fault(std::string_view code_, std::string_view path_, std::string_view expected_, std::string_view got_)
+    : code(code_), path(path_), expected(expected_), got(got_) {}
+Fault::Fault(const Fault&) = default;
+Fault::Fault(Fault&&) noexcept = default;
+Fault& Fault::operator=(const Fault&) = default;
+Fault& Fault::operator=(Fault&&) noexcept = default;
+Fault::~Fault() = default;
+
+Fault Fault::with(std::string_view name, std::string_view json) && {
+  params.emplace_back(name, json);
+  return std::move(*this);
+}
+
+Refusal::Refusal() = default;
+Refusal::Refusal(std::vector<Fault> faults_) : faults(std::move(faults_)) {}
+Refusal::Refusal(Fault fault) { faults.push_back(std::move(fault)); }
+Refusal::Refusal(const Refusal&) = default;
+Refusal::Refusal(Refusal&&) noexcept = default;
+Refusal& Refusal::operator=(const Refusal&) = default;
+Refusal& Refusal::operator=(Refusal&&) noexcept = default;
+Refusal::~Refusal() = default;
 
 FaultClass Refusal::number() const {
   FaultClass gravest = asked_back;

@@ -10,7 +10,6 @@
 #include <span>
 #include <string>
 #include <string_view>
-#include <utility>
 #include <vector>
 
 namespace limbledger::wire {
@@ -50,9 +49,11 @@ struct FaultParam {
   std::string name;
   std::string json;  // one JSON value, already written
 
-  FaultParam(std::string name_, std::string json_) : name(std::move(name_)), json(std::move(json_)) {}
+  FaultParam(std::string_view name_, std::string_view json_);
 };
 
+// What is made, copied and dropped wherever something can be refused stands in fault.cpp: in the program's every function
+// it would be a tenth of what is compiled.
 struct Fault {
   std::string code;
   std::string path;  // JSON Pointer into params; empty for the whole
@@ -61,13 +62,14 @@ struct Fault {
   std::vector<FaultParam> params;
 
   // A constructor, because an aggregate would be built from a lone value by parentheses.
-  Fault(std::string_view code_, std::string path_, std::string expected_ = {}, std::string got_ = {})
-      : code(code_), path(std::move(path_)), expected(std::move(expected_)), got(std::move(got_)) {}
+  Fault(std::string_view code_, std::string_view path_, std::string_view expected_ = {}, std::string_view got_ = {});
+  Fault(const Fault&);
+  Fault(Fault&&) noexcept;
+  Fault& operator=(const Fault&);
+  Fault& operator=(Fault&&) noexcept;
+  ~Fault();
 
-  Fault with(std::string name, std::string json) && {
-    params.emplace_back(std::move(name), std::move(json));
-    return std::move(*this);
-  }
+  Fault with(std::string_view name, std::string_view json) &&;
 };
 
 // All independent faults of one call. `held` and `sent` carry both values of a stale write (contract, section 4).
@@ -76,9 +78,14 @@ struct Refusal {
   std::optional<std::string> held_json;
   std::optional<std::string> sent_json;
 
-  Refusal() = default;
-  explicit Refusal(std::vector<Fault> faults_) : faults(std::move(faults_)) {}
-  Refusal(Fault fault) { faults.push_back(std::move(fault)); }  // NOLINT(google-explicit-constructor): one fault is the usual case
+  Refusal();
+  explicit Refusal(std::vector<Fault> faults_);
+  Refusal(Fault fault);  // NOLINT(google-explicit-constructor): one fault is the usual case
+  Refusal(const Refusal&);
+  Refusal(Refusal&&) noexcept;
+  Refusal& operator=(const Refusal&);
+  Refusal& operator=(Refusal&&) noexcept;
+  ~Refusal();
   // The class of the gravest fault: a question to confirm counts only where nothing else is wrong.
   [[nodiscard]] FaultClass number() const;
   [[nodiscard]] bool retry() const;

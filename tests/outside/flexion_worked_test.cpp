@@ -30,7 +30,7 @@ Bench person_of(int age, model::Sex sex) {
   return made;
 }
 
-const reference::NormRow& row_of(const std::string& id) {
+const reference::NormRow& norm_row_of(const std::string& id) {
   for (const auto& row : reference::built_in_edition()->norms()) {
     if (row.row.text == id) {
       return row;
@@ -85,7 +85,7 @@ TEST_CASE("SOUCIE2011, knee flexion and extension by sex and age band, is what t
 TEST_CASE("SD from an interval: 151.2 to 154.0 with 39 people is 4.461, 129.4 to 132.8 with 55 is 6.432") {
   CHECK(sd_from_interval(151.2, 154.0, 39) == doctest::Approx(4.461).epsilon(0.0002));
   CHECK(sd_from_interval(129.4, 132.8, 55) == doctest::Approx(6.432).epsilon(0.0002));
-  CHECK(row_of("norm.knee.flexion.passive.female.2-8.SOUCIE2011").sd->steps == 4500);
+  CHECK(norm_row_of("norm.knee.flexion.passive.female.2-8.SOUCIE2011").sd->steps == 4500);
 }
 
 TEST_CASE("a man of 30 who bends passively to 120 lies at z -2.708: undecided with the long goniometer, below with the inclinometer") {

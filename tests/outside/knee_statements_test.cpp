@@ -46,14 +46,14 @@ TEST_CASE("the working of a statement on a knee can be followed on paper") {
   CHECK(lag.rows[0].source.text == "HANCOCK2018");
   CHECK(lag.rows[1].source.text == "MEHTA2017");
   // 10 / 2.772 = 3.6 (3.6075), 1.96 x 3.6075 = 7.07: 5 short of straight cannot be told from straight.
-  const auto straight = visit.working("motion.contracture:knee.extension_passive:left");
-  CHECK(tests::line(straight, "-5 + 1.96 x 3.6 = 2.1, not below 0"));
+  const auto contracture = visit.working("motion.contracture:knee.extension_passive:left");
+  CHECK(tests::line(contracture, "-5 + 1.96 x 3.6 = 2.1, not below 0"));
   // The bands of IKDC2000 for grade 1, and how far examiners agreed (DECARY2016REL 0.42 to 0.81).
   visit.add_all("knee.lachman left grade:1/soft hand");
-  const auto lachman = visit.working("laxity.test:knee.lachman:left");
-  CHECK(tests::line(lachman, "grade 1, from 3 mm, to 5 mm, end soft: counts as positive"));
+  const auto laxity = visit.working("laxity.test:knee.lachman:left");
+  CHECK(tests::line(laxity, "grade 1, from 3 mm, to 5 mm, end soft: counts as positive"));
   bool named = false;
-  for (const auto& row : lachman.rows) {
+  for (const auto& row : laxity.rows) {
     named = named ||
             wire::write(row) ==
                 R"({"row":"figure.agreement.lachman.DECARY2016REL","source":"DECARY2016REL","status":"read","numbers":{"low":0.42,"high":0.81}})";

@@ -123,7 +123,7 @@ class Run {
   std::size_t acknowledged_ = 0;
 };
 
-struct Outcome {
+struct CutOutcome {
   std::uint64_t cuts = 0;
   std::uint64_t failures = 0;
   std::uint64_t lost_pieces = 0;
@@ -131,9 +131,9 @@ struct Outcome {
   std::string first;
 };
 
-Outcome cut_often(std::uint64_t cuts, Flush flush, std::uint64_t first_seed, bool early = false) {
+CutOutcome cut_often(std::uint64_t cuts, Flush flush, std::uint64_t first_seed, bool early = false) {
   constexpr int cuts_a_disk = 4;
-  Outcome out;
+  CutOutcome out;
   for (std::uint64_t seed = first_seed; out.cuts < cuts; ++seed) {
     Run run(seed, flush, early);
     for (int i = 0; i < cuts_a_disk && out.cuts < cuts; ++i) {
@@ -155,7 +155,7 @@ Outcome cut_often(std::uint64_t cuts, Flush flush, std::uint64_t first_seed, boo
 }  // namespace
 
 TEST_CASE("no acknowledged entry is lost when the power goes, and the ledger verifies each time") {
-  const Outcome outcome = cut_often(cut_count(), Flush::full, 1);
+  const CutOutcome outcome = cut_often(cut_count(), Flush::full, 1);
   INFO(outcome.first);
   CHECK(outcome.failures == 0);
   CHECK(outcome.cuts == cut_count());
@@ -165,19 +165,19 @@ TEST_CASE("no acknowledged entry is lost when the power goes, and the ledger ver
 }
 
 TEST_CASE("the same cuts without flushes lose acknowledged entries, so the test can see a loss") {
-  const Outcome outcome = cut_often(cut_count(), Flush::off, 1);
+  const CutOutcome outcome = cut_often(cut_count(), Flush::off, 1);
   INFO(outcome.first);
   CHECK(outcome.failures > 0);
 }
 
 TEST_CASE("the same cuts with flushes only at checkpoints lose acknowledged entries") {
-  const Outcome outcome = cut_often(cut_count(), Flush::normal, 1);
+  const CutOutcome outcome = cut_often(cut_count(), Flush::normal, 1);
   INFO(outcome.first);
   CHECK(outcome.failures > 0);
 }
 
 TEST_CASE("the same cuts lose entries that were acknowledged before the flush that was put off") {
-  const Outcome outcome = cut_often(cut_count(), Flush::full, 1, true);
+  const CutOutcome outcome = cut_often(cut_count(), Flush::full, 1, true);
   INFO(outcome.first);
   CHECK(outcome.failures > 0);
 }

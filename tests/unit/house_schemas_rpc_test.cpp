@@ -16,7 +16,7 @@ namespace {
 
 using namespace limbledger;
 
-const std::filesystem::path folder = std::filesystem::path(LIMBLEDGER_SOURCE_DIR) / "schemas";
+const std::filesystem::path schema_folder = std::filesystem::path(LIMBLEDGER_SOURCE_DIR) / "schemas";
 
 std::map<std::string, std::string> printed() {
   std::vector<rpc::StoredShape> stored;
@@ -30,15 +30,15 @@ std::map<std::string, std::string> printed() {
 std::string differences(const std::map<std::string, std::string>& files) {
   std::string lines;
   for (const auto& [name, text] : files) {
-    std::ifstream file(folder / name, std::ios::binary);
+    std::ifstream file(schema_folder / name, std::ios::binary);
     if (!file) {
       lines += name + " is missing\n";
     } else if (std::string(std::istreambuf_iterator<char>(file), {}) != text) {
       lines += name + " is stale\n";
     }
   }
-  for (const auto& entry : std::filesystem::recursive_directory_iterator(folder)) {
-    const std::string name = std::filesystem::relative(entry.path(), folder).generic_string();
+  for (const auto& entry : std::filesystem::recursive_directory_iterator(schema_folder)) {
+    const std::string name = std::filesystem::relative(entry.path(), schema_folder).generic_string();
     if (entry.is_regular_file() && name != "ledger-format.md" && !files.contains(name)) {
       lines += name + " is not printed by the program\n";
     }

@@ -16,7 +16,7 @@ namespace {
 
 constexpr std::size_t questions_shown = 3;
 constexpr std::string_view masked_alert = "alert.protected";
-constexpr std::array both_sides{Side::left, Side::right};
+constexpr std::array left_then_right{Side::left, Side::right};
 
 [[nodiscard]] bool of_interest(const View& view, Side side) {
   const auto& complaint = view.exam().side;
@@ -178,7 +178,7 @@ std::vector<JudgedFlag> judge_flags(const View& view) {
     if (!flag.sided) {
       judged.push_back({&flag, row, std::nullopt, flag.judge(answers, Side::midline)});
     }
-    for (const Side side : both_sides) {
+    for (const Side side : left_then_right) {
       if (!flag.sided) {
         break;
       }

@@ -15,20 +15,20 @@ constexpr std::string_view tap_item = "knee.effusion_ballottement";
 constexpr std::string_view wave_item = "knee.effusion_fluctuation";
 constexpr std::string_view tense_grade = "3+";
 
-struct Told {
+struct FluidTold {
   Verdict verdict = Verdict::not_distinguishable;
   StatementGrade grade = StatementGrade::cannot_tell;
   std::string_view message;
   std::string_view instead{};  // the item to do in its place
 };
 
-[[nodiscard]] Told told_of_stroke(const Found& found) {
+[[nodiscard]] FluidTold told_of_stroke(const Found& found) {
   if (!found.result) {
     return {Verdict::not_distinguishable, StatementGrade::cannot_tell, found.disagree ? "examiners_disagree" : "not_counted"};
   }
   if (found.is(TestResult::negative)) {
-    return found.guarded ? Told{Verdict::not_distinguishable, StatementGrade::cannot_tell, "felt_poorly"}
-                         : Told{Verdict::within, StatementGrade::as_expected, "no_wave"};
+    return found.guarded ? FluidTold{Verdict::not_distinguishable, StatementGrade::cannot_tell, "felt_poorly"}
+                         : FluidTold{Verdict::within, StatementGrade::as_expected, "no_wave"};
   }
   if (found.is(TestResult::equivocal)) {
     return {Verdict::not_distinguishable, StatementGrade::unclear, "trace"};
@@ -36,7 +36,7 @@ struct Told {
   return {Verdict::above, StatementGrade::notable, grade_of(found) == tense_grade ? "tense" : "present"};
 }
 
-[[nodiscard]] Told told_of_sign(const Found& found, const Found& stroke, std::string_view item) {
+[[nodiscard]] FluidTold told_of_sign(const Found& found, const Found& stroke, std::string_view item) {
   const bool tense = grade_of(stroke) == tense_grade;
   if (!found.result) {
     return {Verdict::not_distinguishable, StatementGrade::cannot_tell, found.disagree ? "examiners_disagree" : "not_counted"};
@@ -68,7 +68,7 @@ void judge_sign(const View& view, std::string_view item, model::Side side, std::
   const Found stroke = found_at(view, stroke_item, side);
   Judged judged = begin_knee("effusion.sign", {std::string(item)}, side, found);
   const bool is_stroke = item == stroke_item;
-  const Told told = is_stroke ? told_of_stroke(found) : told_of_sign(found, stroke, item);
+  const FluidTold told = is_stroke ? told_of_stroke(found) : told_of_sign(found, stroke, item);
   judged.statement.verdict = told.verdict;
   judged.statement.grade = told.grade;
   name_knee(judged, "effusion." + std::string(told.message));

@@ -13,7 +13,7 @@ constexpr std::string_view extension_active = "knee.extension_active";
 constexpr std::string_view extension_passive = "knee.extension_passive";
 constexpr std::string_view flexion_active = "knee.flexion_active";
 constexpr std::string_view flexion_passive = "knee.flexion_passive";
-constexpr std::array both_sides{model::Side::left, model::Side::right};
+constexpr std::array left_and_right{model::Side::left, model::Side::right};
 constexpr std::int64_t between_sides_least = 10'000;  // as for other side differences
 
 [[nodiscard]] std::string_view why_not(const View& view, const Reading& reading) { return not_native(view, *reading.item, reading.side); }
@@ -258,7 +258,7 @@ ExtensionDeficit extension_deficit(const View& view, const std::vector<Reading>&
 
 std::vector<Judged> judge_knee_motion(const View& view, const std::vector<Reading>& readings) {
   std::vector<Judged> all;
-  for (const model::Side side : both_sides) {
+  for (const model::Side side : left_and_right) {
     judge_active(view, readings, side, true, all);
     judge_active(view, readings, side, false, all);
     judge_straight(view, readings, side, all);

@@ -13,8 +13,8 @@ namespace {
 
 constexpr std::string_view magic = "LIMBKEY1";
 constexpr std::size_t front_size = 16;
-constexpr std::size_t nonce_size = 24;
-constexpr std::size_t mac_size = 16;
+constexpr std::size_t vault_nonce_size = 24;
+constexpr std::size_t vault_mac_size = 16;
 constexpr std::size_t label_size = 24;
 
 // Offsets inside a slot.
@@ -43,10 +43,10 @@ Result<Secret32> passphrase_key(std::string_view passphrase, const SlotCost& cos
 }
 
 // The nonce is a keyed hash of what is sealed, so that no two contents share one under the same key.
-std::array<std::uint8_t, nonce_size> nonce_of(const Secret32& key, View aad, View plaintext) {
+std::array<std::uint8_t, vault_nonce_size> nonce_of(const Secret32& key, View aad, View plaintext) {
   Secret32 nonce_key;
   require(crypto_kdf_derive_from_key(nonce_key.data(), nonce_key.size(), 1, "limbring", key.data()) == 0);
-  std::array<std::uint8_t, nonce_size> out{};
+  std::array<std::uint8_t, vault_nonce_size> out{};
   crypto_generichash_state state;
   require(crypto_generichash_init(&state, nonce_key.data(), nonce_key.size(), out.size()) == 0);
   crypto_generichash_update(&state, aad.data(), aad.size());
@@ -172,10 +172,10 @@ Result<Keyring> Keyring::from_bytes(View file) {
       return damaged(std::string(problem)).with("slot", std::to_string(i));
     }
   }
-  out.vault_nonce_ = in.array<nonce_size>();
+  out.vault_nonce_ = in.array<vault_nonce_size>();
   const std::uint32_t size = in.u32();
   const View sealed = in.raw(size);
-  if (!in.done() || size < vault_size(0) + mac_size || (size - vault_size(0) - mac_size) % 36 != 0) {
+  if (!in.done() || size < vault_size(0) + vault_mac_size || (size - vault_size(0) - vault_mac_size) % 36 != 0) {
     return damaged("a whole file");
   }
   out.vault_.assign(sealed.begin(), sealed.end());
@@ -183,7 +183,7 @@ Result<Keyring> Keyring::from_bytes(View file) {
 }
 
 Bytes Keyring::front(std::size_t size, View nonce) const {
-  ByteWriter out(front_size + slots_.size() * slot_size + nonce_size + 4 + size);
+  ByteWriter out(front_size + slots_.size() * slot_size + vault_nonce_size + 4 + size);
   out.raw(as_bytes(magic)).u32(generation_).u8(static_cast<std::uint8_t>(slots_.size())).zeros(3);
   for (const Slot& slot : slots_) {
     out.raw(slot);
@@ -198,8 +198,8 @@ Bytes Keyring::to_bytes(const Unlocked& unlocked) {
   plain.bytes.reserve(plain_size);
   write_vault(unlocked.vault, plain.bytes);
 
-  const std::size_t sealed_size = plain_size + mac_size;
-  const std::array<std::uint8_t, nonce_size> no_nonce{};
+  const std::size_t sealed_size = plain_size + vault_mac_size;
+  const std::array<std::uint8_t, vault_nonce_size> no_nonce{};
   vault_nonce_ = nonce_of(unlocked.master, front(sealed_size, no_nonce), plain.bytes);
   Bytes out = front(sealed_size, vault_nonce_);
   vault_.assign(sealed_size, 0);
@@ -238,7 +238,7 @@ Result<Unlocked> Keyring::open_with(const Secret32& slot_key, const Slot& slot) 
   out.type = static_cast<SlotType>(slot[0]);
   out.examiner = examiner_of(slot);
 
-  WipedBytes plain(vault_.size() - mac_size);
+  WipedBytes plain(vault_.size() - vault_mac_size);
   const Bytes before = front(vault_.size(), vault_nonce_);
   if (!decrypt(out.master, before, vault_nonce_, vault_, plain.bytes.data())) {
     return damaged("a vault that belongs to these slots");

@@ -12,14 +12,14 @@ namespace limbledger::ledger::fold_test {
 namespace {
 
 // What kinds of operation a writer may do next, with what it has seen by then.
-using Act = std::function<void(Writer&, const model::ExamId&, unsigned number)>;
+using Act = std::function<void(DeviceWriter&, const model::ExamId&, unsigned number)>;
 
-std::vector<model::EntryId> shown(Writer& writer, const model::ExamId& exam) {
+std::vector<model::EntryId> shown(DeviceWriter& writer, const model::ExamId& exam) {
   const auto fold = writer.fold(exam);
   return fold ? *fold->exam.revision : std::vector<model::EntryId>{};
 }
 
-std::vector<model::EntryId> standing(Writer& writer, const model::ExamId& exam) {
+std::vector<model::EntryId> standing(DeviceWriter& writer, const model::ExamId& exam) {
   std::vector<model::EntryId> out;
   const auto fold = writer.fold(exam);
   for (const auto& [finding, heads] : fold->finding_heads) {
@@ -32,30 +32,30 @@ std::vector<model::EntryId> standing(Writer& writer, const model::ExamId& exam) 
 
 const std::vector<Act>& acts() {
   static const std::vector<Act> all{
-      [](Writer& w, const model::ExamId& e, unsigned n) {
+      [](DeviceWriter& w, const model::ExamId& e, unsigned n) {
         w.act(e, "finding", flexion(finding_of(9000), 90 + static_cast<int>(n)), shown(w, e), standing(w, e));
       },
-      [](Writer& w, const model::ExamId& e, unsigned n) { w.act(e, "finding", flexion(finding_of(9100 + n), 80 + static_cast<int>(n)), shown(w, e)); },
-      [](Writer& w, const model::ExamId& e, unsigned) { w.act(e, "swap_sides", R"({"reason":"other side"})", shown(w, e)); },
-      [](Writer& w, const model::ExamId& e, unsigned) {
+      [](DeviceWriter& w, const model::ExamId& e, unsigned n) { w.act(e, "finding", flexion(finding_of(9100 + n), 80 + static_cast<int>(n)), shown(w, e)); },
+      [](DeviceWriter& w, const model::ExamId& e, unsigned) { w.act(e, "swap_sides", R"({"reason":"other side"})", shown(w, e)); },
+      [](DeviceWriter& w, const model::ExamId& e, unsigned) {
         w.act(e, "withdraw", R"({"finding":")" + finding_of(9000).to_text() + R"(","reason":"not this one"})", shown(w, e), standing(w, e));
       },
-      [](Writer& w, const model::ExamId& e, unsigned) { w.act(e, "sign", R"({"read_aloud":"Invented"})", shown(w, e), {}, true); },
-      [](Writer& w, const model::ExamId& e, unsigned n) {
+      [](DeviceWriter& w, const model::ExamId& e, unsigned) { w.act(e, "sign", R"({"read_aloud":"Invented"})", shown(w, e), {}, true); },
+      [](DeviceWriter& w, const model::ExamId& e, unsigned n) {
         w.act(e, "addendum", R"({"kind":"text","reason":"later","text":"word )" + std::to_string(n) + "\"}", shown(w, e), {}, true);
       },
-      [](Writer& w, const model::ExamId& e, unsigned n) {
+      [](DeviceWriter& w, const model::ExamId& e, unsigned n) {
         model::PersonId person;
         person.bytes.fill(static_cast<std::uint8_t>(n));
         w.act(e, "move", R"({"person":")" + person.to_text() + R"(","reason":"namesake"})", shown(w, e), w.fold(e)->assignment_heads, true);
       },
-      [](Writer& w, const model::ExamId& e, unsigned) { w.act(e, "withdraw", R"({"reason":"void"})", shown(w, e)); },
+      [](DeviceWriter& w, const model::ExamId& e, unsigned) { w.act(e, "withdraw", R"({"reason":"void"})", shown(w, e)); },
   };
   return all;
 }
 
 // Every order of the operations, some repeated, folded at once; and every way of giving them in two groups.
-void check_all_orders(Writer& any, const model::ExamId& exam, std::vector<Opened> operations, std::size_t& folds) {
+void check_all_orders(DeviceWriter& any, const model::ExamId& exam, std::vector<Opened> operations, std::size_t& folds) {
   const std::string wanted = said(any.fold_of(exam, operations));
   const Hash digest = state_digest(model::as_object(exam), operations);
   std::vector<std::size_t> order(operations.size());
@@ -88,8 +88,8 @@ TEST_CASE("every order and repetition of five operations by two writers who did 
   unsigned exam_number = 40000;
   for (std::size_t first = 0; first < kinds; ++first) {
     for (std::size_t second = 0; second < kinds; ++second) {
-      Writer a(1);
-      Writer b(2);
+      DeviceWriter a(1);
+      DeviceWriter b(2);
       const model::ExamId exam = exam_of(++exam_number);
       const Opened opening = a.act(exam, "exam", open_body, {}, {}, false, exam_number);
       a.act(exam, "finding", flexion(finding_of(9000), 100), {opening.entry()});
@@ -114,13 +114,13 @@ TEST_CASE("every order and repetition of operations by three writers gives one s
   const std::size_t kinds = acts().size();
   unsigned exam_number = 50000;
   for (std::size_t first = 0; first < kinds; ++first) {
-    Writer a(1);
-    Writer b(2);
-    Writer c(3);
+    DeviceWriter a(1);
+    DeviceWriter b(2);
+    DeviceWriter c(3);
     const model::ExamId exam = exam_of(++exam_number);
     const Opened opening = a.act(exam, "exam", open_body, {}, {}, false, exam_number);
     a.act(exam, "finding", flexion(finding_of(9000), 100), {opening.entry()});
-    for (Writer* other : {&b, &c}) {
+    for (DeviceWriter* other : {&b, &c}) {
       other->take_from(a);
     }
     b.take_from(c);
@@ -141,9 +141,9 @@ TEST_CASE("every order and repetition of operations by three writers gives one s
 
 TEST_CASE("taking the other writer's commits in any grouping gives the state of taking them at once") {
   for (unsigned cut = 0; cut < 32; ++cut) {
-    Writer a(1);
-    Writer b(2);
-    Writer whole(3);
+    DeviceWriter a(1);
+    DeviceWriter b(2);
+    DeviceWriter whole(3);
     const model::ExamId exam = exam_of(60000 + cut);
     a.act(exam, "exam", open_body, {}, {}, false, 60000 + cut);
     b.take_from(a);

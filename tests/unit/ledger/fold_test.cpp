@@ -9,8 +9,8 @@ namespace {
 
 // An exam opened by the first writer and known to the second.
 struct Pair {
-  Writer a{1};
-  Writer b{2};
+  DeviceWriter a{1};
+  DeviceWriter b{2};
   model::ExamId exam = exam_of(77);
   Opened opening = a.act(exam, "exam", open_body, {}, {}, false, 77);
 
@@ -36,7 +36,7 @@ TEST_CASE("rule 26: the same request from a restored device folds once, and eith
   NewOperation again;
   again.object = model::as_object(p.exam);
   again.op = "finding";
-  again.request = Writer::request_of(500);
+  again.request = DeviceWriter::request_of(500);
   again.after = {p.opening.entry()};
   again.by = p.a.examiner();
   again.body_json = flexion(finding_of(500), 110);
@@ -254,7 +254,7 @@ TEST_CASE("rule 31: a move replaces the earlier assignment, and two unseen moves
 
 TEST_CASE("rule 18: a signature under a key that is not the examiner's, or over other entries, does not sign") {
   Pair p;
-  Writer stranger(9);  // of the clinic's keys, but its examiner was never introduced to the others
+  DeviceWriter stranger(9);  // of the clinic's keys, but its examiner was never introduced to the others
   stranger.take_from(p.a);
   const Opened forged = stranger.act(p.exam, "sign", R"({"read_aloud":"Invented"})", {p.opening.entry()}, {}, true);
   std::vector<Opened> all = p.a.operations(p.exam);

@@ -10,7 +10,7 @@ using namespace limbledger::ledger;
 namespace {
 
 constexpr std::int64_t day_ms = std::int64_t{24} * 3600 * 1000;
-constexpr std::int64_t release_ms = 1763000000000;
+constexpr std::int64_t built_ms = 1763000000000;
 
 Reading at(std::int64_t wall_ms, ClockQuality clock = ClockQuality::person) {
   Reading out;
@@ -59,39 +59,39 @@ TEST_CASE("the published rules of sending and receiving give the trace of three 
 }
 
 TEST_CASE("the next stamp is always later, also when the wall clock goes back") {
-  HybridClock clock(release_ms);
-  Stamp last = clock.next(at(release_ms + 5000));
+  HybridClock clock(built_ms);
+  Stamp last = clock.next(at(built_ms + 5000));
   for (const std::int64_t wall : {4000, 5000, 0, -7, 5001, 3}) {
-    const Stamp stamp = clock.next(at(release_ms + wall));
+    const Stamp stamp = clock.next(at(built_ms + wall));
     CHECK(stamp > last);
     last = stamp;
   }
 }
 
 TEST_CASE("the counter overflows into the next millisecond and does not wait") {
-  HybridClock clock(release_ms, Stamp{release_ms + 10, 0xffff});
-  CHECK(clock.next(at(release_ms)) == Stamp{release_ms + 11, 0});
-  HybridClock receiver(release_ms);
-  CHECK(receiver.receive(Stamp{release_ms + 10, 0xffff}, at(release_ms)).stamp == Stamp{release_ms + 11, 0});
+  HybridClock clock(built_ms, Stamp{built_ms + 10, 0xffff});
+  CHECK(clock.next(at(built_ms)) == Stamp{built_ms + 11, 0});
+  HybridClock receiver(built_ms);
+  CHECK(receiver.receive(Stamp{built_ms + 10, 0xffff}, at(built_ms)).stamp == Stamp{built_ms + 11, 0});
 }
 
 TEST_CASE("a stamp more than a day ahead of a plausible clock is flagged and not followed") {
-  HybridClock clock(release_ms);
-  const Stamp own = clock.next(at(release_ms + 1000));
-  const auto near = clock.receive(Stamp{release_ms + 1000 + day_ms, 0}, at(release_ms + 1000));
+  HybridClock clock(built_ms);
+  const Stamp own = clock.next(at(built_ms + 1000));
+  const auto near = clock.receive(Stamp{built_ms + 1000 + day_ms, 0}, at(built_ms + 1000));
   CHECK(near.adopted);
-  HybridClock careful(release_ms, own);
-  const auto far = careful.receive(Stamp{release_ms + 1001 + day_ms, 0}, at(release_ms + 1000));
+  HybridClock careful(built_ms, own);
+  const auto far = careful.receive(Stamp{built_ms + 1001 + day_ms, 0}, at(built_ms + 1000));
   CHECK_FALSE(far.adopted);
   CHECK(careful.last() == own);
-  CHECK(careful.next(at(release_ms + 2000)).ms == release_ms + 2000);
+  CHECK(careful.next(at(built_ms + 2000)).ms == built_ms + 2000);
 }
 
 TEST_CASE("a clock that is unset or older than the program follows the others") {
-  for (const Reading& reading : {at(0, ClockQuality::unset), at(release_ms - 1), at(release_ms + 5, ClockQuality::unset)}) {
-    HybridClock clock(release_ms);
+  for (const Reading& reading : {at(0, ClockQuality::unset), at(built_ms - 1), at(built_ms + 5, ClockQuality::unset)}) {
+    HybridClock clock(built_ms);
     CHECK_FALSE(clock.is_plausible(reading));
-    const Stamp peer{release_ms + 400 * day_ms, 7};
+    const Stamp peer{built_ms + 400 * day_ms, 7};
     CHECK(clock.receive(peer, reading).adopted);
     CHECK(clock.next(reading) > peer);
     // But not to the end of the 48 bits, where no later stamp is left.

@@ -6,23 +6,20 @@
 #include "core/ledger/log/log.hpp"
 #include "core/store/memory.hpp"
 #include "core/wire/write.hpp"
+#include "tests/unit/ledger/support.hpp"
 #include "tests/unit/service/desk_fixture.hpp"
 
 #include <doctest/doctest.h>
 
 namespace limbledger::ledger::fold_test {
 
-inline Secret32 secret_of(std::uint8_t byte) {
-  std::array<std::uint8_t, 32> bytes{};
-  bytes.fill(byte);
-  return Secret32(bytes);
-}
+using test::secret_of;
 
 inline model::ClinicId test_clinic() { return clinic_of(SignKey(secret_of(1)).pub()); }
 
-class Writer {
+class DeviceWriter {
  public:
-  explicit Writer(std::uint8_t number)
+  explicit DeviceWriter(std::uint8_t number)
       : world_(number), examiner_key_(secret_of(static_cast<std::uint8_t>(100 + number))) {
     Identity identity{test_clinic(), SignKey(secret_of(static_cast<std::uint8_t>(10 + number))), {}, BlobKey(secret_of(3))};
     identity.epochs.emplace(1, BoxPair(secret_of(2)));
@@ -52,7 +49,7 @@ class Writer {
   }
 
   // What the other has that this one has not, whole commits up to the newest head.
-  void take_from(Writer& other) {
+  void take_from(DeviceWriter& other) {
     const auto heads = other.store_.heads();
     REQUIRE(heads.has_value());
     for (const Head& head : heads->newest) {
@@ -116,10 +113,10 @@ class Writer {
 };
 
 inline model::ExamId exam_of(unsigned number) {
-  return {object_of(test_clinic(), ObjectType::exam, Writer::request_of(number), 0).bytes};
+  return {object_of(test_clinic(), ObjectType::exam, DeviceWriter::request_of(number), 0).bytes};
 }
 inline model::FindingId finding_of(unsigned number) {
-  return {object_of(test_clinic(), ObjectType::finding, Writer::request_of(number), 0).bytes};
+  return {object_of(test_clinic(), ObjectType::finding, DeviceWriter::request_of(number), 0).bytes};
 }
 
 inline const std::string open_body = R"({"complaint":"free","setting":"outreach"})";

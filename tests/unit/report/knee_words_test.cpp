@@ -4,10 +4,12 @@
 #include "core/report/page_judged.hpp"
 
 #include "tests/unit/interpret/knee/bench.hpp"
+#include "tests/unit/report/has.hpp"
 
 #include <doctest/doctest.h>
 
 using namespace limbledger;
+using report_test::has;
 using namespace limbledger::interpret_test;
 
 namespace {
@@ -20,8 +22,6 @@ KneeBench real_knee() {
 std::string said(const KneeBench& made, const std::string& id) {
   return report::statement_text(made.statement(id), made.exam, *report::built_in_words(), *made.edition);
 }
-
-bool has(const std::string& text, const std::string& piece) { return text.find(piece) != std::string::npos; }
 
 }  // namespace
 

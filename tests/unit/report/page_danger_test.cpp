@@ -4,10 +4,12 @@
 #include "core/report/text.hpp"
 
 #include "tests/unit/interpret/support.hpp"
+#include "tests/unit/report/has.hpp"
 
 #include <doctest/doctest.h>
 
 using namespace limbledger;
+using report_test::has;
 using namespace limbledger::interpret_test;
 
 namespace {
@@ -50,8 +52,6 @@ struct Raised {
     return out;
   }
 };
-
-bool has(const std::string& page, const std::string& text) { return page.find(text) != std::string::npos; }
 
 }  // namespace
 

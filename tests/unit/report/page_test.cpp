@@ -3,12 +3,14 @@
 #include "core/report/text.hpp"
 
 #include "tests/unit/interpret/support.hpp"
+#include "tests/unit/report/has.hpp"
 
 #include <doctest/doctest.h>
 
 #include <sstream>
 
 using namespace limbledger;
+using report_test::has;
 using namespace limbledger::interpret_test;
 
 namespace {
@@ -28,8 +30,6 @@ std::string page_of(const Bench& made) {
   REQUIRE(report::built_in_words() != nullptr);
   return report::exam_page(made.exam, made.person, made.assess(), *report::built_in_words(), *made.edition);
 }
-
-bool has(const std::string& page, const std::string& text) { return page.find(text) != std::string::npos; }
 
 // Lines joined, so that a sentence can be looked for across its line breaks.
 std::string flat(const std::string& page) {

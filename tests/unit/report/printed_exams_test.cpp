@@ -8,6 +8,7 @@
 #include "core/wire/read.hpp"
 
 #include "tests/unit/report/forbidden.hpp"
+#include "tests/unit/report/has.hpp"
 
 #include <doctest/doctest.h>
 
@@ -17,6 +18,7 @@
 #include <vector>
 
 using namespace limbledger;
+using report_test::has;
 
 namespace {
 
@@ -42,10 +44,8 @@ std::string page_of(const service::ExamDocument& document) {
   return report::exam_page(checked->exam, checked->person, *assessment, *report::built_in_words(), *context.edition);
 }
 
-bool has(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
-
 // Lines joined.
-std::string flat(const std::string& text) {
+std::string on_one_line(const std::string& text) {
   std::string out;
   for (const char c : text) {
     const char put = c == '\n' ? ' ' : c;
@@ -59,7 +59,7 @@ std::string flat(const std::string& text) {
 std::string section(const std::string& page, const std::string& title) {
   const auto at = page.find("\n" + title);
   REQUIRE(at != std::string::npos);
-  return flat(page.substr(at, page.find("\n\n", at + 1) - at));
+  return on_one_line(page.substr(at, page.find("\n\n", at + 1) - at));
 }
 
 const std::vector<std::string>& names() {
@@ -102,7 +102,7 @@ TEST_CASE("no printed exam says a word that its findings do not earn, but in the
       }
     }
     // A question of the catalogue may ask whether steps could be taken.
-    for (const std::string& word : report_test::forbidden_in(flat(page_of(one)))) {
+    for (const std::string& word : report_test::forbidden_in(on_one_line(page_of(one)))) {
       CHECK_MESSAGE(word == "take", name << ": " << word);
     }
   }

@@ -2,6 +2,7 @@
 #include "rpc/emit/openrpc.hpp"
 #include "core/wire/parse.hpp"
 #include "tests/outside/rpc/protocol_methods.hpp"
+#include "tests/unit/rpc/holds.hpp"
 
 #include <doctest/doctest.h>
 
@@ -16,8 +17,6 @@ struct Mixed {
 BOOST_DESCRIBE_STRUCT(Mixed, (), (maybe, needed))
 
 Result<Whole> mixed(service::Context&, const Mixed& params) { return params.needed; }
-
-bool holds(const std::string& text, std::string_view part) { return text.find(part) != std::string::npos; }
 
 }  // namespace
 

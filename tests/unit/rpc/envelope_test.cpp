@@ -2,6 +2,7 @@
 #include "rpc/protocol/envelope.hpp"
 #include "rpc/protocol/error.hpp"
 #include "tests/outside/rpc/protocol_methods.hpp"
+#include "tests/unit/rpc/holds.hpp"
 
 #include <doctest/doctest.h>
 
@@ -27,8 +28,6 @@ struct Bench {
   }
   std::string say(std::string_view text) { return answer(text, service).value_or("nothing"); }
 };
-
-bool holds(const std::string& text, std::string_view part) { return text.find(part) != std::string::npos; }
 
 }  // namespace
 

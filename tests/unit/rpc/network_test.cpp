@@ -4,6 +4,7 @@
 #include "rpc/access/visit.hpp"
 #include "rpc/transport/listener.hpp"
 #include "tests/outside/rpc/protocol_methods.hpp"
+#include "tests/unit/rpc/holds.hpp"
 #include "tests/unit/service/desk_fixture.hpp"
 
 #include <arpa/inet.h>
@@ -163,8 +164,6 @@ class Client {
 
 constexpr std::string_view echo_call = R"({"jsonrpc":"2.0","method":"echo","params":["x"],"id":1})";
 constexpr std::string_view echo_reply = R"({"jsonrpc":"2.0","result":["x"],"id":1})";
-bool holds(const std::string& text, std::string_view part) { return text.find(part) != std::string::npos; }
-
 NetLimits patient() {
   NetLimits limits;
   limits.session_ms = 600'000;

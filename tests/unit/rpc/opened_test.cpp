@@ -2,6 +2,7 @@
 #include "core/service/call.hpp"
 #include "rpc/program/commands.hpp"
 #include "rpc/program/opened.hpp"
+#include "tests/unit/rpc/holds.hpp"
 #include "tests/unit/rpc/scratch.hpp"
 
 #include <sys/stat.h>
@@ -52,9 +53,7 @@ std::string call(OpenedLedger& opened, std::string_view method, std::string_view
   return result ? *result : result.error().faults.front().code;
 }
 
-bool holds(std::string_view text, std::string_view part) { return text.find(part) != std::string_view::npos; }
-
-std::pair<int, std::string> said(const std::function<void()>& action) {
+std::pair<int, std::string> ended_with(const std::function<void()>& action) {
   try {
     action();
   } catch (const Problem& problem) {
@@ -64,7 +63,7 @@ std::pair<int, std::string> said(const std::function<void()>& action) {
 }
 
 std::pair<int, std::string> opening(const std::string& path) {
-  return said([&] { const OpenedLedger opened(path); });
+  return ended_with([&] { const OpenedLedger opened(path); });
 }
 
 constexpr std::string_view awa =
@@ -145,7 +144,7 @@ TEST_CASE("what is left of a ledger is never called none, and nothing is made ov
   Options again;
   again.folder = path;
   again.demonstration = true;
-  CHECK(said([&] { static_cast<void>(make_new_ledger(again)); }).first == 2);
+  CHECK(ended_with([&] { static_cast<void>(make_new_ledger(again)); }).first == 2);
   CHECK(read_file(path + "/keyring", 1 << 20) == keyring);
 
   fs::remove(path + "/ledger.sqlite-wal");

@@ -7,6 +7,7 @@
 #include "rpc/program/passphrase.hpp"
 #include "rpc/program/problem.hpp"
 #include "rpc/program/world.hpp"
+#include "tests/unit/rpc/holds.hpp"
 #include "tests/unit/rpc/scratch.hpp"
 
 #include <fcntl.h>
@@ -37,8 +38,6 @@ Said said(const std::function<void()>& action) {
   }
   return {};
 }
-
-bool holds(const std::string& text, std::string_view part) { return text.find(part) != std::string::npos; }
 
 int pipe_with(std::string_view text) {
   std::array<int, 2> ends{};

@@ -26,19 +26,19 @@ Result<interpret::Assessment> assess(const std::string& json) {
   return service::document_assess(context, *params);
 }
 
-constexpr const char* flexion =
+constexpr const char* flexion_finding =
     R"({"item":"knee.flexion_passive","side":"left","value":{"kind":"angle","toward_deg":118.5},"instrument":"goniometer_long","position":"supine"})";
 
 }  // namespace
 
 TEST_CASE("a document is judged without a ledger, and equal text gives equal bytes") {
-  const auto first = assess(document_of(flexion));
+  const auto first = assess(document_of(flexion_finding));
   REQUIRE(first.has_value());
   REQUIRE(first->statements.size() == 1);
   CHECK(first->statements[0].statement.text == "motion.norm:knee.flexion_passive:left");
   CHECK(first->statements[0].findings[0].to_text() == "aaaaaaaaaaaaaaaaaaaaaaaaae");  // the place, counted from 1, in the last bytes
   CHECK(first->alerts.empty());
-  CHECK(wire::write(*first) == wire::write(*assess(document_of(flexion))));
+  CHECK(wire::write(*first) == wire::write(*assess(document_of(flexion_finding))));
   CHECK(wire::write(*first).starts_with(
       R"({"edition":"facts.1","as_of":"2026-11-24","alerts":[],"questions":[)"));
 }
@@ -56,7 +56,7 @@ TEST_CASE("a neutral-zero triple in a document is judged as its two ends") {
 
 TEST_CASE("faults carry the path into the document, all of them at once") {
   const auto refused =
-      assess(document_of(std::string(flexion) + R"(,{"item":"knee.flexion_passive","side":"midline","value":{"kind":"angle","toward_deg":100}})"
+      assess(document_of(std::string(flexion_finding) + R"(,{"item":"knee.flexion_passive","side":"midline","value":{"kind":"angle","toward_deg":100}})"
                                                 R"(,{"item":"knee.flexion_passive","side":"left","value":{"kind":"angle","toward_deg":190}})"));
   REQUIRE(!refused.has_value());
   bool side = false;
@@ -79,21 +79,21 @@ TEST_CASE("an unusual value is asked back once and accepted when it is said to b
 }
 
 TEST_CASE("another format, and findings inside the exam, are refused by their path") {
-  std::string other = document_of(flexion);
+  std::string other = document_of(flexion_finding);
   other.replace(other.find("exam/1"), 6, "exam/9");
   CHECK(assess(other).error().faults[0].path == "/document/format");
 }
 
 TEST_CASE("only names a list or the beginning of a name") {
-  CHECK(assess(document_of(flexion, R"(,"only":["rules"])"))->statements.empty());
-  CHECK(assess(document_of(flexion, R"(,"only":["motion.norm"])"))->statements.size() == 1);
-  CHECK(assess(document_of(flexion, R"(,"only":["motion.norm"])"))->rules.empty());
+  CHECK(assess(document_of(flexion_finding, R"(,"only":["rules"])"))->statements.empty());
+  CHECK(assess(document_of(flexion_finding, R"(,"only":["motion.norm"])"))->statements.size() == 1);
+  CHECK(assess(document_of(flexion_finding, R"(,"only":["motion.norm"])"))->rules.empty());
 }
 
 TEST_CASE("the working of a document's statement is found by its name, and an unknown name is said to be unknown") {
   service::Context context;
   context.edition = reference::built_in_edition();
-  std::string json = document_of(flexion);
+  std::string json = document_of(flexion_finding);
   json.insert(json.size() - 1, R"(,"statement":"motion.norm:knee.flexion_passive:left")");
   const auto params = wire::read_text<service::StatementExplainParams>(json);
   REQUIRE(params.has_value());

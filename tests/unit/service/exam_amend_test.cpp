@@ -90,12 +90,12 @@ TEST_CASE("exam.read names the examiners, so far as this device knows them") {
 namespace limbledger::ledger::fold_test {
 
 TEST_CASE("two amendments that had not seen each other: what they say differently is not known, and both are kept") {
-  Writer a{1};
-  Writer b{2};
+  DeviceWriter a{1};
+  DeviceWriter b{2};
   const model::ExamId exam = exam_of(88);
   const Opened opening = a.act(exam, "exam", R"({"complaint":"free","side":"left","setting":"outreach"})", {}, {}, false, 88);
   b.take_from(a);
-  const auto amend = [&](Writer& writer, const std::string& side) {
+  const auto amend = [&](DeviceWriter& writer, const std::string& side) {
     return writer.act(exam, "exam", R"({"complaint":"free","side":")" + side + R"(","setting":"outreach"})", {opening.entry()}, {opening.entry()});
   };
   const Opened right = amend(a, "right");

@@ -28,9 +28,9 @@ void on_each(const std::function<void(Opened& store, const std::function<void()>
     test(store, [] {});
   }
   SUBCASE("sqlite") {
-    const Folder folder;
+    const Folder home;
     const auto open = [&]() -> Opened {
-      auto opened = store::SqliteStore::open(folder.file("ledger"), {.clinic = Writer().origin.clinic});
+      auto opened = store::SqliteStore::open(home.file("ledger"), {.clinic = Writer().origin.clinic});
       REQUIRE(opened.has_value());
       return std::move(*opened);
     };

@@ -24,9 +24,9 @@ TEST_CASE("the order in which members came does not show in what is written") {
 // RFC 8259, section 7: quotation mark, reverse solidus and U+0000 to U+001F must be escaped; nothing else need be.
 TEST_CASE("a text is escaped where JSON asks for it and nowhere else") {
   using namespace std::string_literals;
-  CHECK(quoted("a\"b\\c/d") == R"("a\"b\\c/d")");
-  CHECK(quoted("\n\t\r\b\f\0\x1F"s) == R"("\n\t\r\u0008\u000c\u0000\u001f")");
-  CHECK(quoted("\x7F\xC3\xA9\xE2\x80\xA8\xF0\x9F\x98\x80") == "\"\x7F\xC3\xA9\xE2\x80\xA8\xF0\x9F\x98\x80\"");
+  CHECK(wire::quoted("a\"b\\c/d") == R"("a\"b\\c/d")");
+  CHECK(wire::quoted("\n\t\r\b\f\0\x1F"s) == R"("\n\t\r\u0008\u000c\u0000\u001f")");
+  CHECK(wire::quoted("\x7F\xC3\xA9\xE2\x80\xA8\xF0\x9F\x98\x80") == "\"\x7F\xC3\xA9\xE2\x80\xA8\xF0\x9F\x98\x80\"");
 }
 
 TEST_CASE("every text of one code point up to U+FFFF comes back from its writing") {
@@ -45,7 +45,7 @@ TEST_CASE("every text of one code point up to U+FFFF comes back from its writing
       text += static_cast<char>(0x80U | ((point >> 6U) & 0x3FU));
       text += static_cast<char>(0x80U | (point & 0x3FU));
     }
-    const auto document = parse(quoted(text));
+    const auto document = parse(wire::quoted(text));
     REQUIRE(document.has_value());
     REQUIRE(document->root().text == text);
   }

@@ -8,7 +8,7 @@ namespace limbledger::service {
 
 namespace {
 
-constexpr std::size_t page_default = 50;
+constexpr std::size_t people_per_page = 50;
 
 void trim(wire::Name& name) { name.text = trimmed(name.text); }
 
@@ -73,7 +73,7 @@ void check_birth(const model::Birth& birth, const std::string& path, std::vector
   return {};
 }
 
-[[nodiscard]] Result<std::vector<LookAlike>> look_alikes(Context& context, const model::PersonId& id, const model::Person& person) {
+[[nodiscard]] Result<std::vector<LookAlike>> alike_at_hand(Context& context, const model::PersonId& id, const model::Person& person) {
   const auto all = context.desk->records().persons();
   if (!all) {
     return all.error();
@@ -87,7 +87,7 @@ void check_birth(const model::Birth& birth, const std::string& path, std::vector
     return record.error();
   }
   const ledger::PersonFold fold = (*record)->fold;
-  auto alike = look_alikes(context, id, fold.person);
+  auto alike = alike_at_hand(context, id, fold.person);
   if (!alike) {
     return alike.error();
   }
@@ -306,7 +306,7 @@ Result<PersonFindResult> person_find(Context& context, const PersonFindParams& p
   if (!all) {
     return all.error();
   }
-  const std::size_t limit = params.limit ? static_cast<std::size_t>(params.limit->steps) : page_default;
+  const std::size_t limit = params.limit ? static_cast<std::size_t>(params.limit->steps) : people_per_page;
   PersonFindResult result;
   // By id: whoever is registered between two pages comes before or after the cursor and shifts nobody.
   for (auto row = params.cursor ? (*all)->upper_bound(*params.cursor) : (*all)->begin(); row != (*all)->end(); ++row) {
@@ -350,7 +350,7 @@ Result<PersonReadResult> person_read(Context& context, const PersonReadParams& p
   std::stable_sort(result.exams.begin(), result.exams.end(), [](const ledger::ListedExam& a, const ledger::ListedExam& b) {
     return b.examined_at < a.examined_at;
   });
-  auto alike = look_alikes(context, params.person, fold.person);
+  auto alike = alike_at_hand(context, params.person, fold.person);
   if (!alike) {
     return alike.error();
   }
