@@ -17,7 +17,7 @@ namespace {
 constexpr int rounds = 25;
 constexpr int calls_a_round = 40;
 constexpr int walks_a_round = 400;
-// Measured 58 to 61 times, and about a third more.
+// Measured 55 to 58 times, and about a third more.
 constexpr double at_most = 80;
 constexpr double aim = 50;
 
