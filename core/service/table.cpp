@@ -24,6 +24,7 @@ namespace {
 
 constexpr Traits writes{true, false};
 constexpr Traits while_locked{false, true};
+constexpr Traits unattended{false, false, true};
 
 // clang-format off
 constexpr std::array table{
@@ -35,7 +36,7 @@ constexpr std::array table{
     bind<&ledger_verify>("ledger.verify", to_examiner_viewer, "checks every entry and head, and unlocked every seal; names what is damaged", while_locked),
     bind<&request_read>("request.read", to_examiner_kiosk, "what the ledger has from one request"),
     bind<&form_describe>("form.describe", to_examiner_kiosk_viewer, "what to draw for a complaint, position by position, with what is withheld", while_locked),
-    bind<&changes_read>("changes.read", to_examiner_kiosk_viewer, "which records changed since a cursor"),
+    bind<&changes_read>("changes.read", to_examiner_kiosk_viewer, "which records changed since a cursor; waits for it where that is asked for", unattended),
     bind<&catalogue_read>("catalogue.read", to_any_token, "items, scales and sequences of the edition at hand", while_locked),
     bind<&person_register>("person.register", to_examiner, "registers a person; look-alikes are listed, never a bar", writes),
     bind<&person_amend>("person.amend", to_examiner, "changes what is known of a person, member by member", writes),

@@ -1,6 +1,7 @@
 // One connection over HTTP or WebSocket, as the other side of the transport: who may call, which refusal gets which status
 // or close code, and what is told unasked. Visits is what all of them share. Over HTTP every request shows its token;
-// over WebSocket session.open comes first. A reply is byte for byte what the standard input would get.
+// over WebSocket session.open comes first. A reply is byte for byte what the standard input would get; one to a call that
+// would rather wait (Context::wait_ms) is held back until something changed, its time is over or the ledger is locked.
 #pragma once
 
 #include "core/service/admission.hpp"
@@ -27,7 +28,7 @@ class Visits {
   Visits& operator=(const Visits&) = delete;
 
   [[nodiscard]] std::unique_ptr<Conversation> begin();
-  // ledger.changed, to every session that may know and where there is something new.
+  // ledger.changed, to every session that may know and where there is something new; and the answers to those who wait for it.
   void tell_changes();
 
  private:
@@ -37,6 +38,7 @@ class Visits {
   Tokens& tokens_;
   OwnAddresses addresses_;
   std::set<Visit*> sockets_;
+  std::set<Visit*> waiting_;  // those who hold an answer back
   std::uint64_t told_mark_ = 0;
 };
 
