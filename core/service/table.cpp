@@ -8,6 +8,7 @@
 #include "core/service/methods/exam/judge.hpp"
 #include "core/service/methods/exam/note.hpp"
 #include "core/service/methods/ledger/changes.hpp"
+#include "core/service/methods/ledger/examiner.hpp"
 #include "core/service/methods/ledger/ledger.hpp"
 #include "core/service/methods/ledger/request.hpp"
 #include "core/service/methods/ledger/session.hpp"
@@ -33,6 +34,7 @@ constexpr std::array table{
     bind<&session_end>("session.end", to_any_token, "ends the session", while_locked),
     bind<&ledger_unlock>("ledger.unlock", to_any_token, "opens the ledger with an examiner's passphrase", while_locked),
     bind<&ledger_lock>("ledger.lock", to_any_token, "locks the ledger", while_locked),
+    bind<&examiner_add>("examiner.add", to_examiner, "one more examiner of this device, by the printed code; for when every passphrase is lost", while_locked),
     bind<&ledger_verify>("ledger.verify", to_examiner_viewer, "checks every entry and head, and unlocked every seal; names what is damaged", while_locked),
     bind<&request_read>("request.read", to_examiner_kiosk, "what the ledger has from one request"),
     bind<&form_describe>("form.describe", to_examiner_kiosk_viewer, "what to draw for a complaint, position by position, with what is withheld", while_locked),
