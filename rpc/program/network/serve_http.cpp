@@ -48,7 +48,23 @@ ExitCode serve_http(const Options& options, OpenedLedger& opened, Service& servi
   if (options.once) {
     std::cerr << "limbledger: opens one session, within two minutes: http://127.0.0.1:" << listener->port() << "/#once=" << tokens.make_once(caller).text << "\n";
   }
-  log.started("http");
+  log.started(hooks.beside == nullptr ? "http" : "http and stdio");
+  Beside beside;
+  if (hooks.beside != nullptr) {
+    beside.descriptor = hooks.beside->handover().descriptor();
+    beside.ready = [&] {
+      const bool goes_on = hooks.beside->handover().answer([&](std::string_view text) {
+        service.context.caller = caller;
+        service.context.wait_ms.reset();
+        auto reply = answer(text, service);
+        service.context.caller = {service::Scope::none, std::nullopt};
+        return reply;
+      });
+      visits.tell_changes();
+      return goes_on;
+    };
+    hooks.beside->start();
+  }
   listener->run([&] { return visits.begin(); }, hooks.stop,
                 [&] {
                   hooks.while_waiting();
@@ -60,8 +76,7 @@ ExitCode serve_http(const Options& options, OpenedLedger& opened, Service& servi
                     }
                   }
                 },
-                tick_ms);
-  log.stopped("by a signal");
+                tick_ms, beside);
   return ExitCode::done;
 }
 

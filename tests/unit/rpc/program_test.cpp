@@ -209,6 +209,9 @@ TEST_CASE("the command line is read, and a wrong one ends with code 2") {
   const auto network = options_of({"serve", "--http", "0", "--once"}, code);
   REQUIRE(network.has_value());
   CHECK((network->http_port == 0 && network->once && !network->stdio));
+  const auto both = options_of({"serve", "--stdio", "lines", "--http", "0"}, code);
+  REQUIRE(both.has_value());
+  CHECK((both->stdio && both->http_port == 0));
   const auto made = options_of({"new", "/x", "--practice", "--examiner", "Amina"}, code);
   REQUIRE(made.has_value());
   CHECK((made->practice && !made->demonstration && made->examiner == "Amina"));
@@ -221,7 +224,6 @@ TEST_CASE("the command line is read, and a wrong one ends with code 2") {
                                                                   {"new", "/x", "--demo", "--practice"},
                                                                   {"serve"},
                                                                   {"serve", "--stdio", "words"},
-                                                                  {"serve", "--stdio", "lines", "--http", "0"},
                                                                   {"serve", "--http", "65536"},
                                                                   {"serve", "--http", "x"},
                                                                   {"serve", "--stdio", "lines", "--once"},
