@@ -208,6 +208,9 @@ class Visit final : public Conversation, private service::Admission {
     if (head.origin) {
       cors_ = "Access-Control-Allow-Origin: " + std::string(*head.origin) + "\r\nVary: Origin\r\n";
     }
+    if (auto page = page_at(head)) {
+      return page;
+    }
     if (head.target != rpc_path) {
       return refusal(service, 404, Fault{"http.path", "", std::string(rpc_path)});
     }
@@ -224,6 +227,16 @@ class Visit final : public Conversation, private service::Admission {
       return refusal(service, 415, Fault{"http.content_type", "", "application/json"}, "Accept: application/json\r\n");
     }
     return look_at_token(head);
+  }
+
+  // A file of the front end that is served beside; what stands behind a question mark is the page's own business.
+  [[nodiscard]] std::optional<HttpReply> page_at(const HttpHead& head) const {
+    if (head.upgrade || (head.method != "GET" && head.method != "HEAD")) {
+      return std::nullopt;
+    }
+    const auto page = visits_.pages_.find(head.target.substr(0, head.target.find('?')));
+    return page == visits_.pages_.end() ? std::nullopt
+                                        : std::optional(HttpReply{200, page->second.text, std::string(page_fields), page->second.type});
   }
 
   // Without one, what anybody may ask is answered, and the rest says that a token is missing.

@@ -6,6 +6,7 @@
 
 #include "core/service/admission.hpp"
 #include "rpc/access/origin.hpp"
+#include "rpc/access/pages.hpp"
 #include "rpc/access/token.hpp"
 #include "rpc/protocol/envelope.hpp"
 #include "rpc/transport/answerer.hpp"
@@ -16,14 +17,15 @@
 
 namespace limbledger::rpc {
 
-// The one address that is served.
+// The one address that is called.
 inline constexpr std::string_view rpc_path = "/rpc";
 
 class Visit;
 
 class Visits {
  public:
-  Visits(const Service& service, Tokens& tokens, std::uint16_t port) : service_(service), tokens_(tokens), addresses_(port) {}
+  Visits(const Service& service, Tokens& tokens, std::uint16_t port, Pages pages = {})
+      : service_(service), tokens_(tokens), addresses_(port), pages_(std::move(pages)) {}
   Visits(const Visits&) = delete;
   Visits& operator=(const Visits&) = delete;
 
@@ -37,6 +39,7 @@ class Visits {
   const Service& service_;
   Tokens& tokens_;
   OwnAddresses addresses_;
+  Pages pages_;
   std::set<Visit*> sockets_;
   std::set<Visit*> waiting_;  // those who hold an answer back
   std::uint64_t told_mark_ = 0;

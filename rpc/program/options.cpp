@@ -67,6 +67,7 @@ void add_serve(CLI::App& app, Options& options) {
   CLI::Option* http = carrier->add_option("--http", options.http_port, "port of this machine's own addresses for HTTP and WebSocket; 0: any that is free")
                           ->check(CLI::Range(0, 65535));
   carrier->require_option(1, 2);
+  command->add_option("--pages", options.pages, "folder of a front end (index.html and what it loads) to be served under the same address")->needs(http);
   command->add_flag("--once", options.once, "print a link that opens one session, within two minutes")->needs(http);
   const auto scopes = scopes_on_stdio();
   command
@@ -81,6 +82,8 @@ void add_serve(CLI::App& app, Options& options) {
       "With --stdio no token is taken: --scope says what the caller may do. With --http, sidecar.json in the ledger's folder\n"
       "names the addresses and the token to send; the file is gone after a clean stop. With both, the program stops when the\n"
       "standard input ends.\n\n"
+      "A page in a browser may call only where this program serves it: --pages DIR. The link of --once opens it and its first\n"
+      "session. The files are read at the start; scripts stand in files of their own.\n\n"
       "health.check and rpc.discover are answered at once; records are read and written once the ledger is unlocked, by\n"
       "ledger.unlock or --passphrase-fd. Where nothing can be written, the ledger is read only. A reply to a writing method\n"
       "means that it is on disk. End of input, SIGTERM and SIGINT stop it.");

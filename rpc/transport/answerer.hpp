@@ -28,8 +28,9 @@ struct HttpHead {
 
 struct HttpReply {
   unsigned status = 200;
-  std::string body;    // JSON, or empty
+  std::string body;    // JSON unless `type` says otherwise, or empty
   std::string fields;  // more header lines, each with its line end
+  std::string_view type = "application/json";
   bool later = false;  // not yet: the reply comes by the function that `http_opened` was given
 };
 

@@ -276,7 +276,9 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
       out_ += "HTTP/1.1 " + std::to_string(reply.status) + " " + std::string(plain(http::obsolete_reason(static_cast<http::status>(reply.status)))) + "\r\n";
     }
     if (reply.status != 204) {
-      out_ += "Content-Type: application/json\r\nContent-Length: ";
+      out_ += "Content-Type: ";
+      out_ += reply.type;
+      out_ += "\r\nContent-Length: ";
       out_ += std::to_string(body_.size());
       out_ += "\r\n";
     }

@@ -1,5 +1,6 @@
 // The parts of the program that touch the machine: folder, lock, passphrase, clock, log, command line.
 #include "rpc/program/network/discovery.hpp"
+#include "rpc/program/network/pages.hpp"
 #include "rpc/program/folder.hpp"
 #include "rpc/program/lock_file.hpp"
 #include "rpc/program/logging.hpp"
@@ -147,6 +148,42 @@ TEST_CASE("sidecar.json is the owner's alone, replaces what a crash left, and go
     CHECK(mode_of(scratch.path("sidecar.json")) == 0600);
   }
   CHECK(std::filesystem::is_empty(scratch.path()));
+}
+
+TEST_CASE("the pages are the plain files of a folder, by their address; what cannot be served is named") {
+  const Scratch scratch;
+  const std::string folder = scratch.path("pages");
+  namespace fs = std::filesystem;
+  fs::create_directories(folder + "/words");
+  fs::create_directories(folder + "/.hidden");
+  const auto refused = [&] {
+    try {
+      static_cast<void>(read_pages(folder));
+    } catch (const Problem& problem) {
+      return std::string(problem.what());
+    }
+    return std::string();
+  };
+  CHECK(refused().find("holds no index.html") != std::string::npos);
+  write_file(folder + "/index.html", "<!doctype html>");
+  write_file(folder + "/form.js", "let x;");
+  write_file(folder + "/words/en.ftl", "a = b\n");
+  write_file(folder + "/.hidden/secret.txt", "x");
+  write_file(folder + "/.secret.txt", "x");
+  write_file(scratch.path("outside.txt"), "x");
+  fs::create_symlink(scratch.path("outside.txt"), folder + "/inside.txt");
+  fs::create_directory_symlink(scratch.path(), folder + "/all");
+  const Pages pages = read_pages(folder);
+  CHECK(pages.size() == 4);
+  CHECK(pages.at("/").text == "<!doctype html>");
+  CHECK(pages.at("/index.html").type == "text/html; charset=utf-8");
+  CHECK(pages.at("/form.js").text == "let x;");
+  CHECK(pages.at("/words/en.ftl").text == "a = b\n");
+  write_file(folder + "/keyring", "x");
+  CHECK(refused().find("keyring: no file of this kind") != std::string::npos);
+  fs::remove(folder + "/keyring");
+  write_file(folder + "/a b.js", "x");
+  CHECK(refused().find("a b.js: the name is no plain address") != std::string::npos);
 }
 
 TEST_CASE("the measure of a flush leaves nothing behind") {

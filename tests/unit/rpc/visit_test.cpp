@@ -17,7 +17,7 @@ struct House {
   service::Context context;
   Service service{service::methods(), context, {}, {}, {}};
   Tokens tokens{desk.world};
-  Visits visits{service, tokens, port};
+  Visits visits{service, tokens, port, {{"/", {"text/html; charset=utf-8", "<!doctype html>"}}, {"/form.js", {"text/javascript; charset=utf-8", "let x;"}}}};
   std::string token = tokens.make({Scope::examiner, std::nullopt}).text;
 
   House() {
@@ -90,7 +90,11 @@ TEST_CASE("a good head is taken, and each bad one has its status and code") {
   CHECK(with([](HttpHead& h) { h.origin = "null"; }) == "403 origin.refused");
   CHECK(with([](HttpHead& h) { h.fetch_site = "cross-site"; }) == "403 origin.refused");
   CHECK(with([](HttpHead& h) { h.upgrade = true, h.method = "GET", h.origin = "http://evil.example"; }) == "403 origin.refused");
-  CHECK(with([](HttpHead& h) { h.target = "/"; }) == "404 http.path");
+  CHECK(with([](HttpHead& h) { h.target = "/"; }) == "404 http.path");  // a page is read, not called
+  CHECK(with([](HttpHead& h) { h.target = "/other.js", h.method = "GET"; }) == "404 http.path");
+  CHECK(with([](HttpHead& h) { h.target = "/../keyring", h.method = "GET"; }) == "404 http.path");
+  CHECK(with([](HttpHead& h) { h.target = "/form.js", h.method = "GET", h.host = "evil.example:40211"; }) == "403 host.refused");
+  CHECK(with([](HttpHead& h) { h.target = "/form.js", h.method = "GET", h.fetch_site = "cross-site"; }) == "403 origin.refused");
   CHECK(with([](HttpHead& h) { h.target = "/rpc?token=x"; }) == "404 http.path");
   CHECK(with([](HttpHead& h) { h.method = "GET"; }) == "405 http.method");
   CHECK(with([](HttpHead& h) { h.method = "OPTIONS"; }) == "405 http.method");
@@ -122,6 +126,26 @@ TEST_CASE("a page is answered across origins only where it is ours, by name and 
   REQUIRE(foreign.has_value());
   CHECK(foreign->status == 403);
   CHECK(foreign->fields.find("Access-Control") == std::string::npos);
+}
+
+// Content Security Policy 3: what a page may load and call; RFC 9110, section 9.3.2: HEAD is answered as GET would be.
+TEST_CASE("the files of a front end are read without a token, and its page may load and call nothing but this sidecar") {
+  House house;
+  HttpHead head = good_head();
+  head.content_type.reset();
+  for (const std::string_view method : {"GET", "HEAD"}) {
+    head.method = method;
+    for (const auto& [target, text] : {std::pair<std::string_view, std::string_view>{"/", "<!doctype html>"}, {"/?once=no", "<!doctype html>"}, {"/form.js", "let x;"}}) {
+      head.target = target;
+      const auto page = house.visits.begin()->head(head);
+      REQUIRE(page.has_value());
+      CHECK(page->status == 200);
+      CHECK(page->body == text);
+      CHECK(page->type == (target == "/form.js" ? "text/javascript; charset=utf-8" : "text/html; charset=utf-8"));
+      CHECK(page->fields.find("default-src 'self'") != std::string::npos);
+      CHECK(page->fields.find("frame-ancestors 'none'") != std::string::npos);
+    }
+  }
 }
 
 TEST_CASE("over HTTP each request shows its token, and without one only what anybody may ask is answered") {
