@@ -236,7 +236,7 @@ class Visit final : public Conversation, private service::Admission {
     }
     const auto page = visits_.pages_.find(head.target.substr(0, head.target.find('?')));
     return page == visits_.pages_.end() ? std::nullopt
-                                        : std::optional(HttpReply{200, page->second.text, std::string(page_fields), page->second.type});
+                                        : std::optional(HttpReply{200, page->second.text, visits_.page_fields_, page->second.type});
   }
 
   // Without one, what anybody may ask is answered, and the rest says that a token is missing.

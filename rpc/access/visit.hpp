@@ -25,7 +25,7 @@ class Visit;
 class Visits {
  public:
   Visits(const Service& service, Tokens& tokens, std::uint16_t port, Pages pages = {})
-      : service_(service), tokens_(tokens), addresses_(port), pages_(std::move(pages)) {}
+      : service_(service), tokens_(tokens), addresses_(port), pages_(std::move(pages)), page_fields_(page_fields(port)) {}
   Visits(const Visits&) = delete;
   Visits& operator=(const Visits&) = delete;
 
@@ -40,6 +40,7 @@ class Visits {
   Tokens& tokens_;
   OwnAddresses addresses_;
   Pages pages_;
+  std::string page_fields_;
   std::set<Visit*> sockets_;
   std::set<Visit*> waiting_;  // those who hold an answer back
   std::uint64_t told_mark_ = 0;

@@ -143,6 +143,7 @@ TEST_CASE("the files of a front end are read without a token, and its page may l
       CHECK(page->body == text);
       CHECK(page->type == (target == "/form.js" ? "text/javascript; charset=utf-8" : "text/html; charset=utf-8"));
       CHECK(page->fields.find("default-src 'self'") != std::string::npos);
+      CHECK(page->fields.find("connect-src 'self' ws://127.0.0.1:40211 ws://localhost:40211;") != std::string::npos);
       CHECK(page->fields.find("frame-ancestors 'none'") != std::string::npos);
     }
   }
