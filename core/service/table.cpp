@@ -39,7 +39,7 @@ constexpr std::array table{
     bind<&request_read>("request.read", to_examiner_kiosk, "what the ledger has from one request"),
     bind<&form_describe>("form.describe", to_examiner_kiosk_viewer, "what to draw for a complaint, position by position, with what is withheld", while_locked),
     bind<&changes_read>("changes.read", to_examiner_kiosk_viewer, "which records changed since a cursor; waits for it where that is asked for", unattended),
-    bind<&catalogue_read>("catalogue.read", to_any_token, "items, scales and sequences of the edition at hand", while_locked),
+    bind<&catalogue_read>("catalogue.read", to_any_token, "items, scales and complaints of the edition at hand", while_locked),
     bind<&person_register>("person.register", to_examiner, "registers a person; look-alikes are listed, never a bar", writes),
     bind<&person_amend>("person.amend", to_examiner, "changes what is known of a person, member by member", writes),
     bind<&person_find>("person.find", to_examiner_viewer, "people by name, birth or home, page by page, with reasons"),
