@@ -80,7 +80,9 @@ Result<std::string> call(std::span<const Method> table, Context& context, std::s
     if (context.desk->locked()) {
       return wire::Fault{"ledger.locked", "", "an unlocked ledger"};
     }
-    context.desk->touch();
+    if (!row->unattended) {
+      context.desk->touch();
+    }
     // The printed code is nobody: whoever found the paper must not write into somebody's record.
     if (row->writes && context.desk->examiner_key() == nullptr) {
       return wire::Fault{"examiner.needed", "", "a ledger unlocked with an examiner's passphrase"};

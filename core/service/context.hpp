@@ -32,6 +32,9 @@ struct Context {
   const reference::Edition* edition = nullptr;
   Caller caller;
   Admission* admission = nullptr;  // none where the carrier is itself the proof
+  // Set by a method whose caller would rather wait until there is something to say, at most so long (ms). A carrier that can
+  // wait asks again with the same text once something changed, and sends what comes then; another sends what it has.
+  std::optional<std::int64_t> wait_ms;
 };
 
 }  // namespace limbledger::service

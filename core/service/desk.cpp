@@ -72,12 +72,50 @@ struct Desk::Inside {
   std::optional<ledger::Bytes> unkept_backoff;  // where the store could not take it
   bool asleep = false;  // locked by idleness
   std::function<void()> wake;
+  std::function<Result<void>(const ledger::Bytes&)> keep_keyring;
   std::optional<FoundDamage> damage;
 
   std::unique_ptr<ledger::Log> log;
   std::unique_ptr<ledger::Records> records;
   model::ExaminerId examiner;
   std::optional<ledger::SignKey> examiner_key;
+
+  // Whether a secret may be tried now; fault ledger.wait at `path`.
+  [[nodiscard]] Result<Backoff> may_try(std::string_view path) {
+    const auto heads = store.heads();
+    if (!heads) {
+      return heads.error();
+    }
+    ledger::Meta kept = heads->meta;
+    if (unkept_backoff) {
+      kept[std::string(backoff_name)] = *unkept_backoff;
+    }
+    Backoff backoff = Backoff::from(kept);
+    const std::int64_t now = world->now().wall_ms;
+    if (backoff.failures > 0 && backoff.next_ms - now > wait_ms_max) {
+      // The clock was set back: the wait begins anew, or it would last as long as the clock is wrong.
+      backoff.next_ms = now + wait_ms_max;
+      static_cast<void>(store.append({}, {}, {{std::string(backoff_name), backoff.to_bytes()}}));
+    }
+    const std::int64_t wait_ms = std::min(backoff.next_ms - now, wait_ms_max);
+    if (backoff.failures > 0 && wait_ms > 0) {
+      return wire::Fault("ledger.wait", std::string(path), "a try after the wait").with("wait_s", std::to_string((wait_ms + 999) / 1000));
+    }
+    return backoff;
+  }
+  // 1, 2, 4 ... 60 seconds; a store that cannot be written still answers.
+  void note_wrong(Backoff backoff) {
+    backoff.next_ms = world->now().wall_ms + std::min<std::int64_t>(1000LL << std::min<std::uint32_t>(backoff.failures, 6), wait_ms_max);
+    ++backoff.failures;
+    const bool stored = store.append({}, {}, {{std::string(backoff_name), backoff.to_bytes()}}).has_value();
+    unkept_backoff = stored ? std::nullopt : std::optional(backoff.to_bytes());
+  }
+  void note_right(const Backoff& backoff) {
+    if (backoff.failures > 0) {
+      const bool stored = store.append({}, {}, {{std::string(backoff_name), {}}}).has_value();
+      unkept_backoff = stored ? std::nullopt : std::optional<ledger::Bytes>(std::in_place);
+    }
+  }
 };
 
 Desk::Desk(std::unique_ptr<Inside> inside) : inside_(std::move(inside)) {}
@@ -123,24 +161,9 @@ bool Desk::locked() const { return inside_->log == nullptr; }
 
 Result<model::ExaminerId> Desk::unlock(std::string_view who, std::string_view passphrase) {
   Inside& in = *inside_;
-  const auto heads = in.store.heads();
-  if (!heads) {
-    return heads.error();
-  }
-  ledger::Meta kept = heads->meta;
-  if (in.unkept_backoff) {
-    kept[std::string(backoff_name)] = *in.unkept_backoff;
-  }
-  Backoff backoff = Backoff::from(kept);
-  const ledger::Reading now = in.world->now();
-  if (backoff.failures > 0 && backoff.next_ms - now.wall_ms > wait_ms_max) {
-    // The clock was set back: the wait begins anew, or it would last as long as the clock is wrong.
-    backoff.next_ms = now.wall_ms + wait_ms_max;
-    static_cast<void>(in.store.append({}, {}, {{std::string(backoff_name), backoff.to_bytes()}}));
-  }
-  const std::int64_t wait_ms = std::min(backoff.next_ms - now.wall_ms, wait_ms_max);
-  if (backoff.failures > 0 && wait_ms > 0) {
-    return wire::Fault("ledger.wait", "/passphrase", "a try after the wait").with("wait_s", std::to_string((wait_ms + 999) / 1000));
+  const auto backoff = in.may_try("/passphrase");
+  if (!backoff) {
+    return backoff.error();
   }
   std::optional<model::ExaminerId> wanted;
   for (const ledger::SlotInfo& slot : in.keyring.slots()) {
@@ -159,18 +182,11 @@ Result<model::ExaminerId> Desk::unlock(std::string_view who, std::string_view pa
   }
   if (!opened) {
     if (opened.error().faults.front().code == "ledger.passphrase") {
-      // 1, 2, 4 ... 60 seconds; a store that cannot be written still answers.
-      backoff.next_ms = now.wall_ms + std::min<std::int64_t>(1000LL << std::min<std::uint32_t>(backoff.failures, 6), wait_ms_max);
-      ++backoff.failures;
-      const bool stored = in.store.append({}, {}, {{std::string(backoff_name), backoff.to_bytes()}}).has_value();
-      in.unkept_backoff = stored ? std::nullopt : std::optional(backoff.to_bytes());
+      in.note_wrong(*backoff);
     }
     return opened.error();
   }
-  if (backoff.failures > 0) {
-    const bool stored = in.store.append({}, {}, {{std::string(backoff_name), {}}}).has_value();
-    in.unkept_backoff = stored ? std::nullopt : std::optional<ledger::Bytes>(std::in_place);
-  }
+  in.note_right(*backoff);
   auto log = ledger::Log::open(in.store, *in.world, identity_of(in.clinic, opened->vault), &ledger::list_row);
   if (!log) {
     return log.error();
@@ -192,6 +208,61 @@ Result<model::ExaminerId> Desk::unlock(std::string_view who, std::string_view pa
   in.asleep = false;
   return in.examiner;
 }
+
+Result<AddedExaminer> Desk::add_examiner(std::string_view code, std::string_view label, std::string_view passphrase) {
+  Inside& in = *inside_;
+  const auto backoff = in.may_try("/code");
+  if (!backoff) {
+    return backoff.error();
+  }
+  const auto read = ledger::RecoveryCode::from_text(code);
+  auto opened = read ? in.keyring.open_code(*read) : Result<ledger::Unlocked>(read.error());
+  if (!opened) {
+    wire::Refusal refusal = opened.error();
+    if (refusal.faults.front().code == "ledger.passphrase") {
+      in.note_wrong(*backoff);
+      refusal.faults.front().path = "/code";
+    }
+    return refusal;
+  }
+  in.note_right(*backoff);
+  ledger::SlotCost cost;  // as dear as the dearest here, which was measured on this device
+  bool first = true;
+  for (const ledger::SlotInfo& slot : in.keyring.slots()) {
+    if (slot.type != ledger::SlotType::passphrase) {
+      continue;
+    }
+    if (slot.label == label) {
+      if (in.keyring.open_passphrase(passphrase, slot.examiner)) {
+        return AddedExaminer{slot.examiner, true};
+      }
+      return wire::Fault{"examiner.taken", "/examiner", "a name that no examiner of this device has"};
+    }
+    cost = first || slot.cost.m_kib > cost.m_kib ? slot.cost : cost;
+    first = false;
+  }
+  AddedExaminer added;
+  model::RequestId drawn;
+  in.world->random(drawn.bytes);
+  added.examiner.bytes = ledger::object_of(in.clinic, ledger::ObjectType::examiner, drawn, 0).bytes;
+  ledger::Secret32 seed;
+  in.world->random(seed.room());
+  ledger::Keyring keyring = in.keyring;
+  if (auto slot = keyring.add_passphrase(opened->master, ledger::SlotType::passphrase, passphrase, cost, added.examiner, label, seed, *in.world); !slot) {
+    return slot.error();
+  }
+  const ledger::Bytes file = keyring.to_bytes(*opened);
+  if (!in.keep_keyring) {
+    return wire::Fault{"ledger.read_only", "", "a keyring that can be written"};
+  }
+  if (auto kept = in.keep_keyring(file); !kept) {
+    return kept.error();
+  }
+  in.keyring = std::move(keyring);
+  return added;
+}
+
+void Desk::keeps_keyring(std::function<Result<void>(const ledger::Bytes&)> keep) { inside_->keep_keyring = std::move(keep); }
 
 void Desk::lock() {
   if (!inside_) {

@@ -48,6 +48,15 @@ struct MadeLedger {
 // Writes the first entries (INTRO, the first examiner) into an empty store and gives back the keyring's file.
 [[nodiscard]] Result<MadeLedger> make_ledger(ledger::LogStore& store, ledger::World& world, const NewLedger& wanted);
 
+struct AddedExaminer {
+  model::ExaminerId examiner;
+  bool repeat = false;  // was there already, under this name and passphrase
+};
+
+// A keyring can be guessed at by whoever holds a copy of its file.
+inline constexpr std::size_t passphrase_characters_min = 12;
+inline constexpr std::size_t examiner_label_bytes_max = 24;
+
 struct FoundDamage {
   std::size_t count = 0;
   std::string code;  // of the first
@@ -69,6 +78,11 @@ class Desk {
   // `who` is an examiner's label or id; empty where there is only one. The printed code opens whoever is named, and gives
   // the zero id: it stands for no examiner. Faults: ledger.passphrase, ledger.wait, examiner.unknown.
   [[nodiscard]] Result<model::ExaminerId> unlock(std::string_view who, std::string_view passphrase);
+  // Makes a slot for one more examiner of this device, with a new id and key; the printed code alone allows it. The ledger
+  // stays locked or open as it was. Faults: ledger.passphrase and ledger.wait at /code, examiner.taken, ledger.read_only.
+  [[nodiscard]] Result<AddedExaminer> add_examiner(std::string_view code, std::string_view label, std::string_view passphrase);
+  // What writes the keyring's file, whole or not at all; without it none can be added.
+  void keeps_keyring(std::function<Result<void>(const ledger::Bytes&)> keep);
   // On purpose: a demonstration does not open again by itself.
   void lock();
   // Locks when no record was read or written for `idle_ms`. To be told before every call, and now and then while none comes.

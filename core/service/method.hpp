@@ -37,6 +37,7 @@ struct Method {
   Scopes scopes;
   bool writes = false;          // takes `request`, and is refused while nothing can be written
   bool while_locked = false;    // answers also while the ledger is locked
+  bool unattended = false;      // asked by a program again and again: does not count as a person's use
   wire::TypeRef params = nullptr;
   wire::TypeRef result = nullptr;
   Result<std::string> (*invoke)(Context&, const wire::Document&, const wire::Node* params) = nullptr;
@@ -76,12 +77,20 @@ Result<std::string> invoke(Context& context, const wire::Document& document, con
 struct Traits {
   bool writes = false;
   bool while_locked = false;
+  bool unattended = false;
 };
 
 template <auto F>
 [[nodiscard]] constexpr Method bind(std::string_view name, Scopes scopes, std::string_view summary, Traits traits = {}) {
   using S = detail::Signature<decltype(F)>;
-  return {name,           summary, scopes, traits.writes, traits.while_locked, &wire::type_of<typename S::Params>, &wire::type_of<typename S::Returned>,
+  return {name,
+          summary,
+          scopes,
+          traits.writes,
+          traits.while_locked,
+          traits.unattended,
+          &wire::type_of<typename S::Params>,
+          &wire::type_of<typename S::Returned>,
           &detail::invoke<F>};
 }
 

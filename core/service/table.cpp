@@ -8,6 +8,7 @@
 #include "core/service/methods/exam/judge.hpp"
 #include "core/service/methods/exam/note.hpp"
 #include "core/service/methods/ledger/changes.hpp"
+#include "core/service/methods/ledger/examiner.hpp"
 #include "core/service/methods/ledger/ledger.hpp"
 #include "core/service/methods/ledger/request.hpp"
 #include "core/service/methods/ledger/session.hpp"
@@ -24,6 +25,7 @@ namespace {
 
 constexpr Traits writes{true, false};
 constexpr Traits while_locked{false, true};
+constexpr Traits unattended{false, false, true};
 
 // clang-format off
 constexpr std::array table{
@@ -32,11 +34,12 @@ constexpr std::array table{
     bind<&session_end>("session.end", to_any_token, "ends the session", while_locked),
     bind<&ledger_unlock>("ledger.unlock", to_any_token, "opens the ledger with an examiner's passphrase", while_locked),
     bind<&ledger_lock>("ledger.lock", to_any_token, "locks the ledger", while_locked),
+    bind<&examiner_add>("examiner.add", to_examiner, "one more examiner of this device, by the printed code; for when every passphrase is lost", while_locked),
     bind<&ledger_verify>("ledger.verify", to_examiner_viewer, "checks every entry and head, and unlocked every seal; names what is damaged", while_locked),
     bind<&request_read>("request.read", to_examiner_kiosk, "what the ledger has from one request"),
     bind<&form_describe>("form.describe", to_examiner_kiosk_viewer, "what to draw for a complaint, position by position, with what is withheld", while_locked),
-    bind<&changes_read>("changes.read", to_examiner_kiosk_viewer, "which records changed since a cursor"),
-    bind<&catalogue_read>("catalogue.read", to_any_token, "items, scales and sequences of the edition at hand", while_locked),
+    bind<&changes_read>("changes.read", to_examiner_kiosk_viewer, "which records changed since a cursor; waits for it where that is asked for", unattended),
+    bind<&catalogue_read>("catalogue.read", to_any_token, "items, scales and complaints of the edition at hand", while_locked),
     bind<&person_register>("person.register", to_examiner, "registers a person; look-alikes are listed, never a bar", writes),
     bind<&person_amend>("person.amend", to_examiner, "changes what is known of a person, member by member", writes),
     bind<&person_find>("person.find", to_examiner_viewer, "people by name, birth or home, page by page, with reasons"),

@@ -294,6 +294,43 @@ class Builder {
   }
 }
 
+// How long the character at `at` is, or 0 where no well-formed one stands (RFC 3629, section 4: no overlong form, no
+// surrogate, nothing over U+10FFFF).
+[[nodiscard]] std::size_t utf8_length(std::string_view text, std::size_t at) {
+  const auto byte = [&](std::size_t i) { return i < text.size() ? static_cast<unsigned char>(text[i]) : 0U; };
+  const unsigned lead = byte(at);
+  if (lead < 0x80) {
+    return 1;
+  }
+  if (lead < 0xC2 || lead > 0xF4) {
+    return 0;
+  }
+  const std::size_t length = lead < 0xE0 ? 2 : lead < 0xF0 ? 3 : 4;
+  const unsigned lowest = lead == 0xE0 ? 0xA0U : lead == 0xF0 ? 0x90U : 0x80U;
+  const unsigned highest = lead == 0xED ? 0x9FU : lead == 0xF4 ? 0x8FU : 0xBFU;
+  if (byte(at + 1) < lowest || byte(at + 1) > highest) {
+    return 0;
+  }
+  for (std::size_t i = at + 2; i < at + length; ++i) {
+    if (byte(i) < 0x80 || byte(i) > 0xBF) {
+      return 0;
+    }
+  }
+  return length;
+}
+
+// The byte at which the first character begins that is none; nothing where all are.
+[[nodiscard]] std::optional<std::size_t> byte_of_broken_utf8(std::string_view text) {
+  for (std::size_t at = 0; at < text.size();) {
+    const std::size_t length = utf8_length(text, at);
+    if (length == 0) {
+      return at;
+    }
+    at += length;
+  }
+  return std::nullopt;
+}
+
 // The byte, counted from 0, where walking the text stops making sense; nothing where the walk does not tell.
 [[nodiscard]] std::optional<std::size_t> byte_of_fault(const simdjson::padded_string& text, std::size_t depth_max) {
   simdjson::ondemand::parser parser;
@@ -352,8 +389,14 @@ Result<Document> parse(std::string_view text, std::size_t depth_max) {
     error = broken ? error : whole.parse(plain).get(ignored);
   }
   if (error != simdjson::SUCCESS) {
-    Fault fault = syntax_fault(error);
-    if (!broken && error != simdjson::NUMBER_ERROR && error != simdjson::DEPTH_ERROR) {
+    // Looked at first: a text that also ends too early is called unclosed by the parser.
+    const auto no_utf8 = byte_of_broken_utf8(text);
+    Fault fault = syntax_fault(no_utf8 ? simdjson::UTF8_ERROR : error);
+    if (no_utf8) {
+      broken = no_utf8;
+    } else if (error == simdjson::UNCLOSED_STRING) {
+      broken = text.size();
+    } else if (!broken && error != simdjson::NUMBER_ERROR && error != simdjson::DEPTH_ERROR) {
       broken = byte_of_fault(document.keep_->text, depth_max);
     }
     if (broken) {

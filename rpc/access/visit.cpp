@@ -1,5 +1,6 @@
 #include "rpc/access/visit.hpp"
 
+#include "core/ledger/world.hpp"
 #include "core/service/desk.hpp"
 #include "core/service/methods/ledger/changes.hpp"
 
@@ -19,6 +20,8 @@ constexpr std::uint16_t close_policy = 1008;
 constexpr std::uint16_t close_too_big = 1009;
 
 constexpr std::string_view bearer = "bearer ";
+// Calls of one WebSocket that wait at the same time; one more is answered at once.
+constexpr std::size_t waits_max = 8;
 
 [[nodiscard]] HttpReply refusal(const Service& service, unsigned status, const Fault& fault, std::string fields = {}) {
   return {status, refusal_text(service, fault), std::move(fields)};
@@ -43,7 +46,10 @@ constexpr std::string_view bearer = "bearer ";
 class Visit final : public Conversation, private service::Admission {
  public:
   explicit Visit(Visits& visits) : visits_(visits) {}
-  ~Visit() override { visits_.sockets_.erase(this); }
+  ~Visit() override {
+    visits_.sockets_.erase(this);
+    visits_.waiting_.erase(this);
+  }
 
   std::optional<HttpReply> head(const HttpHead& head) override {
     cors_.clear();
@@ -57,11 +63,18 @@ class Visit final : public Conversation, private service::Admission {
 
   HttpReply body(std::string_view text) override {
     auto reply = answered(text);
+    if (later_ && hold(text)) {
+      HttpReply held;
+      held.later = true;
+      return held;
+    }
     if (!reply) {
       return {204, {}, cors_};
     }
     return {200, std::move(*reply), cors_};
   }
+
+  void http_opened(std::function<void(HttpReply)> send) override { later_ = std::move(send); }
 
   HttpReply http_trouble(Trouble trouble, std::string_view text) override {
     HttpReply reply = trouble_reply(trouble, text);
@@ -78,6 +91,9 @@ class Visit final : public Conversation, private service::Admission {
 
   SocketReply message(std::string_view text) override {
     SocketReply reply{answered(text), 0};
+    if (hold(text)) {
+      reply.text.reset();
+    }
     if (left_) {
       reply.close = close_done;
     }
@@ -101,6 +117,37 @@ class Visit final : public Conversation, private service::Admission {
   }
 
   void after_reply() override { visits_.tell_changes(); }
+
+  // Asks again for each call that waits, and sends what there is to say or what has waited long enough.
+  void look(bool all) override {
+    if (held_.empty()) {
+      return;
+    }
+    service::Desk& desk = *visits_.service_.context.desk;
+    const std::int64_t now = desk.world().now().up_ms;
+    const std::uint64_t mark = service::change_mark(desk);
+    std::vector<Held> before;
+    before.swap(held_);
+    for (Held& one : before) {
+      const bool over = all || now >= one.until_up_ms;
+      if (!over && one.mark == mark) {
+        held_.push_back(std::move(one));
+        continue;
+      }
+      auto reply = answered(one.text);
+      if (!over && visits_.service_.context.wait_ms) {  // what changed was nothing for this caller
+        one.mark = mark;
+        held_.push_back(std::move(one));
+      } else if (send_) {
+        send_(reply.value_or(std::string{}));
+      } else {
+        later_({200, reply.value_or(std::string{}), cors_});
+      }
+    }
+    if (held_.empty()) {
+      visits_.waiting_.erase(this);
+    }
+  }
 
   // Sends what changed since the last time, or where the ledger stands once it is first open.
   void tell() {
@@ -126,6 +173,23 @@ class Visit final : public Conversation, private service::Admission {
   }
 
  private:
+  struct Held {
+    std::string text;
+    std::int64_t until_up_ms = 0;
+    std::uint64_t mark = 0;
+  };
+
+  // Keeps the call that was just answered, to be answered again, where it would rather wait and may.
+  [[nodiscard]] bool hold(std::string_view text) {
+    const service::Context& context = visits_.service_.context;
+    if (!context.wait_ms || context.desk == nullptr || left_ || held_.size() >= waits_max) {
+      return false;
+    }
+    held_.push_back({std::string(text), context.desk->world().now().up_ms + *context.wait_ms, service::change_mark(*context.desk)});
+    visits_.waiting_.insert(this);
+    return true;
+  }
+
   [[nodiscard]] static Fault too_often() { return {"limit.rate", "", "fewer messages a second"}; }
 
   // Everything that can be said before the body is read.
@@ -144,6 +208,9 @@ class Visit final : public Conversation, private service::Admission {
     if (head.origin) {
       cors_ = "Access-Control-Allow-Origin: " + std::string(*head.origin) + "\r\nVary: Origin\r\n";
     }
+    if (auto page = page_at(head)) {
+      return page;
+    }
     if (head.target != rpc_path) {
       return refusal(service, 404, Fault{"http.path", "", std::string(rpc_path)});
     }
@@ -160,6 +227,16 @@ class Visit final : public Conversation, private service::Admission {
       return refusal(service, 415, Fault{"http.content_type", "", "application/json"}, "Accept: application/json\r\n");
     }
     return look_at_token(head);
+  }
+
+  // A file of the front end that is served beside; what stands behind a question mark is the page's own business.
+  [[nodiscard]] std::optional<HttpReply> page_at(const HttpHead& head) const {
+    if (head.upgrade || (head.method != "GET" && head.method != "HEAD")) {
+      return std::nullopt;
+    }
+    const auto page = visits_.pages_.find(head.target.substr(0, head.target.find('?')));
+    return page == visits_.pages_.end() ? std::nullopt
+                                        : std::optional(HttpReply{200, page->second.text, visits_.page_fields_, page->second.type});
   }
 
   // Without one, what anybody may ask is answered, and the rest says that a token is missing.
@@ -208,6 +285,7 @@ class Visit final : public Conversation, private service::Admission {
     }
     context.caller = caller_;
     context.admission = this;
+    context.wait_ms.reset();
     auto reply = answer(text, visits_.service_);
     context.admission = nullptr;
     caller_ = context.caller;
@@ -261,6 +339,8 @@ class Visit final : public Conversation, private service::Admission {
   std::uint64_t token_number_ = 0;  // which token was shown
   std::string cors_;
   std::function<void(std::string)> send_;  // only over WebSocket
+  std::function<void(HttpReply)> later_;   // only over HTTP
+  std::vector<Held> held_;
   std::optional<wire::Remark> cursor_;
   bool left_ = false;
 };
@@ -276,6 +356,12 @@ void Visits::tell_changes() {
     return;
   }
   told_mark_ = mark;
+  const std::vector<Visit*> waiting(waiting_.begin(), waiting_.end());
+  for (Visit* visit : waiting) {
+    if (waiting_.contains(visit)) {
+      visit->look(false);
+    }
+  }
   if (mark == 0) {
     return;
   }

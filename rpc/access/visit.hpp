@@ -1,10 +1,12 @@
 // One connection over HTTP or WebSocket, as the other side of the transport: who may call, which refusal gets which status
 // or close code, and what is told unasked. Visits is what all of them share. Over HTTP every request shows its token;
-// over WebSocket session.open comes first. A reply is byte for byte what the standard input would get.
+// over WebSocket session.open comes first. A reply is byte for byte what the standard input would get; one to a call that
+// would rather wait (Context::wait_ms) is held back until something changed, its time is over or the ledger is locked.
 #pragma once
 
 #include "core/service/admission.hpp"
 #include "rpc/access/origin.hpp"
+#include "rpc/access/pages.hpp"
 #include "rpc/access/token.hpp"
 #include "rpc/protocol/envelope.hpp"
 #include "rpc/transport/answerer.hpp"
@@ -15,19 +17,20 @@
 
 namespace limbledger::rpc {
 
-// The one address that is served.
+// The one address that is called.
 inline constexpr std::string_view rpc_path = "/rpc";
 
 class Visit;
 
 class Visits {
  public:
-  Visits(const Service& service, Tokens& tokens, std::uint16_t port) : service_(service), tokens_(tokens), addresses_(port) {}
+  Visits(const Service& service, Tokens& tokens, std::uint16_t port, Pages pages = {})
+      : service_(service), tokens_(tokens), addresses_(port), pages_(std::move(pages)), page_fields_(page_fields(port)) {}
   Visits(const Visits&) = delete;
   Visits& operator=(const Visits&) = delete;
 
   [[nodiscard]] std::unique_ptr<Conversation> begin();
-  // ledger.changed, to every session that may know and where there is something new.
+  // ledger.changed, to every session that may know and where there is something new; and the answers to those who wait for it.
   void tell_changes();
 
  private:
@@ -36,7 +39,10 @@ class Visits {
   const Service& service_;
   Tokens& tokens_;
   OwnAddresses addresses_;
+  Pages pages_;
+  std::string page_fields_;
   std::set<Visit*> sockets_;
+  std::set<Visit*> waiting_;  // those who hold an answer back
   std::uint64_t told_mark_ = 0;
 };
 

@@ -89,7 +89,8 @@ std::string laid_out(std::string_view json) {
   return out + "\n";
 }
 
-std::map<std::string, std::string> schema_files(std::span<const service::Method> table, std::span<const StoredShape> stored) {
+std::map<std::string, std::string> schema_files(std::span<const service::Method> table, std::span<const StoredShape> stored,
+                                                std::span<const Example> examples) {
   std::map<std::string, const wire::Type*> types;
   for (const service::Method& method : table) {
     collect(method.params(), types);
@@ -103,7 +104,7 @@ std::map<std::string, std::string> schema_files(std::span<const service::Method>
   for (const StoredShape& shape : stored) {
     files["ledger/v1/" + shape.name + ".schema.json"] = laid_out(wire::schema_document(shape.type()));
   }
-  files["openrpc.json"] = laid_out(openrpc_text(table));
+  files["openrpc.json"] = laid_out(openrpc_text(table, examples));
   files["faults.json"] = laid_out(faults_text());
   return files;
 }

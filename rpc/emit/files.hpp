@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/service/method.hpp"
+#include "rpc/emit/openrpc.hpp"
 
 #include <map>
 #include <span>
@@ -19,7 +20,8 @@ struct StoredShape {
 };
 
 // By path below the folder.
-[[nodiscard]] std::map<std::string, std::string> schema_files(std::span<const service::Method> table, std::span<const StoredShape> stored);
+[[nodiscard]] std::map<std::string, std::string> schema_files(std::span<const service::Method> table, std::span<const StoredShape> stored,
+                                                                std::span<const Example> examples = {});
 // JSON text laid out for reading; what is between quotes stays as it is.
 [[nodiscard]] std::string laid_out(std::string_view json);
 

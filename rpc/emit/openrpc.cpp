@@ -1,6 +1,7 @@
 #include "rpc/emit/openrpc.hpp"
 
 #include "core/service/call.hpp"
+#include "core/wire/parse.hpp"
 #include "core/wire/schema.hpp"
 #include "rpc/access/scope.hpp"
 #include "rpc/protocol/envelope.hpp"
@@ -42,13 +43,31 @@ struct Params {
   return params;
 }
 
-[[nodiscard]] std::string method_text(const service::Method& method, wire::SchemaSet& schemas) {
+// Example pairings: params by name, in the order in which they were sent.
+[[nodiscard]] std::string examples_text(std::string_view method, std::span<const Example> examples) {
+  std::string pairings;
+  for (const Example& example : examples) {
+    const auto sent = example.method == method ? wire::parse(example.params) : Result<wire::Document>(wire::Fault{"params.missing", ""});
+    if (!sent) {
+      continue;
+    }
+    std::string params;
+    for (std::uint32_t at = sent->root().first; at != 0; at = sent->at(at).next) {
+      params += (params.empty() ? "" : ",") + ("{\"name\":" + quoted(sent->at(at).key)) + ",\"value\":" + std::string(sent->at(at).raw) + "}";
+    }
+    pairings += (pairings.empty() ? "" : ",") + ("{\"name\":" + quoted(example.title)) + ",\"params\":[" + params +
+                "],\"result\":{\"name\":\"result\",\"value\":" + example.result + "}}";
+  }
+  return pairings.empty() ? std::string{} : ",\"examples\":[" + pairings + "]";
+}
+
+[[nodiscard]] std::string method_text(const service::Method& method, std::span<const Example> examples, wire::SchemaSet& schemas) {
   const Params params = params_of(method.params(), schemas);
   return "{\"name\":" + quoted(method.name) + ",\"summary\":" + quoted(method.summary) + ",\"description\":" +
          quoted("May be called by: " + scopes_text(method.scopes) + "." + (method.writes ? " Writes; the same request again writes nothing new." : "") +
                 (method.while_locked ? " Answers also while the ledger is locked." : "")) +
          ",\"paramStructure\":" + (params.either ? "\"either\"" : "\"by-name\"") + ",\"params\":[" + params.list +
-         "],\"result\":{\"name\":\"result\",\"schema\":" + schemas.of(method.result()) + "}}";
+         "],\"result\":{\"name\":\"result\",\"schema\":" + schemas.of(method.result()) + "}" + examples_text(method.name, examples) + "}";
 }
 
 [[nodiscard]] std::string errors_text() {
@@ -76,13 +95,14 @@ struct Params {
 
 }  // namespace
 
-std::string openrpc_text(std::span<const service::Method> table) {
+std::string openrpc_text(std::span<const service::Method> table, std::span<const Example> examples) {
   wire::SchemaSet schemas("#/components/schemas/");
   std::string methods = "{\"name\":" + quoted(discover_name) +
                         ",\"summary\":\"This document\",\"description\":\"May be called by anybody who may call anything. Answers also while the "
-                        "ledger is locked.\",\"paramStructure\":\"either\",\"params\":[],\"result\":{\"name\":\"result\",\"schema\":{\"type\":\"object\"}}}";
+                        "ledger is locked.\",\"paramStructure\":\"either\",\"params\":[],\"result\":{\"name\":\"result\",\"schema\":{\"type\":\"object\"}},\"examples\":[{\"name\":\"how it begins\",\"params\":[],\"result\":{\"name\":"
+                        "\"result\",\"value\":{\"openrpc\":\"1.3.2\"}}}]}";
   for (const service::Method& method : table) {
-    methods += "," + method_text(method, schemas);
+    methods += "," + method_text(method, examples, schemas);
   }
   static_cast<void>(schemas.of(wire::type_of<ErrorData>()));
   const std::string notifications = notifications_text(table, schemas);

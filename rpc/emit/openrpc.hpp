@@ -10,7 +10,15 @@
 
 namespace limbledger::rpc {
 
-[[nodiscard]] std::string openrpc_text(std::span<const service::Method> table);
+// One call with its answer; both are JSON.
+struct Example {
+  std::string method;
+  std::string title;
+  std::string params;  // an object
+  std::string result;
+};
+
+[[nodiscard]] std::string openrpc_text(std::span<const service::Method> table, std::span<const Example> examples = {});
 // Names that two types of the table claim; to be empty.
 [[nodiscard]] std::vector<std::string> name_clashes(std::span<const service::Method> table);
 

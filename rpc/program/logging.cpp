@@ -17,11 +17,11 @@ constexpr std::size_t files_kept = 2;
 
 Log::Log(const std::string& path, bool read_only) {
   if (read_only) {
-    logger_ = std::make_shared<spdlog::logger>("limbledger", std::make_shared<spdlog::sinks::null_sink_st>());
+    logger_ = std::make_shared<spdlog::logger>("limbledger", std::make_shared<spdlog::sinks::null_sink_mt>());
     return;
   }
   try {
-    logger_ = std::make_shared<spdlog::logger>("limbledger", std::make_shared<spdlog::sinks::rotating_file_sink_st>(path, file_bytes_max, files_kept));
+    logger_ = std::make_shared<spdlog::logger>("limbledger", std::make_shared<spdlog::sinks::rotating_file_sink_mt>(path, file_bytes_max, files_kept));
   } catch (const spdlog::spdlog_ex&) {
     throw Problem(ExitCode::unavailable, path + ": the log cannot be opened\n  what to do: free some space, or see who owns the folder");
   }

@@ -1,5 +1,5 @@
 // The log of the program: DIR/log/limbledger.log, three files of 1 MiB that take turns, for the owner alone. It holds codes,
-// names of methods and numbers of incidents; nothing that was sent, and so nothing of a person.
+// names of methods and numbers of incidents; nothing that was sent, and so nothing of a person. May be told of from two threads.
 #pragma once
 
 #include <memory>

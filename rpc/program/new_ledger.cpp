@@ -14,13 +14,12 @@ namespace limbledger::rpc {
 
 namespace {
 
-constexpr std::size_t label_bytes_max = 24;
 constexpr std::uint32_t demo_argon_passes = 2;  // opens at once; there is nothing to guess, the passphrase lies beside it
 constexpr std::uint32_t demo_argon_kib = 19 * 1024;
 
 [[nodiscard]] std::string examiner_label(const Options& options) {
   const std::string label = options.examiner.empty() ? "examiner" : options.examiner;
-  if (label.size() > label_bytes_max || !wire::check_text(label, label_bytes_max, false).empty()) {
+  if (label.size() > service::examiner_label_bytes_max || !wire::check_text(label, service::examiner_label_bytes_max, false).empty()) {
     throw Problem(ExitCode::usage, "--examiner: longer than 24 bytes, or not on one line\n  what to do: give a short name");
   }
   return label;
@@ -89,9 +88,9 @@ void print_made(const Options& options, const Folder& folder, const service::Mad
   }
   std::cout << "\nRecovery code, shown this once:\n\n    " << made.recovery_code << "\n\n"
             << "Write it on paper and keep it away from this machine, where you keep what must not be lost. Whoever holds it can\n"
-               "read this ledger. With it the ledger opens when every passphrase is forgotten, and the clinic can build its\n"
-               "ledger up again. Nobody can make it a second time. An old copy of the file keyring still opens with the\n"
-               "passphrase of its day, also after a change.\n\n"
+               "read this ledger. With it the ledger opens when every passphrase is forgotten, a new examiner can be added\n"
+               "(examiner.add), and the clinic can build its ledger up again. Nobody can make it a second time. An old copy of\n"
+               "the file keyring still opens with the passphrase of its day, also after a change.\n\n"
             << "Next: limbledger serve --ledger " << folder.path << " --stdio lines\n";
 }
 

@@ -40,6 +40,16 @@ OpenedLedger::OpenedLedger(const std::string& path) : folder_(find_folder(path))
     throw problem_of(desk.error(), folder_.path);
   }
   desk_ = std::move(*desk);
+  if (!read_only_) {
+    desk_->keeps_keyring([path = folder_.keyring()](const ledger::Bytes& file) -> Result<void> {
+      try {
+        write_file(path, {reinterpret_cast<const char*>(file.data()), file.size()});
+        return {};
+      } catch (const Problem&) {
+        return wire::Fault{"ledger.read_only", "", "a keyring that can be written"};
+      }
+    });
+  }
 }
 
 bool OpenedLedger::unlock_if_told(std::optional<int> passphrase_fd) {

@@ -46,7 +46,8 @@ void add_new(CLI::App& app, Options& options) {
       "A ledger is a folder that holds every examination, sealed. The first examiner chooses a passphrase of 12 characters\n"
       "or more; half a second to a second is spent on each try at it.\n\n"
       "Keep the recovery code on paper, away from this machine. It opens the ledger for reading when every passphrase is\n"
-      "forgotten, and with it the clinic can build up its ledger again. Nobody can make it a second time.");
+      "forgotten, adds an examiner with a new one (method examiner.add), and with it the clinic can build up its ledger\n"
+      "again. Nobody can make it a second time.");
   command->callback([&options] { options.command = Command::new_ledger; });
 }
 
@@ -65,7 +66,8 @@ void add_serve(CLI::App& app, Options& options) {
       ->check(CLI::IsMember(framings));
   CLI::Option* http = carrier->add_option("--http", options.http_port, "port of this machine's own addresses for HTTP and WebSocket; 0: any that is free")
                           ->check(CLI::Range(0, 65535));
-  carrier->require_option(1);
+  carrier->require_option(1, 2);
+  command->add_option("--pages", options.pages, "folder of a front end (index.html and what it loads) to be served under the same address")->needs(http);
   command->add_flag("--once", options.once, "print a link that opens one session, within two minutes")->needs(http);
   const auto scopes = scopes_on_stdio();
   command
@@ -78,7 +80,10 @@ void add_serve(CLI::App& app, Options& options) {
       "Example:\n"
       "  echo '{\"jsonrpc\":\"2.0\",\"method\":\"health.check\",\"id\":1}' | limbledger serve --ledger /tmp/show --stdio lines\n\n"
       "With --stdio no token is taken: --scope says what the caller may do. With --http, sidecar.json in the ledger's folder\n"
-      "names the addresses and the token to send; the file is gone after a clean stop.\n\n"
+      "names the addresses and the token to send; the file is gone after a clean stop. With both, the program stops when the\n"
+      "standard input ends.\n\n"
+      "A page in a browser may call only where this program serves it: --pages DIR. The link of --once opens it and its first\n"
+      "session. The files are read at the start; scripts stand in files of their own.\n\n"
       "health.check and rpc.discover are answered at once; records are read and written once the ledger is unlocked, by\n"
       "ledger.unlock or --passphrase-fd. Where nothing can be written, the ledger is read only. A reply to a writing method\n"
       "means that it is on disk. End of input, SIGTERM and SIGINT stop it.");

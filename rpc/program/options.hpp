@@ -23,6 +23,7 @@ struct Options {
   bool stdio = false;
   Framing framing = Framing::lines;
   std::optional<std::uint16_t> http_port;  // 0: any that is free
+  std::string pages;                       // folder of a front end to be served beside; empty: none
   bool once = false;                       // print a link that opens one session
   service::Scope scope = service::Scope::examiner;
   std::string file;  // "-": the standard input

@@ -1,5 +1,6 @@
 #include "rpc/program/passphrase.hpp"
 
+#include "core/service/desk.hpp"
 #include "core/wire/text.hpp"
 #include "rpc/program/problem.hpp"
 
@@ -15,7 +16,6 @@ namespace limbledger::rpc {
 namespace {
 
 constexpr std::size_t line_bytes_max = 1024;
-constexpr std::size_t new_passphrase_characters_min = 12;
 
 [[nodiscard]] std::string read_line(int file) {
   std::string line;
@@ -103,7 +103,7 @@ std::string ask_new_passphrase() {
 }
 
 void check_new_passphrase(const std::string& passphrase) {
-  if (wire::code_points(passphrase) < new_passphrase_characters_min) {
+  if (wire::code_points(passphrase) < service::passphrase_characters_min) {
     throw Problem(ExitCode::usage, "the passphrase has fewer than 12 characters\n  what to do: choose a longer one, such as four words that do not belong together");
   }
 }

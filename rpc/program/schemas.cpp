@@ -2,6 +2,7 @@
 #include "core/service/call.hpp"
 #include "rpc/emit/files.hpp"
 #include "rpc/program/commands.hpp"
+#include "rpc/program/examples/examples.hpp"
 #include "rpc/program/folder.hpp"
 
 #include <sys/stat.h>
@@ -16,7 +17,7 @@ ExitCode write_schemas(const Options& options) {
   for (const model::StoredType& type : model::stored_types()) {
     stored.push_back({type.op.empty() ? "operation" : std::string(type.op), type.type});
   }
-  const auto files = schema_files(service::methods(), stored);
+  const auto files = schema_files(service::methods(), stored, held_talk().examples);
   for (const char* part : {"", "/ledger", "/ledger/v1"}) {
     ::mkdir((options.folder + part).c_str(), 0755);  // what is missing shows when the first file is written
   }

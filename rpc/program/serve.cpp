@@ -2,6 +2,7 @@
 #include "core/service/desk.hpp"
 #include "rpc/emit/openrpc.hpp"
 #include "rpc/program/commands.hpp"
+#include "rpc/program/examples/examples.hpp"
 #include "rpc/program/logging.hpp"
 #include "rpc/program/opened.hpp"
 #include "rpc/program/network/serve_http.hpp"
@@ -71,6 +72,14 @@ class StopSignals {
   }
 }
 
+[[nodiscard]] ExitCode ended(const StdioOutcome& outcome, Log& log) {
+  log.stopped(name_of(outcome.end));
+  if (!outcome.why.empty()) {
+    std::cerr << "limbledger: " << outcome.why << "; the connection is closed\n";
+  }
+  return exit_code_of(outcome.end);
+}
+
 void say_kind(service::LedgerKind kind) {
   if (kind == service::LedgerKind::demonstration) {
     std::cerr << "limbledger: DEMONSTRATION ledger, for invented people only\n";
@@ -100,7 +109,10 @@ ExitCode serve(const Options& options) {
   context.edition = &opened.desk().edition();
   context.caller.scope = options.scope;
   Service service{service::methods(), context, {}, {}, {}};
-  service.discover = [] { return openrpc_text(service::methods()); };
+  service.discover = [] {
+    static const std::string text = openrpc_text(service::methods(), held_talk().examples);
+    return text;
+  };
   service.failed = [&](std::string_view method, std::string_view code) {
     const wire::FaultCode* row = wire::find_fault_code(code);
     const bool internal = row == nullptr || row->number == wire::FaultClass::internal;
@@ -117,24 +129,26 @@ ExitCode serve(const Options& options) {
       }
     });
   }
-  if (options.http_port) {
-    const HttpHooks hooks{[&] { opened.desk().lock_if_idle(); }, stop.descriptor()};
-    return serve_http(options, opened, service, log, hooks);
-  }
   Stdio stdio;
-  stdio.idle = [&] { opened.desk().lock_if_idle(); };
   stdio.framing = options.framing;
+  const auto too_large = [&] { return answer_too_large(service); };
+  if (options.http_port) {
+    std::optional<StdioBeside> beside;
+    if (options.stdio) {
+      beside.emplace(stdio, too_large);
+    }
+    const HttpHooks hooks{[&] { opened.desk().lock_if_idle(); }, stop.descriptor(), beside ? &*beside : nullptr};
+    const ExitCode code = serve_http(options, opened, service, log, hooks);
+    if (beside) {
+      return ended(beside->end(), log);
+    }
+    log.stopped("by a signal");
+    return code;
+  }
+  stdio.idle = [&] { opened.desk().lock_if_idle(); };
   stdio.stop = stop.descriptor();
   log.started(options.framing == Framing::lines ? "stdio lines" : "stdio headers");
-  const StdioOutcome outcome = serve_stdio(
-      stdio,
-      [&](std::string_view text) { return answer(text, service); },
-      [&] { return answer_too_large(service); });
-  log.stopped(name_of(outcome.end));
-  if (!outcome.why.empty()) {
-    std::cerr << "limbledger: " << outcome.why << "; the connection is closed\n";
-  }
-  return exit_code_of(outcome.end);
+  return ended(serve_stdio(stdio, [&](std::string_view text) { return answer(text, service); }, too_large), log);
 }
 
 }  // namespace limbledger::rpc

@@ -113,6 +113,7 @@ using wire::Refusal;
     return id != nullptr ? std::optional(std::move(reply)) : std::nullopt;
   }
   if (id == nullptr) {
+    service.context.wait_ms.reset();
     return std::nullopt;
   }
   return "{\"jsonrpc\":\"2.0\",\"result\":" + *result + ",\"id\":" + std::string(id->raw) + "}";
@@ -135,6 +136,7 @@ using wire::Refusal;
       replies += (replies.empty() ? "" : ",") + std::move(*reply);
     }
   }
+  service.context.wait_ms.reset();  // asked again, what the others wrote would be written again
   return replies.empty() ? std::nullopt : std::optional("[" + replies + "]");
 }
 

@@ -28,8 +28,10 @@ struct HttpHead {
 
 struct HttpReply {
   unsigned status = 200;
-  std::string body;    // JSON, or empty
+  std::string body;    // JSON unless `type` says otherwise, or empty
   std::string fields;  // more header lines, each with its line end
+  std::string_view type = "application/json";
+  bool later = false;  // not yet: the reply comes by the function that `http_opened` was given
 };
 
 // What a transport refuses by itself.
@@ -59,6 +61,9 @@ class Conversation {
   // HTTP. Asked once the head is there: what refuses it, or nothing to go on to the body (or to WebSocket).
   [[nodiscard]] virtual std::optional<HttpReply> head(const HttpHead& head) = 0;
   [[nodiscard]] virtual HttpReply body(std::string_view text) = 0;
+  // `send` takes the reply to a body that was to be answered later; never called from within `body`. Without it every body
+  // is answered at once.
+  virtual void http_opened(std::function<void(HttpReply)> send) = 0;
   [[nodiscard]] virtual HttpReply http_trouble(Trouble trouble, std::string_view text) = 0;
 
   // WebSocket. `send` takes what is to be sent unasked; it may be called for as long as this conversation lives.
@@ -69,6 +74,8 @@ class Conversation {
   [[nodiscard]] virtual SocketReply socket_trouble(Trouble trouble, std::string_view text) = 0;
   // Called after a reply is on its way: the time for telling others.
   virtual void after_reply() = 0;
+  // Called now and then: answers what has waited long enough. `all`: this is going to end, and nothing waits any longer.
+  virtual void look(bool all) = 0;
 };
 
 using NewConversation = std::function<std::unique_ptr<Conversation>()>;

@@ -32,7 +32,15 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
         allowance_(network.limits.messages_a_second, network.limits.messages_rush),
         since_(Clock::now()) {}
 
-  void start() { read(); }
+  void start() {
+    talk_->http_opened([weak = weak_from_this()](HttpReply reply) {
+      const auto alive = weak.lock();
+      if (alive && alive->phase_ == Phase::waiting) {
+        alive->write(std::move(reply), false);
+      }
+    });
+    read();
+  }
 
   void start_crowded() {
     crowded_ = true;
@@ -52,6 +60,8 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
           refuse(talk_->http_trouble(Trouble::slow, {}));
         }
         return;
+      case Phase::waiting:
+        return talk_->look(false);
       case Phase::writing:
         return over(written_since_, now, limits.idle_ms) ? end() : void();
       case Phase::lingering:
@@ -63,6 +73,9 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
 
   void stop() override {
     close_after_ = true;
+    if (phase_ == Phase::waiting) {
+      talk_->look(true);
+    }
     if (phase_ != Phase::writing && phase_ != Phase::lingering) {
       end();
     }
@@ -74,7 +87,7 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
   }
 
  private:
-  enum class Phase : std::uint8_t { idle, head, body, writing, lingering, ended };
+  enum class Phase : std::uint8_t { idle, head, body, waiting, writing, lingering, ended };
 
   void read() {
     reading_ = true;
@@ -86,6 +99,11 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
     if (phase_ == Phase::ended) {
       return;
     }
+    if (phase_ == Phase::writing && !close_after_) {  // asked for while the reply waited
+      in_.commit(count);
+      close_after_ = static_cast<bool>(failed);
+      return;
+    }
     if (phase_ == Phase::writing || phase_ == Phase::lingering) {  // refused: what still comes is passed over, so that the refusal is read
       passed_over_ += count;
       if (!failed && passed_over_ <= passed_over_max) {
@@ -94,6 +112,10 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
       return phase_ == Phase::lingering ? end() : void();
     }
     in_.commit(count);
+    if (phase_ == Phase::waiting) {  // the next request, which has to wait, or the end
+      close_after_ = close_after_ || failed;
+      return failed ? talk_->look(true) : void();
+    }
     if (failed == asio::error::eof && phase_ != Phase::idle) {
       return refuse(talk_->http_trouble(Trouble::malformed, {}));
     }
@@ -110,7 +132,7 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
         if (in_.size() == 0) {
           phase_ = Phase::idle;
           since_ = Clock::now();
-          return read();
+          return reading_ ? void() : read();
         }
         begin_request();
       }
@@ -228,7 +250,14 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
       return write(talk_->http_trouble(Trouble::often, text), !keep || refused_in_a_row_ >= network_.limits.refused_in_a_row);
     }
     refused_in_a_row_ = 0;
-    write(talk_->body(text), !keep);
+    HttpReply reply = talk_->body(text);
+    if (reply.later) {
+      close_after_ = close_after_ || !keep;
+      phase_ = Phase::waiting;
+      // So that a caller who goes away is seen. Nothing is read further than the next request's first bytes.
+      return in_.size() == 0 ? read() : void();
+    }
+    write(std::move(reply), !keep);
     talk_->after_reply();
   }
 
@@ -247,7 +276,9 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
       out_ += "HTTP/1.1 " + std::to_string(reply.status) + " " + std::string(plain(http::obsolete_reason(static_cast<http::status>(reply.status)))) + "\r\n";
     }
     if (reply.status != 204) {
-      out_ += "Content-Type: application/json\r\nContent-Length: ";
+      out_ += "Content-Type: ";
+      out_ += reply.type;
+      out_ += "\r\nContent-Length: ";
       out_ += std::to_string(body_.size());
       out_ += "\r\n";
     }

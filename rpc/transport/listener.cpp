@@ -26,11 +26,12 @@ constexpr std::chrono::milliseconds accept_pause{50};
 
 struct Listener::Inside {
   explicit Inside(const NetLimits& limits)
-      : network(limits), stop(network.io.get_executor()), sweep(network.io.get_executor()), allowance(limits.connections_a_second, limits.connections_rush) {}
+      : network(limits), stop(network.io.get_executor()), other(network.io.get_executor()), sweep(network.io.get_executor()), allowance(limits.connections_a_second, limits.connections_rush) {}
 
   Network network;
   std::vector<Acceptor> acceptors;
   Descriptor stop;
+  Descriptor other;
   Timer sweep;
   Allowance allowance;
   Moment stopped_at;
@@ -116,6 +117,15 @@ struct Listener::Inside {
     });
   }
 
+  void look_beside(const std::function<bool()>& ready) {
+    other.async_wait(Descriptor::wait_read, [this, &ready](ErrorCode failed) {
+      if (failed || network.stopping) {
+        return;
+      }
+      ready() ? look_beside(ready) : end();
+    });
+  }
+
   [[nodiscard]] std::vector<std::shared_ptr<Connection>> everybody() const {
     std::vector<std::shared_ptr<Connection>> all;
     for (const auto& [name, connection] : network.connections) {
@@ -125,6 +135,9 @@ struct Listener::Inside {
   }
 
   void end() {
+    if (network.stopping) {
+      return;
+    }
     network.stopping = true;
     stopped_at = Clock::now();
     ErrorCode ignored;
@@ -157,7 +170,7 @@ std::unique_ptr<Listener> Listener::open(std::uint16_t port, const NetLimits& li
 
 std::uint16_t Listener::port() const { return inside_->acceptors.front().local_endpoint().port(); }
 
-void Listener::run(const NewConversation& begin, int stop, const std::function<void()>& tick, int tick_ms) {
+void Listener::run(const NewConversation& begin, int stop, const std::function<void()>& tick, int tick_ms, const Beside& beside) {
   Inside& in = *inside_;
   // Whoever still talks is let go before those whom they talk to, however this ends.
   struct LetGo {
@@ -178,6 +191,10 @@ void Listener::run(const NewConversation& begin, int stop, const std::function<v
         in.end();
       }
     });
+  }
+  if (beside.descriptor >= 0) {
+    in.other.assign(::dup(beside.descriptor));
+    in.look_beside(beside.ready);
   }
   for (Acceptor& acceptor : in.acceptors) {
     in.accept(acceptor);

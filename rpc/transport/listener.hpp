@@ -7,6 +7,7 @@
 #include "rpc/transport/answerer.hpp"
 
 #include <cstdint>
+#include <functional>
 #include <memory>
 
 namespace limbledger::rpc {
@@ -29,6 +30,12 @@ struct NetLimits {
   int linger_ms = 2'000;                  // for the other side to read a refusal, or to say goodbye
 };
 
+// What else the serving thread looks after.
+struct Beside {
+  int descriptor = -1;
+  std::function<bool()> ready;  // called while it is readable; false ends the serving
+};
+
 class Listener {
  public:
   // Port 0: any that is free. Absent when the port cannot be had; `why` then says so.
@@ -40,7 +47,7 @@ class Listener {
   [[nodiscard]] std::uint16_t port() const;
   // Serves until the descriptor `stop` becomes readable (negative: for ever). `tick` is called every `tick_ms`. No
   // conversation outlives it.
-  void run(const NewConversation& begin, int stop, const std::function<void()>& tick, int tick_ms);
+  void run(const NewConversation& begin, int stop, const std::function<void()>& tick, int tick_ms, const Beside& beside = {});
 
  private:
   struct Inside;

@@ -53,14 +53,16 @@ class SocketConnection final : public Connection, public std::enable_shared_from
 
   void check(Moment now) override {
     if (open_ && close_ == 0 && !talk_->admitted() && over(opened_at_, now, network_.limits.session_ms)) {
-      say(talk_->socket_trouble(Trouble::silent, {}));
+      return say(talk_->socket_trouble(Trouble::silent, {}));
     }
+    talk_->look(false);
   }
 
   void stop() override {
     if (!open_) {
       return end();
     }
+    talk_->look(true);
     say({std::nullopt, close_going});
   }
 

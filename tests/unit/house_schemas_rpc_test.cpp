@@ -1,6 +1,7 @@
 #include "core/model/operation.hpp"
 #include "core/service/call.hpp"
 #include "rpc/emit/files.hpp"
+#include "rpc/program/examples/examples.hpp"
 
 #include <doctest/doctest.h>
 
@@ -23,7 +24,7 @@ std::map<std::string, std::string> printed() {
   for (const model::StoredType& type : model::stored_types()) {
     stored.push_back({type.op.empty() ? "operation" : std::string(type.op), type.type});
   }
-  return rpc::schema_files(service::methods(), stored);
+  return rpc::schema_files(service::methods(), stored, rpc::held_talk().examples);
 }
 
 // What is missing, other or too much in the folder, one line each.

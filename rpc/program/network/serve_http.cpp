@@ -3,6 +3,7 @@
 #include "rpc/access/scope.hpp"
 #include "rpc/access/visit.hpp"
 #include "rpc/program/network/discovery.hpp"
+#include "rpc/program/network/pages.hpp"
 #include "rpc/transport/listener.hpp"
 
 #include <algorithm>
@@ -25,6 +26,7 @@ constexpr std::int64_t renew_ms = token_ms / 2;
 
 ExitCode serve_http(const Options& options, OpenedLedger& opened, Service& service, Log& log, const HttpHooks& hooks) {
   std::string why;
+  Pages pages = options.pages.empty() ? Pages{} : read_pages(options.pages);
   const auto listener = Listener::open(*options.http_port, {}, why);
   if (!listener) {
     throw Problem(ExitCode::unavailable, "port " + std::to_string(*options.http_port) + " of 127.0.0.1 cannot be had (" + why +
@@ -32,7 +34,7 @@ ExitCode serve_http(const Options& options, OpenedLedger& opened, Service& servi
   }
   const service::Caller caller = service.context.caller;
   Tokens tokens(opened.world());
-  Visits visits(service, tokens, listener->port());
+  Visits visits(service, tokens, listener->port(), std::move(pages));
   const SidecarFile file(opened.folder());
   Sidecar sidecar = sidecar_at(listener->port());
   std::int64_t published_up_ms = 0;
@@ -48,7 +50,23 @@ ExitCode serve_http(const Options& options, OpenedLedger& opened, Service& servi
   if (options.once) {
     std::cerr << "limbledger: opens one session, within two minutes: http://127.0.0.1:" << listener->port() << "/#once=" << tokens.make_once(caller).text << "\n";
   }
-  log.started("http");
+  log.started(hooks.beside == nullptr ? "http" : "http and stdio");
+  Beside beside;
+  if (hooks.beside != nullptr) {
+    beside.descriptor = hooks.beside->handover().descriptor();
+    beside.ready = [&] {
+      const bool goes_on = hooks.beside->handover().answer([&](std::string_view text) {
+        service.context.caller = caller;
+        service.context.wait_ms.reset();
+        auto reply = answer(text, service);
+        service.context.caller = {service::Scope::none, std::nullopt};
+        return reply;
+      });
+      visits.tell_changes();
+      return goes_on;
+    };
+    hooks.beside->start();
+  }
   listener->run([&] { return visits.begin(); }, hooks.stop,
                 [&] {
                   hooks.while_waiting();
@@ -60,8 +78,7 @@ ExitCode serve_http(const Options& options, OpenedLedger& opened, Service& servi
                     }
                   }
                 },
-                tick_ms);
-  log.stopped("by a signal");
+                tick_ms, beside);
   return ExitCode::done;
 }
 

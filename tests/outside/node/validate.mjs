@@ -131,6 +131,7 @@ for (const file of files) {
 }
 
 for (const { name, examples = [] } of schemas.openrpc.methods) {
+  count.note(`${name} has an example`, examples.length > 0);
   for (const example of examples) {
     const params = Object.fromEntries((example.params ?? []).map((param) => [param.name, param.value]));
     await count.check(`example of ${name}: params`, () => must_obey(`${name}.params`, params));

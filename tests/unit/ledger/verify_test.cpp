@@ -148,7 +148,11 @@ TEST_CASE("every byte of the signed head, changed one at a time, is detected and
   for (std::size_t i = 0; i < 64; ++i) {
     Head changed = head;
     changed.signature[i] ^= 1;
-    CHECK(found_with(changed).names(head.replica, head.seq));
+    const Verified found = found_with(changed);
+    CHECK(found.names(head.replica, head.seq));
+    // The newest head is also one of those kept, and is named once.
+    REQUIRE(found.out.damage.size() == 1);
+    CHECK(found.out.damage.front().code == "entry.head");
   }
   for (std::size_t i = 0; i < 32; ++i) {
     Head changed = head;

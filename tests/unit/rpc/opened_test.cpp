@@ -30,18 +30,22 @@ class Silence {
   Silence(const Silence&) = delete;
   Silence& operator=(const Silence&) = delete;
 
+  [[nodiscard]] std::string text() const { return kept_.str(); }
+
  private:
   std::ostringstream kept_;
   std::streambuf* out_;
   std::streambuf* err_;
 };
 
-void make_demonstration(const std::string& path) {
+// Gives back what was printed.
+std::string make_demonstration(const std::string& path) {
   const Silence silence;
   Options options;
   options.folder = path;
   options.demonstration = true;
   REQUIRE(make_new_ledger(options) == ExitCode::done);
+  return silence.text();
 }
 
 std::string call(OpenedLedger& opened, std::string_view method, std::string_view params_json) {
@@ -120,7 +124,7 @@ void thaw(const std::string& path) {
 TEST_CASE("what is left of a ledger is never called none, and nothing is made over it") {
   const Scratch scratch;
   const std::string path = scratch.path("d");
-  make_demonstration(path);
+  static_cast<void>(make_demonstration(path));
   const auto keyring = read_file(path + "/keyring", 1 << 20);
   fs::rename(path + "/ledger.sqlite", path + "/aside");
   const auto gone = opening(path);
@@ -159,7 +163,7 @@ TEST_CASE("a ledger where nothing can be written is verified and read, also with
   const Scratch scratch;
   ::chmod(scratch.path().c_str(), 0755);
   const std::string path = scratch.path("d");
-  make_demonstration(path);
+  static_cast<void>(make_demonstration(path));
   {
     OpenedLedger opened(path);
     REQUIRE(opened.unlock_if_told(std::nullopt));
@@ -179,10 +183,32 @@ TEST_CASE("a ledger where nothing can be written is verified and read, also with
   CHECK(fs::exists(scratch.path("crashed/ledger.sqlite-wal")));
 }
 
+TEST_CASE("an examiner added with the code that was printed is there after a restart, and not where its slot could not be written") {
+  const Scratch scratch;
+  const std::string path = scratch.path("d");
+  const std::string printed = make_demonstration(path);
+  const std::string code = printed.substr(printed.find("once:\n\n    ") + 11, 44);
+  const std::string params = R"({"code":")" + code + R"(","examiner":"Second Invented","passphrase":"four words quite apart"})";
+  const auto before = read_file(path + "/keyring", 1 << 20);
+  {
+    OpenedLedger opened(path);
+    fs::rename(path + "/keyring", scratch.path("aside"));
+    fs::create_directory(path + "/keyring");  // the file cannot be put in its place
+    CHECK(call(opened, "examiner.add", params) == "ledger.read_only");
+    fs::remove(path + "/keyring");
+    fs::rename(scratch.path("aside"), path + "/keyring");
+    CHECK(read_file(path + "/keyring", 1 << 20) == before);
+    CHECK(holds(call(opened, "examiner.add", params), R"("examiner":)"));
+  }
+  OpenedLedger opened(path);
+  CHECK(holds(call(opened, "ledger.unlock", R"({"examiner":"Second Invented","passphrase":"four words quite apart"})"), R"("opened_by":"passphrase")"));
+  CHECK(holds(call(opened, "person.register", awa), "Awa"));
+}
+
 TEST_CASE("a demonstration whose kept passphrase is wrong starts locked") {
   const Scratch scratch;
   const std::string path = scratch.path("d");
-  make_demonstration(path);
+  static_cast<void>(make_demonstration(path));
   for (const std::string wrong : {"some other invented words\n", ""}) {
     write_file(path + "/demo-passphrase", wrong);
     OpenedLedger opened(path);

@@ -1,5 +1,6 @@
 // The parts of the program that touch the machine: folder, lock, passphrase, clock, log, command line.
 #include "rpc/program/network/discovery.hpp"
+#include "rpc/program/network/pages.hpp"
 #include "rpc/program/folder.hpp"
 #include "rpc/program/lock_file.hpp"
 #include "rpc/program/logging.hpp"
@@ -148,6 +149,42 @@ TEST_CASE("sidecar.json is the owner's alone, replaces what a crash left, and go
   CHECK(std::filesystem::is_empty(scratch.path()));
 }
 
+TEST_CASE("the pages are the plain files of a folder, by their address; what cannot be served is named") {
+  const Scratch scratch;
+  const std::string folder = scratch.path("pages");
+  namespace fs = std::filesystem;
+  fs::create_directories(folder + "/words");
+  fs::create_directories(folder + "/.hidden");
+  const auto refused = [&] {
+    try {
+      static_cast<void>(read_pages(folder));
+    } catch (const Problem& problem) {
+      return std::string(problem.what());
+    }
+    return std::string();
+  };
+  CHECK(refused().find("holds no index.html") != std::string::npos);
+  write_file(folder + "/index.html", "<!doctype html>");
+  write_file(folder + "/form.js", "let x;");
+  write_file(folder + "/words/en.ftl", "a = b\n");
+  write_file(folder + "/.hidden/secret.txt", "x");
+  write_file(folder + "/.secret.txt", "x");
+  write_file(scratch.path("outside.txt"), "x");
+  fs::create_symlink(scratch.path("outside.txt"), folder + "/inside.txt");
+  fs::create_directory_symlink(scratch.path(), folder + "/all");
+  const Pages pages = read_pages(folder);
+  CHECK(pages.size() == 4);
+  CHECK(pages.at("/").text == "<!doctype html>");
+  CHECK(pages.at("/index.html").type == "text/html; charset=utf-8");
+  CHECK(pages.at("/form.js").text == "let x;");
+  CHECK(pages.at("/words/en.ftl").text == "a = b\n");
+  write_file(folder + "/keyring", "x");
+  CHECK(refused().find("keyring: no file of this kind") != std::string::npos);
+  fs::remove(folder + "/keyring");
+  write_file(folder + "/a b.js", "x");
+  CHECK(refused().find("a b.js: the name is no plain address") != std::string::npos);
+}
+
 TEST_CASE("the measure of a flush leaves nothing behind") {
   const Scratch scratch;
   CHECK(flush_us({scratch.path()}) >= 0);
@@ -208,6 +245,9 @@ TEST_CASE("the command line is read, and a wrong one ends with code 2") {
   const auto network = options_of({"serve", "--http", "0", "--once"}, code);
   REQUIRE(network.has_value());
   CHECK((network->http_port == 0 && network->once && !network->stdio));
+  const auto both = options_of({"serve", "--stdio", "lines", "--http", "0"}, code);
+  REQUIRE(both.has_value());
+  CHECK((both->stdio && both->http_port == 0));
   const auto made = options_of({"new", "/x", "--practice", "--examiner", "Amina"}, code);
   REQUIRE(made.has_value());
   CHECK((made->practice && !made->demonstration && made->examiner == "Amina"));
@@ -220,7 +260,6 @@ TEST_CASE("the command line is read, and a wrong one ends with code 2") {
                                                                   {"new", "/x", "--demo", "--practice"},
                                                                   {"serve"},
                                                                   {"serve", "--stdio", "words"},
-                                                                  {"serve", "--stdio", "lines", "--http", "0"},
                                                                   {"serve", "--http", "65536"},
                                                                   {"serve", "--http", "x"},
                                                                   {"serve", "--stdio", "lines", "--once"},

@@ -17,7 +17,7 @@ struct House {
   service::Context context;
   Service service{service::methods(), context, {}, {}, {}};
   Tokens tokens{desk.world};
-  Visits visits{service, tokens, port};
+  Visits visits{service, tokens, port, {{"/", {"text/html; charset=utf-8", "<!doctype html>"}}, {"/form.js", {"text/javascript; charset=utf-8", "let x;"}}}};
   std::string token = tokens.make({Scope::examiner, std::nullopt}).text;
 
   House() {
@@ -90,7 +90,11 @@ TEST_CASE("a good head is taken, and each bad one has its status and code") {
   CHECK(with([](HttpHead& h) { h.origin = "null"; }) == "403 origin.refused");
   CHECK(with([](HttpHead& h) { h.fetch_site = "cross-site"; }) == "403 origin.refused");
   CHECK(with([](HttpHead& h) { h.upgrade = true, h.method = "GET", h.origin = "http://evil.example"; }) == "403 origin.refused");
-  CHECK(with([](HttpHead& h) { h.target = "/"; }) == "404 http.path");
+  CHECK(with([](HttpHead& h) { h.target = "/"; }) == "404 http.path");  // a page is read, not called
+  CHECK(with([](HttpHead& h) { h.target = "/other.js", h.method = "GET"; }) == "404 http.path");
+  CHECK(with([](HttpHead& h) { h.target = "/../keyring", h.method = "GET"; }) == "404 http.path");
+  CHECK(with([](HttpHead& h) { h.target = "/form.js", h.method = "GET", h.host = "evil.example:40211"; }) == "403 host.refused");
+  CHECK(with([](HttpHead& h) { h.target = "/form.js", h.method = "GET", h.fetch_site = "cross-site"; }) == "403 origin.refused");
   CHECK(with([](HttpHead& h) { h.target = "/rpc?token=x"; }) == "404 http.path");
   CHECK(with([](HttpHead& h) { h.method = "GET"; }) == "405 http.method");
   CHECK(with([](HttpHead& h) { h.method = "OPTIONS"; }) == "405 http.method");
@@ -122,6 +126,27 @@ TEST_CASE("a page is answered across origins only where it is ours, by name and 
   REQUIRE(foreign.has_value());
   CHECK(foreign->status == 403);
   CHECK(foreign->fields.find("Access-Control") == std::string::npos);
+}
+
+// Content Security Policy 3: what a page may load and call; RFC 9110, section 9.3.2: HEAD is answered as GET would be.
+TEST_CASE("the files of a front end are read without a token, and its page may load and call nothing but this sidecar") {
+  House house;
+  HttpHead head = good_head();
+  head.content_type.reset();
+  for (const std::string_view method : {"GET", "HEAD"}) {
+    head.method = method;
+    for (const auto& [target, text] : {std::pair<std::string_view, std::string_view>{"/", "<!doctype html>"}, {"/?once=no", "<!doctype html>"}, {"/form.js", "let x;"}}) {
+      head.target = target;
+      const auto page = house.visits.begin()->head(head);
+      REQUIRE(page.has_value());
+      CHECK(page->status == 200);
+      CHECK(page->body == text);
+      CHECK(page->type == (target == "/form.js" ? "text/javascript; charset=utf-8" : "text/html; charset=utf-8"));
+      CHECK(page->fields.find("default-src 'self'") != std::string::npos);
+      CHECK(page->fields.find("connect-src 'self' ws://127.0.0.1:40211 ws://localhost:40211;") != std::string::npos);
+      CHECK(page->fields.find("frame-ancestors 'none'") != std::string::npos);
+    }
+  }
 }
 
 TEST_CASE("over HTTP each request shows its token, and without one only what anybody may ask is answered") {
@@ -264,6 +289,105 @@ TEST_CASE("a session that began while the ledger was locked is told where it sta
   CHECK(at(second.told[0], "/params/changes") == "[]");
   first.say(register_text(1));
   CHECK(second.told.size() == 2);
+}
+
+TEST_CASE("a call that waits for changes is answered when one comes, once its time is over, when the ledger locks, or at the end") {
+  House house;
+  const std::string bearer = "Bearer " + house.token;
+  HttpHead head = good_head();
+  head.authorization = bearer;
+  std::vector<HttpReply> late;
+  const auto visit = house.visits.begin();
+  visit->http_opened([&](HttpReply reply) { late.push_back(std::move(reply)); });
+  const auto ask = [&](std::string_view method, const std::string& params) {
+    REQUIRE_FALSE(visit->head(head).has_value());
+    return visit->body(call_text(method, params));
+  };
+  const auto wait_from = [](const std::string& cursor) { return R"({"cursor":")" + cursor + R"(","wait_ms":60000})"; };
+  const std::string start = at(ask("changes.read", R"({"wait_ms":60000})").body, "/result/cursor");
+  CHECK_FALSE(start.empty());  // without a cursor there is nothing to wait for
+
+  Line writer(house);
+  writer.say(call_text("session.open", R"({"token":")" + house.token + "\"}"));
+  SUBCASE("a change") {
+    CHECK(ask("changes.read", wait_from(start)).later);
+    writer.say(call_text("person.find"));
+    visit->look(false);
+    CHECK(late.empty());
+    const std::string person = at(writer.say(register_text(1)), "/result/person/person");
+    REQUIRE(late.size() == 1);
+    CHECK(late[0].status == 200);
+    CHECK(at(late[0].body, "/result/changes/0/object") == person);
+    CHECK_FALSE(ask("changes.read", wait_from(start)).later);  // there is something to say already
+    visit->look(true);
+    CHECK(late.size() == 1);
+  }
+  SUBCASE("the time") {
+    CHECK(ask("changes.read", wait_from(start)).later);
+    house.desk.world.pass(59'999);
+    visit->look(false);
+    CHECK(late.empty());
+    house.desk.world.pass(1);
+    visit->look(false);
+    REQUIRE(late.size() == 1);
+    CHECK(at(late[0].body, "/result/changes") == "[]");
+    CHECK(at(late[0].body, "/result/cursor") == start);
+  }
+  SUBCASE("the lock") {
+    CHECK(ask("changes.read", wait_from(start)).later);
+    writer.say(call_text("ledger.lock"));
+    REQUIRE(late.size() == 1);
+    CHECK(fault_of(late[0].body) == "ledger.locked");
+  }
+  SUBCASE("the end") {
+    CHECK(ask("changes.read", wait_from(start)).later);
+    visit->look(true);
+    REQUIRE(late.size() == 1);
+    CHECK(at(late[0].body, "/result/changes") == "[]");
+  }
+  SUBCASE("over WebSocket other calls are answered meanwhile, and the late answer has its own id") {
+    Line line(house);
+    line.say(call_text("session.open", R"({"token":")" + house.token + "\"}"));
+    CHECK(line.say(R"({"jsonrpc":"2.0","id":"late","method":"changes.read","params":)" + wait_from(start) + "}") == "nothing");
+    CHECK(at(line.say(call_text("person.find")), "/result/people") == "[]");
+    CHECK(line.told.empty());
+    const std::string person = at(writer.say(register_text(1)), "/result/person/person");
+    REQUIRE(line.told.size() == 2);
+    CHECK(at(line.told[0], "/id") == "late");
+    CHECK(at(line.told[0], "/result/changes/0/object") == person);
+    CHECK(at(line.told[1], "/method") == "ledger.changed");
+  }
+  SUBCASE("in a batch nothing waits, and nothing is written twice") {
+    const HttpReply both = [&] {
+      REQUIRE_FALSE(visit->head(head).has_value());
+      return visit->body("[" + call_text("changes.read", wait_from(start)) + "," + register_text(1) + "]");
+    }();
+    CHECK_FALSE(both.later);
+    CHECK(at(both.body, "/0/result/changes") == "[]");
+    CHECK_FALSE(at(both.body, "/1/result/person/person").empty());
+  }
+  SUBCASE("what changed is nothing for this caller") {
+    const std::string kiosk = "Bearer " + house.tokens.make({Scope::kiosk, model::ExamId{}}).text;
+    head.authorization = kiosk;
+    CHECK(ask("changes.read", wait_from(start)).later);
+    writer.say(register_text(1));
+    CHECK(late.empty());
+    house.desk.world.pass(60'000);
+    visit->look(false);
+    REQUIRE(late.size() == 1);
+    CHECK(at(late[0].body, "/result/changes") == "[]");
+  }
+}
+
+// Contract: the ledger locks when idle. A form that asks by itself is no examiner at work.
+TEST_CASE("asking for changes does not keep a ledger open that nobody uses") {
+  House house;
+  Line line(house);
+  line.say(call_text("session.open", R"({"token":")" + house.token + "\"}"));
+  house.desk.world.pass(service::Desk::idle_ms - 1);
+  CHECK(fault_of(line.say(call_text("changes.read"))).empty());
+  house.desk.world.pass(1);
+  CHECK(fault_of(line.say(call_text("changes.read"))) == "ledger.locked");
 }
 
 TEST_CASE("what goes over the network is byte for byte what the standard input gets") {

@@ -1,6 +1,7 @@
 #include "core/service/methods/say/catalogue.hpp"
 
 #include "core/reference/edition.hpp"
+#include "core/service/methods/say/form.hpp"
 #include "core/wire/read.hpp"
 #include "core/wire/write.hpp"
 
@@ -29,6 +30,14 @@ TEST_CASE("catalogue.read without params gives every item, the scales they use, 
   CHECK(all->items.size() == reference::built_in_edition()->items().size());
   CHECK(all->scales.size() == reference::built_in_edition()->scales().size());
   CHECK(all->edition.text == "facts.1");
+  // Each can be opened and drawn; also named where only one item is asked for.
+  CHECK(all->complaints.size() == reference::built_in_edition()->sequences().size());
+  const auto one = read_catalogue(R"({"items":["knee.lachman"]})");
+  REQUIRE(one.has_value());
+  CHECK(one->complaints == all->complaints);
+  for (const model::Word& complaint : all->complaints) {
+    CHECK(service::find_sequence(*reference::built_in_edition(), complaint).has_value());
+  }
 }
 
 TEST_CASE("a region or a list of names narrows the catalogue") {

@@ -71,7 +71,26 @@ TEST_CASE("a fault of the text says what was expected and never repeats the text
   const auto broken = parse("{\"name\":\"Invented\xFF\"}");
   REQUIRE_FALSE(broken.has_value());
   CHECK(broken.error().faults.front().expected == "strict UTF-8");
-  CHECK(broken.error().faults.front().got.empty());
+  CHECK(broken.error().faults.front().got == "byte 17");
+}
+
+// The Unicode Standard, section 3.9, table 3-7 (well-formed UTF-8 byte sequences) and RFC 3629, section 4: the first byte of
+// the first sequence that is not in the table.
+TEST_CASE("broken UTF-8 is refused with the byte at which the first broken character begins") {
+  const auto where = [](std::string_view inside) {
+    const auto broken = parse("[\"\xC3\xA9" + std::string(inside) + "\"]");
+    REQUIRE_FALSE(broken.has_value());
+    return broken.error().faults.front().got;
+  };
+  for (const std::string_view bad : {"\x80", "\xBF", "\xC0\xAF", "\xC1\x81", "\xC2", "\xC3\x28", "\xE0\x9F\xBF", "\xE1\x80", "\xED\xA0\x80",
+                                     "\xED\xBF\xBF", "\xF0\x8F\xBF\xBF", "\xF1\x80\x80", "\xF4\x90\x80\x80", "\xF5\x80\x80\x80", "\xFE", "\xFF"}) {
+    CAPTURE(bad.size());
+    CHECK(where(bad) == "byte 4");
+    CHECK(where("\xF0\x9F\xA6\xB5 " + std::string(bad)) == "byte 9");
+  }
+  // The ends of every row of the table are well-formed: what is broken behind them is what is named.
+  CHECK(where("\xC2\x80\xDF\xBF\xE0\xA0\x80\xED\x9F\xBF\xEE\x80\x80\xF0\x90\x80\x80\xF4\x8F\xBF\xBF\xFF") == "byte 25");
+  CHECK(parse(std::string_view("\"\xE2\x82", 3)).error().faults.front().got == "byte 1");
 }
 
 // Hard case HC-102. RFC 8259, section 6, sets no limit to numbers, so these are JSON; what they stand for is judged by its type.
@@ -93,6 +112,7 @@ TEST_CASE("a fault of the text names the byte where it stopped making sense, cou
   CHECK(where("[1,]") == "byte 3");
   CHECK(where("{\"a\":1,\"b\":01}") == "byte 11");
   CHECK(where("[1e400,2e]") == "byte 7");
+  CHECK(where("{\"a\":\"b") == "byte 7");
 }
 
 // RFC 6901, section 3: ~ and / in a member's name.

@@ -131,6 +131,9 @@ Result<ChangesReadResult> changes_read(Context& context, const ChangesReadParams
     }
   }
   result.cursor = to_cursor(*seen);
+  if (params.wait_ms && params.wait_ms->steps > 0 && result.changes.empty() && !result.more) {
+    context.wait_ms = params.wait_ms->steps;
+  }
   return result;
 }
 

@@ -1,6 +1,7 @@
 // changes.read: which records changed since a cursor, oldest change first, each once. A cursor names how far each replica's
 // chain was seen; it holds across restarts and is to be sent back as it came. The same result goes to WebSocket sessions
-// as the notification ledger.changed. A kiosk is told of nothing but its own exam.
+// as the notification ledger.changed. A kiosk is told of nothing but its own exam. Asking is no use of the ledger: a form
+// that asks again and again does not keep it open.
 #pragma once
 
 #include "core/service/context.hpp"
@@ -22,7 +23,7 @@ struct ChangesReadParams {
 BOOST_DESCRIBE_STRUCT(ChangesReadParams, (), (cursor, wait_ms))
 constexpr auto notes(const ChangesReadParams*) {
   return std::array{wire::Note{"cursor", "as it came; left out: no changes, only where the ledger stands now"},
-                    wire::Note{"wait_ms", "the longest wait; this edition answers at once"}};
+                    wire::Note{"wait_ms", "with a cursor: the longest wait for something to tell, over HTTP and WebSocket; in a batch and over the standard input the answer comes at once"}};
 }
 enum class ChangedKind { exam, person, clinic };
 BOOST_DESCRIBE_ENUM(ChangedKind, exam, person, clinic)

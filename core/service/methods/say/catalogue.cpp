@@ -63,6 +63,9 @@ Result<CatalogueReadResult> catalogue_read(Context& context, const CatalogueRead
   }
   CatalogueReadResult result;
   result.edition = edition.id();
+  for (const model::Sequence& sequence : edition.sequences()) {
+    result.complaints.push_back(sequence.complaint);
+  }
   const bool scales_alone = params.scales && !params.items && !params.region;
   for (const model::Item& item : edition.items()) {
     const bool wanted = (!params.region || item.region == *params.region) && (!params.items || among(*params.items, item.item)) && !scales_alone;

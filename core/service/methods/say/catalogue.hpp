@@ -28,8 +28,12 @@ struct CatalogueReadResult {
   std::vector<model::Item> items;
   std::vector<model::Scale> scales;
   model::EditionId edition;
+  std::vector<model::Word> complaints;
 };
-BOOST_DESCRIBE_STRUCT(CatalogueReadResult, (), (items, scales, edition))
+BOOST_DESCRIBE_STRUCT(CatalogueReadResult, (), (items, scales, edition, complaints))
+constexpr auto notes(const CatalogueReadResult*) {
+  return std::array{wire::Note{"complaints", "those that exam.open and form.describe take in this edition, whatever was asked for; their words are msg.complaint.<name>"}};
+}
 
 [[nodiscard]] Result<CatalogueReadResult> catalogue_read(Context& context, const CatalogueReadParams& params);
 

@@ -44,6 +44,9 @@ struct FormStep {
   model::ItemId item;
   std::vector<model::Side> sides;
   Control control{};
+  model::ValueKind value{};
+  std::optional<model::Word> axis;
+  std::optional<model::Word> toward;
   model::MessageId label;
   model::ItemText text;
   std::optional<std::vector<FormOption>> choices;
@@ -52,6 +55,7 @@ struct FormStep {
   std::optional<model::Word> unit;
   std::optional<std::vector<model::LimitNumber>> refuse;
   std::optional<std::vector<model::LimitNumber>> confirm;
+  std::optional<std::vector<model::Word>> positions;
   std::optional<std::vector<model::Word>> instruments;
   std::optional<wire::Count<1, 20>> trials_max;
   std::optional<std::vector<model::Word>> end_feels;
@@ -66,8 +70,29 @@ struct FormStep {
   std::optional<model::ItemId> instead_of;
 };
 BOOST_DESCRIBE_STRUCT(FormStep, (),
-                      (item, sides, control, label, text, choices, scale, takes_mm, unit, refuse, confirm, instruments, trials_max, end_feels,
-                       why_not, seconds, discomfort, safety, minimum, minimum_under, late, instead, instead_of))
+                      (item, sides, control, value, axis, toward, label, text, choices, scale, takes_mm, unit, refuse, confirm, positions, instruments, trials_max,
+                       end_feels, why_not, seconds, discomfort, safety, minimum, minimum_under, late, instead, instead_of))
+constexpr auto notes(const FormStep*) {
+  return std::array{
+      wire::Note{"value", "the kind of the value to send; an arc is sent as an angle with entered and order, such as 5-0-130 and extension_zero_flexion"},
+      wire::Note{"axis", "of an angle: deg counts along it, so that a knee which stops 20 short of straight is deg 20 on flexion"},
+      wire::Note{"toward", "of an angle: toward_deg counts in this direction; send deg or toward_deg, not both"},
+      wire::Note{"choices", "of a grade: what to send as grade, with the scale; of a choice: what to send as choice or choices"},
+      wire::Note{"takes_mm", "the grade may come with its millimetres"},
+      wire::Note{"refuse", "lowest and highest that are taken, in the unit; of an angle along its axis"},
+      wire::Note{"confirm", "what is outside is asked back (value.unusual); of an angle along its axis"},
+      wire::Note{"positions", "one of them may be sent as position; where there are none, send none"},
+      wire::Note{"instruments", "one of them may be sent as instrument; where there are none, send none"},
+      wire::Note{"trials_max", "so many readings may be sent as trials, in place of the value; of an angle along its axis"},
+      wire::Note{"why_not", "reasons to offer for not done; every other reason of the list is taken too"},
+      wire::Note{"seconds", "an estimate for one side"},
+      wire::Note{"safety", "asked because of what must not be missed"},
+      wire::Note{"minimum", "of the minimum set"},
+      wire::Note{"minimum_under", "of the minimum set under this age in years, where the age is not known"},
+      wire::Note{"late", "only after the steps before it, and gently"},
+      wire::Note{"instead", "what to examine where somebody cannot do this"},
+      wire::Note{"instead_of", "stands here in the place of that item, for what cannot be done"}};
+}
 
 struct FormPosition {
   model::Word position;

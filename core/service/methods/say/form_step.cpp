@@ -85,6 +85,9 @@ FormStep form_step(const reference::Edition& edition, const model::Item& item) {
   step.item = item.item;
   step.sides = item.sides;
   step.control = control_of(item.value);
+  step.value = item.value;
+  step.axis = item.axis;
+  step.toward = item.toward;
   step.label = item.text.short_;
   step.text = item.text;
   step.choices = options_of(item, scale);
@@ -93,6 +96,7 @@ FormStep form_step(const reference::Edition& edition, const model::Item& item) {
   step.unit = item.unit;
   step.refuse = item.refuse;
   step.confirm = item.confirm;
+  step.positions = item.positions;
   step.instruments = item.instruments;
   step.trials_max = item.trials_max;
   step.end_feels = item.end_feels;

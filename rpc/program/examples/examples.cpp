@@ -1,0 +1,117 @@
+#include "rpc/program/examples/examples.hpp"
+
+#include "core/ledger/world.hpp"
+#include "core/reference/edition.hpp"
+#include "core/service/call.hpp"
+#include "core/service/desk.hpp"
+#include "core/store/memory.hpp"
+#include "core/wire/parse.hpp"
+#include "rpc/program/examples/talk.hpp"
+
+#include <map>
+#include <memory>
+
+namespace limbledger::rpc {
+
+namespace {
+
+class StillWorld final : public ledger::World {
+ public:
+  ledger::Reading now() override { return {1795515300000, 0, {1, 2, 3, 4, 5, 6, 7, 8}, ledger::ClockQuality::person}; }  // 2026-11-24T10:15:00Z
+  // Counted, by the mixing step of a published generator (splitmix64): every id differs, and nothing here is secret.
+  void random(std::span<std::uint8_t> bytes) override {
+    for (std::uint8_t& byte : bytes) {
+      std::uint64_t mixed = (count_ += 0x9E3779B97F4A7C15U);
+      mixed = (mixed ^ (mixed >> 30U)) * 0xBF58476D1CE4E5B9U;
+      mixed = (mixed ^ (mixed >> 27U)) * 0x94D049BB133111EBU;
+      byte = static_cast<std::uint8_t>(mixed >> 56U);
+    }
+  }
+
+ private:
+  std::uint64_t count_ = 0;
+};
+
+// The value at a pointer without escapes, as written; empty where there is none.
+[[nodiscard]] std::string picked(const wire::Document& document, std::string_view pointer) {
+  const wire::Node* node = &document.root();
+  while (node != nullptr && !pointer.empty()) {
+    const std::size_t end = std::min(pointer.find('/', 1), pointer.size());
+    const std::string_view step = pointer.substr(1, end - 1);
+    pointer.remove_prefix(end);
+    if (node->kind == wire::NodeKind::list) {
+      std::uint32_t at = node->first;
+      for (int left = step.front() - '0'; left > 0 && at != 0; --left) {
+        at = document.at(at).next;
+      }
+      node = at == 0 ? nullptr : &document.at(at);
+    } else {
+      node = document.child(*node, step);
+    }
+  }
+  return node == nullptr ? std::string{} : std::string(node->raw);
+}
+
+[[nodiscard]] std::string filled(std::string_view params, const std::map<std::string, std::string>& kept) {
+  std::string out(params);
+  for (const auto& [name, json] : kept) {
+    const std::string place = "\"@" + name + "\"";
+    for (std::size_t at = out.find(place); at != std::string::npos; at = out.find(place, at + json.size())) {
+      out.replace(at, place.size(), json);
+    }
+  }
+  return out;
+}
+
+[[nodiscard]] HeldTalk hold() {
+  HeldTalk held;
+  StillWorld world;
+  store::MemoryStore store;
+  service::NewLedger wanted;
+  wanted.examiner_label = "Amina Invented";
+  wanted.passphrase = "four invented words here";
+  wanted.kind = service::LedgerKind::demonstration;
+  wanted.argon_passes = 1;
+  wanted.argon_kib = 8;
+  const auto made = service::make_ledger(store, world, wanted);
+  const reference::Edition* edition = reference::built_in_edition();
+  if (!made || edition == nullptr) {
+    held.refused.emplace_back("the invented ledger cannot be made");
+    return held;
+  }
+  const auto desk = service::Desk::open(store, world, *edition, made->keyring);
+  if (!desk) {
+    held.refused.emplace_back("the invented ledger cannot be opened");
+    return held;
+  }
+  (*desk)->keeps_keyring([](const ledger::Bytes&) { return Result<void>(); });
+  service::Context context;
+  context.desk = desk->get();
+  context.edition = edition;
+  std::map<std::string, std::string> kept{{"passphrase", wire::quoted(wanted.passphrase)}, {"code", wire::quoted(made->recovery_code)}};
+  for (const Line& line : example_talk()) {
+    const std::string params = filled(line.params, kept);
+    const auto sent = wire::parse(params);
+    const auto result = sent ? service::call(service::methods(), context, line.method, *sent, &sent->root()) : Result<std::string>(sent.error());
+    if (!result) {
+      const wire::Fault fault = result.error().faults.front();
+      held.refused.push_back(std::string(line.method) + " " + fault.code + " " + fault.path);
+      continue;
+    }
+    const auto answer = wire::parse(*result);
+    for (const Kept& part : line.keep) {
+      kept[std::string(part.name)] = answer ? picked(*answer, part.pointer) : std::string{};
+    }
+    held.examples.push_back({std::string(line.method), std::string(line.title), params, *result});
+  }
+  return held;
+}
+
+}  // namespace
+
+const HeldTalk& held_talk() {
+  static const HeldTalk held = hold();
+  return held;
+}
+
+}  // namespace limbledger::rpc

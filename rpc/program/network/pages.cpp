@@ -1,0 +1,86 @@
+#include "rpc/program/network/pages.hpp"
+
+#include "rpc/program/folder.hpp"
+#include "rpc/program/problem.hpp"
+
+#include <algorithm>
+#include <array>
+#include <filesystem>
+#include <system_error>
+#include <utility>
+
+namespace limbledger::rpc {
+
+namespace {
+
+constexpr std::size_t pages_bytes_max = std::size_t{32} << 20U;
+
+constexpr std::array<std::pair<std::string_view, std::string_view>, 17> page_types{{
+    {".css", "text/css; charset=utf-8"},
+    {".ftl", "text/plain; charset=utf-8"},
+    {".html", "text/html; charset=utf-8"},
+    {".ico", "image/x-icon"},
+    {".jpeg", "image/jpeg"},
+    {".jpg", "image/jpeg"},
+    {".js", "text/javascript; charset=utf-8"},
+    {".json", "application/json"},
+    {".map", "application/json"},
+    {".mjs", "text/javascript; charset=utf-8"},
+    {".png", "image/png"},
+    {".svg", "image/svg+xml"},
+    {".txt", "text/plain; charset=utf-8"},
+    {".wasm", "application/wasm"},
+    {".webmanifest", "application/manifest+json"},
+    {".webp", "image/webp"},
+    {".woff2", "font/woff2"},
+}};
+
+[[nodiscard]] bool is_plain(std::string_view path) {
+  return path.find_first_not_of("abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789._-/") == std::string_view::npos;
+}
+
+[[nodiscard]] Problem page_problem(const std::filesystem::path& path, const std::string& why) { return {ExitCode::usage, path.string() + ": " + why}; }
+
+}  // namespace
+
+Pages read_pages(const std::string& folder) {
+  namespace fs = std::filesystem;
+  Pages pages;
+  std::size_t bytes = 0;
+  std::error_code failed;
+  fs::recursive_directory_iterator at(folder, failed);
+  for (; !failed && at != fs::recursive_directory_iterator(); at.increment(failed)) {
+    const fs::path& path = at->path();
+    if (path.filename().string().front() == '.') {
+      at.disable_recursion_pending();
+      continue;
+    }
+    if (!fs::is_regular_file(at->symlink_status(failed)) || failed) {
+      continue;
+    }
+    const std::string name = "/" + path.lexically_relative(folder).generic_string();
+    if (!is_plain(name)) {
+      throw page_problem(path, "the name is no plain address\n  what to do: use letters, digits, dots, dashes and underscores");
+    }
+    const std::string ending = path.extension().string();
+    const auto* type = std::find_if(page_types.begin(), page_types.end(), [&](const auto& one) { return one.first == ending; });
+    if (type == page_types.end()) {
+      throw page_problem(path, "no file of this kind is served\n  what to do: take it out of the folder, or give its name a dot in front");
+    }
+    auto text = read_file(path.string(), pages_bytes_max - bytes);
+    if (!text) {
+      throw page_problem(path, "cannot be read, or there are more than 32 MiB in all\n  what to do: see who owns it, or serve less");
+    }
+    bytes += text->size();
+    if (path.filename() == "index.html") {
+      pages[name.substr(0, name.size() - std::string_view("index.html").size())] = {type->second, *text};
+    }
+    pages[name] = {type->second, std::move(*text)};
+  }
+  if (failed || !pages.contains("/")) {
+    throw page_problem(folder, "holds no index.html that can be read\n  what to do: give the folder of a front end that is built");
+  }
+  return pages;
+}
+
+}  // namespace limbledger::rpc
