@@ -121,6 +121,8 @@ class Edition {
   [[nodiscard]] static Result<std::unique_ptr<const Edition>> load(const EditionTexts& texts);
 
   [[nodiscard]] const model::EditionId& id() const { return id_; }
+  // In the order of a page; one that is not named comes after them.
+  [[nodiscard]] std::span<const model::Word> regions() const { return regions_; }
   [[nodiscard]] const model::Item* item(const model::ItemId& id) const;
   [[nodiscard]] const model::Scale* scale(const model::ScaleId& id) const;
   [[nodiscard]] const Source* source(const model::SourceId& id) const;
@@ -140,6 +142,7 @@ class Edition {
  private:
   Edition() = default;
   model::EditionId id_;
+  std::vector<model::Word> regions_;
   std::vector<model::Item> items_;
   std::vector<model::Scale> scales_;
   std::vector<model::Sequence> sequences_;

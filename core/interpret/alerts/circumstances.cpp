@@ -107,22 +107,29 @@ Clue over_two_weeks(const Answers& answers) {
 
 Clue fever(const Answers& answers, std::int64_t tenths) { return either({answers.yes("history.fever"), answers.warm_at_least(tenths)}); }
 
+Clue walks_as(const Answers& answers, std::initializer_list<std::string_view> gaits) {
+  Clue said = answers.chosen("gait.pattern", Side::midline, gaits);
+  for (const Side side : {Side::left, Side::right}) {
+    Clue of_side = answers.chosen("gait.pattern", side, gaits);
+    const bool tells_more = of_side.is_yes() || (said.value == Tri::undetermined && of_side.value != Tri::undetermined);
+    if (tells_more && !said.is_yes()) {
+      said = std::move(of_side);
+    }
+  }
+  return said;
+}
+
 Clue cannot_walk(const Answers& answers) {
-  return led_by(negate(answers.count_at_least("gait.steps_now", 4)), {answers.chosen("gait.pattern", Side::midline, {"will_not_walk"})});
+  return led_by(negate(answers.count_at_least("gait.steps_now", 4)), {walks_as(answers, {"will_not_walk"})});
 }
 
 Clue cannot_stand(const Answers& answers) {
-  return led_by(negate(answers.count_at_least("gait.steps_now", 1)), {answers.chosen("gait.pattern", Side::midline, {"will_not_walk"})});
+  return led_by(negate(answers.count_at_least("gait.steps_now", 1)), {walks_as(answers, {"will_not_walk"})});
 }
 
 Clue limps(const Answers& answers) {
-  const Clue uneven = answers.hear_as("gait.pattern", Side::midline, [](const model::Finding& finding) -> Said {
-    const auto* choice = std::get_if<model::Choice>(&finding.value);
-    if (choice == nullptr) {
-      return {std::nullopt, "unsure"};
-    }
-    return {static_cast<std::uint8_t>(choice->choice.text == "even" ? 1 : 2), "known"};
-  });
+  const Clue uneven = walks_as(answers, {"short_stance", "stiff_knee", "bent_knee", "knee_thrust", "knee_locked_back", "trunk_lean", "pelvis_drop",
+                                         "waddling", "high_step", "toe_walking", "turned_out", "will_not_walk", "other_gait"});
   return led_by(answers.yes("gait.limp"), {uneven, cannot_walk(answers)});
 }
 

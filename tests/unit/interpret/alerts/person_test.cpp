@@ -22,6 +22,21 @@ TEST_CASE("HC-049: thirteen with a painful knee: the hip is asked for; reduced i
   CHECK(flag(both_same, "scfe") == "asked_no");
 }
 
+TEST_CASE("scfe: a leg that turns out in walking raises it on its side; will not walk on that leg makes it now") {
+  Bench bench = sore_knee(2013);
+  choice(bench, "gait.pattern", Side::left, "turned_out");
+  CHECK(raised(bench, "scfe"));
+  CHECK(!is_now(bench, "scfe"));
+  Bench cannot = sore_knee(2013);
+  inward(cannot, Side::left, 5);
+  inward(cannot, Side::right, 40);
+  choice(cannot, "gait.pattern", Side::left, "will_not_walk");
+  CHECK(is_now(cannot, "scfe"));
+  Bench other = sore_knee(2013);
+  choice(other, "gait.pattern", Side::right, "even");
+  CHECK(!raised(other, "scfe"));
+}
+
 TEST_CASE("scfe is not for a man of sixty; his stiff hip raises none") {
   Bench bench = sore_knee();
   inward(bench, Side::left, 5);
