@@ -71,7 +71,7 @@ using model::Side;
   return joined(planned, "; ");
 }
 
-[[nodiscard]] std::string answer_to(const PageView& view, const interpret::Alert& alert) {
+[[nodiscard]] std::string answer_to(const PageView& view, const interpret::Alert& alert, std::string& said_before) {
   const auto& handled = alert.handled;
   if (handled && handled->action) {
     return view.say("page.alert_action", {{"text", handled->action->text}});
@@ -81,6 +81,10 @@ using model::Side;
   }
   if (alert.state == interpret::AlertState::raised) {
     const std::string planned = plan_beside(view, alert.side);
+    if (!planned.empty() && planned == said_before) {
+      return view.say("page.alert_open_plan_again");
+    }
+    said_before = planned;
     if (!planned.empty()) {
       return view.say("page.alert_open_plan", {{"plan", planned, false, true}});
     }
@@ -144,6 +148,7 @@ SheetSection alerts_section(const PageView& view) {
   SheetSection section = view.section("page.cannot_wait");
   const auto side_of_it = [&](const std::optional<Side>& side) { return side ? side_of(view.words, *side) : std::string(); };
   bool some_hidden = view.holds_protected;
+  std::string planned;  // said once, for the alerts that share it
   for (const interpret::Alert& alert : view.assessment.alerts) {
     if (is_hidden(view, alert)) {
       some_hidden = true;
@@ -154,7 +159,7 @@ SheetSection alerts_section(const PageView& view) {
     if (const std::string why = rests_on(view, alert.because); !why.empty()) {
       section.under(view.say("page.alert_because", {{"findings", why, false, true}}) + ".");
     }
-    section.under(answer_to(view, alert));
+    section.under(answer_to(view, alert, planned));
     if (alert.state == interpret::AlertState::raised) {
       add_meanwhile(view, alert.meanwhile, args, section);
     }

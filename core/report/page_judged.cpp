@@ -216,9 +216,11 @@ std::string statement_text(const Statement& statement, const model::Exam& exam, 
   args.push_back({"needed", text_of(args, "needed_deg"), true});
   args.push_back({"difference", !difference.empty() && difference.front() == '-' ? difference.substr(1) : difference, true});
   // A grade is the examiner's comparison with the other knee; where nothing of that knee stands, the sentence says so.
-  const std::string alone = statement.message.text + "_alone";
+  const bool by_end = statement.message.text == "msg.laxity.loose" && text_of(args, "grade") == "0";
+  const std::string name = statement.message.text + (by_end ? "_end" : "");
+  const std::string alone = name + "_alone";
   const bool compared = !statement.side || !grades_against_other(edition, item) || holds_other_side(exam, item, *statement.side);
-  std::vector<std::string> parts{words.say(!compared && words.has(alone) ? alone : statement.message.text, args)};
+  std::vector<std::string> parts{words.say(!compared && words.has(alone) ? alone : name, args)};
   add_remarks(args, words, edition, parts);
   if (taught && !statement.message.text.ends_with("_taught")) {
     parts.push_back(words.say("msg.motion.taught"));

@@ -46,7 +46,7 @@ std::string toward_words(const std::string& number, const Args& params, const Wo
     return number;
   }
   if (number == "0") {
-    return words.say("msg.value.straight");
+    return words.say("msg.value.straight_word");
   }
   const bool is_short = number.front() == '-';
   return words.say(is_short ? "msg.value.short_of_straight" : "msg.value.beyond_straight", {{"value", is_short ? number.substr(1) : number, true}});

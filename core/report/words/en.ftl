@@ -201,6 +201,7 @@ msg-value-toward = { $value }° toward { $toward }
 msg-value-short_of_straight = { $value }° short of straight
 msg-value-beyond_straight = { $value }° beyond straight
 msg-value-straight = straight (0°)
+msg-value-straight_word = straight
 msg-value-unit = { $value } { $unit }
 msg-value-trials = readings { $trials }, { $how } taken
 msg-value-written = written { $text }

@@ -103,7 +103,7 @@ msg-meanwhile-no_steroid_into_joint = no steroid into the joint
 msg-until-alert_answered = until the alert is answered
 
 msg-step-would_help_most = Would help most: { $item }, { $minutes } min, because an answer changes what is said of: { $changes }
-msg-step-none_would_change = Further tests would not change what to do
+msg-step-none_would_change = Further tests would not change what to do, as far as alerts and rules go
 msg-step-none_advised_now = No next step: what would settle the questions above is not advised now
 msg-step-plan_is_set = The plan is set: no next step is named
 

@@ -49,6 +49,8 @@ msg-contradiction-effusion_sign_without_wave = A sign of much fluid, and no wave
 
 msg-laxity-loose = { $what }{ $side } { $reading }: looser than the other knee
 msg-laxity-loose_alone = { $what }{ $side } { $reading }: graded looser than the other knee, of which nothing is recorded: the examiner's own comparison
+msg-laxity-loose_end = { $what }{ $side } { $reading }: counts as loose by how it ends, not by how far it goes
+msg-laxity-loose_end_alone = { $what }{ $side } { $reading }: counts as loose by how it ends, not by how far it goes; nothing of the other knee is recorded
 msg-laxity-open = { $what }{ $side } { $reading }: a little more than the other knee with a firm end; open
 msg-laxity-open_alone = { $what }{ $side } { $reading }: graded a little more than the other knee with a firm end, and nothing of that knee is recorded; open
 msg-laxity-not_loose = { $what }{ $side } { $reading }: not looser than the other knee today

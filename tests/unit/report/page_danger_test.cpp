@@ -84,10 +84,10 @@ TEST_CASE("an alert for a person's protection leaves one line without its name, 
   raised.alert("second_harm", "history.unexplained_bruises", interpret::Audience::protected_);
   raised.flag("flag.first_harm", std::nullopt, interpret::FlagAnswer::raised);
   const std::string page = raised.page();
-  CHECK(has(page, "Alerts, and what was done ------------------------- - See protected note. No other alert raised by what was recorded."));
+  CHECK(has(page, "Alerts, and what was done ------------------------- - See protected note. No other alert for now or today raised by what was recorded."));
   const std::string to_a_viewer = raised.page(report::ProtectedNote::absent);
   CHECK(!has(to_a_viewer, "rotected"));
-  CHECK(has(to_a_viewer, "No alert stands on this copy."));
+  CHECK(has(to_a_viewer, "No alert for now or today stands on this copy."));
   for (const std::string& told : {page, to_a_viewer}) {
     CHECK(!has(told, "harm"));
     CHECK(!has(told, "{$joint}"));
@@ -95,7 +95,7 @@ TEST_CASE("an alert for a person's protection leaves one line without its name, 
   }
   const std::string asked = raised.page(report::ProtectedNote::shown);
   CHECK(has(asked, "Rests on: Bruises that nothing explains: yes"));
-  CHECK(has(asked, "Raised: first harm."));
+  CHECK(has(asked, "Raised (signs of): first harm."));
 }
 
 TEST_CASE("what is not yet asked is a question, three at most, and the rest a count") {

@@ -105,6 +105,15 @@ TEST_CASE("an alert without an answer shows the plan beside it, and is not said 
   CHECK(has(alerts_of(fall), "No answer to this alert is recorded, and nothing is planned for it."));
 }
 
+TEST_CASE("a plan that stands beside one alert is not printed again beside the next") {
+  service::ExamDocument fall = document("fall");
+  add(fall, "history.blood_thinners", model::Side::midline, model::Answer{model::AnswerWord::yes});
+  add(fall, "history.swelling_onset", model::Side::right, model::Choice{{"within_2h"}});
+  const std::string alerts = alerts_of(fall);
+  CHECK(has(alerts, "The plan says what stands above (whether that answers it, the examiner knows)."));
+  CHECK(alerts.find("Straight splint, no weight") == alerts.rfind("Straight splint, no weight"));
+}
+
 TEST_CASE("a negative rule names what was checked, and what was not is not among all") {
   const std::string rules = section(page_of(document("football")), "Rules");
   CHECK(has(rules, "Film not required by the Ottawa knee rule (all items checked today: age, date of the injury, tenderness of the head of the fibula, "
@@ -123,6 +132,20 @@ TEST_CASE("a grade against the other knee says where nothing of that knee is rec
   const std::string compared = section(page, "Compared with");
   CHECK(has(compared, "not graded looser than the other knee, of which nothing is recorded: the examiner's own comparison"));
   CHECK(has(compared, "end feel soft, supine: looser than the other knee;"));
+}
+
+TEST_CASE("a Lachman that goes no further and ends softly is not said to go further") {
+  service::ExamDocument football = document("football");
+  for (model::Finding& finding : football.findings) {
+    if (finding.item.text == "knee.lachman" && finding.side == model::Side::left) {
+      auto& grade = std::get<model::Grade>(finding.value);
+      grade.grade = {"0"};
+      grade.mm.reset();
+    }
+  }
+  const std::string compared = section(page_of(football), "Compared with");
+  CHECK(has(compared, "counts as loose by how it ends, not by how far it goes;"));
+  CHECK(!has(compared, "end feel soft, supine: looser than the other knee"));
 }
 
 TEST_CASE("a line that cannot tell prints the span that decides, and extension in words instead of signs") {
@@ -166,9 +189,9 @@ TEST_CASE("an open plan item says what open means; people are named as the band 
 
 TEST_CASE("a page without an alert says so with what was not asked") {
   const std::string alerts = alerts_of(document("football"));
-  CHECK(has(alerts, "No alert raised by what was recorded; not asked, or not all of it (signs of): "));
+  CHECK(has(alerts, "No alert for now or today raised by what was recorded; not asked, or not all of it (signs of): "));
   CHECK(has(alerts, "a clot in the leg"));
-  CHECK(!has(alerts_of(document("fall")), "alert raised by what was recorded"));
+  CHECK(!has(alerts_of(document("fall")), "raised by what was recorded"));
 }
 
 TEST_CASE("further questions are named") {
