@@ -131,7 +131,11 @@ void add_none_raised(const PageView& view, bool some_hidden, SheetSection& secti
   const std::vector<interpret::JudgedFlag> flags = interpret::judge_flags(exam);
   const std::vector<const interpret::JudgedFlag*> asked = interpret::asked_flags(exam, flags);
   std::vector<std::string> names;
-  for (std::size_t i = view.assessment.questions.size(); i < asked.size(); ++i) {
+  const std::size_t shown = view.assessment.questions.size();
+  if (asked.size() != shown + static_cast<std::size_t>(view.assessment.questions_more.steps)) {
+    return names;  // judged otherwise than here; the count alone is said
+  }
+  for (std::size_t i = shown; i < asked.size(); ++i) {
     if (!is_protected_danger(view, asked[i]->row->alert.text)) {
       names.push_back(flag_label(view, asked[i]->row->alert.text) + (asked[i]->side ? " " + side_of(view.words, *asked[i]->side) : std::string()));
     }
