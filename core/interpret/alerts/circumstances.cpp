@@ -4,6 +4,7 @@
 #include "core/interpret/motion/difference.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace limbledger::interpret {
 
