@@ -12,8 +12,8 @@ TEST_CASE("HC-049: thirteen with a painful knee: the hip is asked for; reduced i
   inward(bench, Side::right, 40);
   CHECK(raised(bench, "scfe"));
   CHECK(!is_now(bench, "scfe"));
-  CHECK(std::any_of(alert(bench, "scfe")->stop.begin(), alert(bench, "scfe")->stop.end(),
-                    [](const auto& item) { return item.text == "hip.internal_rotation_passive_seated"; }));
+  const auto stopped = alert(bench, "scfe")->stop;
+  CHECK(std::any_of(stopped.begin(), stopped.end(), [](const auto& item) { return item.text == "hip.internal_rotation_passive_seated"; }));
   bench.count("gait.steps_now", 0);
   CHECK(is_now(bench, "scfe"));
   Bench both_same = sore_knee(2013);
