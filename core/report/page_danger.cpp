@@ -92,6 +92,13 @@ using model::Side;
   return enum_word(view.words, "alert_state", alert.state);
 }
 
+void add_because(const PageView& view, const std::vector<model::FindingId>& findings, SheetSection& section) {
+  const std::string why = rests_on(view, findings);
+  if (!why.empty()) {
+    section.under(view.say("page.alert_because", {{"findings", why, false, true}}) + ".");
+  }
+}
+
 void add_meanwhile(const PageView& view, const std::vector<model::MessageId>& meanwhile, const Args& args, SheetSection& section) {
   std::vector<std::string> parts;
   for (const model::MessageId& message : meanwhile) {
@@ -160,9 +167,7 @@ SheetSection alerts_section(const PageView& view) {
     }
     const Args args{{"side", side_of_it(alert.side), false, true}};
     section.bullet(view.words.say(alert.message.text, args) + ".");
-    if (const std::string why = rests_on(view, alert.because); !why.empty()) {
-      section.under(view.say("page.alert_because", {{"findings", why, false, true}}) + ".");
-    }
+    add_because(view, alert.because, section);
     section.under(answer_to(view, alert, planned));
     if (alert.state == interpret::AlertState::raised) {
       add_meanwhile(view, alert.meanwhile, args, section);
@@ -177,6 +182,7 @@ SheetSection alerts_section(const PageView& view) {
     if (referral_prompt(statement.statement.text)) {
       const Args args{{"side", side_of_it(statement.side), false, true}};
       section.bullet(view.words.say(statement.message.text, args) + ".");
+      add_because(view, statement.findings, section);
       const std::string& id = statement.statement.text;
       const std::string_view danger = std::string_view(id).substr(0, id.find(':'));
       if (const reference::AlertRow* row = view.edition.alert({"alert." + std::string(after_dot(danger))}); row != nullptr) {

@@ -78,6 +78,8 @@ TEST_CASE("a locked knee is of one urgency, and a referral says what is done unt
   const std::string alerts = alerts_of(document("lock"));
   CHECK(has(alerts, "As soon as it can be had, within two weeks at the latest: the RIGHT knee does not straighten"));
   CHECK(!has(alerts, "same-day"));
+  CHECK(has(alerts, "Rests on: "));
+  CHECK(has(alerts, "Knee extension, passive, RIGHT: 15° short of straight"));
   CHECK(has(alerts, "Until then: nobody forces it straight; crutches; film for a loose body."));
 }
 
