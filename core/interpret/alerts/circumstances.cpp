@@ -109,15 +109,15 @@ Clue over_two_weeks(const Answers& answers) {
 Clue fever(const Answers& answers, std::int64_t tenths) { return either({answers.yes("history.fever"), answers.warm_at_least(tenths)}); }
 
 Clue walks_as(const Answers& answers, std::initializer_list<std::string_view> gaits) {
-  Clue said = answers.chosen("gait.pattern", Side::midline, gaits);
-  for (const Side side : {Side::left, Side::right}) {
-    Clue of_side = answers.chosen("gait.pattern", side, gaits);
-    const bool tells_more = of_side.is_yes() || (said.value == Tri::undetermined && of_side.value != Tri::undetermined);
-    if (tells_more && !said.is_yes()) {
-      said = std::move(of_side);
-    }
+  const Clue whole = answers.chosen("gait.pattern", Side::midline, gaits);
+  const Clue left = answers.chosen("gait.pattern", Side::left, gaits);
+  const Clue right = answers.chosen("gait.pattern", Side::right, gaits);
+  if (whole.is_yes() || left.is_yes() || right.is_yes()) {
+    return either({whole, left, right});
   }
-  return said;
+  // Of one leg alone a no is none for both.
+  Clue of_sides = either({left, right});
+  return whole.is_no() || !of_sides.is_no() ? whole : of_sides;
 }
 
 Clue cannot_walk(const Answers& answers) {
