@@ -1,6 +1,6 @@
 #include "core/interpret/contradictions.hpp"
 
-#include "core/interpret/alerts/answers.hpp"
+#include "core/interpret/alerts/circumstances.hpp"
 #include "core/interpret/params.hpp"
 
 #include <array>
@@ -42,7 +42,7 @@ constexpr std::array pairs{
     Pair{"foot_still_and_power", true, [](const Answers& a, Side s) { return negate(a.yes("ankle.movement", s)); },
          [](const Answers& a, Side s) { return a.graded("nerve.power_ankle_dorsiflexion", s, {"3", "4", "5"}); }},
     Pair{"steps_and_gait", false, [](const Answers& a, Side) { return a.count_at_least("gait.steps_now", 4); },
-         [](const Answers& a, Side) { return a.chosen("gait.pattern", Side::midline, {"will_not_walk"}); }},
+         [](const Answers& a, Side) { return walks_as(a, {"will_not_walk"}); }},
     Pair{"fall_and_mechanism", false, [](const Answers& a, Side) { return negate(a.yes("history.fall_or_blow")); },
          [](const Answers& a, Side) { return a.chosen("history.mechanism", Side::midline, {"fall", "direct_blow"}); }},
     Pair{"injury_and_mechanism", false, [](const Answers& a, Side) { return fact(a.view().exam().injured_on.has_value()); },

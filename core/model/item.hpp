@@ -50,9 +50,11 @@ struct ItemText {
   std::optional<MessageId> positive;  // what counts as positive
   std::optional<MessageId> care;      // when not, and what to look for first
   std::optional<MessageId> errors;    // what goes wrong often
+  std::optional<MessageId> yes;       // what a yes or a positive says, in a few words: printed beside it
+  std::optional<MessageId> no;        // and a no or a negative
   friend bool operator==(const ItemText&, const ItemText&) = default;
 };
-BOOST_DESCRIBE_STRUCT(ItemText, (), (short_, how, positive, care, errors))
+BOOST_DESCRIBE_STRUCT(ItemText, (), (short_, how, positive, care, errors, yes, no))
 
 // Another item to use, and when. Where a measured length decides, it is over or under a printed limit in the unit of that item.
 struct Instead {
@@ -108,6 +110,7 @@ struct Item {
   Discomfort discomfort{};
   bool safety = false;  // pulses, sensation, bony tenderness, flags: never taken from "rest as expected"
   std::optional<std::vector<ConcernId>> withheld_by;
+  std::optional<bool> protected_;  // asked for a person's protection: never on a page that may be seen over a shoulder, whatever was answered
   ItemText text;
   std::optional<std::vector<Instead>> instead;
   std::vector<SourceId> sources;
@@ -115,7 +118,7 @@ struct Item {
   friend bool operator==(const Item&, const Item&) = default;
 };
 BOOST_DESCRIBE_STRUCT(Item, (), (item, family, region, sides, value, axis, end, toward, arc, unit, refuse, confirm, scale, choices, positions,
-                                 instruments, trials_max, of_trials, end_feels, counts, seconds, discomfort, safety, withheld_by, text, instead, sources, status))
+                                 instruments, trials_max, of_trials, end_feels, counts, seconds, discomfort, safety, withheld_by, protected_, text, instead, sources, status))
 
 struct ScaleGrade {
   wire::Name grade;
@@ -133,11 +136,12 @@ struct Scale {
   MessageId title;
   std::vector<ScaleGrade> grades;
   std::optional<bool> takes_mm;  // a measured displacement may stand beside the grade
+  std::optional<bool> against_other_side;  // a grade is a difference from the other side
   std::vector<SourceId> sources;
   Status status{};
   friend bool operator==(const Scale&, const Scale&) = default;
 };
-BOOST_DESCRIBE_STRUCT(Scale, (), (scale, title, grades, takes_mm, sources, status))
+BOOST_DESCRIBE_STRUCT(Scale, (), (scale, title, grades, takes_mm, against_other_side, sources, status))
 
 // Each complaint has one sequence of steps; `free` holds every item in the catalogue's order.
 struct SequenceStep {
@@ -152,6 +156,8 @@ BOOST_DESCRIBE_STRUCT(SequenceStep, (), (item, position, minimum, minimum_under,
 
 struct Sequence {
   Word complaint;
+  std::optional<Word> part;                              // the region complained of
+  std::optional<std::vector<Word>> joints_around;        // regions of the joints above and below it
   std::optional<wire::Count<1, 120>> minutes;            // a working estimate for one examiner and a cooperative adult
   std::optional<std::vector<MessageId>> not_to_miss;     // three to five, without numbers, by how dangerous they are to miss
   std::vector<SequenceStep> steps;
@@ -159,7 +165,7 @@ struct Sequence {
   Status status{};
   friend bool operator==(const Sequence&, const Sequence&) = default;
 };
-BOOST_DESCRIBE_STRUCT(Sequence, (), (complaint, minutes, not_to_miss, steps, sources, status))
+BOOST_DESCRIBE_STRUCT(Sequence, (), (complaint, part, joints_around, minutes, not_to_miss, steps, sources, status))
 
 // What may be open and then withholds items (`withheld_by` of the item), and what settles it.
 struct Concern {

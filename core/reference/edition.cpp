@@ -107,6 +107,7 @@ Result<std::unique_ptr<const Edition>> Edition::load(const EditionTexts& texts) 
   }
   std::unique_ptr<Edition> edition(new Edition());
   edition->id_ = std::move(facts.line.edition);
+  edition->regions_ = facts.line.regions.value_or(std::vector<model::Word>{});
   edition->items_ = std::move(facts.items);
   edition->scales_ = std::move(facts.scales);
   edition->sequences_ = std::move(facts.sequences);

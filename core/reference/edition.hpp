@@ -120,6 +120,8 @@ class Edition {
   [[nodiscard]] static Result<std::unique_ptr<const Edition>> load(const EditionTexts& texts);
 
   [[nodiscard]] const model::EditionId& id() const { return id_; }
+  // In the order of a page; one that is not named comes after them.
+  [[nodiscard]] std::span<const model::Word> regions() const { return regions_; }
   [[nodiscard]] const model::Item* item(const model::ItemId& id) const { return item(std::string_view(id.text)); }
   [[nodiscard]] const model::Item* item(std::string_view name) const;
   // Its place in items().
@@ -142,6 +144,7 @@ class Edition {
  private:
   Edition() = default;
   model::EditionId id_;
+  std::vector<model::Word> regions_;
   std::vector<model::Item> items_;
   std::vector<model::Scale> scales_;
   std::vector<model::Sequence> sequences_;

@@ -12,8 +12,9 @@ namespace limbledger::reference {
 struct EditionLine {
   model::EditionId edition;
   model::PartialDate dated;
+  std::optional<std::vector<model::Word>> regions;  // in the order of a page
 };
-BOOST_DESCRIBE_STRUCT(EditionLine, (), (edition, dated))
+BOOST_DESCRIBE_STRUCT(EditionLine, (), (edition, dated, regions))
 
 struct Facts {
   EditionLine line;

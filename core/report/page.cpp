@@ -24,10 +24,10 @@ using model::Side;
     return section;
   }
   // Bands come only after the minimum set, so a page without them says why.
-  std::vector<MissingOf> missing;
+  std::vector<interpret::MissingItem> missing;
   for (const Side side : {Side::right, Side::left}) {
     if (!view.exam.side || *view.exam.side == side || *view.exam.side == Side::midline) {
-      const std::vector<MissingOf> here = minimum_missing(view, side);
+      const std::vector<interpret::MissingItem> here = minimum_missing(view, side);
       missing.insert(missing.end(), here.begin(), here.end());
     }
   }
@@ -51,12 +51,26 @@ using model::Side;
   return section;
 }
 
+// Extension against the other side is one comparison: a lack of it, or going beyond straight, says it with its meaning.
+[[nodiscard]] bool said_by_another(const PageView& view, const interpret::Statement& statement) {
+  constexpr std::string_view plain_side = "motion.side:";
+  if (!statement.statement.text.starts_with(plain_side)) {
+    return false;
+  }
+  std::string item = statement.statement.text.substr(plain_side.size());
+  item = item.substr(0, item.rfind(':') + 1);
+  return std::any_of(view.assessment.statements.begin(), view.assessment.statements.end(), [&](const interpret::Statement& other) {
+    return other.comparator == interpret::Comparator::other_side &&
+           (other.statement.text.starts_with("motion.extension_deficit:" + item) || other.statement.text.starts_with("motion.hyperextension:" + item));
+  });
+}
+
 [[nodiscard]] SheetSection compared_section(const PageView& view) {
   SheetSection section = view.section("page.compared");
   bool taught = false;
   for (const interpret::Statement& statement : view.assessment.statements) {
-    if (referral_prompt(statement.statement.text)) {
-      continue;  // stands among what cannot wait
+    if (referral_prompt(statement.statement.text) || said_by_another(view, statement)) {
+      continue;  // stands among what cannot wait, or in a line that says more
     }
     section.bullet(statement_text(statement, view.exam, view.words, view.edition));
     taught = taught || statement.message.text.ends_with("_taught");
@@ -96,6 +110,7 @@ Sheet exam_sheet(const model::Exam& exam, const std::optional<model::Person>& pe
   add(impression_section(view));
   add(plan_section(view));
   add(alerts_section(view), false);
+  add(next_section(view), false);
   add(hypotheses_section(view));
   add(rules_section(view));
   add(not_fitting_section(view), false);

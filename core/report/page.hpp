@@ -1,6 +1,7 @@
-// One exam as a clinician reads it: who and when; the examiner's impression first, then the plan; alerts and what was done; what
-// the findings support, the rules with what would settle them; what was found, side by side, and what was not done; what was
-// asked and what was not, what was not examined; consent, signature, and what the page is. RIGHT always stands before LEFT.
+// One exam as a clinician reads it: who, when and with whose consent; the examiner's impression first, then the plan; alerts and
+// what was done, the next step; what the findings support, the rules with what would settle them; what was found, side by side, and
+// what was not done; what was asked and what was not, what was not examined; who was there, signature, and what the page is. RIGHT
+// always stands before LEFT.
 // Nothing here judges: it prints an exam and its assessment.
 #pragma once
 

@@ -2,7 +2,7 @@
 #include "core/report/page_parts.hpp"
 
 #include <algorithm>
-#include <array>
+#include <iterator>
 #include <tuple>
 
 namespace limbledger::report {
@@ -11,17 +11,18 @@ namespace {
 
 using model::Side;
 
-constexpr std::array<std::string_view, 15> regions{"history", "general", "body", "pelvis",   "hip",   "knee",   "leg",
-                                                   "ankle",   "foot",    "gait", "function", "nerve", "vessel", "skin",  "examiner"};
-// The part that the complaints of this edition are about, and the joints above and below it.
-constexpr std::string_view complained_part = "knee";
-constexpr std::array<std::string_view, 2> joints_around{"hip", "ankle"};
-// Asked for the protection of a person alone: never on a page that may be seen over a shoulder, whatever the answer was.
-constexpr std::array<std::string_view, 1> protected_items{"history.unexplained_bruises"};
+[[nodiscard]] std::string region_name(const model::ItemId& item) { return item.text.substr(0, item.text.find('.')); }
 
-[[nodiscard]] std::size_t region_of(const model::ItemId& item) {
-  const auto at = std::find(regions.begin(), regions.end(), item.text.substr(0, item.text.find('.')));
+[[nodiscard]] std::size_t region_of(const reference::Edition& edition, const model::ItemId& item) {
+  const auto regions = edition.regions();
+  const std::string name = region_name(item);
+  const auto at = std::find_if(regions.begin(), regions.end(), [&](const model::Word& region) { return region.text == name; });
   return static_cast<std::size_t>(at - regions.begin());
+}
+
+[[nodiscard]] bool is_protected(const reference::Edition& edition, const model::ItemId& item) {
+  const model::Item* known = edition.item(item);
+  return known != nullptr && known->protected_.value_or(false);
 }
 
 [[nodiscard]] std::size_t place_of(const reference::Edition& edition, const model::ItemId& item) {
@@ -42,12 +43,8 @@ constexpr std::array<std::string_view, 1> protected_items{"history.unexplained_b
 // What counts as positive, where the item is a test whose catalogue says so.
 [[nodiscard]] std::string positive_meaning(const PageView& view, const model::Finding& finding) {
   const model::Item* item = view.edition.item(finding.item);
-  if (item == nullptr || item->value != model::ValueKind::test || !item->text.short_.text.ends_with(".short")) {
-    return {};
-  }
-  const std::string& label = item->text.short_.text;
-  const std::string name = label.substr(0, label.size() - std::string_view("short").size()) + "positive";
-  return view.words.has(name) ? view.words.say(name) : std::string();
+  const bool says = item != nullptr && item->value == model::ValueKind::test && item->text.positive && view.words.has(item->text.positive->text);
+  return says ? view.words.say(item->text.positive->text) : std::string();
 }
 
 [[nodiscard]] bool holds_finding(const PageView& view, const model::ItemId& item, Side side) {
@@ -67,8 +64,7 @@ PageView::PageView(const model::Exam& of_exam, const std::optional<model::Person
       continue;
     }
     // Whatever was answered: if only a yes were left out, its being left out would tell it.
-    if (known.protected_note != ProtectedNote::shown &&
-        std::find(protected_items.begin(), protected_items.end(), finding.item.text) != protected_items.end()) {
+    if (known.protected_note != ProtectedNote::shown && is_protected(facts, finding.item)) {
       holds_protected = true;
     } else {
       findings.push_back(&finding);
@@ -76,7 +72,7 @@ PageView::PageView(const model::Exam& of_exam, const std::optional<model::Person
   }
   // Two of one slot by who wrote first, then by their ids.
   const auto key = [&](const model::Finding& finding) {
-    return std::tuple(region_of(finding.item), place_of(edition, finding.item), finding.item.text,
+    return std::tuple(region_of(edition, finding.item), place_of(edition, finding.item), finding.item.text,
                       finding.side == Side::right ? 0 : (finding.side == Side::left ? 1 : 2), finding.entered_at ? finding.entered_at->ms : 0,
                       finding.finding ? finding.finding->to_text() : std::string());
   };
@@ -93,6 +89,10 @@ std::string PageView::side_before(const std::optional<Side>& side) const {
 
 std::string PageView::value(const model::Finding& finding) const {
   std::string text = value_text(words, edition, finding);
+  if (std::holds_alternative<model::Grade>(finding.value) && grades_against_other(edition, finding.item) &&
+      !holds_other_side(exam, finding.item, finding.side)) {
+    text += ", " + say("value.other_side_not_recorded");
+  }
   if (finding.examiner && exam.examiner && !(*finding.examiner == *exam.examiner)) {
     text += ", " + say("value.by_other", {{"examiner", examiner(*finding.examiner)}});
   }
@@ -124,27 +124,10 @@ bool PageView::examined(std::string_view region, Side side) const {
   });
 }
 
-std::vector<MissingOf> minimum_missing(const PageView& view, Side side) {
-  std::vector<MissingOf> missing;
-  const model::Sequence* sequence = view.edition.sequence(view.exam.complaint);
-  if (sequence == nullptr) {
-    return missing;
-  }
-  const auto age = view.age();
-  for (const model::SequenceStep& step : sequence->steps) {
-    // An age that is not known may be under the limit.
-    const bool for_the_young = step.minimum_under && (!age || age->low < step.minimum_under->steps);
-    const model::Item* item = view.edition.item(step.item);
-    if (item == nullptr || !((step.minimum && *step.minimum) || for_the_young)) {
-      continue;
-    }
-    const bool sided = std::find(item->sides.begin(), item->sides.end(), side) != item->sides.end();
-    const Side at = sided ? side : Side::midline;
-    const bool there = item->arc ? holds_finding(view, item->arc->low, at) && holds_finding(view, item->arc->high, at) : holds_finding(view, step.item, at);
-    if (!there) {
-      missing.push_back({step.item, at});
-    }
-  }
+std::vector<interpret::MissingItem> minimum_missing(const PageView& view, Side side) {
+  std::vector<interpret::MissingItem> missing;
+  std::copy_if(view.assessment.missing.begin(), view.assessment.missing.end(), std::back_inserter(missing),
+               [&](const interpret::MissingItem& one) { return one.side == side || one.side == Side::midline; });
   return missing;
 }
 
@@ -158,7 +141,7 @@ SheetSection found_section(const PageView& view) {
     if (was_not_done(*finding)) {
       continue;
     }
-    const std::string here = finding->item.text.substr(0, finding->item.text.find('.'));
+    const std::string here = region_name(finding->item);
     if (here != region) {
       region = here;
       item = nullptr;
@@ -214,20 +197,23 @@ SheetSection not_done_section(const PageView& view) {
 // The other side, the joints above and below, the minimum set, and what a rule still asks for; the rest was no part of the visit.
 SheetSection not_examined_section(const PageView& view) {
   SheetSection section = view.section("page.not_examined");
+  const model::Sequence* sequence = view.edition.sequence(view.exam.complaint);
+  const std::string part = sequence != nullptr && sequence->part ? sequence->part->text : std::string();
   for (const Side side : {Side::right, Side::left}) {
-    if (!view.examined(complained_part, side)) {
-      section.bullet(view.say("page.other_side", {{"side", side_of(view.words, side), false, true}}));
+    if (!part.empty() && !view.examined(part, side)) {
+      section.bullet(view.say("page.other_side", {{"side", side_of(view.words, side), false, true}, {"part", word_of(view.words, "joint", part), false, true}}));
     }
   }
-  for (const std::string_view joint : joints_around) {
+  const bool has_joints = sequence != nullptr && sequence->joints_around;
+  for (const model::Word& joint : has_joints ? *sequence->joints_around : std::vector<model::Word>{}) {
     std::vector<std::string> sides;
     for (const Side side : {Side::right, Side::left}) {
-      if (!view.examined(joint, side)) {
+      if (!view.examined(joint.text, side)) {
         sides.push_back(side_of(view.words, side));
       }
     }
     if (!sides.empty()) {
-      section.bullet(view.say("page.joint", {{"joint", view.say("page.joint_" + std::string(joint)), false, true},
+      section.bullet(view.say("page.joint", {{"joint", word_of(view.words, "joint", joint.text), false, true},
                                              {"sides", joined(sides, view.say("page.and")), false, true}}));
     }
   }
@@ -235,11 +221,11 @@ SheetSection not_examined_section(const PageView& view) {
   for (const Side side : {Side::right, Side::left}) {
     const bool other = view.exam.side && *view.exam.side != Side::midline && *view.exam.side != side;
     // An other side that was not looked at is said above, in one line.
-    if (other && !view.examined(complained_part, side)) {
+    if (other && !part.empty() && !view.examined(part, side)) {
       continue;
     }
     std::vector<std::string> labels;
-    for (const MissingOf& missing : minimum_missing(view, side)) {
+    for (const interpret::MissingItem& missing : minimum_missing(view, side)) {
       const std::string label = view.label(missing.item);
       std::vector<std::string>& list = missing.side == Side::midline ? of_midline : labels;
       if (std::find(list.begin(), list.end(), label) == list.end()) {

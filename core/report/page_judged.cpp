@@ -2,6 +2,7 @@
 
 #include "core/interpret/assess.hpp"
 #include "core/report/page_criteria.hpp"
+#include "core/report/page_motion.hpp"
 #include "core/report/text.hpp"
 #include "core/wire/parse.hpp"
 
@@ -38,24 +39,18 @@ using interpret::Statement;
   return {};
 }
 
-[[nodiscard]] std::string people_of(const reference::NormRow& row, const Words& words) {
-  const bool child = row.age_high.steps < 18;
-  std::string group = child ? "children" : "people";
-  if (row.sex && *row.sex == model::NormSex::male) {
-    group = child ? "boys" : "men";
-  } else if (row.sex && *row.sex == model::NormSex::female) {
-    group = child ? "girls" : "women";
-  }
-  const std::string ages = wire::write_number(row.age_low.steps, 1) + "-" + wire::write_number(row.age_high.steps, 1);
-  return words.say("msg.group", {{"group", group, false, true}, {"ages", ages, false, true}});
-}
-
 // "motion.norm:knee.flexion_passive:left" -> the item.
 [[nodiscard]] model::ItemId item_of(const Statement& statement) {
   const std::string& id = statement.statement.text;
   const auto first = id.find(':');
   const auto last = id.rfind(':');
   return {first == std::string::npos || last <= first ? std::string() : id.substr(first + 1, last - first - 1)};
+}
+
+void add_once(std::vector<std::string>& list, const std::string& text) {
+  if (std::find(list.begin(), list.end(), text) == list.end()) {
+    list.push_back(text);
+  }
 }
 
 [[nodiscard]] std::string reading_of(const model::Exam& exam, const model::ItemId& item, const std::optional<model::Side>& side, const Words& words,
@@ -129,13 +124,20 @@ using interpret::Statement;
       if (has_flag(rule, "rules_disagree")) {
         return words.say(name + "negative_disagrees");
       }
+      // "All items" is said of what the rule holds as known, and names it.
+      std::vector<std::string> checked;
       std::vector<std::string> open;
       for (const interpret::RuleInput& input : rule.inputs) {
-        if (!input.state.text.starts_with("known") && input.input.text != "pregnant") {
-          open.push_back(words.say("msg.change." + input.input.text));
+        const bool known = input.state.text.starts_with("known");
+        if (known || input.input.text != "pregnant") {
+          (known ? checked : open).push_back(words.say("msg.change." + input.input.text));
         }
       }
-      return open.empty() ? words.say(name + "negative") : words.say(name + "negative_with_gaps", {{"open", joined(open), false, true}});
+      if (has_flag(rule, "earlier_operation_not_asked")) {
+        open.push_back(words.say("msg.change.earlier_operation"));
+      }
+      const Args args{{"checked", joined(checked), false, true}, {"open", joined(open), false, true}};
+      return words.say(name + (open.empty() ? "negative" : "negative_with_gaps"), args);
     }
     case interpret::Outcome::undetermined: {
       std::vector<std::string> needs;
@@ -189,26 +191,36 @@ std::string statement_text(const Statement& statement, const model::Exam& exam, 
   for (const model::RowId& row : statement.rows) {
     for (const reference::NormRow& norm : edition.norms()) {
       if (norm.row == row) {
-        people.push_back(people_of(norm, words));
-        sources.push_back(norm.source.text);
+        add_once(people, people_of(norm, words));
+        add_once(sources, norm.source.text);
         taught = taught || norm.status == model::Status::memory;
       }
     }
     for (const reference::FigureRow& figure : edition.figures()) {
-      if (figure.row == row && std::find(sources.begin(), sources.end(), figure.source.text) == sources.end()) {
-        sources.push_back(figure.source.text);
+      if (figure.row == row) {
+        add_once(sources, figure.source.text);
       }
     }
   }
   args.push_back({"what", item_label(words, edition, item), false, true});
   args.push_back({"side", statement.side ? ", " + side_of(words, *statement.side) + "," : "", false, true});
-  args.push_back({"reading", reading_of(exam, item, statement.side, words, edition), false, true});
   args.push_back({"who", joined(people), false, true});
   args.push_back({"how", instruments_of(exam, item, statement.side, words), false, true});
-  args.push_back({"other", text_of(args, "other_deg"), true});
+  args.push_back({"interval", interval_of(args, words), false, true});
+  const std::string span = span_of(statement, args, words, edition);
+  const std::string reading = reading_of(exam, item, statement.side, words, edition);
+  const Args both{{"reading", reading, false, true}, {"span", span, false, true}};
+  args.push_back({"reading", reading, false, true});
+  args.push_back({"measured", span.empty() ? reading : words.say("msg.motion.with_error", both), false, true});
+  args.push_back({"other", toward_words(text_of(args, "other_deg"), args, words), false, true});
   args.push_back({"needed", text_of(args, "needed_deg"), true});
   args.push_back({"difference", !difference.empty() && difference.front() == '-' ? difference.substr(1) : difference, true});
-  std::vector<std::string> parts{words.say(statement.message.text, args)};
+  // A grade is the examiner's comparison with the other knee; where nothing of that knee stands, the sentence says so.
+  const bool by_end = statement.message.text == "msg.laxity.loose" && text_of(args, "grade") == "0";
+  const std::string name = statement.message.text + (by_end ? "_end" : "");
+  const std::string alone = name + "_alone";
+  const bool compared = !statement.side || !grades_against_other(edition, item) || holds_other_side(exam, item, *statement.side);
+  std::vector<std::string> parts{words.say(!compared && words.has(alone) ? alone : name, args)};
   add_remarks(args, words, edition, parts);
   if (taught && !statement.message.text.ends_with("_taught")) {
     parts.push_back(words.say("msg.motion.taught"));

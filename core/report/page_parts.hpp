@@ -46,12 +46,8 @@ class PageView {
   [[nodiscard]] bool examined(std::string_view region, model::Side side) const;
 };
 
-// Items of the complaint's minimum set that hold no finding, on one side (an item without sides: the midline).
-struct MissingOf {
-  model::ItemId item;
-  model::Side side{};
-};
-[[nodiscard]] std::vector<MissingOf> minimum_missing(const PageView& view, model::Side side);
+// Of the complaint's minimum set, what was not recorded on this side or of the person as a whole.
+[[nodiscard]] std::vector<interpret::MissingItem> minimum_missing(const PageView& view, model::Side side);
 
 [[nodiscard]] std::string person_line(const PageView& view);
 [[nodiscard]] std::vector<std::string> head_lines(const PageView& view);
@@ -62,6 +58,7 @@ struct MissingOf {
 [[nodiscard]] SheetSection about_section(const PageView& view);
 [[nodiscard]] bool referral_prompt(std::string_view statement);  // a prompt to refer, which compares no reading
 [[nodiscard]] SheetSection alerts_section(const PageView& view);  // no lines: nothing to say
+[[nodiscard]] SheetSection next_section(const PageView& view);    // none once the exam is closed
 [[nodiscard]] SheetSection flags_section(const PageView& view);
 [[nodiscard]] SheetSection found_section(const PageView& view);
 [[nodiscard]] SheetSection not_done_section(const PageView& view);

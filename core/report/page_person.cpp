@@ -11,6 +11,29 @@ using model::Side;
 
 [[nodiscard]] std::string as_written(std::string_view text) { return "\u2068" + std::string(text) + "\u2069"; }
 
+// What was allowed, by whom.
+[[nodiscard]] std::string consent_line(const PageView& view) {
+  const model::Consent none;
+  const model::Consent& consent = view.exam.consent ? *view.exam.consent : none;
+  const auto answer = [&](const std::optional<model::ConsentWord>& word) {
+    return word ? enum_word(view.words, "value", *word) : view.say("consent.not_asked");
+  };
+  std::vector<std::string> parts{view.say("consent.line", {{"examine", answer(consent.examine), false, true},
+                                                           {"record", answer(consent.record), false, true},
+                                                           {"send", answer(consent.send), false, true}})};
+  if (consent.by) {
+    parts.push_back(view.say("consent.by", {{"by", consent.by->text}}));
+  }
+  if (consent.capacity) {
+    parts.push_back(view.say("consent.capacity", {{"capacity", enum_word(view.words, "value", *consent.capacity), false, true}}));
+  }
+  return joined(parts, " ");
+}
+
+[[nodiscard]] bool not_to_be_sent(const model::Exam& exam) {
+  return exam.consent && exam.consent->send && *exam.consent->send != model::ConsentWord::yes;
+}
+
 [[nodiscard]] std::string sentence(std::string text) {
   // A sentence a person ended keeps its own end.
   return text.empty() || text.ends_with(".") || text.ends_with(".\u2069") ? text : text + ".";
@@ -42,6 +65,10 @@ std::string person_line(const PageView& view) {
 std::vector<std::string> head_lines(const PageView& view) {
   const model::Exam& exam = view.exam;
   std::vector<std::string> lines;
+  // Whoever is about to hand the page on reads this first.
+  if (not_to_be_sent(exam)) {
+    lines.push_back(view.say("consent.not_to_send", {{"send", enum_word(view.words, "value", *exam.consent->send), false, true}}));
+  }
   std::vector<std::string> known;
   if (view.person && view.person->birth && view.person->birth->date) {
     known.push_back(view.say("page.born", {{"date", view.person->birth->date->to_text(), false, true}}));
@@ -73,6 +100,7 @@ std::vector<std::string> head_lines(const PageView& view) {
     why.push_back(view.say("page.injured", {{"date", exam.injured_on->to_text(), false, true}}));
   }
   lines.push_back(joined(why, ". "));
+  lines.push_back(consent_line(view));
   if (exam.exam) {
     lines.push_back(view.say("page.exam_id", {{"exam", exam.exam->to_text(), false, true}}));
   }
@@ -132,20 +160,7 @@ SheetSection plan_section(const PageView& view) {
 SheetSection consent_section(const PageView& view) {
   SheetSection section = view.section("page.consent");
   const model::Exam& exam = view.exam;
-  const model::Consent none;
-  const model::Consent& consent = exam.consent ? *exam.consent : none;
-  const auto answer = [&](const std::optional<model::ConsentWord>& word) {
-    return word ? enum_word(view.words, "value", *word) : view.say("consent.not_asked");
-  };
-  std::vector<std::string> parts{view.say("consent.line", {{"examine", answer(consent.examine), false, true},
-                                                           {"record", answer(consent.record), false, true},
-                                                           {"send", answer(consent.send), false, true}})};
-  if (consent.by) {
-    parts.push_back(view.say("consent.by", {{"by", consent.by->text}}));
-  }
-  if (consent.capacity) {
-    parts.push_back(view.say("consent.capacity", {{"capacity", enum_word(view.words, "value", *consent.capacity), false, true}}));
-  }
+  std::vector<std::string> parts;
   if (exam.company && exam.company->chaperone) {
     std::string chaperone = enum_word(view.words, "chaperone", *exam.company->chaperone);
     if (exam.company->chaperone_name) {

@@ -91,14 +91,25 @@ struct Say {
     }
     return joined(parts);
   }
+  // "Positive" and "no" read both ways by a label alone: what they say stands beside them where the catalogue has it in words.
+  [[nodiscard]] std::string in_words(std::string value, bool yes) const {
+    const model::Item* item = edition.item(finding.item);
+    const std::optional<model::MessageId> says = item == nullptr ? std::nullopt : (yes ? item->text.yes : item->text.no);
+    return says && words.has(says->text) ? words.say("msg.value.in_words", {{"value", value, false, true}, {"says", words.say(says->text), false, true}})
+                                         : value;
+  }
   [[nodiscard]] std::string operator()(const model::Test& v) const {
-    std::vector<std::string> parts{enum_word(words, "value", v.result)};
+    const std::string result = enum_word(words, "value", v.result);
+    std::vector<std::string> parts{v.result == model::TestResult::equivocal ? result : in_words(result, v.result == model::TestResult::positive)};
     if (v.reproduces) {
       parts.push_back(words.say("msg.value.reproduces", {{"reproduces", *v.reproduces == model::Reproduces::familiar ? "familiar" : "other"}}));
     }
     return joined(parts);
   }
-  [[nodiscard]] std::string operator()(const model::Answer& v) const { return enum_word(words, "value", v.answer); }
+  [[nodiscard]] std::string operator()(const model::Answer& v) const {
+    const std::string answer = enum_word(words, "value", v.answer);
+    return v.answer == model::AnswerWord::yes || v.answer == model::AnswerWord::no ? in_words(answer, v.answer == model::AnswerWord::yes) : answer;
+  }
   [[nodiscard]] std::string operator()(const model::Choice& v) const { return word_of(words, "choice", v.choice.text); }
   [[nodiscard]] std::string operator()(const model::Choices& v) const {
     std::vector<std::string> parts;
@@ -174,6 +185,21 @@ std::string side_of(const Words& words, model::Side side) { return enum_word(wor
 std::string item_label(const Words& words, const reference::Edition& edition, const model::ItemId& item) {
   const model::Item* known = edition.item(item);
   return known != nullptr && words.has(known->text.short_.text) ? words.say(known->text.short_.text) : item.text;
+}
+
+bool grades_against_other(const reference::Edition& edition, const model::ItemId& item) {
+  const model::Item* known = edition.item(item);
+  const model::Scale* scale = known != nullptr && known->scale ? edition.scale(*known->scale) : nullptr;
+  return scale != nullptr && scale->against_other_side.value_or(false);
+}
+
+bool holds_other_side(const model::Exam& exam, const model::ItemId& item, model::Side side) {
+  const std::vector<model::Finding>& all = findings_of(exam);
+  return std::any_of(all.begin(), all.end(), [&](const model::Finding& finding) {
+    const bool stands = !finding.standing || *finding.standing == model::Standing::current || *finding.standing == model::Standing::in_conflict;
+    return stands && finding.item == item && finding.side != side && finding.side != model::Side::midline &&
+           !std::holds_alternative<model::NotDone>(finding.value);
+  });
 }
 
 std::string angle_text(const Words& words, const model::Angle& angle) {

@@ -29,6 +29,9 @@ template <class E>
 [[nodiscard]] const std::vector<model::Finding>& findings_of(const model::Exam& exam);
 [[nodiscard]] std::string side_of(const Words& words, model::Side side);
 [[nodiscard]] std::string item_label(const Words& words, const reference::Edition& edition, const model::ItemId& item);
+// Graded as a difference from the other side; and whether anything of that item stands on the other side.
+[[nodiscard]] bool grades_against_other(const reference::Edition& edition, const model::ItemId& item);
+[[nodiscard]] bool holds_other_side(const model::Exam& exam, const model::ItemId& item, model::Side side);
 // The value, how it was taken, and what must be known about it; not the item, not the side.
 [[nodiscard]] std::string value_text(const Words& words, const reference::Edition& edition, const model::Finding& finding);
 // The number or text of an angle alone: 118.5°, -20° toward extension, at least 120°.

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <array>
+#include <iterator>
 #include <string>
 #include <tuple>
 
@@ -116,15 +117,22 @@ void take_handling(const model::Exam& exam, Alert& alert) {
   return prompt;
 }
 
-[[nodiscard]] bool is_asked(const View& view, const JudgedFlag& judged) {
+// Done on the feet alone.
+[[nodiscard]] bool on_the_feet(const model::Item& item) {
+  return item.positions && std::all_of(item.positions->begin(), item.positions->end(),
+                                       [](const model::Word& position) { return position.text == "standing" || position.text == "walking"; });
+}
+
+[[nodiscard]] bool is_asked(const View& view, const std::vector<JudgedFlag>& flags, const JudgedFlag& judged) {
   const Clue& clue = judged.raised.clue;
-  if (clue.value != Tri::undetermined || clue.ask.empty() || is_protected(judged)) {
+  if (clue.value != Tri::undetermined || is_protected(judged)) {
     return false;
   }
   const auto& complaints = judged.row->asked_in;
   const bool for_complaint = std::find(complaints.begin(), complaints.end(), view.exam().complaint) != complaints.end();
   const bool here = !judged.side || of_interest(view, *judged.side);
-  return clue.warm() || (for_complaint && here);
+  return (clue.warm() || (for_complaint && here)) &&
+         clue.ask.any([&](const ToAsk& ask) { return !kept_off_the_feet(view, flags, ask.item->item); });
 }
 
 void fill_questions(const View& view, const std::vector<JudgedFlag>& flags, AlertsJudged& out) {
@@ -134,9 +142,7 @@ void fill_questions(const View& view, const std::vector<JudgedFlag>& flags, Aler
     question.question = asked[i]->row->alert;
     question.side = asked[i]->side;
     question.rank.steps = static_cast<std::int64_t>(i + 1);
-    for (const ToAsk& ask : asked[i]->raised.clue.ask.written()) {
-      question.ask.push_back({ask.item->item, ask.side});
-    }
+    question.ask = asks_now(view, flags, asked[i]->raised.clue);
     question.message = {"msg.question." + short_name(*asked[i])};
     out.questions.push_back(std::move(question));
   }
@@ -195,10 +201,34 @@ std::vector<JudgedFlag> judge_flags(const View& view) {
   return judged;
 }
 
+bool kept_off_the_feet(const View& view, const std::vector<JudgedFlag>& flags, const model::ItemId& id) {
+  const model::Item* item = view.edition().item(id);
+  if (item == nullptr || !on_the_feet(*item)) {
+    return false;
+  }
+  const auto& plan = view.exam().plan;
+  const bool planned = plan && std::any_of(plan->begin(), plan->end(), [](const model::PlanItem& one) {
+                         return (one.kind == model::PlanKind::limit || one.kind == model::PlanKind::splint) && one.became != model::Became::declined;
+                       });
+  return planned || std::any_of(flags.begin(), flags.end(), [&](const JudgedFlag& flag) {
+           return is_raised(flag) && std::find(flag.row->stop.begin(), flag.row->stop.end(), id) != flag.row->stop.end();
+         });
+}
+
+std::vector<Ask> asks_now(const View& view, const std::vector<JudgedFlag>& flags, const Clue& clue) {
+  std::vector<Ask> asks;
+  for (const ToAsk& ask : clue.ask.written()) {
+    if (!kept_off_the_feet(view, flags, ask.item->item)) {
+      asks.push_back({ask.item->item, ask.side});
+    }
+  }
+  return asks;
+}
+
 std::vector<const JudgedFlag*> asked_flags(const View& view, const std::vector<JudgedFlag>& flags) {
   std::vector<const JudgedFlag*> asked;
   for (const JudgedFlag& judged : flags) {
-    if (is_asked(view, judged) && !shown_inside(judged, flags)) {
+    if (is_asked(view, flags, judged) && !shown_inside(judged, flags)) {
       asked.push_back(&judged);
     }
   }

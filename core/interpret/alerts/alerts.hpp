@@ -36,6 +36,11 @@ struct JudgedFlag {
 // Those that apply to this person, for the side of the complaint (both where none is named) and for a side where something
 // found there raises one or points to it.
 [[nodiscard]] std::vector<JudgedFlag> judge_flags(const View& view);
+// Done standing or walking, while a raised alert stops it or the plan holds a splint or a limit: its words may say that the leg
+// carries nothing, and words are not read here.
+[[nodiscard]] bool kept_off_the_feet(const View& view, const std::vector<JudgedFlag>& flags, const model::ItemId& item);
+// What of an open clue may be asked now.
+[[nodiscard]] std::vector<Ask> asks_now(const View& view, const std::vector<JudgedFlag>& flags, const Clue& clue);
 // Those that wait for an answer, in the order they are asked: what something points to first, then class, then time to harm.
 [[nodiscard]] std::vector<const JudgedFlag*> asked_flags(const View& view, const std::vector<JudgedFlag>& flags);
 [[nodiscard]] AlertsJudged judge_alerts(const View& view, const std::vector<JudgedFlag>& flags, const AlertsAsk& ask);

@@ -10,17 +10,18 @@ using model::Side;
 Raised hip_slip(const Answers& answers, Side side) {
   const Clue lost = hip_rotation_lost(answers, side);
   const Clue rolls = answers.positive("hip.log_roll", side);
-  const Clue gait = answers.chosen("gait.pattern", Side::midline, {"turned_out"});
+  const Clue gait = answers.chosen("gait.pattern", side, {"turned_out"});
   Raised raised;
   raised.applies = answers.aged(slip_from, slip_to);
   raised.clue = led_by(lost, {gait});
   if (raised.clue.value == Tri::undetermined && rolls.is_yes()) {
     raised.clue.because.add(rolls.because);
   }
+  raised.what = lost.is_yes() ? "raised" : "turned_out";
   if (raised.clue.is_yes() && cannot_walk(answers).is_yes()) {
     raised.urgency = AlertClass::now;
     raised.interrupts = true;
-    raised.what = "unstable";
+    raised.what = lost.is_yes() ? "unstable" : "unstable_turned_out";
   }
   return raised;
 }
@@ -37,6 +38,12 @@ Raised limping_child(const Answers& answers, Side) {
   if (raised.clue.value == Tri::undetermined && !limps(answers).is_yes()) {
     raised.clue.because.clear();
   }
+  // What is worst to miss is named first while either hip leaves it open.
+  const auto slip_open = [&](Side side) {
+    const Raised slip = hip_slip(answers, side);
+    return slip.applies != Tri::no && slip.clue.value == Tri::undetermined;
+  };
+  raised.what = raised.clue.is_yes() && (slip_open(Side::left) || slip_open(Side::right)) ? "slip_open" : "raised";
   return raised;
 }
 

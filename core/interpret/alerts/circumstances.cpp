@@ -4,6 +4,7 @@
 #include "core/interpret/motion/difference.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace limbledger::interpret {
 
@@ -108,22 +109,29 @@ Clue over_two_weeks(const Answers& answers) {
 
 Clue fever(const Answers& answers, std::int64_t tenths) { return either({answers.yes("history.fever"), answers.warm_at_least(tenths)}); }
 
+Clue walks_as(const Answers& answers, std::initializer_list<std::string_view> gaits) {
+  const Clue whole = answers.chosen("gait.pattern", Side::midline, gaits);
+  const Clue left = answers.chosen("gait.pattern", Side::left, gaits);
+  const Clue right = answers.chosen("gait.pattern", Side::right, gaits);
+  if (whole.is_yes() || left.is_yes() || right.is_yes()) {
+    return either({whole, left, right});
+  }
+  // Of one leg alone a no is none for both.
+  Clue of_sides = either({left, right});
+  return whole.is_no() || !of_sides.is_no() ? whole : of_sides;
+}
+
 Clue cannot_walk(const Answers& answers) {
-  return led_by(negate(answers.count_at_least("gait.steps_now", 4)), {answers.chosen("gait.pattern", Side::midline, {"will_not_walk"})});
+  return led_by(negate(answers.count_at_least("gait.steps_now", 4)), {walks_as(answers, {"will_not_walk"})});
 }
 
 Clue cannot_stand(const Answers& answers) {
-  return led_by(negate(answers.count_at_least("gait.steps_now", 1)), {answers.chosen("gait.pattern", Side::midline, {"will_not_walk"})});
+  return led_by(negate(answers.count_at_least("gait.steps_now", 1)), {walks_as(answers, {"will_not_walk"})});
 }
 
 Clue limps(const Answers& answers) {
-  const Clue uneven = answers.hear_as("gait.pattern", Side::midline, [](const model::Finding& finding) -> Said {
-    const auto* choice = std::get_if<model::Choice>(&finding.value);
-    if (choice == nullptr) {
-      return {std::nullopt, "unsure"};
-    }
-    return {static_cast<std::uint8_t>(choice->choice.text == "even" ? 1 : 2), "known"};
-  });
+  const Clue uneven = walks_as(answers, {"short_stance", "stiff_knee", "bent_knee", "knee_thrust", "knee_locked_back", "trunk_lean", "pelvis_drop",
+                                         "waddling", "high_step", "toe_walking", "turned_out", "will_not_walk", "other_gait"});
   return led_by(answers.yes("gait.limp"), {uneven, cannot_walk(answers)});
 }
 

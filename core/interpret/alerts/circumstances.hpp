@@ -11,6 +11,8 @@ namespace limbledger::interpret {
 [[nodiscard]] Clue of_short_history(const Answers& answers);
 [[nodiscard]] Clue over_two_weeks(const Answers& answers);
 [[nodiscard]] Clue fever(const Answers& answers, std::int64_t tenths);
+// One of these ways of walking, of whichever leg it was recorded.
+[[nodiscard]] Clue walks_as(const Answers& answers, std::initializer_list<std::string_view> gaits);
 // Fewer than four steps now.
 [[nodiscard]] Clue cannot_walk(const Answers& answers);
 // Not a step.

@@ -23,8 +23,8 @@ BOOST_DESCRIBE_ENUM(Origin, observed, bulk_expected, carried_over, from_paper, s
 enum class Standing { current, replaced, withdrawn, in_conflict };
 BOOST_DESCRIBE_ENUM(Standing, current, replaced, withdrawn, in_conflict)
 
-enum class DespiteHow { done_before, done_elsewhere, done_knowingly };
-BOOST_DESCRIBE_ENUM(DespiteHow, done_before, done_elsewhere, done_knowingly)
+enum class DespiteHow { before, elsewhere, knowingly };
+BOOST_DESCRIBE_ENUM(DespiteHow, before, elsewhere, knowingly)
 
 struct Pain {
   std::optional<wire::Count<0, 10>> score;

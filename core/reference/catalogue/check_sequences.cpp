@@ -58,6 +58,12 @@ void check_sequence(const CheckedRow& row, const model::Sequence& sequence, cons
   } else {
     check_complaint(row, sequence);
   }
+  const auto is_region = [&](const model::Word& word) {
+    return std::any_of(facts.items.begin(), facts.items.end(), [&](const model::Item& item) { return item.region == word; });
+  };
+  row.need(!sequence.part || is_region(*sequence.part), "params.unknown_word", "/part", "a region of some item");
+  const std::vector<model::Word> around = sequence.joints_around.value_or(std::vector<model::Word>{});
+  row.need(std::all_of(around.begin(), around.end(), is_region), "params.unknown_word", "/joints_around", "regions of some item");
   check_sources(row, sequence.sources, facts);
 }
 

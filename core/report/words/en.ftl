@@ -3,16 +3,17 @@
 # not earn (a test reads every message for them).
 
 ## Motion. Variables: what (item), side (capitals), reading, low, high, error_deg, who (men 20-44), how (instrument), other,
-## difference, needed.
+## difference, needed, interval (low to high in words), measured (the reading with
+## what 1.96 x its error makes of it).
 
-msg-motion-within = { $what }{ $side } { $reading }: within the reference interval for { $who } ({ $low } to { $high }), { $how }
-msg-motion-within_taught = { $what }{ $side } { $reading }: within the taught values for { $who } ({ $low } to { $high }), { $how }; the figure was not read at its source
-msg-motion-below = { $what }{ $side } { $reading }: below the reference interval for { $who } ({ $low } to { $high }), by more than the error of the { $how }
-msg-motion-below_taught = { $what }{ $side } { $reading }: below the taught values for { $who } ({ $low } to { $high }), by more than the error of the { $how }; the figure was not read at its source
-msg-motion-above = { $what }{ $side } { $reading }: above the reference interval for { $who } ({ $low } to { $high }), by more than the error of the { $how }
-msg-motion-above_taught = { $what }{ $side } { $reading }: above the taught values for { $who } ({ $low } to { $high }), by more than the error of the { $how }; the figure was not read at its source
-msg-motion-not_distinguishable = { $what }{ $side } { $reading }: cannot be told from the edge of the reference interval for { $who } ({ $low } to { $high }), { $how }, error { $error_deg }
-msg-motion-not_distinguishable_taught = { $what }{ $side } { $reading }: cannot be told from the edge of the taught values for { $who } ({ $low } to { $high }), { $how }, error { $error_deg }; the figure was not read at its source
+msg-motion-within = { $what }{ $side } { $reading }: within the reference interval for { $who } ({ $interval }), { $how }
+msg-motion-within_taught = { $what }{ $side } { $reading }: within the taught values for { $who } ({ $interval }), { $how }; the figure was not read at its source
+msg-motion-below = { $what }{ $side } { $reading }: below the reference interval for { $who } ({ $interval }), by more than the error of the { $how }
+msg-motion-below_taught = { $what }{ $side } { $reading }: below the taught values for { $who } ({ $interval }), by more than the error of the { $how }; the figure was not read at its source
+msg-motion-above = { $what }{ $side } { $reading }: above the reference interval for { $who } ({ $interval }), by more than the error of the { $how }
+msg-motion-above_taught = { $what }{ $side } { $reading }: above the taught values for { $who } ({ $interval }), by more than the error of the { $how }; the figure was not read at its source
+msg-motion-not_distinguishable = { $what }{ $side } { $measured }: cannot be told from the edge of the reference interval for { $who } ({ $interval }), { $how }
+msg-motion-not_distinguishable_taught = { $what }{ $side } { $measured }: cannot be told from the edge of the taught values for { $who } ({ $interval }), { $how }; the figure was not read at its source
 msg-motion-norms_disagree = { $what }{ $side } { $reading }: the figures that may apply ({ $who }) do not agree; age or sex is not known closely enough
 msg-motion-norms_disagree_taught = { $what }{ $side } { $reading }: the taught values that may apply ({ $who }) do not agree; age or sex is not known closely enough, and a figure was not read at its source
 msg-motion-no_norm = { $what }{ $side } { $reading }: no measured figures for this age, position or way of measuring; compare with the other side and the own past
@@ -33,6 +34,7 @@ msg-motion-past_above = { $what }{ $side } { $reading }: more than last time ({ 
 msg-motion-past_not_distinguishable = { $what }{ $side } { $reading }: cannot be told from last time ({ $other }); { $needed } needed to believe a change
 msg-motion-past_needs_instrument = { $what }{ $side } { $reading }: not compared with last time, needs the instrument of both
 msg-motion-past_other_position = { $what }{ $side } { $reading }: not compared with last time, measured in different positions
+msg-motion-with_error = { $reading }, with error of measurement { $span }
 msg-motion-methods_differ = measured with different instruments
 msg-motion-taught = the figure was not read at its source
 msg-motion-source = source { $source }
@@ -40,12 +42,14 @@ msg-motion-source = source { $source }
 msg-contradiction-active_beyond_passive = Active motion ({ $active_deg }) goes further than passive ({ $passive_deg }): exchanged, pain, or another instrument?
 
 msg-group = { $group ->
-    [men] men { $ages }
-    [women] women { $ages }
-    [boys] boys { $ages }
-    [girls] girls { $ages }
-    [children] children { $ages }
-   *[people] people { $ages }
+    [men] men { $low } to { $high } years
+    [women] women { $low } to { $high } years
+    [boys] boys { $low } to { $high } years
+    [girls] girls { $low } to { $high } years
+    [boys_and_men] boys and men { $low } to { $high } years
+    [girls_and_women] girls and women { $low } to { $high } years
+    [children] children { $low } to { $high } years
+   *[people] people { $low } to { $high } years
  }
 
 ## What would change a statement.
@@ -68,14 +72,15 @@ msg-change-imm = four steps at once after the injury
 msg-change-steps = four steps now
 msg-change-excl = what the rule was not made for
 msg-change-pregnant = pregnancy
+msg-change-earlier_operation = earlier operation or break of this knee
 msg-change-blunt = whether it was a fall or a blow
 
 ## Ottawa knee rule.
 
 msg-rule-ottawa_knee-name = Ottawa knee rule
 msg-rule-ottawa_knee-positive = Film of the knee advised by the Ottawa knee rule
-msg-rule-ottawa_knee-negative = Film not required by the Ottawa knee rule (all items checked today). Not walking better in 5 to 7 days: examine again
-msg-rule-ottawa_knee-negative_with_gaps = Film not required by the Ottawa knee rule, though not everything was checked ({ $open }). Not walking better in 5 to 7 days: examine again
+msg-rule-ottawa_knee-negative = Film not required by the Ottawa knee rule (all items checked today: { $checked }). Not walking better in 5 to 7 days: examine again
+msg-rule-ottawa_knee-negative_with_gaps = Film not required by the Ottawa knee rule by what was checked today ({ $checked }); not checked: { $open }. Not walking better in 5 to 7 days: examine again
 msg-rule-ottawa_knee-negative_contradicted = Negative by its letter, contradicted by { $because }: unsettled, use judgement
 msg-rule-ottawa_knee-undetermined = Cannot say yet: needs { $needs }
 msg-rule-ottawa_knee-not_applicable = Rule not made for this person ({ $gate }): use judgement
@@ -85,8 +90,8 @@ msg-rule-ottawa_knee-negative_disagrees = Negative by its letter, but another ru
 
 msg-rule-pittsburgh_knee-name = Pittsburgh knee rule
 msg-rule-pittsburgh_knee-positive = Film of the knee advised by the Pittsburgh knee rule
-msg-rule-pittsburgh_knee-negative = Film not required by the Pittsburgh knee rule (all items checked today). Not walking better in 5 to 7 days: examine again
-msg-rule-pittsburgh_knee-negative_with_gaps = Film not required by the Pittsburgh knee rule, though not everything was checked ({ $open }). Not walking better in 5 to 7 days: examine again
+msg-rule-pittsburgh_knee-negative = Film not required by the Pittsburgh knee rule (all items checked today: { $checked }). Not walking better in 5 to 7 days: examine again
+msg-rule-pittsburgh_knee-negative_with_gaps = Film not required by the Pittsburgh knee rule by what was checked today ({ $checked }); not checked: { $open }. Not walking better in 5 to 7 days: examine again
 msg-rule-pittsburgh_knee-negative_contradicted = Negative by its letter, contradicted by { $because }: unsettled, use judgement
 msg-rule-pittsburgh_knee-negative_disagrees = Negative by its letter, but another rule advises a film: the more cautious holds until the examiner decides
 msg-rule-pittsburgh_knee-undetermined = Cannot say yet: needs { $needs }
@@ -101,6 +106,7 @@ msg-rule-gate-exclusions = one of the rule's exclusions is present
 msg-rule-gate-answers_reliable = answers not reliable today; examine again when they are
 msg-rule-gate-pregnancy = pregnant people were not studied
 msg-rule-gate-implant = replaced knee, of which its sources do not speak
+msg-rule-gate-no_injury = no injury, by what was told; it was made for injured knees
 msg-rule-gate-no_limb = no limb on this side
 msg-rule-flag-paediatric_extension = under 18: studied later than in adults, from 5 years
 msg-rule-flag-one_study_from_2_years = one study includes children from 2 years
@@ -124,7 +130,7 @@ msg-outcome-not_applicable = rule not made for this person
 msg-page-title = EXAMINATION
 msg-page-decision_support = Decision support for a licensed examiner. Findings are described, not decided upon; the examiner's judgement and local protocol stand above every line. Not tested on real people.
 msg-page-intended_use = Intended use: to record a hands-on examination of the lower limb and to set the findings beside published figures and rules. It asks after danger signs of a painful or injured knee; what was not asked stays unknown, and that nothing is raised says nothing about it. An interval speaks of the people who were measured, not of this person.
-msg-page-consent = Consent and company
+msg-page-consent = Company, and who spoke
 msg-page-impression = Examiner's impression
 msg-page-alternatives = Alternatives: { $alternatives }
 msg-page-code = Code: { $code }
@@ -135,7 +141,7 @@ msg-page-not_done = Not done, with the reason
 msg-page-rules = Rules
 msg-page-not_fitting = Does not fit together
 msg-page-not_examined = Not examined
-msg-page-other_side = the { $side } knee
+msg-page-other_side = the { $side } { $part }
 msg-page-not_part = Other items were not part of this visit.
 msg-page-nothing = Nothing.
 msg-page-nothing_compared = Nothing to compare yet.
@@ -158,7 +164,8 @@ msg-page-setting = Setting: { $setting }
 msg-page-exam_id = Exam: { $exam }
 msg-page-conflict = two values, recorded without knowledge of each other; both are kept
 
-msg-consent-line = Examine: { $examine }. Record: { $record }. Send: { $send }.
+msg-consent-not_to_send = NOT TO BE SENT ON. Consent to send: { $send }.
+msg-consent-line = Consent. Examine: { $examine }. Record: { $record }. Send: { $send }.
 msg-consent-not_asked = not asked
 msg-consent-by = By { $by }.
 msg-consent-capacity = Capacity: { $capacity }.
@@ -194,6 +201,7 @@ msg-value-toward = { $value }° toward { $toward }
 msg-value-short_of_straight = { $value }° short of straight
 msg-value-beyond_straight = { $value }° beyond straight
 msg-value-straight = straight (0°)
+msg-value-straight_word = straight
 msg-value-unit = { $value } { $unit }
 msg-value-trials = readings { $trials }, { $how } taken
 msg-value-written = written { $text }
@@ -202,6 +210,7 @@ msg-value-full = full
 msg-value-same_as_other_side = same as the other side
 msg-value-grade = grade { $grade }
 msg-value-grade_means = grade { $grade } ({ $means })
+msg-value-other_side_not_recorded = the other side is not recorded
 msg-value-signal_absent = no signal
 msg-value-positive = positive
 msg-value-negative = negative
@@ -210,6 +219,7 @@ msg-value-reproduces = reproduces { $reproduces ->
     [familiar] the familiar pain
    *[other] another pain
  }
+msg-value-in_words = { $value } ({ $says })
 msg-value-yes = yes
 msg-value-no = no
 msg-value-unsure = unsure
@@ -295,4 +305,4 @@ msg-plan-advice = advice
 msg-plan-safety_net = safety net
 msg-plan-review = review
 msg-plan-by = by { $date }
-msg-plan-open = open
+msg-plan-open = open (what became of it is not recorded yet)

@@ -20,19 +20,22 @@ msg-alert-septic_child-ill = Call now: child with an irritable { $side } leg who
 msg-alert-osteomyelitis-raised = Same day: tender bone at the { $side } knee without an injury, with signs of infection
 msg-alert-dvt-raised = Same day: { $side } leg swollen or tender with reasons for a clot, a scan settles it
 msg-alert-dvt-chest = Call now: { $side } leg swollen or tender and breathless or fast pulse, a clot reaches the lung
-msg-alert-scfe-raised = Same day: the { $side } hip has lost inward rotation at this age, the growing hip slips; no more walking
-msg-alert-scfe-unstable = Call now: the { $side } hip has lost inward rotation and the person cannot walk, the hip loses its blood
+msg-alert-scfe-raised = Same day: slipped upper femoral epiphysis of the { $side } hip until films show otherwise, inward rotation is lost at this age; no more walking
+msg-alert-scfe-turned_out = Same day: slipped upper femoral epiphysis of the { $side } hip until films show otherwise, the leg turns out at this age; no more walking
+msg-alert-scfe-unstable_turned_out = Call now: slipped upper femoral epiphysis of the { $side } hip, the leg turns out and the person cannot walk, the hip loses its blood
+msg-alert-scfe-unstable = Call now: slipped upper femoral epiphysis of the { $side } hip, inward rotation is lost and the person cannot walk, the hip loses its blood
 msg-alert-ext_mech-raised = Same day: cannot lift the straight { $side } leg after injury
 msg-alert-ext_mech-gap = Same day: cannot lift the straight { $side } leg after injury, and a gap or a kneecap out of height is found
 msg-alert-bleed_joint-raised = Same day: { $side } knee filled within a day in a person whose blood does not clot well
 msg-alert-locked_knee-raised = Same day: the { $side } knee does not straighten, blocked since the injury or lately
 msg-alert-limp_child-raised = Same day: a limp in a child that no injury explains, with a sign that does not wait
+msg-alert-limp_child-slip_open = Same day: a slipped upper femoral epiphysis is not excluded, the hips were not both examined, in a child who limps without an injury and has a sign that does not wait
 msg-alert-nai-raised = Same day: findings for the safeguarding lead, by local law and protocol
 msg-alert-tumour-raised = Same day: bone pain at night that turning does not end, or a pain that stays at this age; a film within 48 hours
 msg-alert-see_protected_note = See protected note
 
 msg-referral-tumour = Within two weeks: bone pain at night that turning does not end, or with weight lost or a known cancer; a film of the bone
-msg-referral-locked_knee = Within days, two weeks at the latest: the { $side } knee does not straighten, blocked since the injury or lately; same-day contact with a surgeon
+msg-referral-locked_knee = As soon as it can be had, within two weeks at the latest: the { $side } knee does not straighten, blocked since the injury or lately; a surgeon sees it
 msg-referral-perthes = Within two weeks: child with pain or a limp for weeks and less inward rotation of the { $side } hip; film of the pelvis, two views
 msg-referral-joint_over_2_weeks = Within two weeks: { $side } knee swollen for over two weeks; tuberculosis and inflammation are looked for, and no steroid goes into the joint before
 
@@ -46,7 +49,7 @@ msg-question-septic_adult = An infected joint? Ask or look: { $items }
 msg-question-septic_child = An infected joint of a child? Ask or measure: { $items }
 msg-question-osteomyelitis = An infected bone? Ask or look: { $items }
 msg-question-dvt = A clot in the leg? Ask or look: { $items }
-msg-question-scfe = The hip behind a painful knee at this age: not examined. Look: { $items }
+msg-question-scfe = A slipped upper femoral epiphysis? The hip behind a painful knee at this age is not examined. Look: { $items }
 msg-question-ext_mech = Does the person lift the straight leg? Look: { $items }
 msg-question-bleed_joint = Blood in the joint? Ask: { $items }
 msg-question-locked_knee = Does the knee straighten as the other? Measure: { $items }
@@ -99,9 +102,10 @@ msg-meanwhile-no_steroid_into_joint = no steroid into the joint
 
 msg-until-alert_answered = until the alert is answered
 
-msg-step-would_help_most = Would help most: { $item }, { $minutes }, because an answer changes: { $changes }
-msg-step-none_would_change = Further tests would not change what to do
-msg-step-plan_is_set = The plan is set
+msg-step-would_help_most = Would help most: { $item }, { $minutes } min, because an answer changes what is said of: { $changes }
+msg-step-none_would_change = Further tests would not change what to do, as far as alerts and rules go
+msg-step-none_advised_now = No next step: what would settle the questions above is not advised now
+msg-step-plan_is_set = The plan is set: no next step is named
 
 msg-contradiction-effusion_large = Much fluid on stroking, but the kneecap does not tap: look again?
 msg-contradiction-pulse_and_pressure = No pulse felt behind the ankle, but a pressure recorded there: feel again?

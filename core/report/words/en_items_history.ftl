@@ -43,6 +43,8 @@ msg-item-history_knee_dislocated-care = Yes: vessel and nerve first, and again e
 
 msg-item-history_steps_at_once-short = Could take four steps at once after the injury
 msg-item-history_steps_at_once-how = Four steps: weight is transferred twice on to each foot. Limping counts as walking; a stick or a hand to hold does not make it fewer. Yes, no, or not sure.
+msg-item-history_steps_at_once-yes = four steps were taken
+msg-item-history_steps_at_once-no = four steps could not be taken
 
 msg-item-history_knee_rule_exclusions-short = Anything that puts the knee rule aside
 msg-item-history_knee_rule_exclusions-how = All that hold. Only a superficial skin injury; seen again for the same injury; altered consciousness; paraplegia; several injuries at once; or none of these.
@@ -74,6 +76,8 @@ msg-item-history_night_pain-how = Wakes from pain. The next two questions belong
 
 msg-item-history_night_pain_relieved_by_turning-short = Night pain eases on turning
 msg-item-history_night_pain_relieved_by_turning-how = Yes where another position ends it, such as no longer lying on that side.
+msg-item-history_night_pain_relieved_by_turning-yes = another position ends it
+msg-item-history_night_pain_relieved_by_turning-no = no position ends it
 
 msg-item-history_night_pain_getting_worse-short = Night pain is getting worse
 msg-item-history_night_pain_getting_worse-how = Over the last weeks.

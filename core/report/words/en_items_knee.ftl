@@ -42,11 +42,15 @@ msg-item-knee_effusion_ballottement-how = Lying, knee straight. One hand empties
 msg-item-knee_effusion_ballottement-positive = A tap that is felt.
 msg-item-knee_effusion_ballottement-care = Not hard on a tender kneecap.
 msg-item-knee_effusion_ballottement-errors = A tense knee gives no tap, and neither does a little fluid: no tap says little. Stroke test first.
+msg-item-knee_effusion_ballottement-yes = a tap is felt
+msg-item-knee_effusion_ballottement-no = no tap is felt
 
 msg-item-knee_effusion_fluctuation-short = Effusion, wave between two hands
 msg-item-knee_effusion_fluctuation-how = Lying, knee straight. One hand presses the pouch above the kneecap, thumb and finger of the other lie beside it; press to and fro. Felt: the push arrives on the other side, both ways.
 msg-item-knee_effusion_fluctuation-positive = The push is felt both ways.
 msg-item-knee_effusion_fluctuation-errors = For large amounts of fluid only; soft fat carries a push one way.
+msg-item-knee_effusion_fluctuation-yes = the push is felt both ways
+msg-item-knee_effusion_fluctuation-no = no push is felt across
 
 msg-item-knee_joint_line_medial_tender-short = Inner joint line tender
 msg-item-knee_joint_line_medial_tender-how = Knee bent 90, thumb along the inner joint line from front to back. Tender on the line, not above it or below it.
@@ -129,11 +133,13 @@ msg-item-knee_arc_passive-short = Knee motion in three numbers, passive
 msg-item-knee_arc_passive-how = Written as extension-zero-flexion or flexion-zero-extension: name the order. 5-0-140 goes five degrees beyond straight and bends to 140; 0-20-110 stops twenty degrees short and bends to 110; 0-15-15 does not move. It is recorded as extension and flexion.
 msg-item-knee_arc_passive-care = As for passive flexion and extension: nothing is forced.
 
-msg-item-knee_straight_leg_raise_active-short = Lifts the straight leg
+msg-item-knee_straight_leg_raise_active-short = Straight leg raise, by the person
 msg-item-knee_straight_leg_raise_active-how = Lying, the person tightens the thigh and lifts the straight leg a hand's width off the couch and holds it. Compare what the knee lacks when lifted with what it lacks when held passively; both sides.
 msg-item-knee_straight_leg_raise_active-positive = Cannot lift it, or the knee sags 10 degrees or more short of what it reaches passively, where neither a block nor pain explains it.
 msg-item-knee_straight_leg_raise_active-care = Gently, once; no load. Do not bend it further when it is positive.
 msg-item-knee_straight_leg_raise_active-errors = Pain or a tense knee stops the muscle: ask again later. A partly torn tendon lifts from lying but does not straighten the hanging leg.
+msg-item-knee_straight_leg_raise_active-yes = cannot lift the straight leg, or it sags
+msg-item-knee_straight_leg_raise_active-no = lifts the straight leg
 
 msg-item-knee_stretch_pain_calf-short = Pain when toes and foot are stretched
 msg-item-knee_stretch_pain_calf-how = Lying or seated, bend toes and foot slowly up, then down. Yes for strong pain in the calf or shin, more than the hurt explains.

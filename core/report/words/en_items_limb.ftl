@@ -6,6 +6,8 @@ msg-item-hip_log_roll-how = Lying, legs straight and relaxed, hands on thigh and
 msg-item-hip_log_roll-positive = Pain in groin or hip, or clearly less roll than the other side.
 msg-item-hip_log_roll-care = Once and small where a slip or a fracture of the hip is open.
 msg-item-hip_log_roll-errors = Turning the foot alone turns the knee and ankle; a knee that hurts makes the roll hurt: hold above it.
+msg-item-hip_log_roll-yes = pain in groin or hip, or less roll than the other side
+msg-item-hip_log_roll-no = no pain in groin or hip, rolls as the other side
 
 msg-item-hip_internal_rotation_passive_seated-short = Hip inward rotation, seated
 msg-item-hip_internal_rotation_passive_seated-how = Seated on the edge, hip and knee bent 90, thigh still on the couch, pelvis level. The FOOT goes outward, the thigh turns inward. Goniometer: centre on the kneecap, one arm straight down, the other along the shin. 0 is the shin straight down. Lying on the back with hip and knee at 90 counts as this one.
@@ -48,6 +50,8 @@ msg-item-leg_calf_tender_vein-errors = A strained muscle is tender to one side a
 msg-item-ankle_movement-short = Moves foot and toes
 msg-item-ankle_movement-how = The person lifts and lowers the foot and the toes. Yes when all of it moves.
 msg-item-ankle_movement-care = No after an injury: look at nerve, vessel and compartment at once.
+msg-item-ankle_movement-yes = all of it moves
+msg-item-ankle_movement-no = not all of it moves
 
 msg-item-nerve_power_knee_extension-short = Power, knee extension
 msg-item-nerve_power_knee_extension-how = Seated, the person straightens the knee and holds it against the hand above the ankle. Graded 0 to 5; with minus or plus at 4.

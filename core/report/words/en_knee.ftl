@@ -13,7 +13,7 @@ msg-motion-active_needs_instrument = { $what }{ $side } { $reading }: not compar
 msg-motion-active_other_position = { $what }{ $side } { $reading }: not compared with the passive motion, measured in different positions
 
 msg-motion-contracture_below = { $what }{ $side } { $reading }: does not reach straight, by more than the error of the { $how }; a fixed flexion or a block, which the end feel tells apart
-msg-motion-contracture_not_distinguishable = { $what }{ $side } { $reading }: cannot be told from straight, { $how }, error { $error_deg }
+msg-motion-contracture_not_distinguishable = { $what }{ $side } { $measured }: cannot be told from straight, { $how }
 msg-motion-contracture_needs_instrument = { $what }{ $side } { $reading }: whether it reaches straight cannot be said yet, needs the instrument
 msg-motion-contracture_first_year = { $what }{ $side } { $reading }: does not reach straight; in the first months a lack of extension is ordinary and fades
 msg-motion-hyperextension_one_side = { $what }{ $side } { $reading }: goes beyond straight, and more than the other side ({ $other }) by { $difference }; some sound knees do so too
@@ -48,9 +48,15 @@ msg-contradiction-effusion_sign_without_wave = A sign of much fluid, and no wave
 ## Looseness. `loose` and `not_loose` speak of the difference from the other knee.
 
 msg-laxity-loose = { $what }{ $side } { $reading }: looser than the other knee
+msg-laxity-loose_alone = { $what }{ $side } { $reading }: graded looser than the other knee, of which nothing is recorded: the examiner's own comparison
+msg-laxity-loose_end = { $what }{ $side } { $reading }: counts as loose by how it ends, not by how far it goes
+msg-laxity-loose_end_alone = { $what }{ $side } { $reading }: counts as loose by how it ends, not by how far it goes; nothing of the other knee is recorded
 msg-laxity-open = { $what }{ $side } { $reading }: a little more than the other knee with a firm end; open
+msg-laxity-open_alone = { $what }{ $side } { $reading }: graded a little more than the other knee with a firm end, and nothing of that knee is recorded; open
 msg-laxity-not_loose = { $what }{ $side } { $reading }: not looser than the other knee today
+msg-laxity-not_loose_alone = { $what }{ $side } { $reading }: not graded looser than the other knee, of which nothing is recorded: the examiner's own comparison
 msg-laxity-not_loose_weak = { $what }{ $side } { $reading }: not looser than the other knee as far as it could be felt; cannot be told from this test now
+msg-laxity-not_loose_weak_alone = { $what }{ $side } { $reading }: not graded looser than the other knee, of which nothing is recorded, as far as it could be felt; cannot be told from this test now
 msg-laxity-both_sides = { $what }{ $side } { $reading }: found on both sides, so that no side difference is claimed; joints that move far in general, or both ill
 msg-laxity-posterior_sag = { $what }{ $side } { $reading }: the shin bone had sagged back, so that this may be its return; the posterior ligament comes first. Where does the shin bone stand with the step restored?
 msg-laxity-sagged_start = { $what }{ $side } { $reading }: the shin bone had sagged back before the push, so that no further travel tells nothing

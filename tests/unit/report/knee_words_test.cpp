@@ -33,7 +33,7 @@ TEST_CASE("a lag, a fixed flexion and a lack of extension are said with what is 
   CHECK(has(said(made, "motion.lag:knee.extension_active:left"), "LEFT"));
   CHECK(has(said(made, "motion.lag:knee.extension_active:left"), "a lag of extension, more than the 6 needed to believe it"));
   CHECK(has(said(made, "motion.contracture:knee.extension_passive:left"), "does not reach straight, by more than the error of the inclinometer"));
-  CHECK(has(said(made, "motion.extension_deficit:knee.extension_passive:left"), "lacks 10 of extension against the other side (0)"));
+  CHECK(has(said(made, "motion.extension_deficit:knee.extension_passive:left"), "lacks 10 of extension against the other side (straight)"));
 }
 
 TEST_CASE("last time: cannot be told, other convention and other position are said in words") {
@@ -56,7 +56,7 @@ TEST_CASE("last time: cannot be told, other convention and other position are sa
   KneeBench same = real_knee();
   same.extends("passive", 20);
   same.earlier = {then.exam};
-  CHECK(has(said(same, past), "cannot be told from last time (5)"));
+  CHECK(has(said(same, past), "cannot be told from last time (5° beyond straight)"));
 }
 
 TEST_CASE("a test that tells less says why, and names the one that would tell more") {

@@ -60,7 +60,7 @@ TEST_CASE("an alert stands after the plan with what it rests on, its side in cap
   raised.alert("joint_infection", "knee.look_skin_hot_red");
   raised.alert("joint_infection_again", "knee.look_skin_hot_red").state = interpret::AlertState::withdrawn_by_correction;
   const std::string page = raised.page();
-  CHECK(has(page, "{$joint}: {$sides}. Rests on: Skin hot or red, LEFT: yes. Open: no action and no reason recorded."));
+  CHECK(has(page, "{$joint}: {$sides}. Rests on: Skin hot or red, LEFT: yes. No answer to this alert is recorded, and nothing is planned for it."));
   CHECK(has(page, "Raised, withdrawn by correction."));
   CHECK(page.find(" Plan ") < page.find("Alerts, and what was done"));
   CHECK(page.find("Alerts, and what was done") < page.find("What the findings support"));
@@ -84,9 +84,10 @@ TEST_CASE("an alert for a person's protection leaves one line without its name, 
   raised.alert("second_harm", "history.unexplained_bruises", interpret::Audience::protected_);
   raised.flag("flag.first_harm", std::nullopt, interpret::FlagAnswer::raised);
   const std::string page = raised.page();
-  CHECK(has(page, "Alerts, and what was done ------------------------- - See protected note. What the findings"));
+  CHECK(has(page, "Alerts, and what was done ------------------------- - See protected note. No other alert for now or today raised by what was recorded."));
   const std::string to_a_viewer = raised.page(report::ProtectedNote::absent);
   CHECK(!has(to_a_viewer, "rotected"));
+  CHECK(has(to_a_viewer, "No alert for now or today stands on this copy."));
   for (const std::string& told : {page, to_a_viewer}) {
     CHECK(!has(told, "harm"));
     CHECK(!has(told, "{$joint}"));
@@ -94,7 +95,7 @@ TEST_CASE("an alert for a person's protection leaves one line without its name, 
   }
   const std::string asked = raised.page(report::ProtectedNote::shown);
   CHECK(has(asked, "Rests on: Bruises that nothing explains: yes"));
-  CHECK(has(asked, "Raised: first harm."));
+  CHECK(has(asked, "Raised (signs of): first harm."));
 }
 
 TEST_CASE("what is not yet asked is a question, three at most, and the rest a count") {

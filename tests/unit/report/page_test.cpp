@@ -67,7 +67,7 @@ TEST_CASE("every page says that it is decision support and what it is for, also 
   CHECK(has(page, "Not tested on real people."));
   CHECK(has(page, "Intended use:"));
   CHECK(has(page, "No name recorded"));
-  CHECK(has(page, "Examine: not asked. Record: not asked. Send: not asked."));
+  CHECK(has(page, "Consent. Examine: not asked. Record: not asked. Send: not asked."));
 }
 
 TEST_CASE("the examiner's impression stands before findings and before what they support, and is never filled in") {
@@ -82,7 +82,7 @@ TEST_CASE("the examiner's impression stands before findings and before what they
   std::size_t last = 0;
   for (const std::string title : {"\nExaminer's impression\n", "\nPlan\n", "\nWhat the findings support, in study clinics\n", "\nRules\n", "\nFindings\n",
                                   "\nNot done, with the reason\n", "\nCompared with published figures, the other side and last time\n", "\nDanger signs asked after\n",
-                                  "\nNot examined\n", "\nConsent and company\n", "\nSignature\n", "\nWhat this page is\n"}) {
+                                  "\nNot examined\n", "\nCompany, and who spoke\n", "\nSignature\n", "\nWhat this page is\n"}) {
     CAPTURE(title);
     const std::size_t at = page.find(title);
     REQUIRE(at != std::string::npos);
@@ -108,12 +108,13 @@ TEST_CASE("what was not done stands with its reason, apart from the findings") {
 TEST_CASE("a statement names interval, people, instrument and source; a rule names its edition") {
   const std::string page = flat(page_of(visit()));
   CHECK(has(page,
-            "Knee flexion, passive, LEFT, 118.5°: cannot be told from the edge of the taught values for men 20-44 (124.7 to 150.7), long "
-            "goniometer, error 3.6; the figure was not read at its source; source SOUCIE2011."));
+            "Knee flexion, passive, LEFT, 118.5°, with error of measurement 111.4 to 125.6: cannot be told from the edge of the taught values for men 20 "
+            "to 44 years (124.7 to 150.7), long goniometer; the figure was not read at its source; source SOUCIE2011."));
   CHECK(has(page, "less than the other side (140) by 21.5; more than the 10 needed to believe it"));
   CHECK(has(page,
-            "Ottawa knee rule, LEFT (okr/1995): Film not required by the Ottawa knee rule (all items checked today). Not walking better in 5 to 7 "
-            "days: examine again."));
+            "Ottawa knee rule, LEFT (okr/1995): Film not required by the Ottawa knee rule (all items checked today: age, date of the injury, "
+            "tenderness of the head of the fibula, tenderness of the kneecap, tenderness of other bone of the knee, flexion, four steps at once after the "
+            "injury, four steps now, what the rule was not made for). Not walking better in 5 to 7 days: examine again."));
 }
 
 TEST_CASE("an open rule says what it needs and what each answer gives, and never negative") {
@@ -152,7 +153,7 @@ TEST_CASE("what was not examined is named shortly") {
   const std::string page = page_of(made);
   const auto at = page.find("\nNot examined\n");
   REQUIRE(at != std::string::npos);
-  const std::string after = page.substr(at, page.find("\nConsent and company\n") - at);
+  const std::string after = page.substr(at, page.find("\nCompany, and who spoke\n") - at);
   CHECK(has(after, "hip: RIGHT and LEFT"));
   CHECK(has(after, "ankle: RIGHT and LEFT"));
   CHECK(has(flat(after), "of the minimum set, LEFT: Pulse on the back of the foot;"));
@@ -206,7 +207,7 @@ TEST_CASE("a negative with something unchecked does not say that all items were 
   Bench made = visit();
   made.drop("knee.bone_tender_elsewhere");
   const std::string page = flat(page_of(made));
-  CHECK(has(page, "Film not required by the Ottawa knee rule, though not everything was checked (tenderness of other bone of the knee)."));
+  CHECK(has(page, "); not checked: tenderness of other bone of the knee. Not walking better"));
 }
 
 TEST_CASE("every message that the interpretation can name has words") {

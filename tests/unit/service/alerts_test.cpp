@@ -134,7 +134,7 @@ TEST_CASE_FIXTURE(Knee, "C9: a withheld step is asked back once with its concern
   CHECK(asked.error().faults.front().got == "concern.knee_fracture");
   const std::string checked = ok("finding.check", R"({"exam":")" + exam + R"(","findings":[)" + grade("knee.lachman") + "]}");
   CHECK(at(checked, "/confirm/0/code") == "item.withheld");
-  CHECK(at(record(grade("knee.lachman", R"(,"despite":{"how":"done_before","because":"done in the field"})")), "/recorded/0/entry") != "");
+  CHECK(at(record(grade("knee.lachman", R"(,"despite":{"how":"before","because":"done in the field"})")), "/recorded/0/entry") != "");
   record(R"({"item":"knee.mcmurray","side":"left","value":{"kind":"not_done","reason":"withheld"},"replaces":[]})");
 }
 

@@ -93,6 +93,26 @@ constexpr std::array<std::string_view, 3> tender_items{"knee.fibular_head_tender
   });
 }
 
+// The history says that there was none, and nothing else recorded speaks of one: nobody is asked after the day of an injury that was not.
+[[nodiscard]] bool had_no_injury(const View& view, Side side, std::vector<const model::Finding*>& findings) {
+  if (view.exam().injured_on || view.says_yes("history.fall_or_blow", side) || view.says_yes("history.fall_or_blow", Side::midline)) {
+    return false;
+  }
+  std::vector<const model::Finding*> told;
+  const Told none = tell(view, "history.mechanism", side, [](const model::Finding& finding) -> Said {
+    const auto* choice = std::get_if<model::Choice>(&finding.value);
+    if (choice == nullptr || choice->choice.text == "not_known") {
+      return {std::nullopt, "unsure"};
+    }
+    return {static_cast<std::uint8_t>(choice->choice.text == "no_injury" ? 2 : 1), "known"};
+  }, told);
+  if (none.value != Tri::yes) {
+    return false;
+  }
+  findings.insert(findings.end(), told.begin(), told.end());
+  return true;
+}
+
 void hear_exclusions(const View& view, Side side, KneeHeard& heard) {
   heard.excluded = tell(view, exclusions_item, side, &says_excluded, heard.findings);
   const auto asked = at_side_or_midline(view, "general.answers_reliable", side);
@@ -168,6 +188,7 @@ KneeHeard hear_knee(const View& view, Side side) {
   heard.replaced = is_replaced(view, side);
   const Findings replaced = view.at("body.knee_replaced", side);
   heard.findings.assign(replaced.begin(), replaced.end());
+  heard.no_injury = had_no_injury(view, side, heard.findings);
   heard.age = age_when_injured(view, heard.age_state);
   heard.days = days_since_injury(view, heard.days_state);
   const Told now = tell(view, "gait.steps_now", side, &says_four_steps, heard.findings);

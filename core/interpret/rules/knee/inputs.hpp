@@ -56,6 +56,7 @@ struct KneeHeard {
   bool could_be_pregnant = false;
   bool pregnancy_recorded = false;
   bool replaced = false;  // this knee, so far as anybody said
+  bool no_injury = false; // the history says so: these rules were made for injured knees
   bool no_limb = false;   // every item of this knee that was tried says so
   std::vector<const model::Finding*> findings;
 

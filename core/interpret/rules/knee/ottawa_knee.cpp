@@ -62,12 +62,16 @@ constexpr std::array<std::array<std::string_view, 3>, ottawa_input_count> class_
   return outcome == Outcome::negative ? Outcome::not_applicable : outcome;
 }
 
-[[nodiscard]] Outcome decide_no_limb(const std::array<std::uint8_t, ottawa_input_count>&) { return Outcome::not_applicable; }
+// No limb, or no injury.
+[[nodiscard]] Outcome decide_no_knee(const std::array<std::uint8_t, ottawa_input_count>&) { return Outcome::not_applicable; }
 
 [[nodiscard]] std::optional<model::Word> failed_gate(const OttawaHeard& inputs) {
   const OttawaKnee& in = inputs.knee;
   if (inputs.no_limb) {
     return model::Word{"no_limb"};
+  }
+  if (inputs.no_injury) {
+    return model::Word{"no_injury"};
   }
   if (in.age && in.age->high < 5) {
     return model::Word{"age"};
@@ -148,7 +152,7 @@ void explain(const OttawaHeard& inputs, const RuleResult& result, Working& worki
 [[nodiscard]] JudgedRule judge(const View& view, Side side, bool both_sides) {
   const OttawaHeard inputs = hear_ottawa(view, side);
   const auto classes = classes_of(inputs.knee);
-  const auto completed = inputs.no_limb ? complete(classes, &decide_no_limb) : complete(classes, inputs.replaced ? &decide_replaced : &decide);
+  const auto completed = inputs.no_limb || inputs.no_injury ? complete(classes, &decide_no_knee) : complete(classes, inputs.replaced ? &decide_replaced : &decide);
   JudgedRule judged;
   RuleResult& result = judged.result;
   result.rule = {std::string(ottawa_knee_rule)};

@@ -45,7 +45,7 @@ constexpr std::array<std::array<std::string_view, 3>, pittsburgh_input_count> pi
   return is(Input::pregnant) ? Outcome::not_applicable : Outcome::negative;
 }
 
-// An earlier operation on this knee is among the published exclusions; and no limb, no rule.
+// An earlier operation on this knee is among the published exclusions; and without a limb or an injury, no rule.
 [[nodiscard]] Outcome decide_not_made(const std::array<std::uint8_t, pittsburgh_input_count>&) { return Outcome::not_applicable; }
 
 struct PittsburghHeard : KneeHeard {
@@ -104,6 +104,9 @@ void hear_blunt(const View& view, Side side, PittsburghHeard& inputs) {
 [[nodiscard]] std::string_view pittsburgh_gate(const PittsburghHeard& inputs) {
   if (inputs.no_limb) {
     return "no_limb";
+  }
+  if (inputs.no_injury) {
+    return "no_injury";
   }
   if (inputs.replaced) {
     return "implant";
@@ -172,7 +175,7 @@ void explain_pittsburgh(const PittsburghHeard& inputs, const RuleResult& result,
 
 [[nodiscard]] JudgedRule judge_pittsburgh(const View& view, Side side) {
   const PittsburghHeard inputs = hear_pittsburgh(view, side);
-  const bool not_made = inputs.no_limb || inputs.replaced;
+  const bool not_made = inputs.no_limb || inputs.no_injury || inputs.replaced;
   const auto completed = complete(classes_of(inputs.knee), not_made ? &decide_not_made : &decide_pittsburgh);
   JudgedRule judged;
   RuleResult& result = judged.result;

@@ -12,14 +12,29 @@ TEST_CASE("HC-049: thirteen with a painful knee: the hip is asked for; reduced i
   inward(bench, Side::right, 40);
   CHECK(raised(bench, "scfe"));
   CHECK(!is_now(bench, "scfe"));
-  CHECK(std::any_of(alert(bench, "scfe")->stop.begin(), alert(bench, "scfe")->stop.end(),
-                    [](const auto& item) { return item.text == "hip.internal_rotation_passive_seated"; }));
+  const auto stopped = alert(bench, "scfe")->stop;
+  CHECK(std::any_of(stopped.begin(), stopped.end(), [](const auto& item) { return item.text == "hip.internal_rotation_passive_seated"; }));
   bench.count("gait.steps_now", 0);
   CHECK(is_now(bench, "scfe"));
   Bench both_same = sore_knee(2013);
   inward(both_same, Side::left, 40);
   inward(both_same, Side::right, 42);
   CHECK(flag(both_same, "scfe") == "asked_no");
+}
+
+TEST_CASE("scfe: a leg that turns out in walking raises it on its side; will not walk on that leg makes it now") {
+  Bench bench = sore_knee(2013);
+  choice(bench, "gait.pattern", Side::left, "turned_out");
+  CHECK(raised(bench, "scfe"));
+  CHECK(!is_now(bench, "scfe"));
+  Bench cannot = sore_knee(2013);
+  inward(cannot, Side::left, 5);
+  inward(cannot, Side::right, 40);
+  choice(cannot, "gait.pattern", Side::left, "will_not_walk");
+  CHECK(is_now(cannot, "scfe"));
+  Bench other = sore_knee(2013);
+  choice(other, "gait.pattern", Side::right, "even");
+  CHECK(!raised(other, "scfe"));
 }
 
 TEST_CASE("scfe is not for a man of sixty; his stiff hip raises none") {
