@@ -42,6 +42,9 @@ function(limbledger_doctest_program name)
     add_executable(${name} ${CMAKE_SOURCE_DIR}/tests/unit/main.cpp ${together})
     target_link_libraries(${name} PRIVATE limbledger_test_base)
     target_compile_options(${name} PRIVATE ${LIMBLEDGER_TEST_OPTIONS})
+    # Of a function that stands in both, the linker keeps the first it sees: core before the tests, or what is tested would
+    # copy its strings and lists by code that nobody optimised.
+    target_link_options(${name} PRIVATE "LINKER:--whole-archive,$<TARGET_FILE:limbledger_core>,--no-whole-archive")
   endif()
 endfunction()
 
