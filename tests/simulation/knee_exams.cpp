@@ -11,8 +11,8 @@ namespace limbledger::knee_exams {
 namespace {
 
 using interpret_test::Bench;
-using interpret_test::Draw;
 using interpret_test::day;
+using interpret_test::Draw;
 using model::Side;
 
 enum class Mood { anything, near_rules, near_evidence };
@@ -105,11 +105,12 @@ std::optional<model::Value> leaning(model::AnswerWord mostly, Draw& draw) {
 }
 
 constexpr std::array<std::string_view, 3> tender{"knee.fibular_head_tender", "knee.patella_tender", "knee.bone_tender_elsewhere"};
-constexpr std::array<std::string_view, 10> rule_items{
-    "knee.fibular_head_tender", "knee.patella_tender",  "knee.bone_tender_elsewhere", "knee.flexion_active",          "history.steps_at_once",
-    "gait.steps_now",           "history.fall_or_blow", "body.pregnancy",             "history.knee_rule_exclusions", "history.mechanism"};
+constexpr std::array<std::string_view, 10> rule_items{"knee.fibular_head_tender", "knee.patella_tender",   "knee.bone_tender_elsewhere",
+                                                      "knee.flexion_active",      "history.steps_at_once", "gait.steps_now",
+                                                      "history.fall_or_blow",     "body.pregnancy",        "history.knee_rule_exclusions",
+                                                      "history.mechanism"};
 // What takes a knee out of what is looked at here: seldom, where a knee is to lie near a rule or a hypothesis.
-constexpr std::array<std::string_view, 6> outsiders{"body.knee_replaced",   "body.knee_fused",           "general.answers_reliable",
+constexpr std::array<std::string_view, 6> outsiders{"body.knee_replaced",   "body.knee_fused",         "general.answers_reliable",
                                                     "knee.look_open_wound", "history.knee_dislocated", "history.patella_dislocated"};
 
 template <std::size_t Count>

@@ -111,9 +111,7 @@ const interpret::Hypothesis* find(const std::vector<interpret::Hypothesis>& said
   return nullptr;
 }
 
-int rank(interpret::Support support) {
-  return support == interpret::Support::against ? 0 : (support == interpret::Support::neither ? 1 : 2);
-}
+int rank(interpret::Support support) { return support == interpret::Support::against ? 0 : (support == interpret::Support::neither ? 1 : 2); }
 
 // Why a hypothesis left this finding out; empty where it did not.
 std::string left_out_because(const interpret::Hypothesis& said, const model::FindingId& id) {
@@ -170,8 +168,8 @@ std::uint64_t positive_never_lowers(Bench& made, const std::vector<interpret::Hy
       // group: the upper end is kept, the lower may move.
       const std::string why = left_out_because(*one, *kept.finding);
       const bool hidden = !why.empty() && why != "same_group" && why != "direction_only" && why != "in_composite";
-      const bool range_falls = one->range && two->range &&
-                               ((!hidden && two->range->low.steps < one->range->low.steps) || two->range->high.steps < one->range->high.steps);
+      const bool range_falls =
+          one->range && two->range && ((!hidden && two->range->low.steps < one->range->low.steps) || two->range->high.steps < one->range->high.steps);
       if (range_falls || rank(two->support) < rank(one->support)) {
         CAPTURE(kept.item.text);
         CAPTURE(wire::write(*one));

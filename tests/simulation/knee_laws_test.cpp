@@ -2,9 +2,9 @@
 // else; no band from a row that may not compute; turning a result from negative to positive never lowers its hypothesis; an
 // undetermined rule is settled by exactly the inputs it names; unknown never yields more certainty. One pass over the exams, one
 // whole assessment each for all of them. Sources: clinical safety, requirements 5 and 6; contract, section 7. Findings are invented.
+#include "tests/simulation/knee_laws.hpp"
 #include "core/wire/write.hpp"
 #include "tests/simulation/knee_exams.hpp"
-#include "tests/simulation/knee_laws.hpp"
 
 #include <doctest/doctest.h>
 
