@@ -210,11 +210,11 @@ TEST_CASE("HC-035: a figure of 0, 100, -5, 101 or 33.3 in 100 is refused by its 
   const std::pair<const char*, const char*> refused[] = {{"0", "value.out_of_range"},  {"100", "value.out_of_range"},
                                                          {"-5", "value.out_of_range"}, {"101", "value.out_of_range"},
                                                          {"33.3", "value.step"},       {"\"33,3\"", "params.wrong_type"}};
-  for (const auto& [figure, code] : refused) {
+  for (const auto& pair : refused) {
     KneeVisit visit;
-    visit.priors = std::string(R"([{"condition":"condition.acl_tear","per_cent":)") + figure + "}]";
-    CAPTURE(figure);
-    CHECK(visit.refusal() == std::string(code) + "@/priors/0/per_cent");
+    visit.priors = std::string(R"([{"condition":"condition.acl_tear","per_cent":)") + pair.first + "}]";
+    CAPTURE(pair.first);
+    CHECK(visit.refusal() == std::string(pair.second) + "@/priors/0/per_cent");
   }
   KneeVisit visit;
   visit.priors = R"([{"condition":"condition.acl_tear","per_cent":33,3}])";
