@@ -99,6 +99,7 @@ TEST_CASE("HC-019: eighteen months, stands on neither leg since yesterday, 37.9:
       "knee.flexion_passive left 140 goniometer_long;knee.patella_tender left answer:no");
   CHECK(lacks(visit.assess(), "hip.log_roll", Side::left));
   CHECK(lacks(visit.assess(), "hip.external_rotation_passive_seated", Side::left));
+  CHECK(raised(visit.assess(), "septic_child"));  // who does not stand needs no fever, and no hip yet
   visit.add("hip.log_roll left test:positive", R"(,"pain":{"score":8})");
   const auto assessment = visit.assess();
   CHECK(raised(assessment, "septic_child"));
