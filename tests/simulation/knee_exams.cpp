@@ -122,7 +122,7 @@ bool among(const std::array<std::string_view, Count>& names, const model::ItemId
 void answer_rules(Bench& made, Draw& draw) {
   const auto say = [&](std::string_view name, Side side, const std::optional<model::Value>& value) {
     if (value) {
-      give(made, *facts().item({std::string(name)}), side, *value, draw, 60);
+      give(made, *facts().item(model::ItemId{std::string(name)}), side, *value, draw, 60);
     }
   };
   for (const Side side : {Side::left, Side::right}) {
@@ -135,7 +135,7 @@ void answer_rules(Bench& made, Draw& draw) {
     if (!draw.one_in(10)) {
       const bool stiff = draw.one_in(8);
       const std::int64_t flexion = (stiff ? 300 : 900) + static_cast<std::int64_t>(draw.below(stiff ? 600 : 500));
-      say("knee.flexion_active", side, angle_toward(*facts().item({"knee.flexion_active"}), flexion));
+      say("knee.flexion_active", side, angle_toward(*facts().item(model::ItemId{"knee.flexion_active"}), flexion));
     }
   }
   say("history.steps_at_once", Side::midline, leaning(draw.one_in(2) ? model::AnswerWord::yes : model::AnswerWord::no, draw));

@@ -49,6 +49,26 @@ constexpr std::size_t signs_least = 2;
   return found;
 }
 
+struct Sign {
+  const model::Item* item = nullptr;
+  Found found;
+};
+
+// What was found at each item of one knee; findings come by item and side.
+[[nodiscard]] std::vector<Sign> signs_of(const View& view, Side side) {
+  std::vector<Sign> signs;
+  for (const model::Finding* finding : view.findings()) {
+    const bool seen = !signs.empty() && signs.back().item->item == finding->item;
+    if (finding->side != side || seen || !finding->item.text.starts_with("knee.")) {
+      continue;
+    }
+    if (const model::Item* item = view.edition().item(finding->item)) {
+      signs.push_back({item, sign_at(view, *item, side)});
+    }
+  }
+  return signs;
+}
+
 [[nodiscard]] std::optional<Judged> judge_hip(const View& view, const Answers& answers, Side side) {
   const bool lost = hip_rotation_lost(answers, side).is_yes();
   for (const std::string_view item : hip_items) {
@@ -76,6 +96,10 @@ std::vector<Judged> judge_hip_above(const View& view) {
   if (complaint != "acute_knee" && complaint != "chronic_knee") {
     return all;
   }
+  const auto& recorded = view.findings();
+  if (std::none_of(recorded.begin(), recorded.end(), [](const model::Finding* finding) { return finding->item.text.starts_with("hip."); })) {
+    return all;
+  }
   const Answers answers(view);
   const auto& complained_of = view.exam().side;
   for (const Side side : {Side::left, Side::right}) {
@@ -94,21 +118,21 @@ std::optional<Contradiction> signs_on_the_other_knee(const View& view) {
   if (!side || *side == Side::midline) {
     return std::nullopt;
   }
+  const std::vector<Sign> there = signs_of(view, other_side(*side));
   std::vector<const model::Finding*> findings;
   std::size_t signs = 0;
-  for (const model::Item& item : view.edition().items()) {
-    if (item.region.text != "knee") {
+  for (const Sign& here : signs_of(view, *side)) {
+    if (!here.found.is(TestResult::negative)) {
+      if (here.found.result) {
+        return std::nullopt;
+      }
       continue;
     }
-    const Found here = sign_at(view, item, *side);
-    if (here.is(TestResult::positive) || here.is(TestResult::equivocal)) {
-      return std::nullopt;
-    }
-    const Found there = sign_at(view, item, other_side(*side));
-    if (here.is(TestResult::negative) && there.is(TestResult::positive)) {
+    const auto same = std::find_if(there.begin(), there.end(), [&](const Sign& sign) { return sign.item == here.item; });
+    if (same != there.end() && same->found.is(TestResult::positive)) {
       ++signs;
-      findings.insert(findings.end(), here.findings.begin(), here.findings.end());
-      findings.insert(findings.end(), there.findings.begin(), there.findings.end());
+      findings.insert(findings.end(), here.found.findings.begin(), here.found.findings.end());
+      findings.insert(findings.end(), same->found.findings.begin(), same->found.findings.end());
     }
   }
   if (signs < signs_least) {
