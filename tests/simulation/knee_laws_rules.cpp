@@ -14,8 +14,6 @@ namespace {
 
 using interpret::Outcome;
 
-const reference::Edition& facts() { return *reference::built_in_edition(); }
-
 // What an assessment says of rules, without the rest of it.
 std::vector<interpret::RuleResult> rules_of(const Bench& made) {
   const interpret::View view(made.exam, made.person, *made.edition, made.ask().as_of);
@@ -40,7 +38,7 @@ bool set_aside(const interpret::RuleResult& rule) { return rule.gate && rule.gat
 
 // A value of this item that falls in the class which the rule named; none where it is not a value of an item.
 std::optional<model::Value> value_in(const model::ItemId& item, const std::string& named) {
-  const model::Item* known = facts().item(item);
+  const model::Item* known = reference::built_in_edition()->item(item);
   if (named == "yes" || named == "no") {
     if (known->value == model::ValueKind::choices) {
       return model::Choices{{{named == "no" ? "none_of_these" : "repeat_visit"}}};
