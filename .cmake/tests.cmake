@@ -53,6 +53,9 @@ function(limbledger_doctest_program name)
       endforeach()
       set_target_properties(${name} PROPERTIES UNITY_BUILD ON UNITY_BUILD_MODE GROUP)
     endif()
+    # Of a function that stands in both, the linker keeps the first it sees: core before the tests, or what is tested would
+    # copy its strings and lists by code that nobody optimised.
+    target_link_options(${name} PRIVATE "LINKER:--whole-archive,$<TARGET_FILE:limbledger_core>,--no-whole-archive")
   endif()
 endfunction()
 

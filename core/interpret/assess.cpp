@@ -2,6 +2,7 @@
 
 #include "core/interpret/contradictions.hpp"
 #include "core/interpret/evidence/judge.hpp"
+#include "core/interpret/knee/beside.hpp"
 #include "core/interpret/knee/effusion.hpp"
 #include "core/interpret/knee/extension.hpp"
 #include "core/interpret/knee/laxity.hpp"
@@ -31,7 +32,7 @@ struct All {
   all.watched = watch(view, {ask.protected_, ask.before_corrections});  // alerts, rules, concerns
   const std::vector<Reading> readings = read_motions(view);
   for (auto& part : {judge_norms(view, readings), judge_sides(view, readings), judge_past(view, readings, earlier), judge_knee_motion(view, readings),
-                     judge_effusion(view), judge_laxity(view)}) {
+                     judge_effusion(view), judge_laxity(view), judge_hip_above(view)}) {
     all.statements.insert(all.statements.end(), part.begin(), part.end());
   }
   all.hypotheses = judge_hypotheses(view, ask.priors);
@@ -41,6 +42,9 @@ struct All {
   }
   for (Contradiction& contradiction : finding_contradictions(view)) {
     all.contradictions.push_back(std::move(contradiction));
+  }
+  if (auto other_knee = signs_on_the_other_knee(view)) {
+    all.contradictions.push_back(std::move(*other_knee));
   }
   return all;
 }

@@ -123,6 +123,22 @@ TEST_CASE("single tests K01 to K13: ratios, their errors, posteriors and limits 
   CHECK(checked > 60);
 }
 
+TEST_CASE("single tests K01 to K11: limits by the error of the logarithm lie where a separate script drew them") {
+  std::size_t checked = 0;
+  for (const auto& check : tests::read_csv("evidence_drawn.csv")) {
+    const std::string& inputs = check.at("inputs");
+    const std::string& quantity = check.at("quantity");
+    const auto ratio = ratio_of(row_of(inputs), !(has(quantity, "neg") || has(inputs, "LR-")));
+    REQUIRE(ratio.has_value());
+    const RatioInterval interval = interval_of(combine({*ratio}));
+    const double value = posterior(number_after(inputs, "pre="), has(quantity, "_lo") ? interval.low : interval.high);
+    const double allowed = check.at("check_id").starts_with("K04") ? 0.03 : 0.01;
+    CHECK_MESSAGE(std::abs(value - std::stod(check.at("value"))) <= allowed, check.at("check_id") << " " << value << " not " << check.at("value"));
+    ++checked;
+  }
+  CHECK(checked == 28);
+}
+
 TEST_CASE("combinations K15 to K21 and K28: product, best single and signed geometric discount are those of the separate script") {
   std::size_t checked = 0;
   for (const auto& check : tests::read_csv("evidence_checks.csv")) {
@@ -164,6 +180,29 @@ TEST_CASE("K29 and K31: a general practice patient with pivot shift, Lachman and
   CHECK(close(posterior(prior, held(combined.point)), checks.at("K29h")));
   CHECK(close(posterior(0.3, held(32.870272)), checks.at("K31")));
   CHECK(close(posterior(0.3, held(0.021401752)), checks.at("K31b")));
+}
+
+TEST_CASE("K30: what a model with the pair's covariance gives lies between the best single finding and the product, which bound the range") {
+  const auto ratio_for = [](double sens, double spec, bool positive) {
+    reference::AccuracyRow row;
+    row.sens = measure(sens);
+    row.spec = measure(spec);
+    return *ratio_of(row, positive);
+  };
+  std::size_t checked = 0;
+  for (const auto& check : tests::read_csv("evidence_checks.csv")) {
+    if (!check.at("check_id").starts_with("K30")) {
+      continue;
+    }
+    const std::string& quantity = check.at("quantity");  // LR(+-): Lachman, pivot shift
+    const Combined both = combine({ratio_for(0.81, 0.85, quantity[3] == '+'), ratio_for(0.55, 0.94, quantity[4] == '+')});
+    const double modelled = std::stod(check.at("value"));
+    CAPTURE(quantity);
+    CHECK(modelled > std::min({both.point, both.best, both.product}));
+    CHECK(modelled < std::max({both.point, both.best, both.product}));
+    ++checked;
+  }
+  CHECK(checked == 3);
 }
 
 TEST_CASE("published predictive values follow from the printed shares within their rounding") {

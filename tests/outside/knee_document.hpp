@@ -1,6 +1,7 @@
 // One visit as a document for document.assess and statement.explain, its findings in short lines: "item side value instrument", the
-// value a number of degrees toward the item's direction, triple:0-20-110, grade:1/firm, test:positive, answer:yes, mm:431,
-// not:pain; "then" before it puts the finding into an exam of 2026-10-01. All is invented; the day is 2026-11-24.
+// value a number of degrees toward the item's direction, triple:0-20-110, grade:1/firm, test:positive, answer:yes, choice:twist,
+// choices:none_of_these, count:4, cel:37.9, mm:431, not:pain; "then" before it puts the finding into an exam of 2026-10-01. All is invented; the day
+// is 2026-11-24.
 #pragma once
 
 #include "core/service/methods/say/document.hpp"
@@ -30,6 +31,9 @@ struct KneeVisit {
   std::string sex = "male";
   std::string injured_on = "2026-09-01";
   std::string complaint = "chronic_knee";
+  std::string complained_of = "left";  // a side; empty: not said
+  std::string setting = "primary_care";
+  std::string priors;  // a JSON list
   std::vector<std::string> now;
   std::vector<std::string> then;
 
@@ -67,8 +71,9 @@ struct KneeVisit {
                                                R"("examined_at":"2026-10-01T10:00:00.000Z","findings":[)" +
                                                    joined(then) + "]}]";
     return R"({"document":{"format":"limbledger-exam/1","as_of":"2026-11-24","person":{"birth":{"date":")" + born + R"("},"sex":")" + sex +
-           R"(","norm_sex":")" + sex + R"("},"exam":{"complaint":")" + complaint + R"(","side":"left","setting":"primary_care","injured_on":")" +
-           injured_on + R"("},"findings":[)" + joined(now) + "]" + earlier + "}" + rest + "}";
+           R"(","norm_sex":")" + sex + R"("},"exam":{"complaint":")" + complaint + "\"" + member("side", complained_of) + member("setting", setting) +
+           member("injured_on", injured_on) + R"(},"findings":[)" + joined(now) + "]" + earlier + "}" +
+           (priors.empty() ? "" : R"(,"priors":)" + priors) + rest + "}";
   }
   [[nodiscard]] interpret::Assessment assess() const {
     service::Context context;
@@ -79,6 +84,42 @@ struct KneeVisit {
     const auto assessment = service::document_assess(context, *params);
     REQUIRE_MESSAGE(assessment.has_value(), json(""));
     return *assessment;
+  }
+  // The codes and paths of a refusal, or "taken".
+  [[nodiscard]] std::string refusal() const {
+    service::Context context;
+    context.edition = reference::built_in_edition();
+    const auto params = wire::read_text<service::DocumentAssessParams>(json(""));
+    if (!params) {
+      return faults_of(params.error());
+    }
+    const auto assessment = service::document_assess(context, *params);
+    return assessment ? "taken" : faults_of(assessment.error());
+  }
+  [[nodiscard]] interpret::RuleResult rule(const std::string& name, model::Side of = model::Side::left) const {
+    for (const interpret::RuleResult& one : assess().rules) {
+      if (one.rule.text == "rule." + name && one.side == of) {
+        return one;
+      }
+    }
+    FAIL_CHECK("no rule " << name);
+    return {};
+  }
+  // Asked for by name, so that it comes before the minimum set.
+  [[nodiscard]] interpret::Hypothesis hypothesis(const std::string& condition) const {
+    service::Context context;
+    context.edition = reference::built_in_edition();
+    const auto params = wire::read_text<service::DocumentAssessParams>(json(R"(,"only":["hypotheses"])"));
+    REQUIRE_MESSAGE(params.has_value(), json(""));
+    const auto assessment = service::document_assess(context, *params);
+    REQUIRE_MESSAGE(assessment.has_value(), json(""));
+    for (const interpret::Hypothesis& one : assessment->hypotheses) {
+      if (one.hypothesis.text == condition) {
+        return one;
+      }
+    }
+    FAIL_CHECK("no hypothesis " << condition);
+    return {};
   }
   [[nodiscard]] interpret::Statement statement(const std::string& id) const {
     for (const interpret::Statement& one : assess().statements) {
@@ -105,6 +146,16 @@ struct KneeVisit {
   }
 
  private:
+  [[nodiscard]] static std::string member(const std::string& name, const std::string& text) {
+    return text.empty() ? "" : ",\"" + name + "\":\"" + text + "\"";
+  }
+  [[nodiscard]] static std::string faults_of(const wire::Refusal& refusal) {
+    std::string all;
+    for (const wire::Fault& fault : refusal.faults) {
+      all += (all.empty() ? "" : " ") + fault.code + "@" + fault.path;
+    }
+    return all;
+  }
   [[nodiscard]] static std::string joined(const std::vector<std::string>& parts) {
     std::string all;
     for (const std::string& part : parts) {
@@ -136,6 +187,18 @@ struct KneeVisit {
     }
     if (kind == "answer") {
       return R"({"kind":"answer","answer":")" + rest + R"("})";
+    }
+    if (kind == "choice") {
+      return R"({"kind":"choice","choice":")" + rest + R"("})";
+    }
+    if (kind == "choices") {
+      return R"({"kind":"choices","choices":[")" + rest + R"("]})";
+    }
+    if (kind == "count") {
+      return R"({"kind":"count","count":)" + rest + "}";
+    }
+    if (kind == "cel") {
+      return R"({"kind":"temperature","cel":)" + rest + "}";
     }
     if (kind == "mm") {
       return R"({"kind":"length","mm":)" + rest + "}";

@@ -39,17 +39,26 @@ namespace {
   return open;
 }
 
+// Not asked of a man, nor below 12 or above 55 years (our convention, as in the rules).
+[[nodiscard]] Clue pregnant(const Answers& answers) {
+  const Clue told = answers.yes("body.pregnancy");
+  const auto& person = answers.view().person();
+  const bool cannot_be = (person && person->sex == model::Sex::male) || answers.aged(0, 11) == Tri::yes || answers.aged(56, 200) == Tri::yes;
+  return cannot_be && !told.is_yes() ? fact(Tri::no) : told;
+}
+
 }  // namespace
 
 Raised leg_clot(const Answers& answers, Side side) {
   const Clue suspects = answers.yes("history.examiner_suspects_clot");
-  const Clue tender = every({answers.yes("leg.calf_tender_vein", side), circumstance(negate(injured(answers)))});
+  // A tender calf that does not swell is explained by a recorded injury, or by the examiner, who suspects no clot.
+  const Clue tender = every({answers.yes("leg.calf_tender_vein", side), circumstance(negate(injured(answers))), fact(not_(tri(suspects.is_no())))});
   const Clue entry = either({answers.yes("leg.calf_swelling", side), unasked(answers.chosen("knee.look_swelling_spread", side, {"whole_limb"})),
                              unasked(tender), suspects});
   const Clue fast = answers.count_at_least("general.pulse_rate", pulse_clot_over + 1);
   const Clue chest = led_by(answers.yes("history.breathless"), {fast});
   Raised raised;
-  raised.clue = every({entry, either({suspects, wells_likely_clue(answers, side), answers.yes("body.pregnancy"), chest})});
+  raised.clue = every({entry, either({suspects, wells_likely_clue(answers, side), pregnant(answers), chest})});
   if (raised.clue.value == Tri::undetermined && !entry.is_yes()) {
     raised.clue.because.clear();
     raised.clue.ask = entry.ask;

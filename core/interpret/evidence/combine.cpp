@@ -162,6 +162,13 @@ OutOf out_of_hundred(const Chances& chances) {
   OutOf out;
   out.low = {in_hundred(chances.low)};
   out.high = {in_hundred(chances.high)};
+  // Where rounding leaves one figure, the fives around what it stands for: a lone figure claims what nobody knows.
+  const std::int64_t figure = out.low.steps;
+  if (out.low == out.high && figure > 5 && figure < 95) {
+    const double exact = static_cast<double>(figure) / 100;
+    out.low = {chances.low > exact ? figure : figure - 5};
+    out.high = {chances.high < exact ? figure : figure + 5};
+  }
   out.of = {100};
   return out;
 }

@@ -63,6 +63,7 @@ struct Chances {
 
 // In 100, rounded to 5, never under 5 or over 95.
 [[nodiscard]] std::int64_t in_hundred(double chance);
+// Never one figure alone, but for the two ends.
 [[nodiscard]] OutOf out_of_hundred(const Chances& chances);
 // Read from the range that is shown, so that no sentence and no number can disagree: below 10, 10 to 50, above 50, above 80.
 // One, two neighbours, or cannot_tell for more; without an interval of its own nothing above favour.

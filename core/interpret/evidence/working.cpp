@@ -134,6 +134,7 @@ void write_chances(const Account& account, const Hypothesis& result, Working& wo
     working.rows.push_back({prior.row->row, prior.row->source, prior.row->status, {"{" + members + "}"}});
     add_line(working,
              "prior " + three(prior.share.best) + " (" + three(prior.share.low) + " to " + three(prior.share.high) + "): " + prior.row->row.text);
+    add_line(working, "counted among: " + prior.row->population.text);
   } else {
     add_line(working, "prior " + three(prior.share.best) + " as typed");
   }

@@ -1,4 +1,5 @@
-// Whole consultations: clinical safety, part F (S01 the boy of 13, S07, S08, but for letter and transfer), and what may not appear.
+// Whole consultations: clinical safety, part F (S01 the boy of 13 and the calf strain, S07, S08, but for letter and transfer), and what may not
+// appear.
 #include "tests/unit/interpret/alerts/bench.hpp"
 
 #include "core/interpret/held.hpp"
@@ -78,14 +79,22 @@ TEST_CASE("S07: at fifteen a kneecap that went out and back is the same day, no 
   bench.not_done("knee.lachman", Side::left, model::WhyNot::pain);
   CHECK(raised(bench, "dislocation"));
   CHECK(!is_now(bench, "dislocation"));
+  CHECK(alert(bench, "dislocation")->urgency == interpret::Urgency::same_day);
+  CHECK(alert(bench, "dislocation")->meanwhile.front().text == "msg.meanwhile.film_first");
   CHECK(!raised(bench, "ext_mech"));
   CHECK(!raised(bench, "knee_disloc_vasc"));
   for (const char* step : {"knee.mcmurray", "knee.thessaly_20", "knee.pivot_shift", "knee.apley_compression", "knee.squat"}) {
     CHECK_MESSAGE(is_withheld(bench, step), step);
   }
-  for (const auto& hypothesis : bench.assess().hypotheses) {
+  interpret::AssessAsk ask = bench.ask();
+  ask.only = {"hypotheses"};
+  for (const auto& hypothesis : interpret::assess(bench.exam, bench.person, {}, *bench.edition, ask).hypotheses) {
     CHECK(!hypothesis.range);  // adult rows are not for a boy of fifteen
+    CHECK(hypothesis.support != interpret::Support::against);
   }
+  // What is asked in private is not a no because a coach stands by.
+  bench.add("history.saddle_numbness", Side::midline, model::NotDone{model::WhyNot::other, wire::Remark{"not alone"}});
+  CHECK(flag(bench, "ces") != "asked_no");
 }
 
 TEST_CASE("S08: a farmer on a blood thinner with a full knee: blood in the joint the same day, both rules shown, infection still asked") {
@@ -99,7 +108,15 @@ TEST_CASE("S08: a farmer on a blood thinner with a full knee: blood in the joint
   temperature(bench, 368);
   bench.count("gait.steps_now", 4);
   bench.add("history.knee_rule_exclusions", Side::midline, model::Choices{{{"none_of_these"}}});
-  CHECK(raised(bench, "bleed_joint"));
+  REQUIRE(raised(bench, "bleed_joint"));
+  const auto bleed = *alert(bench, "bleed_joint");
+  CHECK(bleed.urgency == interpret::Urgency::same_day);
+  CHECK(!bleed.interrupts);
+  const auto says = [&](const char* message) {
+    return std::any_of(bleed.meanwhile.begin(), bleed.meanwhile.end(), [&](const auto& one) { return one.text == message; });
+  };
+  CHECK(says("msg.meanwhile.clotting_test"));
+  CHECK(says("msg.meanwhile.no_needle_by_program"));
   const auto assessment = bench.assess();
   const auto* ottawa = rule_of(assessment, "rule.ottawa_knee");
   const auto* pittsburgh = rule_of(assessment, "rule.pittsburgh_knee");
@@ -107,13 +124,41 @@ TEST_CASE("S08: a farmer on a blood thinner with a full knee: blood in the joint
   REQUIRE(pittsburgh);
   CHECK(ottawa->outcome == interpret::Outcome::positive);
   CHECK(pittsburgh->outcome == interpret::Outcome::negative);
+  CHECK(flagged(*ottawa, "rules_disagree"));
   CHECK(flagged(*pittsburgh, "rules_disagree"));
+  const auto working = bench.explain("rule.ottawa_knee:left");
+  const auto met = [&](const std::string& line) {
+    return std::any_of(working.lines.begin(), working.lines.end(), [&](const auto& one) { return one.text == line; });
+  };
+  CHECK(met("age 62, 55 or older: met"));
+  CHECK(met("flexion 70, below 90: met"));
   CHECK(flag(bench, "septic_adult") == "not_asked");
   CHECK(question(bench, "septic_adult"));
   CHECK(!raised(bench, "septic_adult"));
   bench.yes("history.fever", Side::midline);
   bench.yes("knee.joint_line_medial_tender", Side::left);
   CHECK(raised(bench, "septic_adult"));  // a cause that was found does not drop infection
+}
+
+TEST_CASE("S08: where blood in the joint chose the prior, the swelling gives no evidence of a torn ligament as well") {
+  for (const char* onset : {"within_2h", "within_24h"}) {
+    Bench bench = injured_knee();
+    bench.born(1964, 5, 1);
+    bench.exam.setting = model::Setting::primary_care;
+    bench.yes("history.blood_thinners", Side::midline);
+    choice(bench, "history.swelling_onset", Side::left, onset);
+    graded(bench, "knee.effusion_stroke", Side::left, "2+", "effusion/stroke");
+    bench.yes("history.pop", Side::left);
+    CAPTURE(onset);
+    const auto working = bench.explain("condition.acl_tear:left");
+    const auto line = [&](const char* piece) {
+      return std::any_of(working.lines.begin(), working.lines.end(), [&](const auto& one) { return one.text.find(piece) != std::string::npos; });
+    };
+    CHECK(line("history: pop positive"));
+    const bool blood_prior = line("OLSSON2016");
+    CHECK(blood_prior == (std::string(onset) == "within_2h"));
+    CHECK(blood_prior == line("two_of_three: left out: in_prior"));  // pop, giving way and swelling together
+  }
 }
 
 TEST_CASE("concerns: an unsettled knee rule withholds stress tests until it is negative, a film shows nothing, or the examiner lifts it") {

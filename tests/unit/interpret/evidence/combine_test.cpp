@@ -173,6 +173,32 @@ TEST_CASE("C4: counts of 100 rounded to 5, never under 5 nor over 95") {
   CHECK(in_hundred(0.9999) == 95);
 }
 
+TEST_CASE("C4: where rounding leaves one figure the fives around it are said, but for the ends, which are words") {
+  const auto shown = [](double low, double high) {
+    const OutOf range = out_of_hundred({low, low, high});
+    return std::pair(range.low.steps, range.high.steps);
+  };
+  CHECK(shown(0.486, 0.516) == std::pair<std::int64_t, std::int64_t>(45, 55));
+  CHECK(shown(0.48, 0.49) == std::pair<std::int64_t, std::int64_t>(45, 50));
+  CHECK(shown(0.51, 0.51) == std::pair<std::int64_t, std::int64_t>(50, 55));
+  CHECK(shown(0.5, 0.5) == std::pair<std::int64_t, std::int64_t>(45, 55));
+  CHECK(shown(0.52, 0.53) == std::pair<std::int64_t, std::int64_t>(50, 55));
+  CHECK(shown(0.02, 0.03) == std::pair<std::int64_t, std::int64_t>(5, 5));    // fewer than 10 in 100
+  CHECK(shown(0.97, 0.98) == std::pair<std::int64_t, std::int64_t>(95, 95));  // more than 90 in 100
+  // More for the condition never shows less: every pair of chances a step apart.
+  for (int low = 1; low < 200; ++low) {
+    for (int high = low; high < 200; ++high) {
+      const auto here = shown(low / 200.0, high / 200.0);
+      const auto raised = shown((low + 1) / 200.0, std::max(low + 1, high) / 200.0);
+      const auto wider = shown(low / 200.0, (high + 1) / 200.0);
+      REQUIRE(raised.first >= here.first);
+      REQUIRE(raised.second >= here.second);
+      REQUIRE(wider.first >= here.first);
+      REQUIRE(wider.second >= here.second);
+    }
+  }
+}
+
 TEST_CASE("zero cells get a half each; a share of 1 without counts gives no ratio; case-control counts half and is held to 10") {
   reference::AccuracyRow row;
   row.counts = reference::FourCells{{9}, {1}, {0}, {10}};

@@ -1,0 +1,18 @@
+// What stands beside the knee complained of: the hip above it, whose pain is felt at the knee, and the other knee, where what was
+// found may have been entered under the wrong side. Neither settles anything. Both are our convention.
+#pragma once
+
+#include "core/interpret/statement.hpp"
+#include "core/interpret/view.hpp"
+
+#include <optional>
+#include <vector>
+
+namespace limbledger::interpret {
+
+// For a complaint of the knee: a hip of that side that hurts when it is turned, or turns inward little or less than the other.
+[[nodiscard]] std::vector<Judged> judge_hip_above(const View& view);
+// At least two signs on the other knee, each answered no on the side complained of, and none there.
+[[nodiscard]] std::optional<Contradiction> signs_on_the_other_knee(const View& view);
+
+}  // namespace limbledger::interpret

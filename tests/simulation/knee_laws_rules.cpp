@@ -1,0 +1,138 @@
+#include "core/interpret/judged.hpp"
+#include "core/wire/write.hpp"
+#include "tests/simulation/knee_laws.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <set>
+#include <string>
+
+namespace limbledger::knee_laws {
+
+namespace {
+
+using interpret::Outcome;
+
+// What an assessment says of rules, without the rest of it.
+std::vector<interpret::RuleResult> rules_of(const Bench& made) {
+  const interpret::View view(made.exam, made.person, *made.edition, made.ask().as_of);
+  std::vector<interpret::RuleResult> said;
+  for (auto& judged : interpret::watch(view).rules) {
+    said.push_back(std::move(judged.result));
+  }
+  return said;
+}
+
+const interpret::RuleResult* find(const std::vector<interpret::RuleResult>& said, const interpret::RuleResult& same) {
+  for (const auto& one : said) {
+    if (one.rule == same.rule && one.side == same.side) {
+      return &one;
+    }
+  }
+  return nullptr;
+}
+
+// A wound or a joint out of place comes before any rule, and an open rule is then not used.
+bool set_aside(const interpret::RuleResult& rule) { return rule.gate && rule.gate->text == "red_flag"; }
+
+// A value of this item that falls in the class which the rule named; none where it is not a value of an item.
+std::optional<model::Value> value_in(const model::ItemId& item, const std::string& named) {
+  const model::Item* known = reference::built_in_edition()->item(item);
+  if (named == "yes" || named == "no") {
+    if (known->value == model::ValueKind::choices) {
+      return model::Choices{{{named == "no" ? "none_of_these" : "repeat_visit"}}};
+    }
+    return model::Answer{named == "yes" ? model::AnswerWord::yes : model::AnswerWord::no};
+  }
+  if (named == "3 or fewer" || named == "4") {
+    return model::CountValue{{named == "4" ? 4 : 3}};
+  }
+  if (named == "below 90" || named == "90 or more") {
+    model::Angle angle;
+    angle.deg = angle.toward_deg = model::Degrees{named == "below 90" ? 899 : 900};
+    angle.toward = known->toward;
+    return angle;
+  }
+  return std::nullopt;
+}
+
+// Taking these away is no loss of an answer: each only warns, and what it warns of is not asked of everybody.
+bool warns_only(const model::Finding& finding) {
+  return finding.item.text == "general.answers_reliable" || finding.item.text == "body.knee_replaced" || finding.item.text == "body.pregnancy";
+}
+
+}  // namespace
+
+std::uint64_t settled_by_what_is_named(Bench& made, const std::vector<interpret::RuleResult>& rules) {
+  std::uint64_t settled = 0;
+  for (const auto& rule : rules) {
+    for (const auto& settle : rule.settle) {
+      REQUIRE(rule.outcome == Outcome::undetermined);
+      // What examiners disagree on, or answers that are not reliable, are not settled by one more answer.
+      const bool open = std::any_of(rule.inputs.begin(), rule.inputs.end(),
+                                    [&](const auto& one) { return one.input == settle.input && one.state.text == "not_asked"; });
+      if (!open || !settle.item) {
+        continue;
+      }
+      for (const auto& answer : settle.answers) {
+        const auto value = value_in(*settle.item, answer.if_.text);
+        if (!value) {
+          continue;
+        }
+        made.add(settle.item->text, *settle.side, *value);
+        const auto after = rules_of(made);
+        made.exam.findings->pop_back();
+        const auto* got = find(after, rule);
+        if (got == nullptr || set_aside(*got)) {
+          continue;
+        }
+        ++settled;
+        if (got->outcome != answer.gives) {
+          CAPTURE(wire::write(rule));
+          CAPTURE(settle.input.text);
+          CAPTURE(answer.if_.text);
+          REQUIRE(wire::write(got->outcome) == wire::write(answer.gives));
+        }
+      }
+    }
+  }
+  return settled;
+}
+
+Taken unknown_is_never_more_certain(Bench& made, const std::vector<interpret::RuleResult>& rules) {
+  Taken taken;
+  std::set<model::FindingId> used;
+  for (const auto& rule : rules) {
+    if (rule.outcome != Outcome::undetermined) {
+      used.insert(rule.findings.begin(), rule.findings.end());
+    }
+  }
+  auto& findings = *made.exam.findings;
+  for (std::size_t i = 0; i < findings.size(); ++i) {
+    const bool flexion = findings[i].item.text.find("flexion") != std::string::npos;  // the lowest of two: another question without one
+    if (used.count(*findings[i].finding) == 0 || flexion || warns_only(findings[i]) || std::holds_alternative<model::NotDone>(findings[i].value)) {
+      continue;
+    }
+    const model::Finding kept = findings[i];
+    findings.erase(findings.begin() + static_cast<std::ptrdiff_t>(i));
+    const auto after = rules_of(made);
+    findings.insert(findings.begin() + static_cast<std::ptrdiff_t>(i), kept);
+    for (const auto& rule : rules) {
+      const auto* without = find(after, rule);
+      if (rule.outcome == Outcome::undetermined || without == nullptr || set_aside(rule) || set_aside(*without)) {
+        continue;
+      }
+      ++taken.away;
+      taken.opened += rule.outcome != without->outcome ? 1U : 0U;
+      if (rule.outcome != without->outcome && without->outcome != Outcome::undetermined) {
+        CAPTURE(kept.item.text);
+        CAPTURE(wire::write(rule));
+        REQUIRE(wire::write(*without) == wire::write(rule.outcome));
+      }
+    }
+  }
+  return taken;
+}
+
+}  // namespace limbledger::knee_laws
