@@ -26,13 +26,13 @@ Bench visit() {
   return made;
 }
 
-std::string page_of(const Bench& made) {
+std::string page_of_bench(const Bench& made) {
   REQUIRE(report::built_in_words() != nullptr);
   return report::exam_page(made.exam, made.person, made.assess(), *report::built_in_words(), *made.edition);
 }
 
 // Lines joined, so that a sentence can be looked for across its line breaks.
-std::string flat(const std::string& page) {
+std::string unbroken(const std::string& page) {
   std::string out;
   for (const char c : page) {
     if (c != '\n' && c != ' ') {
@@ -49,20 +49,20 @@ std::string flat(const std::string& page) {
 TEST_CASE("no line of the page is wider than 80 columns, and long words are not cut") {
   Bench made = visit();
   made.exam.impression = model::Impression{{std::string(300, 'x') + " torn ligament"}, Side::left, std::nullopt, std::nullopt, std::nullopt};
-  std::istringstream lines(page_of(made));
+  std::istringstream lines(page_of_bench(made));
   for (std::string line; std::getline(lines, line);) {
     if (!has(line, "xxxx")) {
       CHECK(report::width_of(line) <= 80);
     }
   }
-  CHECK(has(page_of(made), std::string(300, 'x')));
+  CHECK(has(page_of_bench(made), std::string(300, 'x')));
 }
 
 TEST_CASE("every page says that it is decision support and what it is for, also an empty one") {
   Bench made(*reference::built_in_edition());
   made.exam.findings.reset();
   made.person.reset();
-  const std::string page = flat(page_of(made));
+  const std::string page = unbroken(page_of_bench(made));
   CHECK(has(page, "Decision support for a licensed examiner."));
   CHECK(has(page, "Not tested on real people."));
   CHECK(has(page, "Intended use:"));
@@ -72,10 +72,10 @@ TEST_CASE("every page says that it is decision support and what it is for, also 
 
 TEST_CASE("the examiner's impression stands before findings and before what they support, and is never filled in") {
   Bench made = visit();
-  CHECK(has(page_of(made), "Examiner's impression\n---------------------\nNone written."));
+  CHECK(has(page_of_bench(made), "Examiner's impression\n---------------------\nNone written."));
   made.exam.impression =
       model::Impression{{"torn ligament, front"}, Side::left, wire::Name{"probable"}, std::vector<wire::Remark>{{"torn meniscus"}}, std::nullopt};
-  const std::string page = page_of(made);
+  const std::string page = page_of_bench(made);
   CHECK(has(page, "LEFT: \u2068torn ligament, front\u2069\n"));
   CHECK(has(page, "Certainty, in the examiner's words: \u2068probable\u2069\n"));
   CHECK(has(page, "Alternatives: \u2068torn meniscus\u2069\n"));
@@ -92,7 +92,7 @@ TEST_CASE("the examiner's impression stands before findings and before what they
 }
 
 TEST_CASE("sides are words in capitals, RIGHT before LEFT, and never an initial alone") {
-  const std::string page = page_of(visit());
+  const std::string page = page_of_bench(visit());
   const auto item = page.find("Knee flexion, passive\n");
   REQUIRE(item != std::string::npos);
   CHECK(page.find("    RIGHT  140°", item) < page.find("    LEFT   118.5°", item));
@@ -100,13 +100,13 @@ TEST_CASE("sides are words in capitals, RIGHT before LEFT, and never an initial 
 }
 
 TEST_CASE("what was not done stands with its reason, apart from the findings") {
-  const std::string page = page_of(visit());
+  const std::string page = page_of_bench(visit());
   CHECK(has(page, "McMurray test, LEFT: pain"));
   CHECK(page.find("McMurray test") > page.find("Not done, with the reason"));
 }
 
 TEST_CASE("a statement names interval, people, instrument and source; a rule names its edition") {
-  const std::string page = flat(page_of(visit()));
+  const std::string page = unbroken(page_of_bench(visit()));
   CHECK(has(page,
             "Knee flexion, passive, LEFT, 118.5°, with error of measurement 111.4 to 125.6: cannot be told from the edge of the taught values for men 20 "
             "to 44 years (124.7 to 150.7), long goniometer; the figure was not read at its source; source SOUCIE2011."));
@@ -120,7 +120,7 @@ TEST_CASE("a statement names interval, people, instrument and source; a rule nam
 TEST_CASE("an open rule says what it needs and what each answer gives, and never negative") {
   Bench made = visit();
   made.drop("knee.patella_tender");
-  const std::string page = flat(page_of(made));
+  const std::string page = unbroken(page_of_bench(made));
   CHECK(has(page, "Cannot say yet: needs tenderness of the kneecap."));
   CHECK(has(page, "no gives film not required; yes gives film advised"));
   CHECK(!has(page, "negative"));
@@ -129,7 +129,7 @@ TEST_CASE("an open rule says what it needs and what each answer gives, and never
 TEST_CASE("C7: a contradicted negative never prints film not required") {
   Bench made = visit();
   made.find("gait.steps_now").value = model::CountValue{{1}};
-  const std::string page = flat(page_of(made));
+  const std::string page = unbroken(page_of_bench(made));
   CHECK(has(page, "contradicted by cannot walk four steps now"));
   CHECK(!has(page, "Film not required"));
 }
@@ -137,7 +137,7 @@ TEST_CASE("C7: a contradicted negative never prints film not required") {
 TEST_CASE("a positive rule names the criteria that are met") {
   Bench made = visit();
   made.find("knee.fibular_head_tender").value = model::Answer{model::AnswerWord::yes};
-  const std::string page = flat(page_of(made));
+  const std::string page = unbroken(page_of_bench(made));
   CHECK(has(page, "Film of the knee advised by the Ottawa knee rule."));
   CHECK(has(page, "Criteria met: head of the fibula tender."));
 }
@@ -145,18 +145,18 @@ TEST_CASE("a positive rule names the criteria that are met") {
 TEST_CASE("a group entry is printed as a group entry, whatever value it carries") {
   Bench made = visit();
   made.angle("knee.extension_active", Side::right, 0).origin = model::Origin::bulk_expected;
-  CHECK(has(page_of(made), "RIGHT  no abnormality noted (group entry)"));
+  CHECK(has(page_of_bench(made), "RIGHT  no abnormality noted (group entry)"));
 }
 
 TEST_CASE("what was not examined is named shortly") {
   Bench made = visit();
-  const std::string page = page_of(made);
+  const std::string page = page_of_bench(made);
   const auto at = page.find("\nNot examined\n");
   REQUIRE(at != std::string::npos);
   const std::string after = page.substr(at, page.find("\nCompany, and who spoke\n") - at);
   CHECK(has(after, "hip: RIGHT and LEFT"));
   CHECK(has(after, "ankle: RIGHT and LEFT"));
-  CHECK(has(flat(after), "of the minimum set, LEFT: Pulse on the back of the foot;"));
+  CHECK(has(unbroken(after), "of the minimum set, LEFT: Pulse on the back of the foot;"));
   CHECK(has(after, "Other items were not part of this visit."));
   CHECK(!has(after, "the RIGHT knee"));
 }
@@ -166,7 +166,7 @@ TEST_CASE("what was not done, and what two examiners found differently, is not l
   made.find("knee.patella_tender").value = model::NotDone{model::WhyNot::no_time, std::nullopt};
   made.yes("knee.fibular_head_tender", Side::left);
   made.drop("history.knee_rule_exclusions");
-  const std::string page = page_of(made);
+  const std::string page = page_of_bench(made);
   CHECK(has(page, "no time"));
   const std::string after = page.substr(page.find("\nNot examined\n"));
   CHECK(!has(after, "tenderness of the kneecap"));
@@ -178,11 +178,11 @@ TEST_CASE("a place and an examiner are printed by their names where these are kn
   Bench made = visit();
   made.exam.place = model::PlaceId{};
   made.exam.examiner = model::ExaminerId{};
-  CHECK(has(page_of(made), made.exam.place->to_text()));
+  CHECK(has(page_of_bench(made), made.exam.place->to_text()));
   report::PageNames names;
   names.places[*made.exam.place] = "Upper Ford (invented)";
   names.examiners[*made.exam.examiner] = "Invented Examiner";
-  const std::string page = flat(report::exam_page(made.exam, made.person, made.assess(), *report::built_in_words(), *made.edition, names));
+  const std::string page = unbroken(report::exam_page(made.exam, made.person, made.assess(), *report::built_in_words(), *made.edition, names));
   CHECK(has(page, "Upper Ford (invented)"));
   CHECK(has(page, "Invented Examiner"));
   CHECK(!has(page, made.exam.place->to_text()));
@@ -191,7 +191,7 @@ TEST_CASE("a place and an examiner are printed by their names where these are kn
 TEST_CASE("names written from right to left are isolated, and take no column for it") {
   Bench made = visit();
   made.person->names = std::vector<model::PersonName>{{{"\u0641\u0627\u0637\u0645\u0629"}}};
-  CHECK(has(page_of(made), "\u2068\u0641\u0627\u0637\u0645\u0629\u2069"));
+  CHECK(has(page_of_bench(made), "\u2068\u0641\u0627\u0637\u0645\u0629\u2069"));
   CHECK(report::width_of("\u2068\u0641\u0627\u0637\u0645\u0629\u2069") == 5);
 }
 
@@ -199,14 +199,14 @@ TEST_CASE("an angle toward extension is said in words, because its sign is read 
   Bench made = visit();
   made.angle("knee.extension_passive", Side::left, -200);
   made.angle("knee.extension_passive", Side::right, 50);
-  CHECK(has(page_of(made), "LEFT   20° short of straight"));
-  CHECK(has(page_of(made), "RIGHT  5° beyond straight"));
+  CHECK(has(page_of_bench(made), "LEFT   20° short of straight"));
+  CHECK(has(page_of_bench(made), "RIGHT  5° beyond straight"));
 }
 
 TEST_CASE("a negative with something unchecked does not say that all items were checked") {
   Bench made = visit();
   made.drop("knee.bone_tender_elsewhere");
-  const std::string page = flat(page_of(made));
+  const std::string page = unbroken(page_of_bench(made));
   CHECK(has(page, "); not checked: tenderness of other bone of the knee. Not walking better"));
 }
 

@@ -42,7 +42,7 @@ inline std::string page_of(const service::ExamDocument& document) {
 
 
 // Lines joined.
-inline std::string flat(const std::string& text) {
+inline std::string on_one_line(const std::string& text) {
   std::string out;
   for (const char c : text) {
     const char put = c == '\n' ? ' ' : c;
@@ -56,9 +56,9 @@ inline std::string flat(const std::string& text) {
 inline std::string section(const std::string& page, const std::string& title) {
   const auto at = page.find("\n" + title);
   REQUIRE(at != std::string::npos);
-  return flat(page.substr(at, page.find("\n\n", at + 1) - at));
+  return on_one_line(page.substr(at, page.find("\n\n", at + 1) - at));
 }
-inline std::string head(const std::string& page) { return flat(page.substr(0, page.find("\n\n"))); }
+inline std::string head(const std::string& page) { return on_one_line(page.substr(0, page.find("\n\n"))); }
 
 inline void drop(service::ExamDocument& document, const std::string& item) {
   auto& all = document.findings;

@@ -52,7 +52,7 @@ TEST_CASE("no printed exam says a word that its findings do not earn, but in the
       }
     }
     // A question of the catalogue may ask whether steps could be taken.
-    for (const std::string& word : report_test::forbidden_in(flat(page_of(one)))) {
+    for (const std::string& word : report_test::forbidden_in(on_one_line(page_of(one)))) {
       CHECK_MESSAGE(word == "take", name << ": " << word);
     }
   }

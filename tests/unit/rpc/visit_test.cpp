@@ -53,11 +53,11 @@ std::string register_text(unsigned number) {
 }
 
 // A WebSocket's conversation and what was sent to it unasked.
-struct Line {
+struct VisitLine {
   std::vector<std::string> told;
   std::unique_ptr<Conversation> talk;
 
-  explicit Line(House& house) : talk(house.visits.begin()) {
+  explicit VisitLine(House& house) : talk(house.visits.begin()) {
     talk->socket_opened([this](std::string text) { told.push_back(std::move(text)); });
   }
   std::string say(const std::string& text) {
@@ -201,7 +201,7 @@ TEST_CASE("what the transport refuses has its status or close code, and the word
 
 TEST_CASE("over WebSocket session.open comes first, with a token or a one-time code") {
   House house;
-  Line line(house);
+  VisitLine line(house);
   CHECK_FALSE(line.talk->admitted());
   CHECK(at(line.say(call_text("health.check")), "/result/state") == "ready");
   CHECK(fault_of(line.say(call_text("person.find"))) == "token.missing");
@@ -218,18 +218,18 @@ TEST_CASE("over WebSocket session.open comes first, with a token or a one-time c
   CHECK(line.talk->admitted());
   CHECK(at(line.say(call_text("person.find")), "/result/people") == "[]");
 
-  Line other(house);
+  VisitLine other(house);
   const std::string code = house.tokens.make_once({Scope::viewer, std::nullopt}).text;
   const std::string traded = other.say(call_text("session.open", R"({"once":")" + code + "\"}"));
   CHECK(at(traded, "/result/scope") == "viewer");
   CHECK(at(traded, "/result/token").size() == 43);
   CHECK(fault_of(other.say(register_text(1))) == "token.scope");
-  CHECK(fault_of(Line(house).say(call_text("session.open", R"({"once":")" + code + "\"}"))) == "token.unknown");
+  CHECK(fault_of(VisitLine(house).say(call_text("session.open", R"({"once":")" + code + "\"}"))) == "token.unknown");
 }
 
 TEST_CASE("ending a session closes its WebSocket, and its traded token with it") {
   House house;
-  Line line(house);
+  VisitLine line(house);
   const std::string code = house.tokens.make_once({Scope::viewer, std::nullopt}).text;
   const std::string token = at(line.say(call_text("session.open", R"({"once":")" + code + "\"}")), "/result/token");
   const SocketReply ended = line.talk->message(call_text("session.end"));
@@ -241,7 +241,7 @@ TEST_CASE("ending a session closes its WebSocket, and its traded token with it")
 
 TEST_CASE("a WebSocket does not outlive its token") {
   House house;
-  Line line(house);
+  VisitLine line(house);
   line.say(call_text("session.open", R"({"token":")" + house.token + "\"}"));
   house.desk.world.pass(token_ms);
   const std::string reply = line.say(call_text("person.find"));
@@ -252,10 +252,10 @@ TEST_CASE("a WebSocket does not outlive its token") {
 
 TEST_CASE("every session that may know is told once of what changed, the writer after its reply") {
   House house;
-  Line writer(house);
-  Line viewer(house);
-  Line stranger(house);
-  Line kiosk(house);
+  VisitLine writer(house);
+  VisitLine viewer(house);
+  VisitLine stranger(house);
+  VisitLine kiosk(house);
   writer.say(call_text("session.open", R"({"token":")" + house.token + "\"}"));
   viewer.say(call_text("session.open", R"({"token":")" + house.tokens.make({Scope::viewer, std::nullopt}).text + "\"}"));
   kiosk.say(call_text("session.open", R"({"token":")" + house.tokens.make({Scope::kiosk, model::ExamId{}}).text + "\"}"));
@@ -279,9 +279,9 @@ TEST_CASE("every session that may know is told once of what changed, the writer 
 TEST_CASE("a session that began while the ledger was locked is told where it stands once it is open") {
   House house;
   house.desk.desk->lock();
-  Line first(house);
-  Line second(house);
-  for (Line* line : {&first, &second}) {
+  VisitLine first(house);
+  VisitLine second(house);
+  for (VisitLine* line : {&first, &second}) {
     CHECK(at(line->say(call_text("session.open", R"({"token":")" + house.token + "\"}")), "/result/locked") == "true");
   }
   first.say(call_text("ledger.unlock", R"({"passphrase":")" + std::string(service::test::passphrase) + "\"}"));
@@ -307,7 +307,7 @@ TEST_CASE("a call that waits for changes is answered when one comes, once its ti
   const std::string start = at(ask("changes.read", R"({"wait_ms":60000})").body, "/result/cursor");
   CHECK_FALSE(start.empty());  // without a cursor there is nothing to wait for
 
-  Line writer(house);
+  VisitLine writer(house);
   writer.say(call_text("session.open", R"({"token":")" + house.token + "\"}"));
   SUBCASE("a change") {
     CHECK(ask("changes.read", wait_from(start)).later);
@@ -346,7 +346,7 @@ TEST_CASE("a call that waits for changes is answered when one comes, once its ti
     CHECK(at(late[0].body, "/result/changes") == "[]");
   }
   SUBCASE("over WebSocket other calls are answered meanwhile, and the late answer has its own id") {
-    Line line(house);
+    VisitLine line(house);
     line.say(call_text("session.open", R"({"token":")" + house.token + "\"}"));
     CHECK(line.say(R"({"jsonrpc":"2.0","id":"late","method":"changes.read","params":)" + wait_from(start) + "}") == "nothing");
     CHECK(at(line.say(call_text("person.find")), "/result/people") == "[]");
@@ -382,7 +382,7 @@ TEST_CASE("a call that waits for changes is answered when one comes, once its ti
 // Contract: the ledger locks when idle. A form that asks by itself is no examiner at work.
 TEST_CASE("asking for changes does not keep a ledger open that nobody uses") {
   House house;
-  Line line(house);
+  VisitLine line(house);
   line.say(call_text("session.open", R"({"token":")" + house.token + "\"}"));
   house.desk.world.pass(service::Desk::idle_ms - 1);
   CHECK(fault_of(line.say(call_text("changes.read"))).empty());
@@ -395,7 +395,7 @@ TEST_CASE("what goes over the network is byte for byte what the standard input g
   service::Context own = house.context;
   own.caller.scope = Scope::examiner;
   const Service stdio{service::methods(), own, {}, {}, {}};
-  Line line(house);
+  VisitLine line(house);
   line.say(call_text("session.open", R"({"token":")" + house.token + "\"}"));
   const std::string bearer = "Bearer " + house.token;
   HttpHead head = good_head();
