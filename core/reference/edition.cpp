@@ -6,6 +6,7 @@
 #include "core/reference/facts.hpp"
 
 #include <algorithm>
+#include <iterator>
 
 namespace limbledger::reference {
 
@@ -51,6 +52,21 @@ struct AlertFile {
 };
 BOOST_DESCRIBE_STRUCT(AlertFile, (), (alerts))
 
+constexpr const char* where_asked = "seated";  // the position of an item that needs none
+
+// The sequence for no complaint: every item, in its first position.
+void fill_free(Facts& facts) {
+  for (model::Sequence& sequence : facts.sequences) {
+    if (sequence.complaint.text != "free" || !sequence.steps.empty()) {
+      continue;
+    }
+    for (const model::Item& item : facts.items) {
+      const bool positioned = item.positions && !item.positions->empty();
+      sequence.steps.push_back({item.item, positioned ? item.positions->front() : model::Word{where_asked}, {}, {}, {}});
+    }
+  }
+}
+
 [[nodiscard]] bool shorter(std::string_view a, std::string_view b) { return a.size() != b.size() ? a.size() < b.size() : a < b; }
 
 }  // namespace
@@ -79,9 +95,13 @@ Result<std::unique_ptr<const Edition>> Edition::load(const EditionTexts& texts) 
   Faults faults;
   Facts facts;
   facts.line = read_file<EditionLine>(texts.edition, faults);
-  facts.items = read_file<ItemFile>(texts.items, faults).items;
+  for (const std::string_view text : texts.items) {
+    std::vector<model::Item> items = read_file<ItemFile>(text, faults).items;
+    facts.items.insert(facts.items.end(), std::make_move_iterator(items.begin()), std::make_move_iterator(items.end()));
+  }
   facts.scales = read_file<ScaleFile>(texts.scales, faults).scales;
   facts.sequences = read_file<SequenceFile>(texts.sequences, faults).sequences;
+  fill_free(facts);
   facts.norms = read_file<NormFile>(texts.norms, faults).norms;
   facts.errors = read_file<ErrorFile>(texts.errors, faults).errors;
   if (!texts.figures.empty()) {
@@ -166,25 +186,31 @@ model::CatalogueView Edition::catalogue() const {
   return view;
 }
 
+EditionTexts built_in_texts() {
+  EditionTexts texts;
+  texts.edition = embedded("edition.json");
+  for (const char* region : {"knee", "hip", "leg", "ankle", "nerve", "vessel", "gait", "history", "general"}) {
+    texts.items.push_back(embedded("items/" + std::string(region) + ".json"));
+  }
+  texts.scales = embedded("scales.json");
+  texts.sequences = embedded("sequences.json");
+  texts.norms = embedded("motion/norms.json");
+  texts.errors = embedded("motion/errors.json");
+  texts.figures = embedded("motion/figures.json");
+  texts.sources = embedded("sources.json");
+  texts.concerns = embedded("concerns.json");
+  texts.alerts = embedded("alerts.json");
+  texts.evidence.accuracy = embedded("evidence/accuracy.json");
+  texts.evidence.pretest = embedded("evidence/pretest.json");
+  texts.evidence.conditions = embedded("evidence/conditions.json");
+  texts.evidence.settings = embedded("evidence/settings.json");
+  texts.evidence.groups = embedded("evidence/groups.json");
+  return texts;
+}
+
 const Edition* built_in_edition() {
   static const std::unique_ptr<const Edition> edition = [] {
-    EditionTexts texts;
-    texts.edition = embedded("edition.json");
-    texts.items = embedded("items.json");
-    texts.scales = embedded("scales.json");
-    texts.sequences = embedded("sequences.json");
-    texts.norms = embedded("motion/norms.json");
-    texts.errors = embedded("motion/errors.json");
-    texts.figures = embedded("motion/figures.json");
-    texts.sources = embedded("sources.json");
-    texts.concerns = embedded("concerns.json");
-    texts.alerts = embedded("alerts.json");
-    texts.evidence.accuracy = embedded("evidence/accuracy.json");
-    texts.evidence.pretest = embedded("evidence/pretest.json");
-    texts.evidence.conditions = embedded("evidence/conditions.json");
-    texts.evidence.settings = embedded("evidence/settings.json");
-    texts.evidence.groups = embedded("evidence/groups.json");
-    auto loaded = Edition::load(texts);
+    auto loaded = Edition::load(built_in_texts());
     return loaded ? std::move(*loaded) : nullptr;
   }();
   return edition.get();

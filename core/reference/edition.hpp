@@ -102,9 +102,9 @@ BOOST_DESCRIBE_STRUCT(Source, (), (source, citation, seen_at, status))
 // The texts of one edition, by the kind of fact.
 struct EditionTexts {
   std::string_view edition;    // {"edition":"facts.1","dated":"2026-11-24"}
-  std::string_view items;      // {"items":[...]}
+  std::vector<std::string_view> items;  // {"items":[...]} each, in the order of the catalogue
   std::string_view scales;     // {"scales":[...]}
-  std::string_view sequences;  // {"sequences":[...]}
+  std::string_view sequences;  // {"sequences":[...]}; `free` without steps holds every item
   std::string_view norms;      // {"norms":[...]}
   std::string_view errors;     // {"errors":[...]}
   std::string_view sources;    // {"sources":[...]}
@@ -158,7 +158,9 @@ class Edition {
   std::vector<std::size_t> items_by_name_;  // indices of items_, by length and then by letters: most comparisons are of two numbers
 };
 
-// The edition compiled into the library; null only if the library itself was built wrong.
+// What is compiled into the library.
+[[nodiscard]] EditionTexts built_in_texts();
+// The edition made of it; null only if the library itself was built wrong.
 [[nodiscard]] const Edition* built_in_edition();
 
 }  // namespace limbledger::reference

@@ -1,5 +1,5 @@
 // The fact files of core/reference/data and the word files of core/report/words, as they were when the library was
-// built. A name is the path below its folder ("items.json", "en.ftl"); a name that is not there gives empty text.
+// built. A name is the path below its folder ("scales.json", "en.ftl"); a name that is not there gives empty text.
 // The text is checked by whoever loads it, not here.
 #pragma once
 

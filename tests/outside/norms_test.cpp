@@ -50,15 +50,8 @@ void same(const std::optional<Figure>& held, const std::string& printed, const s
 
 // The built-in edition with other norms.
 [[nodiscard]] auto load_with_norms(std::string_view norms) {
-  reference::EditionTexts texts;
-  texts.edition = reference::embedded("edition.json");
-  texts.items = reference::embedded("items.json");
-  texts.scales = reference::embedded("scales.json");
-  texts.sequences = reference::embedded("sequences.json");
+  reference::EditionTexts texts = reference::built_in_texts();
   texts.norms = norms;
-  texts.errors = reference::embedded("motion/errors.json");
-  texts.sources = reference::embedded("sources.json");
-  texts.concerns = reference::embedded("concerns.json");
   return reference::Edition::load(texts);
 }
 
