@@ -6,6 +6,8 @@
 #include "core/interpret/motion/reading.hpp"
 #include "core/interpret/rules/input.hpp"
 
+#include <array>
+#include <cstdint>
 #include <functional>
 #include <initializer_list>
 #include <optional>
@@ -13,6 +15,22 @@
 #include <vector>
 
 namespace limbledger::interpret {
+
+// What several dangers ask: worked out once a side.
+enum class Known : std::uint8_t {
+  injured,
+  of_short_history,
+  over_two_weeks,
+  cannot_walk,
+  cannot_stand,
+  limps,
+  swollen,
+  tender,
+  bone_tender,
+  restricted,
+  severe_pain_on_passive,
+  hip_rotation_lost
+};
 
 class Answers {
  public:
@@ -37,9 +55,19 @@ class Answers {
   [[nodiscard]] Tri aged(std::int64_t low, std::int64_t high) const;
   [[nodiscard]] Tri child() const;
 
+  template <class Make>
+  [[nodiscard]] Clue once(Known what, model::Side side, const Make& make) const {
+    std::optional<Clue>& kept = kept_[static_cast<std::size_t>(what)][static_cast<std::size_t>(side)];
+    if (!kept) {
+      kept = make();
+    }
+    return *kept;
+  }
+
  private:
   const View& view_;
   mutable std::optional<std::vector<Reading>> motions_;
+  mutable std::array<std::array<std::optional<Clue>, 3>, 12> kept_;
 };
 
 }  // namespace limbledger::interpret

@@ -72,39 +72,45 @@ constexpr std::int64_t days_a_week = 7;
 }  // namespace
 
 Clue injured(const Answers& answers) {
-  const Tri lately = injured_within(answers.view(), lately_weeks * days_a_week);
-  if (lately != Tri::undetermined) {
-    return fact(lately);
-  }
-  const Clue mechanism = answers.hear_as("history.mechanism", Side::midline, [](const model::Finding& finding) -> Said {
-    const auto* choice = std::get_if<model::Choice>(&finding.value);
-    if (choice == nullptr || choice->choice.text == "not_known") {
-      return {std::nullopt, "unsure"};
+  return answers.once(Known::injured, Side::midline, [&]() -> Clue {
+    const Tri lately = injured_within(answers.view(), lately_weeks * days_a_week);
+    if (lately != Tri::undetermined) {
+      return fact(lately);
     }
-    return {static_cast<std::uint8_t>(choice->choice.text == "no_injury" ? 1 : 2), "known"};
+    const Clue mechanism = answers.hear_as("history.mechanism", Side::midline, [](const model::Finding& finding) -> Said {
+      const auto* choice = std::get_if<model::Choice>(&finding.value);
+      if (choice == nullptr || choice->choice.text == "not_known") {
+        return {std::nullopt, "unsure"};
+      }
+      return {static_cast<std::uint8_t>(choice->choice.text == "no_injury" ? 1 : 2), "known"};
+    });
+    const Clue happened = led_by(mechanism, {answers.yes("history.fall_or_blow")});
+    // Told without its day: old only where the trouble is.
+    const Clue old = answers.count_at_least("history.weeks_since_onset", lately_weeks + 1);
+    return happened.is_yes() && old.is_yes() ? negate(old) : happened;
   });
-  const Clue happened = led_by(mechanism, {answers.yes("history.fall_or_blow")});
-  // Told without its day: old only where the trouble is.
-  const Clue old = answers.count_at_least("history.weeks_since_onset", lately_weeks + 1);
-  return happened.is_yes() && old.is_yes() ? negate(old) : happened;
 }
 
 Clue of_short_history(const Answers& answers) {
-  const Tri injury = injured_within(answers.view(), short_history_weeks * days_a_week);
-  if (injury == Tri::yes) {
-    return fact(Tri::yes);
-  }
-  const Clue longer = answers.count_at_least("history.weeks_since_onset", short_history_weeks + 1);
-  const Clue told = answers.yes("history.pain_over_2_weeks");
-  Clue out = negate(longer.value != Tri::undetermined ? longer : told);
-  if (out.value == Tri::undetermined) {
-    out = negate(longer);
-  }
-  return out;
+  return answers.once(Known::of_short_history, Side::midline, [&]() -> Clue {
+    const Tri injury = injured_within(answers.view(), short_history_weeks * days_a_week);
+    if (injury == Tri::yes) {
+      return fact(Tri::yes);
+    }
+    const Clue longer = answers.count_at_least("history.weeks_since_onset", short_history_weeks + 1);
+    const Clue told = answers.yes("history.pain_over_2_weeks");
+    Clue out = negate(longer.value != Tri::undetermined ? longer : told);
+    if (out.value == Tri::undetermined) {
+      out = negate(longer);
+    }
+    return out;
+  });
 }
 
 Clue over_two_weeks(const Answers& answers) {
-  return led_by(answers.count_at_least("history.weeks_since_onset", short_history_weeks + 1), {answers.yes("history.pain_over_2_weeks")});
+  return answers.once(Known::over_two_weeks, Side::midline, [&]() -> Clue {
+    return led_by(answers.count_at_least("history.weeks_since_onset", short_history_weeks + 1), {answers.yes("history.pain_over_2_weeks")});
+  });
 }
 
 Clue fever(const Answers& answers, std::int64_t tenths) { return either({answers.yes("history.fever"), answers.warm_at_least(tenths)}); }
@@ -122,93 +128,110 @@ Clue walks_as(const Answers& answers, std::initializer_list<std::string_view> ga
 }
 
 Clue cannot_walk(const Answers& answers) {
-  return led_by(negate(answers.count_at_least("gait.steps_now", 4)), {walks_as(answers, {"will_not_walk"})});
+  return answers.once(Known::cannot_walk, Side::midline,
+                      [&]() -> Clue { return led_by(negate(answers.count_at_least("gait.steps_now", 4)), {walks_as(answers, {"will_not_walk"})}); });
 }
 
 Clue cannot_stand(const Answers& answers) {
-  return led_by(negate(answers.count_at_least("gait.steps_now", 1)), {walks_as(answers, {"will_not_walk"})});
+  return answers.once(Known::cannot_stand, Side::midline,
+                      [&]() -> Clue { return led_by(negate(answers.count_at_least("gait.steps_now", 1)), {walks_as(answers, {"will_not_walk"})}); });
 }
 
 Clue limps(const Answers& answers) {
-  const Clue uneven = walks_as(answers, {"short_stance", "stiff_knee", "bent_knee", "knee_thrust", "knee_locked_back", "trunk_lean", "pelvis_drop",
-                                         "waddling", "high_step", "toe_walking", "turned_out", "will_not_walk", "other_gait"});
-  return led_by(answers.yes("gait.limp"), {uneven, cannot_walk(answers)});
+  return answers.once(Known::limps, Side::midline, [&]() -> Clue {
+    const Clue uneven = walks_as(answers, {"short_stance", "stiff_knee", "bent_knee", "knee_thrust", "knee_locked_back", "trunk_lean", "pelvis_drop",
+                                           "waddling", "high_step", "toe_walking", "turned_out", "will_not_walk", "other_gait"});
+    return led_by(answers.yes("gait.limp"), {uneven, cannot_walk(answers)});
+  });
 }
 
 Clue hot(const Answers& answers, Side side) { return answers.yes("knee.look_skin_hot_red", side); }
 
 Clue swollen(const Answers& answers, Side side) {
-  return led_by(answers.graded("knee.effusion_stroke", side, {"1+", "2+", "3+"}),
-                {answers.positive("knee.effusion_ballottement", side), answers.positive("knee.effusion_fluctuation", side),
-                 answers.chosen("knee.look_swelling_spread", side, {"whole_knee", "whole_limb"}), answers.yes("history.swelling_noticed", side),
-                 answers.chosen("history.swelling_onset", side, {"within_2h", "within_24h", "later"})});
+  return answers.once(Known::swollen, side, [&]() -> Clue {
+    return led_by(answers.graded("knee.effusion_stroke", side, {"1+", "2+", "3+"}),
+                  {answers.positive("knee.effusion_ballottement", side), answers.positive("knee.effusion_fluctuation", side),
+                   answers.chosen("knee.look_swelling_spread", side, {"whole_knee", "whole_limb"}), answers.yes("history.swelling_noticed", side),
+                   answers.chosen("history.swelling_onset", side, {"within_2h", "within_24h", "later"})});
+  });
 }
 
 Clue tender(const Answers& answers, Side side) {
-  const Clue lines = either({answers.yes("knee.joint_line_medial_tender", side), answers.yes("knee.joint_line_lateral_tender", side)});
-  return led_by(lines, {answers.yes("knee.bone_tender_elsewhere", side), answers.yes("knee.patella_tender", side)});
+  return answers.once(Known::tender, side, [&]() -> Clue {
+    const Clue lines = either({answers.yes("knee.joint_line_medial_tender", side), answers.yes("knee.joint_line_lateral_tender", side)});
+    return led_by(lines, {answers.yes("knee.bone_tender_elsewhere", side), answers.yes("knee.patella_tender", side)});
+  });
 }
 
 Clue bone_tender(const Answers& answers, Side side) {
-  return either({answers.yes("knee.bone_tender_elsewhere", side), answers.yes("knee.fibular_head_tender", side), answers.yes("knee.patella_tender", side)});
+  return answers.once(Known::bone_tender, side, [&]() -> Clue {
+    return either(
+        {answers.yes("knee.bone_tender_elsewhere", side), answers.yes("knee.fibular_head_tender", side), answers.yes("knee.patella_tender", side)});
+  });
 }
 
 Clue restricted(const Answers& answers, Side side) {
-  const auto stopped = [&](std::string_view item) { return answers.stopped(item, side, {WhyNot::pain, WhyNot::blocked, WhyNot::unable}); };
-  const auto bends_too_little = [&](std::string_view item) {
-    return answers.hear_as(item, side, [](const model::Finding& finding) -> Said {
-      const auto* angle = std::get_if<model::Angle>(&finding.value);
-      if (angle == nullptr || angle->reads || angle->bound || !angle->toward_deg) {
-        return {std::nullopt, "unsure"};
-      }
-      return {static_cast<std::uint8_t>(angle->toward_deg->steps < flexion_restricted ? 2 : 1), "known"};
-    });
-  };
-  const Clue passive = bends_too_little("knee.flexion_passive");
-  const Clue active = bends_too_little("knee.flexion_active");
-  const Clue lead = active.value == Tri::undetermined && passive.value != Tri::undetermined ? passive : active;
-  return led_by(lead, {passive, stopped("knee.flexion_active"), stopped("knee.flexion_passive"), stopped("knee.extension_passive")});
+  return answers.once(Known::restricted, side, [&]() -> Clue {
+    const auto stopped = [&](std::string_view item) { return answers.stopped(item, side, {WhyNot::pain, WhyNot::blocked, WhyNot::unable}); };
+    const auto bends_too_little = [&](std::string_view item) {
+      return answers.hear_as(item, side, [](const model::Finding& finding) -> Said {
+        const auto* angle = std::get_if<model::Angle>(&finding.value);
+        if (angle == nullptr || angle->reads || angle->bound || !angle->toward_deg) {
+          return {std::nullopt, "unsure"};
+        }
+        return {static_cast<std::uint8_t>(angle->toward_deg->steps < flexion_restricted ? 2 : 1), "known"};
+      });
+    };
+    const Clue passive = bends_too_little("knee.flexion_passive");
+    const Clue active = bends_too_little("knee.flexion_active");
+    const Clue lead = active.value == Tri::undetermined && passive.value != Tri::undetermined ? passive : active;
+    return led_by(lead, {passive, stopped("knee.flexion_active"), stopped("knee.flexion_passive"), stopped("knee.extension_passive")});
+  });
 }
 
 Clue severe_pain_on_passive(const Answers& answers, Side side) {
-  Clue out;
-  for (const std::string_view item : {"knee.flexion_passive", "knee.extension_passive", "hip.internal_rotation_passive_seated",
-                                      "hip.internal_rotation_passive_supine", "hip.log_roll"}) {
-    const Clue one = answers.tried(item, side, [](const model::Finding& finding) {
-      const auto* not_done = std::get_if<model::NotDone>(&finding.value);
-      const bool stopped = not_done != nullptr && not_done->reason == WhyNot::pain;
-      if (stopped || (finding.pain && finding.pain->score && finding.pain->score->steps >= severe_pain)) {
-        return Tri::yes;
-      }
-      return not_done == nullptr ? Tri::no : Tri::undetermined;
-    });
-    out.value = out.value == Tri::undetermined ? one.value : (one.is_yes() ? Tri::yes : out.value);
-    out.because.add(one.because);
-    out.against.add(one.against);
-  }
-  if (out.is_yes()) {
-    out.against.clear();
-  }
-  return out;
+  return answers.once(Known::severe_pain_on_passive, side, [&]() -> Clue {
+    Clue out;
+    for (const std::string_view item : {"knee.flexion_passive", "knee.extension_passive", "hip.internal_rotation_passive_seated",
+                                        "hip.internal_rotation_passive_supine", "hip.log_roll"}) {
+      const Clue one = answers.tried(item, side, [](const model::Finding& finding) {
+        const auto* not_done = std::get_if<model::NotDone>(&finding.value);
+        const bool stopped = not_done != nullptr && not_done->reason == WhyNot::pain;
+        if (stopped || (finding.pain && finding.pain->score && finding.pain->score->steps >= severe_pain)) {
+          return Tri::yes;
+        }
+        return not_done == nullptr ? Tri::no : Tri::undetermined;
+      });
+      out.value = out.value == Tri::undetermined ? one.value : (one.is_yes() ? Tri::yes : out.value);
+      out.because.add(one.because);
+      out.against.add(one.against);
+    }
+    if (out.is_yes()) {
+      out.against.clear();
+    }
+    return out;
+  });
 }
 
 Clue hip_rotation_lost(const Answers& answers, Side side) {
-  const std::vector<Reading>& readings = answers.motions();
-  const auto lost = [&](std::string_view item) {
-    const Clue difference = less_than_other(answers.view(), readings, item, side);
-    Clue little;
-    if (const Reading* here = reading_at(readings, item, side); here != nullptr && here->high <= rotation_lost_at * 100) {
-      little.value = Tri::yes;
-      little.because = FindingTrail::of(answers.view().trails().findings, here->findings);
+  return answers.once(Known::hip_rotation_lost, side, [&]() -> Clue {
+    const std::vector<Reading>& readings = answers.motions();
+    const auto lost = [&](std::string_view item) {
+      const Clue difference = less_than_other(answers.view(), readings, item, side);
+      Clue little;
+      if (const Reading* here = reading_at(readings, item, side); here != nullptr && here->high <= rotation_lost_at * 100) {
+        little.value = Tri::yes;
+        little.because = FindingTrail::of(answers.view().trails().findings, here->findings);
+      }
+      return led_by(difference, {little, answers.stopped(item, side, {WhyNot::pain, WhyNot::blocked})});
+    };
+    const Clue seated = lost("hip.internal_rotation_passive_seated");
+    const Clue supine = lost("hip.internal_rotation_passive_supine");
+    if (seated.value == Tri::undetermined && supine.value != Tri::undetermined) {
+      return supine;
     }
-    return led_by(difference, {little, answers.stopped(item, side, {WhyNot::pain, WhyNot::blocked})});
-  };
-  const Clue seated = lost("hip.internal_rotation_passive_seated");
-  const Clue supine = lost("hip.internal_rotation_passive_supine");
-  if (seated.value == Tri::undetermined && supine.value != Tri::undetermined) {
-    return supine;
-  }
-  return led_by(seated, {supine});
+    return led_by(seated, {supine});
+  });
 }
 
 Clue extension_lacking(const Answers& answers, Side side) {
