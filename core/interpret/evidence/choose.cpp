@@ -104,7 +104,10 @@ template <class T>
     if (!yes && !holds(part.no, word)) {
       return {std::nullopt, word == "equivocal" || word == "unsure" || word == "pain_not_recorded" ? word : "not_counted"};
     }
-    if (!yes && has_quality(finding, {model::Quality::guarded, model::Quality::effort_limited})) {
+    // Neither firm nor soft is felt through a held muscle: what counts by how far it goes stands.
+    const auto* grade = std::get_if<model::Grade>(&finding.value);
+    const bool by_end_alone = yes && grade != nullptr && grade->grade.text == "0";
+    if ((!yes || by_end_alone) && has_quality(finding, {model::Quality::guarded, model::Quality::effort_limited})) {
       return {std::nullopt, "guarded"};
     }
     for (const Confounder* confounder : spoiling) {

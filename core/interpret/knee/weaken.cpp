@@ -89,7 +89,8 @@ std::vector<Weakened> weakened_by(const View& view, const model::Item& item, mod
   if (sagged.is(TestResult::positive) && item.item.text == drawer_back && negative) {
     all.push_back({"sagged_start", true, alternative(view, item, "posterior_sag", side, "knee.quadriceps_active"), sagged.findings});
   }
-  if (negative && found.guarded) {
+  const bool by_end_alone = found.is(TestResult::positive) && grade_of(found) == "0";
+  if ((negative || by_end_alone) && found.guarded) {
     all.push_back({"guarded", true, instead_of(view, item, "guarding", side), {}});
   }
   const Found stroke = found_at(view, "knee.effusion_stroke", side);

@@ -135,6 +135,11 @@ TEST_CASE("HC-029: a negative through guarding tells nothing and names another t
   made = with_lachman("2", "soft");
   made.exam.findings->back().quality = std::vector{model::Quality::guarded};
   CHECK(made.message(lachman) == "msg.laxity.loose");
+  // Loose by the feel of its end alone, through a held muscle.
+  made = with_lachman("0", "soft");
+  CHECK(made.message(lachman) == "msg.laxity.loose");
+  made.exam.findings->back().quality = std::vector{model::Quality::guarded};
+  CHECK(made.message(lachman) == "msg.laxity.guarded");
 }
 
 TEST_CASE("HC-030: after a sag a positive front sign may be its return, and no further travel backwards tells nothing") {
