@@ -69,6 +69,9 @@ constexpr std::int64_t days_a_week = 7;
   return clue;
 }
 
+// The complaint itself says so, while nothing recorded says otherwise.
+[[nodiscard]] bool complains_of_something_recent(const View& view) { return view.exam().complaint.text == "acute_knee"; }
+
 }  // namespace
 
 Clue injured(const Answers& answers) {
@@ -91,6 +94,11 @@ Clue injured(const Answers& answers) {
   });
 }
 
+Clue hurt_lately(const Answers& answers) {
+  const Clue hurt = injured(answers);
+  return hurt.value == Tri::undetermined && complains_of_something_recent(answers.view()) ? fact(Tri::yes) : hurt;
+}
+
 Clue of_short_history(const Answers& answers) {
   return answers.once(Known::of_short_history, Side::midline, [&]() -> Clue {
     const Tri injury = injured_within(answers.view(), short_history_weeks * days_a_week);
@@ -103,6 +111,10 @@ Clue of_short_history(const Answers& answers) {
     if (out.value == Tri::undetermined) {
       out = negate(longer);
     }
+    if (out.value == Tri::undetermined && complains_of_something_recent(answers.view())) {
+      return fact(Tri::yes);
+    }
+    out.against.clear();  // that it began long ago is no answer about the sign
     return out;
   });
 }

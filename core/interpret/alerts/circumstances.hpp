@@ -7,6 +7,8 @@ namespace limbledger::interpret {
 
 // An injury that can explain today's knee. A complaint alone is not one.
 [[nodiscard]] Clue injured(const Answers& answers);
+// For what happens to no knee by itself (out of joint, deformed): the complaint of something recent is enough until an answer says no.
+[[nodiscard]] Clue hurt_lately(const Answers& answers);
 // It began within two weeks.
 [[nodiscard]] Clue of_short_history(const Answers& answers);
 [[nodiscard]] Clue over_two_weeks(const Answers& answers);

@@ -70,7 +70,7 @@ constexpr std::string_view tibial_pulse = "vessel.pulse_posterior_tibial";
 
 Raised open_fracture(const Answers& answers, Side side) {
   const Clue broken = either({answers.yes("knee.look_deformity", side), bone_tender(answers, side),
-                              every({circumstance(injured(answers)), cannot_walk(answers)})});
+                              every({circumstance(hurt_lately(answers)), cannot_walk(answers)})});
   Raised raised;
   raised.clue = every({answers.yes("knee.look_open_wound", side), broken});
   if (answers.yes("knee.look_open_wound", side).value != Tri::yes) {
@@ -82,7 +82,7 @@ Raised open_fracture(const Answers& answers, Side side) {
 }
 
 Raised dislocated_kneecap(const Answers& answers, Side side) {
-  const Clue hurt = circumstance(injured(answers));
+  const Clue hurt = circumstance(hurt_lately(answers));
   const Clue out_now = every({hurt, answers.chosen("knee.look_patella_height", side, {"laterally_displaced"})});
   const Clue went_back = every({hurt, answers.yes("history.patella_dislocated", side)});
   Raised raised;
@@ -93,7 +93,7 @@ Raised dislocated_kneecap(const Answers& answers, Side side) {
 }
 
 Raised dislocated_knee(const Answers& answers, Side side) {
-  const Clue hurt = circumstance(injured(answers));
+  const Clue hurt = circumstance(hurt_lately(answers));
   const bool kneecap_out = answers.chosen("knee.look_patella_height", side, {"laterally_displaced"}).is_yes();
   const Clue deformed = kneecap_out ? fact(Tri::no) : every({hurt, answers.yes("knee.look_deformity", side)});
   const Clue went_back = every({hurt, answers.yes("history.knee_dislocated", side)});

@@ -52,6 +52,26 @@ TEST_CASE("HC-054: a knee that opens both ways at 0 with front and back loose wa
   CHECK(!raised(bench, "ali"));
 }
 
+TEST_CASE("a recent complaint is enough where no day was recorded: a knee out of joint and a foot without blood do not wait for a date") {
+  Bench bench = injured_knee();
+  bench.exam.injured_on.reset();
+  CHECK(bench.exam.complaint.text == "acute_knee");
+  bench.yes("history.knee_dislocated", Side::left);
+  CHECK(is_now(bench, "knee_disloc_vasc"));
+  Bench cold = injured_knee();
+  cold.exam.injured_on.reset();
+  cold.yes("vessel.foot_cold", Side::left);
+  pulses(cold, Side::left, "0");
+  pulses(cold, Side::right, "2");
+  CHECK(!raised(cold, "ali"));
+  cold.yes("nerve.sensation_foot_reduced", Side::left);
+  CHECK(is_now(cold, "ali"));
+  // What is known to be old is not recent, and says nothing about the sign.
+  cold.count("history.weeks_since_onset", 104);
+  CHECK(!raised(cold, "ali"));
+  CHECK(flag(cold, "ali") == "not_asked");
+}
+
 TEST_CASE("an absent pulse after a knee injury names itself in the line") {
   Bench bench = injured_knee();
   bench.yes("knee.look_deformity", Side::left);
