@@ -29,17 +29,20 @@ using model::Side;
 
 [[nodiscard]] std::string flag_label(const PageView& view, std::string_view flag) { return word_of(view.words, "flag", after_dot(flag)); }
 
-[[nodiscard]] std::string rests_on(const PageView& view, const std::vector<model::FindingId>& ids) {
+// Short label and value; the side where it is not the one that is spoken of.
+[[nodiscard]] std::vector<std::string> findings_named(const PageView& view, const std::vector<model::FindingId>& ids, const std::optional<Side>& said = {}) {
   std::vector<std::string> parts;
   for (const model::FindingId& id : ids) {
     for (const model::Finding* finding : view.findings) {
       if (finding->finding && *finding->finding == id) {
-        parts.push_back(view.label(finding->item) + view.side_after(finding->side) + ": " + view.value(*finding));
+        parts.push_back(view.label(finding->item) + (said == finding->side ? std::string() : view.side_after(finding->side)) + ": " + view.value(*finding));
       }
     }
   }
-  return joined(parts, "; ");
+  return parts;
 }
+
+[[nodiscard]] std::string rests_on(const PageView& view, const std::vector<model::FindingId>& ids) { return joined(findings_named(view, ids), "; "); }
 
 [[nodiscard]] std::vector<std::string> labels_of(const PageView& view, const std::vector<interpret::Ask>& asks) {
   std::vector<std::string> labels;
@@ -99,14 +102,43 @@ void add_because(const PageView& view, const std::vector<model::FindingId>& find
   }
 }
 
-void add_meanwhile(const PageView& view, const std::vector<model::MessageId>& meanwhile, const Args& args, SheetSection& section) {
+// Replaced by any answer that stands: of two that disagree the one that keeps the needle away.
+[[nodiscard]] bool knee_replaced(const PageView& view, const std::optional<Side>& side) {
+  return std::any_of(view.findings.begin(), view.findings.end(), [&](const model::Finding* finding) {
+    const auto* answer = std::get_if<model::Answer>(&finding->value);
+    return finding->item.text == "body.knee_replaced" && answer != nullptr && answer->answer == model::AnswerWord::yes && (!side || finding->side == *side);
+  });
+}
+
+// What is done meanwhile differs for a replaced knee, and there for who is ill, where the words have it.
+[[nodiscard]] std::string meanwhile_words(const PageView& view, const std::string& message, bool replaced, bool ill, const Args& args) {
+  const std::string of_replaced = message + "_replaced";
+  const std::string of_ill = of_replaced + "_ill";
+  const bool also_ill = replaced && ill && view.words.has(of_ill);
+  return view.words.say(also_ill ? of_ill : (replaced && view.words.has(of_replaced) ? of_replaced : message), args);
+}
+
+void add_meanwhile(const PageView& view, const std::vector<model::MessageId>& meanwhile, const std::optional<Side>& side, bool ill, const Args& args,
+                   SheetSection& section) {
+  const bool replaced = knee_replaced(view, side);
   std::vector<std::string> parts;
   for (const model::MessageId& message : meanwhile) {
-    parts.push_back(view.words.say(message.text, args));
+    parts.push_back(meanwhile_words(view, message.text, replaced, ill, args));
   }
   if (!parts.empty()) {
     section.under(view.say("page.until_then", {{"what", joined(parts, "; "), false, true}}) + ".");
   }
+}
+
+// A no that rests on nothing recorded, or on how long ago it began alone, is nobody's answer about the sign.
+[[nodiscard]] FlagAnswer printed_answer(const PageView& view, const interpret::Flag& flag) {
+  const auto tells_nothing = [&](const model::FindingId& id) {
+    return std::any_of(view.findings.begin(), view.findings.end(), [&](const model::Finding* finding) {
+      return finding->finding && *finding->finding == id && finding->item.text == "history.weeks_since_onset";
+    });
+  };
+  const bool of_nothing = std::all_of(flag.findings.begin(), flag.findings.end(), tells_nothing);
+  return flag.answer == FlagAnswer::asked_no && of_nothing ? FlagAnswer::not_asked : flag.answer;
 }
 
 // Said in words, because a page without alerts would be read as one without danger.
@@ -120,7 +152,8 @@ void add_none_raised(const PageView& view, bool some_hidden, SheetSection& secti
   }
   std::vector<std::string> open;
   for (const interpret::Flag& flag : view.assessment.flags) {
-    const bool is_open = flag.answer == FlagAnswer::not_asked || flag.answer == FlagAnswer::cannot_answer;
+    const FlagAnswer answer = printed_answer(view, flag);
+    const bool is_open = answer == FlagAnswer::not_asked || answer == FlagAnswer::cannot_answer;
     const std::string label = flag_label(view, flag.flag.text);
     if (is_open && !is_hidden_flag(view, flag) && std::find(open.begin(), open.end(), label) == open.end()) {
       open.push_back(label);
@@ -150,6 +183,38 @@ void add_none_raised(const PageView& view, bool some_hidden, SheetSection& secti
   return names;
 }
 
+// An alert that asks for something, or a prompt to refer, stands above.
+[[nodiscard]] bool something_asked_above(const PageView& view) {
+  const auto& alerts = view.assessment.alerts;
+  const auto& statements = view.assessment.statements;
+  return std::any_of(alerts.begin(), alerts.end(),
+                     [&](const interpret::Alert& alert) { return alert.state == interpret::AlertState::raised && !is_hidden(view, alert); }) ||
+         std::any_of(statements.begin(), statements.end(), [](const interpret::Statement& one) { return referral_prompt(one.statement.text); });
+}
+
+[[nodiscard]] bool question_above(const PageView& view) {
+  const auto& questions = view.assessment.questions;
+  return std::any_of(questions.begin(), questions.end(), [&](const interpret::Question& one) { return !is_protected_danger(view, one.question.text); });
+}
+
+// Why no step is named, and what stands nevertheless; of alerts and questions only what there is.
+[[nodiscard]] std::string no_step(const PageView& view) {
+  const bool alerts = something_asked_above(view);
+  const bool questions = question_above(view);
+  if (view.exam.plan && !view.exam.plan->empty()) {
+    const std::string_view open = alerts ? (questions ? "page.step_both_open" : "page.step_alerts_open") : (questions ? "page.step_questions_open" : "");
+    return joined({view.say("page.step_plan"), open.empty() ? std::string() : view.say(open)}, "; ");
+  }
+  return joined({view.say(questions ? "step.none_advised_now" : "step.none_would_change"), alerts ? view.say("page.step_alerts_stand") : std::string()}, "; ");
+}
+
+// Three at most, which is what is read.
+[[nodiscard]] std::string no_rests_on(const PageView& view, const interpret::Flag& flag) {
+  std::vector<std::string> named = findings_named(view, flag.findings, flag.side);
+  named.resize(std::min<std::size_t>(named.size(), 3));
+  return joined(named, "; ");
+}
+
 }  // namespace
 
 bool referral_prompt(std::string_view statement) { return statement.starts_with("referral."); }
@@ -170,7 +235,7 @@ SheetSection alerts_section(const PageView& view) {
     add_because(view, alert.because, section);
     section.under(answer_to(view, alert, planned));
     if (alert.state == interpret::AlertState::raised) {
-      add_meanwhile(view, alert.meanwhile, args, section);
+      add_meanwhile(view, alert.meanwhile, alert.side, alert.message.text.ends_with(".ill"), args, section);
     }
   }
   // One line whatever their number, so that not even a count is told.
@@ -186,7 +251,7 @@ SheetSection alerts_section(const PageView& view) {
       const std::string& id = statement.statement.text;
       const std::string_view danger = std::string_view(id).substr(0, id.find(':'));
       if (const reference::AlertRow* row = view.edition.alert({"alert." + std::string(after_dot(danger))}); row != nullptr) {
-        add_meanwhile(view, row->meanwhile, args, section);
+        add_meanwhile(view, row->meanwhile, statement.side, false, args, section);
       }
     }
   }
@@ -219,15 +284,14 @@ SheetSection next_section(const PageView& view) {
       changes.push_back(rule ? view.say(change.text + ".name") : flag_label(view, change.text));
     }
     const std::int64_t minutes = (step.seconds.steps + 59) / 60;
-    section.plain(view.words.say(step.message.text, {{"item", view.label(step.step) + view.side_after(step.side), false, true},
+    const bool after = section.lines.empty() && something_asked_above(view);
+    section.plain(view.words.say(after ? "msg.page.step_after_alerts" : step.message.text, {{"item", view.label(step.step) + view.side_after(step.side), false, true},
                                                      {"minutes", wire::write_number(minutes, 1), true},
                                                      {"changes", joined(changes, "; "), false, true}}) +
                   ".");
   }
   if (section.lines.empty()) {
-    const bool planned = view.exam.plan && !view.exam.plan->empty();
-    const bool waiting = !view.assessment.questions.empty();
-    section.plain(view.say(planned ? "step.plan_is_set" : (waiting ? "step.none_advised_now" : "step.none_would_change")) + ".");
+    section.plain(no_step(view) + ".");
   }
   return section;
 }
@@ -239,30 +303,37 @@ SheetSection flags_section(const PageView& view) {
     return section;
   }
   for (const FlagAnswer answer : {FlagAnswer::raised, FlagAnswer::asked_no, FlagAnswer::not_asked, FlagAnswer::cannot_answer}) {
-    // In the order of the assessment; the sides of one flag together.
-    std::vector<std::pair<std::string, std::vector<Side>>> named;
+    // In the order of the assessment; the sides of one flag together where they rest on the same.
+    struct Named {
+      std::string label;
+      std::string findings;
+      std::vector<Side> sides;
+    };
+    std::vector<Named> named;
     for (const interpret::Flag& flag : view.assessment.flags) {
-      if (flag.answer != answer || is_hidden_flag(view, flag)) {
+      if (printed_answer(view, flag) != answer || is_hidden_flag(view, flag)) {
         continue;
       }
       const std::string label = flag_label(view, flag.flag.text);
-      auto at = std::find_if(named.begin(), named.end(), [&](const auto& one) { return one.first == label; });
+      const std::string findings = answer == FlagAnswer::asked_no ? no_rests_on(view, flag) : std::string();
+      auto at = std::find_if(named.begin(), named.end(), [&](const Named& one) { return one.label == label && one.findings == findings; });
       if (at == named.end()) {
-        at = named.insert(named.end(), {label, {}});
+        at = named.insert(named.end(), Named{label, findings, {}});
       }
       if (flag.side && *flag.side != Side::midline) {
-        at->second.push_back(*flag.side);
+        at->sides.push_back(*flag.side);
       }
     }
     std::vector<std::string> parts;
-    for (const auto& one : named) {
+    for (const Named& one : named) {
       std::vector<std::string> sides;
       for (const Side side : {Side::right, Side::left}) {
-        if (std::find(one.second.begin(), one.second.end(), side) != one.second.end()) {
+        if (std::find(one.sides.begin(), one.sides.end(), side) != one.sides.end()) {
           sides.push_back(side_of(view.words, side));
         }
       }
-      parts.push_back(joined({one.first, joined(sides, view.say("page.and"))}, " "));
+      const std::string flag = joined({one.label, joined(sides, view.say("page.and"))}, " ");
+      parts.push_back(one.findings.empty() ? flag : view.say("page.flag_rests", {{"flag", flag, false, true}, {"findings", one.findings, false, true}}));
     }
     if (!parts.empty()) {
       section.plain(view.say("page.flags_" + std::string(wire::type_of<FlagAnswer>().words[static_cast<std::size_t>(answer)]),

@@ -47,6 +47,19 @@ using model::Side;
   return says ? view.words.say(item->text.positive->text) : std::string();
 }
 
+// By name, where one or two items of a region were examined on a side; none where there were more.
+[[nodiscard]] std::vector<std::string> only_items(const PageView& view, const std::string& region, Side side) {
+  std::vector<std::string> labels;
+  for (const model::Finding* finding : view.findings) {
+    const std::string label = view.label(finding->item);
+    if (finding->side == side && region_name(finding->item) == region && !was_not_done(*finding) &&
+        std::find(labels.begin(), labels.end(), label) == labels.end()) {
+      labels.push_back(label);
+    }
+  }
+  return labels.size() > 2 ? std::vector<std::string>{} : labels;
+}
+
 [[nodiscard]] bool holds_finding(const PageView& view, const model::ItemId& item, Side side) {
   return std::any_of(view.findings.begin(), view.findings.end(), [&](const model::Finding* finding) {
     return finding->item == item && (finding->side == side || finding->side == Side::midline);
@@ -189,7 +202,7 @@ SheetSection not_done_section(const PageView& view) {
     }
   }
   if (section.lines.empty()) {
-    section.plain(view.say("page.nothing"));
+    section.plain(view.say("page.none_left_undone"));
   }
   return section;
 }
@@ -216,6 +229,24 @@ SheetSection not_examined_section(const PageView& view) {
       section.bullet(view.say("page.joint", {{"joint", word_of(view.words, "joint", joint.text), false, true},
                                              {"sides", joined(sides, view.say("page.and")), false, true}}));
     }
+  }
+  std::vector<std::string> joints;
+  const auto name_few = [&](const std::string& joint) {
+    joints.push_back(word_of(view.words, "joint", joint));
+    for (const Side side : {Side::right, Side::left}) {
+      const std::vector<std::string> only = only_items(view, joint, side);
+      if (!only.empty()) {
+        section.bullet(view.say("page.joint_only", {{"joint", joints.back(), false, true},
+                                                    {"side", side_of(view.words, side), false, true},
+                                                    {"items", joined(only, "; "), false, true}}));
+      }
+    }
+  };
+  if (!part.empty()) {
+    name_few(part);
+  }
+  for (const model::Word& joint : has_joints ? *sequence->joints_around : std::vector<model::Word>{}) {
+    name_few(joint.text);
   }
   std::vector<std::string> of_midline;
   for (const Side side : {Side::right, Side::left}) {
@@ -251,6 +282,9 @@ SheetSection not_examined_section(const PageView& view) {
         section.bullet(view.say("page.for_a_rule", {{"what", text, false, true}}));
       }
     }
+  }
+  if (!joints.empty()) {
+    section.plain(view.say("page.joints_rest", {{"joints", joined(joints), false, true}}));
   }
   section.plain(view.say("page.not_part"));
   return section;

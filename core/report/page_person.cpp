@@ -25,13 +25,21 @@ using model::Side;
     parts.push_back(view.say("consent.by", {{"by", consent.by->text}}));
   }
   if (consent.capacity) {
-    parts.push_back(view.say("consent.capacity", {{"capacity", enum_word(view.words, "value", *consent.capacity), false, true}}));
+    parts.push_back(view.say("consent.capacity", {{"capacity", enum_word(view.words, "capacity", *consent.capacity), false, true}}));
   }
   return joined(parts, " ");
 }
 
 [[nodiscard]] bool not_to_be_sent(const model::Exam& exam) {
   return exam.consent && exam.consent->send && *exam.consent->send != model::ConsentWord::yes;
+}
+
+[[nodiscard]] bool asked_to_send(const model::Exam& exam) { return exam.consent && exam.consent->send; }
+
+// What is told to the person, not handed over.
+[[nodiscard]] bool is_told(const model::PlanItem& item) {
+  return item.became == model::Became::given &&
+         (item.kind == model::PlanKind::limit || item.kind == model::PlanKind::advice || item.kind == model::PlanKind::safety_net);
 }
 
 [[nodiscard]] std::string sentence(std::string text) {
@@ -68,6 +76,8 @@ std::vector<std::string> head_lines(const PageView& view) {
   // Whoever is about to hand the page on reads this first.
   if (not_to_be_sent(exam)) {
     lines.push_back(view.say("consent.not_to_send", {{"send", enum_word(view.words, "value", *exam.consent->send), false, true}}));
+  } else if (!asked_to_send(exam)) {
+    lines.push_back(view.say("consent.send_not_asked"));
   }
   std::vector<std::string> known;
   if (view.person && view.person->birth && view.person->birth->date) {
@@ -144,14 +154,20 @@ SheetSection plan_section(const PageView& view) {
     return section;
   }
   for (const model::PlanItem& item : *view.exam.plan) {
-    std::vector<std::string> parts{enum_word(view.words, "plan", item.kind) + view.side_after(item.side) + ": " + as_written(item.text.text)};
+    std::string kind = enum_word(view.words, "plan", item.kind) + view.side_after(item.side);
+    if (is_told(item)) {
+      kind = view.say("plan.told", {{"plan", kind, false, true}});
+    }
+    std::vector<std::string> parts{kind + ": " + as_written(item.text.text)};
     if (item.who) {
       parts.push_back(as_written(item.who->text));
     }
     if (item.by) {
       parts.push_back(view.say("plan.by", {{"date", item.by->to_text(), false, true}}));
     }
-    parts.push_back(item.became ? enum_word(view.words, "became", *item.became) : view.say("plan.open"));
+    if (!is_told(item)) {
+      parts.push_back(item.became ? enum_word(view.words, "became", *item.became) : view.say("plan.open"));
+    }
     section.bullet(joined(parts, "; "));
   }
   return section;

@@ -144,6 +144,7 @@ msg-page-not_examined = Not examined
 msg-page-other_side = the { $side } { $part }
 msg-page-not_part = Other items were not part of this visit.
 msg-page-nothing = Nothing.
+msg-page-none_left_undone = No test was recorded as tried and left undone.
 msg-page-nothing_compared = Nothing to compare yet.
 msg-page-no_rule = No rule has anything to go on.
 msg-page-signature = Signature
@@ -164,11 +165,17 @@ msg-page-setting = Setting: { $setting }
 msg-page-exam_id = Exam: { $exam }
 msg-page-conflict = two values, recorded without knowledge of each other; both are kept
 
-msg-consent-not_to_send = NOT TO BE SENT ON. Consent to send: { $send }.
+msg-consent-not_to_send = THIS RECORD is not to be passed on (consent to send: { $send }). Care and referral of the person go on.
+msg-consent-send_not_asked = THIS RECORD is not to be passed on until the person was asked. Care and referral of the person go on.
 msg-consent-line = Consent. Examine: { $examine }. Record: { $record }. Send: { $send }.
 msg-consent-not_asked = not asked
 msg-consent-by = By { $by }.
 msg-consent-capacity = Capacity: { $capacity }.
+msg-capacity-yes = yes
+msg-capacity-no = not able to consent alone
+msg-capacity-assent = not able to consent alone; agrees (assent)
+msg-capacity-unsure = unsure
+msg-chaperone-offered = offered; whether one was present is not recorded
 msg-consent-chaperone = Chaperone: { $chaperone }.
 msg-consent-others = Others in the room: { $others }.
 msg-consent-spoke = History from { $who }, reliable: { $reliable }.
@@ -219,7 +226,7 @@ msg-value-reproduces = reproduces { $reproduces ->
     [familiar] the familiar pain
    *[other] another pain
  }
-msg-value-in_words = { $value } ({ $says })
+msg-value-in_words = { $says } ({ $value })
 msg-value-yes = yes
 msg-value-no = no
 msg-value-unsure = unsure
@@ -305,4 +312,5 @@ msg-plan-advice = advice
 msg-plan-safety_net = safety net
 msg-plan-review = review
 msg-plan-by = by { $date }
+msg-plan-told = { $plan }, told
 msg-plan-open = open (what became of it is not recorded yet)

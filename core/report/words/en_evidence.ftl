@@ -17,9 +17,9 @@ msg-hypothesis-about = about { $low } to { $high } in 100
 msg-hypothesis-about_one = about { $low } in 100
 msg-hypothesis-more = more than { $low } in 100
 
-msg-strength-weak = weak
-msg-strength-moderate = moderate
-msg-strength-strong = strong
+msg-strength-weak = weak evidence
+msg-strength-moderate = moderate evidence
+msg-strength-strong = strong evidence
 
 msg-page-hypotheses = What the findings support, in study clinics
 msg-page-not_exclusive = These do not add up, and one does not shut out another. In order of what is worst to miss, then by name.

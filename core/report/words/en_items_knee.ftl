@@ -37,13 +37,13 @@ msg-item-knee_effusion_stroke-positive = 1+ or more. Trace is recorded and count
 msg-item-knee_effusion_stroke-care = A knee that is not straight, a thick fat pad or swelling in front of the kneecap misleads.
 msg-item-knee_effusion_stroke-errors = Knee not fully straight, muscles not slack, a fat pad taken for fluid, a bursa in front of the kneecap.
 
-msg-item-knee_effusion_ballottement-short = Effusion, tap of the kneecap
-msg-item-knee_effusion_ballottement-how = Lying, knee straight. One hand empties the pouch above the kneecap downward and stays there; a finger of the other pushes the kneecap sharply back. Felt: it sinks, taps the thigh bone and comes up again.
-msg-item-knee_effusion_ballottement-positive = A tap that is felt.
+msg-item-knee_effusion_ballottement-short = Effusion, knock of the kneecap
+msg-item-knee_effusion_ballottement-how = Lying, knee straight. One hand empties the pouch above the kneecap downward and stays there; a finger of the other pushes the kneecap sharply back. Felt: it sinks, knocks on the thigh bone and comes up again.
+msg-item-knee_effusion_ballottement-positive = A knock of the kneecap on the thigh bone that is felt.
 msg-item-knee_effusion_ballottement-care = Not hard on a tender kneecap.
-msg-item-knee_effusion_ballottement-errors = A tense knee gives no tap, and neither does a little fluid: no tap says little. Stroke test first.
-msg-item-knee_effusion_ballottement-yes = a tap is felt
-msg-item-knee_effusion_ballottement-no = no tap is felt
+msg-item-knee_effusion_ballottement-errors = In a tense knee the kneecap does not knock, nor with a little fluid: no knock says little. Stroke test first.
+msg-item-knee_effusion_ballottement-yes = the kneecap knocks on the thigh bone
+msg-item-knee_effusion_ballottement-no = the kneecap does not knock
 
 msg-item-knee_effusion_fluctuation-short = Effusion, wave between two hands
 msg-item-knee_effusion_fluctuation-how = Lying, knee straight. One hand presses the pouch above the kneecap, thumb and finger of the other lie beside it; press to and fro. Felt: the push arrives on the other side, both ways.

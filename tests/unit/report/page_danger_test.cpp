@@ -38,7 +38,12 @@ struct Raised {
     assessment.alerts.push_back(std::move(one));
     return assessment.alerts.back();
   }
-  void flag(const std::string& name, std::optional<Side> side, interpret::FlagAnswer answer) { assessment.flags.push_back({{name}, side, answer, {}}); }
+  void flag(const std::string& name, std::optional<Side> side, interpret::FlagAnswer answer, const std::string& rests_on = {}) {
+    assessment.flags.push_back({{name}, side, answer, {}});
+    if (!rests_on.empty()) {
+      assessment.flags.back().findings.push_back(*made.find(rests_on).finding);
+    }
+  }
 
   [[nodiscard]] std::string page(report::ProtectedNote note = report::ProtectedNote::mentioned) const {
     report::PageNames names;
@@ -69,12 +74,14 @@ TEST_CASE("an alert stands after the plan with what it rests on, its side in cap
 TEST_CASE("danger signs: what was answered no and what was not asked are named apart, sides in words, and silence is never a no") {
   Raised raised;
   CHECK(has(raised.page(), "This edition asks for no danger signs by itself"));
-  raised.flag("flag.first_sign", Side::left, interpret::FlagAnswer::asked_no);
-  raised.flag("flag.first_sign", Side::right, interpret::FlagAnswer::asked_no);
+  raised.flag("flag.first_sign", Side::left, interpret::FlagAnswer::asked_no, "knee.look_skin_hot_red");
+  raised.flag("flag.first_sign", Side::right, interpret::FlagAnswer::asked_no, "knee.look_skin_hot_red");
+  raised.flag("flag.fourth_sign", Side::left, interpret::FlagAnswer::asked_no);  // rests on nothing
   raised.flag("flag.second_sign", Side::left, interpret::FlagAnswer::not_asked);
   raised.flag("flag.third_sign", std::nullopt, interpret::FlagAnswer::cannot_answer);
   const std::string page = raised.page();
-  CHECK(has(page, "Asked, answered no (signs of): first sign RIGHT and LEFT. Not asked, or not all of it (signs of): second sign LEFT. Asked, cannot be answered (signs of): third sign."));
+  CHECK(has(page, "Asked, answered no (signs of): first sign LEFT (Skin hot or red: yes); first sign RIGHT (Skin hot or red, LEFT: yes). "
+                  "Not asked, or not all of it (signs of): fourth sign LEFT; second sign LEFT. Asked, cannot be answered (signs of): third sign."));
   CHECK(!has(page, "This edition asks for no danger signs"));
 }
 

@@ -94,6 +94,6 @@ TEST_CASE("an impression that the findings do not share stands first and unchang
   CHECK(has(found, "LEFT no abnormality noted (group entry)"));
   CHECK(has(found, "A group entry was made for several items at once."));
   CHECK(has(found, "carried over from an earlier exam"));
-  CHECK(has(head(page), "NOT TO BE SENT ON. Consent to send: withdrawn."));
+  CHECK(has(head(page), "THIS RECORD is not to be passed on (consent to send: withdrawn). Care and referral of the person go on."));
   CHECK(has(head(page), "Consent. Examine: yes. Record: yes. Send: withdrawn."));
 }
