@@ -91,7 +91,7 @@ void add_once(std::vector<std::string>& list, const std::string& text) {
 // Tender bone that the rule does not count: the Ottawa rule some of it, the Pittsburgh rule all of it.
 [[nodiscard]] bool looks_past(const RuleResult& rule, std::string_view item) {
   const bool any_bone = rule.rule.text == "rule.pittsburgh_knee" && (item == "knee.fibular_head_tender" || item == "knee.patella_tender");
-  return any_bone || item.ends_with(".bone_tender_elsewhere");
+  return any_bone || item.ends_with(".bone_tender_elsewhere") || item.ends_with("_tubercle_tender");
 }
 
 // What outside the rule speaks against its negative.
@@ -103,8 +103,11 @@ void add_once(std::vector<std::string>& list, const std::string& text) {
     const bool bone = looks_past(rule, finding.item.text) && finding.side == rule.side && answer != nullptr && answer->answer == model::AnswerWord::yes;
     const bool walk = finding.item.text == "gait.steps_now" &&
                       ((count != nullptr && count->count.steps < 4) || (answer != nullptr && answer->answer == model::AnswerWord::no));
-    if (bone || walk) {
-      because.push_back(words.say("msg." + rule.rule.text + (bone ? ".contradicted_bone" : ".contradicted_walk")));
+    const auto* choices = std::get_if<model::Choices>(&finding.value);
+    const bool film = choices != nullptr && (finding.side == rule.side || finding.side == model::Side::midline) &&
+                      std::find(choices->choices.begin(), choices->choices.end(), model::ChoiceId{"knee_fracture_seen"}) != choices->choices.end();
+    if (bone || walk || film) {
+      because.push_back(words.say("msg." + rule.rule.text + (bone ? ".contradicted_bone" : (walk ? ".contradicted_walk" : ".contradicted_film"))));
     }
   }
   std::sort(because.begin(), because.end());

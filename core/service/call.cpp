@@ -45,13 +45,21 @@ namespace {
 class LateFlush {
  public:
   explicit LateFlush(ledger::LogStore& store) : store_(store) { store_.put_off_flush(); }
-  ~LateFlush() { static_cast<void>(store_.flush()); }
+  ~LateFlush() {
+    if (!finished_) {
+      static_cast<void>(store_.flush());
+    }
+  }
   LateFlush(const LateFlush&) = delete;
   LateFlush& operator=(const LateFlush&) = delete;
-  [[nodiscard]] Result<void> finish() { return store_.flush(); }
+  [[nodiscard]] Result<void> finish() {
+    finished_ = true;
+    return store_.flush();
+  }
 
  private:
   ledger::LogStore& store_;
+  bool finished_ = false;
 };
 
 }  // namespace
@@ -95,6 +103,7 @@ Result<std::string> call(std::span<const Method> table, Context& context, std::s
   LateFlush late(context.desk->store());
   auto reply = row->invoke(context, document, params);
   if (auto flushed = late.finish(); !flushed) {
+    context.desk->shut();  // what was refused must not be read or told of as recorded
     return flushed.error();
   }
   return reply;

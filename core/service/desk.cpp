@@ -71,6 +71,7 @@ struct Desk::Inside {
   std::int64_t used_up_ms = 0;
   std::optional<ledger::Bytes> unkept_backoff;  // where the store could not take it
   bool asleep = false;  // locked by idleness
+  bool shut = false;    // a flush failed
   std::function<void()> wake;
   std::function<Result<void>(const ledger::Bytes&)> keep_keyring;
   std::optional<FoundDamage> damage;
@@ -161,6 +162,9 @@ bool Desk::locked() const { return inside_->log == nullptr; }
 
 Result<model::ExaminerId> Desk::unlock(std::string_view who, std::string_view passphrase) {
   Inside& in = *inside_;
+  if (in.shut) {
+    return wire::Fault{"ledger.read_only", "", "the program started again: its disk failed"};
+  }
   const auto backoff = in.may_try("/passphrase");
   if (!backoff) {
     return backoff.error();
@@ -263,6 +267,14 @@ Result<AddedExaminer> Desk::add_examiner(std::string_view code, std::string_view
 }
 
 void Desk::keeps_keyring(std::function<Result<void>(const ledger::Bytes&)> keep) { inside_->keep_keyring = std::move(keep); }
+
+void Desk::shut() {
+  inside_->shut = true;
+  inside_->records.reset();
+  inside_->log.reset();
+  inside_->examiner_key.reset();
+  inside_->examiner = {};
+}
 
 void Desk::lock() {
   if (!inside_) {

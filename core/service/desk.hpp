@@ -85,6 +85,8 @@ class Desk {
   void keeps_keyring(std::function<Result<void>(const ledger::Bytes&)> keep);
   // On purpose: a demonstration does not open again by itself.
   void lock();
+  // Locks until the program is started again: nobody knows what of the last writes is on the disk.
+  void shut();
   // Locks when no record was read or written for `idle_ms`. To be told before every call, and now and then while none comes.
   void lock_if_idle();
   // To be told of every call of a person that reads or writes records; nothing else counts as use.

@@ -125,10 +125,13 @@ Result<void> SqliteStore::Database::open(const std::string& path, const SqliteOp
     return damaged("the ledger of this clinic");
   }
   flushes_ = options.flush == Flush::full && !options.read_only && !options.frozen;
-  if (options.alone && flushes_) {
-    reserve_log(options.checkpoint_pages);
-  }
   begin_writing_ = options.begin_writing;
+  if (options.alone && flushes_) {
+    if (auto settled = settle_log(); !settled) {
+      return settled;
+    }
+    return reserve_log(options.checkpoint_pages);
+  }
   return {};
 }
 
@@ -138,29 +141,41 @@ sqlite3_file* SqliteStore::Database::log_file() {
   return code == SQLITE_OK && log != nullptr && log->pMethods != nullptr ? log : nullptr;
 }
 
+// What a log left behind is read from memory that a failed flush may have marked as written: it is written again, into the
+// file itself, and waited for, before anything of it counts as kept.
+Result<void> SqliteStore::Database::settle_log() {
+  const auto busy = number("PRAGMA wal_checkpoint(TRUNCATE)");
+  if (!busy) {
+    return busy.error();
+  }
+  return *busy == 0 ? Result<void>() : Result<void>(fail(SQLITE_IOERR_FSYNC));
+}
+
 // A log that need not grow is flushed without its file's size as well, which costs another write of the disk a commit. What
 // stands behind the last frame is no frame to SQLite, so zeros may. Only for speed: a disk without room goes on growing.
-void SqliteStore::Database::reserve_log(int pages) {
+Result<void> SqliteStore::Database::reserve_log(int pages) {
   sqlite3_file* log = log_file();
   if (log == nullptr) {
-    return;
+    return {};
   }
   constexpr sqlite3_int64 frame_bytes = 4096 + 24;
   const sqlite3_int64 wanted = 32 + frame_bytes * (pages + 16);
   sqlite3_int64 size = 0;
   if (log->pMethods->xFileSize(log, &size) != SQLITE_OK) {
-    return;
+    return {};
   }
   const std::vector<std::uint8_t> zeros(1U << 16U);
   for (const sqlite3_int64 start = size; size < wanted;) {
     const int piece = static_cast<int>(std::min<sqlite3_int64>(wanted - size, static_cast<sqlite3_int64>(zeros.size())));
     if (log->pMethods->xWrite(log, zeros.data(), piece, size) != SQLITE_OK) {
       static_cast<void>(log->pMethods->xTruncate(log, start));
-      return;
+      return {};
     }
     size += piece;
   }
-  static_cast<void>(log->pMethods->xSync(log, SQLITE_SYNC_FULL));
+  // A disk that says no here would also say it of a finding.
+  const int code = log->pMethods->xSync(log, SQLITE_SYNC_FULL);
+  return code == SQLITE_OK ? Result<void>() : Result<void>(fail(code));
 }
 
 // Without a log beside the file, it is all there is. With one, its commits are read where they are: SQLite then wants a

@@ -73,7 +73,8 @@ class SqliteStore::Database {
   [[nodiscard]] Result<void> check_layout(const SqliteOptions& options);
   [[nodiscard]] Result<void> prepare();
   [[nodiscard]] sqlite3_file* log_file();
-  void reserve_log(int pages);
+  [[nodiscard]] Result<void> settle_log();
+  [[nodiscard]] Result<void> reserve_log(int pages);
   [[nodiscard]] Result<void> begin();
   [[nodiscard]] Result<void> commit();
   void roll_back();

@@ -179,6 +179,11 @@ void Listener::run(const NewConversation& begin, int stop, const std::function<v
       for (const auto& connection : in.everybody()) {
         connection->drop();
       }
+      // One that ended by itself is held by what it still waited for: that is told now that it was given up.
+      in.network.stopping = true;
+      do {
+        in.network.io.restart();
+      } while (in.network.io.poll_one() != 0);
     }
   };
   const LetGo let_go{in};

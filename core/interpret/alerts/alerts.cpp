@@ -232,9 +232,11 @@ std::vector<const JudgedFlag*> asked_flags(const View& view, const std::vector<J
       asked.push_back(&judged);
     }
   }
-  const auto rank = [](const JudgedFlag* judged) {
+  const auto& complaint = view.exam().side;
+  const auto rank = [&](const JudgedFlag* judged) {
+    const bool elsewhere = judged->side && complaint && *judged->side != *complaint;
     return std::tuple(!judged->raised.ask_first, !judged->raised.clue.warm(), judged->row->urgency, judged->row->harm_minutes.steps,
-                      judged->row->alert.text, judged->side ? static_cast<int>(*judged->side) : -1);
+                      judged->row->alert.text, elsewhere, judged->side ? static_cast<int>(*judged->side) : -1);
   };
   std::sort(asked.begin(), asked.end(), [&](const JudgedFlag* a, const JudgedFlag* b) { return rank(a) < rank(b); });
   return asked;

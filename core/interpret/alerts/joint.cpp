@@ -49,7 +49,8 @@ Raised infected_joint_adult(const Answers& answers, Side side) {
 
 Raised infected_joint_child(const Answers& answers, Side side) {
   const Clue stopped = answers.stopped("knee.flexion_passive", side, {WhyNot::pain});
-  const Clue irritable = led_by(limps(answers), {cannot_walk(answers), stopped, severe_pain_on_passive(answers, side)});
+  // A child that does not limp may still not bear the knee to be moved: that is not answered until somebody moved it.
+  const Clue irritable = either({limps(answers), led_by(stopped, {cannot_walk(answers), severe_pain_on_passive(answers, side)})});
   const Clue general = either({fever(answers, fever_child_tenths), answers.yes("history.unwell")});
   const bool hurt = injured(answers).is_yes();
   const Clue severe = hurt ? general : either({general, cannot_stand(answers), unasked(severe_pain_on_passive(answers, side))});

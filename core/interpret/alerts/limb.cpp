@@ -139,8 +139,7 @@ Raised compartment(const Answers& answers, Side side) {
   } else if (beyond.is_yes()) {
     raised.clue = risk.is_no() ? both : beyond;
   } else if (stretch.is_yes()) {
-    raised.clue = risk.is_no() ? fact(Tri::no) : every({stretch, risk});
-    raised.clue.against = risk.against;
+    raised.clue = risk.is_no() ? both : every({stretch, risk});
     raised.ask_first = raised.clue.value == Tri::undetermined;
   } else {
     raised.clue = either({beyond, every({stretch, circumstance(risk)})});
@@ -151,9 +150,11 @@ Raised compartment(const Answers& answers, Side side) {
 // A perfusion sign and a symptom, within two weeks. Pain and tingling cannot be required where feeling is reduced: that is itself
 // the symptom, and one sign is enough.
 Raised limb_ischaemia(const Answers& answers, Side side) {
-  const Clue hurt = injured(answers);
   const Clue dorsal = pulse_absent(answers, dorsal_pulse, side);
   const Clue tibial = pulse_absent(answers, tibial_pulse, side);
+  // Cold and without both pulses: nobody waits for the day it happened.
+  const bool gross = dorsal.is_yes() && tibial.is_yes() && answers.yes("vessel.foot_cold", side).is_yes();
+  const Clue hurt = gross ? hurt_lately(answers) : injured(answers);
   const Clue others_felt = either({every({dorsal, negate(unasked(pulse_absent(answers, dorsal_pulse, other_side(side))))}),
                                    every({tibial, negate(unasked(pulse_absent(answers, tibial_pulse, other_side(side))))})});
   const Clue felt_both = every({negate(dorsal), negate(tibial)});

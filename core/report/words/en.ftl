@@ -85,6 +85,7 @@ msg-rule-ottawa_knee-negative_contradicted = Negative by its letter, contradicte
 msg-rule-ottawa_knee-undetermined = Cannot say yet: needs { $needs }
 msg-rule-ottawa_knee-not_applicable = Rule not made for this person ({ $gate }): use judgement
 msg-rule-ottawa_knee-contradicted_walk = cannot walk four steps now
+msg-rule-ottawa_knee-contradicted_film = the film that shows a break
 msg-rule-ottawa_knee-contradicted_bone = other bone is tender, which the rule does not count
 msg-rule-ottawa_knee-negative_disagrees = Negative by its letter, but another rule advises a film: the more cautious holds until the examiner decides
 
@@ -97,6 +98,7 @@ msg-rule-pittsburgh_knee-negative_disagrees = Negative by its letter, but anothe
 msg-rule-pittsburgh_knee-undetermined = Cannot say yet: needs { $needs }
 msg-rule-pittsburgh_knee-not_applicable = Rule not made for this person ({ $gate }): use judgement
 msg-rule-pittsburgh_knee-contradicted_walk = cannot walk four steps now
+msg-rule-pittsburgh_knee-contradicted_film = the film that shows a break
 msg-rule-pittsburgh_knee-contradicted_bone = bone is tender, which the rule does not look at
 
 msg-rule-gate-age = under 5

@@ -261,6 +261,13 @@ TEST_CASE("C7: a negative by the letter while the person cannot walk now, or oth
   made.find("knee.bone_tender_elsewhere").value = model::Answer{model::AnswerWord::yes};
   CHECK(made.rule().outcome == Outcome::negative);
   CHECK(flagged(made.rule(), "contradicted"));
+  made = bench();
+  const Side side = made.find("knee.patella_tender").side;
+  made.add("knee.tibial_tubercle_tender", side, model::Answer{model::AnswerWord::yes});
+  CHECK(flagged(made.rule(), "contradicted"));
+  made = bench();
+  made.add("history.film_result", side, model::Choices{{{"knee_fracture_seen"}}});
+  CHECK(flagged(made.rule(), "contradicted"));
 }
 
 TEST_CASE("HC-045: with both knees injured, not walking counts for both and says so; nothing else crosses sides") {

@@ -93,6 +93,15 @@ constexpr std::array<std::string_view, 3> tender_items{"knee.fibular_head_tender
   });
 }
 
+[[nodiscard]] bool speaks_of_break(const View& view, Side side) {
+  const auto films = at_side_or_midline(view, "history.film_result", side);
+  const bool seen = std::any_of(films.begin(), films.end(), [](const model::Finding* film) {
+    const auto* choices = std::get_if<model::Choices>(&film->value);
+    return choices != nullptr && std::find(choices->choices.begin(), choices->choices.end(), model::ChoiceId{"knee_fracture_seen"}) != choices->choices.end();
+  });
+  return seen || view.says_yes("knee.tibial_tubercle_tender", side) || view.says_yes("knee.adductor_tubercle_tender", side);
+}
+
 // The history says that there was none, and nothing else recorded speaks of one: nobody is asked after the day of an injury that was not.
 [[nodiscard]] bool had_no_injury(const View& view, Side side, std::vector<const model::Finding*>& findings) {
   if (view.exam().injured_on || view.says_yes("history.fall_or_blow", side) || view.says_yes("history.fall_or_blow", Side::midline)) {
@@ -188,6 +197,7 @@ KneeHeard hear_knee(const View& view, Side side) {
   heard.replaced = is_replaced(view, side);
   const Findings replaced = view.at("body.knee_replaced", side);
   heard.findings.assign(replaced.begin(), replaced.end());
+  heard.against_no = speaks_of_break(view, side);
   heard.no_injury = had_no_injury(view, side, heard.findings);
   heard.age = age_when_injured(view, heard.age_state);
   heard.days = days_since_injury(view, heard.days_state);

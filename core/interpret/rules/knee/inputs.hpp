@@ -57,6 +57,7 @@ struct KneeHeard {
   bool pregnancy_recorded = false;
   bool replaced = false;  // this knee, so far as anybody said
   bool no_injury = false; // the history says so: these rules were made for injured knees
+  bool against_no = false;  // a film that shows a break, or bone tender where neither rule looks
   bool no_limb = false;   // every item of this knee that was tried says so
   std::vector<const model::Finding*> findings;
 

@@ -94,7 +94,7 @@ constexpr std::array<std::array<std::string_view, 3>, ottawa_input_count> class_
   } else if (in.age && in.age->low <= 17) {
     flags.push_back({"paediatric_extension"});
   }
-  if (outcome == Outcome::negative && (cannot_now || in.other == Tri::yes)) {
+  if (outcome == Outcome::negative && (cannot_now || in.other == Tri::yes || inputs.against_no)) {
     flags.push_back({"contradicted"});
   }
   if (outcome == Outcome::positive && in.pregnant == Tri::yes) {

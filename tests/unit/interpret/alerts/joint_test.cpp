@@ -137,3 +137,11 @@ TEST_CASE("C3: a locked knee lacks extension by more than the error of a differe
   old.angle("knee.extension_passive", Side::right, 0);
   CHECK(!referred(old, "locked_knee"));
 }
+
+TEST_CASE("septic_child: not limping is no answer about a knee that nobody moved") {
+  Bench bench = sore_knee(2014);
+  bench.no("gait.limp", Side::midline);
+  bench.yes("knee.look_skin_hot_red", Side::left);
+  bench.yes("history.unwell", Side::midline);
+  CHECK(flag(bench, "septic_child") != "asked_no");
+}

@@ -61,11 +61,14 @@ TEST_CASE("a recent complaint is enough where no day was recorded: a knee out of
   Bench cold = injured_knee();
   cold.exam.injured_on.reset();
   cold.yes("vessel.foot_cold", Side::left);
-  pulses(cold, Side::left, "0");
   pulses(cold, Side::right, "2");
+  pulse(cold, "vessel.pulse_dorsalis_pedis", Side::left, "0");
   CHECK(!raised(cold, "ali"));
-  cold.yes("nerve.sensation_foot_reduced", Side::left);
-  CHECK(is_now(cold, "ali"));
+  Bench felt = cold;
+  felt.yes("nerve.sensation_foot_reduced", Side::left);
+  CHECK(is_now(felt, "ali"));
+  pulse(cold, "vessel.pulse_posterior_tibial", Side::left, "0");
+  CHECK(is_now(cold, "ali"));  // C2: a pulseless, cold limb
   // What is known to be old is not recent, and says nothing about the sign.
   cold.count("history.weeks_since_onset", 104);
   CHECK(!raised(cold, "ali"));
@@ -190,4 +193,15 @@ TEST_CASE("what only the absence of an injury settles is not said to have been a
   const Bench bench = sore_knee();
   CHECK(flag(bench, "knee_disloc_vasc") != "asked_no");
   CHECK(flag(bench, "ext_mech") != "asked_no");
+}
+
+TEST_CASE("acs: pain on stretch in a limb not at risk is open until pain beyond the hurt was asked after, and first among the questions (C3)") {
+  Bench bench = injured_knee();
+  bench.yes("knee.stretch_pain_calf", Side::left);
+  bench.no("history.injury_severe_or_crush", Side::midline);
+  CHECK(flag(bench, "acs") == "not_asked");
+  REQUIRE(question(bench, "acs"));
+  CHECK(question(bench, "acs")->rank.steps == 1);
+  bench.no("history.pain_out_of_proportion", Side::midline);
+  CHECK(flag(bench, "acs") == "asked_no");
 }
