@@ -28,7 +28,33 @@ struct Pair {
   });
 }
 
+// Said of a knee on this side: that it is not there, or something found at it.
+[[nodiscard]] Clue knee_is_there(const Answers& answers, Side side, bool there) {
+  const View& view = answers.view();
+  Clue clue;
+  for (const model::Finding* finding : view.findings()) {
+    const model::Item* item = view.edition().item(finding->item);
+    if (item == nullptr || item->region.text != "knee" || finding->side != side || !settles(*finding)) {
+      continue;
+    }
+    const auto* not_done = std::get_if<model::NotDone>(&finding->value);
+    if (there ? not_done == nullptr : not_done != nullptr && not_done->reason == model::WhyNot::no_limb) {
+      clue.value = Tri::yes;
+      clue.because.add({view.trails().findings, finding});
+    }
+  }
+  return clue;
+}
+
+[[nodiscard]] Clue is_male(const Answers& answers, Side) {
+  const auto& person = answers.view().person();
+  return fact(person && person->sex == model::Sex::male);
+}
+
 constexpr std::array pairs{
+    Pair{"limb_and_findings", true, [](const Answers& a, Side s) { return knee_is_there(a, s, false); },
+         [](const Answers& a, Side s) { return knee_is_there(a, s, true); }},
+    Pair{"pregnancy_and_sex", false, [](const Answers& a, Side) { return a.yes("body.pregnancy"); }, &is_male},
     Pair{"effusion_large", true, [](const Answers& a, Side s) { return a.graded("knee.effusion_stroke", s, {"3+"}); },
          [](const Answers& a, Side s) { return negate(a.positive("knee.effusion_ballottement", s)); }},
     Pair{"pulse_and_pressure", true, [](const Answers& a, Side s) { return a.graded("vessel.pulse_posterior_tibial", s, {"0"}); }, &pressure_heard},

@@ -112,6 +112,8 @@ msg-step-none_advised_now = No next step: what would settle the questions above 
 msg-step-plan_is_set = The plan is the examiner's. The program names no further step
 
 msg-contradiction-effusion_large = Much fluid on stroking, but the kneecap does not knock: look again?
+msg-contradiction-limb_and_findings = No limb there, but something was found at its knee: the wrong side?
+msg-contradiction-pregnancy_and_sex = Pregnant, but recorded as male: which holds?
 msg-contradiction-pulse_and_pressure = No pulse felt behind the ankle, but a pressure recorded there: feel again?
 msg-contradiction-pulse_and_no_signal = A pulse felt behind the ankle, but no signal with the cuff: feel again?
 msg-contradiction-gap_and_lift = A gap in the extensor, but the straight leg is lifted: look again?

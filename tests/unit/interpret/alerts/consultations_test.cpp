@@ -270,6 +270,13 @@ TEST_CASE("contradictions are asked about and settle nothing: much fluid but no 
   pulses(bench, Side::left, "0");
   pressure(bench, "vessel.pressure_posterior_tibial", Side::left, 110);
   CHECK(asked("pulse_and_pressure"));
+  CHECK(!asked("limb_and_findings"));
+  bench.add("knee.patella_tender", Side::left, model::NotDone{model::WhyNot::no_limb, {}});
+  CHECK(asked("limb_and_findings"));
+  CHECK(!asked("pregnancy_and_sex"));
+  bench.yes("body.pregnancy", Side::midline);
+  bench.person->sex = model::Sex::male;
+  CHECK(asked("pregnancy_and_sex"));
 }
 
 TEST_CASE("alerts follow the leg: exchanging left and right exchanges them and changes nothing else") {
