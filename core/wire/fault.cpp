@@ -58,7 +58,7 @@ constexpr std::array codes{
               "bring ledger.sqlite back from a copy, with ledger.sqlite-wal if there is one; make no new ledger over it"},
     FaultCode{"ledger.none", unknown_id, false, "there is no ledger here", "make one with: limbledger new DIR"},
     FaultCode{"ledger.passphrase", locked, true, "the passphrase or code does not open it", "check capitals and the examiner's name; try again"},
-    FaultCode{"ledger.read_only", read_only, true, "nothing can be written now (disk full or read only)", "free some space; reading goes on"},
+    FaultCode{"ledger.read_only", read_only, true, "nothing can be written now (disk full or read only)", "free some space; after an error of the disk start the program again"},
     FaultCode{"ledger.wait", locked, true, "too many wrong passphrases; wait", "try again after the wait shown"},
     FaultCode{"limit.batch", envelope, false, "too many calls in one batch", "send fewer calls a batch"},
     FaultCode{"limit.depth", envelope, false, "lists and objects are nested too deep", "send a flatter message"},
