@@ -47,14 +47,16 @@ struct LimitNumber {
 struct ItemText {
   MessageId short_;                   // the label on a form
   MessageId how;                      // position, how it is done, what is felt or measured
+  std::optional<MessageId> purpose;   // what it is for
   std::optional<MessageId> positive;  // what counts as positive
   std::optional<MessageId> care;      // when not, and what to look for first
   std::optional<MessageId> errors;    // what goes wrong often
+  std::optional<MessageId> otherwise; // how else, for small hands, a heavy limb, or who cannot lie, stand or bend
   std::optional<MessageId> yes;       // what a yes or a positive says, in a few words: printed beside it
   std::optional<MessageId> no;        // and a no or a negative
   friend bool operator==(const ItemText&, const ItemText&) = default;
 };
-BOOST_DESCRIBE_STRUCT(ItemText, (), (short_, how, positive, care, errors, yes, no))
+BOOST_DESCRIBE_STRUCT(ItemText, (), (short_, how, purpose, positive, care, errors, otherwise, yes, no))
 
 // Another item to use, and when. Where a measured length decides, it is over or under a printed limit in the unit of that item.
 struct Instead {

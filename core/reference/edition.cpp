@@ -189,7 +189,7 @@ model::CatalogueView Edition::catalogue() const {
 EditionTexts built_in_texts() {
   EditionTexts texts;
   texts.edition = embedded("edition.json");
-  for (const char* region : {"knee", "hip", "leg", "ankle", "nerve", "vessel", "gait", "history", "general"}) {
+  for (const char* region : {"knee", "hip", "pelvis", "leg", "ankle", "foot", "nerve", "vessel", "skin", "gait", "function", "history", "general", "body"}) {
     texts.items.push_back(embedded("items/" + std::string(region) + ".json"));
   }
   texts.scales = embedded("scales.json");

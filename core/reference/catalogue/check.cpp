@@ -40,10 +40,12 @@ constexpr std::array regions{std::string_view("history"), std::string_view("gene
 [[nodiscard]] bool is_number(ValueKind kind) { return kind == ValueKind::count || (kind != ValueKind::arc && !unit_of(kind).empty()); }
 
 // Why a first choice does not suit; `cannot_` is what the person cannot do.
-constexpr std::array reasons{std::string_view("heavy_thigh"),       std::string_view("small_hands"),     std::string_view("one_hand"),
-                             std::string_view("guarding"),          std::string_view("tense_effusion"),  std::string_view("posterior_sag"),
-                             std::string_view("medial_side_loose"), std::string_view("cannot_reach_90"), std::string_view("cannot_lie_prone"),
-                             std::string_view("cannot_lie_supine"), std::string_view("cannot_stand"),    std::string_view("cannot_sit")};
+constexpr std::array reasons{std::string_view("heavy_thigh"), std::string_view("heavy_limb"), std::string_view("small_hands"),
+                             std::string_view("one_hand"), std::string_view("guarding"), std::string_view("tense_effusion"),
+                             std::string_view("posterior_sag"), std::string_view("medial_side_loose"), std::string_view("cannot_reach_90"),
+                             std::string_view("cannot_lie_prone"), std::string_view("cannot_lie_supine"), std::string_view("cannot_lie_side"),
+                             std::string_view("cannot_stand"), std::string_view("cannot_walk"), std::string_view("cannot_sit"),
+                             std::string_view("one_limb"), std::string_view("too_young"), std::string_view("no_instrument")};
 
 constexpr std::array known_positions{std::string_view("standing"),     std::string_view("walking"), std::string_view("seated"),
                                      std::string_view("half_sitting"), std::string_view("supine"),  std::string_view("left_tilt"),
