@@ -227,12 +227,28 @@ bool PowerCutDisk::truncate(File& file, std::uint64_t size) {
   return goes_on;
 }
 
+void PowerCutDisk::write_through(Bytes& to, const Change& change) {
+  if (change.is_truncation) {
+    to.resize(change.offset);
+    return;
+  }
+  to.resize(std::max<std::size_t>(to.size(), change.offset + change.bytes.size()));
+  std::copy(change.bytes.begin(), change.bytes.end(), to.begin() + static_cast<std::ptrdiff_t>(change.offset));
+}
+
 bool PowerCutDisk::sync(File& file, bool names_too) {
   if (!change()) {
     return false;
   }
+  if (refused_ > 0) {
+    --refused_;
+    file.unsynced.clear();
+    return false;
+  }
   ++sync_count_;
-  file.durable = file.current;
+  for (const Change& one : file.unsynced) {
+    write_through(file.durable, one);
+  }
   file.unsynced.clear();
   if (names_too) {
     for (auto& [name, other] : files_) {
@@ -305,6 +321,11 @@ void PowerCutDisk::settle(File& file) {
   file.current = file.durable;
 }
 
+void PowerCutDisk::resume() {
+  cut_ = false;
+  left_ = UINT64_MAX;
+}
+
 void PowerCutDisk::restart() {
   for (auto& [name, file] : removed_) {
     if (!files_.contains(name) && random() % 2 == 0) {
@@ -318,8 +339,7 @@ void PowerCutDisk::restart() {
     it->second->is_named = true;
     it = vanishes ? files_.erase(it) : std::next(it);
   }
-  cut_ = false;
-  left_ = UINT64_MAX;
+  resume();
 }
 
 }  // namespace limbledger::simulation

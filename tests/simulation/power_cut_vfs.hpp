@@ -1,6 +1,7 @@
 // A disk in memory, for SQLite, whose power can be cut. What was written since a file's last sync is kept apart; when
 // the power comes back each piece of 512 bytes of it is there, or is not, in any order. A new file's name lasts once a
-// log or journal beside it was synced, a removal without sync may be undone. All choices come from the seed.
+// log or journal beside it was synced, a removal without sync may be undone. All choices come from the seed. A sync can be refused
+// as Linux refuses it: what it was to write counts as written from then on, and the next sync says yes without it.
 #pragma once
 
 #include <cstdint>
@@ -28,6 +29,10 @@ class PowerCutDisk {
   [[nodiscard]] bool is_cut() const { return cut_; }
   // The power comes back. All files must be closed.
   void restart();
+  // After `cut_at`: only the process ended, and what it wrote goes on being read. All files must be closed.
+  void resume();
+  // The next syncs are refused.
+  void refuse_syncs(std::uint64_t count) { refused_ = count; }
 
   [[nodiscard]] std::uint64_t change_count() const { return change_count_; }
   [[nodiscard]] std::uint64_t sync_count() const { return sync_count_; }
@@ -59,6 +64,7 @@ class PowerCutDisk {
 
  private:
   [[nodiscard]] bool change();
+  static void write_through(Bytes& to, const Change& change);
   void settle(File& file);
   void settle_pieces(File& file, const Change& change, std::uint64_t mode, bool is_last);
 
@@ -67,6 +73,7 @@ class PowerCutDisk {
   std::map<std::string, std::shared_ptr<File>> files_;
   std::map<std::string, std::shared_ptr<File>> removed_;  // not for certain
   std::uint64_t left_ = UINT64_MAX;
+  std::uint64_t refused_ = 0;
   bool cut_ = false;
   std::uint64_t change_count_ = 0;
   std::uint64_t sync_count_ = 0;
