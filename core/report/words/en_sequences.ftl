@@ -3,6 +3,7 @@
 
 msg-concern-pelvic_fracture = A fracture of the pelvis is not settled
 msg-concern-hip_fracture = A fracture of the hip is not settled
+msg-concern-hip_dislocated = The hip may be out of joint
 msg-concern-femoral_neck_stress = A stress fracture of the hip is not settled
 msg-concern-hip_slip = A slip of the growing hip is not settled
 msg-concern-shaft_fracture = A fracture of thigh bone or shin is not settled
@@ -14,6 +15,7 @@ msg-concern-joint_infection = An infected joint is not settled
 msg-concern-clot = A clot in the leg is not settled
 
 msg-until-film = until a film is seen
+msg-until-hip_in_place = until a film, or the examiner, has seen the hip in its joint
 msg-until-hip_imaging = until the hip is imaged; a film that shows nothing does not settle it while the pain stays
 msg-until-extensor = until the examiner has seen the leg lifted straight, or imaging
 msg-until-vessels = until the vessels are checked and the examiner lifts it
