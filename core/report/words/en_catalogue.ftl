@@ -94,3 +94,17 @@ msg-scale-pivot_0-3-0 = As on the other side
 msg-scale-pivot_0-3-1 = Glides back
 msg-scale-pivot_0-3-2 = Falls back with a clunk
 msg-scale-pivot_0-3-3 = Gross, and locks before it falls back
+
+msg-scale-reflex_common_0_4plus-title = Reflex, 0 to 4+
+msg-scale-reflex_common_0_4plus-0 = No response
+msg-scale-reflex_common_0_4plus-1_plus = Less than expected
+msg-scale-reflex_common_0_4plus-2_plus = As expected
+msg-scale-reflex_common_0_4plus-3_plus = Brisk; need not be disease
+msg-scale-reflex_common_0_4plus-4_plus = Very brisk, with clonus
+
+msg-scale-edema_ebm-title = Pitting oedema, depth in whole millimetres
+msg-scale-edema_ebm-0 = No pit
+msg-scale-edema_ebm-1_plus = Slight pit up to 2 mm, goes quickly
+msg-scale-edema_ebm-2_plus = Pit of 3 to 4 mm
+msg-scale-edema_ebm-3_plus = Pit of 5 to 6 mm, the limb is fuller
+msg-scale-edema_ebm-4_plus = Pit deeper than 6 mm, the limb is grossly swollen
