@@ -1,5 +1,6 @@
 #include "core/service/methods/exam/form.hpp"
 
+#include "core/interpret/body.hpp"
 #include "core/interpret/judged.hpp"
 #include "core/service/methods/exam/common.hpp"
 #include "core/service/methods/say/assess.hpp"
@@ -9,6 +10,35 @@
 namespace limbledger::service {
 
 namespace {
+
+// What this body does not have, and the positions that are not for it.
+void ask_body(const interpret::View& view, FormAsk& ask) {
+  if (view.bodies().open().empty()) {
+    return;
+  }
+  for (const model::SequenceStep& step : ask.sequence->steps) {
+    const model::Item* item = view.edition().item(step.item);
+    for (const model::Side side : item != nullptr ? item->sides : std::vector<model::Side>{}) {
+      const auto absent = interpret::not_applicable(view, *item, side);
+      if (!absent) {
+        continue;
+      }
+      const bool again = !ask.not_applicable.empty() && ask.not_applicable.back().item == item->item && ask.not_applicable.back().because == absent->because;
+      if (again) {
+        ask.not_applicable.back().sides.push_back(side);
+      } else {
+        ask.not_applicable.push_back({item->item, {side}, absent->why, absent->because});
+      }
+    }
+  }
+  const auto& words = wire::type_of<Cannot>().words;
+  for (const Cannot cannot : {Cannot::lie_prone, Cannot::lie_supine, Cannot::stand, Cannot::sit}) {
+    const bool asked = std::find(ask.cannot.begin(), ask.cannot.end(), cannot) != ask.cannot.end();
+    if (!asked && view.bodies().cannot(words[static_cast<std::size_t>(cannot)])) {
+      ask.cannot.push_back(cannot);
+    }
+  }
+}
 
 // The age and what is open, of the exam as it stands.
 [[nodiscard]] Result<void> ask_exam(Context& context, const model::ExamId& exam, FormAsk& ask) {
@@ -30,6 +60,7 @@ namespace {
   const model::PartialDate today = model::date_of({context.desk->world().now().wall_ms}, 0);
   const interpret::View view(read, person, *context.edition, day_of(read, today));
   ask.age = view.age_on_exam();
+  ask_body(view, ask);
   const interpret::Watched watched = interpret::watch(view);
   for (const interpret::OpenConcern& open : watched.concerns) {
     // A rule that merely waits for its answers withholds nothing from the sheet that asks for them.

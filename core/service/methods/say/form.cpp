@@ -62,6 +62,7 @@ class Form {
     result_.minutes = ask_.sequence->minutes;
     result_.not_to_miss = ask_.sequence->not_to_miss.value_or(std::vector<model::MessageId>{});
     place();
+    leave_what_is_not_there();
     withhold();
     fit();
     for (const Placed& placed : placed_) {
@@ -147,6 +148,20 @@ class Form {
       }
     }
     return false;
+  }
+
+  void leave_what_is_not_there() {
+    for (const BodyStep& absent : ask_.not_applicable) {
+      const auto placed = std::find_if(placed_.begin(), placed_.end(), [&](const Placed& one) { return one.item->item == absent.item; });
+      if (placed == placed_.end()) {
+        continue;
+      }
+      auto& sides = placed->sides;
+      sides.erase(std::remove_if(sides.begin(), sides.end(), [&](Side side) { return std::find(absent.sides.begin(), absent.sides.end(), side) != absent.sides.end(); }),
+                  sides.end());
+      result_.not_applicable.push_back(absent);
+    }
+    placed_.erase(std::remove_if(placed_.begin(), placed_.end(), [](const Placed& one) { return one.sides.empty(); }), placed_.end());
   }
 
   // Nobody stands, walks or is turned on one leg alone.

@@ -120,6 +120,15 @@ struct LeftStep {
 };
 BOOST_DESCRIBE_STRUCT(LeftStep, (), (item, why, minimum))
 
+// What this body does not have, or what is covered: not asked for, with the reason to record where somebody wants to.
+struct BodyStep {
+  model::ItemId item;
+  std::vector<model::Side> sides;
+  model::WhyNot reason{};
+  model::MessageId because;
+};
+BOOST_DESCRIBE_STRUCT(BodyStep, (), (item, sides, reason, because))
+
 struct FormDescribeResult {
   model::Word complaint;
   model::EditionId edition;
@@ -128,10 +137,11 @@ struct FormDescribeResult {
   std::vector<FormPosition> positions;
   std::vector<WithheldStep> withheld;
   std::vector<LeftStep> left_out;
+  std::vector<BodyStep> not_applicable;
   std::vector<model::ItemId> minimum;  // the whole minimum set for this person, also what is withheld or left out
   std::vector<model::MessageId> not_to_miss;
 };
-BOOST_DESCRIBE_STRUCT(FormDescribeResult, (), (complaint, edition, minutes, seconds, positions, withheld, left_out, minimum, not_to_miss))
+BOOST_DESCRIBE_STRUCT(FormDescribeResult, (), (complaint, edition, minutes, seconds, positions, withheld, left_out, not_applicable, minimum, not_to_miss))
 
 struct FormAsk {
   const model::Sequence* sequence = nullptr;
@@ -139,6 +149,7 @@ struct FormAsk {
   std::vector<Cannot> cannot;
   std::optional<model::AgeInterval> age;
   std::vector<interpret::OpenConcern> open;
+  std::vector<BodyStep> not_applicable;  // each item once a reason
 };
 
 // The form of one sequence; a pure function of the edition and what is asked.
