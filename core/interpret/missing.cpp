@@ -28,12 +28,13 @@ namespace {
 }  // namespace
 
 std::vector<MissingItem> missing_items(const View& view) {
-  std::vector<MissingItem> missing;
   const model::Sequence* sequence = view.edition().sequence(view.exam().complaint);
-  if (sequence == nullptr) {
-    return missing;
-  }
-  for (const model::SequenceStep& step : sequence->steps) {
+  return sequence == nullptr ? std::vector<MissingItem>{} : missing_items(view, *sequence);
+}
+
+std::vector<MissingItem> missing_items(const View& view, const model::Sequence& sequence) {
+  std::vector<MissingItem> missing;
+  for (const model::SequenceStep& step : sequence.steps) {
     const model::Item* item = view.edition().item(step.item);
     if (item == nullptr || !needed(view, step)) {
       continue;

@@ -8,5 +8,7 @@
 namespace limbledger::interpret {
 
 [[nodiscard]] std::vector<MissingItem> missing_items(const View& view);
+// The same of another sequence than that of the exam's complaint.
+[[nodiscard]] std::vector<MissingItem> missing_items(const View& view, const model::Sequence& sequence);
 
 }  // namespace limbledger::interpret

@@ -67,7 +67,7 @@ void fill_free(Facts& facts) {
     }
     for (const model::Item& item : facts.items) {
       const bool positioned = item.positions && !item.positions->empty();
-      sequence.steps.push_back({item.item, positioned ? item.positions->front() : model::Word{where_asked}, {}, {}, {}});
+      sequence.steps.push_back({item.item, positioned ? item.positions->front() : model::Word{where_asked}, {}, {}, {}, {}});
     }
   }
 }
@@ -105,7 +105,10 @@ Result<std::unique_ptr<const Edition>> Edition::load(const EditionTexts& texts) 
     facts.items.insert(facts.items.end(), std::make_move_iterator(items.begin()), std::make_move_iterator(items.end()));
   }
   facts.scales = read_file<ScaleFile>(texts.scales, faults).scales;
-  facts.sequences = read_file<SequenceFile>(texts.sequences, faults).sequences;
+  for (const std::string_view text : texts.sequences) {
+    std::vector<model::Sequence> sequences = read_file<SequenceFile>(text, faults).sequences;
+    facts.sequences.insert(facts.sequences.end(), std::make_move_iterator(sequences.begin()), std::make_move_iterator(sequences.end()));
+  }
   fill_free(facts);
   facts.norms = read_file<NormFile>(texts.norms, faults).norms;
   facts.errors = read_file<ErrorFile>(texts.errors, faults).errors;
@@ -206,7 +209,9 @@ EditionTexts built_in_texts() {
     texts.items.push_back(embedded("items/" + std::string(region) + ".json"));
   }
   texts.scales = embedded("scales.json");
-  texts.sequences = embedded("sequences.json");
+  for (const char* part : {"general", "knee", "hip", "child", "lower_leg", "nerve", "after"}) {
+    texts.sequences.push_back(embedded("sequences/" + std::string(part) + ".json"));
+  }
   texts.norms = embedded("motion/norms.json");
   texts.errors = embedded("motion/errors.json");
   texts.figures = embedded("motion/figures.json");

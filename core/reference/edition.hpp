@@ -105,7 +105,7 @@ struct EditionTexts {
   std::string_view edition;    // {"edition":"facts.1","dated":"2026-11-24"}
   std::vector<std::string_view> items;  // {"items":[...]} each, in the order of the catalogue
   std::string_view scales;     // {"scales":[...]}
-  std::string_view sequences;  // {"sequences":[...]}; `free` without steps holds every item
+  std::vector<std::string_view> sequences{};  // each {"sequences":[...]}; `free` without steps holds every item
   std::string_view norms;      // {"norms":[...]}
   std::string_view errors;     // {"errors":[...]}
   std::string_view sources;    // {"sources":[...]}

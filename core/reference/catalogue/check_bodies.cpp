@@ -10,7 +10,8 @@ namespace {
 using Beginnings = std::optional<std::vector<model::Word>>;
 
 constexpr std::array known_comparators{std::string_view("norm"), std::string_view("other_side")};
-constexpr std::array known_cannot{std::string_view("lie_prone"), std::string_view("lie_supine"), std::string_view("stand"), std::string_view("sit")};
+constexpr std::array known_cannot{std::string_view("lie_prone"), std::string_view("lie_supine"), std::string_view("stand"),
+                                  std::string_view("walk"),      std::string_view("sit"),        std::string_view("one_limb")};
 
 [[nodiscard]] bool begins(const model::Item& item, const Beginnings& beginnings) {
   return beginnings && std::any_of(beginnings->begin(), beginnings->end(), [&](const model::Word& one) { return item.item.text.starts_with(one.text); });

@@ -42,6 +42,11 @@ msg-item-general_concern_hip_fracture-how = The examiner's own answer. Yes: a fr
 msg-item-general_concern_hip_fracture-yes = open: to be settled first
 msg-item-general_concern_hip_fracture-no = looked into and settled by the examiner
 
+msg-item-general_concern_hip_dislocated-short = Concern: dislocated hip
+msg-item-general_concern_hip_dislocated-how = The examiner's own answer. Yes: a hip out of joint is to be settled first, and the steps that could harm are withheld. No: looked into and settled; say how in the remark. It says nothing about what was not examined.
+msg-item-general_concern_hip_dislocated-yes = open: to be settled first
+msg-item-general_concern_hip_dislocated-no = looked into and settled by the examiner
+
 msg-item-general_concern_femoral_neck_stress-short = Concern: stress fracture of the hip
 msg-item-general_concern_femoral_neck_stress-how = The examiner's own answer. Yes: a stress fracture of the hip is to be settled first, and the steps that could harm are withheld. No: looked into and settled; say how in the remark. It says nothing about what was not examined.
 msg-item-general_concern_femoral_neck_stress-yes = open: to be settled first
@@ -62,10 +67,25 @@ msg-item-general_concern_knee_fracture-how = The examiner's own answer. Yes: a f
 msg-item-general_concern_knee_fracture-yes = open: to be settled first
 msg-item-general_concern_knee_fracture-no = looked into and settled by the examiner
 
+msg-item-general_concern_ankle_fracture-short = Concern: fracture at the ankle
+msg-item-general_concern_ankle_fracture-how = The examiner's own answer. Yes: a fracture at the ankle is to be settled first, and the steps that could harm are withheld. No: looked into and settled; say how in the remark. It says nothing about what was not examined.
+msg-item-general_concern_ankle_fracture-yes = open: to be settled first
+msg-item-general_concern_ankle_fracture-no = looked into and settled by the examiner
+
+msg-item-general_concern_foot_fracture-short = Concern: fracture of the foot
+msg-item-general_concern_foot_fracture-how = The examiner's own answer. Yes: a fracture of the foot is to be settled first, and the steps that could harm are withheld. No: looked into and settled; say how in the remark. It says nothing about what was not examined.
+msg-item-general_concern_foot_fracture-yes = open: to be settled first
+msg-item-general_concern_foot_fracture-no = looked into and settled by the examiner
+
 msg-item-general_concern_extensor_rupture-short = Concern: torn extensor tendon
 msg-item-general_concern_extensor_rupture-how = The examiner's own answer. Yes: a torn extensor tendon is to be settled first, and the steps that could harm are withheld. No: looked into and settled; say how in the remark. It says nothing about what was not examined.
 msg-item-general_concern_extensor_rupture-yes = open: to be settled first
 msg-item-general_concern_extensor_rupture-no = looked into and settled by the examiner
+
+msg-item-general_concern_achilles_rupture-short = Concern: torn heel cord
+msg-item-general_concern_achilles_rupture-how = The examiner's own answer. Yes: a torn heel cord is to be settled first, and the steps that could harm are withheld. No: looked into and settled; say how in the remark. It says nothing about what was not examined.
+msg-item-general_concern_achilles_rupture-yes = open: to be settled first
+msg-item-general_concern_achilles_rupture-no = looked into and settled by the examiner
 
 msg-item-general_concern_knee_dislocated-short = Concern: dislocated knee
 msg-item-general_concern_knee_dislocated-how = The examiner's own answer. Yes: a dislocated knee is to be settled first, and the steps that could harm are withheld. No: looked into and settled; say how in the remark. It says nothing about what was not examined.

@@ -31,24 +31,34 @@ msg-item-hip_flexion_passive-errors = The pelvis tilts and adds to the number; b
 
 msg-item-leg_thigh_girth_10cm-short = Thigh girth, 10 cm above the kneecap
 msg-item-leg_thigh_girth_10cm-how = Lying, knee straight and muscles relaxed. Mark the skin 10 cm above the upper edge of the kneecap on both sides, lay the tape without pulling. Another level is another quantity.
+msg-item-leg_thigh_girth_10cm-purpose = Wasting or swelling of the thigh; and whether the thigh is too heavy for some tests of the knee.
+msg-item-leg_thigh_girth_10cm-otherwise = Half sitting, knee straight on the couch, both sides alike. Very large: a wide tape, twice. One limb: only against last time.
 msg-item-leg_thigh_girth_10cm-errors = Mark made from the joint line on one side and the kneecap on the other; muscle tightened; tape aslant.
 
 msg-item-leg_tense_compartment-short = Leg tense and hard
 msg-item-leg_tense_compartment-how = Feel the front, outer and back of the lower leg with flat fingers and compare. Yes for a part that is as hard as wood.
+msg-item-leg_tense_compartment-purpose = Pressure in the lower leg: an emergency.
+msg-item-leg_tense_compartment-otherwise = Seated, lying or on the side. Who is drowsy or cannot answer: the hard leg and the need for more and more relief are all there is.
 msg-item-leg_tense_compartment-care = Open casts and bandages to the skin first. Soft to the touch leaves it not excluded.
 msg-item-leg_tense_compartment-errors = The deep part at the back cannot be felt.
 
 msg-item-leg_calf_swelling-short = Calf swollen
 msg-item-leg_calf_swelling-how = Look at both calves from the back; where it counts, tape at 10 cm below the tubercle of the shin, both sides. Yes when fuller than the other.
+msg-item-leg_calf_swelling-purpose = A clot, a torn calf, a burst cyst behind the knee.
+msg-item-leg_calf_swelling-otherwise = Standing from behind, seated or lying, both calves alike. One limb: ask how it was before.
 msg-item-leg_calf_swelling-errors = The level differs from side to side; a stronger leg is fuller.
 
 msg-item-leg_calf_tender_vein-short = Tender along the deep vein
 msg-item-leg_calf_tender_vein-how = Press lightly from the hollow of the knee down the middle of the calf.
+msg-item-leg_calf_tender_vein-purpose = A clot: one of the things that clot rules ask for.
+msg-item-leg_calf_tender_vein-otherwise = Seated or lying, knee a little bent. Thick calf: both hands, lightly.
 msg-item-leg_calf_tender_vein-care = Lightly and once; no massage.
 msg-item-leg_calf_tender_vein-errors = A strained muscle is tender to one side and when it works.
 
 msg-item-ankle_movement-short = Moves foot and toes
 msg-item-ankle_movement-how = The person lifts and lowers the foot and the toes. Yes when all of it moves.
+msg-item-ankle_movement-purpose = Nerve, muscle and tendon of the lower leg in one look; before and after any splint.
+msg-item-ankle_movement-otherwise = Seated or lying. In a cast: the toes. One limb: ask how it was before.
 msg-item-ankle_movement-care = No after an injury: look at nerve, vessel and compartment at once.
 msg-item-ankle_movement-yes = all of it moves
 msg-item-ankle_movement-no = not all of it moves
