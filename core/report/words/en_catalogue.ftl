@@ -209,3 +209,16 @@ msg-scale-fpi6_2005-minus_1 = Turned in (supinated)
 msg-scale-fpi6_2005-0 = Middle
 msg-scale-fpi6_2005-plus_1 = Turned out (pronated)
 msg-scale-fpi6_2005-plus_2 = Strongly turned out (pronated)
+msg-scale-reflex_common_0_4plus-title = Reflex, 0 to 4+
+msg-scale-reflex_common_0_4plus-0 = No response
+msg-scale-reflex_common_0_4plus-1_plus = Less than expected
+msg-scale-reflex_common_0_4plus-2_plus = As expected
+msg-scale-reflex_common_0_4plus-3_plus = Brisk; need not be disease
+msg-scale-reflex_common_0_4plus-4_plus = Very brisk, with clonus
+
+msg-scale-edema_ebm-title = Pitting oedema, depth in whole millimetres
+msg-scale-edema_ebm-0 = No pit
+msg-scale-edema_ebm-1_plus = Slight pit up to 2 mm, goes quickly
+msg-scale-edema_ebm-2_plus = Pit of 3 to 4 mm
+msg-scale-edema_ebm-3_plus = Pit of 5 to 6 mm, the limb is fuller
+msg-scale-edema_ebm-4_plus = Pit deeper than 6 mm, the limb is grossly swollen
