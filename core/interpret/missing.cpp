@@ -1,5 +1,7 @@
 #include "core/interpret/missing.hpp"
 
+#include "core/interpret/body.hpp"
+
 #include <algorithm>
 
 namespace limbledger::interpret {
@@ -42,7 +44,9 @@ std::vector<MissingItem> missing_items(const View& view, const model::Sequence& 
     const std::vector<model::Side> sides = midline ? std::vector{model::Side::midline} : item->sides;
     for (const model::Side side : sides) {
       const bool on_a_side = midline && (has_record(view, *item, model::Side::left) || has_record(view, *item, model::Side::right));
-      if (!on_a_side && !has_record(view, *item, side)) {
+      // What this body does not have is no gap.
+      const bool applies = view.bodies().not_applicable(*item, side) == nullptr;
+      if (applies && !on_a_side && !has_record(view, *item, side)) {
         missing.push_back({item->item, side});
       }
     }

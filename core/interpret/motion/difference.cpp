@@ -132,7 +132,7 @@ void convention_params(const Reading& reading, const Reading& other, Params& par
 }
 
 [[nodiscard]] bool comparable(const View& view, const Reading& reading) {
-  return reading.readable == Readable::number && not_native(view, *reading.item, reading.side).empty();
+  return reading.readable == Readable::number && not_compared(view, *reading.item, reading.side, "other_side").empty();
 }
 
 }  // namespace

@@ -1,5 +1,6 @@
 #include "core/service/methods/exam/form.hpp"
 
+#include "core/interpret/body.hpp"
 #include "core/interpret/judged.hpp"
 #include "core/interpret/missing.hpp"
 #include "core/service/methods/exam/common.hpp"
@@ -16,23 +17,34 @@ namespace {
 
 using model::Side;
 
-constexpr std::string_view pregnancy = "body.pregnancy";
-constexpr std::string_view pregnancy_weeks = "body.pregnancy_weeks";
-constexpr std::int64_t tilted_from_weeks = 20;
-
-// From about 20 weeks (our convention, C22); where only the pregnancy is known, the cautious way.
-[[nodiscard]] bool late_pregnancy(const interpret::View& view) {
-  const auto weeks = view.at(pregnancy_weeks, Side::midline);
-  bool counted = false;
-  for (const model::Finding* finding : weeks) {
-    if (const auto* count = std::get_if<model::CountValue>(&finding->value)) {
-      if (count->count.steps >= tilted_from_weeks) {
-        return true;
+// What this body does not have, and the positions that are not for it.
+void ask_body(const interpret::View& view, FormAsk& ask) {
+  const interpret::Bodies& bodies = view.bodies();
+  if (bodies.open().empty()) {
+    return;
+  }
+  ask.late_pregnancy = bodies.cannot("lie_prone");  // of the states, pregnancy alone
+  for (const model::Item& item : view.edition().items()) {
+    for (const Side side : item.sides) {
+      const auto absent = interpret::not_applicable(view, item, side);
+      if (!absent) {
+        continue;
       }
-      counted = true;
+      const bool again = !ask.not_applicable.empty() && ask.not_applicable.back().item == item.item && ask.not_applicable.back().because == absent->because;
+      if (again) {
+        ask.not_applicable.back().sides.push_back(side);
+      } else {
+        ask.not_applicable.push_back({item.item, {side}, absent->why, absent->because});
+      }
     }
   }
-  return !counted && view.says_yes(pregnancy, Side::midline);
+  const auto& words = wire::type_of<Cannot>().words;
+  for (const Cannot cannot : {Cannot::lie_supine, Cannot::stand, Cannot::walk, Cannot::sit, Cannot::one_limb}) {
+    const bool asked = std::find(ask.cannot.begin(), ask.cannot.end(), cannot) != ask.cannot.end();
+    if (!asked && bodies.cannot(words[static_cast<std::size_t>(cannot)])) {
+      ask.cannot.push_back(cannot);
+    }
+  }
 }
 
 [[nodiscard]] FormRecorded recorded_at(interpret::Findings findings, Side side) {
@@ -104,7 +116,7 @@ constexpr std::int64_t tilted_from_weeks = 20;
   const model::PartialDate today = model::date_of({context.desk->world().now().wall_ms}, 0);
   const interpret::View view(read, person, *context.edition, day_of(read, today));
   ask.age = view.age_on_exam();
-  ask.late_pregnancy = late_pregnancy(view);
+  ask_body(view, ask);
   ask.recorded = recorded_slots(view);
   for (const interpret::MissingItem& one : interpret::missing_items(view, *ask.sequence)) {
     ask.minimum_open.push_back({one.item, one.side});

@@ -34,6 +34,7 @@ class Form {
     Placing placing = place_steps(edition_, ask_);
     placed_ = std::move(placing.placed);
     result_.left_out = std::move(placing.left_out);
+    leave_what_is_not_there();
     withhold();
     fit();
     for (const Placed& placed : placed_) {
@@ -70,6 +71,19 @@ class Form {
   [[nodiscard]] static bool whole_body(const Placed& placed) {
     const std::string& position = placed.step.position.text;
     return position == "standing" || position == "walking" || placed.item->sides == std::vector{Side::midline};
+  }
+  void leave_what_is_not_there() {
+    for (const BodyStep& absent : ask_.not_applicable) {
+      const auto placed = std::find_if(placed_.begin(), placed_.end(), [&](const Placed& one) { return one.item->item == absent.item; });
+      if (placed == placed_.end()) {
+        continue;
+      }
+      const auto there = [&](Side side) { return std::find(absent.sides.begin(), absent.sides.end(), side) == absent.sides.end(); };
+      auto& sides = placed->sides;
+      sides.erase(std::stable_partition(sides.begin(), sides.end(), there), sides.end());
+      result_.not_applicable.push_back(absent);
+    }
+    placed_.erase(std::remove_if(placed_.begin(), placed_.end(), [](const Placed& one) { return one.sides.empty(); }), placed_.end());
   }
   void withhold() {
     std::vector<Placed> kept;

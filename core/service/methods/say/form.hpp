@@ -180,6 +180,15 @@ struct LeftStep {
 BOOST_DESCRIBE_STRUCT(LeftStep, (), (item, why, minimum, label, loses))
 constexpr auto notes(const LeftStep*) { return std::array{wire::Note{"loses", "what it would have told"}}; }
 
+// What this body does not have, or what is covered: not asked for, with the reason to record where somebody wants to.
+struct BodyStep {
+  model::ItemId item;
+  std::vector<model::Side> sides;
+  model::WhyNot reason{};
+  model::MessageId because;
+};
+BOOST_DESCRIBE_STRUCT(BodyStep, (), (item, sides, reason, because))
+
 struct OpenItem {
   model::ItemId item;
   model::Side side{};
@@ -196,17 +205,19 @@ struct FormDescribeResult {
   std::vector<FormPosition> positions;
   std::vector<WithheldStep> withheld;
   std::vector<LeftStep> left_out;
+  std::vector<BodyStep> not_applicable;
   std::vector<model::ItemId> minimum;
   std::vector<model::MessageId> not_to_miss;
   std::optional<std::vector<OpenItem>> minimum_open;
   std::optional<model::ItemId> resume_at;
 };
 BOOST_DESCRIBE_STRUCT(FormDescribeResult, (),
-                      (complaint, label, edition, minutes, seconds, minimum_seconds, positions, withheld, left_out, minimum, not_to_miss, minimum_open, resume_at))
+                      (complaint, label, edition, minutes, seconds, minimum_seconds, positions, withheld, left_out, not_applicable, minimum, not_to_miss, minimum_open, resume_at))
 constexpr auto notes(const FormDescribeResult*) {
   return std::array{wire::Note{"minutes", "a working figure of the trade for the focused examination of this complaint by a practised hand, not for every step below"},
                     wire::Note{"seconds", "the steps below that are not recorded yet, each side by itself, added up"},
                     wire::Note{"minimum_seconds", "of these, the minimum set alone"},
+                    wire::Note{"not_applicable", "what this body does not have, or what is covered; a finding for it is taken all the same"},
                     wire::Note{"minimum", "the whole minimum set for this person, also what is withheld or left out"},
                     wire::Note{"minimum_open", "with an exam: what of the minimum set is not recorded yet"},
                     wire::Note{"resume_at", "with an exam: the first step that is not wholly recorded"}};
@@ -227,6 +238,7 @@ struct FormAsk {
   bool without_protected = false;  // what is asked in private alone stands on no kiosk and on no paper
   std::optional<std::vector<RecordedSlot>> recorded;
   std::vector<OpenItem> minimum_open;
+  std::vector<BodyStep> not_applicable;
 };
 
 // The form of one sequence; a pure function of the edition and what is asked.
