@@ -5,66 +5,46 @@ msg-item-gait_steps_now-short = Steps taken now (0 to 4)
 msg-item-gait_steps_now-how = Four steps: weight is transferred twice on to each foot. Limping counts as walking; a stick or a hand to hold does not make it fewer. Count up to four, here and now.
 msg-item-gait_steps_now-purpose = One part of the rules on films after an injury.
 msg-item-gait_steps_now-otherwise = Walks with a stick each day: with the stick. Did not walk before this: not done, baseline.
-msg-item-gait_steps_now-purpose = One criterion of the rules that say whether a film is needed.
 msg-item-gait_steps_now-care = Not where the hip, the pelvis or the spine may be broken.
-msg-item-gait_steps_now-otherwise = Walks with a stick or a frame as always: with it, and say so. A chair user or a person with one leg: not done, with the reason; the rule then stays open.
 
 msg-item-gait_pattern-short = Way of walking
 msg-item-gait_pattern-how = Ten metres out and back, bare feet, from the front, the back and the side. The one that stands out: short time on one leg, stiff knee, bent knee, knee thrust to the side, knee locked back, trunk over the leg, pelvis drops on the other side, waddling, high step, on the toes, turned out or in, trunk thrown back, dips on the short side, rises on the other toes, swung out in an arc, hip and pelvis as one, knees cross, wide and irregular, no push-off. The side is the leg at fault. Will not walk: stop, it is urgent.
 msg-item-gait_pattern-purpose = Names how this leg walks, so that the same can be seen again.
 msg-item-gait_pattern-otherwise = Cannot walk: the last choices, or not done. With an aid or a prosthesis: as on each day, and the aid is recorded.
-msg-item-gait_pattern-how = Ten metres out and back, bare feet, from the front, the back and the side. The one that stands out: short time on one leg, stiff knee, bent knee, knee thrust to the side, knee locked back, trunk over the leg, pelvis drops on the other side, waddling, high step, on the toes, turned out. The side is the leg at fault. Will not walk: stop, it is urgent.
-msg-item-gait_pattern-purpose = Names the one thing about the walk that stands out, which points to the joint, the muscle or the nerve at fault.
 msg-item-gait_pattern-care = Not where walking is withheld.
 msg-item-gait_pattern-errors = Shoes and a narrow room hide it. The trunk leans over the weak leg; the pelvis drops on the other side.
-msg-item-gait_pattern-otherwise = Cannot walk ten metres: a few steps with the usual aid; what is seen over a distance is lost. A chair user: not done, with the reason.
 
 msg-item-gait_limp-short = Limps
 msg-item-gait_limp-how = Watch the person come in and walk a few metres. Yes for any uneven walk.
 msg-item-gait_limp-purpose = A child that limps, above all.
 msg-item-gait_limp-otherwise = Too young to walk: crawling and kicking, in the remark.
-msg-item-gait_limp-purpose = The first look at a child or anybody in pain.
 msg-item-gait_limp-care = Not where walking is withheld.
-msg-item-gait_limp-otherwise = Cannot or will not walk: that is the finding; a small child is watched crawling or getting up.
 
 msg-item-function_single_leg_stance_eyes_open-short = Standing on one leg, eyes open
 msg-item-function_single_leg_stance_eyes_open-how = Bare foot, arms free, a hand ready to catch. Time until the other foot touches the floor or the standing foot moves. The side is the leg stood on; the best of up to three.
 msg-item-function_single_leg_stance_eyes_open-purpose = Balance, beside the age; the last of the four stances.
 msg-item-function_single_leg_stance_eyes_open-otherwise = Cannot stand on one leg: the stances on two. One limb: not done.
-msg-item-function_single_leg_stance_eyes_open-purpose = Balance, and the strength that holds the pelvis, as seconds to follow.
 msg-item-function_single_leg_stance_eyes_open-care = Not where the person cannot stand unaided or a fracture is open.
-msg-item-function_single_leg_stance_eyes_open-otherwise = Needs a hand to hold: say so in the remark, the seconds are then another quantity. Cannot stand: lost; the hip's outward lift on the side says something of the same muscles.
 
 msg-item-general_temperature-short = Temperature
 msg-item-general_temperature-how = By thermometer; write where it was taken in the remark. No fever says nothing against an infected joint.
 msg-item-general_temperature-purpose = Infection; a child that limps; a hot joint.
 
-msg-item-general_pulse_rate-short = Pulse rate, in a minute
-msg-item-general_pulse_rate-how = Count for 30 seconds at the wrist and double it; seated or lying for some minutes.
 msg-item-general_pulse_rate-purpose = Bleeding, infection, clot in the lung.
 
-msg-item-general_body_mass-short = Body mass
-msg-item-general_body_mass-how = Weighed, without shoes and heavy clothes. Said by the person: mark the origin as self reported.
 msg-item-general_body_mass-purpose = Doses by local protocol, and load on the joints.
 msg-item-general_body_mass-otherwise = Cannot stand: with the chair or in the arms, less the chair or the arms.
 
-msg-item-general_answers_reliable-short = Answers can be relied on
-msg-item-general_answers_reliable-how = No where drink, drugs, confusion, pain elsewhere or lost feeling make what is said or felt unreliable.
 msg-item-general_answers_reliable-purpose = Drunk, confused, in great pain, a small child or no common language: answers and tenderness mean less.
-msg-item-general_temperature-purpose = Looks for infection in a hot joint, a limping child or a bad wound.
 
 msg-item-general_pulse_rate-short = Pulse rate, in a minute
 msg-item-general_pulse_rate-how = Count for 30 seconds at the wrist and double it; seated or lying for some minutes.
-msg-item-general_pulse_rate-purpose = Looks for bleeding, infection and pain.
 
 msg-item-general_body_mass-short = Body mass
 msg-item-general_body_mass-how = Weighed, without shoes and heavy clothes. Said by the person: mark the origin as self reported.
-msg-item-general_body_mass-purpose = Needed where forces are compared with mass, and to see whether weight was lost.
-msg-item-general_body_mass-otherwise = Cannot stand on a scale: as said by the person, marked so.
 
 msg-item-general_answers_reliable-short = Answers can be relied on
 msg-item-general_answers_reliable-how = No where drink, drugs, confusion, pain elsewhere or lost feeling make what is said or felt unreliable.
-msg-item-general_answers_reliable-purpose = Decides whether a no from the person may settle anything.
 msg-item-general_answers_reliable-yes = reliable
 msg-item-general_answers_reliable-no = not reliable today
 
@@ -169,4 +149,3 @@ msg-item-body_knee_replaced-purpose = Changes what is expected, which tests make
 msg-item-examiner_hand_span-short = Examiner's hand span
 msg-item-examiner_hand_span-how = From tip of thumb to tip of little finger, hand spread on the tape. Once for each examiner; it helps to choose a way to hold.
 msg-item-examiner_hand_span-purpose = Chooses the way of a test for small hands.
-msg-item-examiner_hand_span-purpose = Tells whether a test that needs a large hand suits this examiner.

@@ -3,71 +3,55 @@
 
 msg-item-hip_log_roll-short = Log roll of the leg
 msg-item-hip_log_roll-how = Lying, legs straight and relaxed, hands on thigh and shin. Roll the whole leg gently in and out, the better side first. Nothing but the hip moves.
-msg-item-hip_log_roll-purpose = The gentlest test of the hip: it moves the joint alone, so pain in the groin points inside it.
 msg-item-hip_log_roll-positive = Pain in groin or hip, or clearly less roll than the other side.
 msg-item-hip_log_roll-care = Once and small where a slip or a fracture of the hip is open.
 msg-item-hip_log_roll-errors = Turning the foot alone turns the knee and ankle; a knee that hurts makes the roll hurt: hold above it.
-msg-item-hip_log_roll-otherwise = Heavy limb: roll the shin and thigh with both forearms. Cannot lie on the back: half sitting with the leg straight; seated rotation is another test. A child: on the lap, least first.
 msg-item-hip_log_roll-yes = pain in groin or hip, or less roll than the other side
 msg-item-hip_log_roll-no = no pain in groin or hip, rolls as the other side
 
 msg-item-hip_internal_rotation_passive_seated-short = Hip inward rotation, seated
 msg-item-hip_internal_rotation_passive_seated-how = Seated on the edge, hip and knee bent 90, thigh still on the couch, pelvis level. The FOOT goes outward, the thigh turns inward. Goniometer: centre on the kneecap, one arm straight down, the other along the shin. 0 is the shin straight down. Lying on the back with hip and knee at 90 counts as this one.
-msg-item-hip_internal_rotation_passive_seated-purpose = The motion that a worn, inflamed or slipped hip loses first, also in a child whose knee hurts.
 msg-item-hip_internal_rotation_passive_seated-care = Not forced, and not again, where a slip or a fracture of the hip is open. In a growing person with knee pain it is never left out.
 msg-item-hip_internal_rotation_passive_seated-errors = Side of the foot taken for the side of the turn; pelvis lifts; thigh slides. Less here than face down.
-msg-item-hip_internal_rotation_passive_seated-otherwise = Heavy limb: a stool under the foot takes the weight until it is turned. Trunk does not bend to 90: lying, which is another quantity.
 
 msg-item-hip_internal_rotation_passive_supine-short = Hip inward rotation, lying, hip straight
 msg-item-hip_internal_rotation_passive_supine-how = Lying on the back, hip straight, knee bent over the end of the couch or leg straight. The FOOT goes outward with the knee bent; with the leg straight the kneecap turns inward. Read the shin or the kneecap against upright. 0 is the kneecap facing up.
-msg-item-hip_internal_rotation_passive_supine-purpose = Rotation with the hip straight, where sitting does not suit.
 msg-item-hip_internal_rotation_passive_supine-care = Not forced, and not again, where a slip or a fracture of the hip is open.
 msg-item-hip_internal_rotation_passive_supine-errors = Foot turned at the ankle; pelvis rolls. Not to be compared with a seated reading.
-msg-item-hip_internal_rotation_passive_supine-otherwise = Heavy limb: roll the whole leg with both forearms and read the foot's angle by eye. Cannot lie on the back: seated, which is another quantity.
 
 msg-item-hip_external_rotation_passive_seated-short = Hip outward rotation, seated
 msg-item-hip_external_rotation_passive_seated-how = Seated on the edge, hip and knee bent 90, thigh still on the couch, pelvis level. The FOOT goes inward, the thigh turns outward. Goniometer as for inward rotation.
-msg-item-hip_external_rotation_passive_seated-purpose = With inward rotation it shows a turned thigh bone, a slip, or a stiff hip.
 msg-item-hip_external_rotation_passive_seated-care = Not forced where a slip or a fracture of the hip is open.
 msg-item-hip_external_rotation_passive_seated-errors = Side of the foot taken for the side of the turn; the body leans over.
-msg-item-hip_external_rotation_passive_seated-otherwise = Trunk does not bend to 90 or cannot sit: lying with hip and knee bent 90, say so in the remark. Heavy limb: a helper holds the thigh.
 
 msg-item-hip_flexion_passive-short = Hip flexion, passive
 msg-item-hip_flexion_passive-how = Lying, knee bent, other thigh flat on the couch. Bend the hip until the pelvis begins to move. Goniometer: centre over the trochanter, one arm along the trunk, the other to the outer knob of the thigh bone. Watch whether the thigh turns outward as it bends.
-msg-item-hip_flexion_passive-purpose = Stiffness of the hip as a number; with rotation it is part of the list for a worn hip.
 msg-item-hip_flexion_passive-care = Gently, once, where a slip is open. A hip that rolls outward while it bends, in a growing person: stop and tell.
 msg-item-hip_flexion_passive-errors = The pelvis tilts and adds to the number; belly or thigh stops it first.
-msg-item-hip_flexion_passive-otherwise = Heavy limb: the person draws the knee up with both hands and the examiner reads. Cannot lie on the back: on the other side with the leg on a pillow, less exact.
 
 msg-item-leg_thigh_girth_10cm-short = Thigh girth, 10 cm above the kneecap
 msg-item-leg_thigh_girth_10cm-how = Lying, knee straight and muscles relaxed. Mark the skin 10 cm above the upper edge of the kneecap on both sides, lay the tape without pulling. Another level is another quantity.
 msg-item-leg_thigh_girth_10cm-purpose = Wasting or swelling of the thigh; and whether the thigh is too heavy for some tests of the knee.
 msg-item-leg_thigh_girth_10cm-otherwise = Half sitting, knee straight on the couch, both sides alike. Very large: a wide tape, twice. One limb: only against last time.
-msg-item-leg_thigh_girth_10cm-purpose = Wasting as a number to follow; tells whether a heavy thigh needs another Lachman test.
 msg-item-leg_thigh_girth_10cm-errors = Mark made from the joint line on one side and the kneecap on the other; muscle tightened; tape aslant.
-msg-item-leg_thigh_girth_10cm-otherwise = Cannot lie: half sitting with the heel propped; seated it is another number. Heavy limb: a wide tape, mark the level on the skin. One limb: no side to compare.
 
 msg-item-leg_tense_compartment-short = Leg tense and hard
 msg-item-leg_tense_compartment-how = Feel the front, outer and back of the lower leg with flat fingers and compare. Yes for a part that is as hard as wood.
 msg-item-leg_tense_compartment-purpose = Pressure in the lower leg: an emergency.
 msg-item-leg_tense_compartment-otherwise = Seated, lying or on the side. Who is drowsy or cannot answer: the hard leg and the need for more and more relief are all there is.
-msg-item-leg_tense_compartment-purpose = Pressure in a compartment of the lower leg.
 msg-item-leg_tense_compartment-care = Open casts and bandages to the skin first. Soft to the touch leaves it not excluded.
 msg-item-leg_tense_compartment-errors = The deep part at the back cannot be felt.
-msg-item-leg_tense_compartment-otherwise = Cast or bandage: open it to the skin first, otherwise it cannot be felt.
 
 msg-item-leg_calf_swelling-short = Calf swollen
 msg-item-leg_calf_swelling-how = Look at both calves from the back; where it counts, tape at 10 cm below the tubercle of the shin, both sides. Yes when fuller than the other.
 msg-item-leg_calf_swelling-purpose = A clot, a torn calf, a burst cyst behind the knee.
 msg-item-leg_calf_swelling-otherwise = Standing from behind, seated or lying, both calves alike. One limb: ask how it was before.
-msg-item-leg_calf_swelling-purpose = One of the points for a clot in the leg.
 msg-item-leg_calf_swelling-errors = The level differs from side to side; a stronger leg is fuller.
 
 msg-item-leg_calf_tender_vein-short = Tender along the deep vein
 msg-item-leg_calf_tender_vein-how = Press lightly from the hollow of the knee down the middle of the calf.
 msg-item-leg_calf_tender_vein-purpose = A clot: one of the things that clot rules ask for.
 msg-item-leg_calf_tender_vein-otherwise = Seated or lying, knee a little bent. Thick calf: both hands, lightly.
-msg-item-leg_calf_tender_vein-purpose = One of the points for a clot in the leg.
 msg-item-leg_calf_tender_vein-care = Lightly and once; no massage.
 msg-item-leg_calf_tender_vein-errors = A strained muscle is tender to one side and when it works.
 
@@ -75,7 +59,6 @@ msg-item-ankle_movement-short = Moves foot and toes
 msg-item-ankle_movement-how = The person lifts and lowers the foot and the toes. Yes when all of it moves.
 msg-item-ankle_movement-purpose = Nerve, muscle and tendon of the lower leg in one look; before and after any splint.
 msg-item-ankle_movement-otherwise = Seated or lying. In a cast: the toes. One limb: ask how it was before.
-msg-item-ankle_movement-purpose = Nerve and muscle below the knee at a glance, before and after anything is moved.
 msg-item-ankle_movement-care = No after an injury: look at nerve, vessel and compartment at once.
 msg-item-ankle_movement-yes = all of it moves
 msg-item-ankle_movement-no = not all of it moves
@@ -84,40 +67,31 @@ msg-item-nerve_power_knee_extension-short = Power, knee extension
 msg-item-nerve_power_knee_extension-how = Seated, the person straightens the knee and holds it against the hand above the ankle. Graded 0 to 5; with minus or plus at 4.
 msg-item-nerve_power_knee_extension-purpose = Front of the thigh; key movement of the root L3.
 msg-item-nerve_power_knee_extension-otherwise = Cannot sit: on the back, knee over a roll. Small hands: both hands, or the forearm. Without gravity: side-lying. Large limb: the dynamometer with a strap.
-msg-item-nerve_power_knee_extension-purpose = Strength of the thigh, the root L3 and L4 and the femoral nerve.
 msg-item-nerve_power_knee_extension-care = Not against resistance where the extensor tendons or the kneecap may be torn or broken. Pain lowers effort: mark the effort as limited.
-msg-item-nerve_power_knee_extension-otherwise = Cannot sit: lying with a roll under the thigh. Small hands against a strong thigh: a strap or a chair leg holds. Cannot lift its weight: on the side, which gives grade 2.
 
 msg-item-nerve_strength_knee_extension-short = Strength, knee extension (dynamometer)
 msg-item-nerve_strength_knee_extension-how = Seated, knee bent 90, the dynamometer against the shin just above the ankle, held by a strap or the examiner; push for three to five seconds. The best of up to three pushes counts.
 msg-item-nerve_strength_knee_extension-purpose = A number to compare sides and visits.
 msg-item-nerve_strength_knee_extension-otherwise = Small examiner: a strap or belt round the couch. No dynamometer: power by hand.
-msg-item-nerve_strength_knee_extension-purpose = Strength of the thigh as a number to follow and to compare.
 msg-item-nerve_strength_knee_extension-care = Not where a tendon or the kneecap may be torn or broken.
 msg-item-nerve_strength_knee_extension-errors = The pad slips up the shin: another lever, another number. No strap: the examiner's own strength is measured.
-msg-item-nerve_strength_knee_extension-otherwise = Cannot sit: lost; the grade by hand lying. Small hands: a strap round the couch's leg.
 
 msg-item-nerve_power_ankle_dorsiflexion-short = Power, lifting the foot
 msg-item-nerve_power_ankle_dorsiflexion-how = Seated or lying, the person lifts the foot and holds it against the hand on its back. Graded 0 to 5; with minus or plus at 4.
 msg-item-nerve_power_ankle_dorsiflexion-purpose = Muscles that lift the foot; key movement of the root L4, and the deep fibular nerve.
 msg-item-nerve_power_ankle_dorsiflexion-otherwise = Large foot or small hands: walking on the heels shows it too. Cannot sit or lie: standing, the forefoot is lifted.
-msg-item-nerve_power_ankle_dorsiflexion-purpose = The muscles that lift the foot, the root L4 and L5 and the nerve at the neck of the fibula.
 msg-item-nerve_power_ankle_dorsiflexion-errors = The toes do the lifting.
-msg-item-nerve_power_ankle_dorsiflexion-otherwise = Small hands: standing on the heels shows weakness that a hand does not.
 
 msg-item-nerve_sensation_foot_reduced-short = Feeling in the foot reduced
 msg-item-nerve_sensation_foot_reduced-how = Eyes closed, touch lightly: between first and second toe, back of the foot, sole; both feet. Yes where any of them is less than on the other side or gone; say where in the remark.
 msg-item-nerve_sensation_foot_reduced-purpose = A quick look at the nerves of the foot, before and after any splint.
 msg-item-nerve_sensation_foot_reduced-otherwise = Cannot answer: not done; watch the pulling away. Dressing in the way: the places that are free, and which.
-msg-item-nerve_sensation_foot_reduced-purpose = Nerves of the foot before and after anything is moved.
 msg-item-nerve_sensation_foot_reduced-errors = Both feet numb feel alike: compare with the hand.
-msg-item-nerve_sensation_foot_reduced-otherwise = A child, or no common language: watch for drawing away; say so.
 
 msg-item-nerve_foot_drop-short = Foot drops
 msg-item-nerve_foot_drop-how = Walking on the heels, or lifting the foot when lying. Yes when the foot cannot be lifted or slaps.
 msg-item-nerve_foot_drop-purpose = Common fibular nerve, root L5 or the front compartment.
 msg-item-nerve_foot_drop-otherwise = Cannot walk: lifting the foot lying. Heavy leg: heel on the couch.
-msg-item-nerve_foot_drop-purpose = The nerve at the neck of the fibula or the root L5, in one look.
 msg-item-nerve_foot_drop-care = New after an injury of the knee: the knee may have been dislocated. Feel the pulses.
 
 msg-item-vessel_pulse_dorsalis_pedis-short = Pulse on the back of the foot
@@ -125,41 +99,30 @@ msg-item-vessel_pulse_dorsalis_pedis-how = Feel over the tarsal bones, just outs
 msg-item-vessel_pulse_dorsalis_pedis-purpose = Blood reaches the foot; before and after any splint.
 msg-item-vessel_pulse_dorsalis_pedis-otherwise = Cannot lie: seated with the foot on a stool. Swollen foot: the Doppler. Not felt: mark the place and try again, write it as not felt.
 
-msg-item-vessel_pulse_posterior_tibial-short = Pulse behind the inner ankle
-msg-item-vessel_pulse_posterior_tibial-how = Feel half way between the inner ankle bone and the heel cord; both feet, the sound one first.
 msg-item-vessel_pulse_posterior_tibial-purpose = Blood reaches the foot; before and after any splint.
 msg-item-vessel_pulse_posterior_tibial-otherwise = Cannot lie: seated with the foot on a stool. Swollen ankle or heavy leg: the Doppler.
-msg-item-vessel_pulse_dorsalis_pedis-purpose = Blood flow to the foot, before and after anything is moved.
-msg-item-vessel_pulse_dorsalis_pedis-otherwise = One limb: compare with the wrist.
 
 msg-item-vessel_pulse_posterior_tibial-short = Pulse behind the inner ankle
 msg-item-vessel_pulse_posterior_tibial-how = Feel half way between the inner ankle bone and the heel cord; both feet, the sound one first.
-msg-item-vessel_pulse_posterior_tibial-purpose = Blood flow to the foot, before and after anything is moved.
 msg-item-vessel_pulse_posterior_tibial-errors = Your own pulse in the finger; a swollen ankle hides it.
-msg-item-vessel_pulse_posterior_tibial-otherwise = One limb: compare with the wrist.
 
 msg-item-vessel_pulse_popliteal-short = Pulse behind the knee
 msg-item-vessel_pulse_popliteal-how = Knee slightly bent and slack, fingers of both hands deep in the middle of the hollow.
 msg-item-vessel_pulse_popliteal-purpose = Blood reaches the knee; after a knee that dislocated.
 msg-item-vessel_pulse_popliteal-otherwise = Cannot lie flat: half sitting with the knee slack, or face down with the shin carried. Large leg: the pulses of the foot and the Doppler.
-msg-item-vessel_pulse_popliteal-purpose = Tells at which level the flow is lost, and finds a widened vessel.
 msg-item-vessel_pulse_popliteal-care = Not deep where a clot is open.
 msg-item-vessel_pulse_popliteal-errors = Hard to feel in many; broad and easily felt may be a widened vessel.
-msg-item-vessel_pulse_popliteal-otherwise = Cannot lie: half sitting with the knee bent and slack. Heavy limb: face down with the knee bent. Not felt: the pulses of the foot decide.
 
 msg-item-vessel_foot_cold-short = Foot cold
 msg-item-vessel_foot_cold-how = Back of the hand on both feet, from toes to shin. Yes when colder than the other, or cold to above the toes.
 msg-item-vessel_foot_cold-purpose = A foot that lacks blood, or a bandage that presses.
 msg-item-vessel_foot_cold-otherwise = One limb: compare with the thigh and the hands.
-msg-item-vessel_foot_cold-purpose = Blood flow to the foot at a touch.
 msg-item-vessel_foot_cold-errors = A cold room cools both.
-msg-item-vessel_foot_cold-otherwise = One limb: compare with the hand.
 
 msg-item-vessel_capillary_refill_slow-short = Colour comes back slowly
 msg-item-vessel_capillary_refill_slow-how = Press the pulp of the great toe for 5 seconds, let go, count. Yes above 4 seconds in a child; 2 in a man, 2.9 in a woman, 4.5 in an older person.
 msg-item-vessel_capillary_refill_slow-purpose = A foot that lacks blood, or a bandage that presses.
 msg-item-vessel_capillary_refill_slow-otherwise = Great toe missing or varnished: another toe.
-msg-item-vessel_capillary_refill_slow-purpose = Blood flow in the skin of the foot.
 msg-item-vessel_capillary_refill_slow-care = Back in time leaves trouble of vessel or compartment not excluded.
 msg-item-vessel_capillary_refill_slow-errors = Cold room, nail varnish, poor light.
 
@@ -167,13 +130,9 @@ msg-item-vessel_pressure_posterior_tibial-short = Pressure, posterior tibial art
 msg-item-vessel_pressure_posterior_tibial-how = Lying still for some minutes, cuff just above the ankle, probe behind the inner ankle bone. The pressure at which the sound returns. No sound at all: signal absent.
 msg-item-vessel_pressure_posterior_tibial-purpose = With the other foot artery and both arms: the ankle-arm ratio.
 msg-item-vessel_pressure_posterior_tibial-otherwise = Cannot lie flat: half sitting, and write it. Large ankle: a wide cuff. No Doppler: not done, no instrument; never 0.
-msg-item-vessel_pressure_posterior_tibial-purpose = Pressure at the ankle, which over that of the arm tells narrowed vessels.
 msg-item-vessel_pressure_posterior_tibial-care = Not over an open wound, and not over a painful calf that may hold a clot.
-msg-item-vessel_pressure_posterior_tibial-otherwise = Cannot lie flat: half sitting reads too high: say so. No probe: not done; the pulses are no substitute.
 
 msg-item-vessel_pressure_arm-short = Pressure, arm
 msg-item-vessel_pressure_arm-how = Lying as for the ankle, cuff on the upper arm. The pressure at which the sound returns.
 msg-item-vessel_pressure_arm-purpose = The number that the foot is compared with; both arms, the higher counts.
 msg-item-vessel_pressure_arm-otherwise = One arm: the other; write it. Large arm: a wide cuff.
-msg-item-vessel_pressure_arm-purpose = What the pressure at the ankle is divided by.
-msg-item-vessel_pressure_arm-otherwise = Cannot lie: as for the ankle, both in the same position.
