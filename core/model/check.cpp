@@ -62,6 +62,15 @@ struct CheckValue {
 
 }  // namespace
 
+bool takes_position(const Item& item, const Word& position) {
+  if (!item.positions) {
+    return true;
+  }
+  const auto listed = [&](const char* word) { return holds(*item.positions, Word{word}); };
+  return holds(*item.positions, position) || (position.text == "left_tilt" && listed("supine")) ||
+         (position.text == "on_lap" && (listed("supine") || listed("seated") || listed("half_sitting")));
+}
+
 std::string list_of_words(const std::vector<Word>& words) {
   std::string out;
   for (const Word& word : words) {
@@ -113,7 +122,9 @@ Checked check(const Observation& observation, const CatalogueView& catalogue, st
     run.fault("item.side", "/side", sides);
   }
   check_word(run, observation.instrument, item->instruments, "value.instrument", "/instrument");
-  check_word(run, observation.position, item->positions, "value.position", "/position");
+  if (!(observation.position && item->positions && takes_position(*item, *observation.position))) {
+    check_word(run, observation.position, item->positions, "value.position", "/position");
+  }
   check_word(run, observation.end_feel, item->end_feels, item->end_feels ? "params.unknown_word" : "item.not_applicable", "/end_feel");
   if (observation.origin == Origin::bulk_expected && item->safety) {
     run.fault("item.not_applicable", "/origin", "an answer of its own: this item is never part of a group entry");

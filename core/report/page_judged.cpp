@@ -209,6 +209,11 @@ std::string statement_text(const Statement& statement, const model::Exam& exam, 
   if (statement.side && exam.side && *exam.side != model::Side::midline && *statement.side != *exam.side) {
     args.erase(std::remove_if(args.begin(), args.end(), [](const Arg& arg) { return arg.name == "first_weeks"; }), args.end());
   }
+  for (Arg& arg : args) {
+    if (arg.name == "state") {
+      arg.text = word_of(words, "body.state", arg.text);
+    }
+  }
   args.push_back({"what", item_label(words, edition, item), false, true});
   args.push_back({"side", statement.side ? ", " + side_of(words, *statement.side) + "," : "", false, true});
   args.push_back({"who", joined(people), false, true});

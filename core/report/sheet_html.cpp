@@ -23,52 +23,7 @@ constexpr std::string_view sheet_style =
     "vertical-align:top;overflow-wrap:break-word}.found tr{break-inside:avoid}.found thead th:first-child{width:30%}.found tbody th{font-weight:normal}"
     "@media print{body{max-width:none;padding:0}}";
 
-// What people wrote stays text, and keeps its own writing direction.
-[[nodiscard]] std::string escaped(std::string_view text) {
-  std::string out;
-  int open = 0;
-  for (std::size_t at = 0; at < text.size();) {
-    const std::string_view rest = text.substr(at);
-    if (rest.starts_with(isolate_mark)) {
-      out += "<bdi>";
-      ++open;
-      at += isolate_mark.size();
-      continue;
-    }
-    if (rest.starts_with(isolate_end_mark)) {
-      if (open > 0) {
-        out += "</bdi>";
-        --open;
-      }
-      at += isolate_end_mark.size();
-      continue;
-    }
-    switch (text[at]) {
-      case '&':
-        out += "&amp;";
-        break;
-      case '<':
-        out += "&lt;";
-        break;
-      case '>':
-        out += "&gt;";
-        break;
-      case '"':
-        out += "&quot;";
-        break;
-      case '\'':
-        out += "&#39;";
-        break;
-      default:
-        out += text[at];
-    }
-    ++at;
-  }
-  for (; open > 0; --open) {
-    out += "</bdi>";
-  }
-  return out;
-}
+[[nodiscard]] std::string escaped(std::string_view text) { return html_text(text); }
 
 [[nodiscard]] std::string element(std::string_view name, std::string_view text, std::string_view attributes = {}) {
   return "<" + std::string(name) + std::string(attributes) + ">" + escaped(text) + "</" + std::string(name) + ">\n";
@@ -165,6 +120,52 @@ class Body {
 };
 
 }  // namespace
+
+std::string html_text(std::string_view text) {
+  std::string out;
+  int open = 0;
+  for (std::size_t at = 0; at < text.size();) {
+    const std::string_view rest = text.substr(at);
+    if (rest.starts_with(isolate_mark)) {
+      out += "<bdi>";
+      ++open;
+      at += isolate_mark.size();
+      continue;
+    }
+    if (rest.starts_with(isolate_end_mark)) {
+      if (open > 0) {
+        out += "</bdi>";
+        --open;
+      }
+      at += isolate_end_mark.size();
+      continue;
+    }
+    switch (text[at]) {
+      case '&':
+        out += "&amp;";
+        break;
+      case '<':
+        out += "&lt;";
+        break;
+      case '>':
+        out += "&gt;";
+        break;
+      case '"':
+        out += "&quot;";
+        break;
+      case '\'':
+        out += "&#39;";
+        break;
+      default:
+        out += text[at];
+    }
+    ++at;
+  }
+  for (; open > 0; --open) {
+    out += "</bdi>";
+  }
+  return out;
+}
 
 std::string sheet_html(const Sheet& sheet, const Words& words) {
   Body body(words);

@@ -75,6 +75,7 @@ struct Desk::Inside {
   std::function<void()> wake;
   std::function<Result<void>(const ledger::Bytes&)> keep_keyring;
   std::optional<FoundDamage> damage;
+  std::map<std::string, std::string, std::less<>> answers;
 
   std::unique_ptr<ledger::Log> log;
   std::unique_ptr<ledger::Records> records;
@@ -362,6 +363,7 @@ void Desk::note_verified(std::size_t count, std::string_view first_code) {
 
 ledger::World& Desk::world() { return *inside_->world; }
 const reference::Edition& Desk::edition() const { return *inside_->edition; }
+std::map<std::string, std::string, std::less<>>& Desk::answers() { return inside_->answers; }
 ledger::Log& Desk::log() { return *inside_->log; }
 ledger::Records& Desk::records() { return *inside_->records; }
 const model::ExaminerId& Desk::examiner() const { return inside_->examiner; }

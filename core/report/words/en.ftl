@@ -108,6 +108,7 @@ msg-rule-gate-exclusions = one of the rule's exclusions is present
 msg-rule-gate-answers_reliable = answers not reliable today; examine again when they are
 msg-rule-gate-pregnancy = pregnant people were not studied
 msg-rule-gate-implant = replaced knee, of which its sources do not speak
+msg-rule-gate-fused = fused knee, of which its sources do not speak
 msg-rule-gate-no_injury = no injury, by what was told; it was made for injured knees
 msg-rule-gate-no_limb = no limb on this side
 msg-rule-flag-paediatric_extension = under 18: studied later than in adults, from 5 years

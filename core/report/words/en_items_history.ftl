@@ -3,6 +3,31 @@
 
 msg-item-history_own_words-short = In the person's own words
 msg-item-history_own_words-how = What happened and what troubles most, as it is said. The text is kept as written and is not interpreted.
+msg-item-history_own_words-purpose = The question that brought the person.
+
+msg-item-history_mechanism-purpose = Which way the limb was loaded.
+
+msg-item-history_fall_or_blow-purpose = One of the two knee rules asks for it.
+
+msg-item-history_injury_severe_or_crush-purpose = A limb that may swell inside its sheaths.
+
+msg-item-history_external_force_to_leg-purpose = Loads the ligaments from the side.
+
+msg-item-history_rotational_trauma-purpose = Loads the front cruciate ligament and the menisci.
+
+msg-item-history_pop-purpose = A ligament or tendon that tore.
+
+msg-item-history_giving_way-purpose = A loose knee, or a weak thigh.
+
+msg-item-history_locking-purpose = A piece that blocks the joint.
+
+msg-item-history_swelling_onset-purpose = Fast swelling is blood.
+
+msg-item-history_swelling_noticed-purpose = Fluid that comes and goes.
+
+msg-item-history_patella_dislocated-purpose = A kneecap that may go out again.
+
+msg-item-history_knee_dislocated-purpose = The vessel behind the knee may be torn though the knee looks straight.
 
 msg-item-history_mechanism-short = How it happened
 msg-item-history_mechanism-how = The one that fits best; the own words stand beside it.
@@ -43,11 +68,23 @@ msg-item-history_knee_dislocated-care = Yes: vessel and nerve first, and again e
 
 msg-item-history_steps_at_once-short = Could take four steps at once after the injury
 msg-item-history_steps_at_once-how = Four steps: weight is transferred twice on to each foot. Limping counts as walking; a stick or a hand to hold does not make it fewer. Yes, no, or not sure.
+msg-item-history_steps_at_once-purpose = One part of the rules on films after an injury.
 msg-item-history_steps_at_once-yes = four steps were taken
 msg-item-history_steps_at_once-no = four steps could not be taken
 
 msg-item-history_knee_rule_exclusions-short = Anything that puts the knee rule aside
 msg-item-history_knee_rule_exclusions-how = All that hold. Only a superficial skin injury; seen again for the same injury; altered consciousness; paraplegia; several injuries at once; or none of these.
+msg-item-history_knee_rule_exclusions-purpose = The rule on films was not made for these.
+
+msg-item-history_weeks_since_onset-purpose = New and old complaints are looked at differently.
+
+msg-item-history_pain_over_2_weeks-purpose = Past the time in which most small injuries settle.
+
+msg-item-history_pain_prolonged_sitting-purpose = The kneecap.
+
+msg-item-history_morning_stiffness_minutes-purpose = Worn joints are stiff for a short while, inflamed ones for long.
+
+msg-item-history_pain_out_of_proportion-purpose = The first sign of a limb that swells inside its sheaths.
 
 msg-item-history_weeks_since_onset-short = Weeks since it began
 msg-item-history_weeks_since_onset-how = Whole weeks; 0 within the first week.
@@ -67,6 +104,13 @@ msg-item-history_pain_out_of_proportion-care = Yes after injury, cast, crush or 
 
 msg-item-history_fever-short = Fever, now or in the last seven days
 msg-item-history_fever-how = Measured or felt, with or without shivering. No fever says nothing against an infected joint.
+msg-item-history_fever-purpose = An infected joint or bone.
+
+msg-item-history_unwell-purpose = Illness of the whole body.
+
+msg-item-history_night_pain-purpose = A growth or an infection; also a worn joint.
+
+msg-item-history_night_pain_relieved_by_turning-purpose = Parts the pain of lying on it from pain that does not rest.
 
 msg-item-history_unwell-short = Feels or looks unwell
 msg-item-history_unwell-how = Drowsy, pale, off food, shaking; in a child not playing.
@@ -81,6 +125,40 @@ msg-item-history_night_pain_relieved_by_turning-no = no position ends it
 
 msg-item-history_night_pain_getting_worse-short = Night pain is getting worse
 msg-item-history_night_pain_getting_worse-how = Over the last weeks.
+msg-item-history_night_pain_getting_worse-purpose = Pain that grows is looked into.
+
+msg-item-history_weight_loss-purpose = A growth, tuberculosis.
+
+msg-item-history_cancer_known-purpose = Bone pain may come from it.
+
+msg-item-history_immune_suppressed-purpose = Infection with few signs.
+
+msg-item-history_joint_injection_or_operation_recent-purpose = A door for infection.
+
+msg-item-history_diabetes-purpose = Numb feet, narrowed vessels, infection with few signs.
+
+msg-item-history_blood_thinners-purpose = A joint full of blood; head injuries; needles.
+
+msg-item-history_bleeding_disorder-purpose = A joint full of blood.
+
+msg-item-history_immobile_or_surgery_recent-purpose = One of the points asked when a clot is suspected.
+
+msg-item-history_examiner_suspects_clot-purpose = Opens the questions on a clot.
+
+msg-item-history_breathless-purpose = A clot that went to the lung.
+
+msg-item-history_back_pain-purpose = Pain of the leg may come from the back.
+
+msg-item-history_saddle_numbness-purpose = The lowest roots.
+msg-item-history_saddle_numbness-care = Asked in private only, in the person's own language, not through a child or a relative. Not alone: not asked, and it stays open. New: call now.
+
+msg-item-history_bladder_bowel_change-purpose = The lowest roots.
+msg-item-history_bladder_bowel_change-care = Asked in private only, in the person's own language, not through a child or a relative. Not alone: not asked, and it stays open. New: call now.
+
+msg-item-history_unexplained_bruises-purpose = Protection; blood disease.
+msg-item-history_unexplained_bruises-care = In private only. Nothing is said before the company.
+
+msg-item-history_film_result-purpose = Opens and lifts what a fracture holds back.
 
 msg-item-history_weight_loss-short = Weight lost without wanting to
 msg-item-history_weight_loss-how = Clothes looser, weight fallen, without a reason the person knows.

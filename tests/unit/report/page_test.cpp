@@ -225,6 +225,7 @@ TEST_CASE("every message that the interpretation can name has words") {
                                  "no_norm",
                                  "no_norm_fused",
                                  "no_norm_implant",
+                                 "no_norm_body",
                                  "needs_age",
                                  "needs_instrument",
                                  "unresolved",

@@ -3,6 +3,7 @@
 
 #include "core/model/exam/exam.hpp"
 #include "core/reference/edition.hpp"
+#include "core/report/words/words.hpp"
 #include "core/service/writing.hpp"
 
 #include <optional>
@@ -18,6 +19,9 @@ struct ExamReply {
   std::optional<bool> repeat;
 };
 BOOST_DESCRIBE_STRUCT(ExamReply, (), (exam, revision, repeat))
+
+// Stands above every print of a ledger that is not for people; empty for a clinic's.
+[[nodiscard]] std::string banner_of(const Desk& desk, const report::Words& words);
 
 // Faults: exam.unknown, exam.not_yours (a kiosk asks for another's).
 [[nodiscard]] Result<const ledger::ExamRecord*> exam_to_read(Context& context, const model::ExamId& exam);

@@ -11,18 +11,6 @@ namespace {
 
 constexpr std::string_view english = "en";
 
-[[nodiscard]] std::string banner_of(const Desk& desk, const report::Words& words) {
-  switch (desk.kind()) {
-    case LedgerKind::clinic:
-      return {};
-    case LedgerKind::demonstration:
-      return words.say("msg.page.demonstration");
-    case LedgerKind::practice:
-      return words.say("msg.page.practice");
-  }
-  return {};
-}
-
 }  // namespace
 
 Result<NoteWriteResult> note_write(Context& context, const NoteWriteParams& params) {

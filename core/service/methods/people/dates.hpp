@@ -26,8 +26,9 @@ class DateCheck {
  public:
   DateCheck(std::optional<std::int64_t> today, const std::optional<std::vector<wire::Name>>& confirmed);
 
-  // A birth, or the day an age was true, after today.
+  // A birth, or the day an age was true, after today; a birth longer ago than people live.
   void birth(const model::Birth& birth, const std::string& path);
+  // After today, or longer ago than anybody writes down now (a slip in the century).
   void performed(model::Instant instant, const std::optional<model::OffsetMinutes>& offset_min, const std::string& path);
   // Born after the examination: refused; asked back where one of the two rests on a clock (`sure` false).
   void born_by(const std::optional<model::Birth>& birth, const Days& examined, bool sure, const std::string& path);
