@@ -28,4 +28,4 @@ msg-not_to_miss-knee_fracture = A fracture: bone tender, cannot bend to 90, cann
 msg-not_to_miss-extensor_rupture = A torn extensor tendon: cannot lift the straight leg
 msg-not_to_miss-hip_slip = The hip behind the knee pain, in a growing person a slip: rotation of the hip
 msg-not_to_miss-clot = A clot behind a full calf
-msg-not_to_miss-tumour = A growth in the bone: night pain that turning does not ease, getting worse
+msg-not_to_miss-tumour = Bone pain that asks for a film: at night, not eased by turning, getting worse
