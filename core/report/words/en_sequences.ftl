@@ -64,3 +64,4 @@ msg-not_to_miss-nerve_entrapped = A nerve: numb, burning, from the back or behin
 msg-not_to_miss-spine_infection = An infected spine: fever, night sweats, pain at rest
 msg-not_to_miss-foot_drop = A foot that newly drops, or weakness that grows
 msg-not_to_miss-implant_broken = An implant that came loose, broke or slipped out
+msg-not_to_miss-tumour = Bone pain that asks for a film: at night, not eased by turning, getting worse
