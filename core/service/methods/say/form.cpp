@@ -14,6 +14,8 @@ namespace {
 
 using model::Side;
 
+constexpr std::int64_t grown_from_years = 16;  // C8, "the hip of a child"; the age our convention
+
 class Form {
  public:
   Form(const reference::Edition& edition, const FormAsk& ask) : edition_(edition), ask_(ask) {}
@@ -136,8 +138,13 @@ class Form {
   }
 
   [[nodiscard]] static std::int64_t cost(const Placed& placed) { return placed.item->seconds.steps * static_cast<std::int64_t>(placed.sides.size()); }
+  // The hip is examined for safety in a child; of a person known to be grown it may wait as anything else may.
+  [[nodiscard]] bool for_safety(const Placed& placed) const {
+    const bool grown = ask_.age && ask_.age->low >= grown_from_years;
+    return placed.item->safety && !placed.step.drop && !(grown && placed.item->region.text == "hip");
+  }
   [[nodiscard]] bool stays(const Placed& placed) const {
-    return is_minimum(ask_, placed.step) || placed.item->safety || (placed.step.minimum_under && !ask_.age) || done(placed);
+    return is_minimum(ask_, placed.step) || for_safety(placed) || (placed.step.minimum_under && !ask_.age) || done(placed);
   }
   // What the page says can wait goes first, then what comes late, then from the end.
   void fit() {
@@ -186,8 +193,7 @@ class Form {
     if (placed.instead_of != nullptr) {
       step.instead_of = placed.instead_of->item;
     }
-    const bool tilted = placed.step.position.text == "left_tilt" && step.positions;
-    if (tilted && std::find(step.positions->begin(), step.positions->end(), placed.step.position) == step.positions->end()) {
+    if (step.positions && std::find(step.positions->begin(), step.positions->end(), placed.step.position) == step.positions->end()) {
       step.positions->insert(step.positions->begin(), placed.step.position);
     }
     std::vector<FormRecorded> recorded = recorded_of(*placed.item);
