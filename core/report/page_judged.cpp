@@ -190,14 +190,13 @@ std::string statement_text(const Statement& statement, const model::Exam& exam, 
   const std::string difference = text_of(args, "difference_deg");
   std::vector<std::string> people;
   std::vector<std::string> sources;
+  std::vector<std::string> compared_rows;
   bool taught = false;
   for (const model::RowId& row : statement.rows) {
-    for (const reference::NormRow& norm : edition.norms()) {
-      if (norm.row == row) {
-        add_once(people, people_of(norm, words));
-        add_once(sources, norm.source.text);
-        taught = taught || norm.status == model::Status::memory;
-      }
+    if (const reference::NormRow* norm = edition.norm(row)) {
+      add_once(people, people_of(*norm, words));
+      add_once(compared_rows, compared_with(*norm, words));
+      taught = taught || norm->taught();
     }
     for (const reference::FigureRow& figure : edition.figures()) {
       if (figure.row == row) {
@@ -210,7 +209,8 @@ std::string statement_text(const Statement& statement, const model::Exam& exam, 
     args.erase(std::remove_if(args.begin(), args.end(), [](const Arg& arg) { return arg.name == "first_weeks"; }), args.end());
   }
   args.push_back({"what", item_label(words, edition, item), false, true});
-  args.push_back({"side", statement.side ? ", " + side_of(words, *statement.side) + "," : "", false, true});
+  args.push_back({"mean", toward_words(text_of(args, "mean"), args, words), false, true});
+  args.push_back({"side", statement.side && *statement.side != model::Side::midline ? ", " + side_of(words, *statement.side) + "," : "", false, true});
   args.push_back({"who", joined(people), false, true});
   args.push_back({"how", instruments_of(exam, item, statement.side, words), false, true});
   args.push_back({"interval", interval_of(args, words), false, true});
@@ -231,6 +231,9 @@ std::string statement_text(const Statement& statement, const model::Exam& exam, 
   add_remarks(args, words, edition, parts);
   if (taught && !statement.message.text.ends_with("_taught")) {
     parts.push_back(words.say("msg.motion.taught"));
+  }
+  if (!compared_rows.empty()) {
+    parts.push_back(words.say("msg.motion.compared_with", {{"rows", joined(compared_rows, "; "), false, true}}));
   }
   if (!sources.empty()) {
     parts.push_back(words.say("msg.motion.source", {{"source", joined(sources), false, true}}));

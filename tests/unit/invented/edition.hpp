@@ -22,7 +22,7 @@ struct InventedTexts {
   std::string alerts;
 
   [[nodiscard]] reference::EditionTexts view() const {
-    return {edition, {items}, scales, sequences, norms, errors, sources, concerns, alerts, {}, figures};
+    return {edition, {items}, scales, sequences, {norms}, errors, sources, concerns, alerts, {}, figures};
   }
 };
 
