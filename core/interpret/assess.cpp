@@ -1,5 +1,6 @@
 #include "core/interpret/assess.hpp"
 
+#include "core/interpret/body.hpp"
 #include "core/interpret/contradictions.hpp"
 #include "core/interpret/evidence/judge.hpp"
 #include "core/interpret/knee/beside.hpp"
@@ -31,8 +32,8 @@ struct All {
   All all;
   all.watched = watch(view, {ask.protected_, ask.before_corrections});  // alerts, rules, concerns
   const std::vector<Reading> readings = read_motions(view);
-  for (auto& part : {judge_norms(view, readings), judge_sides(view, readings), judge_past(view, readings, earlier), judge_knee_motion(view, readings),
-                     judge_effusion(view), judge_laxity(view), judge_hip_above(view)}) {
+  for (auto& part : {judge_bodies(view), judge_norms(view, readings), judge_sides(view, readings), judge_past(view, readings, earlier), judge_knee_motion(view, readings),
+                     judge_effusion(view), judge_laxity(view), judge_beside(view)}) {
     all.statements.insert(all.statements.end(), part.begin(), part.end());
   }
   all.hypotheses = judge_hypotheses(view, ask.priors);
@@ -41,6 +42,9 @@ struct All {
     all.contradictions.push_back(std::move(contradiction));
   }
   for (Contradiction& contradiction : finding_contradictions(view)) {
+    all.contradictions.push_back(std::move(contradiction));
+  }
+  for (Contradiction& contradiction : body_contradictions(view)) {
     all.contradictions.push_back(std::move(contradiction));
   }
   if (auto other_knee = signs_on_the_other_knee(view)) {

@@ -1,5 +1,7 @@
 #include "core/interpret/missing.hpp"
 
+#include "core/interpret/body.hpp"
+
 #include <algorithm>
 
 namespace limbledger::interpret {
@@ -26,12 +28,13 @@ namespace {
 }  // namespace
 
 std::vector<MissingItem> missing_items(const View& view) {
-  std::vector<MissingItem> missing;
   const model::Sequence* sequence = view.edition().sequence(view.exam().complaint);
-  if (sequence == nullptr) {
-    return missing;
-  }
-  for (const model::SequenceStep& step : sequence->steps) {
+  return sequence == nullptr ? std::vector<MissingItem>{} : missing_items(view, *sequence);
+}
+
+std::vector<MissingItem> missing_items(const View& view, const model::Sequence& sequence) {
+  std::vector<MissingItem> missing;
+  for (const model::SequenceStep& step : sequence.steps) {
     const model::Item* item = view.edition().item(step.item);
     if (item == nullptr || !needed(view, step)) {
       continue;
@@ -41,7 +44,9 @@ std::vector<MissingItem> missing_items(const View& view) {
     const std::vector<model::Side> sides = midline ? std::vector{model::Side::midline} : item->sides;
     for (const model::Side side : sides) {
       const bool on_a_side = midline && (has_record(view, *item, model::Side::left) || has_record(view, *item, model::Side::right));
-      if (!on_a_side && !has_record(view, *item, side)) {
+      // What this body does not have is no gap.
+      const bool applies = view.bodies().not_applicable(*item, side) == nullptr;
+      if (applies && !on_a_side && !has_record(view, *item, side)) {
         missing.push_back({item->item, side});
       }
     }

@@ -1,5 +1,5 @@
 // Of the complaint's minimum set, what was not recorded: both sides, and below 16 years the hip. A reason why something was not done
-// is a record; an item named instead of another stands for it. Source: examination sequence page, section 3.
+// is a record; so is a state of the body for which an item does not apply; an item named instead of another stands for it. Source: examination sequence page, section 3.
 #pragma once
 
 #include "core/interpret/statement.hpp"
@@ -8,5 +8,7 @@
 namespace limbledger::interpret {
 
 [[nodiscard]] std::vector<MissingItem> missing_items(const View& view);
+// The same of another sequence than that of the exam's complaint.
+[[nodiscard]] std::vector<MissingItem> missing_items(const View& view, const model::Sequence& sequence);
 
 }  // namespace limbledger::interpret

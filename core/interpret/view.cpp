@@ -1,5 +1,6 @@
 #include "core/interpret/view.hpp"
 
+#include "core/interpret/body.hpp"
 #include "core/wire/write.hpp"
 
 #include <algorithm>
@@ -53,6 +54,15 @@ View::View(const model::Exam& exam, const std::optional<model::Person>& person, 
       ++run.count;
     }
   }
+}
+
+View::~View() = default;
+
+const Bodies& View::bodies() const {
+  if (bodies_ == nullptr) {
+    bodies_ = std::make_unique<const Bodies>(*this);
+  }
+  return *bodies_;
 }
 
 std::optional<model::AgeInterval> View::age_on_day(const model::PartialDate& day) const {

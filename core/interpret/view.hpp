@@ -8,12 +8,15 @@
 #include "core/interpret/trail.hpp"
 #include "core/reference/edition.hpp"
 
+#include <memory>
 #include <optional>
 #include <span>
 #include <string_view>
 #include <vector>
 
 namespace limbledger::interpret {
+
+class Bodies;  // body.hpp
 
 // Some of the findings of a View, in its order.
 using Findings = std::span<const model::Finding* const>;
@@ -22,6 +25,7 @@ class View {
  public:
   View(const View&) = delete;
   View& operator=(const View&) = delete;
+  ~View();
   View(const model::Exam& exam, const std::optional<model::Person>& person, const reference::Edition& edition, const model::PartialDate& as_of);
 
   [[nodiscard]] const model::Exam& exam() const { return exam_; }
@@ -41,6 +45,8 @@ class View {
   [[nodiscard]] Findings at(std::string_view item, model::Side side) const;
   [[nodiscard]] Findings at(const model::Item& item, model::Side side) const;  // of this edition
   [[nodiscard]] bool says_yes(std::string_view item, model::Side side) const;
+  // What is special about this body; worked out when first asked for.
+  [[nodiscard]] const Bodies& bodies() const;
   // Where what is concluded from this exam keeps what it points at.
   [[nodiscard]] Trails& trails() const { return trails_; }
 
@@ -56,6 +62,7 @@ class View {
   };
   std::vector<Run> runs_;  // of each item of the edition, in findings_
   mutable Trails trails_;
+  mutable std::unique_ptr<const Bodies> bodies_;
 };
 
 // Observed at this exam (or copied from the paper it was written on), so that it may settle a rule or meet a norm.

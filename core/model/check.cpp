@@ -113,7 +113,10 @@ Checked check(const Observation& observation, const CatalogueView& catalogue, st
     run.fault("item.side", "/side", sides);
   }
   check_word(run, observation.instrument, item->instruments, "value.instrument", "/instrument");
-  check_word(run, observation.position, item->positions, "value.position", "/position");
+  // Tilted to the left is how somebody late in pregnancy lies on the back.
+  if (!(observation.position && observation.position->text == "left_tilt" && item->positions && holds(*item->positions, Word{"supine"}))) {
+    check_word(run, observation.position, item->positions, "value.position", "/position");
+  }
   check_word(run, observation.end_feel, item->end_feels, item->end_feels ? "params.unknown_word" : "item.not_applicable", "/end_feel");
   if (observation.origin == Origin::bulk_expected && item->safety) {
     run.fault("item.not_applicable", "/origin", "an answer of its own: this item is never part of a group entry");

@@ -60,6 +60,11 @@ struct AlertFile {
 };
 BOOST_DESCRIBE_STRUCT(AlertFile, (), (alerts))
 
+struct BodyFile {
+  std::vector<BodyRow> bodies;
+};
+BOOST_DESCRIBE_STRUCT(BodyFile, (), (bodies))
+
 constexpr const char* where_asked = "seated";  // the position of an item that needs none
 
 // The sequence for no complaint: every item, in its first position.
@@ -70,7 +75,7 @@ void fill_free(Facts& facts) {
     }
     for (const model::Item& item : facts.items) {
       const bool positioned = item.positions && !item.positions->empty();
-      sequence.steps.push_back({item.item, positioned ? item.positions->front() : model::Word{where_asked}, {}, {}, {}});
+      sequence.steps.push_back({item.item, positioned ? item.positions->front() : model::Word{where_asked}, {}, {}, {}, {}});
     }
   }
 }
@@ -108,7 +113,10 @@ Result<std::unique_ptr<const Edition>> Edition::load(const EditionTexts& texts) 
     facts.items.insert(facts.items.end(), std::make_move_iterator(items.begin()), std::make_move_iterator(items.end()));
   }
   facts.scales = read_file<ScaleFile>(texts.scales, faults).scales;
-  facts.sequences = read_file<SequenceFile>(texts.sequences, faults).sequences;
+  for (const std::string_view text : texts.sequences) {
+    std::vector<model::Sequence> sequences = read_file<SequenceFile>(text, faults).sequences;
+    facts.sequences.insert(facts.sequences.end(), std::make_move_iterator(sequences.begin()), std::make_move_iterator(sequences.end()));
+  }
   fill_free(facts);
   for (const std::string_view text : texts.norms) {
     std::vector<NormRow> norms = read_file<NormFile>(text, faults).norms;
@@ -130,11 +138,15 @@ Result<std::unique_ptr<const Edition>> Edition::load(const EditionTexts& texts) 
   if (!texts.alerts.empty()) {
     facts.alerts = read_file<AlertFile>(texts.alerts, faults).alerts;
   }
+  if (!texts.bodies.empty()) {
+    facts.bodies = read_file<BodyFile>(texts.bodies, faults).bodies;
+  }
   // What names nothing because its file did not read would only hide the first cause.
   if (faults.empty()) {
     check_catalogue(facts, faults);
     check_sequences(facts, faults);
     check_alerts(facts, faults);
+    check_bodies(facts, faults);
     turn_norms(facts, faults);
     check_motion(facts, faults);
     check_printed(facts, faults);
@@ -157,6 +169,10 @@ Result<std::unique_ptr<const Edition>> Edition::load(const EditionTexts& texts) 
   edition->sources_ = std::move(facts.sources);
   edition->concerns_ = std::move(facts.concerns);
   edition->alerts_ = std::move(facts.alerts);
+  edition->bodies_ = std::move(facts.bodies);
+  for (const BodyRow& row : edition->bodies_) {
+    edition->reaches_.push_back(limbledger::reference::reach_of(row, edition->items_));
+  }
   edition->evidence_ = std::move(evidence);
   edition->norms_by_item_ = norms_by_item(edition->norms_, edition->items_);
   edition->errors_by_item_ = errors_by_item(edition->errors_, edition->items_);
@@ -224,7 +240,9 @@ EditionTexts built_in_texts() {
     texts.items.push_back(embedded("items/" + std::string(region) + ".json"));
   }
   texts.scales = embedded("scales.json");
-  texts.sequences = embedded("sequences.json");
+  for (const char* part : {"general", "knee", "hip", "child", "lower_leg", "nerve", "after"}) {
+    texts.sequences.push_back(embedded("sequences/" + std::string(part) + ".json"));
+  }
   for (const char* region : {"knee", "hip", "hip_rotation", "ankle", "foot", "alignment", "function"}) {
     texts.norms.push_back(embedded("motion/norms/" + std::string(region) + ".json"));
   }
@@ -235,6 +253,7 @@ EditionTexts built_in_texts() {
   texts.sources = embedded("sources.json");
   texts.concerns = embedded("concerns.json");
   texts.alerts = embedded("alerts.json");
+  texts.bodies = embedded("bodies.json");
   texts.evidence.accuracy = embedded("evidence/accuracy.json");
   texts.evidence.pretest = embedded("evidence/pretest.json");
   texts.evidence.conditions = embedded("evidence/conditions.json");

@@ -5,6 +5,7 @@
 
 #include "core/model/check.hpp"
 #include "core/reference/alert_row.hpp"
+#include "core/reference/body_row.hpp"
 #include "core/model/item.hpp"
 #include "core/model/person.hpp"
 #include "core/reference/evidence/rows.hpp"
@@ -32,14 +33,15 @@ struct EditionTexts {
   std::string_view edition;    // {"edition":"facts.1","dated":"2026-11-24"}
   std::vector<std::string_view> items;  // {"items":[...]} each, in the order of the catalogue
   std::string_view scales;     // {"scales":[...]}
-  std::string_view sequences;  // {"sequences":[...]}; `free` without steps holds every item
-  std::vector<std::string_view> norms;  // {"norms":[...]} each
+  std::vector<std::string_view> sequences{};  // each {"sequences":[...]}; `free` without steps holds every item
+  std::vector<std::string_view> norms{};  // {"norms":[...]} each
   std::string_view errors;     // {"errors":[...]}
   std::string_view sources;    // {"sources":[...]}
   std::string_view concerns;   // {"concerns":[...]}
   std::string_view alerts{};   // {"alerts":[...]}; empty: none is asked after
   EvidenceTexts evidence{};    // all empty: an edition without hypotheses
   std::string_view figures{};  // {"figures":[...]}; empty: none
+  std::string_view bodies{};   // {"bodies":[...]}; empty: every body is read alike
   std::string_view rules{};    // {"rules":[...]} of motion, as printed; empty: none
   std::string_view tables{};   // {"tables":[...]} as printed; empty: none
 };
@@ -74,6 +76,8 @@ class Edition {
   [[nodiscard]] std::span<const NormRow* const> norms_of(const model::Item& of_this_edition) const { return norms_by_item_[index(of_this_edition)]; }
   [[nodiscard]] std::span<const ErrorRow* const> errors_of(const model::Item& of_this_edition) const { return errors_by_item_[index(of_this_edition)]; }
   [[nodiscard]] const NormRow* norm(const model::RowId& row) const;
+  [[nodiscard]] std::span<const BodyRow> bodies() const { return bodies_; }
+  [[nodiscard]] const BodyReach& reach_of(const BodyRow& of_this_edition) const { return reaches_[static_cast<std::size_t>(&of_this_edition - bodies_.data())]; }
   [[nodiscard]] const Evidence& evidence() const { return evidence_; }
   [[nodiscard]] model::CatalogueView catalogue() const;
 
@@ -92,6 +96,8 @@ class Edition {
   std::vector<Source> sources_;
   std::vector<model::Concern> concerns_;
   std::vector<AlertRow> alerts_;
+  std::vector<BodyRow> bodies_;
+  std::vector<BodyReach> reaches_;  // of bodies_, in its order
   Evidence evidence_;
   std::vector<std::vector<const NormRow*>> norms_by_item_;
   std::vector<std::vector<const ErrorRow*>> errors_by_item_;

@@ -29,6 +29,7 @@ struct Facts {
   std::vector<Source> sources;
   std::vector<model::Concern> concerns;
   std::vector<AlertRow> alerts;
+  std::vector<BodyRow> bodies;
 
   [[nodiscard]] const model::Item* item(const model::ItemId& id) const;
   [[nodiscard]] const model::Scale* scale(const model::ScaleId& id) const;
@@ -47,6 +48,11 @@ void check_sequences(const Facts& facts, Faults& faults);
 
 // Alerts: what they stop, open and rest on is in the catalogue and the sources; three things at most are done meanwhile.
 void check_alerts(const Facts& facts, Faults& faults);
+
+// Bodies: what opens them and what they speak of is in the catalogue; a reason with what does not apply, comparators with what is uncompared.
+void check_bodies(const Facts& facts, Faults& faults);
+// The items that a row speaks of.
+[[nodiscard]] BodyReach reach_of(const BodyRow& row, const std::vector<model::Item>& items);
 
 // Norms, errors and figures: ages in order, figures in order, what is derived follows from what it is derived from.
 void check_motion(const Facts& facts, Faults& faults);

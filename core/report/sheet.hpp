@@ -6,6 +6,7 @@
 
 #include <cstdint>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace limbledger::report {
@@ -16,6 +17,7 @@ enum class LineKind : std::uint8_t {
   under,   // belongs to the bullet before it
   region,  // heads the items after it
   item,    // `text` is what was looked for; its values stand by side
+  compared,  // `text` is a motion; what is said of it by side, and in `midline` against what
 };
 
 struct SheetLine {
@@ -47,5 +49,7 @@ struct Sheet {
 [[nodiscard]] std::string sheet_text(const Sheet& sheet, const Words& words);
 // One HTML document that needs nothing else: no script, no address, black on white, laid out for A4.
 [[nodiscard]] std::string sheet_html(const Sheet& sheet, const Words& words);
+// A text inside HTML: nothing of it is markup, what people wrote keeps its own writing direction.
+[[nodiscard]] std::string html_text(std::string_view text);
 
 }  // namespace limbledger::report

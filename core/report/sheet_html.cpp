@@ -21,10 +21,114 @@ constexpr std::string_view sheet_style =
     ".sheet>tfoot>tr>td{border-top:.3mm solid #000;font-size:8.5pt;padding-top:1mm}"
     ".found{width:100%;border-collapse:collapse;table-layout:fixed}.found th,.found td{border:.2mm solid #000;padding:.6mm 1.5mm;text-align:left;"
     "vertical-align:top;overflow-wrap:break-word}.found tr{break-inside:avoid}.found thead th:first-child{width:30%}.found tbody th{font-weight:normal}"
+    ".found.compared thead th:first-child{width:13%}.found.compared thead th:last-child{width:29%}.found.compared td{font-size:9.5pt}"
     "@media print{body{max-width:none;padding:0}}";
 
-// What people wrote stays text, and keeps its own writing direction.
-[[nodiscard]] std::string escaped(std::string_view text) {
+[[nodiscard]] std::string escaped(std::string_view text) { return html_text(text); }
+
+[[nodiscard]] std::string element(std::string_view name, std::string_view text, std::string_view attributes = {}) {
+  return "<" + std::string(name) + std::string(attributes) + ">" + escaped(text) + "</" + std::string(name) + ">\n";
+}
+
+[[nodiscard]] std::string cell(const std::vector<std::string>& values, std::string_view attributes = {}) {
+  std::string out = "<td" + std::string(attributes) + ">";
+  for (std::size_t i = 0; i < values.size(); ++i) {
+    out += (i == 0 ? "" : "<br>") + escaped(values[i]);
+  }
+  return out + "</td>";
+}
+
+class Body {
+ public:
+  explicit Body(const Words& words) : words_(words) {}
+
+  void section(const SheetSection& section) {
+    out_ += "<section>\n" + element("h2", section.title);
+    for (const SheetLine& line : section.lines) {
+      put(line);
+    }
+    close(Block::none);
+    out_ += "</section>\n";
+  }
+  [[nodiscard]] std::string text() { return std::move(out_); }
+
+ private:
+  enum class Block : std::uint8_t { none, list, table, compared };
+
+  void put(const SheetLine& line) {
+    switch (line.kind) {
+      case LineKind::plain:
+        close(Block::none);
+        out_ += element("p", line.text);
+        break;
+      case LineKind::region:
+        close(Block::none);
+        out_ += element("h3", line.text);
+        break;
+      case LineKind::bullet:
+        end_entry();
+        open(Block::list);
+        out_ += "<li>" + escaped(line.text);
+        entry_ = true;
+        break;
+      case LineKind::under:
+        out_ += entry_ ? "<br>" + escaped(line.text) : element("p", line.text);
+        break;
+      case LineKind::item:
+        open(Block::table);
+        out_ += "<tr><th scope=\"row\">" + escaped(line.text) + "</th>";
+        out_ += line.right.empty() && line.left.empty() ? cell(line.midline, " colspan=\"2\"") : cell(line.right) + cell(line.left);
+        out_ += "</tr>\n";
+        if (!line.midline.empty() && !(line.right.empty() && line.left.empty())) {
+          out_ += "<tr><th scope=\"row\">" + escaped(line.text) + "</th>" + cell(line.midline, " colspan=\"2\"") + "</tr>\n";
+        }
+        break;
+      case LineKind::compared:
+        open(Block::compared);
+        out_ += "<tr><th scope=\"row\">" + escaped(line.text) + "</th>" + cell(line.right) + cell(line.left) + cell(line.midline) + "</tr>\n";
+        break;
+    }
+  }
+  void end_entry() {
+    if (entry_) {
+      out_ += "</li>\n";
+      entry_ = false;
+    }
+  }
+  void open(Block block) {
+    if (block_ == block) {
+      return;
+    }
+    close(block);
+    if (block == Block::list) {
+      out_ += "<ul>\n";
+    } else {
+      const bool compared = block == Block::compared;
+      out_ += std::string("<table class=\"found") + (compared ? " compared" : "") + "\">\n<thead><tr><th></th><th scope=\"col\">" +
+              escaped(side_of(words_, model::Side::right)) + "</th><th scope=\"col\">" + escaped(side_of(words_, model::Side::left)) + "</th>" +
+              (compared ? element("th", words_.say("msg.page.against"), " scope=\"col\"") : std::string()) + "</tr></thead>\n<tbody>\n";
+    }
+  }
+  // Ends what is open; `next` is what stands open after that.
+  void close(Block next) {
+    end_entry();
+    if (block_ == Block::list) {
+      out_ += "</ul>\n";
+    } else if (block_ == Block::table || block_ == Block::compared) {
+      out_ += "</tbody></table>\n";
+    }
+    block_ = next;
+  }
+
+  const Words& words_;
+  std::string out_;
+  Block block_ = Block::none;
+  bool entry_ = false;
+};
+
+}  // namespace
+
+std::string html_text(std::string_view text) {
   std::string out;
   int open = 0;
   for (std::size_t at = 0; at < text.size();) {
@@ -69,102 +173,6 @@ constexpr std::string_view sheet_style =
   }
   return out;
 }
-
-[[nodiscard]] std::string element(std::string_view name, std::string_view text, std::string_view attributes = {}) {
-  return "<" + std::string(name) + std::string(attributes) + ">" + escaped(text) + "</" + std::string(name) + ">\n";
-}
-
-[[nodiscard]] std::string cell(const std::vector<std::string>& values, std::string_view attributes = {}) {
-  std::string out = "<td" + std::string(attributes) + ">";
-  for (std::size_t i = 0; i < values.size(); ++i) {
-    out += (i == 0 ? "" : "<br>") + escaped(values[i]);
-  }
-  return out + "</td>";
-}
-
-class Body {
- public:
-  explicit Body(const Words& words) : words_(words) {}
-
-  void section(const SheetSection& section) {
-    out_ += "<section>\n" + element("h2", section.title);
-    for (const SheetLine& line : section.lines) {
-      put(line);
-    }
-    close(Block::none);
-    out_ += "</section>\n";
-  }
-  [[nodiscard]] std::string text() { return std::move(out_); }
-
- private:
-  enum class Block : std::uint8_t { none, list, table };
-
-  void put(const SheetLine& line) {
-    switch (line.kind) {
-      case LineKind::plain:
-        close(Block::none);
-        out_ += element("p", line.text);
-        break;
-      case LineKind::region:
-        close(Block::none);
-        out_ += element("h3", line.text);
-        break;
-      case LineKind::bullet:
-        end_entry();
-        open(Block::list);
-        out_ += "<li>" + escaped(line.text);
-        entry_ = true;
-        break;
-      case LineKind::under:
-        out_ += entry_ ? "<br>" + escaped(line.text) : element("p", line.text);
-        break;
-      case LineKind::item:
-        open(Block::table);
-        out_ += "<tr><th scope=\"row\">" + escaped(line.text) + "</th>";
-        out_ += line.right.empty() && line.left.empty() ? cell(line.midline, " colspan=\"2\"") : cell(line.right) + cell(line.left);
-        out_ += "</tr>\n";
-        if (!line.midline.empty() && !(line.right.empty() && line.left.empty())) {
-          out_ += "<tr><th scope=\"row\">" + escaped(line.text) + "</th>" + cell(line.midline, " colspan=\"2\"") + "</tr>\n";
-        }
-        break;
-    }
-  }
-  void end_entry() {
-    if (entry_) {
-      out_ += "</li>\n";
-      entry_ = false;
-    }
-  }
-  void open(Block block) {
-    if (block_ == block) {
-      return;
-    }
-    close(block);
-    if (block == Block::list) {
-      out_ += "<ul>\n";
-    } else {
-      out_ += "<table class=\"found\">\n<thead><tr><th></th><th scope=\"col\">" + escaped(side_of(words_, model::Side::right)) +
-              "</th><th scope=\"col\">" + escaped(side_of(words_, model::Side::left)) + "</th></tr></thead>\n<tbody>\n";
-    }
-  }
-  // Ends what is open; `next` is what stands open after that.
-  void close(Block next) {
-    end_entry();
-    if (block_ == Block::list) {
-      out_ += "</ul>\n";
-    } else if (block_ == Block::table) {
-      out_ += "</tbody></table>\n";
-    }
-    block_ = next;
-  }
-
-  const Words& words_;
-  std::string out_;
-  Block block_ = Block::none;
-  bool entry_ = false;
-};
-
-}  // namespace
 
 std::string sheet_html(const Sheet& sheet, const Words& words) {
   Body body(words);

@@ -9,6 +9,7 @@
 #include "core/wire/fault.hpp"
 
 #include <functional>
+#include <map>
 #include <memory>
 #include <optional>
 #include <string>
@@ -112,6 +113,8 @@ class Desk {
   void note_verified(std::size_t count, std::string_view first_code);
   [[nodiscard]] ledger::World& world();
   [[nodiscard]] const reference::Edition& edition() const;
+  // Answers that rest on the edition alone, by what was asked; kept because they are long and asked for again and again.
+  [[nodiscard]] std::map<std::string, std::string, std::less<>>& answers();
 
   // Below only while unlocked.
   [[nodiscard]] ledger::Log& log();

@@ -26,6 +26,7 @@ struct Scopes {
 
 inline constexpr Scopes to_anybody{0, true};
 inline constexpr Scopes to_any_token{15, false};
+inline constexpr Scopes to_all_but_kiosk{13, false};
 inline constexpr Scopes to_examiner{1, false};
 inline constexpr Scopes to_examiner_kiosk{3, false};
 inline constexpr Scopes to_examiner_viewer{5, false};
@@ -43,7 +44,24 @@ struct Method {
   Result<std::string> (*invoke)(Context&, const wire::Document&, const wire::Node* params) = nullptr;
 };
 
+// A result of type T that was written before: its JSON text. The interface describes it as T.
+template <class T>
+struct ToldBefore {
+  std::string text;
+};
+
 namespace detail {
+
+template <class R>
+struct Told {
+  using Type = R;
+  static std::string write(const R& result) { return wire::write(result); }
+};
+template <class T>
+struct Told<ToldBefore<T>> {
+  using Type = T;
+  static std::string write(const ToldBefore<T>& result) { return result.text; }
+};
 
 template <class F>
 struct Signature;
@@ -69,7 +87,7 @@ Result<std::string> invoke(Context& context, const wire::Document& document, con
   if (!result) {
     return result.error();
   }
-  return wire::write(*result);
+  return Told<typename Signature<decltype(F)>::Returned>::write(*result);
 }
 
 }  // namespace detail
@@ -90,7 +108,7 @@ template <auto F>
           traits.while_locked,
           traits.unattended,
           &wire::type_of<typename S::Params>,
-          &wire::type_of<typename S::Returned>,
+          &wire::type_of<typename detail::Told<typename S::Returned>::Type>,
           &detail::invoke<F>};
 }
 

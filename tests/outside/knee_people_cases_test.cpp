@@ -265,6 +265,8 @@ TEST_CASE("HC-045: jumped from a wall, both knees: tender on the left alone, fou
   CHECK(tests::line(visit.working("rule.ottawa_knee:left"), fibula + "met"));
   CHECK(tests::line(visit.working("rule.ottawa_knee:right"), fibula + "not met"));
   CHECK(tests::line(visit.working("rule.ottawa_knee:right"), walking));
+  // Spine and heel are prompted by the mechanism where it took the walking.
+  CHECK(visit.statement("injury.axial:history.mechanism:midline").message.text == "msg.injury.axial");
 }
 
 TEST_CASE("HC-047 for the knee: legs that do not feel are outside the rule, which is not negative") {

@@ -1,5 +1,6 @@
 #include "core/interpret/evidence/choose.hpp"
 
+#include "core/interpret/body.hpp"
 #include "core/interpret/rules/input.hpp"
 
 #include <algorithm>
@@ -125,6 +126,21 @@ template <class T>
 }
 
 // Positive when enough parts are. One open part leaves a composite open, and so does it where any part would do and none did.
+// The joint that the condition is examined at was fused or replaced: those studied had their own.
+[[nodiscard]] bool silenced(const View& view, const reference::ConditionGroups& groups, model::Side side) {
+  if (view.bodies().open().empty()) {
+    return false;
+  }
+  return std::any_of(groups.groups.begin(), groups.groups.end(), [&](const reference::EvidenceGroup& group) {
+    return std::any_of(group.members.begin(), group.members.end(), [&](const GroupMember& member) {
+      return std::any_of(member.parts.begin(), member.parts.end(), [&](const TestPart& part) {
+        const model::Item* item = view.edition().item(part.item);
+        return item != nullptr && view.bodies().silent(*item, side) != nullptr;
+      });
+    });
+  });
+}
+
 [[nodiscard]] TestHeard hear_member(const View& view, const GroupMember& member, model::Side side, const std::vector<const Confounder*>& spoiling) {
   TestHeard heard;
   heard.member = &member;
@@ -199,6 +215,7 @@ std::vector<TestHeard> hear_tests(const View& view, const reference::EvidenceCon
   for (const model::ItemId& item : groups->swelling_items) {
     swelling.insert(item.text);
   }
+  const bool not_native_joint = silenced(view, *groups, side);
   for (const reference::EvidenceGroup& group : groups->groups) {
     for (const GroupMember& member : group.members) {
       TestHeard heard = hear_member(view, member, side, spoiling);
@@ -211,7 +228,7 @@ std::vector<TestHeard> hear_tests(const View& view, const reference::EvidenceCon
         heard.positive.reset();
         heard.state = "in_prior";
       }
-      if (view.says_yes("body.knee_replaced", side) || view.says_yes("body.knee_fused", side)) {
+      if (not_native_joint) {
         heard.positive.reset();
         heard.state = "not_native";
       }

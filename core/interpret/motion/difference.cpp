@@ -25,6 +25,17 @@ struct Names {
   return nullptr;
 }
 
+// The motion without its mode. The same motion in another position (seated, face down) is another quantity and no contradiction.
+[[nodiscard]] std::string motion_without_mode(const model::Item& item) {
+  std::string name = item.item.text;
+  for (const std::string_view mode : {"_active", "_passive"}) {
+    if (const auto at = name.find(mode); at != std::string::npos) {
+      return name.erase(at, mode.size());
+    }
+  }
+  return name;
+}
+
 // The one word that a reading was declared in (+5 toward extension, or toward flexion), or empty.
 [[nodiscard]] std::string order_of(const Reading& reading) {
   std::string order;
@@ -121,7 +132,7 @@ void convention_params(const Reading& reading, const Reading& other, Params& par
 }
 
 [[nodiscard]] bool comparable(const View& view, const Reading& reading) {
-  return reading.readable == Readable::number && not_native(view, *reading.item, reading.side).empty();
+  return reading.readable == Readable::number && not_compared(view, *reading.item, reading.side, "other_side").empty();
 }
 
 }  // namespace
@@ -187,8 +198,9 @@ std::vector<Contradiction> motion_contradictions(const View& view, const std::ve
       continue;
     }
     for (const Reading& passive : readings) {
-      const bool pair = passive.item->family == active.item->family && passive.item->toward == active.item->toward && passive.side == active.side &&
-                        mode_of(*passive.item) == reference::Mode::passive && passive.readable == Readable::number;
+      const bool same_motion = motion_without_mode(*passive.item) == motion_without_mode(*active.item) && passive.item->toward == active.item->toward;
+      const bool pair = same_motion && passive.side == active.side && mode_of(*passive.item) == reference::Mode::passive &&
+                        passive.readable == Readable::number;
       if (!pair) {
         continue;
       }
@@ -197,7 +209,7 @@ std::vector<Contradiction> motion_contradictions(const View& view, const std::ve
         continue;
       }
       Contradiction found;
-      found.contradiction = {"motion.active_beyond_passive:" + active.item->family.text + ":" + std::string(side_word(active.side))};
+      found.contradiction = {"motion.active_beyond_passive:" + motion_without_mode(*active.item) + ":" + std::string(side_word(active.side))};
       found.side = active.side;
       found.message = {"msg.contradiction.active_beyond_passive"};
       found.params = Params().figure("active_deg", active.low).figure("passive_deg", passive.high).raw();

@@ -256,9 +256,16 @@ void name_row(const reference::NormRow& row, const Limits& limits, Judged& judge
     return refuse(std::move(judged), reading, Verdict::not_distinguishable, unresolved ? "unresolved" : "words_only",
                   unresolved ? "meaning" : "number");
   }
-  const std::string_view other = not_native(view, *reading.item, reading.side);
-  if (!other.empty()) {
+  const std::string_view other = not_compared(view, *reading.item, reading.side, "norm");
+  if (other == "fused" || other == "implant") {
     return refuse(std::move(judged), reading, Verdict::no_norm, other == "fused" ? "no_norm_fused" : "no_norm_implant", "");
+  }
+  if (!other.empty()) {
+    judged = refuse(std::move(judged), reading, Verdict::no_norm, "no_norm_body", "");
+    Params params;
+    reading_params(reading, params);
+    judged.statement.params = params.word("state", other).raw();
+    return judged;
   }
   const auto months = view.age_months_on_exam();
   if (!months) {

@@ -1,5 +1,7 @@
 #include "core/interpret/motion/reading.hpp"
 
+#include "core/interpret/body.hpp"
+
 #include <algorithm>
 #include <array>
 
@@ -107,27 +109,17 @@ std::vector<Reading> read_measures(const View& view) {
 }
 
 std::string_view not_native(const View& view, const model::Item& item, model::Side side) {
-  const std::string region = item.region.text;
-  std::string_view why;
-  if (view.says_yes("body." + region + "_replaced", side)) {
-    return "implant";
+  const OpenBody* body = view.bodies().silent(item, side);
+  return body == nullptr ? std::string_view() : short_word(*body->row);
+}
+
+std::string_view not_compared(const View& view, const model::Item& item, model::Side side, std::string_view comparator) {
+  const std::string_view joint = not_native(view, item, side);
+  if (!joint.empty()) {
+    return joint;
   }
-  if (view.says_yes("body." + region + "_fused", side) || view.says_yes("body." + region + "_fusion", side)) {
-    return "fused";
-  }
-  for (const model::Finding* finding : view.findings()) {
-    const auto* not_done = std::get_if<model::NotDone>(&finding->value);
-    if (not_done == nullptr || finding->side != side || !finding->item.text.starts_with(region + ".")) {
-      continue;
-    }
-    if (not_done->reason == model::WhyNot::implant) {
-      return "implant";
-    }
-    if (not_done->reason == model::WhyNot::fused) {
-      why = "fused";
-    }
-  }
-  return why;
+  const OpenBody* body = view.bodies().uncompared(item, side, comparator);
+  return body == nullptr ? std::string_view() : short_word(*body->row);
 }
 
 std::optional<Precision> precision_of(const reference::Edition& edition, const std::vector<const Reading*>& readings) {

@@ -36,8 +36,10 @@ struct Reading {
 // The same of lengths, times and counts for which there are norms; in thousandths of the item's unit.
 [[nodiscard]] std::vector<Reading> read_measures(const View& view);
 
-// Why a joint is not to be compared with other people or its other side: fused, implant; empty when it is.
+// Why a joint's motions and tests are nobody's to compare with: fused, implant; empty when they are.
 [[nodiscard]] std::string_view not_native(const View& view, const model::Item& item, model::Side side);
+// The same, and what else makes this comparator (norm, other_side) not valid here: hypermobile, paralysis ...
+[[nodiscard]] std::string_view not_compared(const View& view, const model::Item& item, model::Side side, std::string_view comparator);
 
 using reference::mode_of;
 // 1 when the item is named for the positive direction of its axis, else -1.

@@ -1,5 +1,6 @@
 #include "core/interpret/step/next_step.hpp"
 
+#include "core/interpret/body.hpp"
 #include "core/interpret/judged.hpp"
 #include "core/interpret/step/tried.hpp"
 
@@ -136,7 +137,7 @@ std::optional<Step> next_step(const View& view, const std::vector<JudgedFlag>& f
   std::size_t tried = 0;
   for (const Candidate& candidate : candidates_of(view, flags, rules)) {
     const model::Item& item = *candidate.item;
-    const bool barred = was_tried(view, candidate) || withheld(item, candidate.side, concerns, flags) ||
+    const bool barred = was_tried(view, candidate) || view.bodies().not_applicable(item, candidate.side) != nullptr || withheld(item, candidate.side, concerns, flags) ||
                         (provokes(item) && limb_in_alarm(flags, candidate.side)) || (seconds_left && item.seconds.steps > *seconds_left);
     if (barred) {
       continue;

@@ -22,6 +22,8 @@ void check_step(const CheckedRow& row, const model::SequenceStep& step, const st
   row.need(!(in_minimum(step) && step.minimum_under), "value.all_or_one", member + "/minimum_under", "of the minimum set for all, or below an age");
   row.need(!(step.late.value_or(false) && (in_minimum(step) || step.minimum_under)), "value.disagrees", member + "/late",
            "what comes late is not of the minimum set");
+  row.need(!(step.drop && (in_minimum(step) || step.minimum_under || (item != nullptr && item->safety))), "value.disagrees", member + "/drop",
+           "what is left out first is neither of the minimum set nor asked for safety");
 }
 
 // A person is turned once into each position, and at most once back into one.

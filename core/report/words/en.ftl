@@ -4,7 +4,7 @@
 
 ## Motion. Variables: what (item), side (capitals), reading, low, high, error_deg, who (men 20-44), how (instrument), other,
 ## difference, needed, interval (low to high in words), measured (the reading with
-## what 1.96 x its error makes of it).
+## what 1.96 x its error makes of it), span. A message that ends in row stands in the table of motions, beside side, reading and figures.
 
 msg-motion-within = { $what }{ $side } { $reading }: within the reference interval for { $who } ({ $interval }), { $how }
 msg-motion-within_taught = { $what }{ $side } { $reading }: within the taught values for { $who } ({ $interval }), { $how }; the figure was not read at its source
@@ -52,6 +52,31 @@ msg-motion-past_above = { $what }{ $side } { $reading }: more than last time ({ 
 msg-motion-past_not_distinguishable = { $what }{ $side } { $reading }: cannot be told from last time ({ $other }); { $needed } needed to believe a change
 msg-motion-past_needs_instrument = { $what }{ $side } { $reading }: not compared with last time, needs the instrument of both
 msg-motion-past_other_position = { $what }{ $side } { $reading }: not compared with last time, measured in different positions
+msg-motion-within-row = within
+msg-motion-within_taught-row = within
+msg-motion-below-row = below, by more than the error of the { $how }
+msg-motion-below_taught-row = below, by more than the error of the { $how }
+msg-motion-above-row = above, by more than the error of the { $how }
+msg-motion-above_taught-row = above, by more than the error of the { $how }
+msg-motion-not_distinguishable-row = cannot be told from the edge (with error of measurement { $span })
+msg-motion-not_distinguishable_taught-row = cannot be told from the edge (with error of measurement { $span })
+msg-motion-norms_disagree-row = the figures that may apply ({ $who }) do not agree; age or sex is not known closely enough
+msg-motion-norms_disagree_taught-row = the taught values that may apply ({ $who }) do not agree; age or sex is not known closely enough
+msg-motion-no_norm-row = no measured figures for this age, position or way of measuring
+msg-motion-no_norm_fused-row = fused joint, not compared with other people
+msg-motion-no_norm_implant-row = replaced joint, not compared with other people
+msg-motion-needs_age-row = age not known, not compared with other people
+msg-motion-needs_instrument-row = not compared with other people, needs the instrument
+msg-motion-side_below-row = less than the other side by { $difference } ({ $needed } needed to believe it)
+msg-motion-side_above-row = more than the other side by { $difference } ({ $needed } needed to believe it)
+msg-motion-side_not_distinguishable-row = cannot be told from the other side ({ $needed } needed to believe a difference)
+msg-motion-side_needs_instrument-row = sides not compared, needs the instrument of both
+msg-motion-side_other_position-row = sides not compared, measured in different positions
+msg-motion-past_below-row = less than last time ({ $other }) by { $difference } ({ $needed } needed to believe it)
+msg-motion-past_above-row = more than last time ({ $other }) by { $difference } ({ $needed } needed to believe it)
+msg-motion-past_not_distinguishable-row = cannot be told from last time ({ $other }; { $needed } needed to believe a change)
+msg-motion-past_needs_instrument-row = not compared with last time, needs the instrument of both
+msg-motion-past_other_position-row = not compared with last time, measured in different positions
 msg-motion-with_error = { $reading }, with error of measurement { $span }
 msg-motion-methods_differ = measured with different instruments
 msg-motion-taught = the figure was not read at its source
@@ -147,6 +172,7 @@ msg-rule-gate-exclusions = one of the rule's exclusions is present
 msg-rule-gate-answers_reliable = answers not reliable today; examine again when they are
 msg-rule-gate-pregnancy = pregnant people were not studied
 msg-rule-gate-implant = replaced knee, of which its sources do not speak
+msg-rule-gate-fused = fused knee, of which its sources do not speak
 msg-rule-gate-no_injury = no injury, by what was told; it was made for injured knees
 msg-rule-gate-no_limb = no limb on this side
 msg-rule-flag-paediatric_extension = under 18: studied later than in adults, from 5 years

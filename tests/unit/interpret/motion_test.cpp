@@ -245,6 +245,16 @@ TEST_CASE("HC-006: active beyond passive by more than the error is asked about; 
   CHECK(made.assess().contradictions[0].contradiction.text == "motion.active_beyond_passive:knee.flexion:right");
 }
 
+TEST_CASE("active beyond passive is asked about in one position only: face down a hip may turn further than seated") {
+  Bench made(*reference::built_in_edition());
+  made.angle("hip.internal_rotation_passive_seated", Side::right, 200, "goniometer_long");
+  made.angle("hip.internal_rotation_active_prone", Side::right, 500, "goniometer_long");
+  CHECK(made.assess().contradictions.empty());
+  made.angle("hip.internal_rotation_passive_prone", Side::right, 200, "goniometer_long");
+  REQUIRE(made.assess().contradictions.size() == 1);
+  CHECK(made.assess().contradictions[0].contradiction.text == "motion.active_beyond_passive:hip.internal_rotation_prone:right");
+}
+
 TEST_CASE("group entries, carried-over values and kiosk answers are not compared") {
   for (const auto origin : {model::Origin::bulk_expected, model::Origin::carried_over, model::Origin::self_reported}) {
     Bench made = with_flexion(600);

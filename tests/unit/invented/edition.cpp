@@ -52,6 +52,8 @@ constexpr std::string_view items_text = R"({"items":[
 {"item":"history.fever","family":"history.fever","region":"history","sides":["midline"],"value":"answer","seconds":20,"discomfort":"low","safety":true,"text":{"short":"msg.item.history_fever.short","how":"msg.item.history_fever.how"},"sources":["INVENTED1"],"status":"read"},
 {"item":"general.answers_reliable","family":"general.answers_reliable","region":"general","sides":["midline"],"value":"answer","seconds":20,"discomfort":"low","safety":true,"text":{"short":"msg.item.general_answers_reliable.short","how":"msg.item.general_answers_reliable.how"},"sources":["INVENTED1"],"status":"read"},
 {"item":"body.pregnancy","family":"body.pregnancy","region":"body","sides":["midline"],"value":"answer","seconds":20,"discomfort":"low","safety":true,"text":{"short":"msg.item.body_pregnancy.short","how":"msg.item.body_pregnancy.how"},"sources":["INVENTED1"],"status":"read"},
+{"item":"body.knee_fused","family":"body.knee_fused","region":"body","sides":["left","right"],"value":"answer","seconds":20,"discomfort":"low","safety":true,"text":{"short":"msg.item.body_knee_fused.short","how":"msg.item.body_knee_fused.how"},"sources":["INVENTED1"],"status":"read"},
+{"item":"body.knee_replaced","family":"body.knee_replaced","region":"body","sides":["left","right"],"value":"answer","seconds":20,"discomfort":"low","safety":true,"text":{"short":"msg.item.body_knee_replaced.short","how":"msg.item.body_knee_replaced.how"},"sources":["INVENTED1"],"status":"read"},
 {"item":"general.concern_invented","family":"general.concern","region":"general","sides":["left","right","midline"],"value":"answer","seconds":20,"discomfort":"low","safety":true,"text":{"short":"msg.item.general_concern_invented.short","how":"msg.item.general_concern_invented.how"},"sources":["INVENTED1"],"status":"read"},
 {"item":"history.film_result","family":"history.film_result","region":"history","sides":["left","right","midline"],"value":"choices","choices":["no_film","invented_seen","invented_not_seen"],"seconds":20,"discomfort":"low","safety":true,"text":{"short":"msg.item.history_film_result.short","how":"msg.item.history_film_result.how"},"sources":["INVENTED1"],"status":"read"},
 {"item":"history.swelling_onset","family":"history.swelling_onset","region":"history","sides":["left","right"],"value":"choice","choices":["none","within_2h","within_24h","later"],"seconds":20,"discomfort":"low","safety":true,"text":{"short":"msg.item.history_swelling_onset.short","how":"msg.item.history_swelling_onset.how"},"sources":["INVENTED1"],"status":"read"},
@@ -118,6 +120,11 @@ constexpr std::string_view alerts_text = R"({"alerts":[
 {"alert":"alert.invented","urgency":"same_day","harm_minutes":60,"harm_from":"invented","asked_in":["invented_complaint"],"meanwhile":["msg.meanwhile.invented"],"stop":["knee.squat"],"opens":["concern.invented"],"tell_staff":["history.fever"],"sources":["INVENTED1"],"status":"read"}
 ]})";
 
+constexpr const char* bodies_text = R"json({"bodies":[
+{"body":"body_state.knee_fused","item":"body.knee_fused","opened_by_reason":"fused","reason_region":"knee","uncompared":["knee."],"comparators":["norm","other_side"],"silent":true,"gate":"fused","gate_regions":["knee"],"message":"msg.body.knee_fused","sources":["INVENTED1"],"status":"read"},
+{"body":"body_state.knee_replaced","item":"body.knee_replaced","opened_by_reason":"implant","reason_region":"knee","uncompared":["knee."],"comparators":["norm","other_side"],"silent":true,"gate":"implant","gate_regions":["knee"],"message":"msg.body.knee_replaced","sources":["INVENTED1"],"status":"read"}
+]})json";
+
 }  // namespace
 
 InventedTexts invented_texts() {
@@ -132,6 +139,7 @@ InventedTexts invented_texts() {
   texts.concerns = concerns_text;
   texts.figures = figures_text;
   texts.alerts = alerts_text;
+  texts.bodies = bodies_text;
   return texts;
 }
 

@@ -20,9 +20,10 @@ struct InventedTexts {
   std::string concerns;
   std::string figures;
   std::string alerts;
+  std::string bodies;
 
   [[nodiscard]] reference::EditionTexts view() const {
-    return {edition, {items}, scales, sequences, {norms}, errors, sources, concerns, alerts, {}, figures};
+    return {edition, {items}, scales, {sequences}, {norms}, errors, sources, concerns, alerts, {}, figures, bodies};
   }
 };
 

@@ -75,7 +75,7 @@ InventedEvidence invented_evidence() {
   for (const char* id : {"knee.invented_pull", "knee.invented_pull_b", "knee.invented_turn", "knee.invented_turn_c", "knee.invented_sag"}) {
     add_item(made.base.items, id, sided, R"("value":"test")");
   }
-  for (const char* id : {"history.invented_pop", "history.invented_swelling", "body.knee_replaced"}) {
+  for (const char* id : {"history.invented_pop", "history.invented_swelling"}) {
     add_item(made.base.items, id, sided, R"("value":"answer")");
   }
   add_item(made.base.items, "history.swelling_onset", sided, R"("value":"choice","choices":["none","within_2h","within_24h","later"])");

@@ -205,8 +205,8 @@ TEST_CASE("what an open concern withholds, and what stays allowed") {
 TEST_CASE("a film that shows nothing lifts no concern of the hip's neck") {
   for (const model::Concern& concern : reference::built_in_edition()->concerns()) {
     const std::string& name = concern.concern.text;
-    const bool by_film =
-        name == "concern.knee_fracture" || name == "concern.shaft_fracture" || name == "concern.pelvic_fracture" || name == "concern.hip_slip";
+    const bool by_film = name == "concern.knee_fracture" || name == "concern.shaft_fracture" || name == "concern.pelvic_fracture" ||
+                         name == "concern.hip_slip" || name == "concern.ankle_fracture" || name == "concern.foot_fracture";
     CHECK_MESSAGE(concern.film_lifts.has_value() == by_film, name);
   }
 }

@@ -1,5 +1,6 @@
 #include "core/interpret/rules/knee/inputs.hpp"
 
+#include "core/interpret/body.hpp"
 #include "core/wire/number.hpp"
 
 #include <algorithm>
@@ -80,17 +81,6 @@ constexpr std::array<std::string_view, 3> tender_items{"knee.fibular_head_tender
     said = said || (not_done->reason == model::WhyNot::no_limb && settles(*finding));
   }
   return said;
-}
-
-[[nodiscard]] bool is_replaced(const View& view, Side side) {
-  if (view.says_yes("body.knee_replaced", side)) {
-    return true;
-  }
-  const auto& all = view.findings();
-  return std::any_of(all.begin(), all.end(), [&](const model::Finding* finding) {
-    const auto* not_done = std::get_if<model::NotDone>(&finding->value);
-    return not_done != nullptr && not_done->reason == model::WhyNot::implant && finding->side == side && finding->item.text.starts_with("knee.");
-  });
 }
 
 [[nodiscard]] bool speaks_of_break(const View& view, Side side) {
@@ -176,6 +166,9 @@ std::vector<const model::Finding*> at_side_or_midline(const View& view, std::str
 Told tell(const View& view, std::string_view item, Side side, const Says& says, std::vector<const model::Finding*>& findings) {
   const Heard heard = hear(at_side_or_midline(view, item, side), no_or_yes, says);
   findings.insert(findings.end(), heard.findings.begin(), heard.findings.end());
+  if (heard.as_tri() == Tri::no && view.bodies().not_reliable(item, side) != nullptr) {
+    return {Tri::undetermined, "not_reliable"};
+  }
   return {heard.as_tri(), heard.state};
 }
 
@@ -193,10 +186,14 @@ bool history_not_reliable(const View& view) {
 
 KneeHeard hear_knee(const View& view, Side side) {
   KneeHeard heard;
-  heard.no_limb = has_no_knee(view, side);
-  heard.replaced = is_replaced(view, side);
-  const Findings replaced = view.at("body.knee_replaced", side);
-  heard.findings.assign(replaced.begin(), replaced.end());
+  const OpenBody* gate = view.bodies().gate("knee", side);
+  const std::string_view why = gate == nullptr ? std::string_view() : std::string_view(gate->row->gate->text);
+  heard.no_limb = why == "no_limb" || has_no_knee(view, side);
+  heard.replaced = why == "implant";
+  heard.fused = why == "fused";
+  if (gate != nullptr) {
+    heard.findings.push_back(gate->finding);
+  }
   heard.against_no = speaks_of_break(view, side);
   heard.no_injury = had_no_injury(view, side, heard.findings);
   heard.age = age_when_injured(view, heard.age_state);
@@ -215,6 +212,8 @@ std::vector<Side> injured_knees(const View& view) {
   std::vector<Side> sides;
   const auto& complaint = view.exam().side;
   const bool sided = complaint && *complaint != Side::midline;
+  const std::string& why = view.exam().complaint.text;
+  const bool of_knee = why == "acute_knee" || why == "chronic_knee";
   bool any_input = view.exam().complaint.text == "acute_knee" || view.exam().injured_on.has_value();
   for (const model::Finding* finding : view.findings()) {
     any_input = any_input || std::find(tender_items.begin(), tender_items.end(), finding->item.text) != tender_items.end() ||
@@ -227,7 +226,8 @@ std::vector<Side> injured_knees(const View& view) {
     const bool tender = std::any_of(tender_items.begin(), tender_items.end(), [&](std::string_view item) { return view.says_yes(item, side); });
     const auto& all = view.findings();
     const bool examined = std::any_of(all.begin(), all.end(), [&](const auto* f) { return f->side == side && f->item.text.starts_with("knee."); });
-    if (tender || (sided ? *complaint == side : examined)) {
+    // Only a complaint of the knee says by itself which joint was hurt.
+    if (tender || (sided ? *complaint == side && (of_knee || examined) : examined)) {
       sides.push_back(side);
     }
   }

@@ -56,9 +56,10 @@ struct KneeHeard {
   bool could_be_pregnant = false;
   bool pregnancy_recorded = false;
   bool replaced = false;  // this knee, so far as anybody said
+  bool fused = false;     // likewise: that it does not bend is nothing new
   bool no_injury = false; // the history says so: these rules were made for injured knees
   bool against_no = false;  // a film that shows a break, or bone tender where neither rule looks
-  bool no_limb = false;   // every item of this knee that was tried says so
+  bool no_limb = false;   // the limb ends above, or every item of this knee that was tried says so
   std::vector<const model::Finding*> findings;
 
   [[nodiscard]] bool pregnancy_asked_for() const { return pregnancy_recorded || could_be_pregnant; }
@@ -67,14 +68,16 @@ struct KneeHeard {
 
 // An item on this side, and said of the person as a whole.
 [[nodiscard]] std::vector<const model::Finding*> at_side_or_midline(const View& view, std::string_view item, model::Side side);
-// An answer, with what it rests on added to `findings`.
+// An answer, with what it rests on added to `findings`. A no that this body cannot give (pressing a numb foot, steps of who never
+// walked) is unknown.
 [[nodiscard]] Told tell(const View& view, std::string_view item, model::Side side, const Says& says, std::vector<const model::Finding*>& findings);
 // Four steps as an answer or as a number of steps.
 [[nodiscard]] Said says_four_steps(const model::Finding& finding);
 // Who gave the history was said not to be reliable.
 [[nodiscard]] bool history_not_reliable(const View& view);
 
-// Which knees were injured: the side of the complaint, and any side with tender bone. Without a side, every knee examined.
+// Which knees were injured: the side of the complaint, and any side with tender bone. Without a side, every knee examined; where the
+// complaint is not the knee (a free visit), the side of the complaint only if its knee was examined.
 [[nodiscard]] std::vector<model::Side> injured_knees(const View& view);
 
 // One thing that could settle an outcome, with what each class of its answers gives.

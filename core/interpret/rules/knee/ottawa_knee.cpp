@@ -62,6 +62,13 @@ constexpr std::array<std::array<std::string_view, 3>, ottawa_input_count> class_
   return outcome == Outcome::negative ? Outcome::not_applicable : outcome;
 }
 
+// A fused knee never bent to 90: that it does not now is no sign of a break. A negative would reassure wrongly here too.
+[[nodiscard]] Outcome decide_fused(const std::array<std::uint8_t, ottawa_input_count>& in) {
+  auto bends = in;
+  bends[at(OttawaInput::flex)] = 1;
+  return decide_replaced(bends);
+}
+
 // No limb, or no injury.
 [[nodiscard]] Outcome decide_no_knee(const std::array<std::uint8_t, ottawa_input_count>&) { return Outcome::not_applicable; }
 
@@ -82,7 +89,7 @@ constexpr std::array<std::array<std::string_view, 3>, ottawa_input_count> class_
   if (in.excl == Tri::yes) {
     return model::Word{inputs.unreliable ? "answers_reliable" : "exclusions"};
   }
-  return model::Word{inputs.replaced ? "implant" : "pregnancy"};
+  return model::Word{inputs.replaced ? "implant" : (inputs.fused ? "fused" : "pregnancy")};
 }
 
 [[nodiscard]] std::vector<model::Word> flags_of(const OttawaHeard& inputs, Outcome outcome, bool both_sides) {
@@ -118,7 +125,7 @@ void explain(const OttawaHeard& inputs, const RuleResult& result, Working& worki
   const auto state = [](Tri value) { return met_line(value); };
   const auto line = [&](const std::string& text) { working.lines.push_back({text}); };
   const Tri old = classes[0] == 4 ? Tri::yes : ((classes[0] & 4U) == 0 ? Tri::no : Tri::undetermined);
-  const Tri stiff = classes[5] == 1 ? Tri::yes : (classes[5] == 2 ? Tri::no : Tri::undetermined);
+  const Tri stiff = inputs.fused ? Tri::no : classes[5] == 1 ? Tri::yes : (classes[5] == 2 ? Tri::no : Tri::undetermined);
   const Tri cannot_now = !in.steps ? Tri::undetermined : tri(in.steps->high < steps_needed);
   line("age " + number_line(in.age, 1) + ", 55 or older: " + state(old));
   line("head of the fibula tender: " + state(in.fib));
@@ -152,7 +159,7 @@ void explain(const OttawaHeard& inputs, const RuleResult& result, Working& worki
 [[nodiscard]] JudgedRule judge(const View& view, Side side, bool both_sides) {
   const OttawaHeard inputs = hear_ottawa(view, side);
   const auto classes = classes_of(inputs.knee);
-  const auto completed = inputs.no_limb || inputs.no_injury ? complete(classes, &decide_no_knee) : complete(classes, inputs.replaced ? &decide_replaced : &decide);
+  const auto completed = inputs.no_limb || inputs.no_injury ? complete(classes, &decide_no_knee) : complete(classes, inputs.fused ? &decide_fused : (inputs.replaced ? &decide_replaced : &decide));
   JudgedRule judged;
   RuleResult& result = judged.result;
   result.rule = {std::string(ottawa_knee_rule)};

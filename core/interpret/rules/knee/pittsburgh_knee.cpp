@@ -101,6 +101,12 @@ void hear_blunt(const View& view, Side side, PittsburghHeard& inputs) {
   return inputs;
 }
 
+// Fused knees were not among those studied: what speaks for a film stands, a negative would reassure wrongly.
+[[nodiscard]] Outcome decide_pittsburgh_fused(const std::array<std::uint8_t, pittsburgh_input_count>& in) {
+  const Outcome outcome = decide_pittsburgh(in);
+  return outcome == Outcome::negative ? Outcome::not_applicable : outcome;
+}
+
 [[nodiscard]] std::string_view pittsburgh_gate(const PittsburghHeard& inputs) {
   if (inputs.no_limb) {
     return "no_limb";
@@ -117,7 +123,7 @@ void hear_blunt(const View& view, Side side, PittsburghHeard& inputs) {
   if (inputs.knee.excl == Tri::yes) {
     return inputs.unreliable ? "answers_reliable" : "exclusions";
   }
-  return "pregnancy";
+  return inputs.fused ? "fused" : "pregnancy";
 }
 
 [[nodiscard]] std::vector<model::Word> pittsburgh_flags(const View& view, Side side, const PittsburghHeard& inputs, Outcome outcome) {
@@ -176,7 +182,7 @@ void explain_pittsburgh(const PittsburghHeard& inputs, const RuleResult& result,
 [[nodiscard]] JudgedRule judge_pittsburgh(const View& view, Side side) {
   const PittsburghHeard inputs = hear_pittsburgh(view, side);
   const bool not_made = inputs.no_limb || inputs.no_injury || inputs.replaced;
-  const auto completed = complete(classes_of(inputs.knee), not_made ? &decide_not_made : &decide_pittsburgh);
+  const auto completed = complete(classes_of(inputs.knee), not_made ? &decide_not_made : (inputs.fused ? &decide_pittsburgh_fused : &decide_pittsburgh));
   JudgedRule judged;
   RuleResult& result = judged.result;
   result.rule = {std::string(pittsburgh_knee_rule)};

@@ -1,10 +1,23 @@
 #include "core/service/methods/exam/common.hpp"
 
 #include "core/ledger/log/log.hpp"
+#include "core/service/desk.hpp"
 
 #include <algorithm>
 
 namespace limbledger::service {
+
+std::string banner_of(const Desk& desk, const report::Words& words) {
+  switch (desk.kind()) {
+    case LedgerKind::clinic:
+      return {};
+    case LedgerKind::demonstration:
+      return words.say("msg.page.demonstration");
+    case LedgerKind::practice:
+      return words.say("msg.page.practice");
+  }
+  return {};
+}
 
 Result<const ledger::ExamRecord*> exam_to_read(Context& context, const model::ExamId& exam) {
   if (context.caller.scope == Scope::kiosk && context.caller.exam != exam) {

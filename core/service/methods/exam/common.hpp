@@ -3,6 +3,7 @@
 
 #include "core/model/exam/exam.hpp"
 #include "core/reference/edition.hpp"
+#include "core/report/words/words.hpp"
 #include "core/service/writing.hpp"
 
 #include <optional>
@@ -16,8 +17,15 @@ struct ExamReply {
   model::Exam exam;
   std::vector<model::EntryId> revision;
   std::optional<bool> repeat;
+  std::optional<std::vector<model::Word>> remarks = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(ExamReply, (), (exam, revision, repeat))
+BOOST_DESCRIBE_STRUCT(ExamReply, (), (exam, revision, repeat, remarks))
+constexpr auto notes(const ExamReply*) {
+  return std::array{wire::Note{"remarks", "clock_suspect: an exam was opened without examined_at while the clock of the device cannot be right"}};
+}
+
+// Stands above every print of a ledger that is not for people; empty for a clinic's.
+[[nodiscard]] std::string banner_of(const Desk& desk, const report::Words& words);
 
 // Faults: exam.unknown, exam.not_yours (a kiosk asks for another's).
 [[nodiscard]] Result<const ledger::ExamRecord*> exam_to_read(Context& context, const model::ExamId& exam);

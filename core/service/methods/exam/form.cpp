@@ -1,8 +1,13 @@
 #include "core/service/methods/exam/form.hpp"
 
+#include "core/interpret/body.hpp"
 #include "core/interpret/judged.hpp"
+#include "core/interpret/missing.hpp"
 #include "core/service/methods/exam/common.hpp"
+#include "core/report/text.hpp"
+#include "core/service/desk.hpp"
 #include "core/service/methods/say/assess.hpp"
+#include "core/service/methods/say/form_paper.hpp"
 
 #include <algorithm>
 
@@ -10,7 +15,88 @@ namespace limbledger::service {
 
 namespace {
 
-// The age and what is open, of the exam as it stands.
+using model::Side;
+
+// What this body does not have, and the positions that are not for it.
+void ask_body(const interpret::View& view, FormAsk& ask) {
+  const interpret::Bodies& bodies = view.bodies();
+  if (bodies.open().empty()) {
+    return;
+  }
+  ask.late_pregnancy = bodies.cannot("lie_prone");  // of the states, pregnancy alone
+  for (const model::Item& item : view.edition().items()) {
+    for (const Side side : item.sides) {
+      const auto absent = interpret::not_applicable(view, item, side);
+      if (!absent) {
+        continue;
+      }
+      const bool again = !ask.not_applicable.empty() && ask.not_applicable.back().item == item.item && ask.not_applicable.back().because == absent->because;
+      if (again) {
+        ask.not_applicable.back().sides.push_back(side);
+      } else {
+        ask.not_applicable.push_back({item.item, {side}, absent->why, absent->because});
+      }
+    }
+  }
+  const auto& words = wire::type_of<Cannot>().words;
+  for (const Cannot cannot : {Cannot::lie_supine, Cannot::stand, Cannot::walk, Cannot::sit, Cannot::one_limb}) {
+    const bool asked = std::find(ask.cannot.begin(), ask.cannot.end(), cannot) != ask.cannot.end();
+    if (!asked && bodies.cannot(words[static_cast<std::size_t>(cannot)])) {
+      ask.cannot.push_back(cannot);
+    }
+  }
+}
+
+[[nodiscard]] FormRecorded recorded_at(interpret::Findings findings, Side side) {
+  FormRecorded recorded;
+  recorded.side = side;
+  std::vector<model::FindingId> ids;
+  for (const model::Finding* finding : findings) {
+    if (finding->finding) {
+      ids.push_back(*finding->finding);
+    }
+    if (const auto* not_done = std::get_if<model::NotDone>(&finding->value)) {
+      recorded.not_done = not_done->reason;
+    }
+    if (finding->standing == model::Standing::in_conflict) {
+      recorded.in_conflict = true;
+    }
+  }
+  if (!ids.empty()) {
+    recorded.findings = std::move(ids);
+  }
+  return recorded;
+}
+
+// What stands recorded of the steps of a sequence, and of what may stand for them: another item, or the two ends of an arc.
+[[nodiscard]] std::vector<RecordedSlot> recorded_slots(const interpret::View& view) {
+  std::vector<RecordedSlot> slots;
+  for (const model::Item& item : view.edition().items()) {
+    for (const Side side : {Side::left, Side::right, Side::midline}) {
+      if (const auto findings = view.at(item, side); !findings.empty()) {
+        slots.push_back({&item, recorded_at(findings, side)});
+        continue;
+      }
+      if (item.arc && !view.at(item.arc->low.text, side).empty() && !view.at(item.arc->high.text, side).empty()) {
+        FormRecorded recorded = recorded_at(view.at(item.arc->low.text, side), side);
+        recorded.by = item.arc->low;
+        slots.push_back({&item, std::move(recorded)});
+        continue;
+      }
+      for (const model::Instead& one : item.instead.value_or(std::vector<model::Instead>{})) {
+        if (const auto findings = view.at(one.item.text, side); !findings.empty()) {
+          FormRecorded recorded = recorded_at(findings, side);
+          recorded.by = one.item;
+          slots.push_back({&item, std::move(recorded)});
+          break;
+        }
+      }
+    }
+  }
+  return slots;
+}
+
+// The age, what is recorded, and what is open, of the exam as it stands.
 [[nodiscard]] Result<void> ask_exam(Context& context, const model::ExamId& exam, FormAsk& ask) {
   if (context.desk == nullptr || context.desk->locked()) {
     return wire::Fault{"ledger.locked", "/exam", "an unlocked ledger"};
@@ -30,6 +116,11 @@ namespace {
   const model::PartialDate today = model::date_of({context.desk->world().now().wall_ms}, 0);
   const interpret::View view(read, person, *context.edition, day_of(read, today));
   ask.age = view.age_on_exam();
+  ask_body(view, ask);
+  ask.recorded = recorded_slots(view);
+  for (const interpret::MissingItem& one : interpret::missing_items(view, *ask.sequence)) {
+    ask.minimum_open.push_back({one.item, one.side});
+  }
   const interpret::Watched watched = interpret::watch(view);
   for (const interpret::OpenConcern& open : watched.concerns) {
     // A rule that merely waits for its answers withholds nothing from the sheet that asks for them.
@@ -47,7 +138,9 @@ namespace {
 
 }  // namespace
 
-Result<FormDescribeResult> form_describe(Context& context, const FormDescribeParams& params) {
+namespace {
+
+[[nodiscard]] Result<FormDescribeResult> describe(Context& context, const FormDescribeParams& params, bool without_protected) {
   if (context.edition == nullptr) {
     return wire::Fault("internal.failure", "");
   }
@@ -58,6 +151,7 @@ Result<FormDescribeResult> form_describe(Context& context, const FormDescribePar
   FormAsk ask;
   ask.sequence = *sequence;
   ask.cannot = params.cannot.value_or(std::vector<Cannot>{});
+  ask.without_protected = without_protected;
   if (params.minutes) {
     ask.seconds = params.minutes->steps * 60;
   }
@@ -67,12 +161,56 @@ Result<FormDescribeResult> form_describe(Context& context, const FormDescribePar
       return asked.error();
     }
   }
-  FormDescribeResult form = lay_out_form(*context.edition, ask);
-  if (context.caller.scope == Scope::kiosk) {
-    form.not_to_miss.clear();
-    form.withheld.clear();
+  return lay_out_form(*context.edition, ask);
+}
+
+}  // namespace
+
+Result<FormDescribeResult> form_describe(Context& context, const FormDescribeParams& params) {
+  const bool kiosk = context.caller.scope == Scope::kiosk;
+  auto form = describe(context, params, kiosk);
+  if (form && kiosk) {
+    form->not_to_miss.clear();
+    form->withheld.clear();
   }
   return form;
+}
+
+Result<ToldBefore<FormDescribeResult>> form_told(Context& context, const FormDescribeParams& params) {
+  const bool for_anybody = !params.exam && !params.minutes && (!params.cannot || params.cannot->empty());
+  const bool kept = for_anybody && context.desk != nullptr && context.edition == &context.desk->edition();
+  const std::string name = "form.describe " + std::string(context.caller.scope == Scope::kiosk ? "kiosk " : "") + params.complaint.text;
+  if (kept) {
+    if (const auto known = context.desk->answers().find(name); known != context.desk->answers().end()) {
+      return ToldBefore<FormDescribeResult>{known->second};
+    }
+  }
+  const auto form = form_describe(context, params);
+  if (!form) {
+    return form.error();
+  }
+  ToldBefore<FormDescribeResult> written{wire::write(*form)};
+  if (kept) {
+    context.desk->answers().emplace(name, written.text);
+  }
+  return written;
+}
+
+Result<FormWriteResult> form_write(Context& context, const FormWriteParams& params) {
+  constexpr std::string_view english = "en";
+  const report::Words* words = report::built_in_words();
+  if (context.edition == nullptr || words == nullptr) {
+    return wire::Fault("internal.failure", "");
+  }
+  if (params.language && params.language->text != english) {
+    return wire::Fault{"params.unknown_word", "/language", std::string(english)};
+  }
+  const auto form = describe(context, {params.complaint, params.minutes, params.cannot, std::nullopt}, true);
+  if (!form) {
+    return form.error();
+  }
+  const std::string banner = context.desk == nullptr ? std::string() : banner_of(*context.desk, *words);
+  return FormWriteResult{{form_paper(*context.edition, *form, *words, banner)}, form->edition, {std::string(english)}};
 }
 
 }  // namespace limbledger::service

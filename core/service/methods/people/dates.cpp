@@ -13,6 +13,12 @@ namespace {
 // The westernmost and the easternmost civil time, UTC-12 and UTC+14.
 constexpr std::int64_t west_min = -12 * 60;
 constexpr std::int64_t east_min = 14 * 60;
+// Further back than these somebody is asked whether the year is right: our convention. Nobody is refused for being old.
+constexpr std::int64_t oldest_years = 110;
+constexpr std::int64_t exam_oldest_years = 50;
+
+[[nodiscard]] std::int64_t years_before(std::int64_t day, std::int64_t years) { return day - years * 36525 / 100; }
+constexpr std::int64_t clock_years_max = 50;
 
 [[nodiscard]] std::string day_text(std::int64_t day) { return model::date_of({day * 86'400'000}, 0).to_text(); }
 
@@ -25,10 +31,14 @@ Days days_of(model::Instant instant, const std::optional<model::OffsetMinutes>& 
 
 std::optional<std::int64_t> latest_today(Context& context, const std::optional<model::OffsetMinutes>& offset_min) {
   const ledger::Reading reading = context.desk->world().now();
-  if (!ledger::HybridClock(ledger::release_ms).is_plausible(reading)) {
+  if (clock_is_suspect(reading)) {
     return std::nullopt;
   }
   return days_of({reading.wall_ms}, offset_min).last;
+}
+
+bool clock_is_suspect(const ledger::Reading& reading) {
+  return !ledger::HybridClock(ledger::release_ms).is_plausible(reading) || reading.wall_ms > ledger::release_ms + clock_years_max * 365 * 86'400'000;
 }
 
 bool can_be_right(model::Instant instant) { return instant.ms >= ledger::release_ms; }
@@ -69,11 +79,20 @@ void DateCheck::birth(const model::Birth& birth, const std::string& path) {
   if (birth.on && birth.on->first_day() > *today_) {
     ask(path + "/on", expected);
   }
+  const std::string old = "not more than " + std::to_string(oldest_years) + " years before today";
+  if (birth.date && birth.date->last_day() < years_before(*today_, oldest_years)) {
+    ask(path + "/date", old);
+  }
+  if (birth.age_years && birth.age_years->steps > oldest_years) {
+    ask(path + "/age_years", old);
+  }
 }
 
 void DateCheck::performed(model::Instant instant, const std::optional<model::OffsetMinutes>& offset_min, const std::string& path) {
   if (today_ && days_of(instant, offset_min).first > *today_) {
     ask(path, "not after today, " + day_text(*today_));
+  } else if (today_ && days_of(instant, offset_min).last < years_before(*today_, exam_oldest_years)) {
+    ask(path, "not more than " + std::to_string(exam_oldest_years) + " years before today");
   }
 }
 

@@ -4,6 +4,7 @@
 // place is not known, a day counts from the first to the last place on earth where it is that day.
 #pragma once
 
+#include "core/ledger/world.hpp"
 #include "core/service/context.hpp"
 #include "core/service/methods/people/likeness.hpp"
 #include "core/wire/fault.hpp"
@@ -19,6 +20,8 @@ namespace limbledger::service {
 
 // The latest day that it can now be, by the ledger's clock; nothing while that cannot be right.
 [[nodiscard]] std::optional<std::int64_t> latest_today(Context& context, const std::optional<model::OffsetMinutes>& offset_min = {});
+// Not set, before the release of the program, or more than 50 years after it (our convention).
+[[nodiscard]] bool clock_is_suspect(const ledger::Reading& reading);
 // The clock that stamped this can have been right.
 [[nodiscard]] bool can_be_right(model::Instant instant);
 
@@ -26,8 +29,9 @@ class DateCheck {
  public:
   DateCheck(std::optional<std::int64_t> today, const std::optional<std::vector<wire::Name>>& confirmed);
 
-  // A birth, or the day an age was true, after today.
+  // A birth, or the day an age was true, after today; a birth longer ago than people live.
   void birth(const model::Birth& birth, const std::string& path);
+  // After today, or longer ago than anybody writes down now (a slip in the century).
   void performed(model::Instant instant, const std::optional<model::OffsetMinutes>& offset_min, const std::string& path);
   // Born after the examination: refused; asked back where one of the two rests on a clock (`sure` false).
   void born_by(const std::optional<model::Birth>& birth, const Days& examined, bool sure, const std::string& path);

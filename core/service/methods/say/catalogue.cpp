@@ -1,9 +1,11 @@
 #include "core/service/methods/say/catalogue.hpp"
 
+#include "core/model/exam/exam.hpp"
 #include "core/reference/edition.hpp"
 #include "core/wire/parse.hpp"
 
 #include <algorithm>
+#include <string_view>
 
 namespace limbledger::service {
 
@@ -49,6 +51,58 @@ void check_names(const reference::Edition& edition, const CatalogueReadParams& p
   }
 }
 
+class Labelled {
+ public:
+  void add(std::string_view kind, std::string_view word) {
+    LabelledWord one{model::Word{std::string(kind)}, model::Word{std::string(word)}, model::MessageId{"msg." + std::string(kind) + "." + std::string(word)}};
+    if (std::none_of(words.begin(), words.end(), [&](const LabelledWord& known) { return known.label == one.label; })) {
+      words.push_back(std::move(one));
+    }
+  }
+  void add(std::string_view kind, const std::optional<model::Word>& word) {
+    if (word) {
+      add(kind, word->text);
+    }
+  }
+  void add(std::string_view kind, const std::optional<std::vector<model::Word>>& list) {
+    for (const model::Word& word : list.value_or(std::vector<model::Word>{})) {
+      add(kind, word.text);
+    }
+  }
+  template <class E>
+  void add_all(std::string_view kind) {
+    for (const std::string_view word : wire::type_of<E>().words) {
+      add(kind, word);
+    }
+  }
+
+  std::vector<LabelledWord> words;
+};
+
+[[nodiscard]] std::vector<LabelledWord> vocabulary(const reference::Edition& edition) {
+  Labelled labelled;
+  for (const model::Sequence& sequence : edition.sequences()) {
+    labelled.add("complaint", sequence.complaint.text);
+    for (const model::SequenceStep& step : sequence.steps) {
+      labelled.add("position", step.position.text);
+    }
+  }
+  for (const model::Item& item : edition.items()) {
+    labelled.add("region", item.region.text);
+    labelled.add("position", item.positions);
+    labelled.add("instrument", item.instruments);
+    labelled.add("end_feel", item.end_feels);
+    labelled.add("toward", item.toward);
+    labelled.add("unit", item.unit);
+  }
+  labelled.add_all<model::Setting>("setting");
+  labelled.add_all<model::WhyNot>("why");
+  labelled.add_all<model::Quality>("quality");
+  labelled.add_all<model::Origin>("origin");
+  labelled.add_all<model::Side>("side");
+  return std::move(labelled.words);
+}
+
 }  // namespace
 
 Result<CatalogueReadResult> catalogue_read(Context& context, const CatalogueReadParams& params) {
@@ -78,6 +132,9 @@ Result<CatalogueReadResult> catalogue_read(Context& context, const CatalogueRead
     if (params.scales ? among(*params.scales, scale.scale) : used) {
       result.scales.push_back(scale);
     }
+  }
+  if (params.words && *params.words) {
+    result.words = vocabulary(edition);
   }
   return result;
 }

@@ -15,13 +15,26 @@ struct CatalogueReadParams {
   std::optional<model::Word> region;
   std::optional<std::vector<model::ItemId>> items;
   std::optional<std::vector<model::ScaleId>> scales;
+  std::optional<bool> words;
 };
-BOOST_DESCRIBE_STRUCT(CatalogueReadParams, (), (region, items, scales))
+BOOST_DESCRIBE_STRUCT(CatalogueReadParams, (), (region, items, scales, words))
 
 constexpr auto notes(const CatalogueReadParams*) {
   return std::array{wire::Note{"region", "only the items of this region, such as knee"},
                     wire::Note{"items", "only these items"},
-                    wire::Note{"scales", "these scales; without it, those that the items use"}};
+                    wire::Note{"scales", "these scales; without it, those that the items use"},
+                    wire::Note{"words", "true: also the label of each word of the vocabulary that this edition uses"}};
+}
+
+// A word of the vocabulary and the message that says it to people.
+struct LabelledWord {
+  model::Word kind;
+  model::Word word;
+  model::MessageId label;
+};
+BOOST_DESCRIBE_STRUCT(LabelledWord, (), (kind, word, label))
+constexpr auto notes(const LabelledWord*) {
+  return std::array{wire::Note{"kind", "complaint, region, position, instrument, end_feel, toward, unit, setting, why, quality, origin or side"}};
 }
 
 struct CatalogueReadResult {
@@ -29,8 +42,9 @@ struct CatalogueReadResult {
   std::vector<model::Scale> scales;
   model::EditionId edition;
   std::vector<model::Word> complaints;
+  std::optional<std::vector<LabelledWord>> words;
 };
-BOOST_DESCRIBE_STRUCT(CatalogueReadResult, (), (items, scales, edition, complaints))
+BOOST_DESCRIBE_STRUCT(CatalogueReadResult, (), (items, scales, edition, complaints, words))
 constexpr auto notes(const CatalogueReadResult*) {
   return std::array{wire::Note{"complaints", "those that exam.open and form.describe take in this edition, whatever was asked for; their words are msg.complaint.<name>"}};
 }

@@ -1,6 +1,7 @@
 #include "core/service/methods/say/form.hpp"
 
 #include "core/reference/edition.hpp"
+#include "core/service/methods/say/form_place.hpp"
 #include "core/service/methods/say/form_step.hpp"
 
 #include <algorithm>
@@ -13,146 +14,74 @@ namespace {
 
 using model::Side;
 
-struct Placed {
-  const model::Item* item = nullptr;
-  model::SequenceStep step;
-  const model::Item* instead_of = nullptr;
-  std::vector<Side> sides;
-};
-
-[[nodiscard]] std::string_view word_of(Cannot cannot) {
-  switch (cannot) {
-    case Cannot::lie_prone:
-      return "cannot_lie_prone";
-    case Cannot::lie_supine:
-      return "cannot_lie_supine";
-    case Cannot::stand:
-      return "cannot_stand";
-    case Cannot::sit:
-      return "cannot_sit";
-    case Cannot::reach_90:
-      return "cannot_reach_90";
-  }
-  return {};
-}
-
-[[nodiscard]] bool barred(Cannot cannot, std::string_view position) {
-  switch (cannot) {
-    case Cannot::lie_prone:
-      return position == "prone";
-    case Cannot::lie_supine:
-      return position == "supine";
-    case Cannot::stand:
-      return position == "standing" || position == "walking";
-    case Cannot::sit:
-      return position == "seated";
-    case Cannot::reach_90:
-      return false;
-  }
-  return false;
-}
-
 class Form {
  public:
   Form(const reference::Edition& edition, const FormAsk& ask) : edition_(edition), ask_(ask) {}
 
   [[nodiscard]] FormDescribeResult make() {
     result_.complaint = ask_.sequence->complaint;
+    result_.label = model::MessageId{"msg.complaint." + ask_.sequence->complaint.text};
     result_.edition = edition_.id();
     result_.minutes = ask_.sequence->minutes;
     result_.not_to_miss = ask_.sequence->not_to_miss.value_or(std::vector<model::MessageId>{});
-    place();
+    for (const model::SequenceStep& step : ask_.sequence->steps) {
+      if (is_minimum(ask_, step)) {
+        result_.minimum.push_back(step.item);
+      }
+    }
+    Placing placing = place_steps(edition_, ask_);
+    placed_ = std::move(placing.placed);
+    result_.left_out = std::move(placing.left_out);
+    leave_what_is_not_there();
     withhold();
     fit();
     for (const Placed& placed : placed_) {
       draw(placed);
     }
+    if (ask_.recorded) {
+      result_.minimum_open = ask_.minimum_open;
+    }
     return std::move(result_);
   }
 
  private:
-  [[nodiscard]] bool in_sequence(const model::ItemId& item) const {
-    const auto& steps = ask_.sequence->steps;
-    return std::any_of(steps.begin(), steps.end(), [&](const model::SequenceStep& step) { return step.item == item; });
-  }
-  [[nodiscard]] bool possible(std::string_view position) const {
-    return std::none_of(ask_.cannot.begin(), ask_.cannot.end(), [&](Cannot cannot) { return barred(cannot, position); });
-  }
-  // A possible position of an item: the one wanted, else its first possible one; a question is asked in any.
-  [[nodiscard]] std::optional<model::Word> position_for(const model::Item& item, const model::Word& wanted) const {
-    if (possible(wanted.text) && (!item.positions || std::find(item.positions->begin(), item.positions->end(), wanted) != item.positions->end())) {
-      return wanted;
-    }
-    if (!item.positions) {
-      return model::Word{"half_sitting"};
-    }
-    for (const model::Word& position : *item.positions) {
-      if (possible(position.text)) {
-        return position;
+  [[nodiscard]] std::vector<FormRecorded> recorded_of(const model::Item& item) const {
+    std::vector<FormRecorded> recorded;
+    for (const RecordedSlot& slot : ask_.recorded.value_or(std::vector<RecordedSlot>{})) {
+      if (slot.item == &item) {
+        recorded.push_back(slot.what);
       }
     }
-    return std::nullopt;
+    return recorded;
   }
-  [[nodiscard]] bool needs_what_is_missing(const model::Item& item, const model::Word& wanted, std::string_view& when) const {
-    for (const Cannot cannot : ask_.cannot) {
-      const auto list = item.instead.value_or(std::vector<model::Instead>{});
-      const bool named = std::any_of(list.begin(), list.end(), [&](const model::Instead& one) { return one.when.text == word_of(cannot); });
-      if ((cannot == Cannot::reach_90 && named) || (barred(cannot, wanted.text) && !position_for(item, wanted))) {
-        when = word_of(cannot);
-        return true;
-      }
-    }
-    return false;
+  // Every side is recorded; what may be said of the person as a whole or of each side needs one of the two.
+  [[nodiscard]] static bool whole(const std::vector<FormRecorded>& recorded, const std::vector<Side>& sides) {
+    const auto has = [&](Side side) {
+      return std::any_of(recorded.begin(), recorded.end(), [&](const FormRecorded& one) { return one.side == side; });
+    };
+    const bool each = std::all_of(sides.begin(), sides.end(), [&](Side side) { return side == Side::midline || has(side); });
+    const bool midline = std::find(sides.begin(), sides.end(), Side::midline) != sides.end();
+    return midline ? has(Side::midline) || (sides.size() > 1 && each) : each;
   }
-  // Of the minimum set: of every person, or below an age; an unknown age may be below it.
-  [[nodiscard]] bool is_minimum(const model::SequenceStep& step) const {
-    return step.minimum.value_or(false) || (step.minimum_under && ask_.age && ask_.age->low < step.minimum_under->steps);
-  }
-  [[nodiscard]] std::optional<bool> minimum_mark(const model::SequenceStep& step) const {
-    return is_minimum(step) ? std::optional(true) : std::nullopt;
-  }
-
-  void place() {
-    for (const model::SequenceStep& step : ask_.sequence->steps) {
-      const model::Item& item = *edition_.item(step.item);
-      if (is_minimum(step)) {
-        result_.minimum.push_back(step.item);
-      }
-      Placed placed{&item, step, nullptr, item.sides};
-      std::string_view when;
-      if (needs_what_is_missing(item, step.position, when)) {
-        if (!replace(placed, when)) {
-          result_.left_out.push_back({step.item, WhyLeft::cannot, minimum_mark(step)});
-          continue;
-        }
-      } else {
-        placed.step.position = *position_for(item, step.position);
-      }
-      placed_.push_back(std::move(placed));
-    }
-  }
-  [[nodiscard]] bool replace(Placed& placed, std::string_view when) const {
-    for (const model::Instead& one : placed.item->instead.value_or(std::vector<model::Instead>{})) {
-      const model::Item& other = *edition_.item(one.item);
-      const model::Word wanted = other.positions ? other.positions->front() : placed.step.position;
-      const auto position = position_for(other, wanted);
-      std::string_view also;
-      const bool there = std::any_of(placed_.begin(), placed_.end(), [&](const Placed& done) { return done.item == &other; });
-      if (one.when.text == when && position && !there && !in_sequence(other.item) && !needs_what_is_missing(other, wanted, also)) {
-        placed.instead_of = placed.item;
-        placed.item = &other;
-        placed.step.position = *position;
-        placed.sides = other.sides;
-        return true;
-      }
-    }
-    return false;
-  }
+  [[nodiscard]] bool done(const Placed& placed) const { return ask_.recorded && whole(recorded_of(*placed.item), placed.sides); }
 
   // Nobody stands, walks or is turned on one leg alone.
   [[nodiscard]] static bool whole_body(const Placed& placed) {
     const std::string& position = placed.step.position.text;
     return position == "standing" || position == "walking" || placed.item->sides == std::vector{Side::midline};
+  }
+  void leave_what_is_not_there() {
+    for (const BodyStep& absent : ask_.not_applicable) {
+      const auto placed = std::find_if(placed_.begin(), placed_.end(), [&](const Placed& one) { return one.item->item == absent.item; });
+      if (placed == placed_.end()) {
+        continue;
+      }
+      const auto there = [&](Side side) { return std::find(absent.sides.begin(), absent.sides.end(), side) == absent.sides.end(); };
+      auto& sides = placed->sides;
+      sides.erase(std::stable_partition(sides.begin(), sides.end(), there), sides.end());
+      result_.not_applicable.push_back(absent);
+    }
+    placed_.erase(std::remove_if(placed_.begin(), placed_.end(), [](const Placed& one) { return one.sides.empty(); }), placed_.end());
   }
   void withhold() {
     std::vector<Placed> kept;
@@ -169,8 +98,7 @@ class Form {
           (reached ? held : free).push_back(side);
         }
         if (!held.empty()) {
-          result_.withheld.push_back(
-              {placed.item->item, held, open.concern->concern, open.concern->title, open.concern->until, minimum_mark(placed.step)});
+          withheld(placed, held, *open.concern);
           placed.sides = std::move(free);
         }
       }
@@ -180,28 +108,52 @@ class Form {
     }
     placed_ = std::move(kept);
   }
+  void withheld(const Placed& placed, std::vector<Side> sides, const model::Concern& concern) {
+    std::vector<FormRecorded> recorded = recorded_of(*placed.item);
+    WithheldStep step{placed.item->item,  std::move(sides),         concern.concern,           concern.title,
+                      concern.until,      concern.answered_by,      concern.film_lifts,        minimum_mark(ask_, placed.step),
+                      placed.item->text.short_, std::nullopt};
+    if (!recorded.empty()) {
+      step.recorded = std::move(recorded);
+    }
+    result_.withheld.push_back(std::move(step));
+  }
 
   [[nodiscard]] static std::int64_t cost(const Placed& placed) { return placed.item->seconds.steps * static_cast<std::int64_t>(placed.sides.size()); }
+  [[nodiscard]] bool stays(const Placed& placed) const {
+    return is_minimum(ask_, placed.step) || placed.item->safety || (placed.step.minimum_under && !ask_.age) || done(placed);
+  }
+  // What the page says can wait goes first, then what comes late, then from the end.
   void fit() {
     if (!ask_.seconds) {
       return;
     }
-    const auto always = [&](const Placed& placed) {
-      return is_minimum(placed.step) || placed.item->safety || (placed.step.minimum_under && !ask_.age);
+    std::int64_t over = -*ask_.seconds;
+    std::vector<std::size_t> may_go;
+    for (std::size_t i = placed_.size(); i-- > 0;) {
+      over += done(placed_[i]) ? 0 : cost(placed_[i]);
+      if (!stays(placed_[i])) {
+        may_go.push_back(i);
+      }
+    }
+    const auto turn = [&](std::size_t i) {
+      const model::SequenceStep& step = placed_[i].step;
+      return step.drop ? step.drop->steps : (step.late.value_or(false) ? 10 : 11);
     };
-    std::int64_t left = *ask_.seconds;
-    for (const Placed& placed : placed_) {
-      left -= always(placed) ? cost(placed) : 0;
+    std::stable_sort(may_go.begin(), may_go.end(), [&](std::size_t a, std::size_t b) { return turn(a) < turn(b); });
+    std::vector<bool> gone(placed_.size(), false);
+    for (const std::size_t i : may_go) {
+      if (over <= 0) {
+        break;
+      }
+      over -= cost(placed_[i]);
+      gone[i] = true;
+      result_.left_out.push_back(left_step(ask_, *placed_[i].item, placed_[i].step, WhyLeft::no_minutes));
     }
     std::vector<Placed> kept;
-    for (Placed& placed : placed_) {
-      if (always(placed)) {
-        kept.push_back(std::move(placed));
-      } else if (cost(placed) <= left) {
-        left -= cost(placed);
-        kept.push_back(std::move(placed));
-      } else {
-        result_.left_out.push_back({placed.item->item, WhyLeft::no_minutes, std::nullopt});
+    for (std::size_t i = 0; i < placed_.size(); ++i) {
+      if (!gone[i]) {
+        kept.push_back(std::move(placed_[i]));
       }
     }
     placed_ = std::move(kept);
@@ -210,7 +162,7 @@ class Form {
   void draw(const Placed& placed) {
     FormStep step = form_step(edition_, *placed.item);
     step.sides = placed.sides;
-    step.minimum = minimum_mark(placed.step);
+    step.minimum = minimum_mark(ask_, placed.step);
     if (!ask_.age) {
       step.minimum_under = placed.step.minimum_under;
     }
@@ -218,11 +170,35 @@ class Form {
     if (placed.instead_of != nullptr) {
       step.instead_of = placed.instead_of->item;
     }
-    if (result_.positions.empty() || !(result_.positions.back().position == placed.step.position)) {
-      result_.positions.push_back({placed.step.position, {}});
+    const bool tilted = placed.step.position.text == "left_tilt" && step.positions;
+    if (tilted && std::find(step.positions->begin(), step.positions->end(), placed.step.position) == step.positions->end()) {
+      step.positions->insert(step.positions->begin(), placed.step.position);
     }
-    result_.positions.back().steps.push_back(std::move(step));
-    result_.seconds.steps += cost(placed);
+    std::vector<FormRecorded> recorded = recorded_of(*placed.item);
+    const bool is_done = done(placed);
+    if (!recorded.empty()) {
+      step.recorded = std::move(recorded);
+    }
+    if (is_done) {
+      step.done = true;
+    } else {
+      result_.seconds.steps += cost(placed);
+      result_.minimum_seconds.steps += step.minimum ? cost(placed) : 0;
+      if (ask_.recorded && !result_.resume_at) {
+        result_.resume_at = placed.item->item;
+      }
+    }
+    position(placed.step.position).push_back(std::move(step));
+  }
+  [[nodiscard]] std::vector<FormStep>& position(const model::Word& word) {
+    if (result_.positions.empty() || !(result_.positions.back().position == word)) {
+      FormPosition next{word, model::MessageId{"msg.position." + word.text}, std::nullopt, {}};
+      if (word.text == "left_tilt") {
+        next.advice = model::MessageId{"msg.form.lies_tilted"};
+      }
+      result_.positions.push_back(std::move(next));
+    }
+    return result_.positions.back().steps;
   }
 
   const reference::Edition& edition_;

@@ -1,7 +1,8 @@
 // form.describe: what to draw for a complaint, position by position, so that a form needs no knowledge of its own. Steps stand in
 // the order that turns the person least. What somebody cannot do is replaced by the catalogue's alternative or named as left
-// out; minutes leave out what is neither of the minimum set nor asked for safety. With an exam: the age, and what open concerns
-// withhold. Refused: complaints that are not in the edition. Nothing here stops recording (contract, section 9; C9, C20 to C22).
+// out; minutes leave out what is neither of the minimum set nor asked for safety. With an exam: the age, pregnancy, what is
+// recorded already, and what open concerns withhold. Refused: complaints that are not in the edition. Nothing here stops
+// recording (contract, section 9; C9, C20 to C22).
 #pragma once
 
 #include "core/interpret/concerns.hpp"
@@ -13,8 +14,8 @@
 
 namespace limbledger::service {
 
-enum class Cannot { lie_prone, lie_supine, stand, sit, reach_90 };
-BOOST_DESCRIBE_ENUM(Cannot, lie_prone, lie_supine, stand, sit, reach_90)
+enum class Cannot { lie_prone, lie_supine, lie_side, stand, walk, sit, reach_90, one_limb, no_instrument };
+BOOST_DESCRIBE_ENUM(Cannot, lie_prone, lie_supine, lie_side, stand, walk, sit, reach_90, one_limb, no_instrument)
 
 enum class Control { angle, number, grade, test, answer, choice, choices, text };
 BOOST_DESCRIBE_ENUM(Control, angle, number, grade, test, answer, choice, choices, text)
@@ -28,8 +29,8 @@ struct FormDescribeParams {
 BOOST_DESCRIBE_STRUCT(FormDescribeParams, (), (complaint, minutes, cannot, exam))
 constexpr auto notes(const FormDescribeParams*) {
   return std::array{wire::Note{"minutes", "leaves out what does not fit, but never the minimum set nor what is asked for safety"},
-                    wire::Note{"cannot", "steps in such positions are replaced, or named as left out"},
-                    wire::Note{"exam", "gives the age and the open concerns"}};
+                    wire::Note{"cannot", "such steps are replaced, or named as left out; one_limb: nothing that takes two legs; no_instrument: hands and eyes alone"},
+                    wire::Note{"exam", "gives the age, a pregnancy, the open concerns and what is recorded already, so that a form goes on where it stopped"}};
 }
 
 struct FormOption {
@@ -39,6 +40,42 @@ struct FormOption {
   std::optional<bool> shades;
 };
 BOOST_DESCRIBE_STRUCT(FormOption, (), (grade, choice, label, shades))
+
+struct FormWriteParams {
+  model::Word complaint;
+  std::optional<wire::Count<1, 240>> minutes;
+  std::optional<std::vector<Cannot>> cannot;
+  std::optional<model::Word> language;
+};
+BOOST_DESCRIBE_STRUCT(FormWriteParams, (), (complaint, minutes, cannot, language))
+constexpr auto notes(const FormWriteParams*) {
+  return std::array{wire::Note{"minutes", "as form.describe takes it"}, wire::Note{"cannot", "as form.describe takes it"},
+                    wire::Note{"language", "en; the only one so far, and the default"}};
+}
+
+struct FormWriteResult {
+  wire::Text<1'000'000, true> html;
+  model::EditionId edition;
+  model::Word language;
+};
+BOOST_DESCRIBE_STRUCT(FormWriteResult, (), (html, edition, language))
+constexpr auto notes(const FormWriteResult*) {
+  return std::array{wire::Note{"html", "a whole document, black on white, for A4; it loads nothing and runs nothing. What is entered from it later has origin from_paper and the time of the examination"}};
+}
+
+// What the exam holds of a step on one side already.
+struct FormRecorded {
+  model::Side side{};
+  std::optional<std::vector<model::FindingId>> findings;
+  std::optional<model::WhyNot> not_done;
+  std::optional<bool> in_conflict;
+  std::optional<model::ItemId> by;  // done by another item that stands for it
+};
+BOOST_DESCRIBE_STRUCT(FormRecorded, (), (side, findings, not_done, in_conflict, by))
+constexpr auto notes(const FormRecorded*) {
+  return std::array{wire::Note{"not_done", "recorded, with this reason for not having been done"},
+                    wire::Note{"by", "done by this other item, which may stand in its place"}};
+}
 
 struct FormStep {
   model::ItemId item;
@@ -68,10 +105,12 @@ struct FormStep {
   std::optional<bool> late;
   std::optional<std::vector<model::Instead>> instead;
   std::optional<model::ItemId> instead_of;
+  std::optional<std::vector<FormRecorded>> recorded;
+  std::optional<bool> done;
 };
 BOOST_DESCRIBE_STRUCT(FormStep, (),
                       (item, sides, control, value, axis, toward, label, text, choices, scale, takes_mm, unit, refuse, confirm, positions, instruments, trials_max,
-                       end_feels, why_not, seconds, discomfort, safety, minimum, minimum_under, late, instead, instead_of))
+                       end_feels, why_not, seconds, discomfort, safety, minimum, minimum_under, late, instead, instead_of, recorded, done))
 constexpr auto notes(const FormStep*) {
   return std::array{
       wire::Note{"value", "the kind of the value to send; an arc is sent as an angle with entered and order, such as 5-0-130 and extension_zero_flexion"},
@@ -91,14 +130,22 @@ constexpr auto notes(const FormStep*) {
       wire::Note{"minimum_under", "of the minimum set under this age in years, where the age is not known"},
       wire::Note{"late", "only after the steps before it, and gently"},
       wire::Note{"instead", "what to examine where somebody cannot do this"},
-      wire::Note{"instead_of", "stands here in the place of that item, for what cannot be done"}};
+      wire::Note{"instead_of", "stands here in the place of that item, for what cannot be done"},
+      wire::Note{"recorded", "what the exam holds of this step already; a side that is not named is still open"},
+      wire::Note{"done", "every side of this step is recorded, or a reason why not"}};
 }
 
 struct FormPosition {
   model::Word position;
+  model::MessageId label;
+  std::optional<model::MessageId> advice;
   std::vector<FormStep> steps;
 };
-BOOST_DESCRIBE_STRUCT(FormPosition, (), (position, steps))
+BOOST_DESCRIBE_STRUCT(FormPosition, (), (position, label, advice, steps))
+constexpr auto notes(const FormPosition*) {
+  return std::array{wire::Note{"advice", "how to lie or sit, where something recorded asks for it"},
+                    wire::Note{"steps", "in this order; each on both sides before the next"}};
+}
 
 struct WithheldStep {
   model::ItemId item;
@@ -106,32 +153,80 @@ struct WithheldStep {
   model::ConcernId by;
   model::MessageId because;
   model::MessageId until;
+  std::optional<model::ItemId> lifted_by;
+  std::optional<model::ChoiceId> film_lifts;
   std::optional<bool> minimum;
+  std::optional<model::MessageId> label;
+  std::optional<std::vector<FormRecorded>> recorded;
 };
-BOOST_DESCRIBE_STRUCT(WithheldStep, (), (item, sides, by, because, until, minimum))
+BOOST_DESCRIBE_STRUCT(WithheldStep, (), (item, sides, by, because, until, lifted_by, film_lifts, minimum, label, recorded))
+constexpr auto notes(const WithheldStep*) {
+  return std::array{wire::Note{"item", "not advised now; a finding for it is taken all the same"},
+                    wire::Note{"lifted_by", "the examiner's own no here lifts it"},
+                    wire::Note{"film_lifts", "so does this choice of history.film_result; where there is none, a film does not lift it"},
+                    wire::Note{"recorded", "what the exam holds of it already"}};
+}
 
-enum class WhyLeft { no_minutes, cannot };
-BOOST_DESCRIBE_ENUM(WhyLeft, no_minutes, cannot)
+enum class WhyLeft { no_minutes, cannot, pregnancy, no_instrument };
+BOOST_DESCRIBE_ENUM(WhyLeft, no_minutes, cannot, pregnancy, no_instrument)
 
 struct LeftStep {
   model::ItemId item;
   WhyLeft why{};
   std::optional<bool> minimum;
+  std::optional<model::MessageId> label;
+  std::optional<model::MessageId> loses;
 };
-BOOST_DESCRIBE_STRUCT(LeftStep, (), (item, why, minimum))
+BOOST_DESCRIBE_STRUCT(LeftStep, (), (item, why, minimum, label, loses))
+constexpr auto notes(const LeftStep*) { return std::array{wire::Note{"loses", "what it would have told"}}; }
+
+// What this body does not have, or what is covered: not asked for, with the reason to record where somebody wants to.
+struct BodyStep {
+  model::ItemId item;
+  std::vector<model::Side> sides;
+  model::WhyNot reason{};
+  model::MessageId because;
+};
+BOOST_DESCRIBE_STRUCT(BodyStep, (), (item, sides, reason, because))
+
+struct OpenItem {
+  model::ItemId item;
+  model::Side side{};
+};
+BOOST_DESCRIBE_STRUCT(OpenItem, (), (item, side))
 
 struct FormDescribeResult {
   model::Word complaint;
+  model::MessageId label;
   model::EditionId edition;
-  std::optional<wire::Count<1, 120>> minutes;  // the estimate of the sequence
-  wire::Count<0, 1000000> seconds;             // of the steps below, each side by itself
+  std::optional<wire::Count<1, 120>> minutes;
+  wire::Count<0, 1000000> seconds;
+  wire::Count<0, 1000000> minimum_seconds;
   std::vector<FormPosition> positions;
   std::vector<WithheldStep> withheld;
   std::vector<LeftStep> left_out;
-  std::vector<model::ItemId> minimum;  // the whole minimum set for this person, also what is withheld or left out
+  std::vector<BodyStep> not_applicable;
+  std::vector<model::ItemId> minimum;
   std::vector<model::MessageId> not_to_miss;
+  std::optional<std::vector<OpenItem>> minimum_open;
+  std::optional<model::ItemId> resume_at;
 };
-BOOST_DESCRIBE_STRUCT(FormDescribeResult, (), (complaint, edition, minutes, seconds, positions, withheld, left_out, minimum, not_to_miss))
+BOOST_DESCRIBE_STRUCT(FormDescribeResult, (),
+                      (complaint, label, edition, minutes, seconds, minimum_seconds, positions, withheld, left_out, not_applicable, minimum, not_to_miss, minimum_open, resume_at))
+constexpr auto notes(const FormDescribeResult*) {
+  return std::array{wire::Note{"minutes", "a working figure of the trade for the focused examination of this complaint by a practised hand, not for every step below"},
+                    wire::Note{"seconds", "the steps below that are not recorded yet, each side by itself, added up"},
+                    wire::Note{"minimum_seconds", "of these, the minimum set alone"},
+                    wire::Note{"not_applicable", "what this body does not have, or what is covered; a finding for it is taken all the same"},
+                    wire::Note{"minimum", "the whole minimum set for this person, also what is withheld or left out"},
+                    wire::Note{"minimum_open", "with an exam: what of the minimum set is not recorded yet"},
+                    wire::Note{"resume_at", "with an exam: the first step that is not wholly recorded"}};
+}
+
+struct RecordedSlot {
+  const model::Item* item = nullptr;
+  FormRecorded what;
+};
 
 struct FormAsk {
   const model::Sequence* sequence = nullptr;
@@ -139,6 +234,11 @@ struct FormAsk {
   std::vector<Cannot> cannot;
   std::optional<model::AgeInterval> age;
   std::vector<interpret::OpenConcern> open;
+  bool late_pregnancy = false;  // from about 20 weeks, or of unknown length
+  bool without_protected = false;  // what is asked in private alone stands on no kiosk and on no paper
+  std::optional<std::vector<RecordedSlot>> recorded;
+  std::vector<OpenItem> minimum_open;
+  std::vector<BodyStep> not_applicable;
 };
 
 // The form of one sequence; a pure function of the edition and what is asked.

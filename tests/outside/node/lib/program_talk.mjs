@@ -132,6 +132,18 @@ export const talk = async (count, client, ask, label) => {
     const assessment = reply.assessment ?? reply;
     return Array.isArray(assessment.alerts) && Array.isArray(assessment.rules);
   });
+  await check('form.describe answers for every complaint, and goes on where an exam stopped; form.write prints one', async () => {
+    const { complaints, words } = await ask('catalogue.read', { region: 'knee', words: true });
+    for (const complaint of complaints.filter((name) => name !== 'free')) {
+      const form = await ask('form.describe', { complaint });
+      if (form.positions.length === 0 || form.minimum.length === 0) return `${complaint}: nothing to draw`;
+    }
+    const going_on = await ask('form.describe', { complaint: 'chronic_knee', exam, minutes: 5, cannot: ['lie_prone', 'walk'] });
+    const step = going_on.positions.flatMap(({ steps }) => steps).find(({ item }) => item === 'knee.joint_line_medial_tender');
+    if (step?.recorded?.[0]?.side !== 'left') return `not told as recorded: ${JSON.stringify(step)}`;
+    const { html } = await ask('form.write', { complaint: 'acute_knee' });
+    return (html.startsWith('<!DOCTYPE html>') && words.some(({ label }) => label === 'msg.position.supine')) || html.slice(0, 100);
+  });
   await check('an unknown method is -32601', async () => (await fault(ask, 'finding.imagine', {})).code === -32601);
   await check('an unknown member is -32602 and names its path', async () => {
     const error = await fault(ask, 'exam.read', { exam, colour: 'blue' });

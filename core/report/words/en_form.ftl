@@ -1,0 +1,128 @@
+# What a form says, on a screen and on paper: complaints, positions, end feels, settings, and the words around the boxes.
+# A dot in a message name is a dash here. Language: English. Reviewed by: nobody yet.
+
+msg-complaint-hip_groin = hip or groin pain
+msg-complaint-hip_after_fall = hip after a fall, older person
+msg-complaint-lateral_hip = pain at the outer side of the hip
+msg-complaint-posterior_hip = pain behind the hip or in the buttock
+msg-complaint-infant_hip = infant's hips
+msg-complaint-child_alignment = child's leg shape and way of walking
+msg-complaint-ankle_injury = ankle or foot, recent injury
+msg-complaint-calf_pain = calf pain
+msg-complaint-swollen_legs = swollen leg or legs
+msg-complaint-diabetic_foot = foot check in diabetes
+msg-complaint-wound_or_numb_foot = wound or numb foot of any cause
+msg-complaint-heel_pain = heel pain
+msg-complaint-forefoot_pain = pain of the mid- or forefoot
+msg-complaint-back_leg = low back and leg pain
+msg-complaint-after_plaster = after a plaster or splint
+msg-complaint-after_operation = after an operation
+msg-complaint-after_amputation = after an amputation
+msg-complaint-no_complaint = no complaint (season, work, school)
+msg-complaint-review = review of an earlier visit
+msg-complaint-whole_limb = whole lower limbs, both sides
+
+msg-position-standing = Standing
+msg-position-walking = Walking
+msg-position-seated = Sitting, legs hanging
+msg-position-half_sitting = Half-sitting
+msg-position-supine = Lying on the back
+msg-position-left_tilt = Lying on the back, tilted to the left
+msg-position-side_lying = Lying on the side
+msg-position-prone = Lying face down
+msg-position-on_lap = On the parent's lap
+
+msg-end_feel-tissue_approximation = soft parts meet
+msg-end_feel-capsular_firm = firm, as of a capsule
+msg-end_feel-springy_block = springs back
+msg-end_feel-spasm = held by muscles
+msg-end_feel-empty = empty (pain stops it, the joint does not)
+msg-end_feel-bone_to_bone = bone on bone
+msg-end_feel-firm = firm
+msg-end_feel-soft = soft
+
+msg-setting-outreach = outreach
+msg-setting-primary_care = primary care
+msg-setting-emergency = emergency
+msg-setting-orthopaedic = orthopaedic
+msg-setting-sports = sports
+
+msg-joint-pelvis = pelvis
+msg-joint-leg = thigh and lower leg
+msg-joint-foot = foot
+
+msg-form-lies_tilted = Flat on the back in short turns only; tilted to the left, or half-sitting.
+
+msg-why_left-no_minutes = no time for it
+msg-why_left-cannot = the person cannot
+msg-why_left-pregnancy = not late in pregnancy
+msg-why_left-no_instrument = nothing to measure with
+
+## On paper.
+
+msg-paper-title = Examination on paper
+msg-paper-name = Name
+msg-paper-born = Born or age
+msg-paper-second_identifier = Number or home (second identifier)
+msg-paper-identified = Both identifiers asked and compared
+msg-paper-date = Date
+msg-paper-time = Time
+msg-paper-examiner = Examiner
+msg-paper-place = Place
+msg-paper-side = Side complained of:
+msg-paper-each_side = RIGHT and LEFT
+msg-paper-injured_on = Injured on
+msg-paper-consent = Consent to
+msg-paper-examine = examine
+msg-paper-record = record
+msg-paper-send = send
+msg-paper-consent_by = given by
+msg-paper-chaperone = Chaperone
+msg-paper-chaperone_who = (name, offered, declined)
+msg-paper-spoke = History from
+msg-paper-not_to_miss = Not to miss:
+msg-paper-how_to_fill = Ring one word or number, or write the value with its decimals. ? = unsure. fam = the familiar pain. An empty box is "not asked or not examined", never a no. ● and bold = minimum set. Better side first, painful step last.
+msg-paper-why_not = Not done: one letter in the small square.
+msg-paper-not_while = ▲ Not advised while this is open (done all the same? record it, and say why):
+msg-paper-measured_with = Measured with:
+msg-paper-another_instrument = Another one: write it beside the value.
+msg-paper-under = under { $age } years
+msg-paper-late = late, and gently
+msg-paper-instead_of = in place of: { $item }
+msg-paper-short_of_zero = short of 0:
+msg-paper-arc_order = extension – zero – flexion
+msg-paper-negative = neg
+msg-paper-positive = pos
+msg-paper-familiar = fam
+msg-paper-no = no
+msg-paper-yes = yes
+msg-paper-grades = Grades.
+msg-paper-left_out = Left out of this sheet:
+msg-paper-impression = Impression (the examiner's own words, with side)
+msg-paper-plan = Plan (who, by when)
+msg-paper-pain_after = Pain after the examination (0 to 10)
+msg-paper-signature = Signature
+msg-paper-said_back = Said back by the person
+msg-paper-entered_later = Entering this later: origin "from paper", with the date and time of the examination above, not those of the entry. Nothing is added from memory.
+msg-paper-entered_by = Entered by
+msg-paper-entered_at = on
+msg-paper-about = Not tested on real people; a working aid for trained examiners. Local protocol stands above this sheet. Two sheets of one person: the name and the second identifier on both. Facts: edition { $edition }.
+
+## Words of the vocabulary that a form needs and a page does not.
+
+msg-origin-observed = observed
+msg-unit-deg = °
+msg-toward-flexion = flexion
+msg-toward-extension = extension
+msg-toward-internal_rotation = internal rotation
+msg-toward-external_rotation = external rotation
+msg-toward-abduction = abduction
+msg-toward-adduction = adduction
+msg-toward-dorsiflexion = dorsiflexion
+msg-toward-plantarflexion = plantarflexion
+msg-toward-inversion = inversion
+msg-toward-eversion = eversion
+msg-toward-valgus = valgus
+msg-toward-varus = varus
+msg-toward-pronation = pronation
+msg-toward-supination = supination

@@ -1,0 +1,243 @@
+#include "core/service/methods/say/form_paper.hpp"
+
+#include "core/reference/edition.hpp"
+#include "core/report/sheet.hpp"
+#include "core/report/text.hpp"
+#include "core/service/methods/say/form_box.hpp"
+
+#include <algorithm>
+#include <set>
+#include <string_view>
+#include <vector>
+
+namespace limbledger::service {
+
+namespace {
+
+using model::Side;
+using report::html_text;
+using report::Words;
+
+constexpr std::string_view paper_style =
+    "@page{size:A4;margin:8mm 9mm 8mm 9mm}html{background:#fff;color:#000}"
+    "body{margin:0 auto;max-width:192mm;font:7pt/1.18 \"DejaVu Sans Condensed\",\"DejaVu Sans\",\"Noto Sans\",Arial,sans-serif}"
+    "h1{font-size:11pt;margin:0 0 .6mm;display:inline}.untested{float:right;font-weight:bold}.banner{border:.4mm solid #000;padding:.5mm 1.5mm;"
+    "font-weight:bold;margin:0 0 1mm}"
+    ".who{border:.35mm solid #000;padding:1.2mm 1.5mm .4mm;margin:.8mm 0 1mm}.who p{margin:0 0 1.1mm}.who u,.end u{display:inline-block;text-decoration:none;border-bottom:"
+    ".2mm solid #000;height:3.6mm}p{margin:0 0 .6mm}"
+    ".steps{columns:2;column-gap:4mm}.steps table{width:100%;border-collapse:collapse;table-layout:fixed;margin:0 0 1mm}"
+    ".steps caption{text-align:left;font-weight:bold;font-size:8pt;border-bottom:.35mm solid #000;padding:.3mm 0;break-after:avoid}"
+    ".steps caption span{font-weight:normal;font-size:6.5pt}"
+    ".steps tr{break-inside:avoid}.steps th,.steps td{border-bottom:.12mm solid #000;padding:.35mm .6mm;text-align:left;vertical-align:top;font-weight:normal;"
+    "overflow-wrap:break-word}.steps td{border-left:.12mm solid #000}.steps th.min{font-weight:bold}.steps col.what{width:38%}.steps small{font-size:6pt;font-weight:normal}"
+    "td b{display:block;font-size:4.8pt;line-height:1;font-weight:bold;letter-spacing:.1mm}"
+    "td i{font-style:normal;white-space:nowrap;margin-right:1.1mm}td u{display:inline-block;text-decoration:none;border-bottom:.2mm solid #000;height:2.9mm;width:8mm}"
+    "td s{float:right;text-decoration:none;border:.15mm solid #000;width:2.9mm;height:2.9mm;margin:0 0 .2mm .6mm}"
+    ".line u{width:100%;height:4mm}.end{border-top:.35mm solid #000;padding-top:.8mm;break-inside:avoid}.foot{font-size:6.2pt}";
+
+[[nodiscard]] std::string filled_blank(int mm) { return "<u style=\"width:" + std::to_string(mm) + "mm\"></u>"; }
+
+class Paper {
+ public:
+  Paper(const reference::Edition& edition, const FormDescribeResult& form, const Words& words) : edition_(edition), form_(form), words_(words) {}
+
+  [[nodiscard]] std::string make(const std::string& banner) {
+    const std::string title = say("paper.title") + ": " + words_.say(form_.label.text);
+    number_concerns();
+    std::string out = "<!DOCTYPE html>\n<html lang=\"en\" dir=\"ltr\">\n<head>\n<meta charset=\"utf-8\">\n"
+                      "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\">\n<title>" +
+                      html_text(title) + "</title>\n<style>" + std::string(paper_style) + "</style>\n</head>\n<body>\n";
+    if (!banner.empty()) {
+      out += paragraph(banner, " class=\"banner\"");
+    }
+    out += "<span class=\"untested\">" + html_text(say("page.untested")) + "</span><h1>" + html_text(title) + "</h1>\n";
+    out += who() + legend();
+    out += "<div class=\"steps\">\n";
+    for (const FormPosition& position : form_.positions) {
+      out += table(position);
+    }
+    return out + "</div>\n" + end() + "</body>\n</html>\n";
+  }
+
+ private:
+  [[nodiscard]] std::string say(const std::string& name, const report::Args& args = {}) const { return words_.say("msg." + name, args); }
+  [[nodiscard]] static std::string paragraph(const std::string& text, std::string_view attributes = {}) {
+    return "<p" + std::string(attributes) + ">" + html_text(text) + "</p>\n";
+  }
+  [[nodiscard]] std::string blank(const std::string& name, int mm) const { return html_text(say("paper." + name)) + " " + filled_blank(mm) + " "; }
+  [[nodiscard]] std::string tick(const std::string& text) const { return "\u2610 " + html_text(text) + " "; }
+
+  // Two identifiers, the side in words, and when: what a finding from paper cannot be entered without.
+  [[nodiscard]] std::string who() const {
+    const std::string right = report::side_of(words_, Side::right);
+    const std::string left = report::side_of(words_, Side::left);
+    std::string out = "<div class=\"who\">\n<p>" + blank("name", 58) + blank("born", 26) + blank("second_identifier", 40) + "</p>\n<p>";
+    out += tick(say("paper.identified")) + " " + blank("date", 20) + blank("time", 12) + blank("examiner", 30) + blank("place", 22) + "</p>\n<p><b>" +
+           html_text(say("paper.side")) + "</b> " + tick(right) + tick(left) + tick(say("paper.each_side")) + " " + blank("injured_on", 20) + "</p>\n<p>";
+    out += html_text(say("paper.consent")) + " " + tick(say("paper.examine")) + tick(say("paper.record")) + tick(say("paper.send")) + blank("consent_by", 18) +
+           html_text(say("paper.chaperone")) + " " + blank("chaperone_who", 22) + blank("spoke", 22) + "</p>\n</div>\n";
+    std::vector<std::string> not_to_miss;
+    for (const model::MessageId& message : form_.not_to_miss) {
+      not_to_miss.push_back(words_.say(message.text));
+    }
+    if (!not_to_miss.empty()) {
+      out += "<p><b>" + html_text(say("paper.not_to_miss")) + "</b> " + html_text(report::joined(not_to_miss, " \u00b7 ")) + "</p>\n";
+    }
+    return out;
+  }
+  // What the marks mean stands before the steps, with what was measured with.
+  [[nodiscard]] std::string legend() const {
+    std::string out = paragraph(say("paper.how_to_fill"));
+    std::string reasons;
+    const auto all = wire::type_of<model::WhyNot>().words;
+    for (std::size_t i = 0; i < all.size(); ++i) {
+      reasons += (i == 0 ? "" : " \u00b7 ") + std::string(1, static_cast<char>('A' + i)) + " " + words_.say("msg.why." + std::string(all[i]));
+    }
+    out += "<p><b>" + html_text(say("paper.why_not")) + "</b> " + html_text(reasons) + "</p>\n";
+    std::string open;
+    for (std::size_t i = 0; i < concerns_.size(); ++i) {
+      open += (i == 0 ? "" : " \u00b7 ") + concern_mark(i) + " " + words_.say(concerns_[i]->title.text);
+    }
+    if (!open.empty()) {
+      out += "<p><b>" + html_text(say("paper.not_while")) + "</b> " + html_text(open) + "</p>\n";
+    }
+    std::string tools;
+    std::set<std::string> seen;
+    for_each_step([&](const FormStep& step) {
+      if (!is_measured(step)) {
+        return;
+      }
+      for (const model::Word& one : step.instruments.value_or(std::vector<model::Word>{})) {
+        if (seen.insert(one.text).second) {
+          tools += tick(report::word_of(words_, "instrument", one.text));
+        }
+      }
+    });
+    return tools.empty() ? out : out + "<p><b>" + html_text(say("paper.measured_with")) + "</b> " + tools + html_text(say("paper.another_instrument")) + "</p>\n";
+  }
+  template <class F>
+  void for_each_step(F&& what) const {
+    for (const FormPosition& position : form_.positions) {
+      for (const FormStep& step : position.steps) {
+        what(step);
+      }
+    }
+  }
+
+  void number_concerns() {
+    for_each_step([&](const FormStep& step) {
+      for (const model::ConcernId& id : edition_.item(step.item)->withheld_by.value_or(std::vector<model::ConcernId>{})) {
+        const auto all = edition_.concerns();
+        const auto found = std::find_if(all.begin(), all.end(), [&](const model::Concern& one) { return one.concern == id; });
+        if (found != all.end() && std::find(concerns_.begin(), concerns_.end(), &*found) == concerns_.end()) {
+          concerns_.push_back(&*found);
+        }
+      }
+    });
+  }
+  [[nodiscard]] static std::string concern_mark(std::size_t i) { return std::string(1, static_cast<char>('a' + static_cast<char>(i % 26))); }
+
+  [[nodiscard]] std::string table(const FormPosition& position) const {
+    std::string out = "<table><caption>" + html_text(words_.say(position.label.text));
+    if (position.advice) {
+      out += " <span>" + html_text(words_.say(position.advice->text)) + "</span>";
+    }
+    out += "</caption>\n<colgroup><col class=\"what\"><col><col></colgroup>\n<tbody>\n";
+    for (const FormStep& step : position.steps) {
+      out += row(step);
+    }
+    return out + "</tbody></table>\n";
+  }
+  [[nodiscard]] std::string row(const FormStep& step) const {
+    const bool minimum = step.minimum.value_or(false) || step.minimum_under;
+    const bool text = step.control == Control::text;
+    std::string out = "<tr><th scope=\"row\"" + std::string(minimum ? " class=\"min\"" : "") + (text ? " colspan=\"3\"" : "") + ">";
+    out += (minimum ? "\u25cf " : "") + html_text(words_.say(step.label.text));
+    std::vector<std::string> notes;
+    if (step.minimum_under) {
+      notes.push_back(say("paper.under", {{"age", std::to_string(step.minimum_under->steps), true}}));
+    }
+    if (step.late.value_or(false)) {
+      notes.push_back(say("paper.late"));
+    }
+    if (step.instead_of) {
+      notes.push_back(say("paper.instead_of", {{"item", report::item_label(words_, edition_, *step.instead_of), false, true}}));
+    }
+    const std::string marks = marks_of(step);
+    if (!marks.empty()) {
+      notes.push_back("\u25b2" + marks);
+    }
+    if (!notes.empty()) {
+      out += " <small>" + html_text(report::joined(notes)) + "</small>";
+    }
+    const bool sided = step.sides.size() > 1;
+    if (sided) {
+      out += numbered_choices(step, words_);
+    }
+    if (text) {
+      return out + "<span class=\"line\"><u></u></span></th></tr>\n";
+    }
+    out += "</th>";
+    if (!sided) {
+      return out + "<td colspan=\"2\">" + why_not_box() + form_box(step, words_, false) + "</td></tr>\n";
+    }
+    for (const Side side : {Side::right, Side::left}) {
+      out += "<td>" + why_not_box() + "<b>" + html_text(report::side_of(words_, side)) + "</b>" + form_box(step, words_, true) + "</td>";
+    }
+    return out + "</tr>\n";
+  }
+  [[nodiscard]] std::string marks_of(const FormStep& step) const {
+    std::string marks;
+    const auto by = edition_.item(step.item)->withheld_by.value_or(std::vector<model::ConcernId>{});
+    for (std::size_t i = 0; i < concerns_.size(); ++i) {
+      if (std::find(by.begin(), by.end(), concerns_[i]->concern) != by.end()) {
+        marks += concern_mark(i);
+      }
+    }
+    return marks;
+  }
+  [[nodiscard]] static std::string why_not_box() { return "<s></s>"; }
+
+  [[nodiscard]] std::string end() const {
+    std::string out = "<div class=\"end\">\n";
+    std::set<std::string> seen;
+    std::vector<std::string> scales;
+    for_each_step([&](const FormStep& step) {
+      const model::Scale* scale = step.scale ? edition_.scale(*step.scale) : nullptr;
+      if (scale != nullptr && seen.insert(step.scale->text).second) {
+        std::vector<std::string> grades;
+        for (const model::ScaleGrade& grade : scale->grades) {
+          grades.push_back(grade.grade.text + " = " + words_.say(grade.means.text));
+        }
+        scales.push_back(words_.say(scale->title.text) + ": " + report::joined(grades, ", "));
+      }
+    });
+    if (!scales.empty()) {
+      out += "<p class=\"foot\"><b>" + html_text(say("paper.grades")) + "</b> " + html_text(report::joined(scales, ". ")) + "</p>\n";
+    }
+    std::vector<std::string> left;
+    for (const LeftStep& one : form_.left_out) {
+      left.push_back(report::item_label(words_, edition_, one.item) + " (" + report::enum_word(words_, "why_left", one.why) + ")");
+    }
+    if (!left.empty()) {
+      out += "<p class=\"foot\"><b>" + html_text(say("paper.left_out")) + "</b> " + html_text(report::joined(left)) + "</p>\n";
+    }
+    out += "<p>" + blank("impression", 130) + "</p>\n<p>" + blank("plan", 150) + "</p>\n<p>" + blank("pain_after", 12) + blank("signature", 60) + blank("said_back", 20) +
+           "</p>\n";
+    out += "<p class=\"foot\">" + html_text(say("paper.entered_later")) + " " + blank("entered_by", 30) + blank("entered_at", 26) + "</p>\n";
+    return out + paragraph(say("paper.about", {{"edition", form_.edition.text, false, true}}), " class=\"foot\"") + "</div>\n";
+  }
+
+  const reference::Edition& edition_;
+  const FormDescribeResult& form_;
+  const Words& words_;
+  std::vector<const model::Concern*> concerns_;
+};
+
+}  // namespace
+
+std::string form_paper(const reference::Edition& edition, const FormDescribeResult& form, const report::Words& words, const std::string& banner) {
+  return Paper(edition, form, words).make(banner);
+}
+
+}  // namespace limbledger::service

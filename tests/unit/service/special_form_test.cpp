@@ -1,0 +1,70 @@
+// form.describe for special bodies, through the desk: what is not there or covered is listed with its reason and not asked for, late
+// pregnancy is never laid face down, a chair user is not stood up; all of it can still be recorded. Clinical safety C9 and C22 (positions
+// from about 20 weeks), S04; hard cases HC-017 and HC-024. All people are invented.
+#include "tests/unit/service/desk_fixture.hpp"
+
+using namespace limbledger;
+using service::test::at;
+
+namespace {
+
+struct SpecialForm : service::test::DeskFixture {
+  unsigned requests = 7000;
+  std::string exam;
+  std::string seen;
+  std::string complaint;
+
+  explicit SpecialForm(std::string of = "acute_knee") : complaint(std::move(of)) {
+    const std::string opened = ok("exam.open", R"({"complaint":")" + complaint + R"(","side":"left","setting":"outreach",)" + request() + "}");
+    exam = R"("exam":")" + at(opened, "/exam/exam") + "\"";
+    seen = at(opened, "/revision/0");
+  }
+  std::string request() { return R"("request":")" + service::test::request_id(++requests) + "\""; }
+  void record(const std::string& item, const std::string& side, const std::string& value) {
+    const std::string reply = ok("finding.record", R"({"findings":[{"item":")" + item + R"(","side":")" + side + R"(","value":)" + value + "}]," + exam +
+                                                       R"(,"seen":[")" + seen + R"("],)" + request() + "}");
+    seen = at(reply, "/revision/0");
+  }
+  std::string form() { return ok("form.describe", R"({"complaint":")" + complaint + "\"," + exam + "}"); }
+};
+
+const std::string yes = R"({"kind":"answer","answer":"yes"})";
+
+}  // namespace
+
+TEST_CASE("HC-017: a form leaves out what is below the level with its reason, keeps the other side, and a finding is still taken") {
+  SpecialForm desk;
+  CHECK(at(desk.form(), "/not_applicable/0/item").empty());
+  desk.record("body.limb_level", "right", R"({"kind":"choice","choice":"through_thigh"})");
+  const std::string form = desk.form();
+  CHECK(at(form, "/not_applicable/0/reason") == "no_limb");
+  CHECK(at(form, "/not_applicable/0/because") == "msg.body.limb_through_thigh");
+  CHECK(at(form, "/not_applicable/0/sides/0") == "right");
+  CHECK(at(form, "/not_applicable/0/sides/1").empty());
+  desk.record("knee.patella_tender", "right", R"({"kind":"not_done","reason":"no_limb"})");
+  desk.record("knee.fibular_head_tender", "right", yes);  // never refused: asked about instead
+  const std::string assessment = desk.ok("exam.assess", "{" + desk.exam + "}");
+  CHECK(assessment.find("contradiction.finding_below_level:right") != std::string::npos);
+}
+
+TEST_CASE("S04: from 20 weeks, or with the weeks not recorded, nobody is laid face down; at 12 weeks still") {
+  SpecialForm desk("chronic_knee");
+  CHECK(desk.form().find(R"("position":"prone")") != std::string::npos);
+  desk.record("body.pregnancy", "midline", yes);
+  CHECK(desk.form().find(R"("position":"prone")") == std::string::npos);
+  desk.record("body.pregnancy_weeks", "midline", R"({"kind":"count","count":12})");
+  CHECK(desk.form().find(R"("position":"prone")") != std::string::npos);
+  SpecialForm late("chronic_knee");
+  late.record("body.pregnancy_weeks", "midline", R"({"kind":"count","count":30})");
+  CHECK(late.form().find(R"("position":"prone")") == std::string::npos);
+}
+
+TEST_CASE("HC-024: who uses a chair for all ways is not asked to stand or walk, and what is lost is named") {
+  SpecialForm desk;
+  CHECK(desk.form().find(R"("position":"walking")") != std::string::npos);
+  desk.record("body.chair_user", "midline", yes);
+  const std::string form = desk.form();
+  CHECK(form.find(R"("position":"walking")") == std::string::npos);
+  CHECK(form.find(R"("position":"standing")") == std::string::npos);
+  CHECK(form.find(R"("item":"gait.steps_now","why":"cannot")") != std::string::npos);
+}
