@@ -62,7 +62,20 @@ msg-motion-not_distinguishable-row = cannot be told from the edge (with error of
 msg-motion-not_distinguishable_taught-row = cannot be told from the edge (with error of measurement { $span })
 msg-motion-norms_disagree-row = the figures that may apply ({ $who }) do not agree; age or sex is not known closely enough
 msg-motion-norms_disagree_taught-row = the taught values that may apply ({ $who }) do not agree; age or sex is not known closely enough
-msg-motion-no_norm-row = no measured figures for this age, position or way of measuring
+msg-motion-sources_disagree-row = the sources that may apply ({ $who }) do not agree; together they span { $interval }
+msg-motion-sources_disagree_taught-row = the taught values that may apply ({ $who }) do not agree; together they span { $interval }
+msg-motion-shown-row = beside the mean of { $who } ({ $mean }), not judged: how far people differ was not printed
+msg-motion-shown_half-row = beside the middle half of { $who } ({ $interval }), not judged
+msg-motion-shown_several-row = beside figures for { $who }, not judged: how far people differ was not printed
+msg-motion-no_error-row = beside the figures for { $who }, not judged: the error of this measurement is not known
+msg-motion-no_norm-row = not compared with other people; { $why ->
+    [motion] no figures are held for this movement or measurement
+    [over_84] nobody above 84 years was measured
+    [age] no measured figures for this age
+    [sex] measured in the other sex only
+    [position] measured in another position only
+   *[other] no measured figures for this age, position or way of measuring
+ }
 msg-motion-no_norm_fused-row = fused joint, not compared with other people
 msg-motion-no_norm_implant-row = replaced joint, not compared with other people
 msg-motion-needs_age-row = age not known, not compared with other people

@@ -47,11 +47,13 @@ msg-item-general_answers_reliable-no = not reliable today
 
 msg-item-general_concern_pelvic_fracture-short = Concern: fracture of the pelvis
 msg-item-general_concern_pelvic_fracture-how = The examiner's own answer. Yes: a fracture of the pelvis is to be settled first, and the steps that could harm are withheld. No: looked into and settled; say how in the remark. It says nothing about what was not examined.
+msg-item-general_concern_pelvic_fracture-purpose = Holds open what is to be settled first, so that no step is offered that could harm; the answer is the examiner's own.
 msg-item-general_concern_pelvic_fracture-yes = open: to be settled first
 msg-item-general_concern_pelvic_fracture-no = looked into and settled by the examiner
 
 msg-item-general_concern_hip_fracture-short = Concern: fracture of the hip
 msg-item-general_concern_hip_fracture-how = The examiner's own answer. Yes: a fracture of the hip is to be settled first, and the steps that could harm are withheld. No: looked into and settled; say how in the remark. It says nothing about what was not examined.
+msg-item-general_concern_hip_fracture-purpose = Holds open what is to be settled first, so that no step is offered that could harm; the answer is the examiner's own.
 msg-item-general_concern_hip_fracture-yes = open: to be settled first
 msg-item-general_concern_hip_fracture-no = looked into and settled by the examiner
 
@@ -62,21 +64,25 @@ msg-item-general_concern_hip_dislocated-no = looked into and settled by the exam
 
 msg-item-general_concern_femoral_neck_stress-short = Concern: stress fracture of the hip
 msg-item-general_concern_femoral_neck_stress-how = The examiner's own answer. Yes: a stress fracture of the hip is to be settled first, and the steps that could harm are withheld. No: looked into and settled; say how in the remark. It says nothing about what was not examined.
+msg-item-general_concern_femoral_neck_stress-purpose = Holds open what is to be settled first, so that no step is offered that could harm; the answer is the examiner's own.
 msg-item-general_concern_femoral_neck_stress-yes = open: to be settled first
 msg-item-general_concern_femoral_neck_stress-no = looked into and settled by the examiner
 
 msg-item-general_concern_hip_slip-short = Concern: slip of the hip
 msg-item-general_concern_hip_slip-how = The examiner's own answer. Yes: a slip of the hip is to be settled first, and the steps that could harm are withheld. No: looked into and settled; say how in the remark. It says nothing about what was not examined.
+msg-item-general_concern_hip_slip-purpose = Holds open what is to be settled first, so that no step is offered that could harm; the answer is the examiner's own.
 msg-item-general_concern_hip_slip-yes = open: to be settled first
 msg-item-general_concern_hip_slip-no = looked into and settled by the examiner
 
 msg-item-general_concern_shaft_fracture-short = Concern: fracture of thigh bone or shin
 msg-item-general_concern_shaft_fracture-how = The examiner's own answer. Yes: a fracture of thigh bone or shin is to be settled first, and the steps that could harm are withheld. No: looked into and settled; say how in the remark. It says nothing about what was not examined.
+msg-item-general_concern_shaft_fracture-purpose = Holds open what is to be settled first, so that no step is offered that could harm; the answer is the examiner's own.
 msg-item-general_concern_shaft_fracture-yes = open: to be settled first
 msg-item-general_concern_shaft_fracture-no = looked into and settled by the examiner
 
 msg-item-general_concern_knee_fracture-short = Concern: fracture at the knee
 msg-item-general_concern_knee_fracture-how = The examiner's own answer. Yes: a fracture at the knee is to be settled first, and the steps that could harm are withheld. No: looked into and settled; say how in the remark. It says nothing about what was not examined.
+msg-item-general_concern_knee_fracture-purpose = Holds open what is to be settled first, so that no step is offered that could harm; the answer is the examiner's own.
 msg-item-general_concern_knee_fracture-yes = open: to be settled first
 msg-item-general_concern_knee_fracture-no = looked into and settled by the examiner
 
@@ -92,6 +98,7 @@ msg-item-general_concern_foot_fracture-no = looked into and settled by the exami
 
 msg-item-general_concern_extensor_rupture-short = Concern: torn extensor tendon
 msg-item-general_concern_extensor_rupture-how = The examiner's own answer. Yes: a torn extensor tendon is to be settled first, and the steps that could harm are withheld. No: looked into and settled; say how in the remark. It says nothing about what was not examined.
+msg-item-general_concern_extensor_rupture-purpose = Holds open what is to be settled first, so that no step is offered that could harm; the answer is the examiner's own.
 msg-item-general_concern_extensor_rupture-yes = open: to be settled first
 msg-item-general_concern_extensor_rupture-no = looked into and settled by the examiner
 
@@ -102,32 +109,39 @@ msg-item-general_concern_achilles_rupture-no = looked into and settled by the ex
 
 msg-item-general_concern_knee_dislocated-short = Concern: dislocated knee
 msg-item-general_concern_knee_dislocated-how = The examiner's own answer. Yes: a dislocated knee is to be settled first, and the steps that could harm are withheld. No: looked into and settled; say how in the remark. It says nothing about what was not examined.
+msg-item-general_concern_knee_dislocated-purpose = Holds open what is to be settled first, so that no step is offered that could harm; the answer is the examiner's own.
 msg-item-general_concern_knee_dislocated-yes = open: to be settled first
 msg-item-general_concern_knee_dislocated-no = looked into and settled by the examiner
 
 msg-item-general_concern_knee_locked-short = Concern: locked knee
 msg-item-general_concern_knee_locked-how = The examiner's own answer. Yes: a locked knee is to be settled first, and the steps that could harm are withheld. No: looked into and settled; say how in the remark. It says nothing about what was not examined.
+msg-item-general_concern_knee_locked-purpose = Holds open what is to be settled first, so that no step is offered that could harm; the answer is the examiner's own.
 msg-item-general_concern_knee_locked-yes = open: to be settled first
 msg-item-general_concern_knee_locked-no = looked into and settled by the examiner
 
 msg-item-general_concern_joint_infection-short = Concern: infected joint
 msg-item-general_concern_joint_infection-how = The examiner's own answer. Yes: an infected joint is to be settled first, and the steps that could harm are withheld. No: looked into and settled; say how in the remark. It says nothing about what was not examined.
+msg-item-general_concern_joint_infection-purpose = Holds open what is to be settled first, so that no step is offered that could harm; the answer is the examiner's own.
 msg-item-general_concern_joint_infection-yes = open: to be settled first
 msg-item-general_concern_joint_infection-no = looked into and settled by the examiner
 
 msg-item-general_concern_clot-short = Concern: clot
 msg-item-general_concern_clot-how = The examiner's own answer. Yes: a clot is to be settled first, and the steps that could harm are withheld. No: looked into and settled; say how in the remark. It says nothing about what was not examined.
+msg-item-general_concern_clot-purpose = Holds open what is to be settled first, so that no step is offered that could harm; the answer is the examiner's own.
 msg-item-general_concern_clot-yes = open: to be settled first
 msg-item-general_concern_clot-no = looked into and settled by the examiner
 
 msg-item-body_pregnancy-short = Pregnant
 msg-item-body_pregnancy-how = Asked, not assumed. Not asked is never no.
+msg-item-body_pregnancy-purpose = Changes which positions suit, which films are asked, and which rules were made for this person.
 
 msg-item-body_knee_fused-short = Knee fused
 msg-item-body_knee_fused-how = An operation or a disease has joined the bones: the knee does not move.
+msg-item-body_knee_fused-purpose = What does not move is not judged as stiff.
 
 msg-item-body_knee_replaced-short = Knee replaced
 msg-item-body_knee_replaced-how = An artificial knee joint, whole or in part. Native norms and ligament figures do not hold for it.
+msg-item-body_knee_replaced-purpose = Changes what is expected, which tests make sense, and how an infection is looked at.
 
 msg-item-examiner_hand_span-short = Examiner's hand span
 msg-item-examiner_hand_span-how = From tip of thumb to tip of little finger, hand spread on the tape. Once for each examiner; it helps to choose a way to hold.
