@@ -68,7 +68,7 @@ void add_way(std::vector<std::string>& lines, const std::string& begins, const s
     words += "; " + joined(said.remarks, "; ");
   }
   add_way(*statement.side == Side::right ? at->right : at->left, view.say("page.motion_reading", {{"way", way, false, true}, {"reading", said.reading, false, true}}) + " ", words);
-  if (!said.sources.empty()) {
+  if (!said.sources.empty() || !said.compared.empty()) {
     std::vector<std::string> parts;
     if (!said.people.empty() && !said.interval.empty()) {
       parts.push_back(view.say("page.motion_against", {{"interval", said.interval, false, true},
@@ -76,7 +76,12 @@ void add_way(std::vector<std::string>& lines, const std::string& begins, const s
                                                        {"kind", said.taught ? "taught" : "read", false, true}}));
       parts.push_back(said.how);
     }
-    parts.push_back(joined(said.sources));
+    if (!said.compared.empty()) {
+      parts.push_back(view.words.say("msg.motion.compared_with", {{"rows", joined(said.compared, "; "), false, true}}));
+    }
+    if (!said.sources.empty()) {
+      parts.push_back(joined(said.sources));
+    }
     const std::string against = view.say("page.motion_of", {{"way", way, false, true}, {"against", joined(parts, "; "), false, true}});
     if (std::find(at->midline.begin(), at->midline.end(), against) == at->midline.end()) {
       at->midline.push_back(against);

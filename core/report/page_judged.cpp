@@ -191,12 +191,10 @@ StatementWords statement_words(const Statement& statement, const model::Exam& ex
   Args args = args_of(statement.params);
   const std::string difference = text_of(args, "difference_deg");
   for (const model::RowId& row : statement.rows) {
-    for (const reference::NormRow& norm : edition.norms()) {
-      if (norm.row == row) {
-        add_once(out.people, people_of(norm, words));
-        add_once(out.sources, norm.source.text);
-        out.taught = out.taught || norm.status == model::Status::memory;
-      }
+    if (const reference::NormRow* norm = edition.norm(row)) {
+      add_once(out.people, people_of(*norm, words));
+      add_once(out.compared, compared_with(*norm, words));
+      out.taught = out.taught || norm->taught();
     }
     for (const reference::FigureRow& figure : edition.figures()) {
       if (figure.row == row) {
@@ -216,7 +214,8 @@ StatementWords statement_words(const Statement& statement, const model::Exam& ex
   out.interval = interval_of(args, words);
   out.reading = reading_of(exam, item, statement.side, words, edition);
   args.push_back({"what", item_label(words, edition, item), false, true});
-  args.push_back({"side", statement.side ? ", " + side_of(words, *statement.side) + "," : "", false, true});
+  args.push_back({"mean", toward_words(text_of(args, "mean"), args, words), false, true});
+  args.push_back({"side", statement.side && *statement.side != model::Side::midline ? ", " + side_of(words, *statement.side) + "," : "", false, true});
   args.push_back({"who", joined(out.people), false, true});
   out.how = instruments_of(exam, item, statement.side, words);
   args.push_back({"how", out.how, false, true});
@@ -245,6 +244,9 @@ std::string statement_text(const Statement& statement, const model::Exam& exam, 
   parts.insert(parts.end(), said.remarks.begin(), said.remarks.end());
   if (said.taught && !statement.message.text.ends_with("_taught")) {
     parts.push_back(words.say("msg.motion.taught"));
+  }
+  if (!said.compared.empty()) {
+    parts.push_back(words.say("msg.motion.compared_with", {{"rows", joined(said.compared, "; "), false, true}}));
   }
   if (!said.sources.empty()) {
     parts.push_back(words.say("msg.motion.source", {{"source", joined(said.sources), false, true}}));

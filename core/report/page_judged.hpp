@@ -22,6 +22,7 @@ struct StatementWords {
   std::string how;                   // the instruments
   std::vector<std::string> people;   // whom the figures were measured on
   std::vector<std::string> sources;
+  std::vector<std::string> compared; // the rows in full: source, people, mode, position, instrument
   std::vector<std::string> remarks;  // what must be known beside it
   bool taught = false;               // a figure that was not read at its source
 };

@@ -277,7 +277,7 @@ msg-item-knee_popliteal_swelling_softens-yes = firm when straight, soft when ben
 msg-item-knee_popliteal_swelling_softens-no = does not soften on bending
 
 msg-item-knee_popliteal_swelling_beats-short = Swelling behind the knee beats
-msg-item-knee_popliteal_swelling_beats-how = Knee slightly bent and slack, a flat finger on each side of the lump. Yes where the fingers are pushed apart with each pulse.
+msg-item-knee_popliteal_swelling_beats-how = Knee slightly bent and slack, a flat finger laid lightly on each side of the lump. Yes where the fingers are pushed apart with each pulse.
 msg-item-knee_popliteal_swelling_beats-purpose = To find a widened vessel before anything is pressed, drawn off or injected.
 msg-item-knee_popliteal_swelling_beats-care = Yes: do not press, feel the pulses of the foot, compare the other knee.
 msg-item-knee_popliteal_swelling_beats-errors = A lump on the vessel is lifted by each beat, and does not push the fingers apart.

@@ -4,13 +4,14 @@
 msg-item-knee_flexion_active_prone-short = Knee flexion, active, face down
 msg-item-knee_flexion_active_prone-how = Face down, hip straight, pelvis flat on the couch, the other leg straight. The person bends the knee as far as it goes. Long goniometer: centre over the outer knob of the thigh bone, one arm to the greater trochanter, the other to the outer ankle bone. Stop when the pelvis lifts.
 msg-item-knee_flexion_active_prone-purpose = How far the knee bends while the front of the thigh is stretched over hip and knee.
+msg-item-knee_flexion_active_prone-care = Not face down late in pregnancy, with a sore belly or a hurt kneecap.
 msg-item-knee_flexion_active_prone-errors = The pelvis lifts or the thigh turns outward and adds to the number; compared with a reading on the back.
 msg-item-knee_flexion_active_prone-otherwise = Cannot lie face down: on the side with the hip straight, say so in the remark; or on the back, which is another quantity.
 
 msg-item-knee_flexion_passive_prone-short = Knee flexion, passive, face down
 msg-item-knee_flexion_passive_prone-how = Face down, hip straight, one hand holds the pelvis flat. Bend the knee until the pelvis begins to lift or it stops, and say how the end feels. Long goniometer: centre over the outer knob of the thigh bone, one arm to the greater trochanter, the other to the outer ankle bone.
 msg-item-knee_flexion_passive_prone-purpose = How far the knee can be bent while the front of the thigh is stretched: less than on the back speaks for a short muscle.
-msg-item-knee_flexion_passive_prone-care = Do not force it when the knee cannot be straightened actively or a fracture is open.
+msg-item-knee_flexion_passive_prone-care = Do not force it when the knee cannot be straightened actively or a fracture is open. Not face down late in pregnancy, with a sore belly or a hurt kneecap.
 msg-item-knee_flexion_passive_prone-errors = The pelvis lifts; the kneecap on the couch hurts: a towel above it.
 msg-item-knee_flexion_passive_prone-otherwise = Cannot lie face down: on the side with the hip straight, say so in the remark; or on the back, which is another quantity.
 

@@ -395,28 +395,28 @@ msg-item-knee_patellar_compression-no = no familiar pain, or as on the other sid
 
 msg-item-knee_patellar_glide_medial_0-short = Glide of the kneecap inward, knee straight, in quarters
 msg-item-knee_patellar_glide_medial_0-how = Lying, thigh slack, knee straight. Think of the kneecap in four upright quarters and push it inward with two thumbs; count the quarters it travels, 0 to 4, both sides.
-msg-item-knee_patellar_glide_medial_0-purpose = Less than one quarter inward is a tight outer side. More than three quarters is very loose.
+msg-item-knee_patellar_glide_medial_0-purpose = How tight the outer side holds: less than one quarter inward is tight, more than three is very loose.
 msg-item-knee_patellar_glide_medial_0-care = Not where the kneecap may be broken or its tendons torn; stop at fear, that is another test.
 msg-item-knee_patellar_glide_medial_0-errors = Thigh tight; the kneecap tilts instead of gliding; loose joints all over.
 msg-item-knee_patellar_glide_medial_0-otherwise = Cannot lie: seated, heel on a stool, thigh slack; less is felt.
 
 msg-item-knee_patellar_glide_medial_30-short = Glide of the kneecap inward, knee bent 30, in quarters
 msg-item-knee_patellar_glide_medial_30-how = Lying, thigh slack, knee bent 30 over your thigh or a roll. Think of the kneecap in four upright quarters and push it inward with two thumbs; count the quarters it travels, 0 to 4, both sides.
-msg-item-knee_patellar_glide_medial_30-purpose = Less than one quarter inward is a tight outer side. More than three quarters is very loose.
+msg-item-knee_patellar_glide_medial_30-purpose = How tight the outer side holds: less than one quarter inward is tight, more than three is very loose.
 msg-item-knee_patellar_glide_medial_30-care = Not where the kneecap may be broken or its tendons torn; stop at fear, that is another test.
 msg-item-knee_patellar_glide_medial_30-errors = Thigh tight; the kneecap tilts instead of gliding; loose joints all over.
 msg-item-knee_patellar_glide_medial_30-otherwise = Cannot lie: seated, heel on a stool, thigh slack; less is felt.
 
 msg-item-knee_patellar_glide_lateral_0-short = Glide of the kneecap outward, knee straight, in quarters
 msg-item-knee_patellar_glide_lateral_0-how = Lying, thigh slack, knee straight. Think of the kneecap in four upright quarters and push it outward with two thumbs; count the quarters it travels, 0 to 4, both sides.
-msg-item-knee_patellar_glide_lateral_0-purpose = How much the inner restraint lets go; stop at fear. More than three quarters is very loose.
+msg-item-knee_patellar_glide_lateral_0-purpose = How far the inner restraint lets go: more than three quarters is very loose.
 msg-item-knee_patellar_glide_lateral_0-care = Not where the kneecap may be broken or its tendons torn; stop at fear, that is another test.
 msg-item-knee_patellar_glide_lateral_0-errors = Thigh tight; the kneecap tilts instead of gliding; loose joints all over.
 msg-item-knee_patellar_glide_lateral_0-otherwise = Cannot lie: seated, heel on a stool, thigh slack; less is felt.
 
 msg-item-knee_patellar_glide_lateral_30-short = Glide of the kneecap outward, knee bent 30, in quarters
 msg-item-knee_patellar_glide_lateral_30-how = Lying, thigh slack, knee bent 30 over your thigh or a roll. Think of the kneecap in four upright quarters and push it outward with two thumbs; count the quarters it travels, 0 to 4, both sides.
-msg-item-knee_patellar_glide_lateral_30-purpose = How much the inner restraint lets go; stop at fear. More than three quarters is very loose.
+msg-item-knee_patellar_glide_lateral_30-purpose = How far the inner restraint lets go: more than three quarters is very loose.
 msg-item-knee_patellar_glide_lateral_30-care = Not where the kneecap may be broken or its tendons torn; stop at fear, that is another test.
 msg-item-knee_patellar_glide_lateral_30-errors = Thigh tight; the kneecap tilts instead of gliding; loose joints all over.
 msg-item-knee_patellar_glide_lateral_30-otherwise = Cannot lie: seated, heel on a stool, thigh slack; less is felt.
