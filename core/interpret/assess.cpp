@@ -33,7 +33,7 @@ struct All {
   all.watched = watch(view, {ask.protected_, ask.before_corrections});  // alerts, rules, concerns
   const std::vector<Reading> readings = read_motions(view);
   for (auto& part : {judge_bodies(view), judge_norms(view, readings), judge_sides(view, readings), judge_past(view, readings, earlier), judge_knee_motion(view, readings),
-                     judge_effusion(view), judge_laxity(view), judge_hip_above(view)}) {
+                     judge_effusion(view), judge_laxity(view), judge_beside(view)}) {
     all.statements.insert(all.statements.end(), part.begin(), part.end());
   }
   all.hypotheses = judge_hypotheses(view, ask.priors);

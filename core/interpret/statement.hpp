@@ -1,5 +1,6 @@
 // What an assessment holds, as it is written on the wire. Ids are made of what they are about (statement kind, item, side),
-// so that the same findings give the same bytes. Params are numbers in steps of 0.1 and words; sentences are made elsewhere.
+// so that the same findings give the same bytes. Params are numbers in steps of 0.1 and words; sentences are made elsewhere; `text` is filled
+// there, where a caller asks for a language.
 // Alerts, questions, flags, hypotheses and steps have their shapes here. Source: contract, section 7.
 #pragma once
 
@@ -36,8 +37,9 @@ struct Statement {
   std::vector<model::FindingId> findings;
   std::vector<model::RowId> rows;
   std::vector<model::Word> missing;  // what would have been needed: instrument, birth, meaning ...
+  std::optional<wire::LongText> text = std::nullopt;  // in the language that was asked for
 };
-BOOST_DESCRIBE_STRUCT(Statement, (), (statement, side, grade, verdict, comparator, message, params, findings, rows, missing))
+BOOST_DESCRIBE_STRUCT(Statement, (), (statement, side, grade, verdict, comparator, message, params, findings, rows, missing, text))
 constexpr auto notes(const Statement*) {
   return std::array{
       wire::Note{"params",
@@ -104,8 +106,9 @@ struct Alert {
   Audience audience{};
   std::vector<model::SourceId> sources;
   std::optional<model::AlertHandled> handled;
+  std::optional<wire::LongText> text = std::nullopt;  // in the language that was asked for
 };
-BOOST_DESCRIBE_STRUCT(Alert, (), (alert, side, state, urgency, interrupts, because, message, meanwhile, stop, audience, sources, handled))
+BOOST_DESCRIBE_STRUCT(Alert, (), (alert, side, state, urgency, interrupts, because, message, meanwhile, stop, audience, sources, handled, text))
 
 struct Ask {
   model::ItemId item;
@@ -119,8 +122,9 @@ struct Question {
   wire::Count<1, 3> rank;
   std::vector<Ask> ask;
   model::MessageId message;
+  std::optional<wire::LongText> text = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(Question, (), (question, side, rank, ask, message))
+BOOST_DESCRIBE_STRUCT(Question, (), (question, side, rank, ask, message, text))
 
 enum class FlagAnswer { raised, asked_no, not_asked, cannot_answer };
 BOOST_DESCRIBE_ENUM(FlagAnswer, raised, asked_no, not_asked, cannot_answer)
@@ -191,8 +195,9 @@ BOOST_DESCRIBE_STRUCT(Step, (), (step, side, changes, seconds, discomfort, messa
 struct MissingItem {
   model::ItemId item;
   model::Side side{};
+  std::optional<wire::LongText> text = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(MissingItem, (), (item, side))
+BOOST_DESCRIBE_STRUCT(MissingItem, (), (item, side, text))
 
 // Findings that do not fit together; shown as a question, never settled here.
 struct Contradiction {
@@ -201,8 +206,9 @@ struct Contradiction {
   model::MessageId message;
   wire::Raw params;
   std::vector<model::FindingId> findings;
+  std::optional<wire::LongText> text = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(Contradiction, (), (contradiction, side, message, params, findings))
+BOOST_DESCRIBE_STRUCT(Contradiction, (), (contradiction, side, message, params, findings, text))
 
 struct Assessment {
   model::EditionId edition;

@@ -34,6 +34,9 @@ class View {
   // The day of the examination at its place; the day asked for where no time was recorded.
   [[nodiscard]] const model::PartialDate& examined_on() const { return examined_on_; }
   [[nodiscard]] std::optional<model::AgeInterval> age_on_exam() const { return age_on_day(examined_on_); }
+  [[nodiscard]] std::optional<model::AgeInterval> age_months_on_exam() const {
+    return person_ && person_->birth ? model::age_months_on(*person_->birth, examined_on_) : std::nullopt;
+  }
   [[nodiscard]] std::optional<model::AgeInterval> age_on_day(const model::PartialDate& day) const;
 
   // All that stand, by item, side and id.

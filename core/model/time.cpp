@@ -66,6 +66,13 @@ void pad(std::string& out, std::int64_t value, std::size_t width) {
   return now.year - born.year - (before_birthday ? 1 : 0);
 }
 
+[[nodiscard]] std::int64_t completed_months(std::int64_t birth_day, std::int64_t day) {
+  const Civil born = civil_from_days(birth_day);
+  const Civil now = civil_from_days(day);
+  const auto month = [](const Civil& one) { return one.year * 12 + static_cast<std::int64_t>(one.month); };
+  return month(now) - month(born) - (now.day < born.day ? 1 : 0);
+}
+
 }  // namespace
 
 std::int64_t days_from_civil(std::int64_t year, unsigned month, unsigned day) {
@@ -194,6 +201,19 @@ std::optional<AgeInterval> age_on(const Birth& birth, const PartialDate& day) {
   }
   age.low = std::max<std::int64_t>(age.low, 0);
   return age;
+}
+
+std::optional<AgeInterval> age_months_on(const Birth& birth, const PartialDate& day) {
+  const auto years = age_on(birth, day);
+  if (!years) {
+    return std::nullopt;
+  }
+  AgeInterval months{years->low * 12, years->high * 12 + 11};
+  if (birth.date) {
+    months.low = std::max<std::int64_t>(completed_months(birth.date->last_day(), day.first_day()), 0);
+    months.high = completed_months(birth.date->first_day(), day.last_day());
+  }
+  return months;
 }
 
 }  // namespace limbledger::model

@@ -67,5 +67,7 @@ struct AgeInterval {
 
 // Nothing when the birth is unknown, lies after the day (a clock set wrong), or would make more than 130 years.
 [[nodiscard]] std::optional<AgeInterval> age_on(const Birth& birth, const PartialDate& day);
+// The same in completed months, for infants; an age said in years spans the months of its years.
+[[nodiscard]] std::optional<AgeInterval> age_months_on(const Birth& birth, const PartialDate& day);
 
 }  // namespace limbledger::model

@@ -37,6 +37,14 @@ struct FigureFile {
   std::vector<FigureRow> figures;
 };
 BOOST_DESCRIBE_STRUCT(FigureFile, (), (figures))
+struct RuleFile {
+  std::vector<PrintedRule> rules;
+};
+BOOST_DESCRIBE_STRUCT(RuleFile, (), (rules))
+struct TableFile {
+  std::vector<TableRow> tables;
+};
+BOOST_DESCRIBE_STRUCT(TableFile, (), (tables))
 struct SourceFile {
   std::vector<Source> sources;
 };
@@ -110,10 +118,19 @@ Result<std::unique_ptr<const Edition>> Edition::load(const EditionTexts& texts) 
     facts.sequences.insert(facts.sequences.end(), std::make_move_iterator(sequences.begin()), std::make_move_iterator(sequences.end()));
   }
   fill_free(facts);
-  facts.norms = read_file<NormFile>(texts.norms, faults).norms;
+  for (const std::string_view text : texts.norms) {
+    std::vector<NormRow> norms = read_file<NormFile>(text, faults).norms;
+    facts.norms.insert(facts.norms.end(), std::make_move_iterator(norms.begin()), std::make_move_iterator(norms.end()));
+  }
   facts.errors = read_file<ErrorFile>(texts.errors, faults).errors;
   if (!texts.figures.empty()) {
     facts.figures = read_file<FigureFile>(texts.figures, faults).figures;
+  }
+  if (!texts.rules.empty()) {
+    facts.rules = read_file<RuleFile>(texts.rules, faults).rules;
+  }
+  if (!texts.tables.empty()) {
+    facts.tables = read_file<TableFile>(texts.tables, faults).tables;
   }
   facts.sources = read_file<SourceFile>(texts.sources, faults).sources;
   facts.concerns = read_file<ConcernFile>(texts.concerns, faults).concerns;
@@ -132,6 +149,7 @@ Result<std::unique_ptr<const Edition>> Edition::load(const EditionTexts& texts) 
     check_bodies(facts, faults);
     turn_norms(facts, faults);
     check_motion(facts, faults);
+    check_printed(facts, faults);
     check_evidence(evidence, facts, faults);
   }
   if (!faults.empty()) {
@@ -146,6 +164,8 @@ Result<std::unique_ptr<const Edition>> Edition::load(const EditionTexts& texts) 
   edition->norms_ = std::move(facts.norms);
   edition->errors_ = std::move(facts.errors);
   edition->figures_ = std::move(facts.figures);
+  edition->rules_ = std::move(facts.rules);
+  edition->tables_ = std::move(facts.tables);
   edition->sources_ = std::move(facts.sources);
   edition->concerns_ = std::move(facts.concerns);
   edition->alerts_ = std::move(facts.alerts);
@@ -154,6 +174,12 @@ Result<std::unique_ptr<const Edition>> Edition::load(const EditionTexts& texts) 
     edition->reaches_.push_back(limbledger::reference::reach_of(row, edition->items_));
   }
   edition->evidence_ = std::move(evidence);
+  edition->norms_by_item_ = norms_by_item(edition->norms_, edition->items_);
+  edition->errors_by_item_ = errors_by_item(edition->errors_, edition->items_);
+  for (const NormRow& row : edition->norms_) {
+    edition->norms_by_row_.push_back(&row);
+  }
+  std::sort(edition->norms_by_row_.begin(), edition->norms_by_row_.end(), [](const NormRow* a, const NormRow* b) { return a->row < b->row; });
   for (std::size_t i = 0; i < edition->items_.size(); ++i) {
     edition->items_by_name_.push_back(i);
   }
@@ -166,6 +192,11 @@ const model::Item* Edition::item(std::string_view name) const {
   const auto found = std::lower_bound(items_by_name_.begin(), items_by_name_.end(), name,
                                       [&](std::size_t index, std::string_view wanted) { return shorter(items_[index].item.text, wanted); });
   return found == items_by_name_.end() || items_[*found].item.text != name ? nullptr : &items_[*found];
+}
+
+const NormRow* Edition::norm(const model::RowId& row) const {
+  const auto found = std::lower_bound(norms_by_row_.begin(), norms_by_row_.end(), row, [](const NormRow* one, const model::RowId& wanted) { return one->row < wanted; });
+  return found == norms_by_row_.end() || !((*found)->row == row) ? nullptr : *found;
 }
 
 const model::Scale* Edition::scale(const model::ScaleId& id) const {
@@ -212,9 +243,13 @@ EditionTexts built_in_texts() {
   for (const char* part : {"general", "knee", "hip", "child", "lower_leg", "nerve", "after"}) {
     texts.sequences.push_back(embedded("sequences/" + std::string(part) + ".json"));
   }
-  texts.norms = embedded("motion/norms.json");
+  for (const char* region : {"knee", "hip", "hip_rotation", "ankle", "foot", "alignment", "function"}) {
+    texts.norms.push_back(embedded("motion/norms/" + std::string(region) + ".json"));
+  }
   texts.errors = embedded("motion/errors.json");
   texts.figures = embedded("motion/figures.json");
+  texts.rules = embedded("motion/rules.json");
+  texts.tables = embedded("motion/tables.json");
   texts.sources = embedded("sources.json");
   texts.concerns = embedded("concerns.json");
   texts.alerts = embedded("alerts.json");

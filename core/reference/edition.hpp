@@ -9,6 +9,7 @@
 #include "core/model/item.hpp"
 #include "core/model/person.hpp"
 #include "core/reference/evidence/rows.hpp"
+#include "core/reference/motion/rows.hpp"
 
 #include <memory>
 #include <optional>
@@ -18,79 +19,6 @@
 #include <vector>
 
 namespace limbledger::reference {
-
-enum class Mode { active, passive, unspecified };
-BOOST_DESCRIBE_ENUM(Mode, active, passive, unspecified)
-
-// A figure with up to three decimals (thousandths), in degrees.
-struct Figure {
-  std::int64_t steps = 0;
-  static constexpr wire::NumberRule wire_rule{-1000000, 1000000, 1000, ""};
-  friend bool operator==(const Figure&, const Figure&) = default;
-};
-
-// One printed norm of a motion, turned to the item's named direction. Ages are completed years, both ends inclusive.
-struct NormRow {
-  model::RowId row;  // norm.knee.flexion.passive.male.20-44.SOUCIE2011
-  model::FamilyId family;
-  model::Word toward;
-  Mode mode{};
-  std::optional<model::NormSex> sex;  // absent: the two are mixed
-  wire::Count<0, 130> age_low;
-  wire::Count<0, 130> age_high;
-  Figure mean;
-  std::optional<Figure> sd;
-  std::optional<Figure> ci95_low;
-  std::optional<Figure> ci95_high;
-  std::optional<Figure> typical_low;   // mean - 2 SD, or the limit the source printed
-  std::optional<Figure> typical_high;
-  std::optional<wire::Count<1, 1000000>> n;
-  std::optional<model::Word> position;
-  std::optional<model::Word> instrument;
-  bool preferred = false;  // the default source for this motion, age and sex
-  model::SourceId source;
-  model::Status status{};
-  wire::Remark seen;  // where each figure was seen
-};
-BOOST_DESCRIBE_STRUCT(NormRow, (), (row, family, toward, mode, sex, age_low, age_high, mean, sd, ci95_low, ci95_high, typical_low, typical_high, n,
-                                    position, instrument, preferred, source, status, seen))
-
-enum class Rater { same, other };
-BOOST_DESCRIBE_ENUM(Rater, same, other)
-
-// The smallest change to believe (95 %), by instrument, or for an exact item and instrument. A printed range has a low and a high
-// end and is computed with at its high end. A described row is shown and never computed with.
-struct ErrorRow {
-  model::RowId row;  // error.default.goniometer_long
-  std::optional<model::ItemId> item;
-  std::optional<model::Word> region;
-  model::Word instrument;  // `unnamed` where a described row does not tell
-  std::optional<Rater> rater;
-  Figure mdc95;
-  std::optional<Figure> mdc95_low;
-  std::optional<Figure> mdc95_high;
-  std::optional<bool> described;
-  model::SourceId source;
-  model::Status status{};
-  wire::Remark seen;
-};
-BOOST_DESCRIBE_STRUCT(ErrorRow, (), (row, item, region, instrument, rater, mdc95, mdc95_low, mdc95_high, described, source, status, seen))
-
-// A published or agreed figure that a statement rests on and that is no norm and no error: a ratio, a limit, how far examiners
-// agree. `about` says of what; with an item it speaks of that item alone. Never more than its row says: agreement computes nothing.
-struct FigureRow {
-  model::RowId row;  // figure.agreement.effusion_stroke.STURGILL2009
-  model::Word about;
-  std::optional<model::ItemId> item;
-  std::optional<Figure> value;
-  std::optional<Figure> low;
-  std::optional<Figure> high;
-  std::optional<wire::Count<1, 1000000>> n;
-  model::SourceId source;
-  model::Status status{};
-  wire::Remark seen;
-};
-BOOST_DESCRIBE_STRUCT(FigureRow, (), (row, about, item, value, low, high, n, source, status, seen))
 
 struct Source {
   model::SourceId source;
@@ -106,7 +34,7 @@ struct EditionTexts {
   std::vector<std::string_view> items;  // {"items":[...]} each, in the order of the catalogue
   std::string_view scales;     // {"scales":[...]}
   std::vector<std::string_view> sequences{};  // each {"sequences":[...]}; `free` without steps holds every item
-  std::string_view norms;      // {"norms":[...]}
+  std::vector<std::string_view> norms{};  // {"norms":[...]} each
   std::string_view errors;     // {"errors":[...]}
   std::string_view sources;    // {"sources":[...]}
   std::string_view concerns;   // {"concerns":[...]}
@@ -114,6 +42,8 @@ struct EditionTexts {
   EvidenceTexts evidence{};    // all empty: an edition without hypotheses
   std::string_view figures{};  // {"figures":[...]}; empty: none
   std::string_view bodies{};   // {"bodies":[...]}; empty: every body is read alike
+  std::string_view rules{};    // {"rules":[...]} of motion, as printed; empty: none
+  std::string_view tables{};   // {"tables":[...]} as printed; empty: none
 };
 
 class Edition {
@@ -140,6 +70,12 @@ class Edition {
   [[nodiscard]] std::span<const NormRow> norms() const { return norms_; }
   [[nodiscard]] std::span<const ErrorRow> errors() const { return errors_; }
   [[nodiscard]] std::span<const FigureRow> figures() const { return figures_; }
+  [[nodiscard]] std::span<const PrintedRule> rules() const { return rules_; }
+  [[nodiscard]] std::span<const TableRow> tables() const { return tables_; }
+  // The norms that may speak of an item, defaults only; and the errors that compute for it, exact ones first.
+  [[nodiscard]] std::span<const NormRow* const> norms_of(const model::Item& of_this_edition) const { return norms_by_item_[index(of_this_edition)]; }
+  [[nodiscard]] std::span<const ErrorRow* const> errors_of(const model::Item& of_this_edition) const { return errors_by_item_[index(of_this_edition)]; }
+  [[nodiscard]] const NormRow* norm(const model::RowId& row) const;
   [[nodiscard]] std::span<const BodyRow> bodies() const { return bodies_; }
   [[nodiscard]] const BodyReach& reach_of(const BodyRow& of_this_edition) const { return reaches_[static_cast<std::size_t>(&of_this_edition - bodies_.data())]; }
   [[nodiscard]] const Evidence& evidence() const { return evidence_; }
@@ -155,14 +91,22 @@ class Edition {
   std::vector<NormRow> norms_;
   std::vector<ErrorRow> errors_;
   std::vector<FigureRow> figures_;
+  std::vector<PrintedRule> rules_;
+  std::vector<TableRow> tables_;
   std::vector<Source> sources_;
   std::vector<model::Concern> concerns_;
   std::vector<AlertRow> alerts_;
   std::vector<BodyRow> bodies_;
   std::vector<BodyReach> reaches_;  // of bodies_, in its order
   Evidence evidence_;
+  std::vector<std::vector<const NormRow*>> norms_by_item_;
+  std::vector<std::vector<const ErrorRow*>> errors_by_item_;
+  std::vector<const NormRow*> norms_by_row_;
   std::vector<std::size_t> items_by_name_;  // indices of items_, by length and then by letters: most comparisons are of two numbers
 };
+
+// active, passive or neither, by the item's name.
+[[nodiscard]] Mode mode_of(const model::Item& item);
 
 // What is compiled into the library.
 [[nodiscard]] EditionTexts built_in_texts();

@@ -24,6 +24,8 @@ struct Facts {
   std::vector<NormRow> norms;
   std::vector<ErrorRow> errors;
   std::vector<FigureRow> figures;
+  std::vector<PrintedRule> rules;
+  std::vector<TableRow> tables;
   std::vector<Source> sources;
   std::vector<model::Concern> concerns;
   std::vector<AlertRow> alerts;
@@ -54,6 +56,15 @@ void check_bodies(const Facts& facts, Faults& faults);
 
 // Norms, errors and figures: ages in order, figures in order, what is derived follows from what it is derived from.
 void check_motion(const Facts& facts, Faults& faults);
+
+// Rules and tables as printed: names once, sources of the list.
+void check_printed(const Facts& facts, Faults& faults);
+
+// Whether a norm may speak of an item at all: named by it, or of its family, direction, mode and position.
+[[nodiscard]] bool speaks_of(const NormRow& row, const model::Item& item);
+// For each item of the edition, in its order.
+[[nodiscard]] std::vector<std::vector<const NormRow*>> norms_by_item(const std::vector<NormRow>& norms, const std::vector<model::Item>& items);
+[[nodiscard]] std::vector<std::vector<const ErrorRow*>> errors_by_item(const std::vector<ErrorRow>& errors, const std::vector<model::Item>& items);
 
 // Printed norms to the direction their motion is named for (sign, and low with high); faults where the motion is unknown.
 void turn_norms(Facts& facts, Faults& faults);

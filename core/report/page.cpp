@@ -35,6 +35,21 @@ using model::Side;
   return section;
 }
 
+// A film that a rule advises, beside what was decided about one: side by side, and nothing is asked for.
+void add_film_planned(const PageView& view, const interpret::RuleResult& rule, SheetSection& section) {
+  if (rule.outcome != interpret::Outcome::positive) {
+    return;
+  }
+  std::vector<std::string> films;
+  for (const model::PlanItem& item : view.exam.plan.value_or(std::vector<model::PlanItem>{})) {
+    if (item.kind == model::PlanKind::film && (!item.side || *item.side == rule.side || *item.side == Side::midline)) {
+      const bool declined = item.became == model::Became::declined;
+      films.push_back(view.say(declined ? "page.film_declined" : "page.film_planned", {{"text", item.text.text}}));
+    }
+  }
+  section.under(view.say("page.film_in_plan", {{"films", films.empty() ? view.say("page.film_none") : joined(films, "; "), false, true}}) + ".");
+}
+
 [[nodiscard]] SheetSection rules_section(const PageView& view) {
   SheetSection section = view.section("page.rules");
   for (const interpret::RuleResult& rule : view.assessment.rules) {
@@ -44,42 +59,10 @@ using model::Side;
     for (std::size_t i = 1; i < lines.size(); ++i) {
       section.under(lines[i]);
     }
+    add_film_planned(view, rule, section);
   }
   if (view.assessment.rules.empty()) {
     section.plain(view.say("page.no_rule"));
-  }
-  return section;
-}
-
-// Extension against the other side is one comparison: a lack of it, or going beyond straight, says it with its meaning.
-[[nodiscard]] bool said_by_another(const PageView& view, const interpret::Statement& statement) {
-  constexpr std::string_view plain_side = "motion.side:";
-  if (!statement.statement.text.starts_with(plain_side)) {
-    return false;
-  }
-  std::string item = statement.statement.text.substr(plain_side.size());
-  item = item.substr(0, item.rfind(':') + 1);
-  return std::any_of(view.assessment.statements.begin(), view.assessment.statements.end(), [&](const interpret::Statement& other) {
-    return other.comparator == interpret::Comparator::other_side &&
-           (other.statement.text.starts_with("motion.extension_deficit:" + item) || other.statement.text.starts_with("motion.hyperextension:" + item));
-  });
-}
-
-[[nodiscard]] SheetSection compared_section(const PageView& view) {
-  SheetSection section = view.section("page.compared");
-  bool taught = false;
-  for (const interpret::Statement& statement : view.assessment.statements) {
-    if (referral_prompt(statement.statement.text) || said_by_another(view, statement)) {
-      continue;  // stands among what cannot wait, or in a line that says more
-    }
-    section.bullet(statement_text(statement, view.exam, view.words, view.edition));
-    taught = taught || statement.message.text.ends_with("_taught");
-  }
-  if (section.lines.empty()) {
-    section.plain(view.say("page.nothing_compared"));
-  }
-  if (taught) {
-    section.plain(view.say("page.taught"));
   }
   return section;
 }
@@ -108,7 +91,9 @@ Sheet exam_sheet(const model::Exam& exam, const std::optional<model::Person>& pe
     }
   };
   add(impression_section(view));
+  add(summary_section(view));
   add(plan_section(view));
+  add(told_section(view));
   add(alerts_section(view), false);
   add(next_section(view), false);
   add(hypotheses_section(view));

@@ -184,24 +184,21 @@ void add_remarks(const Args& args, const Words& words, const reference::Edition&
 
 }  // namespace
 
-std::string statement_text(const Statement& statement, const model::Exam& exam, const Words& words, const reference::Edition& edition) {
+StatementWords statement_words(const Statement& statement, const model::Exam& exam, const Words& words, const reference::Edition& edition) {
   const model::ItemId item = item_of(statement);
+  StatementWords out;
+  out.item = item;
   Args args = args_of(statement.params);
   const std::string difference = text_of(args, "difference_deg");
-  std::vector<std::string> people;
-  std::vector<std::string> sources;
-  bool taught = false;
   for (const model::RowId& row : statement.rows) {
-    for (const reference::NormRow& norm : edition.norms()) {
-      if (norm.row == row) {
-        add_once(people, people_of(norm, words));
-        add_once(sources, norm.source.text);
-        taught = taught || norm.status == model::Status::memory;
-      }
+    if (const reference::NormRow* norm = edition.norm(row)) {
+      add_once(out.people, people_of(*norm, words));
+      add_once(out.compared, compared_with(*norm, words));
+      out.taught = out.taught || norm->taught();
     }
     for (const reference::FigureRow& figure : edition.figures()) {
       if (figure.row == row) {
-        add_once(sources, figure.source.text);
+        add_once(out.sources, figure.source.text);
       }
     }
   }
@@ -214,31 +211,45 @@ std::string statement_text(const Statement& statement, const model::Exam& exam, 
       arg.text = word_of(words, "body.state", arg.text);
     }
   }
+  out.interval = interval_of(args, words);
+  out.reading = reading_of(exam, item, statement.side, words, edition);
   args.push_back({"what", item_label(words, edition, item), false, true});
-  args.push_back({"side", statement.side ? ", " + side_of(words, *statement.side) + "," : "", false, true});
-  args.push_back({"who", joined(people), false, true});
-  args.push_back({"how", instruments_of(exam, item, statement.side, words), false, true});
-  args.push_back({"interval", interval_of(args, words), false, true});
+  args.push_back({"mean", toward_words(text_of(args, "mean"), args, words), false, true});
+  args.push_back({"side", statement.side && *statement.side != model::Side::midline ? ", " + side_of(words, *statement.side) + "," : "", false, true});
+  args.push_back({"who", joined(out.people), false, true});
+  out.how = instruments_of(exam, item, statement.side, words);
+  args.push_back({"how", out.how, false, true});
+  args.push_back({"interval", out.interval, false, true});
   const std::string span = span_of(statement, args, words, edition);
-  const std::string reading = reading_of(exam, item, statement.side, words, edition);
-  const Args both{{"reading", reading, false, true}, {"span", span, false, true}};
-  args.push_back({"reading", reading, false, true});
-  args.push_back({"measured", span.empty() ? reading : words.say("msg.motion.with_error", both), false, true});
+  const Args both{{"reading", out.reading, false, true}, {"span", span, false, true}};
+  args.push_back({"reading", out.reading, false, true});
+  args.push_back({"span", span, false, true});
+  args.push_back({"measured", span.empty() ? out.reading : words.say("msg.motion.with_error", both), false, true});
   args.push_back({"other", toward_words(text_of(args, "other_deg"), args, words), false, true});
   args.push_back({"needed", text_of(args, "needed_deg"), true});
   args.push_back({"difference", !difference.empty() && difference.front() == '-' ? difference.substr(1) : difference, true});
+  add_remarks(args, words, edition, out.remarks);
+  out.args = std::move(args);
+  return out;
+}
+
+std::string statement_text(const Statement& statement, const model::Exam& exam, const Words& words, const reference::Edition& edition) {
+  const StatementWords said = statement_words(statement, exam, words, edition);
   // A grade is the examiner's comparison with the other knee; where nothing of that knee stands, the sentence says so.
-  const bool by_end = statement.message.text == "msg.laxity.loose" && text_of(args, "grade") == "0";
+  const bool by_end = statement.message.text == "msg.laxity.loose" && text_of(said.args, "grade") == "0";
   const std::string name = statement.message.text + (by_end ? "_end" : "");
   const std::string alone = name + "_alone";
-  const bool compared = !statement.side || !grades_against_other(edition, item) || holds_other_side(exam, item, *statement.side);
-  std::vector<std::string> parts{words.say(!compared && words.has(alone) ? alone : name, args)};
-  add_remarks(args, words, edition, parts);
-  if (taught && !statement.message.text.ends_with("_taught")) {
+  const bool compared = !statement.side || !grades_against_other(edition, said.item) || holds_other_side(exam, said.item, *statement.side);
+  std::vector<std::string> parts{words.say(!compared && words.has(alone) ? alone : name, said.args)};
+  parts.insert(parts.end(), said.remarks.begin(), said.remarks.end());
+  if (said.taught && !statement.message.text.ends_with("_taught")) {
     parts.push_back(words.say("msg.motion.taught"));
   }
-  if (!sources.empty()) {
-    parts.push_back(words.say("msg.motion.source", {{"source", joined(sources), false, true}}));
+  if (!said.compared.empty()) {
+    parts.push_back(words.say("msg.motion.compared_with", {{"rows", joined(said.compared, "; "), false, true}}));
+  }
+  if (!said.sources.empty()) {
+    parts.push_back(words.say("msg.motion.source", {{"source", joined(said.sources), false, true}}));
   }
   return joined(parts, "; ") + ".";
 }

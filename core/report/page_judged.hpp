@@ -13,12 +13,31 @@
 
 namespace limbledger::report {
 
+// What a sentence about a statement is made of.
+struct StatementWords {
+  model::ItemId item;
+  Args args;
+  std::string reading;
+  std::string interval;
+  std::string how;                   // the instruments
+  std::vector<std::string> people;   // whom the figures were measured on
+  std::vector<std::string> sources;
+  std::vector<std::string> compared; // the rows in full: source, people, mode, position, instrument
+  std::vector<std::string> remarks;  // what must be known beside it
+  bool taught = false;               // a figure that was not read at its source
+};
+[[nodiscard]] StatementWords statement_words(const interpret::Statement& statement, const model::Exam& exam, const Words& words,
+                                             const reference::Edition& edition);
 [[nodiscard]] std::string statement_text(const interpret::Statement& statement, const model::Exam& exam, const Words& words,
                                          const reference::Edition& edition);
 // The first line is the outcome; the others are criteria met, what would settle it, and remarks.
 [[nodiscard]] std::vector<std::string> rule_lines(const interpret::RuleResult& rule, const model::Exam& exam,
                                                   const std::optional<model::Person>& person, const model::PartialDate& as_of, const Words& words,
                                                   const reference::Edition& edition);
+// The class of an alert comes first, the side in capitals.
+[[nodiscard]] std::string alert_text(const interpret::Alert& alert, const Words& words);
+[[nodiscard]] std::string prompt_text(const interpret::Statement& prompt, const Words& words);  // a referral, as the alerts are said
+[[nodiscard]] std::string question_text(const interpret::Question& question, const Words& words, const reference::Edition& edition);
 [[nodiscard]] std::string contradiction_text(const interpret::Contradiction& contradiction, const Words& words);
 
 }  // namespace limbledger::report

@@ -1,14 +1,18 @@
 #include "core/report/page_motion.hpp"
 
 #include "core/interpret/params.hpp"
+#include "core/report/text.hpp"
 
 #include <algorithm>
+#include <vector>
 
 namespace limbledger::report {
 
 namespace {
 
 constexpr std::int64_t adult_from = 18;
+constexpr std::int64_t months_to = 24;
+constexpr std::int64_t no_end = 99;  // printed for adults of any age
 // 1.96 / 2.772 = 70 / 99 exactly, as in the comparison itself.
 constexpr std::int64_t span_times = 70;
 constexpr std::int64_t span_over = 99;
@@ -36,9 +40,23 @@ std::string people_of(const reference::NormRow& row, const Words& words) {
   if (sexed) {
     group = young ? (grown ? (male ? "boys_and_men" : "girls_and_women") : (male ? "boys" : "girls")) : (male ? "men" : "women");
   }
-  return words.say("msg.group", {{"group", group, false, true},
-                                 {"low", wire::write_number(row.age_low.steps, 1), true},
-                                 {"high", wire::write_number(row.age_high.steps, 1), true}});
+  // Infants are counted in months; "18 and above" is printed without an end.
+  const bool months = row.months_high() < months_to || (row.age_months_high && row.age_months_low);
+  const std::string name = months ? (row.months_low() == row.months_high() ? "msg.group_at_months" : "msg.group_months")
+                                  : (row.age_high.steps >= no_end ? "msg.group_from" : (row.age_low == row.age_high ? "msg.group_at" : "msg.group"));
+  return words.say(name, {{"group", group, false, true},
+                          {"low", wire::write_number(months ? row.months_low() : row.age_low.steps, 1), true},
+                          {"high", wire::write_number(months ? row.months_high() : row.age_high.steps, 1), true}});
+}
+
+std::string compared_with(const reference::NormRow& row, const Words& words) {
+  std::vector<std::string> parts{row.source.text, people_of(row, words)};
+  if (row.mode != reference::Mode::unspecified) {
+    parts.push_back(enum_word(words, "mode", row.mode));
+  }
+  parts.push_back(row.position ? word_of(words, "position", row.position->text) : words.say("msg.motion.position_not_named"));
+  parts.push_back(row.instrument ? word_of(words, "instrument", row.instrument->text) : words.say("msg.motion.instrument_not_named"));
+  return joined(parts, ", ");
 }
 
 std::string toward_words(const std::string& number, const Args& params, const Words& words) {
@@ -67,8 +85,8 @@ std::string span_of(const interpret::Statement& statement, const Args& params, c
   }
   std::int64_t mdc95 = 0;
   for (const reference::ErrorRow& row : edition.errors()) {
-    if (std::find(statement.rows.begin(), statement.rows.end(), row.row) != statement.rows.end()) {
-      mdc95 = std::max(mdc95, row.mdc95.steps);
+    if (row.mdc95 && std::find(statement.rows.begin(), statement.rows.end(), row.row) != statement.rows.end()) {
+      mdc95 = std::max(mdc95, row.mdc95->steps);
     }
   }
   if (mdc95 == 0) {

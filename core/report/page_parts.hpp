@@ -56,10 +56,26 @@ class PageView {
 [[nodiscard]] SheetSection consent_section(const PageView& view);
 [[nodiscard]] SheetSection signature_section(const PageView& view);
 [[nodiscard]] SheetSection about_section(const PageView& view);
+
+// "septic_adult" of "alert.septic_adult" and of "flag.septic_adult".
+[[nodiscard]] std::string_view after_dot(std::string_view name);
+// For a person's protection by the row of its danger, raised or not: "flag.nai", "alert.nai".
+[[nodiscard]] bool is_protected_danger(const PageView& view, std::string_view name);
+[[nodiscard]] bool is_hidden(const PageView& view, const interpret::Alert& alert);
+[[nodiscard]] bool is_hidden_flag(const PageView& view, const interpret::Flag& flag);
+[[nodiscard]] std::string flag_label(const PageView& view, std::string_view flag);
+// Short label and value; the side where it is not the one that is spoken of.
+[[nodiscard]] std::vector<std::string> findings_named(const PageView& view, const std::vector<model::FindingId>& ids, const std::optional<model::Side>& said = {});
+// A no that rests on nothing recorded, or on how long ago it began alone, is nobody's answer about the sign.
+[[nodiscard]] interpret::FlagAnswer printed_answer(const PageView& view, const interpret::Flag& flag);
+
 [[nodiscard]] bool referral_prompt(std::string_view statement);  // a prompt to refer, which compares no reading
 [[nodiscard]] SheetSection alerts_section(const PageView& view);  // no lines: nothing to say
 [[nodiscard]] SheetSection next_section(const PageView& view);    // none once the exam is closed
 [[nodiscard]] SheetSection flags_section(const PageView& view);
+[[nodiscard]] SheetSection told_section(const PageView& view);     // what the person was told, by the plan
+[[nodiscard]] SheetSection summary_section(const PageView& view);  // what is out of the ordinary, by side
+[[nodiscard]] SheetSection compared_section(const PageView& view);
 [[nodiscard]] SheetSection found_section(const PageView& view);
 [[nodiscard]] SheetSection not_done_section(const PageView& view);
 [[nodiscard]] SheetSection not_examined_section(const PageView& view);

@@ -42,6 +42,10 @@ using model::Side;
          (item.kind == model::PlanKind::limit || item.kind == model::PlanKind::advice || item.kind == model::PlanKind::safety_net);
 }
 
+[[nodiscard]] bool is_words_for_the_person(const model::PlanItem& item) {
+  return item.kind == model::PlanKind::advice || item.kind == model::PlanKind::safety_net;
+}
+
 [[nodiscard]] std::string sentence(std::string text) {
   // A sentence a person ended keeps its own end.
   return text.empty() || text.ends_with(".") || text.ends_with(".\u2069") ? text : text + ".";
@@ -154,6 +158,9 @@ SheetSection plan_section(const PageView& view) {
     return section;
   }
   for (const model::PlanItem& item : *view.exam.plan) {
+    if (is_words_for_the_person(item)) {
+      continue;
+    }
     std::string kind = enum_word(view.words, "plan", item.kind) + view.side_after(item.side);
     if (is_told(item)) {
       kind = view.say("plan.told", {{"plan", kind, false, true}});
@@ -169,6 +176,32 @@ SheetSection plan_section(const PageView& view) {
       parts.push_back(item.became ? enum_word(view.words, "became", *item.became) : view.say("plan.open"));
     }
     section.bullet(joined(parts, "; "));
+  }
+  if (section.lines.empty()) {
+    section.plain(view.say("plan.only_told"));
+  }
+  return section;
+}
+
+// Advice and safety net, by what the plan holds; a line to write on where it holds none.
+SheetSection told_section(const PageView& view) {
+  SheetSection section = view.section("page.told");
+  for (const model::PlanItem& item : view.exam.plan.value_or(std::vector<model::PlanItem>{})) {
+    if (!is_words_for_the_person(item)) {
+      continue;
+    }
+    const std::string became = item.became == model::Became::given || item.became == model::Became::done
+                                   ? view.say("plan.was_told")
+                                   : (item.became ? enum_word(view.words, "became", *item.became) : view.say("plan.not_told_yet"));
+    std::vector<std::string> parts{enum_word(view.words, "plan", item.kind) + view.side_after(item.side) + ": " + as_written(item.text.text)};
+    if (item.who) {
+      parts.push_back(as_written(item.who->text));
+    }
+    parts.push_back(became);
+    section.bullet(joined(parts, "; "));
+  }
+  if (section.lines.empty()) {
+    section.plain(view.say("page.told_nothing"));
   }
   return section;
 }

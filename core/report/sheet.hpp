@@ -17,6 +17,7 @@ enum class LineKind : std::uint8_t {
   under,   // belongs to the bullet before it
   region,  // heads the items after it
   item,    // `text` is what was looked for; its values stand by side
+  compared,  // `text` is a motion; what is said of it by side, and in `midline` against what
 };
 
 struct SheetLine {

@@ -21,6 +21,7 @@ constexpr std::string_view sheet_style =
     ".sheet>tfoot>tr>td{border-top:.3mm solid #000;font-size:8.5pt;padding-top:1mm}"
     ".found{width:100%;border-collapse:collapse;table-layout:fixed}.found th,.found td{border:.2mm solid #000;padding:.6mm 1.5mm;text-align:left;"
     "vertical-align:top;overflow-wrap:break-word}.found tr{break-inside:avoid}.found thead th:first-child{width:30%}.found tbody th{font-weight:normal}"
+    ".found.compared thead th:first-child{width:13%}.found.compared thead th:last-child{width:29%}.found.compared td{font-size:9.5pt}"
     "@media print{body{max-width:none;padding:0}}";
 
 [[nodiscard]] std::string escaped(std::string_view text) { return html_text(text); }
@@ -52,7 +53,7 @@ class Body {
   [[nodiscard]] std::string text() { return std::move(out_); }
 
  private:
-  enum class Block : std::uint8_t { none, list, table };
+  enum class Block : std::uint8_t { none, list, table, compared };
 
   void put(const SheetLine& line) {
     switch (line.kind) {
@@ -82,6 +83,10 @@ class Body {
           out_ += "<tr><th scope=\"row\">" + escaped(line.text) + "</th>" + cell(line.midline, " colspan=\"2\"") + "</tr>\n";
         }
         break;
+      case LineKind::compared:
+        open(Block::compared);
+        out_ += "<tr><th scope=\"row\">" + escaped(line.text) + "</th>" + cell(line.right) + cell(line.left) + cell(line.midline) + "</tr>\n";
+        break;
     }
   }
   void end_entry() {
@@ -98,8 +103,10 @@ class Body {
     if (block == Block::list) {
       out_ += "<ul>\n";
     } else {
-      out_ += "<table class=\"found\">\n<thead><tr><th></th><th scope=\"col\">" + escaped(side_of(words_, model::Side::right)) +
-              "</th><th scope=\"col\">" + escaped(side_of(words_, model::Side::left)) + "</th></tr></thead>\n<tbody>\n";
+      const bool compared = block == Block::compared;
+      out_ += std::string("<table class=\"found") + (compared ? " compared" : "") + "\">\n<thead><tr><th></th><th scope=\"col\">" +
+              escaped(side_of(words_, model::Side::right)) + "</th><th scope=\"col\">" + escaped(side_of(words_, model::Side::left)) + "</th>" +
+              (compared ? element("th", words_.say("msg.page.against"), " scope=\"col\"") : std::string()) + "</tr></thead>\n<tbody>\n";
     }
   }
   // Ends what is open; `next` is what stands open after that.
@@ -107,7 +114,7 @@ class Body {
     end_entry();
     if (block_ == Block::list) {
       out_ += "</ul>\n";
-    } else if (block_ == Block::table) {
+    } else if (block_ == Block::table || block_ == Block::compared) {
       out_ += "</tbody></table>\n";
     }
     block_ = next;

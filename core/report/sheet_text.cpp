@@ -43,6 +43,14 @@ void put(const SheetLine& line, const Words& words, std::string& out) {
       put_side(line.right, model::Side::right, words, out);
       put_side(line.left, model::Side::left, words, out);
       break;
+    case LineKind::compared:
+      out += wrapped(line.text, "  ");
+      put_side(line.right, model::Side::right, words, out);
+      put_side(line.left, model::Side::left, words, out);
+      for (const std::string& against : line.midline) {
+        out += wrapped(against, "    " + words.say("msg.page.against_text") + " ");
+      }
+      break;
   }
 }
 

@@ -244,6 +244,10 @@ std::string joined(const std::vector<std::string>& parts, std::string_view betwe
   return out;
 }
 
+std::string bare_value_text(const Words& words, const reference::Edition& edition, const model::Finding& finding) {
+  return std::visit(Say{words, edition, finding}, finding.value);
+}
+
 std::string value_text(const Words& words, const reference::Edition& edition, const model::Finding& finding) {
   std::vector<std::string> parts;
   // What was filled in for a whole group is printed as that and as nothing else.

@@ -34,6 +34,8 @@ template <class E>
 [[nodiscard]] bool holds_other_side(const model::Exam& exam, const model::ItemId& item, model::Side side);
 // The value, how it was taken, and what must be known about it; not the item, not the side.
 [[nodiscard]] std::string value_text(const Words& words, const reference::Edition& edition, const model::Finding& finding);
+// The value alone, with what it says where the catalogue has it in words.
+[[nodiscard]] std::string bare_value_text(const Words& words, const reference::Edition& edition, const model::Finding& finding);
 // The number or text of an angle alone: 118.5°, -20° toward extension, at least 120°.
 [[nodiscard]] std::string angle_text(const Words& words, const model::Angle& angle);
 [[nodiscard]] std::string joined(const std::vector<std::string>& parts, std::string_view between = ", ");

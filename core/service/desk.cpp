@@ -3,73 +3,23 @@
 #include "core/ledger/fold/records.hpp"
 #include "core/ledger/keys/keyring.hpp"
 #include "core/ledger/log/log.hpp"
+#include "core/service/desk_identity.hpp"
+#include "core/service/passphrase_wait.hpp"
 #include "core/service/watched_store.hpp"
-
-#include <algorithm>
 
 namespace limbledger::service {
 
-namespace {
-
-constexpr std::string_view backoff_name = "unlock";
-constexpr std::int64_t wait_ms_max = 60'000;
-constexpr std::string_view program_name = "limbledger 1";
-
-// Wrong passphrases since the last right one, and when the next may be tried; kept across restarts.
-struct Backoff {
-  std::uint32_t failures = 0;
-  std::int64_t next_ms = 0;
-
-  [[nodiscard]] ledger::Bytes to_bytes() const {
-    ledger::ByteWriter out(12);
-    out.u32(failures);
-    out.u64(static_cast<std::uint64_t>(next_ms));
-    return out.take();
-  }
-  [[nodiscard]] static Backoff from(const ledger::Meta& meta) {
-    Backoff backoff;
-    if (const auto found = meta.find(std::string(backoff_name)); found != meta.end() && found->second.size() == 12) {
-      ledger::ByteReader in(found->second);
-      backoff.failures = in.u32();
-      backoff.next_ms = static_cast<std::int64_t>(in.u64());
-    }
-    return backoff;
-  }
-};
-
-[[nodiscard]] ledger::Identity identity_of(const model::ClinicId& clinic, const ledger::Vault& vault) {
-  ledger::Identity identity{clinic, ledger::SignKey(vault.sign_seed), {}, ledger::BlobKey(vault.shelf_key)};
-  for (const auto& [epoch, secret] : vault.epoch_secrets) {
-    identity.epochs.emplace(epoch, ledger::BoxPair(secret));
-  }
-  return identity;
-}
-
-[[nodiscard]] ledger::Purpose purpose_of(LedgerKind kind) {
-  switch (kind) {
-    case LedgerKind::demonstration:
-      return ledger::Purpose::demonstration;
-    case LedgerKind::practice:
-      return ledger::Purpose::practice;
-    case LedgerKind::clinic:
-      break;
-  }
-  return ledger::Purpose::record;
-}
-
-}  // namespace
-
 struct Desk::Inside {
-  explicit Inside(ledger::LogStore& of) : store(of) {}
+  explicit Inside(ledger::LogStore& of) : store(of), wait(store) {}
 
   WatchedStore store;
+  PassphraseWait wait;
   ledger::World* world = nullptr;
   const reference::Edition* edition = nullptr;
   ledger::Keyring keyring;
   model::ClinicId clinic;
   ledger::Purpose purpose = ledger::Purpose::record;
   std::int64_t used_up_ms = 0;
-  std::optional<ledger::Bytes> unkept_backoff;  // where the store could not take it
   bool asleep = false;  // locked by idleness
   bool shut = false;    // a flush failed
   std::function<void()> wake;
@@ -81,43 +31,6 @@ struct Desk::Inside {
   std::unique_ptr<ledger::Records> records;
   model::ExaminerId examiner;
   std::optional<ledger::SignKey> examiner_key;
-
-  // Whether a secret may be tried now; fault ledger.wait at `path`.
-  [[nodiscard]] Result<Backoff> may_try(std::string_view path) {
-    const auto heads = store.heads();
-    if (!heads) {
-      return heads.error();
-    }
-    ledger::Meta kept = heads->meta;
-    if (unkept_backoff) {
-      kept[std::string(backoff_name)] = *unkept_backoff;
-    }
-    Backoff backoff = Backoff::from(kept);
-    const std::int64_t now = world->now().wall_ms;
-    if (backoff.failures > 0 && backoff.next_ms - now > wait_ms_max) {
-      // The clock was set back: the wait begins anew, or it would last as long as the clock is wrong.
-      backoff.next_ms = now + wait_ms_max;
-      static_cast<void>(store.append({}, {}, {{std::string(backoff_name), backoff.to_bytes()}}));
-    }
-    const std::int64_t wait_ms = std::min(backoff.next_ms - now, wait_ms_max);
-    if (backoff.failures > 0 && wait_ms > 0) {
-      return wire::Fault("ledger.wait", std::string(path), "a try after the wait").with("wait_s", std::to_string((wait_ms + 999) / 1000));
-    }
-    return backoff;
-  }
-  // 1, 2, 4 ... 60 seconds; a store that cannot be written still answers.
-  void note_wrong(Backoff backoff) {
-    backoff.next_ms = world->now().wall_ms + std::min<std::int64_t>(1000LL << std::min<std::uint32_t>(backoff.failures, 6), wait_ms_max);
-    ++backoff.failures;
-    const bool stored = store.append({}, {}, {{std::string(backoff_name), backoff.to_bytes()}}).has_value();
-    unkept_backoff = stored ? std::nullopt : std::optional(backoff.to_bytes());
-  }
-  void note_right(const Backoff& backoff) {
-    if (backoff.failures > 0) {
-      const bool stored = store.append({}, {}, {{std::string(backoff_name), {}}}).has_value();
-      unkept_backoff = stored ? std::nullopt : std::optional<ledger::Bytes>(std::in_place);
-    }
-  }
 };
 
 Desk::Desk(std::unique_ptr<Inside> inside) : inside_(std::move(inside)) {}
@@ -166,7 +79,7 @@ Result<model::ExaminerId> Desk::unlock(std::string_view who, std::string_view pa
   if (in.shut) {
     return wire::Fault{"ledger.read_only", "", "the program started again: its disk failed"};
   }
-  const auto backoff = in.may_try("/passphrase");
+  const auto backoff = in.wait.may_try(in.world->now(), "/passphrase");
   if (!backoff) {
     return backoff.error();
   }
@@ -187,11 +100,11 @@ Result<model::ExaminerId> Desk::unlock(std::string_view who, std::string_view pa
   }
   if (!opened) {
     if (opened.error().faults.front().code == "ledger.passphrase") {
-      in.note_wrong(*backoff);
+      in.wait.note_wrong(in.world->now(), *backoff);
     }
     return opened.error();
   }
-  in.note_right(*backoff);
+  in.wait.note_right(*backoff);
   auto log = ledger::Log::open(in.store, *in.world, identity_of(in.clinic, opened->vault), &ledger::list_row);
   if (!log) {
     return log.error();
@@ -216,7 +129,7 @@ Result<model::ExaminerId> Desk::unlock(std::string_view who, std::string_view pa
 
 Result<AddedExaminer> Desk::add_examiner(std::string_view code, std::string_view label, std::string_view passphrase) {
   Inside& in = *inside_;
-  const auto backoff = in.may_try("/code");
+  const auto backoff = in.wait.may_try(in.world->now(), "/code");
   if (!backoff) {
     return backoff.error();
   }
@@ -225,12 +138,12 @@ Result<AddedExaminer> Desk::add_examiner(std::string_view code, std::string_view
   if (!opened) {
     wire::Refusal refusal = opened.error();
     if (refusal.faults.front().code == "ledger.passphrase") {
-      in.note_wrong(*backoff);
+      in.wait.note_wrong(in.world->now(), *backoff);
       refusal.faults.front().path = "/code";
     }
     return refusal;
   }
-  in.note_right(*backoff);
+  in.wait.note_right(*backoff);
   ledger::SlotCost cost;  // as dear as the dearest here, which was measured on this device
   bool first = true;
   for (const ledger::SlotInfo& slot : in.keyring.slots()) {
@@ -368,84 +281,5 @@ ledger::Log& Desk::log() { return *inside_->log; }
 ledger::Records& Desk::records() { return *inside_->records; }
 const model::ExaminerId& Desk::examiner() const { return inside_->examiner; }
 const ledger::SignKey* Desk::examiner_key() const { return inside_->examiner_key ? &*inside_->examiner_key : nullptr; }
-
-bool spend_passphrase(std::uint32_t argon_passes, std::uint32_t argon_kib) {
-  return ledger::prepare_sealing() && ledger::spend({argon_passes, argon_kib});
-}
-
-Result<MadeLedger> make_ledger(ledger::LogStore& store, ledger::World& world, const NewLedger& wanted) {
-  const auto heads = store.heads();
-  if (!heads) {
-    return heads.error();
-  }
-  if (!heads->newest.empty()) {
-    return wire::Fault{"ledger.in_use", "", "an empty store"};
-  }
-  if (!ledger::prepare_sealing()) {
-    return wire::Fault{"internal.failure", "", "the sealing library"};
-  }
-  const ledger::RecoveryCode code = ledger::RecoveryCode::draw(world);
-  const ledger::SignKey root(code.root_seed());
-  const model::ClinicId clinic = ledger::clinic_of(root.pub());
-  const ledger::Vault vault = ledger::Vault::draw(world);
-  const ledger::Identity identity = identity_of(clinic, vault);
-
-  ledger::Intro intro;
-  intro.storage = ledger::storage_of(wanted.durability.value_or(store.durability()));
-  intro.purpose = purpose_of(wanted.kind);
-  intro.clinic = clinic;
-  intro.sign_pub = identity.device_key.pub();
-  intro.box_pub = ledger::BoxPair(vault.box_secret).pub();
-  world.random(intro.device.bytes);
-  intro.program = program_name;
-  ledger::Row row;
-  row.body = intro.to_bytes();
-  ledger::Header header;
-  header.kind = ledger::Kind::intro;
-  header.flags = ledger::flag_last_of_commit;
-  header.body_length = static_cast<std::uint32_t>(row.body.size());
-  header.stamp = ledger::HybridClock(ledger::release_ms).next(world.now());
-  row.header = header.to_bytes();
-  ledger::Joint joint = ledger::start_of({clinic, identity.replica(), identity.device_key.pub()});
-  ledger::link(identity.replica(), joint, row);
-  const ledger::Head head = ledger::sign_head(identity.device_key, clinic, identity.replica(), joint.seq, joint.hash);
-  if (auto stored = store.append({&row, 1}, {&head, 1}, {}); !stored) {
-    return stored.error();
-  }
-
-  MadeLedger made;
-  made.recovery_code = code.to_text();
-  made.clinic = clinic;
-  model::RequestId request;
-  world.random(request.bytes);
-  made.examiner.bytes = ledger::object_of(clinic, ledger::ObjectType::examiner, request, 0).bytes;
-  ledger::Secret32 examiner_seed;
-  world.random(examiner_seed.room());
-  ledger::LockedSecret32 master;
-  world.random(master.room());
-  ledger::Keyring keyring;
-  const ledger::SlotCost cost{wanted.argon_passes, wanted.argon_kib};
-  if (auto added = keyring.add_passphrase(master, ledger::SlotType::passphrase, wanted.passphrase, cost, made.examiner, wanted.examiner_label,
-                                          examiner_seed, world);
-      !added) {
-    return added.error();
-  }
-  if (auto added = keyring.add_code(master, code, world); !added) {
-    return added.error();
-  }
-  ledger::Unlocked unlocked;
-  unlocked.vault = vault;
-  unlocked.master = master;
-  made.keyring = keyring.to_bytes(unlocked);
-
-  const auto log = ledger::Log::open(store, world, identity);
-  if (!log) {
-    return log.error();
-  }
-  if (auto introduced = (*log)->introduce_examiner(made.examiner, ledger::SignKey(examiner_seed)); !introduced) {
-    return introduced.error();
-  }
-  return made;
-}
 
 }  // namespace limbledger::service

@@ -33,7 +33,7 @@ constexpr std::array table{
     bind<&session_open>("session.open", to_anybody, "begins a session and says what it may do", while_locked),
     bind<&session_end>("session.end", to_any_token, "ends the session", while_locked),
     bind<&ledger_unlock>("ledger.unlock", to_any_token, "opens the ledger with an examiner's passphrase", while_locked),
-    bind<&ledger_lock>("ledger.lock", to_any_token, "locks the ledger", while_locked),
+    bind<&ledger_lock>("ledger.lock", to_examiner_viewer, "locks the ledger", while_locked),
     bind<&examiner_add>("examiner.add", to_examiner, "one more examiner of this device, by the printed code; for when every passphrase is lost", while_locked),
     bind<&ledger_verify>("ledger.verify", to_examiner_viewer, "checks every entry and head, and unlocked every seal; names what is damaged", while_locked),
     bind<&request_read>("request.read", to_examiner_kiosk, "what the ledger has from one request"),
@@ -66,7 +66,7 @@ constexpr std::array table{
     bind<&finding_history>("finding.history", to_examiner_viewer, "every entry of one item, oldest first"),
     bind<&exam_assess>("exam.assess", to_examiner_viewer, "what the findings of an exam support"),
     bind<&step_suggest>("step.suggest", to_examiner, "at most one thing to examine next, and what is withheld now"),
-    bind<&document_assess>("document.assess", to_any_token, "the same of a document that stands in no ledger", while_locked),
+    bind<&document_assess>("document.assess", to_all_but_kiosk, "the same of a document that stands in no ledger", while_locked),
     bind<&statement_explain>("statement.explain", to_examiner_viewer, "how one statement was reached", while_locked),
     bind<&note_write>("note.write", to_examiner_viewer, "one exam as a page to read and to print: impression and plan first"),
 };

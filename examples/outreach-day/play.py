@@ -128,11 +128,10 @@ def write_down(sidecar, name):
     keep(f"{name}.html", note["html"])
     exam, names = replies["exam.read"]["result"]["exam"], replies["exam.read"]["result"]["names"]
     findings = exam.pop("findings")
-    document = {"format": "limbledger-exam/1", "as_of": DAY, "person": replies["person.read"]["result"]["person"], "exam": exam, "findings": findings, "names": names}
+    document = {"format": "limbledger-exam/1", "as_of": DAY, "person": replies["person.read"]["result"]["person"], "exam": exam, "findings": findings, "names": names, "ledger_kind": "demonstration"}
     keep(f"{name}.json", json.dumps(document, ensure_ascii=False, indent=1))
     alone = subprocess.run([PROGRAM, "assess", os.path.join(OUT, f"{name}.json")], stdout=subprocess.PIPE, check=True).stdout.decode()
-    banner, rest = note["text"].split("\n", 1)
-    if rest != alone:
+    if note["text"] != alone:
         sys.exit(f"the note and the document of {name} do not print the same page")
     if exam["state"] != "signed":
         sys.exit(f"the exam of {name} is not signed")

@@ -26,10 +26,10 @@ MadeToken Tokens::add(const service::Caller& caller, std::int64_t ms, bool once,
   world_.random(drawn);
   std::array<char, sodium_base64_ENCODED_LEN(token_bytes, sodium_base64_VARIANT_URLSAFE_NO_PADDING)> text{};
   sodium_bin2base64(text.data(), text.size(), drawn.data(), drawn.size(), sodium_base64_VARIANT_URLSAFE_NO_PADDING);
-  MadeToken made{text.data(), {}};
+  MadeToken made{text.data(), {}, ++made_};
   const ledger::Reading now = world_.now();
   made.expires_at = {now.wall_ms + ms};
-  held_.push_back({digest_of(made.text), {caller, made.expires_at, ++made_}, now.up_ms + ms, once, traded});
+  held_.push_back({digest_of(made.text), {caller, made.expires_at, made.number}, now.up_ms + ms, once, traded});
   sodium_memzero(drawn.data(), drawn.size());
   return made;
 }
@@ -80,7 +80,20 @@ Result<TradedToken> Tokens::trade(std::string_view code) {
 }
 
 void Tokens::end(std::uint64_t number) {
-  std::erase_if(held_, [&](const Held& held) { return held.traded && held.grant.number == number; });
+  const auto held = std::find_if(held_.begin(), held_.end(), [&](const Held& one) { return one.grant.number == number && !one.once; });
+  if (held == held_.end()) {
+    return;
+  }
+  held->until_up_ms = std::min(held->until_up_ms, world_.now().up_ms);
+  if (tell_end_) {
+    tell_end_(number);
+  }
+}
+
+void Tokens::end_traded(std::uint64_t number) {
+  if (std::any_of(held_.begin(), held_.end(), [&](const Held& one) { return one.grant.number == number && one.traded; })) {
+    end(number);
+  }
 }
 
 void Tokens::forget_old() {

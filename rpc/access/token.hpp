@@ -7,6 +7,7 @@
 #include "core/service/admission.hpp"
 
 #include <array>
+#include <functional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -19,6 +20,7 @@ inline constexpr std::int64_t once_ms = std::int64_t{2} * 60 * 1000;
 struct MadeToken {
   std::string text;  // shown to its owner and not kept
   model::Instant expires_at;
+  std::uint64_t number = 0;
 };
 
 // What a token allows; the number names it from then on, so that nobody has to keep its text.
@@ -45,8 +47,12 @@ class Tokens {
   [[nodiscard]] Result<Grant> find(std::uint64_t number);
   // The code is used up, and there is a token for what it allowed.
   [[nodiscard]] Result<TradedToken> trade(std::string_view code);
-  // Ends a token that a code was traded for; those of sidecar.json belong to whoever reads it.
+  // Ends a token: from then on it is an expired one.
   void end(std::uint64_t number);
+  // Ends it only if a code was traded for it; one of sidecar.json may be what others talk with.
+  void end_traded(std::uint64_t number);
+  // To be told which token was ended before its time.
+  void tells_end(std::function<void(std::uint64_t)> tell) { tell_end_ = std::move(tell); }
 
  private:
   using Digest = std::array<std::uint8_t, 32>;
@@ -66,6 +72,7 @@ class Tokens {
   ledger::World& world_;
   std::vector<Held> held_;
   std::uint64_t made_ = 0;
+  std::function<void(std::uint64_t)> tell_end_;
 };
 
 }  // namespace limbledger::rpc

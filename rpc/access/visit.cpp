@@ -329,7 +329,8 @@ class Visit final : public Conversation, private service::Admission {
   }
 
   void leave() override {
-    visits_.tokens_.end(token_number_);
+    // Over HTTP the token is all that a session is. A WebSocket is a session of its own, and others may talk with the same token.
+    send_ ? visits_.tokens_.end_traded(token_number_) : visits_.tokens_.end(token_number_);
     left_ = static_cast<bool>(send_);
   }
 

@@ -1,6 +1,7 @@
 #include "core/reference/edition.hpp"
 #include "core/report/page.hpp"
 #include "core/service/methods/say/document.hpp"
+#include "core/service/methods/say/texts.hpp"
 #include "core/wire/read.hpp"
 #include "core/wire/write.hpp"
 #include "rpc/program/commands.hpp"
@@ -80,6 +81,9 @@ ExitCode assess(const Options& options) {
     throw faulty(checked.error(), options.file);
   }
   report::PageNames names;
+  if (params.document.ledger_kind) {
+    names.banner = service::banner_of(static_cast<service::LedgerKind>(*params.document.ledger_kind), *words);
+  }
   if (params.document.names && params.document.names->places) {
     for (const service::NamedPlace& one : *params.document.names->places) {
       names.places[one.place] = one.name.text;

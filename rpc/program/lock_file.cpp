@@ -27,7 +27,7 @@ namespace {
 
 }  // namespace
 
-LockFile::LockFile(const std::string& path) : file_(::open(path.c_str(), O_RDWR | O_CREAT | O_CLOEXEC | O_NOFOLLOW, 0600)) {
+LockFile::LockFile(const std::string& path, const std::string& instead) : file_(::open(path.c_str(), O_RDWR | O_CREAT | O_CLOEXEC | O_NOFOLLOW, 0600)) {
   if (file_ < 0 && (errno == EROFS || errno == EACCES || errno == EPERM)) {
     written_ = false;
     file_ = ::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NOFOLLOW);
@@ -42,7 +42,8 @@ LockFile::LockFile(const std::string& path) : file_(::open(path.c_str(), O_RDWR 
     const std::string pid = holder(file_);
     ::close(file_);
     throw Problem(ExitCode::unavailable, path + ": this ledger is in use" + (pid.empty() ? "" : " by process " + pid) +
-                                             " (ledger.in_use)\n  what to do: stop that program first" + (pid.empty() ? "" : ", for example with: kill " + pid));
+                                             " (ledger.in_use)\n  what to do: " +
+                                             (!instead.empty() ? instead : "stop that program first" + (pid.empty() ? "" : ", for example with: kill " + pid)));
   }
   if (!written_) {
     return;

@@ -10,7 +10,8 @@ namespace limbledger::rpc {
 class LockFile {
  public:
   // Throws Problem (unavailable) that names the process holding it.
-  explicit LockFile(const std::string& path);
+  // `instead`: what can be done without stopping it.
+  explicit LockFile(const std::string& path, const std::string& instead = {});
   ~LockFile();
   LockFile(const LockFile&) = delete;
   LockFile& operator=(const LockFile&) = delete;

@@ -13,7 +13,7 @@ constexpr std::size_t passphrase_bytes_max = 1024;
 
 }  // namespace
 
-OpenedLedger::OpenedLedger(const std::string& path) : folder_(find_folder(path)), lock_(folder_.lock()) {
+OpenedLedger::OpenedLedger(const std::string& path, const std::string& instead) : folder_(find_folder(path)), lock_(folder_.lock(), instead) {
   store::SqliteOptions options;
   options.begin_writing = writing_begins(folder_.ledger());
   auto store = store::SqliteStore::open(folder_.ledger(), options);

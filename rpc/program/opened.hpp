@@ -17,7 +17,8 @@ namespace limbledger::rpc {
 class OpenedLedger {
  public:
   // Throws Problem: no ledger there, in use, damaged, the disk.
-  explicit OpenedLedger(const std::string& path);
+  // `instead`: what can be done where another program has it.
+  explicit OpenedLedger(const std::string& path, const std::string& instead = {});
 
   [[nodiscard]] const Folder& folder() const { return folder_; }
   [[nodiscard]] service::Desk& desk() { return *desk_; }

@@ -55,7 +55,7 @@ void print_damage(const wire::Document& document, const wire::Node& damage) {
 }  // namespace
 
 ExitCode verify(const Options& options) {
-  OpenedLedger opened(options.folder);
+  OpenedLedger opened(options.folder, "let the running program do it: the method ledger.verify, at the address in sidecar.json; it goes on serving");
   bool unlocked = opened.unlock_if_told(options.passphrase_fd);
   if (!opened.why_locked().empty()) {
     std::cerr << "limbledger: " << opened.why_locked() << "\n";

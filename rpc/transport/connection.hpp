@@ -15,6 +15,8 @@
 #include <algorithm>
 #include <chrono>
 #include <map>
+#include <memory>
+#include <optional>
 
 namespace limbledger::rpc {
 
@@ -61,6 +63,10 @@ class Connection {
 
   // Looks whether a time is over.
   virtual void check(Moment now) = 0;
+  // Since when it holds a request that is not whole; nothing where it is of use to somebody.
+  [[nodiscard]] virtual std::optional<Moment> half_since() const { return std::nullopt; }
+  // Makes room: answered as one too many, and closed.
+  virtual void give_way() {}
   // The program is going: say so where the protocol can, and end.
   virtual void stop() = 0;
   // Ends at once and lets go of whom it talks to; nothing of it runs any more.
@@ -77,6 +83,7 @@ struct Network {
   boost::asio::io_context io{BOOST_ASIO_CONCURRENCY_HINT_UNSAFE};
   std::map<Connection*, std::shared_ptr<Connection>> connections;
   std::size_t refusals = 0;
+  std::size_t giving_way = 0;  // of them there may be as many as there are connections
   bool stopping = false;
 
   void join(const std::shared_ptr<Connection>& connection) { connections.emplace(connection.get(), connection); }

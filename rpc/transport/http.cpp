@@ -65,10 +65,24 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
       case Phase::writing:
         return over(written_since_, now, limits.idle_ms) ? end() : void();
       case Phase::lingering:
-        return over(written_since_, now, limits.linger_ms) ? end() : void();
+        return over(written_since_, now, gives_way_ ? limits.give_way_ms : limits.linger_ms) ? end() : void();
       case Phase::ended:
         return;
     }
+  }
+
+  [[nodiscard]] std::optional<Moment> half_since() const override {
+    const bool half = phase_ == Phase::head || phase_ == Phase::body || (phase_ == Phase::idle && !asked_);
+    return half && !crowded_ && !gives_way_ ? std::optional(since_) : std::nullopt;
+  }
+
+  void give_way() override {
+    if (network_.giving_way >= network_.limits.connections) {
+      return end();
+    }
+    gives_way_ = true;
+    ++network_.giving_way;
+    refuse(talk_->http_trouble(Trouble::crowded, {}));
   }
 
   void stop() override {
@@ -243,6 +257,7 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
   }
 
   void answer() {
+    asked_ = true;
     const std::string_view text = parser_->get().body();
     const bool keep = parser_->get().keep_alive();
     if (!allowance_.take(Clock::now())) {
@@ -327,6 +342,9 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
     if (crowded_) {
       --network_.refusals;
     }
+    if (gives_way_) {
+      --network_.giving_way;
+    }
     ErrorCode ignored;
     socket_.close(ignored);
     network_.leave(this);
@@ -347,6 +365,8 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
   std::size_t refused_in_a_row_ = 0;
   bool close_after_ = false;
   bool crowded_ = false;
+  bool gives_way_ = false;
+  bool asked_ = false;  // a whole request came
   bool reading_ = false;
 };
 

@@ -90,8 +90,26 @@ struct Listener::Inside {
   void take(Socket socket) {
     ErrorCode ignored;
     socket.set_option(asio::ip::tcp::no_delay(true), ignored);
-    const bool crowded = !allowance.take(Clock::now()) || network.connections.size() - network.refusals >= network.limits.connections;
+    const auto in_use = [&] { return network.connections.size() - network.refusals - network.giving_way; };
+    if (in_use() >= network.limits.connections) {
+      make_room();
+    }
+    const bool crowded = !allowance.take(Clock::now()) || in_use() >= network.limits.connections;
     begin_http(network, std::move(socket), crowded);
+  }
+
+  // The oldest of those that never came to a whole request: they hold nothing of anybody, and whoever asks goes first.
+  void make_room() {
+    std::shared_ptr<Connection> oldest;
+    for (const auto& [name, connection] : network.connections) {
+      const auto since = connection->half_since();
+      if (since && (!oldest || *since < *oldest->half_since())) {
+        oldest = connection;
+      }
+    }
+    if (oldest) {
+      oldest->give_way();
+    }
   }
 
   // One look at all of them now and then costs less than a timer a message.

@@ -27,6 +27,7 @@ struct NetLimits {
   int idle_ms = 60'000;                   // between two requests, or for a reply that nobody takes
   int session_ms = 5'000;                 // from the handshake to session.open
   int socket_idle_ms = 120'000;           // a WebSocket is asked for a sign of life after half of it
+  int give_way_ms = 200;                  // likewise for one that made room
   int linger_ms = 2'000;                  // for the other side to read a refusal, or to say goodbye
 };
 

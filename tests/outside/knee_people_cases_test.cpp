@@ -60,7 +60,7 @@ TEST_CASE("HC-009 for the knee: a girth is of one level, another level is no ite
   visit.add_all("leg.thigh_girth_10cm right mm:440;leg.thigh_girth_10cm left mm:475");
   CHECK(text_of(visit.assess()).find("thigh_girth") == std::string::npos);
   visit.now.clear();
-  visit.now.push_back(R"({"item":"leg.thigh_girth_15cm","side":"left","value":{"kind":"length","mm":475}})");
+  visit.now.push_back(R"({"item":"leg.thigh_girth_12cm","side":"left","value":{"kind":"length","mm":475}})");
   CHECK(visit.refusal() == "item.unknown@/document/findings/0/item");
 }
 
@@ -265,6 +265,8 @@ TEST_CASE("HC-045: jumped from a wall, both knees: tender on the left alone, fou
   CHECK(tests::line(visit.working("rule.ottawa_knee:left"), fibula + "met"));
   CHECK(tests::line(visit.working("rule.ottawa_knee:right"), fibula + "not met"));
   CHECK(tests::line(visit.working("rule.ottawa_knee:right"), walking));
+  // Spine and heel are prompted by the mechanism where it took the walking.
+  CHECK(visit.statement("injury.axial:history.mechanism:midline").message.text == "msg.injury.axial");
 }
 
 TEST_CASE("HC-047 for the knee: legs that do not feel are outside the rule, which is not negative") {

@@ -49,7 +49,33 @@ constexpr std::array left_then_right{Side::left, Side::right};
   return clue.ask.empty() && !clue.open.empty() ? FlagAnswer::cannot_answer : FlagAnswer::not_asked;
 }
 
-[[nodiscard]] Alert to_alert(const JudgedFlag& judged) {
+// What is done meanwhile for a native knee, for a replaced one, and there for who is ill.
+struct OfReplaced {
+  std::string_view native;
+  std::string_view replaced;
+  std::string_view ill;
+};
+constexpr std::array<OfReplaced, 2> of_replaced{
+    {{"msg.meanwhile.fluid_first", "msg.meanwhile.fluid_first_replaced", "msg.meanwhile.fluid_first_replaced_ill"},
+     {"msg.meanwhile.no_needle_by_program", "msg.meanwhile.no_needle_by_program_replaced", "msg.meanwhile.no_needle_by_program_replaced"}}};
+
+// Replaced by any answer that stands: of two that disagree the one that keeps the needle away.
+[[nodiscard]] std::vector<model::MessageId> meanwhile_of(const View& view, const JudgedFlag& judged) {
+  std::vector<model::MessageId> meanwhile = judged.row->meanwhile;
+  const auto replaced = [&](Side side) { return (!judged.side || *judged.side == side) && view.says_yes("body.knee_replaced", side); };
+  if (std::none_of(left_then_right.begin(), left_then_right.end(), replaced)) {
+    return meanwhile;
+  }
+  for (model::MessageId& message : meanwhile) {
+    const auto at = std::find_if(of_replaced.begin(), of_replaced.end(), [&](const OfReplaced& one) { return one.native == message.text; });
+    if (at != of_replaced.end()) {
+      message.text = judged.raised.what == "ill" ? at->ill : at->replaced;
+    }
+  }
+  return meanwhile;
+}
+
+[[nodiscard]] Alert to_alert(const View& view, const JudgedFlag& judged) {
   Alert alert;
   alert.alert = judged.row->alert;
   alert.side = judged.side;
@@ -58,7 +84,7 @@ constexpr std::array left_then_right{Side::left, Side::right};
   alert.interrupts = judged.raised.interrupts;
   alert.because = ids_of(judged.raised.clue.because.written());
   alert.message = {"msg.alert." + short_name(judged) + "." + std::string(judged.raised.what)};
-  alert.meanwhile = judged.row->meanwhile;
+  alert.meanwhile = meanwhile_of(view, judged);
   alert.stop = judged.row->stop;
   alert.audience = is_protected(judged) ? Audience::protected_ : Audience::clinician;
   alert.sources = judged.row->sources;
@@ -158,7 +184,7 @@ void add_withdrawn(const View& view, const AlertsAsk& ask, std::vector<Alert>& a
       if (!is_raised(judged) || is_prompt(judged) || shown_inside(judged, flags)) {
         continue;
       }
-      Alert alert = to_alert(judged);
+      Alert alert = to_alert(then, judged);
       const bool known = std::any_of(alerts.begin(), alerts.end(), [&](const Alert& one) { return one.alert == alert.alert && one.side == alert.side; });
       if (known) {
         continue;
@@ -257,7 +283,7 @@ AlertsJudged judge_alerts(const View& view, const std::vector<JudgedFlag>& flags
     if (is_prompt(judged)) {
       out.prompts.push_back(to_prompt(judged));
     } else if (!shown_inside(judged, flags)) {
-      Alert alert = to_alert(judged);
+      Alert alert = to_alert(view, judged);
       take_handling(view.exam(), alert);
       out.alerts.push_back(std::move(alert));
     }

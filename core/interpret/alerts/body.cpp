@@ -58,7 +58,7 @@ Raised leg_clot(const Answers& answers, Side side) {
   const Clue fast = answers.count_at_least("general.pulse_rate", pulse_clot_over + 1);
   const Clue chest = led_by(answers.yes("history.breathless"), {fast});
   Raised raised;
-  raised.clue = every({entry, either({suspects, wells_likely_clue(answers, side), pregnant(answers), chest})});
+  raised.clue = every({entry, either({suspects, wells_likely_clue(answers, side), bare_no(pregnant(answers)), chest})});
   if (raised.clue.value == Tri::undetermined && !entry.is_yes()) {
     raised.clue.because.clear();
     raised.clue.ask = entry.ask;
@@ -100,7 +100,7 @@ Raised tumour(const Answers& answers, Side) {
   const Clue night = every({at_night, either({negate(answers.yes("history.night_pain_relieved_by_turning")), answers.yes("history.night_pain_getting_worse")})});
   const Clue lost = answers.yes("history.weight_loss");
   const Clue known = unasked(answers.yes("history.cancer_known"));
-  const Clue stays = unasked(answers.count_at_least("history.weeks_since_onset", lump_weeks));
+  const Clue stays = bare_no(unasked(answers.count_at_least("history.weeks_since_onset", lump_weeks)));
   const Tri young = answers.aged(0, young_under - 1);
   Raised raised;
   raised.clue = either({night, every({lost, either({bone, night})}), every({known, either({bone, at_night})}),

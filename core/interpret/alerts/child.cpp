@@ -51,7 +51,8 @@ Raised perthes(const Answers& answers, Side side) {
   Raised raised;
   raised.applies = answers.aged(perthes_from, perthes_to);
   const Clue lost = hip_rotation_lost(answers, side);
-  raised.clue = every({over_two_weeks(answers), lost, negate(fever(answers, fever_child_tenths)), negate(cannot_walk(answers))});
+  // A fever or legs that do not carry name another danger; they say nothing about this one.
+  raised.clue = every({bare_no(over_two_weeks(answers)), lost, bare_no(negate(fever(answers, fever_child_tenths))), bare_no(negate(cannot_walk(answers)))});
   raised.urgency = AlertClass::two_weeks;
   if (!lost.is_yes()) {
     raised.clue.because.clear();

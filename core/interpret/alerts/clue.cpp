@@ -93,6 +93,11 @@ Clue circumstance(Clue clue) {
   return clue;
 }
 
+Clue bare_no(Clue clue) {
+  clue.against.clear();
+  return clue;
+}
+
 Clue unasked(Clue clue) {
   clue.ask.clear();
   return clue;

@@ -35,6 +35,8 @@ struct Clue {
 // Counts, but neither points to the danger nor is asked after, nor is its no an answer about the sign: an injury, a gait nobody
 // looked at.
 [[nodiscard]] Clue circumstance(Clue clue);
+// Counts, points and is asked after; its no is no answer about the sign: a fever, a pregnancy, how long it has been.
+[[nodiscard]] Clue bare_no(Clue clue);
 // Counts and points, but is not asked after.
 [[nodiscard]] Clue unasked(Clue clue);
 

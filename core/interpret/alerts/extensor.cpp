@@ -25,7 +25,7 @@ Raised extensor_rupture(const Answers& answers, Side side) {
 
 // A sudden block: after an injury, or sticking lately; less extension than the other side by more than the error of a difference.
 Raised locked_knee(const Answers& answers, Side side) {
-  const Clue lately = negate(answers.count_at_least("history.weeks_since_onset", lately_weeks + 1));
+  const Clue lately = bare_no(negate(answers.count_at_least("history.weeks_since_onset", lately_weeks + 1)));
   const Clue sudden = either({circumstance(injured(answers)), every({answers.yes("history.locking", side), lately})});
   const Clue block = extension_lacking(answers, side);
   Raised raised;

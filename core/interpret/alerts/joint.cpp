@@ -98,7 +98,7 @@ Raised bleeding_joint(const Answers& answers, Side side) {
 Raised joint_over_two_weeks(const Answers& answers, Side side) {
   const Clue sign = either({hot(answers, side), answers.count_at_least("history.morning_stiffness_minutes", stiffness_minutes + 1), fact(answers.child())});
   Raised raised;
-  raised.clue = every({circumstance(negate(injured(answers))), swollen(answers, side), over_two_weeks(answers), sign});
+  raised.clue = every({circumstance(negate(injured(answers))), swollen(answers, side), bare_no(over_two_weeks(answers)), sign});
   raised.urgency = AlertClass::two_weeks;
   if (raised.clue.value == Tri::undetermined && !swollen(answers, side).is_yes()) {
     raised.clue.because.clear();

@@ -155,8 +155,8 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   // Cold and without both pulses: nobody waits for the day it happened.
   const bool gross = dorsal.is_yes() && tibial.is_yes() && answers.yes("vessel.foot_cold", side).is_yes();
   const Clue hurt = gross ? hurt_lately(answers) : injured(answers);
-  const Clue others_felt = either({every({dorsal, negate(unasked(pulse_absent(answers, dorsal_pulse, other_side(side))))}),
-                                   every({tibial, negate(unasked(pulse_absent(answers, tibial_pulse, other_side(side))))})});
+  const Clue others_felt = either({every({dorsal, bare_no(negate(unasked(pulse_absent(answers, dorsal_pulse, other_side(side)))))}),
+                                   every({tibial, bare_no(negate(unasked(pulse_absent(answers, tibial_pulse, other_side(side)))))})});
   const Clue felt_both = every({negate(dorsal), negate(tibial)});
   const Clue refill = felt_both.is_yes() ? fact(Tri::no) : unasked(answers.yes("vessel.capillary_refill_slow", side));
   const Clue perfusion = either({answers.yes("vessel.foot_cold", side), every({dorsal, tibial}), every({circumstance(hurt), others_felt}), refill});

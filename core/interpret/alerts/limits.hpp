@@ -17,6 +17,7 @@ inline constexpr std::int64_t short_history_weeks = 2;      // BSR2006 short his
 inline constexpr std::int64_t lately_weeks = 6;             // CONVENTION, after LOCKED_RCH: an injury this old or younger explains today's knee
 inline constexpr std::int64_t lump_weeks = 6;               // CONVENTION: a film of what stays this long in the young
 inline constexpr std::int64_t young_under = 25;             // NICE_NG12
+inline constexpr std::int64_t hip_fracture_from = 60;       // red flags page, hip fracture: age gate from memory
 inline constexpr std::int64_t slip_from = 6, slip_to = 18;  // SCFE_GB2022: the cohort's ages
 inline constexpr std::int64_t perthes_from = 4, perthes_to = 10;    // RCH_LIMP
 inline constexpr std::int64_t flexion_restricted = 1100;    // CONVENTION: less does not rise from a low seat

@@ -17,6 +17,7 @@ std::span<const RedFlag> all_red_flags() {
       RedFlag{"alert.osteomyelitis", true, &infected_bone},
       RedFlag{"alert.dvt", true, &leg_clot},
       RedFlag{"alert.scfe", true, &hip_slip},
+      RedFlag{"alert.hip_fx_old", true, &hip_fracture_old},
       RedFlag{"alert.ext_mech", true, &extensor_rupture},
       RedFlag{"alert.bleed_joint", true, &bleeding_joint},
       RedFlag{"alert.locked_knee", true, &locked_knee},

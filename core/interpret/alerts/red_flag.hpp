@@ -30,7 +30,7 @@ struct RedFlag {
 
 [[nodiscard]] std::span<const RedFlag> all_red_flags();
 
-// By file: limb.cpp, joint.cpp, extensor.cpp, child.cpp, body.cpp.
+// By file: hip.cpp, limb.cpp, joint.cpp, extensor.cpp, child.cpp, body.cpp.
 [[nodiscard]] Raised open_fracture(const Answers& answers, model::Side side);
 [[nodiscard]] Raised dislocated_kneecap(const Answers& answers, model::Side side);
 [[nodiscard]] Raised dislocated_knee(const Answers& answers, model::Side side);
@@ -43,6 +43,7 @@ struct RedFlag {
 [[nodiscard]] Raised joint_over_two_weeks(const Answers& answers, model::Side side);
 [[nodiscard]] Raised extensor_rupture(const Answers& answers, model::Side side);
 [[nodiscard]] Raised locked_knee(const Answers& answers, model::Side side);
+[[nodiscard]] Raised hip_fracture_old(const Answers& answers, model::Side side);
 [[nodiscard]] Raised hip_slip(const Answers& answers, model::Side side);
 [[nodiscard]] Raised limping_child(const Answers& answers, model::Side side);
 [[nodiscard]] Raised perthes(const Answers& answers, model::Side side);

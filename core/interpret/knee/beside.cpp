@@ -88,19 +88,39 @@ struct Sign {
   return std::nullopt;
 }
 
+// The force of a jump or a fall goes through heels, hips and back as well; said where it took the walking (our convention, HC-045).
+[[nodiscard]] std::optional<Judged> judge_axial(const View& view, const Answers& answers) {
+  if (view.exam().complaint.text != "acute_knee") {
+    return std::nullopt;
+  }
+  const Clue landed = answers.chosen("history.mechanism", Side::midline, {"jump_or_landing", "fall"});
+  if (!landed.is_yes() || !cannot_walk(answers).is_yes()) {
+    return std::nullopt;
+  }
+  Judged judged = begin_knee("injury.axial", {"history.mechanism"}, Side::midline, settled_at(view, "history.mechanism", Side::midline));
+  judged.statement.side.reset();
+  judged.statement.grade = StatementGrade::unclear;
+  judged.working.formula = {"a jump, a landing or a fall, and fewer than four steps now"};
+  name_knee(judged, "injury.axial");
+  return judged;
+}
+
 }  // namespace
 
-std::vector<Judged> judge_hip_above(const View& view) {
+std::vector<Judged> judge_beside(const View& view) {
   std::vector<Judged> all;
   const std::string& complaint = view.exam().complaint.text;
   if (complaint != "acute_knee" && complaint != "chronic_knee") {
     return all;
   }
+  const Answers answers(view);
+  if (auto axial = judge_axial(view, answers)) {
+    all.push_back(std::move(*axial));
+  }
   const auto& recorded = view.findings();
   if (std::none_of(recorded.begin(), recorded.end(), [](const model::Finding* finding) { return finding->item.text.starts_with("hip."); })) {
     return all;
   }
-  const Answers answers(view);
   const auto& complained_of = view.exam().side;
   for (const Side side : {Side::left, Side::right}) {
     if (complained_of && *complained_of != Side::midline && *complained_of != side) {

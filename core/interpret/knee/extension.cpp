@@ -179,13 +179,14 @@ struct Losses {
     }
   }
   Losses losses{flexion, difference_of(view.edition(), *flexion, *flexion_other, 0), difference_of(view.edition(), *extension, *extension_other, 0)};
-  if (!losses.of_flexion.below() || losses.of_extension.comparable != Comparable::yes) {
+  if (!losses.of_flexion.below() || !losses.of_extension.below()) {
     return std::nullopt;
   }
   return losses;
 }
 
-// Loss of extension over loss of flexion, against the other knee; asked only where flexion is lost by more than its error.
+// Loss of extension over loss of flexion, against the other knee; asked only where both are lost by more than
+// their error: a ratio of what cannot be told from the other side would be one of errors.
 void judge_capsular(const View& view, const std::vector<Reading>& readings, model::Side side, std::vector<Judged>& all) {
   const auto* ratio = figure_of(view, "capsular_ratio", flexion_passive);
   const auto losses = losses_of(view, readings, side);

@@ -21,7 +21,7 @@ Judged begin_motion(std::string_view kind, Comparator comparator, const Reading&
       input.deg = angle->deg;
     } else if (angle != nullptr && !angle->reads && angle->toward_deg) {
       input.deg = model::Degrees{direction_of(*reading.item) * angle->toward_deg->steps};
-    } else {
+    } else if (angle != nullptr) {
       input.state = model::Word{"unresolved"};
     }
     judged.working.inputs.push_back(std::move(input));
@@ -30,6 +30,13 @@ Judged begin_motion(std::string_view kind, Comparator comparator, const Reading&
 }
 
 void reading_params(const Reading& reading, Params& params) {
+  if (reading.item->value != model::ValueKind::angle) {
+    params.figure(reading.item->unit ? reading.item->unit->text : "count", reading.low);
+    if (!reading.exact()) {
+      params.figure("to", reading.high);
+    }
+    return;
+  }
   const bool positive = direction_of(*reading.item) > 0;
   if (!positive && reading.item->toward) {
     params.word("toward", reading.item->toward->text);
@@ -50,7 +57,7 @@ void reading_params(const Reading& reading, Params& params) {
 void error_rows(const Precision& precision, Judged& judged) {
   for (const reference::ErrorRow* row : precision.rows) {
     judged.statement.rows.push_back(row->row);
-    judged.working.rows.push_back({row->row, row->source, row->status, Params().exact("mdc95", row->mdc95.steps).raw()});
+    judged.working.rows.push_back({row->row, row->source, row->status, Params().exact("mdc95", row->mdc95->steps).raw()});
   }
 }
 

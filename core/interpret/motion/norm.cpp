@@ -3,7 +3,6 @@
 #include "core/interpret/motion/lines.hpp"
 
 #include <algorithm>
-#include <tuple>
 
 namespace limbledger::interpret {
 
@@ -15,30 +14,55 @@ constexpr std::int64_t error_over = 99;
 
 struct Asked {
   const reference::NormRow* row = nullptr;
+  Limits limits;
   Verdict verdict = Verdict::no_norm;
 };
 
-// Every row that may apply to this person, each once, in a fixed order; a null row where an age or sex has none.
-[[nodiscard]] std::vector<Asked> ask_rows(const View& view, const Reading& reading, const model::AgeInterval& age) {
-  std::vector<Asked> asked;
+struct AskedNorms {
+  std::vector<Asked> rows;  // each once, in a fixed order; a null row where an age or sex has none
+  std::vector<const reference::NormRow*> shown;
+  bool sources_differ = false;  // two of one standing
+  WhyNone why = WhyNone::none;  // of the first age and sex without a row
+};
+
+void add_choice(AskedNorms& asked, const NormChoice& choice, std::int64_t months) {
+  asked.sources_differ = asked.sources_differ || choice.rows.size() > 1;
+  for (const reference::NormRow* row : choice.rows) {
+    const Limits limits = *limits_of(*row, months);
+    const bool known = std::any_of(asked.rows.begin(), asked.rows.end(), [&](const Asked& a) { return a.row == row && a.limits == limits; });
+    if (!known) {
+      asked.rows.push_back({row, limits, Verdict::no_norm});
+    }
+  }
+  if (!choice.rows.empty()) {
+    return;
+  }
+  if (asked.why == WhyNone::none) {
+    asked.why = choice.why;
+    asked.rows.push_back({});
+  }
+  if (choice.shown != nullptr && std::find(asked.shown.begin(), asked.shown.end(), choice.shown) == asked.shown.end()) {
+    asked.shown.push_back(choice.shown);
+  }
+}
+
+// Every row that may apply to this person.
+[[nodiscard]] AskedNorms ask_rows(const View& view, const Reading& reading, const model::AgeInterval& months) {
+  AskedNorms asked;
   const model::NormSex sex = view.person()->norm_sex;
   for (const model::NormSex each : {model::NormSex::male, model::NormSex::female}) {
     if (sex != model::NormSex::unspecified && sex != each) {
       continue;
     }
-    for (std::int64_t years = age.low; years <= age.high; ++years) {
-      const reference::NormRow* row = norm_row(view.edition(), {reading.item, each, years, reading.positions});
-      const bool known = std::any_of(asked.begin(), asked.end(), [&](const Asked& a) { return a.row == row; });
-      if (!known) {
-        asked.push_back({row, Verdict::no_norm});
-      }
+    for (std::int64_t month = months.low; month <= months.high; month = next_change(view.edition(), *reading.item, month)) {
+      add_choice(asked, choose_norm(view.edition(), {reading.item, each, month, reading.positions}), month);
     }
   }
   return asked;
 }
 
 void compare_lines(const Reading& reading, std::int64_t mdc95, const Asked& asked, Working& working) {
-  const Limits limits = *limits_of(*asked.row);
+  const Limits limits = asked.limits;
   const std::int64_t width = wire::round_divide(mdc95 * error_times, error_over);
   const std::string error = in_tenths(wire::round_divide(mdc95 * 1000, 2772));
   const auto line = [&](std::int64_t from, std::string_view sign, std::string_view relation, std::int64_t limit) {
@@ -83,7 +107,7 @@ void compare_lines(const Reading& reading, std::int64_t mdc95, const Asked& aske
   }
 }
 
-void conclude(Judged& judged, Verdict verdict, bool taught) {
+void conclude(Judged& judged, Verdict verdict, bool taught, bool raises, bool sources_differ) {
   Statement& statement = judged.statement;
   statement.verdict = verdict;
   judged.working.formula = {std::string(formula_of(verdict))};
@@ -92,7 +116,7 @@ void conclude(Judged& judged, Verdict verdict, bool taught) {
   switch (verdict) {
     case Verdict::below:
     case Verdict::above:
-      statement.grade = taught ? StatementGrade::unclear : StatementGrade::notable;
+      statement.grade = raises ? StatementGrade::notable : StatementGrade::unclear;
       name_message(judged, (verdict == Verdict::below ? "below" : "above") + suffix);
       judged.working.changes_if.push_back({"msg.change.repeat_reading"});
       break;
@@ -107,8 +131,8 @@ void conclude(Judged& judged, Verdict verdict, bool taught) {
       break;
     case Verdict::norms_disagree:
       statement.grade = StatementGrade::unclear;
-      name_message(judged, "norms_disagree" + suffix);
-      judged.working.changes_if.push_back({"msg.change.age_or_sex"});
+      name_message(judged, (sources_differ ? "sources_disagree" : "norms_disagree") + suffix);
+      judged.working.changes_if.push_back({sources_differ ? "msg.change.other_side" : "msg.change.age_or_sex"});
       break;
     case Verdict::no_norm:
       statement.grade = StatementGrade::cannot_tell;
@@ -123,8 +147,7 @@ void norm_params(const Reading& reading, const std::vector<Asked>& asked, std::i
   Limits widest{open_end, -open_end};
   for (const Asked& one : asked) {
     if (one.row != nullptr) {
-      const Limits limits = *limits_of(*one.row);
-      widest = {std::min(widest.low, limits.low), std::max(widest.high, limits.high)};
+      widest = {std::min(widest.low, one.limits.low), std::max(widest.high, one.limits.high)};
     }
   }
   if (widest.low > -open_end && widest.low < open_end) {
@@ -157,6 +180,75 @@ void norm_params(const Reading& reading, const std::vector<Asked>& asked, std::i
   return judged;
 }
 
+// What the row is and of whom, for the working: the same that a page says in words.
+[[nodiscard]] std::string compared_with(const reference::NormRow& row) {
+  const auto part = [](const std::string& text) { return text.empty() ? std::string() : ", " + text; };
+  const bool months = row.age_months_low || row.age_months_high;
+  const std::string ages = months ? std::to_string(row.months_low()) + " to " + std::to_string(row.months_high()) + " months"
+                                  : std::to_string(row.age_low.steps) + " to " + std::to_string(row.age_high.steps) + " years";
+  const std::string sex = !row.sex || *row.sex == model::NormSex::unspecified ? "both sexes" : (*row.sex == model::NormSex::male ? "male" : "female");
+  const std::string mode = row.mode == reference::Mode::unspecified ? "" : (row.mode == reference::Mode::active ? "active" : "passive");
+  return "compared with " + row.source.text + part(sex) + part(ages) + part(mode) + part(row.position ? row.position->text : "position not named") +
+         part(row.instrument ? row.instrument->text : "instrument not named");
+}
+
+void name_row(const reference::NormRow& row, const Limits& limits, Judged& judged) {
+  judged.statement.rows.push_back(row.row);
+  Params numbers;
+  if (row.mean) {
+    numbers.exact("mean", row.mean->steps);
+  }
+  if (row.sd) {
+    numbers.exact("sd", row.sd->steps);
+  }
+  if (limits.low > -open_end) {
+    numbers.exact("low", limits.low);
+  }
+  if (limits.high < open_end) {
+    numbers.exact("high", limits.high);
+  }
+  judged.working.rows.push_back({row.row, row.source, row.status, numbers.raw()});
+}
+
+// Figures without limits are put beside the reading and judge nothing.
+[[nodiscard]] Judged show(Judged judged, const Reading& reading, const std::vector<const reference::NormRow*>& rows) {
+  Params params;
+  reading_params(reading, params);
+  const reference::NormRow& first = *rows.front();
+  const bool half = first.limits == reference::LimitsKind::middle_half && first.typical_low && first.typical_high;
+  for (const reference::NormRow* row : rows) {
+    name_row(*row, {}, judged);
+    judged.working.lines.push_back({compared_with(*row)});
+  }
+  if (rows.size() == 1 && half) {
+    params.figure("low", first.typical_low->steps).figure("high", first.typical_high->steps);
+  } else if (rows.size() == 1 && first.mean) {
+    params.figure("mean", first.mean->steps);
+  }
+  judged.statement.params = params.word("why", "spread").raw();
+  judged.statement.verdict = Verdict::no_norm;
+  judged.working.formula = {"no comparison"};
+  name_message(judged, rows.size() > 1 ? "shown_several" : (half ? "shown_half" : "shown"));
+  return judged;
+}
+
+// The rows, each with its verdict; true where one of them is a taught value.
+[[nodiscard]] bool ask_each(const Reading& reading, const std::optional<Precision>& precision, std::vector<Asked>& asked, Judged& judged) {
+  bool taught = false;
+  for (Asked& one : asked) {
+    if (one.row == nullptr) {
+      continue;
+    }
+    one.verdict = precision ? against_norm(reading.low, reading.high, precision->mdc95, one.limits) : Verdict::not_distinguishable;
+    name_row(*one.row, one.limits, judged);
+    taught = taught || one.row->taught();
+    if (one.row->position && reading.positions.empty()) {
+      judged.statement.missing = {{"position"}};
+    }
+  }
+  return taught;
+}
+
 [[nodiscard]] Judged judge_norm(const View& view, const Reading& reading) {
   Judged judged = begin_motion("motion.norm", Comparator::norm, reading);
   if (reading.readable != Readable::number) {
@@ -175,47 +267,34 @@ void norm_params(const Reading& reading, const std::vector<Asked>& asked, std::i
     judged.statement.params = params.word("state", other).raw();
     return judged;
   }
-  const auto age = view.age_on_exam();
-  if (!age) {
+  const auto months = view.age_months_on_exam();
+  if (!months) {
     return refuse(std::move(judged), reading, Verdict::no_norm, "needs_age", "birth");
   }
-  std::vector<Asked> asked = ask_rows(view, reading, *age);
+  AskedNorms norms = ask_rows(view, reading, *months);
+  std::vector<Asked>& asked = norms.rows;
   const bool any = std::any_of(asked.begin(), asked.end(), [](const Asked& a) { return a.row != nullptr; });
+  if (!any && !norms.shown.empty()) {
+    return show(std::move(judged), reading, norms.shown);
+  }
   if (!any) {
-    return refuse(std::move(judged), reading, Verdict::no_norm, "no_norm", "");
+    judged = refuse(std::move(judged), reading, Verdict::no_norm, "no_norm", "");
+    Params params;
+    reading_params(reading, params);
+    judged.statement.params = params.word("why", why_word(norms.why)).raw();
+    return judged;
   }
   const auto precision = precision_of(view.edition(), {&reading});
-  bool taught = false;
-  for (Asked& one : asked) {
-    if (one.row == nullptr) {
-      continue;
-    }
-    const Limits limits = *limits_of(*one.row);
-    one.verdict = precision ? against_norm(reading.low, reading.high, precision->mdc95, limits) : Verdict::not_distinguishable;
-    judged.statement.rows.push_back(one.row->row);
-    Params numbers;
-    numbers.exact("mean", one.row->mean.steps);
-    if (one.row->sd) {
-      numbers.exact("sd", one.row->sd->steps);
-    }
-    if (limits.low > -open_end) {
-      numbers.exact("low", limits.low);
-    }
-    if (limits.high < open_end) {
-      numbers.exact("high", limits.high);
-    }
-    judged.working.rows.push_back({one.row->row, one.row->source, one.row->status, numbers.raw()});
-    taught = taught || one.row->status == model::Status::memory;
-    if (one.row->position && reading.positions.empty()) {
-      judged.statement.missing = {{"position"}};
-    }
-  }
+  const bool taught = ask_each(reading, precision, asked, judged);
   norm_params(reading, asked, precision ? precision->mdc95 : 0, judged.statement);
   if (!precision) {
-    name_message(judged, "needs_instrument");
-    judged.statement.missing.push_back({"instrument"});
-    judged.working.formula = {"no error without an instrument"};
-    judged.working.changes_if.push_back({"msg.change.instrument"});
+    const bool named = !reading.instrument_missing;
+    name_message(judged, named ? "no_error" : "needs_instrument");
+    judged.working.formula = {named ? "no comparison without an error" : "no error without an instrument"};
+    if (!named) {
+      judged.statement.missing.push_back({"instrument"});
+      judged.working.changes_if.push_back({"msg.change.instrument"});
+    }
     return judged;
   }
   error_rows(*precision, judged);
@@ -227,9 +306,18 @@ void norm_params(const Reading& reading, const std::vector<Asked>& asked, std::i
     }
   }
   const bool agree = std::all_of(asked.begin(), asked.end(), [&](const Asked& a) { return a.verdict == asked.front().verdict; });
-  conclude(judged, agree ? asked.front().verdict : Verdict::norms_disagree, taught);
+  const bool local = std::any_of(asked.begin(), asked.end(), [](const Asked& a) { return a.row != nullptr && a.row->compare_only.value_or(false); });
+  conclude(judged, agree ? asked.front().verdict : Verdict::norms_disagree, taught, !taught && !local, norms.sources_differ);
+  if (local) {
+    judged.working.lines.push_back({"measured in one population, others differ: compared with, raises nothing"});
+  }
   if (taught) {
     judged.working.lines.push_back({"taught value: the norm was not read at its source, so it raises nothing"});
+  }
+  for (const Asked& one : asked) {
+    if (one.row != nullptr) {
+      judged.working.lines.push_back({compared_with(*one.row)});
+    }
   }
   return judged;
 }
@@ -249,54 +337,12 @@ Verdict against_norm(std::int64_t reading_low, std::int64_t reading_high, std::i
   return low_inside && high_inside ? Verdict::within : Verdict::not_distinguishable;
 }
 
-std::optional<Limits> limits_of(const reference::NormRow& row) {
-  Limits limits;
-  if (row.typical_low) {
-    limits.low = row.typical_low->steps;
-  } else if (row.sd) {
-    limits.low = row.mean.steps - 2 * row.sd->steps;
-  }
-  if (row.typical_high) {
-    limits.high = row.typical_high->steps;
-  } else if (row.sd) {
-    limits.high = row.mean.steps + 2 * row.sd->steps;
-  }
-  if (limits.low == -open_end && limits.high == open_end) {
-    return std::nullopt;
-  }
-  return limits;
-}
-
-const reference::NormRow* norm_row(const reference::Edition& edition, const NormQuestion& question) {
-  const model::Item& item = *question.item;
-  const reference::Mode mode = mode_of(item);
-  const auto rank = [&](const reference::NormRow& row) {
-    return std::tuple(row.mode == mode ? 0 : 1, row.status == model::Status::memory ? 1 : 0, row.position && !question.positions.empty() ? 0 : 1,
-                      row.sex ? 0 : 1, row.age_high.steps - row.age_low.steps, row.row.text);
-  };
-  const reference::NormRow* best = nullptr;
-  for (const reference::NormRow& row : edition.norms()) {
-    const bool same_motion = row.family == item.family && (!item.toward || row.toward == *item.toward);
-    // A row that does not say how the motion was made is asked only where no row does.
-    const bool same_mode = row.mode == mode || row.mode == reference::Mode::unspecified;
-    const bool same_sex = !row.sex || *row.sex == question.sex || *row.sex == model::NormSex::unspecified;
-    const bool same_age = question.age_years >= row.age_low.steps && question.age_years <= row.age_high.steps;
-    // A reading in another position is another quantity; one in no recorded position may be met where the item is done so, and says so.
-    const bool done_so =
-        !row.position || !item.positions || std::find(item.positions->begin(), item.positions->end(), *row.position) != item.positions->end();
-    const bool same_position = done_so && (!row.position || std::all_of(question.positions.begin(), question.positions.end(),
-                                                            [&](const std::string& position) { return position == row.position->text; }));
-    if (row.preferred && same_motion && same_mode && same_sex && same_age && same_position && limits_of(row) &&
-        (best == nullptr || rank(row) < rank(*best))) {
-      best = &row;
-    }
-  }
-  return best;
-}
-
-std::vector<Judged> judge_norms(const View& view, const std::vector<Reading>& readings) {
+std::vector<Judged> judge_norms(const View& view, const std::vector<Reading>& motions) {
   std::vector<Judged> judged;
-  for (const Reading& reading : readings) {
+  for (const Reading& reading : motions) {
+    judged.push_back(judge_norm(view, reading));
+  }
+  for (const Reading& reading : read_measures(view)) {
     judged.push_back(judge_norm(view, reading));
   }
   return judged;

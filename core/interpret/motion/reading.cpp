@@ -11,6 +11,17 @@ namespace {
 
 constexpr std::int64_t tenths_to_thousandths = 100;
 
+void take_how(Reading& reading, const model::Finding& finding) {
+  if (finding.instrument) {
+    reading.instruments.insert(finding.instrument->text);
+  } else {
+    reading.instrument_missing = true;
+  }
+  if (finding.position) {
+    reading.positions.insert(finding.position->text);
+  }
+}
+
 // Widens the reading by one finding's value.
 void take(Reading& reading, const model::Finding& finding, const model::Angle& angle) {
   reading.findings.push_back(&finding);
@@ -28,41 +39,29 @@ void take(Reading& reading, const model::Finding& finding, const model::Angle& a
   const bool first = reading.low == -open_end && reading.high == open_end;
   reading.low = first ? low : std::min(reading.low, low);
   reading.high = first ? high : std::max(reading.high, high);
-  if (finding.instrument) {
-    reading.instruments.insert(finding.instrument->text);
-  } else {
-    reading.instrument_missing = true;
-  }
-  if (finding.position) {
-    reading.positions.insert(finding.position->text);
-  }
+  take_how(reading, finding);
 }
 
+// Exact item first, then region, then the instrument alone: the edition holds them in that order.
 [[nodiscard]] const reference::ErrorRow* error_row(const reference::Edition& edition, const model::Item& item, const std::string& instrument) {
-  const reference::ErrorRow* best = nullptr;
-  int best_rank = 3;
-  for (const reference::ErrorRow& row : edition.errors()) {
-    if (row.described.value_or(false) || row.instrument.text != instrument || (row.item && *row.item != item.item) || (row.region && *row.region != item.region)) {
-      continue;
-    }
-    const int rank = row.item ? 0 : (row.region ? 1 : 2);
-    if (rank < best_rank || (rank == best_rank && best != nullptr && row.row < best->row)) {
-      best = &row;
-      best_rank = rank;
-    }
+  const auto rows = edition.errors_of(item);
+  const auto found = std::find_if(rows.begin(), rows.end(), [&](const reference::ErrorRow* row) { return row->instrument.text == instrument; });
+  return found == rows.end() ? nullptr : *found;
+}
+
+// Thousandths of the item's unit; nothing where no number was recorded.
+[[nodiscard]] std::optional<std::int64_t> measure_of(const model::Value& value) {
+  if (const auto* length = std::get_if<model::Length>(&value)) {
+    return length->mm ? std::optional(length->mm->steps * 1000) : std::nullopt;
   }
-  return best;
+  if (const auto* time = std::get_if<model::Duration>(&value)) {
+    return time->s ? std::optional(time->s->steps * 100) : std::nullopt;
+  }
+  const auto* count = std::get_if<model::CountValue>(&value);
+  return count != nullptr ? std::optional(count->count.steps * 1000) : std::nullopt;
 }
 
 }  // namespace
-
-reference::Mode mode_of(const model::Item& item) {
-  const std::string& name = item.item.text;
-  if (name.find("_active") != std::string::npos) {
-    return reference::Mode::active;
-  }
-  return name.find("_passive") != std::string::npos ? reference::Mode::passive : reference::Mode::unspecified;
-}
 
 std::int64_t direction_of(const model::Item& item) { return item.end && *item.end == model::AxisEnd::low ? -1 : 1; }
 
@@ -81,6 +80,30 @@ std::vector<Reading> read_motions(const View& view) {
       added.side = finding->side;
     }
     take(readings.back(), *finding, *angle);
+  }
+  return readings;
+}
+
+std::vector<Reading> read_measures(const View& view) {
+  std::vector<Reading> readings;
+  for (const model::Finding* finding : view.findings()) {
+    const auto measure = measure_of(finding->value);
+    const model::Item* item = measure ? view.edition().item(finding->item) : nullptr;
+    if (item == nullptr || item->value == model::ValueKind::angle || view.edition().norms_of(*item).empty() || !settles(*finding)) {
+      continue;
+    }
+    if (readings.empty() || readings.back().item != item || readings.back().side != finding->side) {
+      Reading& added = readings.emplace_back();
+      added.item = item;
+      added.side = finding->side;
+      added.low = *measure;
+      added.high = *measure;
+    }
+    Reading& reading = readings.back();
+    reading.findings.push_back(finding);
+    reading.low = std::min(reading.low, *measure);
+    reading.high = std::max(reading.high, *measure);
+    take_how(reading, *finding);
   }
   return readings;
 }
@@ -110,7 +133,7 @@ std::optional<Precision> precision_of(const reference::Edition& edition, const s
       if (row == nullptr) {
         return std::nullopt;
       }
-      precision.mdc95 = std::max(precision.mdc95, row->mdc95.steps);
+      precision.mdc95 = std::max(precision.mdc95, row->mdc95->steps);
       if (std::find(precision.rows.begin(), precision.rows.end(), row) == precision.rows.end()) {
         precision.rows.push_back(row);
       }

@@ -33,13 +33,15 @@ struct Reading {
 
 // One for each motion and side that has a value, by item and side.
 [[nodiscard]] std::vector<Reading> read_motions(const View& view);
+// The same of lengths, times and counts for which there are norms; in thousandths of the item's unit.
+[[nodiscard]] std::vector<Reading> read_measures(const View& view);
 
 // Why a joint's motions and tests are nobody's to compare with: fused, implant; empty when they are.
 [[nodiscard]] std::string_view not_native(const View& view, const model::Item& item, model::Side side);
 // The same, and what else makes this comparator (norm, other_side) not valid here: hypermobile, paralysis ...
 [[nodiscard]] std::string_view not_compared(const View& view, const model::Item& item, model::Side side, std::string_view comparator);
 
-[[nodiscard]] reference::Mode mode_of(const model::Item& item);
+using reference::mode_of;
 // 1 when the item is named for the positive direction of its axis, else -1.
 [[nodiscard]] std::int64_t direction_of(const model::Item& item);
 // The smallest change to believe with the instruments of both, in thousandths, with the rows it came from; nothing when an

@@ -2,6 +2,7 @@
 #include "core/wire/parse.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace limbledger::reference {
 
@@ -11,8 +12,6 @@ namespace {
 constexpr std::int64_t rounding = 50;
 // Limits are printed to a tenth or to a whole degree.
 constexpr std::int64_t rounding_of_limit = 100;
-// Said in `seen` where the two limits are the source's own and not the mean with two SD to either side.
-constexpr std::string_view limits_as_printed = "typical limits as printed";
 
 struct Row {
   std::string path;
@@ -49,59 +48,126 @@ struct Row {
 
 [[nodiscard]] bool near(std::int64_t a, std::int64_t b, std::int64_t by) { return a - b <= by && b - a <= by; }
 
-void check_norm(const Row& row, const NormRow& norm, const Facts& facts) {
-  row.need(norm.age_low.steps <= norm.age_high.steps, "value.out_of_range", "/age_low", "the younger age first");
+void check_norm_figures(const Row& row, const NormRow& norm) {
   row.need(norm.ci95_low.has_value() == norm.ci95_high.has_value(), "params.missing", "/ci95_low", "both ends of the interval, or none");
-  row.need(norm.typical_low.has_value() == norm.typical_high.has_value(), "params.missing", "/typical_low", "both limits, or none");
   row.need(!norm.sd || norm.sd->steps > 0, "value.out_of_range", "/sd", "more than 0");
-  if (norm.ci95_low && norm.ci95_high) {
-    const bool ordered = norm.ci95_low->steps <= norm.mean.steps && norm.mean.steps <= norm.ci95_high->steps;
+  row.need(norm.mean || norm.typical_low || norm.typical_high, "params.missing", "/mean", "a mean or a limit");
+  if (norm.ci95_low && norm.ci95_high && norm.mean) {
+    const bool ordered = norm.ci95_low->steps <= norm.mean->steps && norm.mean->steps <= norm.ci95_high->steps;
     row.need(ordered, "value.out_of_range", "/ci95_low", "low, mean, high in this order");
     if (ordered && norm.sd && norm.n) {
       row.need(sd_follows(norm), "value.disagrees", "/sd", "half the interval / 1.96 x sqrt(n)");
     }
   }
-  if (norm.typical_low && norm.typical_high) {
-    row.need(norm.typical_low->steps <= norm.mean.steps && norm.mean.steps <= norm.typical_high->steps, "value.out_of_range", "/typical_low",
-             "low, mean, high in this order");
-    if (norm.seen.text.find(limits_as_printed) == std::string::npos) {
-      row.need(norm.sd.has_value(), "params.missing", "/sd", "the SD that the limits come from");
-      const std::int64_t sd = norm.sd ? norm.sd->steps : 0;
-      row.need(!norm.sd || near(norm.typical_low->steps, norm.mean.steps - 2 * sd, rounding_of_limit), "value.disagrees", "/typical_low", "mean - 2 SD");
-      row.need(!norm.sd || near(norm.typical_high->steps, norm.mean.steps + 2 * sd, rounding_of_limit), "value.disagrees", "/typical_high",
-               "mean + 2 SD");
-    }
+  const bool low = !norm.typical_low || !norm.mean || norm.typical_low->steps <= norm.mean->steps;
+  const bool high = !norm.typical_high || !norm.mean || norm.mean->steps <= norm.typical_high->steps;
+  const bool between = !norm.typical_low || !norm.typical_high || norm.typical_low->steps < norm.typical_high->steps;
+  row.need(low && high && between, "value.out_of_range", "/typical_low", "low, mean, high in this order");
+  if (norm.limits || (!norm.typical_low && !norm.typical_high)) {
+    return;
   }
+  row.need(norm.typical_low && norm.typical_high, "params.missing", "/typical_low", "both limits, or none");
+  row.need(norm.sd && norm.mean, "params.missing", "/sd", "the SD that the limits come from");
+  if (norm.sd && norm.mean && norm.typical_low && norm.typical_high) {
+    const std::int64_t sd = norm.sd->steps;
+    row.need(near(norm.typical_low->steps, norm.mean->steps - 2 * sd, rounding_of_limit), "value.disagrees", "/typical_low", "mean - 2 SD");
+    row.need(near(norm.typical_high->steps, norm.mean->steps + 2 * sd, rounding_of_limit), "value.disagrees", "/typical_high", "mean + 2 SD");
+  }
+}
+
+void check_norm(const Row& row, const NormRow& norm, const Facts& facts) {
+  row.need(norm.months_low() <= norm.months_high(), "value.out_of_range", "/age_low", "the younger age first");
+  row.need(!norm.age_months_low || norm.age_months_low->steps / 12 == norm.age_low.steps, "value.disagrees", "/age_months_low", "months of that year");
+  row.need(!norm.age_months_high || norm.age_months_high->steps / 12 == norm.age_high.steps, "value.disagrees", "/age_months_high", "months of that year");
+  if (norm.default_ages) {
+    const auto& ages = *norm.default_ages;
+    row.need(ages.low.steps <= ages.high.steps && norm.age_low.steps <= ages.low.steps && ages.high.steps <= norm.age_high.steps, "value.out_of_range",
+             "/default_ages", "ages of the row, the younger first");
+  }
+  row.need(!norm.preferred || !norm.described.value_or(false), "value.disagrees", "/preferred", "a described row is no default");
+  row.need(!norm.preferred || norm.confidence != Sureness::low, "value.disagrees", "/preferred", "low confidence is no default");
+  check_norm_figures(row, norm);
   row.need(!norm.instrument || uses_instrument(facts, *norm.instrument), "value.instrument", "/instrument", "an instrument of some item");
   row.need(!norm.position || uses_position(facts, *norm.position), "value.position", "/position", "a position of some item");
   row.need(facts.has_source(norm.source), "params.unknown_word", "/source", "a source of the list");
   row.need(!norm.seen.text.empty(), "value.empty", "/seen", "where each figure was seen");
-}
-
-// Where two rows of one motion could both be the default, nobody could say which one was used.
-void check_preferred(const Facts& facts, Faults& faults) {
-  for (std::size_t i = 0; i < facts.norms.size(); ++i) {
-    for (std::size_t j = 0; j < i; ++j) {
-      const NormRow& a = facts.norms[i];
-      const NormRow& b = facts.norms[j];
-      const bool position = !a.position || !b.position || *a.position == *b.position;
-      const bool same = a.preferred && b.preferred && a.family == b.family && a.mode == b.mode && a.sex == b.sex && position;
-      const bool overlap = a.age_low.steps <= b.age_high.steps && b.age_low.steps <= a.age_high.steps;
-      const Row row{"/norms" + wire::pointer_step(i), a.row.text, faults};
-      row.need(!(same && overlap), "value.disagrees", "/preferred", "one default for a motion, position, sex and age; also " + b.row.text);
+  if (norm.items) {
+    for (const model::ItemId& id : *norm.items) {
+      const model::Item* item = facts.item(id);
+      row.need(item != nullptr, "item.unknown", "/items", "items of the catalogue; not " + id.text);
+      const bool same_unit = item == nullptr || (item->unit ? item->unit->text : "") == (norm.unit ? (norm.unit->text == "count" ? "" : norm.unit->text) : "deg");
+      row.need(same_unit, "value.disagrees", "/unit", "the unit of " + id.text);
     }
   }
 }
 
+// Of the ages where a row is the default, in months.
+[[nodiscard]] std::pair<std::int64_t, std::int64_t> default_months(const NormRow& row) {
+  const std::int64_t low = row.default_ages ? row.default_ages->low.steps * 12 : 0;
+  const std::int64_t high = row.default_ages ? row.default_ages->high.steps * 12 + 11 : row.months_high();
+  return {std::max(row.months_low(), low), std::min(row.months_high(), high)};
+}
+
+[[nodiscard]] bool has_limits(const NormRow& row) {
+  const bool shown_only = row.limits == LimitsKind::middle_half || row.limits == LimitsKind::arc_ends || row.limits == LimitsKind::none;
+  return !shown_only && (row.sd || row.typical_low || row.typical_high);
+}
+
+// Where two rows of one motion could both be the default, nobody could say which one was used. Taught values stand behind read ones.
+void check_preferred(const Facts& facts, Faults& faults) {
+  std::vector<std::vector<std::size_t>> of_item(facts.items.size());
+  for (std::size_t i = 0; i < facts.norms.size(); ++i) {
+    for (std::size_t item = 0; facts.norms[i].preferred && item < facts.items.size(); ++item) {
+      if (speaks_of(facts.norms[i], facts.items[item])) {
+        of_item[item].push_back(i);
+      }
+    }
+  }
+  std::vector<bool> told(facts.norms.size());
+  for (const std::vector<std::size_t>& rows : of_item) {
+    for (std::size_t at = 0; at < rows.size(); ++at) {
+      for (std::size_t before = 0; before < at; ++before) {
+        const NormRow& a = facts.norms[rows[at]];
+        const NormRow& b = facts.norms[rows[before]];
+        const bool position = !a.position || !b.position || *a.position == *b.position;
+        const bool same = a.mode == b.mode && a.sex == b.sex && position && a.taught() == b.taught() && has_limits(a) == has_limits(b);
+        const auto [a_low, a_high] = default_months(a);
+        const auto [b_low, b_high] = default_months(b);
+        const bool both_disputed = a.disputed.value_or(false) && b.disputed.value_or(false);
+        if (same && a_low <= b_high && b_low <= a_high && !both_disputed && !told[rows[at]]) {
+          told[rows[at]] = true;
+          const Row row{"/norms" + wire::pointer_step(rows[at]), a.row.text, faults};
+          row.need(false, "value.disagrees", "/preferred", "one default for a motion, position, sex and age; also " + b.row.text);
+        }
+      }
+    }
+  }
+}
+
+// The change that follows from the standard error at the high end, each printed to a tenth or a hundredth: 2.7718 x, without roots.
+[[nodiscard]] bool mdc_follows(const ErrorRow& row) {
+  if (!row.sem_high || !row.mdc95 || row.status != model::Status::derived) {
+    return true;
+  }
+  return near(row.mdc95->steps, wire::round_divide(row.sem_high->steps * 27718, 10000), rounding + 1);
+}
+
 void check_error(const Row& row, const ErrorRow& error, const Facts& facts) {
-  row.need(error.mdc95.steps > 0, "value.out_of_range", "/mdc95", "more than 0");
-  row.need(!(error.item && error.region), "value.all_or_one", "/region", "an item, or a region, or neither");
   const bool described = error.described.value_or(false);
+  row.need(described || error.mdc95, "params.missing", "/mdc95", "a smallest change to believe, or described");
+  row.need(!error.mdc95 || error.mdc95->steps > 0, "value.out_of_range", "/mdc95", "more than 0");
+  row.need(described || error.confidence != Sureness::low, "value.disagrees", "/described", "low confidence never computes");
+  row.need(error.icc_low.has_value() == error.icc_high.has_value(), "params.missing", "/icc_low", "both ends, or none");
+  row.need(!error.icc_low || (error.icc_low->steps <= error.icc_high->steps && error.icc_high->steps <= 1000), "value.out_of_range", "/icc_low",
+           "low, then high, up to 1");
+  row.need(error.sem_low.has_value() == error.sem_high.has_value(), "params.missing", "/sem_low", "both ends, or none");
+  row.need(mdc_follows(error), "value.disagrees", "/mdc95", "1.96 x sqrt(2) x the standard error");
+  row.need(!(error.item && error.region), "value.all_or_one", "/region", "an item, or a region, or neither");
   row.need(described || uses_instrument(facts, error.instrument), "value.instrument", "/instrument", "an instrument of some item");
   row.need(error.mdc95_low.has_value() == error.mdc95_high.has_value(), "params.missing", "/mdc95_low", "both ends of the printed range, or none");
   if (error.mdc95_low && error.mdc95_high) {
     row.need(error.mdc95_low->steps > 0 && error.mdc95_low->steps < error.mdc95_high->steps, "value.out_of_range", "/mdc95_low", "low, then high");
-    row.need(error.mdc95 == *error.mdc95_high, "value.disagrees", "/mdc95", "the high end of the printed range");
+    row.need(error.mdc95 == error.mdc95_high, "value.disagrees", "/mdc95", "the high end of the printed range");
   }
   row.need(facts.has_source(error.source), "params.unknown_word", "/source", "a source of the list");
   row.need(!error.seen.text.empty(), "value.empty", "/seen", "where the figure was seen");
@@ -109,7 +175,8 @@ void check_error(const Row& row, const ErrorRow& error, const Facts& facts) {
     return;
   }
   const model::Item* item = facts.item(*error.item);
-  row.need(item != nullptr && item->value == model::ValueKind::angle, "item.unknown", "/item", "an item measured in degrees");
+  const std::string unit = error.unit ? error.unit->text : "deg";
+  row.need(item != nullptr && item->unit && item->unit->text == unit, "item.unknown", "/item", "an item measured in " + unit);
   if (item != nullptr && item->instruments && !described) {
     row.need(std::find(item->instruments->begin(), item->instruments->end(), error.instrument) != item->instruments->end(), "value.instrument",
              "/instrument", "an instrument of the item");
@@ -137,11 +204,11 @@ void check_motion(const Facts& facts, Faults& faults) {
   check_preferred(facts, faults);
   for (std::size_t i = 0; i < facts.errors.size(); ++i) {
     check_error({"/errors" + wire::pointer_step(i), facts.errors[i].row.text, faults}, facts.errors[i], facts);
-    for (std::size_t j = 0; j < i; ++j) {
+    for (std::size_t j = 0; j < i && !facts.errors[i].described.value_or(false); ++j) {
       const ErrorRow& a = facts.errors[i];
       const ErrorRow& b = facts.errors[j];
       const Row row{"/errors" + wire::pointer_step(i), a.row.text, faults};
-      row.need(!(a.item == b.item && a.region == b.region && a.instrument == b.instrument && !a.described && !b.described), "value.disagrees", "/instrument",
+      row.need(!(a.item == b.item && a.region == b.region && a.unit == b.unit && a.instrument == b.instrument && !a.described.value_or(false) && !b.described.value_or(false)), "value.disagrees", "/instrument",
                "one error for an item or region and an instrument; also " + b.row.text);
     }
   }

@@ -10,7 +10,9 @@ namespace {
 void change_sign(Figure& figure) { figure.steps = -figure.steps; }
 
 void turn(NormRow& row) {
-  change_sign(row.mean);
+  if (row.mean) {
+    change_sign(*row.mean);
+  }
   for (const auto& [low, high] : {std::pair{&row.ci95_low, &row.ci95_high}, std::pair{&row.typical_low, &row.typical_high}}) {
     std::swap(*low, *high);
     for (auto* figure : {low, high}) {
@@ -46,11 +48,15 @@ void turn_norms(Facts& facts, Faults& faults) {
   for (std::size_t i = 0; i < facts.norms.size(); ++i) {
     NormRow& row = facts.norms[i];
     const std::string path = "/norms" + wire::pointer_step(i);
-    const model::Item* motion = motion_of(facts, row.family);
-    if (motion == nullptr) {
+    // What only is shown keeps the direction it was printed in; a row that names its items says no direction unless it must be turned.
+    if (row.described.value_or(false) || (row.items && !row.toward)) {
+      continue;
+    }
+    const model::Item* motion = row.items && !row.items->empty() ? facts.item(row.items->front()) : motion_of(facts, row.family);
+    if (motion == nullptr || !motion->toward || !row.toward) {
       faults.emplace_back("item.unknown", path + "/family", row.row.text + ": the family of an item measured in degrees");
-    } else if (!(row.toward == *motion->toward)) {
-      if (is_opposite(facts, *motion, row.toward)) {
+    } else if (!(*row.toward == *motion->toward)) {
+      if (is_opposite(facts, *motion, *row.toward)) {
         turn(row);
         row.toward = *motion->toward;
       } else {

@@ -4,7 +4,7 @@
 
 ## Motion. Variables: what (item), side (capitals), reading, low, high, error_deg, who (men 20-44), how (instrument), other,
 ## difference, needed, interval (low to high in words), measured (the reading with
-## what 1.96 x its error makes of it).
+## what 1.96 x its error makes of it), span. A message that ends in row stands in the table of motions, beside side, reading and figures.
 
 msg-motion-within = { $what }{ $side } { $reading }: within the reference interval for { $who } ({ $interval }), { $how }
 msg-motion-within_taught = { $what }{ $side } { $reading }: within the taught values for { $who } ({ $interval }), { $how }; the figure was not read at its source
@@ -16,7 +16,25 @@ msg-motion-not_distinguishable = { $what }{ $side } { $measured }: cannot be tol
 msg-motion-not_distinguishable_taught = { $what }{ $side } { $measured }: cannot be told from the edge of the taught values for { $who } ({ $interval }), { $how }; the figure was not read at its source
 msg-motion-norms_disagree = { $what }{ $side } { $reading }: the figures that may apply ({ $who }) do not agree; age or sex is not known closely enough
 msg-motion-norms_disagree_taught = { $what }{ $side } { $reading }: the taught values that may apply ({ $who }) do not agree; age or sex is not known closely enough, and a figure was not read at its source
-msg-motion-no_norm = { $what }{ $side } { $reading }: no measured figures for this age, position or way of measuring; compare with the other side and the own past
+msg-motion-sources_disagree = { $what }{ $side } { $reading }: the sources that may apply ({ $who }) do not agree; together they span { $interval }
+msg-motion-sources_disagree_taught = { $what }{ $side } { $reading }: the taught values that may apply ({ $who }) do not agree; together they span { $interval }; a figure was not read at its source
+msg-motion-no_norm = { $what }{ $side } { $reading }: not compared with other people; compare with the other side and the own past; { $why ->
+    [motion] no figures are held for this movement or measurement
+    [over_84] nobody above 84 years was measured
+    [age] no measured figures for this age
+    [sex] measured in the other sex only
+    [position] measured in another position only
+   *[other] no measured figures for this age, position or way of measuring
+ }
+msg-motion-shown = { $what }{ $side } { $reading }: shown beside the mean of { $who } ({ $mean }), not judged: how far people differ was not printed
+msg-motion-shown_half = { $what }{ $side } { $reading }: shown beside the middle half of { $who } ({ $interval }), not judged
+msg-motion-shown_several = { $what }{ $side } { $reading }: figures are held for { $who }, not judged: how far people differ was not printed
+msg-motion-no_error = { $what }{ $side } { $reading }: shown beside the figures for { $who } ({ $interval }), not judged: the error of this measurement is not known
+msg-motion-compared_with = compared with { $rows }
+msg-motion-position_not_named = position not named
+msg-motion-instrument_not_named = instrument not named
+msg-mode-active = active
+msg-mode-passive = passive
 msg-motion-no_norm_fused = { $what }{ $side } { $reading }: fused joint, not compared with other people
 msg-motion-no_norm_implant = { $what }{ $side } { $reading }: replaced joint, not compared with other people
 msg-motion-needs_age = { $what }{ $side } { $reading }: age not known, not compared with other people
@@ -34,6 +52,44 @@ msg-motion-past_above = { $what }{ $side } { $reading }: more than last time ({ 
 msg-motion-past_not_distinguishable = { $what }{ $side } { $reading }: cannot be told from last time ({ $other }); { $needed } needed to believe a change
 msg-motion-past_needs_instrument = { $what }{ $side } { $reading }: not compared with last time, needs the instrument of both
 msg-motion-past_other_position = { $what }{ $side } { $reading }: not compared with last time, measured in different positions
+msg-motion-within-row = within
+msg-motion-within_taught-row = within
+msg-motion-below-row = below, by more than the error of the { $how }
+msg-motion-below_taught-row = below, by more than the error of the { $how }
+msg-motion-above-row = above, by more than the error of the { $how }
+msg-motion-above_taught-row = above, by more than the error of the { $how }
+msg-motion-not_distinguishable-row = cannot be told from the edge (with error of measurement { $span })
+msg-motion-not_distinguishable_taught-row = cannot be told from the edge (with error of measurement { $span })
+msg-motion-norms_disagree-row = the figures that may apply ({ $who }) do not agree; age or sex is not known closely enough
+msg-motion-norms_disagree_taught-row = the taught values that may apply ({ $who }) do not agree; age or sex is not known closely enough
+msg-motion-sources_disagree-row = the sources that may apply ({ $who }) do not agree; together they span { $interval }
+msg-motion-sources_disagree_taught-row = the taught values that may apply ({ $who }) do not agree; together they span { $interval }
+msg-motion-shown-row = beside the mean of { $who } ({ $mean }), not judged: how far people differ was not printed
+msg-motion-shown_half-row = beside the middle half of { $who } ({ $interval }), not judged
+msg-motion-shown_several-row = beside figures for { $who }, not judged: how far people differ was not printed
+msg-motion-no_error-row = beside the figures for { $who }, not judged: the error of this measurement is not known
+msg-motion-no_norm-row = not compared with other people; { $why ->
+    [motion] no figures are held for this movement or measurement
+    [over_84] nobody above 84 years was measured
+    [age] no measured figures for this age
+    [sex] measured in the other sex only
+    [position] measured in another position only
+   *[other] no measured figures for this age, position or way of measuring
+ }
+msg-motion-no_norm_fused-row = fused joint, not compared with other people
+msg-motion-no_norm_implant-row = replaced joint, not compared with other people
+msg-motion-needs_age-row = age not known, not compared with other people
+msg-motion-needs_instrument-row = not compared with other people, needs the instrument
+msg-motion-side_below-row = less than the other side by { $difference } ({ $needed } needed to believe it)
+msg-motion-side_above-row = more than the other side by { $difference } ({ $needed } needed to believe it)
+msg-motion-side_not_distinguishable-row = cannot be told from the other side ({ $needed } needed to believe a difference)
+msg-motion-side_needs_instrument-row = sides not compared, needs the instrument of both
+msg-motion-side_other_position-row = sides not compared, measured in different positions
+msg-motion-past_below-row = less than last time ({ $other }) by { $difference } ({ $needed } needed to believe it)
+msg-motion-past_above-row = more than last time ({ $other }) by { $difference } ({ $needed } needed to believe it)
+msg-motion-past_not_distinguishable-row = cannot be told from last time ({ $other }; { $needed } needed to believe a change)
+msg-motion-past_needs_instrument-row = not compared with last time, needs the instrument of both
+msg-motion-past_other_position-row = not compared with last time, measured in different positions
 msg-motion-with_error = { $reading }, with error of measurement { $span }
 msg-motion-methods_differ = measured with different instruments
 msg-motion-taught = the figure was not read at its source
@@ -50,6 +106,27 @@ msg-group = { $group ->
     [girls_and_women] girls and women { $low } to { $high } years
     [children] children { $low } to { $high } years
    *[people] people { $low } to { $high } years
+ }
+
+msg-group_from = { $group ->
+    [men] men from { $low } years
+    [women] women from { $low } years
+    [boys_and_men] boys and men from { $low } years
+    [girls_and_women] girls and women from { $low } years
+   *[people] people from { $low } years
+ }
+msg-group_at = { $group ->
+    [men] men of { $low } years
+    [women] women of { $low } years
+    [boys] boys of { $low } years
+    [girls] girls of { $low } years
+    [children] children of { $low } years
+   *[people] people of { $low } years
+ }
+msg-group_months = children { $low } to { $high } months
+msg-group_at_months = { $low ->
+    [0] children in the first month
+   *[other] children of { $low } months
  }
 
 ## What would change a statement.

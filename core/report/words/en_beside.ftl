@@ -1,6 +1,10 @@
 # Beside the knee complained of: the hip above it, and the other knee. Variables as in en.ftl.
 
 msg-hip-painful = { $what }{ $side } { $reading }: hurts when the hip is turned; the pain of a hip is often felt at the knee
+msg-injury-axial = A jump, a landing or a fall, and fewer than four steps now: heels, hips and back bore the same force; heels and back are no part of this sequence
+msg-hip-painful-row = hurts when the hip is turned
+msg-hip-lost-row = turns inward little, or less than the other hip
+msg-hip-lost_and_painful-row = turns inward little, or less than the other hip, and hurts
 msg-hip-lost = { $what }{ $side } { $reading }: turns inward little, or less than the other hip; the pain of a hip is often felt at the knee
 msg-hip-lost_and_painful = { $what }{ $side } { $reading }: turns inward little, or less than the other hip, and hurts; the pain of a hip is often felt at the knee
 msg-contradiction-complaint_side = Complained of on this side, but the signs were found on the other knee and not here: entered under the wrong side?

@@ -3,10 +3,6 @@
 
 msg-item-gait_steps_now-short = Steps taken now (0 to 4)
 msg-item-gait_steps_now-how = Four steps: weight is transferred twice on to each foot. Limping counts as walking; a stick or a hand to hold does not make it fewer. Count up to four, here and now.
-msg-item-gait_steps_now-care = Not where the hip, the pelvis or the spine may be broken.
-
-msg-item-gait_pattern-short = Way of walking
-msg-item-gait_pattern-how = Ten metres out and back, bare feet, from the front, the back and the side. The one that stands out: short time on one leg, stiff knee, bent knee, knee thrust to the side, knee locked back, trunk over the leg, pelvis drops on the other side, waddling, high step, on the toes, turned out. The side is the leg at fault. Will not walk: stop, it is urgent.
 msg-item-gait_steps_now-purpose = One part of the rules on films after an injury.
 msg-item-gait_steps_now-otherwise = Walks with a stick each day: with the stick. Did not walk before this: not done, baseline.
 msg-item-gait_steps_now-care = Not where the hip, the pelvis or the spine may be broken.

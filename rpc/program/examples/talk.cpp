@@ -27,6 +27,7 @@ std::span<const Line> example_talk() {
       {"alert.handle", "what was done about it", R"({"exam":"@exam","alert":"@alert","side":"@alert_side","action":"The surgeon on call was told; the leg travels splinted.","seen":"@revision","request":"6a0c5b9e-0000-4000-8000-000000000009"})", {{"revision", "/revision"}}},
       {"exam.assess", "one decision rule", R"({"exam":"@exam","only":["rule.ottawa_knee"]})", {}},
       {"exam.assess", "the motion against the published values", R"({"exam":"@exam","only":["motion.norm"]})", {{"statement", "/statements/0/statement"}}},
+      {"exam.assess", "what is missing, with sentences in a language", R"({"exam":"@exam","only":["alerts","missing","motion.side"],"language":"en"})", {}},
       {"statement.explain", "the working of one statement", R"({"exam":"@exam","statement":"@statement"})", {}},
       {"step.suggest", "what to examine next, in the ten minutes that are left", R"({"exam":"@exam","minutes":10})", {}},
       {"finding.withdraw", "recorded by mistake", R"({"exam":"@exam","finding":"@not_done","reason":"meant for the other knee","seen":"@revision","request":"6a0c5b9e-0000-4000-8000-000000000010"})", {{"revision", "/revision"}}},

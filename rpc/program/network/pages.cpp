@@ -43,7 +43,7 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 17> page_typ
 
 }  // namespace
 
-Pages read_pages(const std::string& folder) {
+Pages read_pages(const std::string& folder, std::vector<std::string>& not_served) {
   namespace fs = std::filesystem;
   Pages pages;
   std::size_t bytes = 0;
@@ -60,16 +60,19 @@ Pages read_pages(const std::string& folder) {
     }
     const std::string name = "/" + path.lexically_relative(folder).generic_string();
     if (!is_plain(name)) {
-      throw page_problem(path, "the name is no plain address\n  what to do: use letters, digits, dots, dashes and underscores");
+      not_served.push_back(path.string() + " (the name is no plain address: letters, digits, dots, dashes and underscores are)");
+      continue;
     }
     const std::string ending = path.extension().string();
     const auto* type = std::find_if(page_types.begin(), page_types.end(), [&](const auto& one) { return one.first == ending; });
     if (type == page_types.end()) {
-      throw page_problem(path, "no file of this kind is served\n  what to do: take it out of the folder, or give its name a dot in front");
+      not_served.push_back(path.string() + " (no file of this kind is served)");
+      continue;
     }
     auto text = read_file(path.string(), pages_bytes_max - bytes);
     if (!text) {
-      throw page_problem(path, "cannot be read, or there are more than 32 MiB in all\n  what to do: see who owns it, or serve less");
+      not_served.push_back(path.string() + " (cannot be read, or there would be more than 32 MiB in all)");
+      continue;
     }
     bytes += text->size();
     if (path.filename() == "index.html") {

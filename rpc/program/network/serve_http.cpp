@@ -26,7 +26,11 @@ constexpr std::int64_t renew_ms = token_ms / 2;
 
 ExitCode serve_http(const Options& options, OpenedLedger& opened, Service& service, Log& log, const HttpHooks& hooks) {
   std::string why;
-  Pages pages = options.pages.empty() ? Pages{} : read_pages(options.pages);
+  std::vector<std::string> not_served;
+  Pages pages = options.pages.empty() ? Pages{} : read_pages(options.pages, not_served);
+  for (const std::string& line : not_served) {
+    std::cerr << "limbledger: not served: " << line << "\n";
+  }
   const auto listener = Listener::open(*options.http_port, {}, why);
   if (!listener) {
     throw Problem(ExitCode::unavailable, "port " + std::to_string(*options.http_port) + " of 127.0.0.1 cannot be had (" + why +
@@ -38,14 +42,30 @@ ExitCode serve_http(const Options& options, OpenedLedger& opened, Service& servi
   const SidecarFile file(opened.folder());
   Sidecar sidecar = sidecar_at(listener->port());
   std::int64_t published_up_ms = 0;
+  std::uint64_t published = 0;
   const auto publish = [&] {
     const MadeToken made = tokens.make(caller);
     sidecar.tokens = {{{word_of(caller.scope)}, {made.text}, made.expires_at}};
     file.write(sidecar);
     sidecar.tokens.clear();  // only the hash is kept
     published_up_ms = opened.world().now().up_ms;
+    published = made.number;
   };
   publish();
+  const auto publish_again = [&] {
+    try {
+      publish();
+    } catch (const Problem&) {
+      log.call_failed({}, "ledger.read_only", {});  // a full disk: tried again at the next tick
+    }
+  };
+  // The file never names a token that was ended.
+  tokens.tells_end([&](std::uint64_t number) {
+    if (number == published) {
+      published_up_ms -= renew_ms + 1;
+      publish_again();
+    }
+  });
   std::cerr << "limbledger: serving on " << sidecar.http.text << "\n";
   if (options.once) {
     std::cerr << "limbledger: opens one session, within two minutes: http://127.0.0.1:" << listener->port() << "/#once=" << tokens.make_once(caller).text << "\n";
@@ -71,11 +91,7 @@ ExitCode serve_http(const Options& options, OpenedLedger& opened, Service& servi
                 [&] {
                   hooks.while_waiting();
                   if (opened.world().now().up_ms - published_up_ms > renew_ms) {
-                    try {
-                      publish();
-                    } catch (const Problem&) {
-                      log.call_failed({}, "ledger.read_only", {});  // a full disk: tried again at the next tick
-                    }
+                    publish_again();
                   }
                 },
                 tick_ms, beside);

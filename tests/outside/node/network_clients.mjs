@@ -217,6 +217,13 @@ try {
       return is([told.method, 'id' in told, told.params.changes, read.changes, after.changes],
         ['ledger.changed', false, [{ kind: 'person', object: reply.result.person.person }], told.params.changes, []]);
     });
+    await count.check('session.end over HTTP ends the token, and sidecar.json names a new one', async () => {
+      await post(url, call('session.end'), good);
+      const after = await post(url, call('person.find'), good);
+      const next = JSON.parse(readFileSync(join(ledger, 'sidecar.json'), 'utf8')).tokens[0].token;
+      const works = await post(url, call('person.find'), { Authorization: `Bearer ${next}` });
+      return is([after.status, code_of(after.text), next !== shown, works.status], [401, 'token.expired', true, 200]);
+    });
     await count.check('no token and no code reaches the log', () => {
       const log = readFileSync(join(ledger, 'log/limbledger.log'), 'utf8');
       const once = /#once=([\w-]+)/.exec(judged.said())[1];

@@ -275,11 +275,104 @@ TEST_CASE("a norm is never asked of an item that is not done in its position") {
   const model::Item* item = invented_edition().item(model::ItemId{"hip.internal_rotation_passive_seated"});
   REQUIRE(item != nullptr);
   // The two invented norms are lying and face down; the item is done seated, whether or not a position was recorded.
-  CHECK(interpret::norm_row(invented_edition(), {item, model::NormSex::male, 30, {}}) == nullptr);
-  CHECK(interpret::norm_row(invented_edition(), {item, model::NormSex::male, 30, {"seated"}}) == nullptr);
-  model::Item lying = *item;
-  lying.positions = std::vector{model::Word{"supine"}};
-  const reference::NormRow* row = interpret::norm_row(invented_edition(), {&lying, model::NormSex::male, 30, {}});
+  CHECK(interpret::norm_row(invented_edition(), {item, model::NormSex::male, 360, {}}) == nullptr);
+  CHECK(interpret::choose_norm(invented_edition(), {item, model::NormSex::male, 360, {"seated"}}).why == interpret::WhyNone::motion);
+  InventedTexts texts = invented_texts();
+  const std::size_t at = texts.items.find(R"("item":"hip.internal_rotation_passive_seated")");
+  const std::size_t seated = texts.items.find(R"(["seated"])", at);
+  REQUIRE(seated != std::string::npos);
+  texts.items.replace(seated, 10, R"(["supine"])");
+  const auto lying = reference::Edition::load(texts.view());
+  REQUIRE(lying);
+  item = (*lying)->item(model::ItemId{"hip.internal_rotation_passive_seated"});
+  const reference::NormRow* row = interpret::norm_row(**lying, {item, model::NormSex::male, 360, {}});
   REQUIRE(row != nullptr);
   CHECK(row->position == model::Word{"supine"});
+}
+
+namespace {
+
+// The invented edition with one more norm of passive knee flexion, of men of 20 to 44 years as the first one is.
+std::unique_ptr<const reference::Edition> with_norm(const std::string& row) {
+  InventedTexts texts = invented_texts();
+  texts.norms.replace(texts.norms.find('['), 1, "[" + row + ",");
+  auto loaded = reference::Edition::load(texts.view());
+  REQUIRE(loaded);
+  return std::move(*loaded);
+}
+
+std::string other_norm(const std::string& figures, const std::string& rest) {
+  return R"({"row":"norm.other","family":"knee.flexion","toward":"flexion","mode":"passive","sex":"male",)" + figures + "," + rest +
+         R"(,"source":"INVENTED2","status":"read","seen":"invented"})";
+}
+
+}  // namespace
+
+TEST_CASE("two sources of one standing that are in dispute are both asked: agreement stands, else their whole span is said") {
+  const std::string disputed = R"("preferred":true,"disputed":true)";
+  InventedTexts texts = invented_texts();
+  texts.norms.replace(texts.norms.find(R"("preferred":true)"), 16, disputed);
+  texts.norms.replace(texts.norms.find('['), 1, "[" + other_norm(R"("age_low":20,"age_high":44,"mean":120,"sd":10)", disputed) + ",");
+  const auto both = reference::Edition::load(texts.view());
+  REQUIRE(both);
+  Bench made(**both);
+  made.angle("knee.flexion_passive", Side::left, 1100, "inclinometer");  // within 80 to 120 and within 100 to 140
+  CHECK(made.statement(norm_left).verdict == Verdict::within);
+  made.drop("knee.flexion_passive");
+  made.angle("knee.flexion_passive", Side::left, 900, "inclinometer");  // within the one, below the other
+  CHECK(made.statement(norm_left).verdict == Verdict::norms_disagree);
+  CHECK(made.statement(norm_left).message.text == "msg.motion.sources_disagree");
+  CHECK(made.statement(norm_left).params.json == R"({"deg":90,"low":80,"high":140,"error_deg":1.8})");
+}
+
+TEST_CASE("months decide where a row gives them: the day a child reaches the month, and not the day before") {
+  const auto edition = with_norm(other_norm(R"("age_low":0,"age_high":1,"age_months_low":3,"age_months_high":14,"mean":120,"sd":10)", R"("preferred":true)"));
+  Bench made(*edition);  // examined on 2026-11-24
+  made.angle("knee.flexion_passive", Side::left, 1200, "inclinometer");
+  made.born(2026, 8, 25);
+  CHECK(made.statement(norm_left).verdict == Verdict::no_norm);
+  made.born(2026, 8, 24);
+  CHECK(made.statement(norm_left).verdict == Verdict::within);
+  made.born(2025, 8, 25);
+  CHECK(made.statement(norm_left).verdict == Verdict::within);
+  made.born(2025, 8, 24);
+  CHECK(made.statement(norm_left).verdict == Verdict::no_norm);
+  CHECK(made.statement(norm_left).params.json == R"({"deg":120,"why":"age"})");
+}
+
+TEST_CASE("a mean without a spread is shown beside the reading and judges nothing") {
+  const auto edition = with_norm(other_norm(R"("age_low":5,"age_high":9,"mean":125)", R"("preferred":true)"));
+  Bench made(*edition);
+  made.angle("knee.flexion_passive", Side::left, 300, "inclinometer");
+  made.born(2020, 1, 1);
+  const auto statement = made.statement(norm_left);
+  CHECK(statement.verdict == Verdict::no_norm);
+  CHECK(statement.grade == StatementGrade::cannot_tell);
+  CHECK(statement.message.text == "msg.motion.shown");
+  CHECK(statement.params.json == R"({"deg":30,"mean":125,"why":"spread"})");
+}
+
+TEST_CASE("observed ends are no limits, a row of low confidence is never asked, and above 84 nobody was measured") {
+  const auto observed = with_norm(other_norm(R"("age_low":70,"age_high":99,"mean":100,"sd":10,"typical_low":20,"typical_high":140,"limits":"observed")", R"("preferred":true)"));
+  Bench made(*observed);
+  made.angle("knee.flexion_passive", Side::left, 700, "inclinometer");
+  made.born(1955, 1, 1);  // 71: below 80, though somebody had 20
+  CHECK(made.statement(norm_left).verdict == Verdict::below);
+  made.born(1945, 1, 1);  // 81: from 80 years the low limit is mean - 2.5 SD
+  CHECK(made.statement(norm_left).verdict == Verdict::not_distinguishable);
+  made.born(1941, 1, 1);  // 85
+  CHECK(made.statement(norm_left).params.json == R"({"deg":70,"why":"over_84"})");
+  const auto low = with_norm(other_norm(R"("age_low":70,"age_high":99,"mean":100,"sd":10,"confidence":"low")", R"("preferred":false)"));
+  Bench again(*low);
+  again.angle("knee.flexion_passive", Side::left, 700, "inclinometer");
+  again.born(1955, 1, 1);
+  CHECK(again.statement(norm_left).verdict == Verdict::no_norm);
+}
+
+TEST_CASE("the working names what a reading was compared with: source, sex, ages, mode, position, instrument") {
+  Bench made = with_flexion(1000);
+  const auto working = made.explain(norm_left);
+  CHECK(std::any_of(working.lines.begin(), working.lines.end(), [](const auto& line) {
+    return line.text == "compared with INVENTED1, male, 20 to 44 years, passive, supine, goniometer_long";
+  }));
 }

@@ -360,3 +360,16 @@ TEST_CASE("the working of the rule names what it used, its criteria and what wou
   CHECK(working.lines[3].text == "flexion not known, below 90: open");
   CHECK(made.explain("rule.ottawa_knee").statement.text == "rule.ottawa_knee:left");
 }
+
+TEST_CASE("on a free visit with a day of injury the knee rules speak of a knee that was examined, and of no other joint's side") {
+  Bench free_visit(*reference::built_in_edition());
+  free_visit.exam.complaint = {"free"};
+  CHECK(free_visit.assess().rules.empty());  // an injury somewhere on the left: nobody looked at the knee
+  free_visit.nothing_found();
+  CHECK(free_visit.rule().outcome == Outcome::negative);
+  free_visit.yes("knee.fibular_head_tender", Side::right);
+  CHECK(free_visit.rule(Side::right).side == Side::right);
+  Bench limping = free_visit;
+  limping.exam.complaint = {"limping_child"};
+  CHECK(limping.rule().rule.text == "rule.ottawa_knee");
+}

@@ -23,7 +23,7 @@ struct InventedTexts {
   std::string bodies;
 
   [[nodiscard]] reference::EditionTexts view() const {
-    return {edition, {items}, scales, {sequences}, norms, errors, sources, concerns, alerts, {}, figures, bodies};
+    return {edition, {items}, scales, {sequences}, {norms}, errors, sources, concerns, alerts, {}, figures, bodies};
   }
 };
 

@@ -41,8 +41,8 @@ TEST_CASE("a norm printed toward the other end is turned, sign and limits") {
   for (const reference::NormRow& row : invented_edition().norms()) {
     if (row.row.text == "norm.knee.extension.passive.any.0-1.INVENTED2") {
       // Printed 20 short of straight, interval 19 to 22, limits 10 to 30.
-      CHECK(row.toward.text == "extension");
-      CHECK(row.mean.steps == -20000);
+      CHECK(row.toward == model::Word{"extension"});
+      CHECK(row.mean->steps == -20000);
       CHECK(row.ci95_low->steps == -22000);
       CHECK(row.ci95_high->steps == -19000);
       CHECK(row.typical_low->steps == -30000);
@@ -102,7 +102,7 @@ TEST_CASE("each check of norms and errors fires on one planted bad row") {
       {norms, R"("typical_low":80)", R"("typical_low":81)", "value.disagrees", "/norms/0/typical_low"},
       {norms, R"("typical_high":120)", R"("typical_high":125)", "value.disagrees", "/norms/0/typical_high"},
       {norms, R"("typical_low":80)", R"("typical_low":101)", "value.out_of_range", "/norms/0/typical_low"},
-      {norms, "; typical limits as printed", "", "params.missing", "/norms/5/sd"},
+      {norms, R"("limits":"printed",)", "", "params.missing", "/norms/5/sd"},
       {norms, R"("sd":5)", R"("sd":0)", "value.out_of_range", "/norms/1/sd"},
       {norms, R"("family":"knee.flexion")", R"("family":"knee.flection")", "item.unknown", "/norms/0/family"},
       {norms, R"("toward":"flexion")", R"("toward":"rotation")", "params.unknown_word", "/norms/0/toward"},
@@ -110,7 +110,14 @@ TEST_CASE("each check of norms and errors fires on one planted bad row") {
       {norms, R"("instrument":"goniometer_long")", R"("instrument":"ruler")", "value.instrument", "/norms/0/instrument"},
       {norms, R"("source":"INVENTED1")", R"("source":"UNLISTED")", "params.unknown_word", "/norms/0/source"},
       {norms, R"("seen":"invented")", R"("seen":"")", "value.empty", "/norms/0/seen"},
-      {norms, R"("n":40,"preferred":false)", R"("n":40,"preferred":true)", "value.disagrees", "/norms/3/preferred"},
+      {norms, R"("n":40,"preferred":false,"source":"INVENTED2","status":"memory")", R"("n":40,"preferred":true,"source":"INVENTED2","status":"read")",
+       "value.disagrees", "/norms/3/preferred"},
+      {norms, R"("n":40,"preferred":true)", R"("n":40,"confidence":"low","preferred":true)", "value.disagrees", "/norms/2/preferred"},
+      {norms, R"("n":40,"preferred":true)", R"("n":40,"preferred":true,"described":true)", "value.disagrees", "/norms/2/preferred"},
+      {norms, R"("age_high":44,"mean":100)", R"("age_high":44,"age_months_low":230,"mean":100)", "value.disagrees", "/norms/0/age_months_low"},
+      {norms, R"("age_high":44,"mean":100)", R"("age_high":44,"default_ages":{"low":10,"high":44},"mean":100)", "value.out_of_range", "/norms/0/default_ages"},
+      {norms, R"("age_high":44,"mean":100)", R"("age_high":44,"mean":100,"items":["knee.nothing"])", "item.unknown", "/norms/0/items"},
+      {norms, R"("age_high":44,"mean":100)", R"("age_high":44,"mean":100,"unit":"mm","items":["knee.flexion_passive"])", "value.disagrees", "/norms/0/unit"},
       {norms, R"("position":"prone")", R"("position":"supine")", "value.disagrees", "/norms/9/preferred"},
       {errors, R"("mdc95":20)", R"("mdc95":0)", "value.out_of_range", "/errors/0/mdc95"},
       {errors, R"("instrument":"by_eye")", R"("instrument":"by_ear")", "value.instrument", "/errors/2/instrument"},

@@ -32,7 +32,8 @@ TEST_CASE("a page answers from itself: who, which side, impression, how sure, pl
     CHECK(has(impression, side + ": "));
     CHECK(has(impression, one.exam.impression->certainty->text));
     for (const model::PlanItem& item : *one.exam.plan) {
-      CHECK(has(section(page, "Plan"), item.text.text));
+      const bool told = item.kind == model::PlanKind::advice || item.kind == model::PlanKind::safety_net;
+      CHECK(has(section(page, told ? "What the person was told" : "Plan"), item.text.text));
     }
     CHECK(has(section(page, "Not examined"), "Other items were not part of this visit."));
     CHECK(has(section(page, "What this page is"), "Decision support for a licensed examiner."));
@@ -96,4 +97,56 @@ TEST_CASE("an impression that the findings do not share stands first and unchang
   CHECK(has(found, "carried over from an earlier exam"));
   CHECK(has(head(page), "THIS RECORD is not to be passed on (consent to send: withdrawn). Care and referral of the person go on."));
   CHECK(has(head(page), "Consent. Examine: yes. Record: yes. Send: withdrawn."));
+}
+
+TEST_CASE("what is out of the ordinary stands near the top by side, in the words of the findings and of the comparisons that are believed") {
+  const std::string found = section(page_of(document("football")), "Found out of the ordinary");
+  CHECK(has(found, "RIGHT: nothing out of the ordinary among what was examined"));
+  CHECK(has(found, "LEFT: "));
+  CHECK(has(found, "Lachman test: grade 2 (6 to 10 mm more than the other side), 7 mm"));
+  CHECK(has(found, "Outer joint line tender: yes"));
+  CHECK(has(found, "Knee flexion, active 112°: below, by more than the error of the long goniometer"));
+  CHECK(has(found, "Of the person as a whole: Could take four steps at once after the injury: four steps could not be taken (no)"));
+  CHECK(!has(found, "Inner joint line tender"));
+  CHECK(!has(found, "Twisted over"));  // how it happened is no finding
+  const std::string page = page_of(document("football"));
+  CHECK(page.find("Examiner's impression") < page.find("Found out of the ordinary"));
+  CHECK(page.find("Found out of the ordinary") < page.find("\nPlan\n"));
+}
+
+TEST_CASE("a side where nothing was recorded is said to be not examined, and a group entry is not called ordinary or not") {
+  service::ExamDocument fall = document("fall");
+  auto& all = fall.findings;
+  all.erase(std::remove_if(all.begin(), all.end(), [](const model::Finding& one) { return one.side == model::Side::left; }), all.end());
+  CHECK(has(section(page_of(fall), "Found out of the ordinary"), "LEFT: not examined"));
+}
+
+TEST_CASE("a film that a rule advises stands beside what was decided about one") {
+  service::ExamDocument fall = document("fall");
+  CHECK(has(section(page_of(fall), "Rules"), "What was decided: film planned (\u2068Knee, two views"));
+  auto& plan = *fall.exam.plan;
+  plan.erase(std::remove_if(plan.begin(), plan.end(), [](const model::PlanItem& one) { return one.kind == model::PlanKind::film; }), plan.end());
+  CHECK(has(section(page_of(fall), "Rules"), "What was decided: no film in the plan."));
+  plan.push_back({std::nullopt, model::PlanKind::film, {"Other knee"}, model::Side::left, std::nullopt, std::nullopt, std::nullopt});
+  CHECK(has(section(page_of(fall), "Rules"), "What was decided: no film in the plan."));
+  CHECK(!has(section(page_of(document("football")), "Rules"), "What was decided"));
+}
+
+TEST_CASE("what the person was told stands by itself, and is a line to write on where nothing is recorded") {
+  service::ExamDocument stiff = document("stiff");
+  const std::string told = section(page_of(stiff), "What the person was told");
+  CHECK(has(told, "advice: \u2068Raised seat in the latrine; stick in the left hand\u2069; told"));
+  CHECK(has(told, "suddenly cannot bear weight.\u2069; not recorded yet as told"));
+  CHECK(!has(section(page_of(stiff), "Plan"), "Raised seat"));
+  stiff.exam.plan.reset();
+  CHECK(has(section(page_of(stiff), "What the person was told"), "Nothing is recorded. By hand: ____"));
+}
+
+TEST_CASE("a motion is one row: active and passive, both sides, and against what") {
+  const std::string compared = section(page_of(document("stiff")), "Compared with");
+  CHECK(has(compared, "Knee flexion RIGHT active 92°: below, by more than the error of the long goniometer"));
+  CHECK(has(compared, "passive 98°: below, by more than the error of the long goniometer; less than the other side by 30 (10 needed to believe it)"));
+  CHECK(has(compared, "LEFT passive 128°: cannot be told from the edge (with error of measurement 120.9 to 135.1)"));
+  CHECK(has(compared, "against passive: 123 to 152.6 in women 45 to 69 years (reference interval); long goniometer; SOUCIE2011"));
+  CHECK(compared.find("Knee flexion RIGHT") == compared.rfind("Knee flexion RIGHT"));
 }

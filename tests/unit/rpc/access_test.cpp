@@ -81,17 +81,22 @@ TEST_CASE("a one-time code is traded once, within two minutes, and is no token i
   CHECK(code_of(tokens.trade(late.text)) == "token.expired");
 }
 
-TEST_CASE("ending a session ends a token that a code was traded for, and leaves the others") {
+TEST_CASE("a token that was ended is an expired one, and who publishes tokens is told; a traded one alone is ended where others may talk with it") {
   service::test::FixedWorld world;
   Tokens tokens(world);
   const MadeToken launch = tokens.make({Scope::examiner, std::nullopt});
   const auto traded = tokens.trade(tokens.make_once({Scope::examiner, std::nullopt}).text);
   REQUIRE(traded.has_value());
-  tokens.end(tokens.find(launch.text)->number);
-  tokens.end(traded->grant.number);
+  std::vector<std::uint64_t> ended;
+  tokens.tells_end([&](std::uint64_t number) { ended.push_back(number); });
+  tokens.end_traded(launch.number);
+  tokens.end_traded(traded->grant.number);
   CHECK(code_of(tokens.find(launch.text)) == "good");
-  CHECK(code_of(tokens.find(traded->text)) == "token.unknown");
-  CHECK(code_of(tokens.find(traded->grant.number)) == "token.unknown");
+  CHECK(code_of(tokens.find(traded->text)) == "token.expired");
+  CHECK(code_of(tokens.find(traded->grant.number)) == "token.expired");
+  tokens.end(launch.number);
+  CHECK(code_of(tokens.find(launch.text)) == "token.expired");
+  CHECK(ended == std::vector{traded->grant.number, launch.number});
 }
 
 TEST_CASE("a host is this machine's own name with our port, and nothing else") {

@@ -145,6 +145,22 @@ TEST_CASE("one connection too many is told so, and the next has room once one ha
   CHECK(later.reply().starts_with("200 "));
 }
 
+TEST_CASE("requests that never come to their end make room for whoever asks, the oldest first and with an answer") {
+  NetLimits limits = patient();
+  limits.connections = 8;
+  const Running running(limits);
+  std::vector<std::unique_ptr<Client>> half;
+  for (int i = 0; i < 40; ++i) {
+    half.push_back(std::make_unique<Client>(running));
+    half.back()->send("POST /rpc HTTP/1.1\r\nHost: ");
+  }
+  Client asks(running);
+  asks.post(echo_call);
+  CHECK(asks.reply() == "200 " + std::string(echo_reply));
+  CHECK(half.front()->reply().starts_with("503 "));
+  CHECK(half.front()->ends());
+}
+
 TEST_CASE("messages that come too often are refused with their own id, and a client that goes on is closed") {
   NetLimits limits = patient();
   limits.messages_a_second = 0;

@@ -239,6 +239,21 @@ TEST_CASE("ending a session closes its WebSocket, and its traded token with it")
   CHECK_FALSE(house.tokens.find(token).has_value());
 }
 
+TEST_CASE("over HTTP the end of a session is the end of its token; a WebSocket that ends leaves the token others talk with") {
+  House house;
+  VisitLine line(house);
+  line.say(call_text("session.open", R"({"token":")" + house.token + "\"}"));
+  CHECK(line.talk->message(call_text("session.end")).close == 1000);
+  CHECK(house.tokens.find(house.token).has_value());
+  const std::string bearer = "Bearer " + house.token;
+  HttpHead head = good_head();
+  head.authorization = bearer;
+  const auto visit = house.visits.begin();
+  CHECK_FALSE(visit->head(head).has_value());
+  CHECK(at(visit->body(call_text("session.end")).body, "/result/ended") == "true");
+  CHECK(refused(house, head) == "401 token.expired");
+}
+
 TEST_CASE("a WebSocket does not outlive its token") {
   House house;
   VisitLine line(house);

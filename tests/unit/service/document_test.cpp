@@ -104,3 +104,23 @@ TEST_CASE("the working of a document's statement is found by its name, and an un
   unknown.statement = {"motion.norm:hip.flexion_passive:left"};
   CHECK(service::explain_document(context, unknown).error().faults[0].code == "statement.unknown");
 }
+
+TEST_CASE("with a language, statements, alerts, questions, missing and contradictions carry the sentences of the page; without one they do not") {
+  const std::string without = wire::write(*assess(document_of(flexion_finding)));
+  CHECK(without.find("\"text\"") == std::string::npos);
+  const auto told = assess(document_of(flexion_finding, R"(,"language":"en")"));
+  REQUIRE(told.has_value());
+  REQUIRE(told->statements[0].text.has_value());
+  CHECK(told->statements[0].text->text.starts_with("Knee flexion, passive, LEFT, 118.5\u00b0, with error of measurement 111.4 to 125.6: cannot be told"));
+  for (const auto& question : told->questions) {
+    CHECK((question.text && !question.text->text.empty() && !question.text->text.starts_with("msg.")));
+  }
+  REQUIRE(!told->missing.empty());
+  for (const auto& missing : told->missing) {
+    CHECK((missing.text && !missing.text->text.empty()));
+  }
+  const auto refused = assess(document_of(flexion_finding, R"(,"language":"xx")"));
+  REQUIRE(!refused.has_value());
+  CHECK(refused.error().faults[0].code == "params.unknown_word");
+  CHECK(refused.error().faults[0].path == "/language");
+}

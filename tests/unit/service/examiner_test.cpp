@@ -64,6 +64,31 @@ TEST_CASE("with the printed code a device whose passphrases are lost gets an exa
   CHECK(at(*kept.unlock("Invented Examiner", passphrase), "/examiner") == fixture.made.examiner.to_text());
 }
 
+TEST_CASE("HC-060: called away in the middle, a colleague goes on: what is recorded from then on is the colleague's, what stood before keeps its author") {
+  Kept kept;
+  DeskFixture& fixture = kept.fixture;
+  const std::string first = fixture.made.examiner.to_text();
+  const std::string second = at(*kept.add(fixture.made.recovery_code, "Second Invented"), "/examiner");
+  const std::string opened = fixture.ok("exam.open", R"({"complaint":"free","setting":"outreach","request":")" + request_id(1) + "\"}");
+  const std::string exam = at(opened, "/exam/exam");
+  const auto record = [&](unsigned number, std::string_view item, const std::string& seen) {
+    return fixture.ok("finding.record", R"({"exam":")" + exam + R"(","findings":[{"item":")" + std::string(item) +
+                                            R"(","side":"left","value":{"kind":"answer","answer":"no"}}],"seen":)" + seen + R"(,"request":")" +
+                                            request_id(number) + "\"}");
+  };
+  const std::string before = record(2, "knee.patella_tender", at(opened, "/revision"));
+  fixture.world.pass(Desk::idle_ms);
+  CHECK(codes_of(fixture.call("exam.read", R"({"exam":")" + exam + "\"}")) == "ledger.locked");
+  REQUIRE(codes_of(kept.unlock("Second Invented", new_passphrase)) == "answered");
+  record(3, "knee.fibular_head_tender", at(before, "/revision"));
+  const std::string read = fixture.ok("exam.read", R"({"exam":")" + exam + "\"}");
+  CHECK(at(read, "/exam/examiner") == first);
+  for (const std::string place : {"0", "1"}) {
+    const bool old = at(read, "/exam/findings/" + place + "/item") == "knee.patella_tender";
+    CHECK(at(read, "/exam/findings/" + place + "/entered_by") == (old ? first : second));
+  }
+}
+
 TEST_CASE("the same call again names the same examiner, and another passphrase under a name that is there is refused") {
   Kept kept;
   const std::string& code = kept.fixture.made.recovery_code;

@@ -277,3 +277,39 @@ TEST_CASE("verifying names what holds, and a kiosk may not") {
   fixture.caller.scope = Scope::kiosk;
   CHECK(codes_of(fixture.call("ledger.verify", "{}")) == "token.scope");
 }
+
+TEST_CASE("a kiosk and a copying program lock nobody out, and a kiosk is given no assessment of a document") {
+  DeskFixture fixture;
+  const std::string document =
+      R"({"document":{"format":"limbledger-exam/1","as_of":"2026-11-24","exam":{"complaint":"free","setting":"outreach"},"findings":[]}})";
+  CHECK(codes_of(fixture.call("document.assess", document)) == "answered");
+  for (const Scope scope : {Scope::kiosk, Scope::sync}) {
+    fixture.caller.scope = scope;
+    CHECK(codes_of(fixture.call("ledger.lock", "{}")) == "token.scope");
+  }
+  fixture.caller.scope = Scope::kiosk;
+  CHECK(codes_of(fixture.call("document.assess", document)) == "token.scope");
+  CHECK_FALSE(fixture.desk->locked());
+  fixture.caller.scope = Scope::viewer;
+  CHECK(at(fixture.ok("ledger.lock", "{}"), "/locked") == "true");
+}
+
+TEST_CASE("a clock before the release or more than fifty years after it is called suspect with what to do, and an exam opened by it says so") {
+  DeskFixture fixture;
+  const std::int64_t now = fixture.world.reading.wall_ms;
+  const auto open = [&](unsigned number) {
+    return fixture.ok("exam.open", R"({"complaint":"free","setting":"outreach","request":")" + request_id(number) + "\"}");
+  };
+  CHECK(at(fixture.ok("health.check", "{}"), "/clock/state") == "plausible");
+  CHECK(at(open(1), "/remarks").empty());
+  unsigned number = 2;
+  for (const std::int64_t wrong : {std::int64_t{-126230400000}, std::int64_t{11234000000000}}) {  // 1966 and 2326
+    fixture.world.reading.wall_ms = wrong;
+    const std::string health = fixture.ok("health.check", "{}");
+    CHECK(at(health, "/clock/state") == "suspect");
+    CHECK(at(health, "/clock/hint").starts_with("set date and time"));
+    CHECK(at(open(number++), "/remarks/0") == "clock_suspect");
+  }
+  fixture.world.reading.wall_ms = now;
+  CHECK(at(fixture.ok("health.check", "{}"), "/clock/state") == "plausible");
+}

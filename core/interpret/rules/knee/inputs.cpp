@@ -212,6 +212,8 @@ std::vector<Side> injured_knees(const View& view) {
   std::vector<Side> sides;
   const auto& complaint = view.exam().side;
   const bool sided = complaint && *complaint != Side::midline;
+  const std::string& why = view.exam().complaint.text;
+  const bool of_knee = why == "acute_knee" || why == "chronic_knee";
   bool any_input = view.exam().complaint.text == "acute_knee" || view.exam().injured_on.has_value();
   for (const model::Finding* finding : view.findings()) {
     any_input = any_input || std::find(tender_items.begin(), tender_items.end(), finding->item.text) != tender_items.end() ||
@@ -224,7 +226,8 @@ std::vector<Side> injured_knees(const View& view) {
     const bool tender = std::any_of(tender_items.begin(), tender_items.end(), [&](std::string_view item) { return view.says_yes(item, side); });
     const auto& all = view.findings();
     const bool examined = std::any_of(all.begin(), all.end(), [&](const auto* f) { return f->side == side && f->item.text.starts_with("knee."); });
-    if (tender || (sided ? *complaint == side : examined)) {
+    // Only a complaint of the knee says by itself which joint was hurt.
+    if (tender || (sided ? *complaint == side && (of_knee || examined) : examined)) {
       sides.push_back(side);
     }
   }

@@ -76,7 +76,8 @@ struct KneeHeard {
 // Who gave the history was said not to be reliable.
 [[nodiscard]] bool history_not_reliable(const View& view);
 
-// Which knees were injured: the side of the complaint, and any side with tender bone. Without a side, every knee examined.
+// Which knees were injured: the side of the complaint, and any side with tender bone. Without a side, every knee examined; where the
+// complaint is not the knee (a free visit), the side of the complaint only if its knee was examined.
 [[nodiscard]] std::vector<model::Side> injured_knees(const View& view);
 
 // One thing that could settle an outcome, with what each class of its answers gives.

@@ -17,8 +17,12 @@ struct ExamReply {
   model::Exam exam;
   std::vector<model::EntryId> revision;
   std::optional<bool> repeat;
+  std::optional<std::vector<model::Word>> remarks = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(ExamReply, (), (exam, revision, repeat))
+BOOST_DESCRIBE_STRUCT(ExamReply, (), (exam, revision, repeat, remarks))
+constexpr auto notes(const ExamReply*) {
+  return std::array{wire::Note{"remarks", "clock_suspect: an exam was opened without examined_at while the clock of the device cannot be right"}};
+}
 
 // Stands above every print of a ledger that is not for people; empty for a clinic's.
 [[nodiscard]] std::string banner_of(const Desk& desk, const report::Words& words);

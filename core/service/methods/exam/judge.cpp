@@ -2,6 +2,7 @@
 
 #include "core/ledger/log/log.hpp"
 #include "core/service/methods/exam/watch.hpp"
+#include "core/service/methods/say/texts.hpp"
 
 #include <algorithm>
 
@@ -66,6 +67,10 @@ Result<interpret::Assessment> exam_assess(Context& context, const ExamAssessPara
   if (!faults.empty()) {
     return wire::Refusal(std::move(faults));
   }
+  const auto words = words_in(params.language);
+  if (!words) {
+    return words.error();
+  }
   const bool examiner = context.caller.scope == Scope::examiner;
   interpret::AssessAsk ask = ask_for(*gathered, params.only, params.priors);
   ask.protected_ = examiner && params.protected_.value_or(false);
@@ -75,6 +80,9 @@ Result<interpret::Assessment> exam_assess(Context& context, const ExamAssessPara
     std::vector<interpret::Alert>& alerts = assessment.alerts;
     alerts.erase(std::remove_if(alerts.begin(), alerts.end(), [](const interpret::Alert& one) { return one.audience == interpret::Audience::protected_; }),
                  alerts.end());
+  }
+  if (*words != nullptr) {
+    add_texts(gathered->exam, **words, *context.edition, assessment);
   }
   return assessment;
 }

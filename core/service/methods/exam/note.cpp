@@ -4,6 +4,7 @@
 #include "core/service/desk.hpp"
 #include "core/service/methods/exam/exam.hpp"
 #include "core/service/methods/exam/watch.hpp"
+#include "core/service/methods/say/texts.hpp"
 
 namespace limbledger::service {
 
@@ -46,7 +47,7 @@ Result<NoteWriteResult> note_write(Context& context, const NoteWriteParams& para
   names.protected_note = with_protected                            ? report::ProtectedNote::shown
                          : context.caller.scope == Scope::examiner ? report::ProtectedNote::mentioned
                                                                    : report::ProtectedNote::absent;
-  names.banner = banner_of(*context.desk, *words);
+  names.banner = banner_of(context.desk->kind(), *words);
   if (read->names) {
     for (const NamedPlace& one : read->names->places.value_or(std::vector<NamedPlace>{})) {
       names.places[one.place] = one.name.text;

@@ -194,7 +194,11 @@ Result<ExamReply> exam_open(Context& context, const ExamOpenParams& params) {
   if (context.caller.scope == Scope::kiosk) {
     context.caller.exam = exam;
   }
-  return exam_reply(context, exam, *written);
+  auto reply = exam_reply(context, exam, *written);
+  if (reply && !params.examined_at && clock_is_suspect(context.desk->world().now())) {
+    reply->remarks = std::vector<model::Word>{{"clock_suspect"}};
+  }
+  return reply;
 }
 
 Result<ExamReply> exam_amend(Context& context, const ExamAmendParams& params) {

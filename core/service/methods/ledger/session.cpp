@@ -7,6 +7,7 @@
 #include "core/service/admission.hpp"
 #include "core/service/call.hpp"
 #include "core/service/methods/ledger/changes.hpp"
+#include "core/service/methods/people/dates.hpp"
 
 #include <algorithm>
 
@@ -15,6 +16,7 @@ namespace limbledger::service {
 namespace {
 
 constexpr std::int64_t batch_calls_max = 100;
+constexpr std::string_view clock_hint = "set date and time of this device; until then say when an exam was done, as examined_at";
 
 // The newest row and the one before it, so that its hash is computed and not taken at its word.
 [[nodiscard]] Result<void> read_back(ledger::LogStore& store, const model::ClinicId& clinic, const ledger::Head& head) {
@@ -147,6 +149,9 @@ Result<HealthResult> health_check(Context& context, const NoParams& /*params*/) 
     result.examiners.push_back({label});
   }
   result.version.text = program_version;
+  if (clock_is_suspect(desk.world().now())) {
+    result.clock = {ClockHealth::suspect, wire::Remark{std::string(clock_hint)}};
+  }
   return result;
 }
 

@@ -56,6 +56,16 @@ struct Limits {
   AnyCount text;
 };
 BOOST_DESCRIBE_STRUCT(Limits, (), (message_bytes, depth, batch, findings_a_call, name, remark, text))
+enum class ClockHealth { plausible, suspect };
+BOOST_DESCRIBE_ENUM(ClockHealth, plausible, suspect)
+struct ClockSeen {
+  ClockHealth state{};
+  std::optional<wire::Remark> hint;  // what to do about a suspect one
+};
+BOOST_DESCRIBE_STRUCT(ClockSeen, (), (state, hint))
+constexpr auto notes(const ClockSeen*) {
+  return std::array{wire::Note{"state", "suspect: not set, before the release of the program, or more than 50 years after it; nothing is refused for it"}};
+}
 struct HealthResult {
   LedgerState state{};
   StoreHealth store;
@@ -65,8 +75,9 @@ struct HealthResult {
   LedgerKindWord ledger_kind{};
   std::vector<wire::Name> examiners;  // labels of those who can unlock
   wire::Name version;                 // of the program
+  ClockSeen clock;
 };
-BOOST_DESCRIBE_STRUCT(HealthResult, (), (state, store, protocol, edition, limits, ledger_kind, examiners, version))
+BOOST_DESCRIBE_STRUCT(HealthResult, (), (state, store, protocol, edition, limits, ledger_kind, examiners, version, clock))
 // No scope, also while locked.
 [[nodiscard]] Result<HealthResult> health_check(Context& context, const NoParams& params);
 
@@ -121,7 +132,7 @@ struct LockResult {
   bool locked = false;
 };
 BOOST_DESCRIBE_STRUCT(LockResult, (), (locked))
-// Scope A, also while locked.
+// Examiner and viewer, also while locked: a kiosk or a copying program does not shut out those who work.
 [[nodiscard]] Result<LockResult> ledger_lock(Context& context, const NoParams& params);
 
 }  // namespace limbledger::service

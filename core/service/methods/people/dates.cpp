@@ -18,6 +18,7 @@ constexpr std::int64_t oldest_years = 110;
 constexpr std::int64_t exam_oldest_years = 50;
 
 [[nodiscard]] std::int64_t years_before(std::int64_t day, std::int64_t years) { return day - years * 36525 / 100; }
+constexpr std::int64_t clock_years_max = 50;
 
 [[nodiscard]] std::string day_text(std::int64_t day) { return model::date_of({day * 86'400'000}, 0).to_text(); }
 
@@ -30,10 +31,14 @@ Days days_of(model::Instant instant, const std::optional<model::OffsetMinutes>& 
 
 std::optional<std::int64_t> latest_today(Context& context, const std::optional<model::OffsetMinutes>& offset_min) {
   const ledger::Reading reading = context.desk->world().now();
-  if (!ledger::HybridClock(ledger::release_ms).is_plausible(reading)) {
+  if (clock_is_suspect(reading)) {
     return std::nullopt;
   }
   return days_of({reading.wall_ms}, offset_min).last;
+}
+
+bool clock_is_suspect(const ledger::Reading& reading) {
+  return !ledger::HybridClock(ledger::release_ms).is_plausible(reading) || reading.wall_ms > ledger::release_ms + clock_years_max * 365 * 86'400'000;
 }
 
 bool can_be_right(model::Instant instant) { return instant.ms >= ledger::release_ms; }

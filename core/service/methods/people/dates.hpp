@@ -4,6 +4,7 @@
 // place is not known, a day counts from the first to the last place on earth where it is that day.
 #pragma once
 
+#include "core/ledger/world.hpp"
 #include "core/service/context.hpp"
 #include "core/service/methods/people/likeness.hpp"
 #include "core/wire/fault.hpp"
@@ -19,6 +20,8 @@ namespace limbledger::service {
 
 // The latest day that it can now be, by the ledger's clock; nothing while that cannot be right.
 [[nodiscard]] std::optional<std::int64_t> latest_today(Context& context, const std::optional<model::OffsetMinutes>& offset_min = {});
+// Not set, before the release of the program, or more than 50 years after it (our convention).
+[[nodiscard]] bool clock_is_suspect(const ledger::Reading& reading);
 // The clock that stamped this can have been right.
 [[nodiscard]] bool can_be_right(model::Instant instant);
 

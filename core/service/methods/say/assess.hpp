@@ -14,13 +14,15 @@ struct ExamAssessParams {
   std::optional<std::vector<wire::Name>> only;
   std::optional<std::vector<interpret::TypedPrior>> priors;
   std::optional<bool> protected_;
+  std::optional<model::Word> language;
 };
-BOOST_DESCRIBE_STRUCT(ExamAssessParams, (), (exam, only, priors, protected_))
+BOOST_DESCRIBE_STRUCT(ExamAssessParams, (), (exam, only, priors, protected_, language))
 constexpr auto notes(const ExamAssessParams*) {
   return std::array{wire::Note{"only", "lists (alerts, questions, flags, missing, steps, rules, statements, hypotheses, contradictions) or beginnings of names (rule.ottawa_knee, motion.norm); "
                                "hypotheses come without it once the minimum set is recorded"},
                     wire::Note{"priors", "the examiner's own figure for a condition, in place of the default"},
-                    wire::Note{"protected", "the examiner opens the protected note, by a deliberate act"}};
+                    wire::Note{"protected", "the examiner opens the protected note, by a deliberate act"},
+                    wire::Note{"language", "en: statements, alerts, questions, missing and contradictions also carry `text`, the sentence of note.write; absent: message and params alone"}};
 }
 
 [[nodiscard]] interpret::AssessAsk make_ask(const model::PartialDate& as_of, const std::optional<std::vector<wire::Name>>& only,

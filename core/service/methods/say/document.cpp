@@ -1,5 +1,7 @@
 #include "core/service/methods/say/document.hpp"
 
+#include "core/service/methods/say/texts.hpp"
+
 #include "core/model/check.hpp"
 #include "core/service/methods/people/dates.hpp"
 #include "core/service/methods/say/assess.hpp"
@@ -136,14 +138,14 @@ Result<interpret::Assessment> document_assess(Context& context, const DocumentAs
   if (!faults.empty()) {
     return wire::Refusal(std::move(faults));
   }
+  const auto words = words_in(params.language);
+  if (!words) {
+    return words.error();
+  }
   interpret::Assessment assessment =
       interpret::assess(checked->exam, checked->person, checked->earlier, *context.edition, make_ask(params.document.as_of, params.only, params.priors));
-  if (context.caller.scope == Scope::kiosk) {
-    assessment.alerts.clear();
-    assessment.questions.clear();
-    assessment.questions_more = {};
-    assessment.flags.clear();
-    assessment.steps.clear();
+  if (*words != nullptr) {
+    add_texts(checked->exam, **words, *context.edition, assessment);
   }
   return assessment;
 }

@@ -6,6 +6,7 @@
 
 #include "core/interpret/assess.hpp"
 #include "core/service/context.hpp"
+#include "core/service/methods/ledger/session.hpp"
 #include "core/service/methods/say/names.hpp"
 
 #include <optional>
@@ -22,13 +23,15 @@ struct ExamDocument {
   std::vector<model::Finding> findings;
   std::vector<model::Exam> earlier;
   std::optional<ExamNames> names;
+  std::optional<LedgerKindWord> ledger_kind;
 };
-BOOST_DESCRIBE_STRUCT(ExamDocument, (), (format, as_of, person, exam, findings, earlier, names))
+BOOST_DESCRIBE_STRUCT(ExamDocument, (), (format, as_of, person, exam, findings, earlier, names, ledger_kind))
 constexpr auto notes(const ExamDocument*) {
   return std::array{wire::Note{"format", "limbledger-exam/1"}, wire::Note{"as_of", "the day to judge by where the exam has no examined_at"},
                     wire::Note{"findings", "a finding without an id is named by its place, counted from 1 in the last bytes of the id"},
                     wire::Note{"earlier", "earlier exams of the same person, each with its findings"},
-                    wire::Note{"names", "names for the ids of place and examiners, as exam.read gives them; printed on a page, never judged"}};
+                    wire::Note{"names", "names for the ids of place and examiners, as exam.read gives them; printed on a page, never judged"},
+                    wire::Note{"ledger_kind", "of the ledger it was taken from, as health.check says it: a demonstration or practice says so on every page"}};
 }
 
 struct DocumentAssessParams {
@@ -36,13 +39,15 @@ struct DocumentAssessParams {
   std::optional<std::vector<wire::Name>> only;
   std::optional<std::vector<wire::Name>> confirmed;
   std::optional<std::vector<interpret::TypedPrior>> priors;
+  std::optional<model::Word> language;
 };
-BOOST_DESCRIBE_STRUCT(DocumentAssessParams, (), (document, only, confirmed, priors))
+BOOST_DESCRIBE_STRUCT(DocumentAssessParams, (), (document, only, confirmed, priors, language))
 constexpr auto notes(const DocumentAssessParams*) {
   return std::array{
       wire::Note{"only", "lists (rules, statements, hypotheses, contradictions) or beginnings of names (rule.ottawa_knee, motion.norm)"},
       wire::Note{"confirmed", "codes of questions that were asked back and answered: value.unusual, finding.contradicts"},
-      wire::Note{"priors", "the examiner's own figure for a condition, in place of the default"}};
+      wire::Note{"priors", "the examiner's own figure for a condition, in place of the default"},
+      wire::Note{"language", "en: as in exam.assess"}};
 }
 
 // The document's exam with its checked findings, and its earlier exams likewise.

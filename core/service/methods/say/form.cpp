@@ -35,6 +35,7 @@ class Form {
     placed_ = std::move(placing.placed);
     result_.left_out = std::move(placing.left_out);
     leave_what_is_not_there();
+    hip_before_knee();
     withhold();
     fit();
     for (const Placed& placed : placed_) {
@@ -71,6 +72,21 @@ class Form {
   [[nodiscard]] static bool whole_body(const Placed& placed) {
     const std::string& position = placed.step.position.text;
     return position == "standing" || position == "walking" || placed.item->sides == std::vector{Side::midline};
+  }
+  // A small child with a sore knee may have a sore hip: in each position it is looked at first (HC-019; the age is our convention).
+  void hip_before_knee() {
+    constexpr std::int64_t small_under = 5;
+    if (!ask_.age || ask_.age->high >= small_under || !ask_.sequence->complaint.text.ends_with("_knee")) {
+      return;
+    }
+    const auto rank = [](const Placed& one) {
+      return !one.item->positions ? 0 : (one.item->region.text == "hip" && !one.step.late.value_or(false) ? 1 : 2);
+    };
+    for (auto from = placed_.begin(); from != placed_.end();) {
+      const auto to = std::find_if(from, placed_.end(), [&](const Placed& one) { return !(one.step.position == from->step.position); });
+      std::stable_sort(from, to, [&](const Placed& a, const Placed& b) { return rank(a) < rank(b); });
+      from = to;
+    }
   }
   void leave_what_is_not_there() {
     for (const BodyStep& absent : ask_.not_applicable) {

@@ -145,3 +145,18 @@ TEST_CASE("septic_child: not limping is no answer about a knee that nobody moved
   bench.yes("history.unwell", Side::midline);
   CHECK(flag(bench, "septic_child") != "asked_no");
 }
+
+TEST_CASE("what is done meanwhile for a replaced knee stands in the alert itself: no needle, and the antibiotic of who is ill does not wait") {
+  Bench bench = sore_knee();
+  bench.yes("body.knee_replaced", Side::left);
+  bench.yes("knee.look_skin_hot_red", Side::left);
+  const auto holds_message = [&](const std::string& message) {
+    const auto found = alert(bench, "septic_adult");
+    return found && std::find(found->meanwhile.begin(), found->meanwhile.end(), model::MessageId{message}) != found->meanwhile.end();
+  };
+  CHECK(holds_message("msg.meanwhile.fluid_first_replaced"));
+  CHECK(!holds_message("msg.meanwhile.fluid_first"));
+  bench.yes("history.unwell", Side::midline);
+  temperature(bench, 390);
+  CHECK(holds_message("msg.meanwhile.fluid_first_replaced_ill"));
+}

@@ -56,6 +56,69 @@ TEST_CASE("perthes: a child of seven with weeks of pain, less rotation, cool and
   CHECK(referred(bench, "perthes"));
 }
 
+TEST_CASE("perthes: only the hip's rotation answers no; a fever, legs that do not carry and a short time do not") {
+  Bench bench = sore_knee(2019);
+  bench.yes("history.fever", Side::midline);
+  CHECK(flag(bench, "perthes") == "not_asked");
+  bench.count("gait.steps_now", 0);
+  bench.count("history.weeks_since_onset", 1);
+  CHECK(flag(bench, "perthes") == "not_asked");
+  inward(bench, Side::left, 45);
+  inward(bench, Side::right, 45);
+  CHECK(flag(bench, "perthes") == "asked_no");
+}
+
+TEST_CASE("how long it has been, and that nobody is pregnant, answer no danger with no") {
+  Bench short_time = sore_knee();
+  short_time.count("history.weeks_since_onset", 1);
+  CHECK(flag(short_time, "joint_over_2_weeks") == "not_asked");
+  Bench long_time = sore_knee();
+  long_time.count("history.weeks_since_onset", 160);
+  CHECK(flag(long_time, "locked_knee") == "not_asked");
+  long_time.no("history.locking", Side::left);
+  CHECK(flag(long_time, "locked_knee") == "asked_no");
+  Bench woman = sore_knee(1996);
+  woman.person->sex = model::Sex::female;
+  woman.no("body.pregnancy", Side::midline);
+  woman.no("history.breathless", Side::midline);
+  CHECK(flag(woman, "dvt") == "not_asked");
+}
+
+TEST_CASE("HC-021: at 85, walking with a stick after a slip from the bed, a hip that hurts when turned is raised; steps do not settle it") {
+  Bench bench = injured_knee();
+  bench.born(1941, 1, 1);
+  bench.count("gait.steps_now", 4);
+  bench.yes("history.steps_at_once", Side::midline);
+  CHECK(flag(bench, "hip_fx_old") == "not_asked");
+  CHECK(!raised(bench, "hip_fx_old"));
+  test(bench, "hip.log_roll", Side::left, true);
+  REQUIRE(raised(bench, "hip_fx_old"));
+  const auto found = alert(bench, "hip_fx_old");
+  CHECK(found->urgency == interpret::Urgency::same_day);
+  CHECK(!found->interrupts);
+  CHECK(std::find(found->stop.begin(), found->stop.end(), model::ItemId{"gait.steps_now"}) != found->stop.end());
+  Bench free_of_pain = injured_knee();
+  free_of_pain.born(1941, 1, 1);
+  test(free_of_pain, "hip.log_roll", Side::left, false);
+  CHECK(flag(free_of_pain, "hip_fx_old") == "asked_no");
+  Bench young = injured_knee();
+  test(young, "hip.log_roll", Side::left, true);
+  CHECK(flag(young, "hip_fx_old") == "no flag");
+}
+
+TEST_CASE("S05: fallen two days ago, not a step, the hip hurts when it is turned: the hip is raised beside the knee; cannot walk alone asks for the hip") {
+  Bench bench = injured_knee();
+  bench.born(1942, 1, 1);
+  choice(bench, "history.mechanism", Side::midline, "fall");
+  bench.count("gait.steps_now", 0);
+  CHECK(!raised(bench, "hip_fx_old"));
+  CHECK(asks(bench, "hip_fx_old", "hip.log_roll"));
+  inward(bench, Side::left, 20);
+  bench.exam.findings->back().pain = model::Pain{};
+  bench.exam.findings->back().pain->score = wire::Count<0, 10>{5};
+  CHECK(raised(bench, "hip_fx_old"));
+}
+
 TEST_CASE("limp_child: a limp with night pain is raised, unless an injury explains it") {
   Bench bench = sore_knee(2018);
   bench.yes("gait.limp", Side::midline);

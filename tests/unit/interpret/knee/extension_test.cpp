@@ -175,18 +175,20 @@ TEST_CASE("a lack of extension is open where it cannot be known, and active stan
   CHECK(deficit_of(made, Side::left) == Tri::undetermined);
 }
 
-TEST_CASE("the ratio of the pattern is exact at both ends and asked only where flexion is lost beyond its error") {
-  CHECK(lost(30, 3).statement(capsular).verdict == Verdict::within);   // 0.1
+TEST_CASE("the ratio of the pattern is exact at both ends and asked only where both losses exceed their error") {
+  CHECK(lost(60, 6).statement(capsular).verdict == Verdict::within);   // 0.1
+  CHECK(lost(61, 6).statement(capsular).verdict == Verdict::below);
   CHECK(lost(30, 24).statement(capsular).verdict == Verdict::within);  // 0.8
   CHECK(lost(30, 25).statement(capsular).verdict == Verdict::above);
-  CHECK(lost(30, 2).statement(capsular).verdict == Verdict::below);
-  CHECK(lost(30, 0).statement(capsular).verdict == Verdict::below);
+  for (const int inside_its_error : {0, 2, 3, 5}) {
+    CHECK_FALSE(lost(30, inside_its_error).has(capsular));
+  }
   CHECK(lost(30, 10).statement(capsular).grade == StatementGrade::unclear);
   CHECK(lost(30, 10).statement(capsular).params.json ==
         R"({"flexion_loss_deg":30,"extension_loss_deg":10,"ratio":0.333,"ratio_low":0.1,"ratio_high":0.8})");
   CHECK(lost(30, 10).line(capsular, "10 / 30 = 0.333, inside 0.1 to 0.8"));
   CHECK_FALSE(lost(5, 10).has(capsular));
-  CHECK(lost(6, 3).has(capsular));
+  CHECK(lost(6, 6).has(capsular));
   CHECK_FALSE(lost(30, 10).has("motion.capsular:knee.flexion_passive:right"));
 }
 

@@ -1,0 +1,233 @@
+// What cannot wait and what was done about it; the questions that are open; the next step.
+#include "core/interpret/alerts/alerts.hpp"
+#include "core/report/page_judged.hpp"
+#include "core/report/page_parts.hpp"
+
+#include <algorithm>
+
+namespace limbledger::report {
+
+namespace {
+
+using interpret::FlagAnswer;
+using model::Side;
+
+[[nodiscard]] std::string all_named(const PageView& view, const std::vector<model::FindingId>& ids) { return joined(findings_named(view, ids), "; "); }
+
+// Whether what is planned answers the alert, nobody but the examiner knows: both are shown, and neither is matched to the other.
+[[nodiscard]] std::string plan_beside(const PageView& view, const std::optional<Side>& side) {
+  std::vector<std::string> planned;
+  for (const model::PlanItem& item : view.exam.plan ? *view.exam.plan : std::vector<model::PlanItem>{}) {
+    const bool here = !side || !item.side || *item.side == Side::midline || *item.side == *side;
+    if (here && item.became != model::Became::declined) {
+      planned.push_back(view.say("page.planned", {{"kind", enum_word(view.words, "plan", item.kind), false, true}, {"text", item.text.text}}));
+    }
+  }
+  return joined(planned, "; ");
+}
+
+[[nodiscard]] std::string answer_to(const PageView& view, const interpret::Alert& alert, std::string& said_before) {
+  const auto& handled = alert.handled;
+  if (handled && handled->action) {
+    return view.say("page.alert_action", {{"text", handled->action->text}});
+  }
+  if (handled && handled->reason) {
+    return view.say("page.alert_reason", {{"text", handled->reason->text}});
+  }
+  if (alert.state == interpret::AlertState::raised) {
+    const std::string planned = plan_beside(view, alert.side);
+    if (!planned.empty() && planned == said_before) {
+      return view.say("page.alert_open_plan_again");
+    }
+    said_before = planned;
+    if (!planned.empty()) {
+      return view.say("page.alert_open_plan", {{"plan", planned, false, true}});
+    }
+  }
+  return enum_word(view.words, "alert_state", alert.state);
+}
+
+void add_because(const PageView& view, const std::vector<model::FindingId>& findings, SheetSection& section) {
+  const std::string why = all_named(view, findings);
+  if (!why.empty()) {
+    section.under(view.say("page.alert_because", {{"findings", why, false, true}}) + ".");
+  }
+}
+
+void add_meanwhile(const PageView& view, const std::vector<model::MessageId>& meanwhile, const Args& args, SheetSection& section) {
+  std::vector<std::string> parts;
+  for (const model::MessageId& message : meanwhile) {
+    parts.push_back(view.words.say(message.text, args));
+  }
+  if (!parts.empty()) {
+    section.under(view.say("page.until_then", {{"what", joined(parts, "; "), false, true}}) + ".");
+  }
+}
+
+// Said in words, because a page without alerts would be read as one without danger.
+void add_none_raised(const PageView& view, bool some_hidden, SheetSection& section) {
+  const auto& alerts = view.assessment.alerts;
+  const bool stands = std::any_of(alerts.begin(), alerts.end(), [&](const interpret::Alert& alert) {
+    return !is_hidden(view, alert) && alert.state != interpret::AlertState::withdrawn_by_correction;
+  });
+  if (stands || view.assessment.flags.empty()) {
+    return;
+  }
+  std::vector<std::string> open;
+  for (const interpret::Flag& flag : view.assessment.flags) {
+    const FlagAnswer answer = printed_answer(view, flag);
+    const bool is_open = answer == FlagAnswer::not_asked || answer == FlagAnswer::cannot_answer;
+    const std::string label = flag_label(view, flag.flag.text);
+    if (is_open && !is_hidden_flag(view, flag) && std::find(open.begin(), open.end(), label) == open.end()) {
+      open.push_back(label);
+    }
+  }
+  const bool viewer = view.names.protected_note == ProtectedNote::absent;
+  std::string text = view.say(viewer ? "page.no_alert_here" : (some_hidden ? "page.no_other_alert" : "page.no_alert"));
+  // Their names stand once, among the danger signs.
+  text += open.empty() ? "." : "; " + view.say("page.no_alert_open", {{"count", wire::write_number(static_cast<std::int64_t>(open.size()), 1), true}}) + ".";
+  section.plain(text);
+}
+
+// By name, those that wait behind the three that are shown.
+[[nodiscard]] std::vector<std::string> further_questions(const PageView& view) {
+  const interpret::View exam(view.exam, view.person, view.edition, view.assessment.as_of);
+  const std::vector<interpret::JudgedFlag> flags = interpret::judge_flags(exam);
+  const std::vector<const interpret::JudgedFlag*> asked = interpret::asked_flags(exam, flags);
+  std::vector<std::string> names;
+  const std::size_t shown = view.assessment.questions.size();
+  if (asked.size() != shown + static_cast<std::size_t>(view.assessment.questions_more.steps)) {
+    return names;  // judged otherwise than here; the count alone is said
+  }
+  for (std::size_t i = shown; i < asked.size(); ++i) {
+    if (!is_protected_danger(view, asked[i]->row->alert.text)) {
+      names.push_back(flag_label(view, asked[i]->row->alert.text) + (asked[i]->side ? " " + side_of(view.words, *asked[i]->side) : std::string()));
+    }
+  }
+  return names;
+}
+
+// An alert that asks for something, or a prompt to refer, stands above.
+[[nodiscard]] bool something_asked_above(const PageView& view) {
+  const auto& alerts = view.assessment.alerts;
+  const auto& statements = view.assessment.statements;
+  return std::any_of(alerts.begin(), alerts.end(),
+                     [&](const interpret::Alert& alert) { return alert.state == interpret::AlertState::raised && !is_hidden(view, alert); }) ||
+         std::any_of(statements.begin(), statements.end(), [](const interpret::Statement& one) { return referral_prompt(one.statement.text); });
+}
+
+[[nodiscard]] bool question_above(const PageView& view) {
+  const auto& questions = view.assessment.questions;
+  return std::any_of(questions.begin(), questions.end(), [&](const interpret::Question& one) { return !is_protected_danger(view, one.question.text); });
+}
+
+// Why no step is named, and what stands nevertheless; of alerts and questions only what there is.
+[[nodiscard]] std::string no_step(const PageView& view) {
+  const bool alerts = something_asked_above(view);
+  const bool questions = question_above(view);
+  if (view.exam.plan && !view.exam.plan->empty()) {
+    const std::string_view open = alerts ? (questions ? "page.step_both_open" : "page.step_alerts_open") : (questions ? "page.step_questions_open" : "");
+    return joined({view.say("page.step_plan"), open.empty() ? std::string() : view.say(open)}, "; ");
+  }
+  return joined({view.say(questions ? "step.none_advised_now" : "step.none_would_change"), alerts ? view.say("page.step_alerts_stand") : std::string()}, "; ");
+}
+
+}  // namespace
+
+std::string alert_text(const interpret::Alert& alert, const Words& words) {
+  return words.say(alert.message.text, {{"side", alert.side ? side_of(words, *alert.side) : std::string(), false, true}});
+}
+
+std::string prompt_text(const interpret::Statement& prompt, const Words& words) {
+  return words.say(prompt.message.text, {{"side", prompt.side ? side_of(words, *prompt.side) : std::string(), false, true}});
+}
+
+std::string question_text(const interpret::Question& question, const Words& words, const reference::Edition& edition) {
+  std::vector<std::string> labels;
+  for (const interpret::Ask& ask : question.ask) {
+    const std::string label = item_label(words, edition, ask.item);
+    if (std::find(labels.begin(), labels.end(), label) == labels.end()) {
+      labels.push_back(label);
+    }
+  }
+  return words.say(question.message.text, {{"side", question.side ? side_of(words, *question.side) : std::string(), false, true}, {"items", joined(labels), false, true}});
+}
+
+bool referral_prompt(std::string_view statement) { return statement.starts_with("referral."); }
+
+SheetSection alerts_section(const PageView& view) {
+  SheetSection section = view.section("page.cannot_wait");
+  const auto side_of_it = [&](const std::optional<Side>& side) { return side ? side_of(view.words, *side) : std::string(); };
+  bool some_hidden = view.holds_protected;
+  std::string planned;  // said once, for the alerts that share it
+  for (const interpret::Alert& alert : view.assessment.alerts) {
+    if (is_hidden(view, alert)) {
+      some_hidden = true;
+      continue;
+    }
+    const Args args{{"side", side_of_it(alert.side), false, true}};
+    section.bullet(alert_text(alert, view.words) + ".");
+    add_because(view, alert.because, section);
+    section.under(answer_to(view, alert, planned));
+    if (alert.state == interpret::AlertState::raised) {
+      add_meanwhile(view, alert.meanwhile, args, section);
+    }
+  }
+  // One line whatever their number, so that not even a count is told.
+  if (some_hidden && view.names.protected_note == ProtectedNote::mentioned) {
+    section.bullet(view.say("page.see_protected") + ".");
+  }
+  add_none_raised(view, some_hidden, section);
+  for (const interpret::Statement& statement : view.assessment.statements) {
+    if (referral_prompt(statement.statement.text)) {
+      const Args args{{"side", side_of_it(statement.side), false, true}};
+      section.bullet(prompt_text(statement, view.words) + ".");
+      add_because(view, statement.findings, section);
+      const std::string& id = statement.statement.text;
+      const std::string_view danger = std::string_view(id).substr(0, id.find(':'));
+      if (const reference::AlertRow* row = view.edition.alert({"alert." + std::string(after_dot(danger))}); row != nullptr) {
+        add_meanwhile(view, row->meanwhile, args, section);
+      }
+    }
+  }
+  for (const interpret::Question& question : view.assessment.questions) {
+    if (is_protected_danger(view, question.question.text)) {
+      continue;
+    }
+    section.bullet(view.say("page.question", {{"side", view.side_after(question.side), false, true},
+                                              {"question", question_text(question, view.words, view.edition), false, true}}) +
+                   ".");
+  }
+  if (view.assessment.questions_more.steps > 0) {
+    const std::vector<std::string> names = further_questions(view);
+    Args args{{"count", wire::write_number(view.assessment.questions_more.steps, 1), true}, {"names", joined(names, "; "), false, true}};
+    section.plain(view.say(names.empty() ? "page.questions_more" : "page.questions_more_named", args));
+  }
+  return section;
+}
+
+SheetSection next_section(const PageView& view) {
+  SheetSection section = view.section("page.next_step");
+  if (view.exam.signed_ || (view.exam.state && *view.exam.state != model::ExamState::open)) {
+    return section;
+  }
+  for (const interpret::Step& step : view.assessment.steps) {
+    std::vector<std::string> changes;
+    for (const model::Word& change : step.changes) {
+      const bool rule = view.words.has("msg." + change.text + ".name");
+      changes.push_back(rule ? view.say(change.text + ".name") : flag_label(view, change.text));
+    }
+    const std::int64_t minutes = (step.seconds.steps + 59) / 60;
+    const bool after = section.lines.empty() && something_asked_above(view);
+    section.plain(view.words.say(after ? "msg.page.step_after_alerts" : step.message.text, {{"item", view.label(step.step) + view.side_after(step.side), false, true},
+                                                     {"minutes", wire::write_number(minutes, 1), true},
+                                                     {"changes", joined(changes, "; "), false, true}}) +
+                  ".");
+  }
+  if (section.lines.empty()) {
+    section.plain(no_step(view) + ".");
+  }
+  return section;
+}
+
+}  // namespace limbledger::report
