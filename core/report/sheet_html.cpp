@@ -21,7 +21,7 @@ constexpr std::string_view sheet_style =
     ".sheet>tfoot>tr>td{border-top:.3mm solid #000;font-size:8.5pt;padding-top:1mm}"
     ".found{width:100%;border-collapse:collapse;table-layout:fixed}.found th,.found td{border:.2mm solid #000;padding:.6mm 1.5mm;text-align:left;"
     "vertical-align:top;overflow-wrap:break-word}.found tr{break-inside:avoid}.found thead th:first-child{width:30%}.found tbody th{font-weight:normal}"
-    ".found.compared thead th:first-child{width:13%}.found.compared thead th:last-child{width:29%}.found.compared td{font-size:9.5pt}"
+    ".found.compared thead th:first-child{width:11%}.found.compared thead th:last-child{width:25%}.found.compared td,.found.compared th{font-size:9pt}.found.compared tr{break-inside:auto}"
     "@media print{body{max-width:none;padding:0}}";
 
 // What people wrote stays text, and keeps its own writing direction.

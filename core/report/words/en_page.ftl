@@ -86,12 +86,13 @@ msg-flag-joint_over_2_weeks = a joint swollen for weeks
 msg-page-no_hypothesis_yet = Nothing is said yet: the minimum set of this complaint is not complete (see what was not done and what was not examined).
 msg-page-no_hypothesis = Nothing can be said: for these findings, this age or this complaint there are no figures that may be used.
 msg-page-compared = Compared with published figures, the other side and last time
+msg-page-in_brackets = In brackets: the span of a reading with its error of measurement, where that decides; or the degrees that a difference has to exceed to be believed.
 msg-page-against = Compared with
 msg-page-against_text = against
 msg-page-motion_reading = { $way } { $reading }:
 msg-page-motion_of = { $way }: { $against }
 msg-page-motion_against = { $interval } in { $who } ({ $kind ->
-    [taught] taught values, not read at their source
+    [taught] taught values
    *[read] reference interval
  })
 msg-motion_family-knee-flexion = Knee flexion
