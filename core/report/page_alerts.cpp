@@ -41,7 +41,8 @@ using model::Side;
     }
     said_before = planned;
     if (!planned.empty()) {
-      return view.say("page.alert_open_plan", {{"plan", planned, false, true}});
+      const std::string says = view.say("page.alert_open_plan", {{"plan", planned, false, true}});
+      return says.ends_with(".\u2069") ? says : says + ".";  // what a person ended keeps its own end
     }
   }
   return enum_word(view.words, "alert_state", alert.state);

@@ -12,20 +12,6 @@ namespace {
 using interpret::Statement;
 using model::Side;
 
-// Extension against the other side is one comparison: a lack of it, or going beyond straight, says it with its meaning.
-[[nodiscard]] bool said_by_another(const PageView& view, const Statement& statement) {
-  constexpr std::string_view plain_side = "motion.side:";
-  if (!statement.statement.text.starts_with(plain_side)) {
-    return false;
-  }
-  std::string item = statement.statement.text.substr(plain_side.size());
-  item = item.substr(0, item.rfind(':') + 1);
-  return std::any_of(view.assessment.statements.begin(), view.assessment.statements.end(), [&](const Statement& other) {
-    return other.comparator == interpret::Comparator::other_side &&
-           (other.statement.text.starts_with("motion.extension_deficit:" + item) || other.statement.text.starts_with("motion.hyperextension:" + item));
-  });
-}
-
 // "passive_seated" of knee.flexion and knee.flexion_passive_seated.
 [[nodiscard]] std::string way_of(const PageView& view, const model::Item& item) {
   const std::string& name = item.item.text;
@@ -92,6 +78,19 @@ void add_way(std::vector<std::string>& lines, const std::string& begins, const s
 
 }  // namespace
 
+bool said_by_another(const PageView& view, const Statement& statement) {
+  constexpr std::string_view plain_side = "motion.side:";
+  if (!statement.statement.text.starts_with(plain_side)) {
+    return false;
+  }
+  std::string item = statement.statement.text.substr(plain_side.size());
+  item = item.substr(0, item.rfind(':') + 1);
+  return std::any_of(view.assessment.statements.begin(), view.assessment.statements.end(), [&](const Statement& other) {
+    return other.comparator == interpret::Comparator::other_side &&
+           (other.statement.text.starts_with("motion.extension_deficit:" + item) || other.statement.text.starts_with("motion.hyperextension:" + item));
+  });
+}
+
 SheetSection compared_section(const PageView& view) {
   SheetSection section = view.section("page.compared");
   bool taught = false;
@@ -103,6 +102,10 @@ SheetSection compared_section(const PageView& view) {
       section.bullet(statement_text(statement, view.exam, view.words, view.edition));
     }
     taught = taught || statement.message.text.ends_with("_taught");
+  }
+  const auto end = std::find_if(section.lines.begin(), section.lines.end(), [](const SheetLine& line) { return line.kind != LineKind::compared; });
+  if (end != section.lines.begin()) {
+    section.lines.insert(end, SheetLine{LineKind::plain, view.say("page.in_brackets"), {}, {}, {}});
   }
   if (section.lines.empty()) {
     section.plain(view.say("page.nothing_compared"));

@@ -75,6 +75,8 @@ class PageView {
 [[nodiscard]] SheetSection flags_section(const PageView& view);
 [[nodiscard]] SheetSection told_section(const PageView& view);     // what the person was told, by the plan
 [[nodiscard]] SheetSection summary_section(const PageView& view);  // what is out of the ordinary, by side
+// Extension against the other side is one comparison: a lack of it, or going beyond straight, says it with its meaning.
+[[nodiscard]] bool said_by_another(const PageView& view, const interpret::Statement& statement);
 [[nodiscard]] SheetSection compared_section(const PageView& view);
 [[nodiscard]] SheetSection found_section(const PageView& view);
 [[nodiscard]] SheetSection not_done_section(const PageView& view);

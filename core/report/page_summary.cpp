@@ -74,18 +74,36 @@ struct Unusual {
   return !group_entry && std::visit(Unusual{finding.item.text}, finding.value);
 }
 
+// Also what lies beyond taught values by more than its error, said as that; and a hip that hurts. A description stays out.
+[[nodiscard]] bool to_be_named(const interpret::Statement& statement) {
+  const std::string& id = statement.statement.text;
+  const bool beyond = statement.verdict == interpret::Verdict::below || statement.verdict == interpret::Verdict::above;
+  return statement.grade == interpret::StatementGrade::notable || (beyond && id.starts_with("motion.norm:")) || id.starts_with("hip.");
+}
+
 // Comparisons that are believed, in the short words of the table of motions.
 [[nodiscard]] std::vector<std::string> believed(const PageView& view, Side side) {
   std::vector<std::string> parts;
-  for (const interpret::Statement& statement : view.assessment.statements) {
-    const std::string row = statement.message.text + ".row";
-    if (statement.grade != interpret::StatementGrade::notable || statement.side != side || !view.words.has(row)) {
-      continue;
+  std::string motion;
+  for (const model::Finding* finding : view.findings) {
+    std::vector<std::string> says;
+    for (const interpret::Statement& statement : view.assessment.statements) {
+      const std::string row = statement.message.text + ".row";
+      if (finding->side != side || !to_be_named(statement) || statement.side != side || !view.words.has(row) ||
+          said_by_another(view, statement)) {
+        continue;
+      }
+      const StatementWords said = statement_words(statement, view.exam, view.words, view.edition);
+      if (said.item == finding->item) {
+        says.push_back(view.words.say(row, said.args));
+        motion = view.say("page.found_motion", {{"what", view.label(said.item), false, true},
+                                                {"reading", said.reading, false, true},
+                                                {"says", joined(says, "; "), false, true}});
+      }
     }
-    const StatementWords said = statement_words(statement, view.exam, view.words, view.edition);
-    parts.push_back(view.say("page.found_motion", {{"what", view.label(said.item), false, true},
-                                                   {"reading", said.reading, false, true},
-                                                   {"says", view.words.say(row, said.args), false, true}}));
+    if (!says.empty() && (parts.empty() || parts.back() != motion)) {
+      parts.push_back(motion);
+    }
   }
   return parts;
 }

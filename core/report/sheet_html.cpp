@@ -14,14 +14,15 @@ constexpr std::string_view sheet_style =
     "@page{size:A4;margin:14mm 16mm}"
     "html{background:#fff;color:#000}"
     "body{margin:0 auto;max-width:178mm;padding:4mm;font:10.5pt/1.35 \"DejaVu Sans\",\"Noto Sans\",Arial,sans-serif}"
-    "h1{font-size:15pt;margin:0 0 1mm}h2{font-size:11.5pt;margin:4.5mm 0 1mm;border-bottom:.3mm solid #000;break-after:avoid}"
-    "h3{font-size:10pt;margin:2.5mm 0 .5mm;break-after:avoid}p{margin:0 0 1mm;white-space:pre-line}ul{margin:0;padding-left:5mm}li{margin:0 0 .8mm;white-space:pre-line}"
+    "h1{font-size:15pt;margin:0 0 1mm}h2{font-size:11.5pt;margin:3.5mm 0 1mm;border-bottom:.3mm solid #000;break-after:avoid}"
+    "p{margin:0 0 1mm;white-space:pre-line}ul{margin:0;padding-left:5mm}li{margin:0 0 .8mm;white-space:pre-line}"
     ".who{font-size:12.5pt;font-weight:bold}.banner{border:.5mm solid #000;padding:1mm 2mm;font-weight:bold}"
     ".sheet{width:100%;border-collapse:collapse}.sheet>tbody>tr>td,.sheet>tfoot>tr>td{padding:0}"
     ".sheet>tfoot>tr>td{border-top:.3mm solid #000;font-size:8.5pt;padding-top:1mm}"
     ".found{width:100%;border-collapse:collapse;table-layout:fixed}.found th,.found td{border:.2mm solid #000;padding:.6mm 1.5mm;text-align:left;"
     "vertical-align:top;overflow-wrap:break-word}.found tr{break-inside:avoid}.found thead th:first-child{width:30%}.found tbody th{font-weight:normal}"
-    ".found.compared thead th:first-child{width:13%}.found.compared thead th:last-child{width:29%}.found.compared td{font-size:9.5pt}"
+    ".found .region{break-after:avoid}.found tbody .region th{font-weight:bold;padding-top:1.5mm}"
+    ".found.compared thead th:first-child{width:11%}.found.compared thead th:last-child{width:25%}.found.compared td,.found.compared th{font-size:9pt}.found.compared tr{break-inside:auto}"
     "@media print{body{max-width:none;padding:0}}";
 
 [[nodiscard]] std::string escaped(std::string_view text) { return html_text(text); }
@@ -62,8 +63,8 @@ class Body {
         out_ += element("p", line.text);
         break;
       case LineKind::region:
-        close(Block::none);
-        out_ += element("h3", line.text);
+        open(Block::table);
+        out_ += "<tr class=\"region\"><th scope=\"rowgroup\" colspan=\"3\">" + escaped(line.text) + "</th></tr>\n";
         break;
       case LineKind::bullet:
         end_entry();

@@ -47,7 +47,7 @@ msg-page-step_both_open = what the alerts and questions above leave open stands
 msg-page-until_then = Until then: { $what }
 msg-page-alert_action = Done: { $text }
 msg-page-alert_reason = Nothing done, because: { $text }
-msg-page-alert_open_plan = No answer to this alert is recorded. The plan says (whether that answers it, the examiner knows): { $plan }.
+msg-page-alert_open_plan = No answer to this alert is recorded. The plan says (whether that answers it, the examiner knows): { $plan }
 msg-page-alert_open_plan_again = No answer to this alert is recorded. The plan says what stands above (whether that answers it, the examiner knows).
 msg-page-planned = { $kind } { $text }
 msg-alert_state-raised = No answer to this alert is recorded, and nothing is planned for it.
@@ -86,12 +86,13 @@ msg-flag-joint_over_2_weeks = a joint swollen for weeks
 msg-page-no_hypothesis_yet = Nothing is said yet: the minimum set of this complaint is not complete (see what was not done and what was not examined).
 msg-page-no_hypothesis = Nothing can be said: for these findings, this age or this complaint there are no figures that may be used.
 msg-page-compared = Compared with published figures, the other side and last time
+msg-page-in_brackets = In brackets: the span of a reading with its error of measurement, where that decides; or the degrees that a difference has to exceed to be believed.
 msg-page-against = Compared with
 msg-page-against_text = against
 msg-page-motion_reading = { $way } { $reading }:
 msg-page-motion_of = { $way }: { $against }
 msg-page-motion_against = { $interval } in { $who } ({ $kind ->
-    [taught] taught values, not read at their source
+    [taught] taught values
    *[read] reference interval
  })
 msg-motion_family-knee-flexion = Knee flexion
