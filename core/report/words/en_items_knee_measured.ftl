@@ -64,18 +64,18 @@ msg-item-knee_heel_height_prone-otherwise = Cannot lie face down: passive extens
 msg-item-knee_heel_to_buttock-short = Heel to buttock, face down
 msg-item-knee_heel_to_buttock-how = Face down, pelvis held flat, bend the knee as far as it goes without force. Measure from the back of the heel to the buttock, both sides; 0 where it touches. What stops it, and where it pulls, in the remark.
 msg-item-knee_heel_to_buttock-purpose = A quick measure of bending that a tape gives, and of a short muscle in front of the thigh.
-msg-item-knee_heel_to_buttock-care = Do not force it when the knee cannot be straightened actively or a fracture is open. Not late in pregnancy or with a sore belly.
+msg-item-knee_heel_to_buttock-care = Do not force it when the knee cannot be straightened actively or a fracture is open. Not late in pregnancy, with a sore belly or a hurt kneecap.
 msg-item-knee_heel_to_buttock-errors = The pelvis lifts; calf and thigh meet first in a heavy limb: then it says little.
 msg-item-knee_heel_to_buttock-otherwise = Cannot lie face down: on the side with the hip straight, or bending on the back in degrees.
 
-msg-item-knee_q_angle_standing-short = Angle of the thigh's pull, standing
+msg-item-knee_q_angle_standing-short = Angle of the thigh's pull (Q angle), standing
 msg-item-knee_q_angle_standing-how = Standing at ease, feet pointing forward and as wide as the hips, thigh slack. Centre of the goniometer on the middle of the kneecap, one arm to the front upper spine of the pelvis, the other along the tendon to the tubercle of the shin. How the feet stand, in the remark.
 msg-item-knee_q_angle_standing-purpose = The side pull on the kneecap.
 msg-item-knee_q_angle_standing-care = Not where standing is withheld.
 msg-item-knee_q_angle_standing-errors = Feet turned: it changes the angle by degrees. Kneecap pushed aside by the arm. Thigh tightened.
 msg-item-knee_q_angle_standing-otherwise = Cannot stand: lying, which is an item of its own.
 
-msg-item-knee_q_angle_supine-short = Angle of the thigh's pull, lying
+msg-item-knee_q_angle_supine-short = Angle of the thigh's pull (Q angle), lying
 msg-item-knee_q_angle_supine-how = Lying, knee straight, thigh slack, feet upright. Centre of the goniometer on the middle of the kneecap, one arm to the front upper spine of the pelvis, the other along the tendon to the tubercle of the shin.
 msg-item-knee_q_angle_supine-purpose = The side pull on the kneecap, where it is compared with readings taken lying.
 msg-item-knee_q_angle_supine-errors = Foot rolled outward; thigh tightened; not to be compared with a reading standing.

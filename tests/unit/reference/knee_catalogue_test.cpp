@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <set>
 #include <string>
+#include <utility>
 #include <vector>
 
 using namespace limbledger;
@@ -199,6 +200,38 @@ TEST_CASE("what an open concern withholds, and what stays allowed") {
   // No concern takes away what an alert is asked with.
   for (const char* name : {"leg.tense_compartment", "knee.stretch_pain_calf", "vessel.foot_cold", "nerve.foot_drop", "history.saddle_numbness"}) {
     CHECK_MESSAGE(!item(name).withheld_by.has_value(), name);
+  }
+}
+
+TEST_CASE("a test of the knee that bends or turns the hip, or needs lying face down, waits for the hip as well") {
+  for (const char* name : {"knee.mcmurray", "knee.mcmurray_pain", "knee.pain_full_flexion", "knee.pivot_shift", "knee.reverse_pivot_shift",
+                           "knee.posterior_sag", "knee.posterior_drawer", "knee.anterior_drawer", "knee.quadriceps_active",
+                           "knee.external_rotation_recurvatum", "knee.extension_passive_hip_bent", "knee.collateral_lateral_tender",
+                           "knee.lachman_prone", "knee.apley_compression", "knee.heel_height_prone", "knee.flexion_passive_prone"}) {
+    CHECK_MESSAGE(withheld(name, "hip_fracture"), name);
+    CHECK_MESSAGE(withheld(name, "hip_slip"), name);
+    CHECK_MESSAGE(withheld(name, "pelvic_fracture"), name);
+  }
+  for (const char* name : {"knee.posterior_sag", "knee.collateral_lateral_tender", "knee.crepitus", "knee.patellar_tracking"}) {
+    CHECK_MESSAGE(withheld(name, "knee_fracture"), name);
+  }
+}
+
+TEST_CASE("an alert that stops a test of the knee stops its variants as well") {
+  const std::vector<std::pair<const char*, const char*>> variants{{"knee.lachman", "knee.lachman_supported"},
+                                                                  {"knee.lachman", "knee.lachman_dropped_leg"},
+                                                                  {"knee.anterior_drawer", "knee.anterior_drawer_foot_in"},
+                                                                  {"knee.dial_90", "knee.dial_90_seated"},
+                                                                  {"knee.mcmurray", "knee.mcmurray_pain"},
+                                                                  {"knee.apley_compression", "knee.apley_distraction"},
+                                                                  {"knee.pivot_shift", "knee.reverse_pivot_shift"}};
+  for (const reference::AlertRow& row : reference::built_in_edition()->alerts()) {
+    const auto stops = [&](const char* name) {
+      return std::find(row.stop.begin(), row.stop.end(), model::ItemId{name}) != row.stop.end();
+    };
+    for (const auto& variant : variants) {
+      CHECK_MESSAGE((!stops(variant.first) || stops(variant.second)), row.alert.text << " " << variant.second);
+    }
   }
 }
 
