@@ -100,13 +100,13 @@ msg-item-hip_heel_push-otherwise = Half sitting as well. A below-knee stump is p
 msg-item-hip_heel_push-yes = pain in groin or hip on the push
 msg-item-hip_heel_push-no = no pain in groin or hip on the push; a fracture is not excluded
 
-msg-item-hip_percussion_patellopubic-short = Tapping the kneecap, listening at the pubic bone
+msg-item-hip_percussion_patellopubic-short = Knocking on the kneecap, listening at the pubic bone
 msg-item-hip_percussion_patellopubic-purpose = Bone that is whole carries sound; nothing is moved.
-msg-item-hip_percussion_patellopubic-how = Quiet room. Lying, legs straight and alike. The stethoscope on the pubic joint, held by the person where wished. Tap each kneecap with a finger in the same way, or stand a sounding fork (128 to 512 Hz) on it. Compare loudness and pitch. The side is the duller one.
+msg-item-hip_percussion_patellopubic-how = Quiet room. Lying, legs straight and alike. The stethoscope on the pubic joint, held by the person where wished. Knock on each kneecap with a finger in the same way, or stand a sounding fork (128 to 512 Hz) on it. Compare loudness and pitch. The side is the duller one.
 msg-item-hip_percussion_patellopubic-positive = Duller or softer than the other side.
 msg-item-hip_percussion_patellopubic-care = Offer a chaperone. Dull: treat as a fracture until imaged. Alike leaves a fracture not excluded while it hurts or cannot be stood on.
 msg-item-hip_percussion_patellopubic-errors = Legs not alike; metal in one hip or knee; a full knee; noise; both sides broken.
-msg-item-hip_percussion_patellopubic-otherwise = Tender knee: the fork instead of tapping. Poor hearing: a helper, or a microphone. Half sitting where flat is not possible, both legs alike. With one limb it is lost.
+msg-item-hip_percussion_patellopubic-otherwise = Tender knee: the fork instead of knocking. Poor hearing: a helper, or a microphone. Half sitting where flat is not possible, both legs alike. With one limb it is lost.
 msg-item-hip_percussion_patellopubic-yes = duller than the other side
 msg-item-hip_percussion_patellopubic-no = as loud as the other side; a fracture is not excluded
 
@@ -277,9 +277,9 @@ msg-item-hip_fader-otherwise = Half sitting. Heavy leg: the person holds the own
 msg-item-hip_fader-yes = familiar outer hip pain
 msg-item-hip_fader-no = no familiar outer hip pain
 
-msg-item-hip_fader_resisted-short = The same, then turning inward against the hand (FADER-R)
+msg-item-hip_fader_resisted-short = Bent, across, outward, then pushing inward (FADER-R)
 msg-item-hip_fader_resisted-purpose = To load the pressed tendons.
-msg-item-hip_fader_resisted-how = At the end of that position the person turns the leg inward (FOOT outward) against your hand at the ankle.
+msg-item-hip_fader_resisted-how = Bent to 90, led across and turned outward to the end; there the person turns the leg inward (FOOT outward) against your hand at the ankle.
 msg-item-hip_fader_resisted-positive = The familiar pain at the outer hip.
 msg-item-hip_fader_resisted-care = Not after a fall or injury until imaged, not with a slip or an infection of the hip open. Not with a replaced hip.
 msg-item-hip_fader_resisted-errors = The push goes into bending.
@@ -297,9 +297,9 @@ msg-item-hip_add-otherwise = Who cannot lie on either side: on the back, bent, l
 msg-item-hip_add-yes = familiar outer hip pain
 msg-item-hip_add-no = no familiar outer hip pain
 
-msg-item-hip_add_resisted-short = The same, then lifting against the hand (ADD-R)
+msg-item-hip_add_resisted-short = Lowered behind, then lifting against the hand (ADD-R)
 msg-item-hip_add_resisted-purpose = To load the pressed tendons.
-msg-item-hip_add_resisted-how = At the end of that position the person lifts the leg against your hand at the outer knee.
+msg-item-hip_add_resisted-how = On the other side, the leg lowered behind the body to its end; there the person lifts the leg against your hand at the outer knee.
 msg-item-hip_add_resisted-positive = The familiar pain at the outer hip.
 msg-item-hip_add_resisted-care = Not after a fall or injury until imaged, not with a slip or an infection of the hip open. Not with a replaced hip.
 msg-item-hip_add_resisted-errors = The body rolls back and the hip bender lifts.

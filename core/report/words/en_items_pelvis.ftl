@@ -205,8 +205,8 @@ msg-item-pelvis_lumbar_look-otherwise = Seated or on the side for who cannot sta
 
 msg-item-pelvis_lumbar_tender-short = Back bones tender
 msg-item-pelvis_lumbar_tender-purpose = To find a break, an infection or a growth behind leg pain.
-msg-item-pelvis_lumbar_tender-how = Standing, face down or on the side: one finger on each bony point of the low back, then a light tap with the fist. Yes for tenderness of bone.
-msg-item-pelvis_lumbar_tender-care = After a fall from a height or a crash: no tapping and no bending; keep the back still. With fever, cancer or night pain: the same day.
+msg-item-pelvis_lumbar_tender-how = Standing, face down or on the side: one finger on each bony point of the low back, then a light knock with the fist. Yes for tenderness of bone.
+msg-item-pelvis_lumbar_tender-care = After a fall from a height or a crash: no knocking and no bending; keep the back still. With fever, cancer or night pain: the same day.
 msg-item-pelvis_lumbar_tender-errors = Muscle beside the middle is sore in most with back pain.
 msg-item-pelvis_lumbar_tender-otherwise = On the side or seated leaning forward.
 

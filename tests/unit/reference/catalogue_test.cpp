@@ -93,7 +93,8 @@ TEST_CASE("every message that the catalogue names has words, and every word of a
     check(item.text.short_);
     check(item.text.how);
     said += 2;
-    for (const auto& message : {item.text.positive, item.text.care, item.text.errors, item.text.yes, item.text.no}) {
+    const auto& text = item.text;
+    for (const auto& message : {text.purpose, text.positive, text.care, text.errors, text.otherwise, text.yes, text.no}) {
       if (message) {
         check(*message);
         ++said;
