@@ -61,6 +61,7 @@ msg-item-general_concern_hip_fracture-yes = open: to be settled first
 msg-item-general_concern_hip_fracture-no = looked into and settled by the examiner
 
 msg-item-general_concern_hip_dislocated-short = Concern: dislocated hip
+msg-item-general_concern_hip_dislocated-purpose = To hold back the steps that could harm a hip that may be out of joint, until it is known to be in place.
 msg-item-general_concern_hip_dislocated-how = The examiner's own answer. Yes: a hip out of joint is to be settled first, and the steps that could harm are withheld. No: looked into and settled; say how in the remark. It says nothing about what was not examined.
 msg-item-general_concern_hip_dislocated-yes = open: to be settled first
 msg-item-general_concern_hip_dislocated-no = looked into and settled by the examiner

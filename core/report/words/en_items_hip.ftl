@@ -5,13 +5,13 @@ msg-item-hip_log_roll-purpose = The gentlest test of a hip: nothing but the join
 msg-item-hip_log_roll-otherwise = Half sitting, or on a parent's lap. Heavy leg: both hands on the thigh alone. Who cannot lie: the inward turn seated, gently.
 
 msg-item-hip_internal_rotation_passive_seated-purpose = The motion that goes first in a worn, slipped or inflamed hip; never left out in a growing person with knee pain.
-msg-item-hip_internal_rotation_passive_seated-otherwise = Who cannot sit: on the back, hip and knee bent 90 and carried. Heavy leg: a helper holds the thigh down.
+msg-item-hip_internal_rotation_passive_seated-otherwise = Who cannot sit: on the back, hip and knee bent 90 and carried. Heavy leg: a helper holds the thigh down. On the back leave the position empty and say it in the remark.
 
 msg-item-hip_internal_rotation_passive_supine-purpose = To compare both hips with the hip straight, as in walking.
 msg-item-hip_internal_rotation_passive_supine-otherwise = Who cannot lie on the back: seated, which is another quantity. Heavy leg: read the kneecap, the leg straight.
 
 msg-item-hip_external_rotation_passive_seated-purpose = With inward rotation it shows a hip that has turned: much outward and little inward.
-msg-item-hip_external_rotation_passive_seated-otherwise = Who cannot sit: on the back, hip and knee bent 90 and carried.
+msg-item-hip_external_rotation_passive_seated-otherwise = Who cannot sit: on the back, hip and knee bent 90 and carried. On the back leave the position empty and say it in the remark.
 
 msg-item-hip_flexion_passive-purpose = What the joint allows; a stiff hip loses it, and a slipped one rolls outward as it bends.
 msg-item-hip_flexion_passive-otherwise = Who cannot lie on the back: on the side, the leg on a pillow or carried. Heavy limb: two persons. Half sitting starts from a bend: say so.
@@ -34,7 +34,7 @@ msg-item-hip_look_wasting-short = Buttock or thigh thinner
 msg-item-hip_look_wasting-purpose = To see disuse, a nerve lesion or long-standing disease of the hip.
 msg-item-hip_look_wasting-how = Look at both buttocks from behind and at both thighs from the front, muscles slack, then tightened. Yes when clearly thinner than the other side. The girth is a thing of its own.
 msg-item-hip_look_wasting-errors = A flat buttock on both sides has nothing to compare with; fat hides it; a healed swelling on the other side makes this one look thin.
-msg-item-hip_look_wasting-otherwise = Who cannot stand: lying on the side or face down; lying on the back shows the thigh alone.
+msg-item-hip_look_wasting-otherwise = Who cannot or may not stand: lying on the side or face down; lying on the back shows the thigh alone.
 msg-item-hip_look_wasting-yes = buttock or thigh thinner than the other side
 msg-item-hip_look_wasting-no = buttock and thigh as the other side
 
@@ -66,7 +66,7 @@ msg-item-hip_joint_front_tender-otherwise = Heavy belly: the helper holds the ap
 msg-item-hip_femoral_triangle_full-short = Fullness below the groin
 msg-item-hip_femoral_triangle_full-purpose = To find nodes, a hernia, a widened vessel or a collection.
 msg-item-hip_femoral_triangle_full-how = Lying on the back. From the outer to the inner side below the fold of the groin lie nerve, artery and vein. Feel with flat fingers, both sides. Yes for a lump or fullness; say how large, soft or hard, and whether it throbs or comes with a cough.
-msg-item-hip_femoral_triangle_full-care = A lump that throbs is not pressed.
+msg-item-hip_femoral_triangle_full-care = A lump that throbs is not pressed. Not where a fracture of the pelvis is open.
 msg-item-hip_femoral_triangle_full-errors = Small nodes on both sides are common in those who go barefoot.
 msg-item-hip_femoral_triangle_full-otherwise = Half sitting where flat lying is not possible; standing shows a hernia better.
 msg-item-hip_femoral_triangle_full-yes = a lump or fullness felt
@@ -75,7 +75,7 @@ msg-item-hip_femoral_triangle_full-no = no lump or fullness felt
 msg-item-hip_adductor_origin_tender-short = Adductor origin tender
 msg-item-hip_adductor_origin_tender-purpose = To name the region of groin pain in one who kicks, runs or slipped apart.
 msg-item-hip_adductor_origin_tender-how = Lying on the back, knee bent and let outward, the leg supported. The long adductor stands out as a cord: follow it to the pubic bone and press the last part and the bone. Both sides. Yes for pain, and say whether it is the familiar one.
-msg-item-hip_adductor_origin_tender-care = Not where a fracture of the pelvis is open: ask where it hurts and press nowhere.
+msg-item-hip_adductor_origin_tender-care = Not where a fracture of the pelvis is open: ask where it hurts and press nowhere. Where a fracture, a dislocation, a slip or an infection of the hip is open the leg stays as it lies.
 msg-item-hip_adductor_origin_tender-errors = The cord is followed only half-way; the pubic bone itself is another point.
 msg-item-hip_adductor_origin_tender-otherwise = Offer a chaperone; the person can put the own finger on it first. A leg that cannot be let outward stays straight and slightly apart.
 
@@ -83,7 +83,7 @@ msg-item-hip_trochanter_tender-short = Trochanter: familiar pain on pressure
 msg-item-hip_trochanter_tender-purpose = To say whether pain at the outer hip comes from the tendons and bursa there; read together with resisted abduction.
 msg-item-hip_trochanter_tender-how = Lying on the sound side, hips bent 45 to 60, knees on each other with a pillow between. The trochanter is the block of bone on the outer thigh. Thumb pressure, until the nail turns pale, on its front, its outer and its upper back facet; the sound side as well, and a control point on the outer thigh.
 msg-item-hip_trochanter_tender-positive = The familiar pain on any facet.
-msg-item-hip_trochanter_tender-care = Not where a fracture of the hip or pelvis is open. In a frail person with a painful hip do not turn on to that side.
+msg-item-hip_trochanter_tender-care = Not where a fracture or a dislocation of hip or pelvis is open. In a frail person with a painful hip do not turn on to that side.
 msg-item-hip_trochanter_tender-errors = Somebody tender everywhere is tender here too: the control point tells. Pressing behind the bone meets the nerve. Tenderness that is not the familiar pain is no positive.
 msg-item-hip_trochanter_tender-otherwise = Who cannot lie on the side: on the back, the leg slightly turned in. A thick layer of fat: use the knuckle and feel the bone move as the leg is rolled.
 msg-item-hip_trochanter_tender-yes = the familiar pain on pressing the trochanter
@@ -92,14 +92,14 @@ msg-item-hip_trochanter_tender-no = no familiar pain on pressing the trochanter
 msg-item-hip_trochanter_tenderness-short = Trochanter, how tender
 msg-item-hip_trochanter_tenderness-purpose = To follow tenderness from visit to visit.
 msg-item-hip_trochanter_tenderness-how = As for the familiar pain on pressing the trochanter: the most tender facet, graded by what the person does.
-msg-item-hip_trochanter_tenderness-care = Not where a fracture of the hip or pelvis is open.
+msg-item-hip_trochanter_tenderness-care = Not where a fracture or a dislocation of hip or pelvis is open.
 msg-item-hip_trochanter_tenderness-errors = Another pressure gives another grade: press until the nail turns pale, each time.
 msg-item-hip_trochanter_tenderness-otherwise = On the back, the leg slightly turned in, for who cannot lie on the side.
 
 msg-item-hip_trochanter_facets_tender-short = Trochanter, which part is tender
 msg-item-hip_trochanter_facets_tender-purpose = The facets carry different tendons.
 msg-item-hip_trochanter_facets_tender-how = Press front, outer side, and upper back of the trochanter in turn, thumb until the nail turns pale. All that hurt.
-msg-item-hip_trochanter_facets_tender-care = Not where a fracture of the hip or pelvis is open.
+msg-item-hip_trochanter_facets_tender-care = Not where a fracture or a dislocation of hip or pelvis is open.
 msg-item-hip_trochanter_facets_tender-errors = The facets lie close together in a small person.
 msg-item-hip_trochanter_facets_tender-otherwise = On the back, the leg slightly turned in; the back facet is then not reached: say so.
 
@@ -116,26 +116,26 @@ msg-item-hip_control_point_tender-how = Press the middle of the outer thigh as f
 msg-item-hip_control_point_tender-care = Not where a fracture of the thigh bone is open.
 msg-item-hip_control_point_tender-errors = A bruise there makes it useless: choose another spot and say which.
 msg-item-hip_control_point_tender-otherwise = In any position; the other thigh where this one is hurt.
-msg-item-hip_control_point_tender-yes = as tender as the trochanter: tenderness there says little
+msg-item-hip_control_point_tender-yes = as tender as the trochanter: tenderness of the trochanter then says little
 msg-item-hip_control_point_tender-no = less tender than the trochanter
 
 msg-item-hip_ischial_tuberosity_tender-short = Sitting bone tender
 msg-item-hip_ischial_tuberosity_tender-purpose = To find a sore or torn hamstring origin, or a bursa.
 msg-item-hip_ischial_tuberosity_tender-how = Lying on the side, hip bent; the blunt bone under the fold of the buttock. Press its lower and outer part, both sides. Yes for pain; say whether it is the familiar one.
-msg-item-hip_ischial_tuberosity_tender-care = In the young after a sudden pop, or with a bruise: the bone may be pulled off. Press once, stretch nothing, film first. Not where a fracture of the pelvis is open.
+msg-item-hip_ischial_tuberosity_tender-care = In the young after a sudden pop, or with a bruise: the bone may be pulled off. Press once, stretch nothing, film first. Not where a fracture of the pelvis is open. Not turned for it where a fracture or a dislocation of the hip is open.
 msg-item-hip_ischial_tuberosity_tender-errors = Pressed with the hip straight the muscle of the buttock lies over it.
 msg-item-hip_ischial_tuberosity_tender-otherwise = Face down, or seated leaning to the other side, or on the back with the hip bent, where lying on the side is not possible.
 
 msg-item-hip_deep_gluteal_tender-short = Deep buttock tender
 msg-item-hip_deep_gluteal_tender-purpose = To ask whether the nerve is irritated deep in the buttock.
 msg-item-hip_deep_gluteal_tender-how = Lying on the side, hip bent, or face down. Half-way between the trochanter and the edge of the sacrum, press slowly and deep. Yes for the familiar pain; tingling down the leg goes into the remark.
-msg-item-hip_deep_gluteal_tender-care = Not where a fracture of the pelvis is open, nor on a mass.
+msg-item-hip_deep_gluteal_tender-care = Not where a fracture of the pelvis is open, nor on a mass. Not turned for it where a fracture or a dislocation of the hip is open.
 msg-item-hip_deep_gluteal_tender-errors = Pain sent from the back is felt here as well: look at the back and lift the straight leg. A deep buttock is tender in many.
 msg-item-hip_deep_gluteal_tender-otherwise = Heavy buttock: use the knuckles, lying on the side. Seated leaning forward is a poor second.
 
-msg-item-hip_cutaneous_nerve_tap-short = Tapping beside the front spine of the pelvis
+msg-item-hip_cutaneous_nerve_tap-short = Knocking beside the front spine of the pelvis
 msg-item-hip_cutaneous_nerve_tap-purpose = To show an irritated skin nerve of the outer thigh.
-msg-item-hip_cutaneous_nerve_tap-how = One to two finger breadths inward of and below the front spine of the pelvis, tap lightly with a finger some times. Then feel the outer thigh for a numb patch (a finding of its own).
+msg-item-hip_cutaneous_nerve_tap-how = One to two finger breadths inward of and below the front spine of the pelvis, knock lightly with a fingertip some times. Then feel the outer thigh for a numb patch (a finding of its own).
 msg-item-hip_cutaneous_nerve_tap-positive = Tingling or burning that runs to the outer thigh.
 msg-item-hip_cutaneous_nerve_tap-care = Lightly. Not where a fracture of the pelvis is open.
 msg-item-hip_cutaneous_nerve_tap-errors = The nerve runs differently from one person to the next. Pain at the spot alone is no positive.
@@ -153,31 +153,33 @@ msg-item-hip_flexion_active-otherwise = Who cannot lie on the back: on the side,
 msg-item-hip_arc_active-short = Hip flexion and extension in three numbers, active
 msg-item-hip_arc_active-purpose = To write down both ends at once, as three numbers.
 msg-item-hip_arc_active-how = Written as extension-zero-flexion or flexion-zero-extension: name the order. 10-0-120 goes ten degrees behind the line of the body and bends to 120; 0-20-110 stops twenty degrees short of straight and bends to 110. It is recorded as extension (face down) and flexion (on the back).
-msg-item-hip_arc_active-care = The person moves alone and stops at pain. Not where a fracture, a dislocation or a slip of the hip is open.
+msg-item-hip_arc_active-care = The person moves alone and stops at pain. Not where a fracture, a dislocation or a slip of the hip is open. Not face down from about the 20th week of pregnancy.
+msg-item-hip_arc_active-otherwise = Who cannot lie face down: each end by itself, extension on the side; in three numbers it is then lost.
 
 msg-item-hip_arc_passive-short = Hip flexion and extension in three numbers, passive
 msg-item-hip_arc_passive-purpose = To write down both ends at once, as three numbers.
 msg-item-hip_arc_passive-how = Written as extension-zero-flexion or flexion-zero-extension: name the order. 10-0-120 goes ten degrees behind the line of the body and bends to 120; 0-20-110 stops twenty degrees short of straight and bends to 110. It is recorded as extension (face down) and flexion (on the back). A fixed flexion measured with the other hip bent is another item.
-msg-item-hip_arc_passive-care = Not forced, and not repeated in a hot joint. Not where a fracture, a dislocation or an infection of the hip is open. A replaced hip stays inside the range its surgeon allowed.
+msg-item-hip_arc_passive-care = Not forced, and not repeated in a hot joint. Not where a fracture, a dislocation, a slip or an infection of the hip is open. A replaced hip stays inside the range its surgeon allowed. Not face down from about the 20th week of pregnancy.
+msg-item-hip_arc_passive-otherwise = Heavy leg: two persons. Who cannot lie face down: each end by itself, extension on the side; in three numbers it is then lost.
 
 msg-item-hip_extension_passive_prone-short = Hip extension, face down
 msg-item-hip_extension_passive_prone-purpose = The first motion that a stiff hip loses unseen: the back makes up for it.
 msg-item-hip_extension_passive_prone-how = Face down, both front spines of the pelvis on the couch, knee straight. One hand holds the pelvis down over the sacrum, the other lifts the thigh until the pelvis begins to follow. Long goniometer: centre over the trochanter, one arm along the side of the trunk, the other to the outer knob of the thigh bone. Toward extension: 0 is the thigh in line with the trunk, 15 is fifteen degrees behind it, -20 stops twenty degrees short.
-msg-item-hip_extension_passive_prone-care = Not forced, and not repeated in a hot joint. Not where a fracture, a dislocation or an infection of the hip is open. A replaced hip stays inside the range its surgeon allowed. Not face down late in pregnancy.
+msg-item-hip_extension_passive_prone-care = Not forced, and not repeated in a hot joint. Not where a fracture, a dislocation, a slip or an infection of the hip is open. A replaced hip stays inside the range its surgeon allowed. Not face down from about the 20th week of pregnancy.
 msg-item-hip_extension_passive_prone-errors = The pelvis and the back do the lifting; a knee that is bent lets the long thigh muscle stop it.
 msg-item-hip_extension_passive_prone-otherwise = Who cannot lie face down: on the side, or the fixed flexion on the back with the other hip bent. Standing with support adds the tilt of the pelvis.
 
 msg-item-hip_extension_passive_side_lying-short = Hip extension, on the side
 msg-item-hip_extension_passive_side_lying-purpose = Extension for who cannot lie face down; children and adults were measured like this.
 msg-item-hip_extension_passive_side_lying-how = Lying on the other side, lower hip bent to hold the pelvis, upper knee straight or slightly bent. Stand behind: one hand holds the pelvis, the forearm carries the leg and leads it back until the pelvis begins to follow. Long goniometer: centre over the trochanter, one arm along the side of the trunk, the other to the outer knob of the thigh bone. Toward extension: 0 is the thigh in line with the trunk, 15 is fifteen degrees behind it, -20 stops twenty degrees short.
-msg-item-hip_extension_passive_side_lying-care = Not forced, and not repeated in a hot joint. Not where a fracture, a dislocation or an infection of the hip is open. A replaced hip stays inside the range its surgeon allowed. A frail person does not lie on a painful hip.
+msg-item-hip_extension_passive_side_lying-care = Not forced, and not repeated in a hot joint. Not where a fracture, a dislocation, a slip or an infection of the hip is open. A replaced hip stays inside the range its surgeon allowed. A frail person does not lie on a painful hip.
 msg-item-hip_extension_passive_side_lying-errors = The body rolls forward or back; the leg is led outward as well.
 msg-item-hip_extension_passive_side_lying-otherwise = Heavy limb: two persons, or the leg slides on a board. Who cannot lie on the side: the fixed flexion on the back.
 
 msg-item-hip_extension_active_prone-short = Hip extension, active, face down
 msg-item-hip_extension_active_prone-purpose = What the person can do against gravity, and whether it hurts.
 msg-item-hip_extension_active_prone-how = Face down, knee straight, the person lifts the thigh while you hold the pelvis down. Long goniometer: centre over the trochanter, one arm along the side of the trunk, the other to the outer knob of the thigh bone. Toward extension: 0 is the thigh in line with the trunk, 15 is fifteen degrees behind it, -20 stops twenty degrees short. Say whether it hurts: pain here counts in a published rule for a worn hip.
-msg-item-hip_extension_active_prone-care = The person moves alone and stops at pain. Not where a fracture, a dislocation or a slip of the hip is open. Not face down late in pregnancy.
+msg-item-hip_extension_active_prone-care = The person moves alone and stops at pain. Not where a fracture, a dislocation or a slip of the hip is open. Not face down from about the 20th week of pregnancy.
 msg-item-hip_extension_active_prone-errors = The back arches; the pelvis rolls.
 msg-item-hip_extension_active_prone-otherwise = Who cannot lie face down: on the side, or the fixed flexion on the back with the other hip bent. Standing with support adds the tilt of the pelvis.
 
@@ -198,9 +200,9 @@ msg-item-hip_extension_active_standing-otherwise = Who cannot stand: on the side
 msg-item-hip_extension_passive_thomas-short = Fixed flexion of the hip, other hip bent (Thomas test)
 msg-item-hip_extension_passive_thomas-purpose = To uncover a hip that does not straighten and is hidden by a hollow back.
 msg-item-hip_extension_passive_thomas-how = Lying on the back, a hand under the hollow of the back. Bend the other hip until the back lies flat on the hand, and have it held there. The angle between couch and tested thigh is the fixed flexion. Toward extension: 0 is the thigh on the couch, -20 is twenty degrees of fixed flexion.
-msg-item-hip_extension_passive_thomas-care = Not after a fall until imaged, not where the other hip has been replaced and may not bend so far, and not forced in the newborn, in whom some fixed flexion is expected.
+msg-item-hip_extension_passive_thomas-care = Not after a fall until imaged, not where the other hip has been replaced and may not bend so far, not with acute back pain, and not forced in the newborn, in whom some fixed flexion is expected. A replaced hip stays inside the range its surgeon allowed.
 msg-item-hip_extension_passive_thomas-errors = The other hip bent too far lifts this thigh and makes a fixed flexion of its own; too little leaves the back hollow. A bent knee pushes the thigh up: let it hang over the edge.
-msg-item-hip_extension_passive_thomas-otherwise = Who cannot lie flat: extension on the side. Where the other hip does not bend or is missing: face down with the hips over the end of the couch, or on the side. Heavy limb: the person holds the own knee.
+msg-item-hip_extension_passive_thomas-otherwise = Who cannot lie flat: extension on the side; standing with the back to a wall, a gap behind the low back says that something is fixed and not how much. Where the other hip does not bend or is missing: face down with the hips over the end of the couch, or on the side. Heavy limb: the person holds the own knee.
 
 msg-item-hip_extension_passive_thomas_edge-short = Hip extension over the edge, thigh (modified Thomas test)
 msg-item-hip_extension_passive_thomas_edge-purpose = To tell short hip benders from a short long thigh muscle. Above level: short hip benders.
@@ -236,7 +238,7 @@ msg-item-hip_thomas_pelvis_held-no = pelvis not held: the angle says little
 msg-item-hip_abduction_passive-short = Hip abduction, passive
 msg-item-hip_abduction_passive-purpose = Lost early in a worn hip, in Perthes disease and with a tight inner side.
 msg-item-hip_abduction_passive-how = Lying on the back, leg straight, toes up. One hand holds the opposite front spine of the pelvis, the other leads the leg outward; stop when the spine moves. Goniometer: centre on the front spine of the pelvis, one arm to the other front spine, the other along the middle of the thigh; 0 is the thigh square to the line of the spines.
-msg-item-hip_abduction_passive-care = Not forced, and not repeated in a hot joint. Not where a fracture, a dislocation or an infection of the hip is open. A replaced hip stays inside the range its surgeon allowed. Not pushed in a growing person with a painful hip.
+msg-item-hip_abduction_passive-care = Not forced, and not repeated in a hot joint. Not where a fracture, a dislocation, a slip or an infection of the hip is open. A replaced hip stays inside the range its surgeon allowed. Not pushed in a growing person with a painful hip.
 msg-item-hip_abduction_passive-errors = The pelvis tilts and adds to the number; the leg turns out as it goes.
 msg-item-hip_abduction_passive-otherwise = Heavy leg: two persons, or the heel slides on a cloth. Who cannot lie on the back: on the side, the upper leg lifted on your forearm, pelvis held. Seated with the knees led apart is another quantity.
 
@@ -264,7 +266,7 @@ msg-item-hip_abduction_passive_flexed-otherwise = On the parent's lap, half lyin
 msg-item-hip_adduction_passive-short = Hip adduction, passive
 msg-item-hip_adduction_passive-purpose = A full adduction speaks against a worn hip; pain in the groin or at the outer side on the way is noted.
 msg-item-hip_adduction_passive-how = Lying on the back, the other leg lifted or bent out of the way. One hand holds the opposite front spine of the pelvis, the other leads the straight leg across; stop when the spine moves. Goniometer: centre on the front spine of the pelvis, one arm to the other front spine, the other along the middle of the thigh; 0 is the thigh square to the line of the spines.
-msg-item-hip_adduction_passive-care = Not forced, and not repeated in a hot joint. Not where a fracture, a dislocation or an infection of the hip is open. A replaced hip stays inside the range its surgeon allowed. Not across the middle with a replaced hip, unless its surgeon allows it.
+msg-item-hip_adduction_passive-care = Not forced, and not repeated in a hot joint. Not where a fracture, a dislocation, a slip or an infection of the hip is open. A replaced hip stays inside the range its surgeon allowed. Not across the middle with a replaced hip, unless its surgeon allows it.
 msg-item-hip_adduction_passive-errors = The pelvis tilts; the leg is bent to get past the other.
 msg-item-hip_adduction_passive-otherwise = Heavy leg: two persons. Who cannot lie on the back: on the side, the upper leg lowered behind the body, which is also the outer pain test.
 
@@ -279,30 +281,32 @@ msg-item-hip_arc_abduction_active-short = Hip abduction and adduction in three n
 msg-item-hip_arc_abduction_active-purpose = To write down both ends at once, as three numbers.
 msg-item-hip_arc_abduction_active-how = Written as abduction-zero-adduction or adduction-zero-abduction: name the order. 40-0-20 goes forty outward and twenty across; 30-10-0 cannot come nearer to the middle than ten degrees outward. It is recorded as abduction and adduction, on the back, hip straight.
 msg-item-hip_arc_abduction_active-care = The person moves alone and stops at pain. Not where a fracture, a dislocation or a slip of the hip is open.
+msg-item-hip_arc_abduction_active-otherwise = Who cannot lie on the back: each end by itself, lying on the side; in three numbers it is then lost.
 
 msg-item-hip_arc_abduction_passive-short = Hip abduction and adduction in three numbers, passive
 msg-item-hip_arc_abduction_passive-purpose = To write down both ends at once, as three numbers.
 msg-item-hip_arc_abduction_passive-how = Written as abduction-zero-adduction or adduction-zero-abduction: name the order. 40-0-20 goes forty outward and twenty across; 30-10-0 cannot come nearer to the middle than ten degrees outward. It is recorded as abduction and adduction, on the back, hip straight.
-msg-item-hip_arc_abduction_passive-care = Not forced, and not repeated in a hot joint. Not where a fracture, a dislocation or an infection of the hip is open. A replaced hip stays inside the range its surgeon allowed.
+msg-item-hip_arc_abduction_passive-care = Not forced, and not repeated in a hot joint. Not where a fracture, a dislocation, a slip or an infection of the hip is open. A replaced hip stays inside the range its surgeon allowed.
+msg-item-hip_arc_abduction_passive-otherwise = Heavy leg: two persons. Who cannot lie on the back: each end by itself, lying on the side; in three numbers it is then lost.
 
 msg-item-hip_internal_rotation_passive_prone-short = Hip inward rotation, face down
 msg-item-hip_internal_rotation_passive_prone-purpose = One half of the rotational profile of a child; with outward rotation it shows how the thigh bone is turned.
 msg-item-hip_internal_rotation_passive_prone-how = Face down, hip straight, knee bent 90, both front spines of the pelvis on the couch and held down. Let the FOOT fall outward: the thigh turns inward. Both sides together in a child. Read the shin against upright, stop when the pelvis lifts. 0 is the shin straight up.
-msg-item-hip_internal_rotation_passive_prone-care = Not forced, and not again, where a slip or a fracture of the hip is open. Not face down late in pregnancy.
-msg-item-hip_internal_rotation_passive_prone-errors = Side of the foot taken for the side of the turn; the pelvis lifts on that side. More here than seated: not to be compared.
+msg-item-hip_internal_rotation_passive_prone-care = Not forced, and not again, where a slip or a fracture of the hip is open. Not face down from about the 20th week of pregnancy. Not where the hip may be out of joint or infected. A replaced hip stays inside the range its surgeon allowed.
+msg-item-hip_internal_rotation_passive_prone-errors = Side of the foot taken for the side of the turn; the pelvis lifts on that side. Not to be compared with a seated reading.
 msg-item-hip_internal_rotation_passive_prone-otherwise = Who cannot lie face down: seated, which is another quantity. A child: on the lap, face down.
 
 msg-item-hip_external_rotation_passive_prone-short = Hip outward rotation, face down
 msg-item-hip_external_rotation_passive_prone-purpose = The other half of the rotational profile of a child.
 msg-item-hip_external_rotation_passive_prone-how = Face down, hip straight, knee bent 90, both front spines of the pelvis on the couch and held down. Lead the FOOT inward, one leg at a time: the thigh turns outward. Read the shin against upright, stop when the pelvis lifts. 0 is the shin straight up.
-msg-item-hip_external_rotation_passive_prone-care = Not forced, and not again, where a slip or a fracture of the hip is open. Not face down late in pregnancy.
+msg-item-hip_external_rotation_passive_prone-care = Not forced, and not again, where a slip or a fracture of the hip is open. Not face down from about the 20th week of pregnancy. Not where the hip may be out of joint or infected. A replaced hip stays inside the range its surgeon allowed.
 msg-item-hip_external_rotation_passive_prone-errors = Side of the foot taken for the side of the turn; the other leg in the way: bend it aside. More here than seated in some studies: not to be compared.
 msg-item-hip_external_rotation_passive_prone-otherwise = Who cannot lie face down: seated, which is another quantity.
 
 msg-item-hip_external_rotation_passive_supine-short = Hip outward rotation, lying, hip straight
 msg-item-hip_external_rotation_passive_supine-purpose = To compare both hips with the hip straight, as in walking.
 msg-item-hip_external_rotation_passive_supine-how = Lying on the back, hip straight, knee bent over the end of the couch or leg straight. The FOOT goes inward with the knee bent; with the leg straight the kneecap turns outward. Read the shin or the kneecap against upright. 0 is the kneecap facing up.
-msg-item-hip_external_rotation_passive_supine-care = Not forced, and not again, where a slip or a fracture of the hip is open.
+msg-item-hip_external_rotation_passive_supine-care = Not forced, and not again, where a slip or a fracture of the hip is open. Not where the hip may be out of joint or infected. A replaced hip stays inside the range its surgeon allowed.
 msg-item-hip_external_rotation_passive_supine-errors = Foot turned at the ankle; pelvis rolls. Not to be compared with a seated reading.
 msg-item-hip_external_rotation_passive_supine-otherwise = Who cannot lie on the back: seated, which is another quantity. Heavy leg: read the kneecap, the leg straight.
 
@@ -311,7 +315,7 @@ msg-item-hip_internal_rotation_active_seated-purpose = What the person can do.
 msg-item-hip_internal_rotation_active_seated-how = Seated on the edge, hip and knee bent 90, thigh still on the couch, pelvis level. The person turns the FOOT outward: the thigh turns inward. Goniometer: centre on the kneecap, one arm straight down, the other along the shin. 0 is the shin straight down.
 msg-item-hip_internal_rotation_active_seated-care = The person moves alone and stops at pain. Not where a fracture, a dislocation or a slip of the hip is open.
 msg-item-hip_internal_rotation_active_seated-errors = Side of the foot taken for the side of the turn; the body leans over; the thigh lifts.
-msg-item-hip_internal_rotation_active_seated-otherwise = Who cannot sit: on the back, hip and knee bent 90 and carried, counts as this one.
+msg-item-hip_internal_rotation_active_seated-otherwise = Who cannot sit: on the back, hip and knee bent 90 and carried, counts as this one. On the back leave the position empty and say it in the remark.
 
 msg-item-hip_internal_rotation_active_supine-short = Hip inward rotation, active, lying, hip straight
 msg-item-hip_internal_rotation_active_supine-purpose = What the person can do with the hip straight.
@@ -323,7 +327,7 @@ msg-item-hip_internal_rotation_active_supine-otherwise = Who cannot lie on the b
 msg-item-hip_internal_rotation_active_prone-short = Hip inward rotation, active, face down
 msg-item-hip_internal_rotation_active_prone-purpose = What the person can do with the hip straight.
 msg-item-hip_internal_rotation_active_prone-how = Face down, hip straight, knee bent 90, both front spines of the pelvis on the couch and held down. The person lets the FOOT go outward: the thigh turns inward. Read the shin against upright. 0 is the shin straight up.
-msg-item-hip_internal_rotation_active_prone-care = The person moves alone and stops at pain. Not where a fracture, a dislocation or a slip of the hip is open. Not face down late in pregnancy.
+msg-item-hip_internal_rotation_active_prone-care = The person moves alone and stops at pain. Not where a fracture, a dislocation or a slip of the hip is open. Not face down from about the 20th week of pregnancy.
 msg-item-hip_internal_rotation_active_prone-errors = The pelvis lifts; gravity helps the last part. Not to be compared with a seated reading.
 msg-item-hip_internal_rotation_active_prone-otherwise = Who cannot lie face down: seated, which is another quantity.
 
@@ -332,7 +336,7 @@ msg-item-hip_external_rotation_active_seated-purpose = What the person can do.
 msg-item-hip_external_rotation_active_seated-how = Seated on the edge, hip and knee bent 90, thigh still on the couch, pelvis level. The person turns the FOOT inward: the thigh turns outward. Goniometer: centre on the kneecap, one arm straight down, the other along the shin. 0 is the shin straight down.
 msg-item-hip_external_rotation_active_seated-care = The person moves alone and stops at pain. Not where a fracture, a dislocation or a slip of the hip is open.
 msg-item-hip_external_rotation_active_seated-errors = Side of the foot taken for the side of the turn; the body leans over; the thigh lifts.
-msg-item-hip_external_rotation_active_seated-otherwise = Who cannot sit: on the back, hip and knee bent 90 and carried, counts as this one.
+msg-item-hip_external_rotation_active_seated-otherwise = Who cannot sit: on the back, hip and knee bent 90 and carried, counts as this one. On the back leave the position empty and say it in the remark.
 
 msg-item-hip_external_rotation_active_supine-short = Hip outward rotation, active, lying, hip straight
 msg-item-hip_external_rotation_active_supine-purpose = What the person can do with the hip straight.
@@ -344,7 +348,7 @@ msg-item-hip_external_rotation_active_supine-otherwise = Who cannot lie on the b
 msg-item-hip_external_rotation_active_prone-short = Hip outward rotation, active, face down
 msg-item-hip_external_rotation_active_prone-purpose = What the person can do with the hip straight.
 msg-item-hip_external_rotation_active_prone-how = Face down, hip straight, knee bent 90, both front spines of the pelvis on the couch and held down. The person lets the FOOT go inward: the thigh turns outward. Read the shin against upright. 0 is the shin straight up.
-msg-item-hip_external_rotation_active_prone-care = The person moves alone and stops at pain. Not where a fracture, a dislocation or a slip of the hip is open. Not face down late in pregnancy.
+msg-item-hip_external_rotation_active_prone-care = The person moves alone and stops at pain. Not where a fracture, a dislocation or a slip of the hip is open. Not face down from about the 20th week of pregnancy.
 msg-item-hip_external_rotation_active_prone-errors = The pelvis lifts; gravity helps the last part. Not to be compared with a seated reading.
 msg-item-hip_external_rotation_active_prone-otherwise = Who cannot lie face down: seated, which is another quantity.
 
@@ -352,36 +356,42 @@ msg-item-hip_arc_rotation_active_seated-short = Hip rotation in three numbers, a
 msg-item-hip_arc_rotation_active_seated-purpose = To write down both ends at once, as three numbers.
 msg-item-hip_arc_rotation_active_seated-how = Written as external_rotation-zero-internal_rotation or the other way round: name the order. 45-0-35 turns forty-five outward and thirty-five inward; 30-10-0 stands turned out and stops ten short of the middle. Read seated, hip at 90; recorded as outward and inward rotation of that position.
 msg-item-hip_arc_rotation_active_seated-care = The person moves alone and stops at pain. Not where a fracture, a dislocation or a slip of the hip is open.
+msg-item-hip_arc_rotation_active_seated-otherwise = Who cannot sit: on the back, hip and knee bent 90 and carried, counts as this one; leave the position empty then and say it in the remark.
 
 msg-item-hip_arc_rotation_passive_seated-short = Hip rotation in three numbers, passive, seated
 msg-item-hip_arc_rotation_passive_seated-purpose = To write down both ends at once, as three numbers.
 msg-item-hip_arc_rotation_passive_seated-how = Written as external_rotation-zero-internal_rotation or the other way round: name the order. 45-0-35 turns forty-five outward and thirty-five inward; 30-10-0 stands turned out and stops ten short of the middle. Read seated, hip at 90; recorded as outward and inward rotation of that position.
-msg-item-hip_arc_rotation_passive_seated-care = Not forced, and not repeated in a hot joint. Not where a fracture, a dislocation or an infection of the hip is open. A replaced hip stays inside the range its surgeon allowed.
+msg-item-hip_arc_rotation_passive_seated-care = Not forced, and not repeated in a hot joint. Not where a fracture, a dislocation, a slip or an infection of the hip is open. A replaced hip stays inside the range its surgeon allowed.
+msg-item-hip_arc_rotation_passive_seated-otherwise = Who cannot sit: on the back, hip and knee bent 90 and carried, counts as this one; leave the position empty then and say it in the remark.
 
 msg-item-hip_arc_rotation_active_supine-short = Hip rotation in three numbers, active, lying
 msg-item-hip_arc_rotation_active_supine-purpose = To write down both ends at once, as three numbers.
 msg-item-hip_arc_rotation_active_supine-how = Written as external_rotation-zero-internal_rotation or the other way round: name the order. 45-0-35 turns forty-five outward and thirty-five inward; 30-10-0 stands turned out and stops ten short of the middle. Read on the back, hip straight; recorded as outward and inward rotation of that position.
 msg-item-hip_arc_rotation_active_supine-care = The person moves alone and stops at pain. Not where a fracture, a dislocation or a slip of the hip is open.
+msg-item-hip_arc_rotation_active_supine-otherwise = Who cannot lie on the back: seated, which is another quantity with its own three numbers.
 
 msg-item-hip_arc_rotation_passive_supine-short = Hip rotation in three numbers, passive, lying
 msg-item-hip_arc_rotation_passive_supine-purpose = To write down both ends at once, as three numbers.
 msg-item-hip_arc_rotation_passive_supine-how = Written as external_rotation-zero-internal_rotation or the other way round: name the order. 45-0-35 turns forty-five outward and thirty-five inward; 30-10-0 stands turned out and stops ten short of the middle. Read on the back, hip straight; recorded as outward and inward rotation of that position.
-msg-item-hip_arc_rotation_passive_supine-care = Not forced, and not repeated in a hot joint. Not where a fracture, a dislocation or an infection of the hip is open. A replaced hip stays inside the range its surgeon allowed.
+msg-item-hip_arc_rotation_passive_supine-care = Not forced, and not repeated in a hot joint. Not where a fracture, a dislocation, a slip or an infection of the hip is open. A replaced hip stays inside the range its surgeon allowed.
+msg-item-hip_arc_rotation_passive_supine-otherwise = Who cannot lie on the back: seated, which is another quantity with its own three numbers. Heavy leg: read the kneecap, the leg straight.
 
 msg-item-hip_arc_rotation_active_prone-short = Hip rotation in three numbers, active, face down
 msg-item-hip_arc_rotation_active_prone-purpose = To write down both ends at once, as three numbers.
 msg-item-hip_arc_rotation_active_prone-how = Written as external_rotation-zero-internal_rotation or the other way round: name the order. 45-0-35 turns forty-five outward and thirty-five inward; 30-10-0 stands turned out and stops ten short of the middle. Read face down, hip straight; recorded as outward and inward rotation of that position.
-msg-item-hip_arc_rotation_active_prone-care = The person moves alone and stops at pain. Not where a fracture, a dislocation or a slip of the hip is open.
+msg-item-hip_arc_rotation_active_prone-care = The person moves alone and stops at pain. Not where a fracture, a dislocation or a slip of the hip is open. Not face down from about the 20th week of pregnancy.
+msg-item-hip_arc_rotation_active_prone-otherwise = Who cannot lie face down: seated, which is another quantity with its own three numbers.
 
 msg-item-hip_arc_rotation_passive_prone-short = Hip rotation in three numbers, passive, face down
 msg-item-hip_arc_rotation_passive_prone-purpose = To write down both ends at once, as three numbers.
 msg-item-hip_arc_rotation_passive_prone-how = Written as external_rotation-zero-internal_rotation or the other way round: name the order. 45-0-35 turns forty-five outward and thirty-five inward; 30-10-0 stands turned out and stops ten short of the middle. Read face down, hip straight; recorded as outward and inward rotation of that position.
-msg-item-hip_arc_rotation_passive_prone-care = Not forced, and not repeated in a hot joint. Not where a fracture, a dislocation or an infection of the hip is open. A replaced hip stays inside the range its surgeon allowed.
+msg-item-hip_arc_rotation_passive_prone-care = Not forced, and not repeated in a hot joint. Not where a fracture, a dislocation, a slip or an infection of the hip is open. A replaced hip stays inside the range its surgeon allowed. Not face down from about the 20th week of pregnancy.
+msg-item-hip_arc_rotation_passive_prone-otherwise = Who cannot lie face down: seated, which is another quantity with its own three numbers.
 
 msg-item-hip_femoral_version-short = Turn of the thigh bone (Craig test)
 msg-item-hip_femoral_version-purpose = To see whether in-toeing or a large inward turn of the hip comes from the thigh bone.
 msg-item-hip_femoral_version-how = Face down, knee bent 90. One hand on the trochanter, the other turns the shin: FOOT outward, until the trochanter stands out furthest to the side. The angle of the shin to upright; toward internal rotation, FOOT outward. Usual in an adult: 8 to 15.
-msg-item-hip_femoral_version-care = Not forced, and not again, where a slip or a fracture of the hip is open. Not face down late in pregnancy.
+msg-item-hip_femoral_version-care = Not forced, and not again, where a slip or a fracture of the hip is open. Not face down from about the 20th week of pregnancy. Not with a replaced hip.
 msg-item-hip_femoral_version-errors = The trochanter is hard to find under fat; the front of it is taken for its outermost point; the knee's own play adds to the number.
 msg-item-hip_femoral_version-otherwise = Who cannot lie face down: compare inward with outward rotation, seated; far more inward than outward points the same way, and the angle itself is lost.
 
@@ -389,7 +399,7 @@ msg-item-hip_trendelenburg-short = Trendelenburg test, 30 seconds
 msg-item-hip_trendelenburg-purpose = To see whether the hip abductors and the mechanics of the hip hold the pelvis. It is no measure of strength.
 msg-item-hip_trendelenburg-how = Stand behind, thumbs on the two back dimples or hands on the crests. The person stands on the leg to be tested, the other foot lifted, that hip bent 0 to 30 and the knee as much as the floor needs; then hitches the free side of the pelvis as high as it goes and holds it for 30 seconds, trunk over the standing foot. A stick only in the hand of the standing side. The side is the standing leg. Graded by how high and how long.
 msg-item-hip_trendelenburg-positive = Grade 1, 2 or 3: falls before 30 seconds, less than full height, or level or dropping at once.
-msg-item-hip_trendelenburg-care = Stay within reach. Not with a fracture open, great pain on standing, or who cannot stand alone. Not below four years; little worth below seven.
+msg-item-hip_trendelenburg-care = Stay within reach. Not with a fracture, a stress fracture, a slip or an infection open, great pain on standing, or who cannot stand alone. Not below four years; little worth below seven.
 msg-item-hip_trendelenburg-errors = Side of the free leg written instead of the standing one. Hitching with the trunk muscles or leaning over hides it; pain, poor balance, a fixed hip, a curved spine that touches the pelvis, or a short leg imitates it.
 msg-item-hip_trendelenburg-otherwise = Who cannot stand: resisted abduction on the side or on the back. A large person: sit behind at the height of the pelvis, with marks on the dimples. With one limb it cannot be done: lost.
 
@@ -413,7 +423,7 @@ msg-item-hip_stance_pain_30s-short = Pain standing on one leg, 30 seconds
 msg-item-hip_stance_pain_30s-purpose = To load and press the gluteal tendons.
 msg-item-hip_stance_pain_30s-how = Sideways to a wall, one finger on it for balance; the person stands on the painful leg, the other hip straight, its knee bent, for 30 seconds. The side is the standing leg.
 msg-item-hip_stance_pain_30s-positive = The familiar pain at the outer hip within 30 seconds.
-msg-item-hip_stance_pain_30s-care = Stay within reach. Not with a fracture or a stress fracture open, or who cannot stand alone.
+msg-item-hip_stance_pain_30s-care = Stay within reach. Not with a fracture, a stress fracture, a slip or an infection open, or who cannot stand alone.
 msg-item-hip_stance_pain_30s-errors = Pain elsewhere; more than a finger on the wall; the pelvis rests on its ligaments.
 msg-item-hip_stance_pain_30s-otherwise = Who cannot stand: the pull on the side, or turning back against the hand on the back.
 msg-item-hip_stance_pain_30s-yes = familiar pain at the outer hip within 30 s
@@ -450,7 +460,7 @@ msg-item-hip_knee_height_lower-short = Knee lower, hips and knees bent (Galeazzi
 msg-item-hip_knee_height_lower-purpose = To see a dislocated hip in an infant, and to tell thigh from shin in unequal legs.
 msg-item-hip_knee_height_lower-how = Lying on the back, pelvis flat and level, hips and knees bent 90, feet together on the couch or held level. Look from the foot end: which knee stands lower. Look from the side: which stands further forward, for the thigh bone.
 msg-item-hip_knee_height_lower-positive = The knee of this side stands lower than the other.
-msg-item-hip_knee_height_lower-care = Not where a fracture or dislocation is open. In an infant: image the hip.
+msg-item-hip_knee_height_lower-care = Not after an injury with a fracture or dislocation open. Lower in an infant: image the hip.
 msg-item-hip_knee_height_lower-errors = Pelvis tilted or feet not level; both hips out of joint stand alike.
 msg-item-hip_knee_height_lower-otherwise = On the lap, half lying. Who cannot bend both: lost.
 msg-item-hip_knee_height_lower-yes = this knee stands lower

@@ -4,29 +4,29 @@
 msg-item-hip_log_roll-short = Log roll of the leg
 msg-item-hip_log_roll-how = Lying, legs straight and relaxed, hands on thigh and shin. Roll the whole leg gently in and out, the better side first. Nothing but the hip moves.
 msg-item-hip_log_roll-positive = Pain in groin or hip, or clearly less roll than the other side.
-msg-item-hip_log_roll-care = Once and small where a slip or a fracture of the hip is open.
+msg-item-hip_log_roll-care = Once and small where a fracture or an infection of the hip is open. Not where a slip or a dislocation of the hip, or a fracture of the pelvis, is open.
 msg-item-hip_log_roll-errors = Turning the foot alone turns the knee and ankle; a knee that hurts makes the roll hurt: hold above it.
 msg-item-hip_log_roll-yes = pain in groin or hip, or less roll than the other side
 msg-item-hip_log_roll-no = no pain in groin or hip, rolls as the other side
 
 msg-item-hip_internal_rotation_passive_seated-short = Hip inward rotation, seated
-msg-item-hip_internal_rotation_passive_seated-how = Seated on the edge, hip and knee bent 90, thigh still on the couch, pelvis level. The FOOT goes outward, the thigh turns inward. Goniometer: centre on the kneecap, one arm straight down, the other along the shin. 0 is the shin straight down. Lying on the back with hip and knee at 90 counts as this one.
-msg-item-hip_internal_rotation_passive_seated-care = Not forced, and not again, where a slip or a fracture of the hip is open. In a growing person with knee pain it is never left out.
-msg-item-hip_internal_rotation_passive_seated-errors = Side of the foot taken for the side of the turn; pelvis lifts; thigh slides. Less here than face down.
+msg-item-hip_internal_rotation_passive_seated-how = Seated on the edge, hip and knee bent 90, thigh still on the couch, pelvis level. The FOOT goes outward, the thigh turns inward. Goniometer: centre on the kneecap, one arm straight down, the other along the shin. 0 is the shin straight down. Lying on the back with hip and knee at 90 counts as this one: 0 is then the shin in line with the trunk.
+msg-item-hip_internal_rotation_passive_seated-care = Not forced, and not again, where a slip or a fracture of the hip is open. In a growing person with knee pain it is never left out. Not where the hip may be out of joint or infected. A replaced hip stays inside the range its surgeon allowed.
+msg-item-hip_internal_rotation_passive_seated-errors = Side of the foot taken for the side of the turn; pelvis lifts; thigh slides. Not to be compared with face down.
 
 msg-item-hip_internal_rotation_passive_supine-short = Hip inward rotation, lying, hip straight
 msg-item-hip_internal_rotation_passive_supine-how = Lying on the back, hip straight, knee bent over the end of the couch or leg straight. The FOOT goes outward with the knee bent; with the leg straight the kneecap turns inward. Read the shin or the kneecap against upright. 0 is the kneecap facing up.
-msg-item-hip_internal_rotation_passive_supine-care = Not forced, and not again, where a slip or a fracture of the hip is open.
+msg-item-hip_internal_rotation_passive_supine-care = Not forced, and not again, where a slip or a fracture of the hip is open. Not where the hip may be out of joint or infected. A replaced hip stays inside the range its surgeon allowed.
 msg-item-hip_internal_rotation_passive_supine-errors = Foot turned at the ankle; pelvis rolls. Not to be compared with a seated reading.
 
 msg-item-hip_external_rotation_passive_seated-short = Hip outward rotation, seated
 msg-item-hip_external_rotation_passive_seated-how = Seated on the edge, hip and knee bent 90, thigh still on the couch, pelvis level. The FOOT goes inward, the thigh turns outward. Goniometer as for inward rotation.
-msg-item-hip_external_rotation_passive_seated-care = Not forced where a slip or a fracture of the hip is open.
+msg-item-hip_external_rotation_passive_seated-care = Not forced where a slip or a fracture of the hip is open. Not where the hip may be out of joint or infected. A replaced hip stays inside the range its surgeon allowed.
 msg-item-hip_external_rotation_passive_seated-errors = Side of the foot taken for the side of the turn; the body leans over.
 
 msg-item-hip_flexion_passive-short = Hip flexion, passive
 msg-item-hip_flexion_passive-how = Lying, knee bent, other thigh flat on the couch. Bend the hip until the pelvis begins to move. Goniometer: centre over the trochanter, one arm along the trunk, the other to the outer knob of the thigh bone. Watch whether the thigh turns outward as it bends.
-msg-item-hip_flexion_passive-care = Gently, once, where a slip is open. A hip that rolls outward while it bends, in a growing person: stop and tell.
+msg-item-hip_flexion_passive-care = Gently, once, where a slip is open. A hip that rolls outward while it bends, in a growing person: stop and tell. Not where a fracture, a dislocation or an infection of the hip is open. A replaced hip stays inside the range its surgeon allowed.
 msg-item-hip_flexion_passive-errors = The pelvis tilts and adds to the number; belly or thigh stops it first.
 
 msg-item-leg_thigh_girth_10cm-short = Thigh girth, 10 cm above the kneecap
