@@ -40,7 +40,7 @@ msg-item-leg_ankle_girth-otherwise = Seated and lying are not to be compared wit
 msg-item-leg_length_true-short = Leg length, true: front hip bone to inner ankle
 msg-item-leg_length_true-how = Lying flat, pelvis square, both legs in the same place. Tape from the lower edge of the front hip bone (ASIS) to the tip of the inner ankle bone. Twice on each side, the mean counts. Where one leg cannot be straightened, put the other in the same bend.
 msg-item-leg_length_true-purpose = Whether one leg is shorter, by tape. Blocks under the short side while standing agree better with films and come first; the tape is for who cannot stand.
-msg-item-leg_length_true-errors = Pelvis tilted; tape round the bulk of the thigh; one hip or knee bent. By tape the wrong leg was called the short one in 7 of 20 people.
+msg-item-leg_length_true-errors = Pelvis tilted; tape round the bulk of the thigh; one hip or knee bent. By tape the wrong leg may be called the short one.
 msg-item-leg_length_true-otherwise = Can stand: blocks under the short side until the crests are level. Cannot lie flat: half sitting alters both sides, record not done. One limb: no difference can be found.
 
 msg-item-leg_length_apparent-short = Leg length, apparent: navel to inner ankle
@@ -61,7 +61,7 @@ msg-item-leg_length_shin-purpose = Whether thigh bone or shin makes the differen
 msg-item-leg_length_shin-errors = Joint line missed by a finger's breadth on one side.
 msg-item-leg_length_shin-otherwise = Seated is as good, both knees at the same bend. One limb: no difference can be found.
 
-msg-item-leg_segment_view-short = Bent knees compared: which bone is short
+msg-item-leg_segment_view-short = Bent knees compared (Galeazzi view): short bone
 msg-item-leg_segment_view-how = Lying on the back, both hips and knees bent, feet flat side by side, heels level. Look from the end of the couch: one knee lower, the shin of that side is short. Look from the side: one knee further back, the thigh of that side is short. The side recorded is the shorter one.
 msg-item-leg_segment_view-purpose = Tells a short thigh from a short shin, without a tape.
 msg-item-leg_segment_view-care = Not with a fracture of pelvis, hip or leg open. In an infant a thigh that looks short may be a hip out of its socket: examine the hip.
@@ -230,7 +230,7 @@ msg-item-leg_shin_squeeze-short = Shin squeezed, a child on the lap
 msg-item-leg_shin_squeeze-how = Child on the lap, other things to look at. Squeeze and then press along the shin from knee to ankle, the other leg first; watch the face. Then, once and gently, twist the shin with knee and ankle held.
 msg-item-leg_shin_squeeze-purpose = A toddler's break of the shin, an infection of bone; why a small child will not walk.
 msg-item-leg_shin_squeeze-positive = The child cries or pulls away at the same place each time.
-msg-item-leg_shin_squeeze-care = Once. Fever, a hot leg, or a story that does not fit: the same day.
+msg-item-leg_shin_squeeze-care = Once. Fever or a hot leg: the same day.
 msg-item-leg_shin_squeeze-errors = A child that cries at every touch; ankle or knee twisted instead of the shin. The film may show nothing in the first days.
 msg-item-leg_shin_squeeze-otherwise = On the lap of whoever the child trusts; who speaks can point with one finger. An adult: press the shin point by point.
 msg-item-leg_shin_squeeze-yes = pain at one place of the shin
@@ -356,19 +356,19 @@ msg-item-leg_resisted_plantarflexion_knee_bent-otherwise = Small hands, strong c
 msg-item-leg_resisted_plantarflexion_knee_bent-yes = the familiar pain when the calf pushes
 msg-item-leg_resisted_plantarflexion_knee_bent-no = no familiar pain when the calf pushes
 
-msg-item-leg_thigh_foot_angle-short = Foot against the thigh, face down, knee at 90
+msg-item-leg_thigh_foot_angle-short = Thigh-foot angle, face down, knee at 90
 msg-item-leg_thigh_foot_angle-how = Lying on the front, knee bent 90, ankle at a right angle, sole level and left as it falls. From above: the angle between the middle line of the thigh and the middle line of the foot. Toes outward is positive, inward negative.
 msg-item-leg_thigh_foot_angle-purpose = Twist of the shin and foot together: why toes turn in or out.
 msg-item-leg_thigh_foot_angle-errors = Foot turned by the hand; a curved foot read instead of the heel's line; knee not at 90.
 msg-item-leg_thigh_foot_angle-otherwise = Cannot lie on the front: seated, knee at 90, looking down the thigh, or the line through both ankle bones seated. A small child: face down on the lap. Not late in pregnancy face down.
 
-msg-item-leg_transmalleolar_axis-short = Line of the ankle bones, face down, knee at 90
+msg-item-leg_transmalleolar_axis-short = Transmalleolar axis, face down, knee at 90
 msg-item-leg_transmalleolar_axis-how = Lying on the front, knee bent 90. Mark the middle of both ankle bones. The angle between the line square to the ankle-bone line and the middle line of the thigh, seen from above. Outward is positive.
 msg-item-leg_transmalleolar_axis-purpose = Twist of the shin alone, without the foot.
 msg-item-leg_transmalleolar_axis-errors = Tips marked instead of the middle; hip rotated; knee not at 90.
 msg-item-leg_transmalleolar_axis-otherwise = Cannot lie on the front: the seated form, which is a quantity of its own.
 
-msg-item-leg_transmalleolar_axis_seated-short = Line of the ankle bones, seated, knee at 90
+msg-item-leg_transmalleolar_axis_seated-short = Transmalleolar axis, seated, knee at 90
 msg-item-leg_transmalleolar_axis_seated-how = Seated on the edge, knee bent 90, thigh pointing straight ahead, kneecap facing forward. Looking down: the angle of the line through both ankle bones to the edge of the couch. Outer bone behind the inner one is outward and positive.
 msg-item-leg_transmalleolar_axis_seated-purpose = Twist of the shin alone, for who cannot lie on the front.
 msg-item-leg_transmalleolar_axis_seated-errors = Thigh not square to the edge; knee not at 90.
