@@ -57,7 +57,7 @@ namespace {
   const auto low = [&] { return wire::write((step.confirm ? step.confirm : step.refuse)->at(0)); };
   switch (step.control) {
     case service::Control::angle:
-      return step.value == model::ValueKind::arc ? R"({"kind":"angle","entered":"0-0-130","order":"extension_zero_flexion"})"
+      return step.value == model::ValueKind::arc ? R"({"kind":"angle","entered":"0-0-20","order":")" + step.orders->at(0).text + "\"}"
                                                  : R"({"kind":"angle","trials":[)" + low() + "]}";
     case service::Control::number:
       return R"({"kind":")" + kind + R"(",")" + (step.value == model::ValueKind::count ? "count" : step.unit->text) + "\":" + low() + "}";

@@ -47,6 +47,7 @@ struct FormStep {
   model::ValueKind value{};
   std::optional<model::Word> axis;
   std::optional<model::Word> toward;
+  std::optional<std::vector<model::Word>> orders;  // of an arc
   model::MessageId label;
   model::ItemText text;
   std::optional<std::vector<FormOption>> choices;
@@ -70,13 +71,14 @@ struct FormStep {
   std::optional<model::ItemId> instead_of;
 };
 BOOST_DESCRIBE_STRUCT(FormStep, (),
-                      (item, sides, control, value, axis, toward, label, text, choices, scale, takes_mm, unit, refuse, confirm, positions, instruments, trials_max,
-                       end_feels, why_not, seconds, discomfort, safety, minimum, minimum_under, late, instead, instead_of))
+                      (item, sides, control, value, axis, toward, orders, label, text, choices, scale, takes_mm, unit, refuse, confirm, positions, instruments,
+                       trials_max, end_feels, why_not, seconds, discomfort, safety, minimum, minimum_under, late, instead, instead_of))
 constexpr auto notes(const FormStep*) {
   return std::array{
-      wire::Note{"value", "the kind of the value to send; an arc is sent as an angle with entered and order, such as 5-0-130 and extension_zero_flexion"},
+      wire::Note{"value", "the kind of the value to send; an arc is sent as an angle with entered and one of orders, such as 5-0-130 and extension_zero_flexion"},
       wire::Note{"axis", "of an angle: deg counts along it, so that a knee which stops 20 short of straight is deg 20 on flexion"},
       wire::Note{"toward", "of an angle: toward_deg counts in this direction; send deg or toward_deg, not both"},
+      wire::Note{"orders", "of an arc: one of them is sent as order; it names the ends that the first and the last number belong to"},
       wire::Note{"choices", "of a grade: what to send as grade, with the scale; of a choice: what to send as choice or choices"},
       wire::Note{"takes_mm", "the grade may come with its millimetres"},
       wire::Note{"refuse", "lowest and highest that are taken, in the unit; of an angle along its axis"},

@@ -77,6 +77,17 @@ using model::WhyNot;
   return options.empty() ? std::nullopt : std::optional(std::move(options));
 }
 
+// Both ways to write the three numbers of an arc; nothing for what is no arc.
+[[nodiscard]] std::optional<std::vector<model::Word>> orders_of(const reference::Edition& edition, const model::Item& item) {
+  const model::Item* low = item.arc ? edition.item(item.arc->low) : nullptr;
+  const model::Item* high = item.arc ? edition.item(item.arc->high) : nullptr;
+  if (low == nullptr || high == nullptr || !low->toward || !high->toward) {
+    return std::nullopt;
+  }
+  const auto order = [](const model::Word& first, const model::Word& last) { return model::Word{first.text + "_zero_" + last.text}; };
+  return std::vector<model::Word>{order(*low->toward, *high->toward), order(*high->toward, *low->toward)};
+}
+
 }  // namespace
 
 FormStep form_step(const reference::Edition& edition, const model::Item& item) {
@@ -88,6 +99,7 @@ FormStep form_step(const reference::Edition& edition, const model::Item& item) {
   step.value = item.value;
   step.axis = item.axis;
   step.toward = item.toward;
+  step.orders = orders_of(edition, item);
   step.label = item.text.short_;
   step.text = item.text;
   step.choices = options_of(item, scale);
