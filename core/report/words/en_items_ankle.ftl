@@ -43,6 +43,15 @@ msg-item-ankle_haematoma-otherwise = Any position. Blood thinners make a large b
 msg-item-ankle_haematoma-yes = bruised
 msg-item-ankle_haematoma-no = no bruise seen
 
+msg-item-ankle_crescent_bruise-short = Crescent bruise under the ankle bones
+msg-item-ankle_crescent_bruise-how = Look below both ankle bones, from the inner and the outer side. Yes for a bruise in the shape of a crescent, without an injury of the ankle.
+msg-item-ankle_crescent_bruise-purpose = After sudden pain in the calf: a burst cyst behind the knee, or a torn calf muscle; the blood sinks.
+msg-item-ankle_crescent_bruise-care = A burst cyst looks like a clot, and both may be there: a yes leaves a clot not excluded; ask what a clot rule asks, or have a scan.
+msg-item-ankle_crescent_bruise-errors = An ankle sprain of some days ago. On dark skin look for a darker or shiny patch.
+msg-item-ankle_crescent_bruise-otherwise = Any position. Blood thinners make a large bruise from little.
+msg-item-ankle_crescent_bruise-yes = crescent bruise
+msg-item-ankle_crescent_bruise-no = no crescent bruise seen
+
 msg-item-ankle_hot_red-short = Ankle hot and red
 msg-item-ankle_hot_red-how = Back of the hand on both ankles, front and sides, then shin and foot. Yes when warmer than the other, or red and warm.
 msg-item-ankle_hot_red-purpose = Infection, gout, a Charcot foot, a flare of joint disease.
