@@ -29,7 +29,7 @@ msg-item-ankle_swelling_lateral-no = not fuller than the other side
 
 msg-item-ankle_swelling_medial-short = Swelling at the inner ankle
 msg-item-ankle_swelling_medial-how = Both feet side by side, from the front and the back. Yes for fullness below the inner ankle bone, more than on the other side.
-msg-item-ankle_swelling_medial-purpose = Where it is swollen tells which ligaments were hurt; none at the outer side in the first two days speaks against a complete tear there.
+msg-item-ankle_swelling_medial-purpose = Swollen at the inner side too: the inner ligament or a break; press the inner bone and the whole fibula.
 msg-item-ankle_swelling_medial-errors = Old thick ankles; swelling of both legs. A full heel-cord hollow on both sides of the tendon is fluid in the joint.
 msg-item-ankle_swelling_medial-otherwise = Seated, lying or standing, both feet alike. One limb: ask how it was before.
 msg-item-ankle_swelling_medial-yes = fuller than the other side
@@ -43,14 +43,23 @@ msg-item-ankle_haematoma-otherwise = Any position. Blood thinners make a large b
 msg-item-ankle_haematoma-yes = bruised
 msg-item-ankle_haematoma-no = no bruise seen
 
-msg-item-ankle_hot_red-short = Ankle hot and red
-msg-item-ankle_hot_red-how = Back of the hand on both ankles, front and sides, then shin and foot. Yes when warmer than the other, or red and warm.
+msg-item-ankle_crescent_bruise-short = Crescent bruise under the ankle bones
+msg-item-ankle_crescent_bruise-how = Look below both ankle bones, from the inner and the outer side. Yes for a bruise in the shape of a crescent, without an injury of the ankle.
+msg-item-ankle_crescent_bruise-purpose = After sudden pain in the calf: a burst cyst behind the knee, or a torn calf muscle; the blood sinks.
+msg-item-ankle_crescent_bruise-care = A burst cyst looks like a clot, and both may be there: a yes leaves a clot not excluded; ask what a clot rule asks, or have a scan.
+msg-item-ankle_crescent_bruise-errors = An ankle sprain of some days ago. On dark skin look for a darker or shiny patch.
+msg-item-ankle_crescent_bruise-otherwise = Any position. Blood thinners make a large bruise from little.
+msg-item-ankle_crescent_bruise-yes = crescent bruise
+msg-item-ankle_crescent_bruise-no = no crescent bruise seen
+
+msg-item-ankle_hot_red-short = Ankle hot or red
+msg-item-ankle_hot_red-how = Back of the hand on both ankles, front and sides, then shin and foot. Yes when warmer than the other, or red.
 msg-item-ankle_hot_red-purpose = Infection, gout, a Charcot foot, a flare of joint disease.
-msg-item-ankle_hot_red-care = Hot and hardly moving: the same day. Hot, swollen, little pain in somebody with numb feet: no more walking on it until it is looked into.
+msg-item-ankle_hot_red-care = Hot and hardly moving, or a replaced joint newly hot and painful: the same day. Hot, swollen, little pain in somebody with numb feet: no more walking on it until it is looked into.
 msg-item-ankle_hot_red-errors = On dark skin redness is not seen: feel. Both ankles hot; a fresh sprain is warm too.
 msg-item-ankle_hot_red-otherwise = Any position. One limb: compare with the shin above.
-msg-item-ankle_hot_red-yes = warmer than the other side
-msg-item-ankle_hot_red-no = not warmer
+msg-item-ankle_hot_red-yes = warmer than the other side, or red
+msg-item-ankle_hot_red-no = not warmer, not red
 
 msg-item-ankle_pain_malleolar_zone-short = Pain in the zone of the ankle bones
 msg-item-ankle_pain_malleolar_zone-how = Ask and let it be shown with one finger: pain at or around either ankle bone, from the last 6 cm of shin and fibula down to the front of the ankle.
@@ -148,7 +157,7 @@ msg-item-ankle_sinus_tarsi_tender-otherwise = { -press_otherwise }
 msg-item-ankle_sinus_tarsi_tender-yes = tender here
 msg-item-ankle_sinus_tarsi_tender-no = not tender here
 
-msg-item-ankle_peroneal_tendons_tender-short = Tendons behind the outer ankle bone tender
+msg-item-ankle_peroneal_tendons_tender-short = Peroneal tendons tender, behind the outer ankle bone
 msg-item-ankle_peroneal_tendons_tender-how = Along the two tendons from behind the outer ankle bone to the base of the fifth metatarsal, slack and then while the person turns the foot out. Yes for the familiar pain; fullness in the remark.
 msg-item-ankle_peroneal_tendons_tender-purpose = Overuse, a tear, or tendons that jump.
 msg-item-ankle_peroneal_tendons_tender-care = After an injury the bone edge first: it lies right in front of the tendons.
@@ -157,7 +166,7 @@ msg-item-ankle_peroneal_tendons_tender-otherwise = { -press_otherwise }
 msg-item-ankle_peroneal_tendons_tender-yes = tender here
 msg-item-ankle_peroneal_tendons_tender-no = not tender here
 
-msg-item-ankle_posterior_tibial_tendon_tender-short = Tendon behind the inner ankle bone tender
+msg-item-ankle_posterior_tibial_tendon_tender-short = Posterior tibial tendon tender, inner ankle bone
 msg-item-ankle_posterior_tibial_tendon_tender-how = Along the tendon from behind the inner ankle bone to the navicular, slack and then while the person turns the foot in. Yes for the familiar pain; fullness in the remark.
 msg-item-ankle_posterior_tibial_tendon_tender-purpose = Weakness of the tendon that holds the arch.
 msg-item-ankle_posterior_tibial_tendon_tender-care = After an injury the bone edge first.
@@ -166,7 +175,7 @@ msg-item-ankle_posterior_tibial_tendon_tender-otherwise = { -press_otherwise }
 msg-item-ankle_posterior_tibial_tendon_tender-yes = tender here
 msg-item-ankle_posterior_tibial_tendon_tender-no = not tender here
 
-msg-item-ankle_posterior_tibial_oedema-short = Pitting along the inner tendon only
+msg-item-ankle_posterior_tibial_oedema-short = Posterior tibial oedema: pitting along the tendon only
 msg-item-ankle_posterior_tibial_oedema-how = Seated or lying. Press with a finger along the tendon from behind the inner ankle bone to the navicular, some seconds each; then the shin and the outer side the same.
 msg-item-ankle_posterior_tibial_oedema-purpose = Weakness of the tendon that holds the arch.
 msg-item-ankle_posterior_tibial_oedema-positive = A pit along the tendon and not elsewhere.
@@ -232,32 +241,32 @@ msg-item-ankle_achilles_gap-otherwise = Cannot lie on the front: on the side wit
 msg-item-ankle_achilles_gap-yes = a dip in the tendon
 msg-item-ankle_achilles_gap-no = no dip felt
 
-msg-item-ankle_calf_squeeze-short = Calf squeeze
+msg-item-ankle_calf_squeeze-short = Calf squeeze (Simmonds-Thompson)
 msg-item-ankle_calf_squeeze-how = Face down, feet over the edge of the couch. Squeeze the bulk of the calf once with one hand, below its widest part, and watch the foot; the other side first. It moves down as far as on the other side, less, or not at all.
 msg-item-ankle_calf_squeeze-purpose = Whether the heel cord is torn. The first test after a sudden pain behind the ankle, and part of every sprain.
 msg-item-ankle_calf_squeeze-positive = The foot does not move down. Less than the other side counts as unsure: look at the foot's rest with bent knees and for a gap.
-msg-item-ankle_calf_squeeze-care = Once. Moving or pointing the foot, walking, even a heel rise leave a torn cord not excluded. No movement at all: splint with the toes down, and no heel rise.
+msg-item-ankle_calf_squeeze-care = Once. Moving or pointing the foot, walking, even a heel rise leave a torn cord not excluded. No movement at all: the same day; splint with the toes down, and no heel rise. Where a clot is open: lightly.
 msg-item-ankle_calf_squeeze-errors = The long toe muscles and the thin tendon beside it move the foot a little. Squeezed too low, or foot not free of the edge. A tear of some weeks may have grown together long.
 msg-item-ankle_calf_squeeze-otherwise = Cannot lie on the front: kneeling on a stool or a chair facing its back, feet free; on the side with the knee bent; seated with the legs hanging; or on the back with hip and knee at 90, squeezed from above. Small hands, big calf: both hands, or the cuff. One limb: what is seen stands alone.
 
-msg-item-ankle_matles-short = Feet at rest, knees bent, face down (Matles)
+msg-item-ankle_matles-short = Matles: feet at rest, knees bent, face down
 msg-item-ankle_matles-how = Face down, the person bends both knees to 90. Look from the side at how the feet hang: pointing a little down on both sides.
 msg-item-ankle_matles-purpose = Whether the heel cord is torn, without touching it.
 msg-item-ankle_matles-positive = The foot of the hurt side falls to a right angle or further up.
 msg-item-ankle_matles-care = Nothing is pushed. No fall leaves a tear not excluded.
 msg-item-ankle_matles-errors = Ankle stiff; the person holds the foot; knees not at 90; both tendons torn.
-msg-item-ankle_matles-otherwise = Cannot lie on the front: on the side or on the back with hip and knee bent, the same look from the side; weaker. Knee that does not bend: the calf squeeze alone.
+msg-item-ankle_matles-otherwise = Cannot lie on the front: the calf squeeze. On the side or on the back the weight of the foot does not pull it up, and no fall there says nothing. Knee that does not bend: the calf squeeze alone.
 msg-item-ankle_matles-yes = the foot falls to a right angle or up
 msg-item-ankle_matles-no = the foot points down as the other
 
-msg-item-ankle_calf_cuff_pressure-short = Cuff on the calf, foot bent up
+msg-item-ankle_calf_cuff_pressure-short = Cuff on the calf, foot bent up (Copeland)
 msg-item-ankle_calf_cuff_pressure-how = Face down, knee bent to 90. Cuff round the bulk of the calf, filled to 100 mm Hg with the foot pointing down; then the foot is bent up gently, once. Write the reading reached: it should rise to about 140 where the cord holds, and hardly rises where it is torn. Compare with the other side.
 msg-item-ankle_calf_cuff_pressure-purpose = Whether the heel cord is torn, for small hands or a big calf.
-msg-item-ankle_calf_cuff_pressure-care = Not over a leg that may hold a clot, nor a hard leg; the foot only to where it goes by itself.
+msg-item-ankle_calf_cuff_pressure-care = Not over a leg that may hold a clot, nor a hard leg; the foot bent up only as far as it goes without force.
 msg-item-ankle_calf_cuff_pressure-errors = Cuff too low; calf tense before. Figures from memory: the difference of the two sides counts.
 msg-item-ankle_calf_cuff_pressure-otherwise = Cannot lie on the front: on the side, knee bent. No cuff: both hands round the calf.
 
-msg-item-ankle_achilles_arc_sign-short = Does the thick place move with the tendon
+msg-item-ankle_achilles_arc_sign-short = Arc sign: the thick place moves with the tendon
 msg-item-ankle_achilles_arc_sign-how = Mark the thickest place of the heel cord between two fingers; the person moves the foot slowly up and down.
 msg-item-ankle_achilles_arc_sign-purpose = Tells a diseased tendon (it moves) from a diseased sheath (it stays).
 msg-item-ankle_achilles_arc_sign-positive = The thick place moves with the foot.
@@ -267,7 +276,7 @@ msg-item-ankle_achilles_arc_sign-otherwise = Cannot lie on the front: on the sid
 msg-item-ankle_achilles_arc_sign-yes = the thick place moves with the tendon
 msg-item-ankle_achilles_arc_sign-no = the thick place stays, or none is felt
 
-msg-item-ankle_achilles_tender_in_dorsiflexion-short = Tender spot of the heel cord, foot bent up
+msg-item-ankle_achilles_tender_in_dorsiflexion-short = Tender spot with the foot bent up (Royal London)
 msg-item-ankle_achilles_tender_in_dorsiflexion-how = Find the tender spot with the foot relaxed. The person bends the foot fully up; press the same spot again.
 msg-item-ankle_achilles_tender_in_dorsiflexion-purpose = Disease of the middle of the tendon: the tender spot hurts less when the tendon is tight.
 msg-item-ankle_achilles_tender_in_dorsiflexion-positive = Less pain or none on pressing with the foot bent up.
@@ -277,153 +286,157 @@ msg-item-ankle_achilles_tender_in_dorsiflexion-otherwise = Cannot lie on the fro
 msg-item-ankle_achilles_tender_in_dorsiflexion-yes = hurts less with the foot bent up
 msg-item-ankle_achilles_tender_in_dorsiflexion-no = hurts as much with the foot bent up
 
-msg-item-ankle_dorsiflexion_active_knee_bent-short = Foot up, active, knee bent
+msg-item-ankle_dorsiflexion_active_knee_bent-short = Ankle dorsiflexion, active, knee bent
 msg-item-ankle_dorsiflexion_active_knee_bent-how = Seated with the leg hanging, or lying, knee bent to 90. The person bends the foot up as far as it goes. Goniometer: centre below the outer ankle bone, one arm along the fibula, the other along the outer edge of the foot. 0 is the foot at a right angle to the shin. Not reaching it is negative.
 msg-item-ankle_dorsiflexion_active_knee_bent-purpose = How far the ankle itself lets the foot come up, the outer calf muscle slack.
+msg-item-ankle_dorsiflexion_active_knee_bent-care = Not with a torn heel cord open: the foot is not bent up.
 msg-item-ankle_dorsiflexion_active_knee_bent-errors = Middle of the foot bends instead of the ankle; heel let fall outward; knee another bend than last time.
 msg-item-ankle_dorsiflexion_active_knee_bent-otherwise = Seated or lying: the knee's bend decides, not the position. The other bend of the knee is a quantity of its own. Heavy foot or small hands: forearm under the sole. Fused ankle: not done, fused.
 
-msg-item-ankle_dorsiflexion_active_knee_straight-short = Foot up, active, knee straight
+msg-item-ankle_dorsiflexion_active_knee_straight-short = Ankle dorsiflexion, active, knee straight
 msg-item-ankle_dorsiflexion_active_knee_straight-how = Lying on the back or seated with the leg on the couch, knee straight. The person bends the foot up as far as it goes. Goniometer: centre below the outer ankle bone, one arm along the fibula, the other along the outer edge of the foot. 0 is the foot at a right angle to the shin. Not reaching it is negative.
 msg-item-ankle_dorsiflexion_active_knee_straight-purpose = How far the calf lets the foot come up.
+msg-item-ankle_dorsiflexion_active_knee_straight-care = Not with a torn heel cord open: the foot is not bent up.
 msg-item-ankle_dorsiflexion_active_knee_straight-errors = Middle of the foot bends instead of the ankle; heel let fall outward; knee another bend than last time.
 msg-item-ankle_dorsiflexion_active_knee_straight-otherwise = Seated or lying: the knee's bend decides, not the position. The other bend of the knee is a quantity of its own. Heavy foot or small hands: forearm under the sole. Fused ankle: not done, fused.
 
-msg-item-ankle_dorsiflexion_passive_knee_bent-short = Foot up, passive, knee bent
+msg-item-ankle_dorsiflexion_passive_knee_bent-short = Ankle dorsiflexion, passive, knee bent
 msg-item-ankle_dorsiflexion_passive_knee_bent-how = Seated with the leg hanging, or lying, knee bent to 90. Hold the heel upright in line with the shin, hand under the sole, and bend the foot up until it stops. Goniometer: centre below the outer ankle bone, one arm along the fibula, the other along the outer edge of the foot. 0 is the foot at a right angle to the shin. Not reaching it is negative.
 msg-item-ankle_dorsiflexion_passive_knee_bent-purpose = How far the ankle itself lets the foot come up, the outer calf muscle slack.
 msg-item-ankle_dorsiflexion_passive_knee_bent-care = Not forced, and not with a break or a torn heel cord open; once where a joint may be infected.
 msg-item-ankle_dorsiflexion_passive_knee_bent-errors = Middle of the foot bends instead of the ankle; heel let fall outward; knee another bend than last time.
 msg-item-ankle_dorsiflexion_passive_knee_bent-otherwise = Seated or lying: the knee's bend decides, not the position. The other bend of the knee is a quantity of its own. Heavy foot or small hands: forearm under the sole. Fused ankle: not done, fused.
 
-msg-item-ankle_dorsiflexion_passive_knee_straight-short = Foot up, passive, knee straight
+msg-item-ankle_dorsiflexion_passive_knee_straight-short = Ankle dorsiflexion, passive, knee straight
 msg-item-ankle_dorsiflexion_passive_knee_straight-how = Lying on the back or seated with the leg on the couch, knee straight. Hold the heel upright in line with the shin, hand under the sole, and bend the foot up until it stops. Goniometer: centre below the outer ankle bone, one arm along the fibula, the other along the outer edge of the foot. 0 is the foot at a right angle to the shin. Not reaching it is negative.
 msg-item-ankle_dorsiflexion_passive_knee_straight-purpose = How far the calf lets the foot come up.
 msg-item-ankle_dorsiflexion_passive_knee_straight-care = Not forced, and not with a break or a torn heel cord open; once where a joint may be infected. Not repeated where a clot is open.
 msg-item-ankle_dorsiflexion_passive_knee_straight-errors = Middle of the foot bends instead of the ankle; heel let fall outward; knee another bend than last time.
 msg-item-ankle_dorsiflexion_passive_knee_straight-otherwise = Seated or lying: the knee's bend decides, not the position. The other bend of the knee is a quantity of its own. Heavy foot or small hands: forearm under the sole. Fused ankle: not done, fused.
 
-msg-item-ankle_plantarflexion_active_knee_bent-short = Foot down, active, knee bent
+msg-item-ankle_plantarflexion_active_knee_bent-short = Ankle plantarflexion, active, knee bent
 msg-item-ankle_plantarflexion_active_knee_bent-how = Seated with the leg hanging, or lying, knee bent to 90. The person bends the foot down as far as it goes. Goniometer: centre below the outer ankle bone, one arm along the fibula, the other along the outer edge of the foot. 0 is the foot at a right angle to the shin.
 msg-item-ankle_plantarflexion_active_knee_bent-purpose = How far the foot points down.
 msg-item-ankle_plantarflexion_active_knee_bent-errors = Toes curl and pull the reading on; middle of the foot bends.
 msg-item-ankle_plantarflexion_active_knee_bent-otherwise = Seated or lying: the knee's bend decides, not the position. The other bend of the knee is a quantity of its own. Heavy foot or small hands: forearm under the sole. Fused ankle: not done, fused.
 
-msg-item-ankle_plantarflexion_active_knee_straight-short = Foot down, active, knee straight
+msg-item-ankle_plantarflexion_active_knee_straight-short = Ankle plantarflexion, active, knee straight
 msg-item-ankle_plantarflexion_active_knee_straight-how = Lying on the back or seated with the leg on the couch, knee straight. The person bends the foot down as far as it goes. Goniometer: centre below the outer ankle bone, one arm along the fibula, the other along the outer edge of the foot. 0 is the foot at a right angle to the shin.
 msg-item-ankle_plantarflexion_active_knee_straight-purpose = How far the foot points down with the knee straight; bending the knee changes it.
 msg-item-ankle_plantarflexion_active_knee_straight-errors = Toes curl and pull the reading on; middle of the foot bends.
 msg-item-ankle_plantarflexion_active_knee_straight-otherwise = Seated or lying: the knee's bend decides, not the position. The other bend of the knee is a quantity of its own. Heavy foot or small hands: forearm under the sole. Fused ankle: not done, fused.
 
-msg-item-ankle_plantarflexion_passive_knee_bent-short = Foot down, passive, knee bent
+msg-item-ankle_plantarflexion_passive_knee_bent-short = Ankle plantarflexion, passive, knee bent
 msg-item-ankle_plantarflexion_passive_knee_bent-how = Seated with the leg hanging, or lying, knee bent to 90. Hold the heel, hand on the back of the foot, and bend it down until it stops. Goniometer: centre below the outer ankle bone, one arm along the fibula, the other along the outer edge of the foot. 0 is the foot at a right angle to the shin.
 msg-item-ankle_plantarflexion_passive_knee_bent-purpose = How far the foot points down.
-msg-item-ankle_plantarflexion_passive_knee_bent-care = Not forced, and not with a break or a torn heel cord open; once where a joint may be infected.
+msg-item-ankle_plantarflexion_passive_knee_bent-care = Not forced, and not with a break open; once where a joint may be infected.
 msg-item-ankle_plantarflexion_passive_knee_bent-errors = Toes curl and pull the reading on; middle of the foot bends.
 msg-item-ankle_plantarflexion_passive_knee_bent-otherwise = Seated or lying: the knee's bend decides, not the position. The other bend of the knee is a quantity of its own. Heavy foot or small hands: forearm under the sole. Fused ankle: not done, fused.
 
-msg-item-ankle_plantarflexion_passive_knee_straight-short = Foot down, passive, knee straight
+msg-item-ankle_plantarflexion_passive_knee_straight-short = Ankle plantarflexion, passive, knee straight
 msg-item-ankle_plantarflexion_passive_knee_straight-how = Lying on the back or seated with the leg on the couch, knee straight. Hold the heel, hand on the back of the foot, and bend it down until it stops. Goniometer: centre below the outer ankle bone, one arm along the fibula, the other along the outer edge of the foot. 0 is the foot at a right angle to the shin.
 msg-item-ankle_plantarflexion_passive_knee_straight-purpose = How far the foot points down with the knee straight; bending the knee changes it.
-msg-item-ankle_plantarflexion_passive_knee_straight-care = Not forced, and not with a break or a torn heel cord open; once where a joint may be infected.
+msg-item-ankle_plantarflexion_passive_knee_straight-care = Not forced, and not with a break open; once where a joint may be infected.
 msg-item-ankle_plantarflexion_passive_knee_straight-errors = Toes curl and pull the reading on; middle of the foot bends.
 msg-item-ankle_plantarflexion_passive_knee_straight-otherwise = Seated or lying: the knee's bend decides, not the position. The other bend of the knee is a quantity of its own. Heavy foot or small hands: forearm under the sole. Fused ankle: not done, fused.
 
-msg-item-ankle_arc_active_knee_bent-short = Foot down - 0 - foot up, active, knee bent
+msg-item-ankle_arc_active_knee_bent-short = Plantarflexion - 0 - dorsiflexion, active, knee bent
 msg-item-ankle_arc_active_knee_bent-how = Both ends as described for foot up and foot down, active, knee bent. Three numbers with a zero; say which direction stands first. A foot that does not reach the right angle has the zero at one end.
 msg-item-ankle_arc_active_knee_bent-purpose = Both ends of the ankle in one neutral-zero entry.
+msg-item-ankle_arc_active_knee_bent-care = Not with a torn heel cord open: the foot is not bent up.
 msg-item-ankle_arc_active_knee_bent-otherwise = Seated or lying at the same bend of the knee.
 
-msg-item-ankle_arc_active_knee_straight-short = Foot down - 0 - foot up, active, knee straight
+msg-item-ankle_arc_active_knee_straight-short = Plantarflexion - 0 - dorsiflexion, active, knee straight
 msg-item-ankle_arc_active_knee_straight-how = Both ends as described for foot up and foot down, active, knee straight. Three numbers with a zero; say which direction stands first. A foot that does not reach the right angle has the zero at one end.
 msg-item-ankle_arc_active_knee_straight-purpose = Both ends of the ankle in one neutral-zero entry.
+msg-item-ankle_arc_active_knee_straight-care = Not with a torn heel cord open: the foot is not bent up.
 msg-item-ankle_arc_active_knee_straight-otherwise = Seated or lying at the same bend of the knee.
 
-msg-item-ankle_arc_passive_knee_bent-short = Foot down - 0 - foot up, passive, knee bent
+msg-item-ankle_arc_passive_knee_bent-short = Plantarflexion - 0 - dorsiflexion, passive, knee bent
 msg-item-ankle_arc_passive_knee_bent-how = Both ends as described for foot up and foot down, passive, knee bent. Three numbers with a zero; say which direction stands first. A foot that does not reach the right angle has the zero at one end.
 msg-item-ankle_arc_passive_knee_bent-purpose = Both ends of the ankle in one neutral-zero entry.
 msg-item-ankle_arc_passive_knee_bent-care = Not forced, and not with a break or a torn heel cord open; once where a joint may be infected.
 msg-item-ankle_arc_passive_knee_bent-otherwise = Seated or lying at the same bend of the knee.
 
-msg-item-ankle_arc_passive_knee_straight-short = Foot down - 0 - foot up, passive, knee straight
+msg-item-ankle_arc_passive_knee_straight-short = Plantarflexion - 0 - dorsiflexion, passive, knee straight
 msg-item-ankle_arc_passive_knee_straight-how = Both ends as described for foot up and foot down, passive, knee straight. Three numbers with a zero; say which direction stands first. A foot that does not reach the right angle has the zero at one end.
 msg-item-ankle_arc_passive_knee_straight-purpose = Both ends of the ankle in one neutral-zero entry.
-msg-item-ankle_arc_passive_knee_straight-care = Not forced, and not with a break or a torn heel cord open; once where a joint may be infected.
+msg-item-ankle_arc_passive_knee_straight-care = Not forced, and not with a break or a torn heel cord open; once where a joint may be infected. Not repeated where a clot is open.
 msg-item-ankle_arc_passive_knee_straight-otherwise = Seated or lying at the same bend of the knee.
 
-msg-item-ankle_dorsiflexion_lunge_distance-short = Knee to wall: toe to wall
+msg-item-ankle_dorsiflexion_lunge_distance-short = Weight-bearing lunge: toe to wall
 msg-item-ankle_dorsiflexion_lunge_distance-how = Standing facing a wall, foot straight ahead and flat, great toe some way off. The knee is brought to the wall over the second toe, the heel stays down. Move the foot back until the heel would just lift. Tape from the great toe to the wall.
 msg-item-ankle_dorsiflexion_lunge_distance-purpose = Bending up of the loaded ankle; needed for squatting, stairs and hills.
-msg-item-ankle_dorsiflexion_lunge_distance-care = Not with a break or a torn heel cord open, nor in the first days of a bad sprain. A hand on the wall.
+msg-item-ankle_dorsiflexion_lunge_distance-care = Not with a break, a stress fracture, a torn heel cord or knee tendon, a locked knee, an infected joint or a clot open, nor in the first days of a bad sprain. A hand on the wall.
 msg-item-ankle_dorsiflexion_lunge_distance-errors = Heel lifts, foot rolls in, knee goes to the inner side of the great toe, the foot turned out.
 msg-item-ankle_dorsiflexion_lunge_distance-otherwise = Cannot stand: the passive reading with the knee bent, which is another quantity. A knee that does not reach the wall even with the toe at it: record the angle.
 
-msg-item-ankle_dorsiflexion_lunge_angle-short = Knee to wall: lean of the shin
+msg-item-ankle_dorsiflexion_lunge_angle-short = Weight-bearing lunge: lean of the shin
 msg-item-ankle_dorsiflexion_lunge_angle-how = As the lunge to the wall, at the last place where the heel stays down: inclinometer on the front of the shin below the tubercle, against upright.
 msg-item-ankle_dorsiflexion_lunge_angle-purpose = The same lunge read as an angle; does not depend on the length of the leg.
-msg-item-ankle_dorsiflexion_lunge_angle-care = Not with a break or a torn heel cord open, nor in the first days of a bad sprain. A hand on the wall.
+msg-item-ankle_dorsiflexion_lunge_angle-care = Not with a break, a stress fracture, a torn heel cord or knee tendon, a locked knee, an infected joint or a clot open, nor in the first days of a bad sprain. A hand on the wall.
 msg-item-ankle_dorsiflexion_lunge_angle-errors = Phone on the soft calf; heel lifts; foot rolls in; foot turned out.
 msg-item-ankle_dorsiflexion_lunge_angle-otherwise = Cannot stand: the passive reading with the knee bent, which is another quantity.
 
-msg-item-ankle_dorsiflexion_standing_knee_straight-short = Lean forward, knee straight: lean of the shin
+msg-item-ankle_dorsiflexion_standing_knee_straight-short = Weight-bearing dorsiflexion, knee straight
 msg-item-ankle_dorsiflexion_standing_knee_straight-how = Standing, hands on the wall, the foot behind straight ahead and flat, its knee straight. Lean forward until the heel would just lift. Inclinometer on the front of the shin, against upright.
 msg-item-ankle_dorsiflexion_standing_knee_straight-purpose = Length of the calf under load.
-msg-item-ankle_dorsiflexion_standing_knee_straight-care = Not with a break or a torn heel cord open.
+msg-item-ankle_dorsiflexion_standing_knee_straight-care = Not with a break, a torn heel cord, an infected joint or a clot open.
 msg-item-ankle_dorsiflexion_standing_knee_straight-errors = Knee bends; heel lifts; foot turned out.
 msg-item-ankle_dorsiflexion_standing_knee_straight-otherwise = Cannot stand: the passive reading with the knee straight, which is another quantity.
 
-msg-item-ankle_inversion_active-short = Foot turned in, whole foot, active
+msg-item-ankle_inversion_active-short = Inversion, whole foot, active
 msg-item-ankle_inversion_active-how = Seated or lying, knee bent to 90 or over a roll, foot relaxed. The person turns the sole inward as far as it goes, the shin still. Goniometer on the front: centre between the ankle bones, one arm along the shin, the other along the second metatarsal.
 msg-item-ankle_inversion_active-purpose = Turning of the whole foot: hindfoot and midfoot together.
 msg-item-ankle_inversion_active-errors = The shin turns with it; foot pointed down in one reading and not in the other. Two examiners agree poorly: shown, seldom enough to decide.
 msg-item-ankle_inversion_active-otherwise = Seated, lying or half sitting. Not the same as the heel on the shin, which is a quantity of its own.
 
-msg-item-ankle_eversion_active-short = Foot turned out, whole foot, active
+msg-item-ankle_eversion_active-short = Eversion, whole foot, active
 msg-item-ankle_eversion_active-how = Seated or lying, knee bent to 90 or over a roll, foot relaxed. The person turns the sole outward as far as it goes, the shin still. Goniometer on the front: centre between the ankle bones, one arm along the shin, the other along the second metatarsal.
 msg-item-ankle_eversion_active-purpose = Turning of the whole foot: hindfoot and midfoot together.
 msg-item-ankle_eversion_active-errors = The shin turns with it; foot pointed down in one reading and not in the other. Two examiners agree poorly: shown, seldom enough to decide.
 msg-item-ankle_eversion_active-otherwise = Seated, lying or half sitting. Not the same as the heel on the shin, which is a quantity of its own.
 
-msg-item-ankle_inversion_passive-short = Foot turned in, whole foot, passive
+msg-item-ankle_inversion_passive-short = Inversion, whole foot, passive
 msg-item-ankle_inversion_passive-how = Seated or lying, knee bent to 90 or over a roll, foot relaxed. Hold the shin, take hold of the forefoot and turn the sole inward as far as it goes, the shin still. Goniometer on the front: centre between the ankle bones, one arm along the shin, the other along the second metatarsal.
 msg-item-ankle_inversion_passive-purpose = Turning of the whole foot: hindfoot and midfoot together.
 msg-item-ankle_inversion_passive-care = Not with a break open; once and gently in a fresh sprain. Passive turning in pulls on the outer ligaments.
 msg-item-ankle_inversion_passive-errors = The shin turns with it; foot pointed down in one reading and not in the other. Two examiners agree poorly: shown, seldom enough to decide.
 msg-item-ankle_inversion_passive-otherwise = Seated, lying or half sitting. Not the same as the heel on the shin, which is a quantity of its own.
 
-msg-item-ankle_eversion_passive-short = Foot turned out, whole foot, passive
+msg-item-ankle_eversion_passive-short = Eversion, whole foot, passive
 msg-item-ankle_eversion_passive-how = Seated or lying, knee bent to 90 or over a roll, foot relaxed. Hold the shin, take hold of the forefoot and turn the sole outward as far as it goes, the shin still. Goniometer on the front: centre between the ankle bones, one arm along the shin, the other along the second metatarsal.
 msg-item-ankle_eversion_passive-purpose = Turning of the whole foot: hindfoot and midfoot together.
-msg-item-ankle_eversion_passive-care = Not with a break open; once and gently in a fresh sprain. Passive turning in pulls on the outer ligaments.
+msg-item-ankle_eversion_passive-care = Not with a break open; once and gently in a fresh sprain. Passive turning out pulls on the inner ligament.
 msg-item-ankle_eversion_passive-errors = The shin turns with it; foot pointed down in one reading and not in the other. Two examiners agree poorly: shown, seldom enough to decide.
 msg-item-ankle_eversion_passive-otherwise = Seated, lying or half sitting. Not the same as the heel on the shin, which is a quantity of its own.
 
-msg-item-ankle_arc_eversion_active-short = Foot turned in - 0 - turned out, whole foot, active
+msg-item-ankle_arc_eversion_active-short = Inversion - 0 - eversion, whole foot, active
 msg-item-ankle_arc_eversion_active-how = Both ends as described for turning in and out, active. Three numbers with a zero; say which direction stands first.
 msg-item-ankle_arc_eversion_active-purpose = Both ends of the turning foot in one neutral-zero entry.
 msg-item-ankle_arc_eversion_active-otherwise = Seated or lying.
 
-msg-item-ankle_arc_eversion_passive-short = Foot turned in - 0 - turned out, whole foot, passive
+msg-item-ankle_arc_eversion_passive-short = Inversion - 0 - eversion, whole foot, passive
 msg-item-ankle_arc_eversion_passive-how = Both ends as described for turning in and out, passive. Three numbers with a zero; say which direction stands first.
 msg-item-ankle_arc_eversion_passive-purpose = Both ends of the turning foot in one neutral-zero entry.
 msg-item-ankle_arc_eversion_passive-care = Not with a break open.
 msg-item-ankle_arc_eversion_passive-otherwise = Seated or lying.
 
-msg-item-ankle_subtalar_inversion_passive-short = Heel turned in on the shin, passive
+msg-item-ankle_subtalar_inversion_passive-short = Subtalar inversion, passive (heel on the shin)
 msg-item-ankle_subtalar_inversion_passive-how = Lying on the front, feet over the edge, foot at a right angle. Mark the middle line of the lower shin and of the heel. Hold the shin, take the heel in the other hand and turn it inward until it stops. The angle between the two lines.
 msg-item-ankle_subtalar_inversion_passive-purpose = Motion of the joint under the ankle alone: stiff from birth, arthritis, after a break of the heel.
 msg-item-ankle_subtalar_inversion_passive-care = Not with a break open.
 msg-item-ankle_subtalar_inversion_passive-errors = The foot pointed down: the ankle tilts and is counted; skin lines slip. Two examiners agree poorly (worse for turning out).
 msg-item-ankle_subtalar_inversion_passive-otherwise = Cannot lie on the front: on the side with the foot over the edge, or seated with the leg on a stool, seen from behind; say so in the remark. Small hands: both hands round the heel.
 
-msg-item-ankle_subtalar_eversion_passive-short = Heel turned out on the shin, passive
+msg-item-ankle_subtalar_eversion_passive-short = Subtalar eversion, passive (heel on the shin)
 msg-item-ankle_subtalar_eversion_passive-how = Lying on the front, feet over the edge, foot at a right angle. Mark the middle line of the lower shin and of the heel. Hold the shin, take the heel in the other hand and turn it outward until it stops. The angle between the two lines.
 msg-item-ankle_subtalar_eversion_passive-purpose = Motion of the joint under the ankle alone: stiff from birth, arthritis, after a break of the heel.
 msg-item-ankle_subtalar_eversion_passive-care = Not with a break open.
 msg-item-ankle_subtalar_eversion_passive-errors = The foot pointed down: the ankle tilts and is counted; skin lines slip. Two examiners agree poorly (worse for turning out).
 msg-item-ankle_subtalar_eversion_passive-otherwise = Cannot lie on the front: on the side with the foot over the edge, or seated with the leg on a stool, seen from behind; say so in the remark. Small hands: both hands round the heel.
 
-msg-item-ankle_arc_subtalar_passive-short = Heel turned in - 0 - turned out, on the shin, passive
+msg-item-ankle_arc_subtalar_passive-short = Subtalar inversion - 0 - eversion, passive
 msg-item-ankle_arc_subtalar_passive-how = Both ends as described for the heel on the shin. Three numbers with a zero; say which direction stands first.
 msg-item-ankle_arc_subtalar_passive-purpose = Both ends of the joint under the ankle in one neutral-zero entry.
 msg-item-ankle_arc_subtalar_passive-care = Not with a break open.

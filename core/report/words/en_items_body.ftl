@@ -92,11 +92,13 @@ msg-item-general_concern_knee_fracture-no = looked into and settled by the exami
 
 msg-item-general_concern_ankle_fracture-short = Concern: fracture at the ankle
 msg-item-general_concern_ankle_fracture-how = The examiner's own answer. Yes: a fracture at the ankle is to be settled first, and the steps that could harm are withheld. No: looked into and settled; say how in the remark. It says nothing about what was not examined.
+msg-item-general_concern_ankle_fracture-purpose = Holds open what is to be settled first, so that no step is offered that could harm; the answer is the examiner's own.
 msg-item-general_concern_ankle_fracture-yes = open: to be settled first
 msg-item-general_concern_ankle_fracture-no = looked into and settled by the examiner
 
 msg-item-general_concern_foot_fracture-short = Concern: fracture of the foot
 msg-item-general_concern_foot_fracture-how = The examiner's own answer. Yes: a fracture of the foot is to be settled first, and the steps that could harm are withheld. No: looked into and settled; say how in the remark. It says nothing about what was not examined.
+msg-item-general_concern_foot_fracture-purpose = Holds open what is to be settled first, so that no step is offered that could harm; the answer is the examiner's own.
 msg-item-general_concern_foot_fracture-yes = open: to be settled first
 msg-item-general_concern_foot_fracture-no = looked into and settled by the examiner
 
@@ -108,6 +110,7 @@ msg-item-general_concern_extensor_rupture-no = looked into and settled by the ex
 
 msg-item-general_concern_achilles_rupture-short = Concern: torn heel cord
 msg-item-general_concern_achilles_rupture-how = The examiner's own answer. Yes: a torn heel cord is to be settled first, and the steps that could harm are withheld. No: looked into and settled; say how in the remark. It says nothing about what was not examined.
+msg-item-general_concern_achilles_rupture-purpose = Holds open what is to be settled first, so that no step is offered that could harm; the answer is the examiner's own.
 msg-item-general_concern_achilles_rupture-yes = open: to be settled first
 msg-item-general_concern_achilles_rupture-no = looked into and settled by the examiner
 

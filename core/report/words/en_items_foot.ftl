@@ -272,7 +272,7 @@ msg-item-foot_toe_bones_tender-otherwise = { -bone_otherwise }
 msg-item-foot_toe_bones_tender-yes = tender here
 msg-item-foot_toe_bones_tender-no = not tender here
 
-msg-item-foot_calcaneal_tubercle_tender-short = Inner front edge of the heel pad tender
+msg-item-foot_calcaneal_tubercle_tender-short = Medial calcaneal tubercle tender (heel pad, inner front)
 msg-item-foot_calcaneal_tubercle_tender-how = Great toe bent up a little; thumb on the inner edge of the heel pad at its front end, deep against the bone.
 msg-item-foot_calcaneal_tubercle_tender-purpose = The plantar fascia at its start: heel pain with the first steps.
 msg-item-foot_calcaneal_tubercle_tender-errors = The middle of the pad pressed: that is the pad, or the bone.
@@ -280,7 +280,7 @@ msg-item-foot_calcaneal_tubercle_tender-otherwise = { -bone_otherwise }
 msg-item-foot_calcaneal_tubercle_tender-yes = tender here
 msg-item-foot_calcaneal_tubercle_tender-no = not tender here
 
-msg-item-foot_plantar_fascia_tender-short = Sole tender along the band
+msg-item-foot_plantar_fascia_tender-short = Plantar fascia tender along the sole
 msg-item-foot_plantar_fascia_tender-how = Great toe bent up so that the band stands out; thumb along it from heel to forefoot. Lumps in the remark.
 msg-item-foot_plantar_fascia_tender-purpose = The plantar fascia along the arch; nodules in it.
 msg-item-foot_plantar_fascia_tender-errors = { -press_errors }

@@ -21,7 +21,7 @@ msg-item-foot_bone_fork_pain-otherwise = No fork: pressure with one fingertip te
 msg-item-foot_bone_fork_pain-yes = sharp pain from the fork at that spot
 msg-item-foot_bone_fork_pain-no = no sharp pain from the fork
 
-msg-item-foot_windlass_seated-short = Great toe bent up, foot hanging
+msg-item-foot_windlass_seated-short = Windlass, foot hanging: great toe bent up
 msg-item-foot_windlass_seated-how = Seated with the foot free, ankle at a right angle and held. Bend the great toe fully up, its end joint left free to bend.
 msg-item-foot_windlass_seated-purpose = The plantar fascia. A positive one speaks for it; a negative one says little.
 msg-item-foot_windlass_seated-positive = The familiar pain at the heel or along the arch.
@@ -31,7 +31,7 @@ msg-item-foot_windlass_seated-otherwise = Cannot sit: lying, knee a little bent.
 msg-item-foot_windlass_seated-yes = the familiar pain at heel or arch
 msg-item-foot_windlass_seated-no = no familiar pain
 
-msg-item-foot_windlass_standing-short = Great toe bent up, standing
+msg-item-foot_windlass_standing-short = Windlass, standing: great toe bent up
 msg-item-foot_windlass_standing-how = Standing on a step or a low box, the heads of the metatarsals at its edge, toes free, weight on both feet, a hand on the wall. Bend the great toe fully up.
 msg-item-foot_windlass_standing-purpose = The plantar fascia under load; finds somewhat more than the hanging form.
 msg-item-foot_windlass_standing-positive = The familiar pain at the heel or along the arch.
@@ -41,7 +41,7 @@ msg-item-foot_windlass_standing-otherwise = Cannot stand: the hanging form, whic
 msg-item-foot_windlass_standing-yes = the familiar pain at heel or arch
 msg-item-foot_windlass_standing-no = no familiar pain
 
-msg-item-foot_piano_key-short = Metatarsal heads moved up and down
+msg-item-foot_piano_key-short = Piano key: metatarsal heads up and down
 msg-item-foot_piano_key-how = Seated or lying. One hand holds the midfoot still; the other moves the head of each metatarsal up and down, one after the other, gently.
 msg-item-foot_piano_key-purpose = A torn or broken midfoot.
 msg-item-foot_piano_key-positive = Pain at the joint where that metatarsal begins; which one in the remark.
@@ -71,7 +71,7 @@ msg-item-foot_pronation_abduction-otherwise = Small hands: the heel against your
 msg-item-foot_pronation_abduction-yes = pain at the midfoot joints
 msg-item-foot_pronation_abduction-no = no pain at the midfoot joints
 
-msg-item-foot_first_metatarsal_rise-short = Heel turned in by hand: does the first head lift
+msg-item-foot_first_metatarsal_rise-short = First metatarsal rise: heel turned in by hand
 msg-item-foot_first_metatarsal_rise-how = Standing, weight on both feet. From behind, take the shin and turn it outward, or turn the heel inward by hand, and watch the head of the first metatarsal.
 msg-item-foot_first_metatarsal_rise-purpose = The tendon that holds the arch has lengthened.
 msg-item-foot_first_metatarsal_rise-positive = The head of the first metatarsal leaves the floor.
@@ -141,7 +141,7 @@ msg-item-foot_web_percussion_dorsal-otherwise = Seated, lying or on the front.
 msg-item-foot_web_percussion_dorsal-yes = familiar pain or tingling into the toes
 msg-item-foot_web_percussion_dorsal-no = no familiar pain or tingling
 
-msg-item-foot_mtp_first_grind-short = Great toe pressed in and turned
+msg-item-foot_mtp_first_grind-short = Grind: great toe pressed in and turned
 msg-item-foot_mtp_first_grind-how = Seated or lying. Hold the first metatarsal, press the toe toward it along its axis and turn and bend it a little.
 msg-item-foot_mtp_first_grind-purpose = Worn base joint of the great toe.
 msg-item-foot_mtp_first_grind-positive = The familiar pain deep in the joint, or grating with it.
@@ -151,7 +151,7 @@ msg-item-foot_mtp_first_grind-otherwise = Seated, lying or on the front.
 msg-item-foot_mtp_first_grind-yes = familiar pain or grating in the joint
 msg-item-foot_mtp_first_grind-no = no familiar pain
 
-msg-item-foot_mtp_second_drawer-short = Second toe lifted straight up at its base
+msg-item-foot_mtp_second_drawer-short = Drawer of the second toe at its base (plantar plate)
 msg-item-foot_mtp_second_drawer-how = Seated or lying. One hand holds the head of the second metatarsal; the other takes the first bone of the toe and lifts it straight up against the head, not bending it.
 msg-item-foot_mtp_second_drawer-purpose = Torn plate under the base joint of the toe.
 msg-item-foot_mtp_second_drawer-positive = More than 2 mm of shift, or the familiar pain.
@@ -161,7 +161,7 @@ msg-item-foot_mtp_second_drawer-otherwise = Slippery toe: a strip of gauze. Smal
 msg-item-foot_mtp_second_drawer-yes = shifts more than 2 mm, or the familiar pain
 msg-item-foot_mtp_second_drawer-no = shifts little, no familiar pain
 
-msg-item-foot_mtp_third_drawer-short = Third toe lifted straight up at its base
+msg-item-foot_mtp_third_drawer-short = Drawer of the third toe at its base (plantar plate)
 msg-item-foot_mtp_third_drawer-how = Seated or lying. One hand holds the head of the third metatarsal; the other takes the first bone of the toe and lifts it straight up against the head, not bending it.
 msg-item-foot_mtp_third_drawer-purpose = Torn plate under the base joint of the toe.
 msg-item-foot_mtp_third_drawer-positive = More than 2 mm of shift, or the familiar pain.
@@ -171,27 +171,27 @@ msg-item-foot_mtp_third_drawer-otherwise = Slippery toe: a strip of gauze. Small
 msg-item-foot_mtp_third_drawer-yes = shifts more than 2 mm, or the familiar pain
 msg-item-foot_mtp_third_drawer-no = shifts little, no familiar pain
 
-msg-item-foot_mtp_first_extension_active-short = Great toe up, active, foot hanging
+msg-item-foot_mtp_first_extension_active-short = Great toe extension, active, foot hanging
 msg-item-foot_mtp_first_extension_active-how = Seated, foot hanging, ankle at a right angle. The person lifts the great toe. Goniometer on the inner side: centre on the joint, one arm along the first metatarsal, the other along the first bone of the toe. 0 is in line with the metatarsal.
 msg-item-foot_mtp_first_extension_active-purpose = Push-off: the base joint of the great toe.
 msg-item-foot_mtp_first_extension_active-errors = Sole taken as zero: the metatarsal slopes, the reading differs. The end joint bends up.
 msg-item-foot_mtp_first_extension_active-otherwise = Seated, lying or half sitting the same. Foot loaded or hanging, and the ankle's bend, give other numbers.
 
-msg-item-foot_mtp_first_extension_passive-short = Great toe up, passive, foot hanging
+msg-item-foot_mtp_first_extension_passive-short = Great toe extension, passive, foot hanging
 msg-item-foot_mtp_first_extension_passive-how = Seated, foot hanging, ankle at a right angle, first metatarsal held. Bend the great toe up until it stops. Goniometer on the inner side: centre on the joint, one arm along the first metatarsal, the other along the first bone of the toe. 0 is in line with the metatarsal.
 msg-item-foot_mtp_first_extension_passive-purpose = Stiff great toe, and whether the windlass test can tighten the band.
 msg-item-foot_mtp_first_extension_passive-care = Not forced; not over a break or in a hot joint.
 msg-item-foot_mtp_first_extension_passive-errors = Ankle bent up: the band tightens and stops it sooner. Sole taken as zero.
 msg-item-foot_mtp_first_extension_passive-otherwise = Seated, lying or half sitting the same. Foot loaded or hanging, and the ankle's bend, give other numbers.
 
-msg-item-foot_mtp_first_extension_active_standing-short = Great toe up, active, standing
+msg-item-foot_mtp_first_extension_active_standing-short = Great toe extension, active, standing
 msg-item-foot_mtp_first_extension_active_standing-how = Standing, weight on both feet. The person lifts the great toe, the head stays down. Goniometer on the inner side: centre on the joint, one arm along the first metatarsal, the other along the first bone of the toe. 0 is in line with the metatarsal.
 msg-item-foot_mtp_first_extension_active_standing-purpose = The loaded joint, moved by its own muscle; agrees best with what walking uses.
 msg-item-foot_mtp_first_extension_active_standing-care = Not with a break open.
 msg-item-foot_mtp_first_extension_active_standing-errors = Weight on the other leg; the arch is lifted.
 msg-item-foot_mtp_first_extension_active_standing-otherwise = Cannot stand: the hanging form, which is another quantity.
 
-msg-item-foot_mtp_first_extension_passive_standing-short = Great toe up, passive, standing
+msg-item-foot_mtp_first_extension_passive_standing-short = Great toe extension, passive, standing
 msg-item-foot_mtp_first_extension_passive_standing-how = Standing, weight on both feet, the head of the first metatarsal on the floor. Bend the great toe up until it stops. Goniometer on the inner side: centre on the joint, one arm along the first metatarsal, the other along the first bone of the toe. 0 is in line with the metatarsal.
 msg-item-foot_mtp_first_extension_passive_standing-purpose = Free when hanging and stiff when loaded: a joint limited by load.
 msg-item-foot_mtp_first_extension_passive_standing-care = Not forced; not with a break open or in a hot joint.
@@ -204,94 +204,94 @@ msg-item-foot_mtp_first_resting_angle-purpose = Where the base joint lies withou
 msg-item-foot_mtp_first_resting_angle-errors = The foot pointed down or up changes it.
 msg-item-foot_mtp_first_resting_angle-otherwise = Seated or lying; write which in the remark.
 
-msg-item-foot_mtp_first_flexion_active-short = Great toe down, active
+msg-item-foot_mtp_first_flexion_active-short = Great toe flexion, active
 msg-item-foot_mtp_first_flexion_active-how = The person bends the great toe down at its base joint, as far as it goes; foot hanging, ankle at a right angle. Goniometer on the inner side: centre on the joint, one arm along the first metatarsal, the other along the first bone of the toe. 0 is in line with the metatarsal.
 msg-item-foot_mtp_first_flexion_active-purpose = The base joint of the great toe; stiff after gout, injury, operation.
 msg-item-foot_mtp_first_flexion_active-errors = The end joint bends instead.
 msg-item-foot_mtp_first_flexion_active-otherwise = Seated, lying or half sitting the same. Foot loaded or hanging, and the ankle's bend, give other numbers.
 
-msg-item-foot_mtp_first_flexion_passive-short = Great toe down, passive
+msg-item-foot_mtp_first_flexion_passive-short = Great toe flexion, passive
 msg-item-foot_mtp_first_flexion_passive-how = First metatarsal held, bend the great toe down at its base joint, as far as it goes; foot hanging, ankle at a right angle. Goniometer on the inner side: centre on the joint, one arm along the first metatarsal, the other along the first bone of the toe. 0 is in line with the metatarsal.
 msg-item-foot_mtp_first_flexion_passive-purpose = The base joint of the great toe; stiff after gout, injury, operation.
 msg-item-foot_mtp_first_flexion_passive-care = Not forced; not over a break or in a hot joint.
 msg-item-foot_mtp_first_flexion_passive-errors = The end joint bends instead.
 msg-item-foot_mtp_first_flexion_passive-otherwise = Seated, lying or half sitting the same. Foot loaded or hanging, and the ankle's bend, give other numbers.
 
-msg-item-foot_arc_mtp_first_active-short = Great toe down - 0 - up, active
+msg-item-foot_arc_mtp_first_active-short = Great toe flexion - 0 - extension, active
 msg-item-foot_arc_mtp_first_active-how = Both ends as described for the great toe up and down, foot hanging, active. Three numbers with a zero; say which direction stands first.
 msg-item-foot_arc_mtp_first_active-purpose = Both ends of the base joint in one neutral-zero entry.
 msg-item-foot_arc_mtp_first_active-otherwise = Seated or lying, the foot hanging or unloaded.
 
-msg-item-foot_arc_mtp_first_passive-short = Great toe down - 0 - up, passive
+msg-item-foot_arc_mtp_first_passive-short = Great toe flexion - 0 - extension, passive
 msg-item-foot_arc_mtp_first_passive-how = Both ends as described for the great toe up and down, foot hanging, passive. Three numbers with a zero; say which direction stands first.
 msg-item-foot_arc_mtp_first_passive-purpose = Both ends of the base joint in one neutral-zero entry.
 msg-item-foot_arc_mtp_first_passive-care = Not forced; not over a break or in a hot joint.
 msg-item-foot_arc_mtp_first_passive-otherwise = Seated or lying, the foot hanging or unloaded.
 
-msg-item-foot_ip_first_extension_passive-short = End joint of the great toe up, passive
+msg-item-foot_ip_first_extension_passive-short = Great toe, end joint: extension, passive
 msg-item-foot_ip_first_extension_passive-how = Base joint held straight; bend the end joint up until it stops. Goniometer from above or the inner side: centre on the joint, the arms along the two bones beside it. 0 is straight.
 msg-item-foot_ip_first_extension_passive-purpose = Stiff or over-bent end joint: beside a stiff base joint it gives way.
 msg-item-foot_ip_first_extension_passive-care = Not forced; not over a break or in a hot joint.
 msg-item-foot_ip_first_extension_passive-errors = The base joint moves.
 msg-item-foot_ip_first_extension_passive-otherwise = Seated, lying or half sitting the same. Foot loaded or hanging, and the ankle's bend, give other numbers.
 
-msg-item-foot_ip_first_flexion_passive-short = End joint of the great toe down, passive
+msg-item-foot_ip_first_flexion_passive-short = Great toe, end joint: flexion, passive
 msg-item-foot_ip_first_flexion_passive-how = Base joint held straight; bend the end joint down until it stops. Goniometer from above or the inner side: centre on the joint, the arms along the two bones beside it. 0 is straight.
 msg-item-foot_ip_first_flexion_passive-purpose = Stiff end joint; a joint fixed in the bend rubs.
 msg-item-foot_ip_first_flexion_passive-care = Not forced; not over a break or in a hot joint.
 msg-item-foot_ip_first_flexion_passive-errors = The base joint moves.
 msg-item-foot_ip_first_flexion_passive-otherwise = Seated, lying or half sitting the same. Foot loaded or hanging, and the ankle's bend, give other numbers.
 
-msg-item-foot_mtp_second_extension_passive-short = Second toe up at its base, passive
+msg-item-foot_mtp_second_extension_passive-short = Second toe extension at its base, passive
 msg-item-foot_mtp_second_extension_passive-how = Metatarsal held, ankle at a right angle; bend the second toe up at its base joint until it stops. Goniometer on the back of the toe: centre on the joint. 0 is in line with the metatarsal.
 msg-item-foot_mtp_second_extension_passive-purpose = Claw and hammer toes: whether the base joint still gives.
 msg-item-foot_mtp_second_extension_passive-care = Not forced; not over a break or in a hot joint.
 msg-item-foot_mtp_second_extension_passive-errors = The middle joint moves; the ankle up or down changes it.
 msg-item-foot_mtp_second_extension_passive-otherwise = Seated, lying or half sitting the same. Foot loaded or hanging, and the ankle's bend, give other numbers.
 
-msg-item-foot_mtp_second_flexion_passive-short = Second toe down at its base, passive
+msg-item-foot_mtp_second_flexion_passive-short = Second toe flexion at its base, passive
 msg-item-foot_mtp_second_flexion_passive-how = Metatarsal held, ankle at a right angle; bend the second toe down at its base joint until it stops. Goniometer on the back of the toe: centre on the joint. 0 is in line with the metatarsal.
 msg-item-foot_mtp_second_flexion_passive-purpose = Claw and hammer toes: whether the base joint still gives.
 msg-item-foot_mtp_second_flexion_passive-care = Not forced; not over a break or in a hot joint.
 msg-item-foot_mtp_second_flexion_passive-errors = The middle joint moves; the ankle up or down changes it.
 msg-item-foot_mtp_second_flexion_passive-otherwise = Seated, lying or half sitting the same. Foot loaded or hanging, and the ankle's bend, give other numbers.
 
-msg-item-foot_mtp_third_extension_passive-short = Third toe up at its base, passive
+msg-item-foot_mtp_third_extension_passive-short = Third toe extension at its base, passive
 msg-item-foot_mtp_third_extension_passive-how = Metatarsal held, ankle at a right angle; bend the third toe up at its base joint until it stops. Goniometer on the back of the toe: centre on the joint. 0 is in line with the metatarsal.
 msg-item-foot_mtp_third_extension_passive-purpose = Claw and hammer toes: whether the base joint still gives.
 msg-item-foot_mtp_third_extension_passive-care = Not forced; not over a break or in a hot joint.
 msg-item-foot_mtp_third_extension_passive-errors = The middle joint moves; the ankle up or down changes it.
 msg-item-foot_mtp_third_extension_passive-otherwise = Seated, lying or half sitting the same. Foot loaded or hanging, and the ankle's bend, give other numbers.
 
-msg-item-foot_mtp_third_flexion_passive-short = Third toe down at its base, passive
+msg-item-foot_mtp_third_flexion_passive-short = Third toe flexion at its base, passive
 msg-item-foot_mtp_third_flexion_passive-how = Metatarsal held, ankle at a right angle; bend the third toe down at its base joint until it stops. Goniometer on the back of the toe: centre on the joint. 0 is in line with the metatarsal.
 msg-item-foot_mtp_third_flexion_passive-purpose = Claw and hammer toes: whether the base joint still gives.
 msg-item-foot_mtp_third_flexion_passive-care = Not forced; not over a break or in a hot joint.
 msg-item-foot_mtp_third_flexion_passive-errors = The middle joint moves; the ankle up or down changes it.
 msg-item-foot_mtp_third_flexion_passive-otherwise = Seated, lying or half sitting the same. Foot loaded or hanging, and the ankle's bend, give other numbers.
 
-msg-item-foot_mtp_fourth_extension_passive-short = Fourth toe up at its base, passive
+msg-item-foot_mtp_fourth_extension_passive-short = Fourth toe extension at its base, passive
 msg-item-foot_mtp_fourth_extension_passive-how = Metatarsal held, ankle at a right angle; bend the fourth toe up at its base joint until it stops. Goniometer on the back of the toe: centre on the joint. 0 is in line with the metatarsal.
 msg-item-foot_mtp_fourth_extension_passive-purpose = Claw and hammer toes: whether the base joint still gives.
 msg-item-foot_mtp_fourth_extension_passive-care = Not forced; not over a break or in a hot joint.
 msg-item-foot_mtp_fourth_extension_passive-errors = The middle joint moves; the ankle up or down changes it.
 msg-item-foot_mtp_fourth_extension_passive-otherwise = Seated, lying or half sitting the same. Foot loaded or hanging, and the ankle's bend, give other numbers.
 
-msg-item-foot_mtp_fourth_flexion_passive-short = Fourth toe down at its base, passive
+msg-item-foot_mtp_fourth_flexion_passive-short = Fourth toe flexion at its base, passive
 msg-item-foot_mtp_fourth_flexion_passive-how = Metatarsal held, ankle at a right angle; bend the fourth toe down at its base joint until it stops. Goniometer on the back of the toe: centre on the joint. 0 is in line with the metatarsal.
 msg-item-foot_mtp_fourth_flexion_passive-purpose = Claw and hammer toes: whether the base joint still gives.
 msg-item-foot_mtp_fourth_flexion_passive-care = Not forced; not over a break or in a hot joint.
 msg-item-foot_mtp_fourth_flexion_passive-errors = The middle joint moves; the ankle up or down changes it.
 msg-item-foot_mtp_fourth_flexion_passive-otherwise = Seated, lying or half sitting the same. Foot loaded or hanging, and the ankle's bend, give other numbers.
 
-msg-item-foot_mtp_fifth_extension_passive-short = Fifth toe up at its base, passive
+msg-item-foot_mtp_fifth_extension_passive-short = Fifth toe extension at its base, passive
 msg-item-foot_mtp_fifth_extension_passive-how = Metatarsal held, ankle at a right angle; bend the fifth toe up at its base joint until it stops. Goniometer on the back of the toe: centre on the joint. 0 is in line with the metatarsal.
 msg-item-foot_mtp_fifth_extension_passive-purpose = Claw and hammer toes: whether the base joint still gives.
 msg-item-foot_mtp_fifth_extension_passive-care = Not forced; not over a break or in a hot joint.
 msg-item-foot_mtp_fifth_extension_passive-errors = The middle joint moves; the ankle up or down changes it.
 msg-item-foot_mtp_fifth_extension_passive-otherwise = Seated, lying or half sitting the same. Foot loaded or hanging, and the ankle's bend, give other numbers.
 
-msg-item-foot_mtp_fifth_flexion_passive-short = Fifth toe down at its base, passive
+msg-item-foot_mtp_fifth_flexion_passive-short = Fifth toe flexion at its base, passive
 msg-item-foot_mtp_fifth_flexion_passive-how = Metatarsal held, ankle at a right angle; bend the fifth toe down at its base joint until it stops. Goniometer on the back of the toe: centre on the joint. 0 is in line with the metatarsal.
 msg-item-foot_mtp_fifth_flexion_passive-purpose = Claw and hammer toes: whether the base joint still gives.
 msg-item-foot_mtp_fifth_flexion_passive-care = Not forced; not over a break or in a hot joint.
@@ -337,7 +337,7 @@ msg-item-foot_heel_angle_standing-care = Not where standing is withheld.
 msg-item-foot_heel_angle_standing-errors = The heel pad bulges; feet placed by the examiner; left and right exchanged when seen from behind.
 msg-item-foot_heel_angle_standing-otherwise = Cannot stand: the heel's motion on the shin, which is another quantity; the load is lost.
 
-msg-item-foot_heel_seen_from_front-short = Heel pad seen from the front
+msg-item-foot_heel_seen_from_front-short = Heel pad seen from the front (peek-a-boo heel)
 msg-item-foot_heel_seen_from_front-how = Standing, feet straight ahead, looked at from in front. Yes where the inner edge of the heel pad shows beside the ankle.
 msg-item-foot_heel_seen_from_front-purpose = A heel turned in (high-arched foot): look for a disease of nerves.
 msg-item-foot_heel_seen_from_front-care = Not where standing is withheld. Yes: power, reflexes and feeling of both legs.
@@ -353,20 +353,20 @@ msg-item-foot_too_many_toes-care = Not where standing is withheld.
 msg-item-foot_too_many_toes-errors = The whole leg turned out from hip or shin; looked at from the side; sides exchanged.
 msg-item-foot_too_many_toes-otherwise = Cannot stand: no other way; pitting along the tendon and turning in against the hand stand for it.
 
-msg-item-foot_forefoot_angle-short = Forefoot against the heel, unloaded
+msg-item-foot_forefoot_angle-short = Forefoot against the heel, unloaded (varus, valgus)
 msg-item-foot_forefoot_angle-how = Lying on the front, foot over the edge, the joint beneath the ankle held in its middle place. The line under the five heads against the line square to the heel. Inner edge LOWER than the outer is positive (valgus), higher is negative (varus).
 msg-item-foot_forefoot_angle-purpose = A forefoot turned up or down on the heel, which the heel makes up for in standing.
 msg-item-foot_forefoot_angle-errors = The middle place is found differently by each examiner: shown, seldom enough to decide.
 msg-item-foot_forefoot_angle-otherwise = Cannot lie on the front: seated, leg on a stool, seen from the end of the foot; say so in the remark.
 
-msg-item-foot_forefoot_turned_in-short = Forefoot turned in (curved outer edge)
+msg-item-foot_forefoot_turned_in-short = Forefoot turned in (metatarsus adductus)
 msg-item-foot_forefoot_turned_in-how = Infant on the lap or lying on the front, sole in view; outer edge straight or curved. Then hold the heel and press the inner edge of the forefoot outward, lightly: to beyond the middle, only to the middle, or not.
 msg-item-foot_forefoot_turned_in-purpose = A curved foot (metatarsus adductus) as a reason for toes turning in.
 msg-item-foot_forefoot_turned_in-care = Lightly, the heel held. Heel that is drawn up with the foot turned in is another matter: refer.
 msg-item-foot_forefoot_turned_in-errors = The whole leg turned in; heel not held.
 msg-item-foot_forefoot_turned_in-otherwise = Held up on the lap; an older child seated or on the front.
 
-msg-item-foot_hallux_angle-short = Great toe turned outward: angle
+msg-item-foot_hallux_angle-short = Hallux valgus angle, from above
 msg-item-foot_hallux_angle-how = Standing, weight even, seen from above. Goniometer: centre on the base joint, one arm along the first metatarsal, the other along the first bone of the toe. Turned toward the second toe is positive.
 msg-item-foot_hallux_angle-purpose = A great toe turned toward the others (bunion); the course from year to year.
 msg-item-foot_hallux_angle-errors = Read along the skin of the bunion; loaded one time and hanging the next. A film gives another number.

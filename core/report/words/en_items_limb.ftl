@@ -39,7 +39,7 @@ msg-item-leg_tense_compartment-short = Leg tense and hard
 msg-item-leg_tense_compartment-how = Feel the front, outer and back of the lower leg with flat fingers and compare. Yes for a part that is as hard as wood.
 msg-item-leg_tense_compartment-purpose = Pressure in the lower leg: an emergency.
 msg-item-leg_tense_compartment-otherwise = Seated, lying or on the side. Who is drowsy or cannot answer: the hard leg and the need for more and more relief are all there is.
-msg-item-leg_tense_compartment-care = Open casts and bandages to the skin first. Soft to the touch leaves it not excluded.
+msg-item-leg_tense_compartment-care = Open casts and bandages to the skin first. Leg level with the heart, not raised. Soft to the touch leaves it not excluded. Hard after an injury, a cast or a crush: an emergency, whatever the pulse.
 msg-item-leg_tense_compartment-errors = The deep part at the back cannot be felt.
 
 msg-item-leg_calf_swelling-short = Calf swollen
@@ -49,7 +49,7 @@ msg-item-leg_calf_swelling-otherwise = Standing from behind, seated or lying, bo
 msg-item-leg_calf_swelling-errors = The level differs from side to side; a stronger leg is fuller.
 
 msg-item-leg_calf_tender_vein-short = Tender along the deep vein
-msg-item-leg_calf_tender_vein-how = Press lightly from the hollow of the knee down the middle of the calf.
+msg-item-leg_calf_tender_vein-how = Press lightly from the hollow of the knee down the middle of the calf, then up the inner thigh to the groin.
 msg-item-leg_calf_tender_vein-purpose = A clot: one of the things that clot rules ask for.
 msg-item-leg_calf_tender_vein-otherwise = Seated or lying, knee a little bent. Thick calf: both hands, lightly.
 msg-item-leg_calf_tender_vein-care = Lightly and once; no massage.
