@@ -155,6 +155,15 @@ await count.check('a document that says nothing of an exam is refused with every
   const bad = run(['assess', at('empty.json')]);
   return bad.code === 1 && bad.err.includes('/as_of') && bad.err.includes('params.missing');
 });
+await count.check('the page of a document says first that its ledger was a demonstration or for practice, and of a clinic nothing', () => {
+  const first = (kind) => {
+    const exam = { complaint: 'free', setting: 'outreach' };
+    writeFileSync(at('kind.json'), JSON.stringify({ format: 'limbledger-exam/1', as_of: '2026-11-24', exam, findings: [], ...(kind && { ledger_kind: kind }) }));
+    return run(['assess', at('kind.json')]).out.split('\n')[0];
+  };
+  const said = ['demonstration', 'practice', 'clinic', undefined].map(first);
+  return (said[0].startsWith('DEMONSTRATION') && said[1].startsWith('PRACTICE') && said[2].startsWith('EXAMINATION') && said[3].startsWith('EXAMINATION')) || said.join('; ');
+});
 await count.check('a file that is not there ends with 1', () => run(['assess', at('none.json')]).code === 1);
 await count.check('the schemas come out the same twice', () => {
   if (run(['schemas', at('s1')]).code !== 0 || run(['schemas', at('s2')]).code !== 0) return 'exit code';
