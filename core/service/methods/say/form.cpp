@@ -214,7 +214,7 @@ class Form {
   }
   [[nodiscard]] std::vector<FormStep>& position(const model::Word& word) {
     if (result_.positions.empty() || !(result_.positions.back().position == word)) {
-      FormPosition next{word, model::MessageId{"msg.position." + word.text}, std::nullopt, {}};
+      FormPosition next{word, model::MessageId{"msg.position_heading." + word.text}, std::nullopt, {}};
       if (word.text == "left_tilt") {
         next.advice = model::MessageId{"msg.form.lies_tilted"};
       }

@@ -15,10 +15,6 @@ using report::Words;
 [[nodiscard]] std::string ring(const std::string& text) { return "<i>" + html_text(text) + "</i> "; }
 [[nodiscard]] std::string gap() { return "<u></u>"; }
 
-[[nodiscard]] std::string toward_word(const Words& words, const FormStep& step) {
-  return step.toward ? report::word_of(words, "toward", step.toward->text) : std::string();
-}
-
 // Whether a reading short of zero is to be expected, counted in the direction that the item is named for.
 [[nodiscard]] bool may_fall_short(const FormStep& step) {
   const auto limits = step.confirm ? step.confirm : step.refuse;
@@ -30,13 +26,26 @@ using report::Words;
 
 [[nodiscard]] std::string angle_box(const FormStep& step, const Words& words) {
   if (step.value == model::ValueKind::arc) {
-    return "<i>" + gap() + "\u2013" + gap() + "\u2013" + gap() + "\u00b0</i> <small>" + html_text(words.say("msg.paper.arc_order")) + "</small>";
+    return "<i>" + gap() + "\u2013" + gap() + "\u2013" + gap() + "\u00b0</i> <small>" + html_text(words.say("msg.paper.arc_order")) + "</small> " + gap();
   }
-  std::string out = "<i>" + gap() + "\u00b0</i> ";
-  if (may_fall_short(step)) {
+  const bool short_too = may_fall_short(step);
+  const bool from_the_axis = step.axis && step.toward && *step.axis == *step.toward;
+  std::string out = "<i>" + (short_too && !from_the_axis ? html_text(words.say("msg.paper.beyond_zero")) + " " : std::string()) + gap() + "\u00b0</i> ";
+  if (short_too) {
     out += "<i>" + html_text(words.say("msg.paper.short_of_zero")) + " " + gap() + "\u00b0</i>";
   }
   return out;
+}
+
+// A small count is of so many: 2 of 3 touches felt.
+[[nodiscard]] std::string count_range(const FormStep& step, const Words& words) {
+  constexpr std::int64_t few = 100;  // tenths
+  if (step.value != model::ValueKind::count || !step.refuse || step.refuse->size() != 2 || step.refuse->back().steps > few) {
+    return {};
+  }
+  return " <small>" +
+         html_text(words.say("msg.paper.range", {{"low", std::to_string(step.refuse->front().steps / 10), true}, {"high", std::to_string(step.refuse->back().steps / 10), true}})) +
+         "</small>";
 }
 
 [[nodiscard]] std::string grade_box(const FormStep& step, const Words& words) {
@@ -50,15 +59,23 @@ using report::Words;
 }
 
 [[nodiscard]] std::string choice_box(const FormStep& step, const Words& words, bool sided) {
+  if (sided && writes_number(step)) {
+    return gap();
+  }
   std::string out;
   int number = 0;
   for (const FormOption& option : step.choices.value_or(std::vector<FormOption>{})) {
-    out += sided ? ring(std::to_string(++number)) : "\u2610 " + html_text(words.say(option.label.text)) + " ";
+    out += sided ? ring(std::to_string(++number)) : "<i>\u2610 " + html_text(words.say(option.label.text)) + "</i> ";
   }
   return out;
 }
 
 }  // namespace
+
+bool writes_number(const FormStep& step) {
+  const bool chosen = step.control == Control::choice || step.control == Control::choices;
+  return chosen && step.choices && step.choices->size() > choices_to_ring;
+}
 
 bool is_measured(const FormStep& step) { return step.control == Control::angle || (step.control == Control::number && step.unit); }
 
@@ -78,9 +95,9 @@ std::string form_box(const FormStep& step, const Words& words, bool sided) {
   const auto say = [&](const char* name) { return words.say("msg.paper." + std::string(name)); };
   switch (step.control) {
     case Control::angle:
-      return "<small>" + html_text(step.value == model::ValueKind::arc ? std::string() : toward_word(words, step)) + "</small> " + angle_box(step, words);
+      return angle_box(step, words);
     case Control::number:
-      return "<i>" + gap() + (step.unit ? html_text(report::word_of(words, "unit", step.unit->text)) : std::string()) + "</i>";
+      return "<i>" + gap() + (step.unit ? html_text(report::word_of(words, "unit", step.unit->text)) : std::string()) + "</i>" + count_range(step, words);
     case Control::grade:
       return grade_box(step, words);
     case Control::test:

@@ -4,9 +4,14 @@
 #include "core/report/words/words.hpp"
 #include "core/service/methods/say/form.hpp"
 
+#include <cstddef>
 #include <string>
 
 namespace limbledger::service {
+
+// So many numbered choices are ringed; of more, the number is written.
+inline constexpr std::size_t choices_to_ring = 6;
+[[nodiscard]] bool writes_number(const FormStep& step);
 
 [[nodiscard]] bool is_measured(const FormStep& step);
 // The choices of a step by number, to stand once below its label; nothing for another control.

@@ -6,6 +6,7 @@
 #include "core/service/methods/say/form_box.hpp"
 
 #include <algorithm>
+#include <optional>
 #include <set>
 #include <string_view>
 #include <vector>
@@ -23,17 +24,19 @@ constexpr std::string_view paper_style =
     "body{margin:0 auto;max-width:192mm;font:7pt/1.18 \"DejaVu Sans Condensed\",\"DejaVu Sans\",\"Noto Sans\",Arial,sans-serif}"
     "h1{font-size:11pt;margin:0 0 .6mm;display:inline}.untested{float:right;font-weight:bold}.banner{border:.4mm solid #000;padding:.5mm 1.5mm;"
     "font-weight:bold;margin:0 0 1mm}"
-    ".who{border:.35mm solid #000;padding:1.2mm 1.5mm .4mm;margin:.8mm 0 1mm}.who p{margin:0 0 1.1mm}.who u,.end u{display:inline-block;text-decoration:none;border-bottom:"
-    ".2mm solid #000;height:3.6mm}p{margin:0 0 .6mm}"
+    ".who{border:.35mm solid #000;padding:.8mm 1.5mm .2mm;margin:.8mm 0 .8mm}.who p{margin:0 0 .7mm}.who u,.end u{display:inline-block;text-decoration:none;border-bottom:"
+    ".2mm solid #000;height:3.8mm}p{margin:0 0 .4mm}"
     ".steps{columns:2;column-gap:4mm}.steps table{width:100%;border-collapse:collapse;table-layout:fixed;margin:0 0 1mm}"
     ".steps caption{text-align:left;font-weight:bold;font-size:8pt;border-bottom:.35mm solid #000;padding:.3mm 0;break-after:avoid}"
     ".steps caption span{font-weight:normal;font-size:6.5pt}"
     ".steps tr{break-inside:avoid}.steps th,.steps td{border-bottom:.12mm solid #000;padding:.35mm .6mm;text-align:left;vertical-align:top;font-weight:normal;"
-    "overflow-wrap:break-word}.steps td{border-left:.12mm solid #000}.steps th.min{font-weight:bold}.steps col.what{width:38%}.steps small{font-size:6pt;font-weight:normal}"
-    "td b{display:block;font-size:4.8pt;line-height:1;font-weight:bold;letter-spacing:.1mm}"
-    "td i{font-style:normal;white-space:nowrap;margin-right:1.1mm}td u{display:inline-block;text-decoration:none;border-bottom:.2mm solid #000;height:2.9mm;width:8mm}"
-    "td s{float:right;text-decoration:none;border:.15mm solid #000;width:2.9mm;height:2.9mm;margin:0 0 .2mm .6mm}"
-    ".line u{width:100%;height:4mm}.end{border-top:.35mm solid #000;padding-top:.8mm;break-inside:avoid}.foot{font-size:6.2pt}";
+    "overflow-wrap:break-word}.steps td{border-left:.12mm solid #000}.steps th.min{font-weight:bold}.steps th.min span{font-weight:normal}.steps col.what{width:34%}.steps small{font-size:6pt;font-weight:normal}"
+    ".steps td b{font-size:4.8pt;font-weight:bold;letter-spacing:.1mm;margin-right:.8mm}"
+    ".steps td i,.wide i{font-style:normal;white-space:nowrap;margin-right:.6mm}.steps td u{display:inline-block;text-decoration:none;border-bottom:.2mm solid #000;height:2.4mm;width:7.5mm}"
+    ".steps td s,.wide s{float:right;text-decoration:none;border:.15mm solid #000;width:2.6mm;height:2.6mm;margin:0 0 0 .5mm}"
+    ".steps .line{height:4.6mm}.steps .wide s{float:right}.steps .wide i{margin-right:1.6mm}.end{border-top:.35mm solid #000;padding-top:.8mm;break-inside:avoid}.foot{font-size:6.2pt}"
+    ".sheet{width:100%;border-collapse:collapse}.sheet>tbody>tr>td{padding:0}.sheet>tfoot>tr>td{border-top:.3mm solid #000;padding:1.4mm 0 0}"
+    ".sheet>tfoot u{display:inline-block;text-decoration:none;border-bottom:.2mm solid #000;height:3.4mm}";
 
 [[nodiscard]] std::string filled_blank(int mm) { return "<u style=\"width:" + std::to_string(mm) + "mm\"></u>"; }
 
@@ -46,7 +49,8 @@ class Paper {
     number_concerns();
     std::string out = "<!DOCTYPE html>\n<html lang=\"en\" dir=\"ltr\">\n<head>\n<meta charset=\"utf-8\">\n"
                       "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\">\n<title>" +
-                      html_text(title) + "</title>\n<style>" + std::string(paper_style) + "</style>\n</head>\n<body>\n";
+                      html_text(title) + "</title>\n<style>" + std::string(paper_style) + "</style>\n</head>\n<body>\n<table class=\"sheet\">\n<tfoot><tr><td>" + blank("each_sheet", 50) +
+                      blank("second_identifier", 34) + blank("date", 18) + html_text(say("page.untested")) + "</td></tr></tfoot>\n<tbody><tr><td>\n";
     if (!banner.empty()) {
       out += paragraph(banner, " class=\"banner\"");
     }
@@ -56,7 +60,7 @@ class Paper {
     for (const FormPosition& position : form_.positions) {
       out += table(position);
     }
-    return out + "</div>\n" + end() + "</body>\n</html>\n";
+    return out + "</div>\n" + end() + "</td></tr></tbody>\n</table>\n</body>\n</html>\n";
   }
 
  private:
@@ -142,16 +146,43 @@ class Paper {
     if (position.advice) {
       out += " <span>" + html_text(words_.say(position.advice->text)) + "</span>";
     }
+    const std::string shared = shared_marks(position);
+    if (!shared.empty()) {
+      out += " <span>" + html_text(say("paper.marks_here", {{"marks", shared, false, true}})) + "</span>";
+    }
     out += "</caption>\n<colgroup><col class=\"what\"><col><col></colgroup>\n<tbody>\n";
     for (const FormStep& step : position.steps) {
-      out += row(step);
+      out += row(step, shared);
     }
     return out + "</tbody></table>\n";
   }
-  [[nodiscard]] std::string row(const FormStep& step) const {
+  // What withholds every marked step of a position, told once in its head.
+  [[nodiscard]] std::string shared_marks(const FormPosition& position) const {
+    std::optional<std::string> shared;
+    std::size_t marked = 0;
+    for (const FormStep& step : position.steps) {
+      const std::string marks = marks_of(step);
+      if (marks.empty()) {
+        continue;
+      }
+      ++marked;
+      std::string both;
+      for (const char mark : shared.value_or(marks)) {
+        both += marks.find(mark) != std::string::npos ? std::string(1, mark) : std::string();
+      }
+      shared = both;
+    }
+    return marked > 1 ? shared.value_or(std::string()) : std::string();
+  }
+  [[nodiscard]] std::string row(const FormStep& step, const std::string& shared) const {
     const bool minimum = step.minimum.value_or(false) || step.minimum_under;
+    const bool sided = step.sides.size() > 1;
     const bool text = step.control == Control::text;
-    std::string out = "<tr><th scope=\"row\"" + std::string(minimum ? " class=\"min\"" : "") + (text ? " colspan=\"3\"" : "") + ">";
+    // A question of the person as a whole takes a line: the choices behind it, or a box at its end.
+    const bool wide = text || (!sided && (step.control == Control::choice || step.control == Control::choices));
+    const std::string of_class = std::string(minimum ? "min" : "") + (minimum && wide ? " " : "") + (text ? "line" : (wide ? "wide" : ""));
+    std::string out = "<tr><th scope=\"row\"" + (of_class.empty() ? std::string() : " class=\"" + of_class + "\"") +
+                      (wide ? " colspan=\"3\"" : (sided ? "" : " colspan=\"2\"")) + ">" + (wide && !text ? why_not_box() : "");
     out += (minimum ? "\u25cf " : "") + html_text(words_.say(step.label.text));
     std::vector<std::string> notes;
     if (step.minimum_under) {
@@ -165,21 +196,29 @@ class Paper {
     }
     const std::string marks = marks_of(step);
     if (!marks.empty()) {
-      notes.push_back("\u25b2" + marks);
+      std::string more;
+      for (const char mark : marks) {
+        more += shared.find(mark) == std::string::npos ? std::string(1, mark) : std::string();
+      }
+      notes.push_back("\u25b2" + more);
     }
     if (!notes.empty()) {
       out += " <small>" + html_text(report::joined(notes)) + "</small>";
     }
-    const bool sided = step.sides.size() > 1;
     if (sided) {
       out += numbered_choices(step, words_);
     }
-    if (text) {
-      return out + "<span class=\"line\"><u></u></span></th></tr>\n";
+    // A long list stands once over both boxes, which take its numbers.
+    if (sided && writes_number(step)) {
+      out.replace(out.find("<th scope=\"row\""), std::string_view("<th scope=\"row\"").size(), "<th scope=\"row\" colspan=\"3\"");
+      out += "</th></tr>\n<tr><th><small>" + html_text(say("paper.numbers")) + "</small>";
+    }
+    if (wide) {
+      return out + (text ? std::string() : ": <span>" + form_box(step, words_, false) + "</span>") + "</th></tr>\n";
     }
     out += "</th>";
     if (!sided) {
-      return out + "<td colspan=\"2\">" + why_not_box() + form_box(step, words_, false) + "</td></tr>\n";
+      return out + "<td>" + why_not_box() + form_box(step, words_, false) + "</td></tr>\n";
     }
     for (const Side side : {Side::right, Side::left}) {
       out += "<td>" + why_not_box() + "<b>" + html_text(report::side_of(words_, side)) + "</b>" + form_box(step, words_, true) + "</td>";
@@ -224,7 +263,7 @@ class Paper {
     }
     out += "<p>" + blank("impression", 130) + "</p>\n<p>" + blank("plan", 150) + "</p>\n<p>" + blank("pain_after", 12) + blank("signature", 60) + blank("said_back", 20) +
            "</p>\n";
-    out += "<p class=\"foot\">" + html_text(say("paper.entered_later")) + " " + blank("entered_by", 30) + blank("entered_at", 26) + "</p>\n";
+    out += "<p class=\"foot\">" + html_text(say("paper.entered_later")) + " " + blank("entered_by", 24) + blank("entered_at", 18) + "</p>\n";
     return out + paragraph(say("paper.about", {{"edition", form_.edition.text, false, true}}), " class=\"foot\"") + "</div>\n";
   }
 

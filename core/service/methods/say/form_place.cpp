@@ -84,7 +84,8 @@ class Places {
   Places(const reference::Edition& edition, const FormAsk& ask) : edition_(edition), ask_(ask) {}
 
   [[nodiscard]] Placing make() {
-    for (const model::SequenceStep& step : ask_.sequence->steps) {
+    for (at_ = 0; at_ < ask_.sequence->steps.size(); ++at_) {
+      const model::SequenceStep& step = ask_.sequence->steps[at_];
       const Item& item = *edition_.item(step.item);
       if (ask_.without_protected && item.protected_.value_or(false)) {
         continue;
@@ -128,15 +129,33 @@ class Places {
     if (!item.positions) {
       return before != nullptr ? *before : Word{std::string(half_sitting)};
     }
-    std::optional<Word> first;
+    if (before != nullptr && possible(before->text) && model::takes_position(item, *before)) {
+      return *before;
+    }
+    // The one that the steps after it can stay in longest.
+    std::optional<Word> best;
+    std::size_t longest = 0;
     for (const Word& position : *item.positions) {
       const auto used = usable(position);
-      if (used && before != nullptr && *used == *before) {
-        return used;
+      if (const std::size_t stays = used ? stays_in(*used) : 0; stays > longest) {
+        longest = stays;
+        best = used;
       }
-      first = first ? first : used;
     }
-    return first;
+    return best;
+  }
+  // How many steps from this one on can be done in a position before one cannot, or need not; this one counted.
+  [[nodiscard]] std::size_t stays_in(const Word& position) const {
+    const auto& steps = ask_.sequence->steps;
+    std::size_t count = 1;
+    for (std::size_t i = at_ + 1; i < steps.size(); ++i) {
+      const Item& item = *edition_.item(steps[i].item);
+      if (usable(steps[i].position) ? !(tilted(steps[i].position) == position) : !model::takes_position(item, position)) {
+        break;
+      }
+      ++count;
+    }
+    return count;
   }
   [[nodiscard]] std::optional<Hindrance> hindrance(const Item& item) const {
     for (const Cannot cannot : ask_.cannot) {
@@ -197,7 +216,7 @@ class Places {
       std::size_t end = first;
       bool movable = true;
       for (; end < all.size() && all[end].step.position == all[first].step.position; ++end) {
-        movable = movable && all[end].moved && !all[end].item->safety;
+        movable = movable && all[end].moved && !(all[end].item->safety && is_minimum(ask_, all[end].step));
       }
       const auto later = std::find_if(all.begin() + static_cast<std::ptrdiff_t>(end), all.end(),
                                       [&](const Placed& one) { return one.step.position == all[first].step.position; });
@@ -211,6 +230,7 @@ class Places {
 
   const reference::Edition& edition_;
   const FormAsk& ask_;
+  std::size_t at_ = 0;  // the step that is being placed
   Placing result_;
 };
 

@@ -1,6 +1,6 @@
 // Where each step of a form stands: its position, or that of what replaces it, where somebody cannot lie, stand, sit, walk, bend the
 // knee to a right angle, has one leg, or nothing to measure with; and late in pregnancy. The order is the sequence's; what had to
-// move goes to a later time of the same position, so that nobody is turned more than needed. Nothing is moved that is asked for safety.
+// move goes to a later time of the same position, so that nobody is turned more than needed. What is both of the minimum set and asked for safety stays.
 #pragma once
 
 #include "core/service/methods/say/form.hpp"
