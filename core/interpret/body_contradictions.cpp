@@ -155,8 +155,7 @@ void persons(const View& view, std::vector<Contradiction>& all) {
       all.push_back(std::move(one));
     }
   };
-  const bool four = std::any_of(view.findings().begin(), view.findings().end(), [](const model::Finding* finding) { return finding->item.text == "gait.steps_now"; });
-  if (four) {
+  if (!view.at("gait.steps_now", Side::midline).empty()) {
     pair("chair_and_steps", answers.yes("body.chair_user"), answers.count_at_least("gait.steps_now", 4));
     if (too_young_to_walk(view)) {
       pair("age_and_steps", fact(true), answers.count_at_least("gait.steps_now", 4));
@@ -194,6 +193,26 @@ void signs_and_count(const View& view, std::vector<Contradiction>& all) {
   }
 }
 
+// Who interprets and belongs to the family was told what is not told before family: a no there may be nobody's own (C17, S06).
+void through_family(const View& view, std::vector<Contradiction>& all) {
+  const auto& interpreter = view.exam().interpreter;
+  if (!interpreter || (interpreter->kind != model::InterpreterKind::relative && interpreter->kind != model::InterpreterKind::child)) {
+    return;
+  }
+  std::vector<const model::Finding*> told;
+  for (const model::Finding* finding : view.findings()) {
+    const auto* answer = std::get_if<model::Answer>(&finding->value);
+    const model::Item* item = answer != nullptr && answer->answer == model::AnswerWord::no ? view.edition().item(finding->item) : nullptr;
+    const bool sensitive = item != nullptr && (item->protected_.value_or(false) || item->item.text == "history.saddle_numbness" || item->item.text == "history.bladder_bowel_change");
+    if (sensitive) {
+      told.push_back(finding);
+    }
+  }
+  if (!told.empty()) {
+    all.push_back(ask_of("sensitive_through_family", Side::midline, told));
+  }
+}
+
 void consent(const View& view, std::vector<Contradiction>& all) {
   const auto& given = view.exam().consent;
   const bool refused = given && given->record && *given->record != model::ConsentWord::yes;
@@ -214,6 +233,7 @@ std::vector<Contradiction> body_contradictions(const View& view) {
   signs_and_count(view, all);
   films(view, all);
   persons(view, all);
+  through_family(view, all);
   consent(view, all);
   return all;
 }

@@ -62,6 +62,15 @@ struct CheckValue {
 
 }  // namespace
 
+bool takes_position(const Item& item, const Word& position) {
+  if (!item.positions) {
+    return true;
+  }
+  const auto listed = [&](const char* word) { return holds(*item.positions, Word{word}); };
+  return holds(*item.positions, position) || (position.text == "left_tilt" && listed("supine")) ||
+         (position.text == "on_lap" && (listed("supine") || listed("seated") || listed("half_sitting")));
+}
+
 std::string list_of_words(const std::vector<Word>& words) {
   std::string out;
   for (const Word& word : words) {
@@ -113,8 +122,7 @@ Checked check(const Observation& observation, const CatalogueView& catalogue, st
     run.fault("item.side", "/side", sides);
   }
   check_word(run, observation.instrument, item->instruments, "value.instrument", "/instrument");
-  // Tilted to the left is how somebody late in pregnancy lies on the back.
-  if (!(observation.position && observation.position->text == "left_tilt" && item->positions && holds(*item->positions, Word{"supine"}))) {
+  if (!(observation.position && item->positions && takes_position(*item, *observation.position))) {
     check_word(run, observation.position, item->positions, "value.position", "/position");
   }
   check_word(run, observation.end_feel, item->end_feels, item->end_feels ? "params.unknown_word" : "item.not_applicable", "/end_feel");

@@ -122,6 +122,10 @@ struct Item {
 BOOST_DESCRIBE_STRUCT(Item, (), (item, family, region, sides, value, axis, end, toward, arc, unit, refuse, confirm, scale, choices, positions,
                                  instruments, trials_max, of_trials, end_feels, counts, seconds, discomfort, safety, withheld_by, protected_, text, instead, sources, status))
 
+// Whether something can be examined in a position: it is listed, or it is a way to lie or sit in one that is. Somebody late in
+// pregnancy lies on the back tilted to the left; a small child is examined on a lap where others sit or lie on the back.
+[[nodiscard]] bool takes_position(const Item& item, const Word& position);
+
 struct ScaleGrade {
   wire::Name grade;
   MessageId means;

@@ -60,7 +60,7 @@ TEST_CASE("HC-009 for the knee: a girth is of one level, another level is no ite
   visit.add_all("leg.thigh_girth_10cm right mm:440;leg.thigh_girth_10cm left mm:475");
   CHECK(text_of(visit.assess()).find("thigh_girth") == std::string::npos);
   visit.now.clear();
-  visit.now.push_back(R"({"item":"leg.thigh_girth_15cm","side":"left","value":{"kind":"length","mm":475}})");
+  visit.now.push_back(R"({"item":"leg.thigh_girth_12cm","side":"left","value":{"kind":"length","mm":475}})");
   CHECK(visit.refusal() == "item.unknown@/document/findings/0/item");
 }
 

@@ -16,14 +16,12 @@ constexpr std::size_t not_to_miss_most = 5;
 void check_step(const CheckedRow& row, const model::SequenceStep& step, const std::string& member, const Facts& facts) {
   const model::Item* item = facts.item(step.item);
   row.need(item != nullptr, "item.unknown", member + "/item", "an item of the list");
-  const bool fits =
-      item == nullptr || !item->positions || std::find(item->positions->begin(), item->positions->end(), step.position) != item->positions->end();
+  const bool fits = item == nullptr || model::takes_position(*item, step.position);
   row.need(fits && is_position(step.position), "value.position", member + "/position", "a position of the item");
   row.need(!(in_minimum(step) && step.minimum_under), "value.all_or_one", member + "/minimum_under", "of the minimum set for all, or below an age");
   row.need(!(step.late.value_or(false) && (in_minimum(step) || step.minimum_under)), "value.disagrees", member + "/late",
            "what comes late is not of the minimum set");
-  row.need(!(step.drop && (in_minimum(step) || step.minimum_under || (item != nullptr && item->safety))), "value.disagrees", member + "/drop",
-           "what is left out first is neither of the minimum set nor asked for safety");
+  row.need(!(step.drop && (in_minimum(step) || step.minimum_under)), "value.disagrees", member + "/drop", "what is left out first is not of the minimum set");
 }
 
 // A person is turned once into each position, and at most once back into one.

@@ -30,18 +30,21 @@ msg-item-general_temperature-short = Temperature
 msg-item-general_temperature-how = By thermometer; write where it was taken in the remark. No fever says nothing against an infected joint.
 msg-item-general_temperature-purpose = Infection; a child that limps; a hot joint.
 
-msg-item-general_pulse_rate-short = Pulse rate, in a minute
-msg-item-general_pulse_rate-how = Count for 30 seconds at the wrist and double it; seated or lying for some minutes.
 msg-item-general_pulse_rate-purpose = Bleeding, infection, clot in the lung.
 
-msg-item-general_body_mass-short = Body mass
-msg-item-general_body_mass-how = Weighed, without shoes and heavy clothes. Said by the person: mark the origin as self reported.
 msg-item-general_body_mass-purpose = Doses by local protocol, and load on the joints.
 msg-item-general_body_mass-otherwise = Cannot stand: with the chair or in the arms, less the chair or the arms.
 
+msg-item-general_answers_reliable-purpose = Drunk, confused, in great pain, a small child or no common language: answers and tenderness mean less.
+
+msg-item-general_pulse_rate-short = Pulse rate, in a minute
+msg-item-general_pulse_rate-how = Count for 30 seconds at the wrist and double it; seated or lying for some minutes.
+
+msg-item-general_body_mass-short = Body mass
+msg-item-general_body_mass-how = Weighed, without shoes and heavy clothes. Said by the person: mark the origin as self reported.
+
 msg-item-general_answers_reliable-short = Answers can be relied on
 msg-item-general_answers_reliable-how = No where drink, drugs, confusion, pain elsewhere or lost feeling make what is said or felt unreliable.
-msg-item-general_answers_reliable-purpose = Drunk, confused, in great pain, a small child or no common language: answers and tenderness mean less.
 msg-item-general_answers_reliable-yes = reliable
 msg-item-general_answers_reliable-no = not reliable today
 

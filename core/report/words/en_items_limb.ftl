@@ -99,10 +99,11 @@ msg-item-vessel_pulse_dorsalis_pedis-how = Feel over the tarsal bones, just outs
 msg-item-vessel_pulse_dorsalis_pedis-purpose = Blood reaches the foot; before and after any splint.
 msg-item-vessel_pulse_dorsalis_pedis-otherwise = Cannot lie: seated with the foot on a stool. Swollen foot: the Doppler. Not felt: mark the place and try again, write it as not felt.
 
-msg-item-vessel_pulse_posterior_tibial-short = Pulse behind the inner ankle
-msg-item-vessel_pulse_posterior_tibial-how = Feel half way between the inner ankle bone and the heel cord; both feet, the sound one first.
 msg-item-vessel_pulse_posterior_tibial-purpose = Blood reaches the foot; before and after any splint.
 msg-item-vessel_pulse_posterior_tibial-otherwise = Cannot lie: seated with the foot on a stool. Swollen ankle or heavy leg: the Doppler.
+
+msg-item-vessel_pulse_posterior_tibial-short = Pulse behind the inner ankle
+msg-item-vessel_pulse_posterior_tibial-how = Feel half way between the inner ankle bone and the heel cord; both feet, the sound one first.
 msg-item-vessel_pulse_posterior_tibial-errors = Your own pulse in the finger; a swollen ankle hides it.
 
 msg-item-vessel_pulse_popliteal-short = Pulse behind the knee

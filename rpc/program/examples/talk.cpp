@@ -14,6 +14,7 @@ std::span<const Line> example_talk() {
       {"person.register", "a person known by name and year of birth", R"({"names":[{"text":"Kofi Invented"}],"birth":{"date":"2001"},"sex":"male","request":"6a0c5b9e-0000-4000-8000-000000000002"})", {{"person", "/person/person"}, {"person_seen", "/revision"}}},
       {"person.amend", "what was not known before", R"({"person":"@person","changes":{"home":"Upper Ford"},"replaces":[],"seen":"@person_seen","request":"6a0c5b9e-0000-4000-8000-000000000003"})", {}},
       {"person.find", "by a part of the name", R"({"text":"kofi"})", {}},
+      {"form.write", "the same on paper, for somebody who cannot lie on the side", R"({"complaint":"acute_knee","minutes":10,"cannot":["lie_side"]})", {}},
       {"form.describe", "what to draw in one minute, where somebody cannot lie face down", R"({"complaint":"chronic_knee","minutes":1,"cannot":["lie_prone"]})", {}},
       {"exam.open", "a knee hurt yesterday", R"({"person":"@person","complaint":"acute_knee","setting":"outreach","side":"left","place":"@place","injured_on":"2026-11-23","offset_min":180,"request":"6a0c5b9e-0000-4000-8000-000000000004"})", {{"exam", "/exam/exam"}, {"revision", "/revision"}}},
       {"consent.record", "by the person, with somebody beside", R"({"exam":"@exam","consent":{"examine":"yes","record":"yes","send":"no","by":"self","capacity":"yes"},"company":{"chaperone":"offered","others":["brother"]},"seen":"@revision","request":"6a0c5b9e-0000-4000-8000-000000000005"})", {{"revision", "/revision"}}},

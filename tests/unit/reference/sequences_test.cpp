@@ -51,7 +51,7 @@ const std::vector<Minimum>& minimum_sets() {
       // 3.4 temperature, weight-bearing yes/no, both hips rotation, tibia/foot palpation, spine, skin
       {"limping_child",
        {"general.temperature", "history.refuses_weight", "hip.internal_rotation_passive_supine", "hip.external_rotation_passive_supine", "leg.shin_squeeze",
-        "foot.calcaneal_squeeze", "foot.forefoot_squeeze", "@SPINE@", "skin.bruises"}},
+        "foot.calcaneal_squeeze", "foot.forefoot_squeeze", "pelvis.lumbar_look", "skin.bruises"}},
       // 3.5 4-step test, Ottawa points, proximal fibula, calf squeeze, AITFL, pulses (the recheck is a plan item)
       {"ankle_injury",
        {"history.steps_at_once", "gait.steps_now", "ankle.lateral_malleolus_tender", "ankle.medial_malleolus_tender", "foot.fifth_metatarsal_base_tender",

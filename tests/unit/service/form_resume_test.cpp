@@ -42,7 +42,7 @@ class Sitting {
   unsigned requests_ = 7000;
 };
 
-[[nodiscard]] std::string answer(const std::string& item, const std::string& side, const std::string& says = "no") {
+[[nodiscard]] std::string answered_as(const std::string& item, const std::string& side, const std::string& says = "no") {
   return R"({"item":")" + item + R"(","side":")" + side + R"(","value":{"kind":"answer","answer":")" + says + "\"}}";
 }
 
@@ -112,7 +112,7 @@ TEST_CASE("a step is done by what may stand for it: both ends of an arc, or the 
 TEST_CASE("what is recorded takes no time: a short form keeps it and has room for more") {
   Sitting sitting;
   const std::string before = sitting.form(R"(,"minutes":10)");
-  sitting.record(answer("history.fever", "midline"));
+  sitting.record(answered_as("history.fever", "midline"));
   const std::string after = sitting.form(R"(,"minutes":10)");
   CHECK(at(after, place_of(after, "history.fever") + "/done") == "true");
   CHECK(number_at(after, "/seconds") <= 600 + number_at(after, "/minimum_seconds"));
@@ -130,7 +130,7 @@ TEST_CASE("late in pregnancy nothing is done face down, and lying on the back is
   };
   const auto has = [](const std::vector<std::string>& all, const char* one) { return std::find(all.begin(), all.end(), one) != all.end(); };
   CHECK(has(positions(sitting.form()), "supine"));
-  sitting.record(answer("body.pregnancy", "midline", "yes"));
+  sitting.record(answered_as("body.pregnancy", "midline", "yes"));
   const std::string tilted = sitting.form();
   CHECK_FALSE(has(positions(tilted), "prone"));
   CHECK_FALSE(has(positions(tilted), "supine"));
@@ -147,7 +147,7 @@ TEST_CASE("late in pregnancy nothing is done face down, and lying on the back is
 
 TEST_CASE("a withheld step says what lifts it, and a finding for it is still taken") {
   Sitting sitting;
-  sitting.record(answer("general.concern_knee_fracture", "right", "yes"));
+  sitting.record(answered_as("general.concern_knee_fracture", "right", "yes"));
   const std::string form = sitting.form();
   CHECK(at(form, "/withheld/0/by") == "concern.knee_fracture");
   CHECK(at(form, "/withheld/0/lifted_by") == "general.concern_knee_fracture");

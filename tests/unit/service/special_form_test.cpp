@@ -1,7 +1,10 @@
 // form.describe for special bodies, through the desk: what is not there or covered is listed with its reason and not asked for, late
 // pregnancy is never laid face down, a chair user is not stood up; all of it can still be recorded. Clinical safety C9 and C22 (positions
 // from about 20 weeks), S04; hard cases HC-017 and HC-024. All people are invented.
+#include "core/service/methods/say/form.hpp"
 #include "tests/unit/service/desk_fixture.hpp"
+
+#include <algorithm>
 
 using namespace limbledger;
 using service::test::at;
@@ -67,4 +70,31 @@ TEST_CASE("HC-024: who uses a chair for all ways is not asked to stand or walk, 
   CHECK(form.find(R"("position":"walking")") == std::string::npos);
   CHECK(form.find(R"("position":"standing")") == std::string::npos);
   CHECK(form.find(R"("item":"gait.steps_now","why":"cannot")") != std::string::npos);
+}
+
+TEST_CASE("HC-019: of a child under five the hip stands before the knee in each position, though the knee was complained of") {
+  const reference::Edition& edition = *reference::built_in_edition();
+  for (const std::string complaint : {"acute_knee", "chronic_knee"}) {
+    service::FormAsk ask;
+    ask.sequence = *service::find_sequence(edition, model::Word{complaint});
+    const auto hip_after_knee = [&](const service::FormDescribeResult& form) {
+      int after = 0;
+      int hips = 0;
+      for (const service::FormPosition& position : form.positions) {
+        bool knee = false;
+        for (const service::FormStep& step : position.steps) {
+          const bool examined = step.positions.has_value();
+          knee = knee || (examined && step.item.text.starts_with("knee."));
+          const bool hip = step.item.text.starts_with("hip.");
+          hips += hip ? 1 : 0;
+          after += hip && knee ? 1 : 0;
+        }
+      }
+      REQUIRE(hips > 0);
+      return after;
+    };
+    CHECK(hip_after_knee(service::lay_out_form(edition, ask)) > 0);
+    ask.age = model::AgeInterval{1, 1};
+    CHECK(hip_after_knee(service::lay_out_form(edition, ask)) == 0);
+  }
 }

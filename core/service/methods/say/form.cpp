@@ -14,6 +14,8 @@ namespace {
 
 using model::Side;
 
+constexpr std::int64_t grown_from_years = 16;  // C8, "the hip of a child"; the age our convention
+
 class Form {
  public:
   Form(const reference::Edition& edition, const FormAsk& ask) : edition_(edition), ask_(ask) {}
@@ -33,6 +35,7 @@ class Form {
     placed_ = std::move(placing.placed);
     result_.left_out = std::move(placing.left_out);
     leave_what_is_not_there();
+    hip_before_knee();
     withhold();
     fit();
     for (const Placed& placed : placed_) {
@@ -69,6 +72,21 @@ class Form {
   [[nodiscard]] static bool whole_body(const Placed& placed) {
     const std::string& position = placed.step.position.text;
     return position == "standing" || position == "walking" || placed.item->sides == std::vector{Side::midline};
+  }
+  // A small child with a sore knee may have a sore hip: in each position it is looked at first (HC-019; the age is our convention).
+  void hip_before_knee() {
+    constexpr std::int64_t small_under = 5;
+    if (!ask_.age || ask_.age->high >= small_under || !ask_.sequence->complaint.text.ends_with("_knee")) {
+      return;
+    }
+    const auto rank = [](const Placed& one) {
+      return !one.item->positions ? 0 : (one.item->region.text == "hip" && !one.step.late.value_or(false) ? 1 : 2);
+    };
+    for (auto from = placed_.begin(); from != placed_.end();) {
+      const auto to = std::find_if(from, placed_.end(), [&](const Placed& one) { return !(one.step.position == from->step.position); });
+      std::stable_sort(from, to, [&](const Placed& a, const Placed& b) { return rank(a) < rank(b); });
+      from = to;
+    }
   }
   void leave_what_is_not_there() {
     for (const BodyStep& absent : ask_.not_applicable) {
@@ -120,8 +138,13 @@ class Form {
   }
 
   [[nodiscard]] static std::int64_t cost(const Placed& placed) { return placed.item->seconds.steps * static_cast<std::int64_t>(placed.sides.size()); }
+  // The hip is examined for safety in a child; of a person known to be grown it may wait as anything else may.
+  [[nodiscard]] bool for_safety(const Placed& placed) const {
+    const bool grown = ask_.age && ask_.age->low >= grown_from_years;
+    return placed.item->safety && !placed.step.drop && !(grown && placed.item->region.text == "hip");
+  }
   [[nodiscard]] bool stays(const Placed& placed) const {
-    return is_minimum(ask_, placed.step) || placed.item->safety || (placed.step.minimum_under && !ask_.age) || done(placed);
+    return is_minimum(ask_, placed.step) || for_safety(placed) || (placed.step.minimum_under && !ask_.age) || done(placed);
   }
   // What the page says can wait goes first, then what comes late, then from the end.
   void fit() {
@@ -170,8 +193,7 @@ class Form {
     if (placed.instead_of != nullptr) {
       step.instead_of = placed.instead_of->item;
     }
-    const bool tilted = placed.step.position.text == "left_tilt" && step.positions;
-    if (tilted && std::find(step.positions->begin(), step.positions->end(), placed.step.position) == step.positions->end()) {
+    if (step.positions && std::find(step.positions->begin(), step.positions->end(), placed.step.position) == step.positions->end()) {
       step.positions->insert(step.positions->begin(), placed.step.position);
     }
     std::vector<FormRecorded> recorded = recorded_of(*placed.item);

@@ -121,8 +121,7 @@ class Places {
   // A possible position of an item: the one wanted, else that of the step before, else its first possible one; a question is asked
   // in any.
   [[nodiscard]] std::optional<Word> position_for(const Item& item, const Word& wanted) const {
-    const bool listed = !item.positions || std::find(item.positions->begin(), item.positions->end(), wanted) != item.positions->end();
-    if (const auto used = usable(wanted); used && listed) {
+    if (const auto used = usable(wanted); used && model::takes_position(item, wanted)) {
       return used;
     }
     const Word* before = result_.placed.empty() ? nullptr : &result_.placed.back().step.position;
