@@ -95,7 +95,7 @@ TEST_CASE("every printed norm is held with every figure, and nothing else is hel
   std::size_t own = 0;
   for (const NormRow& row : reference::built_in_edition()->norms()) {
     const bool printed = std::any_of(rows.begin(), rows.end(), [&](const tests::CsvRow& one) { return one.at("row") == row.row.text; });
-    const bool of_table = row.row.text.starts_with("norm.function.");  // scales.csv
+    const bool of_table = row.row.text.starts_with("norm.function.") || row.row.text.starts_with("norm.ankle.heel_rise_count.");  // scales.csv
     const bool says_why = row.seen.text.starts_with("CONVENTION: ") || row.seen.text.find("DERIVED: one band") != std::string::npos;
     CHECK_MESSAGE((printed || of_table || says_why), row.row.text);
     own += printed ? 0 : 1;

@@ -157,9 +157,10 @@ void check_error(const Row& row, const ErrorRow& error, const Facts& facts) {
   row.need(described || error.mdc95, "params.missing", "/mdc95", "a smallest change to believe, or described");
   row.need(!error.mdc95 || error.mdc95->steps > 0, "value.out_of_range", "/mdc95", "more than 0");
   row.need(described || error.confidence != Sureness::low, "value.disagrees", "/described", "low confidence never computes");
-  row.need(error.icc_low.has_value() == error.icc_high.has_value(), "params.missing", "/icc_low", "both ends, or none");
-  row.need(!error.icc_low || (error.icc_low->steps <= error.icc_high->steps && error.icc_high->steps <= 1000), "value.out_of_range", "/icc_low",
-           "low, then high, up to 1");
+  // "Above 0.90" has a low end alone.
+  row.need(error.icc_low || !error.icc_high, "params.missing", "/icc_low", "the low end, or both");
+  const std::int64_t icc_high = error.icc_high ? error.icc_high->steps : 1000;
+  row.need(!error.icc_low || (error.icc_low->steps <= icc_high && icc_high <= 1000), "value.out_of_range", "/icc_low", "low, then high, up to 1");
   row.need(error.sem_low.has_value() == error.sem_high.has_value(), "params.missing", "/sem_low", "both ends, or none");
   row.need(mdc_follows(error), "value.disagrees", "/mdc95", "1.96 x sqrt(2) x the standard error");
   row.need(!(error.item && error.region), "value.all_or_one", "/region", "an item, or a region, or neither");
