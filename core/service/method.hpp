@@ -11,6 +11,7 @@
 #include <string>
 #include <string_view>
 #include <type_traits>
+#include <utility>
 
 namespace limbledger::service {
 
@@ -60,7 +61,7 @@ struct Told {
 template <class T>
 struct Told<ToldBefore<T>> {
   using Type = T;
-  static std::string write(const ToldBefore<T>& result) { return result.text; }
+  static std::string write(ToldBefore<T>& result) { return std::move(result.text); }
 };
 
 template <class F>
@@ -83,7 +84,7 @@ Result<std::string> invoke(Context& context, const wire::Document& document, con
   if (!report.faults.empty()) {
     return wire::Refusal(std::move(report.faults));
   }
-  const auto result = F(context, target);
+  auto result = F(context, target);
   if (!result) {
     return result.error();
   }

@@ -196,3 +196,19 @@ TEST_CASE("after a fall of an older person nobody is stood up or turned, and the
     }
   }
 }
+
+// Section 1 of the page: in trauma, look, then pulses and sensation, before bone is felt or anything is moved; and before long questions.
+TEST_CASE("after an injury or an operation pulses and feeling stand before what can wait") {
+  for (const char* complaint : {"acute_knee", "hip_after_fall", "ankle_injury", "calf_pain", "after_plaster", "after_operation"}) {
+    const auto& steps = sequence_of(complaint).steps;
+    const auto place = [&](const char* item) {
+      return std::find_if(steps.begin(), steps.end(), [&](const model::SequenceStep& step) { return step.item.text == item; }) - steps.begin();
+    };
+    CAPTURE(complaint);
+    CHECK(place("vessel.pulse_dorsalis_pedis") < place("history.pain_now"));
+    CHECK(place("nerve.sensation_foot_reduced") < place("history.pain_now"));
+    for (const char* later : {"knee.patella_tender", "ankle.lateral_malleolus_tender", "hip.log_roll", "ankle.calf_squeeze", "knee.flexion_passive"}) {
+      CHECK(place("vessel.pulse_dorsalis_pedis") < place(later));
+    }
+  }
+}

@@ -20,7 +20,7 @@ using report::html_text;
 using report::Words;
 
 constexpr std::string_view paper_style =
-    "@page{size:A4;margin:8mm 9mm 8mm 9mm}html{background:#fff;color:#000}"
+    "@page{size:A4;margin:7mm 9mm 6mm 9mm}html{background:#fff;color:#000}"
     "body{margin:0 auto;max-width:192mm;font:7pt/1.18 \"DejaVu Sans Condensed\",\"DejaVu Sans\",\"Noto Sans\",Arial,sans-serif}"
     "h1{font-size:11pt;margin:0 0 .6mm;display:inline}.untested{float:right;font-weight:bold}.banner{border:.4mm solid #000;padding:.5mm 1.5mm;"
     "font-weight:bold;margin:0 0 1mm}"
@@ -29,7 +29,7 @@ constexpr std::string_view paper_style =
     ".steps{columns:2;column-gap:4mm}.steps table{width:100%;border-collapse:collapse;table-layout:fixed;margin:0 0 1mm}"
     ".steps caption{text-align:left;font-weight:bold;font-size:8pt;border-bottom:.35mm solid #000;padding:.3mm 0;break-after:avoid}"
     ".steps caption span{font-weight:normal;font-size:6.5pt}"
-    ".steps tr{break-inside:avoid}.steps th,.steps td{border-bottom:.12mm solid #000;padding:.35mm .6mm;text-align:left;vertical-align:top;font-weight:normal;"
+    ".steps tr{break-inside:avoid}.steps tr.over{break-after:avoid}.steps th,.steps td{border-bottom:.12mm solid #000;padding:.2mm .6mm;text-align:left;vertical-align:top;font-weight:normal;"
     "overflow-wrap:break-word}.steps td{border-left:.12mm solid #000}.steps th.min{font-weight:bold}.steps th.min span{font-weight:normal}.steps col.what{width:34%}.steps small{font-size:6pt;font-weight:normal}"
     ".steps td b{font-size:4.8pt;font-weight:bold;letter-spacing:.1mm;margin-right:.8mm}"
     ".steps td i,.wide i{font-style:normal;white-space:nowrap;margin-right:.6mm}.steps td u{display:inline-block;text-decoration:none;border-bottom:.2mm solid #000;height:2.4mm;width:7.5mm}"
@@ -69,7 +69,7 @@ class Paper {
     return "<p" + std::string(attributes) + ">" + html_text(text) + "</p>\n";
   }
   [[nodiscard]] std::string blank(const std::string& name, int mm) const { return html_text(say("paper." + name)) + " " + filled_blank(mm) + " "; }
-  [[nodiscard]] std::string tick(const std::string& text) const { return "\u2610 " + html_text(text) + " "; }
+  [[nodiscard]] std::string tick(const std::string& text) const { return "\u2610 " + html_text(text) + "\u2003"; }
 
   // Two identifiers, the side in words, and when: what a finding from paper cannot be entered without.
   [[nodiscard]] std::string who() const {
@@ -210,7 +210,7 @@ class Paper {
     }
     // A long list stands once over both boxes, which take its numbers.
     if (sided && writes_number(step)) {
-      out.replace(out.find("<th scope=\"row\""), std::string_view("<th scope=\"row\"").size(), "<th scope=\"row\" colspan=\"3\"");
+      out.replace(0, std::string_view("<tr><th scope=\"row\"").size(), "<tr class=\"over\"><th scope=\"row\" colspan=\"3\"");
       out += "</th></tr>\n<tr><th><small>" + html_text(say("paper.numbers")) + "</small>";
     }
     if (wide) {

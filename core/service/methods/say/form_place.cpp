@@ -216,7 +216,8 @@ class Places {
       std::size_t end = first;
       bool movable = true;
       for (; end < all.size() && all[end].step.position == all[first].step.position; ++end) {
-        movable = movable && all[end].moved && !(all[end].item->safety && is_minimum(ask_, all[end].step));
+        const bool stays = all[end].item->safety && is_minimum(ask_, all[end].step) && all[end].instead_of == nullptr;
+        movable = movable && all[end].moved && !stays;
       }
       const auto later = std::find_if(all.begin() + static_cast<std::ptrdiff_t>(end), all.end(),
                                       [&](const Placed& one) { return one.step.position == all[first].step.position; });
