@@ -162,6 +162,7 @@ msg-body-state-paralysis = paralysed or weak for long
 msg-body-state-spastic_tone = spastic
 msg-body-state-limb_part_of_foot = part of the foot missing
 msg-body-state-limb_toes = toes missing
+msg-body-state-contracture_hip = hip fixed
 msg-body-state-contracture_knee = knee fixed
 
 ## What does not fit together.
