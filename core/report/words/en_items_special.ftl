@@ -21,7 +21,7 @@ msg-item-body_ankle_fused-how = An operation or a disease has joined the bones: 
 
 msg-item-body_hip_replaced-short = Hip replaced
 msg-item-body_hip_replaced-purpose = Native norms and the figures of tests do not hold for it; infection, loosening and a break beside it stay open.
-msg-item-body_hip_replaced-how = An artificial hip, whole or half. Ask when, and which way it was put in: some movements may have been forbidden.
+msg-item-body_hip_replaced-how = An artificial hip, whole or half. Ask when, and which way it was put in: some movements may have been advised against.
 
 msg-item-body_ankle_replaced-short = Ankle replaced
 msg-item-body_ankle_replaced-purpose = Native norms and the figures of tests do not hold for it; infection, loosening and a break beside it stay open.
@@ -162,6 +162,7 @@ msg-body-state-paralysis = paralysed or weak for long
 msg-body-state-spastic_tone = spastic
 msg-body-state-limb_part_of_foot = part of the foot missing
 msg-body-state-limb_toes = toes missing
+msg-body-state-contracture_hip = hip fixed
 msg-body-state-contracture_knee = knee fixed
 
 ## What does not fit together.
