@@ -81,8 +81,10 @@ void check_norm(const Row& row, const NormRow& norm, const Facts& facts) {
   row.need(!norm.age_months_high || norm.age_months_high->steps / 12 == norm.age_high.steps, "value.disagrees", "/age_months_high", "months of that year");
   if (norm.default_ages) {
     const auto& ages = *norm.default_ages;
-    row.need(ages.low.steps <= ages.high.steps && norm.age_low.steps <= ages.low.steps && ages.high.steps <= norm.age_high.steps, "value.out_of_range",
-             "/default_ages", "ages of the row, the younger first");
+    const bool within = norm.age_low.steps <= ages.low.steps && ages.high.steps <= norm.age_high.steps;
+    const bool stands_in = norm.taught() && norm.age_high.steps < ages.low.steps;
+    row.need(ages.low.steps <= ages.high.steps && (within || stands_in), "value.out_of_range", "/default_ages",
+             "ages of the row, or of a taught value ages above them; the younger first");
   }
   row.need(!norm.preferred || !norm.described.value_or(false), "value.disagrees", "/preferred", "a described row is no default");
   row.need(!norm.preferred || norm.confidence != Sureness::low, "value.disagrees", "/preferred", "low confidence is no default");
@@ -103,9 +105,8 @@ void check_norm(const Row& row, const NormRow& norm, const Facts& facts) {
 
 // Of the ages where a row is the default, in months.
 [[nodiscard]] std::pair<std::int64_t, std::int64_t> default_months(const NormRow& row) {
-  const std::int64_t low = row.default_ages ? row.default_ages->low.steps * 12 : 0;
-  const std::int64_t high = row.default_ages ? row.default_ages->high.steps * 12 + 11 : row.months_high();
-  return {std::max(row.months_low(), low), std::min(row.months_high(), high)};
+  return row.default_ages ? std::pair(row.default_ages->low.steps * 12, row.default_ages->high.steps * 12 + 11)
+                          : std::pair(row.months_low(), row.months_high());
 }
 
 [[nodiscard]] bool has_limits(const NormRow& row) {
