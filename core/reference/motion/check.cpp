@@ -114,32 +114,44 @@ void check_norm(const Row& row, const NormRow& norm, const Facts& facts) {
   return !shown_only && (row.sd || row.typical_low || row.typical_high);
 }
 
-// Where two rows of one motion could both be the default, nobody could say which one was used. Taught values stand behind read ones.
+// Both could be asked, and nothing in the rows says which stands first. Taught values stand behind read ones.
+[[nodiscard]] bool clash(const NormRow& a, const NormRow& b) {
+  const bool position = !a.position || !b.position || *a.position == *b.position;
+  const bool same = a.mode == b.mode && a.sex == b.sex && position && a.taught() == b.taught() && has_limits(a) == has_limits(b);
+  const auto [a_low, a_high] = default_months(a);
+  const auto [b_low, b_high] = default_months(b);
+  return same && a_low <= b_high && b_low <= a_high && !(a.disputed.value_or(false) && b.disputed.value_or(false));
+}
+
+// Where two rows of one motion could both be the default, nobody could say which one was used.
 void check_preferred(const Facts& facts, Faults& faults) {
-  std::vector<std::vector<std::size_t>> of_item(facts.items.size());
+  std::vector<std::vector<bool>> speaks;  // of the preferred rows, by item
+  std::vector<std::size_t> rows;
   for (std::size_t i = 0; i < facts.norms.size(); ++i) {
-    for (std::size_t item = 0; facts.norms[i].preferred && item < facts.items.size(); ++item) {
-      if (speaks_of(facts.norms[i], facts.items[item])) {
-        of_item[item].push_back(i);
-      }
+    if (!facts.norms[i].preferred) {
+      continue;
     }
+    std::vector<bool>& of = speaks.emplace_back(facts.items.size());
+    for (std::size_t item = 0; item < facts.items.size(); ++item) {
+      of[item] = speaks_of(facts.norms[i], facts.items[item]);
+    }
+    rows.push_back(i);
   }
-  std::vector<bool> told(facts.norms.size());
-  for (const std::vector<std::size_t>& rows : of_item) {
-    for (std::size_t at = 0; at < rows.size(); ++at) {
-      for (std::size_t before = 0; before < at; ++before) {
-        const NormRow& a = facts.norms[rows[at]];
-        const NormRow& b = facts.norms[rows[before]];
-        const bool position = !a.position || !b.position || *a.position == *b.position;
-        const bool same = a.mode == b.mode && a.sex == b.sex && position && a.taught() == b.taught() && has_limits(a) == has_limits(b);
-        const auto [a_low, a_high] = default_months(a);
-        const auto [b_low, b_high] = default_months(b);
-        const bool both_disputed = a.disputed.value_or(false) && b.disputed.value_or(false);
-        if (same && a_low <= b_high && b_low <= a_high && !both_disputed && !told[rows[at]]) {
-          told[rows[at]] = true;
-          const Row row{"/norms" + wire::pointer_step(rows[at]), a.row.text, faults};
-          row.need(false, "value.disagrees", "/preferred", "one default for a motion, position, sex and age; also " + b.row.text);
-        }
+  for (std::size_t at = 0; at < rows.size(); ++at) {
+    for (std::size_t before = 0; before < at; ++before) {
+      const NormRow& a = facts.norms[rows[at]];
+      const NormRow& b = facts.norms[rows[before]];
+      if (!clash(a, b)) {
+        continue;
+      }
+      bool both = !a.items && !b.items && a.family == b.family;
+      for (std::size_t item = 0; item < facts.items.size() && !both; ++item) {
+        both = speaks[at][item] && speaks[before][item];
+      }
+      if (both) {
+        const Row row{"/norms" + wire::pointer_step(rows[at]), a.row.text, faults};
+        row.need(false, "value.disagrees", "/preferred", "one default for a motion, position, sex and age; also " + b.row.text);
+        break;
       }
     }
   }

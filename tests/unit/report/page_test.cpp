@@ -110,7 +110,8 @@ TEST_CASE("a statement names interval, people, instrument and source; a rule nam
   CHECK(has(page,
             "LEFT passive 118.5°: cannot be told from the edge (with error of measurement 111.4 to 125.6); less than the other side by 21.5 (10 needed "
             "to believe it)"));
-  CHECK(has(page, "against passive: 124.7 to 150.7 in men 20 to 44 years (taught values, not read at their source); long goniometer; SOUCIE2011"));
+  CHECK(has(page, "against passive: 124.7 to 150.7 in men 20 to 44 years (taught values, not read at their source); long goniometer; "
+                  "compared with SOUCIE2011, men 20 to 44 years, passive, "));
   CHECK(has(page,
             "Ottawa knee rule, LEFT (okr/1995): Film not required by the Ottawa knee rule (all items checked today: age, date of the injury, "
             "tenderness of the head of the fibula, tenderness of the kneecap, tenderness of other bone of the knee, flexion, four steps at once after the "
