@@ -56,10 +56,11 @@ void add_way(std::vector<std::string>& lines, const std::string& begins, const s
   add_way(*statement.side == Side::right ? at->right : at->left, view.say("page.motion_reading", {{"way", way, false, true}, {"reading", said.reading, false, true}}) + " ", words);
   if (!said.sources.empty() || !said.compared.empty()) {
     std::vector<std::string> parts;
+    const bool half = statement.message.text.ends_with(".shown_half");
     if (!said.people.empty() && !said.interval.empty()) {
       parts.push_back(view.say("page.motion_against", {{"interval", said.interval, false, true},
                                                        {"who", joined(said.people), false, true},
-                                                       {"kind", said.taught ? "taught" : "read", false, true}}));
+                                                       {"kind", half ? "half" : (said.taught ? "taught" : "read"), false, true}}));
       parts.push_back(said.how);
     }
     if (!said.compared.empty()) {

@@ -15,12 +15,12 @@ struct Months {
   std::int64_t high = 0;
 };
 
-// Where the row is a default: its own ages, or the part of them that it is the default for.
+// Where the row is a default: its own ages, or those it is the default for, which may lie above them where it stands in.
 [[nodiscard]] Months months_of(const NormRow& row) {
   Months months{row.months_low(), row.months_high()};
   if (row.default_ages) {
-    months.low = std::max(months.low, row.default_ages->low.steps * 12);
-    months.high = std::min(months.high, row.default_ages->high.steps * 12 + 11);
+    months.low = row.default_ages->low.steps * 12;
+    months.high = row.default_ages->high.steps * 12 + 11;
   }
   return months;
 }

@@ -81,8 +81,10 @@ void check_norm(const Row& row, const NormRow& norm, const Facts& facts) {
   row.need(!norm.age_months_high || norm.age_months_high->steps / 12 == norm.age_high.steps, "value.disagrees", "/age_months_high", "months of that year");
   if (norm.default_ages) {
     const auto& ages = *norm.default_ages;
-    row.need(ages.low.steps <= ages.high.steps && norm.age_low.steps <= ages.low.steps && ages.high.steps <= norm.age_high.steps, "value.out_of_range",
-             "/default_ages", "ages of the row, the younger first");
+    const bool within = norm.age_low.steps <= ages.low.steps && ages.high.steps <= norm.age_high.steps;
+    const bool stands_in = norm.taught() && norm.age_high.steps < ages.low.steps;
+    row.need(ages.low.steps <= ages.high.steps && (within || stands_in), "value.out_of_range", "/default_ages",
+             "ages of the row, or of a taught value ages above them; the younger first");
   }
   row.need(!norm.preferred || !norm.described.value_or(false), "value.disagrees", "/preferred", "a described row is no default");
   row.need(!norm.preferred || norm.confidence != Sureness::low, "value.disagrees", "/preferred", "low confidence is no default");
@@ -103,9 +105,8 @@ void check_norm(const Row& row, const NormRow& norm, const Facts& facts) {
 
 // Of the ages where a row is the default, in months.
 [[nodiscard]] std::pair<std::int64_t, std::int64_t> default_months(const NormRow& row) {
-  const std::int64_t low = row.default_ages ? row.default_ages->low.steps * 12 : 0;
-  const std::int64_t high = row.default_ages ? row.default_ages->high.steps * 12 + 11 : row.months_high();
-  return {std::max(row.months_low(), low), std::min(row.months_high(), high)};
+  return row.default_ages ? std::pair(row.default_ages->low.steps * 12, row.default_ages->high.steps * 12 + 11)
+                          : std::pair(row.months_low(), row.months_high());
 }
 
 [[nodiscard]] bool has_limits(const NormRow& row) {
@@ -113,32 +114,44 @@ void check_norm(const Row& row, const NormRow& norm, const Facts& facts) {
   return !shown_only && (row.sd || row.typical_low || row.typical_high);
 }
 
-// Where two rows of one motion could both be the default, nobody could say which one was used. Taught values stand behind read ones.
+// Both could be asked, and nothing in the rows says which stands first. Taught values stand behind read ones.
+[[nodiscard]] bool clash(const NormRow& a, const NormRow& b) {
+  const bool position = !a.position || !b.position || *a.position == *b.position;
+  const bool same = a.mode == b.mode && a.sex == b.sex && position && a.taught() == b.taught() && has_limits(a) == has_limits(b);
+  const auto [a_low, a_high] = default_months(a);
+  const auto [b_low, b_high] = default_months(b);
+  return same && a_low <= b_high && b_low <= a_high && !(a.disputed.value_or(false) && b.disputed.value_or(false));
+}
+
+// Where two rows of one motion could both be the default, nobody could say which one was used.
 void check_preferred(const Facts& facts, Faults& faults) {
-  std::vector<std::vector<std::size_t>> of_item(facts.items.size());
+  std::vector<std::vector<bool>> speaks;  // of the preferred rows, by item
+  std::vector<std::size_t> rows;
   for (std::size_t i = 0; i < facts.norms.size(); ++i) {
-    for (std::size_t item = 0; facts.norms[i].preferred && item < facts.items.size(); ++item) {
-      if (speaks_of(facts.norms[i], facts.items[item])) {
-        of_item[item].push_back(i);
-      }
+    if (!facts.norms[i].preferred) {
+      continue;
     }
+    std::vector<bool>& of = speaks.emplace_back(facts.items.size());
+    for (std::size_t item = 0; item < facts.items.size(); ++item) {
+      of[item] = speaks_of(facts.norms[i], facts.items[item]);
+    }
+    rows.push_back(i);
   }
-  std::vector<bool> told(facts.norms.size());
-  for (const std::vector<std::size_t>& rows : of_item) {
-    for (std::size_t at = 0; at < rows.size(); ++at) {
-      for (std::size_t before = 0; before < at; ++before) {
-        const NormRow& a = facts.norms[rows[at]];
-        const NormRow& b = facts.norms[rows[before]];
-        const bool position = !a.position || !b.position || *a.position == *b.position;
-        const bool same = a.mode == b.mode && a.sex == b.sex && position && a.taught() == b.taught() && has_limits(a) == has_limits(b);
-        const auto [a_low, a_high] = default_months(a);
-        const auto [b_low, b_high] = default_months(b);
-        const bool both_disputed = a.disputed.value_or(false) && b.disputed.value_or(false);
-        if (same && a_low <= b_high && b_low <= a_high && !both_disputed && !told[rows[at]]) {
-          told[rows[at]] = true;
-          const Row row{"/norms" + wire::pointer_step(rows[at]), a.row.text, faults};
-          row.need(false, "value.disagrees", "/preferred", "one default for a motion, position, sex and age; also " + b.row.text);
-        }
+  for (std::size_t at = 0; at < rows.size(); ++at) {
+    for (std::size_t before = 0; before < at; ++before) {
+      const NormRow& a = facts.norms[rows[at]];
+      const NormRow& b = facts.norms[rows[before]];
+      if (!clash(a, b)) {
+        continue;
+      }
+      bool both = !a.items && !b.items && a.family == b.family;
+      for (std::size_t item = 0; item < facts.items.size() && !both; ++item) {
+        both = speaks[at][item] && speaks[before][item];
+      }
+      if (both) {
+        const Row row{"/norms" + wire::pointer_step(rows[at]), a.row.text, faults};
+        row.need(false, "value.disagrees", "/preferred", "one default for a motion, position, sex and age; also " + b.row.text);
+        break;
       }
     }
   }

@@ -74,12 +74,14 @@ msg-item-nerve_power_ankle_plantarflexion-otherwise = Cannot stand for heel rise
 msg-item-nerve_power_ankle_inversion-short = Power, turning the sole inward
 msg-item-nerve_power_ankle_inversion-how = Seated or lying, foot pointed down a little. The person turns the sole inward and holds it against the hand at the inner border of the forefoot. Graded 0 to 5; with minus or plus at 4.
 msg-item-nerve_power_ankle_inversion-purpose = Tibialis posterior, and with the foot lifted tibialis anterior.
+msg-item-nerve_power_ankle_inversion-care = Not where a bone of the ankle or foot may be broken: no pushing against it then.
 msg-item-nerve_power_ankle_inversion-errors = The whole leg turns inward at the hip: hold the shin. The toes pull instead.
 msg-item-nerve_power_ankle_inversion-otherwise = Heavy limb: heel rests on the couch.
 
 msg-item-nerve_power_ankle_eversion-short = Power, turning the sole outward
 msg-item-nerve_power_ankle_eversion-how = Seated or lying, foot pointed down a little. The person turns the sole outward and holds it against the hand at the outer border of the foot. Graded 0 to 5; with minus or plus at 4.
 msg-item-nerve_power_ankle_eversion-purpose = Peroneal muscles; weak with the foot drop of the common fibular nerve.
+msg-item-nerve_power_ankle_eversion-care = Not where a bone of the ankle or foot may be broken: no pushing against it then.
 msg-item-nerve_power_ankle_eversion-errors = The whole leg turns outward at the hip: hold the shin. A fresh sprain hurts and lowers effort.
 msg-item-nerve_power_ankle_eversion-otherwise = Heavy limb: heel rests on the couch.
 

@@ -93,6 +93,8 @@ msg-page-motion_reading = { $way } { $reading }:
 msg-page-motion_of = { $way }: { $against }
 msg-page-motion_against = { $interval } in { $who } ({ $kind ->
     [taught] taught values
+    [taught] taught values, not read at their source
+    [half] the middle half
    *[read] reference interval
  })
 msg-motion_family-knee-flexion = Knee flexion
