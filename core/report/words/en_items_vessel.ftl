@@ -38,6 +38,13 @@ msg-item-vessel_pressure_dorsalis_pedis_after_exercise-care = Not over an ulcer,
 msg-item-vessel_pressure_dorsalis_pedis_after_exercise-errors = Measured minutes later: the fall is over. Another exercise the next time.
 msg-item-vessel_pressure_dorsalis_pedis_after_exercise-otherwise = Cannot walk: heel lifts seated, and write it; or left out.
 
+msg-item-vessel_pressure_arm_after_exercise-short = Pressure after exercise, arm
+msg-item-vessel_pressure_arm_after_exercise-how = At once after the foot pressures that follow the exercise, on the arm that was higher at rest. The pressure at which the sound returns.
+msg-item-vessel_pressure_arm_after_exercise-purpose = The number that the foot is compared with after exercise.
+msg-item-vessel_pressure_arm_after_exercise-care = Not on an arm with a shunt for dialysis.
+msg-item-vessel_pressure_arm_after_exercise-errors = Left out, so that the rise in the arm is taken for a fall in the foot.
+msg-item-vessel_pressure_arm_after_exercise-otherwise = Cannot lie flat: half sitting, as for the foot.
+
 msg-item-vessel_pressure_toe-short = Pressure, great toe
 msg-item-vessel_pressure_toe-how = Lying, feet warm, small cuff round the base of the great toe, probe or light sensor at its end. The pressure at which the signal returns.
 msg-item-vessel_pressure_toe-purpose = Where the ankle vessels are too stiff to be pressed shut, as with diabetes or failing kidneys.
@@ -137,9 +144,9 @@ msg-item-vessel_elevation_pallor-otherwise = Cannot lift the legs: carried by th
 
 msg-item-vessel_dependency_redness-short = Dark red when it hangs
 msg-item-vessel_dependency_redness-how = After lifting: seated, legs hanging. Yes when the foot turns dusky red, more than the other.
-msg-item-vessel_dependency_redness-purpose = Lack of blood at rest: such redness is no infection.
+msg-item-vessel_dependency_redness-purpose = Lack of blood at rest. Redness that goes on lifting speaks for the vessels; infection stays not excluded.
 msg-item-vessel_dependency_redness-care = With pain at rest or an ulcer over weeks: vessel specialist, urgent.
-msg-item-vessel_dependency_redness-errors = Taken for an infection: it goes when the leg is lifted.
+msg-item-vessel_dependency_redness-errors = Called an infection without lifting the leg; or an infection overlooked because the vessels are bad too.
 msg-item-vessel_dependency_redness-otherwise = Cannot sit: leg over the edge of the couch.
 
 msg-item-vessel_vein_filling-short = Veins fill on hanging, seconds
