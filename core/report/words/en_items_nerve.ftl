@@ -74,12 +74,14 @@ msg-item-nerve_power_ankle_plantarflexion-otherwise = Cannot stand for heel rise
 msg-item-nerve_power_ankle_inversion-short = Power, turning the sole inward
 msg-item-nerve_power_ankle_inversion-how = Seated or lying, foot pointed down a little. The person turns the sole inward and holds it against the hand at the inner border of the forefoot. Graded 0 to 5; with minus or plus at 4.
 msg-item-nerve_power_ankle_inversion-purpose = Tibialis posterior, and with the foot lifted tibialis anterior.
+msg-item-nerve_power_ankle_inversion-care = Gently after a fresh injury, and not against resistance where ankle or foot may be broken.
 msg-item-nerve_power_ankle_inversion-errors = The whole leg turns inward at the hip: hold the shin. The toes pull instead.
 msg-item-nerve_power_ankle_inversion-otherwise = Heavy limb: heel rests on the couch.
 
 msg-item-nerve_power_ankle_eversion-short = Power, turning the sole outward
 msg-item-nerve_power_ankle_eversion-how = Seated or lying, foot pointed down a little. The person turns the sole outward and holds it against the hand at the outer border of the foot. Graded 0 to 5; with minus or plus at 4.
 msg-item-nerve_power_ankle_eversion-purpose = Peroneal muscles; weak with the foot drop of the common fibular nerve.
+msg-item-nerve_power_ankle_eversion-care = Gently after a fresh injury, and not against resistance where ankle or foot may be broken.
 msg-item-nerve_power_ankle_eversion-errors = The whole leg turns outward at the hip: hold the shin. A fresh sprain hurts and lowers effort.
 msg-item-nerve_power_ankle_eversion-otherwise = Heavy limb: heel rests on the couch.
 
@@ -221,7 +223,7 @@ msg-item-nerve_reflex_hamstring_medial-otherwise = Cannot lie face down: on the 
 msg-item-nerve_plantar_response-short = Plantar response
 msg-item-nerve_plantar_response-how = Lying, leg relaxed. A blunt point is drawn along the outer border of the sole from the heel to the ball and then inward. The FIRST movement of the great toe counts.
 msg-item-nerve_plantar_response-purpose = A toe that goes up after walking age points above the root: brain or cord.
-msg-item-nerve_plantar_response-care = Up with back pain, weak legs or a changed bladder: cord, urgent. Not over an ulcer.
+msg-item-nerve_plantar_response-care = A toe that goes up, with back pain, weak legs or a changed bladder: cord, urgent. Not over an ulcer.
 msg-item-nerve_plantar_response-errors = Tickling: the whole foot is pulled away. Stroke under the toes. Up is expected before walking age.
 msg-item-nerve_plantar_response-otherwise = Sole not to be touched: stroke below the outer ankle forward.
 
