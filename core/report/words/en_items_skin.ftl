@@ -31,7 +31,7 @@ msg-item-skin_deep_wound-errors = Through a shoe: germs of the sole go in deep. 
 msg-item-skin_foreign_body-short = Thorn, splinter, glass or metal in the foot
 msg-item-skin_foreign_body-how = Look and press lightly over sole and between toes; ask about walking barefoot. Yes for one seen, felt or sure from the story.
 msg-item-skin_foreign_body-purpose = A child that limps, or a wound that does not close.
-msg-item-skin_foreign_body-care = Not dug for without light, feeling dead and the right tools. None found leaves one not excluded.
+msg-item-skin_foreign_body-care = Not dug for without light, numbing and the right tools. None found leaves one not excluded.
 msg-item-skin_foreign_body-errors = Wood does not show on a film.
 msg-item-skin_foreign_body-otherwise = A child: on the lap, sole looked at last.
 
@@ -59,7 +59,7 @@ msg-item-skin_ulcer_width-errors = Not at a right angle.
 
 msg-item-skin_ulcer_depth-short = Ulcer, how deep
 msg-item-skin_ulcer_depth-how = What is seen at its bottom: skin only; fat under the skin; tendon, muscle or capsule; bone; or covered so that it cannot be seen.
-msg-item-skin_ulcer_depth-purpose = Deeper than the skin is a moderate infection when infected at all.
+msg-item-skin_ulcer_depth-purpose = Deeper than the fat under the skin is at least a moderate infection when infected at all.
 msg-item-skin_ulcer_depth-care = Not opened to see.
 msg-item-skin_ulcer_depth-errors = A dry crust hides the depth: then it is not seen.
 
@@ -80,7 +80,7 @@ msg-item-skin_infection_signs-errors = Redness of a hanging leg; pain missing in
 
 msg-item-skin_redness_margin-short = Redness, how far from the edge
 msg-item-skin_redness_margin-how = From the edge of the ulcer or wound to the end of the redness, where it goes farthest. Draw the margin on the skin with the time.
-msg-item-skin_redness_margin-purpose = Up to 20 mm and in the skin only is mild; more, or deeper, is moderate.
+msg-item-skin_redness_margin-purpose = Up to 20 mm and no deeper than the fat under the skin is mild; more, or deeper, is moderate; with fever or a fast pulse severe.
 msg-item-skin_redness_margin-care = Farther at the next look, fever, or pain beyond what is seen: now.
 msg-item-skin_redness_margin-errors = Dark skin: feel the warmth and the swelling as well. Not marked, so nobody knows whether it spreads.
 
