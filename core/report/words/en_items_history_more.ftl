@@ -455,3 +455,25 @@ msg-item-history_neglect_concern-short = Care that is missing
 msg-item-history_neglect_concern-how = The examiner's own answer, of a child, an old or a dependent person: unwashed, unfed, untreated, left alone. What is seen, not why.
 msg-item-history_neglect_concern-purpose = Protection.
 msg-item-history_neglect_concern-care = In private. Not said before those in question.
+
+msg-item-history_joint_put_back-short = Joint was out and is back
+msg-item-history_joint_put_back-how = A joint that was out of place and went back: by itself, by whom, when; which joint, in the remark.
+msg-item-history_joint_put_back-purpose = Vessels and nerves are looked at after it, and pressures measured again.
+msg-item-history_joint_put_back-care = Knee: vessel check each hour, whatever the pulse is now.
+
+msg-item-history_compartment_causes-short = What could make the limb swell inside its sheaths
+msg-item-history_compartment_causes-how = All that hold, now or these days; or none of these.
+msg-item-history_compartment_causes-purpose = With pain on stretch or pain beyond what the hurt explains: now.
+msg-item-history_compartment_causes-care = None of these leaves it not excluded where both pains are there.
+
+msg-item-history_memory_poor-short = Memory or understanding poor before this
+msg-item-history_memory_poor-how = Known, or said by those who live with the person.
+msg-item-history_memory_poor-purpose = A fall is not told, tenderness is not said: stopped walking counts as a broken hip until imaged.
+msg-item-history_memory_poor-yes = poor before this: the story of others counts
+msg-item-history_memory_poor-no = not poor before this
+
+msg-item-history_foot_drop_new-short = Foot drop is new
+msg-item-history_foot_drop_new-how = Toes catch, foot slaps, since days or few weeks; since when, in the remark.
+msg-item-history_foot_drop_new-purpose = New: same day; the back, the knee and the front compartment are looked at.
+msg-item-history_foot_drop_new-yes = new, since days or few weeks
+msg-item-history_foot_drop_new-no = old, or no foot drop

@@ -19,19 +19,19 @@ msg-item-skin_wound_over_bone-errors = A small wound with dark, oily blood is pa
 msg-item-skin_bone_visible-short = Bone seen in a wound
 msg-item-skin_bone_visible-how = Bone can be seen, without probing.
 msg-item-skin_bone_visible-purpose = An open fracture, or an ulcer down to the bone.
-msg-item-skin_bone_visible-care = After injury: call now, cover, do not push it back.
+msg-item-skin_bone_visible-care = After injury: call now, cover, do not push it back. In an ulcer: same day.
 msg-item-skin_bone_visible-errors = Fascia or tendon looks white too: write what is seen.
 
 msg-item-skin_deep_wound-short = Deep wound
 msg-item-skin_deep_wound-how = All that hold: puncture; bite of an animal or a person; sting or snake; something left inside; or none of these. When, and through which shoe, in the remark.
 msg-item-skin_deep_wound-purpose = Small outside, deep inside: tendon, joint or bone may be reached.
-msg-item-skin_deep_wound-care = Over a joint, or hot and painful: same day. Tetanus is asked. Snake: limb still and level, no cutting, no tight band.
-msg-item-skin_deep_wound-errors = Through a shoe: germs of the sole go in deep. The film is the only way to see metal.
+msg-item-skin_deep_wound-care = Over a joint, or hot and painful: same day. Tetanus is asked. Bite of an animal: rabies by local protocol. Snake: call now; limb still and level, no cutting, no tight band.
+msg-item-skin_deep_wound-errors = Through a shoe: germs of the sole go in deep. A film shows metal, not wood.
 
 msg-item-skin_foreign_body-short = Thorn, splinter, glass or metal in the foot
 msg-item-skin_foreign_body-how = Look and press lightly over sole and between toes; ask about walking barefoot. Yes for one seen, felt or sure from the story.
 msg-item-skin_foreign_body-purpose = A child that limps, or a wound that does not close.
-msg-item-skin_foreign_body-care = Not dug for without light, feeling dead and the right tools. None found leaves one not excluded.
+msg-item-skin_foreign_body-care = Not dug for without light, numbing and the right tools. None found leaves one not excluded.
 msg-item-skin_foreign_body-errors = Wood does not show on a film.
 msg-item-skin_foreign_body-otherwise = A child: on the lap, sole looked at last.
 
@@ -59,14 +59,14 @@ msg-item-skin_ulcer_width-errors = Not at a right angle.
 
 msg-item-skin_ulcer_depth-short = Ulcer, how deep
 msg-item-skin_ulcer_depth-how = What is seen at its bottom: skin only; fat under the skin; tendon, muscle or capsule; bone; or covered so that it cannot be seen.
-msg-item-skin_ulcer_depth-purpose = Deeper than the skin is a moderate infection when infected at all.
+msg-item-skin_ulcer_depth-purpose = Deeper than the fat under the skin is at least a moderate infection when infected at all.
 msg-item-skin_ulcer_depth-care = Not opened to see.
 msg-item-skin_ulcer_depth-errors = A dry crust hides the depth: then it is not seen.
 
 msg-item-skin_ulcer_probe_to_bone-short = Ulcer, probe meets bone
 msg-item-skin_ulcer_probe_to_bone-how = By trained hands only: a sterile blunt probe laid gently into the ulcer. Yes when it meets something hard and gritty.
 msg-item-skin_ulcer_probe_to_bone-purpose = Infection of the bone below.
-msg-item-skin_ulcer_probe_to_bone-care = Only by somebody trained, never in a fresh wound after injury. No bone met leaves an infected bone not excluded.
+msg-item-skin_ulcer_probe_to_bone-care = Only by somebody trained, never in a fresh wound after injury. Bone met: same day. No bone met leaves an infected bone not excluded.
 msg-item-skin_ulcer_probe_to_bone-errors = Pushed; a joint capsule feels hard too.
 msg-item-skin_ulcer_probe_to_bone-otherwise = Nobody trained here: not done; a film and a blood test instead.
 msg-item-skin_ulcer_probe_to_bone-yes = the probe meets bone
@@ -80,13 +80,13 @@ msg-item-skin_infection_signs-errors = Redness of a hanging leg; pain missing in
 
 msg-item-skin_redness_margin-short = Redness, how far from the edge
 msg-item-skin_redness_margin-how = From the edge of the ulcer or wound to the end of the redness, where it goes farthest. Draw the margin on the skin with the time.
-msg-item-skin_redness_margin-purpose = Up to 20 mm and in the skin only is mild; more, or deeper, is moderate.
+msg-item-skin_redness_margin-purpose = Up to 20 mm and no deeper than the fat under the skin is mild; more, or deeper, is moderate. Severe with two of: temperature above 38 or below 36, pulse above 90, breathing above 20, white cells above 12 or below 4.
 msg-item-skin_redness_margin-care = Farther at the next look, fever, or pain beyond what is seen: now.
 msg-item-skin_redness_margin-errors = Dark skin: feel the warmth and the swelling as well. Not marked, so nobody knows whether it spreads.
 
 msg-item-skin_redness_spreading-short = Redness spreads
 msg-item-skin_redness_spreading-how = The margin has moved beyond the drawn line, or the story is of hours. Look again after 30 to 60 minutes where it may be deep.
-msg-item-skin_redness_spreading-purpose = Spreading infection: same day, and now when with one of the deep signs.
+msg-item-skin_redness_spreading-purpose = Spreading infection: same day. Spreading within hours, or with one of the deep signs: call now.
 msg-item-skin_redness_spreading-care = No spread yet leaves a deep infection not excluded: pain that rises counts more.
 msg-item-skin_redness_spreading-errors = No line drawn. Dark skin hides it.
 msg-item-skin_redness_spreading-yes = the margin moves
@@ -95,7 +95,7 @@ msg-item-skin_redness_spreading-no = the margin stays
 msg-item-skin_swelling_beyond_redness-short = Swelling goes beyond the redness
 msg-item-skin_swelling_beyond_redness-how = Hard or doughy swelling well beyond the red skin.
 msg-item-skin_swelling_beyond_redness-purpose = Infection below the skin.
-msg-item-skin_swelling_beyond_redness-care = With pain beyond what is seen, numb skin, blisters, fever or a fast pulse: call now.
+msg-item-skin_swelling_beyond_redness-care = With redness that spreads: call now, above all with pain beyond what is seen, numb skin, blisters, fever or a fast pulse.
 msg-item-skin_swelling_beyond_redness-errors = Oedema from before.
 
 msg-item-skin_numb_patch-short = Skin numb over the redness
@@ -119,7 +119,7 @@ msg-item-skin_gas_crackle-errors = Air let in by the wound itself.
 msg-item-skin_sinus_draining-short = Sinus that runs
 msg-item-skin_sinus_draining-how = A small opening that lets out fluid, on and off, with thick skin or a scar round it.
 msg-item-skin_sinus_draining-purpose = Old infection of bone or joint, also tuberculosis.
-msg-item-skin_sinus_draining-care = Not probed, not closed.
+msg-item-skin_sinus_draining-care = Not probed, not closed. Yes: same day.
 msg-item-skin_sinus_draining-errors = Dry today: ask what stains the cloth.
 
 msg-item-skin_black_toe-short = Black toe
@@ -131,7 +131,7 @@ msg-item-skin_black_toe-errors = Blood under a nail; dye.
 msg-item-skin_gangrene-short = Dead tissue
 msg-item-skin_gangrene-how = None; dry: black, shrunk, with a line; wet: soft, smelling, no line.
 msg-item-skin_gangrene-purpose = Wet spreads within hours.
-msg-item-skin_gangrene-care = Wet: call now. Either: pulses, pressures, and no bandage that presses.
+msg-item-skin_gangrene-care = Wet: call now. Dry: same day. Either: pulses, pressures, and no bandage that presses.
 msg-item-skin_gangrene-errors = A black crust on a clean ulcer.
 
 msg-item-skin_callus-short = Callus
@@ -159,7 +159,7 @@ msg-item-skin_heel_and_sole-care = A pressure mark on the heel of somebody in be
 msg-item-skin_heel_and_sole-errors = Heels of those who lie in bed are not looked at.
 
 msg-item-skin_shoes_inside-short = Shoes looked into
-msg-item-skin_shoes_inside-how = Hand inside each shoe, then a look. All that hold: something inside; a seam, fold or nail; worn through; wet; no shoes here; or none of these.
+msg-item-skin_shoes_inside-how = Turn each shoe over and shake it out, look into it, then feel with the hand. All that hold: something inside; a seam, fold or nail; worn through; wet; no shoes here; or none of these.
 msg-item-skin_shoes_inside-purpose = A numb foot does not tell of a stone in the shoe.
 msg-item-skin_shoes_inside-errors = Only the shoes for the visit are seen: ask for those of work.
 
@@ -167,7 +167,7 @@ msg-item-skin_shoe_fit-short = Shoes, fit
 msg-item-skin_shoe_fit-how = Standing in them. All that hold: too short, too narrow, too shallow over the toes, loose, no hold at the heel; or none of these.
 msg-item-skin_shoe_fit-purpose = Pressure from shoes makes ulcers, corns and sore forefeet.
 msg-item-skin_shoe_fit-errors = Judged seated: the foot is longer standing.
-msg-item-skin_shoe_fit-otherwise = Cannot stand: foot pressed down seated.
+msg-item-skin_shoe_fit-otherwise = Cannot stand, or the foot is not to be loaded: seated, foot set flat.
 
 msg-item-skin_shoe_wear-short = Shoes, wear of the sole
 msg-item-skin_shoe_wear-how = Sole of the shoe used most, both compared.
@@ -220,6 +220,6 @@ msg-item-skin_lump_size-errors = Fat round it measured too.
 
 msg-item-skin_lump_features-short = Lump, what it is like
 msg-item-skin_lump_features-how = All that hold: grows; deep, or does not move on what lies under it when the muscle is tight; came back after removal; with nodes in the groin; on the bone; painful; or none of these.
-msg-item-skin_lump_features-purpose = Any of the first four, or more than 50 mm: sent.
+msg-item-skin_lump_features-purpose = Any of the first four, or more than 50 mm: sent. On the bone without an explanation, in somebody under 25: a film within 48 hours.
 msg-item-skin_lump_features-care = None of these leaves a growth not excluded.
 msg-item-skin_lump_features-errors = Painless taken for harmless.
