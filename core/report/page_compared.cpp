@@ -61,9 +61,11 @@ void add_way(std::vector<std::string>& lines, const std::string& begins, const s
       parts.push_back(view.say("page.motion_against", {{"interval", said.interval, false, true},
                                                        {"who", joined(said.people), false, true},
                                                        {"kind", half ? "half" : (said.taught ? "taught" : "read"), false, true}}));
-      parts.push_back(said.how);
-    }
-    if (!said.compared.empty()) {
+      parts.push_back(view.say("page.motion_figures", {{"rows", joined(said.figures, "; "), false, true}}));
+      if (!said.how.empty()) {
+        parts.push_back(view.say("page.motion_read_with", {{"how", said.how, false, true}}));
+      }
+    } else if (!said.compared.empty()) {
       parts.push_back(view.words.say("msg.motion.compared_with", {{"rows", joined(said.compared, "; "), false, true}}));
     }
     if (!said.sources.empty()) {

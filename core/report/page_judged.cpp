@@ -194,6 +194,7 @@ StatementWords statement_words(const Statement& statement, const model::Exam& ex
     if (const reference::NormRow* norm = edition.norm(row)) {
       add_once(out.people, people_of(*norm, words));
       add_once(out.compared, compared_with(*norm, words));
+      add_once(out.figures, figures_of(*norm, words));
       out.taught = out.taught || norm->taught();
     }
     for (const reference::FigureRow& figure : edition.figures()) {

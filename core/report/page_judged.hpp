@@ -23,6 +23,7 @@ struct StatementWords {
   std::vector<std::string> people;   // whom the figures were measured on
   std::vector<std::string> sources;
   std::vector<std::string> compared; // the rows in full: source, people, mode, position, instrument
+  std::vector<std::string> figures;   // of the same rows, people and mode left out
   std::vector<std::string> remarks;  // what must be known beside it
   bool taught = false;               // a figure that was not read at its source
 };

@@ -29,6 +29,11 @@ constexpr std::int64_t span_over = 99;
   return words.say("msg.value.between", {{"low", low, false, true}, {"high", high, false, true}});
 }
 
+[[nodiscard]] std::string measured_how(const reference::NormRow& row, const Words& words) {
+  const std::string position = row.position ? word_of(words, "position", row.position->text) : words.say("msg.motion.position_not_named");
+  return position + ", " + (row.instrument ? word_of(words, "instrument", row.instrument->text) : words.say("msg.motion.instrument_not_named"));
+}
+
 }  // namespace
 
 std::string people_of(const reference::NormRow& row, const Words& words) {
@@ -54,10 +59,11 @@ std::string compared_with(const reference::NormRow& row, const Words& words) {
   if (row.mode != reference::Mode::unspecified) {
     parts.push_back(enum_word(words, "mode", row.mode));
   }
-  parts.push_back(row.position ? word_of(words, "position", row.position->text) : words.say("msg.motion.position_not_named"));
-  parts.push_back(row.instrument ? word_of(words, "instrument", row.instrument->text) : words.say("msg.motion.instrument_not_named"));
+  parts.push_back(measured_how(row, words));
   return joined(parts, ", ");
 }
+
+std::string figures_of(const reference::NormRow& row, const Words& words) { return row.source.text + ", " + measured_how(row, words); }
 
 std::string toward_words(const std::string& number, const Args& params, const Words& words) {
   if (number.empty() || param_text(params, "toward") != "extension") {

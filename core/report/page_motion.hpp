@@ -14,6 +14,8 @@ namespace limbledger::report {
 [[nodiscard]] std::string people_of(const reference::NormRow& row, const Words& words);
 // "SOUCIE2011, boys and men 9 to 19 years, passive, lying on the back, long goniometer": what a reading was compared with.
 [[nodiscard]] std::string compared_with(const reference::NormRow& row, const Words& words);
+// The same where people and mode are said already: source, position, instrument.
+[[nodiscard]] std::string figures_of(const reference::NormRow& row, const Words& words);
 // A number toward the item's direction: "3.4° short of straight" of an extension, whose bare sign is read in two ways; else "124.7".
 [[nodiscard]] std::string toward_words(const std::string& number, const Args& params, const Words& words);
 // "124.7 to 150.7" of the params `low` and `high`; an open end in words.

@@ -93,10 +93,11 @@ msg-page-motion_reading = { $way } { $reading }:
 msg-page-motion_of = { $way }: { $against }
 msg-page-motion_against = { $interval } in { $who } ({ $kind ->
     [taught] taught values
-    [taught] taught values, not read at their source
     [half] the middle half
    *[read] reference interval
  })
+msg-page-motion_figures = figures of { $rows }
+msg-page-motion_read_with = read here with the { $how }
 msg-motion_family-knee-flexion = Knee flexion
 msg-motion_family-knee-extension = Knee extension
 msg-motion_family-hip-flexion = Hip flexion
