@@ -2,29 +2,29 @@
 # A dot in a message name is a dash here. Language: English. Reviewed by: nobody yet.
 
 msg-item-gait_steps_now-short = Steps taken now (0 to 4)
-msg-item-gait_steps_now-how = Four steps: weight is transferred twice on to each foot. Limping counts as walking; a stick or a hand to hold does not make it fewer. Count up to four, here and now.
+msg-item-gait_steps_now-how = Four steps: weight is transferred twice on to each foot. Limping counts as walking; the stick of every day or a hand for balance does not make it fewer; steps while held up do not count. Count up to four, here and now.
 msg-item-gait_steps_now-purpose = One part of the rules on films after an injury.
 msg-item-gait_steps_now-otherwise = Walks with a stick each day: with the stick. Did not walk before this: not done, baseline.
-msg-item-gait_steps_now-care = Not where the hip, the pelvis or the spine may be broken.
+msg-item-gait_steps_now-care = Not where the hip, the pelvis, the thigh, the shin or the spine may be broken, the hip slipped or the knee out of joint. Stop at the first bad pain: what was done so far is the count.
 
 msg-item-gait_pattern-short = Way of walking
 msg-item-gait_pattern-how = Ten metres out and back, bare feet, from the front, the back and the side. The one that stands out: short time on one leg, stiff knee, bent knee, knee thrust to the side, knee locked back, trunk over the leg, pelvis drops on the other side, waddling, high step, on the toes, turned out or in, trunk thrown back, dips on the short side, rises on the other toes, swung out in an arc, hip and pelvis as one, knees cross, wide and irregular, no push-off. The side is the leg at fault. Will not walk: stop, it is urgent.
 msg-item-gait_pattern-purpose = Names how this leg walks, so that the same can be seen again.
 msg-item-gait_pattern-otherwise = Cannot walk: the last choices, or not done. With an aid or a prosthesis: as on each day, and the aid is recorded.
-msg-item-gait_pattern-care = Not where walking is withheld.
+msg-item-gait_pattern-care = Not where walking is withheld. Examiner within reach of who sways. Numb hot foot, a sore on a numb foot, numb between the legs: no walking for the look of it.
 msg-item-gait_pattern-errors = Shoes and a narrow room hide it. The trunk leans over the weak leg; the pelvis drops on the other side.
 
 msg-item-gait_limp-short = Limps
 msg-item-gait_limp-how = Watch the person come in and walk a few metres. Yes for any uneven walk.
 msg-item-gait_limp-purpose = A child that limps, above all.
 msg-item-gait_limp-otherwise = Too young to walk: crawling and kicking, in the remark.
-msg-item-gait_limp-care = Not where walking is withheld.
+msg-item-gait_limp-care = Not where walking is withheld: nobody is made to walk for it.
 
 msg-item-function_single_leg_stance_eyes_open-short = Standing on one leg, eyes open
-msg-item-function_single_leg_stance_eyes_open-how = Bare foot, arms free, a hand ready to catch. Time until the other foot touches the floor or the standing foot moves. The side is the leg stood on; the best of up to three.
+msg-item-function_single_leg_stance_eyes_open-how = Bare foot, arms crossed or hands on the hips, the other foot near the ankle of this one but not touching, the examiner ready to catch. Time until the foot moves, the other touches down or an arm leaves; best of up to three, stopped at 45 s. The side is the leg stood on.
 msg-item-function_single_leg_stance_eyes_open-purpose = Balance, beside the age; the last of the four stances.
 msg-item-function_single_leg_stance_eyes_open-otherwise = Cannot stand on one leg: the stances on two. One limb: not done.
-msg-item-function_single_leg_stance_eyes_open-care = Not where the person cannot stand unaided or a fracture is open.
+msg-item-function_single_leg_stance_eyes_open-care = Not where the person cannot stand unaided, nor with a hot joint, a fracture, dislocation or clot not settled, an operation not healed, new weakness from the back, dizziness or chest trouble. Examiner within arm's reach.
 
 msg-item-general_temperature-short = Temperature
 msg-item-general_temperature-how = By thermometer; write where it was taken in the remark. No fever says nothing against an infected joint.
@@ -101,7 +101,7 @@ msg-item-general_concern_clot-yes = open: to be settled first
 msg-item-general_concern_clot-no = looked into and settled by the examiner
 
 msg-item-body_pregnancy-short = Pregnant
-msg-item-body_pregnancy-how = Asked, not assumed. Not asked is never no.
+msg-item-body_pregnancy-how = Asked in private, not assumed. Not asked is never no.
 
 msg-item-body_knee_fused-short = Knee fused
 msg-item-body_knee_fused-how = An operation or a disease has joined the bones: the knee does not move.

@@ -22,7 +22,7 @@ TEST_CASE("the built-in edition loads whole") {
         "general.answers_reliable", "body.pregnancy", "body.knee_fused", "body.knee_replaced", "history.own_words"}) {
     CHECK_MESSAGE(edition->item(model::ItemId{name}) != nullptr, name);
   }
-  CHECK(edition->items().size() == 436);
+  CHECK(edition->items().size() == 437);
   CHECK(edition->item(model::ItemId{"knee.flexion"}) == nullptr);
   CHECK(edition->scale(model::ScaleId{"mrc/1976"}) != nullptr);
   CHECK(edition->source(model::SourceId{"SOUCIE2011"}) != nullptr);
