@@ -9,12 +9,12 @@ using model::Side;
 
 namespace {
 
-// Points of the two-level Wells score that can be recorded here, between the least and the most they can be. Pitting, collateral
-// veins and an earlier clot are not asked, and are never read as no; whether something else explains it at least as well is the
-// examiner's own answer.
+// Points of the two-level Wells score that can be recorded here, between the least and the most they can be. Pitting and
+// collateral veins are not asked, and are never read as no; an earlier clot and a leg paralysed or in plaster count when they were
+// answered. Whether something else explains it at least as well is the examiner's own answer.
 [[nodiscard]] Clue wells_likely_clue(const Answers& answers, Side side) {
   std::int64_t least = 0;
-  std::int64_t most = 3;
+  std::int64_t most = 2;
   Clue open;
   const auto point = [&](const Clue& clue) {
     least += clue.is_yes() ? 1 : 0;
@@ -22,8 +22,10 @@ namespace {
     open.because.add(clue.because);
     open.ask.add(clue.ask);
   };
-  point(answers.yes("history.cancer_known"));
+  point(led_by(answers.yes("history.cancer_known"), {answers.yes("history.cancer_active")}));
   point(answers.yes("history.immobile_or_surgery_recent"));
+  point(unasked(answers.yes("history.leg_paralysed_or_plaster", side)));
+  point(unasked(answers.yes("history.clot_before")));
   point(answers.yes("leg.calf_tender_vein", side));
   point(unasked(answers.chosen("knee.look_swelling_spread", side, {"whole_limb"})));
   most += answers.yes("leg.calf_swelling", side).is_no() ? 0 : 1;  // fuller than the other: whether by 30 mm was not recorded
@@ -39,9 +41,9 @@ namespace {
   return open;
 }
 
-// Not asked of a man, nor below 12 or above 55 years (our convention, as in the rules).
+// Pregnant, or a birth in the last weeks. Not asked of a man, nor below 12 or above 55 years (our convention, as in the rules).
 [[nodiscard]] Clue pregnant(const Answers& answers) {
-  const Clue told = answers.yes("body.pregnancy");
+  const Clue told = led_by(answers.yes("body.pregnancy"), {answers.yes("history.childbirth_recent")});
   const auto& person = answers.view().person();
   const bool cannot_be = (person && person->sex == model::Sex::male) || answers.aged(0, 11) == Tri::yes || answers.aged(56, 200) == Tri::yes;
   return cannot_be && !told.is_yes() ? fact(Tri::no) : told;

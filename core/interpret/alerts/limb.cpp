@@ -124,6 +124,8 @@ Raised compartment(const Answers& answers, Side side) {
   const Clue risk =
       led_by(answers.yes("history.injury_severe_or_crush"),
              {answers.chosen("history.film_result", side, {"knee_fracture_seen", "shaft_fracture_seen"}), answers.yes("history.blood_thinners"),
+              answers.chosen("history.compartment_causes", side, {"cause_shin_broken", "cause_crush", "cause_long_lying", "cause_tight_cast",
+                                                                  "cause_flow_back", "cause_operation", "cause_bleed"}),
               answers.yes("history.bleeding_disorder"), answers.yes("leg.tense_compartment", side)});
   const Clue hidden = negate(answers.yes("general.answers_reliable"));
   Raised raised;

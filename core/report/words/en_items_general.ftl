@@ -2,9 +2,9 @@
 # A dot in a message name is a dash here. Language: English. Reviewed by: nobody yet.
 
 msg-item-general_blood_pressure_systolic-short = Blood pressure, upper
-msg-item-general_blood_pressure_systolic-how = Rested, cuff of the right width on the upper arm at heart level. The upper number. Lower still on the other arm: the higher counts.
-msg-item-general_blood_pressure_systolic-purpose = Unwell, injured, bleeding or infected; under 90 with an infection is poisoning of the whole body.
-msg-item-general_blood_pressure_systolic-care = Low with a fast pulse after injury or with fever: call now.
+msg-item-general_blood_pressure_systolic-how = Rested, cuff of the right width on the upper arm at heart level. The upper number. Where both arms are measured, the higher counts.
+msg-item-general_blood_pressure_systolic-purpose = Unwell, injured, bleeding or infected; under 90 with an infection: infection of the whole body.
+msg-item-general_blood_pressure_systolic-care = Low with a fast pulse after injury or with fever: call now. Not on an arm with a shunt for dialysis.
 msg-item-general_blood_pressure_systolic-errors = Cuff too narrow for a large arm reads too high; arm hangs.
 msg-item-general_blood_pressure_systolic-otherwise = No arm to use: leave it, and write pulse and breathing.
 
@@ -40,21 +40,21 @@ msg-item-general_temperature_highest_7_days-errors = Armpit readings are lower. 
 
 msg-item-general_body_height-short = Body height
 msg-item-general_body_height-how = Standing against a wall without shoes, heels down, a flat thing on the head. A child under two lying.
-msg-item-general_body_height-purpose = Growth of a child over the visits; bow legs with a small child are looked into.
+msg-item-general_body_height-purpose = Growth of a child over the visits; bow legs in a child small for its age are looked into.
 msg-item-general_body_height-errors = Bent hips or knees, a leg shorter: write it.
 msg-item-general_body_height-otherwise = Cannot stand: lying along a tape, and write it.
 
 msg-item-general_child_at_play-short = Child at play, seen from a distance
 msg-item-general_child_at_play-how = Before anybody touches: as usual; plays but spares the leg; quiet; will not move or be moved.
 msg-item-general_child_at_play-purpose = Tells more than any hand on a frightened child.
-msg-item-general_child_at_play-care = Will not move, or lies still with a leg bent and turned out: infected joint, same day.
+msg-item-general_child_at_play-care = Will not move, or lies still with a leg bent and turned out: an infected joint until shown otherwise, same day.
 msg-item-general_child_at_play-errors = Watched after the examination only.
 msg-item-general_child_at_play-otherwise = A baby: does it kick with both legs?
 
 msg-item-general_pallor-short = Pale lids or palms
-msg-item-general_pallor-how = Inside of the lower lid and palms in daylight, against the own.
+msg-item-general_pallor-how = Inside of the lower lid and palms in daylight, beside the own.
 msg-item-general_pallor-purpose = With bone pain or bruises in a child: blood count within two days; sickle cell; bleeding.
-msg-item-general_pallor-care = No leaves it not excluded in poor light.
+msg-item-general_pallor-care = A no in poor light leaves it not excluded.
 msg-item-general_pallor-errors = Lamp light; dark skin: lids and palms only.
 
 msg-item-general_nodes-short = Nodes swollen
@@ -92,8 +92,9 @@ msg-item-general_lab_crp-errors = mg/dl written as mg/l.
 msg-item-general_lab_white_cells-short = Blood: white cells in a microlitre
 msg-item-general_lab_white_cells-how = In a MICROLITRE: 12.0 x 10^9 in a litre is 12000. With the day.
 msg-item-general_lab_white_cells-purpose = Infection; counts in a child with a sore hip and an infected foot.
-msg-item-general_lab_white_cells-care = An ordinary number leaves an infected joint not excluded.
+msg-item-general_lab_white_cells-care = An ordinary number leaves an infected joint not excluded. Very high or very low in a child with bone pain: call the same day.
 msg-item-general_lab_white_cells-errors = Written in thousands: 12 instead of 12000.
+msg-item-general_lab_white_cells-otherwise = More than 100000: write 100000, and the number in the remark.
 
 msg-item-general_lab_d_dimer-short = Blood: D-dimer
 msg-item-general_lab_d_dimer-how = Not done, negative, or positive by the limit of the laboratory. The points for a clot are recorded before it is read.

@@ -33,7 +33,7 @@ msg-item-history_mechanism-short = How it happened
 msg-item-history_mechanism-how = The one that fits best; the own words stand beside it.
 
 msg-item-history_fall_or_blow-short = Fall or blow
-msg-item-history_fall_or_blow-how = Did the person fall on the knee, or was it struck? Yes, no, or not sure.
+msg-item-history_fall_or_blow-how = Did the person fall, or was the knee struck? Any fall counts. Yes, no, or not sure.
 
 msg-item-history_injury_severe_or_crush-short = Severe injury or crush
 msg-item-history_injury_severe_or_crush-how = Crushed, run over, a fall from a height, a high-speed crash, or a break with a tight cast or bandage.
@@ -67,7 +67,7 @@ msg-item-history_knee_dislocated-how = Thigh bone and shin were out of line at t
 msg-item-history_knee_dislocated-care = Yes: vessel and nerve first, and again each hour, whatever the pulse is now.
 
 msg-item-history_steps_at_once-short = Could take four steps at once after the injury
-msg-item-history_steps_at_once-how = Four steps: weight is transferred twice on to each foot. Limping counts as walking; a stick or a hand to hold does not make it fewer. Yes, no, or not sure.
+msg-item-history_steps_at_once-how = Four steps: weight is transferred twice on to each foot. Limping counts as walking; the stick of every day or a hand for balance does not make it fewer; steps while held up do not count. Yes, no, or not sure.
 msg-item-history_steps_at_once-purpose = One part of the rules on films after an injury.
 msg-item-history_steps_at_once-yes = four steps were taken
 msg-item-history_steps_at_once-no = four steps could not be taken
@@ -132,6 +132,7 @@ msg-item-history_weight_loss-purpose = A growth, tuberculosis.
 msg-item-history_cancer_known-purpose = Bone pain may come from it.
 
 msg-item-history_immune_suppressed-purpose = Infection with few signs.
+msg-item-history_immune_suppressed-care = Asked in private. What the person does not want in a letter carried by hand is not put there.
 
 msg-item-history_joint_injection_or_operation_recent-purpose = A door for infection.
 
@@ -141,17 +142,24 @@ msg-item-history_blood_thinners-purpose = A joint full of blood; head injuries; 
 
 msg-item-history_bleeding_disorder-purpose = A joint full of blood.
 
+msg-item-history_immobile_or_surgery_recent-short = In bed or operated on lately
+msg-item-history_immobile_or_surgery_recent-how = In bed for three days or more, or a large operation under anaesthesia within twelve weeks. A leg in plaster is asked by itself.
 msg-item-history_immobile_or_surgery_recent-purpose = One of the points asked when a clot is suspected.
 
 msg-item-history_examiner_suspects_clot-purpose = Opens the questions on a clot.
 
 msg-item-history_breathless-purpose = A clot that went to the lung.
+msg-item-history_breathless-care = With a swollen or painful leg: call now.
 
+msg-item-history_back_pain-short = Back pain
+msg-item-history_back_pain-how = With it or before it. Whether it runs below the knee is asked by itself.
 msg-item-history_back_pain-purpose = Pain of the leg may come from the back.
 
 msg-item-history_saddle_numbness-purpose = The lowest roots.
 msg-item-history_saddle_numbness-care = Asked in private only, in the person's own language, not through a child or a relative. Not alone: not asked, and it stays open. New: call now.
 
+msg-item-history_bladder_bowel_change-short = Bladder or bowel changed
+msg-item-history_bladder_bowel_change-how = Cannot pass water, does not feel it pass, leaks; cannot hold stool or does not feel it; new. Ask in private, not through a child.
 msg-item-history_bladder_bowel_change-purpose = The lowest roots.
 msg-item-history_bladder_bowel_change-care = Asked in private only, in the person's own language, not through a child or a relative. Not alone: not asked, and it stays open. New: call now.
 
@@ -181,26 +189,43 @@ msg-item-history_blood_thinners-how = Which and when last, in the remark.
 msg-item-history_bleeding_disorder-short = Bleeds more than others
 msg-item-history_bleeding_disorder-how = Known disorder, or long bleeding after a tooth or a cut, in the person or the family.
 
-msg-item-history_immobile_or_surgery_recent-short = In bed, in plaster or operated on lately
-msg-item-history_immobile_or_surgery_recent-how = In bed for three days or more or a large operation, within twelve weeks; a leg in plaster now or lately.
-
 msg-item-history_examiner_suspects_clot-short = Examiner suspects a clot
 msg-item-history_examiner_suspects_clot-how = The examiner's own answer, after looking at both legs.
 
 msg-item-history_breathless-short = Breathless, chest pain or collapse
 msg-item-history_breathless-how = New, at rest or on the way here; also coughing blood.
 
-msg-item-history_back_pain-short = Back pain
-msg-item-history_back_pain-how = With it or before it, and whether it runs below the knee.
-
 msg-item-history_saddle_numbness-short = Numb between the legs
 msg-item-history_saddle_numbness-how = Where one sits, or the private parts; new. Ask in private, in the person's own language, not through a child.
-
-msg-item-history_bladder_bowel_change-short = Bladder or bowel changed
-msg-item-history_bladder_bowel_change-how = Cannot pass water, does not feel it pass, leaks; new. Ask in private, not through a child.
 
 msg-item-history_unexplained_bruises-short = Bruises that nothing explains
 msg-item-history_unexplained_bruises-how = On the body, of different ages, or where no story fits. In private; write what is seen, not why.
 
 msg-item-history_film_result-short = What a film showed
 msg-item-history_film_result-how = All that hold, for this side: a break, a slip, or none seen, as read by whom, when; or no film; or not readable. No break seen on a film of the hip leaves one not excluded while the pain stays.
+
+msg-item-history_cancer_active-short = Cancer under treatment or within six months
+msg-item-history_cancer_active-how = Treatment going on, within six months, or only comfort is sought.
+msg-item-history_cancer_active-purpose = One of the points asked when a clot is suspected.
+msg-item-history_cancer_active-care = Asked in private.
+
+msg-item-history_leg_paralysed_or_plaster-short = This leg paralysed, weak or lately in plaster
+msg-item-history_leg_paralysed_or_plaster-how = Stroke, nerve, polio, or a plaster of the last weeks.
+msg-item-history_leg_paralysed_or_plaster-purpose = One of the points asked when a clot is suspected.
+
+msg-item-history_clot_before-short = Clot in a leg vein before
+msg-item-history_clot_before-how = Shown by a scan or treated. A clot in the lung alone: no, and in the remark.
+msg-item-history_clot_before-purpose = One of the points asked when a clot is suspected.
+
+msg-item-history_childbirth_recent-short = Gave birth in the last weeks
+msg-item-history_childbirth_recent-how = A birth, or a pregnancy that ended, in the last weeks; when, in the remark.
+msg-item-history_childbirth_recent-purpose = With a swollen or painful leg: the same day, whatever the points for a clot say.
+msg-item-history_childbirth_recent-care = Asked in private.
+
+msg-item-history_other_cause_as_likely-short = Another cause at least as likely as a clot
+msg-item-history_other_cause_as_likely-how = The examiner's own answer: torn muscle, cyst, infection, old swelling. Which, in the remark.
+msg-item-history_other_cause_as_likely-purpose = Lowers the points; it is never answered by the program.
+msg-item-history_other_cause_as_likely-care = Yes leaves a clot not excluded.
+msg-item-history_other_cause_as_likely-errors = Answered yes because a clot is not wished for.
+msg-item-history_other_cause_as_likely-yes = another cause at least as likely
+msg-item-history_other_cause_as_likely-no = no other cause as likely

@@ -49,11 +49,11 @@ msg-item-history_onset-how = The one that fits best. New load: more running, mar
 msg-item-history_onset-purpose = Sudden, slow, or after load are three different ways to go on.
 
 msg-item-history_pain_most_days-short = Hurts on most days of the last month
-msg-item-history_pain_most_days-how = This joint, on more days than not.
+msg-item-history_pain_most_days-how = The joint complained of, on more days than not; which joint, in the remark.
 msg-item-history_pain_most_days-purpose = One of the points for a worn knee or hip.
 
 msg-item-history_pain_with_use-short = Hurts with use
-msg-item-history_pain_with_use-how = Worse with walking, stairs or work, better with rest.
+msg-item-history_pain_with_use-how = The joint complained of: worse with walking, stairs or work, better with rest.
 msg-item-history_pain_with_use-purpose = One of the points for a worn joint.
 
 msg-item-history_pain_severe_sudden-short = Pain severe and sudden
@@ -63,6 +63,8 @@ msg-item-history_pain_severe_sudden-purpose = In a child that limps: same day.
 msg-item-history_rapid_worsening-short = Getting worse fast
 msg-item-history_rapid_worsening-how = Pain, stiffness or shape much worse within weeks.
 msg-item-history_rapid_worsening-purpose = A worn joint does not do that: another cause is looked for.
+msg-item-history_rapid_worsening-yes = much worse within weeks
+msg-item-history_rapid_worsening-no = not much worse within weeks
 
 msg-item-history_function_reduced-short = Does less because of it
 msg-item-history_function_reduced-how = Something of daily life is left out or done otherwise. What, as an activity.
@@ -85,7 +87,7 @@ msg-item-history_pain_lying_on_side-no = does not hurt when lying on this side
 msg-item-history_exertional_groin_pain-short = Groin or thigh hurts on running or marching
 msg-item-history_exertional_groin_pain-how = Comes with load, stays longer each time, eases at rest.
 msg-item-history_exertional_groin_pain-purpose = Stress fracture of the neck of the thigh bone until imaged: no hop, no squat load, less weight on it.
-msg-item-history_exertional_groin_pain-care = Yes: no hopping, no fulcrum, no resisted leg raise.
+msg-item-history_exertional_groin_pain-care = Yes: no hopping, no squat under load, no fulcrum, no resisted leg raise, no running.
 msg-item-history_exertional_groin_pain-errors = Called a pulled groin because the first film shows nothing.
 
 msg-item-history_pain_first_steps-short = First steps in the morning hurt most
@@ -148,9 +150,11 @@ msg-item-history_weight_bearing-purpose = Not at all is a danger sign in a child
 msg-item-history_weight_bearing-errors = Not walking before this counts as its own answer, never as "cannot".
 
 msg-item-history_refuses_weight-short = Child cannot or will not put weight on it
-msg-item-history_refuses_weight-how = Since when, in the remark. Carried everywhere, or crawls instead.
+msg-item-history_refuses_weight-how = The answer that the count for a child's hip reads. Since when, in the remark. Carried everywhere, or crawls instead.
 msg-item-history_refuses_weight-purpose = One of four signs in a sore hip of a child; same day with fever.
 msg-item-history_refuses_weight-care = No leaves an infected joint not excluded.
+msg-item-history_refuses_weight-yes = does not put weight on this leg
+msg-item-history_refuses_weight-no = puts weight on this leg
 
 msg-item-history_walks_usually-short = Walking before this began
 msg-item-history_walks_usually-how = The best of the weeks before.
@@ -159,13 +163,15 @@ msg-item-history_walks_usually-purpose = The state to get back to; a rule on ste
 msg-item-history_walking_lost-short = Stopped walking without a known reason
 msg-item-history_walking_lost-how = A person who walked and now does not, with or without a fall that was seen.
 msg-item-history_walking_lost-purpose = In an old, frail or confused person a broken hip until imaged.
+msg-item-history_walking_lost-yes = stopped walking, no known reason
+msg-item-history_walking_lost-no = walks as before, or the reason is known
 
 msg-item-history_fall_recent-short = Fall, these days
 msg-item-history_fall_recent-how = Any, also one that nobody saw: bruises, found on the floor.
 msg-item-history_fall_recent-purpose = Broken hip or pelvis in old and frail people.
 
 msg-item-history_fall_cause-short = Fall, why, and how long on the floor
-msg-item-history_fall_cause-how = Tripped, dizzy, fainted, chest pain, pushed; time on the floor; cold.
+msg-item-history_fall_cause-how = Tripped, dizzy, fainted, chest pain; time on the floor; cold. Pushed or struck by somebody: not here, under the protected questions.
 msg-item-history_fall_cause-purpose = The cause of the fall may be the illness.
 
 msg-item-history_head_injury-short = Head struck, or knocked out
@@ -208,6 +214,7 @@ msg-item-history_steroids-purpose = Weak tendons, weak bone, hidden infection.
 msg-item-history_bone_drugs-short = Bone medicine for years
 msg-item-history_bone_drugs-how = Against thin bones, by mouth or drip (bisphosphonate, denosumab); how long, in the remark.
 msg-item-history_bone_drugs-purpose = With thigh or groin pain: a fracture of the shaft that begins.
+msg-item-history_bone_drugs-care = Yes with pain in thigh or groin: no hop, less weight on the leg, seen the same day.
 
 msg-item-history_quinolones-short = Antibiotic of the quinolone kind, these months
 msg-item-history_quinolones-how = Such as for the bladder or the lung; name in the remark.
@@ -238,6 +245,7 @@ msg-item-history_given_so_far-purpose = Part of the transfer set.
 msg-item-history_other_illness-short = Other illnesses
 msg-item-history_other_illness-how = Heart, lung, kidney, stroke, joint disease, epilepsy, HIV, hepatitis: as told.
 msg-item-history_other_illness-purpose = What changes what can be done.
+msg-item-history_other_illness-care = Asked in private. What the person does not want in a letter carried by hand is not put there.
 
 msg-item-history_operation_this_limb-short = Operation or metal in this limb
 msg-item-history_operation_this_limb-how = Ever; which and when in the remark.
@@ -254,6 +262,8 @@ msg-item-history_bone_fragile-purpose = Stress fracture and broken hip come to m
 msg-item-history_bone_pain_unexplained-short = Bone pain without an explanation
 msg-item-history_bone_pain_unexplained-how = The examiner's own answer after the examination: the story and the findings do not explain this pain.
 msg-item-history_bone_pain_unexplained-purpose = Under 25 years: film within two days. A football story explains less than it seems.
+msg-item-history_bone_pain_unexplained-yes = story and findings do not explain it
+msg-item-history_bone_pain_unexplained-no = story and findings explain it
 
 msg-item-history_lump_noticed-short = Lump noticed
 msg-item-history_lump_noticed-how = By the person or family; since when, growing or not, in the remark.
@@ -285,6 +295,8 @@ msg-item-history_rest_pain_foot-care = With a cold foot and for days only: call 
 msg-item-history_rest_pain_over_2_weeks-short = Such pain for more than two weeks
 msg-item-history_rest_pain_over_2_weeks-how = Rest pain of the foot that has lasted longer than two weeks.
 msg-item-history_rest_pain_over_2_weeks-purpose = With poor pulses: vessel specialist, urgent.
+msg-item-history_rest_pain_over_2_weeks-yes = rest pain for more than two weeks
+msg-item-history_rest_pain_over_2_weeks-no = no rest pain, or not that long
 
 msg-item-history_cold_pale_sudden-short = Leg became cold, pale or numb suddenly
 msg-item-history_cold_pale_sudden-how = Within hours or days, less than two weeks ago.
@@ -298,6 +310,8 @@ msg-item-history_foot_ulcer_before-purpose = High danger of another one.
 msg-item-history_foot_ulcer_over_2_weeks-short = This sore is older than two weeks
 msg-item-history_foot_ulcer_over_2_weeks-how = The one that is there now.
 msg-item-history_foot_ulcer_over_2_weeks-purpose = With poor pulses: vessel specialist, urgent.
+msg-item-history_foot_ulcer_over_2_weeks-yes = the sore is older than two weeks
+msg-item-history_foot_ulcer_over_2_weeks-no = no sore, or not older than two weeks
 
 msg-item-history_amputation_before-short = Part of this leg taken off before
 msg-item-history_amputation_before-how = Toe, foot or more; the level is recorded with the body items.
@@ -310,6 +324,8 @@ msg-item-history_kidney_failure-purpose = Counts in the foot category; stiff ves
 msg-item-history_sight_poor-short = Cannot see the own feet well
 msg-item-history_sight_poor-how = With glasses.
 msg-item-history_sight_poor-purpose = Somebody else has to look each day.
+msg-item-history_sight_poor-yes = does not see the own feet well
+msg-item-history_sight_poor-no = sees the own feet well
 
 msg-item-history_can_reach_feet-short = Reaches the own feet
 msg-item-history_can_reach_feet-how = To wash, dry, look between the toes.
@@ -345,31 +361,13 @@ msg-item-history_foot_check_last_year-purpose = Whether the next look is due.
 msg-item-history_foot_check_last_year-yes = looked at within a year
 msg-item-history_foot_check_last_year-no = not looked at within a year
 
-msg-item-history_cancer_active-short = Cancer under treatment or within six months
-msg-item-history_cancer_active-how = Treatment going on, within six months, or only comfort is sought.
-msg-item-history_cancer_active-purpose = One of the points asked when a clot is suspected.
-msg-item-history_cancer_active-care = Asked in private.
-
-msg-item-history_leg_paralysed_or_plaster-short = This leg paralysed, weak or lately in plaster
-msg-item-history_leg_paralysed_or_plaster-how = Stroke, nerve, polio, or a plaster of the last weeks.
-msg-item-history_leg_paralysed_or_plaster-purpose = One of the points asked when a clot is suspected.
-
-msg-item-history_clot_before-short = Clot in a leg or lung before
-msg-item-history_clot_before-how = Shown by a scan or treated.
-msg-item-history_clot_before-purpose = One of the points asked when a clot is suspected.
-
-msg-item-history_other_cause_as_likely-short = Another cause at least as likely as a clot
-msg-item-history_other_cause_as_likely-how = The examiner's own answer: torn muscle, cyst, infection, old swelling. Which, in the remark.
-msg-item-history_other_cause_as_likely-purpose = Lowers the points; it is never answered by the program.
-msg-item-history_other_cause_as_likely-care = Yes leaves a clot not excluded.
-msg-item-history_other_cause_as_likely-errors = Answered yes because a clot is not wished for.
-
 msg-item-history_tb_contact-short = Tuberculosis, own or of somebody close
 msg-item-history_tb_contact-how = Ever; treated and how long, in the remark.
 msg-item-history_tb_contact-purpose = One swollen joint or a sinus over weeks.
+msg-item-history_tb_contact-care = Asked in private.
 
-msg-item-history_sickle_cell-short = Sickle cell disease, or in the family
-msg-item-history_sickle_cell-how = Told, or pain crises and pale since small.
+msg-item-history_sickle_cell-short = Sickle cell disease
+msg-item-history_sickle_cell-how = Told, or pain crises and pale since small. Only in the family and never tested: not sure, and in the remark.
 msg-item-history_sickle_cell-purpose = Bone infection, bone death at the hip.
 
 msg-item-history_rash-short = Rash, these weeks
@@ -392,10 +390,14 @@ msg-item-history_limp_recurring-purpose = Comes again: looked into by film.
 msg-item-history_limp_seen_before-short = This limp was looked at before
 msg-item-history_limp_seen_before-how = By a clinician; what was said, in the remark.
 msg-item-history_limp_seen_before-purpose = Third visit without a name is a sign of its own.
+msg-item-history_limp_seen_before-yes = a clinician has looked at it
+msg-item-history_limp_seen_before-no = no clinician has looked at it
 
 msg-item-history_child_not_moving_leg-short = Baby or child does not move this leg
 msg-item-history_child_not_moving_leg-how = Kicks with the other only; cries on changing.
 msg-item-history_child_not_moving_leg-purpose = Infected joint or bone, or a break: same day, under three months at once.
+msg-item-history_child_not_moving_leg-yes = does not move this leg
+msg-item-history_child_not_moving_leg-no = moves this leg
 
 msg-item-history_birth_presentation-short = How the child lay before birth
 msg-item-history_birth_presentation-how = Also where it was turned or cut out.
@@ -441,7 +443,7 @@ msg-item-history_knee_operation_or_fracture_before-purpose = Puts one of the two
 msg-item-history_injury_story-short = Story of the injury, protected note
 msg-item-history_injury_story-how = All that hold, in a child or a person who depends on others; or none of these. Words as they were said, by whom, in the remark. The examiner writes what was said, not a cause.
 msg-item-history_injury_story-purpose = Protection.
-msg-item-history_injury_story-care = In private. Not asked twice, nothing led, nobody accused. Treat the injury first; then those who protect, by local law.
+msg-item-history_injury_story-care = In private. Not asked twice, nothing led, nobody accused. Treat the injury first; then those who protect, by local law. Never in a letter carried by hand.
 
 msg-item-history_hurt_or_afraid-short = Hurt by somebody, or afraid at home
 msg-item-history_hurt_or_afraid-how = "Because it is common, I ask everybody: has somebody hurt you, or are you afraid of somebody?" Words as they were said.
@@ -455,6 +457,8 @@ msg-item-history_neglect_concern-short = Care that is missing
 msg-item-history_neglect_concern-how = The examiner's own answer, of a child, an old or a dependent person: unwashed, unfed, untreated, left alone. What is seen, not why.
 msg-item-history_neglect_concern-purpose = Protection.
 msg-item-history_neglect_concern-care = In private. Not said before those in question.
+msg-item-history_neglect_concern-yes = care is missing, as seen
+msg-item-history_neglect_concern-no = no missing care seen
 
 msg-item-history_joint_put_back-short = Joint was out and is back
 msg-item-history_joint_put_back-how = A joint that was out of place and went back: by itself, by whom, when; which joint, in the remark.
@@ -462,7 +466,7 @@ msg-item-history_joint_put_back-purpose = Vessels and nerves are looked at after
 msg-item-history_joint_put_back-care = Knee: vessel check each hour, whatever the pulse is now.
 
 msg-item-history_compartment_causes-short = What could make the limb swell inside its sheaths
-msg-item-history_compartment_causes-how = All that hold, now or these days; or none of these.
+msg-item-history_compartment_causes-how = All that hold, now or these days; or none of these. A severe injury is answered by itself as well.
 msg-item-history_compartment_causes-purpose = With pain on stretch or pain beyond what the hurt explains: now.
 msg-item-history_compartment_causes-care = None of these leaves it not excluded where both pains are there.
 

@@ -205,3 +205,17 @@ TEST_CASE("acs: pain on stretch in a limb not at risk is open until pain beyond 
   bench.no("history.pain_out_of_proportion", Side::midline);
   CHECK(flag(bench, "acs") == "asked_no");
 }
+
+// BOAST_ACS: a tight cast puts a limb at risk; hard exertion and a bite count with both pains only.
+TEST_CASE("acs: pain on stretch with a tight cast named among the causes is raised now; with hard exertion alone it is not") {
+  const auto with_cause = [](const char* cause) {
+    Bench bench = injured_knee();
+    bench.yes("knee.stretch_pain_calf", Side::left);
+    bench.no("history.injury_severe_or_crush", Side::midline);
+    bench.no("history.pain_out_of_proportion", Side::left);
+    bench.add("history.compartment_causes", Side::left, model::Choices{{model::ChoiceId{cause}}});
+    return bench;
+  };
+  CHECK(is_now(with_cause("cause_tight_cast"), "acs"));
+  CHECK(!raised(with_cause("cause_exertion"), "acs"));
+}

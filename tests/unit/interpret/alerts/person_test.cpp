@@ -150,11 +150,28 @@ TEST_CASE("HC-051: calf fuller and tender after plaster: the clot is asked after
   Bench bench = sore_knee();
   bench.yes("leg.calf_swelling", Side::left);
   bench.yes("leg.calf_tender_vein", Side::left);
-  bench.yes("history.immobile_or_surgery_recent", Side::midline);
+  bench.yes("history.leg_paralysed_or_plaster", Side::left);
   REQUIRE(question(bench, "dvt"));
   CHECK(asks(bench, "dvt", "history.examiner_suspects_clot"));
   bench.yes("body.pregnancy", Side::midline);
   CHECK(raised(bench, "dvt"));
+}
+
+// NICE_NG158: operation, plaster and an earlier clot are a point each; a birth in the last weeks needs no score, as pregnancy does.
+TEST_CASE("dvt: plaster and an earlier clot count beside an operation when they were answered; a birth in the last weeks needs no score") {
+  Bench bench = sore_knee();
+  bench.yes("leg.calf_swelling", Side::left);
+  bench.yes("leg.calf_tender_vein", Side::left);
+  bench.yes("history.immobile_or_surgery_recent", Side::midline);
+  bench.yes("history.leg_paralysed_or_plaster", Side::left);
+  CHECK(!raised(bench, "dvt"));  // something else may still explain it
+  bench.yes("history.clot_before", Side::midline);
+  CHECK(raised(bench, "dvt"));
+  Bench mother = sore_knee(1996);
+  mother.yes("leg.calf_swelling", Side::left);
+  CHECK(!raised(mother, "dvt"));
+  mother.yes("history.childbirth_recent", Side::midline);
+  CHECK(raised(mother, "dvt"));
 }
 
 TEST_CASE("C3: both legs sore is no cauda equina; numb between the legs is raised now; a changed bladder counts with back pain") {
