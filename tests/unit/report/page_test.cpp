@@ -110,7 +110,7 @@ TEST_CASE("a statement names interval, people, instrument and source; a rule nam
   CHECK(has(page,
             "LEFT passive 118.5°: cannot be told from the edge (111.4 to 125.6); less than the other side by 21.5 (10 needed)"));
   CHECK(has(page, "In brackets: the span of a reading with its error of measurement, where that decides; or the degrees that a difference has to exceed"));
-  CHECK(has(page, "against passive: 124.7 to 150.7 in men 20 to 44 years (taught values); long goniometer; SOUCIE2011"));
+  CHECK(has(page, "against passive: 124.7 to 150.7 in men 20 to 44 years (taught values); figures of SOUCIE2011, "));
   CHECK(has(page,
             "Ottawa knee rule, LEFT (okr/1995): Film not required by the Ottawa knee rule (all items checked today: age, date of the injury, "
             "tenderness of the head of the fibula, tenderness of the kneecap, tenderness of other bone of the knee, flexion, four steps at once after the "

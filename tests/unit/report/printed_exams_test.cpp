@@ -154,6 +154,6 @@ TEST_CASE("a motion is one row: active and passive, both sides, and against what
   CHECK(has(compared, "Knee flexion RIGHT active 92°: below the taught values, beyond its error"));
   CHECK(has(compared, "passive 98°: below, beyond its error; less than the other side by 30 (10 needed)"));
   CHECK(has(compared, "LEFT passive 128°: cannot be told from the edge (120.9 to 135.1)"));
-  CHECK(has(compared, "against passive: 123 to 152.6 in women 45 to 69 years (reference interval); long goniometer; SOUCIE2011"));
+  CHECK(has(compared, "against passive: 123 to 152.6 in women 45 to 69 years (reference interval); figures of SOUCIE2011, supine, long goniometer"));
   CHECK(compared.find("Knee flexion RIGHT") == compared.rfind("Knee flexion RIGHT"));
 }

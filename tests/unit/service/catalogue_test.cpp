@@ -48,8 +48,8 @@ TEST_CASE("a region or a list of names narrows the catalogue") {
   CHECK(vessel->items.size() == static_cast<std::size_t>(of_vessels));
   CHECK(std::all_of(vessel->items.begin(), vessel->items.end(), [](const model::Item& item) { return item.region.text == "vessel"; }));
   REQUIRE(vessel->scales.size() == 2);
-  CHECK(vessel->scales[0].scale.text == "pulse/0-3");
-  CHECK(vessel->scales[1].scale.text == "edema/ebm");
+  CHECK(vessel->scales[0].scale.text == "edema/ebm");
+  CHECK(vessel->scales[1].scale.text == "pulse/0-3");
   const auto one = read_catalogue(R"({"items":["knee.lachman"]})");
   REQUIRE(one.has_value());
   REQUIRE(one->items.size() == 1);
