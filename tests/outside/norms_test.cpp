@@ -1,4 +1,4 @@
-// The edition's norms, errors, rules and tables of motion against the printed figures. tests/outside/data/{rom_norms,measurement_error,
+// The edition's norms, errors, rules and tables of motion against the printed figures. tests/outside/data/motion/{rom_norms,measurement_error,
 // rom_rules,scales}.csv hold the rows as printed (publication in source_id); the intervals of SOUCIE2011 stand here a second time, typed
 // from the table of the joint motion study (archive.cdc.gov/www_cdc_gov/ncbddd/jointrom; 45-69 years from a public transcription of the
 // paper; 9-44 years are taught values).
@@ -60,7 +60,7 @@ std::string changed(const std::string& printed, const std::string& change) {
 }  // namespace
 
 TEST_CASE("every printed norm is held with every figure, and nothing else is held but what says why") {
-  const auto rows = tests::read_csv("rom_norms.csv");
+  const auto rows = tests::read_csv("motion/rom_norms.csv");
   for (const tests::CsvRow& row : rows) {
     const std::string& name = row.at("row");
     const NormRow* held = norm(name);
@@ -106,7 +106,7 @@ TEST_CASE("every printed norm is held with every figure, and nothing else is hel
 }
 
 TEST_CASE("every printed error of measurement is held; without a smallest change it computes nothing") {
-  const auto rows = tests::read_csv("measurement_error.csv");
+  const auto rows = tests::read_csv("motion/measurement_error.csv");
   const auto errors = reference::built_in_edition()->errors();
   CHECK(rows.size() == 115);
   CHECK(errors.size() == rows.size());
@@ -137,7 +137,7 @@ TEST_CASE("every printed error of measurement is held; without a smallest change
 }
 
 TEST_CASE("every printed rule and every line of the printed tables is held") {
-  const auto rules = tests::read_csv("rom_rules.csv");
+  const auto rules = tests::read_csv("motion/rom_rules.csv");
   const auto held_rules = reference::built_in_edition()->rules();
   CHECK(rules.size() == 126);
   CHECK(held_rules.size() == rules.size());
@@ -148,7 +148,7 @@ TEST_CASE("every printed rule and every line of the printed tables is held") {
     CHECK_MESSAGE((held->unit ? held->unit->text : "") == row.at("units"), row.at("row"));
     CHECK_MESSAGE((held->status == model::Status::read) == (row.at("status") == "read"), row.at("row"));
   }
-  const auto tables = tests::read_csv("scales.csv");
+  const auto tables = tests::read_csv("motion/scales.csv");
   const auto held_tables = reference::built_in_edition()->tables();
   CHECK(tables.size() == 274);
   CHECK(held_tables.size() == tables.size());
@@ -203,7 +203,7 @@ TEST_CASE("SOUCIE2011, passive knee flexion: means and 95 % intervals by age and
 }
 
 TEST_CASE("an SD worked by hand from an interval is accepted, one that is a tenth off is refused") {
-  for (const tests::CsvRow& row : tests::read_csv("sd_from_interval.csv")) {
+  for (const tests::CsvRow& row : tests::read_csv("motion/sd_from_interval.csv")) {
     const std::string begin = R"({"norms":[{"row":"norm.example","family":"knee.flexion","toward":"flexion","mode":"passive","age_low":2,"age_high":8,"mean":)" +
                               row.at("mean") + R"(,"ci95_low":)" + row.at("low") + R"(,"ci95_high":)" + row.at("high") + R"(,"n":)" + row.at("n") + R"(,"sd":)";
     const std::string end = R"(,"preferred":false,"source":"SOUCIE2011","status":"derived","seen":"worked example"}]})";
@@ -230,7 +230,7 @@ TEST_CASE("the smallest change to believe is what the studies printed, or 2.7718
   CHECK(mdc("error.default.smartphone") == figure("12"));
   CHECK(mdc("error.default.by_eye") == figure("14"));
   CHECK(mdc("error.default.goniometer_short") == figure("14"));
-  const auto rows = tests::read_csv("mdc_from_sem.csv");
+  const auto rows = tests::read_csv("motion/mdc_from_sem.csv");
   for (const tests::CsvRow& row : rows) {
     // The hand-worked figure lies within half a tenth of the printed one.
     CHECK_MESSAGE(std::abs(figure(row.at("mdc95")) - figure(row.at("printed"))) <= 50, row.at("what"));

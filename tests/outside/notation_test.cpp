@@ -1,4 +1,4 @@
-// The neutral-zero table of tests/outside/data/neutral_zero.csv, both ways. Order and meaning: NEUTRALZERO (Cave and Roberts 1936;
+// The neutral-zero table of tests/outside/data/motion/neutral_zero.csv, both ways. Order and meaning: NEUTRALZERO (Cave and Roberts 1936;
 // Ryf C, Weymann A 1995); the signs of the two ends are worked out in the table by hand.
 #include "core/model/check.hpp"
 #include "core/model/notation.hpp"
@@ -10,7 +10,7 @@
 using namespace limbledger;
 
 TEST_CASE("the ten triples of the table mean what the table says, and are written back as they were") {
-  const auto rows = tests::read_csv("neutral_zero.csv");
+  const auto rows = tests::read_csv("motion/neutral_zero.csv");
   CHECK(rows.size() == 10);
   for (const tests::CsvRow& row : rows) {
     const auto ends = model::read_neutral_zero(row.at("triple"));
@@ -31,7 +31,7 @@ TEST_CASE("the knee triples of the table are recorded as extension and flexion o
   REQUIRE(edition != nullptr);
   const std::vector<std::string> confirmed{"value.unusual"};  // fixed recurvatum is asked back, and exists
   int seen = 0;
-  for (const tests::CsvRow& row : tests::read_csv("neutral_zero.csv")) {
+  for (const tests::CsvRow& row : tests::read_csv("motion/neutral_zero.csv")) {
     if (!row.at("meaning").starts_with("knee")) {
       continue;
     }

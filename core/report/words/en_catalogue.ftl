@@ -1,4 +1,4 @@
-# What the catalogue says: choices, and the meanings of grades. The items stand in en_items_*.ftl.
+# What the catalogue says: choices, and the meanings of grades. The items stand in en_items/.
 # A dot in a message name is a dash here. Language: English. Reviewed by: nobody yet.
 
 msg-choice-no_injury = No injury

@@ -162,6 +162,7 @@ const Words* built_in_words() {
   static const auto words = [] {
     std::vector<std::string_view> files;
     for (const std::string_view name : reference::embedded_names()) {
+      // Names of en_items/ too.
       if (name == "en.ftl" || (name.starts_with("en_") && name.ends_with(".ftl"))) {
         files.push_back(reference::embedded(name));
       }

@@ -90,7 +90,7 @@ TEST_CASE("the built-in words load") {
 TEST_CASE("no message in any language says what a finding does not earn") {
   const std::filesystem::path folder = std::filesystem::path(LIMBLEDGER_SOURCE_DIR) / "core/report/words";
   std::size_t lines = 0;
-  for (const auto& file : std::filesystem::directory_iterator(folder)) {
+  for (const auto& file : std::filesystem::recursive_directory_iterator(folder)) {
     if (file.path().extension() != ".ftl") {
       continue;
     }

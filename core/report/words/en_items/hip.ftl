@@ -1,4 +1,4 @@
-# What the catalogue says of the hip: looking, feeling, motion, standing, infants. Words of the oldest items of the hip stand in en_items_limb.ftl.
+# What the catalogue says of the hip: looking, feeling, motion, standing, infants. Words of the oldest items of the hip stand in limb.ftl.
 # A dot in a message name is a dash here. Language: English. Reviewed by: nobody yet.
 
 msg-item-hip_log_roll-purpose = The gentlest test of a hip: nothing but the joint moves. First in a hip that hurts.
