@@ -6,6 +6,7 @@
 #include "core/reference/facts.hpp"
 
 #include <algorithm>
+#include <bit>
 #include <iterator>
 
 namespace limbledger::reference {
@@ -80,7 +81,14 @@ void fill_free(Facts& facts) {
   }
 }
 
-[[nodiscard]] bool shorter(std::string_view a, std::string_view b) { return a.size() != b.size() ? a.size() < b.size() : a < b; }
+// FNV-1a (Fowler, Noll, Vo), 64 bits.
+[[nodiscard]] std::uint64_t hash_of(std::string_view name) {
+  std::uint64_t hash = 0xcbf29ce484222325U;
+  for (const char c : name) {
+    hash = (hash ^ static_cast<std::uint8_t>(c)) * 0x100000001b3U;
+  }
+  return hash;
+}
 
 }  // namespace
 
@@ -180,18 +188,25 @@ Result<std::unique_ptr<const Edition>> Edition::load(const EditionTexts& texts) 
     edition->norms_by_row_.push_back(&row);
   }
   std::sort(edition->norms_by_row_.begin(), edition->norms_by_row_.end(), [](const NormRow* a, const NormRow* b) { return a->row < b->row; });
+  edition->items_by_name_.resize(std::bit_ceil(edition->items_.size() * 2 + 1));
   for (std::size_t i = 0; i < edition->items_.size(); ++i) {
-    edition->items_by_name_.push_back(i);
+    edition->items_by_name_[edition->slot_of(edition->items_[i].item.text)] = static_cast<std::uint32_t>(i + 1);
   }
-  std::sort(edition->items_by_name_.begin(), edition->items_by_name_.end(),
-            [&](std::size_t a, std::size_t b) { return shorter(edition->items_[a].item.text, edition->items_[b].item.text); });
   return std::unique_ptr<const Edition>(std::move(edition));
 }
 
+std::size_t Edition::slot_of(std::string_view name) const {
+  const std::size_t mask = items_by_name_.size() - 1;
+  std::size_t slot = hash_of(name) & mask;
+  while (items_by_name_[slot] != 0 && items_[items_by_name_[slot] - 1].item.text != name) {
+    slot = (slot + 1) & mask;
+  }
+  return slot;
+}
+
 const model::Item* Edition::item(std::string_view name) const {
-  const auto found = std::lower_bound(items_by_name_.begin(), items_by_name_.end(), name,
-                                      [&](std::size_t index, std::string_view wanted) { return shorter(items_[index].item.text, wanted); });
-  return found == items_by_name_.end() || items_[*found].item.text != name ? nullptr : &items_[*found];
+  const std::uint32_t found = items_by_name_[slot_of(name)];
+  return found == 0 ? nullptr : &items_[found - 1];
 }
 
 const NormRow* Edition::norm(const model::RowId& row) const {
