@@ -156,10 +156,11 @@ struct SequenceStep {
   std::optional<bool> minimum;                         // without it the record is incomplete
   std::optional<wire::Count<1, 130>> minimum_under;    // of the minimum set below this age in completed years
   std::optional<bool> late;                            // only after the steps before it, and gently
+  std::optional<wire::Count<1, 240>> until_months;     // only below this age in completed months; not offered where that is not known
   std::optional<wire::Count<1, 9>> drop;               // left out before the others where minutes are short, 1 first
   friend bool operator==(const SequenceStep&, const SequenceStep&) = default;
 };
-BOOST_DESCRIBE_STRUCT(SequenceStep, (), (item, position, minimum, minimum_under, late, drop))
+BOOST_DESCRIBE_STRUCT(SequenceStep, (), (item, position, minimum, minimum_under, late, until_months, drop))
 
 struct Sequence {
   Word complaint;

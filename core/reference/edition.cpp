@@ -76,7 +76,7 @@ void fill_free(Facts& facts) {
     }
     for (const model::Item& item : facts.items) {
       const bool positioned = item.positions && !item.positions->empty();
-      sequence.steps.push_back({item.item, positioned ? item.positions->front() : model::Word{where_asked}, {}, {}, {}, {}});
+      sequence.steps.push_back({item.item, positioned ? item.positions->front() : model::Word{where_asked}, {}, {}, {}, {}, {}});
     }
   }
 }

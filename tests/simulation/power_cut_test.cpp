@@ -154,7 +154,7 @@ CutOutcome cut_often(std::uint64_t cuts, Flush flush, std::uint64_t first_seed, 
 
 }  // namespace
 
-TEST_CASE("no acknowledged entry is lost when the power goes, and the ledger verifies each time") {
+TEST_CASE("HC-061: no acknowledged entry is lost when the power goes, and the ledger verifies each time") {
   const CutOutcome outcome = cut_often(cut_count(), Flush::full, 1);
   INFO(outcome.first);
   CHECK(outcome.failures == 0);

@@ -22,6 +22,8 @@ void check_step(const CheckedRow& row, const model::SequenceStep& step, const st
   row.need(!(step.late.value_or(false) && (in_minimum(step) || step.minimum_under)), "value.disagrees", member + "/late",
            "what comes late is not of the minimum set");
   row.need(!(step.drop && (in_minimum(step) || step.minimum_under)), "value.disagrees", member + "/drop", "what is left out first is not of the minimum set");
+  row.need(!(step.until_months && (in_minimum(step) || step.minimum_under)), "value.disagrees", member + "/until_months",
+           "what ends with an age is not of the minimum set");
 }
 
 // A person is turned once into each position, and at most once back into one.

@@ -236,6 +236,7 @@ msg-page-addendum = Addendum, { $at }, { $by }: { $reason }
 msg-page-facts = Facts: edition { $edition }, judged as of { $as_of }.
 msg-page-no_name = No name recorded
 msg-page-years = { $years } years
+msg-page-months = months of age: { $months }
 msg-page-age_unknown = age not known
 msg-page-complaint = Complaint: { $complaint }
 msg-page-place = Place: { $place }

@@ -60,12 +60,14 @@ msg-joint-pelvis = pelvis
 msg-joint-leg = thigh and lower leg
 msg-joint-foot = foot
 
+msg-form-only_younger = Only for a younger child: at this age it tells little or can harm.
 msg-form-lies_tilted = Flat on the back in short turns only; tilted to the left, or half-sitting.
 
 msg-why_left-no_minutes = no time for it
 msg-why_left-cannot = the person cannot
 msg-why_left-pregnancy = not late in pregnancy
 msg-why_left-no_instrument = nothing to measure with
+msg-why_left-age_unknown = only for a younger child; the age is not known closely enough
 
 ## On paper.
 

@@ -62,11 +62,11 @@ int check_file(const std::string& name) {
 
 }  // namespace
 
-TEST_CASE("every worked exchange of the JSON-RPC specification comes out as printed there") {
+TEST_CASE("HC-099: every worked exchange of the JSON-RPC specification comes out as printed there") {
   CHECK(check_file("jsonrpc_spec_examples.json") == 15);
 }
 
-TEST_CASE("every edge case of the envelope has the answer that the specification or our written rule gives") {
+TEST_CASE("HC-105: every edge case of the envelope has the answer that the specification or our written rule gives") {
   CHECK(check_file("jsonrpc_edge_cases.json") == 40);
 }
 

@@ -186,7 +186,7 @@ TEST_CASE("a missing, repeated, moved or foreign entry does not join") {
   CHECK(code_of(*fault_of(other, writer.rows, writer.head())) == "entry.gap");
 }
 
-TEST_CASE("an unknown kind is kept and verified; a body over 1 MiB is refused") {
+TEST_CASE("HC-091: an unknown kind is kept and verified; a body over 1 MiB is refused") {
   Writer writer;
   Header header;
   header.kind = static_cast<Kind>(200);
@@ -237,7 +237,7 @@ TEST_CASE("the plain bodies are read strictly") {
   CHECK_FALSE(ExaminerBody::from_bytes(Bytes(111)).has_value());
 }
 
-TEST_CASE("an introduction that names another clinic or another key starts no chain") {
+TEST_CASE("HC-092: an introduction that names another clinic or another key starts no chain") {
   Writer writer;
   writer.introduce();
   CHECK(code_of(origin_of(model::ClinicId{filled<16>(9)}, writer.rows[0]).error()) == "entry.format");

@@ -265,7 +265,7 @@ TEST_CASE("rule 18: a signature under a key that is not the examiner's, or over 
   CHECK(has_mark(*fold, forged.entry(), "signature_bad"));
 }
 
-TEST_CASE("rule 32: an operation that asks for a newer edition is kept, counted and marked, and hides nothing") {
+TEST_CASE("HC-091, rule 32: an operation that asks for a newer edition is kept, counted and marked, and hides nothing") {
   Pair p;
   const Opened newer = p.a.act(p.exam, "finding_of_tomorrow", R"({"anything":[1,2]})", {p.opening.entry()});
   const Opened more = p.a.act(p.exam, "finding",

@@ -139,7 +139,7 @@ TEST_CASE("a head whose signature does not hold is found on opening") {
   CHECK(log->damage().front().code == "entry.head");
 }
 
-TEST_CASE("27 and 28: two writers that had not seen each other leave a conflict, and what only one changed does not meet it") {
+TEST_CASE("HC-081, HC-082, HC-089, rules 27 and 28: two writers that had not seen each other leave a conflict, and what only one changed does not meet it") {
   DeskFixture fixture;
   FixedWorld world_a(9);
   FixedWorld world_b(8);

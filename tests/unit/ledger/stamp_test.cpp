@@ -75,7 +75,7 @@ TEST_CASE("the counter overflows into the next millisecond and does not wait") {
   CHECK(receiver.receive(Stamp{built_ms + 10, 0xffff}, at(built_ms)).stamp == Stamp{built_ms + 11, 0});
 }
 
-TEST_CASE("a stamp more than a day ahead of a plausible clock is flagged and not followed") {
+TEST_CASE("HC-083: a stamp more than a day ahead of a plausible clock is flagged and not followed") {
   HybridClock clock(built_ms);
   const Stamp own = clock.next(at(built_ms + 1000));
   const auto near = clock.receive(Stamp{built_ms + 1000 + day_ms, 0}, at(built_ms + 1000));

@@ -49,7 +49,7 @@ TEST_CASE("a whole ledger verifies, locked and unlocked, and the head it reaches
   CHECK(unlocked.damage.empty());
 }
 
-TEST_CASE("every byte of every entry, changed one at a time, is detected and located") {
+TEST_CASE("HC-090: every byte of every entry, changed one at a time, is detected and located") {
   DeskFixture fixture;
   small_ledger(fixture);
   KeptStore store(fixture.store);

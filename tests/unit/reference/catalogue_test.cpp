@@ -57,6 +57,7 @@ TEST_CASE("each check of sequences and concerns fires on one planted bad row") {
        "/sequences/0/steps/2/position"},
       {sequences, R"("knee.mcmurray")", R"("knee.flexion_passive")", "json.duplicate_member", "/sequences/0/steps/1/item"},
       {sequences, R"("minimum_under":16)", R"("minimum":true,"minimum_under":16)", "value.all_or_one", "/sequences/0/steps/5/minimum_under"},
+      {sequences, R"("minimum_under":16)", R"("minimum_under":16,"until_months":3)", "value.disagrees", "/sequences/0/steps/5/until_months"},
       {sequences, R"("late":true)", R"("minimum":true,"late":true)", "value.disagrees", "/sequences/0/steps/6/late"},
       {sequences, R"(,"msg.not_to_miss.invented_3")", "", "value.out_of_range", "/sequences/0/not_to_miss"},
       {sequences, R"("history.fever","position":"supine")", R"("history.fever","position":"standing")", "value.disagrees", "/sequences/0/steps"},

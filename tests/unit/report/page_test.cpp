@@ -91,6 +91,17 @@ TEST_CASE("the examiner's impression stands before findings and before what they
   }
 }
 
+TEST_CASE("the age of a child under two is said in months, from the second birthday in years") {
+  Bench made = visit();
+  const auto head = [&] { return unbroken(page_of_bench(made)); };
+  made.born(2026, 6, 20);  // examined on 2026-11-24
+  CHECK(has(head(), ", months of age: 5,"));
+  made.born(2024, 11, 25);
+  CHECK(has(head(), ", months of age: 23,"));
+  made.born(2024, 11, 24);
+  CHECK(has(head(), ", 2 years,"));
+}
+
 TEST_CASE("sides are words in capitals, RIGHT before LEFT, and never an initial alone") {
   const std::string page = page_of_bench(visit());
   const auto item = page.find("Knee flexion, passive\n");

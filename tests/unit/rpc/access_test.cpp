@@ -44,7 +44,7 @@ TEST_CASE("a token allows what it was made for, and nothing near it is one") {
   }
 }
 
-TEST_CASE("a token of another launch is unknown") {
+TEST_CASE("HC-117: a token of another launch is unknown") {
   service::test::FixedWorld world;
   Tokens before(world);
   const MadeToken old = before.make({Scope::examiner, std::nullopt});

@@ -51,7 +51,7 @@ TEST_CASE("a message nested too deep is refused with the limit named") {
   CHECK(holds(reply, R"("code":-32600)"));
 }
 
-TEST_CASE("a batch over the limit is refused as a whole and nothing of it runs") {
+TEST_CASE("HC-098: a batch over the limit is refused as a whole and nothing of it runs") {
   Bench bench;
   bench.service.limits.batch_calls = 2;
   const std::string one = R"({"jsonrpc":"2.0","method":"break_down","id":1})";
@@ -60,6 +60,23 @@ TEST_CASE("a batch over the limit is refused as a whole and nothing of it runs")
   REQUIRE(bench.told.size() == 1);
   CHECK(bench.told[0].code == "limit.batch");
   CHECK(bench.say("[" + one + "," + one + "]").front() == '[');
+}
+
+TEST_CASE("HC-098: 1000 calls, ten of them notifications: refused whole under the published limit, and under a wider one 990 replies by id") {
+  Bench bench;
+  std::string batch = "[";
+  for (int i = 0; i < 1000; ++i) {
+    const std::string id = i % 100 == 0 ? "" : R"(,"id":)" + std::to_string(i);
+    batch += (i == 0 ? "" : ",") + (R"({"jsonrpc":"2.0","method":"get_data")" + id + "}");
+  }
+  batch += "]";
+  CHECK(holds(bench.say(batch), R"("params":{"batch":100})"));
+  bench.service.limits.batch_calls = 1000;
+  const std::string replies = bench.say(batch);
+  for (int i = 0; i < 1000; ++i) {
+    const std::string reply = R"({"jsonrpc":"2.0","result":["hello",5],"id":)" + std::to_string(i) + "}";
+    CHECK(holds(replies, reply) == (i % 100 != 0));
+  }
 }
 
 // Hard case HC-101.

@@ -99,7 +99,7 @@ TEST_CASE("what is no HTTP, or cut short, or has too long a head is answered bef
   CHECK(said(any.head("X: " + std::string(9000, 'x') + "\r\n\r\n"), false).starts_with("431 "));
 }
 
-TEST_CASE("a request that does not come to its end in time is told so, and an idle connection is closed") {
+TEST_CASE("HC-106: a request that does not come to its end in time is told so, and an idle connection is closed") {
   NetLimits limits = patient();
   limits.head_ms = 1;
   limits.request_ms = 1;

@@ -77,7 +77,7 @@ TEST_CASE("a held lock is refused with the holder's number and what to do") {
   CHECK(holds(second.text, "process " + std::to_string(::getpid())));
 }
 
-TEST_CASE("the lock of a process that was killed blocks nobody") {
+TEST_CASE("HC-112: the lock of a process that was killed blocks nobody") {
   const Scratch scratch;
   std::array<int, 2> ends{};
   REQUIRE(::pipe(ends.data()) == 0);

@@ -70,7 +70,7 @@ struct VisitLine {
 
 }  // namespace
 
-TEST_CASE("a good head is taken, and each bad one has its status and code") {
+TEST_CASE("HC-110: a good head is taken, and each bad one has its status and code") {
   House house;
   const std::string bearer = "Bearer " + house.token;
   const std::string basic = "Basic " + house.token;
@@ -265,7 +265,7 @@ TEST_CASE("a WebSocket does not outlive its token") {
   CHECK_FALSE(line.talk->admitted());
 }
 
-TEST_CASE("every session that may know is told once of what changed, the writer after its reply") {
+TEST_CASE("HC-116: every session that may know is told once of what changed, the writer after its reply") {
   House house;
   VisitLine writer(house);
   VisitLine viewer(house);

@@ -34,7 +34,7 @@ TEST_CASE("each record that changed since the cursor is named once, oldest chang
   CHECK(at(changes_since(fixture, at(read, "/cursor")), "/changes") == "[]");
 }
 
-TEST_CASE("a cursor holds across a restart") {
+TEST_CASE("HC-116, HC-117: a cursor holds across a restart") {
   DeskFixture fixture;
   const std::string start = at(fixture.ok("changes.read", "{}"), "/cursor");
   const std::string exam = new_exam(fixture, 1);

@@ -80,7 +80,7 @@ struct RuleForm : Form {
 
 }  // namespace
 
-TEST_CASE("a filled place is answered with both values, until the writer names what it replaces or writes beside it") {
+TEST_CASE("HC-107, HC-116: a filled place is answered with both values, until the writer names what it replaces or writes beside it") {
   Form form;
   const std::string first = form.recorded(Form::flexion(110));
   const auto refused = form.record(Form::flexion(95), form.seen);
@@ -255,6 +255,47 @@ TEST_CASE("a move of a withdrawn exam, or by somebody who was not shown the last
   REQUIRE(codes_of(withdrawn) == "answered");
   CHECK(at(*withdrawn, "/exam/state") == "withdrawn");
   CHECK(codes_of(move(other, at(*withdrawn, "/revision/0"))) == "exam.withdrawn");
+}
+
+TEST_CASE("HC-065: an exam of a namesake moves to whom it belongs, is found there and no more with the other, and can be moved back") {
+  Form form;
+  const auto person = [&](const char* born) {
+    return at(form.ok("person.register", R"({"names":[{"text":"Awa Invented"}],"sex":"female","birth":{"date":")" + std::string(born) + R"("},)" + form.request() + "}"),
+              "/person/person");
+  };
+  const std::string wrong = person("1961");
+  const std::string right = person("1984");
+  const auto move = [&](const std::string& to) {
+    const std::string moved = form.ok("exam.move", R"({"person":")" + to + R"(","reason":"two women of one name",)" + form.rest() + "}");
+    form.seen = at(moved, "/revision/0");
+    CHECK(at(moved, "/exam/person") == to);
+  };
+  const auto found = [&](const std::string& of) { return form.ok("exam.find", R"({"person":")" + of + "\"}").find(form.exam) != std::string::npos; };
+  move(wrong);
+  form.recorded(Form::flexion(110));
+  CHECK(found(wrong));
+  move(right);
+  CHECK_FALSE(found(wrong));
+  CHECK(found(right));
+  CHECK(at(form.read(), "/exam/findings/0/value/toward_deg") == "110");
+  move(wrong);
+  CHECK(found(wrong));
+  CHECK_FALSE(found(right));
+}
+
+TEST_CASE("HC-116: two forms of one exam, both shown the same revision: two places are two findings, one place is asked back, nothing is lost") {
+  Form form;
+  const std::string shown = form.seen;
+  CHECK(codes_of(form.record(Form::flexion(110), shown)) == "answered");
+  CHECK(codes_of(form.record(form.tender("no"), shown)) == "answered");  // another place, by a form that had not seen the first
+  const auto later = form.record(Form::flexion(95), shown);
+  CHECK(codes_of(later) == "finding.stale");
+  REQUIRE_FALSE(later.has_value());
+  CHECK(later.error().held_json->find("\"toward_deg\":110") != std::string::npos);
+  CHECK(later.error().sent_json->find("\"toward_deg\":95") != std::string::npos);
+  const std::string read = form.read();
+  CHECK(read.find("\"toward_deg\":110") != std::string::npos);
+  CHECK(read.find("knee.fibular_head_tender") != std::string::npos);
 }
 
 TEST_CASE("consent keeps what the form left out, and a refusal to be examined is listed at signing") {

@@ -160,7 +160,7 @@ TEST_CASE("a withheld step says what lifts it, and a finding for it is still tak
   CHECK(at(sitting.form(), "/withheld/0/recorded/0/side") == "right");
 }
 
-TEST_CASE("from paper: entered later with the time of the examination, told as such for ever, and it settles what it was examined for") {
+TEST_CASE("HC-063: from paper: entered later with the time of the examination, told as such for ever, and it settles what it was examined for") {
   Sitting sitting;
   const std::string examined = "2026-11-24T08:30:00.000Z";  // the desk's clock says 10:15
   sitting.record(R"({"item":"gait.steps_now","side":"midline","origin":"from_paper","examined_at":")" + examined +

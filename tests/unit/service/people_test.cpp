@@ -203,7 +203,7 @@ TEST_CASE("letters fold to their base and other scripts stay") {
   CHECK(slips_between(U"ab", U"ba", 2) == 1);
 }
 
-TEST_CASE("pages by cursor show everybody once, whoever is registered in between") {
+TEST_CASE("HC-115: pages by cursor show everybody once, whoever is registered in between") {
   const DeskFixture fixture;
   for (unsigned i = 1; i <= 25; ++i) {
     registered(fixture, "Page " + std::to_string(i), i);

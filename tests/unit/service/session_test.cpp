@@ -58,7 +58,7 @@ TEST_CASE("a demonstration and a practice ledger say what they are") {
   CHECK(at(DeskFixture(LedgerKind::practice).ok("health.check", "{}"), "/ledger_kind") == "practice");
 }
 
-TEST_CASE("a session says what its caller may do, and another protocol is refused with the range") {
+TEST_CASE("HC-118: a session says what its caller may do, and another protocol is refused with the range") {
   DeskFixture fixture;
   CHECK(fixture.ok("session.open", R"({"client":"test","protocol":1})") == R"({"scope":"examiner","locked":false,"protocol":1})");
   const auto refused = fixture.call("session.open", R"({"protocol":2})");
@@ -191,7 +191,7 @@ TEST_CASE("no fault repeats a passphrase") {
   CHECK(silent(R"({"passphrase":""})") == "value.empty");
 }
 
-TEST_CASE("a refused write makes the ledger read only at once, and it is ready again when there is room") {
+TEST_CASE("HC-111: a refused write makes the ledger read only at once, and it is ready again when there is room") {
   DeskFixture fixture;
   CHECK(at(fixture.ok("health.check", "{}"), "/state") == "ready");
   const std::string params = R"({"names":[{"text":"Awa"}],"sex":"female","request":")" + request_id(1) + "\"}";

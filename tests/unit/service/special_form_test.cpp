@@ -1,6 +1,6 @@
 // form.describe for special bodies, through the desk: what is not there or covered is listed with its reason and not asked for, late
 // pregnancy is never laid face down, a chair user is not stood up; all of it can still be recorded. Clinical safety C9 and C22 (positions
-// from about 20 weeks), S04; hard cases HC-017 and HC-024. All people are invented.
+// from about 20 weeks), S04, S06, S09; hard cases HC-017 and HC-024. All people are invented.
 #include "core/service/methods/say/form.hpp"
 #include "tests/unit/service/desk_fixture.hpp"
 
@@ -60,6 +60,43 @@ TEST_CASE("S04: from 20 weeks, or with the weeks not recorded, nobody is laid fa
   SpecialForm late("chronic_knee");
   late.record("body.pregnancy_weeks", "midline", R"({"kind":"count","count":30})");
   CHECK(late.form().find(R"("position":"prone")") == std::string::npos);
+}
+
+TEST_CASE("S04: at 30 weeks the form of the back of the hip lays nobody face down or flat, and keeps the sacroiliac set of the minimum") {
+  SpecialForm desk("posterior_hip");
+  REQUIRE(desk.form().find(R"("position":"supine","label")") != std::string::npos);
+  desk.record("body.pregnancy", "midline", yes);
+  desk.record("body.pregnancy_weeks", "midline", R"({"kind":"count","count":30})");
+  const std::string form = desk.form();
+  CHECK(form.find(R"("position":"prone","label")") == std::string::npos);
+  CHECK(form.find(R"("position":"supine","label")") == std::string::npos);
+  CHECK(form.find(R"("position":"left_tilt","label":"msg.position_heading.left_tilt","advice":"msg.form.lies_tilted")") != std::string::npos);
+  CHECK(form.find(R"("item":"pelvis.thigh_thrust","sides")") != std::string::npos);
+  CHECK(form.find(R"({"item":"pelvis.sacral_thrust","why":"pregnancy")") != std::string::npos);
+}
+
+TEST_CASE("S06: declined is a reason that the form shows again, the step is done, and rotation is asked for seated") {
+  SpecialForm desk("lateral_hip");
+  CHECK(desk.form().find(R"({"item":"hip.trochanter_tender","side":"left"})") != std::string::npos);  // open in the minimum set
+  desk.record("hip.trochanter_tender", "left", R"({"kind":"not_done","reason":"declined"})");
+  const std::string form = desk.form();
+  CHECK(form.find(R"("not_done":"declined")") != std::string::npos);
+  CHECK(form.find(R"({"item":"hip.trochanter_tender","side":"left"})") == std::string::npos);
+  CHECK(form.find(R"({"item":"hip.trochanter_tender","side":"right"})") != std::string::npos);
+  CHECK(form.find(R"("item":"hip.internal_rotation_passive_seated","sides")") != std::string::npos);
+}
+
+TEST_CASE("S09: of a numb foot the form asks for no heel rise and no hop, and for shoes and soaking") {
+  SpecialForm desk("wound_or_numb_foot");
+  desk.record("body.feeling_lost", "left", yes);
+  const std::string form = desk.form();
+  for (const std::string never : {"heel_rise", "function.hop"}) {
+    CHECK_MESSAGE(form.find(R"("item":")" + never) == std::string::npos, never);
+    CHECK_MESSAGE(form.find(R"("item":"ankle.)" + never) == std::string::npos, never);
+  }
+  for (const std::string asked : {"history.shoes", "history.foot_soaking", "skin.shoes_inside"}) {
+    CHECK_MESSAGE(form.find(R"("item":")" + asked + R"(","sides")") != std::string::npos, asked);
+  }
 }
 
 TEST_CASE("HC-024: who uses a chair for all ways is not asked to stand or walk, and what is lost is named") {

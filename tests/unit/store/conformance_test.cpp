@@ -208,7 +208,7 @@ TEST_CASE("a newer head replaces its leaf, an older one does not come back, and 
   });
 }
 
-TEST_CASE("two branches of a fork both stay, each with its newest head") {
+TEST_CASE("HC-085: two branches of a fork both stay, each with its newest head") {
   on_each([](Opened& store, const auto& again) {
     const Writer stem = some_entries(3);
     put(*store, stem.rows, {stem.head()});

@@ -47,7 +47,7 @@ TEST_CASE("a ledger is made only when a clinic is given, and belongs to that cli
   CHECK(opening(folder.file("no-such-folder/ledger"), fresh()) == "ledger.read_only");
 }
 
-TEST_CASE("an empty file is no ledger, and a file of something else is refused") {
+TEST_CASE("HC-093: an empty file is no ledger, and a file of something else is refused") {
   const Folder folder;
   const std::string path = folder.file("ledger");
   { const std::ofstream touch(path); }
@@ -81,7 +81,7 @@ TEST_CASE("the file says that it is a ledger and flushes every commit") {
   CHECK(head.substr(18, 2) == "\2\2");
 }
 
-TEST_CASE("a second process is told that the ledger is in use, and may come when the first has died") {
+TEST_CASE("HC-112: a second process is told that the ledger is in use, and may come when the first has died") {
   const Folder folder;
   const std::string path = folder.file("ledger");
   CHECK(opening(path, fresh()) == "opened");
@@ -107,7 +107,7 @@ TEST_CASE("a second process is told that the ledger is in use, and may come when
   close(ready[1]);
 }
 
-TEST_CASE("a full disk refuses the append whole, and reading goes on") {
+TEST_CASE("HC-111: a full disk refuses the append whole, and reading goes on") {
   const Folder folder;
   SqliteOptions options = fresh();
   options.page_count_max = 24;

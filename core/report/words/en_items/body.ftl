@@ -143,11 +143,11 @@ msg-item-body_pregnancy-purpose = Changes which positions suit, which films are 
 msg-item-body_pregnancy-how = Asked in private, not assumed. Not asked is never no.
 
 msg-item-body_knee_fused-short = Knee fused
-msg-item-body_knee_fused-how = An operation or a disease has joined the bones: the knee does not move.
+msg-item-body_knee_fused-how = An operation or a disease has joined the bones: the knee does not move. Write the angle at which it stands as its motion.
 msg-item-body_knee_fused-purpose = What does not move is not judged as stiff.
 
 msg-item-body_knee_replaced-short = Knee replaced
-msg-item-body_knee_replaced-how = An artificial knee joint, whole or in part. Native norms and ligament figures do not hold for it.
+msg-item-body_knee_replaced-how = An artificial knee joint, whole or in part. Ask when. Native norms and ligament figures do not hold for it.
 msg-item-body_knee_replaced-purpose = Changes what is expected, which tests make sense, and how an infection is looked at.
 
 msg-item-examiner_hand_span-short = Examiner's hand span

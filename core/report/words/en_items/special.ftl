@@ -21,7 +21,7 @@ msg-item-body_ankle_fused-how = An operation or a disease has joined the bones: 
 
 msg-item-body_hip_replaced-short = Hip replaced
 msg-item-body_hip_replaced-purpose = Native norms and the figures of tests do not hold for it; infection, loosening and a break beside it stay open.
-msg-item-body_hip_replaced-how = An artificial hip, whole or half. Ask when, and which way it was put in: some movements may have been advised against.
+msg-item-body_hip_replaced-how = An artificial hip, whole or half. Ask when, from where it was opened, and which movements were advised against.
 
 msg-item-body_ankle_replaced-short = Ankle replaced
 msg-item-body_ankle_replaced-purpose = Native norms and the figures of tests do not hold for it; infection, loosening and a break beside it stay open.
@@ -31,19 +31,21 @@ msg-item-body_implant-short = Metal in the bone
 msg-item-body_implant-purpose = A plate, nail or screw: an infection can sit on it, and a bone can break at its end.
 msg-item-body_implant-how = Ask for operations, and look for scars. Name the bones. A replaced joint is an item of its own.
 
-msg-item-body_contracture-short = Joint fixed in a bent place
+msg-item-body_contracture-short = Joint does not reach neutral, for long (contracture)
 msg-item-body_contracture-purpose = A joint that does not come back falsifies length and alignment of the limb.
-msg-item-body_contracture-how = The joint does not reach its neutral place by hand, slowly and without force, and it is old. Name the joints; write the angle as passive motion. Lay the other leg in the same place before lengths are compared.
+msg-item-body_contracture-how = The joint does not reach its neutral place by hand, slowly and without force, and it is old. Not in the first months of life: hips and knees of a newborn do not straighten fully. Name the joints; write the angle as passive motion. Lay the other leg in the same place before lengths are compared.
+msg-item-body_contracture-care = Not stretched to try it, and not in a joint that is hot, freshly hurt or freshly operated. A block that came suddenly is no contracture: it has its own item.
 
 msg-item-body_cast-short = Covered by plaster, splint or dressing
 msg-item-body_cast-purpose = What is covered was not seen: it is a reason, and no finding.
 msg-item-body_cast-how = What cannot be taken off today. Name the parts that it covers. Toes stay in view: colour, warmth, movement, feeling.
+msg-item-body_cast-care = Pain that rises under it, toes pale, blue, numb or painful when moved: split it down to the skin along its whole length, the limb at the height of the heart, and look again.
 
-msg-item-body_chair_user-short = Uses a wheelchair for all ways
+msg-item-body_chair_user-short = Took no steps before this (wheelchair, hands and knees)
 msg-item-body_chair_user-purpose = A rule about steps asks for an ability that was lost; who did not walk before has not lost it now.
-msg-item-body_chair_user-how = Asked: before this trouble began, did the person walk at all? Yes here means no steps without the chair.
-msg-item-body_chair_user-yes = no steps without the chair, also before
-msg-item-body_chair_user-no = walks
+msg-item-body_chair_user-how = Ask how the person moved about before this trouble began. Yes: took no steps, also before; who moves on hands or knees as well, with a remark. No: took steps, with or without help.
+msg-item-body_chair_user-yes = took no steps, also before
+msg-item-body_chair_user-no = took steps before this
 
 msg-item-body_paralysis-short = Leg paralysed or weak for long
 msg-item-body_paralysis-purpose = Active motion, muscle and girth are then neither compared with other people nor with the other leg.
@@ -54,6 +56,7 @@ msg-item-body_paralysis-no = not known to be
 msg-item-body_spastic_tone-short = Leg spastic
 msg-item-body_spastic_tone-purpose = The end of a motion depends on how fast the joint is moved.
 msg-item-body_spastic_tone-how = Move the joint slowly, then again a little faster: a catch that a slow movement does not have. Measure the slow end, the person warm and lying at ease.
+msg-item-body_spastic_tone-care = Not in a limb where a bone may be broken, a joint out of place, hot or freshly operated, nor where a clot is open. Stop at pain.
 msg-item-body_spastic_tone-yes = a catch when moved faster
 msg-item-body_spastic_tone-no = no catch
 
@@ -69,16 +72,17 @@ msg-item-body_pregnancy_weeks-how = Completed weeks, as told or as written in th
 
 msg-item-body_hypermobility-short = Joints that move far: signs of nine
 msg-item-body_hypermobility-purpose = Who moves far everywhere is compared with the own other side and not with a table.
-msg-item-body_hypermobility-how = One point for each little finger, thumb, elbow and knee, and one for the trunk, as the five items below say. Count those that are there.
+msg-item-body_hypermobility-how = One point for each little finger, thumb, elbow and knee, and one for the trunk, as the five items below say. Count those that are there. A sign that cannot be tried (missing, operated, sore) is not a no: name it in the remark.
+msg-item-body_hypermobility-care = Each sign has its own caution below. A low count does not say that no joint moves far.
 
 msg-item-body_beighton_little_finger-short = Little finger bends back beyond 90
 msg-item-body_beighton_little_finger-purpose = One of nine signs of joints that move far.
-msg-item-body_beighton_little_finger-how = Forearm and palm flat on the table; lift the little finger backward by hand. Yes where it passes 90 degrees.
+msg-item-body_beighton_little_finger-how = Forearm and palm flat on the table; lift the little finger backward by hand, without force. Yes where it passes 90 degrees.
 msg-item-body_beighton_little_finger-care = Not where hand or finger hurts.
 
 msg-item-body_beighton_thumb-short = Thumb reaches the forearm
 msg-item-body_beighton_thumb-purpose = One of nine signs of joints that move far.
-msg-item-body_beighton_thumb-how = Wrist bent, the thumb is laid toward the inner side of the forearm. Yes where it touches.
+msg-item-body_beighton_thumb-how = Wrist bent toward the palm, elbow straight: the thumb is laid toward the palm side of the forearm, without force. Yes where it touches.
 msg-item-body_beighton_thumb-care = Not where hand or wrist hurts.
 
 msg-item-body_beighton_elbow-short = Elbow goes beyond straight by more than 10
@@ -89,12 +93,13 @@ msg-item-body_beighton_elbow-care = Not where the elbow hurts.
 msg-item-body_beighton_knee-short = Knee goes beyond straight by more than 10
 msg-item-body_beighton_knee-purpose = One of nine signs of joints that move far.
 msg-item-body_beighton_knee-how = Lying or standing, straighten. Yes where it passes straight by more than 10 degrees.
-msg-item-body_beighton_knee-care = Not in a knee hurt lately.
+msg-item-body_beighton_knee-care = Not in a knee hurt lately, operated, hot or locked, nor where a bone of the leg may be broken.
 
 msg-item-body_beighton_trunk-short = Palms flat on the floor, knees straight
 msg-item-body_beighton_trunk-purpose = One of nine signs of joints that move far.
 msg-item-body_beighton_trunk-how = Standing, bend forward with straight knees. Yes where both palms lie flat on the floor.
-msg-item-body_beighton_trunk-care = Not with acute pain of the back, nor where standing is withheld. Who cannot stand: this sign is lost, of eight.
+msg-item-body_beighton_trunk-care = Not with acute pain of the back or after an injury of it, nor where standing is withheld. A replaced hip is not bent so far.
+msg-item-body_beighton_trunk-otherwise = Who cannot stand: not done; the count is then of eight signs.
 
 ## Choices.
 
@@ -146,7 +151,7 @@ msg-body-contracture_knee = Knee fixed{ $side } length and alignment of the leg 
 msg-body-contracture_ankle = Ankle fixed{ $side } length of the leg when standing is not what it seems
 msg-body-contracture_toes = Toes fixed{ $side } look for pressure on the skin
 msg-body-cast = Covered by plaster, splint or dressing{ $side } what is under it was not seen
-msg-body-chair_user = Uses a wheelchair for all ways: not walking is no new loss, and settles no rule; steps standing are replaced or left out
+msg-body-chair_user = Took no steps before this: not walking is no new loss, and settles no rule; steps standing are replaced or left out
 msg-body-paralysis = Paralysed or weak for long{ $side } active motion, strength and girth are compared with nobody; new weakness stays a danger sign
 msg-body-spastic_tone = Spastic{ $side } the end of a motion depends on how fast it was moved; not compared with other people
 msg-body-feeling_lost = Feeling lost in the foot{ $side } a foot that does not hurt when pressed tells nothing
@@ -172,7 +177,7 @@ msg-contradiction-pulse_below_level = The limb ends above, but a pulse was felt 
 msg-contradiction-fused_and_motion = Fused, but it moves from { $from_deg } to { $to_deg }: is it fused, or did a neighbouring joint move?
 msg-contradiction-film_both = A film that shows a break of this part, and one that does not: the same film, or two?
 msg-contradiction-cast_and_skin = Covered by plaster, splint or dressing, but looked at: was it taken off?
-msg-contradiction-chair_and_steps = Uses a wheelchair for all ways, but four steps were counted: which holds?
+msg-contradiction-chair_and_steps = Took no steps before this, but four steps were counted: which holds?
 msg-contradiction-age_and_steps = Under eight months, but four steps were counted: is the birth right, or the count?
 msg-contradiction-weeks_without_pregnancy = Weeks of pregnancy, but not pregnant: which holds?
 msg-contradiction-signs_and_count = The count of signs of nine is not that of the signs recorded: which holds?

@@ -116,6 +116,7 @@ void ask_body(const interpret::View& view, FormAsk& ask) {
   const model::PartialDate today = model::date_of({context.desk->world().now().wall_ms}, 0);
   const interpret::View view(read, person, *context.edition, day_of(read, today));
   ask.age = view.age_on_exam();
+  ask.age_months = view.age_months_on_exam();
   ask_body(view, ask);
   ask.recorded = recorded_slots(view);
   for (const interpret::MissingItem& one : interpret::missing_items(view, *ask.sequence)) {

@@ -34,6 +34,7 @@ class Form {
     Placing placing = place_steps(edition_, ask_);
     placed_ = std::move(placing.placed);
     result_.left_out = std::move(placing.left_out);
+    result_.not_applicable = std::move(placing.not_applicable);
     leave_what_is_not_there();
     hip_before_knee();
     withhold();

@@ -169,8 +169,8 @@ constexpr auto notes(const WithheldStep*) {
                     wire::Note{"recorded", "what the exam holds of it already"}};
 }
 
-enum class WhyLeft { no_minutes, cannot, pregnancy, no_instrument };
-BOOST_DESCRIBE_ENUM(WhyLeft, no_minutes, cannot, pregnancy, no_instrument)
+enum class WhyLeft { no_minutes, cannot, pregnancy, no_instrument, age_unknown };
+BOOST_DESCRIBE_ENUM(WhyLeft, no_minutes, cannot, pregnancy, no_instrument, age_unknown)
 
 struct LeftStep {
   model::ItemId item;
@@ -182,7 +182,7 @@ struct LeftStep {
 BOOST_DESCRIBE_STRUCT(LeftStep, (), (item, why, minimum, label, loses))
 constexpr auto notes(const LeftStep*) { return std::array{wire::Note{"loses", "what it would have told"}}; }
 
-// What this body does not have, or what is covered: not asked for, with the reason to record where somebody wants to.
+// What this body does not have, what is covered, or what is for younger children alone: not asked for, with the reason to record where somebody wants to.
 struct BodyStep {
   model::ItemId item;
   std::vector<model::Side> sides;
@@ -219,7 +219,7 @@ constexpr auto notes(const FormDescribeResult*) {
   return std::array{wire::Note{"minutes", "a working figure of the trade for the focused examination of this complaint by a practised hand, not for every step below"},
                     wire::Note{"seconds", "the steps below that are not recorded yet, each side by itself, added up"},
                     wire::Note{"minimum_seconds", "of these, the minimum set alone"},
-                    wire::Note{"not_applicable", "what this body does not have, or what is covered; a finding for it is taken all the same"},
+                    wire::Note{"not_applicable", "what this body does not have, what is covered, or what is for younger children alone; a finding for it is taken all the same"},
                     wire::Note{"minimum", "the whole minimum set for this person, also what is withheld or left out"},
                     wire::Note{"minimum_open", "with an exam: what of the minimum set is not recorded yet"},
                     wire::Note{"resume_at", "with an exam: the first step that is not wholly recorded"}};
@@ -235,6 +235,7 @@ struct FormAsk {
   std::optional<std::int64_t> seconds;
   std::vector<Cannot> cannot;
   std::optional<model::AgeInterval> age;
+  std::optional<model::AgeInterval> age_months;
   std::vector<interpret::OpenConcern> open;
   bool late_pregnancy = false;  // from about 20 weeks, or of unknown length
   bool without_protected = false;  // what is asked in private alone stands on no kiosk and on no paper

@@ -90,6 +90,9 @@ class Places {
       if (ask_.without_protected && item.protected_.value_or(false)) {
         continue;
       }
+      if (!young_enough(item, step)) {
+        continue;
+      }
       Placed placed{&item, step, nullptr, item.sides};
       if (const auto hindered = hindrance(item)) {
         if (!replace(placed, *hindered)) {
@@ -108,6 +111,18 @@ class Places {
   }
 
  private:
+  // What harms beyond an age waits until the age is known to be below it.
+  [[nodiscard]] bool young_enough(const Item& item, const model::SequenceStep& step) {
+    if (!step.until_months || (ask_.age_months && ask_.age_months->high < step.until_months->steps)) {
+      return true;
+    }
+    if (ask_.age_months && ask_.age_months->low >= step.until_months->steps) {
+      result_.not_applicable.push_back({item.item, item.sides, model::WhyNot::other, model::MessageId{"msg.form.only_younger"}});
+    } else {
+      result_.left_out.push_back(left_step(ask_, item, step, WhyLeft::age_unknown));
+    }
+    return false;
+  }
   [[nodiscard]] bool possible(std::string_view position) const {
     return std::none_of(ask_.cannot.begin(), ask_.cannot.end(), [&](Cannot cannot) { return barred(cannot, position); }) &&
            !(ask_.late_pregnancy && position == "prone");

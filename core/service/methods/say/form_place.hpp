@@ -20,6 +20,7 @@ struct Placed {
 struct Placing {
   std::vector<Placed> placed;
   std::vector<LeftStep> left_out;
+  std::vector<BodyStep> not_applicable;  // for younger children alone
 };
 
 // Of the minimum set: of every person, or below an age; an age that is not known closely may be below it.
