@@ -10,12 +10,19 @@ using model::Side;
 
 namespace {
 
-constexpr std::string_view opened_by_rules = "concern.knee_fracture";
+// Which concern a rule's film is about.
+[[nodiscard]] std::string_view opened_by(const RuleResult& rule) {
+  if (rule.rule.text == "rule.ottawa_ankle") {
+    return "concern.ankle_fracture";
+  }
+  return rule.rule.text == "rule.ottawa_midfoot" ? "concern.foot_fracture" : "concern.knee_fracture";
+}
 
 // A rule speaks of a break only where there was an injury: its age criterion alone opens nothing in a knee that wore out.
 [[nodiscard]] bool acute(const View& view) {
   const Clue hurt = injured(Answers(view));
-  return hurt.is_yes() || (view.exam().complaint.text == "acute_knee" && !hurt.is_no());
+  const std::string& why = view.exam().complaint.text;
+  return hurt.is_yes() || ((why == "acute_knee" || why == "ankle_injury") && !hurt.is_no());
 }
 
 // Positive, contradicted, or open where an answer may still make it positive.
@@ -70,7 +77,7 @@ std::vector<OpenConcern> open_concerns(const View& view, const std::vector<Judge
         }
       }
       for (const JudgedRule& rule : rules) {
-        if (from_rules && concern.concern.text == opened_by_rules && rule.result.side == side && unsettled(rule.result)) {
+        if (from_rules && concern.concern.text == opened_by(rule.result) && rule.result.side == side && unsettled(rule.result)) {
           hold(open, concern, side, rule.result.rule.text);
         }
       }

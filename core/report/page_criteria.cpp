@@ -15,14 +15,20 @@ struct Criterion {
   std::string_view name;
   bool has_value = false;
 };
-constexpr std::array<Criterion, 8> criterion_words{{{"age ", "age", true},
+constexpr std::array<Criterion, 14> criterion_words{{{"age ", "age", true},
                                              {"head of the fibula tender", "fib"},
                                              {"patella tender and no other bone", "pat"},
                                              {"flexion ", "flex", true},
                                              {"movement blocked", "blocked"},
                                              {"four steps neither at once nor now", "steps"},
                                              {"a fall or a blow", "blunt"},
-                                             {"fewer than four steps now", "steps_now"}}};
+                                             {"fewer than four steps now", "steps_now"},
+                                             {"pain in the malleolar zone", "zone"},
+                                             {"lateral malleolus tender", "lat"},
+                                             {"medial malleolus tender", "med"},
+                                             {"pain in the midfoot zone", "zone"},
+                                             {"base of the fifth metatarsal tender", "mt5"},
+                                             {"navicular tender", "nav"}}};
 
 // 62, "at least 120", "55 to 60".
 [[nodiscard]] std::string value_words(std::string_view value, const Words& words) {
@@ -68,6 +74,16 @@ std::vector<std::string> criteria_met(const interpret::RuleResult& rule, const i
     }
   }
   return met;
+}
+
+std::string input_text(const Words& words, const interpret::RuleResult& rule, std::string_view input) {
+  const std::string own = "msg." + rule.rule.text + ".input_" + std::string(input);
+  return words.say(words.has(own) ? own : "msg.change." + std::string(input));
+}
+
+std::string rule_word(const Words& words, const interpret::RuleResult& rule, std::string_view kind, std::string_view word) {
+  const std::string own = "msg." + rule.rule.text + "." + std::string(kind) + "_" + std::string(word);
+  return words.has(own) ? words.say(own) : word_of(words, "rule." + std::string(kind), word);
 }
 
 std::string if_text(const Words& words, std::string_view answer) {

@@ -1,4 +1,5 @@
 // What was found, what was not done and why, and what was not examined.
+#include "core/report/page_criteria.hpp"
 #include "core/report/page_parts.hpp"
 
 #include <algorithm>
@@ -276,7 +277,7 @@ SheetSection not_examined_section(const PageView& view) {
   for (const interpret::RuleResult& rule : view.assessment.rules) {
     for (const interpret::Settle& settle : rule.settle) {
       const bool there = settle.item && holds_finding(view, *settle.item, settle.side ? *settle.side : Side::midline);
-      const std::string text = settle.item && !there && was_not_asked(rule, settle) ? view.say("change." + settle.input.text) + view.side_after(settle.side) : "";
+      const std::string text = settle.item && !there && was_not_asked(rule, settle) ? input_text(view.words, rule, settle.input.text) + view.side_after(settle.side) : "";
       if (!text.empty() && std::find(asked.begin(), asked.end(), text) == asked.end()) {
         asked.push_back(text);
         section.bullet(view.say("page.for_a_rule", {{"what", text, false, true}}));

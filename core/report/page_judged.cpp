@@ -1,6 +1,7 @@
 #include "core/report/page_judged.hpp"
 
 #include "core/interpret/assess.hpp"
+#include "core/interpret/rules/ankle/series.hpp"
 #include "core/report/page_criteria.hpp"
 #include "core/report/page_motion.hpp"
 #include "core/report/text.hpp"
@@ -81,33 +82,46 @@ void add_once(std::vector<std::string>& list, const std::string& text) {
 }
 
 [[nodiscard]] std::string reason_of_gate(const RuleResult& rule, const Words& words) {
-  return rule.gate ? word_of(words, "rule.gate", rule.gate->text) : std::string();
+  return rule.gate ? rule_word(words, rule, "gate", rule.gate->text) : std::string();
 }
 
 [[nodiscard]] bool has_flag(const RuleResult& rule, std::string_view flag) {
   return std::any_of(rule.flags.begin(), rule.flags.end(), [&](const model::Word& word) { return word.text == flag; });
 }
 
-// Tender bone that the rule does not count: the Ottawa rule some of it, the Pittsburgh rule all of it.
+// Tender bone that the rule does not count: the Ottawa rules some of it, the Pittsburgh rule all of it.
 [[nodiscard]] bool looks_past(const RuleResult& rule, std::string_view item) {
+  if (const interpret::Series* series = interpret::series_of(rule.rule.text)) {
+    return std::find(series->elsewhere.begin(), series->elsewhere.end(), item) != series->elsewhere.end();
+  }
   const bool any_bone = rule.rule.text == "rule.pittsburgh_knee" && (item == "knee.fibular_head_tender" || item == "knee.patella_tender");
   return any_bone || item.ends_with(".bone_tender_elsewhere") || item.ends_with("_tubercle_tender");
 }
 
+// Tender where the rule looks, and no pain in its zone: negative by its letter.
+[[nodiscard]] bool tender_without_pain(const RuleResult& rule, std::string_view item) {
+  const interpret::Series* series = interpret::series_of(rule.rule.text);
+  return series != nullptr && (item == series->item(interpret::FootInput::first) || item == series->item(interpret::FootInput::second));
+}
+
 // What outside the rule speaks against its negative.
 [[nodiscard]] std::string contradicted_by(const RuleResult& rule, const model::Exam& exam, const Words& words) {
+  const interpret::Series* series = interpret::series_of(rule.rule.text);
+  const std::string seen(series != nullptr ? series->film : "knee_fracture_seen");
   std::vector<std::string> because;
   for (const model::Finding& finding : findings_of(exam)) {
     const auto* count = std::get_if<model::CountValue>(&finding.value);
     const auto* answer = std::get_if<model::Answer>(&finding.value);
-    const bool bone = looks_past(rule, finding.item.text) && finding.side == rule.side && answer != nullptr && answer->answer == model::AnswerWord::yes;
+    const bool yes = finding.side == rule.side && interpret::says_tender(finding);
+    const bool bone = yes && looks_past(rule, finding.item.text);
+    const bool zone = yes && tender_without_pain(rule, finding.item.text);
     const bool walk = finding.item.text == "gait.steps_now" &&
                       ((count != nullptr && count->count.steps < 4) || (answer != nullptr && answer->answer == model::AnswerWord::no));
     const auto* choices = std::get_if<model::Choices>(&finding.value);
     const bool film = choices != nullptr && (finding.side == rule.side || finding.side == model::Side::midline) &&
-                      std::find(choices->choices.begin(), choices->choices.end(), model::ChoiceId{"knee_fracture_seen"}) != choices->choices.end();
-    if (bone || walk || film) {
-      because.push_back(words.say("msg." + rule.rule.text + (bone ? ".contradicted_bone" : (walk ? ".contradicted_walk" : ".contradicted_film"))));
+                      std::find(choices->choices.begin(), choices->choices.end(), model::ChoiceId{seen}) != choices->choices.end();
+    if (bone || zone || walk || film) {
+      because.push_back(words.say("msg." + rule.rule.text + (bone ? ".contradicted_bone" : zone ? ".contradicted_zone" : walk ? ".contradicted_walk" : ".contradicted_film")));
     }
   }
   std::sort(because.begin(), because.end());
@@ -133,7 +147,7 @@ void add_once(std::vector<std::string>& list, const std::string& text) {
       for (const interpret::RuleInput& input : rule.inputs) {
         const bool known = input.state.text.starts_with("known");
         if (known || input.input.text != "pregnant") {
-          (known ? checked : open).push_back(words.say("msg.change." + input.input.text));
+          (known ? checked : open).push_back(input_text(words, rule, input.input.text));
         }
       }
       if (has_flag(rule, "earlier_operation_not_asked")) {
@@ -145,7 +159,7 @@ void add_once(std::vector<std::string>& list, const std::string& text) {
     case interpret::Outcome::undetermined: {
       std::vector<std::string> needs;
       for (const interpret::Settle& settle : rule.settle) {
-        needs.push_back(words.say("msg.change." + settle.input.text));
+        needs.push_back(input_text(words, rule, settle.input.text));
       }
       return words.say(name + "undetermined", {{"needs", joined(needs), false, true}});
     }
@@ -278,14 +292,14 @@ std::vector<std::string> rule_lines(const RuleResult& rule, const model::Exam& e
       answers.push_back(
           words.say(open ? "msg.rule.answer_open" : "msg.rule.answer", {{"if", if_text(words, answer.if_.text), false, true}, {"gives", enum_word(words, "outcome", answer.gives), false, true}}));
     }
-    lines.push_back(words.say("msg.rule.settle", {{"input", words.say("msg.change." + settle.input.text), false, true},
+    lines.push_back(words.say("msg.rule.settle", {{"input", input_text(words, rule, settle.input.text), false, true},
                                                   {"answers", joined(answers, "; "), false, true}}) +
                     ".");
   }
   for (const model::Word& flag : rule.flags) {
     const bool said_already = flag.text == "contradicted" || (flag.text == "rules_disagree" && rule.outcome == interpret::Outcome::negative);
     if (!said_already) {
-      lines.push_back(word_of(words, "rule.flag", flag.text) + ".");
+      lines.push_back(rule_word(words, rule, "flag", flag.text) + ".");
     }
   }
   return lines;

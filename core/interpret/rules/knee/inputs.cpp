@@ -1,7 +1,6 @@
 #include "core/interpret/rules/knee/inputs.hpp"
 
 #include "core/interpret/body.hpp"
-#include "core/wire/number.hpp"
 
 #include <algorithm>
 
@@ -14,57 +13,14 @@ namespace {
 constexpr std::string_view exclusions_item = "history.knee_rule_exclusions";
 constexpr std::array<std::string_view, 3> tender_items{"knee.fibular_head_tender", "knee.patella_tender", "knee.bone_tender_elsewhere"};
 
-[[nodiscard]] std::optional<Between> age_when_injured(const View& view, std::string& state) {
-  std::optional<model::AgeInterval> age;
-  if (view.exam().injured_on && view.exam().injured_on->first_day() <= view.examined_on().last_day()) {
-    age = view.age_on_day(*view.exam().injured_on);
-  }
-  if (!age) {
-    age = view.age_on_exam();  // also where the injury is recorded before the birth: one of the two is wrong, the person is here
-  }
-  state = age ? (age->low == age->high ? "known" : "known_in_part") : "not_asked";
-  return age ? std::optional(Between{age->low, age->high}) : std::nullopt;
-}
-
-[[nodiscard]] std::optional<Between> days_since_injury(const View& view, std::string& state) {
-  const auto& injured = view.exam().injured_on;
-  state = "not_asked";
-  if (!injured) {
-    return std::nullopt;
-  }
-  const Between days{view.examined_on().first_day() - injured->last_day(), view.examined_on().last_day() - injured->first_day()};
-  if (days.high < 0) {
-    state = "after_the_examination";
-    return std::nullopt;
-  }
-  const bool exact = days.low == days.high;
-  state = exact ? "known" : "known_in_part";
-  return Between{std::max<std::int64_t>(days.low, 0), days.high};
-}
-
-[[nodiscard]] bool is_pregnancy(const model::ChoiceId& choice) { return choice.text == "pregnancy"; }
-[[nodiscard]] bool is_none(const model::ChoiceId& choice) { return choice.text == "none_of_these" || choice.text == "none"; }
-
 // Pregnancy is an exclusion of its own kind and is not counted here.
 [[nodiscard]] Said says_excluded(const model::Finding& finding) {
-  std::vector<model::ChoiceId> named;
-  if (const auto* choices = std::get_if<model::Choices>(&finding.value)) {
-    named = choices->choices;
-  } else if (const auto* choice = std::get_if<model::Choice>(&finding.value)) {
-    named = {choice->choice};
-  } else {
+  const std::vector<model::ChoiceId> named = choices_of(finding);
+  if (named.empty() && !std::holds_alternative<model::Choices>(finding.value)) {
     return says_answer(finding);
   }
   const bool any = std::any_of(named.begin(), named.end(), [](const auto& c) { return !is_none(c) && !is_pregnancy(c); });
   return {static_cast<std::uint8_t>(any ? 2 : 1), "known"};
-}
-
-[[nodiscard]] bool names_pregnancy(const model::Finding& finding) {
-  if (const auto* choices = std::get_if<model::Choices>(&finding.value)) {
-    return std::any_of(choices->choices.begin(), choices->choices.end(), is_pregnancy);
-  }
-  const auto* choice = std::get_if<model::Choice>(&finding.value);
-  return choice != nullptr && is_pregnancy(choice->choice);
 }
 
 // Whether the knee is not there to examine: one item says no limb, and none of this side was examined.
@@ -92,26 +48,6 @@ constexpr std::array<std::string_view, 3> tender_items{"knee.fibular_head_tender
   return seen || view.says_yes("knee.tibial_tubercle_tender", side) || view.says_yes("knee.adductor_tubercle_tender", side);
 }
 
-// The history says that there was none, and nothing else recorded speaks of one: nobody is asked after the day of an injury that was not.
-[[nodiscard]] bool had_no_injury(const View& view, Side side, std::vector<const model::Finding*>& findings) {
-  if (view.exam().injured_on || view.says_yes("history.fall_or_blow", side) || view.says_yes("history.fall_or_blow", Side::midline)) {
-    return false;
-  }
-  std::vector<const model::Finding*> told;
-  const Told none = tell(view, "history.mechanism", side, [](const model::Finding& finding) -> Said {
-    const auto* choice = std::get_if<model::Choice>(&finding.value);
-    if (choice == nullptr || choice->choice.text == "not_known") {
-      return {std::nullopt, "unsure"};
-    }
-    return {static_cast<std::uint8_t>(choice->choice.text == "no_injury" ? 2 : 1), "known"};
-  }, told);
-  if (none.value != Tri::yes) {
-    return false;
-  }
-  findings.insert(findings.end(), told.begin(), told.end());
-  return true;
-}
-
 void hear_exclusions(const View& view, Side side, KneeHeard& heard) {
   heard.excluded = tell(view, exclusions_item, side, &says_excluded, heard.findings);
   const auto asked = at_side_or_midline(view, "general.answers_reliable", side);
@@ -125,67 +61,10 @@ void hear_exclusions(const View& view, Side side, KneeHeard& heard) {
   }
 }
 
-void hear_pregnancy(const View& view, Side side, KneeHeard& heard) {
-  const bool asked = !at_side_or_midline(view, "body.pregnancy", side).empty();
-  heard.pregnant = tell(view, "body.pregnancy", side, &says_answer, heard.findings);
-  const auto exclusions = at_side_or_midline(view, exclusions_item, side);
-  const bool named = std::any_of(exclusions.begin(), exclusions.end(), [](const auto* f) { return settles(*f) && names_pregnancy(*f); });
-  heard.pregnancy_recorded = asked || named;
-  const bool male = view.person() && view.person()->sex == model::Sex::male;
-  heard.could_be_pregnant = !male && (!heard.age || (heard.age->high >= 12 && heard.age->low <= 55));
-  // From 12 to 55 years (our convention) not asked is never read as not pregnant.
-  if (named) {
-    heard.pregnant = {Tri::yes, "known"};
-  } else if (!asked) {
-    heard.pregnant.value = heard.could_be_pregnant ? Tri::undetermined : Tri::no;
-  }
-}
-
 }  // namespace
 
-Classes classes_of(Tri value) {
-  switch (value) {
-    case Tri::no:
-      return 1;
-    case Tri::yes:
-      return 2;
-    case Tri::undetermined:
-      return no_or_yes;
-  }
-  return no_or_yes;
-}
-
-std::vector<const model::Finding*> at_side_or_midline(const View& view, std::string_view item, Side side) {
-  const Findings here = view.at(item, side);
-  const Findings midline = view.at(item, Side::midline);
-  std::vector<const model::Finding*> found(here.begin(), here.end());
-  found.insert(found.end(), midline.begin(), midline.end());
-  return found;
-}
-
-Told tell(const View& view, std::string_view item, Side side, const Says& says, std::vector<const model::Finding*>& findings) {
-  const Heard heard = hear(at_side_or_midline(view, item, side), no_or_yes, says);
-  findings.insert(findings.end(), heard.findings.begin(), heard.findings.end());
-  if (heard.as_tri() == Tri::no && view.bodies().not_reliable(item, side) != nullptr) {
-    return {Tri::undetermined, "not_reliable"};
-  }
-  return {heard.as_tri(), heard.state};
-}
-
-Said says_four_steps(const model::Finding& finding) {
-  if (const auto* count = std::get_if<model::CountValue>(&finding.value)) {
-    return {static_cast<std::uint8_t>(count->count.steps >= steps_needed ? 2 : 1), "known"};
-  }
-  return says_answer(finding);
-}
-
-bool history_not_reliable(const View& view) {
-  const auto& spoke = view.exam().who_spoke;
-  return spoke && spoke->reliable && *spoke->reliable == model::Reliable::no;
-}
-
 KneeHeard hear_knee(const View& view, Side side) {
-  KneeHeard heard;
+  KneeHeard heard{hear_injury(view, side, exclusions_item), false, false, false, false};
   const OpenBody* gate = view.bodies().gate("knee", side);
   const std::string_view why = gate == nullptr ? std::string_view() : std::string_view(gate->row->gate->text);
   heard.no_limb = why == "no_limb" || has_no_knee(view, side);
@@ -195,16 +74,7 @@ KneeHeard hear_knee(const View& view, Side side) {
     heard.findings.push_back(gate->finding);
   }
   heard.against_no = speaks_of_break(view, side);
-  heard.no_injury = had_no_injury(view, side, heard.findings);
-  heard.age = age_when_injured(view, heard.age_state);
-  heard.days = days_since_injury(view, heard.days_state);
-  const Told now = tell(view, "gait.steps_now", side, &says_four_steps, heard.findings);
-  heard.steps_state = now.state;
-  if (now.value != Tri::undetermined) {
-    heard.steps = now.value == Tri::yes ? Between{steps_needed, steps_needed} : Between{0, steps_needed - 1};
-  }
   hear_exclusions(view, side, heard);
-  hear_pregnancy(view, side, heard);
   return heard;
 }
 
@@ -233,37 +103,5 @@ std::vector<Side> injured_knees(const View& view) {
   }
   return sides;
 }
-
-Settle settle_by(const View& view, std::string_view input, std::string_view item, Side side, const std::array<std::string_view, 3>& classes,
-                 const std::array<std::optional<Outcome>, classes_max>& gives) {
-  Settle settle;
-  settle.input = {std::string(input)};
-  if (!item.empty()) {
-    settle.item = model::ItemId{std::string(item)};
-    const model::Item* known = view.edition().item(*settle.item);
-    const bool sided =
-        known == nullptr ? settle.item->text.starts_with("knee.") : std::find(known->sides.begin(), known->sides.end(), side) != known->sides.end();
-    settle.side = sided ? side : Side::midline;
-  }
-  for (std::size_t c = 0; c < classes.size(); ++c) {
-    if (gives[c]) {
-      settle.answers.push_back({{std::string(classes[c])}, *gives[c]});
-    }
-  }
-  return settle;
-}
-
-std::string number_line(const std::optional<Between>& value, std::int32_t per_unit) {
-  if (!value) {
-    return "not known";
-  }
-  const std::string low = wire::write_number(value->low, per_unit);
-  return value->low == value->high
-             ? low
-             : (value->high >= 36000 ? "at least " + low
-                                     : (value->low <= -36000 ? "at most " : low + " to ") + wire::write_number(value->high, per_unit));
-}
-
-std::string met_line(Tri value) { return value == Tri::undetermined ? "open" : (value == Tri::yes ? "met" : "not met"); }
 
 }  // namespace limbledger::interpret
