@@ -70,7 +70,10 @@ constexpr std::int64_t days_a_week = 7;
 }
 
 // The complaint itself says so, while nothing recorded says otherwise.
-[[nodiscard]] bool complains_of_something_recent(const View& view) { return view.exam().complaint.text == "acute_knee"; }
+[[nodiscard]] bool complains_of_something_recent(const View& view) {
+  const std::string& why = view.exam().complaint.text;
+  return why == "acute_knee" || why == "ankle_injury" || why == "hip_after_fall";
+}
 
 }  // namespace
 

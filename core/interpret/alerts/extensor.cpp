@@ -1,4 +1,4 @@
-// The knee that cannot be straightened: torn extensor, mechanical block.
+// Torn cords and blocks: the extensor of the knee, the heel cord, the knee that does not straighten.
 #include "core/interpret/alerts/circumstances.hpp"
 #include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/alerts/red_flag.hpp"
@@ -20,6 +20,27 @@ Raised extensor_rupture(const Answers& answers, Side side) {
     raised.clue.because.add(gap.because);
   }
   raised.what = gap.is_yes() ? "gap" : "raised";
+  return raised;
+}
+
+// One sign is enough after a kick to the heel cord or an injury. The squeeze is asked for; one that moves the foot less settles
+// nothing. Walking and a heel rise are no answer: they do not leave a tear out.
+Raised achilles_rupture(const Answers& answers, Side side) {
+  const Clue squeeze = answers.hear_as("ankle.calf_squeeze", side, [](const model::Finding& finding) -> Said {
+    const auto* grade = std::get_if<model::Grade>(&finding.value);
+    if (grade == nullptr || (grade->grade.text != "absent" && grade->grade.text != "full")) {
+      return {std::nullopt, "unsure"};
+    }
+    return {static_cast<std::uint8_t>(grade->grade.text == "absent" ? 2 : 1), "known"};
+  });
+  const Clue sign = led_by(squeeze, {answers.positive("ankle.matles", side), answers.yes("ankle.achilles_gap", side)});
+  const Clue kick = answers.yes("history.kick_to_heel_cord", side);
+  const Clue hurt = circumstance(hurt_lately(answers));
+  Raised raised;
+  raised.clue = every({hurt.is_yes() ? hurt : either({kick, hurt}), sign});
+  if (kick.is_yes()) {
+    raised.clue.because.add(kick.because);
+  }
   return raised;
 }
 

@@ -19,6 +19,7 @@ std::span<const RedFlag> all_red_flags() {
       RedFlag{"alert.scfe", true, &hip_slip},
       RedFlag{"alert.hip_fx_old", true, &hip_fracture_old},
       RedFlag{"alert.ext_mech", true, &extensor_rupture},
+      RedFlag{"alert.achilles", true, &achilles_rupture},
       RedFlag{"alert.bleed_joint", true, &bleeding_joint},
       RedFlag{"alert.locked_knee", true, &locked_knee},
       RedFlag{"alert.limp_child", false, &limping_child},

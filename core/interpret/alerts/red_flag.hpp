@@ -42,6 +42,7 @@ struct RedFlag {
 [[nodiscard]] Raised bleeding_joint(const Answers& answers, model::Side side);
 [[nodiscard]] Raised joint_over_two_weeks(const Answers& answers, model::Side side);
 [[nodiscard]] Raised extensor_rupture(const Answers& answers, model::Side side);
+[[nodiscard]] Raised achilles_rupture(const Answers& answers, model::Side side);
 [[nodiscard]] Raised locked_knee(const Answers& answers, model::Side side);
 [[nodiscard]] Raised hip_fracture_old(const Answers& answers, model::Side side);
 [[nodiscard]] Raised hip_slip(const Answers& answers, model::Side side);

@@ -75,6 +75,7 @@ msg-flag-dvt = a clot in the leg
 msg-flag-scfe = a slipped upper femoral epiphysis (growing hip)
 msg-flag-hip_fx_old = a break of the hip behind the knee
 msg-flag-ext_mech = torn extensor tendons
+msg-flag-achilles = a torn heel cord
 msg-flag-bleed_joint = blood in the joint of one who bleeds more than others
 msg-flag-locked_knee = a locked knee
 msg-flag-limp_child = a limp of a child that nothing explains
