@@ -89,8 +89,11 @@ void fused_but_moves(const View& view, std::vector<Contradiction>& all) {
       const bool pair = other.side == one.side && other.item->axis == one.item->axis && other.item->region == one.item->region &&
                         mode_of(*other.item) == mode_of(*one.item) && other.readable == Readable::number && other.exact() && direction_of(*one.item) > 0 &&
                         direction_of(*other.item) < 0;
-      const auto precision = pair ? precision_of(view.edition(), {&one, &other}) : std::nullopt;
-      if (!precision || one.low + other.low <= precision->mdc95) {
+      if (!pair) {
+        continue;
+      }
+      const auto precision = precision_of(view.edition(), {&one, &other});
+      if (one.low + other.low <= (precision ? precision->mdc95 : contradicts_without_error * 100)) {
         continue;
       }
       std::vector<const model::Finding*> findings = one.findings;

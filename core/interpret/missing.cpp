@@ -17,15 +17,22 @@ namespace {
   return !age || age->low < step.minimum_under->steps;
 }
 
+[[nodiscard]] bool filled(const View& view, const model::ItemId& item, model::Side side) {
+  const Findings findings = view.at(item.text, side);
+  return std::any_of(findings.begin(), findings.end(), [](const model::Finding* finding) { return !awaits_examiner(*finding); });
+}
+
 [[nodiscard]] bool has_record(const View& view, const model::Item& item, model::Side side) {
-  if (!view.at(item.item.text, side).empty()) {
-    return true;
-  }
   const auto& instead = item.instead;
-  return instead && std::any_of(instead->begin(), instead->end(), [&](const model::Instead& one) { return !view.at(one.item.text, side).empty(); });
+  return filled(view, item.item, side) ||
+         (instead && std::any_of(instead->begin(), instead->end(), [&](const model::Instead& one) { return filled(view, one.item, side); }));
 }
 
 }  // namespace
+
+bool awaits_examiner(const model::Finding& finding) {
+  return finding.origin == model::Origin::carried_over || finding.origin == model::Origin::self_reported;
+}
 
 std::vector<MissingItem> missing_items(const View& view) {
   const model::Sequence* sequence = view.edition().sequence(view.exam().complaint);

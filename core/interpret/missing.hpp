@@ -7,6 +7,8 @@
 
 namespace limbledger::interpret {
 
+// A value carried over, and what the person reported alone, is the examiner's still to look at: neither fills the minimum set (C16).
+[[nodiscard]] bool awaits_examiner(const model::Finding& finding);
 [[nodiscard]] std::vector<MissingItem> missing_items(const View& view);
 // The same of another sequence than that of the exam's complaint.
 [[nodiscard]] std::vector<MissingItem> missing_items(const View& view, const model::Sequence& sequence);

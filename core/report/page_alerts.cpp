@@ -87,6 +87,10 @@ void add_none_raised(const PageView& view, bool some_hidden, SheetSection& secti
   std::string text = view.say(viewer ? "page.no_alert_here" : (some_hidden ? "page.no_other_alert" : "page.no_alert"));
   // Their names stand once, among the danger signs.
   text += open.empty() ? "." : "; " + view.say("page.no_alert_open", {{"count", wire::write_number(static_cast<std::int64_t>(open.size()), 1), true}}) + ".";
+  // Whoever reads of no alert must not take it for an answer about a part that nothing here asks after.
+  if (!view.exam.complaint.text.ends_with("_knee")) {
+    text += " " + view.say("page.alerts_of_knee");
+  }
   section.plain(text);
 }
 

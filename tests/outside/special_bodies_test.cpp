@@ -118,6 +118,11 @@ TEST_CASE("HC-005: a fused knee at 15 is a value; that it does not bend to 90 is
   moving.add("knee.arc_passive left triple:0-10-60 goniometer_long");
   CHECK(asks_back(moving.assess(), "fused_and_motion"));
   CHECK(moving.statement("motion.norm:knee.flexion_passive:left").verdict == Verdict::no_norm);
+  // An instrument that was not named is no reason to leave a joint both fused and free.
+  KneeVisit unnamed;
+  unnamed.add("body.knee_fused left answer:yes");
+  unnamed.add("knee.arc_passive left triple:0-10-60");
+  CHECK(asks_back(unnamed.assess(), "fused_and_motion"));
 }
 
 TEST_CASE("HC-005: of a fused knee the tests of its ligaments are not missing, its motion and its bone are") {

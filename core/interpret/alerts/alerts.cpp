@@ -1,6 +1,7 @@
 #include "core/interpret/alerts/alerts.hpp"
 
 #include "core/interpret/alerts/limits.hpp"
+#include "core/interpret/body.hpp"
 #include "core/interpret/params.hpp"
 
 #include <algorithm>
@@ -149,6 +150,9 @@ void take_handling(const model::Exam& exam, Alert& alert) {
                                        [](const model::Word& position) { return position.text == "standing" || position.text == "walking"; });
 }
 
+// Nobody is asked for the pulse of a foot that was taken off, or to look under a plaster.
+[[nodiscard]] bool is_there(const View& view, const ToAsk& ask) { return view.bodies().not_applicable(*ask.item, ask.side) == nullptr; }
+
 [[nodiscard]] bool is_asked(const View& view, const std::vector<JudgedFlag>& flags, const JudgedFlag& judged) {
   const Clue& clue = judged.raised.clue;
   if (clue.value != Tri::undetermined || is_protected(judged)) {
@@ -158,7 +162,7 @@ void take_handling(const model::Exam& exam, Alert& alert) {
   const bool for_complaint = std::find(complaints.begin(), complaints.end(), view.exam().complaint) != complaints.end();
   const bool here = !judged.side || of_interest(view, *judged.side);
   return (clue.warm() || (for_complaint && here)) &&
-         clue.ask.any([&](const ToAsk& ask) { return !kept_off_the_feet(view, flags, ask.item->item); });
+         clue.ask.any([&](const ToAsk& ask) { return is_there(view, ask) && !kept_off_the_feet(view, flags, ask.item->item); });
 }
 
 void fill_questions(const View& view, const std::vector<JudgedFlag>& flags, AlertsJudged& out) {
@@ -244,7 +248,7 @@ bool kept_off_the_feet(const View& view, const std::vector<JudgedFlag>& flags, c
 std::vector<Ask> asks_now(const View& view, const std::vector<JudgedFlag>& flags, const Clue& clue) {
   std::vector<Ask> asks;
   for (const ToAsk& ask : clue.ask.written()) {
-    if (!kept_off_the_feet(view, flags, ask.item->item)) {
+    if (is_there(view, ask) && !kept_off_the_feet(view, flags, ask.item->item)) {
       asks.push_back({ask.item->item, ask.side});
     }
   }

@@ -72,10 +72,15 @@ Raised open_fracture(const Answers& answers, Side side) {
   const Clue broken = either({answers.yes("knee.look_deformity", side), bone_tender(answers, side),
                               every({circumstance(hurt_lately(answers)), cannot_walk(answers)})});
   Raised raised;
-  raised.clue = every({answers.yes("knee.look_open_wound", side), broken});
-  if (answers.yes("knee.look_open_wound", side).value != Tri::yes) {
+  const Clue at_knee = every({answers.yes("knee.look_open_wound", side), broken});
+  // Each says by itself what the two above say together: bone that is seen, but for an old ulcer's; a wound near a possible break.
+  const Clue bone = every({answers.yes("skin.bone_visible", side), fact(not_(tri(injured(answers).is_no())))});
+  const Clue near_break = answers.yes("skin.wound_over_bone", side);
+  raised.clue = led_by(at_knee, {bone, near_break});
+  if (!raised.clue.is_yes() && answers.yes("knee.look_open_wound", side).value != Tri::yes) {
     raised.clue.because.clear();  // tender bone alone points to no wound
   }
+  raised.what = at_knee.is_yes() ? "raised" : (bone.is_yes() ? "bone_seen" : (near_break.is_yes() ? "near_break" : "raised"));
   raised.urgency = AlertClass::now;
   raised.interrupts = true;
   return raised;

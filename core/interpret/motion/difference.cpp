@@ -205,7 +205,7 @@ std::vector<Contradiction> motion_contradictions(const View& view, const std::ve
         continue;
       }
       const auto precision = precision_of(view.edition(), {&active, &passive});
-      if (!precision || active.low - passive.high <= precision->mdc95) {
+      if (active.low - passive.high <= (precision ? precision->mdc95 : contradicts_without_error * 100)) {
         continue;
       }
       Contradiction found;

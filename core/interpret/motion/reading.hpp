@@ -50,6 +50,8 @@ struct Precision {
   std::int64_t mdc95 = 0;
   std::vector<const reference::ErrorRow*> rows;
 };
+// Readings that no error is held for (no instrument named) contradict each other only from here on, in 0.1 degree: our convention.
+constexpr std::int64_t contradicts_without_error = 300;
 [[nodiscard]] std::optional<Precision> precision_of(const reference::Edition& edition, const std::vector<const Reading*>& readings);
 
 }  // namespace limbledger::interpret

@@ -2,6 +2,8 @@
 # Class now: verb first, one finding, one reason; three things to do at most. Local protocol and licensed practice stand above all.
 
 msg-alert-open_fx-raised = Call now: open wound at the { $side } knee with signs of a break, infection sets in within hours
+msg-alert-open_fx-bone_seen = Call now: bone seen in a wound of the { $side } leg, infection sets in within hours
+msg-alert-open_fx-near_break = Call now: wound of the { $side } leg near a break, open until shown otherwise, infection sets in within hours
 msg-alert-knee_disloc_vasc-raised = Call now: the { $side } knee was out of joint, its artery fails within hours even when the pulse returned
 msg-alert-knee_disloc_vasc-no_pulse = Call now: no pulse in the { $side } foot after knee injury, the leg is lost within hours
 msg-alert-knee_disloc_vasc-deformed = Call now: { $side } knee out of line after injury, the artery behind it fails within hours

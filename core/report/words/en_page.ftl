@@ -37,6 +37,7 @@ msg-page-no_alert = No alert for now or today raised by what was recorded
 msg-page-no_other_alert = No other alert for now or today raised by what was recorded
 msg-page-no_alert_here = No alert for now or today stands on this copy
 msg-page-no_alert_open = danger signs not asked after, or not all of it: { $count }, named once below
+msg-page-alerts_of_knee = What is asked after are dangers of a painful or injured knee; of another part, that nothing is raised says nothing.
 msg-page-next_step = Next step
 msg-page-step_after_alerts = What the alerts above ask for comes first. Of what can be asked or felt here, this would help most: { $item }, { $minutes } min, because an answer changes what is said of: { $changes }
 msg-page-step_plan = The plan above is the examiner's. The program names no further step

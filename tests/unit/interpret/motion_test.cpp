@@ -245,6 +245,15 @@ TEST_CASE("HC-006: active beyond passive by more than the error is asked about; 
   CHECK(made.assess().contradictions[0].contradiction.text == "motion.active_beyond_passive:knee.flexion:right");
 }
 
+TEST_CASE("without an instrument, active beyond passive is asked about from 30 degrees on, which no hand or eye errs by") {
+  for (const std::int64_t active : {1300, 1310}) {
+    Bench made(*reference::built_in_edition());
+    made.angle("knee.flexion_active", Side::right, active, "");
+    made.angle("knee.flexion_passive", Side::right, 1000, "");
+    CHECK(made.assess().contradictions.size() == (active > 1300 ? 1 : 0));
+  }
+}
+
 TEST_CASE("active beyond passive is asked about in one position only: face down a hip may turn further than seated") {
   Bench made(*reference::built_in_edition());
   made.angle("hip.internal_rotation_passive_seated", Side::right, 200, "goniometer_long");

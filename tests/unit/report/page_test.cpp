@@ -31,6 +31,10 @@ std::string page_of_bench(const Bench& made) {
   return report::exam_page(made.exam, made.person, made.assess(), *report::built_in_words(), *made.edition);
 }
 
+void graded_lachman_of_before(Bench& made) {
+  made.add("knee.lachman", Side::left, model::Grade{{"laxity/difference"}, {"0"}, std::nullopt, std::nullopt, std::nullopt}).origin = model::Origin::carried_over;
+}
+
 // Lines joined, so that a sentence can be looked for across its line breaks.
 std::string unbroken(const std::string& page) {
   std::string out;
@@ -282,4 +286,53 @@ TEST_CASE("every label, technique and meaning that the catalogue names has words
       CHECK(words.has(grade.means.text));
     }
   }
+}
+
+TEST_CASE("what was found on an ankle, a foot or the skin, and feeling or flow that is not there, is named as out of the ordinary") {
+  Bench made(*reference::built_in_edition());
+  made.exam.complaint = {"ankle_injury"};
+  made.exam.findings.emplace();
+  made.yes("skin.intact", Side::right);
+  made.add("nerve.reflex_ankle", Side::right, model::Grade{{"reflex/common-0-4plus"}, {"2+"}, std::nullopt, std::nullopt, std::nullopt});
+  made.add("nerve.touch_sole", Side::right, model::Choice{{"felt_as_elsewhere"}});
+  made.add("skin.infection_signs", Side::right, model::Choices{{{"none_of_these"}}});
+  made.yes("vessel.doppler_arterial_audible", Side::right);
+  CHECK(has(unbroken(page_of_bench(made)), "RIGHT: nothing out of the ordinary among what was examined - LEFT: not examined"));
+  made.yes("history.pop", Side::left);
+  made.find("history.pop").value = model::Answer{model::AnswerWord::no};
+  made.no("body.prosthesis", Side::left);
+  graded_lachman_of_before(made);
+  CHECK(has(unbroken(page_of_bench(made)), "LEFT: not examined"));  // told or carried over, not looked at
+  for (const char* sign : {"ankle.lateral_malleolus_tender", "foot.navicular_tender", "skin.bone_visible", "pelvis.crest_tender"}) {
+    made.yes(sign, Side::left);
+  }
+  for (const char* lost : {"skin.intact", "foot.toes_extension_active", "nerve.toe_touch_great", "vessel.doppler_arterial_audible"}) {
+    made.no(lost, Side::left);
+  }
+  made.add("nerve.reflex_ankle", Side::left, model::Grade{{"reflex/common-0-4plus"}, {"0"}, std::nullopt, std::nullopt, std::nullopt});
+  made.add("nerve.touch_sole", Side::left, model::Choice{{"not_felt"}});
+  made.add("skin.ulcer_depth", Side::left, model::Choice{{"depth_skin_only"}});
+  made.add("skin.infection_signs", Side::left, model::Choices{{{"sign_pus"}}});
+  made.add("nerve.monofilament_great_toe", Side::left, model::CountValue{{1}});
+  const std::string page = page_of_bench(made);
+  const std::size_t from = page.find("Found out of the ordinary");
+  const std::string found = unbroken(page.substr(from, page.find("\nPlan\n") - from));
+  for (const model::Finding& finding : *made.exam.findings) {
+    const bool named = finding.side == Side::left && finding.item.text != "history.pop" && finding.item.text != "knee.lachman" && finding.item.text != "body.prosthesis";
+    const std::string label = report::item_label(*report::built_in_words(), *made.edition, finding.item);
+    if (named) {
+      CHECK_MESSAGE(has(found, label), finding.item.text);
+    }
+  }
+  CHECK(has(found, "RIGHT: nothing out of the ordinary among what was examined"));
+}
+
+TEST_CASE("where no alert stands on the page of another part than the knee, it says what was asked after") {
+  Bench made(*reference::built_in_edition());
+  made.exam.findings.emplace();
+  made.yes("knee.bruising", Side::left);
+  const std::string says = "of another part, that nothing is raised says nothing";
+  CHECK(!has(unbroken(page_of_bench(made)), says));
+  made.exam.complaint = {"ankle_injury"};
+  CHECK(has(unbroken(page_of_bench(made)), says));
 }

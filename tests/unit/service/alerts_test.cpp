@@ -183,3 +183,20 @@ TEST_CASE_FIXTURE(Knee, "C16: a protected note is masked, opened by a deliberate
   caller.scope = Scope::viewer;
   CHECK(assess(R"(,"protected":true)").find("protected") == std::string::npos);
 }
+
+TEST_CASE_FIXTURE(Knee, "C16: what is kept apart is not in a viewer's exam, its count, its history or its form, and an examiner has it all") {
+  record(answer("history.hurt_or_afraid", "midline", "yes"));
+  record(answer("knee.bone_tender_elsewhere", "left", "yes"));
+  const std::string of_exam = R"("exam":")" + exam + "\"";
+  const auto tells = [&] {
+    const std::string history = ok("finding.history", "{" + of_exam + R"(,"item":"history.hurt_or_afraid"})");
+    const std::string form = ok("form.describe", R"({"complaint":"limping_child",)" + of_exam + "}");
+    return std::vector<bool>{ok("exam.read", "{" + of_exam + "}").find("hurt_or_afraid") != std::string::npos, at(history, "/findings/0/item") != "",
+                             form.find("hurt_or_afraid") != std::string::npos, at(ok("exam.find", "{}"), "/exams/0/findings") == "2"};
+  };
+  CHECK(tells() == std::vector<bool>{true, true, true, true});
+  caller.scope = Scope::viewer;
+  CHECK(tells() == std::vector<bool>{false, false, false, false});
+  CHECK(ok("exam.read", "{" + of_exam + "}").find("bone_tender_elsewhere") != std::string::npos);
+  CHECK(at(ok("exam.find", "{}"), "/exams/0/findings") == "1");
+}

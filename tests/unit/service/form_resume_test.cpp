@@ -109,6 +109,24 @@ TEST_CASE("a step is done by what may stand for it: both ends of an arc, or the 
   CHECK(at(form, "/minimum_open").find(R"("knee.lachman","side":"left")") != std::string::npos);
 }
 
+TEST_CASE("C16: a value carried over, or reported by the person alone, leaves its step and the minimum set open; taken over, it is done") {
+  Sitting sitting;
+  const std::string steps = R"({"item":"history.steps_at_once","side":"midline","value":{"kind":"answer","answer":"yes"},"origin":")";
+  sitting.record(steps + "self_reported\"}");
+  sitting.record(R"({"item":"vessel.pulse_dorsalis_pedis","side":"right","value":{"kind":"grade","scale":"pulse/0-3","grade":"2"},"origin":"carried_over"})");
+  std::string form = sitting.form();
+  const std::string step = place_of(form, "history.steps_at_once");
+  CHECK(at(form, step + "/recorded/0/to_confirm") == "true");
+  CHECK(at(form, step + "/done").empty());
+  CHECK(at(form, "/minimum_open").find("history.steps_at_once") != std::string::npos);
+  CHECK(at(form, "/minimum_open").find(R"("vessel.pulse_dorsalis_pedis","side":"right")") != std::string::npos);
+  const std::string held = at(sitting.read(), "/exam/findings/0/item") == "history.steps_at_once" ? at(sitting.read(), "/exam/findings/0/entry") : at(sitting.read(), "/exam/findings/1/entry");
+  sitting.record(R"({"item":"history.steps_at_once","side":"midline","value":{"kind":"answer","answer":"yes"},"replaces":[")" + held + "\"]}");
+  form = sitting.form();
+  CHECK(at(form, step + "/done") == "true");
+  CHECK(at(form, "/minimum_open").find("history.steps_at_once") == std::string::npos);
+}
+
 TEST_CASE("what is recorded takes no time: a short form keeps it and has room for more") {
   Sitting sitting;
   const std::string before = sitting.form(R"(,"minutes":10)");

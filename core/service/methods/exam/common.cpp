@@ -4,6 +4,7 @@
 #include "core/service/desk.hpp"
 
 #include <algorithm>
+#include <span>
 
 namespace limbledger::service {
 
@@ -24,6 +25,34 @@ Result<const ledger::ExamRecord*> exam_to_read(Context& context, const model::Ex
     return wire::Fault{"exam.not_yours", "/exam", "the exam of this token"};
   }
   return context.desk->records().exam(exam);
+}
+
+bool sees_protected(const Context& context) { return context.caller.scope == Scope::examiner; }
+
+bool is_protected(const Context& context, const model::ItemId& id) {
+  const model::Item* item = context.edition == nullptr ? nullptr : context.edition->item(id);
+  return item != nullptr && item->protected_.value_or(false);
+}
+
+void leave_out_protected(const Context& context, model::Exam& exam) {
+  const auto erase_if = [](auto& list, const auto& goes) {
+    if (list) {
+      list->erase(std::remove_if(list->begin(), list->end(), goes), list->end());
+    }
+  };
+  const auto of_item = [&](const auto& one) { return is_protected(context, one.item); };
+  erase_if(exam.findings, of_item);
+  erase_if(exam.conflicts, [&](const model::Conflict& one) { return one.item && is_protected(context, *one.item); });
+  erase_if(exam.alerts_handled, [&](const model::AlertHandled& one) {
+    const auto rows = context.edition == nullptr ? std::span<const reference::AlertRow>() : context.edition->alerts();
+    return one.alert.text == "alert.protected" ||
+           std::any_of(rows.begin(), rows.end(), [&](const reference::AlertRow& row) { return row.alert == one.alert && row.protected_.value_or(false); });
+  });
+  if (exam.addenda) {
+    for (model::Addendum& addendum : *exam.addenda) {
+      erase_if(addendum.findings, of_item);
+    }
+  }
 }
 
 Result<void> exam_takes_changes(const ledger::ExamRecord& record) {

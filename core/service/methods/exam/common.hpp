@@ -29,6 +29,11 @@ constexpr auto notes(const ExamReply*) {
 
 // Faults: exam.unknown, exam.not_yours (a kiosk asks for another's).
 [[nodiscard]] Result<const ledger::ExamRecord*> exam_to_read(Context& context, const model::ExamId& exam);
+// What is kept apart (protected items, and what was done about such a danger) is the examiner's alone: a viewer's or a kiosk's exam
+// is as if it were not there (clinical safety, C16).
+[[nodiscard]] bool sees_protected(const Context& context);
+[[nodiscard]] bool is_protected(const Context& context, const model::ItemId& item);
+void leave_out_protected(const Context& context, model::Exam& exam);
 // Adds: exam.signed, exam.withdrawn, and `seen` must be a revision of it.
 [[nodiscard]] Result<void> exam_takes_changes(const ledger::ExamRecord& record);
 

@@ -150,6 +150,9 @@ Result<ExamReadResult> exam_read(Context& context, const ExamReadParams& params)
   }
   ExamReadResult result;
   result.exam = (*record)->fold.exam;
+  if (!sees_protected(context)) {
+    leave_out_protected(context, result.exam);
+  }
   result.revision = result.exam.revision.value_or(std::vector<model::EntryId>{});
   const auto names = names_in(context, result.exam);
   if (!names) {
@@ -184,6 +187,13 @@ Result<ExamFindResult> exam_find(Context& context, const ExamFindParams& params)
   ExamFindResult result;
   for (std::size_t i = 0; i < rows.size() && i < limit; ++i) {
     result.exams.push_back(*rows[i].second);
+    ledger::ListedExam& listed_exam = result.exams.back();
+    if (!sees_protected(context) && listed_exam.findings.steps > 0) {
+      if (const auto record = context.desk->records().exam(listed_exam.exam)) {
+        const auto& findings = (*record)->fold.exam.findings;
+        listed_exam.findings.steps -= findings ? std::count_if(findings->begin(), findings->end(), [&](const model::Finding& one) { return is_protected(context, one.item); }) : 0;
+      }
+    }
   }
   if (rows.size() > limit) {
     const Place& last = rows[limit - 1].first;

@@ -321,6 +321,9 @@ Result<FindingHistoryResult> finding_history(Context& context, const FindingHist
     return record.error();
   }
   FindingHistoryResult result;
+  if (!sees_protected(context) && is_protected(context, params.item)) {
+    return result;  // as of an item that nothing was recorded for
+  }
   for (const model::Finding& finding : (*record)->fold.history) {
     if (finding.item == params.item && (!params.side || *params.side == finding.side)) {
       result.findings.push_back(finding);

@@ -47,7 +47,8 @@ void ask_body(const interpret::View& view, FormAsk& ask) {
   }
 }
 
-[[nodiscard]] FormRecorded recorded_at(interpret::Findings findings, Side side) {
+// At a kiosk what the person answered is done; on an examiner's form it is still to be taken over.
+[[nodiscard]] FormRecorded recorded_at(interpret::Findings findings, Side side, bool kiosk) {
   FormRecorded recorded;
   recorded.side = side;
   std::vector<model::FindingId> ids;
@@ -65,27 +66,30 @@ void ask_body(const interpret::View& view, FormAsk& ask) {
   if (!ids.empty()) {
     recorded.findings = std::move(ids);
   }
+  if (!kiosk && std::all_of(findings.begin(), findings.end(), [](const model::Finding* finding) { return interpret::awaits_examiner(*finding); })) {
+    recorded.to_confirm = true;
+  }
   return recorded;
 }
 
 // What stands recorded of the steps of a sequence, and of what may stand for them: another item, or the two ends of an arc.
-[[nodiscard]] std::vector<RecordedSlot> recorded_slots(const interpret::View& view) {
+[[nodiscard]] std::vector<RecordedSlot> recorded_slots(const interpret::View& view, bool kiosk) {
   std::vector<RecordedSlot> slots;
   for (const model::Item& item : view.edition().items()) {
     for (const Side side : {Side::left, Side::right, Side::midline}) {
       if (const auto findings = view.at(item, side); !findings.empty()) {
-        slots.push_back({&item, recorded_at(findings, side)});
+        slots.push_back({&item, recorded_at(findings, side, kiosk)});
         continue;
       }
       if (item.arc && !view.at(item.arc->low.text, side).empty() && !view.at(item.arc->high.text, side).empty()) {
-        FormRecorded recorded = recorded_at(view.at(item.arc->low.text, side), side);
+        FormRecorded recorded = recorded_at(view.at(item.arc->low.text, side), side, kiosk);
         recorded.by = item.arc->low;
         slots.push_back({&item, std::move(recorded)});
         continue;
       }
       for (const model::Instead& one : item.instead.value_or(std::vector<model::Instead>{})) {
         if (const auto findings = view.at(one.item.text, side); !findings.empty()) {
-          FormRecorded recorded = recorded_at(findings, side);
+          FormRecorded recorded = recorded_at(findings, side, kiosk);
           recorded.by = one.item;
           slots.push_back({&item, std::move(recorded)});
           break;
@@ -118,7 +122,7 @@ void ask_body(const interpret::View& view, FormAsk& ask) {
   ask.age = view.age_on_exam();
   ask.age_months = view.age_months_on_exam();
   ask_body(view, ask);
-  ask.recorded = recorded_slots(view);
+  ask.recorded = recorded_slots(view, context.caller.scope == Scope::kiosk);
   for (const interpret::MissingItem& one : interpret::missing_items(view, *ask.sequence)) {
     ask.minimum_open.push_back({one.item, one.side});
   }
@@ -169,7 +173,8 @@ namespace {
 
 Result<FormDescribeResult> form_describe(Context& context, const FormDescribeParams& params) {
   const bool kiosk = context.caller.scope == Scope::kiosk;
-  auto form = describe(context, params, kiosk);
+  // Of an exam, also a viewer's form is without them: what is recorded there would show.
+  auto form = describe(context, params, kiosk || (params.exam && !sees_protected(context)));
   if (form && kiosk) {
     form->not_to_miss.clear();
     form->withheld.clear();

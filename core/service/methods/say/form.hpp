@@ -70,11 +70,13 @@ struct FormRecorded {
   std::optional<model::WhyNot> not_done;
   std::optional<bool> in_conflict;
   std::optional<model::ItemId> by;  // done by another item that stands for it
+  std::optional<bool> to_confirm;
 };
-BOOST_DESCRIBE_STRUCT(FormRecorded, (), (side, findings, not_done, in_conflict, by))
+BOOST_DESCRIBE_STRUCT(FormRecorded, (), (side, findings, not_done, in_conflict, by, to_confirm))
 constexpr auto notes(const FormRecorded*) {
   return std::array{wire::Note{"not_done", "recorded, with this reason for not having been done"},
-                    wire::Note{"by", "done by this other item, which may stand in its place"}};
+                    wire::Note{"by", "done by this other item, which may stand in its place"},
+                    wire::Note{"to_confirm", "carried over, or reported by the person alone: the side is open until an examiner records it"}};
 }
 
 struct FormStep {

@@ -20,6 +20,22 @@ TEST_CASE("open_fx: a wound with a knee that cannot bear weight is raised now; a
   CHECK(flag(bench, "open_fx") == "asked_no");
 }
 
+TEST_CASE("open_fx: bone seen in a wound, or a wound near a possible break, is raised now by itself, whatever the complaint; an old ulcer's bone is not") {
+  for (const char* sign : {"skin.bone_visible", "skin.wound_over_bone"}) {
+    CAPTURE(sign);
+    Bench bench = injured_knee();
+    bench.exam.complaint = {"ankle_injury"};
+    bench.yes(sign, Side::left);
+    CHECK(is_now(bench, "open_fx"));
+    CHECK(alert(bench, "open_fx")->message.text == (std::string(sign) == "skin.bone_visible" ? "msg.alert.open_fx.bone_seen" : "msg.alert.open_fx.near_break"));
+    bench.find(sign).value = model::Answer{model::AnswerWord::no};
+    CHECK(!raised(bench, "open_fx"));
+  }
+  Bench ulcer = sore_knee();
+  ulcer.yes("skin.bone_visible", Side::left);
+  CHECK(!raised(ulcer, "open_fx"));
+}
+
 TEST_CASE("knee_disloc_vasc: equal pulses and 107 of 119 is below 0.90 exactly, and raised now; 0.90 with equal pulses is the same day") {
   Bench bench = injured_knee();
   bench.yes("history.knee_dislocated", Side::left);
@@ -218,4 +234,13 @@ TEST_CASE("acs: pain on stretch with a tight cast named among the causes is rais
   };
   CHECK(is_now(with_cause("cause_tight_cast"), "acs"));
   CHECK(!raised(with_cause("cause_exertion"), "acs"));
+}
+
+TEST_CASE("nobody is asked for the foot of a leg that ends in the shin; what is left of that danger is asked still") {
+  Bench bench = injured_knee();
+  CHECK(asks(bench, "ali", "vessel.foot_cold"));
+  choice(bench, "body.limb_level", Side::left, "through_shin");
+  for (const char* foot : {"vessel.foot_cold", "vessel.pulse_dorsalis_pedis", "vessel.pulse_posterior_tibial", "nerve.foot_drop", "ankle.movement"}) {
+    CHECK_MESSAGE(!asks(bench, "ali", foot), foot);
+  }
 }
