@@ -1,6 +1,7 @@
 #include "core/interpret/held.hpp"
 
 #include "core/interpret/alerts/circumstances.hpp"
+#include "core/interpret/rules/rule.hpp"
 
 #include <algorithm>
 
@@ -9,8 +10,6 @@ namespace limbledger::interpret {
 using model::Side;
 
 namespace {
-
-constexpr std::string_view opened_by_rules = "concern.knee_fracture";
 
 // A rule speaks of a break only where there was an injury: its age criterion alone opens nothing in a knee that wore out.
 [[nodiscard]] bool acute(const View& view) {
@@ -70,7 +69,7 @@ std::vector<OpenConcern> open_concerns(const View& view, const std::vector<Judge
         }
       }
       for (const JudgedRule& rule : rules) {
-        if (from_rules && concern.concern.text == opened_by_rules && rule.result.side == side && unsettled(rule.result)) {
+        if (from_rules && film_for(rule.result.rule) == concern.concern.text && rule.result.side == side && unsettled(rule.result)) {
           hold(open, concern, side, rule.result.rule.text);
         }
       }

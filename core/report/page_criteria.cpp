@@ -15,14 +15,19 @@ struct Criterion {
   std::string_view name;
   bool has_value = false;
 };
-constexpr std::array<Criterion, 8> criterion_words{{{"age ", "age", true},
+constexpr std::array<Criterion, 13> criterion_words{{{"age ", "age", true},
                                              {"head of the fibula tender", "fib"},
                                              {"patella tender and no other bone", "pat"},
                                              {"flexion ", "flex", true},
                                              {"movement blocked", "blocked"},
                                              {"four steps neither at once nor now", "steps"},
                                              {"a fall or a blow", "blunt"},
-                                             {"fewer than four steps now", "steps_now"}}};
+                                             {"fewer than four steps now", "steps_now"},
+                                             {"filament not felt, great toe", "filament_toe"},
+                                             {"filament not felt, first", "filament_first"},
+                                             {"filament not felt, fifth", "filament_fifth"},
+                                             {"tuning fork not felt", "fork"},
+                                             {"toes that do not feel a touch ", "touch", true}}};
 
 // 62, "at least 120", "55 to 60".
 [[nodiscard]] std::string value_words(std::string_view value, const Words& words) {

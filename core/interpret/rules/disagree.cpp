@@ -1,5 +1,7 @@
 #include "core/interpret/rules/disagree.hpp"
 
+#include "core/interpret/rules/rule.hpp"
+
 #include <algorithm>
 
 namespace limbledger::interpret {
@@ -8,9 +10,10 @@ void mark_disagreement(std::vector<JudgedRule>& rules) {
   for (JudgedRule& rule : rules) {
     const Outcome outcome = rule.result.outcome;
     const Outcome opposite = outcome == Outcome::negative ? Outcome::positive : Outcome::negative;
-    const bool decided = outcome == Outcome::negative || outcome == Outcome::positive;
+    const std::string_view film = film_for(rule.result.rule);
+    const bool decided = !film.empty() && (outcome == Outcome::negative || outcome == Outcome::positive);
     const bool disagrees = decided && std::any_of(rules.begin(), rules.end(), [&](const JudgedRule& other) {
-                             return other.result.side == rule.result.side && other.result.outcome == opposite;
+                             return film_for(other.result.rule) == film && other.result.side == rule.result.side && other.result.outcome == opposite;
                            });
     if (disagrees) {
       rule.result.flags.push_back({std::string(flag_rules_disagree)});
