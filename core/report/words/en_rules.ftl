@@ -52,7 +52,7 @@ msg-rule-flag-pulse_absent = no pulse was felt at an artery of this foot
 msg-rule-flag-vessels_may_be_stiff = diabetes or failing kidneys: stiff vessels give too high a number; toe pressure tells more
 msg-rule-flag-no_signal = no signal at either artery, counted as 0: look at once for a leg that is losing its blood supply
 msg-rule-flag-borderline_in_europe = 1.00 is borderline in European texts (0.91 to 1.00)
-msg-rule-flag-below_040 = below 0.40: critical by one source; others take 0.50
+msg-rule-flag-below_040 = below 0.40: critical by one source; others put it at 0.50
 msg-rule-flag-not_lying_flat = not lying flat, or not every pressure in the same position: the index is less sure
 msg-rule-flag-one_arm_only = one arm only: the index can only be lower than this
 
