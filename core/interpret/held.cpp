@@ -1,6 +1,7 @@
 #include "core/interpret/held.hpp"
 
 #include "core/interpret/alerts/circumstances.hpp"
+#include "core/interpret/rules/rule.hpp"
 
 #include <algorithm>
 
@@ -9,14 +10,6 @@ namespace limbledger::interpret {
 using model::Side;
 
 namespace {
-
-// Which concern a rule's film is about.
-[[nodiscard]] std::string_view opened_by(const RuleResult& rule) {
-  if (rule.rule.text == "rule.ottawa_ankle") {
-    return "concern.ankle_fracture";
-  }
-  return rule.rule.text == "rule.ottawa_midfoot" ? "concern.foot_fracture" : "concern.knee_fracture";
-}
 
 // A rule speaks of a break only where there was an injury: its age criterion alone opens nothing in a knee that wore out.
 [[nodiscard]] bool acute(const View& view) {
@@ -77,7 +70,7 @@ std::vector<OpenConcern> open_concerns(const View& view, const std::vector<Judge
         }
       }
       for (const JudgedRule& rule : rules) {
-        if (from_rules && concern.concern.text == opened_by(rule.result) && rule.result.side == side && unsettled(rule.result)) {
+        if (from_rules && film_for(rule.result.rule) == concern.concern.text && rule.result.side == side && unsettled(rule.result)) {
           hold(open, concern, side, rule.result.rule.text);
         }
       }

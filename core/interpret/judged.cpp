@@ -24,6 +24,9 @@ void set_aside(const std::vector<JudgedFlag>& flags, std::vector<JudgedRule>& ru
     return flag.raised.clue.is_yes() && (name == "alert.open_fx" || name == "alert.knee_disloc_vasc" || name == "alert.dislocation");
   };
   for (JudgedRule& rule : rules) {
+    if (film_for(rule.result.rule).empty()) {
+      continue;  // it reassures of no break
+    }
     const bool first = std::any_of(flags.begin(), flags.end(), [&](const JudgedFlag& flag) { return comes_first(flag) && flag.side == rule.result.side; });
     if (first && (rule.result.outcome == Outcome::negative || rule.result.outcome == Outcome::undetermined)) {
       rule.result.outcome = Outcome::not_applicable;

@@ -58,8 +58,9 @@ BOOST_DESCRIBE_STRUCT(RuleInput, (), (input, state))
 struct SettleAnswer {
   wire::Name if_;
   Outcome gives{};
+  std::optional<model::Word> band = std::nullopt;  // where the rule has bands
 };
-BOOST_DESCRIBE_STRUCT(SettleAnswer, (), (if_, gives))
+BOOST_DESCRIBE_STRUCT(SettleAnswer, (), (if_, gives, band))
 
 // An unknown input that can still change the outcome.
 struct Settle {
@@ -70,19 +71,34 @@ struct Settle {
 };
 BOOST_DESCRIBE_STRUCT(Settle, (), (input, item, side, answers))
 
+// A number that a rule works out, in hundredths.
+struct RuleNumber {
+  static constexpr wire::NumberRule wire_rule{0, 100000, 100, ""};
+  std::int64_t steps = 0;
+  friend bool operator==(const RuleNumber&, const RuleNumber&) = default;
+};
+
+// Both ends where it is known, the same twice; one where the other is open.
+struct RuleValue {
+  std::optional<RuleNumber> low;
+  std::optional<RuleNumber> high;
+};
+BOOST_DESCRIBE_STRUCT(RuleValue, (), (low, high))
+
 struct RuleResult {
   model::RuleId rule;
   model::EditionId edition;  // the published version: okr/1995
   model::Side side{};
   Outcome outcome{};
   std::optional<model::Word> gate;  // why it is not applicable
-  std::optional<model::Word> band;  // scored rules
+  std::optional<model::Word> band;  // rules with points, a category or a number
+  std::optional<RuleValue> value;  // the number: ankle-arm index
   std::vector<RuleInput> inputs;
   std::vector<Settle> settle;
   std::vector<model::Word> flags;
   std::vector<model::FindingId> findings;
 };
-BOOST_DESCRIBE_STRUCT(RuleResult, (), (rule, edition, side, outcome, gate, band, inputs, settle, flags, findings))
+BOOST_DESCRIBE_STRUCT(RuleResult, (), (rule, edition, side, outcome, gate, band, value, inputs, settle, flags, findings))
 
 enum class AlertState { raised, handled, withdrawn_by_correction };
 BOOST_DESCRIBE_ENUM(AlertState, raised, handled, withdrawn_by_correction)

@@ -1,5 +1,6 @@
 #include "core/report/page.hpp"
 
+#include "core/interpret/rules/rule.hpp"
 #include "core/report/page_evidence.hpp"
 #include "core/report/page_judged.hpp"
 #include "core/report/page_parts.hpp"
@@ -37,7 +38,7 @@ using model::Side;
 
 // A film that a rule advises, beside what was decided about one: side by side, and nothing is asked for.
 void add_film_planned(const PageView& view, const interpret::RuleResult& rule, SheetSection& section) {
-  if (rule.outcome != interpret::Outcome::positive) {
+  if (rule.outcome != interpret::Outcome::positive || interpret::film_for(rule.rule).empty()) {
     return;
   }
   std::vector<std::string> films;

@@ -15,7 +15,7 @@ struct Criterion {
   std::string_view name;
   bool has_value = false;
 };
-constexpr std::array<Criterion, 14> criterion_words{{{"age ", "age", true},
+constexpr std::array<Criterion, 19> criterion_words{{{"age ", "age", true},
                                              {"head of the fibula tender", "fib"},
                                              {"patella tender and no other bone", "pat"},
                                              {"flexion ", "flex", true},
@@ -28,7 +28,12 @@ constexpr std::array<Criterion, 14> criterion_words{{{"age ", "age", true},
                                              {"medial malleolus tender", "med"},
                                              {"pain in the midfoot zone", "zone"},
                                              {"base of the fifth metatarsal tender", "mt5"},
-                                             {"navicular tender", "nav"}}};
+                                             {"navicular tender", "nav"},
+                                             {"filament not felt, great toe", "filament_toe"},
+                                             {"filament not felt, first", "filament_first"},
+                                             {"filament not felt, fifth", "filament_fifth"},
+                                             {"tuning fork not felt", "fork"},
+                                             {"toes that do not feel a touch ", "touch", true}}};
 
 // 62, "at least 120", "55 to 60".
 [[nodiscard]] std::string value_words(std::string_view value, const Words& words) {

@@ -129,8 +129,36 @@ void add_once(std::vector<std::string>& list, const std::string& text) {
   return joined(because);
 }
 
+// 0.91; at most 0.79.
+[[nodiscard]] std::string value_words(const RuleResult& rule, const Words& words) {
+  if (!rule.value) {
+    return {};
+  }
+  const auto digits = [](const interpret::RuleNumber& number) {
+    const std::string text = std::to_string(number.steps % 100);
+    return std::to_string(number.steps / 100) + "." + (text.size() < 2 ? "0" : "") + text;
+  };
+  if (rule.value->low && rule.value->high) {
+    return digits(*rule.value->low);
+  }
+  const bool least = rule.value->low.has_value();
+  return words.say(least ? "msg.value.at_least" : "msg.value.at_most", {{"value", digits(least ? *rule.value->low : *rule.value->high), false, true}});
+}
+
+// What an outcome is called: most rules advise a film; one that does not has words of its own.
+[[nodiscard]] std::string outcome_word(const RuleResult& rule, const interpret::SettleAnswer& answer, const Words& words) {
+  const std::string_view outcome = wire::type_of<interpret::Outcome>().words[static_cast<std::size_t>(answer.gives)];
+  const std::string own = "msg." + rule.rule.text + ".gives_" + (answer.band ? answer.band->text : std::string(outcome));
+  return words.has(own) ? words.say(own) : enum_word(words, "outcome", answer.gives);
+}
+
 [[nodiscard]] std::string outcome_line(const RuleResult& rule, const model::Exam& exam, const Words& words) {
   const std::string name = "msg." + rule.rule.text + ".";
+  if (rule.band) {
+    const std::string band = name + "band_" + rule.band->text;
+    const bool doubted = has_flag(rule, "contradicted") && words.has(band + "_contradicted");
+    return words.say(doubted ? band + "_contradicted" : band, {{"value", value_words(rule, words), false, true}});
+  }
   switch (rule.outcome) {
     case interpret::Outcome::positive:
       return words.say(name + "positive");
@@ -161,7 +189,11 @@ void add_once(std::vector<std::string>& list, const std::string& text) {
       for (const interpret::Settle& settle : rule.settle) {
         needs.push_back(input_text(words, rule, settle.input.text));
       }
-      return words.say(name + "undetermined", {{"needs", joined(needs), false, true}});
+      if (needs.empty() && words.has(name + "undetermined_here")) {
+        return words.say(name + "undetermined_here");
+      }
+      return words.say(name + (rule.value ? "undetermined_value" : "undetermined"),
+                       {{"needs", joined(needs), false, true}, {"value", value_words(rule, words), false, true}});
     }
     case interpret::Outcome::not_applicable:
       return words.say(name + "not_applicable", {{"gate", reason_of_gate(rule, words), false, true}});
@@ -290,7 +322,7 @@ std::vector<std::string> rule_lines(const RuleResult& rule, const model::Exam& e
     for (const interpret::SettleAnswer& answer : settle.answers) {
       const bool open = answer.gives == interpret::Outcome::undetermined;
       answers.push_back(
-          words.say(open ? "msg.rule.answer_open" : "msg.rule.answer", {{"if", if_text(words, answer.if_.text), false, true}, {"gives", enum_word(words, "outcome", answer.gives), false, true}}));
+          words.say(open ? "msg.rule.answer_open" : "msg.rule.answer", {{"if", if_text(words, answer.if_.text), false, true}, {"gives", outcome_word(rule, answer, words), false, true}}));
     }
     lines.push_back(words.say("msg.rule.settle", {{"input", input_text(words, rule, settle.input.text), false, true},
                                                   {"answers", joined(answers, "; "), false, true}}) +

@@ -73,8 +73,8 @@ inline std::vector<std::string> cells_of(const std::string& row) {
   return cells;
 }
 
-template <std::size_t Count, std::size_t Named>
-std::string settle_words(const interpret::Completed<Count>& completed, const std::array<std::string, Named>& names, char between) {
+template <std::size_t Count, class Result, std::size_t Named>
+std::string settle_words(const interpret::Completed<Count, Result>& completed, const std::array<std::string, Named>& names, char between) {
   std::string out;
   for (std::size_t i = 0; i < Named; ++i) {
     if (completed.settles[i]) {

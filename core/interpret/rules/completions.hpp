@@ -10,6 +10,7 @@
 #include <cstddef>
 #include <cstdint>
 #include <optional>
+#include <type_traits>
 #include <vector>
 
 namespace limbledger::interpret {
@@ -17,17 +18,18 @@ namespace limbledger::interpret {
 inline constexpr std::size_t classes_max = 4;
 using Classes = std::uint8_t;  // bit i: may be in class i
 
-template <std::size_t Count>
+// Result is the outcome, or a rule's own categories; either has a value `undetermined`.
+template <std::size_t Count, class Result = Outcome>
 struct Completed {
-  Outcome outcome = Outcome::undetermined;
+  Result outcome = Result::undetermined;
   std::array<bool, Count> settles{};
   // What an input gives alone, by class; undetermined where the others still matter, nothing where it cannot be.
-  std::array<std::array<std::optional<Outcome>, classes_max>, Count> gives{};
+  std::array<std::array<std::optional<Result>, classes_max>, Count> gives{};
 };
 
-// `decide` takes one class for every input and gives positive, negative or not_applicable.
-template <std::size_t Count, class Decide>
-[[nodiscard]] Completed<Count> complete(const std::array<Classes, Count>& may_be, Decide decide) {
+// `decide` takes one class for every input and gives a result that is not undetermined.
+template <std::size_t Count, class Decide, class Result = std::invoke_result_t<Decide&, const std::array<std::uint8_t, Count>&>>
+[[nodiscard]] Completed<Count, Result> complete(const std::array<Classes, Count>& may_be, Decide decide) {
   std::array<std::vector<std::uint8_t>, Count> choices;
   std::array<std::size_t, Count> stride{};
   std::size_t total = 1;
@@ -40,7 +42,7 @@ template <std::size_t Count, class Decide>
     stride[i] = total;
     total *= choices[i].size();
   }
-  std::vector<Outcome> outcomes(total);
+  std::vector<Result> outcomes(total);
   for (std::size_t n = 0; n < total; ++n) {
     std::array<std::uint8_t, Count> in{};
     for (std::size_t i = 0; i < Count; ++i) {
@@ -48,7 +50,7 @@ template <std::size_t Count, class Decide>
     }
     outcomes[n] = decide(in);
   }
-  Completed<Count> completed;
+  Completed<Count, Result> completed;
   if (total == 0) {
     return completed;
   }
@@ -58,11 +60,11 @@ template <std::size_t Count, class Decide>
     for (std::size_t i = 0; i < Count; ++i) {
       const std::size_t position = n / stride[i] % choices[i].size();
       completed.settles[i] = completed.settles[i] || outcomes[n - position * stride[i]] != outcomes[n];
-      std::optional<Outcome>& gives = completed.gives[i][choices[i][position]];
-      gives = !gives || *gives == outcomes[n] ? outcomes[n] : Outcome::undetermined;
+      std::optional<Result>& gives = completed.gives[i][choices[i][position]];
+      gives = !gives || *gives == outcomes[n] ? outcomes[n] : Result::undetermined;
     }
   }
-  completed.outcome = agree ? outcomes[0] : Outcome::undetermined;
+  completed.outcome = agree ? outcomes[0] : Result::undetermined;
   return completed;
 }
 

@@ -1,21 +1,34 @@
 #include "core/interpret/rules/ankle/ottawa_ankle.hpp"
 #include "core/interpret/rules/ankle/ottawa_midfoot.hpp"
+#include "core/interpret/rules/foot/foot_category.hpp"
+#include "core/interpret/rules/foot/protective_sensation.hpp"
 #include "core/interpret/rules/knee/ottawa_knee.hpp"
 #include "core/interpret/rules/knee/pittsburgh_knee.hpp"
 #include "core/interpret/rules/rule.hpp"
+#include "core/interpret/rules/vessel/ankle_brachial.hpp"
 
+#include <algorithm>
 #include <array>
 
 namespace limbledger::interpret {
 
 std::span<const Rule> all_rules() {
   static constexpr std::array rules{
-      Rule{ottawa_knee_rule, ottawa_knee_edition, &run_ottawa_knee},
-      Rule{pittsburgh_knee_rule, pittsburgh_knee_edition, &run_pittsburgh_knee},
-      Rule{ottawa_ankle_rule, ottawa_ankle_edition, &run_ottawa_ankle},
-      Rule{ottawa_midfoot_rule, ottawa_midfoot_edition, &run_ottawa_midfoot},
+      Rule{ottawa_knee_rule, ottawa_knee_edition, &run_ottawa_knee, "concern.knee_fracture"},
+      Rule{pittsburgh_knee_rule, pittsburgh_knee_edition, &run_pittsburgh_knee, "concern.knee_fracture"},
+      Rule{ottawa_ankle_rule, ottawa_ankle_edition, &run_ottawa_ankle, "concern.ankle_fracture"},
+      Rule{ottawa_midfoot_rule, ottawa_midfoot_edition, &run_ottawa_midfoot, "concern.foot_fracture"},
+      Rule{protective_sensation_rule, protective_sensation_edition, &run_protective_sensation},
+      Rule{ankle_brachial_rule, ankle_brachial_edition, &run_ankle_brachial},
+      Rule{foot_category_rule, foot_category_edition, &run_foot_category},
   };
   return rules;
+}
+
+std::string_view film_for(const model::RuleId& rule) {
+  const auto rules = all_rules();
+  const auto found = std::find_if(rules.begin(), rules.end(), [&](const Rule& one) { return one.rule == rule.text; });
+  return found == rules.end() ? std::string_view() : found->film_for;
 }
 
 }  // namespace limbledger::interpret

@@ -15,8 +15,11 @@ struct Rule {
   std::string_view rule;     // rule.ottawa_knee
   std::string_view edition;  // okr/1995
   std::vector<JudgedRule> (*run)(const View& view);
+  std::string_view film_for = {};  // the concern that a film would settle: concern.knee_fracture; empty where no film is advised
 };
 
 [[nodiscard]] std::span<const Rule> all_rules();
+// What a film that this rule advises looks for; empty where it advises none.
+[[nodiscard]] std::string_view film_for(const model::RuleId& rule);
 
 }  // namespace limbledger::interpret

@@ -32,7 +32,7 @@ using Decided = std::set<std::pair<std::string, std::string>>;
     }
   }
   for (const JudgedRule& rule : rules) {
-    out.emplace(about(rule.result.rule.text, rule.result.side), std::to_string(static_cast<int>(rule.result.outcome)));
+    out.emplace(about(rule.result.rule.text, rule.result.side), std::to_string(static_cast<int>(rule.result.outcome)) + (rule.result.band ? rule.result.band->text : std::string()));
   }
   return out;
 }

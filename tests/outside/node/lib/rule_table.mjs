@@ -95,7 +95,7 @@ export const rule_table = ({ domain, any_number, decide, block_by, examples_file
       if (!block_hashes.has(block)) block_hashes.set(block, blake2b.create({ dkLen: 32 }));
       block_hashes.get(block).update(line);
       whole.update(line);
-      counts[result.outcome] += 1;
+      counts[result.outcome] = (counts[result.outcome] ?? 0) + 1; // a rule may have categories of its own
       lines += 1;
     }
     for (const [block, hash] of block_hashes) blocks[block] = bytesToHex(hash.digest());

@@ -1,0 +1,83 @@
+## Rules that advise no film. A band's words come before those of the outcome. Variables: checked, open, needs, gate, value.
+
+msg-change-site_toe = filament under the great toe
+msg-change-site_head_1 = filament under the first metatarsal head
+msg-change-site_head_5 = filament under the fifth metatarsal head
+msg-change-fork = tuning fork at the great toe
+msg-change-toe_1 = touch of the great toe
+msg-change-toe_3 = touch of the third toe
+msg-change-toe_5 = touch of the fifth toe
+msg-change-toes_of_other_foot = touch of the toes of the other foot
+msg-if-felt = felt
+msg-if-not_felt = not felt
+msg-if-none_not_felt = all felt
+msg-if-1_not_felt = one not felt
+msg-if-2_or_more_not_felt = two or more not felt
+
+msg-rule-protective_sensation-name = Protective feeling of the foot
+msg-rule-protective_sensation-positive = Protective feeling lost in this foot
+msg-rule-protective_sensation-negative = Protective feeling found at every place tried ({ $checked }). Nerve disease is not excluded by this
+msg-rule-protective_sensation-negative_with_gaps = Protective feeling found by what was tried ({ $checked }); not tried: { $open }. Nerve disease is not excluded by this
+msg-rule-protective_sensation-negative_contradicted = Felt at every place of the rule, but something beside it says otherwise: unsettled, use judgement
+msg-rule-protective_sensation-undetermined = Cannot say yet: needs { $needs }
+msg-rule-protective_sensation-undetermined_here = Cannot say by the places that can be tried
+msg-rule-protective_sensation-not_applicable = Cannot be tried on this side ({ $gate })
+msg-rule-protective_sensation-gives_positive = feeling lost
+msg-rule-protective_sensation-gives_negative = feeling found
+msg-rule-protective_sensation-criterion_filament_toe = filament not felt under the great toe
+msg-rule-protective_sensation-criterion_filament_first = filament not felt under the first metatarsal head
+msg-rule-protective_sensation-criterion_filament_fifth = filament not felt under the fifth metatarsal head
+msg-rule-protective_sensation-criterion_fork = tuning fork not felt at the great toe or farther up
+msg-rule-protective_sensation-criterion_touch = { $value } of six toes do not feel a touch
+msg-rule-flag-numb_elsewhere = the sole, another place or the record says that feeling is lost
+msg-rule-flag-place_out_of_reach = a place that is missing or covered settles nothing: the fork farther up, or the touch of the toes, may
+
+msg-change-ankle_back_of_foot = pressure at the artery on the back of the foot
+msg-change-ankle_inner_side = pressure at the artery behind the ankle
+msg-change-arm_right = pressure at the right arm
+msg-change-arm_left = pressure at the left arm
+
+msg-rule-ankle_brachial-name = Ankle-arm index
+msg-rule-ankle_brachial-band_low = Index { $value }: 0.90 or lower, as in narrowed arteries of this leg
+msg-rule-ankle_brachial-band_borderline = Index { $value }: borderline (0.91 to 0.99). Narrowed arteries are not excluded
+msg-rule-ankle_brachial-band_borderline_contradicted = Index { $value }: borderline, and a pulse of this foot was not felt: unsettled, feel and measure again
+msg-rule-ankle_brachial-band_expected = Index { $value }: between 1.00 and 1.40. Narrowed arteries are not excluded
+msg-rule-ankle_brachial-band_expected_contradicted = Index { $value } by the numbers, but a pulse of this foot was not felt: unsettled, feel and measure again
+msg-rule-ankle_brachial-band_noncompressible = Index { $value }: above 1.40. The vessels do not yield to the cuff and the index says nothing: measure the toe pressure
+msg-rule-ankle_brachial-undetermined = Cannot say yet: needs { $needs }
+msg-rule-ankle_brachial-undetermined_value = Index { $value }. Cannot say more yet: needs { $needs }
+msg-rule-ankle_brachial-not_applicable = Cannot be measured on this side ({ $gate })
+msg-rule-gate-noncompressible = the vessels do not yield to the cuff
+msg-rule-flag-pulse_absent = no pulse was felt at an artery of this foot
+msg-rule-flag-vessels_may_be_stiff = diabetes or failing kidneys: stiff vessels give too high a number; toe pressure tells more
+msg-rule-flag-no_signal = no signal at either artery, counted as 0: look at once for a leg that is losing its blood supply
+msg-rule-flag-borderline_in_europe = 1.00 is borderline in European texts (0.91 to 1.00)
+msg-rule-flag-below_040 = below 0.40: critical by one source; others put it at 0.50
+msg-rule-flag-not_lying_flat = not lying flat, or not every pressure in the same position: the index is less sure
+msg-rule-flag-one_arm_only = one arm only: the index can only be lower than this
+
+msg-change-ulcer_now = open ulcer now
+msg-change-protective_feeling = protective feeling of each foot
+msg-change-narrowed_arteries = pulses or pressures of each foot
+msg-change-foot_deformity = deformity of each foot
+msg-change-ulcer_before = foot ulcer before
+msg-change-amputation_before = amputation before
+msg-change-kidney_failure = kidneys failing
+
+msg-rule-foot_category-name = Category of the feet
+msg-rule-foot_category-band_category_0 = Category 0 of 0 to 3: feeling and blood supply found at both feet. Look at the feet again in 12 months
+msg-rule-foot_category-band_category_0_contradicted = Category 0 by its letter, but what was before speaks otherwise: unsettled. Test feeling and pulses again, and look at the feet sooner than in 12 months
+msg-rule-foot_category-band_category_1 = Category 1 of 0 to 3: feeling lost, or arteries narrowed. Look at the feet again in 6 to 12 months
+msg-rule-foot_category-band_category_2 = Category 2 of 0 to 3: feeling lost and arteries narrowed, or one of them with a deformity. Look at the feet again in 3 to 6 months
+msg-rule-foot_category-band_category_3 = Category 3 of 0 to 3: feeling lost or arteries narrowed, after an ulcer, an amputation or with failing kidneys. Look at the feet again in 1 to 3 months
+msg-rule-foot_category-undetermined = Cannot say yet: needs { $needs }
+msg-rule-foot_category-not_applicable = No category ({ $gate }): the ulcer is treated now, not waited with
+msg-rule-foot_category-gives_category_0 = category 0
+msg-rule-foot_category-gives_category_1 = category 1
+msg-rule-foot_category-gives_category_2 = category 2
+msg-rule-foot_category-gives_category_3 = category 3
+msg-rule-foot_category-gives_not_applicable = no category
+msg-rule-gate-ulcer_now = an open ulcer
+msg-rule-flag-literal_0_with_history = an earlier ulcer, an amputation or failing kidneys: another guideline takes such feet as high and looks at them in 1 to 2 months
+msg-rule-flag-sooner_for_deformity = a deformity alone: another guideline looks at such feet in 3 to 6 months
+msg-rule-flag-made_for_diabetes = the table was made for diabetes; it is shown here for a numb foot, whatever the cause
