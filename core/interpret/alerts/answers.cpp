@@ -119,8 +119,11 @@ Clue Answers::count_at_least(std::string_view item, std::int64_t least) const {
   });
 }
 
-Clue Answers::warm_at_least(std::int64_t tenths) const {
-  return hear_as("general.temperature", Side::midline, [tenths](const model::Finding& finding) {
+Clue Answers::warm_at_least(std::int64_t tenths) const { return heat_at_least("general.temperature", tenths); }
+Clue Answers::warmest_at_least(std::int64_t tenths) const { return heat_at_least("general.temperature_highest_7_days", tenths); }
+
+Clue Answers::heat_at_least(std::string_view item, std::int64_t tenths) const {
+  return hear_as(item, Side::midline, [tenths](const model::Finding& finding) {
     const auto* temperature = std::get_if<model::Temperature>(&finding.value);
     return temperature == nullptr || !temperature->cel ? not_said() : said(temperature->cel->steps >= tenths);
   });

@@ -45,6 +45,7 @@ class Answers {
   [[nodiscard]] Clue count_at_least(std::string_view item, std::int64_t least) const;
   // Tenths of a degree Celsius.
   [[nodiscard]] Clue warm_at_least(std::int64_t tenths) const;
+  [[nodiscard]] Clue warmest_at_least(std::int64_t tenths) const;  // the highest of the last seven days
   // Tried, and stopped by one of these reasons: yes. Done: no.
   [[nodiscard]] Clue stopped(std::string_view item, model::Side side, std::initializer_list<model::WhyNot> reasons) const;
   // What each tried finding says; any yes decides, and what is not recorded says nothing and is not asked after.
@@ -65,6 +66,8 @@ class Answers {
   }
 
  private:
+  [[nodiscard]] Clue heat_at_least(std::string_view item, std::int64_t tenths) const;
+
   const View& view_;
   mutable std::optional<std::vector<Reading>> motions_;
   mutable std::array<std::array<std::optional<Clue>, 3>, 12> kept_;

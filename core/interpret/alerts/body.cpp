@@ -9,12 +9,17 @@ using model::Side;
 
 namespace {
 
-// Points of the two-level Wells score that can be recorded here, between the least and the most they can be. Pitting and
-// collateral veins are not asked, and are never read as no; an earlier clot and a leg paralysed or in plaster count when they were
-// answered. Whether something else explains it at least as well is the examiner's own answer.
+[[nodiscard]] Clue whole_leg_swollen(const Answers& answers, Side side) {
+  const Clue spread = answers.chosen("knee.look_swelling_spread", side, {"whole_limb"});
+  const Clue looked = answers.yes("vessel.whole_leg_swollen", side);
+  return unasked(looked.value == Tri::undetermined ? led_by(spread, {looked}) : led_by(looked, {spread}));
+}
+
+// Points of the two-level Wells score that can be recorded here, between the least and the most they can be. What is
+// not recorded is never read as no; an earlier clot and a leg paralysed or in plaster count when they were answered. Whether something else explains it at least as well is the examiner's own answer.
 [[nodiscard]] Clue wells_likely_clue(const Answers& answers, Side side) {
   std::int64_t least = 0;
-  std::int64_t most = 2;
+  std::int64_t most = 0;
   Clue open;
   const auto point = [&](const Clue& clue) {
     least += clue.is_yes() ? 1 : 0;
@@ -27,7 +32,9 @@ namespace {
   point(unasked(answers.yes("history.leg_paralysed_or_plaster", side)));
   point(unasked(answers.yes("history.clot_before")));
   point(answers.yes("leg.calf_tender_vein", side));
-  point(unasked(answers.chosen("knee.look_swelling_spread", side, {"whole_limb"})));
+  point(whole_leg_swollen(answers, side));
+  point(answers.yes("vessel.oedema_more_this_side", side));
+  point(answers.yes("vessel.veins_collateral", side));
   most += answers.yes("leg.calf_swelling", side).is_no() ? 0 : 1;  // fuller than the other: whether by 30 mm was not recorded
   const Clue suspects = answers.yes("history.examiner_suspects_clot");
   least -= suspects.is_yes() ? 0 : 2;
@@ -55,7 +62,7 @@ Raised leg_clot(const Answers& answers, Side side) {
   const Clue suspects = answers.yes("history.examiner_suspects_clot");
   // A tender calf that does not swell is explained by a recorded injury, or by the examiner, who suspects no clot.
   const Clue tender = every({answers.yes("leg.calf_tender_vein", side), circumstance(negate(injured(answers))), fact(not_(tri(suspects.is_no())))});
-  const Clue entry = either({answers.yes("leg.calf_swelling", side), unasked(answers.chosen("knee.look_swelling_spread", side, {"whole_limb"})),
+  const Clue entry = either({answers.yes("leg.calf_swelling", side), whole_leg_swollen(answers, side),
                              unasked(tender), suspects});
   const Clue fast = answers.count_at_least("general.pulse_rate", pulse_clot_over + 1);
   const Clue chest = led_by(answers.yes("history.breathless"), {fast});
@@ -74,7 +81,8 @@ Raised leg_clot(const Answers& answers, Side side) {
 }
 
 // Both legs sore is no sign. Feeling or power lost on both sides counts with back pain; a bladder that changed counts with back
-// pain, cancer, a dropped foot or numbness.
+// pain, cancer, a dropped foot or numbness. What changed in sex, and weakness of both legs or by the day, count where they were
+// answered: they are not asked after here, and asked in private alone.
 Raised cauda_equina(const Answers& answers, Side) {
   const auto both = [&](std::string_view item) { return unasked(every({answers.yes(item, Side::left), answers.yes(item, Side::right)})); };
   const Clue drop = unasked(either({answers.yes("nerve.foot_drop", Side::left), answers.yes("nerve.foot_drop", Side::right)}));
@@ -83,7 +91,11 @@ Raised cauda_equina(const Answers& answers, Side) {
   const Clue bladder = every({answers.yes("history.bladder_bowel_change"), either({back, unasked(answers.yes("history.cancer_known")), drop, saddle})});
   const Clue two_sided = every({unasked(back), either({both("nerve.sensation_foot_reduced"), both("nerve.foot_drop")})});
   Raised raised;
-  raised.clue = either({saddle, bladder, two_sided});
+  const Clue root_pain = led_by(back, {answers.yes("history.pain_below_knee", Side::left), answers.yes("history.pain_below_knee", Side::right),
+                                        answers.yes("history.cancer_known"), saddle, drop});
+  const Clue weak = either({answers.yes("history.both_legs_weak"), answers.yes("history.weakness_getting_worse")});
+  const Clue told_more = every({root_pain, either({weak, answers.yes("history.sexual_function_change")})});
+  raised.clue = led_by(either({saddle, bladder, two_sided}), {told_more});
   const bool told = answers.yes("history.bladder_bowel_change").is_yes();
   if (raised.clue.value == Tri::undetermined && !back.is_yes() && !told) {
     raised.clue.because.clear();
@@ -93,10 +105,13 @@ Raised cauda_equina(const Answers& answers, Side) {
   return raised;
 }
 
-// Pain at night counts when another position does not end it, or when it gets worse. Pain at night or weight lost alone is a question.
+// A bone that broke by almost nothing counts by itself. Pain at night counts when another position does not end it, or when it gets worse. Pain at night or weight lost alone is a question.
 Raised tumour(const Answers& answers, Side) {
   const auto either_side = [&](auto&& of) { return either({of(Side::left), of(Side::right)}); };
-  const Clue bone = unasked(either_side([&](Side side) { return answers.yes("knee.bone_tender_elsewhere", side); }));
+  const Clue tender_bone = either_side([&](Side side) { return answers.yes("knee.bone_tender_elsewhere", side); });
+  const Clue unexplained = unasked(either_side([&](Side side) { return answers.yes("history.bone_pain_unexplained", side); }));
+  const Clue bone = unasked(led_by(tender_bone, {unexplained}));
+  const Clue broke = unasked(either_side([&](Side side) { return answers.yes("history.fracture_minimal_force", side); }));
   const Clue lump = unasked(either_side([&](Side side) { return answers.chosen("knee.look_swelling_spread", side, {"local"}); }));
   const Clue at_night = answers.yes("history.night_pain");
   const Clue night = every({at_night, either({negate(answers.yes("history.night_pain_relieved_by_turning")), answers.yes("history.night_pain_getting_worse")})});
@@ -105,12 +120,21 @@ Raised tumour(const Answers& answers, Side) {
   const Clue stays = bare_no(unasked(answers.count_at_least("history.weeks_since_onset", lump_weeks)));
   const Tri young = answers.aged(0, young_under - 1);
   Raised raised;
-  raised.clue = either({night, every({lost, either({bone, night})}), every({known, either({bone, at_night})}),
-                        every({fact(young), stays, either({bone, lump})})});
+  raised.clue = led_by(either({night, every({lost, either({bone, night})}), every({known, either({bone, at_night})}),
+                               every({fact(young), stays, either({bone, lump})})}),
+                       {broke, every({fact(young), unexplained})});
   if (raised.clue.value == Tri::undetermined && !at_night.is_yes() && !lost.is_yes() && !known.is_yes()) {
     raised.clue.because.clear();
   }
   raised.urgency = young == Tri::no ? AlertClass::two_weeks : AlertClass::same_day;
+  if (broke.is_yes() && known.is_yes()) {
+    raised.urgency = AlertClass::now;  // broken by almost nothing where a cancer is known
+    raised.clue.because.add(broke.because);
+    raised.clue.because.add(known.because);
+    raised.what = "broke_cancer";
+  } else if (broke.is_yes()) {
+    raised.what = "broke";
+  }
   return raised;
 }
 

@@ -69,6 +69,11 @@ constexpr std::int64_t days_a_week = 7;
   return clue;
 }
 
+// Of either leg, as a way of walking is.
+[[nodiscard]] Clue refuses_weight(const Answers& answers) {
+  return either({answers.yes("history.refuses_weight", Side::left), answers.yes("history.refuses_weight", Side::right)});
+}
+
 // The complaint itself says so, while nothing recorded says otherwise.
 [[nodiscard]] bool complains_of_something_recent(const View& view) {
   const std::string& why = view.exam().complaint.text;
@@ -128,7 +133,9 @@ Clue over_two_weeks(const Answers& answers) {
   });
 }
 
-Clue fever(const Answers& answers, std::int64_t tenths) { return either({answers.yes("history.fever"), answers.warm_at_least(tenths)}); }
+Clue fever(const Answers& answers, std::int64_t tenths) {
+  return led_by(either({answers.yes("history.fever"), answers.warm_at_least(tenths)}), {answers.warmest_at_least(tenths)});
+}
 
 Clue walks_as(const Answers& answers, std::initializer_list<std::string_view> gaits) {
   const Clue whole = answers.chosen("gait.pattern", Side::midline, gaits);
@@ -143,13 +150,20 @@ Clue walks_as(const Answers& answers, std::initializer_list<std::string_view> ga
 }
 
 Clue cannot_walk(const Answers& answers) {
-  return answers.once(Known::cannot_walk, Side::midline,
-                      [&]() -> Clue { return led_by(negate(answers.count_at_least("gait.steps_now", 4)), {walks_as(answers, {"will_not_walk"})}); });
+  return answers.once(Known::cannot_walk, Side::midline, [&]() -> Clue {
+    return led_by(negate(answers.count_at_least("gait.steps_now", 4)),
+                  {walks_as(answers, {"will_not_walk"}), answers.yes("history.walking_lost"), refuses_weight(answers)});
+  });
 }
 
 Clue cannot_stand(const Answers& answers) {
-  return answers.once(Known::cannot_stand, Side::midline,
-                      [&]() -> Clue { return led_by(negate(answers.count_at_least("gait.steps_now", 1)), {walks_as(answers, {"will_not_walk"})}); });
+  return answers.once(Known::cannot_stand, Side::midline, [&]() -> Clue {
+    return led_by(negate(answers.count_at_least("gait.steps_now", 1)), {walks_as(answers, {"will_not_walk"}), refuses_weight(answers)});
+  });
+}
+
+Clue leg_not_moved(const Answers& answers, Side side) {
+  return led_by(answers.yes("hip.leg_not_moved", side), {answers.yes("history.child_not_moving_leg", side)});
 }
 
 Clue limps(const Answers& answers) {
@@ -251,6 +265,10 @@ Clue hip_rotation_lost(const Answers& answers, Side side) {
 
 Clue extension_lacking(const Answers& answers, Side side) {
   return less_than_other(answers.view(), answers.motions(), "knee.extension_passive", side);
+}
+
+Clue foot_deformed(const Answers& answers, Side side) {
+  return either({answers.yes("ankle.look_deformity", side), answers.yes("foot.look_deformity", side), answers.yes("leg.look_deformity", side)});
 }
 
 Clue pulse_absent(const Answers& answers, std::string_view item, Side side) { return answers.graded(item, side, {"0"}); }

@@ -15,11 +15,13 @@ namespace limbledger::interpret {
 [[nodiscard]] Clue fever(const Answers& answers, std::int64_t tenths);
 // One of these ways of walking, of whichever leg it was recorded.
 [[nodiscard]] Clue walks_as(const Answers& answers, std::initializer_list<std::string_view> gaits);
-// Fewer than four steps now.
+// Fewer than four steps now, or said to have stopped walking.
 [[nodiscard]] Clue cannot_walk(const Answers& answers);
 // Not a step.
 [[nodiscard]] Clue cannot_stand(const Answers& answers);
 [[nodiscard]] Clue limps(const Answers& answers);
+// A child that holds this leg still: seen, or told.
+[[nodiscard]] Clue leg_not_moved(const Answers& answers, model::Side side);
 [[nodiscard]] Clue hot(const Answers& answers, model::Side side);
 [[nodiscard]] Clue swollen(const Answers& answers, model::Side side);
 [[nodiscard]] Clue tender(const Answers& answers, model::Side side);
@@ -30,6 +32,8 @@ namespace limbledger::interpret {
 [[nodiscard]] Clue hip_rotation_lost(const Answers& answers, model::Side side);
 // The knee lacks extension against the other side by more than the error of a difference.
 [[nodiscard]] Clue extension_lacking(const Answers& answers, model::Side side);
+// Ankle, foot or shin newly out of shape.
+[[nodiscard]] Clue foot_deformed(const Answers& answers, model::Side side);
 // A pulse of the foot that cannot be felt: one, or both.
 [[nodiscard]] Clue pulse_absent(const Answers& answers, std::string_view item, model::Side side);
 

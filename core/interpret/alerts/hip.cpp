@@ -24,20 +24,50 @@ namespace {
                 {turned("hip.internal_rotation_passive_supine"), turned("hip.external_rotation_passive_seated"), turned("hip.log_roll")});
 }
 
+// Anything about the hip itself that speaks for a break. The roll is asked for; a roll that does not hurt answers nothing while
+// another of these is there.
+[[nodiscard]] Clue hip_sign(const Answers& answers, Side side, const Clue& seen) {
+  constexpr std::string_view lift = "hip.straight_leg_lift";
+  const Clue turns_out = led_by(answers.chosen("gait.pattern", side, {"turned_out"}),
+                                {answers.chosen("hip.leg_attitude", side, {"attitude_short_turned_out", "attitude_turned_out"})});
+  const Clue site = answers.chosen("history.pain_site", side,
+                                   {"site_groin", "site_outer_hip", "site_thigh_front", "site_thigh_outer", "site_thigh_back"});
+  return led_by(answers.positive("hip.log_roll", side),
+                {hurts_when_turned(answers, side), turns_out, site, seen, answers.positive(lift, side),
+                 answers.stopped(lift, side, {model::WhyNot::pain, model::WhyNot::unable}), answers.positive("hip.heel_push", side),
+                 answers.positive("hip.percussion_patellopubic", side)});
+}
+
+// A knee that is hurt is a reason of its own not to walk.
+[[nodiscard]] bool complains_of_the_knee(const Answers& answers) {
+  const std::string_view complaint = answers.view().exam().complaint.text;
+  return complaint == "acute_knee" || complaint == "chronic_knee";
+}
+
+// Beside a sore knee not walking asks for the hip, and one painless roll does not settle it; elsewhere not walking is a sign itself.
+[[nodiscard]] Clue sign_or_not_walking(const Answers& answers, Side side, const Clue& sign) {
+  const Clue walks_not = cannot_walk(answers);
+  if (complains_of_the_knee(answers)) {
+    return walks_not.is_yes() && sign.is_no() ? answers.positive("hip.percussion_patellopubic", side) : sign;
+  }
+  return either({sign, walks_not.value == Tri::undetermined ? answers.yes("history.walking_lost") : walks_not});
+}
+
 }  // namespace
 
-// After an injury, or where nobody knows why the person stopped walking. Taking steps is no answer: undisplaced ones walk.
+// After an injury or a fall, or where nobody knows why the person stopped walking. Taking steps is no answer: undisplaced ones walk.
 Raised hip_fracture_old(const Answers& answers, Side side) {
-  const Clue turned = hurts_when_turned(answers, side);
   const Clue seen = answers.chosen("history.film_result", side, {"hip_fracture_seen"});
-  const Clue rolls = answers.positive("hip.log_roll", side);
-  const Clue sign = led_by(rolls, {turned, answers.chosen("gait.pattern", side, {"turned_out"}), seen});
-  const Clue why = either({circumstance(hurt_lately(answers)), circumstance(cannot_walk(answers))});
+  const Clue sign = sign_or_not_walking(answers, side, hip_sign(answers, side, seen));
+  const Clue walks_not = cannot_walk(answers);
+  // A fall these days needs no date; it is named among the grounds.
+  const Clue why = led_by(either({circumstance(hurt_lately(answers)), circumstance(walks_not)}), {answers.yes("history.fall_recent")});
+  const bool weak = answers.yes("history.frail").is_yes() || (answers.yes("history.memory_poor").is_yes() && walks_not.is_yes());
   Raised raised;
-  raised.applies = answers.aged(hip_fracture_from, 200);
+  raised.applies = weak ? Tri::yes : answers.aged(hip_fracture_from, 200);
   raised.clue = every({why, sign});
-  if (raised.clue.value == Tri::undetermined && cannot_walk(answers).is_yes()) {
-    raised.clue.because.add(cannot_walk(answers).because);
+  if (!raised.clue.is_no() && walks_not.is_yes()) {
+    raised.clue.because.add(walks_not.because);
   }
   raised.what = seen.is_yes() ? "seen" : "raised";
   return raised;

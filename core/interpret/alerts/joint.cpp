@@ -50,18 +50,32 @@ Raised infected_joint_adult(const Answers& answers, Side side) {
 Raised infected_joint_child(const Answers& answers, Side side) {
   const Clue stopped = answers.stopped("knee.flexion_passive", side, {WhyNot::pain});
   // A child that does not limp may still not bear the knee to be moved: that is not answered until somebody moved it.
-  const Clue irritable = either({limps(answers), led_by(stopped, {cannot_walk(answers), severe_pain_on_passive(answers, side)})});
-  const Clue general = either({fever(answers, fever_child_tenths), answers.yes("history.unwell")});
+  // Under one year nobody limps: the leg that is not moved is asked for.
+  const bool infant = answers.aged(0, 0) == Tri::yes;
+  const Clue still = leg_not_moved(answers, side);
+  const Clue sore = severe_pain_on_passive(answers, side);
+  const Clue irritable = infant ? led_by(still, {limps(answers), stopped, cannot_walk(answers), sore})
+                                : either({limps(answers), led_by(stopped, {cannot_walk(answers), sore, still})});
+  const Clue feverish = fever(answers, fever_child_tenths);
+  const Clue general = either({feverish, answers.yes("history.unwell")});
   const bool hurt = injured(answers).is_yes();
   const Clue severe = hurt ? general : either({general, cannot_stand(answers), unasked(severe_pain_on_passive(answers, side))});
   Raised raised;
+  const bool still_infant = infant && still.is_yes();
+  const auto months = answers.view().age_months_on_exam();
+  const bool newborn = months && months->high < infant_joint_months;
   raised.applies = answers.child();
-  raised.clue = every({irritable, severe});
-  const bool infant = answers.aged(0, 0) == Tri::yes;
+  const Clue joined = every({irritable, severe});
+  raised.clue = still_infant ? led_by(joined, {still}) : joined;
   make_now_if_ill(answers, raised);
-  if (raised.clue.is_yes() && infant) {
+  if (raised.clue.is_yes() && still.is_yes() && raised.what != "ill") {
+    raised.what = feverish.is_yes() ? "not_moved_fever" : "not_moved";
+  }
+  const bool same_day = still_infant && !newborn && !joined.is_yes();
+  if (raised.clue.is_yes() && ((infant && !same_day) || (still.is_yes() && feverish.is_yes()))) {
     raised.urgency = AlertClass::now;
     raised.interrupts = true;
+    raised.what = raised.what == "not_moved" ? "not_moved_now" : raised.what;
   }
   return raised;
 }
@@ -70,7 +84,7 @@ Raised infected_bone(const Answers& answers, Side side) {
   const Clue bone = bone_tender(answers, side);
   const Clue no_injury = circumstance(negate(injured(answers)));
   const Clue feverish = fever(answers, fever_tenths);
-  const Clue lowered = answers.yes("history.immune_suppressed");
+  const Clue lowered = led_by(answers.yes("history.immune_suppressed"), {answers.yes("history.sickle_cell")});
   const Clue local = answers.chosen("knee.look_swelling_spread", side, {"local", "whole_limb"});
   // A tender growth plate of the shin counts with fever only: at that age it is common and harmless without.
   const Clue plate = every({answers.yes("knee.tibial_tubercle_tender", side), feverish});

@@ -66,23 +66,48 @@ constexpr std::string_view tibial_pulse = "vessel.pulse_posterior_tibial";
   return pulse_absent(answers, item, side).is_yes() || !other_weak.is_yes() ? weak : fact(Tri::no);
 }
 
+// No pulse is said of what was felt for alone, and it stands among the grounds.
+void name_lost_pulse(Raised& raised, const Clue& dorsal, const Clue& tibial) {
+  if (!dorsal.is_yes() && !tibial.is_yes()) {
+    return;
+  }
+  raised.what = dorsal.is_yes() && tibial.is_yes() ? "no_pulse" : (dorsal.is_yes() ? "no_pulse_dorsal" : "no_pulse_tibial");
+  if (raised.clue.is_yes()) {
+    raised.clue.because.add(dorsal.is_yes() ? dorsal.because : FindingTrail{});
+    raised.clue.because.add(tibial.is_yes() ? tibial.because : FindingTrail{});
+  }
+}
+
 }  // namespace
 
+// A wound said to lie near a break counts by itself, as does skin that bone lifts; below the knee a new deformity asks after both.
 Raised open_fracture(const Answers& answers, Side side) {
+  const Clue wound = answers.yes("knee.look_open_wound", side);
   const Clue broken = either({answers.yes("knee.look_deformity", side), bone_tender(answers, side),
                               every({circumstance(hurt_lately(answers)), cannot_walk(answers)})});
-  Raised raised;
-  const Clue at_knee = every({answers.yes("knee.look_open_wound", side), broken});
-  // Each says by itself what the two above say together: bone that is seen, but for an old ulcer's; a wound near a possible break.
-  const Clue bone = every({answers.yes("skin.bone_visible", side), fact(not_(tri(injured(answers).is_no())))});
-  const Clue near_break = answers.yes("skin.wound_over_bone", side);
-  raised.clue = led_by(at_knee, {bone, near_break});
-  if (!raised.clue.is_yes() && answers.yes("knee.look_open_wound", side).value != Tri::yes) {
-    raised.clue.because.clear();  // tender bone alone points to no wound
+  Clue at_knee = every({wound, broken});
+  if (!wound.is_yes()) {
+    at_knee.because.clear();  // tender bone alone points to no wound
   }
-  raised.what = at_knee.is_yes() ? "raised" : (bone.is_yes() ? "bone_seen" : (near_break.is_yes() ? "near_break" : "raised"));
+  const Clue near = answers.yes("skin.wound_over_bone", side);
+  const Clue skin_open = negate(answers.yes("skin.intact", side));
+  const Clue deep = answers.chosen("skin.deep_wound", side, {"wound_puncture", "wound_bite", "wound_sting_or_snake", "wound_body_left"});
+  const Clue out_of_shape = foot_deformed(answers, side);
+  const Clue below = every({out_of_shape, led_by(near.value == Tri::undetermined && skin_open.is_no() ? skin_open : near, {skin_open, deep})});
+  const Clue tented = answers.yes("ankle.skin_tented", side);
+  Raised raised;
+  // Bone that is seen says by itself what wound and break say together, but for an old ulcer's.
+  const Clue bone = every({answers.yes("skin.bone_visible", side), fact(not_(tri(injured(answers).is_no())))});
+  if (out_of_shape.is_yes()) {
+    const Clue lower = led_by(either({below, tented}), {bone, near});
+    raised.clue = wound.is_yes() ? either({at_knee, lower}) : lower;
+  } else {
+    raised.clue = led_by(at_knee, {bone, near, tented});
+  }
   raised.urgency = AlertClass::now;
   raised.interrupts = true;
+  const bool below_open = near.is_yes() || below.is_yes();
+  raised.what = at_knee.is_yes() ? "raised" : (bone.is_yes() ? "bone_seen" : (below_open ? "near_break" : (tented.is_yes() ? "skin" : "raised")));
   return raised;
 }
 
@@ -116,8 +141,8 @@ Raised dislocated_knee(const Answers& answers, Side side) {
   const bool cold = answers.yes("vessel.foot_cold", side).is_yes();
   raised.urgency = pulses_good && !cold && pressure_low(answers.view(), side) == Tri::no ? AlertClass::same_day : AlertClass::now;
   raised.interrupts = raised.urgency == AlertClass::now;
-  const bool no_pulse = pulse_absent(answers, dorsal_pulse, side).is_yes() || pulse_absent(answers, tibial_pulse, side).is_yes();
-  raised.what = no_pulse ? "no_pulse" : (deformed.is_yes() ? "deformed" : (lax.is_yes() ? "loose" : "raised"));
+  raised.what = deformed.is_yes() ? "deformed" : (lax.is_yes() ? "loose" : "raised");
+  name_lost_pulse(raised, pulse_absent(answers, dorsal_pulse, side), pulse_absent(answers, tibial_pulse, side));
   return raised;
 }
 
@@ -166,17 +191,24 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
                                    every({tibial, bare_no(negate(unasked(pulse_absent(answers, tibial_pulse, other_side(side)))))})});
   const Clue felt_both = every({negate(dorsal), negate(tibial)});
   const Clue refill = felt_both.is_yes() ? fact(Tri::no) : unasked(answers.yes("vessel.capillary_refill_slow", side));
-  const Clue perfusion = either({answers.yes("vessel.foot_cold", side), every({dorsal, tibial}), every({circumstance(hurt), others_felt}), refill});
-  const Clue symptom = either({circumstance(hurt), answers.yes("nerve.sensation_foot_reduced", side), answers.yes("nerve.foot_drop", side),
-                               negate(answers.yes("ankle.movement", side)), answers.yes("history.pain_out_of_proportion", side)});
+  // Told to have turned cold or pale within two weeks: the sign and the time in one answer.
+  const Clue sudden = answers.yes("history.cold_pale_sudden", side);
+  const Clue perfusion =
+      led_by(either({answers.yes("vessel.foot_cold", side), every({dorsal, tibial}), every({circumstance(hurt), others_felt}), refill}), {sudden});
+  // Pain at rest for longer than that is another trouble.
+  const bool long_pain = answers.yes("history.rest_pain_over_2_weeks", side).is_yes();
+  const Clue rest_pain = long_pain ? fact(Tri::no) : answers.yes("history.rest_pain_foot", side);
+  const Clue symptom = led_by(either({circumstance(hurt), answers.yes("nerve.sensation_foot_reduced", side), answers.yes("nerve.foot_drop", side),
+                                      negate(answers.yes("ankle.movement", side)), answers.yes("history.pain_out_of_proportion", side)}),
+                              {rest_pain, answers.yes("history.numb_or_tingling", side)});
   Raised raised;
-  raised.clue = every({perfusion, symptom, of_short_history(answers)});
+  raised.clue = every({perfusion, symptom, sudden.is_yes() ? fact(Tri::yes) : of_short_history(answers)});
   if (raised.clue.value == Tri::undetermined && !perfusion.is_yes()) {
     raised.clue.because = perfusion.because;
   }
   raised.urgency = AlertClass::now;
   raised.interrupts = true;
-  raised.what = dorsal.is_yes() || tibial.is_yes() ? "no_pulse" : "raised";
+  name_lost_pulse(raised, dorsal, tibial);
   return raised;
 }
 

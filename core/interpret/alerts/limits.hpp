@@ -7,6 +7,7 @@
 namespace limbledger::interpret {
 
 inline constexpr std::int64_t child_under = 16;             // CONVENTION: below it the hip is looked at in every knee
+inline constexpr std::int64_t infant_joint_months = 3;      // red flags page, joint of a child: infant age from memory
 inline constexpr std::int64_t fever_tenths = 380;           // red flags page, bone infection: taught value
 inline constexpr std::int64_t fever_child_tenths = 385;     // LIMP_RCHT
 inline constexpr std::int64_t temperature_low_tenths = 360; // WSES2018 as restated on the red flags page: below it, a sign of sepsis

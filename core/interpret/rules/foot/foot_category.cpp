@@ -17,30 +17,30 @@ namespace {
 using model::Side;
 
 constexpr std::array<Side, 2> both_feet{Side::left, Side::right};
-constexpr std::array<std::string_view, foot_input_count> foot_names{"ulcer_now", "protective_feeling", "narrowed_arteries", "foot_deformity",
+constexpr std::array<std::string_view, feet_input_count> foot_names{"ulcer_now", "protective_feeling", "narrowed_arteries", "foot_deformity",
                                                                     "ulcer_before", "amputation_before", "kidney_failure"};
-constexpr std::array<std::string_view, foot_input_count> foot_items{
+constexpr std::array<std::string_view, feet_input_count> foot_items{
     "skin.ulcer",           "nerve.monofilament_great_toe", "vessel.pulse_dorsalis_pedis", "foot.deformity", "history.foot_ulcer_before",
     "history.amputation_before", "history.kidney_failure"};
 constexpr std::array<std::string_view, 4> category_names{"category_0", "category_1", "category_2", "category_3"};
 constexpr std::array<std::string_view, 2> pulse_items{"vessel.pulse_dorsalis_pedis", "vessel.pulse_posterior_tibial"};
 
-[[nodiscard]] constexpr std::size_t foot_place(FootInput input) { return static_cast<std::size_t>(input); }
+[[nodiscard]] constexpr std::size_t foot_place(FeetInput input) { return static_cast<std::size_t>(input); }
 
-[[nodiscard]] FootCategory decide_category(const std::array<std::uint8_t, foot_input_count>& in) {
-  const auto is = [&](FootInput input) { return in[foot_place(input)] == 1; };
-  if (is(FootInput::ulcer_now)) {
+[[nodiscard]] FootCategory decide_category(const std::array<std::uint8_t, feet_input_count>& in) {
+  const auto is = [&](FeetInput input) { return in[foot_place(input)] == 1; };
+  if (is(FeetInput::ulcer_now)) {
     return FootCategory::active;
   }
-  const bool lops = is(FootInput::lops);
-  const bool pad = is(FootInput::pad);
+  const bool lops = is(FeetInput::lops);
+  const bool pad = is(FeetInput::pad);
   if (!lops && !pad) {
     return FootCategory::zero;
   }
-  if (is(FootInput::hx_ulcer) || is(FootInput::hx_amp) || is(FootInput::esrd)) {
+  if (is(FeetInput::hx_ulcer) || is(FeetInput::hx_amp) || is(FeetInput::esrd)) {
     return FootCategory::three;
   }
-  return (lops && pad) || is(FootInput::deform) ? FootCategory::two : FootCategory::one;
+  return (lops && pad) || is(FeetInput::deform) ? FootCategory::two : FootCategory::one;
 }
 
 [[nodiscard]] Outcome outcome_of_category(FootCategory category) {
@@ -71,8 +71,8 @@ struct FootOpen {
 
 struct FeetHeard {
   FootHistory person{};
-  std::array<std::string, foot_input_count> states;
-  std::array<std::vector<FootOpen>, foot_input_count> open;  // where an input is not known
+  std::array<std::string, feet_input_count> states;
+  std::array<std::vector<FootOpen>, feet_input_count> open;  // where an input is not known
   std::vector<const model::Finding*> findings;
   std::vector<model::FindingId> of_rules;
 };
@@ -102,7 +102,7 @@ struct OneFoot {
   const bool numb = view.says_yes("body.feeling_lost", side) || (rule != nullptr && rule->outcome == Outcome::positive);
   const bool felt = !numb && rule != nullptr && rule->outcome == Outcome::negative && rule->flags.empty();
   const bool named = rule != nullptr && !rule->settle.empty() && rule->settle[0].item && rule->settle[0].side == side;
-  const std::string item = named ? rule->settle[0].item->text : std::string(foot_items[foot_place(FootInput::lops)]);
+  const std::string item = named ? rule->settle[0].item->text : std::string(foot_items[foot_place(FeetInput::lops)]);
   if (numb || felt) {
     return {{tri(numb), "known"}, item};
   }
@@ -149,10 +149,10 @@ struct OneFoot {
   return foot;
 }
 
-[[nodiscard]] OneFoot hear_answer(const View& view, FootInput input, Side side, FeetHeard& heard) {
+[[nodiscard]] OneFoot hear_answer(const View& view, FeetInput input, Side side, FeetHeard& heard) {
   const std::string_view item = foot_items[foot_place(input)];
   Told told = tell(view, item, side, &says_answer, heard.findings);
-  if (input == FootInput::hx_amp) {
+  if (input == FeetInput::hx_amp) {
     for (const model::Finding* finding : view.at("body.limb_level", side)) {
       const auto* level = std::get_if<model::Choice>(&finding->value);
       if (level != nullptr && level->choice.text != "limb_whole") {
@@ -164,7 +164,7 @@ struct OneFoot {
   return {told, std::string(item)};
 }
 
-void take_foot(FeetHeard& heard, FootInput input, Side side, const OneFoot& foot) {
+void take_foot(FeetHeard& heard, FeetInput input, Side side, const OneFoot& foot) {
   const std::size_t at = foot_place(input);
   heard.person[at] = or_(heard.person[at], foot.told.value);
   if (foot.told.value == Tri::undetermined) {
@@ -180,18 +180,18 @@ void take_foot(FeetHeard& heard, FootInput input, Side side, const OneFoot& foot
   const std::vector<JudgedRule> sensation = run_protective_sensation(view);
   const std::vector<JudgedRule> index = run_ankle_brachial(view);
   for (const Side side : both_feet) {
-    take_foot(heard, FootInput::hx_amp, side, hear_answer(view, FootInput::hx_amp, side, heard));
-    take_foot(heard, FootInput::hx_ulcer, side, hear_answer(view, FootInput::hx_ulcer, side, heard));
-    take_foot(heard, FootInput::ulcer_now, side, hear_answer(view, FootInput::ulcer_now, side, heard));
+    take_foot(heard, FeetInput::hx_amp, side, hear_answer(view, FeetInput::hx_amp, side, heard));
+    take_foot(heard, FeetInput::hx_ulcer, side, hear_answer(view, FeetInput::hx_ulcer, side, heard));
+    take_foot(heard, FeetInput::ulcer_now, side, hear_answer(view, FeetInput::ulcer_now, side, heard));
     if (foot_is_gone(view, side)) {
       continue;  // what is not there is neither felt nor numb
     }
-    take_foot(heard, FootInput::lops, side, hear_numb(view, side, result_at(sensation, side), heard));
-    take_foot(heard, FootInput::pad, side, hear_arteries(view, side, result_at(index, side), heard));
-    take_foot(heard, FootInput::deform, side, hear_answer(view, FootInput::deform, side, heard));
+    take_foot(heard, FeetInput::lops, side, hear_numb(view, side, result_at(sensation, side), heard));
+    take_foot(heard, FeetInput::pad, side, hear_arteries(view, side, result_at(index, side), heard));
+    take_foot(heard, FeetInput::deform, side, hear_answer(view, FeetInput::deform, side, heard));
   }
-  take_foot(heard, FootInput::esrd, Side::midline, hear_answer(view, FootInput::esrd, Side::midline, heard));
-  for (std::size_t i = 0; i < foot_input_count; ++i) {
+  take_foot(heard, FeetInput::esrd, Side::midline, hear_answer(view, FeetInput::esrd, Side::midline, heard));
+  for (std::size_t i = 0; i < feet_input_count; ++i) {
     heard.states[i] = heard.person[i] == Tri::undetermined ? heard.states[i] : "known";
   }
   return heard;
@@ -199,13 +199,13 @@ void take_foot(FeetHeard& heard, FootInput input, Side side, const OneFoot& foot
 
 [[nodiscard]] std::vector<model::Word> category_flags(const View& view, const FeetHeard& heard, FootCategory category) {
   std::vector<model::Word> flags;
-  const auto is = [&](FootInput input) { return heard.person[foot_place(input)] == Tri::yes; };
-  const bool history = is(FootInput::hx_ulcer) || is(FootInput::hx_amp) || is(FootInput::esrd);
+  const auto is = [&](FeetInput input) { return heard.person[foot_place(input)] == Tri::yes; };
+  const bool history = is(FeetInput::hx_ulcer) || is(FeetInput::hx_amp) || is(FeetInput::esrd);
   if (category == FootCategory::zero && history) {
     flags.push_back({"contradicted"});
     flags.push_back({"literal_0_with_history"});
   }
-  if (category == FootCategory::zero && !history && is(FootInput::deform)) {
+  if (category == FootCategory::zero && !history && is(FeetInput::deform)) {
     flags.push_back({"sooner_for_deformity"});
   }
   if (!view.says_yes("history.diabetes", Side::midline)) {
@@ -215,9 +215,9 @@ void take_foot(FeetHeard& heard, FootInput input, Side side, const OneFoot& foot
 }
 
 void explain_category(const FeetHeard& heard, const RuleResult& result, Working& working) {
-  constexpr std::array<std::string_view, foot_input_count> said{"open ulcer now", "loss of protective sensation, either foot", "narrowed arteries, either foot",
+  constexpr std::array<std::string_view, feet_input_count> said{"open ulcer now", "loss of protective sensation, either foot", "narrowed arteries, either foot",
                                                                 "deformity, either foot", "ulcer before", "amputation before", "end-stage kidney disease"};
-  for (std::size_t i = 0; i < foot_input_count; ++i) {
+  for (std::size_t i = 0; i < feet_input_count; ++i) {
     const Tri value = heard.person[i];
     working.lines.push_back({std::string(said[i]) + ": " + (value == Tri::undetermined ? "open" : (value == Tri::yes ? "yes" : "no"))});
     working.inputs.push_back({std::nullopt, model::Word{std::string(foot_names[i])}, model::Word{heard.states[i]}, std::nullopt});
@@ -251,7 +251,7 @@ void explain_category(const FeetHeard& heard, const RuleResult& result, Working&
   if (completed.outcome == FootCategory::active) {
     result.gate = model::Word{"ulcer_now"};
   }
-  for (std::size_t i = 0; i < foot_input_count; ++i) {
+  for (std::size_t i = 0; i < feet_input_count; ++i) {
     result.inputs.push_back({{std::string(foot_names[i])}, {heard.states[i]}});
     for (const FootOpen& open : completed.settles[i] ? heard.open[i] : std::vector<FootOpen>{}) {
       Settle settle{{std::string(foot_names[i])}, model::ItemId{open.item}, open.side, {}};
@@ -296,8 +296,8 @@ void explain_category(const FeetHeard& heard, const RuleResult& result, Working&
 
 }  // namespace
 
-Completed<foot_input_count, FootCategory> foot_category(const FootHistory& in) {
-  std::array<Classes, foot_input_count> may_be{};
+Completed<feet_input_count, FootCategory> foot_category(const FootHistory& in) {
+  std::array<Classes, feet_input_count> may_be{};
   std::transform(in.begin(), in.end(), may_be.begin(), [](Tri value) { return classes_of(value); });
   return complete(may_be, &decide_category);
 }

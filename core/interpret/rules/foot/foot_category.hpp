@@ -16,13 +16,13 @@ namespace limbledger::interpret {
 inline constexpr std::string_view foot_category_rule = "rule.foot_category";
 inline constexpr std::string_view foot_category_edition = "iwgdf/2019";
 
-enum class FootInput : std::uint8_t { ulcer_now, lops, pad, deform, hx_ulcer, hx_amp, esrd };
-inline constexpr std::size_t foot_input_count = 7;
+enum class FeetInput : std::uint8_t { ulcer_now, lops, pad, deform, hx_ulcer, hx_amp, esrd };
+inline constexpr std::size_t feet_input_count = 7;
 enum class FootCategory : std::uint8_t { zero, one, two, three, active, undetermined };
 
-using FootHistory = std::array<Tri, foot_input_count>;
+using FootHistory = std::array<Tri, feet_input_count>;
 
-[[nodiscard]] Completed<foot_input_count, FootCategory> foot_category(const FootHistory& in);
+[[nodiscard]] Completed<feet_input_count, FootCategory> foot_category(const FootHistory& in);
 // Once a person: with diabetes or a numb foot, as soon as anything of the foot was examined.
 [[nodiscard]] std::vector<JudgedRule> run_foot_category(const View& view);
 

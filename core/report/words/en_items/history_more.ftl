@@ -160,11 +160,11 @@ msg-item-history_walks_usually-short = Walking before this began
 msg-item-history_walks_usually-how = The best of the weeks before.
 msg-item-history_walks_usually-purpose = The state to get back to; a rule on steps does not fit who did not walk before.
 
-msg-item-history_walking_lost-short = Stopped walking without a known reason
-msg-item-history_walking_lost-how = A person who walked and now does not, with or without a fall that was seen.
+msg-item-history_walking_lost-short = Cannot stand or walk since the fall, or stopped walking
+msg-item-history_walking_lost-how = Can the person stand or walk since the fall? Yes for who stood and walked before and now does not, also where nobody saw a fall.
 msg-item-history_walking_lost-purpose = In an old, frail or confused person a broken hip until imaged.
-msg-item-history_walking_lost-yes = stopped walking, no known reason
-msg-item-history_walking_lost-no = walks as before, or the reason is known
+msg-item-history_walking_lost-yes = cannot stand or walk since
+msg-item-history_walking_lost-no = stands and walks as before
 
 msg-item-history_fall_recent-short = Fall, these days
 msg-item-history_fall_recent-how = Any, also one that nobody saw: bruises, found on the floor.

@@ -35,7 +35,9 @@ TEST_CASE("every danger has a row of facts, a question, and a message for what i
 }
 
 TEST_CASE("A: a line of class now starts with what to do, and says neither possible, may nor consider") {
-  for (const char* name : {"open_fx.raised", "open_fx.bone_seen", "open_fx.near_break", "knee_disloc_vasc.raised", "knee_disloc_vasc.no_pulse", "knee_disloc_vasc.deformed", "knee_disloc_vasc.loose",
+  for (const char* name : {"open_fx.raised", "open_fx.bone_seen", "open_fx.near_break", "open_fx.skin", "ali.no_pulse_dorsal", "ali.no_pulse_tibial",
+                           "knee_disloc_vasc.no_pulse_dorsal", "knee_disloc_vasc.no_pulse_tibial", "septic_child.not_moved_now",
+                           "septic_child.not_moved_fever", "tumour.broke_cancer", "knee_disloc_vasc.raised", "knee_disloc_vasc.no_pulse", "knee_disloc_vasc.deformed", "knee_disloc_vasc.loose",
                            "acs.raised", "ali.raised", "ali.no_pulse", "ces.raised", "septic_adult.ill", "septic_child.ill", "dvt.chest", "scfe.unstable",
                            "scfe.unstable_turned_out"}) {
     const std::string text = english().say(std::string("msg.alert.") + name, {{"side", "LEFT", false, true}});
