@@ -123,7 +123,7 @@ std::string intended_use() {
 
 std::optional<Options> read_options(int count, const char* const* words, int& exit_code) {
   Options options;
-  CLI::App app("limbledger: examinations of the hip, knee and ankle, recorded and read\n\n" + intended_use(), "limbledger");
+  CLI::App app("limbledger: examinations of the hip, knee, ankle and foot, recorded and read\n\n" + intended_use(), "limbledger");
   app.require_subcommand(1);
   app.set_version_flag("--version", "limbledger " + std::string(service::program_version) + ", protocol " + std::to_string(service::protocol_newest));
   app.footer(

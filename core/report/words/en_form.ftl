@@ -41,6 +41,8 @@ msg-position_heading-prone = Lying face down
 msg-position-on_lap = on a lap
 msg-position_heading-on_lap = On the parent's lap
 
+msg-end_feel-none = none
+msg-end_feel-tissue_stretch = tissue stretch
 msg-end_feel-tissue_approximation = tissue approximation
 msg-end_feel-capsular_firm = capsular firm
 msg-end_feel-springy_block = springy block
@@ -69,6 +71,14 @@ msg-why_left-pregnancy = not late in pregnancy
 msg-why_left-no_instrument = nothing to measure with
 msg-why_left-age_unknown = only for a younger child; the age is not known closely enough
 
+msg-answer-yes = yes
+msg-answer-no = no
+msg-answer-unsure = unsure
+
+msg-result-negative = negative
+msg-result-equivocal = equivocal
+msg-result-positive = positive
+
 ## On paper.
 
 msg-paper-title = Examination on paper
@@ -92,24 +102,23 @@ msg-paper-chaperone = Chaperone
 msg-paper-chaperone_who = (name, offered, declined)
 msg-paper-spoke = History from
 msg-paper-not_to_miss = Not to miss:
-msg-paper-how_to_fill = Ring one word or number, or write the value with its decimals. ? = unsure. fam = the familiar pain. An empty box is "not asked or not examined", never a no. ● and bold = minimum set. Better side first, painful step last.
+msg-paper-how_to_fill = Ring one word or grade; ○ mark one, ☐ mark all that hold; or write the value with its decimals. ? = unsure. ☐ fam = the pain is the familiar one: marked beside neg, pos or ?, never in their place. An empty box is "not asked or not examined", never a no. ● and bold = minimum set. Better side first, painful step last.
 msg-paper-why_not = Not done: one letter in the small square.
 msg-paper-not_while = ▲ Not advised while this is open (done all the same? record it, and say why):
-msg-paper-measured_with = Measured with:
-msg-paper-another_instrument = Another one: write it beside the value.
+msg-paper-measured_with = Measured with (write it behind "with"):
+msg-paper-with = with
+msg-paper-sheet = Sheet
 msg-paper-under = under { $age } years
 msg-paper-late = late, and gently
 msg-paper-instead_of = in place of: { $item }
-msg-paper-short_of_zero = short of 0:
-msg-paper-beyond_zero = beyond 0:
-msg-paper-arc_order = in this order:
 msg-paper-negative = neg
 msg-paper-positive = pos
 msg-paper-familiar = fam
 msg-paper-no = no
 msg-paper-yes = yes
-msg-paper-marks_here = ▲ here: { $marks }, and the letters behind it
-msg-paper-numbers = the number, or numbers
+msg-paper-marks_here = ▲ here: { $marks }, and the numbers behind it
+msg-paper-write_one = Write one:
+msg-paper-write_all = Write all that hold:
 msg-paper-each_sheet = Name
 msg-paper-range = { $low } to { $high }
 msg-paper-grades = Grades.
@@ -123,6 +132,45 @@ msg-paper-entered_later = Entering this later: origin "from paper", date and tim
 msg-paper-entered_by = Entered by
 msg-paper-entered_at = on
 msg-paper-about = Not tested on real people; a working aid for trained examiners. Local protocol stands above this sheet. Facts: edition { $edition }.
+
+# A concern in the words of one complaint: in an infant two steps look for it; what withholds is an injury.
+msg-paper_concern-hip_dislocated_infant_hip = The hip may be out of joint after an injury (Galeazzi and abduction bent 90 look for an infant's hip out of joint: without an injury they go on)
+
+# The two directions of an angle: what it counts, and what falls short of it. Where a joint has its own words they stand behind its name.
+msg-paper_way-flexion = bent
+msg-paper_short-flexion = short of straight
+msg-paper_way-foot_flexion = down
+msg-paper_short-foot_flexion = up
+msg-paper_way-nerve_flexion = raised
+msg-paper_short-nerve_flexion = below level
+msg-paper_way-extension = beyond straight
+msg-paper_short-extension = short of straight
+msg-paper_way-foot_extension = up
+msg-paper_short-foot_extension = down
+msg-paper_way-internal_rotation = inward
+msg-paper_short-internal_rotation = outward
+msg-paper_way-external_rotation = outward
+msg-paper_short-external_rotation = inward
+msg-paper_way-leg_external_rotation = foot outward
+msg-paper_short-leg_external_rotation = foot inward
+msg-paper_way-gait_external_rotation = toes out
+msg-paper_short-gait_external_rotation = toes in
+msg-paper_way-abduction = outward
+msg-paper_short-abduction = inward
+msg-paper_way-adduction = inward
+msg-paper_short-adduction = outward
+msg-paper_way-dorsiflexion = foot up
+msg-paper_short-dorsiflexion = foot down
+msg-paper_way-plantarflexion = foot down
+msg-paper_short-plantarflexion = foot up
+msg-paper_way-inversion = heel inward
+msg-paper_short-inversion = heel outward
+msg-paper_way-eversion = heel outward
+msg-paper_short-eversion = heel inward
+msg-paper_way-valgus = outward
+msg-paper_short-valgus = inward
+msg-paper_way-foot_valgus = heel outward
+msg-paper_short-foot_valgus = heel inward
 
 ## Words of the vocabulary that a form needs and a page does not.
 

@@ -94,6 +94,64 @@ TEST_CASE("a paper form names what it leaves out and why, and tells which steps 
   CHECK(text.find("A fracture at the knee is not settled") != std::string::npos);
 }
 
+TEST_CASE("a test on paper says what pos and neg mean, and a familiar pain is marked apart from them") {
+  const std::string text = seen(paper_of("hip_after_fall"));
+  CHECK(text.find("pos = cannot lift it, or groin pain. neg = lifts it without groin pain; a fracture is not excluded") != std::string::npos);
+  CHECK(text.find("pos = duller than the other side. neg = as loud as the other side; a fracture is not excluded") != std::string::npos);
+  CHECK(text.find("pos = pain in groin or hip on the push. neg = no pain in groin or hip on the push; a fracture is not excluded") != std::string::npos);
+  CHECK(paper_of("hip_after_fall").find("<i>?</i> <i class=\"apart\">\u2610 fam</i>") != std::string::npos);
+  for (const model::Sequence& sequence : reference::built_in_edition()->sequences()) {
+    CAPTURE(sequence.complaint.text);
+    const std::string words = seen(paper_of(sequence.complaint.text));
+    const auto tests = static_cast<std::size_t>(std::count_if(sequence.steps.begin(), sequence.steps.end(), [](const model::SequenceStep& step) {
+      const model::Item& item = *reference::built_in_edition()->item(step.item);
+      return item.value == model::ValueKind::test && !item.protected_;
+    }));
+    CHECK(times(words, "pos = ") == tests);
+  }
+}
+
+TEST_CASE("choices on paper stand in words, and the control says whether one or several are marked") {
+  const std::string html = paper_of("back_leg");
+  CHECK(html.find("<i>\u25cb Felt as elsewhere</i> <i>\u25cb Felt less</i> <i>\u25cb Not felt</i> <i>\u25cb Unpleasant or burning</i>") != std::string::npos);
+  CHECK(seen(paper_of("diabetic_foot")).find("Write all that hold: None of these") != std::string::npos);
+  CHECK(seen(paper_of("no_complaint")).find("Write one: Even") != std::string::npos);
+  for (const model::Sequence& sequence : reference::built_in_edition()->sequences()) {
+    CAPTURE(sequence.complaint.text);
+    const std::string words = paper_of(sequence.complaint.text);
+    CHECK(words.find("</b><i>1</i>") == std::string::npos);
+  }
+}
+
+TEST_CASE("both directions of an angle are named on paper, and an answer that is hoped to be yes says what each word means") {
+  const std::string knee = seen(paper_of("acute_knee"));
+  CHECK(knee.find("beyond straight") != std::string::npos);
+  CHECK(knee.find("short of straight") != std::string::npos);
+  CHECK(seen(paper_of("child_alignment")).find("heel outward") != std::string::npos);
+  CHECK(seen(paper_of("child_alignment")).find("heel inward") != std::string::npos);
+  CHECK(knee.find("yes = reliable") != std::string::npos);
+  CHECK(knee.find("no = not reliable today") != std::string::npos);
+  CHECK(seen(paper_of("diabetic_foot")).find("yes = no break of the skin") != std::string::npos);
+  for (const model::Sequence& sequence : reference::built_in_edition()->sequences()) {
+    const std::string text = seen(paper_of(sequence.complaint.text));
+    CAPTURE(sequence.complaint.text);
+    // A name that has no words is shown as it is.
+    CHECK(text.find("msg.") == std::string::npos);
+  }
+}
+
+TEST_CASE("head and foot of a paper form, which stand again on each sheet, hold title, person, key and page number") {
+  const std::string html = paper_of("acute_knee");
+  const std::string head = html.substr(html.find("<thead>"), html.find("</thead>") - html.find("<thead>"));
+  const std::string foot = html.substr(html.find("<tfoot>"), html.find("</tfoot>") - html.find("<tfoot>"));
+  CHECK(head.find("Examination on paper: ") != std::string::npos);
+  for (const char* part : {"Name", "second identifier", "Not done: one letter", "A fracture at the knee is not settled", "Grades.", "0 = Not felt"}) {
+    CHECK_MESSAGE(foot.find(part) != std::string::npos, part);
+  }
+  CHECK(html.find("counter(page)") != std::string::npos);
+  CHECK(seen(paper_of("infant_hip")).find("look for an infant&#39;s hip out of joint") != std::string::npos);
+}
+
 TEST_CASE("form.write goes to an examiner and a viewer, in English, while locked; a demonstration says so on it") {
   using service::test::at;
   service::test::DeskFixture fixture;

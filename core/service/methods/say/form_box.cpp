@@ -4,6 +4,9 @@
 #include "core/report/text.hpp"
 
 #include <algorithm>
+#include <array>
+#include <string_view>
+#include <vector>
 
 namespace limbledger::service {
 
@@ -24,17 +27,28 @@ using report::Words;
   return *step.axis == *step.toward ? limits->front().steps < 0 : limits->back().steps > 0;
 }
 
+// The name of a direction in the words of its joint, or of the direction alone: what a "toward" counts, and what falls short of it.
+[[nodiscard]] std::string way_of(const FormStep& step, const Words& words, const char* which) {
+  const std::string stem = "msg.paper_" + std::string(which) + ".";
+  const std::string region = step.item.text.substr(0, step.item.text.find('.'));
+  const std::string of_joint = stem + region + "_" + step.toward->text;
+  return html_text(words.say(words.has(of_joint) ? of_joint : stem + step.toward->text)) + " ";
+}
+
 [[nodiscard]] std::string angle_box(const FormStep& step, const Words& words) {
   if (step.value == model::ValueKind::arc) {
-    return "<i>" + gap() + "\u2013" + gap() + "\u2013" + gap() + "\u00b0</i> <small>" + html_text(words.say("msg.paper.arc_order")) + "</small> " + gap();
+    std::string out = "<i>" + gap() + "\u2013" + gap() + "\u2013" + gap() + "\u00b0</i> ";
+    for (const model::Word& order : step.orders.value_or(std::vector<model::Word>{})) {
+      const auto middle = order.text.find("_zero_");
+      if (middle != std::string::npos) {
+        out += ring(report::word_of(words, "toward", order.text.substr(0, middle)) + "\u20130\u2013" +
+                    report::word_of(words, "toward", order.text.substr(middle + std::string_view("_zero_").size())));
+      }
+    }
+    return out;
   }
-  const bool short_too = may_fall_short(step);
-  const bool from_the_axis = step.axis && step.toward && *step.axis == *step.toward;
-  std::string out = "<i>" + (short_too && !from_the_axis ? html_text(words.say("msg.paper.beyond_zero")) + " " : std::string()) + gap() + "\u00b0</i> ";
-  if (short_too) {
-    out += "<i>" + html_text(words.say("msg.paper.short_of_zero")) + " " + gap() + "\u00b0</i>";
-  }
-  return out;
+  std::string out = "<i>" + (step.toward ? way_of(step, words, "way") : std::string()) + gap() + "\u00b0</i> ";
+  return step.toward && may_fall_short(step) ? out + "<i>" + way_of(step, words, "short") + gap() + "\u00b0</i>" : out;
 }
 
 // A small count is of so many: 2 of 3 touches felt.
@@ -58,37 +72,85 @@ using report::Words;
   return step.takes_mm.value_or(false) ? out + "<i>" + gap() + html_text(report::word_of(words, "unit", "mm")) + "</i>" : out;
 }
 
+// A circle takes one mark, a square as many as hold: so the control, not the length of the list, says how many.
 [[nodiscard]] std::string choice_box(const FormStep& step, const Words& words, bool sided) {
-  if (sided && writes_number(step)) {
-    return gap();
+  if (sided && writes_words(step, words)) {
+    return "<u class=\"long\"></u>";
   }
+  const std::string mark = step.control == Control::choices ? "\u2610 " : "\u25cb ";
   std::string out;
-  int number = 0;
   for (const FormOption& option : step.choices.value_or(std::vector<FormOption>{})) {
-    out += sided ? ring(std::to_string(++number)) : "<i>\u2610 " + html_text(words.say(option.label.text)) + "</i> ";
+    out += "<i>" + mark + html_text(words.say(option.label.text)) + "</i> ";
   }
   return out;
 }
 
+// Asked so that a yes is what one hopes for; on paper the yes stands first and each answer says what it means.
+constexpr std::array<std::string_view, 10> good_yes{"ankle.movement",
+                                                    "general.answers_reliable",
+                                                    "history.can_reach_feet",
+                                                    "history.foot_check_last_year",
+                                                    "history.night_pain_relieved_by_turning",
+                                                    "history.steps_at_once",
+                                                    "nerve.toe_touch_fifth",
+                                                    "nerve.toe_touch_great",
+                                                    "nerve.toe_touch_third",
+                                                    "skin.intact"};
+
+[[nodiscard]] std::string answer_box(const FormStep& step, const Words& words) {
+  const std::string no = words.say("msg.paper.no");
+  const std::string yes = words.say("msg.paper.yes");
+  if (!is_good_yes(step)) {
+    return ring(no) + ring(yes) + ring("?");
+  }
+  const auto told = [](const std::string& text) { return "<i class=\"told\">" + html_text(text) + "</i> "; };
+  return told(yes + " = " + words.say(step.text.yes->text)) + told(no + " = " + words.say(step.text.no->text)) + ring("?");
+}
+
+[[nodiscard]] std::size_t letters_of(const FormStep& step, const Words& words) {
+  std::size_t letters = 0;
+  for (const FormOption& option : step.choices.value_or(std::vector<FormOption>{})) {
+    letters += report::width_of(words.say(option.label.text)) + 3;
+  }
+  return letters;
+}
+
+[[nodiscard]] bool is_choice(const FormStep& step) { return step.control == Control::choice || step.control == Control::choices; }
+
 }  // namespace
 
-bool writes_number(const FormStep& step) {
-  const bool chosen = step.control == Control::choice || step.control == Control::choices;
-  return chosen && step.choices && step.choices->size() > choices_to_ring;
+bool is_good_yes(const FormStep& step) {
+  return step.control == Control::answer && step.text.yes && step.text.no && std::find(good_yes.begin(), good_yes.end(), step.item.text) != good_yes.end();
 }
+
+bool writes_words(const FormStep& step, const Words& words) { return is_choice(step) && letters_of(step, words) > letters_to_mark; }
+
+bool takes_whole_row(const FormStep& step) { return is_choice(step) || step.control == Control::test || is_good_yes(step); }
 
 bool is_measured(const FormStep& step) { return step.control == Control::angle || (step.control == Control::number && step.unit); }
 
-std::string numbered_choices(const FormStep& step, const Words& words) {
-  if (step.control != Control::choice && step.control != Control::choices) {
+std::string listed_choices(const FormStep& step, const Words& words) {
+  if (!writes_words(step, words)) {
     return {};
   }
-  std::string out;
-  int number = 0;
+  std::vector<std::string> listed;
   for (const FormOption& option : step.choices.value_or(std::vector<FormOption>{})) {
-    out += (out.empty() ? "" : ", ") + std::to_string(++number) + "\u00a0" + words.say(option.label.text);
+    listed.push_back(words.say(option.label.text));
   }
-  return "<br><small>" + html_text(out) + "</small>";
+  const std::string how = words.say(step.control == Control::choices ? "msg.paper.write_all" : "msg.paper.write_one");
+  return " <small>" + html_text(how + " " + report::joined(listed, " \u00b7 ")) + "</small>";
+}
+
+// What no more than denies the pain or sign is left unsaid, unless it warns that something is not excluded.
+std::string test_meaning(const FormStep& step, const Words& words) {
+  if (step.control != Control::test || !step.text.yes || !step.text.no) {
+    return {};
+  }
+  const std::string no = words.say(step.text.no->text);
+  const bool says_more = !no.starts_with("no ") || no.find(';') != std::string::npos || no.find(',') != std::string::npos;
+  std::string out = words.say("msg.paper.positive") + " = " + words.say(step.text.yes->text);
+  out += says_more ? ". " + words.say("msg.paper.negative") + " = " + no : std::string();
+  return " <small>\u00b7 " + html_text(out) + "</small>";
 }
 
 std::string form_box(const FormStep& step, const Words& words, bool sided) {
@@ -101,9 +163,9 @@ std::string form_box(const FormStep& step, const Words& words, bool sided) {
     case Control::grade:
       return grade_box(step, words);
     case Control::test:
-      return ring(say("negative")) + ring(say("positive")) + ring("?") + (sided ? "" : " ") + ring(say("familiar"));
+      return ring(say("negative")) + ring(say("positive")) + ring("?") + "<i class=\"apart\">\u2610 " + html_text(say("familiar")) + "</i> ";
     case Control::answer:
-      return ring(say("no")) + ring(say("yes")) + ring("?");
+      return answer_box(step, words);
     case Control::choice:
     case Control::choices:
       return choice_box(step, words, sided);

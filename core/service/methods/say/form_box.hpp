@@ -9,13 +9,19 @@
 
 namespace limbledger::service {
 
-// So many numbered choices are ringed; of more, the number is written.
-inline constexpr std::size_t choices_to_ring = 6;
-[[nodiscard]] bool writes_number(const FormStep& step);
+// Choices that take no more columns than this are marked on a line for each side; of a longer list, the words are written.
+inline constexpr std::size_t letters_to_mark = 75;
+[[nodiscard]] bool writes_words(const FormStep& step, const report::Words& words);
+// An answer whose yes is what one hopes for.
+[[nodiscard]] bool is_good_yes(const FormStep& step);
+// Of a sided step: its label stands over both boxes.
+[[nodiscard]] bool takes_whole_row(const FormStep& step);
 
 [[nodiscard]] bool is_measured(const FormStep& step);
-// The choices of a step by number, to stand once below its label; nothing for another control.
-[[nodiscard]] std::string numbered_choices(const FormStep& step, const report::Words& words);
+// The choices of a long list, to stand once behind its label; nothing for another step.
+[[nodiscard]] std::string listed_choices(const FormStep& step, const report::Words& words);
+// What pos and neg of a test say, by its item's words.
+[[nodiscard]] std::string test_meaning(const FormStep& step, const report::Words& words);
 // `sided`: one of two narrow boxes; else one wide one.
 [[nodiscard]] std::string form_box(const FormStep& step, const report::Words& words, bool sided);
 

@@ -1,6 +1,7 @@
 // A form on paper (form.write): one HTML document for A4, from what form.describe describes, so that both ask the same. Two columns
 // of steps; RIGHT stands left of LEFT in every position, and each box carries its word. Blanks for measured values, words to ring for
-// the others, a letter for why something was not done. One sheet where the steps allow it. It runs and loads nothing.
+// the others, a letter for why something was not done. Title, person and the key of
+// marks and grades stand on each sheet; one sheet where the steps allow it. It runs and loads nothing.
 #pragma once
 
 #include "core/report/words/words.hpp"
