@@ -102,6 +102,9 @@ struct Item {
   std::optional<std::vector<LimitNumber>> confirm;  // low, high: asked back outside
   std::optional<ScaleId> scale;
   std::optional<std::vector<ChoiceId>> choices;
+  // What is no finding to name: words of an answer, a test or the choices. Without it a no, a negative, and what the scale says;
+  // a choice is then a description, and what somebody told (region history) is told.
+  std::optional<std::vector<Word>> ordinary;
   std::optional<std::vector<Word>> positions;
   std::optional<std::vector<Word>> instruments;
   std::optional<wire::Count<1, 20>> trials_max;
@@ -119,7 +122,7 @@ struct Item {
   Status status{};
   friend bool operator==(const Item&, const Item&) = default;
 };
-BOOST_DESCRIBE_STRUCT(Item, (), (item, family, region, sides, value, axis, end, toward, arc, unit, refuse, confirm, scale, choices, positions,
+BOOST_DESCRIBE_STRUCT(Item, (), (item, family, region, sides, value, axis, end, toward, arc, unit, refuse, confirm, scale, choices, ordinary, positions,
                                  instruments, trials_max, of_trials, end_feels, counts, seconds, discomfort, safety, withheld_by, protected_, text, instead, sources, status))
 
 // Whether something can be examined in a position: it is listed, or it is a way to lie or sit in one that is. Somebody late in
@@ -143,11 +146,12 @@ struct Scale {
   std::vector<ScaleGrade> grades;
   std::optional<bool> takes_mm;  // a measured displacement may stand beside the grade
   std::optional<bool> against_other_side;  // a grade is a difference from the other side
+  std::optional<std::vector<wire::Name>> ordinary;  // grades that are no finding to name; without it a grade is a description
   std::vector<SourceId> sources;
   Status status{};
   friend bool operator==(const Scale&, const Scale&) = default;
 };
-BOOST_DESCRIBE_STRUCT(Scale, (), (scale, title, grades, takes_mm, against_other_side, sources, status))
+BOOST_DESCRIBE_STRUCT(Scale, (), (scale, title, grades, takes_mm, against_other_side, ordinary, sources, status))
 
 // Each complaint has one sequence of steps; `free` holds every item in the catalogue's order.
 struct SequenceStep {

@@ -1,6 +1,7 @@
 #include "core/report/page.hpp"
 
 #include "core/interpret/rules/rule.hpp"
+#include "core/interpret/alerts/covered.hpp"
 #include "core/report/page_evidence.hpp"
 #include "core/report/page_judged.hpp"
 #include "core/report/page_parts.hpp"
@@ -62,15 +63,34 @@ void add_film_planned(const PageView& view, const interpret::RuleResult& rule, S
     }
     add_film_planned(view, rule, section);
   }
-  if (view.assessment.rules.empty()) {
+  if (!interpret::covered(view.edition, view.exam.complaint).rule) {
+    section.plain(view.say("page.no_rule_for", {{"part", part_named(view), false, true}}) + ".");
+  } else if (view.assessment.rules.empty()) {
     section.plain(view.say("page.no_rule"));
   }
   return section;
 }
 
+// The question whether somebody was asked alone, or what rests on a protected answer: read by whoever stands beside the page.
+[[nodiscard]] bool is_protected_contradiction(const PageView& view, const interpret::Contradiction& contradiction) {
+  if (view.names.protected_note == ProtectedNote::shown) {
+    return false;
+  }
+  const std::vector<model::Finding>& all = findings_of(view.exam);
+  return contradiction.contradiction.text.starts_with("contradiction.sensitive_through_family") ||
+         std::any_of(all.begin(), all.end(), [&](const model::Finding& finding) {
+           const model::Item* item = view.edition.item(finding.item);
+           return item != nullptr && item->protected_.value_or(false) && finding.finding &&
+                  std::find(contradiction.findings.begin(), contradiction.findings.end(), *finding.finding) != contradiction.findings.end();
+         });
+}
+
 [[nodiscard]] SheetSection not_fitting_section(const PageView& view) {
   SheetSection section = view.section("page.not_fitting");
   for (const interpret::Contradiction& contradiction : view.assessment.contradictions) {
+    if (is_protected_contradiction(view, contradiction)) {
+      continue;
+    }
     section.bullet(contradiction_text(contradiction, view.words));
   }
   return section;
@@ -85,6 +105,7 @@ Sheet exam_sheet(const model::Exam& exam, const std::optional<model::Person>& pe
   sheet.banner = names.banner;
   sheet.title = view.say("page.title");
   sheet.who = person_line(view);
+  sheet.examined = view.say("page.examined_day", {{"day", view.day().to_text(), false, true}});
   sheet.head = head_lines(view);
   const auto add = [&](SheetSection section, bool also_empty = true) {
     if (also_empty || !section.lines.empty()) {

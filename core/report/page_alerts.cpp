@@ -1,5 +1,6 @@
 // What cannot wait and what was done about it; the questions that are open; the next step.
 #include "core/interpret/alerts/alerts.hpp"
+#include "core/interpret/alerts/covered.hpp"
 #include "core/report/page_judged.hpp"
 #include "core/report/page_parts.hpp"
 
@@ -9,7 +10,6 @@ namespace limbledger::report {
 
 namespace {
 
-using interpret::FlagAnswer;
 using model::Side;
 
 [[nodiscard]] std::string all_named(const PageView& view, const std::vector<model::FindingId>& ids) { return joined(findings_named(view, ids), "; "); }
@@ -76,8 +76,7 @@ void add_none_raised(const PageView& view, bool some_hidden, SheetSection& secti
   }
   std::vector<std::string> open;
   for (const interpret::Flag& flag : view.assessment.flags) {
-    const FlagAnswer answer = printed_answer(view, flag);
-    const bool is_open = answer == FlagAnswer::not_asked || answer == FlagAnswer::cannot_answer;
+    const bool is_open = is_open_flag(view, flag);
     const std::string label = flag_label(view, flag.flag.text);
     if (is_open && !is_hidden_flag(view, flag) && std::find(open.begin(), open.end(), label) == open.end()) {
       open.push_back(label);
@@ -134,7 +133,9 @@ void add_none_raised(const PageView& view, bool some_hidden, SheetSection& secti
     const std::string_view open = alerts ? (questions ? "page.step_both_open" : "page.step_alerts_open") : (questions ? "page.step_questions_open" : "");
     return joined({view.say("page.step_plan"), open.empty() ? std::string() : view.say(open)}, "; ");
   }
-  return joined({view.say(questions ? "step.none_advised_now" : "step.none_would_change"), alerts ? view.say("page.step_alerts_stand") : std::string()}, "; ");
+  const std::optional<std::string> gap = not_covered(view);
+  const bool silent = gap && !questions && !interpret::covered(view.edition, view.exam.complaint).rule;
+  return joined({silent ? std::string() : view.say(questions ? "step.none_advised_now" : "step.none_would_change"), gap.value_or(std::string()), alerts ? view.say("page.step_alerts_stand") : std::string()}, "; ");
 }
 
 }  // namespace

@@ -1,4 +1,6 @@
 // Which danger signs were asked after and with what answer; and what the sections about dangers share.
+#include "core/interpret/alerts/covered.hpp"
+#include "core/report/ordinary.hpp"
 #include "core/report/page_parts.hpp"
 
 #include <algorithm>
@@ -17,7 +19,47 @@ using model::Side;
   return joined(named, "; ");
 }
 
+// What it is named for was found on that side, though something else asked with it speaks against.
+[[nodiscard]] bool sign_found(const PageView& view, const interpret::Flag& flag) {
+  const reference::AlertRow* row = view.edition.alert("alert." + std::string(after_dot(flag.flag.text)));
+  if (row == nullptr || !row->sign) {
+    return false;
+  }
+  return std::any_of(view.findings.begin(), view.findings.end(), [&](const model::Finding* finding) {
+    const bool here = finding->side == Side::midline || !flag.side || *flag.side == finding->side;
+    return here && std::find(row->sign->begin(), row->sign->end(), finding->item) != row->sign->end() &&
+           ordinary(view.edition, *finding) == Ordinary::unusual;
+  });
+}
+
 }  // namespace
+
+bool is_open_flag(const PageView& view, const interpret::Flag& flag) {
+  const FlagAnswer answer = printed_answer(view, flag);
+  if (answer == FlagAnswer::cannot_answer) {
+    return true;
+  }
+  const reference::AlertRow* row = view.edition.alert("alert." + std::string(after_dot(flag.flag.text)));
+  const auto& questions = view.assessment.questions;
+  const bool is_question = std::any_of(questions.begin(), questions.end(),
+                                       [&](const interpret::Question& one) { return after_dot(one.question.text) == after_dot(flag.flag.text); });
+  return answer == FlagAnswer::not_asked && (row == nullptr || is_question || interpret::belongs_to(view.edition, *row, view.exam.complaint));
+}
+
+std::optional<std::string> not_covered(const PageView& view) {
+  const interpret::Covered covered = interpret::covered(view.edition, view.exam.complaint);
+  if (covered.rule && covered.dangers) {
+    return std::nullopt;
+  }
+  const std::string_view what = covered.rule ? "page.no_dangers_for" : (covered.dangers ? "page.no_rule_for" : "page.not_covered");
+  return view.say(what, {{"part", part_named(view), false, true}});
+}
+
+std::string part_named(const PageView& view) {
+  const model::Sequence* sequence = view.edition.sequence(view.exam.complaint);
+  return sequence != nullptr && sequence->part ? view.say("page.the_part", {{"part", word_of(view.words, "joint", sequence->part->text), false, true}})
+                                              : view.say("page.this_complaint");
+}
 
 std::string_view after_dot(std::string_view name) {
   const auto dot = name.rfind('.');
@@ -71,7 +113,12 @@ SheetSection flags_section(const PageView& view) {
     section.plain(view.say("page.no_flags"));
     return section;
   }
-  for (const FlagAnswer answer : {FlagAnswer::raised, FlagAnswer::asked_no, FlagAnswer::not_asked, FlagAnswer::cannot_answer}) {
+  struct Row {
+    FlagAnswer answer;
+    bool found;
+  };
+  for (const auto& [answer, found] : {Row{FlagAnswer::raised, false}, Row{FlagAnswer::asked_no, true}, Row{FlagAnswer::asked_no, false},
+                                      Row{FlagAnswer::not_asked, false}, Row{FlagAnswer::cannot_answer, false}}) {
     // In the order of the assessment; the sides of one flag together where they rest on the same.
     struct Named {
       std::string label;
@@ -80,7 +127,9 @@ SheetSection flags_section(const PageView& view) {
     };
     std::vector<Named> named;
     for (const interpret::Flag& flag : view.assessment.flags) {
-      if (printed_answer(view, flag) != answer || is_hidden_flag(view, flag)) {
+      const FlagAnswer printed = printed_answer(view, flag);
+      if (printed != answer || is_hidden_flag(view, flag) || (printed == FlagAnswer::asked_no && sign_found(view, flag) != found) ||
+          (printed == FlagAnswer::not_asked && !is_open_flag(view, flag))) {
         continue;
       }
       const std::string label = flag_label(view, flag.flag.text);
@@ -105,9 +154,13 @@ SheetSection flags_section(const PageView& view) {
       parts.push_back(one.findings.empty() ? flag : view.say("page.flag_rests", {{"flag", flag, false, true}, {"findings", one.findings, false, true}}));
     }
     if (!parts.empty()) {
-      section.plain(view.say("page.flags_" + std::string(wire::type_of<FlagAnswer>().words[static_cast<std::size_t>(answer)]),
+      section.plain(view.say(found ? "page.flags_found_but"
+                                   : "page.flags_" + std::string(wire::type_of<FlagAnswer>().words[static_cast<std::size_t>(answer)]),
                              {{"flags", joined(parts, "; "), false, true}}));
     }
+  }
+  if (!interpret::covered(view.edition, view.exam.complaint).dangers) {
+    section.plain(view.say("page.no_dangers_for", {{"part", part_named(view), false, true}}) + ".");
   }
   section.plain(view.say("page.flags_end"));
   return section;

@@ -69,6 +69,12 @@ class PageView {
 // A no that rests on nothing recorded, or on how long ago it began alone, is nobody's answer about the sign.
 [[nodiscard]] interpret::FlagAnswer printed_answer(const PageView& view, const interpret::Flag& flag);
 
+// Not asked after though it belongs to this complaint, or it cannot be answered.
+[[nodiscard]] bool is_open_flag(const PageView& view, const interpret::Flag& flag);
+// "the ankle", or "this complaint"; and what no rule and no list of dangers of this edition speaks of, in words.
+[[nodiscard]] std::string part_named(const PageView& view);
+[[nodiscard]] std::optional<std::string> not_covered(const PageView& view);
+
 [[nodiscard]] bool referral_prompt(std::string_view statement);  // a prompt to refer, which compares no reading
 [[nodiscard]] SheetSection alerts_section(const PageView& view);  // no lines: nothing to say
 [[nodiscard]] SheetSection next_section(const PageView& view);    // none once the exam is closed

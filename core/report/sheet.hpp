@@ -41,6 +41,7 @@ struct Sheet {
   std::string banner;  // above everything, and on each sheet of paper
   std::string title;
   std::string who;                 // on each sheet of paper
+  std::string examined;            // the day, on each sheet of paper
   std::vector<std::string> head;   // below the title
   std::vector<SheetSection> sections;
 };

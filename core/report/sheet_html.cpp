@@ -54,7 +54,7 @@ class Body {
   [[nodiscard]] std::string text() { return std::move(out_); }
 
  private:
-  enum class Block : std::uint8_t { none, list, table, compared };
+  enum class Block : std::uint8_t { none, list, table, person, compared };
 
   void put(const SheetLine& line) {
     switch (line.kind) {
@@ -63,8 +63,8 @@ class Body {
         out_ += element("p", line.text);
         break;
       case LineKind::region:
-        open(Block::table);
-        out_ += "<tr class=\"region\"><th scope=\"rowgroup\" colspan=\"3\">" + escaped(line.text) + "</th></tr>\n";
+        region_ = line.text;
+        headed_ = false;
         break;
       case LineKind::bullet:
         end_entry();
@@ -76,12 +76,13 @@ class Body {
         out_ += entry_ ? "<br>" + escaped(line.text) : element("p", line.text);
         break;
       case LineKind::item:
-        open(Block::table);
-        out_ += "<tr><th scope=\"row\">" + escaped(line.text) + "</th>";
-        out_ += line.right.empty() && line.left.empty() ? cell(line.midline, " colspan=\"2\"") : cell(line.right) + cell(line.left);
-        out_ += "</tr>\n";
-        if (!line.midline.empty() && !(line.right.empty() && line.left.empty())) {
-          out_ += "<tr><th scope=\"row\">" + escaped(line.text) + "</th>" + cell(line.midline, " colspan=\"2\"") + "</tr>\n";
+        if (!line.right.empty() || !line.left.empty() || line.midline.empty()) {
+          open_region(Block::table);
+          out_ += "<tr><th scope=\"row\">" + escaped(line.text) + "</th>" + cell(line.right) + cell(line.left) + "</tr>\n";
+        }
+        if (!line.midline.empty()) {
+          open_region(Block::person);
+          out_ += "<tr><th scope=\"row\">" + escaped(line.text) + "</th>" + cell(line.midline) + "</tr>\n";
         }
         break;
       case LineKind::compared:
@@ -96,6 +97,15 @@ class Body {
       entry_ = false;
     }
   }
+  // What was found of the person stands in a table of its own, so that nothing of it stands under a side.
+  void open_region(Block block) {
+    const bool again = block_ != block;
+    open(block);
+    if (again || !headed_) {
+      out_ += "<tr class=\"region\"><th scope=\"rowgroup\" colspan=\"" + std::string(block == Block::person ? "2" : "3") + "\">" + escaped(region_) + "</th></tr>\n";
+      headed_ = true;
+    }
+  }
   void open(Block block) {
     if (block_ == block) {
       return;
@@ -103,6 +113,9 @@ class Body {
     close(block);
     if (block == Block::list) {
       out_ += "<ul>\n";
+    } else if (block == Block::person) {
+      out_ += "<table class=\"found\">\n<thead><tr><th></th>" + element("th", words_.say("msg.page.person_whole"), " scope=\"col\"") +
+              "</tr></thead>\n<tbody>\n";
     } else {
       const bool compared = block == Block::compared;
       out_ += std::string("<table class=\"found") + (compared ? " compared" : "") + "\">\n<thead><tr><th></th><th scope=\"col\">" +
@@ -115,7 +128,7 @@ class Body {
     end_entry();
     if (block_ == Block::list) {
       out_ += "</ul>\n";
-    } else if (block_ == Block::table || block_ == Block::compared) {
+    } else if (block_ == Block::table || block_ == Block::person || block_ == Block::compared) {
       out_ += "</tbody></table>\n";
     }
     block_ = next;
@@ -125,6 +138,8 @@ class Body {
   std::string out_;
   Block block_ = Block::none;
   bool entry_ = false;
+  std::string region_;
+  bool headed_ = false;
 };
 
 }  // namespace
@@ -183,8 +198,9 @@ std::string sheet_html(const Sheet& sheet, const Words& words) {
   std::string out = "<!DOCTYPE html>\n<html lang=\"en\" dir=\"ltr\">\n<head>\n<meta charset=\"utf-8\">\n"
                     "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\">\n"
                     "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n" +
-                    element("title", sheet.title) + "<style>" + std::string(sheet_style) + "</style>\n</head>\n<body>\n<table class=\"sheet\">\n<tfoot><tr><td>";
-  out += escaped(joined({sheet.banner, sheet.who, words.say("msg.page.untested")}, " \u00b7 ")) + "</td></tr></tfoot>\n<tbody><tr><td>\n<header>\n";
+                    element("title", sheet.title) + "<style>" + std::string(sheet_style) + "@page{@bottom-right{font:8.5pt \"DejaVu Sans\",Arial,sans-serif;content:\"" +
+                    words.say("msg.page.sheet_number") + " \" counter(page) \"/\" counter(pages)}}</style>\n</head>\n<body>\n<table class=\"sheet\">\n<tfoot><tr><td>";
+  out += escaped(joined({sheet.banner, sheet.who, sheet.examined, words.say("msg.page.untested")}, " \u00b7 ")) + "</td></tr></tfoot>\n<tbody><tr><td>\n<header>\n";
   out += sheet.banner.empty() ? std::string() : element("p", sheet.banner, " class=\"banner\"");
   out += element("h1", sheet.title) + element("p", sheet.who, " class=\"who\"");
   for (const std::string& line : sheet.head) {

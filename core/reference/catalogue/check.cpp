@@ -149,6 +149,41 @@ void check_counts(const CheckedRow& row, const model::Item& item, const Facts& f
   }
 }
 
+// Words of that kind of value, each once; none at all where every choice is worth naming.
+void check_ordinary(const CheckedRow& row, const model::Item& item) {
+  if (!item.ordinary) {
+    return;
+  }
+  std::vector<std::string> words;
+  if (item.value == ValueKind::answer) {
+    words = {"yes", "no"};
+  } else if (item.value == ValueKind::test) {
+    words = {"positive", "negative"};
+  }
+  const bool chooses = item.value == ValueKind::choice || item.value == ValueKind::choices;
+  for (const model::ChoiceId& choice : chooses && item.choices ? *item.choices : std::vector<model::ChoiceId>{}) {
+    words.push_back(choice.text);
+  }
+  row.need(!words.empty(), "item.not_applicable", "/ordinary", "only for an answer, a test or a choice");
+  row.need(words.empty() || chooses || !item.ordinary->empty(), "params.missing", "/ordinary", "at least one word, where nothing is chosen");
+  for (std::size_t i = 0; !words.empty() && i < item.ordinary->size(); ++i) {
+    const model::Word& one = (*item.ordinary)[i];
+    const auto before = item.ordinary->begin() + static_cast<std::ptrdiff_t>(i);
+    row.need(std::find(words.begin(), words.end(), one.text) != words.end(), "params.unknown_word", "/ordinary" + wire::pointer_step(i),
+             "an answer, a result or a choice of the item");
+    row.need(std::find(item.ordinary->begin(), before, one) == before, "json.duplicate_member", "/ordinary" + wire::pointer_step(i), "a word stands once");
+  }
+}
+
+void check_ordinary(const CheckedRow& row, const model::Scale& scale) {
+  const auto ordinary = scale.ordinary.value_or(std::vector<wire::Name>{});
+  row.need(!scale.ordinary || !ordinary.empty(), "params.missing", "/ordinary", "at least one grade");
+  for (std::size_t i = 0; i < ordinary.size(); ++i) {
+    const bool known = std::any_of(scale.grades.begin(), scale.grades.end(), [&](const model::ScaleGrade& one) { return one.grade == ordinary[i]; });
+    row.need(known, "params.unknown_word", "/ordinary" + wire::pointer_step(i), "a grade of the scale");
+  }
+}
+
 // Bands in whole millimetres: they rise, leave no hole, and are open at the top.
 void check_bands(const CheckedRow& row, const model::Scale& scale) {
   const bool any = std::any_of(scale.grades.begin(), scale.grades.end(), [](const auto& one) { return one.mm_low || one.mm_high; });
@@ -188,6 +223,7 @@ void check_item(const CheckedRow& row, const model::Item& item, const Facts& fac
   check_text(row, item);
   check_instead(row, item, facts);
   check_counts(row, item, facts);
+  check_ordinary(row, item);
   check_limits(row, item);
   check_axis(row, item, facts);
   check_sources(row, item.sources, facts);
@@ -230,6 +266,7 @@ void check_catalogue(const Facts& facts, Faults& faults) {
       row.need(!again, "json.duplicate_member", "/grades" + wire::pointer_step(g), "a grade stands once");
     }
     check_bands(row, scale);
+    check_ordinary(row, scale);
     check_sources(row, scale.sources, facts);
   }
 }

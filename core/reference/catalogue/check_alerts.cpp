@@ -18,6 +18,10 @@ void check_alert(const CheckedRow& row, const AlertRow& alert, const Facts& fact
     const model::Item* item = facts.item(alert.tell_staff[i]);
     row.need(item != nullptr && item->value == model::ValueKind::answer, "item.unknown", "/tell_staff" + wire::pointer_step(i), "an item with an answer");
   }
+  const auto sign = alert.sign.value_or(std::vector<model::ItemId>{});
+  for (std::size_t i = 0; i < sign.size(); ++i) {
+    row.need(facts.item(sign[i]) != nullptr, "item.unknown", "/sign" + wire::pointer_step(i), "an item of the list");
+  }
   for (std::size_t i = 0; i < alert.opens.size(); ++i) {
     row.need(facts.has_concern(alert.opens[i]), "params.unknown_word", "/opens" + wire::pointer_step(i), "a concern of the list");
   }

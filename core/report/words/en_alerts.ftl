@@ -131,6 +131,7 @@ msg-until-alert_answered = until the alert is answered
 
 msg-step-would_help_most = Would help most: { $item }, { $minutes } min, because an answer changes what is said of: { $changes }
 msg-step-none_would_change = No further test by hand would change what to do, as far as alerts and rules go
+msg-step-not_covered = This edition has no decision rule or list of dangers for this complaint: silence here is no answer
 msg-step-none_advised_now = No next step: what would settle the questions above is not advised now
 msg-step-plan_is_set = The plan is the examiner's. The program names no further step
 

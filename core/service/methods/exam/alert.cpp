@@ -1,5 +1,6 @@
 #include "core/service/methods/exam/alert.hpp"
 
+#include "core/interpret/alerts/covered.hpp"
 #include "core/interpret/step/next_step.hpp"
 #include "core/service/methods/exam/watch.hpp"
 #include "core/wire/write.hpp"
@@ -94,8 +95,10 @@ Result<StepSuggestResult> step_suggest(Context& context, const StepSuggestParams
   if (auto step = interpret::next_step(view, watched.flags, watched.rules, watched.concerns, seconds)) {
     result.steps.push_back(std::move(*step));
   } else {
+    const interpret::Covered covered = interpret::covered(*context.edition, view.exam().complaint);
+    const bool nothing_speaks = !covered.rule && !covered.dangers;
     const bool planned = view.exam().plan && !view.exam().plan->empty();
-    result.message = model::MessageId{planned ? "msg.step.plan_is_set" : "msg.step.none_would_change"};
+    result.message = model::MessageId{planned ? "msg.step.plan_is_set" : (nothing_speaks ? "msg.step.not_covered" : "msg.step.none_would_change")};
   }
   const model::Sequence* sequence = context.edition->sequence(view.exam().complaint);
   for (const model::SequenceStep& one : sequence != nullptr ? sequence->steps : std::vector<model::SequenceStep>{}) {

@@ -1,0 +1,96 @@
+#include "core/report/ordinary.hpp"
+
+#include "core/interpret/alerts/limits.hpp"
+
+#include <algorithm>
+#include <string_view>
+
+namespace limbledger::report {
+
+namespace {
+
+constexpr std::int64_t steps_asked = 4;
+
+[[nodiscard]] Ordinary either_way(bool is_ordinary) { return is_ordinary ? Ordinary::ordinary : Ordinary::unusual; }
+
+// Nobody knows, or nobody saw: neither ordinary nor a finding.
+[[nodiscard]] bool says_nothing(std::string_view choice) { return choice == "not_known" || choice.ends_with("_not_seen") || choice.ends_with("_not_readable"); }
+
+struct OrdinaryOf {
+  const model::Item& item;
+  const model::Scale* scale;
+
+  [[nodiscard]] bool stands_as(std::string_view word, std::string_view otherwise) const {
+    if (!item.ordinary) {
+      return word == otherwise;
+    }
+    return std::any_of(item.ordinary->begin(), item.ordinary->end(), [&](const model::Word& one) { return one.text == word; });
+  }
+  [[nodiscard]] Ordinary operator()(const model::Test& v) const {
+    if (v.result == model::TestResult::equivocal) {
+      return Ordinary::unusual;
+    }
+    return either_way(stands_as(v.result == model::TestResult::positive ? "positive" : "negative", "negative"));
+  }
+  [[nodiscard]] Ordinary operator()(const model::Answer& v) const {
+    if (v.answer == model::AnswerWord::unsure) {
+      return Ordinary::described;
+    }
+    return either_way(stands_as(v.answer == model::AnswerWord::yes ? "yes" : "no", "no"));
+  }
+  [[nodiscard]] Ordinary operator()(const model::Grade& v) const {
+    if (scale == nullptr || !scale->ordinary) {
+      return Ordinary::described;
+    }
+    return either_way(!v.shade && std::find(scale->ordinary->begin(), scale->ordinary->end(), v.grade) != scale->ordinary->end());
+  }
+  [[nodiscard]] Ordinary of_choice(const model::ChoiceId& choice) const {
+    if (!item.ordinary) {
+      return Ordinary::described;
+    }
+    const bool is_ordinary = stands_as(choice.text, {});
+    return !is_ordinary && says_nothing(choice.text) ? Ordinary::described : either_way(is_ordinary);
+  }
+  [[nodiscard]] Ordinary operator()(const model::Choice& v) const { return of_choice(v.choice); }
+  [[nodiscard]] Ordinary operator()(const model::Choices& v) const {
+    Ordinary all = v.choices.empty() ? Ordinary::described : Ordinary::ordinary;
+    for (const model::ChoiceId& one : v.choices) {
+      const Ordinary here = of_choice(one);
+      all = here == Ordinary::unusual || all == Ordinary::ordinary ? here : all;
+      if (all == Ordinary::unusual) {
+        break;
+      }
+    }
+    return all;
+  }
+  [[nodiscard]] Ordinary operator()(const model::CountValue& v) const {
+    return item.item.text == "gait.steps_now" ? either_way(v.count.steps >= steps_asked) : Ordinary::described;
+  }
+  [[nodiscard]] Ordinary operator()(const model::Temperature& v) const {
+    const bool body = item.region.text == "general" && v.cel;
+    return body ? either_way(v.cel->steps < interpret::fever_tenths) : Ordinary::described;
+  }
+  template <class Other>
+  [[nodiscard]] Ordinary operator()(const Other&) const {
+    return Ordinary::described;
+  }
+};
+
+}  // namespace
+
+Ordinary ordinary(const reference::Edition& edition, const model::Finding& finding) {
+  const model::Item* item = edition.item(finding.item);
+  if (item == nullptr) {
+    return Ordinary::described;
+  }
+  if (item->region.text == "history" && !item->ordinary) {
+    return Ordinary::told;
+  }
+  // Entered for a group: nobody looked at this item alone.
+  if (finding.origin && *finding.origin == model::Origin::bulk_expected) {
+    return Ordinary::ordinary;
+  }
+  return std::visit(OrdinaryOf{*item, item->scale ? edition.scale(*item->scale) : nullptr}, finding.value);
+}
+
+}  // namespace limbledger::report
