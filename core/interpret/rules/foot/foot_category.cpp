@@ -100,10 +100,10 @@ struct OneFoot {
   const auto said = view.at("body.feeling_lost", side);
   heard.findings.insert(heard.findings.end(), said.begin(), said.end());
   const bool numb = view.says_yes("body.feeling_lost", side) || (rule != nullptr && rule->outcome == Outcome::positive);
-  const bool felt = !numb && rule != nullptr && rule->outcome == Outcome::negative && rule->flags.empty();
+  const bool is_felt = !numb && rule != nullptr && rule->outcome == Outcome::negative && rule->flags.empty();
   const bool named = rule != nullptr && !rule->settle.empty() && rule->settle[0].item && rule->settle[0].side == side;
   const std::string item = named ? rule->settle[0].item->text : std::string(foot_items[foot_place(FeetInput::lops)]);
-  if (numb || felt) {
+  if (numb || is_felt) {
     return {{tri(numb), "known"}, item};
   }
   return {{Tri::undetermined, rule == nullptr ? "not_asked" : "not_settled"}, item};
@@ -136,12 +136,12 @@ struct OneFoot {
   const bool low = index != nullptr && index->outcome == Outcome::positive;
   const bool expected = index != nullptr && index->band && index->band->text == "expected" && index->outcome == Outcome::negative;
   const bool stiff = index != nullptr && index->outcome == Outcome::not_applicable;
-  const bool felt = absent[0] == Tri::no && absent[1] == Tri::no;
+  const bool is_felt = absent[0] == Tri::no && absent[1] == Tri::no;
   const bool one_felt = absent[0] == Tri::no || absent[1] == Tri::no;
   const bool none_absent = absent[0] != Tri::yes && absent[1] != Tri::yes;
   if (low || (absent[0] == Tri::yes && absent[1] == Tri::yes)) {
     foot.told = {Tri::yes, "known"};
-  } else if (!stiff && (felt || (expected && (one_felt || none_absent)))) {
+  } else if (!stiff && (is_felt || (expected && (one_felt || none_absent)))) {
     foot.told = {Tri::no, "known"};
   } else if (foot.item.empty()) {
     foot = {{Tri::undetermined, "not_settled"}, stiff ? "vessel.pressure_toe" : "vessel.pressure_dorsalis_pedis"};
