@@ -61,13 +61,16 @@ Raised hip_fracture_old(const Answers& answers, Side side) {
   const Clue sign = sign_or_not_walking(answers, side, hip_sign(answers, side, seen));
   const Clue walks_not = cannot_walk(answers);
   // A fall these days needs no date; it is named among the grounds.
-  const Clue why = led_by(either({circumstance(hurt_lately(answers)), circumstance(walks_not)}), {answers.yes("history.fall_recent")});
+  const Clue fall = answers.yes("history.fall_recent");
+  const Clue why = led_by(either({circumstance(hurt_lately(answers)), circumstance(walks_not)}), {fall});
   const bool weak = answers.yes("history.frail").is_yes() || (answers.yes("history.memory_poor").is_yes() && walks_not.is_yes());
   Raised raised;
   raised.applies = weak ? Tri::yes : answers.aged(hip_fracture_from, 200);
   raised.clue = every({why, sign});
-  if (!raised.clue.is_no() && walks_not.is_yes()) {
-    raised.clue.because.add(walks_not.because);
+  for (const Clue& told : {fall, walks_not}) {
+    if (!raised.clue.is_no() && told.is_yes()) {
+      raised.clue.because.add(told.because);
+    }
   }
   raised.what = seen.is_yes() ? "seen" : "raised";
   return raised;
