@@ -111,3 +111,23 @@ TEST_CASE("what is not yet asked is a question, three at most, and the rest a co
   raised.assessment.questions_more = {2};
   CHECK(has(raised.page(), "Not settled yet, LEFT: Not tested on real people. Further questions that are not yet asked: 2."));
 }
+
+TEST_CASE("a sign that was found is not printed as answered no, though something else asked with it is a no") {
+  Raised raised;
+  raised.made.yes("history.swelling_noticed", Side::left);
+  raised.flag("flag.joint_over_2_weeks", Side::left, interpret::FlagAnswer::asked_no, "knee.look_skin_hot_red");
+  const std::string page = raised.page();
+  CHECK(!has(page, "Asked, answered no (signs of): a joint swollen for weeks"));
+  CHECK(has(page, "The sign itself was found; something else asked with it speaks against (signs of): a joint swollen for weeks"));
+}
+
+TEST_CASE("whether somebody was asked alone is not printed where others may read it") {
+  Raised raised;
+  interpret::Contradiction one;
+  one.contradiction = {"contradiction.sensitive_through_family:midline"};
+  one.message = {"msg.contradiction.sensitive_through_family"};
+  raised.assessment.contradictions = {one};
+  CHECK(!has(raised.page(), "asked alone"));
+  CHECK(!has(raised.page(report::ProtectedNote::absent), "asked alone"));
+  CHECK(has(raised.page(report::ProtectedNote::shown), "asked alone"));
+}
