@@ -63,11 +63,21 @@ std::string person_line(const PageView& view) {
   std::vector<std::string> who{names.empty() ? view.say("page.no_name") : joined(names, " / ")};
   if (const auto age = view.age()) {
     constexpr std::int64_t said_in_months_under = 2;  // years; of an infant they tell nothing
-    const auto months = age->high < said_in_months_under ? model::age_months_on(*view.person->birth, view.day()) : std::nullopt;
-    const model::AgeInterval said = months.value_or(*age);
+    model::AgeInterval said = *age;
+    bool in_months = false;
+    if (age->high < said_in_months_under) {
+      if (const auto months = model::age_months_on(*view.person->birth, view.day())) {
+        said = *months;
+        in_months = true;
+      }
+    }
     const std::string low = wire::write_number(said.low, 1);
     const std::string span = said.low == said.high ? low : low + "-" + wire::write_number(said.high, 1);
-    who.push_back(months ? view.say("page.months", {{"months", span, true}}) : view.say("page.years", {{"years", span, true}}));
+    if (in_months) {
+      who.push_back(view.say("page.months", {{"months", span, true}}));
+    } else {
+      who.push_back(view.say("page.years", {{"years", span, true}}));
+    }
   } else {
     who.push_back(view.say("page.age_unknown"));
   }
