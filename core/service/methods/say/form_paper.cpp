@@ -36,7 +36,7 @@ constexpr std::string_view paper_style =
     ".steps td s,.wide s{float:right;text-decoration:none;border:.15mm solid #000;width:2.6mm;height:2.6mm;margin:0 0 0 .5mm}"
     ".steps .line{height:4.6mm}.steps .pair{display:flex}.steps .half{flex:1;font-weight:normal}.steps .side{display:flow-root;font-weight:normal}.steps .half+.half{border-left:.12mm solid #000;padding-left:.6mm;box-sizing:border-box}"
     ".steps .whole b{font-size:4.8pt;letter-spacing:.1mm;margin-right:.8mm}.steps .whole i{font-style:normal;white-space:nowrap;margin-right:1mm}.steps .whole s{float:right;text-decoration:none;border:.15mm solid #000;width:2.6mm;height:2.6mm}.steps .whole u{display:inline-block;border-bottom:.2mm solid #000;height:2.6mm}"
-    ".steps i.told{white-space:normal!important;display:inline-block}.steps i.apart{border-left:.2mm solid #000;padding-left:1mm}.steps .wide s{float:right}.steps .wide i{margin-right:1.6mm}.end{border-top:.35mm solid #000;padding-top:.8mm;break-inside:avoid}.foot{font-size:6.2pt}"
+    ".steps i.told{white-space:normal!important;display:inline-block}.steps td i.told{max-width:26mm}.steps i.apart{border-left:.2mm solid #000;padding-left:1mm}.steps .wide s{float:right}.steps .wide i{margin-right:1.6mm}.end{border-top:.35mm solid #000;padding-top:.8mm;break-inside:avoid}.foot{font-size:6.2pt}"
     ".sheet{width:100%;border-collapse:collapse}.sheet>tbody>tr>td,.sheet>thead>tr>td{padding:0}.sheet>tfoot p{font-size:6pt;margin:0 0 .3mm}.sheet>tfoot>tr>td{border-top:.3mm solid #000;padding:1.4mm 0 0}"
     ".sheet>tfoot u{display:inline-block;text-decoration:none;border-bottom:.2mm solid #000;height:3.4mm}";
 
