@@ -65,7 +65,7 @@ TEST_CASE("an infant that does not move a leg and lay by the breech; an angle th
   abduction.toward_deg = model::Degrees{400};
   add(one, "hip.abduction_passive", Side::left, abduction);
   model::Length girth;
-  girth.mm = model::Millimetres{4000};
+  girth.mm = model::Millimetres{400};
   add(one, "leg.thigh_girth_10cm", Side::right, girth);
   const std::string found = section(page_of(one), summary);
   CHECK(has(found, report::item_label(*report::built_in_words(), *reference::built_in_edition(), {"hip.leg_not_moved"}) + ": "));
