@@ -10,6 +10,7 @@ namespace limbledger::report {
 namespace {
 
 constexpr std::int64_t steps_asked = 4;
+constexpr std::int64_t touches_felt = 2;  // of three; fewer is feeling lost at that place, by the items' own words
 
 [[nodiscard]] Ordinary either_way(bool is_ordinary) { return is_ordinary ? Ordinary::ordinary : Ordinary::unusual; }
 
@@ -64,7 +65,11 @@ struct OrdinaryOf {
     return all;
   }
   [[nodiscard]] Ordinary operator()(const model::CountValue& v) const {
-    return item.item.text == "gait.steps_now" ? either_way(v.count.steps >= steps_asked) : Ordinary::described;
+    const std::string_view name = item.item.text;
+    if (name.starts_with("nerve.monofilament_") || name.starts_with("nerve.tuning_fork_")) {
+      return either_way(v.count.steps >= touches_felt);
+    }
+    return name == "gait.steps_now" ? either_way(v.count.steps >= steps_asked) : Ordinary::described;
   }
   [[nodiscard]] Ordinary operator()(const model::Temperature& v) const {
     const bool body = item.region.text == "general" && v.cel;

@@ -56,6 +56,13 @@ using model::Side;
   });
 }
 
+// What was told, a lasting state of the body, a worry of the examiner and what was carried over are no look at a side.
+[[nodiscard]] bool is_look(const model::Finding& finding) {
+  const std::string& item = finding.item.text;
+  const bool of_today = !finding.origin || (*finding.origin != model::Origin::carried_over && *finding.origin != model::Origin::self_reported);
+  return of_today && !item.starts_with("history.") && !item.starts_with("body.") && !item.starts_with("general.concern_");
+}
+
 struct OfSide {
   std::vector<std::string> parts;
   bool examined = false;
@@ -69,13 +76,13 @@ struct OfSide {
       continue;
     }
     const Ordinary is = ordinary(view.edition, *finding);
-    const bool of_history = finding->item.text.starts_with("history.");
-    here.examined = here.examined || !of_history;
+    const bool looked = is_look(*finding);
+    here.examined = here.examined || looked;
     if (is == Ordinary::unusual) {
       here.parts.push_back(view.say("page.found_one", {{"what", view.label(finding->item), false, true},
                                                        {"value", bare_value_text(view.words, view.edition, *finding), false, true}}));
     }
-    here.described = here.described || (is == Ordinary::described && !of_history && !is_compared(view, *finding));
+    here.described = here.described || (is == Ordinary::described && looked && !is_compared(view, *finding));
   }
   const std::vector<std::string> motions = believed(view, side);
   here.parts.insert(here.parts.end(), motions.begin(), motions.end());
