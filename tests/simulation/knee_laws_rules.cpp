@@ -1,4 +1,5 @@
 #include "core/interpret/judged.hpp"
+#include "core/interpret/rules/rule.hpp"
 #include "core/wire/write.hpp"
 #include "tests/simulation/knee_laws.hpp"
 
@@ -33,8 +34,12 @@ const interpret::RuleResult* find(const std::vector<interpret::RuleResult>& said
   return nullptr;
 }
 
-// A wound or a joint out of place comes before any rule, and an open rule is then not used.
-bool set_aside(const interpret::RuleResult& rule) { return rule.gate && rule.gate->text == "red_flag"; }
+// These laws are of the rules about a film. Others join several methods, of which one that was not begun asks nothing, or do not
+// speak of a foot that is not there: an answer that is taken away is another question to them. A wound or a joint out of place, a
+// limb or a plaster come before any rule, and an open rule is then not used.
+bool set_aside(const interpret::RuleResult& rule) {
+  return interpret::film_for(rule.rule).empty() || (rule.gate && (rule.gate->text == "red_flag" || rule.gate->text == "no_limb" || rule.gate->text == "fused"));
+}
 
 // A value of this item that falls in the class which the rule named; none where it is not a value of an item.
 std::optional<model::Value> value_in(const model::ItemId& item, const std::string& named) {

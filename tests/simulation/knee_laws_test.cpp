@@ -35,12 +35,27 @@ void add_parts(std::vector<std::string>& parts, const std::vector<Part>& list, b
   }
 }
 
+// What would settle a rule of the whole person stands side by side: so each answer by itself, sorted.
+void add_rules(std::vector<std::string>& parts, const Assessment& said, bool exchanged) {
+  for (interpret::RuleResult rule : said.rules) {
+    std::vector<std::string> settles;
+    add_parts(settles, rule.settle, exchanged);
+    std::sort(settles.begin(), settles.end());
+    rule.settle.clear();
+    std::string part = exchanged ? exchange_words(wire::write(rule)) : wire::write(rule);
+    for (const std::string& settle : settles) {
+      part += settle;
+    }
+    parts.push_back(std::move(part));
+  }
+}
+
 // Which of two equal questions or steps comes first may rest on the side's name; what is said may not. So the parts, sorted.
 std::vector<std::string> parts_of(const Assessment& said, bool exchanged) {
   std::vector<std::string> parts;
   add_parts(parts, said.alerts, exchanged);
   add_parts(parts, said.flags, exchanged);
-  add_parts(parts, said.rules, exchanged);
+  add_rules(parts, said, exchanged);
   add_parts(parts, said.statements, exchanged);
   add_parts(parts, said.hypotheses, exchanged);
   add_parts(parts, said.missing, exchanged);

@@ -165,7 +165,10 @@ Settle settle_by(const View& view, std::string_view input, std::string_view item
   }
   for (std::size_t c = 0; c < classes.size(); ++c) {
     if (gives[c]) {
-      settle.answers.push_back({{std::string(classes[c])}, *gives[c]});
+      // In a body whose "no" is not believed it settles nothing; fewer than four steps are such a "no".
+      const bool is_no = classes[c] == "no" || classes[c] == "3 or fewer";
+      const bool counts = !is_no || item.empty() || view.bodies().not_reliable(item, side) == nullptr;
+      settle.answers.push_back({{std::string(classes[c])}, counts ? *gives[c] : Outcome::undetermined});
     }
   }
   return settle;

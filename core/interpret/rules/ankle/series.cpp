@@ -152,7 +152,14 @@ void explain_foot(const FootHeard& heard, const Series& series, const RuleResult
       result.inputs.push_back({{std::string(series.names[i])}, {heard.states[i]}});
     }
     if (completed.settles[i]) {
-      result.settle.push_back(settle_by(view, series.names[i], series.items[i], side, foot_classes[i], completed.gives[i]));
+      Settle settle = settle_by(view, series.names[i], series.items[i], side, foot_classes[i], completed.gives[i]);
+      for (SettleAnswer& answer : settle.answers) {
+        // Where a "no" counts for nothing today it settles nothing, and nor does a memory of steps.
+        const bool is_felt = i == slot(FootInput::zone) || i == slot(FootInput::first) || i == slot(FootInput::second);
+        const bool lost = heard.unreliable && ((is_felt && answer.if_.text == "no") || (i == slot(FootInput::imm) && answer.if_.text == "yes"));
+        answer.gives = lost ? Outcome::undetermined : answer.gives;
+      }
+      result.settle.push_back(std::move(settle));
     }
   }
   result.flags = foot_flags(heard, result.outcome, both_sides);

@@ -169,7 +169,10 @@ void take_foot(FeetHeard& heard, FeetInput input, Side side, const OneFoot& foot
   heard.person[at] = or_(heard.person[at], foot.told.value);
   if (foot.told.value == Tri::undetermined) {
     heard.open[at].push_back({side, foot.item});
-    heard.states[at] = foot.told.state;
+    // Of two open feet the same reason stands whichever foot it is of.
+    if (heard.open[at].size() == 1 || foot.told.state < heard.states[at]) {
+      heard.states[at] = foot.told.state;
+    }
   }
 }
 

@@ -18,7 +18,6 @@ constexpr ThreeNames filament_items{"nerve.monofilament_great_toe", "nerve.monof
 constexpr ThreeNames fork_items{"nerve.tuning_fork_great_toe", "nerve.tuning_fork_ankle", "nerve.tuning_fork_tibial_tubercle"};
 constexpr ThreeNames touch_items{"nerve.toe_touch_great", "nerve.toe_touch_third", "nerve.toe_touch_fifth"};
 constexpr ThreeNames place_words{"great toe", "first metatarsal head", "fifth metatarsal head"};
-constexpr ThreeNames toe_words{"great toe", "third toe", "fifth toe"};
 constexpr std::array<std::string_view, sensation_input_count> sensation_names{"filament", "touch", "site_toe", "site_head_1", "site_head_5",
                                                                               "fork",     "toe_1", "toe_3",    "toe_5",       "toes_of_other_foot"};
 constexpr ThreeNames felt_or_lost{"felt", "not felt", ""};
