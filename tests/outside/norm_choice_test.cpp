@@ -8,6 +8,7 @@
 
 #include <doctest/doctest.h>
 
+#include <array>
 #include <map>
 
 using namespace limbledger;
@@ -212,7 +213,7 @@ TEST_CASE("500 drawn people: every measured item gets a norm, taught or measured
     made.born(static_cast<int>(2026 - age), static_cast<int>(1 + draw(11)), static_cast<int>(1 + draw(24)));
     const std::int64_t sex = draw(3);
     made.person->norm_sex = sex == 0 ? male : (sex == 1 ? female : model::NormSex::unspecified);
-    const bool replaced = draw(10) == 0;
+    const std::int64_t body = draw(14);
     std::size_t readings = 0;
     for (const model::Item& item : facts().items()) {
       if (is_measured(item) && item.value != model::ValueKind::arc) {
@@ -220,8 +221,15 @@ TEST_CASE("500 drawn people: every measured item gets a norm, taught or measured
         readings += item.value != model::ValueKind::angle || item.sides.front() != Side::midline ? 1U : 0U;
       }
     }
-    if (replaced) {
-      made.yes("body.knee_replaced", Side::left);
+    // Every other person is of a special body.
+    constexpr std::array bodies{std::string_view("body.knee_replaced"), std::string_view("body.hip_replaced"), std::string_view("body.ankle_replaced"),
+                                std::string_view("body.knee_fused"),    std::string_view("body.hip_fused"),    std::string_view("body.ankle_fused"),
+                                std::string_view("body.prosthesis")};
+    if (body < static_cast<std::int64_t>(bodies.size())) {
+      made.yes(std::string(bodies[static_cast<std::size_t>(body)]), Side::left);
+    }
+    if (body == static_cast<std::int64_t>(bodies.size()) - 1) {
+      made.add("body.limb_level", Side::left, model::Choice{{"through_shin"}});
     }
     const interpret::View view(made.exam, made.person, facts(), day(2026, 11, 24));
     const auto judged = interpret::judge_norms(view, interpret::read_motions(view));
@@ -252,7 +260,7 @@ TEST_CASE("500 drawn people: every measured item gets a norm, taught or measured
       ++answers[message];
     }
   }
-  for (const char* message : {"msg.motion.no_norm", "msg.motion.no_norm_implant", "msg.motion.shown", "msg.motion.below", "msg.motion.below_taught"}) {
+  for (const char* message : {"msg.motion.no_norm", "msg.motion.no_norm_implant", "msg.motion.no_norm_fused", "msg.motion.shown", "msg.motion.below", "msg.motion.below_taught"}) {
     CHECK_MESSAGE(answers[message] > 0, message);
   }
 }
