@@ -210,4 +210,17 @@ struct KneeVisit {
   }
 };
 
+// A knee hurt the day before, with all that the knee rule looks at answered no.
+[[nodiscard]] inline KneeVisit walked_in(const std::string& born) {
+  KneeVisit visit;
+  visit.born = born;
+  visit.complaint = "acute_knee";
+  visit.injured_on = "2026-11-23";
+  visit.add_all(
+      "knee.fibular_head_tender left answer:no;knee.patella_tender left answer:no;knee.bone_tender_elsewhere left answer:no;"
+      "knee.flexion_active left 120 goniometer_long;history.steps_at_once midline answer:yes;gait.steps_now midline count:4;"
+      "history.knee_rule_exclusions midline choices:none_of_these");
+  return visit;
+}
+
 }  // namespace limbledger::tests

@@ -18,19 +18,6 @@ using tests::KneeVisit;
 
 namespace {
 
-// A knee hurt the day before, with all that the knee rule looks at answered no.
-KneeVisit walked_in(const std::string& born) {
-  KneeVisit visit;
-  visit.born = born;
-  visit.complaint = "acute_knee";
-  visit.injured_on = "2026-11-23";
-  visit.add_all(
-      "knee.fibular_head_tender left answer:no;knee.patella_tender left answer:no;knee.bone_tender_elsewhere left answer:no;"
-      "knee.flexion_active left 120 goniometer_long;history.steps_at_once midline answer:yes;gait.steps_now midline count:4;"
-      "history.knee_rule_exclusions midline choices:none_of_these");
-  return visit;
-}
-
 [[nodiscard]] bool carries(const interpret::RuleResult& rule, const std::string& flag) {
   return std::any_of(rule.flags.begin(), rule.flags.end(), [&](const model::Word& one) { return one.text == flag; });
 }
@@ -65,7 +52,7 @@ TEST_CASE("HC-009 for the knee: a girth is of one level, another level is no ite
 }
 
 TEST_CASE("HC-017 for the knee: no limb on the right is a reason and no gap, is compared with nothing, and the left is judged alone") {
-  KneeVisit visit = walked_in("1996-01-01");
+  KneeVisit visit = tests::walked_in("1996-01-01");
   visit.add("gait.steps_now midline count:4", R"(,"remark":"with prosthesis")");
   visit.now.erase(visit.now.end() - 3);  // the one without the remark
   for (const auto& step : reference::built_in_edition()->sequence(model::Word{"acute_knee"})->steps) {
@@ -132,7 +119,7 @@ TEST_CASE("HC-020 for the knee: at six weeks neither a knee 20 short of straight
 }
 
 TEST_CASE("HC-021 for the knee: at 85 walking in cancels nothing: age alone is positive, and a hip in doubt withholds standing") {
-  KneeVisit visit = walked_in("1941-01-01");
+  KneeVisit visit = tests::walked_in("1941-01-01");
   CHECK(visit.rule("ottawa_knee").outcome == Outcome::positive);
   CHECK(tests::line(visit.working("rule.ottawa_knee:left"), "four steps neither at once nor now: not met"));
   CHECK(tests::line(visit.working("rule.ottawa_knee:left"), "age 85, 55 or older: met"));
@@ -146,7 +133,7 @@ TEST_CASE("HC-021 for the knee: at 85 walking in cancels nothing: age alone is p
 }
 
 TEST_CASE("HC-027: Lachman positive, drawer and pivot shift negative, awake on the third day: one line with its range, no lone figure") {
-  KneeVisit visit = walked_in("1996-01-01");
+  KneeVisit visit = tests::walked_in("1996-01-01");
   visit.injured_on = "2026-11-21";
   visit.priors = R"([{"condition":"condition.acl_tear","per_cent":20}])";
   visit.add_all("knee.lachman left grade:2/soft hand;knee.anterior_drawer left grade:0/firm hand;knee.pivot_shift left grade:0");
@@ -171,7 +158,7 @@ TEST_CASE("HC-027: Lachman positive, drawer and pivot shift negative, awake on t
 }
 
 TEST_CASE("HC-033 for the knee: all criteria answered no advises no film, and no number speaks of a fracture") {
-  KneeVisit visit = walked_in("1996-01-01");
+  KneeVisit visit = tests::walked_in("1996-01-01");
   CHECK(visit.rule("ottawa_knee").outcome == Outcome::negative);
   const auto* edition = reference::built_in_edition();
   for (const auto& condition : edition->evidence().conditions) {
@@ -270,9 +257,9 @@ TEST_CASE("HC-045: jumped from a wall, both knees: tender on the left alone, fou
 }
 
 TEST_CASE("HC-047 for the knee: legs that do not feel are outside the rule, which is not negative") {
-  KneeVisit visit = walked_in("1966-01-01");
+  KneeVisit visit = tests::walked_in("1966-01-01");
   CHECK(visit.rule("ottawa_knee").outcome == Outcome::positive);  // 60 years
-  visit = walked_in("1996-01-01");
+  visit = tests::walked_in("1996-01-01");
   visit.now.pop_back();
   visit.add("history.knee_rule_exclusions midline choices:paraplegia");
   const auto rule = visit.rule("ottawa_knee");
@@ -281,7 +268,7 @@ TEST_CASE("HC-047 for the knee: legs that do not feel are outside the rule, whic
 }
 
 TEST_CASE("HC-048: four steps with a heavy limp are four steps, and the definition stands at the item") {
-  KneeVisit visit = walked_in("1996-01-01");
+  KneeVisit visit = tests::walked_in("1996-01-01");
   visit.add("gait.limp midline answer:yes");
   CHECK(visit.rule("ottawa_knee").outcome == Outcome::negative);
   CHECK_FALSE(carries(visit.rule("ottawa_knee"), "contradicted"));

@@ -1,6 +1,6 @@
 // The two Ottawa rules of an injured ankle over every combination of their inputs, unknown and boundary values included, against
 // digests made by an independent two-valued definition and brute force in another language (tests/outside/node/ottawa_ankle.mjs and
-// ottawa_midfoot.mjs), and against the worked examples of tests/outside/data/rule_examples_oar.csv and _omr.csv (STIELL1993).
+// ottawa_midfoot.mjs), and against the worked examples of tests/outside/data/rules/rule_examples_oar.csv and _omr.csv (STIELL1993).
 #include "core/interpret/rules/ankle/ottawa_ankle.hpp"
 #include "core/interpret/rules/ankle/ottawa_midfoot.hpp"
 #include "tests/outside/truth_table.hpp"

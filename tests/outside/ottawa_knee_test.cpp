@@ -1,6 +1,6 @@
 // The Ottawa knee rule over every combination of its inputs, unknown and boundary values included, against digests made by an
 // independent two-valued definition and brute force in another language (tests/outside/node/ottawa_knee.mjs), and against the
-// 18 worked examples of tests/outside/data/rule_examples_okr.csv (criteria: STIELL1995).
+// 18 worked examples of tests/outside/data/rules/rule_examples_okr.csv (criteria: STIELL1995).
 #include "core/interpret/rules/knee/ottawa_knee.hpp"
 #include "tests/outside/truth_table.hpp"
 

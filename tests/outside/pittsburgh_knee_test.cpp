@@ -1,6 +1,6 @@
 // The Pittsburgh knee rule over every combination of its inputs, unknown and boundary values included, against digests made by
 // an independent two-valued definition and brute force in another language (tests/outside/node/pittsburgh_knee.mjs), and against
-// the 9 worked examples of tests/outside/data/rule_examples_pkr.csv (criteria: SEABERG1994, SEABERG1998).
+// the 9 worked examples of tests/outside/data/rules/rule_examples_pkr.csv (criteria: SEABERG1994, SEABERG1998).
 #include "core/interpret/rules/knee/pittsburgh_knee.hpp"
 #include "tests/outside/truth_table.hpp"
 

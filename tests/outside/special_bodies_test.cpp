@@ -41,18 +41,6 @@ namespace {
   }
   return text;
 }
-// A fresh knee with all that the knee rule looks at answered no.
-[[nodiscard]] KneeVisit hurt_yesterday(const std::string& born) {
-  KneeVisit visit;
-  visit.born = born;
-  visit.complaint = "acute_knee";
-  visit.injured_on = "2026-11-23";
-  visit.add_all(
-      "knee.fibular_head_tender left answer:no;knee.patella_tender left answer:no;knee.bone_tender_elsewhere left answer:no;"
-      "knee.flexion_active left 120 goniometer_long;history.steps_at_once midline answer:yes;gait.steps_now midline count:4;"
-      "history.knee_rule_exclusions midline choices:none_of_these");
-  return visit;
-}
 
 }  // namespace
 
@@ -75,7 +63,7 @@ TEST_CASE("HC-017: one answer says that a shin ends: nothing below it is missing
 }
 
 TEST_CASE("HC-017: a limb that ends in the thigh has no knee: no rule runs as if it had, and a finding below is asked about") {
-  KneeVisit visit = hurt_yesterday("1996-01-01");
+  KneeVisit visit = tests::walked_in("1996-01-01");
   visit.add("body.limb_level left choice:through_thigh");
   CHECK(visit.rule("ottawa_knee").outcome == Outcome::not_applicable);
   CHECK(visit.rule("ottawa_knee").gate->text == "no_limb");
@@ -101,7 +89,7 @@ TEST_CASE("a pulse in a foot that is not there is asked about; that none is felt
 }
 
 TEST_CASE("HC-005: a fused knee at 15 is a value; that it does not bend to 90 is no new loss; one that moves is asked about") {
-  KneeVisit visit = hurt_yesterday("1996-01-01");
+  KneeVisit visit = tests::walked_in("1996-01-01");
   visit.now.erase(visit.now.begin() + 3);  // the 120 of before
   visit.add("body.knee_fused left answer:yes");
   visit.add("knee.arc_passive left triple:0-15-15 goniometer_long");
@@ -175,7 +163,7 @@ TEST_CASE("the count of signs against the signs themselves is asked about where 
 }
 
 TEST_CASE("HC-024: who used a chair before has not lost the steps: not assessable; tender bone is positive all the same") {
-  KneeVisit visit = hurt_yesterday("1996-01-01");
+  KneeVisit visit = tests::walked_in("1996-01-01");
   visit.now.erase(visit.now.begin() + 4, visit.now.begin() + 6);
   visit.add_all("body.chair_user midline answer:yes;history.steps_at_once midline answer:no;gait.steps_now midline count:0");
   const auto rule = visit.rule("ottawa_knee");
@@ -186,7 +174,7 @@ TEST_CASE("HC-024: who used a chair before has not lost the steps: not assessabl
   visit.add("knee.fibular_head_tender left answer:yes");
   visit.now.erase(visit.now.begin());
   CHECK(visit.rule("ottawa_knee").outcome == Outcome::positive);
-  KneeVisit walks = hurt_yesterday("1996-01-01");
+  KneeVisit walks = tests::walked_in("1996-01-01");
   walks.add("body.chair_user midline answer:yes");
   CHECK(asks_back(walks.assess(), "chair_and_steps"));
 }
@@ -213,7 +201,7 @@ TEST_CASE("S02: at five months standing is left out, and no figure of older peop
 }
 
 TEST_CASE("HC-025, S04: in pregnancy a positive stands with its flag; weeks against a no are asked about") {
-  KneeVisit visit = hurt_yesterday("1996-01-01");
+  KneeVisit visit = tests::walked_in("1996-01-01");
   visit.sex = "female";
   visit.add_all("body.pregnancy midline answer:yes;body.pregnancy_weeks midline count:30;knee.fibular_head_tender left answer:yes");
   visit.now.erase(visit.now.begin());

@@ -25,7 +25,7 @@ using interpret::Outcome;
 using interpret::Tri;
 
 inline std::string slurp(const std::string& name) {
-  std::ifstream file(std::string(LIMBLEDGER_SOURCE_DIR) + "/tests/outside/data/" + name, std::ios::binary);
+  std::ifstream file(std::string(LIMBLEDGER_SOURCE_DIR) + "/tests/outside/data/rules/" + name, std::ios::binary);
   return {std::istreambuf_iterator<char>(file), {}};
 }
 

@@ -1,5 +1,4 @@
 #include "core/interpret/judged.hpp"
-#include "core/interpret/rules/rule.hpp"
 #include "core/wire/write.hpp"
 #include "tests/simulation/knee_laws.hpp"
 
@@ -34,12 +33,12 @@ const interpret::RuleResult* find(const std::vector<interpret::RuleResult>& said
   return nullptr;
 }
 
-// These laws are of the rules about a film. Others join several methods, of which one that was not begun asks nothing, or do not
-// speak of a foot that is not there: an answer that is taken away is another question to them. A wound or a joint out of place, a
-// limb or a plaster come before any rule, and an open rule is then not used.
-bool set_aside(const interpret::RuleResult& rule) {
-  return interpret::film_for(rule.rule).empty() || (rule.gate && (rule.gate->text == "red_flag" || rule.gate->text == "no_limb" || rule.gate->text == "fused"));
-}
+// A wound or a joint out of place comes before any rule, and an open rule is then not used.
+bool set_aside(const interpret::RuleResult& rule) { return rule.gate && rule.gate->text == "red_flag"; }
+
+// Any one of several methods finds a numb foot, and one that was not begun asks nothing: with the method that found it taken away,
+// the others answer by themselves.
+bool joins_methods(const interpret::RuleResult& rule) { return rule.rule.text == "rule.protective_sensation" || rule.rule.text == "rule.foot_category"; }
 
 // A value of this item that falls in the class which the rule named; none where it is not a value of an item.
 std::optional<model::Value> value_in(const model::ItemId& item, const std::string& named) {
@@ -62,9 +61,9 @@ std::optional<model::Value> value_in(const model::ItemId& item, const std::strin
   return std::nullopt;
 }
 
-// Taking these away is no loss of an answer: each only warns, and what it warns of is not asked of everybody.
+// Taking these away is no loss of an answer: each only warns or says whose leg it is, and is not asked of everybody.
 bool warns_only(const model::Finding& finding) {
-  return finding.item.text == "general.answers_reliable" || finding.item.text == "body.knee_replaced" || finding.item.text == "body.pregnancy";
+  return finding.item.text == "general.answers_reliable" || finding.item.text.starts_with("body.");
 }
 
 }  // namespace
@@ -77,7 +76,11 @@ std::uint64_t settled_by_what_is_named(Bench& made, const std::vector<interpret:
       // What examiners disagree on, or answers that are not reliable, are not settled by one more answer.
       const bool open = std::any_of(rule.inputs.begin(), rule.inputs.end(),
                                     [&](const auto& one) { return one.input == settle.input && one.state.text == "not_asked"; });
-      if (!open || !settle.item) {
+      // A rule of both feet has one state for the two; what was already answered there is not asked again.
+      const bool answered = settle.item && std::any_of(made.exam.findings->begin(), made.exam.findings->end(), [&](const model::Finding& finding) {
+                              return rule.side == Side::midline && finding.item == *settle.item && finding.side == settle.side;
+                            });
+      if (!open || !settle.item || answered) {
         continue;
       }
       for (const auto& answer : settle.answers) {
@@ -125,7 +128,7 @@ Taken unknown_is_never_more_certain(Bench& made, const std::vector<interpret::Ru
     findings.insert(findings.begin() + static_cast<std::ptrdiff_t>(i), kept);
     for (const auto& rule : rules) {
       const auto* without = find(after, rule);
-      if (rule.outcome == Outcome::undetermined || without == nullptr || set_aside(rule) || set_aside(*without)) {
+      if (rule.outcome == Outcome::undetermined || without == nullptr || set_aside(rule) || set_aside(*without) || joins_methods(rule)) {
         continue;
       }
       ++taken.away;

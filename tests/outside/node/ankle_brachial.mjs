@@ -3,7 +3,7 @@
 // artery over higher arm, two decimals; bands at 0.90, 0.91 to 0.99, 1.00 to 1.40, above 1.40). It shares nothing with the program,
 // which bounds the index from both ends instead.
 //
-//   node ankle_brachial.mjs           writes ../data/ankle_brachial_digest.json's text to standard output
+//   node ankle_brachial.mjs           writes ../data/rules/ankle_brachial_digest.json's text to standard output
 //   node ankle_brachial.mjs --check   recomputes and compares with that file
 //   node ankle_brachial.mjs --lines   prints all lines, to find a difference
 //
@@ -85,7 +85,7 @@ const [mode] = process.argv.slice(2);
 if (mode === '--lines') {
   process.stdout.write(text);
 } else if (mode === '--check') {
-  const stored = JSON.parse(readFileSync(new URL('../data/ankle_brachial_digest.json', import.meta.url), 'utf8'));
+  const stored = JSON.parse(readFileSync(new URL('../data/rules/ankle_brachial_digest.json', import.meta.url), 'utf8'));
   const same = JSON.stringify(made) === JSON.stringify(stored);
   console.log(same ? `${examples.length + 1} passed, 0 failed` : `digest ${made.digest}, stored ${stored.digest}\n${examples.length} passed, 1 failed`);
   process.exit(same ? 0 : 1);

@@ -2,7 +2,7 @@
 // How often feet are looked at (iwgdf_risk/2019, IWGDF2019; the table is unchanged in 2023) as a two-valued definition on complete
 // inputs, and brute force over every completion of the unknown ones.
 //
-//   node foot_category.mjs            writes ../data/foot_category_digest.json's text to standard output
+//   node foot_category.mjs            writes ../data/rules/foot_category_digest.json's text to standard output
 //   node foot_category.mjs --check    recomputes and compares with that file; also the 10 worked examples
 //   node foot_category.mjs --lines [ULCER_NOW LOPS]  prints all lines, or those of one block, to find a difference
 //

@@ -3,7 +3,7 @@
 // completion of the unknown ones. Source: STIELL1993 (refined rule, without the age of 55 of 1992), from 2 years as PLINT1999;
 // 10 days is a taught value. It shares nothing with the program, which reasons with three values instead.
 //
-//   node ottawa_ankle.mjs                     writes ../data/ottawa_ankle_digest.json's text to standard output
+//   node ottawa_ankle.mjs                     writes ../data/rules/ottawa_ankle_digest.json's text to standard output
 //   node ottawa_ankle.mjs --check             recomputes and compares with that file; also the 10 worked examples
 //   node ottawa_ankle.mjs --lines [AGE DAYS]  prints all lines, or those of one block, to find a difference
 //

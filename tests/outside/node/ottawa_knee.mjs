@@ -3,7 +3,7 @@
 // completion of the unknown ones. Source: STIELL1995 (criteria, "55 years or older"), ages from 5 as BULLOCH2003 and
 // VIJAYASANKAR2009. It shares nothing with the program, which reasons with three values instead.
 //
-//   node ottawa_knee.mjs                     writes ../data/ottawa_knee_digest.json's text to standard output
+//   node ottawa_knee.mjs                     writes ../data/rules/ottawa_knee_digest.json's text to standard output
 //   node ottawa_knee.mjs --check             recomputes and compares with that file; also the 18 worked examples
 //   node ottawa_knee.mjs --lines [AGE DAYS]  prints all lines, or those of one block, to find a difference
 //

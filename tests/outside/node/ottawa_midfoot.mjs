@@ -3,7 +3,7 @@
 // completion of the unknown ones. Source: STIELL1993 (refined rule, with the four steps and without the cuboid of 1992), from 2 years as PLINT1999;
 // 10 days is a taught value. It shares nothing with the program, which reasons with three values instead.
 //
-//   node ottawa_midfoot.mjs                     writes ../data/ottawa_midfoot_digest.json's text to standard output
+//   node ottawa_midfoot.mjs                     writes ../data/rules/ottawa_midfoot_digest.json's text to standard output
 //   node ottawa_midfoot.mjs --check             recomputes and compares with that file; also the 7 worked examples
 //   node ottawa_midfoot.mjs --lines [AGE DAYS]  prints all lines, or those of one block, to find a difference
 //

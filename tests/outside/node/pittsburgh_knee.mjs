@@ -3,7 +3,7 @@
 // completion of the unknown ones. Source: SEABERG1994, SEABERG1998 (a fall or a blow, and under 12, over 50, or not four
 // steps now; both ages strict). It shares nothing with the program, which reasons with classes instead.
 //
-//   node pittsburgh_knee.mjs                     writes ../data/pittsburgh_knee_digest.json's text to standard output
+//   node pittsburgh_knee.mjs                     writes ../data/rules/pittsburgh_knee_digest.json's text to standard output
 //   node pittsburgh_knee.mjs --check             recomputes and compares with that file; also the 9 worked examples
 //   node pittsburgh_knee.mjs --lines [AGE DAYS]  prints all lines, or those of one block, to find a difference
 //

@@ -3,7 +3,7 @@
 // completion of the unknown ones. Source: the working group's text on the filament (IWGDF_ADDENDUM: a place is absent with at least
 // 2 of 3 answers wrong), a restatement of the fork (FORK_RESTATED), the touch of six toes (IWGDF2019; at least 2 of 6 from memory).
 //
-//   node protective_sensation.mjs            writes ../data/protective_sensation_digest.json's text to standard output
+//   node protective_sensation.mjs            writes ../data/rules/protective_sensation_digest.json's text to standard output
 //   node protective_sensation.mjs --check    recomputes and compares with that file; also the worked examples
 //   node protective_sensation.mjs --lines [FILAMENT TOUCH]  prints all lines, or those of one block, to find a difference
 //

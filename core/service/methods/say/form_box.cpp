@@ -85,22 +85,11 @@ using report::Words;
   return out;
 }
 
-// Asked so that a yes is what one hopes for; on paper the yes stands first and each answer says what it means.
-constexpr std::array<std::string_view, 10> good_yes{"ankle.movement",
-                                                    "general.answers_reliable",
-                                                    "history.can_reach_feet",
-                                                    "history.foot_check_last_year",
-                                                    "history.night_pain_relieved_by_turning",
-                                                    "history.steps_at_once",
-                                                    "nerve.toe_touch_fifth",
-                                                    "nerve.toe_touch_great",
-                                                    "nerve.toe_touch_third",
-                                                    "skin.intact"};
-
-[[nodiscard]] std::string answer_box(const FormStep& step, const Words& words) {
+// On paper a yes that one hopes for stands first, and each answer says what it means.
+[[nodiscard]] std::string answer_box(const FormStep& step, const model::Item& item, const Words& words) {
   const std::string no = words.say("msg.paper.no");
   const std::string yes = words.say("msg.paper.yes");
-  if (!is_good_yes(step)) {
+  if (!is_good_yes(item)) {
     return ring(no) + ring(yes) + ring("?");
   }
   const auto told = [](const std::string& text) { return "<i class=\"told\">" + html_text(text) + "</i> "; };
@@ -119,13 +108,13 @@ constexpr std::array<std::string_view, 10> good_yes{"ankle.movement",
 
 }  // namespace
 
-bool is_good_yes(const FormStep& step) {
-  return step.control == Control::answer && step.text.yes && step.text.no && std::find(good_yes.begin(), good_yes.end(), step.item.text) != good_yes.end();
+bool is_good_yes(const model::Item& item) {
+  return item.value == model::ValueKind::answer && item.text.yes && item.text.no && item.ordinary == std::vector{model::Word{"yes"}};
 }
 
 bool writes_words(const FormStep& step, const Words& words) { return is_choice(step) && letters_of(step, words) > letters_to_mark; }
 
-bool takes_whole_row(const FormStep& step) { return is_choice(step) || step.control == Control::test || is_good_yes(step); }
+bool takes_whole_row(const FormStep& step, const model::Item& item) { return is_choice(step) || step.control == Control::test || is_good_yes(item); }
 
 bool is_measured(const FormStep& step) { return step.control == Control::angle || (step.control == Control::number && step.unit); }
 
@@ -153,7 +142,7 @@ std::string test_meaning(const FormStep& step, const Words& words) {
   return " <small>\u00b7 " + html_text(out) + "</small>";
 }
 
-std::string form_box(const FormStep& step, const Words& words, bool sided) {
+std::string form_box(const FormStep& step, const model::Item& item, const Words& words, bool sided) {
   const auto say = [&](const char* name) { return words.say("msg.paper." + std::string(name)); };
   switch (step.control) {
     case Control::angle:
@@ -165,7 +154,7 @@ std::string form_box(const FormStep& step, const Words& words, bool sided) {
     case Control::test:
       return ring(say("negative")) + ring(say("positive")) + ring("?") + "<i class=\"apart\">\u2610 " + html_text(say("familiar")) + "</i> ";
     case Control::answer:
-      return answer_box(step, words);
+      return answer_box(step, item, words);
     case Control::choice:
     case Control::choices:
       return choice_box(step, words, sided);

@@ -205,7 +205,7 @@ class Paper {
     const bool text = step.control == Control::text;
     // A question of the person as a whole takes a line: the choices behind it, or a box at its end.
     const bool wide = text || (!sided && (step.control == Control::choice || step.control == Control::choices));
-    const bool whole = sided && takes_whole_row(step);
+    const bool whole = sided && takes_whole_row(step, *edition_.item(step.item));
     const std::string layout = text ? "line" : (wide ? "wide" : (whole ? "whole" : ""));
     const std::string of_class = std::string(minimum ? "min" : "") + (minimum && !layout.empty() ? " " : "") + layout;
     std::string out = "<tr><th scope=\"row\"" + (of_class.empty() ? std::string() : " class=\"" + of_class + "\"") +
@@ -244,19 +244,19 @@ class Paper {
       out += by_line ? "" : "<div class=\"pair\">";
       for (const Side side : {Side::right, Side::left}) {
         out += std::string("<div class=\"") + (by_line ? "side" : "half") + "\">" + why_not_box() + "<b>" + html_text(report::side_of(words_, side)) + "</b>" +
-               form_box(step, words_, true) + "</div>";
+               form_box(step, *edition_.item(step.item), words_, true) + "</div>";
       }
       return out + (by_line ? "" : "</div>") + "</th></tr>\n";
     }
     if (wide) {
-      return out + (text ? std::string() : ": <span>" + form_box(step, words_, false) + "</span>") + "</th></tr>\n";
+      return out + (text ? std::string() : ": <span>" + form_box(step, *edition_.item(step.item), words_, false) + "</span>") + "</th></tr>\n";
     }
     out += "</th>";
     if (!sided) {
-      return out + "<td>" + why_not_box() + form_box(step, words_, false) + "</td></tr>\n";
+      return out + "<td>" + why_not_box() + form_box(step, *edition_.item(step.item), words_, false) + "</td></tr>\n";
     }
     for (const Side side : {Side::right, Side::left}) {
-      out += "<td>" + why_not_box() + "<b>" + html_text(report::side_of(words_, side)) + "</b>" + form_box(step, words_, true) + "</td>";
+      out += "<td>" + why_not_box() + "<b>" + html_text(report::side_of(words_, side)) + "</b>" + form_box(step, *edition_.item(step.item), words_, true) + "</td>";
     }
     return out + "</tr>\n";
   }

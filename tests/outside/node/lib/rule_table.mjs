@@ -63,7 +63,7 @@ export const rule_table = ({ domain, any_number, decide, block_by, examples_file
     `${inputs.map((input) => recorded[input]).join('|')} -> ${outcome}; settle=${settle.join(',')}\n`;
 
   const check_examples = () => {
-    const rows = readFileSync(new URL(`../../data/${examples_file}`, import.meta.url), 'utf8')
+    const rows = readFileSync(new URL(`../../data/rules/${examples_file}`, import.meta.url), 'utf8')
       .split('\n').filter((row) => row.startsWith(examples_prefix)).map(cells_of);
     for (const [id, , given, expected, expected_settle] of rows) {
       const recorded = Object.fromEntries(Object.entries(JSON.parse(given)).map(([input, value]) => {
@@ -116,7 +116,7 @@ export const rule_table = ({ domain, any_number, decide, block_by, examples_file
       }
     } else if (mode === '--check') {
       const made = digest();
-      const stored = JSON.parse(readFileSync(new URL(`../../data/${digest_file}`, import.meta.url), 'utf8'));
+      const stored = JSON.parse(readFileSync(new URL(`../../data/rules/${digest_file}`, import.meta.url), 'utf8'));
       if (JSON.stringify(made) !== JSON.stringify(stored)) {
         for (const [name, value] of Object.entries(made.blocks)) {
           if (stored.blocks[name] !== value) console.error(`block ${name} differs`);
