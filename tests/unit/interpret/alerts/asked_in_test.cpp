@@ -107,6 +107,16 @@ TEST_CASE("every step that a danger stops is an item of the list, and named once
   }
 }
 
+// Examination sequence, what is allowed with a suspected fracture of the hip: attitude, pulses, a small log roll, percussion, one heel
+// push, the straight leg lifted by the person.
+TEST_CASE("a break of the hip that is not settled leaves what its page allows, or its own minimum set could not be examined") {
+  for (const char* item : {"hip.log_roll", "hip.leg_attitude", "hip.percussion_patellopubic", "hip.heel_push", "hip.straight_leg_lift", "vessel.pulse_dorsalis_pedis"}) {
+    const model::Item* known = reference::built_in_edition()->item(std::string_view(item));
+    REQUIRE_MESSAGE(known != nullptr, item);
+    CHECK_MESSAGE(!keeps_off("hip_fx_old", *known), item);
+  }
+}
+
 TEST_CASE("the dangers stop what their page says: loading where nothing may be loaded, nerves stretched again, hips forced, bone struck") {
   for (const char* name : {"open_fx", "knee_disloc_vasc", "acs", "ali", "septic_adult", "septic_child", "osteomyelitis", "scfe", "hip_fx_old", "limp_child"}) {
     check_stops(name, {"function.hop_distance", "function.squat_depth", "function.single_leg_stance_eyes_open", "ankle.heel_rise_count", "gait.toe_walk", "hip.hop"});
