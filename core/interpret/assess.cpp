@@ -53,6 +53,9 @@ struct All {
   return all;
 }
 
+// Who learns closes the own impression first (clinical safety, C25).
+[[nodiscard]] bool bands_held_back(const model::Exam& exam) { return exam.supervised.value_or(false) && !exam.signed_; }
+
 [[nodiscard]] bool wanted(const AssessAsk& ask, std::string_view list, std::string_view name) {
   return ask.only.empty() ||
          std::any_of(ask.only.begin(), ask.only.end(), [&](const std::string& only) { return only == list || name.starts_with(only); });
@@ -105,6 +108,20 @@ Assessment assess(const model::Exam& exam, const std::optional<model::Person>& p
       assessment.statements.push_back(std::move(judged.statement));
     }
   }
+  if (bands_held_back(exam)) {
+    all.hypotheses.clear();
+    assessment.held_back = true;
+  }
+  for (const model::Disagreed& one : exam.disagreed.value_or(std::vector<model::Disagreed>{})) {
+    const reference::AlertRow* row = edition.alert({one.statement.text.substr(0, one.statement.text.find(':'))});
+    // Its name would tell what an alert that is kept apart hides.
+    if (ask.protected_ || row == nullptr || !row->protected_.value_or(false)) {
+      if (!assessment.disagreed) {
+        assessment.disagreed.emplace();
+      }
+      assessment.disagreed->push_back(one);
+    }
+  }
   for (JudgedHypothesis& judged : all.hypotheses) {
     // Bands come after the minimum set, or when they are asked for.
     const bool given = !ask.only.empty() || minimum_recorded(view, *judged.result.side);
@@ -124,6 +141,9 @@ Result<Working> explain(const model::Exam& exam, const std::optional<model::Pers
                         const reference::Edition& edition, const AssessAsk& ask, const model::StatementId& statement) {
   const View view(exam, person, edition, ask.as_of);
   All all = judge_all(view, earlier, ask);
+  if (bands_held_back(exam)) {
+    all.hypotheses.clear();
+  }
   std::vector<Working*> found;
   for (Judged& judged : all.statements) {
     if (judged.statement.statement == statement) {

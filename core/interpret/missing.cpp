@@ -36,7 +36,8 @@ bool awaits_examiner(const model::Finding& finding) {
 
 std::vector<MissingItem> missing_items(const View& view) {
   const model::Sequence* sequence = view.edition().sequence(view.exam().complaint);
-  return sequence == nullptr ? std::vector<MissingItem>{} : missing_items(view, *sequence);
+  // Stopped for transfer: what was not done is no gap.
+  return sequence == nullptr || view.exam().transfer ? std::vector<MissingItem>{} : missing_items(view, *sequence);
 }
 
 std::vector<MissingItem> missing_items(const View& view, const model::Sequence& sequence) {

@@ -6,6 +6,7 @@
 
 #include "core/model/exam/exam.hpp"
 #include "core/model/item.hpp"
+#include "core/model/place.hpp"
 #include "core/model/time.hpp"
 #include "core/wire/type.hpp"
 
@@ -123,8 +124,25 @@ struct Alert {
   std::vector<model::SourceId> sources;
   std::optional<model::AlertHandled> handled;
   std::optional<wire::LongText> text = std::nullopt;  // in the language that was asked for
+  std::optional<bool> call_back = std::nullopt;  // came after the signature
 };
-BOOST_DESCRIBE_STRUCT(Alert, (), (alert, side, state, urgency, interrupts, because, message, meanwhile, stop, audience, sources, handled, text))
+BOOST_DESCRIBE_STRUCT(Alert, (), (alert, side, state, urgency, interrupts, because, message, meanwhile, stop, audience, sources, handled, text, call_back))
+constexpr auto notes(const Alert*) {
+  return std::array{wire::Note{"call_back", "true: it was not there when the exam was signed, so the person has to be called back"}};
+}
+
+// Whom to call from this place, once an alert of class now stands unanswered.
+struct UrgentWay {
+  std::vector<model::StatementId> alerts;  // with their side
+  wire::Count<1, 100000> window_minutes;   // the shortest time to harm among them
+  std::optional<bool> call_first;
+  std::vector<model::Travel> travel;
+  std::vector<model::Telephone> telephones;
+};
+BOOST_DESCRIBE_STRUCT(UrgentWay, (), (alerts, window_minutes, call_first, travel, telephones))
+constexpr auto notes(const UrgentWay*) {
+  return std::array{wire::Note{"call_first", "true: travel from this place takes longer than that, so the call precedes every further question; absent: travel times of the place are not known"}};
+}
 
 struct Ask {
   model::ItemId item;
@@ -240,9 +258,18 @@ struct Assessment {
   std::vector<Step> steps;
   std::vector<MissingItem> missing;
   std::vector<Contradiction> contradictions;
+  std::optional<std::vector<model::Disagreed>> disagreed = std::nullopt;  // what the examiner disagrees with stands all the same
+  std::optional<UrgentWay> urgent = std::nullopt;
+  std::optional<bool> held_back = std::nullopt;
 };
 BOOST_DESCRIBE_STRUCT(Assessment, (),
-                      (edition, as_of, saw, alerts, questions, questions_more, flags, rules, statements, hypotheses, steps, missing, contradictions))
+                      (edition, as_of, saw, alerts, questions, questions_more, flags, rules, statements, hypotheses, steps, missing, contradictions, disagreed,
+                       urgent, held_back))
+constexpr auto notes(const Assessment*) {
+  return std::array{wire::Note{"disagreed", "with which statement, rule, hypothesis or alert somebody disagrees and why; it stays where it is"},
+                    wire::Note{"urgent", "once an alert of class now stands unanswered: whom to call, from the place of the exam"},
+                    wire::Note{"held_back", "true: the exam is supervised, and no hypothesis is given before its examiner has signed"}};
+}
 
 // One reading or answer that the working used.
 struct WorkingInput {

@@ -22,6 +22,11 @@ std::span<const StoredType> stored_types() {
       StoredType{"settle", &wire::type_of<SettleBody>},
       StoredType{"alert_handled", &wire::type_of<AlertHandledBody>},
       StoredType{"place", &wire::type_of<PlaceBody>},
+      StoredType{"transfer", &wire::type_of<TransferBody>},
+      StoredType{"disagree", &wire::type_of<DisagreeBody>},
+      StoredType{"became", &wire::type_of<BecameBody>},
+      StoredType{"outcome", &wire::type_of<OutcomeBody>},
+      StoredType{"countersign", &wire::type_of<CountersignBody>},
   };
   return types;
 }

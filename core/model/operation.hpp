@@ -110,8 +110,10 @@ struct ExamBody {  // exam
   std::optional<OffsetMinutes> offset_min;
   std::optional<PartialDate> injured_on;
   std::optional<std::vector<wire::Name>> identified;
+  std::optional<ExamId> reviews;
+  std::optional<bool> supervised;
 };
-BOOST_DESCRIBE_STRUCT(ExamBody, (), (person, complaint, side, setting, place, offset_min, injured_on, identified))
+BOOST_DESCRIBE_STRUCT(ExamBody, (), (person, complaint, side, setting, place, offset_min, injured_on, identified, reviews, supervised))
 
 struct ConsentBody {  // consent
   std::optional<Consent> consent;
@@ -187,6 +189,37 @@ struct AlertHandledBody {  // alert_handled: what was done about an alert, or wh
 };
 BOOST_DESCRIBE_STRUCT(AlertHandledBody, (), (alert, side, urgent, action, reason))
 
+struct TransferBody {  // transfer: the exam is stopped, and what travels with the person
+  TransferSet set;
+};
+BOOST_DESCRIBE_STRUCT(TransferBody, (), (set))
+
+struct DisagreeBody {  // disagree: by the edition that the envelope names
+  StatementId statement;
+  wire::Remark because;
+};
+BOOST_DESCRIBE_STRUCT(DisagreeBody, (), (statement, because))
+
+struct BecameBody {  // became: what became of a plan item, also after the signature
+  PlanItemId plan_item;
+  Became became{};
+  std::optional<PartialDate> on;
+  std::optional<wire::Remark> text;
+};
+BOOST_DESCRIBE_STRUCT(BecameBody, (), (plan_item, became, on, text))
+
+struct OutcomeBody {  // outcome: what was found out later
+  FoundLater found;
+};
+BOOST_DESCRIBE_STRUCT(OutcomeBody, (), (found))
+
+struct CountersignBody {  // countersign: what who supervised found, beside what was signed
+  std::optional<std::vector<Observation>> findings;
+  std::optional<Impression> impression;
+  std::optional<wire::Remark> remark;
+};
+BOOST_DESCRIBE_STRUCT(CountersignBody, (), (findings, impression, remark))
+
 struct PlaceBody {  // place: a new one, or with only what changes
   PlaceId place;
   std::optional<wire::Name> name;
@@ -225,4 +258,9 @@ extern template const Type& type_of<model::SwapSidesBody>();
 extern template const Type& type_of<model::SettleBody>();
 extern template const Type& type_of<model::AlertHandledBody>();
 extern template const Type& type_of<model::PlaceBody>();
+extern template const Type& type_of<model::TransferBody>();
+extern template const Type& type_of<model::DisagreeBody>();
+extern template const Type& type_of<model::BecameBody>();
+extern template const Type& type_of<model::OutcomeBody>();
+extern template const Type& type_of<model::CountersignBody>();
 }  // namespace limbledger::wire

@@ -37,5 +37,13 @@ template const Type& type_of<model::SwapSidesBody>();
 template const Type& type_of<model::SettleBody>();
 template const Type& type_of<model::AlertHandledBody>();
 template const Type& type_of<model::PlaceBody>();
+template const Type& type_of<model::TransferBody>();
+template const Type& type_of<model::DisagreeBody>();
+template const Type& type_of<model::BecameBody>();
+template const Type& type_of<model::OutcomeBody>();
+template const Type& type_of<model::CountersignBody>();
+template const Type& type_of<model::TransferSet>();
+template const Type& type_of<model::Transferred>();
+template const Type& type_of<model::Countersigned>();
 
 }  // namespace limbledger::wire

@@ -1,5 +1,6 @@
 #include "core/report/page.hpp"
 
+#include "core/interpret/after/urgent_way.hpp"
 #include "core/interpret/rules/rule.hpp"
 #include "core/interpret/alerts/covered.hpp"
 #include "core/report/page_evidence.hpp"
@@ -20,9 +21,14 @@ using model::Side;
   SheetSection section = view.section("page.hypotheses");
   for (const interpret::Hypothesis& hypothesis : view.assessment.hypotheses) {
     section.bullet(hypothesis_text(hypothesis, view.words, view.edition));
+    add_disagreed(view, interpret::statement_name(hypothesis), section);
   }
   if (!view.assessment.hypotheses.empty()) {
     section.plain(view.say("page.not_exclusive"));
+    return section;
+  }
+  if (view.assessment.held_back.value_or(false)) {
+    section.plain(view.say("page.no_hypothesis_supervised"));
     return section;
   }
   // Bands come only after the minimum set, so a page without them says why.
@@ -62,6 +68,7 @@ void add_film_planned(const PageView& view, const interpret::RuleResult& rule, S
       section.under(lines[i]);
     }
     add_film_planned(view, rule, section);
+    add_disagreed(view, interpret::statement_name(rule), section);
   }
   if (!interpret::covered(view.edition, view.exam.complaint).rule) {
     section.plain(view.say("page.no_rule_for", {{"part", part_named(view), false, true}}) + ".");
@@ -115,6 +122,7 @@ Sheet exam_sheet(const model::Exam& exam, const std::optional<model::Person>& pe
   add(impression_section(view));
   add(summary_section(view));
   add(plan_section(view));
+  add(after_section(view), false);
   add(told_section(view));
   add(alerts_section(view), false);
   add(next_section(view), false);
@@ -124,6 +132,7 @@ Sheet exam_sheet(const model::Exam& exam, const std::optional<model::Person>& pe
   add(found_section(view));
   add(not_done_section(view));
   add(compared_section(view));
+  add(disagreed_section(view), false);
   add(flags_section(view));
   add(not_examined_section(view));
   add(consent_section(view));

@@ -1,6 +1,7 @@
 // What cannot wait and what was done about it; the questions that are open; the next step.
 #include "core/interpret/alerts/alerts.hpp"
 #include "core/interpret/alerts/covered.hpp"
+#include "core/interpret/after/urgent_way.hpp"
 #include "core/report/page_judged.hpp"
 #include "core/report/page_parts.hpp"
 
@@ -175,10 +176,15 @@ SheetSection alerts_section(const PageView& view) {
     section.bullet(alert_text(alert, view.words) + ".");
     add_because(view, alert.because, section);
     section.under(answer_to(view, alert, planned));
+    if (alert.call_back.value_or(false)) {
+      section.under(view.say("page.call_back"));
+    }
+    add_disagreed(view, interpret::statement_name(alert), section);
     if (alert.state == interpret::AlertState::raised) {
       add_meanwhile(view, alert.meanwhile, args, section);
     }
   }
+  add_urgent(view, section);
   // One line whatever their number, so that not even a count is told.
   if (some_hidden && view.names.protected_note == ProtectedNote::mentioned) {
     section.bullet(view.say("page.see_protected") + ".");

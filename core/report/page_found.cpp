@@ -211,6 +211,7 @@ SheetSection not_done_section(const PageView& view) {
 // The other side, the joints above and below, the minimum set, and what a rule still asks for; the rest was no part of the visit.
 SheetSection not_examined_section(const PageView& view) {
   SheetSection section = view.section("page.not_examined");
+  add_transfer_line(view, section);
   const model::Sequence* sequence = view.edition.sequence(view.exam.complaint);
   const std::string part = sequence != nullptr && sequence->part ? sequence->part->text : std::string();
   for (const Side side : {Side::right, Side::left}) {

@@ -88,4 +88,12 @@ class PageView {
 [[nodiscard]] SheetSection not_done_section(const PageView& view);
 [[nodiscard]] SheetSection not_examined_section(const PageView& view);
 
+// after/sections.cpp. Who disagrees with the statement of that name stands under it; with a sentence of a table, in a section.
+void add_disagreed(const PageView& view, const std::string& name, SheetSection& section);
+[[nodiscard]] SheetSection disagreed_section(const PageView& view);  // no lines: nobody does
+void add_urgent(const PageView& view, SheetSection& section);       // whom to call, and that the call goes first
+void add_transfer_line(const PageView& view, SheetSection& section);
+[[nodiscard]] SheetSection after_section(const PageView& view);  // what became of the plan, what was found later; no lines: nothing
+void add_countersigned(const PageView& view, SheetSection& section);
+
 }  // namespace limbledger::report

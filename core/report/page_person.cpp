@@ -131,6 +131,12 @@ std::vector<std::string> head_lines(const PageView& view) {
   if (exam.exam) {
     lines.push_back(view.say("page.exam_id", {{"exam", exam.exam->to_text(), false, true}}));
   }
+  if (exam.reviews) {
+    lines.push_back(view.say("page.reviews", {{"exam", exam.reviews->to_text(), false, true}}));
+  }
+  if (exam.supervised.value_or(false)) {
+    lines.push_back(view.say("page.supervised"));
+  }
   if (exam.withdrawn) {
     lines.push_back(view.say("page.withdrawn", {{"reason", exam.withdrawn->reason.text}}));
   }
@@ -270,6 +276,7 @@ SheetSection signature_section(const PageView& view) {
     }
     section.plain(view.say("page.incomplete", {{"what", joined(what), false, true}}));
   }
+  add_countersigned(view, section);
   for (const model::Addendum& addendum : exam.addenda ? *exam.addenda : std::vector<model::Addendum>{}) {
     section.bullet(view.say("page.addendum",
                             {{"at", view.local(addendum.at), false, true}, {"by", view.examiner(addendum.by)}, {"reason", addendum.reason.text}}));

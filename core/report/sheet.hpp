@@ -44,6 +44,7 @@ struct Sheet {
   std::string examined;            // the day, on each sheet of paper
   std::vector<std::string> head;   // below the title
   std::vector<SheetSection> sections;
+  bool compact = false;  // set smaller, so that it stays one sheet of paper
 };
 
 // Plain text of 80 columns.

@@ -198,7 +198,7 @@ std::string sheet_html(const Sheet& sheet, const Words& words) {
   std::string out = "<!DOCTYPE html>\n<html lang=\"en\" dir=\"ltr\">\n<head>\n<meta charset=\"utf-8\">\n"
                     "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\">\n"
                     "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n" +
-                    element("title", sheet.title) + "<style>" + std::string(sheet_style) + "@page{@bottom-right{font:8.5pt \"DejaVu Sans\",Arial,sans-serif;content:\"" +
+                    element("title", sheet.title) + "<style>" + std::string(sheet_style) + (sheet.compact ? "body{font-size:9pt;line-height:1.25}h2{font-size:10pt;margin:1.8mm 0 .5mm}p,li{margin-bottom:.3mm}" : "") + "@page{@bottom-right{font:8.5pt \"DejaVu Sans\",Arial,sans-serif;content:\"" +
                     words.say("msg.page.sheet_number") + " \" counter(page) \"/\" counter(pages)}}</style>\n</head>\n<body>\n<table class=\"sheet\">\n<tfoot><tr><td>";
   out += escaped(joined({sheet.banner, sheet.who, sheet.examined, words.say("msg.page.untested")}, " \u00b7 ")) + "</td></tr></tfoot>\n<tbody><tr><td>\n<header>\n";
   out += sheet.banner.empty() ? std::string() : element("p", sheet.banner, " class=\"banner\"");

@@ -1,5 +1,7 @@
 // The whole interface, one line a method; nothing else names one. The order is that of the documentation.
 #include "core/service/call.hpp"
+#include "core/service/methods/after/follow.hpp"
+#include "core/service/methods/after/supervise.hpp"
 #include "core/service/methods/exam/alert.hpp"
 #include "core/service/methods/exam/care.hpp"
 #include "core/service/methods/exam/exam.hpp"
@@ -16,6 +18,7 @@
 #include "core/service/methods/people/place.hpp"
 #include "core/service/methods/say/catalogue.hpp"
 #include "core/service/methods/say/document.hpp"
+#include "core/service/methods/urgent/transfer.hpp"
 
 #include <array>
 
@@ -56,6 +59,11 @@ constexpr std::array table{
     bind<&plan_record>("plan.record", to_examiner, "what was decided, and what became of it", writes),
     bind<&alert_handle>("alert.handle", to_examiner, "what was done about an alert, or why nothing was", writes),
     bind<&exam_sign>("exam.sign", to_examiner, "signs the exam as it was shown; what is missing is listed, never a bar", writes),
+    bind<&exam_transfer>("exam.transfer", to_examiner, "stops the exam for transfer, with what travels along; answers with the note", writes),
+    bind<&exam_countersign>("exam.countersign", to_examiner, "the supervisor's own findings and impression beside a signed exam, and what differs", writes),
+    bind<&statement_disagree>("statement.disagree", to_examiner, "stands beside a statement, with the reason; takes nothing away", writes),
+    bind<&plan_follow>("plan.follow", to_examiner, "what became of a plan item, with the day; also after the signature", writes),
+    bind<&outcome_record>("outcome.record", to_examiner, "what was found out later about what the exam asked", writes),
     bind<&exam_withdraw>("exam.withdraw", to_examiner, "marks an exam as void, with the reason", writes),
     bind<&exam_move>("exam.move", to_examiner, "gives an exam to another person, with the reason", writes),
     bind<&exam_swap_sides>("exam.swap_sides", to_examiner, "exchanges left and right of every sided finding, with the reason", writes),
@@ -68,6 +76,8 @@ constexpr std::array table{
     bind<&step_suggest>("step.suggest", to_examiner, "at most one thing to examine next, and what is withheld now"),
     bind<&document_assess>("document.assess", to_all_but_kiosk, "the same of a document that stands in no ledger", while_locked),
     bind<&statement_explain>("statement.explain", to_examiner_viewer, "how one statement was reached", while_locked),
+    bind<&transfer_write>("transfer.write", to_examiner_viewer, "the note of a transfer again, on one page"),
+    bind<&agreement_read>("agreement.read", to_examiner_viewer, "how far two examiners agree, item by item; never of persons"),
     bind<&note_write>("note.write", to_examiner_viewer, "one exam as a page to read and to print: impression and plan first"),
 };
 // clang-format on

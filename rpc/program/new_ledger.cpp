@@ -6,6 +6,7 @@
 #include "rpc/program/folder.hpp"
 #include "rpc/program/lock_file.hpp"
 #include "rpc/program/passphrase.hpp"
+#include "rpc/program/practice/people.hpp"
 #include "rpc/program/world.hpp"
 
 #include <iostream>
@@ -79,7 +80,7 @@ void print_made(const Options& options, const Folder& folder, const service::Mad
   if (options.demonstration) {
     std::cout << "It is a DEMONSTRATION: for invented people only. Its passphrase lies beside it and protects nothing.\n";
   } else if (options.practice) {
-    std::cout << "It is for PRACTICE: for invented people only. It is never exchanged with another ledger.\n";
+    std::cout << "It is for PRACTICE: for invented people only; some are registered to begin with. It is never exchanged with another ledger.\n";
   }
   std::cout << "First examiner: " << examiner_label(options) << " (" << made.examiner.to_text() << ")\n"
             << "One flush of this disk takes " << milliseconds(flush) << " ms; a recorded finding waits for one.\n";
@@ -119,6 +120,11 @@ ExitCode make_new_ledger(const Options& options) {
   auto made = service::make_ledger(made_in, world, wanted);
   if (!made) {
     throw problem_of(made.error(), folder.path);
+  }
+  if (options.practice) {
+    if (const auto people = register_invented_people(made_in, world, *made, wanted.passphrase); !people) {
+      throw problem_of(people.error(), folder.path);
+    }
   }
   // The keys first: a store without them would be sealed for ever.
   write_file(folder.keyring(), {reinterpret_cast<const char*>(made->keyring.data()), made->keyring.size()});

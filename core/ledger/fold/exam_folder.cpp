@@ -11,9 +11,9 @@ namespace limbledger::ledger {
 namespace {
 
 // After a signature the record no longer changes; these add to it, or correct it by name under a signature of their own.
-constexpr std::array<std::string_view, 9> allowed_after_signature{"addendum",      "withdraw", "move",     "swap_sides", "settle",
-                                                                  "alert_handled", "disagree", "transfer", "countersign"};
-constexpr std::array<std::string_view, 4> always_signed{"sign", "addendum", "settle", "move"};
+constexpr std::array<std::string_view, 11> allowed_after_signature{"addendum",      "withdraw", "move",     "swap_sides",  "settle", "alert_handled",
+                                                                   "disagree", "transfer", "countersign", "became", "outcome"};
+constexpr std::array<std::string_view, 5> always_signed{"sign", "addendum", "settle", "move", "countersign"};
 constexpr std::array<std::string_view, 4> signed_once_exam_is{"withdraw", "swap_sides", "transfer", "countersign"};
 
 template <std::size_t Count>
@@ -39,6 +39,11 @@ std::optional<ExamFold> ExamFolder::fold() {
   fill_registers();
   fill_findings();
   fill_alerts_handled();
+  fill_transfer();
+  fill_disagreed();
+  fill_followed();
+  fill_outcomes();
+  fill_countersigned();
   fill_addenda();
   finish();
   return std::move(out_);
@@ -184,7 +189,16 @@ bool ExamFolder::may_replace(std::size_t by, std::size_t target) const {
   }
   if (const auto* plan = body<model::PlanBody>(by)) {
     const auto* old = body<model::PlanBody>(target);
-    return old != nullptr && old->plan_item.plan_item == plan->plan_item.plan_item;
+    const auto* fate = body<model::BecameBody>(target);
+    return (old != nullptr && old->plan_item.plan_item == plan->plan_item.plan_item) ||
+           (fate != nullptr && plan->plan_item.plan_item == std::optional(fate->plan_item));
+  }
+  if (const auto* fate = body<model::BecameBody>(by)) {
+    const auto* old = body<model::BecameBody>(target);
+    return old != nullptr && old->plan_item == fate->plan_item;
+  }
+  if (body<model::TransferBody>(by) != nullptr) {
+    return body<model::TransferBody>(target) != nullptr;
   }
   return (body<model::ImpressionBody>(by) != nullptr && body<model::ImpressionBody>(target) != nullptr) ||
          (body<model::ConsentBody>(by) != nullptr && body<model::ConsentBody>(target) != nullptr);

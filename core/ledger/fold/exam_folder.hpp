@@ -43,6 +43,15 @@ class ExamFolder {
   void fill_withdrawal();
   void fill_addenda();
   void fill_alerts_handled();
+
+  // exam_after.cpp
+  void fill_transfer();
+  void fill_disagreed();
+  void fill_followed();
+  void fill_outcomes();
+  void fill_countersigned();
+  [[nodiscard]] bool swap_saw(std::size_t index) const;
+
   void finish();
   template <class T>
   [[nodiscard]] std::vector<std::size_t> heads_of() const;

@@ -72,6 +72,8 @@ void ExamFolder::fill_opening(std::size_t root) {
   take(exam.place, &model::ExamBody::place);
   take(exam.offset_min, &model::ExamBody::offset_min);
   take(exam.injured_on, &model::ExamBody::injured_on);
+  take(exam.reviews, &model::ExamBody::reviews);
+  take(exam.supervised, &model::ExamBody::supervised);
   if (!same) {
     add_conflict("exam", heads);
   }

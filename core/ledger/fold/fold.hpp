@@ -66,7 +66,8 @@ struct ExamFold {
   std::vector<model::EntryId> impression_heads;
   std::vector<model::EntryId> opening_heads;     // the opening as it was last amended
   std::vector<model::EntryId> assignment_heads;  // exam and move: who the exam is of
-  std::map<model::PlanItemId, std::vector<model::EntryId>> plan_heads;
+  std::map<model::PlanItemId, std::vector<model::EntryId>> plan_heads;      // what stands of it, and what became of it
+  std::vector<model::EntryId> transfer_heads;
   std::map<model::FindingId, std::vector<model::EntryId>> finding_heads;  // not replaced and not void
   std::vector<model::EntryId> consent_heads;
   std::vector<model::PersonId> persons;      // one, or all that unseen moves name

@@ -2,6 +2,7 @@
 // `revision` is the heads of the record: what a writer was shown, to be sent back as `seen`. Source: contract, section 6.
 #pragma once
 
+#include "core/model/exam/after.hpp"
 #include "core/model/exam/consent.hpp"
 #include "core/model/exam/finding.hpp"
 #include "core/model/exam/plan.hpp"
@@ -120,11 +121,18 @@ struct Exam {
   std::optional<Withdrawn> withdrawn;
   std::optional<std::vector<Conflict>> conflicts;
   std::optional<std::vector<EntryMark>> marks;
+  std::optional<ExamId> reviews;    // the exam whose plan is looked at again
+  std::optional<bool> supervised;   // closed by its examiner before anybody else's opinion and before bands
+  std::optional<std::vector<Transferred>> transfer;  // one; several where their writers had not seen each other
+  std::optional<std::vector<Disagreed>> disagreed;
+  std::optional<std::vector<Followed>> followed;
+  std::optional<std::vector<OutcomeTold>> outcomes;
+  std::optional<std::vector<Countersigned>> countersigned;
   friend bool operator==(const Exam&, const Exam&) = default;
 };
 BOOST_DESCRIBE_STRUCT(Exam, (), (exam, person, state, complaint, side, setting, place, examiner, examined_at, offset_min, injured_on, edition, revision,
                                  consent, company, who_spoke, interpreter, impression, plan, findings, alerts_handled, addenda, signed_, incomplete, withdrawn,
-                                 conflicts, marks))
+                                 conflicts, marks, reviews, supervised, transfer, disagreed, followed, outcomes, countersigned))
 
 }  // namespace limbledger::model
 

@@ -32,9 +32,10 @@ struct PlanItem {
   std::optional<wire::Name> who;
   std::optional<PartialDate> by;
   std::optional<Became> became;  // absent: open
+  std::optional<PartialDate> became_on = std::nullopt;
   friend bool operator==(const PlanItem&, const PlanItem&) = default;
 };
-BOOST_DESCRIBE_STRUCT(PlanItem, (), (plan_item, kind, text, side, who, by, became))
+BOOST_DESCRIBE_STRUCT(PlanItem, (), (plan_item, kind, text, side, who, by, became, became_on))
 
 }  // namespace limbledger::model
 

@@ -30,6 +30,11 @@ std::vector<model::EntryId> standing(DeviceWriter& writer, const model::ExamId& 
   return out;
 }
 
+std::vector<model::EntryId> planned(DeviceWriter& writer, const model::ExamId& exam) {
+  const auto fold = writer.fold(exam);
+  return fold->plan_heads.empty() ? std::vector<model::EntryId>{} : fold->plan_heads.begin()->second;
+}
+
 const std::vector<Act>& acts() {
   static const std::vector<Act> all{
       [](DeviceWriter& w, const model::ExamId& e, unsigned n) {
@@ -50,6 +55,22 @@ const std::vector<Act>& acts() {
         w.act(e, "move", R"({"person":")" + person.to_text() + R"(","reason":"namesake"})", shown(w, e), w.fold(e)->assignment_heads, true);
       },
       [](DeviceWriter& w, const model::ExamId& e, unsigned) { w.act(e, "withdraw", R"({"reason":"void"})", shown(w, e)); },
+      [](DeviceWriter& w, const model::ExamId& e, unsigned n) {
+        w.act(e, "transfer", R"({"set":{"onset":"hour )" + std::to_string(n) + "\"}}", shown(w, e), w.fold(e)->transfer_heads, true);
+      },
+      [](DeviceWriter& w, const model::ExamId& e, unsigned n) {
+        w.act(e, "disagree", R"({"statement":"rule.ottawa_knee:left","because":"reason )" + std::to_string(n) + "\"}", shown(w, e));
+      },
+      [](DeviceWriter& w, const model::ExamId& e, unsigned n) {
+        w.act(e, "plan", R"({"plan_item":{"plan_item":")" + finding_of(9500).to_text() + R"(","kind":"referral","text":"clinic )" + std::to_string(n) + "\"}}",
+              shown(w, e), planned(w, e));
+      },
+      [](DeviceWriter& w, const model::ExamId& e, unsigned n) {
+        w.act(e, "became", R"({"plan_item":")" + finding_of(9500).to_text() + R"(","became":")" + (n == 1 ? "sent" : "lost") + "\"}", shown(w, e), planned(w, e));
+      },
+      [](DeviceWriter& w, const model::ExamId& e, unsigned n) {
+        w.act(e, "countersign", R"({"remark":"seen )" + std::to_string(n) + "\"}", shown(w, e), {}, true);
+      },
   };
   return all;
 }

@@ -103,6 +103,9 @@ Result<ExamReply> impression_record(Context& context, const ImpressionRecordPara
     if (auto open = exam_takes_changes(**record); !open) {
       return open;
     }
+    if (auto own = exam_takes_from_here(context, **record); !own) {
+      return own;
+    }
     return register_is_free((*record)->fold.impression_heads, params.replaces, "/impression");
   });
   return written ? exam_reply(context, params.exam, *written) : Result<ExamReply>(written.error());
@@ -172,6 +175,9 @@ Result<ExamSignResult> exam_sign(Context& context, const ExamSignParams& params)
     }
     if (auto open = exam_takes_changes(**record); !open) {
       return open;
+    }
+    if (auto own = exam_takes_from_here(context, **record); !own) {
+      return own;
     }
     if (const auto& person = (*record)->fold.exam.person) {
       const auto known = context.desk->records().person(*person);
@@ -244,7 +250,11 @@ Result<AddendumRecordResult> addendum_record(Context& context, const AddendumRec
   }
   for (const model::Addendum& addendum : reply->exam.addenda.value_or(std::vector<model::Addendum>{})) {
     if (addendum.entry == written->entries.front()) {
-      return AddendumRecordResult{addendum, reply->revision, reply->repeat, {}};
+      AddendumRecordResult result{addendum, reply->revision, reply->repeat, {}};
+      if (auto later = call_backs_of(context, params.exam); !later.empty()) {
+        result.call_backs = std::move(later);
+      }
+      return result;
     }
   }
   return wire::Fault{"internal.failure", "/exam", "the addendum that was written"};

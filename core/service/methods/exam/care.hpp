@@ -3,6 +3,7 @@
 // record changes no more; an addendum is added under a signature of its own.
 #pragma once
 
+#include "core/interpret/statement.hpp"
 #include "core/service/methods/exam/common.hpp"
 #include "core/service/methods/exam/finding.hpp"
 
@@ -84,8 +85,9 @@ struct AddendumRecordResult {
   std::vector<model::EntryId> revision;
   std::optional<bool> repeat;
   std::vector<model::LetterId> stale_letters;
+  std::optional<std::vector<interpret::Alert>> call_backs = std::nullopt;  // alerts that were not there when the exam was signed
 };
-BOOST_DESCRIBE_STRUCT(AddendumRecordResult, (), (addendum, revision, repeat, stale_letters))
+BOOST_DESCRIBE_STRUCT(AddendumRecordResult, (), (addendum, revision, repeat, stale_letters, call_backs))
 [[nodiscard]] Result<AddendumRecordResult> addendum_record(Context& context, const AddendumRecordParams& params);
 
 }  // namespace limbledger::service

@@ -48,6 +48,15 @@ void leave_out_protected(const Context& context, model::Exam& exam) {
     return one.alert.text == "alert.protected" ||
            std::any_of(rows.begin(), rows.end(), [&](const reference::AlertRow& row) { return row.alert == one.alert && row.protected_.value_or(false); });
   });
+  erase_if(exam.disagreed, [&](const model::Disagreed& one) {
+    const reference::AlertRow* row = context.edition == nullptr ? nullptr : context.edition->alert({one.statement.text.substr(0, one.statement.text.find(':'))});
+    return row != nullptr && row->protected_.value_or(false);
+  });
+  if (exam.countersigned) {
+    for (model::Countersigned& one : *exam.countersigned) {
+      erase_if(one.findings, of_item);
+    }
+  }
   if (exam.addenda) {
     for (model::Addendum& addendum : *exam.addenda) {
       erase_if(addendum.findings, of_item);
@@ -66,6 +75,36 @@ Result<void> exam_takes_changes(const ledger::ExamRecord& record) {
   }
   if (state == model::ExamState::withdrawn) {
     return wire::Fault{"exam.withdrawn", "/exam", "an open exam"};
+  }
+  return {};
+}
+
+Result<const ledger::ExamRecord*> exam_shown_to(Context& context, const model::ExamId& exam, const std::vector<model::EntryId>& seen) {
+  const auto record = exam_to_read(context, exam);
+  if (!record) {
+    return record.error();
+  }
+  if (auto known = check_seen(seen, (*record)->operations); !known) {
+    return known.error();
+  }
+  return *record;
+}
+
+Result<void> exam_takes_additions(const ledger::ExamRecord& record) {
+  if (record.unopened != 0) {
+    return wire::Fault{"entry.seal", "/exam", "an exam whose entries all open"};
+  }
+  if (record.fold.exam.state == model::ExamState::withdrawn) {
+    return wire::Fault{"exam.withdrawn", "/exam", "an exam that is not withdrawn"};
+  }
+  return {};
+}
+
+Result<void> exam_takes_from_here(const Context& context, const ledger::ExamRecord& record) {
+  const model::Exam& exam = record.fold.exam;
+  const bool waits = exam.supervised.value_or(false) && exam.state == model::ExamState::open && context.caller.scope == Scope::examiner;
+  if (waits && exam.examiner && *exam.examiner != context.desk->examiner()) {
+    return wire::Fault{"exam.not_closed", "/exam", "a signature of the exam's own examiner"};
   }
   return {};
 }
@@ -105,6 +144,19 @@ Result<void> register_is_free(const std::vector<model::EntryId>& heads, const st
     }
   }
   return {};
+}
+
+std::optional<model::Place> place_of_exam(Context& context, const model::Exam& exam) {
+  if (!exam.place) {
+    return std::nullopt;
+  }
+  const auto places = context.desk->records().places();
+  for (const ledger::PlaceFold& fold : places ? *places : std::vector<ledger::PlaceFold>{}) {
+    if (fold.place.place == exam.place) {
+      return fold.place;
+    }
+  }
+  return std::nullopt;
 }
 
 Result<ExamReply> exam_reply(Context& context, const model::ExamId& exam, const Written& written) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/model/exam/exam.hpp"
+#include "core/model/place.hpp"
 #include "core/reference/edition.hpp"
 #include "core/report/words/words.hpp"
 #include "core/service/writing.hpp"
@@ -37,6 +38,13 @@ void leave_out_protected(const Context& context, model::Exam& exam);
 // Adds: exam.signed, exam.withdrawn, and `seen` must be a revision of it.
 [[nodiscard]] Result<void> exam_takes_changes(const ledger::ExamRecord& record);
 
+// The exam for a writer who was shown `seen`. Faults: those of exam_to_read, params.missing, revision.unknown.
+[[nodiscard]] Result<const ledger::ExamRecord*> exam_shown_to(Context& context, const model::ExamId& exam, const std::vector<model::EntryId>& seen);
+// What may still be added, also after the signature: not to a withdrawn exam, nor to one that misses an entry.
+[[nodiscard]] Result<void> exam_takes_additions(const ledger::ExamRecord& record);
+// Fault exam.not_closed: a supervised exam that its examiner has not signed takes nobody else's findings or impression.
+[[nodiscard]] Result<void> exam_takes_from_here(const Context& context, const ledger::ExamRecord& record);
+
 // Those of `heads` that a writer shown `seen` had seen: what a new value of a register replaces.
 [[nodiscard]] std::vector<model::EntryId> seen_of(const std::vector<model::EntryId>& heads, const std::vector<model::EntryId>& seen,
                                                   const std::vector<ledger::Opened>& operations);
@@ -47,6 +55,9 @@ void leave_out_protected(const Context& context, model::Exam& exam);
 // The exam as a writer shown `seen` knew it; the same on every repeat of a request, whatever came since.
 [[nodiscard]] std::optional<ledger::ExamFold> exam_as_seen(Context& context, const model::ExamId& exam, const ledger::ExamRecord& record,
                                                            const std::vector<model::EntryId>& seen);
+
+// The place of the exam as it is known now; nothing where none is named or it cannot be read.
+[[nodiscard]] std::optional<model::Place> place_of_exam(Context& context, const model::Exam& exam);
 
 // The exam after a write, with what the caller has now been shown as its revision.
 [[nodiscard]] Result<ExamReply> exam_reply(Context& context, const model::ExamId& exam, const Written& written);

@@ -50,6 +50,17 @@ constexpr std::int64_t page_default = 50;
       out.push_back({addendum.entry.to_text()});
     }
   }
+  for (const model::Transferred& one : exam.transfer.value_or(std::vector<model::Transferred>{})) {
+    out.push_back({one.entry.to_text()});  // its checks are words about one leg
+  }
+  for (const model::OutcomeTold& one : exam.outcomes.value_or(std::vector<model::OutcomeTold>{})) {
+    if (has_side(one.found.side) || names_side(one.found.text.text)) {
+      out.push_back({one.entry.to_text()});
+    }
+  }
+  for (const model::Countersigned& one : exam.countersigned.value_or(std::vector<model::Countersigned>{})) {
+    out.push_back({one.entry.to_text()});
+  }
   for (const model::PlanItem& item : exam.plan.value_or(std::vector<model::PlanItem>{})) {
     if (has_side(item.side) || names_side(item.text.text)) {
       out.push_back({item.plan_item->to_text()});
@@ -130,6 +141,15 @@ struct Place {
   for (const model::Addendum& addendum : exam.addenda.value_or(std::vector<model::Addendum>{})) {
     add(addendum.by);
   }
+  for (const model::Transferred& one : exam.transfer.value_or(std::vector<model::Transferred>{})) {
+    add(one.by);
+  }
+  for (const model::Disagreed& one : exam.disagreed.value_or(std::vector<model::Disagreed>{})) {
+    add(one.by);
+  }
+  for (const model::Countersigned& one : exam.countersigned.value_or(std::vector<model::Countersigned>{})) {
+    add(one.by);
+  }
   for (const model::ExaminerId& examiner : examiners) {
     if (const std::string label = context.desk->label_of(examiner); !label.empty()) {
       if (!names.examiners) {
@@ -152,6 +172,14 @@ Result<ExamReadResult> exam_read(Context& context, const ExamReadParams& params)
   result.exam = (*record)->fold.exam;
   if (!sees_protected(context)) {
     leave_out_protected(context, result.exam);
+  }
+  if (context.caller.scope == Scope::kiosk) {
+    // What examiners say among themselves is not for the person to read alone.
+    result.exam.disagreed.reset();
+    result.exam.countersigned.reset();
+    result.exam.followed.reset();
+    result.exam.outcomes.reset();
+    result.exam.transfer.reset();
   }
   result.revision = result.exam.revision.value_or(std::vector<model::EntryId>{});
   const auto names = names_in(context, result.exam);

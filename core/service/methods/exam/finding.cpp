@@ -201,9 +201,16 @@ Result<FindingRecordResult> finding_record(Context& context, const FindingRecord
     if (auto open = exam_takes_changes(**record); !open) {
       return open;
     }
+    if (auto own = exam_takes_from_here(context, **record); !own) {
+      return own;
+    }
     for (const Planned& plan : planned) {
       if (plan.from->examiner && !context.desk->log().is_examiner(*plan.from->examiner)) {
         return wire::Fault{"examiner.unknown", path_of(plan.position) + "/examiner", "an examiner of this clinic"};
+      }
+      const bool waits = fold.exam.supervised.value_or(false) && fold.exam.examiner;
+      if (waits && plan.from->examiner && *plan.from->examiner != *fold.exam.examiner) {
+        return wire::Fault{"exam.not_closed", path_of(plan.position) + "/examiner", "the exam's own examiner"};
       }
       for (const model::EntryId& entry : plan.from->replaces) {
         if (auto own = kiosk_may_change(context, fold, entry); !own) {
@@ -292,6 +299,9 @@ Result<FindingWithdrawResult> finding_withdraw(Context& context, const FindingWi
     }
     if (auto open = exam_takes_changes(**record); !open) {
       return open;
+    }
+    if (auto own = exam_takes_from_here(context, **record); !own) {
+      return own;
     }
     for (const model::EntryId& entry : heads->second) {
       if (auto own = kiosk_may_change(context, fold, entry); !own) {

@@ -145,6 +145,34 @@ void ask_body(const interpret::View& view, FormAsk& ask) {
 
 namespace {
 
+[[nodiscard]] bool is_measured(const model::Finding& finding) {
+  return !std::holds_alternative<model::NotDone>(finding.value) && !std::holds_alternative<model::Words>(finding.value) &&
+         (finding.instrument || std::holds_alternative<model::Angle>(finding.value) || std::holds_alternative<model::Length>(finding.value) ||
+          std::holds_alternative<model::Duration>(finding.value) || std::holds_alternative<model::CountValue>(finding.value));
+}
+
+// What the reviewed exam measured, in the order of the catalogue.
+[[nodiscard]] std::optional<std::vector<MeasuredBefore>> measured_before(Context& context, const model::ExamId& review) {
+  const auto record = exam_to_read(context, review);
+  if (!record || !(*record)->fold.exam.reviews) {
+    return std::nullopt;
+  }
+  const auto before = context.desk->records().exam(*(*record)->fold.exam.reviews);
+  if (!before) {
+    return std::nullopt;
+  }
+  std::vector<MeasuredBefore> out;
+  for (const model::Item& item : context.edition->items()) {
+    for (const model::Finding& finding : (*before)->fold.exam.findings.value_or(std::vector<model::Finding>{})) {
+      const bool hidden = item.protected_.value_or(false) && !sees_protected(context);
+      if (finding.item == item.item && finding.standing == model::Standing::current && is_measured(finding) && !hidden) {
+        out.push_back({finding.item, finding.side, finding.instrument, finding.position, finding.examined_at});
+      }
+    }
+  }
+  return out;
+}
+
 [[nodiscard]] Result<FormDescribeResult> describe(Context& context, const FormDescribeParams& params, bool without_protected) {
   if (context.edition == nullptr) {
     return wire::Fault("internal.failure", "");
@@ -166,7 +194,11 @@ namespace {
       return asked.error();
     }
   }
-  return lay_out_form(*context.edition, ask);
+  FormDescribeResult form = lay_out_form(*context.edition, ask);
+  if (params.exam && context.caller.scope != Scope::kiosk) {
+    form.again = measured_before(context, *params.exam);
+  }
+  return form;
 }
 
 }  // namespace

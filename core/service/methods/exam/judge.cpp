@@ -1,5 +1,6 @@
 #include "core/service/methods/exam/judge.hpp"
 
+#include "core/interpret/after/urgent_way.hpp"
 #include "core/ledger/log/log.hpp"
 #include "core/service/methods/exam/watch.hpp"
 #include "core/service/methods/say/texts.hpp"
@@ -75,11 +76,18 @@ Result<interpret::Assessment> exam_assess(Context& context, const ExamAssessPara
   interpret::AssessAsk ask = ask_for(*gathered, params.only, params.priors);
   ask.protected_ = examiner && params.protected_.value_or(false);
   interpret::Assessment assessment = interpret::assess(gathered->exam, gathered->person, gathered->earlier, *context.edition, ask);
+  const bool alerts_wanted = ask.only.empty() || std::any_of(ask.only.begin(), ask.only.end(), [](const std::string& only) { return only == "alerts"; });
+  if (alerts_wanted) {
+    add_call_backs(context, *gathered, ask.protected_, assessment.alerts);
+  }
   if (!examiner) {
     // Who only looks on is not even told that there is a protected note.
     std::vector<interpret::Alert>& alerts = assessment.alerts;
     alerts.erase(std::remove_if(alerts.begin(), alerts.end(), [](const interpret::Alert& one) { return one.audience == interpret::Audience::protected_; }),
                  alerts.end());
+  }
+  if (alerts_wanted) {
+    assessment.urgent = interpret::urgent_way(assessment.alerts, place_of_exam(context, gathered->exam), *context.edition);
   }
   if (*words != nullptr) {
     add_texts(gathered->exam, **words, *context.edition, assessment);

@@ -53,6 +53,21 @@ namespace {
   return dates.result();
 }
 
+// The exam that is looked at again: an earlier one of the same person, not void, and only with the complaint review.
+[[nodiscard]] Result<void> check_reviews(Context& context, const model::ExamId& reviews, const std::optional<model::ExamId>& by,
+                                         const std::optional<model::PersonId>& person, const model::Word& complaint, const std::string& path) {
+  const wire::Fault fault{"exam.not_reviewed", path, "an earlier exam of the same person, with the complaint review"};
+  if (complaint.text != "review" || reviews == by) {
+    return fault;
+  }
+  const auto record = context.desk->records().exam(reviews);
+  if (!record) {
+    return wire::Fault{"exam.unknown", path, "the id of an exam"};
+  }
+  const model::Exam& exam = (*record)->fold.exam;
+  return exam.person == person && exam.state != model::ExamState::withdrawn ? Result<void>() : Result<void>(fault);
+}
+
 [[nodiscard]] Result<void> check_new_exam(Context& context, const ExamOpenParams& params) {
   std::optional<model::Birth> birth;
   if (params.person) {
@@ -71,6 +86,11 @@ namespace {
   if (params.place) {
     if (auto place = check_place(context, *params.place, "/place"); !place) {
       return place;
+    }
+  }
+  if (params.reviews) {
+    if (auto reviews = check_reviews(context, *params.reviews, std::nullopt, params.person, params.complaint, "/reviews"); !reviews) {
+      return reviews;
     }
   }
   return check_complaint(context, params.complaint, "/complaint");
@@ -121,6 +141,8 @@ namespace {
   take("place", &model::ExamBody::place, changes.place);
   take("offset_min", &model::ExamBody::offset_min, changes.offset_min);
   take("injured_on", &model::ExamBody::injured_on, changes.injured_on);
+  take("reviews", &model::ExamBody::reviews, changes.reviews);
+  take("supervised", &model::ExamBody::supervised, changes.supervised);
   if (!faults.empty()) {
     return wire::Refusal(std::move(faults));
   }
@@ -136,6 +158,11 @@ namespace {
   if (params.changes.place) {
     if (auto place = check_place(context, *params.changes.place, "/changes/place"); !place) {
       return place;
+    }
+  }
+  if (params.changes.reviews) {
+    if (auto reviews = check_reviews(context, *params.changes.reviews, exam.exam, exam.person, body.complaint, "/changes/reviews"); !reviews) {
+      return reviews;
     }
   }
   if (!params.changes.injured_on) {
@@ -186,6 +213,8 @@ Result<ExamReply> exam_open(Context& context, const ExamOpenParams& params) {
   body.offset_min = params.offset_min;
   body.injured_on = params.injured_on;
   body.identified = params.identified;
+  body.reviews = params.reviews;
+  body.supervised = params.supervised;
   operation.body_json = wire::write(body);
   const auto written = write(context, {operation}, [&] { return check_new_exam(context, params); });
   if (!written) {

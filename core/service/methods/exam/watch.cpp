@@ -1,5 +1,6 @@
 #include "core/service/methods/exam/watch.hpp"
 
+#include "core/interpret/after/open_loops.hpp"
 #include "core/interpret/view.hpp"
 #include "core/ledger/log/log.hpp"
 #include "core/service/methods/say/assess.hpp"
@@ -62,6 +63,29 @@ void put(model::Exam& exam, const model::Observation& observation) {
 
 }  // namespace
 
+namespace {
+
+// The first signature that holds, and whether anything came that its signer had not seen.
+[[nodiscard]] std::optional<model::Exam> shown_at_signature(Context& context, const ledger::ExamRecord& record) {
+  const auto& closed = record.fold.exam.signed_;
+  if (!closed) {
+    return std::nullopt;
+  }
+  for (const ledger::Opened& opened : record.operations) {
+    const model::Operation& operation = opened.operation();
+    if (operation.op.text == "sign" && operation.by == closed->by && operation.at.wall_ms.steps == closed->at.ms) {
+      const ledger::Graph graph(record.operations);
+      const std::vector<bool> seen = graph.closure(operation.after);
+      const auto unseen = std::count(seen.begin(), seen.end(), false);
+      const auto shown = unseen > 1 ? exam_as_seen(context, *record.fold.exam.exam, record, operation.after) : std::nullopt;
+      return shown ? std::optional(shown->exam) : std::nullopt;
+    }
+  }
+  return std::nullopt;
+}
+
+}  // namespace
+
 ToJudge exam_to_judge(Context& context, const ledger::ExamRecord& record) {
   ToJudge out;
   out.exam = record.fold.exam;
@@ -75,6 +99,7 @@ ToJudge exam_to_judge(Context& context, const ledger::ExamRecord& record) {
       out.person = (*person)->fold.person;
     }
   }
+  out.at_signature = shown_at_signature(context, record);
   // Only an exam without a time of its own is judged by today.
   out.as_of = day_of(out.exam, model::date_of({context.desk->world().now().wall_ms}, 0));
   for (auto operation = record.operations.rbegin(); operation != record.operations.rend(); ++operation) {
@@ -91,6 +116,47 @@ ToJudge exam_to_judge(Context& context, const ledger::ExamRecord& record) {
 interpret::Watched watch(Context& context, const ToJudge& judged, bool protected_too) {
   const interpret::View view(judged.exam, judged.person, *context.edition, judged.as_of);
   return interpret::watch(view, {protected_too, judged.before_corrections});
+}
+
+void add_call_backs(Context& context, const ToJudge& judged, bool protected_too, std::vector<interpret::Alert>& alerts) {
+  if (!judged.at_signature) {
+    return;
+  }
+  const auto alerts_when = [&](const model::Exam& exam) {
+    const interpret::View view(exam, judged.person, *context.edition, judged.as_of);
+    return interpret::judge_alerts(view, interpret::judge_flags(view), {protected_too, {}}).alerts;
+  };
+  // What an addendum says was found is added to nothing; but it may not wait either.
+  model::Exam with_addenda = judged.exam;
+  for (const model::Addendum& addendum : judged.exam.addenda.value_or(std::vector<model::Addendum>{})) {
+    for (const model::Observation& observation : addendum.findings.value_or(std::vector<model::Observation>{})) {
+      put(with_addenda, observation);
+    }
+  }
+  for (interpret::Alert& alert : alerts_when(with_addenda)) {
+    const bool known = std::any_of(alerts.begin(), alerts.end(), [&](const interpret::Alert& one) {
+      return one.alert == alert.alert && one.side == alert.side && one.state != interpret::AlertState::withdrawn_by_correction;
+    });
+    if (!known) {
+      alerts.push_back(std::move(alert));
+    }
+  }
+  interpret::mark_call_backs(alerts_when(*judged.at_signature), alerts);
+  std::stable_sort(alerts.begin(), alerts.end(), [](const interpret::Alert& a, const interpret::Alert& b) {
+    return std::pair(a.state, a.urgency) < std::pair(b.state, b.urgency);
+  });
+}
+
+std::vector<interpret::Alert> call_backs_of(Context& context, const model::ExamId& exam) {
+  const auto record = context.desk->records().exam(exam);
+  if (!record) {
+    return {};
+  }
+  const ToJudge judged = exam_to_judge(context, **record);
+  std::vector<interpret::Alert> alerts = watch(context, judged, false).alerts.alerts;
+  add_call_backs(context, judged, false, alerts);
+  alerts.erase(std::remove_if(alerts.begin(), alerts.end(), [](const interpret::Alert& one) { return !one.call_back.value_or(false); }), alerts.end());
+  return alerts;
 }
 
 Result<std::vector<interpret::Alert>> alerts_of(Context& context, const model::ExamId& exam) {

@@ -16,9 +16,16 @@ struct ToJudge {
   std::optional<model::Person> person;
   model::PartialDate as_of;
   std::vector<model::Exam> before_corrections;  // the exam as each correcting entry had been shown it
+  std::optional<model::Exam> at_signature;      // as its signer had been shown it, where something came since
 };
 [[nodiscard]] ToJudge exam_to_judge(Context& context, const ledger::ExamRecord& record);
 [[nodiscard]] interpret::Watched watch(Context& context, const ToJudge& judged, bool protected_too);
+
+// Marks what came after the signature, and adds what the findings of an addendum raise; in the order of alerts.
+void add_call_backs(Context& context, const ToJudge& judged, bool protected_too, std::vector<interpret::Alert>& alerts);
+
+// Those alone that came after the signature; none that protects a person.
+[[nodiscard]] std::vector<interpret::Alert> call_backs_of(Context& context, const model::ExamId& exam);
 
 // The alerts that ride on a reply; none for a kiosk.
 [[nodiscard]] Result<std::vector<interpret::Alert>> alerts_of(Context& context, const model::ExamId& exam);

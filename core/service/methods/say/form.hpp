@@ -199,6 +199,16 @@ struct OpenItem {
 };
 BOOST_DESCRIBE_STRUCT(OpenItem, (), (item, side))
 
+// A measure of the exam that is looked at again. Its value is left out: a reading is not to be led by the last one.
+struct MeasuredBefore {
+  model::ItemId item;
+  model::Side side{};
+  std::optional<model::Word> instrument;
+  std::optional<model::Word> position;
+  std::optional<model::Instant> examined_at;
+};
+BOOST_DESCRIBE_STRUCT(MeasuredBefore, (), (item, side, instrument, position, examined_at))
+
 struct FormDescribeResult {
   model::Word complaint;
   model::MessageId label;
@@ -214,9 +224,11 @@ struct FormDescribeResult {
   std::vector<model::MessageId> not_to_miss;
   std::optional<std::vector<OpenItem>> minimum_open;
   std::optional<model::ItemId> resume_at;
+  std::optional<std::vector<MeasuredBefore>> again;
 };
 BOOST_DESCRIBE_STRUCT(FormDescribeResult, (),
-                      (complaint, label, edition, minutes, seconds, minimum_seconds, positions, withheld, left_out, not_applicable, minimum, not_to_miss, minimum_open, resume_at))
+                      (complaint, label, edition, minutes, seconds, minimum_seconds, positions, withheld, left_out, not_applicable, minimum, not_to_miss, minimum_open, resume_at,
+                       again))
 constexpr auto notes(const FormDescribeResult*) {
   return std::array{wire::Note{"minutes", "a working figure of the trade for the focused examination of this complaint by a practised hand, not for every step below"},
                     wire::Note{"seconds", "the steps below that are not recorded yet, each side by itself, added up"},
@@ -224,6 +236,7 @@ constexpr auto notes(const FormDescribeResult*) {
                     wire::Note{"not_applicable", "what this body does not have, what is covered, or what is for younger children alone; a finding for it is taken all the same"},
                     wire::Note{"minimum", "the whole minimum set for this person, also what is withheld or left out"},
                     wire::Note{"minimum_open", "with an exam: what of the minimum set is not recorded yet"},
+                    wire::Note{"again", "of a review: what the exam that it reviews measured, with which tool and in which position; these come first, the same way"},
                     wire::Note{"resume_at", "with an exam: the first step that is not wholly recorded"}};
 }
 

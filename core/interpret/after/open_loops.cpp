@@ -1,0 +1,86 @@
+#include "core/interpret/after/open_loops.hpp"
+
+#include <algorithm>
+
+namespace limbledger::interpret {
+
+namespace {
+
+constexpr std::size_t visits_without_impression = 3;
+
+[[nodiscard]] bool is_past(const std::optional<model::PartialDate>& by, const model::PartialDate& today) {
+  return by && by->last_day() < today.first_day();  // a month is past when it is over
+}
+
+[[nodiscard]] bool is_void(const model::Exam& exam) { return exam.state == model::ExamState::withdrawn; }
+
+[[nodiscard]] bool referral_open(const model::PlanItem& item, const model::PartialDate& today) {
+  if (item.kind != model::PlanKind::referral || item.became == model::Became::answered || item.became == model::Became::declined) {
+    return false;
+  }
+  return item.became == model::Became::lost || is_past(item.by, today);
+}
+
+[[nodiscard]] bool review_open(const model::PlanItem& item, const model::Exam& exam, std::span<const Visit> visits, const model::PartialDate& today) {
+  if (item.kind != model::PlanKind::review || item.became == model::Became::done || item.became == model::Became::declined || !is_past(item.by, today)) {
+    return false;
+  }
+  return std::none_of(visits.begin(), visits.end(), [&](const Visit& other) {
+    return exam.exam && other.exam->reviews == exam.exam && !is_void(*other.exam);
+  });
+}
+
+void add_alerts(const Visit& visit, LoopKind loop, std::vector<OpenLoop>& out) {
+  for (const Alert& alert : visit.alerts) {
+    const bool back = alert.call_back.value_or(false);
+    if (alert.state == AlertState::raised && alert.audience != Audience::protected_ && back == (loop == LoopKind::call_back)) {
+      out.push_back({loop, visit.exam->exam, alert.alert, alert.side, std::nullopt, std::nullopt});
+    }
+  }
+}
+
+void add_planned(const Visit& visit, std::span<const Visit> visits, const model::PartialDate& today, LoopKind loop, std::vector<OpenLoop>& out) {
+  for (const model::PlanItem& item : visit.exam->plan.value_or(std::vector<model::PlanItem>{})) {
+    const bool open = loop == LoopKind::referral_past_day ? referral_open(item, today) : review_open(item, *visit.exam, visits, today);
+    if (open) {
+      out.push_back({loop, visit.exam->exam, std::nullopt, item.side, item.plan_item, item.by});
+    }
+  }
+}
+
+}  // namespace
+
+std::vector<OpenLoop> open_loops(std::span<const Visit> visits, const model::PartialDate& today) {
+  std::vector<OpenLoop> out;
+  std::size_t without = 0;
+  const model::Exam* newest = nullptr;
+  for (const Visit& visit : visits) {
+    if (is_void(*visit.exam)) {
+      continue;
+    }
+    add_alerts(visit, LoopKind::alert_without_action, out);
+    add_alerts(visit, LoopKind::call_back, out);
+    add_planned(visit, visits, today, LoopKind::referral_past_day, out);
+    add_planned(visit, visits, today, LoopKind::review_overdue, out);
+    without = visit.exam->impression ? 0 : without + 1;
+    newest = visit.exam;
+  }
+  if (without >= visits_without_impression) {
+    out.push_back({LoopKind::third_visit_without_impression, newest->exam, std::nullopt, std::nullopt, std::nullopt, std::nullopt});
+  }
+  return out;
+}
+
+void mark_call_backs(std::span<const Alert> at_signature, std::vector<Alert>& now) {
+  for (Alert& alert : now) {
+    const bool known = std::any_of(at_signature.begin(), at_signature.end(), [&](const Alert& one) {
+      // One that was for today and is for now is another call.
+      return one.alert == alert.alert && one.side == alert.side && one.state != AlertState::withdrawn_by_correction && one.urgency <= alert.urgency;
+    });
+    if (!known && alert.state != AlertState::withdrawn_by_correction) {
+      alert.call_back = true;
+    }
+  }
+}
+
+}  // namespace limbledger::interpret

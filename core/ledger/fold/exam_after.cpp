@@ -1,0 +1,151 @@
+// What is added beside the findings: transfer, disagreement, what became of the plan, what was found later, countersignature. All
+// that was written is kept and shown; where two had not seen each other, nothing is decided by a clock.
+#include "core/ledger/fold/exam_folder.hpp"
+
+#include <algorithm>
+
+namespace limbledger::ledger {
+
+namespace {
+
+template <class T>
+void keep_in(std::optional<std::vector<T>>& list, T one) {
+  if (!list) {
+    list.emplace();
+  }
+  list->push_back(std::move(one));
+}
+
+// "rule.ottawa_knee:left" is said of the other leg once the sides were exchanged.
+[[nodiscard]] std::string turned_statement(const std::string& statement) {
+  for (const auto& [from, to] : {std::pair<std::string, std::string>{":left", ":right"}, std::pair<std::string, std::string>{":right", ":left"}}) {
+    if (statement.ends_with(from)) {
+      return statement.substr(0, statement.size() - from.size()) + to;
+    }
+  }
+  return statement;
+}
+
+}  // namespace
+
+// An odd number of exchanges by those who had seen it.
+bool ExamFolder::swap_saw(std::size_t index) const {
+  bool turned = false;
+  for (std::size_t swap = 0; swap < graph_.size(); ++swap) {
+    turned = turned != (!nodes_[swap].is_void && body<model::SwapSidesBody>(swap) != nullptr && graph_.saw(swap, index));
+  }
+  return turned;
+}
+
+// Of two that did not know each other both travel: which allergy or which call holds, a person settles.
+void ExamFolder::fill_transfer() {
+  const std::vector<std::size_t> heads = heads_of<model::TransferBody>();
+  std::vector<std::size_t> distinct;
+  for (const std::size_t head : heads) {
+    const auto& set = body<model::TransferBody>(head)->set;
+    out_.transfer_heads.push_back(graph_.at(head).entry());
+    if (std::any_of(distinct.begin(), distinct.end(), [&](std::size_t other) { return body<model::TransferBody>(other)->set == set; })) {
+      continue;
+    }
+    distinct.push_back(head);
+    const model::Operation& operation = graph_.at(head).operation();
+    keep_in(out_.exam.transfer, model::Transferred{graph_.at(head).entry(), operation.by, wall_of(operation), set});
+  }
+  if (distinct.size() > 1) {
+    add_conflict("transfer", distinct);
+  }
+}
+
+void ExamFolder::fill_disagreed() {
+  for (std::size_t i = 0; i < graph_.size(); ++i) {
+    const auto* said = body<model::DisagreeBody>(i);
+    if (nodes_[i].is_void || said == nullptr) {
+      continue;
+    }
+    const model::Operation& operation = graph_.at(i).operation();
+    const std::string statement = swap_saw(i) ? turned_statement(said->statement.text) : said->statement.text;
+    keep_in(out_.exam.disagreed,
+            model::Disagreed{graph_.at(i).entry(), {statement}, said->because, operation.by, wall_of(operation), operation.edition});
+  }
+}
+
+void ExamFolder::fill_followed() {
+  std::map<model::PlanItemId, std::vector<std::size_t>> fates;
+  for (std::size_t i = 0; i < graph_.size(); ++i) {
+    const auto* fate = body<model::BecameBody>(i);
+    if (nodes_[i].is_void || fate == nullptr) {
+      continue;
+    }
+    const model::Operation& operation = graph_.at(i).operation();
+    keep_in(out_.exam.followed,
+            model::Followed{graph_.at(i).entry(), fate->plan_item, fate->became, fate->on, fate->text, operation.by, wall_of(operation)});
+    if (nodes_[i].replaced_by.empty()) {
+      fates[fate->plan_item].push_back(i);
+    }
+  }
+  const std::vector<std::size_t> plans = heads_of<model::PlanBody>();
+  for (const auto& [item, heads] : fates) {
+    const model::BecameBody& first = *body<model::BecameBody>(heads.front());
+    std::vector<std::size_t> differ;
+    for (const std::size_t head : heads) {
+      out_.plan_heads[item].push_back(graph_.at(head).entry());
+      const model::BecameBody& fate = *body<model::BecameBody>(head);
+      if (fate.became != first.became || fate.on != first.on) {
+        differ.push_back(head);
+      }
+    }
+    // A plan item written elsewhere at the same time may say otherwise.
+    for (const std::size_t plan : plans) {
+      const model::PlanItem& written = body<model::PlanBody>(plan)->plan_item;
+      const bool unseen = unseen_by_each_other(plan, heads.front());
+      if (written.plan_item == std::optional(item) && unseen && written.became && *written.became != first.became) {
+        differ.push_back(plan);
+      }
+    }
+    const bool settled = differ.empty();
+    for (std::size_t i = 0; out_.exam.plan && i < out_.exam.plan->size(); ++i) {
+      model::PlanItem& shown = (*out_.exam.plan)[i];
+      if (shown.plan_item == std::optional(item)) {
+        // Unsettled it counts as open: nobody stops asking after it.
+        shown.became = settled ? std::optional(first.became) : std::nullopt;
+        shown.became_on = settled ? first.on : std::nullopt;
+      }
+    }
+    if (!settled) {
+      differ.push_back(heads.front());
+      add_conflict("became", differ);
+    }
+  }
+}
+
+void ExamFolder::fill_outcomes() {
+  for (std::size_t i = 0; i < graph_.size(); ++i) {
+    const auto* told = body<model::OutcomeBody>(i);
+    if (nodes_[i].is_void || told == nullptr) {
+      continue;
+    }
+    const model::Operation& operation = graph_.at(i).operation();
+    keep_in(out_.exam.outcomes, model::OutcomeTold{graph_.at(i).entry(), told->found, operation.by, wall_of(operation)});
+  }
+}
+
+void ExamFolder::fill_countersigned() {
+  for (std::size_t i = 0; i < graph_.size(); ++i) {
+    const auto* written = body<model::CountersignBody>(i);
+    if (nodes_[i].is_void || written == nullptr) {
+      continue;
+    }
+    const model::Operation& operation = graph_.at(i).operation();
+    const bool own = std::any_of(signatures_.begin(), signatures_.end(), [&](std::size_t sign) { return graph_.at(sign).operation().by == operation.by; });
+    const bool saw = std::any_of(signatures_.begin(), signatures_.end(), [&](std::size_t sign) { return graph_.saw(i, sign); });
+    if (own || !saw) {
+      // Nobody supervises themselves, nor what they did not see signed.
+      mark(i, own ? "own_countersignature" : "signature_unseen");
+      continue;
+    }
+    keep_in(out_.exam.countersigned, model::Countersigned{graph_.at(i).entry(), *operation.by, wall_of(operation), written->findings,
+                                                          written->impression, written->remark});
+  }
+}
+
+}  // namespace limbledger::ledger

@@ -1,0 +1,246 @@
+#include "core/report/after/transfer_note.hpp"
+
+#include "core/report/page_judged.hpp"
+#include "core/report/page_parts.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace limbledger::report {
+
+namespace {
+
+constexpr std::size_t held_items_max = 5;  // one page
+constexpr std::size_t alerts_in_head_max = 2;
+
+[[nodiscard]] std::string by_hand(std::string_view text) { return "\u2068" + std::string(text) + "\u2069"; }
+
+// Urgent first, as the assessment has them; none that a correction took back.
+[[nodiscard]] std::vector<const interpret::Alert*> standing_alerts(const PageView& view) {
+  std::vector<const interpret::Alert*> out;
+  for (const interpret::Alert& alert : view.assessment.alerts) {
+    if (!is_hidden(view, alert) && alert.state != interpret::AlertState::withdrawn_by_correction) {
+      out.push_back(&alert);
+    }
+  }
+  return out;
+}
+
+[[nodiscard]] std::string timed(const PageView& view, const std::string& what, model::Instant at) {
+  return view.say("transfer.found_at", {{"what", what, false, true}, {"at", view.local(at), false, true}});
+}
+
+[[nodiscard]] std::string named_with_time(const PageView& view, const model::Finding& finding) {
+  const std::string what = view.label(finding.item) + view.side_after(finding.side) + ": " + view.value(finding);
+  // When it was found, where that was said; else when it was written down, which is at once unless it comes from paper.
+  const bool said = finding.examined_at && (finding.examined_at != view.exam.examined_at || finding.origin == model::Origin::from_paper);
+  const auto at = said || !finding.entered_at ? finding.examined_at : finding.entered_at;
+  return at ? timed(view, what, *at) : what;
+}
+
+void add_why(const PageView& view, Sheet& sheet) {
+  SheetSection section = view.section("transfer.why");
+  for (const interpret::Alert* alert : standing_alerts(view)) {
+    section.bullet(alert_text(*alert, view.words) + ".");
+    std::vector<std::string> because;
+    for (const model::Finding* finding : view.findings) {
+      if (finding->finding && std::find(alert->because.begin(), alert->because.end(), *finding->finding) != alert->because.end()) {
+        because.push_back(named_with_time(view, *finding));
+      }
+    }
+    if (!because.empty()) {
+      section.under(view.say("transfer.found", {{"findings", joined(because, "; "), false, true}}) + ".");
+    }
+    if (alert->handled && alert->handled->action) {
+      section.under(view.say("page.alert_action", {{"text", alert->handled->action->text}}));
+    } else if (alert->handled && alert->handled->reason) {
+      section.under(view.say("page.alert_reason", {{"text", alert->handled->reason->text}}));
+    }
+    std::vector<std::string> meanwhile;
+    for (const model::MessageId& message : alert->meanwhile) {
+      meanwhile.push_back(view.words.say(message.text, {{"side", alert->side ? side_of(view.words, *alert->side) : std::string(), false, true}}));
+    }
+    if (!meanwhile.empty()) {
+      section.under(view.say("page.until_then", {{"what", joined(meanwhile, "; "), false, true}}) + ".");
+    }
+  }
+  if (section.lines.empty()) {
+    section.plain(view.say("transfer.no_alert"));
+  }
+  sheet.sections.push_back(std::move(section));
+}
+
+void add_check(const PageView& view, std::string_view what, const std::optional<model::LastCheck>& check, SheetSection& section) {
+  const Arg named{"what", view.say("transfer." + std::string(what)), false, true};
+  if (!check) {
+    section.bullet(view.say("transfer.check_none", {named}));
+  } else if (check->at) {
+    section.bullet(view.say("transfer.checked", {named, {"text", check->text.text}, {"at", view.local(*check->at), false, true}}));
+  } else {
+    section.bullet(view.say("transfer.check_untimed", {named, {"text", check->text.text}}));
+  }
+}
+
+void add_checks(const PageView& view, const std::vector<model::Transferred>& all, Sheet& sheet) {
+  SheetSection section = view.section("transfer.checks");
+  for (const model::Transferred& one : all) {
+    add_check(view, "vessel", one.set.vessel_check, section);
+    add_check(view, "nerve", one.set.nerve_check, section);
+  }
+  std::vector<std::string> recorded;
+  for (const model::Finding* finding : view.findings) {
+    if (finding->item.text.starts_with("vessel.") || finding->item.text.starts_with("nerve.")) {
+      recorded.push_back(named_with_time(view, *finding));
+    }
+  }
+  if (recorded.empty()) {
+    section.bullet(view.say("transfer.recorded_none"));
+  } else {
+    section.bullet(view.say("transfer.recorded", {{"findings", joined(recorded, "; "), false, true}}) + ".");
+  }
+  sheet.sections.push_back(std::move(section));
+}
+
+void add_told(const PageView& view, std::string_view what, const std::optional<wire::Remark>& text, SheetSection& section) {
+  const Arg named{"what", view.say("transfer." + std::string(what)), false, true};
+  if (text) {
+    section.bullet(view.say("transfer.line", {named, {"text", text->text}}));
+  } else {
+    section.bullet(view.say("transfer.line_none", {named}));
+  }
+}
+
+void add_given(const PageView& view, const model::TransferSet& set, SheetSection& section) {
+  std::vector<std::string> given;
+  for (const model::GivenSoFar& one : set.given.value_or(std::vector<model::GivenSoFar>{})) {
+    const std::string what = by_hand(one.what.text);
+    given.push_back(one.at ? timed(view, what, *one.at) : what);
+  }
+  if (given.empty()) {
+    section.bullet(view.say("transfer.given_none"));
+  } else {
+    section.bullet(view.say("transfer.line", {{"what", view.say("transfer.given"), false, true}, {"text", joined(given, "; "), false, true}}));
+  }
+  bool nobody = true;
+  for (const model::WasCalled& one : set.called.value_or(std::vector<model::WasCalled>{})) {
+    std::vector<std::string> who{by_hand(one.who.text)};
+    if (one.number) {
+      who.push_back(by_hand(one.number->text));
+    }
+    if (one.at) {
+      who.push_back(view.local(*one.at));
+    }
+    if (one.said) {
+      who.push_back(by_hand(one.said->text));
+    }
+    section.bullet(view.say("transfer.called", {{"who", joined(who), false, true}}));
+    nobody = false;
+  }
+  if (nobody) {
+    section.bullet(view.say("transfer.called_none"));
+  }
+  if (set.next_check) {
+    section.bullet(view.say("transfer.next_check", {{"at", view.local(*set.next_check), false, true}}));
+  } else {
+    section.bullet(view.say("transfer.next_check_none"));
+  }
+}
+
+void add_set(const PageView& view, const model::Transferred& one, bool alone, Sheet& sheet) {
+  SheetSection section = view.section("transfer.set");
+  if (!alone) {
+    section.title = view.say("transfer.set_of", {{"by", one.by ? view.examiner(*one.by) : std::string("?")}, {"at", view.local(one.at), false, true}});
+    section.plain(view.say("transfer.set_unsettled"));
+  }
+  add_told(view, "onset", one.set.onset, section);
+  add_told(view, "allergies", one.set.allergies, section);
+  add_told(view, "last_meal", one.set.last_meal, section);
+  add_told(view, "tetanus", one.set.tetanus, section);
+  add_told(view, "blood_thinners", one.set.blood_thinners, section);
+  add_told(view, "pregnancy", one.set.pregnancy, section);
+  add_given(view, one.set, section);
+  sheet.sections.push_back(std::move(section));
+}
+
+void add_held(const PageView& view, Sheet& sheet) {
+  SheetSection section = view.section("transfer.held");
+  std::vector<std::string> labels;
+  for (const interpret::Alert* alert : standing_alerts(view)) {
+    for (const model::ItemId& item : alert->stop) {
+      const std::string label = view.label(item);
+      if (std::find(labels.begin(), labels.end(), label) == labels.end()) {
+        labels.push_back(label);
+      }
+    }
+  }
+  if (!labels.empty()) {
+    const std::size_t more = labels.size() > held_items_max ? labels.size() - held_items_max : 0;
+    labels.resize(labels.size() - more);
+    if (more > 0) {
+      labels.push_back(view.say("transfer.held_more", {{"count", wire::write_number(static_cast<std::int64_t>(more), 1), true}}));
+    }
+    section.plain(view.say("transfer.held_items", {{"items", joined(labels, "; "), false, true}}) + ".");
+  }
+  section.plain(view.say("transfer.held_end"));
+  section.plain(view.say("transfer.untested"));
+  sheet.sections.push_back(std::move(section));
+}
+
+[[nodiscard]] std::vector<std::string> receive_lines(const PageView& view, const model::Transferred& first, const std::optional<model::Place>& place) {
+  std::vector<std::string> lines;
+  std::vector<std::string> alerts;
+  for (const interpret::Alert* alert : standing_alerts(view)) {
+    if (alerts.size() < alerts_in_head_max) {
+      alerts.push_back(alert_text(*alert, view.words) + ".");
+    }
+  }
+  const std::string complaint = word_of(view.words, "complaint", view.exam.complaint.text) + view.side_after(view.exam.side);
+  if (alerts.empty()) {
+    alerts.push_back(view.say("transfer.no_alert"));
+  }
+  Args args{{"complaint", complaint, false, true}, {"alerts", joined(alerts, " "), false, true}};
+  if (first.set.to) {
+    args.push_back({"to", first.set.to->text});
+  }
+  lines.push_back(view.say(first.set.to ? "transfer.receive_at" : "transfer.receive", args));
+  std::vector<std::string> numbers;
+  for (const model::Telephone& one : place ? place->telephones.value_or(std::vector<model::Telephone>{}) : std::vector<model::Telephone>{}) {
+    numbers.push_back(view.say("page.telephone", {{"who", one.who.text}, {"number", one.number.text}}));
+  }
+  if (numbers.empty()) {
+    lines.push_back(view.say("transfer.call_unknown"));
+  } else {
+    lines.push_back(view.say("transfer.call", {{"numbers", joined(numbers, "; "), false, true}}));
+  }
+  const std::vector<std::string> head = head_lines(view);  // consent to send, identity, when, where, by whom
+  lines.insert(lines.end(), head.begin(), head.end() - 1);  // its last speaks of the end of the other page
+  lines.push_back(view.say("transfer.stopped", {{"at", view.local(first.at), false, true}, {"by", first.by ? view.examiner(*first.by) : std::string("?")}}));
+  return lines;
+}
+
+}  // namespace
+
+Sheet transfer_sheet(const model::Exam& exam, const std::optional<model::Person>& person, const interpret::Assessment& assessment, const Words& words,
+                     const reference::Edition& edition, const PageNames& names, const std::optional<model::Place>& place) {
+  PageNames carried = names;
+  carried.protected_note = ProtectedNote::absent;  // a page that is carried by hand
+  const PageView view(exam, person, assessment, words, edition, carried);
+  const std::vector<model::Transferred> all = exam.transfer.value_or(std::vector<model::Transferred>{});
+  Sheet sheet;
+  sheet.compact = true;
+  sheet.banner = names.banner;
+  sheet.title = view.say("transfer.title");
+  sheet.who = person_line(view);
+  sheet.examined = view.say("page.examined_day", {{"day", view.day().to_text(), false, true}});
+  sheet.head = receive_lines(view, all.empty() ? model::Transferred{} : all.front(), place);
+  add_why(view, sheet);
+  add_checks(view, all, sheet);
+  for (const model::Transferred& one : all) {
+    add_set(view, one, all.size() == 1, sheet);
+  }
+  sheet.sections.push_back(impression_section(view));  // the examiner's own words
+  add_held(view, sheet);
+  return sheet;
+}
+
+}  // namespace limbledger::report
