@@ -1,6 +1,8 @@
 #include "core/interpret/after/open_loops.hpp"
 
 #include <algorithm>
+#include <map>
+#include <string>
 
 namespace limbledger::interpret {
 
@@ -67,6 +69,31 @@ std::vector<OpenLoop> open_loops(std::span<const Visit> visits, const model::Par
   }
   if (without >= visits_without_impression) {
     out.push_back({LoopKind::third_visit_without_impression, newest->exam, std::nullopt, std::nullopt, std::nullopt, std::nullopt});
+  }
+  return out;
+}
+
+std::vector<DisagreedCount> count_disagreed(std::span<const model::Exam* const> exams, const reference::Edition& edition) {
+  std::map<std::string, DisagreedCount> counted;
+  for (const model::Exam* exam : exams) {
+    for (const model::Disagreed& one : is_void(*exam) ? std::vector<model::Disagreed>{} : exam->disagreed.value_or(std::vector<model::Disagreed>{})) {
+      std::string name = one.statement.text;
+      for (const std::string_view side : {":left", ":right", ":midline"}) {
+        name.resize(name.ends_with(side) ? name.size() - side.size() : name.size());
+      }
+      const reference::AlertRow* row = edition.alert(name);
+      if (row != nullptr && row->protected_.value_or(false)) {
+        continue;
+      }
+      DisagreedCount& here = counted[name];
+      here.statement.text = name;
+      here.because.push_back(one.because);
+      here.count.steps = static_cast<std::int64_t>(here.because.size());
+    }
+  }
+  std::vector<DisagreedCount> out;
+  for (auto& [name, one] : counted) {
+    out.push_back(std::move(one));
   }
   return out;
 }

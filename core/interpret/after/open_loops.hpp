@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/interpret/statement.hpp"
+#include "core/reference/edition.hpp"
 
 #include <optional>
 #include <span>
@@ -31,6 +32,16 @@ struct Visit {
 
 // Of one person, oldest visit first; in this order: by visit, then as the kinds stand above. Withdrawn exams count for nothing.
 [[nodiscard]] std::vector<OpenLoop> open_loops(std::span<const Visit> visits, const model::PartialDate& today);
+
+// With what examiners disagree, how often and why, over both sides and of no person: read before the next edition. What protects a
+// person is not among it.
+struct DisagreedCount {
+  model::StatementId statement;  // without the side
+  wire::Count<1, 1000000> count;
+  std::vector<wire::Remark> because;  // in the order of the exams
+};
+BOOST_DESCRIBE_STRUCT(DisagreedCount, (), (statement, count, because))
+[[nodiscard]] std::vector<DisagreedCount> count_disagreed(std::span<const model::Exam* const> exams, const reference::Edition& edition);
 
 // Marks the alerts that were not there when the exam was signed: somebody has to call the person back.
 void mark_call_backs(std::span<const Alert> at_signature, std::vector<Alert>& now);

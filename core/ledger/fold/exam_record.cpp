@@ -74,6 +74,10 @@ void ExamFolder::fill_opening(std::size_t root) {
   take(exam.injured_on, &model::ExamBody::injured_on);
   take(exam.reviews, &model::ExamBody::reviews);
   take(exam.supervised, &model::ExamBody::supervised);
+  // Whether bands may be given yet: one that says no is enough.
+  if (std::any_of(heads.begin(), heads.end(), [&](std::size_t head) { return body<model::ExamBody>(head)->supervised.value_or(false); })) {
+    exam.supervised = true;
+  }
   if (!same) {
     add_conflict("exam", heads);
   }

@@ -126,6 +126,35 @@ TEST_CASE("C14: the third visit in a row without an impression is named; one in 
   CHECK(open(std::vector<Visit>{{&a, {}}, {&b, {}}, {&with, {}}, {&c, {}}}, "2026-11-24").empty());
 }
 
+TEST_CASE("C20, C25: disagreement is counted by what it is about, over both sides and no person; a void exam and what protects a person count for nothing") {
+  const auto disagrees = [](model::Exam& exam, const std::string& statement, const std::string& because) {
+    if (!exam.disagreed) {
+      exam.disagreed.emplace();
+    }
+    model::Disagreed one;
+    one.statement = {statement};
+    one.because = {because};
+    exam.disagreed->push_back(one);
+  };
+  model::Exam a = visit(1);
+  disagrees(a, "rule.ottawa_knee:left", "walked");
+  disagrees(a, "alert.nai", "a fall that was seen");
+  model::Exam b = visit(2);
+  disagrees(b, "rule.ottawa_knee:right", "not tender");
+  disagrees(b, "alert.ces", "an old complaint");
+  model::Exam gone = visit(3);
+  gone.state = model::ExamState::withdrawn;
+  disagrees(gone, "alert.ces", "opened twice");
+  const std::vector<const model::Exam*> all{&a, &b, &gone};
+  const auto counts = count_disagreed(all, *reference::built_in_edition());
+  REQUIRE(counts.size() == 2);
+  CHECK(counts[0].statement.text == "alert.ces");
+  CHECK(counts[0].count.steps == 1);
+  CHECK(counts[1].statement.text == "rule.ottawa_knee");
+  CHECK(counts[1].count.steps == 2);
+  CHECK(counts[1].because[1].text == "not tender");
+}
+
 TEST_CASE("C12: what was there when the exam was signed is no call-back; what became more urgent, or came by a correction, is") {
   std::vector<Alert> then{alert("alert.dvt"), alert("alert.acs", AlertState::withdrawn_by_correction), alert("alert.ces", AlertState::handled)};
   then[0].urgency = Urgency::same_day;

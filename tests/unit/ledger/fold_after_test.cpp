@@ -122,6 +122,19 @@ TEST_CASE("C25: a countersignature counts once its writer saw the exam signed by
   CHECK(fold.exam.countersigned->front().by == p.b.examiner());
 }
 
+TEST_CASE("C25: of two amendments that did not know each other the one that keeps an exam supervised holds until a person settles it") {
+  BothKnow p;
+  const std::string supervised = R"({"complaint":"free","setting":"outreach","supervised":true})";
+  const Opened one = p.a.act(p.exam, "exam", supervised, {p.opening.entry()}, {p.opening.entry()});
+  const Opened two = p.b.act(p.exam, "exam", R"({"complaint":"free","setting":"outreach","supervised":false})", {p.opening.entry()}, {p.opening.entry()});
+  ExamFold fold = p.now();
+  CHECK(fold.exam.supervised == true);
+  CHECK(conflicts_about(fold, "exam") == 1);
+  p.a.act(p.exam, "exam", R"({"complaint":"free","setting":"outreach","supervised":false})", {one.entry(), two.entry()}, {one.entry(), two.entry()});
+  fold = p.now();
+  CHECK(fold.exam.supervised == false);
+}
+
 TEST_CASE("after the signature a transfer needs the examiner's own signature; what became of a plan and what was found later do not") {
   BothKnow p;
   const Opened sign = p.a.act(p.exam, "sign", R"({"read_aloud":"Invented, LEFT knee"})", {p.opening.entry()}, {}, true);
