@@ -85,6 +85,20 @@ struct RuleValue {
 };
 BOOST_DESCRIBE_STRUCT(RuleValue, (), (low, high))
 
+// What a rule counts: a score may go below nought.
+struct RulePoint {
+  static constexpr wire::NumberRule wire_rule{-100, 1000, 1, ""};
+  std::int64_t steps = 0;
+  friend bool operator==(const RulePoint&, const RulePoint&) = default;
+};
+
+// The same twice where it is known; while inputs are open, the least and the most it may come to.
+struct RulePoints {
+  RulePoint low;
+  RulePoint high;
+};
+BOOST_DESCRIBE_STRUCT(RulePoints, (), (low, high))
+
 struct RuleResult {
   model::RuleId rule;
   model::EditionId edition;  // the published version: okr/1995
@@ -93,12 +107,13 @@ struct RuleResult {
   std::optional<model::Word> gate;  // why it is not applicable
   std::optional<model::Word> band;  // rules with points, a category or a number
   std::optional<RuleValue> value;  // the number: ankle-arm index
+  std::optional<RulePoints> points;  // of a rule that counts
   std::vector<RuleInput> inputs;
   std::vector<Settle> settle;
   std::vector<model::Word> flags;
   std::vector<model::FindingId> findings;
 };
-BOOST_DESCRIBE_STRUCT(RuleResult, (), (rule, edition, side, outcome, gate, band, value, inputs, settle, flags, findings))
+BOOST_DESCRIBE_STRUCT(RuleResult, (), (rule, edition, side, outcome, gate, band, value, points, inputs, settle, flags, findings))
 
 enum class AlertState { raised, handled, withdrawn_by_correction };
 BOOST_DESCRIBE_ENUM(AlertState, raised, handled, withdrawn_by_correction)

@@ -61,6 +61,11 @@ struct AlertFile {
 };
 BOOST_DESCRIBE_STRUCT(AlertFile, (), (alerts))
 
+struct DecisionRuleFile {
+  std::vector<RuleRow> decision_rules;
+};
+BOOST_DESCRIBE_STRUCT(DecisionRuleFile, (), (decision_rules))
+
 struct BodyFile {
   std::vector<BodyRow> bodies;
 };
@@ -146,6 +151,9 @@ Result<std::unique_ptr<const Edition>> Edition::load(const EditionTexts& texts) 
   if (!texts.alerts.empty()) {
     facts.alerts = read_file<AlertFile>(texts.alerts, faults).alerts;
   }
+  if (!texts.decision_rules.empty()) {
+    facts.decision_rules = read_file<DecisionRuleFile>(texts.decision_rules, faults).decision_rules;
+  }
   if (!texts.bodies.empty()) {
     facts.bodies = read_file<BodyFile>(texts.bodies, faults).bodies;
   }
@@ -154,6 +162,7 @@ Result<std::unique_ptr<const Edition>> Edition::load(const EditionTexts& texts) 
     check_catalogue(facts, faults);
     check_sequences(facts, faults);
     check_alerts(facts, faults);
+    check_decision_rules(facts, faults);
     check_bodies(facts, faults);
     turn_norms(facts, faults);
     check_motion(facts, faults);
@@ -177,6 +186,7 @@ Result<std::unique_ptr<const Edition>> Edition::load(const EditionTexts& texts) 
   edition->sources_ = std::move(facts.sources);
   edition->concerns_ = std::move(facts.concerns);
   edition->alerts_ = std::move(facts.alerts);
+  edition->decision_rules_ = std::move(facts.decision_rules);
   edition->bodies_ = std::move(facts.bodies);
   for (const BodyRow& row : edition->bodies_) {
     edition->reaches_.push_back(limbledger::reference::reach_of(row, edition->items_));
@@ -269,6 +279,7 @@ EditionTexts built_in_texts() {
   texts.concerns = embedded("concerns.json");
   texts.alerts = embedded("alerts.json");
   texts.bodies = embedded("bodies.json");
+  texts.decision_rules = embedded("decision_rules.json");
   texts.evidence.accuracy = embedded("evidence/accuracy.json");
   texts.evidence.pretest = embedded("evidence/pretest.json");
   texts.evidence.conditions = embedded("evidence/conditions.json");

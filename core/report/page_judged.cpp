@@ -145,6 +145,16 @@ void add_once(std::vector<std::string>& list, const std::string& text) {
   return words.say(least ? "msg.value.at_least" : "msg.value.at_most", {{"value", digits(least ? *rule.value->low : *rule.value->high), false, true}});
 }
 
+// 2; 1 to 3.
+[[nodiscard]] std::string points_words(const RuleResult& rule, const Words& words) {
+  if (!rule.points) {
+    return {};
+  }
+  const std::string low = std::to_string(rule.points->low.steps);
+  const bool one = rule.points->low == rule.points->high;
+  return one ? low : words.say("msg.value.points_between", {{"low", low, false, true}, {"high", std::to_string(rule.points->high.steps), false, true}});
+}
+
 // What an outcome is called: most rules advise a film; one that does not has words of its own.
 [[nodiscard]] std::string outcome_word(const RuleResult& rule, const interpret::SettleAnswer& answer, const Words& words) {
   const std::string_view outcome = wire::type_of<interpret::Outcome>().words[static_cast<std::size_t>(answer.gives)];
@@ -157,7 +167,7 @@ void add_once(std::vector<std::string>& list, const std::string& text) {
   if (rule.band) {
     const std::string band = name + "band_" + rule.band->text;
     const bool doubted = has_flag(rule, "contradicted") && words.has(band + "_contradicted");
-    return words.say(doubted ? band + "_contradicted" : band, {{"value", value_words(rule, words), false, true}});
+    return words.say(doubted ? band + "_contradicted" : band, {{"value", value_words(rule, words), false, true}, {"points", points_words(rule, words), false, true}});
   }
   switch (rule.outcome) {
     case interpret::Outcome::positive:
@@ -193,7 +203,7 @@ void add_once(std::vector<std::string>& list, const std::string& text) {
         return words.say(name + "undetermined_here");
       }
       return words.say(name + (rule.value ? "undetermined_value" : "undetermined"),
-                       {{"needs", joined(needs), false, true}, {"value", value_words(rule, words), false, true}});
+                       {{"needs", joined(needs), false, true}, {"value", value_words(rule, words), false, true}, {"points", points_words(rule, words), false, true}});
     }
     case interpret::Outcome::not_applicable:
       return words.say(name + "not_applicable", {{"gate", reason_of_gate(rule, words), false, true}});
