@@ -151,8 +151,10 @@ void add_once(std::vector<std::string>& list, const std::string& text) {
     return {};
   }
   const std::string low = std::to_string(rule.points->low.steps);
-  const bool one = rule.points->low == rule.points->high;
-  return one ? low : words.say("msg.value.points_between", {{"low", low, false, true}, {"high", std::to_string(rule.points->high.steps), false, true}});
+  if (rule.points->low == rule.points->high) {
+    return low;
+  }
+  return words.say("msg.value.points_between", {{"low", low, false, true}, {"high", std::to_string(rule.points->high.steps), false, true}});
 }
 
 // What an outcome is called: most rules advise a film; one that does not has words of its own.
