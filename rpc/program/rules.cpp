@@ -1,5 +1,4 @@
 // The decision rules of this edition as a list to read, or as JSON.
-#include "core/interpret/rules/rule.hpp"
 #include "core/reference/edition.hpp"
 #include "core/wire/write.hpp"
 #include "rpc/program/commands.hpp"

@@ -34,6 +34,7 @@ struct KneeVisit {
   std::string complained_of = "left";  // a side; empty: not said
   std::string setting = "primary_care";
   std::string priors;  // a JSON list
+  std::string exam_more;  // members of the exam: ,"who_spoke":{...}
   std::vector<std::string> now;
   std::vector<std::string> then;
 
@@ -72,7 +73,7 @@ struct KneeVisit {
                                                    joined(then) + "]}]";
     return R"({"document":{"format":"limbledger-exam/1","as_of":"2026-11-24","person":{"birth":{"date":")" + born + R"("},"sex":")" + sex +
            R"(","norm_sex":")" + sex + R"("},"exam":{"complaint":")" + complaint + "\"" + member("side", complained_of) + member("setting", setting) +
-           member("injured_on", injured_on) + R"(},"findings":[)" + joined(now) + "]" + earlier + "}" +
+           member("injured_on", injured_on) + exam_more + R"(},"findings":[)" + joined(now) + "]" + earlier + "}" +
            (priors.empty() ? "" : R"(,"priors":)" + priors) + rest + "}";
   }
   [[nodiscard]] interpret::Assessment assess() const {
