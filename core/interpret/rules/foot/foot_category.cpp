@@ -23,7 +23,7 @@ constexpr std::array<std::string_view, feet_input_count> foot_items{
     "skin.ulcer",           "nerve.monofilament_great_toe", "vessel.pulse_dorsalis_pedis", "foot.deformity", "history.foot_ulcer_before",
     "history.amputation_before", "history.kidney_failure"};
 // Feeling and arteries are concluded from several findings: their classes are no answer to the one item that is named.
-constexpr std::array<std::array<std::string_view, 2>, feet_input_count> foot_classes{
+constexpr std::array<std::array<std::string_view, 2>, feet_input_count> category_classes{
     {{"no", "yes"}, {"kept", "lost"}, {"not narrowed", "narrowed"}, {"no", "yes"}, {"no", "yes"}, {"no", "yes"}, {"no", "yes"}}};
 constexpr std::array<std::string_view, 4> category_names{"category_0", "category_1", "category_2", "category_3"};
 constexpr std::array<std::string_view, 2> pulse_items{"vessel.pulse_dorsalis_pedis", "vessel.pulse_posterior_tibial"};
@@ -265,7 +265,7 @@ void explain_category(const FeetHeard& heard, const RuleResult& result, Working&
         // A no of one foot answers for both only where the other is known.
         const bool whole = c == 1 || heard.open[i].size() == 1;
         const FootCategory gives = whole ? completed.gives[i][c].value_or(FootCategory::undetermined) : FootCategory::undetermined;
-        settle.answers.push_back({{std::string(foot_classes[i][c])}, outcome_of_category(gives), band_of_category(gives)});
+        settle.answers.push_back({{std::string(category_classes[i][c])}, outcome_of_category(gives), band_of_category(gives)});
       }
       result.settle.push_back(std::move(settle));
     }
