@@ -4,6 +4,7 @@
 #include "core/interpret/assess.hpp"
 #include "core/interpret/judged.hpp"
 #include "core/reference/edition.hpp"
+#include "core/wire/read.hpp"
 #include "core/wire/write.hpp"
 #include "tests/bench/bench.hpp"
 #include "tests/bench/walk.hpp"
@@ -17,7 +18,7 @@ std::size_t allocated_bytes = 0;
 
 }  // namespace
 
-void* operator new(std::size_t size) {
+[[gnu::noinline]] void* operator new(std::size_t size) {
   allocated_bytes += size;
   void* at = std::malloc(size == 0 ? 1 : size);
   if (at == nullptr) {
@@ -25,8 +26,8 @@ void* operator new(std::size_t size) {
   }
   return at;
 }
-void operator delete(void* at) noexcept { std::free(at); }
-void operator delete(void* at, std::size_t) noexcept { std::free(at); }
+[[gnu::noinline]] void operator delete(void* at) noexcept { std::free(at); }
+[[gnu::noinline]] void operator delete(void* at, std::size_t) noexcept { std::free(at); }
 
 namespace limbledger::bench {
 
@@ -85,7 +86,7 @@ constexpr double growth_at_most = 2.6;  // twice the findings, with room for noi
   exam.examined_at = need(wire::read_text<model::Instant>("\"2026-11-24T10:15:00.000Z\""), "instant");
   exam.findings.emplace();
   std::vector<const model::Item*> items;
-  for (const model::Step& step : edition.sequence({"whole_limb"})->steps) {
+  for (const auto& step : edition.sequence({"whole_limb"})->steps) {
     items.push_back(edition.item(step.item));
   }
   for (const model::Item& item : edition.items()) {

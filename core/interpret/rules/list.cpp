@@ -19,16 +19,35 @@ std::span<const Rule> all_rules() {
       Rule{ottawa_ankle_rule, ottawa_ankle_edition, &run_ottawa_ankle, "concern.ankle_fracture"},
       Rule{ottawa_midfoot_rule, ottawa_midfoot_edition, &run_ottawa_midfoot, "concern.foot_fracture"},
       Rule{protective_sensation_rule, protective_sensation_edition, &run_protective_sensation},
-      Rule{ankle_brachial_rule, ankle_brachial_edition, &run_ankle_brachial},
+      Rule{ankle_brachial_rule, ankle_brachial_edition, &run_ankle_brachial, {}, true},
       Rule{foot_category_rule, foot_category_edition, &run_foot_category},
   };
   return rules;
 }
 
-std::string_view film_for(const model::RuleId& rule) {
+namespace {
+
+[[nodiscard]] const Rule* rule_named(const model::RuleId& rule) {
   const auto rules = all_rules();
   const auto found = std::find_if(rules.begin(), rules.end(), [&](const Rule& one) { return one.rule == rule.text; });
-  return found == rules.end() ? std::string_view() : found->film_for;
+  return found == rules.end() ? nullptr : &*found;
+}
+
+}  // namespace
+
+std::string_view film_for(const model::RuleId& rule) {
+  const Rule* known = rule_named(rule);
+  return known == nullptr ? std::string_view() : known->film_for;
+}
+
+bool decides(const model::RuleId& rule) {
+  const Rule* known = rule_named(rule);
+  return known != nullptr && (known->refers || !known->film_for.empty());
+}
+
+std::vector<JudgedRule> run_rule(const model::RuleId& rule, const View& view) {
+  const Rule* known = rule_named(rule);
+  return known == nullptr ? std::vector<JudgedRule>{} : known->run(view);
 }
 
 }  // namespace limbledger::interpret
