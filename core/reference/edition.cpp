@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <bit>
+#include <cstring>
 #include <iterator>
 
 namespace limbledger::reference {
@@ -86,11 +87,18 @@ void fill_free(Facts& facts) {
   }
 }
 
-// FNV-1a (Fowler, Noll, Vo), 64 bits.
+// Eight bytes at a time, each word multiplied in: names are looked up a thousand times in one judgement. Where a name stands in the
+// table is seen by nobody, so the order of bytes in a word does not matter. The factor is 2^64 divided by the golden ratio.
 [[nodiscard]] std::uint64_t hash_of(std::string_view name) {
-  std::uint64_t hash = 0xcbf29ce484222325U;
-  for (const char c : name) {
-    hash = (hash ^ static_cast<std::uint8_t>(c)) * 0x100000001b3U;
+  constexpr std::uint64_t factor = 0x9e3779b97f4a7c15U;
+  std::uint64_t hash = name.size();
+  while (!name.empty()) {
+    std::uint64_t word = 0;
+    const std::size_t taken = std::min(name.size(), sizeof word);
+    std::memcpy(&word, name.data(), taken);
+    hash = (hash ^ word) * factor;
+    hash ^= hash >> 32U;
+    name.remove_prefix(taken);
   }
   return hash;
 }
