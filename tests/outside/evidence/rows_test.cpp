@@ -143,6 +143,19 @@ TEST_CASE("SUTLIVE2008: four counts of 21 hips with and 51 without give each pri
   }
 }
 
+TEST_CASE("LASLETT2005: two of four of 16 sore and 32 other joints give its printed ratios; three of six are within their own limits") {
+  const reference::AccuracyRow& two = limb_row("accuracy.sacroiliac_pain.two_of_four.LASLETT2005");
+  CHECK(std::abs(two.lr_pos->real() - (14.0 / 16) / (7.0 / 32)) < 0.051);
+  CHECK(std::abs(two.lr_neg->real() - (2.0 / 16) / (25.0 / 32)) < 0.0051);
+  reference::AccuracyRow counted;
+  counted.counts = reference::FourCells{{15}, {1}, {7}, {25}};
+  for (const bool positive : {true, false}) {
+    const interpret::RatioInterval limits = interpret::interval_of(interpret::combine({*interpret::ratio_of(counted, positive)}));
+    const auto printed = interpret::ratio_of(limb_row("accuracy.sacroiliac_pain.three_of_six.LASLETT2005"), positive);
+    CHECK((limits.low < printed->value && printed->value < limits.high));
+  }
+}
+
 TEST_CASE("VANDERWURFF2006: its cluster lies within the interval of LASLETT2003's, and the reverse") {
   for (const bool positive : {true, false}) {
     const auto one = interpret::ratio_of(limb_row("accuracy.sacroiliac_pain.three_of_five.LASLETT2003"), positive);
