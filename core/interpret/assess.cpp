@@ -36,7 +36,6 @@ struct All {
                      judge_effusion(view), judge_laxity(view), judge_beside(view)}) {
     all.statements.insert(all.statements.end(), part.begin(), part.end());
   }
-  all.hypotheses = judge_hypotheses(view, ask.priors);
   all.contradictions = motion_contradictions(view, readings);
   for (Contradiction& contradiction : effusion_contradictions(view)) {
     all.contradictions.push_back(std::move(contradiction));
@@ -56,6 +55,35 @@ struct All {
 [[nodiscard]] bool wanted(const AssessAsk& ask, std::string_view list, std::string_view name) {
   return ask.only.empty() ||
          std::any_of(ask.only.begin(), ask.only.end(), [&](const std::string& only) { return only == list || name.starts_with(only); });
+}
+
+// The sides on which bands may be shown by themselves (C20): those whose minimum set is recorded.
+[[nodiscard]] std::vector<model::Side> complete_sides(const View& view) {
+  std::vector<model::Side> sides;
+  for (const model::Side side : {model::Side::left, model::Side::right}) {
+    if (minimum_recorded(view, side)) {
+      sides.push_back(side);
+    }
+  }
+  return sides;
+}
+
+// Bands come after the minimum set, or when they are asked for; before that nothing is worked out.
+void give_hypotheses(const View& view, const AssessAsk& ask, const std::vector<OpenConcern>& open, std::vector<Hypothesis>& given) {
+  constexpr std::string_view beginning = "condition.";
+  const bool asked = std::any_of(ask.only.begin(), ask.only.end(), [&](const std::string& only) {
+    return only == "hypotheses" || only.starts_with(beginning) || beginning.starts_with(only);
+  });
+  const std::vector<model::Side> complete = ask.only.empty() ? complete_sides(view) : std::vector<model::Side>{};
+  if (!asked && complete.empty()) {
+    return;
+  }
+  for (JudgedHypothesis& judged : judge_hypotheses(view, ask.priors, {ask.only, open})) {
+    const bool shown = asked || std::find(complete.begin(), complete.end(), *judged.result.side) != complete.end();
+    if (shown && wanted(ask, "hypotheses", judged.result.hypothesis.text)) {
+      given.push_back(std::move(judged.result));
+    }
+  }
 }
 
 }  // namespace
@@ -105,13 +133,7 @@ Assessment assess(const model::Exam& exam, const std::optional<model::Person>& p
       assessment.statements.push_back(std::move(judged.statement));
     }
   }
-  for (JudgedHypothesis& judged : all.hypotheses) {
-    // Bands come after the minimum set, or when they are asked for.
-    const bool given = !ask.only.empty() || minimum_recorded(view, *judged.result.side);
-    if (given && wanted(ask, "hypotheses", judged.result.hypothesis.text)) {
-      assessment.hypotheses.push_back(std::move(judged.result));
-    }
-  }
+  give_hypotheses(view, ask, all.watched.concerns, assessment.hypotheses);
   for (Contradiction& contradiction : all.contradictions) {
     if (wanted(ask, "contradictions", contradiction.contradiction.text)) {
       assessment.contradictions.push_back(std::move(contradiction));
@@ -124,6 +146,7 @@ Result<Working> explain(const model::Exam& exam, const std::optional<model::Pers
                         const reference::Edition& edition, const AssessAsk& ask, const model::StatementId& statement) {
   const View view(exam, person, edition, ask.as_of);
   All all = judge_all(view, earlier, ask);
+  all.hypotheses = judge_hypotheses(view, ask.priors, {{statement.text}, all.watched.concerns});
   std::vector<Working*> found;
   for (Judged& judged : all.statements) {
     if (judged.statement.statement == statement) {

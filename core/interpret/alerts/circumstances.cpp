@@ -74,13 +74,12 @@ constexpr std::int64_t days_a_week = 7;
   return either({answers.yes("history.refuses_weight", Side::left), answers.yes("history.refuses_weight", Side::right)});
 }
 
-// The complaint itself says so, while nothing recorded says otherwise.
-[[nodiscard]] bool complains_of_something_recent(const View& view) {
+}  // namespace
+
+bool complains_of_something_recent(const View& view) {
   const std::string& why = view.exam().complaint.text;
   return why == "acute_knee" || why == "ankle_injury" || why == "hip_after_fall";
 }
-
-}  // namespace
 
 Clue injured(const Answers& answers) {
   return answers.once(Known::injured, Side::midline, [&]() -> Clue {

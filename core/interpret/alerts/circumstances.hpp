@@ -5,6 +5,8 @@
 
 namespace limbledger::interpret {
 
+// The complaint itself says so, while nothing recorded says otherwise.
+[[nodiscard]] bool complains_of_something_recent(const View& view);
 // An injury that can explain today's knee. A complaint alone is not one.
 [[nodiscard]] Clue injured(const Answers& answers);
 // For what happens to no knee by itself (out of joint, deformed): the complaint of something recent is enough until an answer says no.
