@@ -22,11 +22,11 @@ namespace {
   visit.injured_on.clear();
   return visit;
 }
-[[nodiscard]] bool asked(const KneeVisit& visit, const std::string& name) {
+[[nodiscard]] bool limb_asked(const KneeVisit& visit, const std::string& name) {
   const auto all = visit.assess().contradictions;
   return std::any_of(all.begin(), all.end(), [&](const interpret::Contradiction& one) { return one.contradiction.text.starts_with("contradiction." + name + ":"); });
 }
-[[nodiscard]] std::string plain(std::string text) {
+[[nodiscard]] std::string limb_plain(std::string text) {
   for (const std::string mark : {"\u2068", "\u2069"}) {
     for (std::size_t at = text.find(mark); at != std::string::npos; at = text.find(mark, at)) {
       text.erase(at, mark.size());
@@ -34,8 +34,8 @@ namespace {
   }
   return text;
 }
-[[nodiscard]] std::string sentence(const KneeVisit& visit, const std::string& id) {
-  return plain(report::statement_text(visit.statement(id), model::Exam{}, *report::built_in_words(), *reference::built_in_edition()));
+[[nodiscard]] std::string limb_sentence(const KneeVisit& visit, const std::string& id) {
+  return limb_plain(report::statement_text(visit.statement(id), model::Exam{}, *report::built_in_words(), *reference::built_in_edition()));
 }
 
 }  // namespace
@@ -69,7 +69,7 @@ TEST_CASE("leg length: what the tape cannot settle is said in the sentence, and 
   KneeVisit visit = limb_visit();
   visit.add_all("leg.length_true left twice:865/865 tape;leg.length_true right twice:875/875 tape");
   const std::string id = "measure.leg_length:leg.length_true:left";
-  const std::string text = sentence(visit, id);
+  const std::string text = limb_sentence(visit, id);
   CHECK(text.find("LEFT") != std::string::npos);
   CHECK(text.find("which leg is shorter is not settled by a tape") != std::string::npos);
   CHECK(text.find("would tell more: ") != std::string::npos);
@@ -79,11 +79,11 @@ TEST_CASE("leg length: what the tape cannot settle is said in the sentence, and 
   CHECK(tests::line(working, "the tape named the wrong leg in 7 of 20 (BADII2014)"));
   CHECK(visit.statement(id).grade == StatementGrade::unclear);
   visit.add("pelvis.block_height_standing left mm:10 blocks");
-  CHECK(sentence(visit, id).find("would tell more") == std::string::npos);
-  CHECK_FALSE(asked(visit, "tape_and_blocks"));
+  CHECK(limb_sentence(visit, id).find("would tell more") == std::string::npos);
+  CHECK_FALSE(limb_asked(visit, "tape_and_blocks"));
   visit.now.pop_back();
   visit.add("pelvis.block_height_standing right mm:10 blocks");
-  CHECK(asked(visit, "tape_and_blocks"));
+  CHECK(limb_asked(visit, "tape_and_blocks"));
 }
 
 TEST_CASE("leg length: readings that straddle 5 or 20 mm claim the less, and either side can be the shorter one") {
@@ -133,7 +133,7 @@ TEST_CASE("colour after a press: of a sex nobody names both limits are asked, an
   visit.now.clear();
   visit.born = "2023-01-01";
   visit.add("vessel.capillary_refill_great_toe left s:3 stopwatch");
-  CHECK(sentence(visit, id).find("not excluded") != std::string::npos);
+  CHECK(limb_sentence(visit, id).find("not excluded") != std::string::npos);
 }
 
 TEST_CASE("decision rules page, section 24: a depth outside its grade is asked back; a reflex or a pulse of another scale is never guessed") {
@@ -165,13 +165,13 @@ TEST_CASE("decision rules page, section 24: grades of power, reflex and pulse ar
     finding.item = {item};
     finding.side = model::Side::left;
     finding.value = model::Grade{{scale}, {grade}, std::nullopt, std::nullopt, std::nullopt};
-    return plain(report::value_text(*words, *edition, finding));
+    return limb_plain(report::value_text(*words, *edition, finding));
   };
   CHECK(said("nerve.power_hip_flexion", "mrc/1976", "3").find("against gravity") != std::string::npos);
   CHECK(said("nerve.power_hip_flexion", "mrc/1976", "1").find("flicker") != std::string::npos);
-  CHECK(said("nerve.reflex_knee", "reflex/common-0-4plus", "3+").find("brisk") != std::string::npos);
-  CHECK(said("vessel.pulse_dorsalis_pedis", "pulse/0-3", "1").find("diminished") != std::string::npos);
-  CHECK(said("vessel.pulse_dorsalis_pedis", "pulse/0-3", "3").find("bounding") != std::string::npos);
+  CHECK(said("nerve.reflex_knee", "reflex/common-0-4plus", "3+").find("Brisk") != std::string::npos);
+  CHECK(said("vessel.pulse_dorsalis_pedis", "pulse/0-3", "1").find("Diminished") != std::string::npos);
+  CHECK(said("vessel.pulse_dorsalis_pedis", "pulse/0-3", "3").find("Bounding") != std::string::npos);
 }
 
 TEST_CASE("HC-007: 87.5 cm and 865 mm: both in millimetres, the units as written, the left a candidate and no more") {
@@ -207,20 +207,20 @@ TEST_CASE("HC-006 beyond the knee: hip and ankle going further by themselves tha
 TEST_CASE("HC-005 beyond the knee: a fused hip or ankle that moves is asked about, one that does not is a value") {
   KneeVisit hip = limb_visit();
   hip.add_all("body.hip_fused left answer:yes;hip.flexion_passive left 60 goniometer_long;hip.extension_passive_prone left -10 goniometer_long");
-  CHECK(asked(hip, "fused_and_motion"));
+  CHECK(limb_asked(hip, "fused_and_motion"));
   KneeVisit ankle = limb_visit();
   ankle.add_all("body.ankle_fused left answer:yes;ankle.arc_passive_knee_bent left ankle_triple:10-0-40 goniometer_long");
-  CHECK(asked(ankle, "fused_and_motion"));
+  CHECK(limb_asked(ankle, "fused_and_motion"));
   CHECK_FALSE(ankle.has("motion.contracture:ankle.dorsiflexion_passive_knee_bent:left"));
   ankle.now.pop_back();
   ankle.add("ankle.arc_passive_knee_bent left ankle_triple:0-5-5 goniometer_long");
-  CHECK_FALSE(asked(ankle, "fused_and_motion"));
+  CHECK_FALSE(limb_asked(ankle, "fused_and_motion"));
 }
 
 TEST_CASE("HC-013: words and bounds at hip and ankle give no number: nothing is short of the middle, nothing differs") {
   KneeVisit visit = limb_visit();
-  visit.now.push_back(R"({"item":"hip.flexion_passive","side":"left","value":{"kind":"angle","reads":"full"},"position":"supine"})");
-  visit.now.push_back(R"({"item":"ankle.dorsiflexion_passive_knee_bent","side":"left","value":{"kind":"angle","reads":"same_as_other_side"},"position":"supine"})");
+  visit.now.push_back(R"({"item":"hip.flexion_passive","side":"left","value":{"kind":"angle","entered":"full","reads":"full"},"position":"supine"})");
+  visit.now.push_back(R"({"item":"ankle.dorsiflexion_passive_knee_bent","side":"left","value":{"kind":"angle","entered":"equal to other side","reads":"same_as_other_side"},"position":"supine"})");
   visit.now.push_back(
       R"({"item":"ankle.plantarflexion_passive_knee_bent","side":"left","value":{"kind":"angle","toward_deg":20,"bound":"at_most"},"instrument":"goniometer_long","position":"supine"})");
   REQUIRE(visit.refusal() == "taken");
@@ -238,9 +238,9 @@ TEST_CASE("HC-016 beyond the knee: an ankle complained of on the left and found 
   visit.add_all(
       "ankle.lateral_malleolus_tender left answer:no;ankle.lateral_malleolus_tender right answer:yes;ankle.atfl_tender left answer:no;"
       "ankle.atfl_tender right answer:yes;ankle.movement left answer:yes;ankle.movement right answer:yes");
-  CHECK(asked(visit, "complaint_side"));
+  CHECK(limb_asked(visit, "complaint_side"));
   visit.add("ankle.swelling_lateral left answer:yes");
-  CHECK_FALSE(asked(visit, "complaint_side"));  // the side complained of has a sign of its own
+  CHECK_FALSE(limb_asked(visit, "complaint_side"));  // the side complained of has a sign of its own
 }
 
 TEST_CASE("HC-017: with the right shin ending above the ankle nothing of that foot is missing, not examined, or compared") {
@@ -270,7 +270,7 @@ TEST_CASE("HC-023: three reasons are three: each says that nothing is concluded,
   says("leg.length_true", "reason:not_palpable,instead:pelvis.block_height_standing");
   says("knee.lachman", "reason:cannot_hold,instead:knee.lachman_");
   says("leg.thigh_girth_10cm", "reason:beyond_instrument");
-  CHECK(sentence(visit, "measure.not_read:leg.length_true:left").find("nothing is concluded from it") != std::string::npos);
+  CHECK(limb_sentence(visit, "measure.not_read:leg.length_true:left").find("nothing is concluded from it") != std::string::npos);
   visit.add("leg.length_true left mm:850 tape");  // somebody else read it
   CHECK_FALSE(visit.has("measure.not_read:leg.length_true:left"));
 }
@@ -281,7 +281,7 @@ TEST_CASE("HC-024, HC-025, HC-026: at the ankle as at the knee: steps that never
   visit.injured_on = "2026-11-23";
   visit.sex = "female";
   visit.add_all("ankle.pain_malleolar_zone left answer:yes;ankle.lateral_malleolus_tender left answer:no;ankle.medial_malleolus_tender left answer:no;body.chair_user midline answer:yes;"
-                "history.steps_at_once midline answer:no;gait.steps_now midline count:0");
+                "history.steps_at_once midline answer:no;gait.steps_now midline count:0;history.ankle_rule_exclusions midline choices:none_of_these");
   CHECK(visit.rule("ottawa_ankle").outcome == interpret::Outcome::undetermined);
   visit.add_all("ankle.lateral_malleolus_tender left answer:yes;body.pregnancy midline answer:yes");
   visit.now.erase(visit.now.begin() + 1);
@@ -294,6 +294,6 @@ TEST_CASE("HC-024, HC-025, HC-026: at the ankle as at the knee: steps that never
   unasked.sex = "female";
   unasked.born = "2002-01-01";
   unasked.add_all("ankle.pain_malleolar_zone left answer:yes;ankle.lateral_malleolus_tender left answer:no;ankle.medial_malleolus_tender left answer:no;"
-                  "history.steps_at_once midline answer:yes;gait.steps_now midline count:4");
+                  "history.steps_at_once midline answer:yes;gait.steps_now midline count:4;history.ankle_rule_exclusions midline choices:none_of_these");
   CHECK(unasked.rule("ottawa_ankle").outcome != interpret::Outcome::negative);
 }
