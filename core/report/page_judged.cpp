@@ -222,6 +222,9 @@ void add_remarks(const Args& args, const Words& words, const reference::Edition&
       parts.push_back(words.say("msg.because." + std::string(because)));
     }
   }
+  if (holds(args, "by_depth")) {
+    parts.push_back(words.say("msg.because.by_depth", args));
+  }
   const std::string instead = text_of(args, "instead");
   if (!instead.empty()) {
     parts.push_back(words.say("msg.laxity.instead", {{"item", item_label(words, edition, {instead}), false, true}}));

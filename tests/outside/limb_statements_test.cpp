@@ -297,3 +297,25 @@ TEST_CASE("HC-024, HC-025, HC-026: at the ankle as at the knee: steps that never
                   "history.steps_at_once midline answer:yes;gait.steps_now midline count:4;history.ankle_rule_exclusions midline choices:none_of_these");
   CHECK(unasked.rule("ottawa_ankle").outcome != interpret::Outcome::negative);
 }
+
+TEST_CASE("decision rules page, section 24: an effort that pain held back is no grade of the muscle; a full grade stands") {
+  KneeVisit visit = limb_visit();
+  visit.add("nerve.power_ankle_dorsiflexion left grade:3", R"(,"quality":["effort_limited"])");
+  const std::string id = "measure.power:nerve.power_ankle_dorsiflexion:left";
+  CHECK(visit.statement(id).grade == StatementGrade::cannot_tell);
+  CHECK(limb_sentence(visit, id).find("no grade of the muscle") != std::string::npos);
+  visit.now.clear();
+  visit.add("nerve.power_ankle_dorsiflexion left grade:5", R"(,"quality":["effort_limited"])");
+  CHECK_FALSE(visit.has(id));
+  visit.now.clear();
+  visit.add("nerve.power_ankle_dorsiflexion left grade:3");
+  CHECK_FALSE(visit.has(id));
+}
+
+TEST_CASE("decision rules page, section 24: a depth taken with another grade is kept, and what its depth stands for is said") {
+  KneeVisit visit = limb_visit();
+  visit.add("vessel.oedema_pitting left pit:2+/5");  // asked back, and confirmed where it is assessed
+  const std::string id = "measure.pitting:vessel.oedema_pitting:left";
+  CHECK(tests::unquoted(visit.statement(id).params.json).find("grade:2+,mm:5,by_depth:3+") != std::string::npos);
+  CHECK(limb_sentence(visit, id).find("by its depth it is 3+") != std::string::npos);
+}

@@ -54,6 +54,20 @@ constexpr std::int64_t newborn_days = 7;
   return all;
 }
 
+// The grade that a depth stands for on the scale, or empty.
+[[nodiscard]] std::string grade_of_depth(const View& view, std::int64_t mm) {
+  const model::Item* item = view.edition().item(pitting_item);
+  const model::Scale* scale = item != nullptr && item->scale ? view.edition().scale(*item->scale) : nullptr;
+  for (const model::ScaleGrade& grade : scale != nullptr ? scale->grades : std::vector<model::ScaleGrade>{}) {
+    const auto thousandths = [](const model::Millimetres& one) { return one.steps * 1000 / model::Millimetres::wire_rule.per_unit; };
+    const bool from = !grade.mm_low || mm >= thousandths(*grade.mm_low);
+    if (from && (!grade.mm_high || mm <= thousandths(*grade.mm_high))) {
+      return grade.grade.text;
+    }
+  }
+  return {};
+}
+
 void judge_one_refill(const View& view, const Reading& reading, std::vector<Judged>& all) {
   Judged judged = begin_measure("refill", Comparator::none, reading.item->item, reading.side, reading.findings);
   const std::vector<const RefillLimit*> limits = limits_for(view);
@@ -149,6 +163,11 @@ std::vector<Judged> judge_pitting(const View& view) {
     if (here.mm) {
       params.figure("mm", *here.mm);
       judged.working.lines.push_back({in_tenths(*here.mm) + " mm, graded " + here.grade});
+      // Asked back when it was recorded, and kept as it is.
+      if (const std::string by_depth = grade_of_depth(view, *here.mm); !by_depth.empty() && by_depth != here.grade) {
+        params.word("by_depth", by_depth);
+        judged.working.lines.push_back({in_tenths(*here.mm) + " mm is graded " + by_depth});
+      }
     }
     const std::vector<model::FindingId> also = ids_of(other.found.findings);
     judged.statement.findings.insert(judged.statement.findings.end(), also.begin(), also.end());

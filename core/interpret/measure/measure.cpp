@@ -5,6 +5,7 @@
 #include "core/interpret/measure/blood.hpp"
 #include "core/interpret/measure/leg_length.hpp"
 #include "core/interpret/measure/not_read.hpp"
+#include "core/interpret/measure/power.hpp"
 
 namespace limbledger::interpret {
 
@@ -12,7 +13,7 @@ std::vector<Judged> judge_measures(const View& view, const std::vector<Reading>&
   const std::vector<Reading> amounts = read_amounts(view);
   std::vector<Judged> all;
   for (auto& part : {judge_leg_length(view, amounts, motions), judge_amount_sides(view, amounts), judge_amount_past(view, amounts, earlier),
-                     judge_refill(view, amounts), judge_pitting(view), judge_apart(view, amounts), judge_not_read(view)}) {
+                     judge_refill(view, amounts), judge_pitting(view), judge_apart(view, amounts), judge_held_back(view), judge_not_read(view)}) {
     all.insert(all.end(), part.begin(), part.end());
   }
   return all;
