@@ -26,12 +26,12 @@ constexpr std::int64_t full_arc_from = 120'000;  // CONVENTION: a knee that bend
 }
 
 // Done, with whatever result.
-[[nodiscard]] Clue was_done(const Answers& answers, std::string_view item, Side side) {
+[[nodiscard]] Clue was_done_at(const Answers& answers, std::string_view item, Side side) {
   return answers.tried(item, side, [](const model::Finding& finding) { return tri(!std::holds_alternative<model::NotDone>(finding.value)); });
 }
 
 // A length or a count of more than nought.
-[[nodiscard]] Clue some(const Answers& answers, std::string_view item, Side side) {
+[[nodiscard]] Clue more_than_none(const Answers& answers, std::string_view item, Side side) {
   return answers.tried(item, side, [](const model::Finding& finding) {
     const auto* length = std::get_if<model::Length>(&finding.value);
     const auto* count = std::get_if<model::CountValue>(&finding.value);
@@ -39,11 +39,11 @@ constexpr std::int64_t full_arc_from = 120'000;  // CONVENTION: a knee that bend
   });
 }
 
-[[nodiscard]] Clue hops(const Answers& answers, Side) {
+[[nodiscard]] Clue hops_somewhere(const Answers& answers, Side) {
   Clue any;
   for (const Side side : {Side::left, Side::right}) {
-    any = either({any, was_done(answers, "hip.hop", side), some(answers, "function.hop_distance", side), some(answers, "ankle.heel_rise_count", side),
-                  some(answers, "function.heel_rise_count_incline", side)});
+    any = either({any, was_done_at(answers, "hip.hop", side), more_than_none(answers, "function.hop_distance", side), more_than_none(answers, "ankle.heel_rise_count", side),
+                  more_than_none(answers, "function.heel_rise_count_incline", side)});
   }
   return any;
 }
@@ -124,7 +124,7 @@ constexpr std::int64_t full_arc_from = 120'000;  // CONVENTION: a knee that bend
   return {};
 }
 
-[[nodiscard]] Clue pitted(const Answers& answers, Side side) { return answers.graded("vessel.oedema_pitting", side, {"1+", "2+", "3+", "4+"}); }
+[[nodiscard]] Clue pit_graded(const Answers& answers, Side side) { return answers.graded("vessel.oedema_pitting", side, {"1+", "2+", "3+", "4+"}); }
 
 [[nodiscard]] Clue both_sides_chosen(const Answers& answers, std::string_view item, std::string_view choice) {
   return every({answers.chosen(item, Side::left, {choice}), answers.chosen(item, Side::right, {choice})});
@@ -134,10 +134,10 @@ constexpr std::int64_t full_arc_from = 120'000;  // CONVENTION: a knee that bend
 [[nodiscard]] Clue crest_low_on_both(const Answers& answers, Side) {
   return either({both_sides_chosen(answers, "pelvis.crest_level_standing", "low"), both_sides_chosen(answers, "pelvis.crest_level_standing", "high")});
 }
-[[nodiscard]] Clue always(const Answers&, Side) { return fact(true); }
+[[nodiscard]] Clue always_so(const Answers&, Side) { return fact(true); }
 
 // The angle of the knee, by more than the error of one reading, beyond straight toward valgus (1) or varus (-1).
-[[nodiscard]] Clue knee_angle(const Answers& answers, Side side, std::int64_t toward) {
+[[nodiscard]] Clue knee_angle_beyond(const Answers& answers, Side side, std::int64_t toward) {
   for (const std::string_view item : {"knee.tibiofemoral_angle_standing", "knee.tibiofemoral_angle_supine"}) {
     const Reading* angle = number_at(answers.motions(), item, side);
     const auto precision = angle == nullptr ? std::nullopt : precision_of(answers.view().edition(), {angle});
@@ -148,7 +148,7 @@ constexpr std::int64_t full_arc_from = 120'000;  // CONVENTION: a knee that bend
   return {};
 }
 
-[[nodiscard]] Clue short_at(const Answers& answers, std::initializer_list<std::string_view> items, Side side) {
+[[nodiscard]] Clue held_short_at(const Answers& answers, std::initializer_list<std::string_view> items, Side side) {
   for (const std::string_view item : items) {
     const Reading* motion = number_at(answers.motions(), item, side);
     if (motion != nullptr && short_of_neutral(answers.view(), *motion) == Tri::yes) {
@@ -176,26 +176,26 @@ constexpr std::int64_t full_arc_from = 120'000;  // CONVENTION: a knee that bend
                                                   "at_heel", "at_foot_back", "at_inner_ankle", "at_outer_ankle"});
 }
 
-constexpr std::array limb{
+constexpr std::array pairs_of_limb{
     Pair{"tender_without_pain_ankle", true, &tender_malleolus, [](const Answers& a, Side s) { return negate(a.yes("ankle.pain_malleolar_zone", s)); }},
     Pair{"tender_without_pain_midfoot", true, &tender_midfoot, [](const Answers& a, Side s) { return negate(a.yes("foot.pain_midfoot_zone", s)); }},
-    Pair{"steps_and_hop", false, &steps_fail, &hops},
+    Pair{"steps_and_hop", false, &steps_fail, &hops_somewhere},
     Pair{"kneecap_and_arc", true, [](const Answers& a, Side s) { return a.chosen("knee.look_patella_height", s, {"laterally_displaced"}); }, &free_painless_arc},
     Pair{"feeling_and_filament", true, [](const Answers& a, Side s) { return a.yes("body.feeling_lost", s); }, &filament_felt},
     Pair{"foot_cold_and_warm", true, [](const Answers& a, Side s) { return a.yes("vessel.foot_cold", s); },
          [](const Answers& a, Side s) { return a.yes("vessel.foot_warm", s); }},
     Pair{"pulses_and_index", true, &no_pulse_in_foot, &index_expected},
-    Pair{"pitting_and_level", true, &pitted, [](const Answers& a, Side s) { return a.chosen("vessel.oedema_level", s, {"oedema_none"}); }},
+    Pair{"pitting_and_level", true, &pit_graded, [](const Answers& a, Side s) { return a.chosen("vessel.oedema_level", s, {"oedema_none"}); }},
     Pair{"no_pit_and_level", true, [](const Answers& a, Side s) { return a.graded("vessel.oedema_pitting", s, {"0"}); },
          [](const Answers& a, Side s) { return a.chosen("vessel.oedema_level", s, {"oedema_foot", "oedema_ankle", "oedema_shin", "oedema_knee", "oedema_thigh"}); }},
     Pair{"heel_rise_and_count", true, [](const Answers& a, Side s) { return a.chosen("ankle.heel_rise_single", s, {"rises_not"}); },
-         [](const Answers& a, Side s) { return some(a, "ankle.heel_rise_count", s); }},
-    Pair{"crest_on_both", false, &crest_low_on_both, &always},
+         [](const Answers& a, Side s) { return more_than_none(a, "ankle.heel_rise_count", s); }},
+    Pair{"crest_on_both", false, &crest_low_on_both, &always_so},
     Pair{"bowed_and_angle", true, [](const Answers& a, Side s) { return a.chosen("knee.alignment_standing", s, {"bowed"}); },
-         [](const Answers& a, Side s) { return knee_angle(a, s, 1); }},
+         [](const Answers& a, Side s) { return knee_angle_beyond(a, s, 1); }},
     Pair{"knock_kneed_and_angle", true, [](const Answers& a, Side s) { return a.chosen("knee.alignment_standing", s, {"knock_kneed"}); },
-         [](const Answers& a, Side s) { return knee_angle(a, s, -1); }},
-    Pair{"hip_bent_and_back", true, [](const Answers& a, Side s) { return short_at(a, {"hip.extension_passive_thomas"}, s); }, &hip_goes_back},
+         [](const Answers& a, Side s) { return knee_angle_beyond(a, s, -1); }},
+    Pair{"hip_bent_and_back", true, [](const Answers& a, Side s) { return held_short_at(a, {"hip.extension_passive_thomas"}, s); }, &hip_goes_back},
     Pair{"prosthesis_and_limb", true, [](const Answers& a, Side s) { return a.yes("body.prosthesis", s); },
          [](const Answers& a, Side s) { return a.chosen("body.limb_level", s, {"limb_whole"}); }},
     Pair{"heel_walk_and_power", true, [](const Answers& a, Side s) { return a.chosen("gait.heel_walk", s, {"walk_able"}); },
@@ -208,6 +208,6 @@ constexpr std::array limb{
 
 }  // namespace
 
-std::span<const Pair> limb_pairs() { return limb; }
+std::span<const Pair> limb_pairs() { return pairs_of_limb; }
 
 }  // namespace limbledger::interpret

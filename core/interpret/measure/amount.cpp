@@ -12,7 +12,7 @@ namespace {
 
 using model::Side;
 
-struct Kind {
+struct AmountKind {
   std::string_view family;
   std::int64_t sides;  // between sides
   std::int64_t past;   // and between visits
@@ -23,25 +23,25 @@ struct Kind {
 
   [[nodiscard]] bool believes(std::int64_t by, std::int64_t figure) const { return itself ? by >= figure : by > figure; }
 };
-constexpr std::array kinds{
-    Kind{"leg.calf_girth", 6'000, 6'000, true, false, "motion_rule.girth_calf", "motion_rule.girth_calf"},
-    Kind{"leg.thigh_girth", 10'000, 10'000, false, true, "motion_rule.girth_thigh", "motion_rule.girth_thigh"},
-    Kind{"knee.girth", 10'000, 10'000, false, true, "motion_rule.girth_thigh", "motion_rule.girth_thigh"},
-    Kind{"leg.ankle_girth", 10'000, 10'000, false, false, "table.edema/girth.ankle_girth_difference.1", "table.edema/girth.ankle_girth_difference.1"},
-    Kind{"ankle.dorsiflexion_lunge", 15'000, 19'000, false, false, "motion_rule.side_ankle_02", ""},
+constexpr std::array amount_kinds{
+    AmountKind{"leg.calf_girth", 6'000, 6'000, true, false, "motion_rule.girth_calf", "motion_rule.girth_calf"},
+    AmountKind{"leg.thigh_girth", 10'000, 10'000, false, true, "motion_rule.girth_thigh", "motion_rule.girth_thigh"},
+    AmountKind{"knee.girth", 10'000, 10'000, false, true, "motion_rule.girth_thigh", "motion_rule.girth_thigh"},
+    AmountKind{"leg.ankle_girth", 10'000, 10'000, false, false, "table.edema/girth.ankle_girth_difference.1", "table.edema/girth.ankle_girth_difference.1"},
+    AmountKind{"ankle.dorsiflexion_lunge", 15'000, 19'000, false, false, "motion_rule.side_ankle_02", ""},
 };
 constexpr std::string_view clot_item = "leg.calf_girth_10cm";
 constexpr std::int64_t clot_from = 30'000;
-constexpr std::string_view wall = "ankle.dorsiflexion_lunge";
+constexpr std::string_view wall_family = "ankle.dorsiflexion_lunge";
 constexpr std::int64_t wall_surely_over = 30'000;
 
-[[nodiscard]] const Kind* kind_of(const model::Item& item) {
-  const auto found = std::find_if(kinds.begin(), kinds.end(), [&](const Kind& one) { return one.family == item.family.text; });
-  return found == kinds.end() || item.value != model::ValueKind::length ? nullptr : &*found;
+[[nodiscard]] const AmountKind* amount_kind_of(const model::Item& item) {
+  const auto found = std::find_if(amount_kinds.begin(), amount_kinds.end(), [&](const AmountKind& one) { return one.family == item.family.text; });
+  return found == amount_kinds.end() || item.value != model::ValueKind::length ? nullptr : &*found;
 }
 
 // Apart by at least this much by every reading.
-[[nodiscard]] std::int64_t apart(const Reading& here, const Reading& other) {
+[[nodiscard]] std::int64_t apart_by(const Reading& here, const Reading& other) {
   if (here.low > other.high) {
     return here.low - other.high;
   }
@@ -54,13 +54,13 @@ void pair_params(const Reading& here, const Reading& other, Params& params) {
 
 [[nodiscard]] std::string_view way_of_amount(const Reading& here, const Reading& other) { return here.low < other.low ? "_less" : "_more"; }
 
-void judge_amount_pair(const View& view, const Kind& kind, const Reading& here, const Reading& other, std::vector<Judged>& all) {
-  const bool to_wall = kind.family == wall;
+void judge_amount_pair(const View& view, const AmountKind& kind, const Reading& here, const Reading& other, std::vector<Judged>& all) {
+  const bool to_wall = kind.family == wall_family;
   Judged judged = begin_measure(to_wall ? "side" : "girth", Comparator::other_side, here.item->item, here.side, here.findings);
   beside_measure(judged, other);
   Params params;
   pair_params(here, other, params);
-  const std::int64_t by = apart(here, other);
+  const std::int64_t by = apart_by(here, other);
   const bool believed = kind.believes(by, kind.sides);
   params.figure("needed_mm", kind.sides);
   judged.working.formula = {to_wall ? "believed over 15 mm; sound people differ by up to 30"
@@ -97,8 +97,7 @@ void judge_amount_pair(const View& view, const Kind& kind, const Reading& here, 
 }
 
 // The other side was measured at another level alone: that by itself explains a difference.
-void judge_levels(const View& view, const std::vector<Reading>& amounts, const Reading& here, std::vector<Judged>& all) {
-  static_cast<void>(view);
+void judge_levels(const std::vector<Reading>& amounts, const Reading& here, std::vector<Judged>& all) {
   const auto there = std::find_if(amounts.begin(), amounts.end(), [&](const Reading& one) {
     return one.side == other_side(here.side) && one.item->family == here.item->family && one.item->value == model::ValueKind::length &&
            amount_at(amounts, one.item->item.text, here.side) == nullptr;
@@ -121,13 +120,13 @@ void judge_levels(const View& view, const std::vector<Reading>& amounts, const R
 std::vector<Judged> judge_amount_sides(const View& view, const std::vector<Reading>& amounts) {
   std::vector<Judged> all;
   for (const Reading& here : amounts) {
-    const Kind* kind = kind_of(*here.item);
+    const AmountKind* kind = amount_kind_of(*here.item);
     if (kind == nullptr || here.side == Side::midline || !asked_of_side(view, here.side)) {
       continue;
     }
     const Reading* other = amount_at(amounts, here.item->item.text, other_side(here.side));
     if (other == nullptr) {
-      judge_levels(view, amounts, here, all);
+      judge_levels(amounts, here, all);
     } else if (not_compared(view, *here.item, here.side, "other_side").empty() && not_compared(view, *other->item, other->side, "other_side").empty()) {
       judge_amount_pair(view, *kind, here, *other, all);
     }
@@ -139,7 +138,7 @@ std::vector<Judged> judge_amount_past(const View& view, const std::vector<Readin
   std::vector<Judged> all;
   const std::vector<const model::Exam*> past = exams_before(view, earlier);
   for (const Reading& here : amounts) {
-    const Kind* kind = kind_of(*here.item);
+    const AmountKind* kind = amount_kind_of(*here.item);
     if (kind == nullptr || here.side == Side::midline) {
       continue;
     }
@@ -153,9 +152,9 @@ std::vector<Judged> judge_amount_past(const View& view, const std::vector<Readin
       Judged judged = begin_measure("past", Comparator::own_past, here.item->item, here.side, here.findings);
       Params params;
       pair_params(here, *other, params);
-      const bool to_wall = kind->family == wall;
+      const bool to_wall = kind->family == wall_family;
       params.figure("needed_mm", kind->past);
-      const std::int64_t by = apart(here, *other);
+      const std::int64_t by = apart_by(here, *other);
       if (to_wall) {
         if (const auto precision = precision_of(view.edition(), {&here, other})) {
           for (const reference::ErrorRow* row : precision->rows) {

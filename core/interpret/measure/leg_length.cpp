@@ -221,8 +221,7 @@ std::vector<Judged> judge_leg_length(const View& view, const std::vector<Reading
   return all;
 }
 
-std::vector<Contradiction> leg_length_contradictions(const View& view, const std::vector<Reading>& amounts) {
-  static_cast<void>(view);
+std::vector<Contradiction> leg_length_contradictions(const std::vector<Reading>& amounts) {
   std::vector<Contradiction> all;
   const Reading* left = amount_at(amounts, true_length, Side::left);
   const Reading* right = amount_at(amounts, true_length, Side::right);

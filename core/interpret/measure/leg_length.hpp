@@ -12,6 +12,6 @@ namespace limbledger::interpret {
 
 [[nodiscard]] std::vector<Judged> judge_leg_length(const View& view, const std::vector<Reading>& amounts, const std::vector<Reading>& motions);
 // Tape and blocks that name different legs, each by more than its own limit.
-[[nodiscard]] std::vector<Contradiction> leg_length_contradictions(const View& view, const std::vector<Reading>& amounts);
+[[nodiscard]] std::vector<Contradiction> leg_length_contradictions(const std::vector<Reading>& amounts);
 
 }  // namespace limbledger::interpret

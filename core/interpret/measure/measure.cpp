@@ -21,7 +21,7 @@ std::vector<Judged> judge_measures(const View& view, const std::vector<Reading>&
 
 std::vector<Contradiction> measure_contradictions(const View& view) {
   const std::vector<Reading> amounts = read_amounts(view);
-  std::vector<Contradiction> all = leg_length_contradictions(view, amounts);
+  std::vector<Contradiction> all = leg_length_contradictions(amounts);
   for (Contradiction& one : apart_contradictions(amounts)) {
     all.push_back(std::move(one));
   }

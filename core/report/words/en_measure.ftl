@@ -143,7 +143,7 @@ msg-measure-apart_no_row = { $what } { $mm } mm: no figure is held for this age;
 msg-measure-apart_needs_age = { $what } { $mm } mm: age not known, not compared
 msg-measure-power_held_back = { $what }{ $side } { $reading }: the effort was held back, so that this is no grade of the muscle and a weakness is not told by it
 msg-because-by_depth = by its depth it is { $by_depth }
-msg-measure-not_read = { $what }{ $side }: could not be read ({ $reason }), so that nothing is concluded from it
+msg-measure-not_read = { $what }{ $side } could not be read ({ $reason }), so that nothing is concluded from it
 
 ## Beside missing items and joints.
 
