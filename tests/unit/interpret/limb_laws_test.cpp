@@ -148,3 +148,23 @@ TEST_CASE("laws of the limb's measures: order does not matter, and exchanging th
   }
   CHECK(measures > 1000);
 }
+
+TEST_CASE("a hip measured last time by another examiner: the error held is that of one who measured twice (PUA2008), and the comparison says so") {
+  const auto past_of = [](int now_by, int then_by, const std::string& item, const std::string& instrument) {
+    Bench then(*reference::built_in_edition());
+    then.exam.examined_at = at_noon(2026, 10, 1);
+    model::ExaminerId by;
+    by.bytes[15] = static_cast<std::uint8_t>(then_by);
+    then.angle(item, Side::left, 1000, instrument).examiner = by;
+    Bench now(*reference::built_in_edition());
+    by.bytes[15] = static_cast<std::uint8_t>(now_by);
+    now.angle(item, Side::left, 1150, instrument).examiner = by;
+    now.earlier.push_back(then.exam);
+    return now.statement("motion.past:" + item + ":left").params.json;
+  };
+  const std::string flag = R"("one_rater":true)";
+  CHECK(past_of(1, 2, "hip.flexion_passive", "goniometer_long").find(flag) != std::string::npos);
+  CHECK(past_of(1, 1, "hip.flexion_passive", "goniometer_long").find(flag) == std::string::npos);
+  // HANCOCK2018 measured between examiners.
+  CHECK(past_of(1, 2, "knee.flexion_passive", "goniometer_long").find(flag) == std::string::npos);
+}
