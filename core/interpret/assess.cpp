@@ -7,7 +7,9 @@
 #include "core/interpret/knee/effusion.hpp"
 #include "core/interpret/knee/extension.hpp"
 #include "core/interpret/knee/laxity.hpp"
+#include "core/interpret/joint/joint.hpp"
 #include "core/interpret/judged.hpp"
+#include "core/interpret/measure/measure.hpp"
 #include "core/interpret/missing.hpp"
 #include "core/interpret/motion/difference.hpp"
 #include "core/interpret/motion/norm.hpp"
@@ -33,7 +35,7 @@ struct All {
   all.watched = watch(view, {ask.protected_, ask.before_corrections});  // alerts, rules, concerns
   const std::vector<Reading> readings = read_motions(view);
   for (auto& part : {judge_bodies(view), judge_norms(view, readings), judge_sides(view, readings), judge_past(view, readings, earlier), judge_knee_motion(view, readings),
-                     judge_effusion(view), judge_laxity(view), judge_beside(view)}) {
+                     judge_joint_motion(view, readings), judge_effusion(view), judge_laxity(view), judge_beside(view), judge_measures(view, readings, earlier)}) {
     all.statements.insert(all.statements.end(), part.begin(), part.end());
   }
   all.contradictions = motion_contradictions(view, readings);
@@ -44,6 +46,9 @@ struct All {
     all.contradictions.push_back(std::move(contradiction));
   }
   for (Contradiction& contradiction : body_contradictions(view)) {
+    all.contradictions.push_back(std::move(contradiction));
+  }
+  for (Contradiction& contradiction : measure_contradictions(view)) {
     all.contradictions.push_back(std::move(contradiction));
   }
   if (auto other_knee = signs_on_the_other_knee(view)) {
@@ -122,6 +127,7 @@ Assessment assess(const model::Exam& exam, const std::optional<model::Person>& p
   }
   if (wanted(ask, "missing", "missing")) {
     assessment.missing = missing_items(view);
+    assessment.not_examined = not_examined(view);
   }
   for (JudgedRule& judged : all.watched.rules) {
     if (wanted(ask, "rules", judged.result.rule.text)) {

@@ -226,9 +226,26 @@ BOOST_DESCRIBE_STRUCT(Step, (), (step, side, changes, seconds, discomfort, messa
 struct MissingItem {
   model::ItemId item;
   model::Side side{};
+  std::optional<model::Word> why = std::nullopt;
   std::optional<wire::LongText> text = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(MissingItem, (), (item, side, text))
+BOOST_DESCRIBE_STRUCT(MissingItem, (), (item, side, why, text))
+constexpr auto notes(const MissingItem*) {
+  return std::array{wire::Note{"why", "minimum: of the complaint's minimum set; other_side: the same on the side not complained of; child: asked for at this age, or where the age is not "
+                                      "known; to_confirm: carried over or reported by the person alone; no_time: the whole set was left for lack of time"}};
+}
+
+// A joint nobody looked at on a side: of the complaint on the other side, or the one above or below it.
+struct NotExamined {
+  model::Word joint;  // a region of the catalogue
+  model::Side side{};
+  model::Word why;
+  std::optional<wire::LongText> text = std::nullopt;
+};
+BOOST_DESCRIBE_STRUCT(NotExamined, (), (joint, side, why, text))
+constexpr auto notes(const NotExamined*) {
+  return std::array{wire::Note{"why", "complaint: the part complained of; other_side: the same part on the other side; joint_around: the joint above or below it"}};
+}
 
 // Findings that do not fit together; shown as a question, never settled here.
 struct Contradiction {
@@ -254,10 +271,11 @@ struct Assessment {
   std::vector<Hypothesis> hypotheses;
   std::vector<Step> steps;
   std::vector<MissingItem> missing;
+  std::vector<NotExamined> not_examined;
   std::vector<Contradiction> contradictions;
 };
 BOOST_DESCRIBE_STRUCT(Assessment, (),
-                      (edition, as_of, saw, alerts, questions, questions_more, flags, rules, statements, hypotheses, steps, missing, contradictions))
+                      (edition, as_of, saw, alerts, questions, questions_more, flags, rules, statements, hypotheses, steps, missing, not_examined, contradictions))
 
 // One reading or answer that the working used.
 struct WorkingInput {

@@ -229,10 +229,13 @@ void add_remarks(const Args& args, const Words& words, const reference::Edition&
     parts.push_back(words.say("msg.motion.positions_named", {{"position", word_of(words, "position", text_of(args, "position")), false, true},
                                                              {"other_position", word_of(words, "position", text_of(args, "other_position")), false, true}}));
   }
-  for (const std::string_view because : {"heavy_thigh", "small_hands", "first_weeks", "no_reference"}) {
+  for (const std::string_view because : {"heavy_thigh", "small_hands", "first_weeks", "no_reference", "one_rater"}) {
     if (holds(args, because)) {
       parts.push_back(words.say("msg.because." + std::string(because)));
     }
+  }
+  if (holds(args, "by_depth")) {
+    parts.push_back(words.say("msg.because.by_depth", args));
   }
   const std::string instead = text_of(args, "instead");
   if (!instead.empty()) {
@@ -260,6 +263,16 @@ StatementWords statement_words(const Statement& statement, const model::Exam& ex
         add_once(out.sources, figure.source.text);
       }
     }
+    for (const reference::PrintedRule& rule : edition.rules()) {
+      if (rule.row == row) {
+        add_once(out.sources, rule.sources.front().text);
+      }
+    }
+    for (const reference::TableRow& line : edition.tables()) {
+      if (line.row == row) {
+        add_once(out.sources, line.source.text);
+      }
+    }
   }
   // That a fresh knee feels otherwise later is said of the knee complained of, not of the well one.
   if (statement.side && exam.side && *exam.side != model::Side::midline && *statement.side != *exam.side) {
@@ -268,6 +281,12 @@ StatementWords statement_words(const Statement& statement, const model::Exam& ex
   for (Arg& arg : args) {
     if (arg.name == "state") {
       arg.text = word_of(words, "body.state", arg.text);
+    }
+    if (arg.name == "other_item" || arg.name == "because_item") {
+      arg.text = item_label(words, edition, {arg.text});
+    }
+    if (arg.name == "reason") {
+      arg.text = word_of(words, "why", arg.text);
     }
   }
   out.interval = interval_of(args, words);

@@ -43,7 +43,6 @@ class PageView {
   [[nodiscard]] model::PartialDate day() const;
   [[nodiscard]] std::optional<model::AgeInterval> age() const;
   // Something of this region was examined on this side, not only tried.
-  [[nodiscard]] bool examined(std::string_view region, model::Side side) const;
 };
 
 // Of the complaint's minimum set, what was not recorded on this side or of the person as a whole.

@@ -26,7 +26,13 @@ TEST_CASE("HC-009: girths of two levels are two items: neither is missing, refus
   KneeVisit visit;
   visit.add_all("leg.thigh_girth_10cm right mm:440;leg.thigh_girth_15cm left mm:475");
   CHECK(visit.refusal() == "taken");
-  CHECK(all_of(visit).find("thigh_girth") == std::string::npos);
+  CHECK(all_of(visit).find("missing") != std::string::npos);
+  for (const auto& missing : visit.assess().missing) {
+    CHECK_FALSE(missing.item.text.starts_with("leg.thigh_girth"));
+  }
+  // The reason is said, and no difference.
+  CHECK(visit.message("measure.girth:leg.thigh_girth_15cm:left") == "msg.measure.girth_level");
+  CHECK(all_of(visit).find("difference_mm") == std::string::npos);
   CHECK(limb_item("leg.thigh_girth_10cm").family == limb_item("leg.thigh_girth_15cm").family);
 }
 
@@ -53,6 +59,7 @@ TEST_CASE("HC-015: rotation lying face down and seated are two quantities: no di
   visit.add("hip.internal_rotation_passive_prone right 40 goniometer_long", R"(,"position":"prone")");
   visit.add("hip.internal_rotation_passive_seated left 25 goniometer_long", R"(,"position":"seated")");
   CHECK(all_of(visit).find("motion.side:hip.internal_rotation") == std::string::npos);
+  CHECK(visit.message("motion.unlike:hip.internal_rotation_passive_seated:left") == "msg.motion.unlike");
 }
 
 TEST_CASE("HC-023: a very heavy limb: three reasons are kept as three, nothing is made up, and none of them is missing again") {

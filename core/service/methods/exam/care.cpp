@@ -58,7 +58,10 @@ template <class T>
   add(exam.conflicts.has_value(), "conflicts");
   add(record.unopened != 0, "damaged_entries");
   const ToJudge judged = exam_to_judge(context, record);
-  add(!interpret::missing_items(interpret::View(judged.exam, judged.person, *context.edition, judged.as_of)).empty(), "minimum_set");
+  const interpret::View view(judged.exam, judged.person, *context.edition, judged.as_of);
+  add(!interpret::missing_items(view).empty(), "minimum_set");
+  const model::Sequence* sequence = context.edition->sequence(judged.exam.complaint);
+  add(sequence != nullptr && interpret::left_for_time(view, *sequence), "not_examined");
   const interpret::Watched watched = watch(context, judged, true);
   const auto& alerts = watched.alerts.alerts;
   add(std::any_of(alerts.begin(), alerts.end(), [](const interpret::Alert& one) { return one.state == interpret::AlertState::raised; }), "alerts");

@@ -63,6 +63,10 @@ void ask_body(const interpret::View& view, FormAsk& ask) {
       recorded.in_conflict = true;
     }
   }
+  // A value beside it is what was found.
+  if (std::any_of(findings.begin(), findings.end(), [](const model::Finding* finding) { return !std::holds_alternative<model::NotDone>(finding->value); })) {
+    recorded.not_done.reset();
+  }
   if (!ids.empty()) {
     recorded.findings = std::move(ids);
   }

@@ -74,7 +74,7 @@ struct FormRecorded {
 };
 BOOST_DESCRIBE_STRUCT(FormRecorded, (), (side, findings, not_done, in_conflict, by, to_confirm))
 constexpr auto notes(const FormRecorded*) {
-  return std::array{wire::Note{"not_done", "recorded, with this reason for not having been done"},
+  return std::array{wire::Note{"not_done", "recorded, with this reason for not having been done; no_time leaves the step open, since nobody looked"},
                     wire::Note{"by", "done by this other item, which may stand in its place"},
                     wire::Note{"to_confirm", "carried over, or reported by the person alone: the side is open until an examiner records it"}};
 }
