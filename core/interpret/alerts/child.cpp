@@ -121,6 +121,8 @@ namespace {
     const model::Item* known = view.edition().item(item);
     if (reading == nullptr && view.at(item, on).empty() && known != nullptr) {
       clue.ask.add({view.trails().asks, ToAsk{known, on}});
+    } else if (reading == nullptr) {
+      clue.open.add(FindingTrail::of(view.trails().findings, view.at(item, on)));
     }
   }
   if (here == nullptr) {
@@ -144,6 +146,7 @@ namespace {
   if (clue.value != Tri::undetermined) {
     (clue.is_yes() ? clue.because : clue.against) = measured;
     clue.ask.clear();
+    clue.open.clear();
   }
   return clue;
 }

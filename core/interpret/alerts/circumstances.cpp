@@ -45,6 +45,8 @@ constexpr std::int64_t days_a_week = 7;
     const model::Item* known = view.edition().item(item);
     if (reading == nullptr && view.at(item, on).empty() && known != nullptr) {
       clue.ask.add({view.trails().asks, ToAsk{known, on}});
+    } else if (reading == nullptr) {
+      clue.open.add(FindingTrail::of(view.trails().findings, view.at(item, on)));  // asked, and no number
     }
   }
   if (here == nullptr || other == nullptr) {

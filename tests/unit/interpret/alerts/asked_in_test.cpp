@@ -61,7 +61,7 @@ const std::vector<Asked>& asked_after() {
         "after_plaster", "after_amputation", "whole_limb", "no_complaint"}},
       {"ces", 1986, {"back_leg", "posterior_hip", "whole_limb"}},
       {"septic_adult", 1986, {"chronic_knee", "hip_groin", "lateral_hip", "posterior_hip", "forefoot_pain"}},
-      {"septic_child", 2019, {"chronic_knee", "limping_child", "infant_hip"}},
+      {"septic_child", 2019, {"chronic_knee", "limping_child", "infant_hip", "hip_groin"}},
       {"dvt", 1986, {"calf_pain", "swollen_legs", "after_operation", "after_plaster", "review"}},
       {"scfe", 2013, {"acute_knee", "chronic_knee", "limping_child", "hip_groin", "child_alignment", "whole_limb", "review"}},
       {"hip_fx_old", 1946, {"acute_knee", "hip_groin", "hip_after_fall", "lateral_hip", "posterior_hip"}},

@@ -58,6 +58,13 @@ TEST_CASE("ddh_late: a child who waddles, and a hip that comes out or in, are re
   CHECK(asks(nothing, "ddh_late", "hip.abduction_passive_flexed"));
 }
 
+TEST_CASE("a hip that was not let be measured cannot answer: neither no nor not asked") {
+  Bench infant = born_on(2026, 6, "hip.abduction_passive_flexed left declined; hip.abduction_passive_flexed right 75; hip.knee_height_lower left negative");
+  CHECK(flag(infant, "ddh_late") == "cannot_answer");
+  Bench slip = visit("chronic_knee", 2013, "hip.internal_rotation_passive_seated both declined");
+  CHECK(flag(slip, "scfe") == "cannot_answer");
+}
+
 TEST_CASE("scfe example: thirteen, knee pain, and the hip rolls out as it bends: the same day; short and turned out, or seen on a film, as well") {
   for (const char* sign : {"hip.turns_out_in_flexion left positive", "hip.leg_attitude left attitude_short_turned_out"}) {
     CAPTURE(sign);

@@ -142,6 +142,22 @@ TEST_CASE("planted dangers: told in the other order, and of the other leg, they 
   }
 }
 
+TEST_CASE("planted dangers: where the answer that settles it was refused, it is not raised and not answered no; where nothing was told, neither") {
+  std::size_t cannot = 0;
+  for (const Planted& one : planted()) {
+    CAPTURE(one.alert);
+    Bench bench = tell_first(one, one.answers.size());
+    bench.exam.findings->back().value = model::NotDone{model::WhyNot::declined, std::nullopt};
+    const Bench before = tell_first(one, one.answers.size() - 1);
+    CHECK(stands(bench, one) == stands(before, one));  // raised already by less, or not at all
+    CHECK(flag(bench, one.alert) != "asked_no");
+    cannot += flag(bench, one.alert) == "cannot_answer" ? 1U : 0U;
+    CHECK_FALSE(stands(tell_first(one, 0), one));
+    CHECK(flag(tell_first(one, 0), one.alert) != "asked_no");
+  }
+  CHECK(cannot > 3);
+}
+
 TEST_CASE("C8: what a kiosk said or was carried over raises none of the planted dangers, and answers none with no") {
   for (const Planted& one : planted()) {
     CAPTURE(one.alert);
