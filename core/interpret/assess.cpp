@@ -32,7 +32,7 @@ struct All {
 // Alerts first, then what the findings say, then the rules, then the evidence: a rule never lowers an alert.
 [[nodiscard]] All judge_all(const View& view, std::span<const model::Exam> earlier, const AssessAsk& ask) {
   All all;
-  all.watched = watch(view, {ask.protected_, ask.before_corrections});  // alerts, rules, concerns
+  all.watched = watch(view, {ask.protected_, ask.before_corrections, ask.place ? &*ask.place : nullptr});  // alerts, rules, concerns
   const std::vector<Reading> readings = read_motions(view);
   for (auto& part : {judge_bodies(view), judge_norms(view, readings), judge_sides(view, readings), judge_past(view, readings, earlier), judge_knee_motion(view, readings),
                      judge_joint_motion(view, readings), judge_effusion(view), judge_laxity(view), judge_beside(view), judge_measures(view, readings, earlier)}) {

@@ -87,7 +87,8 @@ Raised cauda_equina(const Answers& answers, Side) {
   const auto both = [&](std::string_view item) { return unasked(every({answers.yes(item, Side::left), answers.yes(item, Side::right)})); };
   const Clue drop = unasked(either({answers.yes("nerve.foot_drop", Side::left), answers.yes("nerve.foot_drop", Side::right)}));
   const Clue back = answers.yes("history.back_pain");
-  const Clue saddle = answers.yes("history.saddle_numbness");
+  const auto felt_less = [&](Side side) { return answers.chosen("nerve.saddle_touch", side, {"felt_less", "not_felt"}); };
+  const Clue saddle = led_by(answers.yes("history.saddle_numbness"), {felt_less(Side::left), felt_less(Side::right)});
   const Clue bladder = every({answers.yes("history.bladder_bowel_change"), either({back, unasked(answers.yes("history.cancer_known")), drop, saddle})});
   const Clue two_sided = every({unasked(back), either({both("nerve.sensation_foot_reduced"), both("nerve.foot_drop")})});
   Raised raised;
@@ -95,13 +96,25 @@ Raised cauda_equina(const Answers& answers, Side) {
                                         answers.yes("history.cancer_known"), saddle, drop});
   const Clue weak = either({answers.yes("history.both_legs_weak"), answers.yes("history.weakness_getting_worse")});
   const Clue told_more = every({root_pain, either({weak, answers.yes("history.sexual_function_change")})});
-  raised.clue = led_by(either({saddle, bladder, two_sided}), {told_more});
+  // Pain down both legs from the back, and new.
+  const Clue both_legs = unasked(every({answers.yes("history.leg_pain_both"), root_pain, of_short_history(answers)}));
+  raised.clue = led_by(either({saddle, bladder, two_sided}), {told_more, both_legs});
   const bool told = answers.yes("history.bladder_bowel_change").is_yes();
   if (raised.clue.value == Tri::undetermined && !back.is_yes() && !told) {
     raised.clue.because.clear();
   }
   raised.urgency = AlertClass::now;
   raised.interrupts = true;
+  return raised;
+}
+
+// Cannot be lifted, and newly; an old one is known. The back and the front compartment are looked at.
+Raised new_foot_drop(const Answers& answers, Side side) {
+  const Clue drops = led_by(answers.yes("nerve.foot_drop", side), {answers.graded("nerve.power_ankle_dorsiflexion", side, {"0", "1", "2"}),
+                                                                   answers.chosen("gait.foot_strike", side, {"strike_slap"})});
+  const Clue recent = answers.yes("history.foot_drop_new", side);
+  Raised raised;
+  raised.clue = led_by(every({drops, recent}), {recent});
   return raised;
 }
 
@@ -119,10 +132,17 @@ Raised tumour(const Answers& answers, Side) {
   const Clue known = unasked(answers.yes("history.cancer_known"));
   const Clue stays = bare_no(unasked(answers.count_at_least("history.weeks_since_onset", lump_weeks)));
   const Tri young = answers.aged(0, young_under - 1);
+  // Larger than 5 cm, growing, deep, back again or with nodes; on the bone at this age.
+  const Clue grows = unasked(either_side([&](Side side) {
+    return led_by(answers.longer_than("skin.lump_size", side, lump_over_mm),
+                  {answers.chosen("skin.lump_features", side, {"lump_grows", "lump_deep_or_fixed", "lump_came_back", "lump_with_nodes"}),
+                   young == Tri::yes ? answers.chosen("skin.lump_features", side, {"lump_on_bone"}) : Clue{}});
+  }));
+  const Clue sweats = unasked(every({answers.yes("history.night_sweats"), bone}));
   Raised raised;
   raised.clue = led_by(either({night, every({lost, either({bone, night})}), every({known, either({bone, at_night})}),
                                every({fact(young), stays, either({bone, lump})})}),
-                       {broke, every({fact(young), unexplained})});
+                       {broke, every({fact(young), unexplained}), grows, sweats});
   if (raised.clue.value == Tri::undetermined && !at_night.is_yes() && !lost.is_yes() && !known.is_yes()) {
     raised.clue.because.clear();
   }
@@ -134,6 +154,10 @@ Raised tumour(const Answers& answers, Side) {
     raised.what = "broke_cancer";
   } else if (broke.is_yes()) {
     raised.what = "broke";
+  } else if (grows.is_yes()) {
+    raised.what = "lump";
+    raised.refer = "lump";
+    raised.clue.because.add(grows.because);
   }
   return raised;
 }

@@ -52,6 +52,7 @@ struct Gathered : ToJudge {
                                            const std::optional<std::vector<interpret::TypedPrior>>& priors) {
   interpret::AssessAsk ask = make_ask(gathered.as_of, only, priors);
   ask.before_corrections = gathered.before_corrections;
+  ask.place = gathered.place;
   ask.saw = wire::Name{gathered.digest};
   return ask;
 }

@@ -60,9 +60,22 @@ void put(model::Exam& exam, const model::Observation& observation) {
   findings.push_back(as_finding(observation));
 }
 
+// Read from the log each time: so only where something of it is said.
+void add_place(Context& context, ToJudge& judged) {
+  const auto places = judged.exam.place ? context.desk->records().places() : Result<std::vector<ledger::PlaceFold>>(std::vector<ledger::PlaceFold>{});
+  if (!places) {
+    return;
+  }
+  for (const ledger::PlaceFold& fold : *places) {
+    if (fold.place.place == judged.exam.place) {
+      judged.place = fold.place;
+    }
+  }
+}
+
 }  // namespace
 
-ToJudge exam_to_judge(Context& context, const ledger::ExamRecord& record) {
+ToJudge exam_to_judge(Context& context, const ledger::ExamRecord& record, bool with_place) {
   ToJudge out;
   out.exam = record.fold.exam;
   const bool waits = out.exam.marks && std::any_of(out.exam.marks->begin(), out.exam.marks->end(),
@@ -74,6 +87,9 @@ ToJudge exam_to_judge(Context& context, const ledger::ExamRecord& record) {
     if (const auto person = context.desk->records().person(*out.exam.person)) {
       out.person = (*person)->fold.person;
     }
+  }
+  if (with_place) {
+    add_place(context, out);
   }
   // Only an exam without a time of its own is judged by today.
   out.as_of = day_of(out.exam, model::date_of({context.desk->world().now().wall_ms}, 0));
@@ -90,7 +106,7 @@ ToJudge exam_to_judge(Context& context, const ledger::ExamRecord& record) {
 
 interpret::Watched watch(Context& context, const ToJudge& judged, bool protected_too) {
   const interpret::View view(judged.exam, judged.person, *context.edition, judged.as_of);
-  return interpret::watch(view, {protected_too, judged.before_corrections});
+  return interpret::watch(view, {protected_too, judged.before_corrections, judged.place ? &*judged.place : nullptr});
 }
 
 Result<std::vector<interpret::Alert>> alerts_of(Context& context, const model::ExamId& exam) {
@@ -101,9 +117,13 @@ Result<std::vector<interpret::Alert>> alerts_of(Context& context, const model::E
   if (!record) {
     return record.error();
   }
-  const ToJudge judged = exam_to_judge(context, **record);
+  ToJudge judged = exam_to_judge(context, **record, false);
   const interpret::View view(judged.exam, judged.person, *context.edition, judged.as_of);
-  return interpret::judge_alerts(view, interpret::judge_flags(view), {false, judged.before_corrections}).alerts;
+  const std::vector<interpret::JudgedFlag> flags = interpret::judge_flags(view);
+  if (std::any_of(flags.begin(), flags.end(), [](const interpret::JudgedFlag& one) { return one.raised.clue.is_yes(); })) {
+    add_place(context, judged);
+  }
+  return interpret::judge_alerts(view, flags, {false, judged.before_corrections, judged.place ? &*judged.place : nullptr}).alerts;
 }
 
 std::vector<wire::Fault> withheld_faults(Context& context, const ledger::ExamRecord& record, const std::vector<AtPath>& observations) {
@@ -114,7 +134,7 @@ std::vector<wire::Fault> withheld_faults(Context& context, const ledger::ExamRec
   if (!any || context.caller.scope == Scope::kiosk) {
     return faults;
   }
-  ToJudge before = exam_to_judge(context, record);
+  ToJudge before = exam_to_judge(context, record, false);
   before.before_corrections.clear();
   ToJudge after = before;
   for (const AtPath& one : observations) {

@@ -16,8 +16,9 @@ struct ToJudge {
   std::optional<model::Person> person;
   model::PartialDate as_of;
   std::vector<model::Exam> before_corrections;  // the exam as each correcting entry had been shown it
+  std::optional<model::Place> place = std::nullopt;  // where it is done, with what is there
 };
-[[nodiscard]] ToJudge exam_to_judge(Context& context, const ledger::ExamRecord& record);
+[[nodiscard]] ToJudge exam_to_judge(Context& context, const ledger::ExamRecord& record, bool with_place = true);
 [[nodiscard]] interpret::Watched watch(Context& context, const ToJudge& judged, bool protected_too);
 
 // The alerts that ride on a reply; none for a kiosk.
