@@ -36,10 +36,6 @@ const interpret::RuleResult* find(const std::vector<interpret::RuleResult>& said
 // A wound or a joint out of place comes before any rule, and an open rule is then not used.
 bool set_aside(const interpret::RuleResult& rule) { return rule.gate && rule.gate->text == "red_flag"; }
 
-// Any one of several methods finds a numb foot, and one that was not begun asks nothing: with the method that found it taken away,
-// the others answer by themselves.
-bool joins_methods(const interpret::RuleResult& rule) { return rule.rule.text == "rule.protective_sensation" || rule.rule.text == "rule.foot_category"; }
-
 // A value of this item that falls in the class which the rule named; none where it is not a value of an item.
 std::optional<model::Value> value_in(const model::ItemId& item, const std::string& named) {
   const model::Item* known = reference::built_in_edition()->item(item);
@@ -67,6 +63,10 @@ bool warns_only(const model::Finding& finding) {
 }
 
 }  // namespace
+
+// Any one of several methods finds a numb foot, and one that was not begun asks nothing: with the method that found it taken away,
+// the others answer by themselves.
+bool joins_methods(const interpret::RuleResult& rule) { return rule.rule.text == "rule.protective_sensation" || rule.rule.text == "rule.foot_category"; }
 
 std::uint64_t settled_by_what_is_named(Bench& made, const std::vector<interpret::RuleResult>& rules) {
   std::uint64_t settled = 0;
