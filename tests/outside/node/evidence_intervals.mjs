@@ -44,7 +44,7 @@ function generator(seed) {
   for (let i = 0; i < 64; ++i) next();
   const uniform = () => ((next() >>> 5) * 67108864 + (next() >>> 6) + 0.5) / 9007199254740992;
   const normal = () => Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform());
-  // MARSAGLIA2000: a gamma variable from a normal and a uniform one; below shape 1 by way of shape + 1.
+  // Marsaglia and Tsang, ACM Trans Math Softw 2000;26:363: a gamma variable from a normal and a uniform one; below shape 1 by way of shape + 1.
   const gamma = (shape) => {
     if (shape < 1) return gamma(shape + 1) * uniform() ** (1 / shape);
     const e = shape - 1 / 3;

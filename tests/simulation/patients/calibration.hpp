@@ -1,4 +1,4 @@
-// How well chances fit what came: the Brier score (mean squared distance; BRIER1950) and the calibration slope (COX1958: the slope of the
+// How well chances fit what came: the Brier score (mean squared distance; Brier, Mon Weather Rev 1950;78:1) and the calibration slope (Cox, Biometrika 1958;45:562: the slope of the
 // outcome's logit on the logit of the chance; below 1 where chances claim too much).
 #pragma once
 

@@ -8,7 +8,7 @@ namespace limbledger::patients {
 
 namespace {
 
-// MARSAGLIA2000; below shape 1 by way of shape + 1.
+// Marsaglia and Tsang, ACM Trans Math Softw 2000;26:363; below shape 1 by way of shape + 1.
 double gamma_of(double shape, Draw& draw) {
   if (shape < 1) {
     return gamma_of(shape + 1, draw) * std::pow(uniform(draw), 1 / shape);
