@@ -1,6 +1,6 @@
 """Intervals from counts, by a statistics library that shares nothing with the program.
 
-statsmodels: proportion_confint(method="wilson") for how common a condition is; Table2x2.riskratio, its interval by the logarithm and the
+statsmodels: proportion_confint for how common a condition is and for printed sensitivities; Table2x2.riskratio, its interval by the logarithm and the
 error of that logarithm for likelihood ratios (the ratio of the share of positive results with the condition to that without is LR+, of
 negative results LR-). Where a cell is zero 0.5 is added to all four first: the page of the facts says so; the library would raise the
 empty cell alone.
@@ -29,13 +29,17 @@ def read(name):
 
 
 def shares():
-    yield f"# Wilson limits (95 in 100) of every counted row of pretest.json, {made_by}."
-    yield "row,positive,people,share,low,high"
-    for row in read("pretest"):
-        if "positive" in row and "people" in row:
-            x, n = row["positive"], row["people"]
-            low, high = proportion_confint(x, n, alpha=0.05, method="wilson")
-            yield f"{row['row']},{x},{n},{x / n:.8f},{low:.8f},{high:.8f}"
+    yield f"# Limits (95 in 100) of shares, {made_by}: of every counted row of pretest.json, and of the"
+    yield "# printed sensitivity and specificity of two studies whose groups are counted there (GOOSSENS2015: 493 of 593 with a tear;"
+    yield "# DECARY2018ACL: 43 of 279). Wilson's limits, or the exact ones of Clopper and Pearson (beta), as the study took them."
+    yield "row,figure,method,positive,people,share,low,high"
+    counted = [(row["row"], "best", "wilson", row["positive"], row["people"]) for row in read("pretest") if "positive" in row and "people" in row]
+    thessaly, pivot_pop = "accuracy.meniscus.thessaly_20.GOOSSENS2015", "accuracy.acl.pivot_pop.DECARY2018ACL"
+    counted += [(thessaly, "sens", "wilson", 316, 493), (thessaly, "spec", "wilson", 53, 100)]
+    counted += [(pivot_pop, "sens", "beta", 23, 43), (pivot_pop, "spec", "beta", 217, 236)]
+    for name, figure, method, x, n in counted:
+        low, high = proportion_confint(x, n, alpha=0.05, method=method)
+        yield f"{name},{figure},{method},{x},{n},{x / n:.8f},{low:.8f},{high:.8f}"
 
 
 def invented():
