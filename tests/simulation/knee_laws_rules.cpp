@@ -43,7 +43,10 @@ std::optional<model::Value> value_in(const model::ItemId& item, const std::strin
     if (known->value == model::ValueKind::choices) {
       return model::Choices{{{named == "no" ? "none_of_these" : "repeat_visit"}}};
     }
-    return model::Answer{named == "yes" ? model::AnswerWord::yes : model::AnswerWord::no};
+    // A yes to a grade or a pulse is no value of it.
+    return known->value == model::ValueKind::answer
+               ? std::optional<model::Value>(model::Answer{named == "yes" ? model::AnswerWord::yes : model::AnswerWord::no})
+               : std::nullopt;
   }
   if (named == "3 or fewer" || named == "4") {
     return model::CountValue{{named == "4" ? 4 : 3}};

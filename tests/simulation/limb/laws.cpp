@@ -141,16 +141,26 @@ void check_dangers(const Bench& made, const model::Finding& finding, const Said&
 // An input that is the lowest of several motions is known by one of them, and another may be lower: it is asked after no more.
 bool may_be_lower(const model::Finding& finding) { return finding.item.text.find("flexion") != std::string::npos; }
 
+// The place itself is named, or an input that was named became known by another item that tells it: a blow, by how it happened.
+bool was_named(const interpret::RuleResult& before, const interpret::RuleResult* now, const model::Finding& finding) {
+  return std::any_of(before.settle.begin(), before.settle.end(), [&](const interpret::Settle& settle) {
+    const auto state_in = [&](const interpret::RuleResult& rule) {
+      const auto* input = find_same(rule.inputs, [&](const auto& one) { return one.input == settle.input; });
+      return input == nullptr ? std::string() : input->state.text;
+    };
+    const bool same_place = settle.item && *settle.item == finding.item && settle.side == finding.side;
+    return same_place || (now != nullptr && state_in(before) != "known" && state_in(*now) == "known");
+  });
+}
+
 void check_rules(const model::Finding& finding, const Said& without, const Said& with, Met& met) {
   for (const auto& rule : without.rules) {
-    const bool named = std::any_of(rule.settle.begin(), rule.settle.end(),
-                                   [&](const auto& settle) { return settle.item && *settle.item == finding.item && settle.side == finding.side; });
-    if (rule.outcome != Outcome::undetermined || named || knee_laws::joins_methods(rule) || may_be_lower(finding)) {
+    if (rule.outcome != Outcome::undetermined || knee_laws::joins_methods(rule) || may_be_lower(finding)) {
       continue;
     }
     ++met.open_rules;
     const auto* now = find_same(with.rules, [&](const auto& same) { return same.rule == rule.rule && same.side == rule.side; });
-    if (now != nullptr && (now->outcome == Outcome::positive || now->outcome == Outcome::negative)) {
+    if (now != nullptr && (now->outcome == Outcome::positive || now->outcome == Outcome::negative) && !was_named(rule, now, finding)) {
       CAPTURE(wire::write(finding));
       CAPTURE(wire::write(rule));
       CHECK(wire::write(*now) == "undetermined");
