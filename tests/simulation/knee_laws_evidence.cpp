@@ -160,8 +160,10 @@ std::uint64_t positive_never_lowers(Bench& made, const std::vector<interpret::Hy
   for (std::size_t i = 0; i < made.exam.findings->size(); ++i) {
     const model::Finding kept = (*made.exam.findings)[i];
     const std::set<std::string>& conditions = conditions_of(kept.item);
-    // A hypothesis is of the side complained of; of both where none is.
-    if (conditions.empty() || (kept.side != Side::midline && made.exam.side && kept.side != *made.exam.side) ||
+    // A hypothesis is of the side complained of; of both where none is. One of two values that disagree is no result by itself.
+    const auto same_place = [&](const model::Finding& one) { return one.item == kept.item && one.side == kept.side; };
+    const bool alone = std::count_if(made.exam.findings->begin(), made.exam.findings->end(), same_place) == 1;
+    if (conditions.empty() || !alone || (kept.side != Side::midline && made.exam.side && kept.side != *made.exam.side) ||
         !turn_positive((*made.exam.findings)[i])) {
       continue;
     }
