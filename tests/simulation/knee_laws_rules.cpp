@@ -36,10 +36,6 @@ const interpret::RuleResult* find(const std::vector<interpret::RuleResult>& said
 // A wound or a joint out of place comes before any rule, and an open rule is then not used.
 bool set_aside(const interpret::RuleResult& rule) { return rule.gate && rule.gate->text == "red_flag"; }
 
-// Any one of several methods finds a numb foot, and one that was not begun asks nothing: with the method that found it taken away,
-// the others answer by themselves.
-bool joins_methods(const interpret::RuleResult& rule) { return rule.rule.text == "rule.protective_sensation" || rule.rule.text == "rule.foot_category"; }
-
 // A value of this item that falls in the class which the rule named; none where it is not a value of an item.
 std::optional<model::Value> value_in(const model::ItemId& item, const std::string& named) {
   const model::Item* known = reference::built_in_edition()->item(item);
@@ -47,7 +43,10 @@ std::optional<model::Value> value_in(const model::ItemId& item, const std::strin
     if (known->value == model::ValueKind::choices) {
       return model::Choices{{{named == "no" ? "none_of_these" : "repeat_visit"}}};
     }
-    return model::Answer{named == "yes" ? model::AnswerWord::yes : model::AnswerWord::no};
+    // A yes to a grade or a pulse is no value of it.
+    return known->value == model::ValueKind::answer
+               ? std::optional<model::Value>(model::Answer{named == "yes" ? model::AnswerWord::yes : model::AnswerWord::no})
+               : std::nullopt;
   }
   if (named == "3 or fewer" || named == "4") {
     return model::CountValue{{named == "4" ? 4 : 3}};
@@ -67,6 +66,10 @@ bool warns_only(const model::Finding& finding) {
 }
 
 }  // namespace
+
+// Any one of several methods finds a numb foot, and one that was not begun asks nothing: with the method that found it taken away,
+// the others answer by themselves.
+bool joins_methods(const interpret::RuleResult& rule) { return rule.rule.text == "rule.protective_sensation" || rule.rule.text == "rule.foot_category"; }
 
 std::uint64_t settled_by_what_is_named(Bench& made, const std::vector<interpret::RuleResult>& rules) {
   std::uint64_t settled = 0;
