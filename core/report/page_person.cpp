@@ -211,6 +211,9 @@ SheetSection told_section(const PageView& view) {
       parts.push_back(as_written(item.who->text));
     }
     parts.push_back(became);
+    if (item.said_back) {
+      parts.push_back(view.say("plan.said_back", {{"said", enum_word(view.words, "said_back", *item.said_back), false, true}}));
+    }
     section.bullet(joined(parts, "; "));
   }
   if (section.lines.empty()) {
