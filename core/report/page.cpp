@@ -141,6 +141,7 @@ Sheet exam_sheet(const model::Exam& exam, const std::optional<model::Person>& pe
   add(summary_section(view));
   add(plan_section(view));
   add(told_section(view));
+  add(letters_section(view), false);
   add(alerts_section(view), false);
   add(next_section(view), false);
   add(hypotheses_section(view));

@@ -24,6 +24,13 @@ msg-letter_changed-swap_sides = right and left were exchanged
 msg-letter_changed-newer_edition = an entry of a newer edition
 
 msg-letter-changed = What has changed
+msg-page-letters = Letters
+msg-page-letter = { $at }, to { $to }: { $question }
+msg-page-letter_nobody = a reader who is not named
+msg-page-letter_sealed = { $at }, a sealed letter
+msg-page-letter_stale = NOT UP TO DATE since ({ $because })
+msg-page-letter_corrected = a later letter stands in its place
+msg-page-letter_not_corrected = no letter corrects it yet
 msg-letter-change_was = { $what }: now { $now } (was { $was })
 msg-letter-change_new = { $what }: { $now }
 msg-letter-change_gone = { $what }: withdrawn (was { $was })

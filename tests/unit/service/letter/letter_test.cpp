@@ -60,7 +60,10 @@ TEST_CASE("HC-066: what comes after a letter makes it stale, the letter says so,
   CHECK(made.read("/exam/letters/0/stale") == "true");
   CHECK(made.read("/exam/letters/0/stale_because") == "[\"finding\"]");
   CHECK(says(made.letter_text(id), "NOT UP TO DATE: the record has changed since this letter was written (a finding)"));
+  const std::string note = R"({"exam":")" + made.exam + "\"}";
+  CHECK(says(at(made.desk.ok("note.write", note), "/text"), "to \u2068bone clinic\u2069: \u2068Is the kneecap broken?\u2069; NOT UP TO DATE since (a finding); no letter corrects it yet"));
   const std::string second = made.letter(R"(,"corrects":")" + id + "\"");
+  CHECK(says(at(made.desk.ok("note.write", note), "/text"), "NOT UP TO DATE since (a finding); a later letter stands in its place"));
   CHECK(says(at(second, "/text"), "CORRECTION: this letter stands in the place of the letter of 2026-11-24"));
   CHECK(says(at(second, "/text"), "Knee flexion, active, LEFT: now 95\u00b0, long goniometer, supine (was 80\u00b0, long goniometer, supine)"));
   CHECK(at(second, "/stale_letters").empty());
@@ -134,6 +137,7 @@ TEST_CASE("C16: a letter holds nothing of a person's protection; a sealed one ho
   const std::string ask = R"({"exam":")" + made.exam + R"(","letter":")" + id + "\"";
   CHECK(codes_of(made.desk.call("letter.read", ask + "}")) == "letter.protected");
   CHECK(says(at(made.desk.ok("letter.read", ask + R"(,"protected":true})"), "/text"), "Bruises that nothing explains"));
+  CHECK(!says(at(made.desk.ok("note.write", R"({"exam":")" + made.exam + "\"}"), "/text"), "sealed letter"));
   made.desk.caller.scope = Scope::viewer;
   CHECK(codes_of(made.desk.call("letter.read", ask + R"(,"protected":true})")) == "letter.unknown");
   CHECK(made.read("/exam/letters/1").empty());
