@@ -22,6 +22,7 @@ std::span<const StoredType> stored_types() {
       StoredType{"settle", &wire::type_of<SettleBody>},
       StoredType{"alert_handled", &wire::type_of<AlertHandledBody>},
       StoredType{"place", &wire::type_of<PlaceBody>},
+      StoredType{"letter", &wire::type_of<LetterBody>},
   };
   return types;
 }

@@ -16,6 +16,26 @@ namespace {
 
 using model::Side;
 
+// Whether any test that may compute is done at the part complained of; a complaint of no part leaves it to the findings.
+[[nodiscard]] bool bands_speak_of(const PageView& view) {
+  const model::Sequence* sequence = view.edition.sequence(view.exam.complaint);
+  if (sequence == nullptr || !sequence->part) {
+    return true;
+  }
+  const std::string region = sequence->part->text + ".";
+  const auto of_region = [&](const reference::TestPart& part) { return part.item.text.starts_with(region); };
+  for (const reference::ConditionGroups& condition : view.edition.evidence().groups) {
+    for (const reference::EvidenceGroup& group : condition.groups) {
+      for (const reference::GroupMember& member : group.members) {
+        if (std::any_of(member.parts.begin(), member.parts.end(), of_region)) {
+          return true;
+        }
+      }
+    }
+  }
+  return false;
+}
+
 [[nodiscard]] SheetSection hypotheses_section(const PageView& view) {
   SheetSection section = view.section("page.hypotheses");
   for (const interpret::Hypothesis& hypothesis : view.assessment.hypotheses) {
@@ -23,6 +43,11 @@ using model::Side;
   }
   if (!view.assessment.hypotheses.empty()) {
     section.plain(view.say("page.not_exclusive"));
+    return section;
+  }
+  // Of a part that no figures speak of, no minimum set would give a band.
+  if (!bands_speak_of(view)) {
+    section.plain(view.say("page.no_hypothesis_for", {{"part", part_named(view), false, true}}) + ".");
     return section;
   }
   // Bands come only after the minimum set, so a page without them says why.
@@ -116,6 +141,7 @@ Sheet exam_sheet(const model::Exam& exam, const std::optional<model::Person>& pe
   add(summary_section(view));
   add(plan_section(view));
   add(told_section(view));
+  add(letters_section(view), false);
   add(alerts_section(view), false);
   add(next_section(view), false);
   add(hypotheses_section(view));

@@ -52,6 +52,7 @@ class PageView {
 [[nodiscard]] std::vector<std::string> head_lines(const PageView& view);
 [[nodiscard]] SheetSection impression_section(const PageView& view);
 [[nodiscard]] SheetSection plan_section(const PageView& view);
+[[nodiscard]] SheetSection letters_section(const PageView& view);  // no lines: none was written
 [[nodiscard]] SheetSection consent_section(const PageView& view);
 [[nodiscard]] SheetSection signature_section(const PageView& view);
 [[nodiscard]] SheetSection about_section(const PageView& view);

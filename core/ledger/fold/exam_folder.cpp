@@ -11,8 +11,8 @@ namespace limbledger::ledger {
 namespace {
 
 // After a signature the record no longer changes; these add to it, or correct it by name under a signature of their own.
-constexpr std::array<std::string_view, 9> allowed_after_signature{"addendum",      "withdraw", "move",     "swap_sides", "settle",
-                                                                  "alert_handled", "disagree", "transfer", "countersign"};
+constexpr std::array<std::string_view, 10> allowed_after_signature{"addendum",      "withdraw", "move",     "swap_sides", "settle",
+                                                                  "alert_handled", "disagree", "transfer", "countersign", "letter"};
 constexpr std::array<std::string_view, 4> always_signed{"sign", "addendum", "settle", "move"};
 constexpr std::array<std::string_view, 4> signed_once_exam_is{"withdraw", "swap_sides", "transfer", "countersign"};
 
@@ -40,6 +40,7 @@ std::optional<ExamFold> ExamFolder::fold() {
   fill_findings();
   fill_alerts_handled();
   fill_addenda();
+  fill_letters();
   finish();
   return std::move(out_);
 }

@@ -43,6 +43,11 @@ class ExamFolder {
   void fill_withdrawal();
   void fill_addenda();
   void fill_alerts_handled();
+  // exam_letters.cpp
+  void fill_letters();
+  [[nodiscard]] std::vector<model::Word> changed_since(std::size_t letter) const;
+  [[nodiscard]] std::string_view change_of(std::size_t index) const;
+
   void finish();
   template <class T>
   [[nodiscard]] std::vector<std::size_t> heads_of() const;

@@ -32,7 +32,7 @@ constexpr BodyRow body_rows[] = {
     {"sign", &read_body<model::SignBody>},             {"addendum", &read_body<model::AddendumBody>},
     {"move", &read_body<model::MoveBody>},             {"swap_sides", &read_body<model::SwapSidesBody>},
     {"settle", &read_body<model::SettleBody>},         {"place", &read_body<model::PlaceBody>},
-    {"alert_handled", &read_body<model::AlertHandledBody>},
+    {"alert_handled", &read_body<model::AlertHandledBody>}, {"letter", &read_body<model::LetterBody>},
 };
 
 }  // namespace

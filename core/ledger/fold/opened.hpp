@@ -13,7 +13,7 @@ namespace limbledger::ledger {
 
 using Body = std::variant<std::monostate, model::PersonBody, model::ExamBody, model::ConsentBody, model::FindingBody, model::WithdrawBody,
                           model::ImpressionBody, model::PlanBody, model::SignBody, model::AddendumBody, model::MoveBody, model::SwapSidesBody,
-                          model::SettleBody, model::PlaceBody, model::AlertHandledBody>;
+                          model::SettleBody, model::PlaceBody, model::AlertHandledBody, model::LetterBody>;
 
 class Opened {
  public:

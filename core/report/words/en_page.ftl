@@ -108,6 +108,7 @@ msg-flag-ddh_late = a hip out of place since birth
 msg-flag-joints_stiff = several joints stiff for weeks
 
 msg-page-no_hypothesis_yet = Nothing is said yet: the minimum set of this complaint is not complete (see what was not done and what was not examined).
+msg-page-no_hypothesis_for = This edition holds no figures for { $part } that may be used: nothing is said in bands, whatever was examined
 msg-page-no_hypothesis = Nothing can be said: for these findings, this age or this complaint there are no figures that may be used.
 msg-page-compared = Compared with published figures, the other side and last time
 msg-page-in_brackets = In brackets: the span of a reading with its error of measurement, where that decides; or the degrees that a difference has to exceed to be believed.

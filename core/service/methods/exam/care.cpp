@@ -247,7 +247,7 @@ Result<AddendumRecordResult> addendum_record(Context& context, const AddendumRec
   }
   for (const model::Addendum& addendum : reply->exam.addenda.value_or(std::vector<model::Addendum>{})) {
     if (addendum.entry == written->entries.front()) {
-      return AddendumRecordResult{addendum, reply->revision, reply->repeat, {}};
+      return AddendumRecordResult{addendum, reply->revision, reply->repeat, reply->stale_letters.value_or(std::vector<model::LetterId>{})};
     }
   }
   return wire::Fault{"internal.failure", "/exam", "the addendum that was written"};
