@@ -2,9 +2,7 @@
 #include "core/interpret/alerts/circumstances.hpp"
 #include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/alerts/red_flag.hpp"
-
-#include <algorithm>
-#include <optional>
+#include "core/interpret/rules/knee/knee_vessels.hpp"
 
 namespace limbledger::interpret {
 
@@ -35,35 +33,6 @@ constexpr std::string_view tibial_pulse = "vessel.pulse_posterior_tibial";
     out.because.clear();  // one loose ligament alone points to no dislocation, and nobody is asked to test the others
   }
   return unasked(out);
-}
-
-// Exactly, not rounded: ankle pressure below 0.90 of the higher arm pressure.
-[[nodiscard]] Tri pressure_low(const View& view, Side side) {
-  const auto highest = [&](std::string_view item, Side on) -> std::optional<std::int64_t> {
-    std::optional<std::int64_t> found;
-    for (const model::Finding* finding : view.at(item, on)) {
-      const auto* pressure = std::get_if<model::Pressure>(&finding->value);
-      if (pressure != nullptr && settles(*finding)) {
-        const std::int64_t read = pressure->mm_hg && !pressure->signal ? pressure->mm_hg->steps : 0;
-        found = std::max(found.value_or(0), read);
-      }
-    }
-    return found;
-  };
-  const auto ankle = highest("vessel.pressure_posterior_tibial", side);
-  const auto left = highest("vessel.pressure_arm", Side::left);
-  const auto right = highest("vessel.pressure_arm", Side::right);
-  const std::int64_t arm = std::max(left.value_or(0), right.value_or(0));
-  if (!ankle || arm == 0) {
-    return Tri::undetermined;
-  }
-  return tri(*ankle * 100 < arm * abi_hundredths);
-}
-
-[[nodiscard]] Clue weak_pulse(const Answers& answers, std::string_view item, Side side) {
-  const Clue weak = answers.graded(item, side, {"0", "1"});
-  const Clue other_weak = answers.graded(item, other_side(side), {"0", "1"});
-  return pulse_absent(answers, item, side).is_yes() || !other_weak.is_yes() ? weak : fact(Tri::no);
 }
 
 // No pulse is said of what was felt for alone, and it stands among the grounds.
@@ -136,27 +105,37 @@ Raised dislocated_knee(const Answers& answers, Side side) {
   if (!bent_back.is_yes() && raised.clue.value == Tri::undetermined) {
     raised.clue.because = either({deformed, went_back, lax}).because;  // a bruise alone points to no dislocation
   }
-  // Only equal pulses and a pressure ratio of 0.90 or more leave time; what was not looked at leaves none.
-  const bool pulses_good = weak_pulse(answers, dorsal_pulse, side).is_no() && weak_pulse(answers, tibial_pulse, side).is_no();
-  const bool cold = answers.yes("vessel.foot_cold", side).is_yes();
-  raised.urgency = pulses_good && !cold && pressure_low(answers.view(), side) == Tri::no ? AlertClass::same_day : AlertClass::now;
+  // By the rule of the knee's vessels. Only equal pulses and a pressure ratio of 0.90 or more leave time; what was not looked at leaves none.
+  const KneeVessels vessels = raised.clue.is_yes() ? hear_knee_vessels(answers.view(), side) : KneeVessels{};
+  const bool watched = vessels.pulse == 1 && vessels.hard != Tri::yes && vessels.pressure_low == Tri::no;
+  raised.urgency = watched ? AlertClass::same_day : AlertClass::now;
   raised.interrupts = raised.urgency == AlertClass::now;
   raised.what = deformed.is_yes() ? "deformed" : (lax.is_yes() ? "loose" : "raised");
+  if (watched) {
+    raised.what = "watched";
+  } else if (vessels.pulse == 1 && vessels.pressure_low == Tri::yes) {
+    raised.what = "pressure_low";
+  }
   name_lost_pulse(raised, pulse_absent(answers, dorsal_pulse, side), pulse_absent(answers, tibial_pulse, side));
   return raised;
+}
+
+Clue compartment_in_danger(const Answers& answers, Side side) {
+  return led_by(answers.yes("history.injury_severe_or_crush"),
+                {answers.chosen("history.film_result", side, {"knee_fracture_seen", "shaft_fracture_seen"}), answers.yes("history.blood_thinners"),
+                 answers.chosen("history.compartment_causes", side, {"cause_shin_broken", "cause_crush", "cause_long_lying", "cause_tight_cast",
+                                                                     "cause_flow_back", "cause_operation", "cause_bleed"}),
+                 answers.yes("history.bleeding_disorder"), answers.yes("leg.tense_compartment", side)});
 }
 
 // Pain beyond what the hurt explains, or pain on stretch, in a limb at risk; both together without. The pulse never lowers it.
 // Stretch pain alone in a limb not at risk is not raised; where nobody asked, that question comes first (C3).
 Raised compartment(const Answers& answers, Side side) {
   const Clue beyond = answers.yes("history.pain_out_of_proportion", side);
-  const Clue stretch = answers.yes("knee.stretch_pain_calf", side);
-  const Clue risk =
-      led_by(answers.yes("history.injury_severe_or_crush"),
-             {answers.chosen("history.film_result", side, {"knee_fracture_seen", "shaft_fracture_seen"}), answers.yes("history.blood_thinners"),
-              answers.chosen("history.compartment_causes", side, {"cause_shin_broken", "cause_crush", "cause_long_lying", "cause_tight_cast",
-                                                                  "cause_flow_back", "cause_operation", "cause_bleed"}),
-              answers.yes("history.bleeding_disorder"), answers.yes("leg.tense_compartment", side)});
+  const Clue stretch = led_by(answers.yes("knee.stretch_pain_calf", side),
+                              {answers.yes("leg.stretch_pain_front", side), answers.yes("leg.stretch_pain_outer", side),
+                               answers.yes("leg.stretch_pain_back", side), answers.yes("leg.stretch_pain_deep", side)});
+  const Clue risk = compartment_in_danger(answers, side);
   const Clue hidden = negate(answers.yes("general.answers_reliable"));
   Raised raised;
   raised.urgency = AlertClass::now;

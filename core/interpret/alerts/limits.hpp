@@ -27,5 +27,6 @@ inline constexpr std::int64_t severe_pain = 7;              // CONVENTION, of 10
 inline constexpr std::int64_t stiffness_minutes = 30;       // ALTMAN1986: longer is not wear
 inline constexpr std::int64_t wells_likely = 2;             // WELLS2003, NICE_NG158
 inline constexpr std::int64_t wells_from = 18;              // NICE_QS201
+inline constexpr std::int64_t calf_fuller_mm = 20;          // CONVENTION: a calf this much thicker opens the question of a clot
 
 }  // namespace limbledger::interpret
