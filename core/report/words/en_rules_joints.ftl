@@ -119,7 +119,7 @@ msg-rule-singhal-gate_exclusions = the count was not made for this child
 msg-rule-singhal-flag_sent_whatever_the_count = fever of 38.5 or more, no weight, strong pain on moving or unwell: the same day, whatever the count
 
 msg-rule-nice_oa-name = Worn joint by what is told (NICE NG226)
-msg-rule-nice_oa-band_met = Met: 45 or over, pain with use, stiff in the morning for 30 minutes or less, nothing unusual told. No film needed for it
+msg-rule-nice_oa-band_met = Met: 45 or over, pain with use, stiff in the morning for 30 minutes or less, nothing unusual told. For that a film is not required
 msg-rule-nice_oa-band_met_but_unusual = Met, but something unusual beside it: another or a further cause is looked for; a film may help
 msg-rule-nice_oa-band_not_met = Not met. A worn joint is not excluded
 msg-rule-nice_oa-undetermined = Cannot say yet: needs { $needs }
