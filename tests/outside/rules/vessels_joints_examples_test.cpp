@@ -194,7 +194,7 @@ std::map<std::string, ExampleRule> example_rules() {
                      made.add("history.mechanism", Side::midline, model::Choice{{"no_injury"}});
                      answer_at("history.rapid_worsening", Side::midline)(made, value);
                      made.no("knee.look_skin_hot_red", Side::left);
-                     for (const char* item : {"history.fever", "history.unwell", "history.weight_loss", "history.cancer_known"}) {
+                     for (const char* item : {"history.fever", "history.weight_loss", "history.cancer_known"}) {
                        made.no(item, Side::midline);
                      }
                    }}},

@@ -42,7 +42,7 @@ Bench worn_knee_exam() {
   made.yes("history.pain_with_use", Side::left);
   made.yes("history.function_reduced", Side::midline);
   made.no("history.rapid_worsening", Side::midline);
-  for (const char* item : {"history.fever", "history.unwell", "history.weight_loss", "history.cancer_known"}) {
+  for (const char* item : {"history.fever", "history.weight_loss", "history.cancer_known"}) {
     made.no(item, Side::midline);
   }
   made.count("history.morning_stiffness_minutes", 10);
@@ -185,6 +185,15 @@ TEST_CASE("worn joint: a hot joint, a recent hurt or a known cancer is met with 
   Bench warm = worn_knee_exam();
   warm.find("knee.look_skin_hot_red").value = model::Answer{model::AnswerWord::yes};
   CHECK(flagged(*joint_rule(warm, "acr_knee_oa"), "warm_joint"));
+}
+
+TEST_CASE("worn hip by what is told: nobody feels the heat of a hip, so that nothing waits for it, and skin seen hot over it counts") {
+  Bench made = worn_knee_exam();
+  made.exam.complaint = {"hip_groin"};
+  CHECK(joint_rule(made, "nice_oa")->band->text == "met");
+  CHECK(state_of(*joint_rule(made, "nice_oa"), "joint_hot") == "not_available");
+  made.add("hip.look_skin", Side::left, model::Choices{{{"hip_hot_red"}}});
+  CHECK(joint_rule(made, "nice_oa")->band->text == "met_but_unusual");
 }
 
 TEST_CASE("worn joint: a replaced, fused or missing knee is not applicable, whatever was answered") {

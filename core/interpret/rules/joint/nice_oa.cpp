@@ -30,12 +30,15 @@ using model::Side;
   add_known(sheet, "hurt_before", "hurt lately", hurt, hurt == Tri::undetermined ? "not_asked" : "known", "history.mechanism", Side::midline);
   add_answer(view, sheet, "worse_fast", "getting worse fast", "history.rapid_worsening", Side::midline);
   if (of_hip) {
-    add_answer(view, sheet, "joint_hot", "hot or red", "hip.look_skin", side, &says_hip_hot);
+    // No hand feels the heat of a hip: only skin that was seen hot or red over it counts.
+    std::vector<const model::Finding*>& seen = sheet.findings;
+    const Told hot = tell(view, "hip.look_skin", side, &says_hip_hot, seen);
+    add_known(sheet, "joint_hot", "hot or red", tri(hot.value == Tri::yes), hot.value == Tri::yes ? "known" : "not_available", "hip.look_skin", side);
   } else {
     add_answer(view, sheet, "joint_hot", "hot or red", "knee.look_skin_hot_red", side);
   }
   add_joined(view, sheet, "infection_or_growth", "infection or growth suspected", SheetJoin::parts,
-             {{"history.fever"}, {"history.unwell"}, {"history.weight_loss"}, {"history.cancer_known"}}, Side::midline);
+             {{"history.fever"}, {"history.weight_loss"}, {"history.cancer_known"}}, Side::midline);
   sheet.formula = "45 or more, pain with use and stiff 30 minutes or less; unusual where any of the others";
   sheet.rows.push_back({{"table.nice_oa/NG226.limits"}, {"NICE_NG226"}, model::Status::read, Params().figure("from_years", 45'000).figure("stiff_min", 30'000).raw()});
   const std::string_view gate = body_gate(view, of_hip ? "hip" : "knee", side);

@@ -141,7 +141,9 @@ void add_calf(const View& view, RuleSheet& sheet, Side side) {
     if (clot_in_question(view, side)) {
       const RuleSheet sheet = wells_sheet(view, side, of_1997);
       judged.push_back(judge_completed(view, sheet, complete_points(classes_in(sheet), of_1997 ? wells_1997() : wells_2003())));
-      if (!of_1997 && judged.back().result.outcome == Outcome::negative && view.says_yes("history.breathless", Side::midline)) {
+      if (of_1997 && judged.back().result.outcome == Outcome::undetermined) {
+        judged.pop_back();  // shown beside, it asks for nothing of its own
+      } else if (!of_1997 && judged.back().result.outcome == Outcome::negative && view.says_yes("history.breathless", Side::midline)) {
         judged.back().result.flags.push_back({"contradicted"});
       }
     }
