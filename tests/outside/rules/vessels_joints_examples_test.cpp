@@ -224,9 +224,9 @@ Bench exam_of_example(const ExampleRule& rule, const std::string& inputs) {
   return made;
 }
 
-}  // namespace
-
-TEST_CASE("the 80 worked examples of vessels, a child's hip, worn joints, the sacroiliac joint and the meniscus, each as an exam") {
+// Every example of the table as an exam, with its rule and its row.
+template <class Each>
+std::size_t for_each_example(const Each& each) {
   const std::map<std::string, ExampleRule> all = example_rules();
   std::istringstream rows(outside_test::slurp("rule_examples_vessels_joints.csv"));
   std::size_t examples = 0;
@@ -239,18 +239,53 @@ TEST_CASE("the 80 worked examples of vessels, a child's hip, worn joints, the sa
     CAPTURE(cells[0]);
     const auto rule = all.find(cells[0].substr(0, cells[0].rfind('-')));
     REQUIRE(rule != all.end());
-    const Bench made = exam_of_example(rule->second, cells[2]);
-    const auto assessment = made.assess();
-    const auto result = std::find_if(assessment.rules.begin(), assessment.rules.end(),
-                                     [&](const auto& one) { return one.rule.text == rule->second.rule && one.side == Side::left; });
-    REQUIRE(result != assessment.rules.end());
+    each(rule->second, cells, exam_of_example(rule->second, cells[2]));
+    ++examples;
+  }
+  return examples;
+}
+
+std::optional<interpret::RuleResult> result_of(const Bench& made, const std::string& rule, Side side) {
+  for (const auto& one : made.assess().rules) {
+    if (one.rule.text == rule && one.side == side) {
+      return one;
+    }
+  }
+  return std::nullopt;
+}
+
+Bench mirrored(Bench made) {
+  made.exam.side = interpret::other_side(*made.exam.side);
+  for (model::Finding& finding : *made.exam.findings) {
+    finding.side = interpret::other_side(finding.side);
+  }
+  return made;
+}
+
+// An answer or a test that says so; nothing where the item takes something else.
+std::optional<model::Value> answer_to(const model::Item& item, const std::string& named) {
+  if (named != "yes" && named != "no") {
+    return std::nullopt;
+  }
+  if (item.value == model::ValueKind::test) {
+    return model::Test{named == "yes" ? model::TestResult::positive : model::TestResult::negative, std::nullopt};
+  }
+  return item.value == model::ValueKind::answer ? std::optional<model::Value>(model::Answer{named == "yes" ? model::AnswerWord::yes : model::AnswerWord::no}) : std::nullopt;
+}
+
+}  // namespace
+
+TEST_CASE("the 80 worked examples of vessels, a child's hip, worn joints, the sacroiliac joint and the meniscus, each as an exam") {
+  const std::size_t examples = for_each_example([](const ExampleRule& rule, const std::vector<std::string>& cells, const Bench& made) {
+    const auto result = result_of(made, rule.rule, Side::left);
+    REQUIRE(result);
     CHECK(result->edition.text == cells[1]);
     CHECK((result->band ? result->band->text : outside_test::outcome_word(result->outcome)) == cells[3]);
     std::set<std::string> expected;
     std::istringstream settle(cells[4]);
     for (std::string name; std::getline(settle, name, ';');) {
-      const auto named = rule->second.named.find(name);
-      REQUIRE(named != rule->second.named.end());
+      const auto named = rule.named.find(name);
+      REQUIRE(named != rule.named.end());
       expected.insert(named->second.begin(), named->second.end());
     }
     std::set<std::string> got;
@@ -258,7 +293,45 @@ TEST_CASE("the 80 worked examples of vessels, a child's hip, worn joints, the sa
       got.insert(one.input.text);
     }
     CHECK(got == expected);
-    ++examples;
-  }
+  });
   CHECK(examples == 80);
+}
+
+TEST_CASE("the worked examples with left and right exchanged give the same of the other side") {
+  for_each_example([](const ExampleRule& rule, const std::vector<std::string>&, const Bench& made) {
+    const auto here = result_of(made, rule.rule, Side::left);
+    const auto there = result_of(mirrored(made), rule.rule, Side::right);
+    REQUIRE(here);
+    REQUIRE(there);
+    CHECK(here->outcome == there->outcome);
+    CHECK(here->band == there->band);
+    CHECK(settle_of(*here) == settle_of(*there));
+  });
+}
+
+TEST_CASE("what an open worked example says that an answer gives, it gives when it is recorded") {
+  std::size_t held = 0;
+  for_each_example([&held](const ExampleRule& rule, const std::vector<std::string>&, const Bench& made) {
+    const auto result = result_of(made, rule.rule, Side::left);
+    REQUIRE(result);
+    for (const auto& settle : result->settle) {
+      for (const auto& answer : settle.answers) {
+        const model::Item* item = settle.item ? made.edition->item(*settle.item) : nullptr;
+        const auto value = item != nullptr ? answer_to(*item, answer.if_.text) : std::nullopt;
+        if (!value) {
+          continue;
+        }
+        Bench then = made;
+        then.add(item->item.text, *settle.side, *value);
+        const auto after = result_of(then, rule.rule, Side::left);
+        REQUIRE(after);
+        CAPTURE(settle.input.text);
+        CAPTURE(answer.if_.text);
+        CHECK(after->outcome == answer.gives);
+        CHECK(after->band == answer.band);
+        ++held;
+      }
+    }
+  });
+  CHECK(held >= 20);
 }

@@ -138,6 +138,12 @@ TEST_CASE("a child's hip: exclusions and sixteen years are gates; without blood 
   CHECK(begun->points->low.steps == 1);
   CHECK(begun->points->high.steps == 3);
   CHECK_FALSE(joint_rule(bloodless, "caird"));
+  // Made for a sore hip: on a visit for no joint in particular, where it hurts at the hip.
+  Bench anywhere = sore_child();
+  anywhere.exam.complaint = {"free"};
+  CHECK_FALSE(joint_rule(anywhere, "kocher"));
+  anywhere.add("history.pain_site", Side::left, model::Choices{{{"site_groin"}}});
+  CHECK(joint_rule(anywhere, "kocher"));
 }
 
 TEST_CASE("worn knee: each blank that matters leaves its set open, and a set runs only where its question was asked of a knee") {

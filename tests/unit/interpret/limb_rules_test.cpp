@@ -90,6 +90,11 @@ TEST_CASE("compartment: a blank about either pain in a limb in danger leaves it 
   quiet.no("knee.stretch_pain_calf", Side::left);
   quiet.no("history.injury_severe_or_crush", Side::midline);
   CHECK_FALSE(limb_rule(quiet, "compartment_signs"));
+  // A strained calf: known not to be in danger, stretch pain alone is negative and nothing more (C3).
+  quiet.find("knee.stretch_pain_calf").value = model::Answer{model::AnswerWord::yes};
+  quiet.add("history.compartment_causes", Side::left, model::Choices{{{"none_of_these"}}});
+  CHECK(limb_rule(quiet, "compartment_signs")->outcome == interpret::Outcome::negative);
+  CHECK(limb_rule(quiet, "compartment_signs")->flags.empty());
   CHECK_FALSE(limb_rule(crushed_leg(), "compartment_signs", Side::right));
 }
 

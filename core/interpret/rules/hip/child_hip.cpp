@@ -2,7 +2,7 @@
 
 #include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/params.hpp"
-#include "core/interpret/rules/sheet_inputs.hpp"
+#include "core/interpret/rules/sheet_places.hpp"
 
 #include <algorithm>
 #include <array>
@@ -61,11 +61,9 @@ struct ChildCount {
 };
 
 [[nodiscard]] bool of_a_sore_hip(const View& view, Side side) {
-  const bool limps_here = complaint_among(view, {"limping_child"});
-  if (!limps_here && (under_age(view, child_under) != Tri::yes || !complaint_among(view, {"hip_groin", "free", "whole_limb"}))) {
-    return false;
-  }
-  return side_complained_of(view, side) && (view.exam().side == side || view.has_side(side));
+  const bool limps_here = complaint_among(view, {"limping_child"}) && side_complained_of(view, side);
+  const bool hurts_here = under_age(view, child_under) == Tri::yes && complains_at(view, side, {"hip_groin"}, {"site_groin", "site_thigh_front"});
+  return (limps_here || hurts_here) && (view.exam().side == side || view.has_side(side));
 }
 
 [[nodiscard]] JudgedRule judge_child_hip(const View& view, Side side, const ChildCount& which) {

@@ -69,7 +69,7 @@ void add_danger(const View& view, RuleSheet& sheet, const Clue& danger, Side sid
     }
   }
   const bool other_sign = view.says_yes("leg.tense_compartment", side) || view.says_yes("nerve.sensation_foot_reduced", side) ||
-                          view.says_yes("history.numb_or_tingling", side) || view.says_yes("nerve.foot_drop", side) || in.beyond == Tri::yes || in.stretch == Tri::yes;
+                          view.says_yes("history.numb_or_tingling", side) || view.says_yes("nerve.foot_drop", side) || in.beyond == Tri::yes;
   if (result.outcome == Outcome::negative && other_sign) {
     result.flags.push_back({"contradicted"});
   }
