@@ -34,14 +34,14 @@ std::string all_lines(const Bench& made, const std::string& id, Side side = Side
 Bench all_answered(const std::string& complaint, int born, const std::map<std::string, std::string>& items, bool yes) {
   Bench made = sore_knee(born);
   made.exam.complaint = {complaint};
-  for (const auto& [item, kind] : items) {
-    const auto* known = made.edition->item(item);
-    REQUIRE_MESSAGE(known != nullptr, item);
+  for (const auto& one : items) {
+    const auto* known = made.edition->item(one.first);
+    REQUIRE_MESSAGE(known != nullptr, one.first);
     for (const Side side : known->sides) {
-      if (kind == "answer") {
-        made.answer(item, side, yes ? model::AnswerWord::yes : model::AnswerWord::no);
+      if (one.second == "answer") {
+        made.answer(one.first, side, yes ? model::AnswerWord::yes : model::AnswerWord::no);
       } else {
-        interpret_test::test(made, item, side, yes);
+        interpret_test::test(made, one.first, side, yes);
       }
     }
   }
