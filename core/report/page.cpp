@@ -77,6 +77,19 @@ void add_film_planned(const PageView& view, const interpret::RuleResult& rule, S
   section.under(view.say("page.film_in_plan", {{"films", films.empty() ? view.say("page.film_none") : joined(films, "; "), false, true}}) + ".");
 }
 
+// One of the rules that are shown asks something of the part complained of.
+[[nodiscard]] bool shown_rule_asks_part(const PageView& view) {
+  const model::Sequence* sequence = view.edition.sequence(view.exam.complaint);
+  const auto described = view.edition.decision_rules();
+  return sequence != nullptr && sequence->part && std::any_of(described.begin(), described.end(), [&](const reference::RuleRow& row) {
+           const auto& shown = view.assessment.rules;
+           const bool is_shown = std::any_of(shown.begin(), shown.end(), [&](const interpret::RuleResult& one) { return one.rule == row.rule; });
+           return is_shown && std::any_of(row.asks.begin(), row.asks.end(), [&](const reference::RuleAsks& ask) {
+                    return std::any_of(ask.items.begin(), ask.items.end(), [&](const model::ItemId& item) { return item.text.starts_with(sequence->part->text + "."); });
+                  });
+         });
+}
+
 [[nodiscard]] SheetSection rules_section(const PageView& view) {
   SheetSection section = view.section("page.rules");
   for (const interpret::RuleResult& rule : view.assessment.rules) {
@@ -88,7 +101,7 @@ void add_film_planned(const PageView& view, const interpret::RuleResult& rule, S
     }
     add_film_planned(view, rule, section);
   }
-  if (!interpret::covered(view.edition, view.exam.complaint).rule) {
+  if (!interpret::covered(view.edition, view.exam.complaint).rule && !shown_rule_asks_part(view)) {
     section.plain(view.say("page.no_rule_for", {{"part", part_named(view), false, true}}) + ".");
   } else if (view.assessment.rules.empty()) {
     section.plain(view.say("page.no_rule"));

@@ -360,7 +360,7 @@ std::vector<std::string> rule_lines(const RuleResult& rule, const model::Exam& e
                     ".");
   }
   for (const model::Word& flag : rule.flags) {
-    const bool said_already = flag.text == "contradicted" || (flag.text == "rules_disagree" && rule.outcome == interpret::Outcome::negative);
+    const bool said_already = flag.text == "contradicted" || (flag.text == "rules_disagree" && rule.outcome == interpret::Outcome::negative && !rule.band);
     if (!said_already) {
       lines.push_back(rule_word(words, rule, "flag", flag.text) + ".");
     }

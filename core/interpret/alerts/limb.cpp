@@ -2,6 +2,7 @@
 #include "core/interpret/alerts/circumstances.hpp"
 #include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/alerts/red_flag.hpp"
+#include "core/interpret/rules/knee/knee_vessels.hpp"
 
 #include <algorithm>
 #include <optional>
@@ -60,12 +61,6 @@ constexpr std::string_view tibial_pulse = "vessel.pulse_posterior_tibial";
     opens(part == "foot", "concern.foot_fracture");
   }
   return open;
-}
-
-[[nodiscard]] Clue weak_pulse(const Answers& answers, std::string_view item, Side side) {
-  const Clue weak = answers.graded(item, side, {"0", "1"});
-  const Clue other_weak = answers.graded(item, other_side(side), {"0", "1"});
-  return pulse_absent(answers, item, side).is_yes() || !other_weak.is_yes() ? weak : fact(Tri::no);
 }
 
 // No pulse is said of what was felt for alone, and it stands among the grounds.
@@ -188,14 +183,28 @@ Raised dislocated_knee(const Answers& answers, Side side) {
   if (!bent_back.is_yes() && raised.clue.value == Tri::undetermined) {
     raised.clue.because = either({deformed, went_back, lax}).because;  // a bruise alone points to no dislocation
   }
-  // Only equal pulses and a pressure ratio of 0.90 or more leave time; what was not looked at leaves none.
-  const bool pulses_good = weak_pulse(answers, dorsal_pulse, side).is_no() && weak_pulse(answers, tibial_pulse, side).is_no();
-  const bool cold = answers.yes("vessel.foot_cold", side).is_yes();
-  raised.urgency = pulses_good && !cold && ankle_pressure_low(answers.view(), side) == Tri::no ? AlertClass::same_day : AlertClass::now;
+  // By the rule of the knee's vessels. Only equal pulses and a pressure ratio of 0.90 or more leave time; what was not looked at leaves none.
+  const KneeVessels vessels = raised.clue.is_yes() ? hear_knee_vessels(answers.view(), side) : KneeVessels{};
+  const bool watched = vessels.pulse == 1 && vessels.hard != Tri::yes && vessels.pressure_low == Tri::no;
+  raised.urgency = watched ? AlertClass::same_day : AlertClass::now;
   raised.interrupts = raised.urgency == AlertClass::now;
   raised.what = deformed.is_yes() ? "deformed" : (lax.is_yes() ? "loose" : "raised");
+  if (watched) {
+    raised.what = "watched";
+  } else if (vessels.pulse == 1 && vessels.pressure_low == Tri::yes) {
+    raised.what = "pressure_low";
+  }
   name_lost_pulse(raised, pulse_absent(answers, dorsal_pulse, side), pulse_absent(answers, tibial_pulse, side));
   return raised;
+}
+
+Clue compartment_in_danger(const Answers& answers, Side side) {
+  return led_by(answers.yes("history.injury_severe_or_crush"),
+                {answers.chosen("history.film_result", side, {"knee_fracture_seen", "shaft_fracture_seen"}), answers.yes("history.blood_thinners"),
+                 answers.chosen("history.compartment_causes", side, {"cause_shin_broken", "cause_crush", "cause_long_lying", "cause_tight_cast",
+                                                                     "cause_flow_back", "cause_operation", "cause_bleed"}),
+                 answers.yes("history.bleeding_disorder"), answers.yes("leg.tense_compartment", side),
+                 answers.any_yes({"leg.compartment_front_tense", "leg.compartment_outer_tense", "leg.compartment_back_tense"}, side)});
 }
 
 // Pain beyond what the hurt explains, or pain on stretch, in a limb at risk; both together without. The pulse never lowers it.
@@ -206,13 +215,7 @@ Raised compartment(const Answers& answers, Side side) {
   const Clue back = answers.yes("leg.stretch_pain_back", side);
   const Clue stretch = led_by(calf.value == Tri::undetermined && back.is_no() ? back : calf,
                               {answers.any_yes({"leg.stretch_pain_front", "leg.stretch_pain_outer", "leg.stretch_pain_back", "leg.stretch_pain_deep"}, side)});
-  const Clue risk =
-      led_by(answers.yes("history.injury_severe_or_crush"),
-             {answers.chosen("history.film_result", side, {"knee_fracture_seen", "shaft_fracture_seen"}), answers.yes("history.blood_thinners"),
-              answers.chosen("history.compartment_causes", side, {"cause_shin_broken", "cause_crush", "cause_long_lying", "cause_tight_cast",
-                                                                  "cause_flow_back", "cause_operation", "cause_bleed"}),
-              answers.yes("history.bleeding_disorder"), answers.yes("leg.tense_compartment", side),
-              answers.any_yes({"leg.compartment_front_tense", "leg.compartment_outer_tense", "leg.compartment_back_tense"}, side)});
+  const Clue risk = compartment_in_danger(answers, side);
   const Clue hidden = negate(answers.yes("general.answers_reliable"));
   Raised raised;
   raised.urgency = AlertClass::now;

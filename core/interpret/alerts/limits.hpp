@@ -42,5 +42,6 @@ inline constexpr std::int64_t late_dislocation_to = 5;      // CONVENTION: sough
 inline constexpr std::int64_t ultrasound_to_months = 5;     // RACGP_DDH: ultrasound to six months, then film
 inline constexpr std::int64_t lump_over_mm = 50;            // NICE_NG12, SCOT_SARCOMA: more than 5 cm
 inline constexpr std::int64_t limp_unseen_days = 7;         // LIMP_RCHT: longer and never looked at
+inline constexpr std::int64_t calf_fuller_mm = 20;          // CONVENTION: a calf this much thicker opens the question of a clot
 
 }  // namespace limbledger::interpret

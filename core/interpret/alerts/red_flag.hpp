@@ -38,6 +38,8 @@ struct RedFlag {
 [[nodiscard]] Raised dislocated_kneecap(const Answers& answers, model::Side side);
 [[nodiscard]] Raised dislocated_knee(const Answers& answers, model::Side side);
 [[nodiscard]] Raised compartment(const Answers& answers, model::Side side);
+// A limb that may swell inside its sheaths: by injury, by what else does it, by how it feels.
+[[nodiscard]] Clue compartment_in_danger(const Answers& answers, model::Side side);
 [[nodiscard]] Raised limb_ischaemia(const Answers& answers, model::Side side);
 [[nodiscard]] Raised infected_joint_adult(const Answers& answers, model::Side side);
 [[nodiscard]] Raised infected_joint_child(const Answers& answers, model::Side side);

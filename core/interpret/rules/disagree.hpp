@@ -1,4 +1,5 @@
-// Two rules about a film of the same place, such as those for one knee, that do not say the same: both are shown, and the more cautious is the default action.
+// Two rules about a film of the same place, such as those for one knee, or on one question, that do not say the same: both are shown, and
+// the more cautious is the default action.
 // Source: clinical safety, requirement 7.
 #pragma once
 

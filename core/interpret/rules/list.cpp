@@ -2,30 +2,29 @@
 #include "core/interpret/rules/ankle/ottawa_midfoot.hpp"
 #include "core/interpret/rules/foot/foot_category.hpp"
 #include "core/interpret/rules/foot/protective_sensation.hpp"
+#include "core/interpret/rules/hip/child_hip.hpp"
+#include "core/interpret/rules/hip/hip_wear.hpp"
+#include "core/interpret/rules/joint/nice_oa.hpp"
+#include "core/interpret/rules/knee/knee_vessels.hpp"
+#include "core/interpret/rules/knee/knee_wear.hpp"
+#include "core/interpret/rules/knee/meniscus.hpp"
 #include "core/interpret/rules/knee/ottawa_knee.hpp"
 #include "core/interpret/rules/knee/pittsburgh_knee.hpp"
+#include "core/interpret/rules/leg/compartment.hpp"
+#include "core/interpret/rules/pelvis/sacroiliac.hpp"
 #include "core/interpret/rules/rule.hpp"
 #include "core/interpret/rules/vessel/ankle_brachial.hpp"
+#include "core/interpret/rules/vessel/clot_route.hpp"
+#include "core/interpret/rules/vessel/wells.hpp"
 
 #include <algorithm>
 #include <array>
 
 namespace limbledger::interpret {
 
-std::span<const Rule> all_rules() {
-  static constexpr std::array rules{
-      Rule{ottawa_knee_rule, ottawa_knee_edition, &run_ottawa_knee, "concern.knee_fracture"},
-      Rule{pittsburgh_knee_rule, pittsburgh_knee_edition, &run_pittsburgh_knee, "concern.knee_fracture"},
-      Rule{ottawa_ankle_rule, ottawa_ankle_edition, &run_ottawa_ankle, "concern.ankle_fracture"},
-      Rule{ottawa_midfoot_rule, ottawa_midfoot_edition, &run_ottawa_midfoot, "concern.foot_fracture"},
-      Rule{protective_sensation_rule, protective_sensation_edition, &run_protective_sensation},
-      Rule{ankle_brachial_rule, ankle_brachial_edition, &run_ankle_brachial, {}, true},
-      Rule{foot_category_rule, foot_category_edition, &run_foot_category},
-  };
-  return rules;
-}
-
 namespace {
+
+constexpr std::string_view worn_joint_question = "worn_joint";
 
 [[nodiscard]] const Rule* rule_named(const model::RuleId& rule) {
   const auto rules = all_rules();
@@ -35,9 +34,46 @@ namespace {
 
 }  // namespace
 
+std::span<const Rule> all_rules() {
+  static constexpr std::array rules{
+      Rule{ottawa_knee_rule, ottawa_knee_edition, &run_ottawa_knee, "concern.knee_fracture"},
+      Rule{pittsburgh_knee_rule, pittsburgh_knee_edition, &run_pittsburgh_knee, "concern.knee_fracture"},
+      Rule{ottawa_ankle_rule, ottawa_ankle_edition, &run_ottawa_ankle, "concern.ankle_fracture"},
+      Rule{ottawa_midfoot_rule, ottawa_midfoot_edition, &run_ottawa_midfoot, "concern.foot_fracture"},
+      Rule{protective_sensation_rule, protective_sensation_edition, &run_protective_sensation},
+      Rule{ankle_brachial_rule, ankle_brachial_edition, &run_ankle_brachial, {}, {}, true},
+      Rule{foot_category_rule, foot_category_edition, &run_foot_category},
+      Rule{compartment_rule, compartment_edition, &run_compartment, {}, {}, true},
+      Rule{knee_vessels_rule, knee_vessels_edition, &run_knee_vessels, {}, {}, true},
+      Rule{wells_rule, wells_edition, &run_wells, {}, {}, true},
+      Rule{wells_1997_rule, wells_1997_edition, &run_wells_1997},
+      Rule{clot_route_rule, clot_route_edition, &run_clot_route, {}, {}, true},
+      Rule{kocher_rule, kocher_edition, &run_kocher},
+      Rule{caird_rule, caird_edition, &run_caird},
+      Rule{singhal_rule, singhal_edition, &run_singhal},
+      Rule{nice_oa_rule, nice_oa_edition, &run_nice_oa, {}, worn_joint_question},
+      Rule{acr_knee_rule, acr_knee_edition, &run_acr_knee, {}, worn_joint_question},
+      Rule{acr_knee_tree_rule, acr_knee_tree_edition, &run_acr_knee_tree, {}, worn_joint_question},
+      Rule{eular_knee_rule, eular_knee_edition, &run_eular_knee, {}, worn_joint_question},
+      Rule{acr_hip_rule, acr_hip_edition, &run_acr_hip, {}, worn_joint_question},
+      Rule{sutlive_rule, sutlive_edition, &run_sutlive},
+      Rule{laslett_rule, laslett_edition, &run_laslett},
+      Rule{lowery_rule, lowery_edition, &run_lowery},
+  };
+  return rules;
+}
+
 std::string_view film_for(const model::RuleId& rule) {
-  const Rule* known = rule_named(rule);
-  return known == nullptr ? std::string_view() : known->film_for;
+  const Rule* found = rule_named(rule);
+  return found == nullptr ? std::string_view() : found->film_for;
+}
+
+std::string_view question_of(const model::RuleId& rule) {
+  const Rule* found = rule_named(rule);
+  if (found == nullptr) {
+    return {};
+  }
+  return found->film_for.empty() ? found->question : found->film_for;
 }
 
 bool decides(const model::RuleId& rule) {

@@ -16,6 +16,7 @@ struct Rule {
   std::string_view edition;  // okr/1995
   std::vector<JudgedRule> (*run)(const View& view);
   std::string_view film_for = {};  // the concern that a film would settle: concern.knee_fracture; empty where no film is advised
+  std::string_view question = {};  // rules on one question are set against each other; those that advise a film by its concern
   bool refers = false;             // its outcome changes who is sent where, or how soon
 };
 
@@ -26,5 +27,7 @@ struct Rule {
 [[nodiscard]] bool decides(const model::RuleId& rule);
 // One rule alone; empty for a name that is not in the list.
 [[nodiscard]] std::vector<JudgedRule> run_rule(const model::RuleId& rule, const View& view);
+// The question it shares with others, or the film's concern; empty where it stands alone.
+[[nodiscard]] std::string_view question_of(const model::RuleId& rule);
 
 }  // namespace limbledger::interpret

@@ -110,7 +110,8 @@ template <class Quantity>
   for (std::size_t c = 0; c < input.classes.size(); ++c) {
     if (gives[c]) {
       // In a body whose "no" is not believed it settles nothing.
-      const bool counts = input.classes[c] != "no" || input.item.empty() || view.bodies().not_reliable(input.item, input.side) == nullptr;
+      const bool believed = input.classes[c] != "no" || input.item.empty() || view.bodies().not_reliable(input.item, input.side) == nullptr;
+      const bool counts = believed && !(input.in_part && c == sheet_no);
       const SheetAnswer answer = counts ? *gives[c] : SheetAnswer{};
       settle.answers.push_back({{std::string(input.classes[c])}, answer.outcome, sheet_word(answer.band)});
     }
@@ -191,7 +192,10 @@ SheetCompleted complete_sheet(std::span<const Classes> may_be, const SheetDecisi
 JudgedRule judge_sheet(const View& view, const RuleSheet& sheet, const SheetDecision& decide) {
   std::vector<Classes> may_be;
   std::transform(sheet.inputs.begin(), sheet.inputs.end(), std::back_inserter(may_be), [](const SheetInput& input) { return input.may_be; });
-  const SheetCompleted completed = complete_sheet(may_be, decide);
+  return judge_completed(view, sheet, complete_sheet(may_be, decide));
+}
+
+JudgedRule judge_completed(const View& view, const RuleSheet& sheet, const SheetCompleted& completed) {
   JudgedRule judged;
   RuleResult& result = judged.result;
   result.rule = {std::string(sheet.rule)};

@@ -45,6 +45,7 @@ struct SheetInput {
   Classes may_be = 0;
   std::string state = "not_asked";
   std::string reading = {};  // "32 mm"; empty: the class says it
+  bool in_part = false;  // more items of it are open: a no of this one alone settles nothing
 };
 
 struct RuleSheet {
@@ -59,6 +60,8 @@ struct RuleSheet {
 };
 // Flags are the rule's own affair: they are added to the result.
 [[nodiscard]] JudgedRule judge_sheet(const View& view, const RuleSheet& sheet, const SheetDecision& decide);
+// The same of what was completed in another way (points.hpp).
+[[nodiscard]] JudgedRule judge_completed(const View& view, const RuleSheet& sheet, const SheetCompleted& completed);
 
 inline constexpr std::uint8_t sheet_no = 0;
 inline constexpr std::uint8_t sheet_yes = 1;
