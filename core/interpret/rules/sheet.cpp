@@ -13,7 +13,7 @@ using model::Side;
 
 namespace {
 
-constexpr std::size_t sheet_classes_max = 8;
+constexpr std::size_t sheet_classes_max = 16;
 constexpr std::int64_t sheet_without_end = 1'000'000'000;
 
 struct SheetReading {
@@ -191,7 +191,10 @@ SheetCompleted complete_sheet(std::span<const Classes> may_be, const SheetDecisi
 JudgedRule judge_sheet(const View& view, const RuleSheet& sheet, const SheetDecision& decide) {
   std::vector<Classes> may_be;
   std::transform(sheet.inputs.begin(), sheet.inputs.end(), std::back_inserter(may_be), [](const SheetInput& input) { return input.may_be; });
-  const SheetCompleted completed = complete_sheet(may_be, decide);
+  return judge_completed(view, sheet, complete_sheet(may_be, decide));
+}
+
+JudgedRule judge_completed(const View& view, const RuleSheet& sheet, const SheetCompleted& completed) {
   JudgedRule judged;
   RuleResult& result = judged.result;
   result.rule = {std::string(sheet.rule)};

@@ -59,6 +59,8 @@ struct RuleSheet {
 };
 // Flags are the rule's own affair: they are added to the result.
 [[nodiscard]] JudgedRule judge_sheet(const View& view, const RuleSheet& sheet, const SheetDecision& decide);
+// The same from completions made elsewhere (grouped.hpp).
+[[nodiscard]] JudgedRule judge_completed(const View& view, const RuleSheet& sheet, const SheetCompleted& completed);
 
 inline constexpr std::uint8_t sheet_no = 0;
 inline constexpr std::uint8_t sheet_yes = 1;
