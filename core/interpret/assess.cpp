@@ -3,6 +3,7 @@
 #include "core/interpret/body.hpp"
 #include "core/interpret/contradictions.hpp"
 #include "core/interpret/evidence/judge.hpp"
+#include "core/interpret/function/short_stance.hpp"
 #include "core/interpret/knee/beside.hpp"
 #include "core/interpret/knee/effusion.hpp"
 #include "core/interpret/knee/extension.hpp"
@@ -33,7 +34,7 @@ struct All {
   all.watched = watch(view, {ask.protected_, ask.before_corrections});  // alerts, rules, concerns
   const std::vector<Reading> readings = read_motions(view);
   for (auto& part : {judge_bodies(view), judge_norms(view, readings), judge_sides(view, readings), judge_past(view, readings, earlier), judge_knee_motion(view, readings),
-                     judge_effusion(view), judge_laxity(view), judge_beside(view)}) {
+                     judge_effusion(view), judge_laxity(view), judge_beside(view), judge_short_stance(view)}) {
     all.statements.insert(all.statements.end(), part.begin(), part.end());
   }
   all.hypotheses = judge_hypotheses(view, ask.priors);

@@ -199,7 +199,7 @@ void add_once(std::vector<std::string>& list, const std::string& text) {
     case interpret::Outcome::undetermined: {
       std::vector<std::string> needs;
       for (const interpret::Settle& settle : rule.settle) {
-        needs.push_back(input_text(words, rule, settle.input.text));
+        add_once(needs, input_text(words, rule, settle.input.text));
       }
       if (needs.empty() && words.has(name + "undetermined_here")) {
         return words.say(name + "undetermined_here");
@@ -341,7 +341,7 @@ std::vector<std::string> rule_lines(const RuleResult& rule, const model::Exam& e
                     ".");
   }
   for (const model::Word& flag : rule.flags) {
-    const bool said_already = flag.text == "contradicted" || (flag.text == "rules_disagree" && rule.outcome == interpret::Outcome::negative);
+    const bool said_already = flag.text == "contradicted" || (flag.text == "rules_disagree" && rule.outcome == interpret::Outcome::negative && !rule.band);
     if (!said_already) {
       lines.push_back(rule_word(words, rule, "flag", flag.text) + ".");
     }

@@ -17,6 +17,7 @@ struct Rule {
   std::vector<JudgedRule> (*run)(const View& view);
   std::string_view film_for = {};  // the concern that a film would settle: concern.knee_fracture; empty where no film is advised
   bool refers = false;             // its outcome changes who is sent where, or how soon
+  std::string_view question = {};  // rules of one question are set against each other; a film asks after its concern
 };
 
 [[nodiscard]] std::span<const Rule> all_rules();
@@ -26,5 +27,7 @@ struct Rule {
 [[nodiscard]] bool decides(const model::RuleId& rule);
 // One rule alone; empty for a name that is not in the list.
 [[nodiscard]] std::vector<JudgedRule> run_rule(const model::RuleId& rule, const View& view);
+// What it answers together with other rules; empty where it stands alone.
+[[nodiscard]] std::string_view question_of(const model::RuleId& rule);
 
 }  // namespace limbledger::interpret
