@@ -199,7 +199,7 @@ TEST_CASE("S05: a woman of 84 with a sore knee after a fall cannot stand, her hi
 
 TEST_CASE("S06: sore at the side of the hip, declines to undress, her son of 12 interprets: no band, and his no settles nothing") {
   KneeVisit visit = visit_of("lateral_hip", "1981-01-01", "female");
-  visit.exam_more = R"(,"interpreter":{"kind":"child","name":"her son (invented)"})";
+  visit.exam_more = R"x(,"interpreter":{"kind":"child","name":"her son (invented)"})x";
   visit.add_all(
       "hip.trochanter_tender left not:declined;hip.trendelenburg left not:declined;hip.internal_rotation_passive_seated left 30 goniometer_long;"
       "hip.internal_rotation_passive_seated right 31 goniometer_long;history.pain_lying_on_side left answer:yes");
