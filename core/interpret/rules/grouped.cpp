@@ -140,9 +140,6 @@ void join_sides(JudgedRule& judged) {
     }
   }
   Working& working = judged.working;
-  // A line for each input, as they came; then the points.
-  const auto end = working.lines.begin() + static_cast<std::ptrdiff_t>(std::min(working.lines.size(), judged.result.inputs.size()));
-  std::sort(working.lines.begin(), end, [](const wire::Name& a, const wire::Name& b) { return a.text < b.text; });
   judged.result.inputs = std::move(joined);
   working.inputs.clear();
   for (const RuleInput& input : judged.result.inputs) {

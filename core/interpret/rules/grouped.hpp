@@ -23,7 +23,7 @@ using SumsDecision = std::function<SheetAnswer(std::span<const std::int64_t> sum
 
 [[nodiscard]] SheetCompleted complete_groups(std::span<const Classes> may_be, const SheetGroups& groups, const SumsDecision& decide);
 [[nodiscard]] JudgedRule judge_groups(const View& view, const RuleSheet& sheet, const SheetGroups& groups, const SumsDecision& decide);
-// For a rule of the whole person: one line for an input that is asked of both sides, open where either is, in an order that names no side.
+// For a rule of the whole person: an input that is asked of both sides stands once, open where either is.
 void join_sides(JudgedRule& judged);
 
 }  // namespace limbledger::interpret

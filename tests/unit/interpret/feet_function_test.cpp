@@ -344,6 +344,28 @@ TEST_CASE("a stance on one leg stands beside the figure of the age, with no limi
   CHECK(made.explain("function.short_stance:function." + open + ":right").formula.text.find("from memory") != std::string::npos);
 }
 
+TEST_CASE("the working of these rules has the numbers that were held against each other, the side of what has two, and what would change it") {
+  const auto holds = [](const Bench& made, const std::string& rule, const std::string& line) {
+    const auto working = made.explain("rule." + rule);
+    return std::any_of(working.lines.begin(), working.lines.end(), [&](const auto& one) { return one.text == line; });
+  };
+  Bench deformed = feet();
+  say_yes(deformed, "foot.deformity", Side::left);
+  CHECK(holds(deformed, "nice_feet", "deformity, left: yes"));
+  CHECK(holds(deformed, "nice_feet", "deformity, right: no"));
+  CHECK(deformed.explain("rule.nice_feet").rows.size() == 3);
+  CHECK(holds(with_signs(4, 1954), "hypermobility", "points: 4"));
+  CHECK(holds(with_signs(4, 1954), "hypermobility", "cut: 4, or 3 with two questions"));
+  CHECK(with_signs(4, 1996).explain("rule.hypermobility").changes_if.size() == 5);
+  Bench heels = real_person();
+  heels.add("function.heel_rise_count_incline", Side::left, model::CountValue{{20}});
+  heels.add("function.heel_rise_count_incline", Side::right, model::CountValue{{13}});
+  CHECK(holds(heels, "heel_rise_sides:left", "at most 7 apart; over 6 is beyond the error"));
+  Bench timed_up = real_person();
+  timed(timed_up, "function.timed_up_and_go", Side::midline, 130);
+  CHECK(holds(timed_up, "up_and_go", "time 13 s: 12.0 s or more"));
+}
+
 TEST_CASE("the rows that these rules name stand in the printed tables, and left and right exchanged exchange the answer") {
   Bench made = feet();
   stand(made, Side::left, {"+1", "+2", "+2", "0", "+2"});

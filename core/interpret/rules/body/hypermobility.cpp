@@ -3,6 +3,7 @@
 #include "core/interpret/body.hpp"
 #include "core/interpret/params.hpp"
 #include "core/interpret/rules/grouped.hpp"
+#include "core/wire/number.hpp"
 
 #include <algorithm>
 #include <array>
@@ -99,6 +100,20 @@ void add_count(const View& view, HypermobilitySheet& all) {
   return told.state == "not_asked" && age && age->low >= grown_from ? Told{Tri::no, "known_by_age"} : told;
 }
 
+[[nodiscard]] std::int64_t hypermobility_cut(bool before_puberty, bool over_50) {
+  return before_puberty ? cut_before_puberty : (over_50 ? cut_over_50 : cut_to_50);
+}
+
+// Where puberty and age are known, the cut they give.
+void explain_cut(const RuleSheet& sheet, Working& working) {
+  const Classes puberty = sheet.inputs[sheet.inputs.size() - 2].may_be;
+  const Classes age = sheet.inputs.back().may_be;
+  if (puberty != no_or_yes && age != no_or_yes) {
+    const std::int64_t cut = hypermobility_cut(puberty == 2, age == 2);
+    working.lines.push_back({"cut: " + wire::write_number(cut, 1) + ", or " + wire::write_number(cut - 1, 1) + " with two questions"});
+  }
+}
+
 [[nodiscard]] std::vector<WorkingRow> hypermobility_rows() {
   const auto row = [](std::string_view name, std::int64_t cut) {
     return WorkingRow{{"table.beighton/2017-cutoffs." + std::string(name)}, {"MALFAIT2017"}, model::Status::read, Params().exact("at_least", cut * 1000).raw()};
@@ -111,7 +126,7 @@ void add_count(const View& view, HypermobilitySheet& all) {
 SheetAnswer decide_hypermobility(std::span<const std::int64_t> sums) {
   const auto of = [&](HypermobilityGroup group) { return sums[static_cast<std::size_t>(group)]; };
   const std::int64_t signs = of(HypermobilityGroup::signs);
-  const std::int64_t cut = of(HypermobilityGroup::before_puberty) > 0 ? cut_before_puberty : (of(HypermobilityGroup::over_50) > 0 ? cut_over_50 : cut_to_50);
+  const std::int64_t cut = hypermobility_cut(of(HypermobilityGroup::before_puberty) > 0, of(HypermobilityGroup::over_50) > 0);
   const bool met = signs >= cut || (signs == cut - 1 && of(HypermobilityGroup::questions) >= questions_enough);
   return {met ? Outcome::positive : Outcome::negative, met ? "met" : "not_met", {}, signs};
 }
@@ -141,6 +156,7 @@ std::vector<JudgedRule> run_hypermobility(const View& view) {
   all.sheet.rows = hypermobility_rows();
   JudgedRule judged = judge_groups(view, all.sheet, all.groups, &decide_hypermobility);
   join_sides(judged);
+  explain_cut(all.sheet, judged.working);
   return {std::move(judged)};
 }
 

@@ -3,6 +3,7 @@
 #include "core/interpret/body.hpp"
 #include "core/interpret/params.hpp"
 #include "core/interpret/rules/function/timed.hpp"
+#include "core/wire/number.hpp"
 
 #include <algorithm>
 #include <array>
@@ -55,6 +56,10 @@ constexpr std::int64_t rises_most = 500;  // as the catalogue takes it
     return judge_not_done(view, sheet);
   }
   JudgedRule judged = judge_sheet(view, sheet, [&](std::span<const std::uint8_t> in) { return decide_heel_rises(static_cast<HeelRises>(in[open_here ? 0 : 1])); });
+  if (here.measured.between && there.measured.between) {
+    const std::int64_t apart = std::max(here.measured.between->high, there.measured.between->high) - std::min(here.measured.between->low, there.measured.between->low);
+    judged.working.lines.push_back({"at most " + wire::write_number(apart, 1) + " apart; over " + wire::write_number(error_of_rises, 1) + " is beyond the error"});
+  }
   if (item == flat_item && judged.result.band) {
     judged.result.flags.push_back({"error_from_slope"});
   }
