@@ -3,6 +3,7 @@
 #include "core/interpret/body.hpp"
 #include "core/interpret/contradictions.hpp"
 #include "core/interpret/evidence/judge.hpp"
+#include "core/interpret/function/short_stance.hpp"
 #include "core/interpret/knee/beside.hpp"
 #include "core/interpret/knee/effusion.hpp"
 #include "core/interpret/knee/extension.hpp"
@@ -35,7 +36,8 @@ struct All {
   all.watched = watch(view, {ask.protected_, ask.before_corrections, ask.place ? &*ask.place : nullptr});  // alerts, rules, concerns
   const std::vector<Reading> readings = read_motions(view);
   for (auto& part : {judge_bodies(view), judge_norms(view, readings), judge_sides(view, readings), judge_past(view, readings, earlier), judge_knee_motion(view, readings),
-                     judge_joint_motion(view, readings), judge_effusion(view), judge_laxity(view), judge_beside(view), judge_measures(view, readings, earlier)}) {
+                     judge_joint_motion(view, readings), judge_effusion(view), judge_laxity(view), judge_beside(view), judge_measures(view, readings, earlier),
+                     judge_short_stance(view)}) {
     all.statements.insert(all.statements.end(), part.begin(), part.end());
   }
   all.contradictions = motion_contradictions(view, readings);

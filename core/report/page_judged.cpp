@@ -199,7 +199,7 @@ void add_once(std::vector<std::string>& list, const std::string& text) {
     case interpret::Outcome::undetermined: {
       std::vector<std::string> needs;
       for (const interpret::Settle& settle : rule.settle) {
-        needs.push_back(input_text(words, rule, settle.input.text));
+        add_once(needs, input_text(words, rule, settle.input.text));
       }
       if (needs.empty() && words.has(name + "undetermined_here")) {
         return words.say(name + "undetermined_here");

@@ -11,7 +11,7 @@ namespace limbledger::interpret {
 
 inline constexpr std::string_view flag_rules_disagree = "rules_disagree";
 
-// Marks a negative that stands beside another rule's positive for the same joint, and that positive.
+// Marks a negative that stands beside another rule's positive on the same question and side, and that positive.
 void mark_disagreement(std::vector<JudgedRule>& rules);
 
 }  // namespace limbledger::interpret

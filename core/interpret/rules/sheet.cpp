@@ -13,7 +13,7 @@ using model::Side;
 
 namespace {
 
-constexpr std::size_t sheet_classes_max = 8;
+constexpr std::size_t sheet_classes_max = 16;
 constexpr std::int64_t sheet_without_end = 1'000'000'000;
 
 struct SheetReading {
@@ -78,7 +78,8 @@ template <class Quantity>
   return written(between.low) + (between.low == between.high ? "" : " to " + written(between.high)) + unit;
 }
 
-[[nodiscard]] std::string sheet_line(const SheetInput& input) {
+// Of a rule of the whole person, an input of one side says which.
+[[nodiscard]] std::string sheet_line(const SheetInput& input, Side of_rule) {
   std::string which;
   for (std::size_t c = 0; c < input.classes.size(); ++c) {
     if ((input.may_be >> c & 1U) != 0) {
@@ -86,7 +87,8 @@ template <class Quantity>
     }
   }
   const bool open = (input.may_be & (input.may_be - 1U)) != 0;
-  const std::string said = std::string(input.said) + (input.reading.empty() ? "" : " " + input.reading);
+  const std::string side = of_rule == Side::midline && input.side != Side::midline ? ", " + std::string(side_word(input.side)) : "";
+  const std::string said = std::string(input.said) + side + (input.reading.empty() ? "" : " " + input.reading);
   return said + ": " + (open ? "open (" + which + ")" : which);
 }
 
@@ -121,7 +123,7 @@ template <class Quantity>
 
 void explain_sheet(const RuleSheet& sheet, const RuleResult& result, Working& working) {
   for (const SheetInput& input : sheet.inputs) {
-    working.lines.push_back({sheet_line(input)});
+    working.lines.push_back({sheet_line(input, sheet.side)});
     working.inputs.push_back({std::nullopt, model::Word{std::string(input.input)}, model::Word{input.state}, std::nullopt});
   }
   if (result.points) {
