@@ -3,11 +3,14 @@
 #include "core/interpret/body.hpp"
 #include "core/interpret/contradictions.hpp"
 #include "core/interpret/evidence/judge.hpp"
+#include "core/interpret/function/short_stance.hpp"
 #include "core/interpret/knee/beside.hpp"
 #include "core/interpret/knee/effusion.hpp"
 #include "core/interpret/knee/extension.hpp"
 #include "core/interpret/knee/laxity.hpp"
+#include "core/interpret/joint/joint.hpp"
 #include "core/interpret/judged.hpp"
+#include "core/interpret/measure/measure.hpp"
 #include "core/interpret/missing.hpp"
 #include "core/interpret/motion/difference.hpp"
 #include "core/interpret/motion/norm.hpp"
@@ -30,13 +33,13 @@ struct All {
 // Alerts first, then what the findings say, then the rules, then the evidence: a rule never lowers an alert.
 [[nodiscard]] All judge_all(const View& view, std::span<const model::Exam> earlier, const AssessAsk& ask) {
   All all;
-  all.watched = watch(view, {ask.protected_, ask.before_corrections});  // alerts, rules, concerns
+  all.watched = watch(view, {ask.protected_, ask.before_corrections, ask.place ? &*ask.place : nullptr});  // alerts, rules, concerns
   const std::vector<Reading> readings = read_motions(view);
   for (auto& part : {judge_bodies(view), judge_norms(view, readings), judge_sides(view, readings), judge_past(view, readings, earlier), judge_knee_motion(view, readings),
-                     judge_effusion(view), judge_laxity(view), judge_beside(view)}) {
+                     judge_joint_motion(view, readings), judge_effusion(view), judge_laxity(view), judge_beside(view), judge_measures(view, readings, earlier),
+                     judge_short_stance(view)}) {
     all.statements.insert(all.statements.end(), part.begin(), part.end());
   }
-  all.hypotheses = judge_hypotheses(view, ask.priors);
   all.contradictions = motion_contradictions(view, readings);
   for (Contradiction& contradiction : effusion_contradictions(view)) {
     all.contradictions.push_back(std::move(contradiction));
@@ -45,6 +48,9 @@ struct All {
     all.contradictions.push_back(std::move(contradiction));
   }
   for (Contradiction& contradiction : body_contradictions(view)) {
+    all.contradictions.push_back(std::move(contradiction));
+  }
+  for (Contradiction& contradiction : measure_contradictions(view)) {
     all.contradictions.push_back(std::move(contradiction));
   }
   if (auto other_knee = signs_on_the_other_knee(view)) {
@@ -59,6 +65,35 @@ struct All {
 [[nodiscard]] bool wanted(const AssessAsk& ask, std::string_view list, std::string_view name) {
   return ask.only.empty() ||
          std::any_of(ask.only.begin(), ask.only.end(), [&](const std::string& only) { return only == list || name.starts_with(only); });
+}
+
+// The sides on which bands may be shown by themselves (C20): those whose minimum set is recorded.
+[[nodiscard]] std::vector<model::Side> complete_sides(const View& view) {
+  std::vector<model::Side> sides;
+  for (const model::Side side : {model::Side::left, model::Side::right}) {
+    if (minimum_recorded(view, side)) {
+      sides.push_back(side);
+    }
+  }
+  return sides;
+}
+
+// Bands come after the minimum set, or when they are asked for; before that nothing is worked out.
+void give_hypotheses(const View& view, const AssessAsk& ask, const std::vector<OpenConcern>& open, std::vector<Hypothesis>& given) {
+  constexpr std::string_view beginning = "condition.";
+  const bool asked = std::any_of(ask.only.begin(), ask.only.end(), [&](const std::string& only) {
+    return only == "hypotheses" || only.starts_with(beginning) || beginning.starts_with(only);
+  });
+  const std::vector<model::Side> complete = ask.only.empty() ? complete_sides(view) : std::vector<model::Side>{};
+  if (!asked && complete.empty()) {
+    return;
+  }
+  for (JudgedHypothesis& judged : judge_hypotheses(view, ask.priors, {ask.only, open})) {
+    const bool shown = asked || std::find(complete.begin(), complete.end(), *judged.result.side) != complete.end();
+    if (shown && wanted(ask, "hypotheses", judged.result.hypothesis.text)) {
+      given.push_back(std::move(judged.result));
+    }
+  }
 }
 
 }  // namespace
@@ -97,6 +132,7 @@ Assessment assess(const model::Exam& exam, const std::optional<model::Person>& p
   }
   if (wanted(ask, "missing", "missing")) {
     assessment.missing = missing_items(view);
+    assessment.not_examined = not_examined(view);
   }
   for (JudgedRule& judged : all.watched.rules) {
     if (wanted(ask, "rules", judged.result.rule.text)) {
@@ -108,10 +144,6 @@ Assessment assess(const model::Exam& exam, const std::optional<model::Person>& p
       assessment.statements.push_back(std::move(judged.statement));
     }
   }
-  if (bands_held_back(exam)) {
-    all.hypotheses.clear();
-    assessment.held_back = true;
-  }
   for (const model::Disagreed& one : exam.disagreed.value_or(std::vector<model::Disagreed>{})) {
     const reference::AlertRow* row = edition.alert({one.statement.text.substr(0, one.statement.text.find(':'))});
     // Its name would tell what an alert that is kept apart hides.
@@ -122,12 +154,10 @@ Assessment assess(const model::Exam& exam, const std::optional<model::Person>& p
       assessment.disagreed->push_back(one);
     }
   }
-  for (JudgedHypothesis& judged : all.hypotheses) {
-    // Bands come after the minimum set, or when they are asked for.
-    const bool given = !ask.only.empty() || minimum_recorded(view, *judged.result.side);
-    if (given && wanted(ask, "hypotheses", judged.result.hypothesis.text)) {
-      assessment.hypotheses.push_back(std::move(judged.result));
-    }
+  if (bands_held_back(exam)) {
+    assessment.held_back = true;
+  } else {
+    give_hypotheses(view, ask, all.watched.concerns, assessment.hypotheses);
   }
   for (Contradiction& contradiction : all.contradictions) {
     if (wanted(ask, "contradictions", contradiction.contradiction.text)) {
@@ -141,8 +171,8 @@ Result<Working> explain(const model::Exam& exam, const std::optional<model::Pers
                         const reference::Edition& edition, const AssessAsk& ask, const model::StatementId& statement) {
   const View view(exam, person, edition, ask.as_of);
   All all = judge_all(view, earlier, ask);
-  if (bands_held_back(exam)) {
-    all.hypotheses.clear();
+  if (!bands_held_back(exam)) {
+    all.hypotheses = judge_hypotheses(view, ask.priors, {{statement.text}, all.watched.concerns});
   }
   std::vector<Working*> found;
   for (Judged& judged : all.statements) {

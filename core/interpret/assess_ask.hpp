@@ -3,6 +3,7 @@
 
 #include "core/model/exam/exam.hpp"
 #include "core/model/ids.hpp"
+#include "core/model/place.hpp"
 #include "core/model/time.hpp"
 #include "core/wire/type.hpp"
 
@@ -29,6 +30,7 @@ struct AssessAsk {
   std::vector<TypedPrior> priors{};
   bool protected_ = false;  // show what protects a child or partner
   std::vector<model::Exam> before_corrections{};  // the exam as each correcting entry had been shown it
+  std::optional<model::Place> place{};            // what is there, so that nothing is advised that is not
 };
 
 }  // namespace limbledger::interpret

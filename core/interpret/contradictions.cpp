@@ -1,6 +1,7 @@
 #include "core/interpret/contradictions.hpp"
 
 #include "core/interpret/alerts/circumstances.hpp"
+#include "core/interpret/contradict/pair.hpp"
 #include "core/interpret/params.hpp"
 
 #include <array>
@@ -10,13 +11,6 @@ namespace limbledger::interpret {
 using model::Side;
 
 namespace {
-
-struct Pair {
-  std::string_view name;  // contradiction.<name>, msg.contradiction.<name>
-  bool sided = true;
-  Clue (*first)(const Answers& answers, Side side);
-  Clue (*second)(const Answers& answers, Side side);
-};
 
 [[nodiscard]] Clue pressure_heard(const Answers& answers, Side side) {
   return answers.hear_as("vessel.pressure_posterior_tibial", side, [](const model::Finding& finding) -> Said {
@@ -75,30 +69,37 @@ constexpr std::array pairs{
          [](const Answers& a, Side) { return a.chosen("history.mechanism", Side::midline, {"no_injury"}); }},
 };
 
+void ask_pair(const Answers& answers, const Pair& pair, std::vector<Contradiction>& found) {
+  for (const Side side : {Side::left, Side::right}) {
+    const Side on = pair.sided ? side : Side::midline;
+    const Clue both = every({pair.first(answers, on), pair.second(answers, on)});
+    if (both.is_yes()) {
+      Contradiction one;
+      one.contradiction = {"contradiction." + std::string(pair.name) + ":" + std::string(side_word(on))};
+      one.side = on;
+      one.message = {"msg.contradiction." + std::string(pair.name)};
+      one.params = Params().raw();
+      FindingTrail findings = both.because;
+      findings.add(both.against);
+      one.findings = ids_of(findings.written());
+      found.push_back(std::move(one));
+    }
+    if (!pair.sided) {
+      break;
+    }
+  }
+}
+
 }  // namespace
 
 std::vector<Contradiction> finding_contradictions(const View& view) {
   const Answers answers(view);
   std::vector<Contradiction> found;
   for (const Pair& pair : pairs) {
-    for (const Side side : {Side::left, Side::right}) {
-      const Side on = pair.sided ? side : Side::midline;
-      const Clue both = every({pair.first(answers, on), pair.second(answers, on)});
-      if (both.is_yes()) {
-        Contradiction one;
-        one.contradiction = {"contradiction." + std::string(pair.name) + ":" + std::string(side_word(on))};
-        one.side = on;
-        one.message = {"msg.contradiction." + std::string(pair.name)};
-        one.params = Params().raw();
-        FindingTrail findings = both.because;
-        findings.add(both.against);
-        one.findings = ids_of(findings.written());
-        found.push_back(std::move(one));
-      }
-      if (!pair.sided) {
-        break;
-      }
-    }
+    ask_pair(answers, pair, found);
+  }
+  for (const Pair& pair : limb_pairs()) {
+    ask_pair(answers, pair, found);
   }
   return found;
 }

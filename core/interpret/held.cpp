@@ -64,7 +64,9 @@ std::vector<OpenConcern> open_concerns(const View& view, const std::vector<Judge
       }
       for (const JudgedFlag& flag : flags) {
         const auto& opens = flag.row->opens;
-        const bool named = std::find(opens.begin(), opens.end(), concern.concern) != opens.end();
+        const auto& only = flag.raised.opens;
+        const bool named = std::find(opens.begin(), opens.end(), concern.concern) != opens.end() &&
+                           (only.empty() || std::find(only.begin(), only.end(), concern.concern.text) != only.end());
         if (named && flag.raised.clue.is_yes() && (!flag.side || *flag.side == side)) {
           hold(open, concern, side, flag.row->alert.text);
         }

@@ -21,7 +21,7 @@ std::vector<JudgedRule> run_rules(const View& view) {
 void set_aside(const std::vector<JudgedFlag>& flags, std::vector<JudgedRule>& rules) {
   const auto comes_first = [](const JudgedFlag& flag) {
     const std::string& name = flag.row->alert.text;
-    return flag.raised.clue.is_yes() && (name == "alert.open_fx" || name == "alert.knee_disloc_vasc" || name == "alert.dislocation");
+    return flag.raised.clue.is_yes() && (name == "alert.open_fx" || name == "alert.knee_disloc_vasc" || name == "alert.dislocation" || name == "alert.ankle_disloc");
   };
   for (JudgedRule& rule : rules) {
     if (film_for(rule.result.rule).empty()) {

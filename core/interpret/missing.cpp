@@ -28,6 +28,53 @@ namespace {
          (instead && std::any_of(instead->begin(), instead->end(), [&](const model::Instead& one) { return filled(view, one.item, side); }));
 }
 
+[[nodiscard]] bool only_no_time(const View& view, const model::Item& item, model::Side side) {
+  const Findings findings = view.at(item, side);
+  return !findings.empty() && std::all_of(findings.begin(), findings.end(), [](const model::Finding* finding) {
+    const auto* not_done = std::get_if<model::NotDone>(&finding->value);
+    return not_done != nullptr && not_done->reason == model::WhyNot::no_time;
+  });
+}
+
+// A value that somebody found today.
+[[nodiscard]] bool looked_at(const model::Finding& finding) {
+  return !std::holds_alternative<model::NotDone>(finding.value) && !awaits_examiner(finding);
+}
+
+// An item that can be said of the person as a whole needs no sides.
+[[nodiscard]] std::vector<model::Side> sides_needed(const model::Item& item) {
+  const bool midline = std::find(item.sides.begin(), item.sides.end(), model::Side::midline) != item.sides.end();
+  return midline ? std::vector{model::Side::midline} : item.sides;
+}
+
+[[nodiscard]] std::string_view why_missing(const View& view, const model::SequenceStep& step, const model::Item& item, model::Side side, bool no_time) {
+  if (no_time && only_no_time(view, item, side)) {
+    return "no_time";
+  }
+  if (!view.at(item, side).empty()) {
+    return "to_confirm";
+  }
+  const auto& complaint = view.exam().side;
+  if (step.minimum_under && !step.minimum.value_or(false)) {
+    return "child";
+  }
+  const bool other = complaint && *complaint != model::Side::midline && side != model::Side::midline && side != *complaint;
+  return other ? "other_side" : "minimum";
+}
+
+[[nodiscard]] bool region_applies(const View& view, const model::Word& region, model::Side side) {
+  const auto items = view.edition().items();
+  return std::any_of(items.begin(), items.end(), [&](const model::Item& item) {
+    return item.region == region && std::find(item.sides.begin(), item.sides.end(), side) != item.sides.end() && view.bodies().not_applicable(item, side) == nullptr;
+  });
+}
+
+[[nodiscard]] bool region_examined(const View& view, const model::Word& region, model::Side side) {
+  return std::any_of(view.findings().begin(), view.findings().end(), [&](const model::Finding* finding) {
+    return finding->side == side && finding->item.text.starts_with(region.text + ".") && looked_at(*finding);
+  });
+}
+
 }  // namespace
 
 bool awaits_examiner(const model::Finding& finding) {
@@ -40,26 +87,68 @@ std::vector<MissingItem> missing_items(const View& view) {
   return sequence == nullptr || view.exam().transfer ? std::vector<MissingItem>{} : missing_items(view, *sequence);
 }
 
-std::vector<MissingItem> missing_items(const View& view, const model::Sequence& sequence) {
-  std::vector<MissingItem> missing;
+bool left_for_time(const View& view, const model::Sequence& sequence) {
+  bool no_time = false;
   for (const model::SequenceStep& step : sequence.steps) {
     const model::Item* item = view.edition().item(step.item);
     if (item == nullptr || !needed(view, step)) {
       continue;
     }
-    const bool midline = std::find(item->sides.begin(), item->sides.end(), model::Side::midline) != item->sides.end();
-    // An item that can be said of the person as a whole needs no sides.
-    const std::vector<model::Side> sides = midline ? std::vector{model::Side::midline} : item->sides;
-    for (const model::Side side : sides) {
-      const bool on_a_side = midline && (has_record(view, *item, model::Side::left) || has_record(view, *item, model::Side::right));
+    for (const model::Side side : {model::Side::left, model::Side::right, model::Side::midline}) {
+      const Findings findings = view.at(*item, side);
+      if (std::any_of(findings.begin(), findings.end(), [](const model::Finding* finding) { return looked_at(*finding); })) {
+        return false;
+      }
+      no_time = no_time || only_no_time(view, *item, side);
+    }
+  }
+  return no_time;
+}
+
+std::vector<MissingItem> missing_items(const View& view, const model::Sequence& sequence) {
+  std::vector<MissingItem> missing;
+  const bool no_time = left_for_time(view, sequence);
+  for (const model::SequenceStep& step : sequence.steps) {
+    const model::Item* item = view.edition().item(step.item);
+    if (item == nullptr || !needed(view, step)) {
+      continue;
+    }
+    for (const model::Side side : sides_needed(*item)) {
+      const bool on_a_side = side == model::Side::midline && item->sides.size() > 1 &&
+                             (has_record(view, *item, model::Side::left) || has_record(view, *item, model::Side::right));
       // What this body does not have is no gap.
       const bool applies = view.bodies().not_applicable(*item, side) == nullptr;
-      if (applies && !on_a_side && !has_record(view, *item, side)) {
-        missing.push_back({item->item, side});
+      const bool left_out = no_time && only_no_time(view, *item, side);
+      if (applies && (left_out || (!on_a_side && !has_record(view, *item, side)))) {
+        missing.push_back({item->item, side, model::Word{std::string(why_missing(view, step, *item, side, no_time))}});
       }
     }
   }
   return missing;
+}
+
+std::vector<NotExamined> not_examined(const View& view) {
+  std::vector<NotExamined> all;
+  const model::Sequence* sequence = view.edition().sequence(view.exam().complaint);
+  if (sequence == nullptr || !sequence->part) {
+    return all;
+  }
+  const auto add = [&](const model::Word& region, model::Side side, std::string_view why) {
+    if (region_applies(view, region, side) && !region_examined(view, region, side)) {
+      all.push_back({region, side, model::Word{std::string(why)}});
+    }
+  };
+  const auto& complaint = view.exam().side;
+  const bool sided = complaint && *complaint != model::Side::midline;
+  for (const model::Side side : {model::Side::right, model::Side::left}) {
+    add(*sequence->part, side, sided && *complaint != side ? "other_side" : "complaint");
+  }
+  for (const model::Word& joint : sequence->joints_around.value_or(std::vector<model::Word>{})) {
+    for (const model::Side side : {model::Side::right, model::Side::left}) {
+      add(joint, side, "joint_around");
+    }
+  }
+  return all;
 }
 
 }  // namespace limbledger::interpret

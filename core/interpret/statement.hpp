@@ -86,6 +86,20 @@ struct RuleValue {
 };
 BOOST_DESCRIBE_STRUCT(RuleValue, (), (low, high))
 
+// What a rule counts: a score may go below nought.
+struct RulePoint {
+  static constexpr wire::NumberRule wire_rule{-100, 1000, 1, ""};
+  std::int64_t steps = 0;
+  friend bool operator==(const RulePoint&, const RulePoint&) = default;
+};
+
+// The same twice where it is known; while inputs are open, the least and the most it may come to.
+struct RulePoints {
+  RulePoint low;
+  RulePoint high;
+};
+BOOST_DESCRIBE_STRUCT(RulePoints, (), (low, high))
+
 struct RuleResult {
   model::RuleId rule;
   model::EditionId edition;  // the published version: okr/1995
@@ -94,12 +108,13 @@ struct RuleResult {
   std::optional<model::Word> gate;  // why it is not applicable
   std::optional<model::Word> band;  // rules with points, a category or a number
   std::optional<RuleValue> value;  // the number: ankle-arm index
+  std::optional<RulePoints> points;  // of a rule that counts
   std::vector<RuleInput> inputs;
   std::vector<Settle> settle;
   std::vector<model::Word> flags;
   std::vector<model::FindingId> findings;
 };
-BOOST_DESCRIBE_STRUCT(RuleResult, (), (rule, edition, side, outcome, gate, band, value, inputs, settle, flags, findings))
+BOOST_DESCRIBE_STRUCT(RuleResult, (), (rule, edition, side, outcome, gate, band, value, points, inputs, settle, flags, findings))
 
 enum class AlertState { raised, handled, withdrawn_by_correction };
 BOOST_DESCRIBE_ENUM(AlertState, raised, handled, withdrawn_by_correction)
@@ -229,9 +244,26 @@ BOOST_DESCRIBE_STRUCT(Step, (), (step, side, changes, seconds, discomfort, messa
 struct MissingItem {
   model::ItemId item;
   model::Side side{};
+  std::optional<model::Word> why = std::nullopt;
   std::optional<wire::LongText> text = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(MissingItem, (), (item, side, text))
+BOOST_DESCRIBE_STRUCT(MissingItem, (), (item, side, why, text))
+constexpr auto notes(const MissingItem*) {
+  return std::array{wire::Note{"why", "minimum: of the complaint's minimum set; other_side: the same on the side not complained of; child: asked for at this age, or where the age is not "
+                                      "known; to_confirm: carried over or reported by the person alone; no_time: the whole set was left for lack of time"}};
+}
+
+// A joint nobody looked at on a side: of the complaint on the other side, or the one above or below it.
+struct NotExamined {
+  model::Word joint;  // a region of the catalogue
+  model::Side side{};
+  model::Word why;
+  std::optional<wire::LongText> text = std::nullopt;
+};
+BOOST_DESCRIBE_STRUCT(NotExamined, (), (joint, side, why, text))
+constexpr auto notes(const NotExamined*) {
+  return std::array{wire::Note{"why", "complaint: the part complained of; other_side: the same part on the other side; joint_around: the joint above or below it"}};
+}
 
 // Findings that do not fit together; shown as a question, never settled here.
 struct Contradiction {
@@ -257,14 +289,15 @@ struct Assessment {
   std::vector<Hypothesis> hypotheses;
   std::vector<Step> steps;
   std::vector<MissingItem> missing;
+  std::vector<NotExamined> not_examined;
   std::vector<Contradiction> contradictions;
   std::optional<std::vector<model::Disagreed>> disagreed = std::nullopt;  // what the examiner disagrees with stands all the same
   std::optional<UrgentWay> urgent = std::nullopt;
   std::optional<bool> held_back = std::nullopt;
 };
 BOOST_DESCRIBE_STRUCT(Assessment, (),
-                      (edition, as_of, saw, alerts, questions, questions_more, flags, rules, statements, hypotheses, steps, missing, contradictions, disagreed,
-                       urgent, held_back))
+                      (edition, as_of, saw, alerts, questions, questions_more, flags, rules, statements, hypotheses, steps, missing, not_examined, contradictions,
+                       disagreed, urgent, held_back))
 constexpr auto notes(const Assessment*) {
   return std::array{wire::Note{"disagreed", "with which statement, rule, hypothesis or alert somebody disagrees and why; it stays where it is"},
                     wire::Note{"urgent", "once an alert of class now stands unanswered: whom to call, from the place of the exam"},

@@ -56,6 +56,30 @@ View::View(const model::Exam& exam, const std::optional<model::Person>& person, 
   }
 }
 
+View::View(const View& base, const model::Finding& instead)
+    : exam_(base.exam_), person_(base.person_), edition_(base.edition_), examined_on_(base.examined_on_), findings_(base.findings_), runs_(base.runs_) {
+  const model::Item* item = edition_.item(instead.item);
+  const auto same_slot = [&](const model::Finding* held) { return held->item == instead.item && held->side == instead.side; };
+  const auto first_of_slot = std::find_if(findings_.begin(), findings_.end(), same_slot);
+  const auto after_slot = std::find_if_not(first_of_slot, findings_.end(), same_slot);
+  const auto taken = static_cast<std::size_t>(after_slot - first_of_slot);
+  const auto rest = findings_.erase(first_of_slot, after_slot);
+  const auto at = taken > 0 ? rest : std::lower_bound(findings_.begin(), findings_.end(), &instead, [](const model::Finding* a, const model::Finding* b) { return stands_before(*a, *b); });
+  const auto place = static_cast<std::size_t>(at - findings_.begin());
+  findings_.insert(at, &instead);
+  if (item == nullptr) {
+    return;
+  }
+  Run& own = runs_[edition_.index(*item)];
+  for (Run& run : runs_) {
+    if (&run != &own && run.count > 0 && run.first >= place) {
+      run.first = run.first + 1 - taken;
+    }
+  }
+  own.first = own.count == 0 ? place : std::min(own.first, place);
+  own.count = own.count + 1 - taken;
+}
+
 View::~View() = default;
 
 const Bodies& View::bodies() const {

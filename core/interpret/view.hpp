@@ -28,6 +28,9 @@ class View {
   ~View();
   View(const model::Exam& exam, const std::optional<model::Person>& person, const reference::Edition& edition, const model::PartialDate& as_of);
 
+  // The same exam with this finding in its slot, whatever stood there: to see what an answer would change. `base` and `instead` live longer.
+  View(const View& base, const model::Finding& instead);
+
   [[nodiscard]] const model::Exam& exam() const { return exam_; }
   [[nodiscard]] const std::optional<model::Person>& person() const { return person_; }
   [[nodiscard]] const reference::Edition& edition() const { return edition_; }

@@ -27,6 +27,7 @@ std::span<const StoredType> stored_types() {
       StoredType{"became", &wire::type_of<BecameBody>},
       StoredType{"outcome", &wire::type_of<OutcomeBody>},
       StoredType{"countersign", &wire::type_of<CountersignBody>},
+      StoredType{"letter", &wire::type_of<LetterBody>},
   };
   return types;
 }

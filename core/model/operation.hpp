@@ -228,8 +228,22 @@ struct PlaceBody {  // place: a new one, or with only what changes
   std::optional<std::vector<Here>> here;
   std::optional<std::vector<Protocol>> protocols;
   std::optional<std::vector<wire::Name>> endemic;
+  std::optional<std::vector<ReviewedLanguage>> reviewed;
 };
-BOOST_DESCRIBE_STRUCT(PlaceBody, (), (place, name, travel, telephones, here, protocols, endemic))
+BOOST_DESCRIBE_STRUCT(PlaceBody, (), (place, name, travel, telephones, here, protocols, endemic, reviewed))
+
+struct LetterBody {  // letter: what was handed over, as it was printed
+  LetterId letter;
+  std::optional<wire::Name> to;
+  wire::Remark question;
+  std::optional<LetterUrgency> urgency;
+  std::optional<PlanItemId> plan_item;
+  std::optional<LetterId> corrects;
+  std::optional<bool> protected_;
+  Word language;
+  LetterPage page;
+};
+BOOST_DESCRIBE_STRUCT(LetterBody, (), (letter, to, question, urgency, plan_item, corrects, protected_, language, page))
 
 struct StoredType {
   std::string_view op;  // empty for the envelope
@@ -263,4 +277,5 @@ extern template const Type& type_of<model::DisagreeBody>();
 extern template const Type& type_of<model::BecameBody>();
 extern template const Type& type_of<model::OutcomeBody>();
 extern template const Type& type_of<model::CountersignBody>();
+extern template const Type& type_of<model::LetterBody>();
 }  // namespace limbledger::wire

@@ -41,6 +41,15 @@ struct Protocol {
 };
 BOOST_DESCRIBE_STRUCT(Protocol, (), (text, dated))
 
+// A clinician of this clinic who read the texts of a language for people (take-home sheet, kiosk), and when.
+struct ReviewedLanguage {
+  Word language;
+  wire::Name by;
+  PartialDate on;
+  friend bool operator==(const ReviewedLanguage&, const ReviewedLanguage&) = default;
+};
+BOOST_DESCRIBE_STRUCT(ReviewedLanguage, (), (language, by, on))
+
 struct Place {
   std::optional<PlaceId> place;
   std::optional<wire::Name> name;
@@ -49,10 +58,11 @@ struct Place {
   std::optional<std::vector<Here>> here;
   std::optional<std::vector<Protocol>> protocols;
   std::optional<std::vector<wire::Name>> endemic;
+  std::optional<std::vector<ReviewedLanguage>> reviewed;
   std::optional<std::vector<EntryId>> revision;
   friend bool operator==(const Place&, const Place&) = default;
 };
-BOOST_DESCRIBE_STRUCT(Place, (), (place, name, travel, telephones, here, protocols, endemic, revision))
+BOOST_DESCRIBE_STRUCT(Place, (), (place, name, travel, telephones, here, protocols, endemic, reviewed, revision))
 
 }  // namespace limbledger::model
 

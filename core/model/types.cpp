@@ -13,6 +13,8 @@ template const Type& type_of<model::WhoSpoke>();
 template const Type& type_of<model::Interpreter>();
 template const Type& type_of<model::Impression>();
 template const Type& type_of<model::PlanItem>();
+template const Type& type_of<model::Letter>();
+template const Type& type_of<model::LetterPage>();
 template const Type& type_of<model::Exam>();
 template const Type& type_of<model::Signed>();
 template const Type& type_of<model::Addendum>();
@@ -45,5 +47,6 @@ template const Type& type_of<model::CountersignBody>();
 template const Type& type_of<model::TransferSet>();
 template const Type& type_of<model::Transferred>();
 template const Type& type_of<model::Countersigned>();
+template const Type& type_of<model::LetterBody>();
 
 }  // namespace limbledger::wire

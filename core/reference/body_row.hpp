@@ -31,7 +31,7 @@ struct BodyRow {
   std::optional<model::WhyNot> opened_by_reason;      // this reason, given for an item of `reason_region`, opens it too
   std::optional<model::Word> reason_region;
   std::optional<std::vector<model::Word>> absent;     // items that do not apply
-  std::optional<std::vector<model::Word>> but;        // of those, the ones that apply all the same
+  std::optional<std::vector<model::Word>> but;        // of those (or of not_reliable), the ones that hold all the same
   std::optional<model::WhyNot> why_not;               // the reason to offer for them
   std::optional<std::vector<model::Word>> uncompared; // items for which `comparators` are not valid
   std::optional<std::vector<model::Word>> comparators;  // norm, other_side

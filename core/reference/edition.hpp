@@ -10,6 +10,7 @@
 #include "core/model/person.hpp"
 #include "core/reference/evidence/rows.hpp"
 #include "core/reference/motion/rows.hpp"
+#include "core/reference/rule_row.hpp"
 
 #include <memory>
 #include <optional>
@@ -44,6 +45,7 @@ struct EditionTexts {
   std::string_view bodies{};   // {"bodies":[...]}; empty: every body is read alike
   std::string_view rules{};    // {"rules":[...]} of motion, as printed; empty: none
   std::string_view tables{};   // {"tables":[...]} as printed; empty: none
+  std::string_view decision_rules{};  // {"decision_rules":[...]}; empty: none is described
 };
 
 class Edition {
@@ -72,6 +74,7 @@ class Edition {
   [[nodiscard]] std::span<const FigureRow> figures() const { return figures_; }
   [[nodiscard]] std::span<const PrintedRule> rules() const { return rules_; }
   [[nodiscard]] std::span<const TableRow> tables() const { return tables_; }
+  [[nodiscard]] std::span<const RuleRow> decision_rules() const { return decision_rules_; }
   // The norms that may speak of an item, defaults only; and the errors that compute for it, exact ones first.
   [[nodiscard]] std::span<const NormRow* const> norms_of(const model::Item& of_this_edition) const { return norms_by_item_[index(of_this_edition)]; }
   [[nodiscard]] std::span<const ErrorRow* const> errors_of(const model::Item& of_this_edition) const { return errors_by_item_[index(of_this_edition)]; }
@@ -96,6 +99,7 @@ class Edition {
   std::vector<Source> sources_;
   std::vector<model::Concern> concerns_;
   std::vector<AlertRow> alerts_;
+  std::vector<RuleRow> decision_rules_;
   std::vector<BodyRow> bodies_;
   std::vector<BodyReach> reaches_;  // of bodies_, in its order
   Evidence evidence_;

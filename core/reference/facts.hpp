@@ -29,6 +29,7 @@ struct Facts {
   std::vector<Source> sources;
   std::vector<model::Concern> concerns;
   std::vector<AlertRow> alerts;
+  std::vector<RuleRow> decision_rules;
   std::vector<BodyRow> bodies;
 
   [[nodiscard]] const model::Item* item(const model::ItemId& id) const;
@@ -48,6 +49,9 @@ void check_sequences(const Facts& facts, Faults& faults);
 
 // Alerts: what they stop, open and rest on is in the catalogue and the sources; three things at most are done meanwhile.
 void check_alerts(const Facts& facts, Faults& faults);
+
+// Decision rules: each once, with inputs whose items are in the catalogue, and sources of the list.
+void check_decision_rules(const Facts& facts, Faults& faults);
 
 // Bodies: what opens them and what they speak of is in the catalogue; a reason with what does not apply, comparators with what is uncompared.
 void check_bodies(const Facts& facts, Faults& faults);

@@ -17,6 +17,26 @@ namespace {
 
 using model::Side;
 
+// Whether any test that may compute is done at the part complained of; a complaint of no part leaves it to the findings.
+[[nodiscard]] bool bands_speak_of(const PageView& view) {
+  const model::Sequence* sequence = view.edition.sequence(view.exam.complaint);
+  if (sequence == nullptr || !sequence->part) {
+    return true;
+  }
+  const std::string region = sequence->part->text + ".";
+  const auto of_region = [&](const reference::TestPart& part) { return part.item.text.starts_with(region); };
+  for (const reference::ConditionGroups& condition : view.edition.evidence().groups) {
+    for (const reference::EvidenceGroup& group : condition.groups) {
+      for (const reference::GroupMember& member : group.members) {
+        if (std::any_of(member.parts.begin(), member.parts.end(), of_region)) {
+          return true;
+        }
+      }
+    }
+  }
+  return false;
+}
+
 [[nodiscard]] SheetSection hypotheses_section(const PageView& view) {
   SheetSection section = view.section("page.hypotheses");
   for (const interpret::Hypothesis& hypothesis : view.assessment.hypotheses) {
@@ -29,6 +49,11 @@ using model::Side;
   }
   if (view.assessment.held_back.value_or(false)) {
     section.plain(view.say("page.no_hypothesis_supervised"));
+    return section;
+  }
+  // Of a part that no figures speak of, no minimum set would give a band.
+  if (!bands_speak_of(view)) {
+    section.plain(view.say("page.no_hypothesis_for", {{"part", part_named(view), false, true}}) + ".");
     return section;
   }
   // Bands come only after the minimum set, so a page without them says why.
@@ -58,6 +83,19 @@ void add_film_planned(const PageView& view, const interpret::RuleResult& rule, S
   section.under(view.say("page.film_in_plan", {{"films", films.empty() ? view.say("page.film_none") : joined(films, "; "), false, true}}) + ".");
 }
 
+// One of the rules that are shown asks something of the part complained of.
+[[nodiscard]] bool shown_rule_asks_part(const PageView& view) {
+  const model::Sequence* sequence = view.edition.sequence(view.exam.complaint);
+  const auto described = view.edition.decision_rules();
+  return sequence != nullptr && sequence->part && std::any_of(described.begin(), described.end(), [&](const reference::RuleRow& row) {
+           const auto& shown = view.assessment.rules;
+           const bool is_shown = std::any_of(shown.begin(), shown.end(), [&](const interpret::RuleResult& one) { return one.rule == row.rule; });
+           return is_shown && std::any_of(row.asks.begin(), row.asks.end(), [&](const reference::RuleAsks& ask) {
+                    return std::any_of(ask.items.begin(), ask.items.end(), [&](const model::ItemId& item) { return item.text.starts_with(sequence->part->text + "."); });
+                  });
+         });
+}
+
 [[nodiscard]] SheetSection rules_section(const PageView& view) {
   SheetSection section = view.section("page.rules");
   for (const interpret::RuleResult& rule : view.assessment.rules) {
@@ -70,7 +108,7 @@ void add_film_planned(const PageView& view, const interpret::RuleResult& rule, S
     add_film_planned(view, rule, section);
     add_disagreed(view, interpret::statement_name(rule), section);
   }
-  if (!interpret::covered(view.edition, view.exam.complaint).rule) {
+  if (!interpret::covered(view.edition, view.exam.complaint).rule && !shown_rule_asks_part(view)) {
     section.plain(view.say("page.no_rule_for", {{"part", part_named(view), false, true}}) + ".");
   } else if (view.assessment.rules.empty()) {
     section.plain(view.say("page.no_rule"));
@@ -124,6 +162,7 @@ Sheet exam_sheet(const model::Exam& exam, const std::optional<model::Person>& pe
   add(plan_section(view));
   add(after_section(view), false);
   add(told_section(view));
+  add(letters_section(view), false);
   add(alerts_section(view), false);
   add(next_section(view), false);
   add(hypotheses_section(view));

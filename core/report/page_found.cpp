@@ -132,12 +132,6 @@ std::optional<model::AgeInterval> PageView::age() const {
   return person && person->birth ? model::age_on(*person->birth, day()) : std::nullopt;
 }
 
-bool PageView::examined(std::string_view region, Side side) const {
-  return std::any_of(findings.begin(), findings.end(), [&](const model::Finding* finding) {
-    return finding->side == side && finding->item.text.starts_with(std::string(region) + ".") && !was_not_done(*finding);
-  });
-}
-
 std::vector<interpret::MissingItem> minimum_missing(const PageView& view, Side side) {
   std::vector<interpret::MissingItem> missing;
   std::copy_if(view.assessment.missing.begin(), view.assessment.missing.end(), std::back_inserter(missing),
@@ -214,8 +208,12 @@ SheetSection not_examined_section(const PageView& view) {
   add_transfer_line(view, section);
   const model::Sequence* sequence = view.edition.sequence(view.exam.complaint);
   const std::string part = sequence != nullptr && sequence->part ? sequence->part->text : std::string();
+  const auto nobody_looked = [&](const std::string& joint, Side side) {
+    return std::any_of(view.assessment.not_examined.begin(), view.assessment.not_examined.end(),
+                       [&](const interpret::NotExamined& one) { return one.joint.text == joint && one.side == side; });
+  };
   for (const Side side : {Side::right, Side::left}) {
-    if (!part.empty() && !view.examined(part, side)) {
+    if (!part.empty() && nobody_looked(part, side)) {
       section.bullet(view.say("page.other_side", {{"side", side_of(view.words, side), false, true}, {"part", word_of(view.words, "joint", part), false, true}}));
     }
   }
@@ -223,7 +221,7 @@ SheetSection not_examined_section(const PageView& view) {
   for (const model::Word& joint : has_joints ? *sequence->joints_around : std::vector<model::Word>{}) {
     std::vector<std::string> sides;
     for (const Side side : {Side::right, Side::left}) {
-      if (!view.examined(joint.text, side)) {
+      if (nobody_looked(joint.text, side)) {
         sides.push_back(side_of(view.words, side));
       }
     }
@@ -254,7 +252,7 @@ SheetSection not_examined_section(const PageView& view) {
   for (const Side side : {Side::right, Side::left}) {
     const bool other = view.exam.side && *view.exam.side != Side::midline && *view.exam.side != side;
     // An other side that was not looked at is said above, in one line.
-    if (other && !part.empty() && !view.examined(part, side)) {
+    if (other && !part.empty() && nobody_looked(part, side)) {
       continue;
     }
     std::vector<std::string> labels;

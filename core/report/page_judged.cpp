@@ -145,6 +145,18 @@ void add_once(std::vector<std::string>& list, const std::string& text) {
   return words.say(least ? "msg.value.at_least" : "msg.value.at_most", {{"value", digits(least ? *rule.value->low : *rule.value->high), false, true}});
 }
 
+// 2; 1 to 3.
+[[nodiscard]] std::string points_words(const RuleResult& rule, const Words& words) {
+  if (!rule.points) {
+    return {};
+  }
+  const std::string low = std::to_string(rule.points->low.steps);
+  if (rule.points->low == rule.points->high) {
+    return low;
+  }
+  return words.say("msg.value.points_between", {{"low", low, false, true}, {"high", std::to_string(rule.points->high.steps), false, true}});
+}
+
 // What an outcome is called: most rules advise a film; one that does not has words of its own.
 [[nodiscard]] std::string outcome_word(const RuleResult& rule, const interpret::SettleAnswer& answer, const Words& words) {
   const std::string_view outcome = wire::type_of<interpret::Outcome>().words[static_cast<std::size_t>(answer.gives)];
@@ -157,7 +169,7 @@ void add_once(std::vector<std::string>& list, const std::string& text) {
   if (rule.band) {
     const std::string band = name + "band_" + rule.band->text;
     const bool doubted = has_flag(rule, "contradicted") && words.has(band + "_contradicted");
-    return words.say(doubted ? band + "_contradicted" : band, {{"value", value_words(rule, words), false, true}});
+    return words.say(doubted ? band + "_contradicted" : band, {{"value", value_words(rule, words), false, true}, {"points", points_words(rule, words), false, true}});
   }
   switch (rule.outcome) {
     case interpret::Outcome::positive:
@@ -187,13 +199,13 @@ void add_once(std::vector<std::string>& list, const std::string& text) {
     case interpret::Outcome::undetermined: {
       std::vector<std::string> needs;
       for (const interpret::Settle& settle : rule.settle) {
-        needs.push_back(input_text(words, rule, settle.input.text));
+        add_once(needs, input_text(words, rule, settle.input.text));
       }
       if (needs.empty() && words.has(name + "undetermined_here")) {
         return words.say(name + "undetermined_here");
       }
       return words.say(name + (rule.value ? "undetermined_value" : "undetermined"),
-                       {{"needs", joined(needs), false, true}, {"value", value_words(rule, words), false, true}});
+                       {{"needs", joined(needs), false, true}, {"value", value_words(rule, words), false, true}, {"points", points_words(rule, words), false, true}});
     }
     case interpret::Outcome::not_applicable:
       return words.say(name + "not_applicable", {{"gate", reason_of_gate(rule, words), false, true}});
@@ -217,10 +229,13 @@ void add_remarks(const Args& args, const Words& words, const reference::Edition&
     parts.push_back(words.say("msg.motion.positions_named", {{"position", word_of(words, "position", text_of(args, "position")), false, true},
                                                              {"other_position", word_of(words, "position", text_of(args, "other_position")), false, true}}));
   }
-  for (const std::string_view because : {"heavy_thigh", "small_hands", "first_weeks", "no_reference"}) {
+  for (const std::string_view because : {"heavy_thigh", "small_hands", "first_weeks", "no_reference", "one_rater"}) {
     if (holds(args, because)) {
       parts.push_back(words.say("msg.because." + std::string(because)));
     }
+  }
+  if (holds(args, "by_depth")) {
+    parts.push_back(words.say("msg.because.by_depth", args));
   }
   const std::string instead = text_of(args, "instead");
   if (!instead.empty()) {
@@ -248,6 +263,16 @@ StatementWords statement_words(const Statement& statement, const model::Exam& ex
         add_once(out.sources, figure.source.text);
       }
     }
+    for (const reference::PrintedRule& rule : edition.rules()) {
+      if (rule.row == row) {
+        add_once(out.sources, rule.sources.front().text);
+      }
+    }
+    for (const reference::TableRow& line : edition.tables()) {
+      if (line.row == row) {
+        add_once(out.sources, line.source.text);
+      }
+    }
   }
   // That a fresh knee feels otherwise later is said of the knee complained of, not of the well one.
   if (statement.side && exam.side && *exam.side != model::Side::midline && *statement.side != *exam.side) {
@@ -256,6 +281,12 @@ StatementWords statement_words(const Statement& statement, const model::Exam& ex
   for (Arg& arg : args) {
     if (arg.name == "state") {
       arg.text = word_of(words, "body.state", arg.text);
+    }
+    if (arg.name == "other_item" || arg.name == "because_item") {
+      arg.text = item_label(words, edition, {arg.text});
+    }
+    if (arg.name == "reason") {
+      arg.text = word_of(words, "why", arg.text);
     }
   }
   out.interval = interval_of(args, words);
@@ -329,7 +360,7 @@ std::vector<std::string> rule_lines(const RuleResult& rule, const model::Exam& e
                     ".");
   }
   for (const model::Word& flag : rule.flags) {
-    const bool said_already = flag.text == "contradicted" || (flag.text == "rules_disagree" && rule.outcome == interpret::Outcome::negative);
+    const bool said_already = flag.text == "contradicted" || (flag.text == "rules_disagree" && rule.outcome == interpret::Outcome::negative && !rule.band);
     if (!said_already) {
       lines.push_back(rule_word(words, rule, "flag", flag.text) + ".");
     }

@@ -43,7 +43,6 @@ class PageView {
   [[nodiscard]] model::PartialDate day() const;
   [[nodiscard]] std::optional<model::AgeInterval> age() const;
   // Something of this region was examined on this side, not only tried.
-  [[nodiscard]] bool examined(std::string_view region, model::Side side) const;
 };
 
 // Of the complaint's minimum set, what was not recorded on this side or of the person as a whole.
@@ -53,6 +52,7 @@ class PageView {
 [[nodiscard]] std::vector<std::string> head_lines(const PageView& view);
 [[nodiscard]] SheetSection impression_section(const PageView& view);
 [[nodiscard]] SheetSection plan_section(const PageView& view);
+[[nodiscard]] SheetSection letters_section(const PageView& view);  // no lines: none was written
 [[nodiscard]] SheetSection consent_section(const PageView& view);
 [[nodiscard]] SheetSection signature_section(const PageView& view);
 [[nodiscard]] SheetSection about_section(const PageView& view);

@@ -217,10 +217,46 @@ SheetSection told_section(const PageView& view) {
       parts.push_back(as_written(item.who->text));
     }
     parts.push_back(became);
+    if (item.said_back) {
+      parts.push_back(view.say("plan.said_back", {{"said", enum_word(view.words, "said_back", *item.said_back), false, true}}));
+    }
     section.bullet(joined(parts, "; "));
   }
   if (section.lines.empty()) {
     section.plain(view.say("page.told_nothing"));
+  }
+  return section;
+}
+
+// What left the clinic, and whether it still says what the record says. Of a sealed letter a page tells nothing by default.
+SheetSection letters_section(const PageView& view) {
+  SheetSection section = view.section("page.letters");
+  for (const model::Letter& letter : view.exam.letters.value_or(std::vector<model::Letter>{})) {
+    std::vector<std::string> parts;
+    if (letter.protected_.value_or(false)) {
+      if (view.names.protected_note != ProtectedNote::shown) {
+        continue;
+      }
+      parts.push_back(view.say("page.letter_sealed", {{"at", view.local(letter.at), false, true}}));
+    } else {
+      Args args{{"at", view.local(letter.at), false, true}, {"to", view.say("page.letter_nobody"), false, true}, {"question", {}}};
+      if (letter.to) {
+        args[1] = {"to", letter.to->text};
+      }
+      if (letter.question) {
+        args[2].text = letter.question->text;
+      }
+      parts.push_back(view.say("page.letter", args));
+    }
+    if (letter.stale) {
+      std::vector<std::string> because;
+      for (const model::Word& one : letter.stale_because.value_or(std::vector<model::Word>{})) {
+        because.push_back(word_of(view.words, "letter_changed", one.text));
+      }
+      parts.push_back(view.say("page.letter_stale", {{"because", joined(because), false, true}}));
+      parts.push_back(view.say(letter.corrected_by ? "page.letter_corrected" : "page.letter_not_corrected"));
+    }
+    section.bullet(joined(parts, "; "));
   }
   return section;
 }

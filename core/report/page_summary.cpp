@@ -63,6 +63,13 @@ using model::Side;
   return of_today && !item.starts_with("history.") && !item.starts_with("body.") && !item.starts_with("general.concern_");
 }
 
+// What nobody looked at today says so wherever it stands.
+[[nodiscard]] std::string value_with_origin(const PageView& view, const model::Finding& finding) {
+  const std::string value = bare_value_text(view.words, view.edition, finding);
+  const bool of_today = !finding.origin || (*finding.origin != model::Origin::carried_over && *finding.origin != model::Origin::self_reported);
+  return of_today ? value : joined({value, enum_word(view.words, "origin", *finding.origin)});
+}
+
 struct OfSide {
   std::vector<std::string> parts;
   bool examined = false;
@@ -80,7 +87,7 @@ struct OfSide {
     here.examined = here.examined || looked;
     if (is == Ordinary::unusual) {
       here.parts.push_back(view.say("page.found_one", {{"what", view.label(finding->item), false, true},
-                                                       {"value", bare_value_text(view.words, view.edition, *finding), false, true}}));
+                                                       {"value", value_with_origin(view, *finding), false, true}}));
     }
     here.described = here.described || (is == Ordinary::described && looked && !is_compared(view, *finding));
   }

@@ -37,6 +37,9 @@ struct SheetSection {
   void under(std::string text) { lines.push_back({LineKind::under, std::move(text), {}, {}, {}}); }
 };
 
+// How it is laid out on paper: a page of many sheets, a letter on one, large print, a note set smaller so that it stays one sheet.
+enum class SheetLook : std::uint8_t { page, letter, home, note };
+
 struct Sheet {
   std::string banner;  // above everything, and on each sheet of paper
   std::string title;
@@ -44,7 +47,7 @@ struct Sheet {
   std::string examined;            // the day, on each sheet of paper
   std::vector<std::string> head;   // below the title
   std::vector<SheetSection> sections;
-  bool compact = false;  // set smaller, so that it stays one sheet of paper
+  SheetLook look = SheetLook::page;
 };
 
 // Plain text of 80 columns.

@@ -25,6 +25,32 @@ constexpr std::string_view sheet_style =
     ".found.compared thead th:first-child{width:11%}.found.compared thead th:last-child{width:25%}.found.compared td,.found.compared th{font-size:9pt}.found.compared tr{break-inside:auto}"
     "@media print{body{max-width:none;padding:0}}";
 
+// A title stands beside its lines, so that a letter has room on one sheet.
+constexpr std::string_view letter_style =
+    "@page{size:A4;margin:9mm 13mm 10mm}body{max-width:184mm;padding:0;font-size:8.8pt;line-height:1.24}h1{font-size:12.5pt;margin:0}"
+    ".who{font-size:11pt}header p{margin:0 0 .4mm}.who+p{font-weight:bold}.sheet>tfoot>tr>td{font-size:7pt}"
+    "section{display:grid;grid-template-columns:29mm 1fr;column-gap:3mm;border-top:.15mm solid #000;margin-top:1mm;padding-top:.7mm}"
+    "h2{grid-column:1;grid-row:1/span 9;border:0;margin:0;font-size:8.8pt}section>p,section>ul{grid-column:2;margin:0 0 .3mm}li{margin:0 0 .3mm}"
+    "@media screen{body{padding:4mm}}";
+constexpr std::string_view home_style =
+    "body{font-size:15.5pt;line-height:1.25}h1{font-size:19pt}h2{font-size:16pt;margin:3.5mm 0 1mm}p{margin:0 0 1.5mm}ul{padding-left:8mm}li{margin:0 0 1.2mm}"
+    ".who{font-size:18pt}.sheet>tfoot>tr>td{font-size:10pt}section:last-child{font-size:10pt}section:last-child h2{display:none}";
+constexpr std::string_view note_style = "body{font-size:9pt;line-height:1.25}h2{font-size:10pt;margin:1.8mm 0 .5mm}p,li{margin-bottom:.3mm}";
+
+[[nodiscard]] std::string_view style_of(SheetLook look) {
+  switch (look) {
+    case SheetLook::page:
+      return {};
+    case SheetLook::letter:
+      return letter_style;
+    case SheetLook::home:
+      return home_style;
+    case SheetLook::note:
+      return note_style;
+  }
+  return {};
+}
+
 [[nodiscard]] std::string escaped(std::string_view text) { return html_text(text); }
 
 [[nodiscard]] std::string element(std::string_view name, std::string_view text, std::string_view attributes = {}) {
@@ -198,7 +224,7 @@ std::string sheet_html(const Sheet& sheet, const Words& words) {
   std::string out = "<!DOCTYPE html>\n<html lang=\"en\" dir=\"ltr\">\n<head>\n<meta charset=\"utf-8\">\n"
                     "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\">\n"
                     "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n" +
-                    element("title", sheet.title) + "<style>" + std::string(sheet_style) + (sheet.compact ? "body{font-size:9pt;line-height:1.25}h2{font-size:10pt;margin:1.8mm 0 .5mm}p,li{margin-bottom:.3mm}" : "") + "@page{@bottom-right{font:8.5pt \"DejaVu Sans\",Arial,sans-serif;content:\"" +
+                    element("title", sheet.title) + "<style>" + std::string(sheet_style) + std::string(style_of(sheet.look)) + "@page{@bottom-right{font:8.5pt \"DejaVu Sans\",Arial,sans-serif;content:\"" +
                     words.say("msg.page.sheet_number") + " \" counter(page) \"/\" counter(pages)}}</style>\n</head>\n<body>\n<table class=\"sheet\">\n<tfoot><tr><td>";
   out += escaped(joined({sheet.banner, sheet.who, sheet.examined, words.say("msg.page.untested")}, " \u00b7 ")) + "</td></tr></tfoot>\n<tbody><tr><td>\n<header>\n";
   out += sheet.banner.empty() ? std::string() : element("p", sheet.banner, " class=\"banner\"");

@@ -14,6 +14,8 @@
 #include "core/service/methods/ledger/ledger.hpp"
 #include "core/service/methods/ledger/request.hpp"
 #include "core/service/methods/ledger/session.hpp"
+#include "core/service/methods/letter/letter.hpp"
+#include "core/service/methods/letter/take_home.hpp"
 #include "core/service/methods/people/person.hpp"
 #include "core/service/methods/people/place.hpp"
 #include "core/service/methods/say/catalogue.hpp"
@@ -79,6 +81,9 @@ constexpr std::array table{
     bind<&transfer_write>("transfer.write", to_examiner_viewer, "the note of a transfer again, on one page"),
     bind<&agreement_read>("agreement.read", to_examiner_viewer, "how far two examiners agree, item by item; never of persons"),
     bind<&note_write>("note.write", to_examiner_viewer, "one exam as a page to read and to print: impression and plan first"),
+    bind<&letter_write>("letter.write", to_examiner, "a letter about the exam on one sheet, kept as it was printed", writes),
+    bind<&letter_read>("letter.read", to_examiner_viewer, "a letter as it was written, with what has changed since"),
+    bind<&take_home_write>("take_home.write", to_examiner, "the sheet that the person carries home, in large print"),
 };
 // clang-format on
 

@@ -15,5 +15,6 @@ namespace limbledger::rpc {
 // Prints the assessment of a document; 1 for a document that cannot be read.
 [[nodiscard]] ExitCode assess(const Options& options);
 [[nodiscard]] ExitCode write_schemas(const Options& options);
+[[nodiscard]] ExitCode list_rules(const Options& options);
 
 }  // namespace limbledger::rpc

@@ -43,6 +43,8 @@ void keep_to_ourselves() {
       return verify(options);
     case Command::schemas:
       return write_schemas(options);
+    case Command::rules:
+      return list_rules(options);
     case Command::assess:
       return assess(options);
   }

@@ -112,6 +112,11 @@ void add_others(CLI::App& app, Options& options) {
   schemas->add_option("DIR", options.folder, "folder to write to; files of the same names are replaced")->required();
   schemas->footer("Example:\n  limbledger schemas schemas/");
   schemas->callback([&options] { options.command = Command::schemas; });
+
+  CLI::App* rules = app.add_subcommand("rules", "List the decision rules: version, inputs, in whom each was made, source.");
+  rules->add_flag("--json", options.json, "print the list as JSON instead of text");
+  rules->footer("Example:\n  limbledger rules\n\nA rule supports your judgement; local protocol stands above it.");
+  rules->callback([&options] { options.command = Command::rules; });
 }
 
 }  // namespace

@@ -11,7 +11,7 @@
 
 namespace limbledger::rpc {
 
-enum class Command : std::uint8_t { new_ledger, serve, verify, schemas, assess };
+enum class Command : std::uint8_t { new_ledger, serve, verify, schemas, rules, assess };
 
 struct Options {
   Command command{};

@@ -1,6 +1,6 @@
 // One visit as a document for document.assess and statement.explain, its findings in short lines: "item side value instrument", the
 // value a number of degrees toward the item's direction, triple:0-20-110, grade:1/firm, test:positive, answer:yes, choice:twist,
-// choices:none_of_these, count:4, cel:37.9, mm:431, not:pain; "then" before it puts the finding into an exam of 2026-10-01. All is invented; the day
+// choices:none_of_these, count:4, cel:37.9, mm:431, twice:850/852, s:2.1, pit:2+/4, not:pain; "then" before it puts the finding into an exam of 2026-10-01. All is invented; the day
 // is 2026-11-24.
 #pragma once
 
@@ -34,6 +34,7 @@ struct KneeVisit {
   std::string complained_of = "left";  // a side; empty: not said
   std::string setting = "primary_care";
   std::string priors;  // a JSON list
+  std::string exam_more;  // members of the exam: ,"who_spoke":{...}
   std::vector<std::string> now;
   std::vector<std::string> then;
 
@@ -61,7 +62,7 @@ struct KneeVisit {
     std::string finding = R"({"item":")" + item + R"(","side":")" + side + R"(","value":)" + json;
     const bool measured = json.find("\"angle\"") != std::string::npos;
     finding += instrument.empty() ? "" : R"(,"instrument":")" + instrument + "\"";
-    finding += measured && more.find("\"position\"") == std::string::npos ? R"(,"position":"supine")" : "";
+    finding += measured && more.find("\"position\"") == std::string::npos ? R"(,"position":")" + position_of(item) + "\"" : "";
     finding += end_feel.empty() ? "" : R"(,"end_feel":")" + end_feel + "\"";
     (before ? then : now).push_back(finding + more + "}");
   }
@@ -72,7 +73,7 @@ struct KneeVisit {
                                                    joined(then) + "]}]";
     return R"({"document":{"format":"limbledger-exam/1","as_of":"2026-11-24","person":{"birth":{"date":")" + born + R"("},"sex":")" + sex +
            R"(","norm_sex":")" + sex + R"("},"exam":{"complaint":")" + complaint + "\"" + member("side", complained_of) + member("setting", setting) +
-           member("injured_on", injured_on) + R"(},"findings":[)" + joined(now) + "]" + earlier + "}" +
+           member("injured_on", injured_on) + exam_more + R"(},"findings":[)" + joined(now) + "]" + earlier + "}" +
            (priors.empty() ? "" : R"(,"priors":)" + priors) + rest + "}";
   }
   [[nodiscard]] interpret::Assessment assess() const {
@@ -163,12 +164,35 @@ struct KneeVisit {
     }
     return all;
   }
+  // Lying on the back, where the item can be done so.
+  [[nodiscard]] static std::string position_of(const std::string& item) {
+    const model::Item* row = reference::built_in_edition()->item(std::string_view(item));
+    const bool other = row != nullptr && row->positions && std::find(row->positions->begin(), row->positions->end(), model::Word{"supine"}) == row->positions->end();
+    return other ? row->positions->front().text : "supine";
+  }
   [[nodiscard]] static std::string value_of(const std::string& item, const std::string& value, std::string& end_feel) {
     const auto colon = value.find(':');
     const std::string kind = colon == std::string::npos ? "" : value.substr(0, colon);
     std::string rest = colon == std::string::npos ? value : value.substr(colon + 1);
     if (kind == "triple") {
       return R"({"kind":"angle","entered":")" + rest + R"(","order":"extension_zero_flexion"})";
+    }
+    if (kind == "ankle_triple") {
+      return R"({"kind":"angle","entered":")" + rest + R"(","order":"dorsiflexion_zero_plantarflexion"})";
+    }
+    if (kind == "twice") {  // twice:850/852
+      const auto slash = rest.find('/');
+      return R"({"kind":"length","trials":[)" + rest.substr(0, slash) + "," + rest.substr(slash + 1) + R"(],"of_trials":"mean"})";
+    }
+    if (kind == "pit") {  // pit:2+/4
+      const auto slash = rest.find('/');
+      return R"({"kind":"grade","scale":"edema/ebm","grade":")" + rest.substr(0, slash) + R"(","mm":)" + rest.substr(slash + 1) + "}";
+    }
+    if (kind == "s") {
+      return R"({"kind":"time","s":)" + rest + "}";
+    }
+    if (kind == "entered_length") {
+      return R"({"kind":"length","entered":")" + rest + R"("})";
     }
     if (kind == "entered") {  // entered:+5/extension
       const auto slash = rest.find('/');

@@ -42,10 +42,12 @@ namespace {
 
 }  // namespace
 
-TEST_CASE("HC-009 for the knee: a girth is of one level, another level is no item, and two girths give no difference") {
+TEST_CASE("HC-009 for the knee: a girth is of one level, another level is no item, and a difference rests on a taught figure") {
   KneeVisit visit;
   visit.add_all("leg.thigh_girth_10cm right mm:440;leg.thigh_girth_10cm left mm:475");
-  CHECK(text_of(visit.assess()).find("thigh_girth") == std::string::npos);
+  const auto girth = visit.statement("measure.girth:leg.thigh_girth_10cm:left");
+  CHECK(girth.message.text == "msg.measure.girth_more_taught");
+  CHECK(girth.grade == interpret::StatementGrade::unclear);
   visit.now.clear();
   visit.now.push_back(R"({"item":"leg.thigh_girth_12cm","side":"left","value":{"kind":"length","mm":475}})");
   CHECK(visit.refusal() == "item.unknown@/document/findings/0/item");

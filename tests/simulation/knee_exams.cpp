@@ -158,6 +158,9 @@ const std::set<std::string>& evidence_items() {
   static const std::set<std::string> items = [] {
     std::set<std::string> found;
     for (const auto& condition : facts().evidence().groups) {
+      if (facts().evidence().condition(condition.condition)->parts->front().text != "knee") {
+        continue;
+      }
       for (const auto& group : condition.groups) {
         for (const auto& member : group.members) {
           for (const auto& part : member.parts) {

@@ -19,6 +19,9 @@ using interpret_test::Bench;
 // An undetermined rule is settled by exactly the inputs it names: gives the answers tried.
 [[nodiscard]] std::uint64_t settled_by_what_is_named(Bench& made, const std::vector<interpret::RuleResult>& rules);
 
+// Any one of several methods answers such a rule, and one that was not begun asks nothing.
+[[nodiscard]] bool joins_methods(const interpret::RuleResult& rule);
+
 struct Taken {
   std::uint64_t away = 0;
   std::uint64_t opened = 0;

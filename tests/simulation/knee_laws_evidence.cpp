@@ -111,6 +111,18 @@ const interpret::Hypothesis* find(const std::vector<interpret::Hypothesis>& said
   return nullptr;
 }
 
+std::vector<std::pair<std::string, Side>> with_sides(const std::set<std::string>& conditions, Side side) {
+  std::vector<std::pair<std::string, Side>> all;
+  for (const std::string& condition : conditions) {
+    for (const Side one : {Side::left, Side::right}) {
+      if (side == Side::midline || side == one) {
+        all.emplace_back(condition, one);
+      }
+    }
+  }
+  return all;
+}
+
 int rank(interpret::Support support) { return support == interpret::Support::against ? 0 : (support == interpret::Support::neither ? 1 : 2); }
 
 // Why a hypothesis left this finding out; empty where it did not.
@@ -148,14 +160,17 @@ std::uint64_t positive_never_lowers(Bench& made, const std::vector<interpret::Hy
   for (std::size_t i = 0; i < made.exam.findings->size(); ++i) {
     const model::Finding kept = (*made.exam.findings)[i];
     const std::set<std::string>& conditions = conditions_of(kept.item);
-    // A hypothesis is of the side complained of.
-    if (conditions.empty() || (kept.side != Side::midline && kept.side != *made.exam.side) || !turn_positive((*made.exam.findings)[i])) {
+    // A hypothesis is of the side complained of; of both where none is. One of two values that disagree is no result by itself.
+    const auto same_place = [&](const model::Finding& one) { return one.item == kept.item && one.side == kept.side; };
+    const bool alone = std::count_if(made.exam.findings->begin(), made.exam.findings->end(), same_place) == 1;
+    if (conditions.empty() || !alone || (kept.side != Side::midline && made.exam.side && kept.side != *made.exam.side) ||
+        !turn_positive((*made.exam.findings)[i])) {
       continue;
     }
     const auto after = hypotheses_of(made);
-    for (const std::string& condition : conditions) {
-      const auto* one = find(before, condition, *made.exam.side);
-      const auto* two = find(after, condition, *made.exam.side);
+    for (const auto& [condition, side] : with_sides(conditions, kept.side)) {
+      const auto* one = find(before, condition, side);
+      const auto* two = find(after, condition, side);
       if (one == nullptr || two == nullptr) {
         continue;
       }

@@ -36,18 +36,25 @@ const interpret::RuleResult* find(const std::vector<interpret::RuleResult>& said
 // A wound or a joint out of place comes before any rule, and an open rule is then not used.
 bool set_aside(const interpret::RuleResult& rule) { return rule.gate && rule.gate->text == "red_flag"; }
 
-// Any one of several methods finds a numb foot, and one that was not begun asks nothing: with the method that found it taken away,
-// the others answer by themselves.
-bool joins_methods(const interpret::RuleResult& rule) { return rule.rule.text == "rule.protective_sensation" || rule.rule.text == "rule.foot_category"; }
-
 // A value of this item that falls in the class which the rule named; none where it is not a value of an item.
 std::optional<model::Value> value_in(const model::ItemId& item, const std::string& named) {
   const model::Item* known = reference::built_in_edition()->item(item);
   if (named == "yes" || named == "no") {
     if (known->value == model::ValueKind::choices) {
-      return model::Choices{{{named == "no" ? "none_of_these" : "repeat_visit"}}};
+      const auto& all = *known->choices;
+      const auto first = std::find_if(all.begin(), all.end(), [](const model::ChoiceId& one) { return one.text != "none_of_these" && one.text != "pregnancy"; });
+      return model::Choices{{named == "no" ? model::ChoiceId{"none_of_these"} : *first}};
     }
-    return model::Answer{named == "yes" ? model::AnswerWord::yes : model::AnswerWord::no};
+    if (known->value == model::ValueKind::test) {
+      return model::Test{named == "yes" ? model::TestResult::positive : model::TestResult::negative, std::nullopt};
+    }
+    if (known->value != model::ValueKind::answer && known->value != model::ValueKind::count) {
+      return std::nullopt;  // a choice or a number of its own classes
+    }
+    // A yes to a grade or a pulse is no value of it.
+    return known->value == model::ValueKind::answer
+               ? std::optional<model::Value>(model::Answer{named == "yes" ? model::AnswerWord::yes : model::AnswerWord::no})
+               : std::nullopt;
   }
   if (named == "3 or fewer" || named == "4") {
     return model::CountValue{{named == "4" ? 4 : 3}};
@@ -67,6 +74,15 @@ bool warns_only(const model::Finding& finding) {
 }
 
 }  // namespace
+
+// Any one of several methods finds a numb foot, and one that was not begun asks nothing: with the method that found it taken away,
+// the others answer by themselves.
+// The same of what several items tell alike: a click or the pain of one test, a danger by any of its causes, the higher of two pressures.
+bool joins_methods(const interpret::RuleResult& rule) {
+  const std::set<std::string> several{"rule.protective_sensation", "rule.foot_category", "rule.compartment_signs", "rule.knee_vessels", "rule.wells_dvt",
+                                      "rule.wells_dvt_1997", "rule.clot_route", "rule.lowery", "rule.eular_knee_oa", "rule.nice_oa"};
+  return several.count(rule.rule.text) != 0;
+}
 
 std::uint64_t settled_by_what_is_named(Bench& made, const std::vector<interpret::RuleResult>& rules) {
   std::uint64_t settled = 0;

@@ -50,7 +50,7 @@ constexpr std::array left_then_right{Side::left, Side::right};
   return clue.ask.empty() && !clue.open.empty() ? FlagAnswer::cannot_answer : FlagAnswer::not_asked;
 }
 
-// What is done meanwhile for a native knee, for a replaced one, and there for who is ill.
+// What is done meanwhile for a native joint, for a replaced one, and there for who is ill.
 struct OfReplaced {
   std::string_view native;
   std::string_view replaced;
@@ -60,23 +60,56 @@ constexpr std::array<OfReplaced, 2> of_replaced{
     {{"msg.meanwhile.fluid_first", "msg.meanwhile.fluid_first_replaced", "msg.meanwhile.fluid_first_replaced_ill"},
      {"msg.meanwhile.no_needle_by_program", "msg.meanwhile.no_needle_by_program_replaced", "msg.meanwhile.no_needle_by_program_replaced"}}};
 
+// What is done instead where the place is known not to have what it takes; the first that fits. Not listed is unknown, and changes nothing.
+struct OfPlace {
+  std::string_view usual;
+  std::string_view lacks;
+  std::string_view instead;
+};
+constexpr std::array<OfPlace, 8> of_place{{{"msg.meanwhile.offload", "offloading", "msg.meanwhile.offload_none_here"},
+                                           {"msg.meanwhile.offload", "crutches", "msg.meanwhile.offload_no_crutches"},
+                                           {"msg.meanwhile.sample_then_antibiotic", "dressings", "msg.meanwhile.cover_then_antibiotic"},
+                                           {"msg.meanwhile.film_shows_nothing_yet", "film", "msg.meanwhile.film_elsewhere"},
+                                           {"msg.meanwhile.film_hip", "film", "msg.meanwhile.film_hip_elsewhere"},
+                                           {"msg.meanwhile.film_both_hips", "film", "msg.meanwhile.film_both_hips_elsewhere"},
+                                           {"msg.meanwhile.scan_route", "ultrasound", "msg.meanwhile.scan_elsewhere"},
+                                           {"msg.meanwhile.pressures_where_had", "doppler", "msg.meanwhile.pressures_elsewhere"}}};
+
+void fit_to_place(const model::Place* place, std::vector<model::MessageId>& meanwhile) {
+  if (place == nullptr || !place->here) {
+    return;
+  }
+  const auto lacks = [&](std::string_view what) {
+    return std::any_of(place->here->begin(), place->here->end(), [&](const model::Here& one) { return one.what.text == what && one.there == model::YesNo::no; });
+  };
+  for (model::MessageId& message : meanwhile) {
+    const auto at = std::find_if(of_place.begin(), of_place.end(), [&](const OfPlace& one) { return one.usual == message.text && lacks(one.lacks); });
+    if (at != of_place.end()) {
+      message.text = at->instead;
+    }
+  }
+}
+
 // Replaced by any answer that stands: of two that disagree the one that keeps the needle away.
-[[nodiscard]] std::vector<model::MessageId> meanwhile_of(const View& view, const JudgedFlag& judged) {
+[[nodiscard]] std::vector<model::MessageId> meanwhile_of(const View& view, const JudgedFlag& judged, const model::Place* place) {
   std::vector<model::MessageId> meanwhile = judged.row->meanwhile;
-  const auto replaced = [&](Side side) { return (!judged.side || *judged.side == side) && view.says_yes("body.knee_replaced", side); };
+  fit_to_place(place, meanwhile);
+  const std::string_view what = judged.raised.what;
+  const std::string_view joint = what.starts_with("hip") ? "body.hip_replaced" : (what.starts_with("ankle") ? "body.ankle_replaced" : "body.knee_replaced");
+  const auto replaced = [&](Side side) { return (!judged.side || *judged.side == side) && view.says_yes(joint, side); };
   if (std::none_of(left_then_right.begin(), left_then_right.end(), replaced)) {
     return meanwhile;
   }
   for (model::MessageId& message : meanwhile) {
     const auto at = std::find_if(of_replaced.begin(), of_replaced.end(), [&](const OfReplaced& one) { return one.native == message.text; });
     if (at != of_replaced.end()) {
-      message.text = judged.raised.what == "ill" ? at->ill : at->replaced;
+      message.text = what.ends_with("ill") ? at->ill : at->replaced;
     }
   }
   return meanwhile;
 }
 
-[[nodiscard]] Alert to_alert(const View& view, const JudgedFlag& judged) {
+[[nodiscard]] Alert to_alert(const View& view, const JudgedFlag& judged, const model::Place* place) {
   Alert alert;
   alert.alert = judged.row->alert;
   alert.side = judged.side;
@@ -85,7 +118,7 @@ constexpr std::array<OfReplaced, 2> of_replaced{
   alert.interrupts = judged.raised.interrupts;
   alert.because = ids_of(judged.raised.clue.because.written());
   alert.message = {"msg.alert." + short_name(judged) + "." + std::string(judged.raised.what)};
-  alert.meanwhile = meanwhile_of(view, judged);
+  alert.meanwhile = meanwhile_of(view, judged, place);
   alert.stop = judged.row->stop;
   alert.audience = is_protected(judged) ? Audience::protected_ : Audience::clinician;
   alert.sources = judged.row->sources;
@@ -132,7 +165,8 @@ void take_handling(const model::Exam& exam, Alert& alert) {
   statement.side = judged.side;
   statement.grade = StatementGrade::notable;
   statement.comparator = Comparator::none;
-  statement.message = {"msg.referral." + short_name(judged)};
+  const std::string which = judged.raised.refer.empty() ? std::string() : "." + std::string(judged.raised.refer);
+  statement.message = {"msg.referral." + short_name(judged) + which};
   statement.params = Params().raw();
   statement.findings = ids_of(judged.raised.clue.because.written());
   prompt.working.statement = statement.statement;
@@ -188,7 +222,7 @@ void add_withdrawn(const View& view, const AlertsAsk& ask, std::vector<Alert>& a
       if (!is_raised(judged) || is_prompt(judged) || shown_inside(judged, flags)) {
         continue;
       }
-      Alert alert = to_alert(then, judged);
+      Alert alert = to_alert(then, judged, ask.place);
       const bool known = std::any_of(alerts.begin(), alerts.end(), [&](const Alert& one) { return one.alert == alert.alert && one.side == alert.side; });
       if (known) {
         continue;
@@ -287,7 +321,7 @@ AlertsJudged judge_alerts(const View& view, const std::vector<JudgedFlag>& flags
     if (is_prompt(judged)) {
       out.prompts.push_back(to_prompt(judged));
     } else if (!shown_inside(judged, flags)) {
-      Alert alert = to_alert(view, judged);
+      Alert alert = to_alert(view, judged, ask.place);
       take_handling(view.exam(), alert);
       out.alerts.push_back(std::move(alert));
     }

@@ -6,6 +6,7 @@
 
 #include "core/interpret/alerts/red_flag.hpp"
 #include "core/interpret/statement.hpp"
+#include "core/model/place.hpp"
 
 #include <span>
 #include <vector>
@@ -15,6 +16,7 @@ namespace limbledger::interpret {
 struct AlertsAsk {
   bool protected_ = false;                            // show what is masked
   std::span<const model::Exam> before_corrections{};  // the exam as each correcting entry had been shown it
+  const model::Place* place = nullptr;                // where the exam is done, where that is known
 };
 
 struct AlertsJudged {

@@ -105,6 +105,42 @@ Clue Answers::chosen(std::string_view item, Side side, std::initializer_list<std
   });
 }
 
+Clue Answers::several(std::string_view item, Side side, std::initializer_list<std::string_view> choices, std::ptrdiff_t least) const {
+  return hear_as(item, side, [choices, least](const model::Finding& finding) {
+    const auto* found = std::get_if<model::Choices>(&finding.value);
+    if (found == nullptr) {
+      return not_said();
+    }
+    const auto in = [&](const model::ChoiceId& id) { return std::find(choices.begin(), choices.end(), id.text) != choices.end(); };
+    return said(std::count_if(found->choices.begin(), found->choices.end(), in) >= least);
+  });
+}
+
+Clue Answers::any_yes(std::initializer_list<std::string_view> items, Side side) const {
+  Clue out;
+  for (const std::string_view item : items) {
+    if (const Clue one = yes(item, side); one.is_yes()) {
+      out.value = Tri::yes;
+      out.because.add(one.because);
+    }
+  }
+  return out;
+}
+
+Clue Answers::longer_than(std::string_view item, Side side, std::int64_t mm) const {
+  return hear_as(item, side, [mm](const model::Finding& finding) {
+    const auto* length = std::get_if<model::Length>(&finding.value);
+    return length == nullptr || !length->mm ? not_said() : said(length->mm->steps > mm * model::Millimetres::wire_rule.per_unit);
+  });
+}
+
+Clue Answers::pressure_below(std::string_view item, std::int64_t mm_hg) const {
+  return hear_as(item, Side::midline, [mm_hg](const model::Finding& finding) {
+    const auto* pressure = std::get_if<model::Pressure>(&finding.value);
+    return pressure == nullptr || !pressure->mm_hg || pressure->signal ? not_said() : said(pressure->mm_hg->steps < mm_hg);
+  });
+}
+
 Clue Answers::graded(std::string_view item, Side side, std::initializer_list<std::string_view> grades) const {
   return hear_as(item, side, [grades](const model::Finding& finding) {
     const auto* grade = std::get_if<model::Grade>(&finding.value);
@@ -112,8 +148,8 @@ Clue Answers::graded(std::string_view item, Side side, std::initializer_list<std
   });
 }
 
-Clue Answers::count_at_least(std::string_view item, std::int64_t least) const {
-  return hear_as(item, Side::midline, [least](const model::Finding& finding) {
+Clue Answers::count_at_least(std::string_view item, std::int64_t least, Side side) const {
+  return hear_as(item, side, [least](const model::Finding& finding) {
     const auto* count = std::get_if<model::CountValue>(&finding.value);
     return count == nullptr ? not_said() : said(count->count.steps >= least);
   });

@@ -29,7 +29,11 @@ enum class Known : std::uint8_t {
   bone_tender,
   restricted,
   severe_pain_on_passive,
-  hip_rotation_lost
+  hip_rotation_lost,
+  numb,
+  foot_hot,
+  foot_wound,
+  wound_infected
 };
 
 class Answers {
@@ -42,7 +46,13 @@ class Answers {
   [[nodiscard]] Clue positive(std::string_view item, model::Side side) const;
   [[nodiscard]] Clue chosen(std::string_view item, model::Side side, std::initializer_list<std::string_view> choices) const;
   [[nodiscard]] Clue graded(std::string_view item, model::Side side, std::initializer_list<std::string_view> grades) const;
-  [[nodiscard]] Clue count_at_least(std::string_view item, std::int64_t least) const;
+  // At least so many of these choices.
+  [[nodiscard]] Clue several(std::string_view item, model::Side side, std::initializer_list<std::string_view> choices, std::ptrdiff_t least) const;
+  // Yes with all that say yes; else nothing is said, and nothing asked.
+  [[nodiscard]] Clue any_yes(std::initializer_list<std::string_view> items, model::Side side) const;
+  [[nodiscard]] Clue count_at_least(std::string_view item, std::int64_t least, model::Side side = model::Side::midline) const;
+  [[nodiscard]] Clue longer_than(std::string_view item, model::Side side, std::int64_t mm) const;
+  [[nodiscard]] Clue pressure_below(std::string_view item, std::int64_t mm_hg) const;
   // Tenths of a degree Celsius.
   [[nodiscard]] Clue warm_at_least(std::int64_t tenths) const;
   [[nodiscard]] Clue warmest_at_least(std::int64_t tenths) const;  // the highest of the last seven days
@@ -70,7 +80,7 @@ class Answers {
 
   const View& view_;
   mutable std::optional<std::vector<Reading>> motions_;
-  mutable std::array<std::array<std::optional<Clue>, 3>, 12> kept_;
+  mutable std::array<std::array<std::optional<Clue>, 3>, 16> kept_;
 };
 
 }  // namespace limbledger::interpret

@@ -2,6 +2,7 @@
 #include "core/interpret/alerts/circumstances.hpp"
 #include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/alerts/red_flag.hpp"
+#include "core/interpret/rules/vessel/wells.hpp"
 
 namespace limbledger::interpret {
 
@@ -15,36 +16,39 @@ namespace {
   return unasked(looked.value == Tri::undetermined ? led_by(spread, {looked}) : led_by(looked, {spread}));
 }
 
-// Points of the two-level Wells score that can be recorded here, between the least and the most they can be. What is
-// not recorded is never read as no; an earlier clot and a leg paralysed or in plaster count when they were answered. Whether something else explains it at least as well is the examiner's own answer.
-[[nodiscard]] Clue wells_likely_clue(const Answers& answers, Side side) {
-  std::int64_t least = 0;
-  std::int64_t most = 0;
+// A calf that was measured thicker than the other.
+[[nodiscard]] Clue calf_measured_fuller(const Answers& answers, Side side) {
+  std::vector<const model::Finding*> girths;
+  const auto difference = calf_difference(answers.view(), side, girths);
+  Clue clue;
+  if (difference && difference->low >= calf_fuller_mm) {
+    clue.value = Tri::yes;
+    clue.because = FindingTrail::of(answers.view().trails().findings, girths);
+  }
+  return clue;
+}
+
+// The points of 2003 as the rule has them (wells.hpp): two or more, fewer, or open. What is not recorded is never read as no. An earlier
+// clot, a leg paralysed or in plaster and the girths count when they are there, and are not asked for.
+[[nodiscard]] Clue wells_clue(const Answers& answers, Side side, const Clue& fuller) {
   Clue open;
   const auto point = [&](const Clue& clue) {
-    least += clue.is_yes() ? 1 : 0;
-    most += clue.is_no() ? 0 : 1;
     open.because.add(clue.because);
     open.ask.add(clue.ask);
   };
-  point(led_by(answers.yes("history.cancer_known"), {answers.yes("history.cancer_active")}));
+  point(answers.yes("history.cancer_active"));
   point(answers.yes("history.immobile_or_surgery_recent"));
   point(unasked(answers.yes("history.leg_paralysed_or_plaster", side)));
   point(unasked(answers.yes("history.clot_before")));
   point(answers.yes("leg.calf_tender_vein", side));
   point(whole_leg_swollen(answers, side));
+  point(fuller);
   point(answers.yes("vessel.oedema_more_this_side", side));
   point(answers.yes("vessel.veins_collateral", side));
-  most += answers.yes("leg.calf_swelling", side).is_no() ? 0 : 1;  // fuller than the other: whether by 30 mm was not recorded
-  const Clue suspects = answers.yes("history.examiner_suspects_clot");
-  least -= suspects.is_yes() ? 0 : 2;
-  most -= suspects.is_no() ? 2 : 0;
-  open.ask.add(suspects.ask);
-  open.value = least >= wells_likely ? Tri::yes : (most < wells_likely ? Tri::no : Tri::undetermined);
-  if (answers.aged(0, wells_from - 1) == Tri::yes) {
-    open.value = Tri::undetermined;  // the score is not made for them, so it says no nothing
-    open.ask = suspects.ask;
-  }
+  open.ask.add(answers.yes("history.other_cause_as_likely", side).ask);
+  open.ask.add(answers.yes("history.examiner_suspects_clot").ask);
+  // The score is not made for who is younger, so it says no nothing.
+  open.value = answers.aged(0, wells_from - 1) == Tri::yes ? Tri::undetermined : wells_two_or_more(answers.view(), side);
   return open;
 }
 
@@ -62,20 +66,40 @@ Raised leg_clot(const Answers& answers, Side side) {
   const Clue suspects = answers.yes("history.examiner_suspects_clot");
   // A tender calf that does not swell is explained by a recorded injury, or by the examiner, who suspects no clot.
   const Clue tender = every({answers.yes("leg.calf_tender_vein", side), circumstance(negate(injured(answers))), fact(not_(tri(suspects.is_no())))});
-  const Clue entry = either({answers.yes("leg.calf_swelling", side), whole_leg_swollen(answers, side),
-                             unasked(tender), suspects});
+  const Clue fuller = calf_measured_fuller(answers, side);
+  const Clue entry = either({led_by(answers.yes("leg.calf_swelling", side), {fuller}), whole_leg_swollen(answers, side), unasked(tender), suspects});
   const Clue fast = answers.count_at_least("general.pulse_rate", pulse_clot_over + 1);
   const Clue chest = led_by(answers.yes("history.breathless"), {fast});
+  const Clue wells = entry.is_no() ? Clue{} : wells_clue(answers, side, fuller);
+  const Clue bears = bare_no(pregnant(answers));
+  const Clue tested = answers.chosen("general.lab_d_dimer", Side::midline, {"lab_positive"});
+  const bool negative = answers.chosen("general.lab_d_dimer", Side::midline, {"lab_negative"}).is_yes();
   Raised raised;
-  raised.clue = every({entry, either({suspects, wells_likely_clue(answers, side), bare_no(pregnant(answers)), chest})});
+  raised.clue = every({entry, either({suspects, wells, bears, chest})});
   if (raised.clue.value == Tri::undetermined && !entry.is_yes()) {
     raised.clue.because.clear();
     raised.clue.ask = entry.ask;
   }
+  const Clue seen = unasked(answers.chosen("general.scan_leg_veins", side, {"scan_clot_seen"}));
   if (raised.clue.is_yes() && chest.is_yes()) {
     raised.urgency = AlertClass::now;
     raised.interrupts = true;
     raised.what = "chest";
+  } else if (seen.is_yes()) {
+    raised.clue = seen;
+    raised.what = "seen";
+  } else if (raised.clue.is_yes()) {
+    raised.what = wells.is_yes() && !bears.is_yes() ? "points" : "raised";
+  } else if (entry.is_yes() && wells.is_no() && bears.is_no() && chest.is_no() && !suspects.is_no()) {
+    // Fewer than two points: the blood test decides, at a lower tier, and a positive one is scanned the same day.
+    if (negative) {
+      raised.clue = negate(answers.chosen("general.lab_d_dimer", Side::midline, {"lab_negative"}));
+    } else {
+      raised.clue = tested.is_yes() ? every({entry, tested}) : fact(Tri::yes);
+      raised.clue.because.add(entry.because);
+      raised.urgency = tested.is_yes() ? AlertClass::same_day : AlertClass::two_weeks;
+      raised.what = tested.is_yes() ? "d_dimer" : "raised";
+    }
   }
   return raised;
 }
@@ -87,7 +111,8 @@ Raised cauda_equina(const Answers& answers, Side) {
   const auto both = [&](std::string_view item) { return unasked(every({answers.yes(item, Side::left), answers.yes(item, Side::right)})); };
   const Clue drop = unasked(either({answers.yes("nerve.foot_drop", Side::left), answers.yes("nerve.foot_drop", Side::right)}));
   const Clue back = answers.yes("history.back_pain");
-  const Clue saddle = answers.yes("history.saddle_numbness");
+  const auto felt_less = [&](Side side) { return answers.chosen("nerve.saddle_touch", side, {"felt_less", "not_felt"}); };
+  const Clue saddle = led_by(answers.yes("history.saddle_numbness"), {felt_less(Side::left), felt_less(Side::right)});
   const Clue bladder = every({answers.yes("history.bladder_bowel_change"), either({back, unasked(answers.yes("history.cancer_known")), drop, saddle})});
   const Clue two_sided = every({unasked(back), either({both("nerve.sensation_foot_reduced"), both("nerve.foot_drop")})});
   Raised raised;
@@ -95,13 +120,25 @@ Raised cauda_equina(const Answers& answers, Side) {
                                         answers.yes("history.cancer_known"), saddle, drop});
   const Clue weak = either({answers.yes("history.both_legs_weak"), answers.yes("history.weakness_getting_worse")});
   const Clue told_more = every({root_pain, either({weak, answers.yes("history.sexual_function_change")})});
-  raised.clue = led_by(either({saddle, bladder, two_sided}), {told_more});
+  // Pain down both legs from the back, and new.
+  const Clue both_legs = unasked(every({answers.yes("history.leg_pain_both"), root_pain, of_short_history(answers)}));
+  raised.clue = led_by(either({saddle, bladder, two_sided}), {told_more, both_legs});
   const bool told = answers.yes("history.bladder_bowel_change").is_yes();
   if (raised.clue.value == Tri::undetermined && !back.is_yes() && !told) {
     raised.clue.because.clear();
   }
   raised.urgency = AlertClass::now;
   raised.interrupts = true;
+  return raised;
+}
+
+// Cannot be lifted, and newly; an old one is known. The back and the front compartment are looked at.
+Raised new_foot_drop(const Answers& answers, Side side) {
+  const Clue drops = led_by(answers.yes("nerve.foot_drop", side), {answers.graded("nerve.power_ankle_dorsiflexion", side, {"0", "1", "2"}),
+                                                                   answers.chosen("gait.foot_strike", side, {"strike_slap"})});
+  const Clue recent = answers.yes("history.foot_drop_new", side);
+  Raised raised;
+  raised.clue = led_by(every({drops, recent}), {recent});
   return raised;
 }
 
@@ -119,10 +156,17 @@ Raised tumour(const Answers& answers, Side) {
   const Clue known = unasked(answers.yes("history.cancer_known"));
   const Clue stays = bare_no(unasked(answers.count_at_least("history.weeks_since_onset", lump_weeks)));
   const Tri young = answers.aged(0, young_under - 1);
+  // Larger than 5 cm, growing, deep, back again or with nodes; on the bone at this age.
+  const Clue grows = unasked(either_side([&](Side side) {
+    return led_by(answers.longer_than("skin.lump_size", side, lump_over_mm),
+                  {answers.chosen("skin.lump_features", side, {"lump_grows", "lump_deep_or_fixed", "lump_came_back", "lump_with_nodes"}),
+                   young == Tri::yes ? answers.chosen("skin.lump_features", side, {"lump_on_bone"}) : Clue{}});
+  }));
+  const Clue sweats = unasked(every({answers.yes("history.night_sweats"), bone}));
   Raised raised;
   raised.clue = led_by(either({night, every({lost, either({bone, night})}), every({known, either({bone, at_night})}),
                                every({fact(young), stays, either({bone, lump})})}),
-                       {broke, every({fact(young), unexplained})});
+                       {broke, every({fact(young), unexplained}), grows, sweats});
   if (raised.clue.value == Tri::undetermined && !at_night.is_yes() && !lost.is_yes() && !known.is_yes()) {
     raised.clue.because.clear();
   }
@@ -134,6 +178,10 @@ Raised tumour(const Answers& answers, Side) {
     raised.what = "broke_cancer";
   } else if (broke.is_yes()) {
     raised.what = "broke";
+  } else if (grows.is_yes()) {
+    raised.what = "lump";
+    raised.refer = "lump";
+    raised.clue.because.add(grows.because);
   }
   return raised;
 }

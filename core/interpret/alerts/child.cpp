@@ -1,7 +1,11 @@
-// Children: the slipped hip behind a painful knee, the limp that nothing explains, Perthes disease, and protection.
+// Children: the slipped hip behind a painful knee, the limp that nothing explains, Perthes disease, a hip that never was in place, and
+// protection.
 #include "core/interpret/alerts/circumstances.hpp"
 #include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/alerts/red_flag.hpp"
+
+#include <algorithm>
+#include <utility>
 
 namespace limbledger::interpret {
 
@@ -13,15 +17,17 @@ Raised hip_slip(const Answers& answers, Side side) {
   const Clue gait = answers.chosen("gait.pattern", side, {"turned_out"});
   Raised raised;
   raised.applies = answers.aged(slip_from, slip_to);
-  raised.clue = led_by(lost, {gait});
+  const Clue seen = answers.chosen("history.film_result", side, {"hip_slip_seen"});
+  raised.clue = led_by(lost, {gait, answers.positive("hip.turns_out_in_flexion", side),
+                              answers.chosen("hip.leg_attitude", side, {"attitude_turned_out", "attitude_short_turned_out"}), seen});
   if (raised.clue.value == Tri::undetermined && rolls.is_yes()) {
     raised.clue.because.add(rolls.because);
   }
-  raised.what = lost.is_yes() ? "raised" : "turned_out";
+  raised.what = lost.is_yes() ? "raised" : (seen.is_yes() ? "seen" : "turned_out");
   if (raised.clue.is_yes() && cannot_walk(answers).is_yes()) {
     raised.urgency = AlertClass::now;
     raised.interrupts = true;
-    raised.what = lost.is_yes() ? "unstable" : "unstable_turned_out";
+    raised.what = lost.is_yes() ? "unstable" : (seen.is_yes() ? "unstable_seen" : "unstable_turned_out");
   }
   return raised;
 }
@@ -32,11 +38,15 @@ Raised limping_child(const Answers& answers, Side) {
   const Clue bone = both([&](Side side) { return bone_tender(answers, side); });
   const Clue sign = either({fever(answers, fever_child_tenths), answers.yes("history.unwell"), cannot_stand(answers), answers.yes("history.night_pain"),
                             answers.yes("history.weight_loss"), over_two_weeks(answers), unasked(bone), unasked(pain)});
+  // The rest of the red list counts where it was answered, and is not asked after here.
+  const Clue unseen = every({answers.count_at_least("history.limp_days", limp_unseen_days + 1), negate(answers.yes("history.limp_seen_before"))});
+  const Clue lump = both([&](Side side) { return answers.yes("skin.lump", side); });
+  const Clue told = led_by(answers.any_yes({"history.pain_severe_sudden", "history.fatigue", "history.night_sweats", "general.pallor"}, Side::midline), {unseen, lump});
   Raised raised;
   raised.applies = answers.child();
   const Clue still = both([&](Side side) { return leg_not_moved(answers, side); });
   const Clue limping = answers.aged(0, 0) == Tri::yes ? led_by(still, {limps(answers)}) : led_by(limps(answers), {still});
-  raised.clue = every({circumstance(negate(injured(answers))), limping, sign});
+  raised.clue = every({circumstance(negate(injured(answers))), limping, led_by(sign, {told})});
   if (raised.clue.value == Tri::undetermined && !limping.is_yes()) {
     raised.clue.because.clear();
   }
@@ -52,7 +62,7 @@ Raised limping_child(const Answers& answers, Side) {
 Raised perthes(const Answers& answers, Side side) {
   Raised raised;
   raised.applies = answers.aged(perthes_from, perthes_to);
-  const Clue lost = hip_rotation_lost(answers, side);
+  const Clue lost = led_by(hip_rotation_lost(answers, side), {abduction_lacking(answers, side)});
   // A fever or legs that do not carry name another danger; they say nothing about this one.
   raised.clue = every({bare_no(over_two_weeks(answers)), lost, bare_no(negate(fever(answers, fever_child_tenths))), bare_no(negate(cannot_walk(answers)))});
   raised.urgency = AlertClass::two_weeks;
@@ -66,7 +76,8 @@ Raised perthes(const Answers& answers, Side side) {
 // walking (convention). What was told or seen of the story counts at any age: a partner and a dependent adult are protected as well.
 Raised inflicted_injury(const Answers& answers, Side) {
   const auto hurt_at = [&](Side side) {
-    return either({bone_tender(answers, side), answers.yes("knee.look_deformity", side), answers.yes("knee.bruising", side),
+    return either({bone_tender(answers, side), bone_tender_at_shaft(answers, side), bone_tender_at_ankle(answers, side), bone_tender_at_foot(answers, side),
+                   answers.yes("knee.look_deformity", side), answers.yes("knee.bruising", side),
                    foot_deformed(answers, side), answers.yes("skin.bruises", side),
                    answers.chosen("history.film_result", side, {"knee_fracture_seen", "shaft_fracture_seen", "hip_fracture_seen"}),
                    answers.chosen("knee.look_swelling_spread", side, {"whole_limb"})});
@@ -85,6 +96,76 @@ Raised inflicted_injury(const Answers& answers, Side) {
   raised.clue = led_by(young == Tri::no ? fact(Tri::no) : of_child, {told});
   if (!raised.clue.is_yes()) {
     raised.clue.because.clear();
+  }
+  return raised;
+}
+
+namespace {
+
+// How far a hip opens with the knee bent: less than 60 degrees after three months, or 20 less than the other.
+[[nodiscard]] Clue opens_too_little(const Answers& answers, Side side) {
+  constexpr std::string_view item = "hip.abduction_passive_flexed";
+  constexpr std::int64_t thousandths = 1000;
+  const View& view = answers.view();
+  const auto at = [&](Side one) -> const Reading* {
+    const auto& all = answers.motions();
+    const auto found = std::find_if(all.begin(), all.end(), [&](const Reading& reading) {
+      return reading.item->item.text == item && reading.side == one && reading.readable == Readable::number;
+    });
+    return found == all.end() ? nullptr : &*found;
+  };
+  const Reading* here = at(side);
+  const Reading* other = at(other_side(side));
+  Clue clue;
+  for (const auto& [reading, on] : {std::pair(here, side), std::pair(other, other_side(side))}) {
+    const model::Item* known = view.edition().item(item);
+    if (reading == nullptr && view.at(item, on).empty() && known != nullptr) {
+      clue.ask.add({view.trails().asks, ToAsk{known, on}});
+    } else if (reading == nullptr) {
+      clue.open.add(FindingTrail::of(view.trails().findings, view.at(item, on)));
+    }
+  }
+  if (here == nullptr) {
+    return clue;
+  }
+  const auto months = view.age_months_on_exam();
+  const bool of_age = months && months->low >= abduction_from_months && months->high <= abduction_to_months;
+  const bool not_of_age = months && (months->high < abduction_from_months || months->low > abduction_to_months);
+  const Tri little = !of_age ? (not_of_age ? Tri::no : Tri::undetermined) : (here->high < abduction_least * thousandths ? Tri::yes : (here->low >= abduction_least * thousandths ? Tri::no : Tri::undetermined));
+  Tri differs = Tri::undetermined;
+  if (other != nullptr) {
+    differs = other->low - here->high >= abduction_differs * thousandths
+                  ? Tri::yes
+                  : (other->high - here->low < abduction_differs * thousandths ? Tri::no : Tri::undetermined);
+  }
+  clue.value = or_(little, differs);
+  FindingTrail measured = FindingTrail::of(view.trails().findings, here->findings);
+  if (other != nullptr && little != Tri::yes) {
+    measured.add(FindingTrail::of(view.trails().findings, other->findings));
+  }
+  if (clue.value != Tri::undetermined) {
+    (clue.is_yes() ? clue.because : clue.against) = measured;
+    clue.ask.clear();
+    clue.open.clear();
+  }
+  return clue;
+}
+
+}  // namespace
+
+// A hip that never was in its socket, found after the first weeks. Uneven folds say little and count for nothing.
+Raised late_dislocation(const Answers& answers, Side side) {
+  const Clue lower = answers.positive("hip.knee_height_lower", side);
+  const Clue waddles = answers.chosen("gait.pattern", side, {"waddling"});
+  Raised raised;
+  raised.applies = answers.aged(0, late_dislocation_to);
+  raised.clue = led_by(either({opens_too_little(answers, side), lower}), {waddles, answers.positive("hip.ortolani", side), answers.positive("hip.barlow", side)});
+  raised.urgency = AlertClass::two_weeks;
+  const auto months = answers.view().age_months_on_exam();
+  if (months && months->high <= ultrasound_to_months) {
+    raised.refer = "ultrasound";
+  } else if (months && months->low > ultrasound_to_months) {
+    raised.refer = "film";
   }
   return raised;
 }

@@ -45,6 +45,8 @@ constexpr std::int64_t days_a_week = 7;
     const model::Item* known = view.edition().item(item);
     if (reading == nullptr && view.at(item, on).empty() && known != nullptr) {
       clue.ask.add({view.trails().asks, ToAsk{known, on}});
+    } else if (reading == nullptr) {
+      clue.open.add(FindingTrail::of(view.trails().findings, view.at(item, on)));  // asked, and no number
     }
   }
   if (here == nullptr || other == nullptr) {
@@ -74,13 +76,12 @@ constexpr std::int64_t days_a_week = 7;
   return either({answers.yes("history.refuses_weight", Side::left), answers.yes("history.refuses_weight", Side::right)});
 }
 
-// The complaint itself says so, while nothing recorded says otherwise.
-[[nodiscard]] bool complains_of_something_recent(const View& view) {
+}  // namespace
+
+bool complains_of_something_recent(const View& view) {
   const std::string& why = view.exam().complaint.text;
   return why == "acute_knee" || why == "ankle_injury" || why == "hip_after_fall";
 }
-
-}  // namespace
 
 Clue injured(const Answers& answers) {
   return answers.once(Known::injured, Side::midline, [&]() -> Clue {
@@ -222,7 +223,7 @@ Clue severe_pain_on_passive(const Answers& answers, Side side) {
   return answers.once(Known::severe_pain_on_passive, side, [&]() -> Clue {
     Clue out;
     for (const std::string_view item : {"knee.flexion_passive", "knee.extension_passive", "hip.internal_rotation_passive_seated",
-                                        "hip.internal_rotation_passive_supine", "hip.log_roll"}) {
+                                        "hip.internal_rotation_passive_supine", "hip.log_roll", "ankle.dorsiflexion_passive_knee_bent"}) {
       const Clue one = answers.tried(item, side, [](const model::Finding& finding) {
         const auto* not_done = std::get_if<model::NotDone>(&finding.value);
         const bool stopped = not_done != nullptr && not_done->reason == WhyNot::pain;
@@ -234,6 +235,10 @@ Clue severe_pain_on_passive(const Answers& answers, Side side) {
       out.value = out.value == Tri::undetermined ? one.value : (one.is_yes() ? Tri::yes : out.value);
       out.because.add(one.because);
       out.against.add(one.against);
+    }
+    if (const Clue smallest = answers.yes("hip.pain_passive_severe", side); smallest.is_yes()) {
+      out.value = Tri::yes;
+      out.because.add(smallest.because);
     }
     if (out.is_yes()) {
       out.against.clear();
@@ -265,6 +270,29 @@ Clue hip_rotation_lost(const Answers& answers, Side side) {
 
 Clue extension_lacking(const Answers& answers, Side side) {
   return less_than_other(answers.view(), answers.motions(), "knee.extension_passive", side);
+}
+
+Clue abduction_lacking(const Answers& answers, Side side) {
+  return less_than_other(answers.view(), answers.motions(), "hip.abduction_passive_flexed", side);
+}
+
+Clue ankle_restricted(const Answers& answers, Side side) {
+  Clue out;
+  for (const std::string_view item : {"ankle.dorsiflexion_passive_knee_bent", "ankle.dorsiflexion_passive_knee_straight", "ankle.dorsiflexion_active_knee_bent",
+                                      "ankle.plantarflexion_passive_knee_bent"}) {
+    const Clue one = led_by(less_than_other(answers.view(), answers.motions(), item, side), {answers.stopped(item, side, {WhyNot::pain, WhyNot::blocked, WhyNot::unable})});
+    if (one.is_yes()) {
+      return one;
+    }
+    const bool first = out.value == Tri::undetermined && out.ask.empty();
+    out = first || (out.value == Tri::undetermined && one.is_no()) ? one : out;
+  }
+  return out;
+}
+
+std::string_view part_complained_of(const Answers& answers) {
+  const model::Sequence* sequence = answers.view().edition().sequence(answers.view().exam().complaint);
+  return sequence != nullptr && sequence->part ? std::string_view(sequence->part->text) : std::string_view();
 }
 
 Clue foot_deformed(const Answers& answers, Side side) {

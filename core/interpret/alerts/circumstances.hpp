@@ -5,6 +5,8 @@
 
 namespace limbledger::interpret {
 
+// The complaint itself says so, while nothing recorded says otherwise.
+[[nodiscard]] bool complains_of_something_recent(const View& view);
 // An injury that can explain today's knee. A complaint alone is not one.
 [[nodiscard]] Clue injured(const Answers& answers);
 // For what happens to no knee by itself (out of joint, deformed): the complaint of something recent is enough until an answer says no.
@@ -32,6 +34,28 @@ namespace limbledger::interpret {
 [[nodiscard]] Clue hip_rotation_lost(const Answers& answers, model::Side side);
 // The knee lacks extension against the other side by more than the error of a difference.
 [[nodiscard]] Clue extension_lacking(const Answers& answers, model::Side side);
+// With the hip bent, the leg opens less than the other by more than the error of a difference.
+[[nodiscard]] Clue abduction_lacking(const Answers& answers, model::Side side);
+// The ankle moves less than the other by more than the error of a difference, or pain or a block stopped it.
+[[nodiscard]] Clue ankle_restricted(const Answers& answers, model::Side side);
+// Bone below the knee and of the thigh that was found tender; no is never said, and nothing is asked.
+[[nodiscard]] Clue bone_tender_at_ankle(const Answers& answers, model::Side side);
+[[nodiscard]] Clue bone_tender_at_foot(const Answers& answers, model::Side side);
+[[nodiscard]] Clue bone_tender_at_shaft(const Answers& answers, model::Side side);
+// Nerves of this foot are ill, whatever the cause: feeling lost, leprosy, or diabetes for long.
+[[nodiscard]] Clue numb_foot(const Answers& answers, model::Side side);
+// Foot or ankle warm against the other.
+[[nodiscard]] Clue foot_hot(const Answers& answers, model::Side side);
+// Broken skin or dead tissue of the foot.
+[[nodiscard]] Clue foot_wound(const Answers& answers, model::Side side);
+// Two signs of infection at it, or heat and swelling.
+[[nodiscard]] Clue wound_infected(const Answers& answers, model::Side side);
+// Exactly, not rounded: ankle pressure below 0.90 of the higher arm pressure.
+[[nodiscard]] Tri ankle_pressure_low(const View& view, model::Side side);
+// grade_1, grade_2a, grade_2b, grade_3 of a limb without blood; empty where what was recorded settles none.
+[[nodiscard]] std::string_view ischaemia_grade(const Answers& answers, model::Side side);
+// The region of the complaint, or none: hip, knee, leg, ankle, foot, pelvis.
+[[nodiscard]] std::string_view part_complained_of(const Answers& answers);
 // Ankle, foot or shin newly out of shape.
 [[nodiscard]] Clue foot_deformed(const Answers& answers, model::Side side);
 // A pulse of the foot that cannot be felt: one, or both.

@@ -51,6 +51,9 @@ Raised locked_knee(const Answers& answers, Side side) {
   const Clue block = extension_lacking(answers, side);
   Raised raised;
   raised.clue = every({sudden, block});
+  if (raised.clue.value == Tri::undetermined && !block.is_yes() && !answers.yes("history.locking", side).is_yes()) {
+    raised.clue.because.clear();  // that something is recent points to no block
+  }
   raised.urgency = answers.child() == Tri::no ? AlertClass::two_weeks : AlertClass::same_day;
   return raised;
 }

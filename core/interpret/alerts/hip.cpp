@@ -1,4 +1,5 @@
-// The hip behind an older knee: a break that walking does not settle. Source: red flags page, hip fracture in an older person.
+// The hip behind an older knee: a break that walking does not settle; and a hip out of joint. Source: red flags page, hip fracture in an
+// older person and dislocated joint.
 #include "core/interpret/alerts/circumstances.hpp"
 #include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/alerts/red_flag.hpp"
@@ -73,6 +74,27 @@ Raised hip_fracture_old(const Answers& answers, Side side) {
     }
   }
   raised.what = seen.is_yes() ? "seen" : "raised";
+  return raised;
+}
+
+// Held bent and turned in or out after an injury, or by a replaced hip, which needs none. One that went back by itself is the same day.
+Raised dislocated_hip(const Answers& answers, Side side) {
+  const Clue replaced = unasked(answers.yes("body.hip_replaced", side));
+  const Clue held = answers.chosen("hip.leg_attitude", side, {"attitude_bent_turned_in", "attitude_bent_turned_out"});
+  const Clue hurt = circumstance(hurt_lately(answers));
+  const Clue out_now = every({replaced.is_yes() ? replaced : hurt, held});
+  const bool of_hip = part_complained_of(answers) == "hip";
+  const Clue went_back = of_hip ? unasked(answers.yes("history.joint_put_back", side)) : Clue{};
+  Raised raised;
+  raised.clue = led_by(out_now, {went_back});
+  if (raised.clue.value == Tri::undetermined && !held.is_yes()) {
+    raised.clue.because.clear();
+  }
+  if (out_now.is_yes() || !raised.clue.is_yes()) {
+    raised.urgency = AlertClass::now;
+    raised.interrupts = true;
+  }
+  raised.what = out_now.is_yes() ? (replaced.is_yes() ? "replaced" : "raised") : (went_back.is_yes() ? "went_back" : "raised");
   return raised;
 }
 

@@ -4,6 +4,9 @@
 #include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/alerts/red_flag.hpp"
 
+#include <initializer_list>
+#include <utility>
+
 namespace limbledger::interpret {
 
 using model::Side;
@@ -24,6 +27,53 @@ void make_now_if_ill(const Answers& answers, Raised& raised) {
   }
 }
 
+// Something that points beyond the injury that explains a swollen joint.
+[[nodiscard]] Clue beyond_the_injury(const Answers& answers, const Clue& lowered) {
+  return hurt_lately(answers).is_yes() ? either({fever(answers, fever_tenths), answers.yes("history.unwell"), lowered}) : fact(Tri::yes);
+}
+
+// Nobody sees a hip swell: that the smallest movement hurts badly, or that it is held bent and turned out, stands for heat and swelling.
+[[nodiscard]] Clue infected_hip(const Answers& answers, Side side, const Clue& lowered) {
+  const Clue severe = answers.yes("hip.pain_passive_severe", side);
+  const Clue roll = answers.positive("hip.log_roll", side);
+  const Clue hot_skin = answers.chosen("hip.look_skin", side, {"hip_hot_red"});
+  const Clue sore = led_by(severe.value == Tri::undetermined && roll.is_no() ? roll : severe,
+                           {answers.chosen("hip.leg_attitude", side, {"attitude_bent_turned_out"}), hot_skin});
+  const Clue general = either({fever(answers, fever_tenths), answers.yes("history.unwell"), unasked(lowered), unasked(cannot_walk(answers)), unasked(hot_skin)});
+  const Clue of_own = every({sore, bare_no(general), of_short_history(answers), beyond_the_injury(answers, lowered)});
+  const Clue replaced = answers.yes("body.hip_replaced", side);
+  const Clue of_metal = every({unasked(replaced), led_by(hot_skin, {every({sore, fever(answers, fever_tenths)}), answers.chosen("hip.look_skin", side, {"hip_sinus"})})});
+  return led_by(of_own, {of_metal});
+}
+
+[[nodiscard]] Clue infected_ankle(const Answers& answers, Side side, const Clue& lowered) {
+  const Clue heat = answers.yes("ankle.hot_red", side);
+  const Clue full = led_by(heat, {answers.any_yes({"ankle.swelling_lateral"}, side).is_yes() ? answers.any_yes({"ankle.swelling_medial"}, side) : Clue{}});
+  const Clue sore = led_by(answers.yes("ankle.anterior_gutter_tender", side),
+                           {answers.any_yes({"ankle.lateral_malleolus_tender", "ankle.medial_malleolus_tender", "ankle.deltoid_tender"}, side)});
+  const Clue of_own = every({full, sore, ankle_restricted(answers, side), of_short_history(answers), beyond_the_injury(answers, lowered)});
+  return led_by(of_own, {every({unasked(answers.yes("body.ankle_replaced", side)), heat})});
+}
+
+// A hot great toe is gout far more often: it counts with a fever, illness, weak defence or broken skin.
+[[nodiscard]] Clue infected_toe(const Answers& answers, Side side, const Clue& lowered) {
+  const Clue more = either({fever(answers, fever_tenths), answers.yes("history.unwell"), lowered, unasked(negate(answers.yes("skin.intact", side)))});
+  return every({answers.yes("foot.mtp_first_hot_red", side), answers.yes("foot.mtp_first_tender", side), bare_no(more), of_short_history(answers)});
+}
+
+// The first is asked after; another joint that says yes is raised, and one that is hot or held leaves a no open.
+[[nodiscard]] Clue of_this_or_another(const Clue& asked, std::initializer_list<std::pair<Clue, bool>> others) {
+  Clue out = asked;
+  for (const auto& other : others) {
+    if (other.first.is_yes()) {
+      out = led_by(out, {other.first});
+    } else if (other.second && !out.is_yes() && other.first.value == Tri::undetermined) {
+      out = either({out, other.first});
+    }
+  }
+  return out;
+}
+
 }  // namespace
 
 Raised infected_joint_adult(const Answers& answers, Side side) {
@@ -35,20 +85,45 @@ Raised infected_joint_adult(const Answers& answers, Side side) {
                              of_short_history(answers), beyond_injury});
   const Clue heat = either({hot(answers, side), every({either({swollen(answers, side), fever(answers, fever_tenths)}), of_short_history(answers)})});
   const Clue replaced = answers.yes("body.knee_replaced", side);
-  const Clue of_metal = every({replaced, heat});
+  // A wound that runs, or is infected, over it counts as heat does.
+  const Clue signs = answers.several("skin.infection_signs", side, {"sign_redness", "sign_swelling", "sign_pain", "sign_warmth", "sign_pus"}, 2);
+  const Clue wet = led_by(answers.any_yes({"skin.sinus_draining"}, side),
+                          {unasked(every({answers.yes("history.joint_injection_or_operation_recent"), led_by(signs, {answers.several("skin.infection_signs", side, {"sign_pus"}, 1)})}))});
+  const Clue of_metal = every({replaced, led_by(heat, {wet})});
   Raised raised;
   raised.applies = not_(answers.child());
-  raised.clue = either({of_own, replaced.is_yes() ? of_metal : circumstance(of_metal)});
-  if (raised.clue.value == Tri::undetermined && !hot(answers, side).is_yes() && !swollen(answers, side).is_yes() && !replaced.is_yes()) {
-    raised.clue.because.clear();  // a tender or stiff joint that is neither hot nor swollen points to much else
+  Clue knee = either({of_own, replaced.is_yes() ? of_metal : circumstance(of_metal)});
+  if (knee.value == Tri::undetermined && !hot(answers, side).is_yes() && !swollen(answers, side).is_yes() && !replaced.is_yes()) {
+    knee.because.clear();  // a tender or stiff joint that is neither hot nor swollen points to much else
   }
+  const std::string_view part = part_complained_of(answers);
+  const Clue hip = infected_hip(answers, side, lowered);
+  const Clue ankle = infected_ankle(answers, side, lowered);
+  const Clue toe = infected_toe(answers, side, lowered);
+  const auto points = [&](std::string_view item) { return answers.yes(item, side).is_yes(); };
+  const bool hip_points = points("hip.pain_passive_severe");
+  const bool ankle_points = points("ankle.hot_red");
+  Clue lead = part == "hip" ? hip : (part == "ankle" ? ankle : (part == "foot" ? toe : knee));
+  if (lead.value == Tri::undetermined && ((part == "hip" && !hip_points) || (part == "ankle" && !ankle_points) || (part == "foot" && !points("foot.mtp_first_hot_red")))) {
+    lead.because.clear();
+  }
+  raised.clue = of_this_or_another(lead, {{knee, knee.warm()}, {hip, hip_points}, {ankle, ankle_points}, {toe, false}});
   raised.what = replaced.is_yes() ? "replaced" : "raised";
+  if (raised.clue.is_yes() && !knee.is_yes()) {
+    const bool of_metal_hip = hip.is_yes() && points("body.hip_replaced");
+    const bool of_metal_ankle = ankle.is_yes() && points("body.ankle_replaced");
+    raised.what = hip.is_yes() ? (of_metal_hip ? "hip_replaced" : "hip") : (ankle.is_yes() ? (of_metal_ankle ? "ankle_replaced" : "ankle") : "toe");
+  }
+  const std::string_view joint = raised.what;
   make_now_if_ill(answers, raised);
+  if (raised.what == "ill" && raised.clue.is_yes() && !knee.is_yes()) {
+    raised.what = joint.starts_with("hip") ? "hip_ill" : (joint.starts_with("ankle") ? "ankle_ill" : "toe_ill");
+  }
   return raised;
 }
 
 Raised infected_joint_child(const Answers& answers, Side side) {
-  const Clue stopped = answers.stopped("knee.flexion_passive", side, {WhyNot::pain});
+  const Clue stopped = led_by(answers.stopped("knee.flexion_passive", side, {WhyNot::pain}), {answers.positive("hip.log_roll", side)});
   // A child that does not limp may still not bear the knee to be moved: that is not answered until somebody moved it.
   // Under one year nobody limps: the leg that is not moved is asked for.
   const bool infant = answers.aged(0, 0) == Tri::yes;
@@ -95,6 +170,22 @@ Raised infected_bone(const Answers& answers, Side side) {
   if (raised.clue.value == Tri::undetermined && !bone.is_yes()) {
     raised.clue.because.clear();
   }
+  // Bone of hip, thigh, shin, ankle and foot, which nobody is asked after one by one; warmth over it is that of its own part.
+  const Clue shaft = bone_tender_at_shaft(answers, side);
+  const Clue below = led_by(bone_tender_at_ankle(answers, side), {bone_tender_at_foot(answers, side)});
+  const Clue warmth = led_by(answers.any_yes({"ankle.hot_red"}, side), {answers.any_yes({"foot.hot_red_swollen"}, side)});
+  const Clue shaft_ill = every({shaft, answers.child() == Tri::no ? either({feverish}) : either({feverish, cannot_stand(answers), lowered})});
+  const Clue below_ill = every({below, answers.child() == Tri::no ? either({feverish, every({warmth, lowered})})
+                                                                  : either({feverish, cannot_stand(answers), warmth, lowered})});
+  const Clue elsewhere = every({no_injury, either({shaft_ill, below_ill})});
+  const Clue knee = raised.clue;
+  const Clue sinus = led_by(answers.yes("skin.sinus_draining", side), {answers.chosen("hip.look_skin", side, {"hip_sinus"})});
+  // Bone met in the ulcer of a numb or diabetic foot is that foot's own danger.
+  const bool of_foot = numb_foot(answers, side).is_yes() || answers.yes("history.diabetes").is_yes();
+  const Clue probed = of_foot ? Clue{} : answers.yes("skin.ulcer_probe_to_bone", side);
+  const bool bone_elsewhere = shaft.is_yes() || below.is_yes();
+  raised.clue = of_this_or_another(knee, {{elsewhere, bone_elsewhere}, {unasked(sinus), false}, {unasked(probed), false}});
+  raised.what = !raised.clue.is_yes() || knee.is_yes() ? "raised" : (elsewhere.is_yes() ? "leg" : (sinus.is_yes() ? "sinus" : "probe"));
   return raised;
 }
 
@@ -115,6 +206,24 @@ Raised joint_over_two_weeks(const Answers& answers, Side side) {
   raised.clue = every({circumstance(negate(injured(answers))), swollen(answers, side), bare_no(over_two_weeks(answers)), sign});
   raised.urgency = AlertClass::two_weeks;
   if (raised.clue.value == Tri::undetermined && !swollen(answers, side).is_yes()) {
+    raised.clue.because.clear();
+  }
+  const Clue hot_ankle = unasked(answers.yes("ankle.hot_red", side));
+  const Clue ankle = every({circumstance(negate(injured(answers))), hot_ankle, bare_no(over_two_weeks(answers)), bare_no(negate(numb_foot(answers, side)))});
+  if (!raised.clue.is_yes() && ankle.is_yes()) {
+    raised.clue = led_by(raised.clue, {ankle});
+    raised.refer = "ankle";
+  }
+  return raised;
+}
+
+// Several joints stiff in the morning for weeks: an illness of joints, not of this one.
+Raised joints_stiff(const Answers& answers, Side) {
+  const Clue many = answers.yes("history.joints_several");
+  Raised raised;
+  raised.clue = every({many, answers.count_at_least("history.morning_stiffness_minutes", stiffness_minutes + 1), bare_no(over_two_weeks(answers))});
+  raised.urgency = AlertClass::two_weeks;
+  if (raised.clue.value == Tri::undetermined && !many.is_yes()) {
     raised.clue.because.clear();
   }
   return raised;

@@ -2,9 +2,11 @@
 #include "core/interpret/alerts/circumstances.hpp"
 #include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/alerts/red_flag.hpp"
+#include "core/interpret/rules/knee/knee_vessels.hpp"
 
 #include <algorithm>
 #include <optional>
+#include <vector>
 
 namespace limbledger::interpret {
 
@@ -37,8 +39,45 @@ constexpr std::string_view tibial_pulse = "vessel.pulse_posterior_tibial";
   return unasked(out);
 }
 
-// Exactly, not rounded: ankle pressure below 0.90 of the higher arm pressure.
-[[nodiscard]] Tri pressure_low(const View& view, Side side) {
+// The concerns of the part of the limb that the break is at: where it shows, else where the complaint is, else all of them.
+[[nodiscard]] std::vector<std::string_view> broken_segments(const Answers& answers, Side side, const Clue& at_knee) {
+  std::vector<std::string_view> open;
+  const auto opens = [&](bool here, std::string_view concern) {
+    if (here) {
+      open.push_back(concern);
+    }
+  };
+  const auto says = [&](std::string_view item) { return answers.yes(item, side).is_yes(); };
+  const std::string_view part = part_complained_of(answers);
+  opens(at_knee.is_yes() || says("knee.look_deformity"), "concern.knee_fracture");
+  opens(says("leg.look_deformity") || bone_tender_at_shaft(answers, side).is_yes(), "concern.shaft_fracture");
+  opens(says("ankle.look_deformity") || says("ankle.skin_tented") || bone_tender_at_ankle(answers, side).is_yes(), "concern.ankle_fracture");
+  opens(says("foot.look_deformity") || bone_tender_at_foot(answers, side).is_yes(), "concern.foot_fracture");
+  if (open.empty()) {
+    opens(part == "hip", "concern.hip_fracture");
+    opens(part == "knee" || bone_tender(answers, side).is_yes(), "concern.knee_fracture");
+    opens(part == "leg", "concern.shaft_fracture");
+    opens(part == "ankle", "concern.ankle_fracture");
+    opens(part == "foot", "concern.foot_fracture");
+  }
+  return open;
+}
+
+// No pulse is said of what was felt for alone, and it stands among the grounds.
+void name_lost_pulse(Raised& raised, const Clue& dorsal, const Clue& tibial) {
+  if (!dorsal.is_yes() && !tibial.is_yes()) {
+    return;
+  }
+  raised.what = dorsal.is_yes() && tibial.is_yes() ? "no_pulse" : (dorsal.is_yes() ? "no_pulse_dorsal" : "no_pulse_tibial");
+  if (raised.clue.is_yes()) {
+    raised.clue.because.add(dorsal.is_yes() ? dorsal.because : FindingTrail{});
+    raised.clue.because.add(tibial.is_yes() ? tibial.because : FindingTrail{});
+  }
+}
+
+}  // namespace
+
+Tri ankle_pressure_low(const View& view, Side side) {
   const auto highest = [&](std::string_view item, Side on) -> std::optional<std::int64_t> {
     std::optional<std::int64_t> found;
     for (const model::Finding* finding : view.at(item, on)) {
@@ -59,26 +98,6 @@ constexpr std::string_view tibial_pulse = "vessel.pulse_posterior_tibial";
   }
   return tri(*ankle * 100 < arm * abi_hundredths);
 }
-
-[[nodiscard]] Clue weak_pulse(const Answers& answers, std::string_view item, Side side) {
-  const Clue weak = answers.graded(item, side, {"0", "1"});
-  const Clue other_weak = answers.graded(item, other_side(side), {"0", "1"});
-  return pulse_absent(answers, item, side).is_yes() || !other_weak.is_yes() ? weak : fact(Tri::no);
-}
-
-// No pulse is said of what was felt for alone, and it stands among the grounds.
-void name_lost_pulse(Raised& raised, const Clue& dorsal, const Clue& tibial) {
-  if (!dorsal.is_yes() && !tibial.is_yes()) {
-    return;
-  }
-  raised.what = dorsal.is_yes() && tibial.is_yes() ? "no_pulse" : (dorsal.is_yes() ? "no_pulse_dorsal" : "no_pulse_tibial");
-  if (raised.clue.is_yes()) {
-    raised.clue.because.add(dorsal.is_yes() ? dorsal.because : FindingTrail{});
-    raised.clue.because.add(tibial.is_yes() ? tibial.because : FindingTrail{});
-  }
-}
-
-}  // namespace
 
 // A wound said to lie near a break counts by itself, as does skin that bone lifts; below the knee a new deformity asks after both.
 Raised open_fracture(const Answers& answers, Side side) {
@@ -108,6 +127,9 @@ Raised open_fracture(const Answers& answers, Side side) {
   raised.interrupts = true;
   const bool below_open = near.is_yes() || below.is_yes();
   raised.what = at_knee.is_yes() ? "raised" : (bone.is_yes() ? "bone_seen" : (below_open ? "near_break" : (tented.is_yes() ? "skin" : "raised")));
+  if (raised.clue.is_yes()) {
+    raised.opens = broken_segments(answers, side, at_knee);
+  }
   return raised;
 }
 
@@ -119,6 +141,31 @@ Raised dislocated_kneecap(const Answers& answers, Side side) {
   raised.clue = either({out_now, went_back});
   raised.interrupts = out_now.is_yes();
   raised.what = out_now.is_yes() ? "out_now" : "raised";
+  return raised;
+}
+
+// Out of shape after an injury is the same day; with movement, pulse or warmth lost, or skin that dies over it, there are minutes.
+Raised dislocated_ankle(const Answers& answers, Side side) {
+  const Clue hurt = circumstance(hurt_lately(answers));
+  const Clue of_ankle = answers.yes("ankle.look_deformity", side);
+  const Clue of_foot = answers.yes("foot.look_deformity", side);
+  const Clue shape = every({hurt, part_complained_of(answers) == "foot" ? led_by(of_foot, {of_ankle}) : led_by(of_ankle, {of_foot})});
+  const Clue stopped = led_by(answers.stopped("ankle.dorsiflexion_passive_knee_bent", side, {model::WhyNot::pain, model::WhyNot::blocked, model::WhyNot::unable}),
+                              {answers.stopped("ankle.dorsiflexion_active_knee_bent", side, {model::WhyNot::pain, model::WhyNot::blocked, model::WhyNot::unable})});
+  const Clue skin = answers.yes("ankle.skin_tented", side);
+  const Clue dorsal = pulse_absent(answers, dorsal_pulse, side);
+  const Clue tibial = pulse_absent(answers, tibial_pulse, side);
+  const Clue threatened = led_by(negate(answers.yes("ankle.movement", side)), {skin, dorsal, tibial, answers.yes("vessel.foot_cold", side), stopped});
+  const Clue went_back = part_complained_of(answers) == "ankle" ? unasked(answers.yes("history.joint_put_back", side)) : Clue{};
+  Raised raised;
+  raised.clue = led_by(shape, {went_back});
+  raised.what = shape.is_yes() ? "raised" : (went_back.is_yes() ? "went_back" : "raised");
+  if (shape.is_yes() && threatened.is_yes()) {
+    raised.urgency = AlertClass::now;
+    raised.interrupts = true;
+    raised.clue.because.add(threatened.because);
+    raised.what = skin.is_yes() ? "skin" : (dorsal.is_yes() || tibial.is_yes() ? "pulse" : "held");
+  }
   return raised;
 }
 
@@ -136,27 +183,39 @@ Raised dislocated_knee(const Answers& answers, Side side) {
   if (!bent_back.is_yes() && raised.clue.value == Tri::undetermined) {
     raised.clue.because = either({deformed, went_back, lax}).because;  // a bruise alone points to no dislocation
   }
-  // Only equal pulses and a pressure ratio of 0.90 or more leave time; what was not looked at leaves none.
-  const bool pulses_good = weak_pulse(answers, dorsal_pulse, side).is_no() && weak_pulse(answers, tibial_pulse, side).is_no();
-  const bool cold = answers.yes("vessel.foot_cold", side).is_yes();
-  raised.urgency = pulses_good && !cold && pressure_low(answers.view(), side) == Tri::no ? AlertClass::same_day : AlertClass::now;
+  // By the rule of the knee's vessels. Only equal pulses and a pressure ratio of 0.90 or more leave time; what was not looked at leaves none.
+  const KneeVessels vessels = raised.clue.is_yes() ? hear_knee_vessels(answers.view(), side) : KneeVessels{};
+  const bool watched = vessels.pulse == 1 && vessels.hard != Tri::yes && vessels.pressure_low == Tri::no;
+  raised.urgency = watched ? AlertClass::same_day : AlertClass::now;
   raised.interrupts = raised.urgency == AlertClass::now;
   raised.what = deformed.is_yes() ? "deformed" : (lax.is_yes() ? "loose" : "raised");
+  if (watched) {
+    raised.what = "watched";
+  } else if (vessels.pulse == 1 && vessels.pressure_low == Tri::yes) {
+    raised.what = "pressure_low";
+  }
   name_lost_pulse(raised, pulse_absent(answers, dorsal_pulse, side), pulse_absent(answers, tibial_pulse, side));
   return raised;
+}
+
+Clue compartment_in_danger(const Answers& answers, Side side) {
+  return led_by(answers.yes("history.injury_severe_or_crush"),
+                {answers.chosen("history.film_result", side, {"knee_fracture_seen", "shaft_fracture_seen"}), answers.yes("history.blood_thinners"),
+                 answers.chosen("history.compartment_causes", side, {"cause_shin_broken", "cause_crush", "cause_long_lying", "cause_tight_cast",
+                                                                     "cause_flow_back", "cause_operation", "cause_bleed"}),
+                 answers.yes("history.bleeding_disorder"), answers.yes("leg.tense_compartment", side),
+                 answers.any_yes({"leg.compartment_front_tense", "leg.compartment_outer_tense", "leg.compartment_back_tense"}, side)});
 }
 
 // Pain beyond what the hurt explains, or pain on stretch, in a limb at risk; both together without. The pulse never lowers it.
 // Stretch pain alone in a limb not at risk is not raised; where nobody asked, that question comes first (C3).
 Raised compartment(const Answers& answers, Side side) {
   const Clue beyond = answers.yes("history.pain_out_of_proportion", side);
-  const Clue stretch = answers.yes("knee.stretch_pain_calf", side);
-  const Clue risk =
-      led_by(answers.yes("history.injury_severe_or_crush"),
-             {answers.chosen("history.film_result", side, {"knee_fracture_seen", "shaft_fracture_seen"}), answers.yes("history.blood_thinners"),
-              answers.chosen("history.compartment_causes", side, {"cause_shin_broken", "cause_crush", "cause_long_lying", "cause_tight_cast",
-                                                                  "cause_flow_back", "cause_operation", "cause_bleed"}),
-              answers.yes("history.bleeding_disorder"), answers.yes("leg.tense_compartment", side)});
+  const Clue calf = answers.yes("knee.stretch_pain_calf", side);
+  const Clue back = answers.yes("leg.stretch_pain_back", side);
+  const Clue stretch = led_by(calf.value == Tri::undetermined && back.is_no() ? back : calf,
+                              {answers.any_yes({"leg.stretch_pain_front", "leg.stretch_pain_outer", "leg.stretch_pain_back", "leg.stretch_pain_deep"}, side)});
+  const Clue risk = compartment_in_danger(answers, side);
   const Clue hidden = negate(answers.yes("general.answers_reliable"));
   Raised raised;
   raised.urgency = AlertClass::now;
@@ -194,13 +253,15 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   // Told to have turned cold or pale within two weeks: the sign and the time in one answer.
   const Clue sudden = answers.yes("history.cold_pale_sudden", side);
   const Clue perfusion =
-      led_by(either({answers.yes("vessel.foot_cold", side), every({dorsal, tibial}), every({circumstance(hurt), others_felt}), refill}), {sudden});
+      led_by(either({answers.yes("vessel.foot_cold", side), every({dorsal, tibial}), every({circumstance(hurt), others_felt}), refill}),
+             {sudden, answers.chosen("vessel.foot_colour", side, {"colour_pale", "colour_mottled"}), negate(answers.yes("vessel.doppler_arterial_audible", side))});
   // Pain at rest for longer than that is another trouble.
   const bool long_pain = answers.yes("history.rest_pain_over_2_weeks", side).is_yes();
   const Clue rest_pain = long_pain ? fact(Tri::no) : answers.yes("history.rest_pain_foot", side);
   const Clue symptom = led_by(either({circumstance(hurt), answers.yes("nerve.sensation_foot_reduced", side), answers.yes("nerve.foot_drop", side),
                                       negate(answers.yes("ankle.movement", side)), answers.yes("history.pain_out_of_proportion", side)}),
-                              {rest_pain, answers.yes("history.numb_or_tingling", side)});
+                              {rest_pain, answers.yes("history.numb_or_tingling", side),
+                               answers.chosen("nerve.sensation_loss_level", side, {"loss_toes_only", "loss_beyond_toes", "loss_whole_foot_or_more"})});
   Raised raised;
   raised.clue = every({perfusion, symptom, sudden.is_yes() ? fact(Tri::yes) : of_short_history(answers)});
   if (raised.clue.value == Tri::undetermined && !perfusion.is_yes()) {
@@ -209,6 +270,9 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   raised.urgency = AlertClass::now;
   raised.interrupts = true;
   name_lost_pulse(raised, dorsal, tibial);
+  if (const std::string_view grade = raised.clue.is_yes() ? ischaemia_grade(answers, side) : ""; !grade.empty()) {
+    raised.what = grade;  // the pulse that was not felt stands among the grounds
+  }
   return raised;
 }
 

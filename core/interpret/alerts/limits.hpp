@@ -27,5 +27,21 @@ inline constexpr std::int64_t severe_pain = 7;              // CONVENTION, of 10
 inline constexpr std::int64_t stiffness_minutes = 30;       // ALTMAN1986: longer is not wear
 inline constexpr std::int64_t wells_likely = 2;             // WELLS2003, NICE_NG158
 inline constexpr std::int64_t wells_from = 18;              // NICE_QS201
+inline constexpr std::int64_t diabetes_long_years = 10;     // CONVENTION: diabetes this long stands for ill nerves while nobody tried them
+inline constexpr std::int64_t feet_differ_tenths = 20;      // red flags page, Charcot foot: 2 degrees between the feet, from memory
+inline constexpr std::int64_t redness_mild_mm = 20;         // IWGDF_IDSA_DFI: up to 2 cm is mild
+inline constexpr std::int64_t fever_wound_tenths = 381;     // IWGDF_IDSA_DFI and WSES2018: above 38.0
+inline constexpr std::int64_t breaths_over = 20;            // the same
+inline constexpr std::int64_t white_cells_over = 12000;     // IWGDF_IDSA_DFI, in a microlitre
+inline constexpr std::int64_t white_cells_under = 4000;     // the same
+inline constexpr std::int64_t systolic_under = 90;          // WSES2018
+inline constexpr std::int64_t abduction_least = 60;         // RACGP_DDH: with the hip bent, after three months
+inline constexpr std::int64_t abduction_differs = 20;       // CONVENTION: less than on the other side by this much
+inline constexpr std::int64_t abduction_from_months = 3, abduction_to_months = 23;  // RACGP_DDH; the upper end is a convention
+inline constexpr std::int64_t late_dislocation_to = 5;      // CONVENTION: sought up to the sixth birthday
+inline constexpr std::int64_t ultrasound_to_months = 5;     // RACGP_DDH: ultrasound to six months, then film
+inline constexpr std::int64_t lump_over_mm = 50;            // NICE_NG12, SCOT_SARCOMA: more than 5 cm
+inline constexpr std::int64_t limp_unseen_days = 7;         // LIMP_RCHT: longer and never looked at
+inline constexpr std::int64_t calf_fuller_mm = 20;          // CONVENTION: a calf this much thicker opens the question of a clot
 
 }  // namespace limbledger::interpret

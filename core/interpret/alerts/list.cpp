@@ -27,6 +27,18 @@ std::span<const RedFlag> all_red_flags() {
       RedFlag{"alert.tumour", false, &tumour},
       RedFlag{"alert.perthes", true, &perthes},
       RedFlag{"alert.joint_over_2_weeks", true, &joint_over_two_weeks},
+      RedFlag{"alert.hip_disloc", true, &dislocated_hip},
+      RedFlag{"alert.ankle_disloc", true, &dislocated_ankle},
+      RedFlag{"alert.nsti", true, &deep_infection},
+      RedFlag{"alert.deep_wound", true, &deep_wound},
+      RedFlag{"alert.df_infect", true, &infected_foot},
+      RedFlag{"alert.charcot", true, &collapsing_foot},
+      RedFlag{"alert.clti", true, &lasting_ischaemia},
+      RedFlag{"alert.foot_drop_new", true, &new_foot_drop},
+      RedFlag{"alert.bone_stress_hip", true, &hip_bone_stress},
+      RedFlag{"alert.bone_stress", true, &bone_stress},
+      RedFlag{"alert.ddh_late", true, &late_dislocation},
+      RedFlag{"alert.joints_stiff", false, &joints_stiff},
   };
   return flags;
 }

@@ -8,6 +8,7 @@
 
 #include <span>
 #include <string_view>
+#include <vector>
 
 namespace limbledger::interpret {
 
@@ -20,6 +21,8 @@ struct Raised {
   bool interrupts = false;
   bool ask_first = false;      // its question stands in first place
   std::string_view what = "raised";  // which message: msg.alert.<name>.<what>
+  std::string_view refer = {};       // the same of a referral prompt: msg.referral.<name>.<refer>
+  std::vector<std::string_view> opens{};  // which of the concerns of its row; empty: all of them
 };
 
 struct RedFlag {
@@ -30,11 +33,13 @@ struct RedFlag {
 
 [[nodiscard]] std::span<const RedFlag> all_red_flags();
 
-// By file: hip.cpp, limb.cpp, joint.cpp, extensor.cpp, child.cpp, body.cpp.
+// By file: hip.cpp, limb.cpp, joint.cpp, extensor.cpp, child.cpp, body.cpp, foot.cpp, skin.cpp, flow.cpp, stress.cpp.
 [[nodiscard]] Raised open_fracture(const Answers& answers, model::Side side);
 [[nodiscard]] Raised dislocated_kneecap(const Answers& answers, model::Side side);
 [[nodiscard]] Raised dislocated_knee(const Answers& answers, model::Side side);
 [[nodiscard]] Raised compartment(const Answers& answers, model::Side side);
+// A limb that may swell inside its sheaths: by injury, by what else does it, by how it feels.
+[[nodiscard]] Clue compartment_in_danger(const Answers& answers, model::Side side);
 [[nodiscard]] Raised limb_ischaemia(const Answers& answers, model::Side side);
 [[nodiscard]] Raised infected_joint_adult(const Answers& answers, model::Side side);
 [[nodiscard]] Raised infected_joint_child(const Answers& answers, model::Side side);
@@ -52,5 +57,17 @@ struct RedFlag {
 [[nodiscard]] Raised leg_clot(const Answers& answers, model::Side side);
 [[nodiscard]] Raised cauda_equina(const Answers& answers, model::Side side);
 [[nodiscard]] Raised tumour(const Answers& answers, model::Side side);
+[[nodiscard]] Raised dislocated_hip(const Answers& answers, model::Side side);
+[[nodiscard]] Raised dislocated_ankle(const Answers& answers, model::Side side);
+[[nodiscard]] Raised deep_infection(const Answers& answers, model::Side side);
+[[nodiscard]] Raised deep_wound(const Answers& answers, model::Side side);
+[[nodiscard]] Raised infected_foot(const Answers& answers, model::Side side);
+[[nodiscard]] Raised collapsing_foot(const Answers& answers, model::Side side);
+[[nodiscard]] Raised lasting_ischaemia(const Answers& answers, model::Side side);
+[[nodiscard]] Raised new_foot_drop(const Answers& answers, model::Side side);
+[[nodiscard]] Raised hip_bone_stress(const Answers& answers, model::Side side);
+[[nodiscard]] Raised bone_stress(const Answers& answers, model::Side side);
+[[nodiscard]] Raised late_dislocation(const Answers& answers, model::Side side);
+[[nodiscard]] Raised joints_stiff(const Answers& answers, model::Side side);
 
 }  // namespace limbledger::interpret

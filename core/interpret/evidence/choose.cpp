@@ -1,5 +1,6 @@
 #include "core/interpret/evidence/choose.hpp"
 
+#include "core/interpret/alerts/circumstances.hpp"
 #include "core/interpret/body.hpp"
 #include "core/interpret/rules/input.hpp"
 
@@ -27,6 +28,18 @@ template <class T>
   const model::Item* known = view.edition().item(item);
   const bool sided = known != nullptr && std::find(known->sides.begin(), known->sides.end(), side) != known->sides.end();
   return sided ? side : model::Side::midline;
+}
+
+// The leg that a part or a confounder is read on.
+[[nodiscard]] model::Side leg_of(const std::optional<reference::OnSide>& on, model::Side side) {
+  return on && *on == reference::OnSide::other ? other_side(side) : side;
+}
+
+[[nodiscard]] bool in_body(const View& view, const model::Word& state, model::Side side) {
+  const std::vector<OpenBody>& open = view.bodies().open();
+  return std::any_of(open.begin(), open.end(), [&](const OpenBody& one) {
+    return one.row->body.text == state.text && (one.side == side || one.side == model::Side::midline);
+  });
 }
 
 [[nodiscard]] bool has_quality(const model::Finding& finding, std::initializer_list<model::Quality> any) {
@@ -80,22 +93,37 @@ template <class T>
   if (when.age_over) {
     return circumstances.age && circumstances.age->high > when.age_over->steps;
   }
+  if (when.body) {
+    return in_body(view, *when.body, side);
+  }
+  if (when.days_over) {
+    return circumstances.days_least && *circumstances.days_least > when.days_over->steps;
+  }
+  if (when.days_under) {
+    return circumstances.days_least && *circumstances.days_least < when.days_under->steps;
+  }
+  if (when.side_open) {
+    return !view.exam().side || *view.exam().side == model::Side::midline;
+  }
   if (!when.item) {
     return false;
   }
-  for (const model::Finding* finding : view.at(when.item->text, side_for(view, *when.item, side))) {
+  for (const model::Finding* finding : view.at(when.item->text, side_for(view, *when.item, leg_of(when.side, side)))) {
     const auto* grade = std::get_if<model::Grade>(&finding->value);
     if (when.grades && grade != nullptr && holds(*when.grades, grade->grade.text)) {
       return true;
     }
-    if (when.words && holds(*when.words, word_of_finding(view, {*when.item, {}, {}, std::nullopt}, *finding))) {
+    TestPart asked;
+    asked.item = *when.item;
+    if (when.words && holds(*when.words, word_of_finding(view, asked, *finding))) {
       return true;
     }
   }
   return false;
 }
 
-[[nodiscard]] Heard hear_part(const View& view, const TestPart& part, model::Side side, const std::vector<const Confounder*>& spoiling) {
+[[nodiscard]] Heard hear_part(const View& view, const TestPart& part, model::Side judged_side, const std::vector<const Confounder*>& spoiling) {
+  const model::Side side = leg_of(part.side, judged_side);
   const auto says = [&](const model::Finding& finding) -> Said {
     if (has_quality(finding, {model::Quality::poor_contact, model::Quality::unsure_landmark})) {
       return {std::nullopt, "not_adequate"};
@@ -111,6 +139,10 @@ template <class T>
     if ((!yes || by_end_alone) && has_quality(finding, {model::Quality::guarded, model::Quality::effort_limited})) {
       return {std::nullopt, "guarded"};
     }
+    // Lost feeling, and what else this body settles no "no" by.
+    if (!yes && view.bodies().not_reliable(part.item.text, side) != nullptr) {
+      return {std::nullopt, "not_reliable"};
+    }
     for (const Confounder* confounder : spoiling) {
       if (holds(confounder->items, part.item.text) && holds(confounder->results, yes ? "positive" : "negative")) {
         return {std::nullopt, confounder->because.text};
@@ -125,7 +157,6 @@ template <class T>
   return std::any_of(member.parts.begin(), member.parts.end(), [&](const TestPart& part) { return items.count(part.item.text) > 0; });
 }
 
-// Positive when enough parts are. One open part leaves a composite open, and so does it where any part would do and none did.
 // The joint that the condition is examined at was fused or replaced: those studied had their own.
 [[nodiscard]] bool silenced(const View& view, const reference::ConditionGroups& groups, model::Side side) {
   if (view.bodies().open().empty()) {
@@ -135,18 +166,23 @@ template <class T>
     return std::any_of(group.members.begin(), group.members.end(), [&](const GroupMember& member) {
       return std::any_of(member.parts.begin(), member.parts.end(), [&](const TestPart& part) {
         const model::Item* item = view.edition().item(part.item);
-        return item != nullptr && view.bodies().silent(*item, side) != nullptr;
+        return item != nullptr && view.bodies().silent(*item, leg_of(part.side, side)) != nullptr;
       });
     });
   });
 }
 
+// Positive when enough parts are. One open part leaves a composite open, but where any of the open ones would do and one did, or
+// where the part that must be is not.
 [[nodiscard]] TestHeard hear_member(const View& view, const GroupMember& member, model::Side side, const std::vector<const Confounder*>& spoiling) {
   TestHeard heard;
   heard.member = &member;
   heard.state = "known";
   std::int64_t yes = 0;
   std::int64_t open = 0;
+  std::int64_t musts = 0;
+  std::int64_t musts_yes = 0;
+  bool must_not = false;
   std::string why;
   for (const TestPart& part : member.parts) {
     const Heard one = hear_part(view, part, side, spoiling);
@@ -157,12 +193,19 @@ template <class T>
       why = why.empty() || why == "not_asked" ? one.state : why;
     } else if (*one.bits == bit_for) {
       ++yes;
+      musts_yes += part.must.value_or(false) ? 1 : 0;
+    } else {
+      must_not = must_not || part.must.value_or(false);
     }
+    musts += part.must.value_or(false) ? 1 : 0;
   }
-  if (yes >= member.at_least.steps && (open == 0 || member.at_least.steps == 1)) {
+  const bool any_would_do = member.at_least.steps - musts == 1 && musts_yes == musts;
+  if (yes >= member.at_least.steps && !must_not && (open == 0 || any_would_do)) {
     heard.positive = true;
-  } else if (open == 0) {
+  } else if (must_not || (open == 0 && (!member.negative_at_most || yes <= member.negative_at_most->steps))) {
     heard.positive = false;
+  } else if (open == 0) {
+    heard.state = "parts_disagree";
   } else {
     heard.state = why == "not_asked" ? "incomplete" : why;
   }
@@ -179,9 +222,13 @@ Circumstances circumstances_of(const View& view, model::Side side) {
     here.injured = true;
     here.days = std::max<std::int64_t>(0, view.examined_on().last_day() - exam.injured_on->first_day());
     // What could be fresh counts as fresh: those figures claim less.
-    here.acute = view.examined_on().first_day() - exam.injured_on->last_day() <= acute_days;
+    here.days_least = std::max<std::int64_t>(0, view.examined_on().first_day() - exam.injured_on->last_day());
+    here.acute = *here.days_least <= acute_days;
   } else {
-    here.acute = exam.complaint.text == "acute_knee";
+    here.acute = complains_of_something_recent(view);
+  }
+  if (view.person()) {
+    here.sex = view.person()->sex;
   }
   const auto chosen = [&](const char* item, const std::function<bool(const std::string&)>& yes) {
     const Says says = [&](const model::Finding& finding) -> Said {
@@ -216,6 +263,10 @@ std::vector<TestHeard> hear_tests(const View& view, const reference::EvidenceCon
     swelling.insert(item.text);
   }
   const bool not_native_joint = silenced(view, *groups, side);
+  reference::PersonAtHand person{circumstances.age, circumstances.acute, std::nullopt, circumstances.sex};
+  if (circumstances.days && circumstances.days_least) {
+    person.days = reference::DayInterval{*circumstances.days_least, *circumstances.days};
+  }
   for (const reference::EvidenceGroup& group : groups->groups) {
     for (const GroupMember& member : group.members) {
       TestHeard heard = hear_member(view, member, side, spoiling);
@@ -235,7 +286,7 @@ std::vector<TestHeard> hear_tests(const View& view, const reference::EvidenceCon
       if (heard.row == nullptr) {
         heard.admission.reasons.push_back({"no_figures"});
       } else {
-        heard.admission = reference::admit(*heard.row, condition, {circumstances.age, circumstances.acute});
+        heard.admission = reference::admit(*heard.row, condition, person);
         if (heard.admission.row_class != reference::RowClass::none && heard.positive) {
           heard.ratio = ratio_of(*heard.row, *heard.positive);
         }

@@ -30,8 +30,11 @@ struct Circumstances {
   bool acute = false;
   bool injured = false;
   std::optional<std::int64_t> days;  // since the injury, at most
+  std::optional<std::int64_t> days_least;
   bool haemarthrosis = false;        // rapid swelling was recorded
   std::optional<model::AgeInterval> age;
+  std::optional<model::Sex> sex;
+  std::vector<model::ConcernId> open{};  // concerns that stand open on this side
 };
 [[nodiscard]] Circumstances circumstances_of(const View& view, model::Side side);
 

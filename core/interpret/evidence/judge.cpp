@@ -137,8 +137,13 @@ void name_hypothesis(JudgedHypothesis& judged, bool nothing) {
 }
 
 [[nodiscard]] std::optional<JudgedHypothesis> judge_one(const View& view, const EvidenceCondition& condition, model::Side side,
-                                                        const std::vector<TypedPrior>& priors) {
-  const Circumstances here = circumstances_of(view, side);
+                                                        const std::vector<TypedPrior>& priors, const std::vector<OpenConcern>& open) {
+  Circumstances here = circumstances_of(view, side);
+  for (const OpenConcern& one : open) {
+    if (one.side == side || one.side == model::Side::midline) {
+      here.open.push_back(one.concern->concern);
+    }
+  }
   const std::vector<TestHeard> heard = hear_tests(view, condition, side, here);
   const Choice choice = choose(heard);
   if (!worth_naming(choice)) {
@@ -188,12 +193,40 @@ void name_hypothesis(JudgedHypothesis& judged, bool nothing) {
   return {model::Side::left, model::Side::right};
 }
 
+// Growing bones and joints hurt for other reasons.
+[[nodiscard]] bool may_be_too_young(const EvidenceCondition& condition, const View& view) {
+  const auto age = view.age_on_exam();
+  return condition.age_from && age && age->low < condition.age_from->steps;
+}
+
+// A complaint of no part (a whole limb, a free visit) concerns all.
+[[nodiscard]] bool concerns(const EvidenceCondition& condition, const model::Sequence* complaint) {
+  if (complaint == nullptr || !complaint->part || !condition.parts) {
+    return true;
+  }
+  if (condition.not_beside && std::find(condition.not_beside->begin(), condition.not_beside->end(), complaint->complaint) != condition.not_beside->end()) {
+    return false;
+  }
+  return std::find(condition.parts->begin(), condition.parts->end(), *complaint->part) != condition.parts->end();
+}
+
+// "condition.acl" and "condition.acl_tear:left" ask for the ACL tear; "condition." asks for nothing by its name.
+[[nodiscard]] bool asked_by_name(const EvidenceCondition& condition, const std::vector<TypedPrior>& priors, const std::vector<std::string>& names) {
+  constexpr std::size_t all_of_them = std::string_view("condition.").size();
+  const std::string& own = condition.condition.text;
+  return std::any_of(priors.begin(), priors.end(), [&](const TypedPrior& one) { return one.condition == condition.condition; }) ||
+         std::any_of(names.begin(), names.end(), [&](const std::string& name) {
+           return name.size() > all_of_them && (own.starts_with(name) || name.starts_with(own));
+         });
+}
+
 }  // namespace
 
-std::vector<JudgedHypothesis> judge_hypotheses(const View& view, const std::vector<TypedPrior>& priors) {
+std::vector<JudgedHypothesis> judge_hypotheses(const View& view, const std::vector<TypedPrior>& priors, const HypothesisAsk& ask) {
+  const model::Sequence* complaint = view.edition().sequence(view.exam().complaint);
   std::vector<const EvidenceCondition*> conditions;
   for (const EvidenceCondition& condition : view.edition().evidence().conditions) {
-    if (condition.computes) {
+    if (condition.computes && !may_be_too_young(condition, view) && (concerns(condition, complaint) || asked_by_name(condition, priors, ask.names))) {
       conditions.push_back(&condition);
     }
   }
@@ -203,7 +236,7 @@ std::vector<JudgedHypothesis> judge_hypotheses(const View& view, const std::vect
   std::vector<JudgedHypothesis> all;
   for (const EvidenceCondition* condition : conditions) {
     for (const model::Side side : sides_of(view.exam())) {
-      if (auto judged = judge_one(view, *condition, side, priors)) {
+      if (auto judged = judge_one(view, *condition, side, priors, ask.open)) {
         all.push_back(std::move(*judged));
       }
     }

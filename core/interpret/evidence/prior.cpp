@@ -41,6 +41,13 @@ using reference::PriorSetting;
   if (row.days_max && (!here.days || *here.days > row.days_max->steps)) {
     return false;
   }
+  const auto stands_open = [&](const model::ConcernId& concern) { return std::find(here.open.begin(), here.open.end(), concern) != here.open.end(); };
+  if (row.without && std::any_of(row.without->begin(), row.without->end(), stands_open)) {
+    return false;
+  }
+  if (row.sex && row.sex != here.sex) {
+    return false;
+  }
   if ((row.age_low || row.age_high) && !here.age) {
     return false;
   }

@@ -54,15 +54,23 @@ struct Sign {
   Found found;
 };
 
-// What was found at each item of one knee; findings come by item and side.
+// Of an answer whose yes is the ordinary one a yes is no sign.
+[[nodiscard]] bool yes_is_ordinary(const model::Item& item) {
+  const auto& ordinary = item.ordinary;
+  return ordinary && std::any_of(ordinary->begin(), ordinary->end(), [](const auto& word) { return word.text == "yes"; });
+}
+
+// What was found at each item of the part complained of, on one side; findings come by item and side.
 [[nodiscard]] std::vector<Sign> signs_of(const View& view, Side side) {
   std::vector<Sign> signs;
+  const model::Sequence* sequence = view.edition().sequence(view.exam().complaint);
+  const std::string part = (sequence != nullptr && sequence->part ? sequence->part->text : "knee") + ".";
   for (const model::Finding* finding : view.findings()) {
     const bool seen = !signs.empty() && signs.back().item->item == finding->item;
-    if (finding->side != side || seen || !finding->item.text.starts_with("knee.")) {
+    if (finding->side != side || seen || !finding->item.text.starts_with(part)) {
       continue;
     }
-    if (const model::Item* item = view.edition().item(finding->item)) {
+    if (const model::Item* item = view.edition().item(finding->item); item != nullptr && !yes_is_ordinary(*item)) {
       signs.push_back({item, sign_at(view, *item, side)});
     }
   }

@@ -12,7 +12,8 @@ namespace limbledger::interpret {
 
 // For a complaint of the knee: after a jump or a fall that took the walking, that heels and back bore it too; a hip of that side that hurts when it is turned, or turns inward little or less than the other.
 [[nodiscard]] std::vector<Judged> judge_beside(const View& view);
-// At least two signs on the other knee, each answered no on the side complained of, and none there.
+// At least two signs of the part complained of (the knee where none is named) on the other side, each answered no on the side
+// complained of, and none there.
 [[nodiscard]] std::optional<Contradiction> signs_on_the_other_knee(const View& view);
 
 }  // namespace limbledger::interpret

@@ -1,9 +1,11 @@
 #include "core/interpret/knee/extension.hpp"
 
+#include "core/interpret/joint/active.hpp"
 #include "core/interpret/knee/lines.hpp"
 
 #include <algorithm>
 #include <array>
+#include <utility>
 
 namespace limbledger::interpret {
 
@@ -33,30 +35,6 @@ void conclude(Judged& judged, Verdict verdict, StatementGrade grade, std::string
   judged.statement.verdict = verdict;
   judged.statement.grade = grade;
   name_message(judged, message);
-}
-
-// Active against passive: a lag where the joint extends further than the person can extend it; the same for flexion.
-void judge_active(const View& view, const std::vector<Reading>& readings, model::Side side, bool extension, std::vector<Judged>& all) {
-  const Reading* active = number_at(readings, extension ? extension_active : flexion_active, side);
-  const Reading* passive = number_at(readings, extension ? extension_passive : flexion_passive, side);
-  if (active == nullptr || passive == nullptr || why_not(view, *active) == "fused") {
-    return;
-  }
-  const std::string prefix = extension ? "lag_" : "active_";
-  const Difference difference = difference_of(view.edition(), *active, *passive, 0);
-  if (difference.above()) {
-    return;  // further by itself than when it is moved: shown as a contradiction
-  }
-  Judged judged = begin_motion(extension ? "motion.lag" : "motion.active", Comparator::none, *active);
-  judged.working.formula = {"less than passive if the difference exceeds the larger minimal detectable change"};
-  Params params;
-  if (pair_lines(*active, *passive, difference, prefix, params, judged)) {
-    const bool less = difference.below();
-    conclude(judged, less ? Verdict::below : Verdict::not_distinguishable, less ? StatementGrade::notable : StatementGrade::unclear,
-             prefix + (less ? "below" : "not_distinguishable"));
-  }
-  judged.statement.params = params.raw();
-  all.push_back(std::move(judged));
 }
 
 // Without an instrument a reading has no error, and whether it is straight cannot be said.
@@ -260,8 +238,9 @@ ExtensionDeficit extension_deficit(const View& view, const std::vector<Reading>&
 std::vector<Judged> judge_knee_motion(const View& view, const std::vector<Reading>& readings) {
   std::vector<Judged> all;
   for (const model::Side side : left_and_right) {
-    judge_active(view, readings, side, true, all);
-    judge_active(view, readings, side, false, all);
+    for (const auto& [active, passive] : {std::pair(extension_active, extension_passive), std::pair(flexion_active, flexion_passive)}) {
+      judge_active(view, number_at(readings, active, side), number_at(readings, passive, side), all);
+    }
     judge_straight(view, readings, side, all);
     judge_beyond(view, readings, side, all);
     judge_deficit(view, readings, side, all);

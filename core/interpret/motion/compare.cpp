@@ -32,6 +32,16 @@ const Reading* number_at(const std::vector<Reading>& readings, std::string_view 
   return nullptr;
 }
 
+std::string motion_without_mode(const model::Item& item) {
+  std::string name = item.item.text;
+  for (const std::string_view mode : {"_active", "_passive"}) {
+    if (const auto at = name.find(mode); at != std::string::npos) {
+      return name.erase(at, mode.size());
+    }
+  }
+  return name;
+}
+
 bool beyond_error(std::int64_t distance, std::int64_t mdc95) { return 99 * distance > 70 * mdc95; }
 
 }  // namespace limbledger::interpret

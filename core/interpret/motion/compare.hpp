@@ -4,6 +4,7 @@
 
 #include "core/interpret/motion/reading.hpp"
 
+#include <string>
 #include <string_view>
 
 namespace limbledger::interpret {
@@ -27,6 +28,9 @@ struct Difference {
 
 // The reading of one item on one side, or null; only where it is a number.
 [[nodiscard]] const Reading* number_at(const std::vector<Reading>& readings, std::string_view item, model::Side side);
+
+// The motion without its mode. The same motion in another position (seated, face down) is another quantity.
+[[nodiscard]] std::string motion_without_mode(const model::Item& item);
 
 // Whether a distance from a fixed point exceeds 1.96 x error of one reading: 70 / 99 of the smallest change, without rounding.
 [[nodiscard]] bool beyond_error(std::int64_t distance, std::int64_t mdc95);

@@ -25,17 +25,6 @@ struct Names {
   return nullptr;
 }
 
-// The motion without its mode. The same motion in another position (seated, face down) is another quantity and no contradiction.
-[[nodiscard]] std::string motion_without_mode(const model::Item& item) {
-  std::string name = item.item.text;
-  for (const std::string_view mode : {"_active", "_passive"}) {
-    if (const auto at = name.find(mode); at != std::string::npos) {
-      return name.erase(at, mode.size());
-    }
-  }
-  return name;
-}
-
 // The one word that a reading was declared in (+5 toward extension, or toward flexion), or empty.
 [[nodiscard]] std::string order_of(const Reading& reading) {
   std::string order;
@@ -63,6 +52,14 @@ void convention_params(const Reading& reading, const Reading& other, Params& par
 }
 
 [[nodiscard]] std::string one_of(const std::set<std::string>& words) { return words.size() == 1 ? *words.begin() : std::string(); }
+
+// Measured by two people, while the error held is that of one who measured twice.
+[[nodiscard]] bool one_rater_alone(const Reading& reading, const Reading& other, const Precision& precision) {
+  const auto* now = reading.findings.front();
+  const auto* then = other.findings.front();
+  const bool two = now->examiner && then->examiner && !(*now->examiner == *then->examiner);
+  return two && std::any_of(precision.rows.begin(), precision.rows.end(), [](const reference::ErrorRow* row) { return row->rater == reference::Rater::same; });
+}
 
 [[nodiscard]] Judged judge_pair(const View& view, const Reading& reading, const Reading& other, const Names& names) {
   Judged judged = begin_motion(names.kind, names.comparator, reading);
@@ -112,6 +109,9 @@ void convention_params(const Reading& reading, const Reading& other, Params& par
     params.yes("methods_differ");
     judged.working.changes_if.push_back({"msg.change.same_instrument"});
   }
+  if (one_rater_alone(reading, other, difference.precision)) {
+    params.yes("one_rater");
+  }
   convention_params(reading, other, params);
   statement.params = params.raw();
   const bool below = high < -needed;
@@ -153,8 +153,7 @@ std::vector<Judged> judge_sides(const View& view, const std::vector<Reading>& re
   return judged;
 }
 
-std::vector<Judged> judge_past(const View& view, const std::vector<Reading>& readings, std::span<const model::Exam> earlier) {
-  const Names names{"motion.past", Comparator::own_past, "past_", 0};
+std::vector<const model::Exam*> exams_before(const View& view, std::span<const model::Exam> earlier) {
   std::vector<const model::Exam*> past;
   for (const model::Exam& exam : earlier) {
     const bool before = exam.examined_at && (!view.exam().examined_at || *exam.examined_at < *view.exam().examined_at);
@@ -169,6 +168,12 @@ std::vector<Judged> judge_past(const View& view, const std::vector<Reading>& rea
     }
     return a->exam && b->exam ? *a->exam < *b->exam : wire::write(*a) < wire::write(*b);
   });
+  return past;
+}
+
+std::vector<Judged> judge_past(const View& view, const std::vector<Reading>& readings, std::span<const model::Exam> earlier) {
+  const Names names{"motion.past", Comparator::own_past, "past_", 0};
+  const std::vector<const model::Exam*> past = exams_before(view, earlier);
   std::vector<Judged> judged;
   for (const Reading& reading : readings) {
     if (reading.readable != Readable::number) {

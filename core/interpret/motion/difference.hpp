@@ -15,6 +15,8 @@ inline constexpr std::int64_t side_difference_least = 10'000;
 // For the side of the complaint; for both sides where none is named.
 [[nodiscard]] std::vector<Judged> judge_sides(const View& view, const std::vector<Reading>& readings);
 [[nodiscard]] std::vector<Judged> judge_past(const View& view, const std::vector<Reading>& readings, std::span<const model::Exam> earlier);
+// The earlier exams that stand, the latest first.
+[[nodiscard]] std::vector<const model::Exam*> exams_before(const View& view, std::span<const model::Exam> earlier);
 // An active motion that goes further than the passive one by more than the methods' error.
 [[nodiscard]] std::vector<Contradiction> motion_contradictions(const View& view, const std::vector<Reading>& readings);
 

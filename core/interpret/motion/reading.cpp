@@ -84,12 +84,12 @@ std::vector<Reading> read_motions(const View& view) {
   return readings;
 }
 
-std::vector<Reading> read_measures(const View& view) {
+std::vector<Reading> read_amounts(const View& view) {
   std::vector<Reading> readings;
   for (const model::Finding* finding : view.findings()) {
     const auto measure = measure_of(finding->value);
     const model::Item* item = measure ? view.edition().item(finding->item) : nullptr;
-    if (item == nullptr || item->value == model::ValueKind::angle || view.edition().norms_of(*item).empty() || !settles(*finding)) {
+    if (item == nullptr || item->value == model::ValueKind::angle || !settles(*finding)) {
       continue;
     }
     if (readings.empty() || readings.back().item != item || readings.back().side != finding->side) {
@@ -105,6 +105,13 @@ std::vector<Reading> read_measures(const View& view) {
     reading.high = std::max(reading.high, *measure);
     take_how(reading, *finding);
   }
+  return readings;
+}
+
+std::vector<Reading> read_measures(const View& view) {
+  std::vector<Reading> readings = read_amounts(view);
+  readings.erase(std::remove_if(readings.begin(), readings.end(), [&](const Reading& one) { return view.edition().norms_of(*one.item).empty(); }),
+                 readings.end());
   return readings;
 }
 

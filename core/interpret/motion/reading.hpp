@@ -36,6 +36,9 @@ struct Reading {
 // The same of lengths, times and counts for which there are norms; in thousandths of the item's unit.
 [[nodiscard]] std::vector<Reading> read_measures(const View& view);
 
+// Of all lengths, times and counts.
+[[nodiscard]] std::vector<Reading> read_amounts(const View& view);
+
 // Why a joint's motions and tests are nobody's to compare with: fused, implant; empty when they are.
 [[nodiscard]] std::string_view not_native(const View& view, const model::Item& item, model::Side side);
 // The same, and what else makes this comparator (norm, other_side) not valid here: hypermobile, paralysis ...

@@ -16,7 +16,7 @@
 namespace limbledger::interpret {
 
 inline constexpr std::size_t classes_max = 4;
-using Classes = std::uint8_t;  // bit i: may be in class i
+using Classes = std::uint16_t;  // bit i: may be in class i
 
 // Result is the outcome, or a rule's own categories; either has a value `undetermined`.
 template <std::size_t Count, class Result = Outcome>

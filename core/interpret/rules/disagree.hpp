@@ -1,4 +1,5 @@
-// Two rules about a film of the same place, such as those for one knee, that do not say the same: both are shown, and the more cautious is the default action.
+// Two rules about a film of the same place, such as those for one knee, or on one question, that do not say the same: both are shown, and
+// the more cautious is the default action.
 // Source: clinical safety, requirement 7.
 #pragma once
 
@@ -10,7 +11,7 @@ namespace limbledger::interpret {
 
 inline constexpr std::string_view flag_rules_disagree = "rules_disagree";
 
-// Marks a negative that stands beside another rule's positive for the same joint, and that positive.
+// Marks a negative that stands beside another rule's positive on the same question and side, and that positive.
 void mark_disagreement(std::vector<JudgedRule>& rules);
 
 }  // namespace limbledger::interpret

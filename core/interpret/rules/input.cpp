@@ -11,13 +11,13 @@ namespace {
 constexpr std::uint8_t bit_no = 1;
 constexpr std::uint8_t bit_yes = 2;
 
-[[nodiscard]] bool examined_poorly(const model::Finding& finding) {
+}  // namespace
+
+bool badly_examined(const model::Finding& finding) {
   return finding.quality && std::any_of(finding.quality->begin(), finding.quality->end(), [](model::Quality quality) {
            return quality == model::Quality::guarded || quality == model::Quality::unsure_landmark || quality == model::Quality::poor_contact;
          });
 }
-
-}  // namespace
 
 Tri Heard::as_tri() const {
   if (!bits || *bits == (bit_no | bit_yes)) {
@@ -64,7 +64,7 @@ Said says_answer(const model::Finding& finding) {
   if (answer == nullptr || answer->answer == model::AnswerWord::unsure) {
     return {std::nullopt, "unsure"};
   }
-  if (answer->answer == model::AnswerWord::no && examined_poorly(finding)) {
+  if (answer->answer == model::AnswerWord::no && badly_examined(finding)) {
     return {std::nullopt, "not_reliable"};  // felt through guarding, or perhaps beside the bone: it does not count as a no
   }
   return {answer->answer == model::AnswerWord::yes ? bit_yes : bit_no, "known"};

@@ -35,6 +35,8 @@ using Says = std::function<Said(const model::Finding&)>;
 [[nodiscard]] Said says_answer(const model::Finding& finding);
 // The page's word for a reason: refused, unable_pain, unable_limb_absent, not_reliable; else the reason's own name.
 [[nodiscard]] std::string_view state_of(model::WhyNot reason);
+// Guarded, badly felt, or perhaps beside the landmark: its no is none.
+[[nodiscard]] bool badly_examined(const model::Finding& finding);
 // Why a finding settles nothing, or empty when it may.
 [[nodiscard]] std::string_view unsettled_by(const model::Finding& finding);
 

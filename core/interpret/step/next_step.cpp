@@ -1,11 +1,10 @@
 #include "core/interpret/step/next_step.hpp"
 
 #include "core/interpret/body.hpp"
-#include "core/interpret/judged.hpp"
+#include "core/interpret/rules/rule.hpp"
 #include "core/interpret/step/tried.hpp"
 
 #include <algorithm>
-#include <iterator>
 #include <set>
 #include <string>
 
@@ -17,51 +16,55 @@ namespace {
 
 constexpr std::size_t candidates_tried = 16;  // in their order; what comes later has waited for these
 
-// What is decided: who is raised at which urgency, and what each rule says. "alert.scfe:left" -> "same_day".
-using Decided = std::set<std::pair<std::string, std::string>>;
+// What of one answer can change what is done: the dangers that ask for it, and the rules that it would settle where those decide on
+// a film or a referral. Nothing else hears it.
+struct Hearers {
+  std::vector<const JudgedFlag*> flags;
+  std::vector<const JudgedRule*> rules;
+};
 
-[[nodiscard]] std::string about(const std::string& name, const std::optional<Side>& side) {
-  return name + (side ? ":" + std::string(side_word(*side)) : std::string());
-}
-
-[[nodiscard]] Decided decided(const std::vector<JudgedFlag>& flags, const std::vector<JudgedRule>& rules) {
-  Decided out;
+[[nodiscard]] Hearers hearers_of(const std::vector<JudgedFlag>& flags, const std::vector<JudgedRule>& rules, const model::Item& item, Side side) {
+  Hearers hearers;
   for (const JudgedFlag& flag : flags) {
-    if (flag.raised.clue.is_yes() && !flag.row->protected_.value_or(false)) {
-      out.emplace(about(flag.row->alert.text, flag.side), std::to_string(static_cast<int>(flag.raised.urgency)));
+    const bool asks = flag.raised.clue.ask.any([&](const ToAsk& ask) { return ask.item == &item && ask.side == side; });
+    if (asks && !flag.row->protected_.value_or(false)) {
+      hearers.flags.push_back(&flag);
     }
   }
   for (const JudgedRule& rule : rules) {
-    out.emplace(about(rule.result.rule.text, rule.result.side), std::to_string(static_cast<int>(rule.result.outcome)) + (rule.result.band ? rule.result.band->text : std::string()));
+    const auto& settle = rule.result.settle;
+    const bool settles_it = std::any_of(settle.begin(), settle.end(), [&](const Settle& one) { return one.item == item.item && one.side.value_or(Side::midline) == side; });
+    if (settles_it && decides(rule.result.rule)) {
+      hearers.rules.push_back(&rule);
+    }
   }
-  return out;
+  return hearers;
 }
 
-[[nodiscard]] Decided decided_with(const View& view, model::Finding finding) {
-  model::Exam exam = view.exam();
-  if (!exam.findings) {
-    exam.findings.emplace();
-  }
-  auto& all = *exam.findings;
-  all.erase(std::remove_if(all.begin(), all.end(), [&](const model::Finding& held) { return held.item == finding.item && held.side == finding.side; }),
-            all.end());
-  all.push_back(std::move(finding));
-  const View then(exam, view.person(), view.edition(), view.examined_on());
-  const std::vector<JudgedFlag> flags = judge_flags(then);
-  std::vector<JudgedRule> rules = run_rules(then);
-  set_aside(flags, rules);
-  return decided(flags, rules);
+[[nodiscard]] bool raised_otherwise(const Raised& now, const Raised& then) {
+  return now.clue.is_yes() != then.clue.is_yes() || (now.clue.is_yes() && now.urgency != then.urgency);
+}
+
+[[nodiscard]] bool answers_otherwise(const RuleResult& now, const std::vector<JudgedRule>& then) {
+  const auto same = std::find_if(then.begin(), then.end(), [&](const JudgedRule& one) { return one.result.side == now.side; });
+  return same == then.end() || same->result.outcome != now.outcome || same->result.band != now.band;
 }
 
 // What some answer would change, by name: alert.scfe, rule.ottawa_knee.
-[[nodiscard]] std::vector<model::Word> changed_by(const View& view, const Decided& now, const model::Item& item, Side side) {
+[[nodiscard]] std::vector<model::Word> changed_by(const View& view, const Hearers& hearers, const model::Item& item, Side side) {
   std::set<std::string> names;
-  for (model::Finding& finding : answers_to_try(item, side)) {
-    const Decided then = decided_with(view, std::move(finding));
-    std::set<std::pair<std::string, std::string>> differ;
-    std::set_symmetric_difference(now.begin(), now.end(), then.begin(), then.end(), std::inserter(differ, differ.begin()));
-    for (const auto& [name, value] : differ) {
-      names.insert(name.substr(0, name.find(':')));
+  for (const model::Finding& finding : answers_to_try(item, side)) {
+    const View then(view, finding);
+    const Answers answers(then);
+    for (const JudgedFlag* flag : hearers.flags) {
+      if (raised_otherwise(flag->raised, flag->flag->judge(answers, flag->side.value_or(Side::midline)))) {
+        names.insert(flag->row->alert.text);
+      }
+    }
+    for (const JudgedRule* rule : hearers.rules) {
+      if (answers_otherwise(rule->result, run_rule(rule->result.rule, then))) {
+        names.insert(rule->result.rule.text);
+      }
     }
   }
   std::vector<model::Word> words;
@@ -133,7 +136,6 @@ std::optional<Step> next_step(const View& view, const std::vector<JudgedFlag>& f
   if (planned || over) {
     return std::nullopt;
   }
-  const Decided now = decided(flags, rules);
   std::size_t tried = 0;
   for (const Candidate& candidate : candidates_of(view, flags, rules)) {
     const model::Item& item = *candidate.item;
@@ -145,7 +147,7 @@ std::optional<Step> next_step(const View& view, const std::vector<JudgedFlag>& f
     if (++tried > candidates_tried) {
       break;
     }
-    std::vector<model::Word> changes = changed_by(view, now, item, candidate.side);
+    std::vector<model::Word> changes = changed_by(view, hearers_of(flags, rules, item, candidate.side), item, candidate.side);
     if (changes.empty()) {
       continue;
     }

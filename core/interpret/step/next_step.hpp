@@ -1,5 +1,5 @@
 // At most one thing to examine next: only if one of its answers would change an alert, its urgency, or what a rule says of a film.
-// Each answer is tried on a copy of the exam. What is asked for safety first, painless before painful, never provoking while an
+// Each answer is tried beside what was found, on the dangers that ask for it and the rules that it would settle. What is asked for safety first, painless before painful, never provoking while an
 // alert on that limb is open, never withheld, none once something is planned. Source: clinical safety, C21.
 #pragma once
 

@@ -11,8 +11,8 @@ namespace limbledger::ledger {
 namespace {
 
 // After a signature the record no longer changes; these add to it, or correct it by name under a signature of their own.
-constexpr std::array<std::string_view, 11> allowed_after_signature{"addendum",      "withdraw", "move",     "swap_sides",  "settle", "alert_handled",
-                                                                   "disagree", "transfer", "countersign", "became", "outcome"};
+constexpr std::array<std::string_view, 12> allowed_after_signature{"addendum", "withdraw",    "move",   "swap_sides", "settle", "alert_handled",
+                                                                   "disagree", "transfer", "countersign", "became", "outcome",    "letter"};
 constexpr std::array<std::string_view, 5> always_signed{"sign", "addendum", "settle", "move", "countersign"};
 constexpr std::array<std::string_view, 4> signed_once_exam_is{"withdraw", "swap_sides", "transfer", "countersign"};
 
@@ -45,6 +45,7 @@ std::optional<ExamFold> ExamFolder::fold() {
   fill_outcomes();
   fill_countersigned();
   fill_addenda();
+  fill_letters();
   finish();
   return std::move(out_);
 }

@@ -52,6 +52,11 @@ class ExamFolder {
   void fill_countersigned();
   [[nodiscard]] bool swap_saw(std::size_t index) const;
 
+  // exam_letters.cpp
+  void fill_letters();
+  [[nodiscard]] std::vector<model::Word> changed_since(std::size_t letter) const;
+  [[nodiscard]] std::string_view change_of(std::size_t index) const;
+
   void finish();
   template <class T>
   [[nodiscard]] std::vector<std::size_t> heads_of() const;

@@ -153,6 +153,7 @@ std::vector<PlaceFold> fold_places(std::span<const Opened> operations) {
     members.one(&model::PlaceBody::here, "here", fold.conflicts, fold.place.here);
     members.one(&model::PlaceBody::protocols, "protocols", fold.conflicts, fold.place.protocols);
     members.one(&model::PlaceBody::endemic, "endemic", fold.conflicts, fold.place.endemic);
+    members.one(&model::PlaceBody::reviewed, "reviewed", fold.conflicts, fold.place.reviewed);
     fold.value_heads = members.heads();
     fold.place.revision = graph.heads();
     out.push_back(std::move(fold));

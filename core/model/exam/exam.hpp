@@ -5,6 +5,7 @@
 #include "core/model/exam/after.hpp"
 #include "core/model/exam/consent.hpp"
 #include "core/model/exam/finding.hpp"
+#include "core/model/exam/letter.hpp"
 #include "core/model/exam/plan.hpp"
 
 #include <optional>
@@ -116,6 +117,7 @@ struct Exam {
   std::optional<std::vector<Finding>> findings;
   std::optional<std::vector<AlertHandled>> alerts_handled;
   std::optional<std::vector<Addendum>> addenda;
+  std::optional<std::vector<Letter>> letters;
   std::optional<Signed> signed_;
   std::optional<std::vector<Word>> incomplete;
   std::optional<Withdrawn> withdrawn;
@@ -131,7 +133,7 @@ struct Exam {
   friend bool operator==(const Exam&, const Exam&) = default;
 };
 BOOST_DESCRIBE_STRUCT(Exam, (), (exam, person, state, complaint, side, setting, place, examiner, examined_at, offset_min, injured_on, edition, revision,
-                                 consent, company, who_spoke, interpreter, impression, plan, findings, alerts_handled, addenda, signed_, incomplete, withdrawn,
+                                 consent, company, who_spoke, interpreter, impression, plan, findings, alerts_handled, addenda, letters, signed_, incomplete, withdrawn,
                                  conflicts, marks, reviews, supervised, transfer, disagreed, followed, outcomes, countersigned))
 
 }  // namespace limbledger::model

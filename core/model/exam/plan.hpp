@@ -24,6 +24,10 @@ BOOST_DESCRIBE_ENUM(PlanKind, film, referral, splint, limit, exercise, medicine,
 enum class Became { arranged, given, done, declined, written, sent, received, seen, answered, lost };
 BOOST_DESCRIBE_ENUM(Became, arranged, given, done, declined, written, sent, received, seen, answered, lost)
 
+// Whether the person said in their own words what they had been told.
+enum class SaidBack { yes, partly, not_done };
+BOOST_DESCRIBE_ENUM(SaidBack, yes, partly, not_done)
+
 struct PlanItem {
   std::optional<PlanItemId> plan_item;  // absent for a new one
   PlanKind kind{};
@@ -33,9 +37,10 @@ struct PlanItem {
   std::optional<PartialDate> by;
   std::optional<Became> became;  // absent: open
   std::optional<PartialDate> became_on = std::nullopt;
+  std::optional<SaidBack> said_back = std::nullopt;  // of what was told: advice, a limit, a safety net
   friend bool operator==(const PlanItem&, const PlanItem&) = default;
 };
-BOOST_DESCRIBE_STRUCT(PlanItem, (), (plan_item, kind, text, side, who, by, became, became_on))
+BOOST_DESCRIBE_STRUCT(PlanItem, (), (plan_item, kind, text, side, who, by, became, became_on, said_back))
 
 }  // namespace limbledger::model
 

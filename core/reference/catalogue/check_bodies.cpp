@@ -64,7 +64,7 @@ void check_body(const CheckedRow& row, const BodyRow& body, const Facts& facts) 
   check_words(row, body.comparators, known_comparators, "/comparators");
   check_words(row, body.cannot, known_cannot, "/cannot");
   row.need(body.absent.has_value() == body.why_not.has_value(), "params.missing", "/why_not", "a reason where items do not apply, and only there");
-  row.need(!body.but || body.absent, "item.not_applicable", "/but", "only beside what does not apply");
+  row.need(!body.but || body.absent || body.not_reliable, "item.not_applicable", "/but", "only beside what does not apply or is not reliable");
   row.need(body.uncompared.has_value() == body.comparators.has_value(), "params.missing", "/comparators", "comparators with what is uncompared, or neither");
   row.need(!body.silent || body.uncompared, "item.not_applicable", "/silent", "only beside what is uncompared");
   row.need(body.gate.has_value() == body.gate_regions.has_value(), "params.missing", "/gate_regions", "a gate with its regions, or neither");
@@ -78,7 +78,7 @@ BodyReach reach_of(const BodyRow& row, const std::vector<model::Item>& items) {
   for (const model::Item& item : items) {
     reach.absent.push_back(begins(item, row.absent) && !begins(item, row.but));
     reach.uncompared.push_back(begins(item, row.uncompared));
-    reach.not_reliable.push_back(begins(item, row.not_reliable));
+    reach.not_reliable.push_back(begins(item, row.not_reliable) && !begins(item, row.but));
   }
   return reach;
 }

@@ -21,7 +21,7 @@ namespace {
 
 }  // namespace
 
-Admission admit(const AccuracyRow& row, const EvidenceCondition& condition, const KneeAtHand& knee) {
+Admission admit(const AccuracyRow& row, const EvidenceCondition& condition, const PersonAtHand& person) {
   Admission admission;
   const auto refuse = [&](bool if_so, const char* reason) {
     if (if_so) {
@@ -37,12 +37,15 @@ Admission admit(const AccuracyRow& row, const EvidenceCondition& condition, cons
   refuse(row.design == Design::case_control, "case_control");
   refuse(row.range && *row.range, "range");
   refuse(row.confidence == Confidence::d || row.confidence == Confidence::low, "low_confidence");
-  refuse(!knee.age, "age_not_known");
-  refuse(knee.age && knee.age->low < row.age_low.steps, "younger_than_studied");
-  refuse(knee.age && row.age_high && knee.age->high > row.age_high->steps, "older_than_studied");
+  refuse(!person.age, "age_not_known");
+  refuse(person.age && person.age->low < row.age_low.steps, "younger_than_studied");
+  refuse(person.age && row.age_high && person.age->high > row.age_high->steps, "older_than_studied");
   refuse(row.setting == StudyPhase::anaesthesia, "under_anaesthesia");
-  refuse(row.setting == StudyPhase::acute && !knee.acute, "acute_knees_only");
-  refuse(row.setting == StudyPhase::chronic && knee.acute, "chronic_knees_only");
+  refuse(row.setting == StudyPhase::acute && !person.acute, "acute_only");
+  refuse(row.setting == StudyPhase::chronic && person.acute, "chronic_only");
+  refuse(row.sex && row.sex != person.sex, "other_sex_studied");
+  refuse(row.days_low && row.days_high && !(person.days && row.days_low->steps <= person.days->least && person.days->most <= row.days_high->steps),
+         "other_days_studied");
   if (admission.reasons.empty()) {
     admission.row_class = has_intervals(row) ? RowClass::first : RowClass::second;
   }

@@ -18,12 +18,19 @@ struct Admission {
   std::vector<model::Word> reasons;  // why it may not compute; empty where it may
 };
 
-// The knee in hand: completed years of its owner, and whether it is freshly injured.
-struct KneeAtHand {
-  std::optional<model::AgeInterval> age;
-  bool acute = false;
+struct DayInterval {
+  std::int64_t least = 0;
+  std::int64_t most = 0;
 };
 
-[[nodiscard]] Admission admit(const AccuracyRow& row, const EvidenceCondition& condition, const KneeAtHand& knee);
+// Whom the row is asked about: completed years, whether freshly injured and for how many days, recorded sex.
+struct PersonAtHand {
+  std::optional<model::AgeInterval> age;
+  bool acute = false;
+  std::optional<DayInterval> days = std::nullopt;
+  std::optional<model::Sex> sex = std::nullopt;
+};
+
+[[nodiscard]] Admission admit(const AccuracyRow& row, const EvidenceCondition& condition, const PersonAtHand& person);
 
 }  // namespace limbledger::reference

@@ -110,7 +110,8 @@ void check_accuracy(const Evidence& evidence, const Facts& facts, Faults& faults
     check_interval(line, "/lr_neg", row.lr_neg, row.lr_neg_low, row.lr_neg_high, false);
     line.need(ratios_follow(row) || row.ratio_note, "value.disagrees", "/lr_pos",
               "a ratio that follows from sensitivity and specificity, or ratio_note with the reason");
-    line.need(!row.lr_pos || row.lr_pos->steps >= 9000, "value.out_of_range", "/lr_pos", "a ratio for a positive result; is it the negative one?");
+    line.need(!row.lr_pos || row.lr_pos->steps >= 9000 || row.ratio_note, "value.out_of_range", "/lr_pos",
+              "a ratio for a positive result; is it the negative one?");
     if (row.counts) {
       const std::int64_t present = row.counts->tp.steps + row.counts->fn.steps;
       const std::int64_t absent = row.counts->fp.steps + row.counts->tn.steps;
@@ -119,8 +120,13 @@ void check_accuracy(const Evidence& evidence, const Facts& facts, Faults& faults
     }
     const bool at_the_end =
         (row.sens && (row.sens->steps == 0 || row.sens->steps == 10000)) || (row.spec && (row.spec->steps == 0 || row.spec->steps == 10000));
-    line.need(!(row.default_for && at_the_end && row.status == model::Status::read) || row.counts, "params.missing", "/counts",
+    // What can never compute points a direction without them.
+    const bool points_only = row.design == Design::case_control || row.confidence == Confidence::d || row.confidence == Confidence::low ||
+                             !row.sens || !row.spec;
+    line.need(!(row.default_for && at_the_end && !points_only) || row.counts, "params.missing", "/counts",
               "the four counts, where sensitivity or specificity is 0 or 1");
+    line.need(row.days_low.has_value() == row.days_high.has_value(), "params.missing", "/days_low", "both ends of the days, or none");
+    line.need(!row.days_low || !row.days_high || row.days_low->steps <= row.days_high->steps, "value.out_of_range", "/days_low", "low, then high");
     line.need(!row.age_high || row.age_low.steps <= row.age_high->steps, "value.out_of_range", "/age_low", "low, then high");
     line.need(row.status == model::Status::read || row.confidence == Confidence::d || row.confidence == Confidence::low, "value.disagrees",
               "/confidence", "d or low for what was not read");
@@ -168,6 +174,9 @@ void check_pretest(const Evidence& evidence, const Facts& facts, Faults& faults)
     line.need(known, "params.unknown_word", "/setting", "a setting that settings.json maps or names");
     line.need(0 < row.low.steps && row.low.steps <= row.best.steps && row.best.steps <= row.high.steps && row.high.steps < 10000,
               "value.out_of_range", "/low", "low, best, high in this order, inside 0 and 1");
+    for (const model::ConcernId& concern : row.without.value_or(std::vector<model::ConcernId>{})) {
+      line.need(facts.has_concern(concern), "params.unknown_word", "/without", "a concern of the edition");
+    }
     line.need(row.positive.has_value() == row.people.has_value(), "params.missing", "/people", "how many of how many, or neither");
     line.need(!(row.positive && row.people) || rounds_to(row.positive->steps, row.people->steps, row.best), "value.disagrees", "/best",
               "the share that the counts give");
@@ -183,7 +192,7 @@ void check_pretest(const Evidence& evidence, const Facts& facts, Faults& faults)
   }
 }
 
-void check_conditions(const Evidence& evidence, Faults& faults) {
+void check_conditions(const Evidence& evidence, const Facts& facts, Faults& faults) {
   std::set<std::string> names;
   std::set<std::string> texts;
   for (std::size_t i = 0; i < evidence.conditions.size(); ++i) {
@@ -197,6 +206,16 @@ void check_conditions(const Evidence& evidence, Faults& faults) {
     line.need(one.computes == one.danger.has_value(), "params.missing", "/danger", "its place in the order of danger, where it computes");
     line.need(one.computes != one.because.has_value(), "params.missing", "/because", "why it is described only, where it does not compute");
     line.need(!one.computes || evidence.groups_of(one.condition) != nullptr, "params.missing", "/computes", "its groups in groups.json");
+    line.need(one.computes == (one.parts && !one.parts->empty()), "params.missing", "/parts", "the parts where it is judged, where it computes");
+    for (const model::Word& part : one.parts.value_or(std::vector<model::Word>{})) {
+      const bool region = std::any_of(facts.items.begin(), facts.items.end(), [&](const model::Item& item) { return item.region.text == part.text; });
+      line.need(region, "params.unknown_word", "/parts", "a region of the catalogue");
+    }
+    for (const model::Word& why : one.not_beside.value_or(std::vector<model::Word>{})) {
+      const bool complaint =
+          std::any_of(facts.sequences.begin(), facts.sequences.end(), [&](const model::Sequence& known) { return known.complaint == why; });
+      line.need(complaint, "params.unknown_word", "/not_beside", "a complaint that has a sequence");
+    }
   }
   std::set<std::string> settings;
   for (std::size_t i = 0; i < evidence.settings.size(); ++i) {
@@ -224,7 +243,8 @@ void check_part(const EvidenceLine& line, const TestPart& part, const Facts& fac
   const bool readable = item->value == ValueKind::test || item->value == ValueKind::answer || item->value == ValueKind::choice ||
                         (item->value == ValueKind::grade && item->counts);
   line.need(readable || part.of, "item.not_applicable", member + "/item", "a test, an answer, a choice, or a grade whose item says what counts");
-  line.need(!part.yes.empty() && !part.no.empty(), "params.missing", member + "/yes", "what counts for and what counts against");
+  line.need(!part.yes.empty() || !part.no.empty(), "params.missing", member + "/yes", "what counts for, or what counts against");
+  line.need(!part.side || item->sides.size() > 1, "item.side", member + "/side", "an item of either side");
   for (const model::Word& word : part.yes) {
     line.need(word_fits(*item, part, word), "params.unknown_word", member + "/yes", "positive or negative, or a choice of the item");
     line.need(std::find(part.no.begin(), part.no.end(), word) == part.no.end(), "value.disagrees", member + "/no", "for or against, not both");
@@ -253,6 +273,10 @@ void check_groups(const Evidence& evidence, const Facts& facts, Faults& faults) 
         named_once(tests, line, where + "/test", member.test.text);
         line.need(member.at_least.steps <= static_cast<std::int64_t>(member.parts.size()), "value.out_of_range", where + "/at_least",
                   "no more than there are parts");
+        line.need(!member.negative_at_most || member.negative_at_most->steps < member.at_least.steps, "value.out_of_range",
+                  where + "/negative_at_most", "less than at_least");
+        const auto musts = std::count_if(member.parts.begin(), member.parts.end(), [](const TestPart& part) { return part.must.value_or(false); });
+        line.need(musts == 0 || musts < member.at_least.steps, "value.out_of_range", where + "/parts", "fewer that must be than at_least");
         for (std::size_t p = 0; p < member.parts.size(); ++p) {
           check_part(line, member.parts[p], facts, where + "/parts" + wire::pointer_step(p));
         }
@@ -264,10 +288,15 @@ void check_groups(const Evidence& evidence, const Facts& facts, Faults& faults) 
       for (const model::ItemId& item : confounder.items) {
         line.need(facts.item(item) != nullptr, "item.unknown", at + "/items", "an item of the catalogue");
       }
-      line.need(confounder.when.item.has_value() != confounder.when.age_over.has_value(), "value.all_or_one", at + "/when", "an item, or an age");
-      line.need(!confounder.when.item || facts.item(*confounder.when.item) != nullptr, "item.unknown", at + "/when/item", "an item of the catalogue");
-      line.need(!confounder.when.item || confounder.when.words.has_value() != confounder.when.grades.has_value(), "value.all_or_one",
-                at + "/when/words", "words, or grades");
+      const ConfounderWhen& when = confounder.when;
+      const int ways = int{when.item.has_value()} + int{when.age_over.has_value()} + int{when.body.has_value()} + int{when.days_over.has_value()} +
+                       int{when.days_under.has_value()} + int{when.side_open.has_value()};
+      line.need(ways == 1, "value.all_or_one", at + "/when", "an item, an age, a body, days, or an open side");
+      line.need(!when.item || facts.item(*when.item) != nullptr, "item.unknown", at + "/when/item", "an item of the catalogue");
+      line.need(!when.item || when.words.has_value() != when.grades.has_value(), "value.all_or_one", at + "/when/words", "words, or grades");
+      line.need(!when.side || when.item, "params.missing", at + "/when/item", "the item whose other side is meant");
+      const bool state = when.body && std::any_of(facts.bodies.begin(), facts.bodies.end(), [&](const BodyRow& row) { return row.body == *when.body; });
+      line.need(!when.body || state, "params.unknown_word", at + "/when/body", "a state of bodies.json");
     }
     for (const model::ItemId& item : one.swelling_items) {
       line.need(facts.item(item) != nullptr, "item.unknown", "/swelling_items", "an item of the catalogue");
@@ -278,7 +307,7 @@ void check_groups(const Evidence& evidence, const Facts& facts, Faults& faults) 
 }  // namespace
 
 void check_evidence(const Evidence& evidence, const Facts& facts, Faults& faults) {
-  check_conditions(evidence, faults);
+  check_conditions(evidence, facts, faults);
   check_groups(evidence, facts, faults);
   check_accuracy(evidence, facts, faults);
   check_pretest(evidence, facts, faults);

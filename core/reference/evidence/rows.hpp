@@ -5,6 +5,7 @@
 
 #include "core/model/exam/exam.hpp"
 #include "core/model/item.hpp"
+#include "core/model/person.hpp"
 
 #include <optional>
 #include <string_view>
@@ -42,8 +43,13 @@ BOOST_DESCRIBE_ENUM(PriorNeed, injury, haemarthrosis)
 enum class PartOf { value, pain };
 BOOST_DESCRIBE_ENUM(PartOf, value, pain)
 
+// The side judged, or the one beside it: raising the sound leg speaks of the sore one.
+enum class OnSide { same, other };
+BOOST_DESCRIBE_ENUM(OnSide, same, other)
+
 using PeopleCount = wire::Count<0, 10000000>;
 using AgeLimit = wire::Count<0, 130>;
+using DayLimit = wire::Count<0, 36500>;  // since the injury
 
 // Condition present and test positive, present and negative, absent and positive, absent and negative.
 struct FourCells {
@@ -75,6 +81,8 @@ struct AccuracyRow {
   std::optional<wire::Remark> standard;
   AgeLimit age_low;
   std::optional<AgeLimit> age_high;
+  std::optional<model::Sex> sex;  // people of one sex alone were studied
+  std::optional<DayLimit> days_low, days_high;
   Confidence confidence{};
   std::optional<DefaultFor> default_for;  // the row used for this test, in which knees
   model::SourceId source;
@@ -84,7 +92,7 @@ struct AccuracyRow {
 BOOST_DESCRIBE_STRUCT(AccuracyRow, (),
                       (row, about, test, items, positive, sens, sens_low, sens_high, spec, spec_low, spec_high, lr_pos, lr_pos_low, lr_pos_high,
                        lr_neg, lr_neg_low, lr_neg_high, counts, lr_pos_cap, ratio_note, range, design, setting, n_studies, n_people, standard,
-                       age_low, age_high, confidence, default_for, source, status, seen))
+                       age_low, age_high, sex, days_low, days_high, confidence, default_for, source, status, seen))
 
 struct PretestRow {
   model::RowId row;  // pretest.acl_tear.primary_care.WAGEMAKERS2010
@@ -97,9 +105,11 @@ struct PretestRow {
   std::optional<PeopleCount> positive;  // of `people`, where the source counts
   std::optional<PeopleCount> people;
   std::optional<std::vector<PriorNeed>> needs;
-  std::optional<PeopleCount> days_max;  // since the injury
+  std::optional<std::vector<model::ConcernId>> without;  // its people had none of these: no prior while one is open
+  std::optional<PeopleCount> days_max;                   // since the injury
   std::optional<AgeLimit> age_low;
   std::optional<AgeLimit> age_high;
+  std::optional<model::Sex> sex;
   std::optional<bool> queue;   // people chosen for an operation or a referral
   std::optional<bool> expert;  // an expert's opinion
   bool default_ = false;
@@ -109,19 +119,22 @@ struct PretestRow {
   wire::Remark seen;
 };
 BOOST_DESCRIBE_STRUCT(PretestRow, (),
-                      (row, about, setting, population, low, best, high, positive, people, needs, days_max, age_low, age_high, queue, expert,
+                      (row, about, setting, population, low, best, high, positive, people, needs, without, days_max, age_low, age_high, sex, queue, expert,
                        default_, because, source, status, seen))
 
 struct EvidenceCondition {
   model::Word condition;  // condition.acl_tear
   model::MessageId label;
   std::vector<wire::Name> texts;  // as the accuracy and pre-test rows name it
+  std::optional<std::vector<model::Word>> parts;       // the parts complained of where it is judged
+  std::optional<std::vector<model::Word>> not_beside;  // complaints of such a part where it is not
+  std::optional<AgeLimit> age_from;                    // not judged in anyone who may be younger
   bool computes = false;
   std::optional<wire::Count<1, 9>> danger;  // 1 is worst to miss: the order of the list
   std::optional<wire::Remark> because;      // why it is described only
   model::Status status{};
 };
-BOOST_DESCRIBE_STRUCT(EvidenceCondition, (), (condition, label, texts, computes, danger, because, status))
+BOOST_DESCRIBE_STRUCT(EvidenceCondition, (), (condition, label, texts, parts, not_beside, age_from, computes, danger, because, status))
 
 struct SettingRow {
   wire::Name text;
@@ -130,22 +143,27 @@ struct SettingRow {
 };
 BOOST_DESCRIBE_STRUCT(SettingRow, (), (text, setting, because))
 
-// One item of a test and which of its results count for and against; any other result leaves it open.
+// One item of a test and which of its results count for and against; any other result leaves it open. Where a result was never
+// measured, or tells nothing, its list is empty.
 struct TestPart {
   model::ItemId item;
   std::vector<model::Word> yes;
   std::vector<model::Word> no;
   std::optional<PartOf> of;  // absent: the value; pain: whether it hurt
+  std::optional<OnSide> side;
+  std::optional<bool> must;  // without it the composite is negative, whatever the others are
 };
-BOOST_DESCRIBE_STRUCT(TestPart, (), (item, yes, no, of))
+BOOST_DESCRIBE_STRUCT(TestPart, (), (item, yes, no, of, side, must))
 
-// Positive when at least so many parts are; with several items it is a composite and replaces its members.
+// Positive when at least so many parts are; with several items it is a composite and replaces its members. Negative when fewer
+// are, or where the composite was judged so when no more than `negative_at_most` are: between the two it tells nothing.
 struct GroupMember {
   model::Word test;
   std::vector<TestPart> parts;
   wire::Count<1, 20> at_least;
+  std::optional<wire::Count<0, 19>> negative_at_most;
 };
-BOOST_DESCRIBE_STRUCT(GroupMember, (), (test, parts, at_least))
+BOOST_DESCRIBE_STRUCT(GroupMember, (), (test, parts, at_least, negative_at_most))
 
 struct EvidenceGroup {
   model::Word group;
@@ -154,13 +172,19 @@ struct EvidenceGroup {
 };
 BOOST_DESCRIBE_STRUCT(EvidenceGroup, (), (group, structure, members))
 
+// One of: an item, an age, a state of the body on this side or of the person, the days since the injury, no one side complained of.
 struct ConfounderWhen {
   std::optional<model::ItemId> item;
+  std::optional<OnSide> side;  // of the item
   std::optional<std::vector<model::Word>> words;
   std::optional<std::vector<wire::Name>> grades;
   std::optional<AgeLimit> age_over;
+  std::optional<model::Word> body;
+  std::optional<DayLimit> days_over;   // certainly more days than these
+  std::optional<DayLimit> days_under;  // perhaps fewer days than these
+  std::optional<bool> side_open;
 };
-BOOST_DESCRIBE_STRUCT(ConfounderWhen, (), (item, words, grades, age_over))
+BOOST_DESCRIBE_STRUCT(ConfounderWhen, (), (item, side, words, grades, age_over, body, days_over, days_under, side_open))
 
 // Under `when`, these results of these items tell nothing (ratio 1).
 struct Confounder {

@@ -227,7 +227,7 @@ Sheet transfer_sheet(const model::Exam& exam, const std::optional<model::Person>
   const PageView view(exam, person, assessment, words, edition, carried);
   const std::vector<model::Transferred> all = exam.transfer.value_or(std::vector<model::Transferred>{});
   Sheet sheet;
-  sheet.compact = true;
+  sheet.look = SheetLook::note;
   sheet.banner = names.banner;
   sheet.title = view.say("transfer.title");
   sheet.who = person_line(view);

@@ -284,6 +284,7 @@ msg-region-examiner = EXAMINER
 
 msg-value-at_least = at least { $value }
 msg-value-at_most = at most { $value }
+msg-value-points_between = { $low } to { $high }
 msg-value-deg = { $value }°
 msg-value-toward = { $value }° toward { $toward }
 msg-value-short_of_straight = { $value }° short of straight

@@ -190,3 +190,5 @@ msg-toward-valgus = valgus
 msg-toward-varus = varus
 msg-toward-pronation = pronation
 msg-toward-supination = supination
+
+msg-language-for_review = FOR REVIEW: no clinician has read these words yet

@@ -4,6 +4,7 @@
 #include "core/report/words/fluent.hpp"
 
 #include <algorithm>
+#include <map>
 #include <utility>
 
 namespace limbledger::report {
@@ -11,6 +12,7 @@ namespace limbledger::report {
 namespace {
 
 constexpr int depth_max = 16;  // a message that refers to itself ends here
+constexpr std::string_view english_mark = " (en)";
 constexpr std::string_view isolate = "\u2068";
 constexpr std::string_view isolate_end = "\u2069";
 
@@ -115,6 +117,7 @@ class Speaker {
 
 struct Words::Inside {
   Messages messages;
+  const Words* behind = nullptr;
 };
 
 Words::Words(std::unique_ptr<Inside> inside) : inside_(std::move(inside)) {}
@@ -122,8 +125,11 @@ Words::Words(Words&&) noexcept = default;
 Words& Words::operator=(Words&&) noexcept = default;
 Words::~Words() = default;
 
-Result<Words> Words::read(std::span<const std::string_view> files) {
+Result<Words> Words::read(std::span<const std::string_view> files) { return read(files, nullptr); }
+
+Result<Words> Words::read(std::span<const std::string_view> files, const Words* behind) {
   auto inside = std::make_unique<Inside>();
+  inside->behind = behind;
   for (std::size_t i = 0; i < files.size(); ++i) {
     const auto good = read_fluent(files[i], inside->messages);
     if (!good) {
@@ -137,6 +143,10 @@ Result<Words> Words::read(std::span<const std::string_view> files) {
 
 std::string Words::say(std::string_view name, const Args& args) const {
   const Pattern* pattern = look_up(inside_->messages, name);
+  if (pattern == nullptr && inside_->behind != nullptr && inside_->behind->has(name)) {
+    // Said in another language than the page's: the reader must see that nobody translated it.
+    return inside_->behind->say(name, args) + std::string(english_mark);
+  }
   if (pattern == nullptr) {
     return std::string(name);
   }
@@ -145,7 +155,13 @@ std::string Words::say(std::string_view name, const Args& args) const {
   return out;
 }
 
-bool Words::has(std::string_view name) const { return look_up(inside_->messages, name) != nullptr; }
+bool Words::has(std::string_view name) const {
+  return says_itself(name) || (inside_->behind != nullptr && inside_->behind->has(name));
+}
+
+bool Words::says_itself(std::string_view name) const { return look_up(inside_->messages, name) != nullptr; }
+
+std::string Words::language() const { return says_itself("msg.language.code") ? say("msg.language.code") : std::string(english); }
 
 std::vector<std::string> Words::names() const {
   std::vector<std::string> names;
@@ -158,18 +174,49 @@ std::vector<std::string> Words::names() const {
   return names;
 }
 
+namespace {
+
+[[nodiscard]] Result<Words> read_language(std::string_view code, const Words* behind) {
+  const std::string whole = std::string(code) + ".ftl";
+  const std::string part = std::string(code) + "_";
+  std::vector<std::string_view> files;
+  for (const std::string_view name : reference::embedded_names()) {
+    // Names of en_items/ too.
+    if (name == whole || (name.starts_with(part) && name.ends_with(".ftl"))) {
+      files.push_back(reference::embedded(name));
+    }
+  }
+  return Words::read(files, behind);
+}
+
+}  // namespace
+
 const Words* built_in_words() {
-  static const auto words = [] {
-    std::vector<std::string_view> files;
-    for (const std::string_view name : reference::embedded_names()) {
-      // Names of en_items/ too.
-      if (name == "en.ftl" || (name.starts_with("en_") && name.ends_with(".ftl"))) {
-        files.push_back(reference::embedded(name));
+  static const auto words = read_language(english, nullptr);
+  return words ? &*words : nullptr;
+}
+
+std::span<const Language> languages() {
+  static constexpr Language all[] = {{english, false}, {"es", true}, {"fr", true}};
+  return all;
+}
+
+const Words* words_in_language(std::string_view code) {
+  static const std::map<std::string_view, Result<Words>> others = [] {
+    std::map<std::string_view, Result<Words>> read;
+    for (const Language& one : languages()) {
+      if (one.code != english) {
+        auto words = read_language(one.code, built_in_words());
+        read.emplace(one.code, std::move(words));
       }
     }
-    return Words::read(files);
+    return read;
   }();
-  return words ? &*words : nullptr;
+  if (code == english) {
+    return built_in_words();
+  }
+  const auto at = others.find(code);
+  return at == others.end() || !at->second ? nullptr : &*at->second;
 }
 
 }  // namespace limbledger::report

@@ -28,6 +28,8 @@ class Words {
  public:
   // Several files are one set; a message that two of them hold is refused. Faults name the line.
   [[nodiscard]] static Result<Words> read(std::span<const std::string_view> files);
+  // The same; what these files do not say is said in the language `behind`, with its mark after it. `behind` must outlive it.
+  [[nodiscard]] static Result<Words> read(std::span<const std::string_view> files, const Words* behind);
   Words(Words&&) noexcept;
   Words& operator=(Words&&) noexcept;
   ~Words();
@@ -35,6 +37,10 @@ class Words {
   // A name that is not there gives the name itself: shown, never silent.
   [[nodiscard]] std::string say(std::string_view name, const Args& args = {}) const;
   [[nodiscard]] bool has(std::string_view name) const;
+  // In these files themselves, not in the language behind them.
+  [[nodiscard]] bool says_itself(std::string_view name) const;
+  // "en", "es": for the reader of a document.
+  [[nodiscard]] std::string language() const;
   // As they stand in the files, with dashes.
   [[nodiscard]] std::vector<std::string> names() const;
 
@@ -46,5 +52,15 @@ class Words {
 
 // English, compiled into the library; null only if the library itself was built wrong.
 [[nodiscard]] const Words* built_in_words();
+
+inline constexpr std::string_view english = "en";
+// The languages there are words of. `form` alone: labels of a form, for review by a clinician; every other text is English.
+struct Language {
+  std::string_view code;
+  bool form_alone = false;
+};
+[[nodiscard]] std::span<const Language> languages();
+// Null for a language that is not there. English stands behind every other, and is marked where it is used.
+[[nodiscard]] const Words* words_in_language(std::string_view code);
 
 }  // namespace limbledger::report

@@ -165,6 +165,34 @@ await count.check('the page of a document says first that its ledger was a demon
   return (said[0].startsWith('DEMONSTRATION') && said[1].startsWith('PRACTICE') && said[2].startsWith('EXAMINATION') && said[3].startsWith('EXAMINATION')) || said.join('; ');
 });
 await count.check('a file that is not there ends with 1', () => run(['assess', at('none.json')]).code === 1);
+await count.check('the decision rules are listed with number, version, inputs and source, as text and as JSON alike', () => {
+  const text = run(['rules']);
+  const json = run(['rules', '--json']);
+  if (text.code !== 0 || json.code !== 0 || text.err || json.err) return 'exit code';
+  const rows = JSON.parse(json.out);
+  const facts = JSON.parse(readFileSync(new URL('../../../core/reference/data/decision_rules.json', import.meta.url), 'utf8')).decision_rules;
+  if (!text.out.startsWith(`${facts.length} decision rules, edition `) || rows.length !== facts.length) return 'number of rules';
+  const missing = facts.flatMap((fact) => {
+    const row = rows.find((one) => one.rule === fact.rule);
+    const block = text.out.split('\n\n').find((one) => one.startsWith(`${fact.rule}  ${fact.edition}\n`));
+    if (!row || !block) return [fact.rule];
+    const same = row.edition === fact.edition && JSON.stringify(row.asks) === JSON.stringify(fact.asks) && JSON.stringify(row.sources) === JSON.stringify(fact.sources);
+    const named = block.includes(`inputs, ${fact.asks.length}:`) && block.includes(`status: ${fact.status}`)
+      && fact.asks.every(({ input, items }) => block.includes(items.length === 0 ? `    ${input}` : `    ${input} (${items.join(', ')})`))
+      && fact.sources.every((source) => block.includes(`  source: ${source}, `)) && !block.includes('not in the list');
+    return same && named ? [] : [fact.rule];
+  });
+  return missing.length === 0 || missing.join(', ');
+});
+await count.check('a rule that was listed is one that judges: its result has the edition and the inputs of the list', () => {
+  const findings = [{ item: 'function.timed_up_and_go', side: 'midline', value: { kind: 'time', s: 12 } }];
+  const person = { birth: { date: '1950-01-01' }, sex: 'female', norm_sex: 'female' };
+  writeFileSync(at('rule.json'), JSON.stringify({ format: 'limbledger-exam/1', as_of: '2026-11-24', person, exam: { complaint: 'free', setting: 'outreach' }, findings }));
+  const listed = JSON.parse(run(['rules', '--json']).out).find(({ rule }) => rule === 'rule.up_and_go');
+  const [result] = JSON.parse(run(['assess', '--json', at('rule.json')]).out).rules.filter(({ rule }) => rule === 'rule.up_and_go');
+  return result.outcome === 'positive' && result.edition === listed.edition
+    && JSON.stringify(result.inputs.map(({ input }) => input)) === JSON.stringify(listed.asks.map(({ input }) => input));
+});
 await count.check('the schemas come out the same twice', () => {
   if (run(['schemas', at('s1')]).code !== 0 || run(['schemas', at('s2')]).code !== 0) return 'exit code';
   const files = readdirSync(at('s1'), { recursive: true }).sort();

@@ -33,7 +33,7 @@ const ask = async (method, params = {}) => {
 
 // The labels as the page has them: a dot of a message name is a dash in the files.
 const labels = new Map();
-for (const name of readdirSync(words_folder, { recursive: true }).filter((one) => one.endsWith('.ftl'))) {
+for (const name of readdirSync(words_folder, { recursive: true }).filter((one) => /^en[._].*\.ftl$/.test(one))) {
   for (const line of readFileSync(join(words_folder, name), 'utf8').split('\n')) {
     const found = /^(msg-item-\S+-short) = (.*)$/.exec(line);
     if (found) labels.set(found[1], found[2].trim());

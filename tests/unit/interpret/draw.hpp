@@ -21,10 +21,10 @@ class Draw {
   std::uint64_t state_;
 };
 
-// "left_out" is a member and no side.
+// "left_out" is a member and "left_tilt" a way to lie: no sides.
 inline std::string exchange_words(std::string text) {
   for (std::size_t at = 0; at < text.size(); ++at) {
-    if (text.compare(at, 4, "left") == 0 && text.compare(at, 8, "left_out") != 0) {
+    if (text.compare(at, 4, "left") == 0 && text.compare(at, 8, "left_out") != 0 && text.compare(at, 9, "left_tilt") != 0) {
       text.replace(at, 4, "right");
       at += 4;
     } else if (text.compare(at, 5, "right") == 0) {

@@ -60,7 +60,7 @@ TEST_CASE("feet: nothing found at both feet is category 0, once for the person")
   CHECK(band(made) == "category_0");
   CHECK(category(made).outcome == Outcome::negative);
   CHECK(category(made).side == Side::midline);
-  CHECK(category(made).edition.text == "iwgdf/2019");
+  CHECK(category(made).edition.text == "iwgdf_risk/2019");
 }
 
 TEST_CASE("feet: one numb foot is enough, and a foot that was not tried is never felt (lops worked example 4)") {

@@ -27,8 +27,8 @@ constexpr std::string_view pretest_text = R"({"pretest":[
 ]})";
 
 constexpr std::string_view conditions_text = R"({"conditions":[
-{"condition":"condition.invented_tear","label":"msg.condition.acl_tear","texts":["invented tear"],"computes":true,"danger":2,"status":"convention"},
-{"condition":"condition.zz_tear","label":"msg.condition.pcl_tear","texts":["another tear"],"computes":true,"danger":1,"status":"convention"},
+{"condition":"condition.invented_tear","label":"msg.condition.acl_tear","texts":["invented tear"],"parts":["knee"],"computes":true,"danger":2,"status":"convention"},
+{"condition":"condition.zz_tear","label":"msg.condition.pcl_tear","texts":["another tear"],"parts":["knee"],"computes":true,"danger":1,"status":"convention"},
 {"condition":"condition.described","label":"msg.condition.mcl_tear","texts":["described only"],"computes":false,"because":"a flag","status":"convention"}
 ]})";
 

@@ -41,9 +41,9 @@ bool has_reason(const reference::Admission& admission, const std::string& reason
   return std::any_of(admission.reasons.begin(), admission.reasons.end(), [&](const model::Word& one) { return one.text == reason; });
 }
 
-const reference::KneeAtHand adult{model::AgeInterval{30, 30}, false};
+const reference::PersonAtHand adult{model::AgeInterval{30, 30}, false};
 
-reference::Admission admitted(const AccuracyRow& row, const reference::KneeAtHand& knee = adult) {
+reference::Admission admitted(const AccuracyRow& row, const reference::PersonAtHand& knee = adult) {
   return reference::admit(row, invented_evidence_edition().evidence().conditions[0], knee);
 }
 
@@ -93,7 +93,7 @@ TEST_CASE("each check of the evidence fires on one planted bad row, by the row's
       {conditions, R"(["another tear"])", R"(["another tear","invented tear"])", "json.duplicate_member", "/conditions/1/texts"},
       {conditions, R"("danger":2,)", "", "params.missing", "/conditions/0/danger"},
       {conditions, R"("because":"a flag",)", "", "params.missing", "/conditions/2/because"},
-      {conditions, R"("computes":false,"because":"a flag")", R"("computes":true,"danger":3)", "params.missing", "/conditions/2/computes"},
+      {conditions, R"("computes":false,"because":"a flag")", R"("parts":["knee"],"computes":true,"danger":3)", "params.missing", "/conditions/2/computes"},
       {settings, R"("text":"accidents")", R"("text":"operations")", "json.duplicate_member", "/settings/2/text"},
       {settings, R"("setting":"emergency")", R"("setting":"emergency","because":"both")", "params.missing", "/settings/1/setting"},
       {groups, "condition.zz_tear", "condition.described", "params.unknown_word", "/groups/1/condition"},
@@ -105,9 +105,24 @@ TEST_CASE("each check of the evidence fires on one planted bad row, by the row's
        "/groups/0/groups/1/members/0/parts/0/item"},
       {groups, R"("yes":["positive"])", R"("yes":["green"])", "params.unknown_word", "/groups/0/groups/0/members/0/parts/0/yes"},
       {groups, R"("no":["negative"])", R"("no":["positive"])", "value.disagrees", "/groups/0/groups/0/members/0/parts/0/no"},
-      {groups, R"("yes":["positive"])", R"("yes":[])", "params.missing", "/groups/0/groups/0/members/0/parts/0/yes"},
+      {groups, R"("yes":["positive"],"no":["negative"])", R"("yes":[],"no":[])", "params.missing", "/groups/0/groups/0/members/0/parts/0/yes"},
       {groups, R"("when":{"item":"knee.invented_sag","words":["positive"]})", R"("when":{"words":["positive"]})", "value.all_or_one",
        "/groups/0/confounders/0/when"},
+      {groups, R"("when":{"item":"knee.invented_sag","words":["positive"]})", R"("when":{"item":"knee.invented_sag","words":["positive"],"days_over":3})",
+       "value.all_or_one", "/groups/0/confounders/0/when"},
+      {groups, R"("when":{"item":"knee.invented_sag","words":["positive"]})", R"("when":{"body":"body_state.no_such"})", "params.unknown_word",
+       "/groups/0/confounders/0/when/body"},
+      {groups, R"("when":{"item":"knee.invented_sag","words":["positive"]})", R"("when":{"age_over":40,"side":"other"})", "params.missing",
+       "/groups/0/confounders/0/when/item"},
+      {groups, R"("at_least":2)", R"("at_least":2,"negative_at_most":2)", "value.out_of_range", "/groups/0/groups/2/members/0/negative_at_most"},
+      {groups, R"({"item":"knee.invented_pull","yes":["positive"])", R"({"item":"knee.invented_pull","must":true,"yes":["positive"])",
+       "value.out_of_range", "/groups/0/groups/0/members/0/parts"},
+      {conditions, R"("parts":["knee"],)", "", "params.missing", "/conditions/0/parts"},
+      {conditions, R"("parts":["knee"])", R"("parts":["knee"],"not_beside":["no_such"])", "params.unknown_word", "/conditions/0/not_beside"},
+      {pretest, R"("needs":["haemarthrosis"])", R"("needs":["haemarthrosis"],"without":["concern.no_such"])", "params.unknown_word", "/pretest/1/without"},
+      {conditions, R"("parts":["knee"])", R"("parts":["moon"])", "params.unknown_word", "/conditions/0/parts"},
+      {accuracy, R"("age_low":16)", R"("age_low":16,"days_low":4)", "params.missing", "/accuracy/0/days_low"},
+      {accuracy, R"("age_low":16)", R"("age_low":16,"days_low":4,"days_high":3)", "value.out_of_range", "/accuracy/0/days_low"},
       {groups, R"("swelling_items":["history.invented_swelling"])", R"("swelling_items":["history.nothing"])", "item.unknown",
        "/groups/1/swelling_items"},
   };
@@ -138,7 +153,7 @@ TEST_CASE("C6: what may compute, how firmly, and every reason why not") {
   CHECK(admitted(rows[0]).reasons.empty());
   CHECK(admitted(rows[1]).row_class == RowClass::second);  // sensitivity and specificity, no interval
   CHECK(admitted(rows[2]).row_class == RowClass::first);   // both ratios with their intervals
-  const auto refuses = [&](const std::string& reason, const auto& spoil, reference::KneeAtHand knee = adult) {
+  const auto refuses = [&](const std::string& reason, const auto& spoil, reference::PersonAtHand knee = adult) {
     AccuracyRow row = rows[0];
     spoil(row, knee);
     const auto admission = admitted(row, knee);
@@ -146,7 +161,7 @@ TEST_CASE("C6: what may compute, how firmly, and every reason why not") {
     CHECK_MESSAGE(has_reason(admission, reason), reason);
     CHECK(admission.reasons.size() == 1);
   };
-  using Knee = reference::KneeAtHand;
+  using Knee = reference::PersonAtHand;
   refuses("not_read", [](AccuracyRow& row, Knee&) { row.status = model::Status::memory; });
   refuses("not_read", [](AccuracyRow& row, Knee&) { row.status = model::Status::derived; });
   refuses("one_ratio_or_none", [](AccuracyRow& row, Knee&) { row.spec.reset(); });
@@ -163,11 +178,29 @@ TEST_CASE("C6: what may compute, how firmly, and every reason why not") {
     knee.age = model::AgeInterval{66, 66};
   });
   refuses("under_anaesthesia", [](AccuracyRow& row, Knee&) { row.setting = reference::StudyPhase::anaesthesia; });
-  refuses("acute_knees_only", [](AccuracyRow& row, Knee&) { row.setting = reference::StudyPhase::acute; });
-  refuses("chronic_knees_only", [](AccuracyRow& row, Knee& knee) {
+  refuses("acute_only", [](AccuracyRow& row, Knee&) { row.setting = reference::StudyPhase::acute; });
+  refuses("chronic_only", [](AccuracyRow& row, Knee& knee) {
     row.setting = reference::StudyPhase::chronic;
     knee.acute = true;
   });
+  const auto of_days = [](AccuracyRow& row) {
+    row.days_low = reference::DayLimit{4};
+    row.days_high = reference::DayLimit{7};
+  };
+  refuses("other_days_studied", [&](AccuracyRow& row, Knee&) { of_days(row); });  // no day is known
+  refuses("other_days_studied", [&](AccuracyRow& row, Knee& knee) {
+    of_days(row);
+    knee.days = reference::DayInterval{3, 5};  // perhaps three
+  });
+  refuses("other_sex_studied", [](AccuracyRow& row, Knee&) { row.sex = model::Sex::female; });
+  refuses("other_sex_studied", [](AccuracyRow& row, Knee& knee) {
+    row.sex = model::Sex::female;
+    knee.sex = model::Sex::unknown;
+  });
+  AccuracyRow narrow = rows[0];
+  of_days(narrow);
+  narrow.sex = model::Sex::female;
+  CHECK(admitted(narrow, {model::AgeInterval{30, 30}, true, reference::DayInterval{4, 7}, model::Sex::female}).row_class == RowClass::first);
   const auto described = reference::admit(rows[0], invented_evidence_edition().evidence().conditions[2], adult);
   CHECK(has_reason(described, "condition_described_only"));
   AccuracyRow counted = rows[0];

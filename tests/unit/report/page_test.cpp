@@ -331,7 +331,7 @@ TEST_CASE("where no alert stands on the page of another part than the knee, it s
   Bench made(*reference::built_in_edition());
   made.exam.findings.emplace();
   made.yes("knee.bruising", Side::left);
-  const std::string says = "of another part, that nothing is raised says nothing";
+  const std::string says = "of others, that nothing is raised says nothing";
   CHECK(!has(unbroken(page_of_bench(made)), says));
   made.exam.complaint = {"ankle_injury"};
   CHECK(has(unbroken(page_of_bench(made)), says));

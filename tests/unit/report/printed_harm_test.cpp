@@ -37,7 +37,7 @@ TEST_CASE("a replaced hot knee gets no needle here, whichever alert stands besid
   add(knee, "history.swelling_onset", model::Side::right, model::Choice{{"within_2h"}});
   const std::string alerts = danger_of(knee);
   CHECK(has(alerts, "Same day, to the surgeon: replaced RIGHT knee"));
-  CHECK(has(alerts, "no needle into this knee here; the surgeon who takes it over decides about fluid and antibiotic"));
+  CHECK(has(alerts, "no needle into this joint here; the surgeon who takes it over decides about fluid and antibiotic"));
   CHECK(has(alerts, "who takes blood thinners or bleeds more than others"));
   CHECK(!has(alerts, "the examiner's own decision"));
   CHECK(!has(alerts, "joint fluid and blood culture before an antibiotic"));

@@ -200,3 +200,20 @@ TEST_CASE_FIXTURE(Knee, "C16: what is kept apart is not in a viewer's exam, its 
   CHECK(ok("exam.read", "{" + of_exam + "}").find("bone_tender_elsewhere") != std::string::npos);
   CHECK(at(ok("exam.find", "{}"), "/exams/0/findings") == "1");
 }
+
+TEST_CASE_FIXTURE(Knee, "S09: on the reply that raises it an alert says what this place can do: without what takes the load off nobody waits for it") {
+  const std::string post = ok("place.amend", R"({"changes":{"name":"Invented Post","here":[{"what":"offloading","there":"no"}]},"replaces":[],"seen":[],"request":")" +
+                                                 request_id(800) + "\"}");
+  const auto raised_at = [&](const std::string& place, unsigned number) {
+    const std::string opened = ok("exam.open", R"({"complaint":"diabetic_foot","setting":"outreach","side":"left")" + place + R"(,"request":")" + request_id(number) + "\"}");
+    exam = at(opened, "/exam/exam");
+    seen = at(opened, "/revision/0");
+    record(answer("body.feeling_lost", "left", "yes"));
+    return record(answer("foot.hot_red_swollen", "left", "yes"));
+  };
+  const std::string here = raised_at(R"(,"place":")" + at(post, "/places/0/place/place") + "\"", 801);
+  CHECK(at(here, "/alerts/0/alert") == "alert.charcot");
+  CHECK(at(here, "/alerts/0/meanwhile/0") == "msg.meanwhile.offload_none_here");
+  CHECK(at(assess(R"(,"only":["alert.charcot"])"), "/alerts/0/meanwhile/0") == "msg.meanwhile.offload_none_here");
+  CHECK(at(raised_at("", 802), "/alerts/0/meanwhile/0") == "msg.meanwhile.offload");
+}

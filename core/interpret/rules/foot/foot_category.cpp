@@ -1,10 +1,7 @@
 #include "core/interpret/rules/foot/foot_category.hpp"
 
-#include "core/interpret/body.hpp"
 #include "core/interpret/params.hpp"
-#include "core/interpret/rules/foot/protective_sensation.hpp"
-#include "core/interpret/rules/knee/inputs.hpp"
-#include "core/interpret/rules/vessel/ankle_brachial.hpp"
+#include "core/interpret/rules/foot/feet_heard.hpp"
 
 #include <algorithm>
 #include <string>
@@ -16,14 +13,12 @@ namespace {
 
 using model::Side;
 
-constexpr std::array<Side, 2> both_feet{Side::left, Side::right};
 constexpr std::array<std::string_view, feet_input_count> foot_names{"ulcer_now", "protective_feeling", "narrowed_arteries", "foot_deformity",
                                                                     "ulcer_before", "amputation_before", "kidney_failure"};
-constexpr std::array<std::string_view, feet_input_count> foot_items{
-    "skin.ulcer",           "nerve.monofilament_great_toe", "vessel.pulse_dorsalis_pedis", "foot.deformity", "history.foot_ulcer_before",
-    "history.amputation_before", "history.kidney_failure"};
+// Feeling and arteries are concluded from several findings: their classes are no answer to the one item that is named.
+constexpr std::array<std::array<std::string_view, 2>, feet_input_count> category_classes{
+    {{"no", "yes"}, {"kept", "lost"}, {"not narrowed", "narrowed"}, {"no", "yes"}, {"no", "yes"}, {"no", "yes"}, {"no", "yes"}}};
 constexpr std::array<std::string_view, 4> category_names{"category_0", "category_1", "category_2", "category_3"};
-constexpr std::array<std::string_view, 2> pulse_items{"vessel.pulse_dorsalis_pedis", "vessel.pulse_posterior_tibial"};
 
 [[nodiscard]] constexpr std::size_t foot_place(FeetInput input) { return static_cast<std::size_t>(input); }
 
@@ -70,99 +65,13 @@ struct FootOpen {
 };
 
 struct FeetHeard {
+  explicit FeetHeard(const View& view) : hearing(view) {}
+
+  FeetHearing hearing;
   FootHistory person{};
   std::array<std::string, feet_input_count> states;
   std::array<std::vector<FootOpen>, feet_input_count> open;  // where an input is not known
-  std::vector<const model::Finding*> findings;
-  std::vector<model::FindingId> of_rules;
 };
-
-struct OneFoot {
-  Told told;
-  std::string item;  // what to record where it is open
-};
-
-[[nodiscard]] bool foot_is_gone(const View& view, Side side) {
-  const OpenBody* gate = view.bodies().gate("foot", side);
-  return gate != nullptr && gate->row->gate->text == "no_limb";
-}
-
-[[nodiscard]] const RuleResult* result_at(const std::vector<JudgedRule>& rules, Side side) {
-  const auto found = std::find_if(rules.begin(), rules.end(), [&](const JudgedRule& rule) { return rule.result.side == side; });
-  return found == rules.end() ? nullptr : &found->result;
-}
-
-// A numb foot of any cause counts; a felt one that something contradicts stays open.
-[[nodiscard]] OneFoot hear_numb(const View& view, Side side, const RuleResult* rule, FeetHeard& heard) {
-  if (rule != nullptr) {
-    heard.of_rules.insert(heard.of_rules.end(), rule->findings.begin(), rule->findings.end());
-  }
-  const auto said = view.at("body.feeling_lost", side);
-  heard.findings.insert(heard.findings.end(), said.begin(), said.end());
-  const bool numb = view.says_yes("body.feeling_lost", side) || (rule != nullptr && rule->outcome == Outcome::positive);
-  const bool is_felt = !numb && rule != nullptr && rule->outcome == Outcome::negative && rule->flags.empty();
-  const bool named = rule != nullptr && !rule->settle.empty() && rule->settle[0].item && rule->settle[0].side == side;
-  const std::string item = named ? rule->settle[0].item->text : std::string(foot_items[foot_place(FeetInput::lops)]);
-  if (numb || is_felt) {
-    return {{tri(numb), "known"}, item};
-  }
-  return {{Tri::undetermined, rule == nullptr ? "not_asked" : "not_settled"}, item};
-}
-
-[[nodiscard]] Said says_pulse(const model::Finding& finding) {
-  const auto* grade = std::get_if<model::Grade>(&finding.value);
-  if (grade == nullptr) {
-    return {std::nullopt, "unsure"};
-  }
-  return {static_cast<std::uint8_t>(grade->grade.text == "0" ? 2 : 1), "known"};
-}
-
-// No pulse at both arteries of one foot, or a low index. One pulse that is not felt happens in healthy feet: it leaves it open until an
-// index stands beside it. An index above 1.40 leaves it open whatever is felt.
-[[nodiscard]] OneFoot hear_arteries(const View& view, Side side, const RuleResult* index, FeetHeard& heard) {
-  std::array<Tri, 2> absent{};
-  OneFoot foot{{Tri::undetermined, "known"}, {}};
-  for (std::size_t n = 0; n < pulse_items.size(); ++n) {
-    const Heard pulse = hear(view.at(pulse_items[n], side), no_or_yes, &says_pulse);
-    heard.findings.insert(heard.findings.end(), pulse.findings.begin(), pulse.findings.end());
-    absent[n] = pulse.as_tri();
-    if (absent[n] == Tri::undetermined && foot.item.empty()) {
-      foot = {{Tri::undetermined, pulse.state}, std::string(pulse_items[n])};
-    }
-  }
-  if (index != nullptr) {
-    heard.of_rules.insert(heard.of_rules.end(), index->findings.begin(), index->findings.end());
-  }
-  const bool low = index != nullptr && index->outcome == Outcome::positive;
-  const bool expected = index != nullptr && index->band && index->band->text == "expected" && index->outcome == Outcome::negative;
-  const bool stiff = index != nullptr && index->outcome == Outcome::not_applicable;
-  const bool is_felt = absent[0] == Tri::no && absent[1] == Tri::no;
-  const bool one_felt = absent[0] == Tri::no || absent[1] == Tri::no;
-  const bool none_absent = absent[0] != Tri::yes && absent[1] != Tri::yes;
-  if (low || (absent[0] == Tri::yes && absent[1] == Tri::yes)) {
-    foot.told = {Tri::yes, "known"};
-  } else if (!stiff && (is_felt || (expected && (one_felt || none_absent)))) {
-    foot.told = {Tri::no, "known"};
-  } else if (foot.item.empty()) {
-    foot = {{Tri::undetermined, "not_settled"}, stiff ? "vessel.pressure_toe" : "vessel.pressure_dorsalis_pedis"};
-  }
-  return foot;
-}
-
-[[nodiscard]] OneFoot hear_answer(const View& view, FeetInput input, Side side, FeetHeard& heard) {
-  const std::string_view item = foot_items[foot_place(input)];
-  Told told = tell(view, item, side, &says_answer, heard.findings);
-  if (input == FeetInput::hx_amp) {
-    for (const model::Finding* finding : view.at("body.limb_level", side)) {
-      const auto* level = std::get_if<model::Choice>(&finding->value);
-      if (level != nullptr && level->choice.text != "limb_whole") {
-        told = {Tri::yes, "known"};
-        heard.findings.push_back(finding);
-      }
-    }
-  }
-  return {told, std::string(item)};
-}
 
 void take_foot(FeetHeard& heard, FeetInput input, Side side, const OneFoot& foot) {
   const std::size_t at = foot_place(input);
@@ -177,23 +86,22 @@ void take_foot(FeetHeard& heard, FeetInput input, Side side, const OneFoot& foot
 }
 
 [[nodiscard]] FeetHeard hear_feet(const View& view) {
-  FeetHeard heard;
+  FeetHeard heard(view);
+  FeetHearing& hearing = heard.hearing;
   heard.person.fill(Tri::no);
   heard.states.fill("known");
-  const std::vector<JudgedRule> sensation = run_protective_sensation(view);
-  const std::vector<JudgedRule> index = run_ankle_brachial(view);
   for (const Side side : both_feet) {
-    take_foot(heard, FeetInput::hx_amp, side, hear_answer(view, FeetInput::hx_amp, side, heard));
-    take_foot(heard, FeetInput::hx_ulcer, side, hear_answer(view, FeetInput::hx_ulcer, side, heard));
-    take_foot(heard, FeetInput::ulcer_now, side, hear_answer(view, FeetInput::ulcer_now, side, heard));
+    take_foot(heard, FeetInput::hx_amp, side, hear_amputation(hearing, side));
+    take_foot(heard, FeetInput::hx_ulcer, side, hear_foot(hearing, "history.foot_ulcer_before", side));
+    take_foot(heard, FeetInput::ulcer_now, side, hear_foot(hearing, "skin.ulcer", side));
     if (foot_is_gone(view, side)) {
       continue;  // what is not there is neither felt nor numb
     }
-    take_foot(heard, FeetInput::lops, side, hear_numb(view, side, result_at(sensation, side), heard));
-    take_foot(heard, FeetInput::pad, side, hear_arteries(view, side, result_at(index, side), heard));
-    take_foot(heard, FeetInput::deform, side, hear_answer(view, FeetInput::deform, side, heard));
+    take_foot(heard, FeetInput::lops, side, hear_numb(hearing, side));
+    take_foot(heard, FeetInput::pad, side, hear_arteries(hearing, side));
+    take_foot(heard, FeetInput::deform, side, hear_foot(hearing, "foot.deformity", side));
   }
-  take_foot(heard, FeetInput::esrd, Side::midline, hear_answer(view, FeetInput::esrd, Side::midline, heard));
+  take_foot(heard, FeetInput::esrd, Side::midline, hear_foot(hearing, "history.kidney_failure", Side::midline));
   for (std::size_t i = 0; i < feet_input_count; ++i) {
     heard.states[i] = heard.person[i] == Tri::undetermined ? heard.states[i] : "known";
   }
@@ -210,6 +118,9 @@ void take_foot(FeetHeard& heard, FeetInput input, Side side, const OneFoot& foot
   }
   if (category == FootCategory::zero && !history && is(FeetInput::deform)) {
     flags.push_back({"sooner_for_deformity"});
+  }
+  if (category == FootCategory::one || category == FootCategory::two || category == FootCategory::three) {
+    flags.push_back({"sooner_elsewhere"});  // the class of NICE NG19 for such feet has the shorter interval, always
   }
   if (!view.says_yes("history.diabetes", Side::midline)) {
     flags.push_back({"made_for_diabetes"});
@@ -262,39 +173,15 @@ void explain_category(const FeetHeard& heard, const RuleResult& result, Working&
         // A no of one foot answers for both only where the other is known.
         const bool whole = c == 1 || heard.open[i].size() == 1;
         const FootCategory gives = whole ? completed.gives[i][c].value_or(FootCategory::undetermined) : FootCategory::undetermined;
-        settle.answers.push_back({{c == 1 ? "yes" : "no"}, outcome_of_category(gives), band_of_category(gives)});
+        settle.answers.push_back({{std::string(category_classes[i][c])}, outcome_of_category(gives), band_of_category(gives)});
       }
       result.settle.push_back(std::move(settle));
     }
   }
   result.flags = category_flags(view, heard, completed.outcome);
-  result.findings = ids_of(heard.findings);
-  result.findings.insert(result.findings.end(), heard.of_rules.begin(), heard.of_rules.end());
-  std::sort(result.findings.begin(), result.findings.end());
-  result.findings.erase(std::unique(result.findings.begin(), result.findings.end()), result.findings.end());
+  result.findings = heard.hearing.all_findings();
   explain_category(heard, result, judged.working);
   return judged;
-}
-
-[[nodiscard]] bool foot_examined(const View& view) {
-  const auto& all = view.findings();
-  return std::any_of(all.begin(), all.end(), [](const model::Finding* finding) {
-    const std::string& item = finding->item.text;
-    return item.starts_with("nerve.monofilament_") || item.starts_with("nerve.toe_touch_") || item.starts_with("nerve.tuning_fork_") ||
-           item == "foot.deformity" || item == "skin.ulcer" || item == "history.foot_ulcer_before" || item == "vessel.pressure_dorsalis_pedis" ||
-           item == "vessel.pressure_posterior_tibial";
-  });
-}
-
-[[nodiscard]] bool made_for(const View& view) {
-  if (view.says_yes("history.diabetes", Side::midline)) {
-    return true;
-  }
-  const std::vector<JudgedRule> sensation = run_protective_sensation(view);
-  return std::any_of(both_feet.begin(), both_feet.end(), [&](Side side) {
-    const RuleResult* rule = result_at(sensation, side);
-    return view.says_yes("body.feeling_lost", side) || (rule != nullptr && rule->outcome == Outcome::positive);
-  });
 }
 
 }  // namespace
@@ -307,7 +194,7 @@ Completed<feet_input_count, FootCategory> foot_category(const FootHistory& in) {
 
 std::vector<JudgedRule> run_foot_category(const View& view) {
   std::vector<JudgedRule> judged;
-  if (foot_examined(view) && made_for(view)) {
+  if (feet_are_judged(view)) {
     judged.push_back(judge_category(view));
   }
   return judged;

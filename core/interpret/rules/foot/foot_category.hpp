@@ -14,7 +14,7 @@
 namespace limbledger::interpret {
 
 inline constexpr std::string_view foot_category_rule = "rule.foot_category";
-inline constexpr std::string_view foot_category_edition = "iwgdf/2019";
+inline constexpr std::string_view foot_category_edition = "iwgdf_risk/2019";
 
 enum class FeetInput : std::uint8_t { ulcer_now, lops, pad, deform, hx_ulcer, hx_amp, esrd };
 inline constexpr std::size_t feet_input_count = 7;

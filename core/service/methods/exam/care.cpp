@@ -58,7 +58,10 @@ template <class T>
   add(exam.conflicts.has_value(), "conflicts");
   add(record.unopened != 0, "damaged_entries");
   const ToJudge judged = exam_to_judge(context, record);
-  add(!interpret::missing_items(interpret::View(judged.exam, judged.person, *context.edition, judged.as_of)).empty(), "minimum_set");
+  const interpret::View view(judged.exam, judged.person, *context.edition, judged.as_of);
+  add(!interpret::missing_items(view).empty(), "minimum_set");
+  const model::Sequence* sequence = context.edition->sequence(judged.exam.complaint);
+  add(sequence != nullptr && interpret::left_for_time(view, *sequence), "not_examined");
   const interpret::Watched watched = watch(context, judged, true);
   const auto& alerts = watched.alerts.alerts;
   add(std::any_of(alerts.begin(), alerts.end(), [](const interpret::Alert& one) { return one.state == interpret::AlertState::raised; }), "alerts");
@@ -250,7 +253,7 @@ Result<AddendumRecordResult> addendum_record(Context& context, const AddendumRec
   }
   for (const model::Addendum& addendum : reply->exam.addenda.value_or(std::vector<model::Addendum>{})) {
     if (addendum.entry == written->entries.front()) {
-      AddendumRecordResult result{addendum, reply->revision, reply->repeat, {}};
+      AddendumRecordResult result{addendum, reply->revision, reply->repeat, reply->stale_letters.value_or(std::vector<model::LetterId>{})};
       if (auto later = call_backs_of(context, params.exam); !later.empty()) {
         result.call_backs = std::move(later);
       }

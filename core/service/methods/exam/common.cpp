@@ -42,6 +42,12 @@ void leave_out_protected(const Context& context, model::Exam& exam) {
   };
   const auto of_item = [&](const auto& one) { return is_protected(context, one.item); };
   erase_if(exam.findings, of_item);
+  // A protected letter is not there; of the others a kiosk knows nothing either.
+  const bool kiosk = context.caller.scope == Scope::kiosk;
+  erase_if(exam.letters, [&](const model::Letter& one) { return kiosk || one.protected_.value_or(false); });
+  if (exam.letters && exam.letters->empty()) {
+    exam.letters.reset();
+  }
   erase_if(exam.conflicts, [&](const model::Conflict& one) { return one.item && is_protected(context, *one.item); });
   erase_if(exam.alerts_handled, [&](const model::AlertHandled& one) {
     const auto rows = context.edition == nullptr ? std::span<const reference::AlertRow>() : context.edition->alerts();
@@ -159,6 +165,22 @@ std::optional<model::Place> place_of_exam(Context& context, const model::Exam& e
   return std::nullopt;
 }
 
+std::optional<std::vector<model::LetterId>> stale_letters(const Context& context, const model::Exam& exam) {
+  std::optional<std::vector<model::LetterId>> stale;
+  if (context.caller.scope == Scope::kiosk) {
+    return stale;
+  }
+  for (const model::Letter& letter : exam.letters.value_or(std::vector<model::Letter>{})) {
+    if (letter.stale && !letter.corrected_by) {
+      if (!stale) {
+        stale.emplace();
+      }
+      stale->push_back(letter.letter);
+    }
+  }
+  return stale;
+}
+
 Result<ExamReply> exam_reply(Context& context, const model::ExamId& exam, const Written& written) {
   const auto record = context.desk->records().exam(exam);
   if (!record) {
@@ -170,6 +192,7 @@ Result<ExamReply> exam_reply(Context& context, const model::ExamId& exam, const 
   if (written.repeat) {
     reply.repeat = true;
   }
+  reply.stale_letters = stale_letters(context, reply.exam);
   return reply;
 }
 

@@ -19,10 +19,12 @@ struct ExamReply {
   std::vector<model::EntryId> revision;
   std::optional<bool> repeat;
   std::optional<std::vector<model::Word>> remarks = std::nullopt;
+  std::optional<std::vector<model::LetterId>> stale_letters = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(ExamReply, (), (exam, revision, repeat, remarks))
+BOOST_DESCRIBE_STRUCT(ExamReply, (), (exam, revision, repeat, remarks, stale_letters))
 constexpr auto notes(const ExamReply*) {
-  return std::array{wire::Note{"remarks", "clock_suspect: an exam was opened without examined_at while the clock of the device cannot be right"}};
+  return std::array{wire::Note{"remarks", "clock_suspect: an exam was opened without examined_at while the clock of the device cannot be right"},
+                    wire::Note{"stale_letters", "letters of this exam that the record no longer agrees with and that no other corrects"}};
 }
 
 // Stands above every print of a ledger that is not for people; empty for a clinic's.
@@ -58,6 +60,9 @@ void leave_out_protected(const Context& context, model::Exam& exam);
 
 // The place of the exam as it is known now; nothing where none is named or it cannot be read.
 [[nodiscard]] std::optional<model::Place> place_of_exam(Context& context, const model::Exam& exam);
+
+// Letters that the record no longer agrees with and that no other letter corrects; none for a kiosk.
+[[nodiscard]] std::optional<std::vector<model::LetterId>> stale_letters(const Context& context, const model::Exam& exam);
 
 // The exam after a write, with what the caller has now been shown as its revision.
 [[nodiscard]] Result<ExamReply> exam_reply(Context& context, const model::ExamId& exam, const Written& written);

@@ -316,7 +316,7 @@ Result<SwapSidesResult> exam_swap_sides(Context& context, const ExamReasonParams
   if (!reply) {
     return reply.error();
   }
-  SwapSidesResult result{reply->exam, reply->revision, reply->repeat, {}, texts_with_sides(reply->exam)};
+  SwapSidesResult result{reply->exam, reply->revision, reply->repeat, {}, texts_with_sides(reply->exam), reply->stale_letters};
   for (const model::Finding& finding : reply->exam.findings.value_or(std::vector<model::Finding>{})) {
     if (finding.side != model::Side::midline) {
       result.exchanged.push_back({*finding.finding, finding.item, finding.side});

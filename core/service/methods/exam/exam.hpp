@@ -117,8 +117,9 @@ struct SwapSidesResult {
   std::optional<bool> repeat;
   std::vector<ExchangedFinding> exchanged;
   std::vector<model::Word> texts_to_read;  // ids of findings, plan items and addenda, "impression", "exam.side": what names a side and was not turned
+  std::optional<std::vector<model::LetterId>> stale_letters;
 };
-BOOST_DESCRIBE_STRUCT(SwapSidesResult, (), (exam, revision, repeat, exchanged, texts_to_read))
+BOOST_DESCRIBE_STRUCT(SwapSidesResult, (), (exam, revision, repeat, exchanged, texts_to_read, stale_letters))
 [[nodiscard]] Result<SwapSidesResult> exam_swap_sides(Context& context, const ExamReasonParams& params);
 
 }  // namespace limbledger::service

@@ -246,6 +246,9 @@ Result<FindingRecordResult> finding_record(Context& context, const FindingRecord
     return alerts.error();
   }
   result.alerts = std::move(*alerts);
+  if (const auto after = context.desk->records().exam(params.exam)) {
+    result.stale_letters = stale_letters(context, (*after)->fold.exam);
+  }
   return result;
 }
 
@@ -322,6 +325,9 @@ Result<FindingWithdrawResult> finding_withdraw(Context& context, const FindingWi
     return alerts.error();
   }
   result.alerts = std::move(*alerts);
+  if (const auto after = context.desk->records().exam(params.exam)) {
+    result.stale_letters = stale_letters(context, (*after)->fold.exam);
+  }
   return result;
 }
 

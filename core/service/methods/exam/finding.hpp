@@ -50,8 +50,9 @@ struct FindingRecordResult {
   std::optional<bool> repeat;
   std::vector<interpret::Alert> alerts;  // as of now; none for a kiosk
   std::optional<bool> tell_staff;        // to a kiosk, of a dangerous answer: the person is asked to call the staff
+  std::optional<std::vector<model::LetterId>> stale_letters;
 };
-BOOST_DESCRIBE_STRUCT(FindingRecordResult, (), (recorded, revision, repeat, alerts, tell_staff))
+BOOST_DESCRIBE_STRUCT(FindingRecordResult, (), (recorded, revision, repeat, alerts, tell_staff, stale_letters))
 [[nodiscard]] Result<FindingRecordResult> finding_record(Context& context, const FindingRecordParams& params);
 
 struct FindingCheckParams {
@@ -87,8 +88,9 @@ struct FindingWithdrawResult {
   std::vector<model::EntryId> revision;
   std::optional<bool> repeat;
   std::vector<interpret::Alert> alerts;
+  std::optional<std::vector<model::LetterId>> stale_letters = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(FindingWithdrawResult, (), (finding, entry, revision, repeat, alerts))
+BOOST_DESCRIBE_STRUCT(FindingWithdrawResult, (), (finding, entry, revision, repeat, alerts, stale_letters))
 [[nodiscard]] Result<FindingWithdrawResult> finding_withdraw(Context& context, const FindingWithdrawParams& params);
 
 struct FindingHistoryParams {

@@ -7,7 +7,9 @@
 #include "core/report/text.hpp"
 #include "core/service/desk.hpp"
 #include "core/service/methods/say/assess.hpp"
+#include "core/service/methods/letter/paper.hpp"
 #include "core/service/methods/say/form_paper.hpp"
+#include "core/service/methods/say/form_texts.hpp"
 
 #include <algorithm>
 
@@ -16,6 +18,12 @@ namespace limbledger::service {
 namespace {
 
 using model::Side;
+
+// Labels of a form alone, which nobody has read as a clinician yet.
+[[nodiscard]] bool is_for_review(const model::Word& language) {
+  const auto all = report::languages();
+  return std::any_of(all.begin(), all.end(), [&](const report::Language& one) { return one.code == language.text && one.form_alone; });
+}
 
 // What this body does not have, and the positions that are not for it.
 void ask_body(const interpret::View& view, FormAsk& ask) {
@@ -62,6 +70,10 @@ void ask_body(const interpret::View& view, FormAsk& ask) {
     if (finding->standing == model::Standing::in_conflict) {
       recorded.in_conflict = true;
     }
+  }
+  // A value beside it is what was found.
+  if (std::any_of(findings.begin(), findings.end(), [](const model::Finding* finding) { return !std::holds_alternative<model::NotDone>(finding->value); })) {
+    recorded.not_done.reset();
   }
   if (!ids.empty()) {
     recorded.findings = std::move(ids);
@@ -211,13 +223,28 @@ Result<FormDescribeResult> form_describe(Context& context, const FormDescribePar
     form->not_to_miss.clear();
     form->withheld.clear();
   }
+  if (form && params.language) {
+    const auto words = language_known(params.language);
+    if (!words) {
+      return words.error();
+    }
+    // A person reads this form alone: not in words that no clinician has read.
+    if (kiosk && is_for_review(*params.language)) {
+      const auto reviewed = context.desk == nullptr ? Result<bool>(false) : language_reviewed(context, params.language->text);
+      if (!reviewed || !*reviewed) {
+        return wire::Fault{"language.not_reviewed", "/language", "a language whose texts a named clinician has read"};
+      }
+    }
+    add_form_texts(**words, *form);
+  }
   return form;
 }
 
 Result<ToldBefore<FormDescribeResult>> form_told(Context& context, const FormDescribeParams& params) {
-  const bool for_anybody = !params.exam && !params.minutes && (!params.cannot || params.cannot->empty());
+  const bool for_anybody = !params.exam && !params.minutes && !params.language && (!params.cannot || params.cannot->empty());
   const bool kept = for_anybody && context.desk != nullptr && context.edition == &context.desk->edition();
   const std::string name = "form.describe " + std::string(context.caller.scope == Scope::kiosk ? "kiosk " : "") + params.complaint.text;
+  // A form with its words is made anew: what a kiosk may read can change.
   if (kept) {
     if (const auto known = context.desk->answers().find(name); known != context.desk->answers().end()) {
       return ToldBefore<FormDescribeResult>{known->second};
@@ -235,20 +262,29 @@ Result<ToldBefore<FormDescribeResult>> form_told(Context& context, const FormDes
 }
 
 Result<FormWriteResult> form_write(Context& context, const FormWriteParams& params) {
-  constexpr std::string_view english = "en";
-  const report::Words* words = report::built_in_words();
-  if (context.edition == nullptr || words == nullptr) {
+  if (context.edition == nullptr) {
     return wire::Fault("internal.failure", "");
   }
-  if (params.language && params.language->text != english) {
-    return wire::Fault{"params.unknown_word", "/language", std::string(english)};
+  const auto words = language_known(params.language);
+  if (!words) {
+    return words.error();
   }
-  const auto form = describe(context, {params.complaint, params.minutes, params.cannot, std::nullopt}, true);
+  const auto form = describe(context, {params.complaint, params.minutes, params.cannot, std::nullopt, std::nullopt}, true);
   if (!form) {
     return form.error();
   }
-  const std::string banner = context.desk == nullptr ? std::string() : banner_of(*context.desk, *words);
-  return FormWriteResult{{form_paper(*context.edition, *form, *words, banner)}, form->edition, {std::string(english)}};
+  std::vector<std::string> banner;
+  if (context.desk != nullptr) {
+    banner.push_back(banner_of(*context.desk, **words));
+  }
+  FormWriteResult result{{}, form->edition, {(*words)->language()}, std::nullopt};
+  // On each sheet: whoever fills it in must know that nobody has checked these words.
+  if (is_for_review(result.language)) {
+    banner.push_back((*words)->say("msg.language.for_review"));
+    result.for_review = true;
+  }
+  result.html.text = form_paper(*context.edition, *form, **words, report::joined(banner, " \u00b7 "));
+  return result;
 }
 
 }  // namespace limbledger::service

@@ -53,6 +53,7 @@ struct Gathered : ToJudge {
                                            const std::optional<std::vector<interpret::TypedPrior>>& priors) {
   interpret::AssessAsk ask = make_ask(gathered.as_of, only, priors);
   ask.before_corrections = gathered.before_corrections;
+  ask.place = gathered.place;
   ask.saw = wire::Name{gathered.digest};
   return ask;
 }
@@ -87,7 +88,7 @@ Result<interpret::Assessment> exam_assess(Context& context, const ExamAssessPara
                  alerts.end());
   }
   if (alerts_wanted) {
-    assessment.urgent = interpret::urgent_way(assessment.alerts, place_of_exam(context, gathered->exam), *context.edition);
+    assessment.urgent = interpret::urgent_way(assessment.alerts, gathered->place, *context.edition);
   }
   if (*words != nullptr) {
     add_texts(gathered->exam, **words, *context.edition, assessment);

@@ -61,9 +61,10 @@ void put(model::Exam& exam, const model::Observation& observation) {
   findings.push_back(as_finding(observation));
 }
 
-}  // namespace
-
-namespace {
+// Read from the log each time: so only where something of it is said.
+void add_place(Context& context, ToJudge& judged) {
+  judged.place = place_of_exam(context, judged.exam);
+}
 
 // The first signature that holds, and whether anything came that its signer had not seen.
 [[nodiscard]] std::optional<model::Exam> shown_at_signature(Context& context, const ledger::ExamRecord& record) {
@@ -86,7 +87,7 @@ namespace {
 
 }  // namespace
 
-ToJudge exam_to_judge(Context& context, const ledger::ExamRecord& record) {
+ToJudge exam_to_judge(Context& context, const ledger::ExamRecord& record, bool with_place) {
   ToJudge out;
   out.exam = record.fold.exam;
   const bool waits = out.exam.marks && std::any_of(out.exam.marks->begin(), out.exam.marks->end(),
@@ -98,6 +99,9 @@ ToJudge exam_to_judge(Context& context, const ledger::ExamRecord& record) {
     if (const auto person = context.desk->records().person(*out.exam.person)) {
       out.person = (*person)->fold.person;
     }
+  }
+  if (with_place) {
+    add_place(context, out);
   }
   out.at_signature = shown_at_signature(context, record);
   // Only an exam without a time of its own is judged by today.
@@ -115,7 +119,7 @@ ToJudge exam_to_judge(Context& context, const ledger::ExamRecord& record) {
 
 interpret::Watched watch(Context& context, const ToJudge& judged, bool protected_too) {
   const interpret::View view(judged.exam, judged.person, *context.edition, judged.as_of);
-  return interpret::watch(view, {protected_too, judged.before_corrections});
+  return interpret::watch(view, {protected_too, judged.before_corrections, judged.place ? &*judged.place : nullptr});
 }
 
 void add_call_backs(Context& context, const ToJudge& judged, bool protected_too, std::vector<interpret::Alert>& alerts) {
@@ -124,7 +128,7 @@ void add_call_backs(Context& context, const ToJudge& judged, bool protected_too,
   }
   const auto alerts_when = [&](const model::Exam& exam) {
     const interpret::View view(exam, judged.person, *context.edition, judged.as_of);
-    return interpret::judge_alerts(view, interpret::judge_flags(view), {protected_too, {}}).alerts;
+    return interpret::judge_alerts(view, interpret::judge_flags(view), {protected_too, {}, judged.place ? &*judged.place : nullptr}).alerts;
   };
   // What an addendum says was found is added to nothing; but it may not wait either.
   model::Exam with_addenda = judged.exam;
@@ -167,9 +171,13 @@ Result<std::vector<interpret::Alert>> alerts_of(Context& context, const model::E
   if (!record) {
     return record.error();
   }
-  const ToJudge judged = exam_to_judge(context, **record);
+  ToJudge judged = exam_to_judge(context, **record, false);
   const interpret::View view(judged.exam, judged.person, *context.edition, judged.as_of);
-  return interpret::judge_alerts(view, interpret::judge_flags(view), {false, judged.before_corrections}).alerts;
+  const std::vector<interpret::JudgedFlag> flags = interpret::judge_flags(view);
+  if (std::any_of(flags.begin(), flags.end(), [](const interpret::JudgedFlag& one) { return one.raised.clue.is_yes(); })) {
+    add_place(context, judged);
+  }
+  return interpret::judge_alerts(view, flags, {false, judged.before_corrections, judged.place ? &*judged.place : nullptr}).alerts;
 }
 
 std::vector<wire::Fault> withheld_faults(Context& context, const ledger::ExamRecord& record, const std::vector<AtPath>& observations) {
@@ -180,7 +188,7 @@ std::vector<wire::Fault> withheld_faults(Context& context, const ledger::ExamRec
   if (!any || context.caller.scope == Scope::kiosk) {
     return faults;
   }
-  ToJudge before = exam_to_judge(context, record);
+  ToJudge before = exam_to_judge(context, record, false);
   before.before_corrections.clear();
   ToJudge after = before;
   for (const AtPath& one : observations) {

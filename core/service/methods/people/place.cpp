@@ -52,6 +52,10 @@ namespace {
     filled(telephone.number.text, path + "/number");
   });
   each(changes.protocols, "/protocols", [&](const model::Protocol& protocol, const std::string& path) { filled(protocol.text.text, path + "/text"); });
+  each(changes.reviewed, "/reviewed", [&](const model::ReviewedLanguage& one, const std::string& path) {
+    filled(one.language.text, path + "/language");
+    filled(one.by.text, path + "/by");
+  });
   each(changes.endemic, "/endemic", [&](const wire::Name& name, const std::string& path) { filled(name.text, path); });
   if (!faults.empty()) {
     return wire::Refusal(std::move(faults));
@@ -120,6 +124,7 @@ Result<PlaceAmendResult> place_amend(Context& context, const PlaceAmendParams& p
   body.here = params.changes.here;
   body.protocols = params.changes.protocols;
   body.endemic = params.changes.endemic;
+  body.reviewed = params.changes.reviewed;
   ledger::NewOperation operation = operation_for(context, log.clinic_object(), ledger::ObjectType::clinic, "place", params.request, params.seen);
   operation.replaces = params.replaces;
   operation.body_json = wire::write(body);

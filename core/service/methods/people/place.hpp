@@ -36,8 +36,9 @@ struct PlaceChanges {
   std::optional<std::vector<model::Here>> here;
   std::optional<std::vector<model::Protocol>> protocols;
   std::optional<std::vector<wire::Name>> endemic;
+  std::optional<std::vector<model::ReviewedLanguage>> reviewed;
 };
-BOOST_DESCRIBE_STRUCT(PlaceChanges, (), (name, travel, telephones, here, protocols, endemic))
+BOOST_DESCRIBE_STRUCT(PlaceChanges, (), (name, travel, telephones, here, protocols, endemic, reviewed))
 struct PlaceAmendParams {
   std::optional<model::PlaceId> place;  // absent: a new one
   PlaceChanges changes;

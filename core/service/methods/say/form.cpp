@@ -61,7 +61,7 @@ class Form {
   // Every side is recorded; what may be said of the person as a whole or of each side needs one of the two.
   [[nodiscard]] static bool whole(const std::vector<FormRecorded>& recorded, const std::vector<Side>& sides) {
     const auto has = [&](Side side) {
-      return std::any_of(recorded.begin(), recorded.end(), [&](const FormRecorded& one) { return one.side == side && !one.to_confirm.value_or(false); });
+      return std::any_of(recorded.begin(), recorded.end(), [&](const FormRecorded& one) { return one.side == side && !one.to_confirm.value_or(false) && one.not_done != model::WhyNot::no_time; });
     };
     const bool each = std::all_of(sides.begin(), sides.end(), [&](Side side) { return side == Side::midline || has(side); });
     const bool midline = std::find(sides.begin(), sides.end(), Side::midline) != sides.end();

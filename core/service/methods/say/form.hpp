@@ -25,12 +25,14 @@ struct FormDescribeParams {
   std::optional<wire::Count<1, 240>> minutes;
   std::optional<std::vector<Cannot>> cannot;
   std::optional<model::ExamId> exam;
+  std::optional<model::Word> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(FormDescribeParams, (), (complaint, minutes, cannot, exam))
+BOOST_DESCRIBE_STRUCT(FormDescribeParams, (), (complaint, minutes, cannot, exam, language))
 constexpr auto notes(const FormDescribeParams*) {
   return std::array{wire::Note{"minutes", "leaves out what does not fit, but never the minimum set nor what is asked for safety"},
                     wire::Note{"cannot", "such steps are replaced, or named as left out; one_limb: nothing that takes two legs; no_instrument: hands and eyes alone"},
-                    wire::Note{"exam", "gives the age, a pregnancy, the open concerns and what is recorded already, so that a form goes on where it stopped"}};
+                    wire::Note{"exam", "gives the age, a pregnancy, the open concerns and what is recorded already, so that a form goes on where it stopped"},
+                    wire::Note{"language", "en, es or fr: adds the words of every name in this form; es and fr are labels for review by a clinician"}};
 }
 
 struct FormOption {
@@ -50,15 +52,16 @@ struct FormWriteParams {
 BOOST_DESCRIBE_STRUCT(FormWriteParams, (), (complaint, minutes, cannot, language))
 constexpr auto notes(const FormWriteParams*) {
   return std::array{wire::Note{"minutes", "as form.describe takes it"}, wire::Note{"cannot", "as form.describe takes it"},
-                    wire::Note{"language", "en; the only one so far, and the default"}};
+                    wire::Note{"language", "en by default; es and fr are labels for review by a clinician, and say so on each sheet"}};
 }
 
 struct FormWriteResult {
   wire::Text<1'000'000, true> html;
   model::EditionId edition;
   model::Word language;
+  std::optional<bool> for_review;
 };
-BOOST_DESCRIBE_STRUCT(FormWriteResult, (), (html, edition, language))
+BOOST_DESCRIBE_STRUCT(FormWriteResult, (), (html, edition, language, for_review))
 constexpr auto notes(const FormWriteResult*) {
   return std::array{wire::Note{"html", "a whole document, black on white, for A4; it loads nothing and runs nothing. What is entered from it later has origin from_paper and the time of the examination"}};
 }
@@ -74,7 +77,7 @@ struct FormRecorded {
 };
 BOOST_DESCRIBE_STRUCT(FormRecorded, (), (side, findings, not_done, in_conflict, by, to_confirm))
 constexpr auto notes(const FormRecorded*) {
-  return std::array{wire::Note{"not_done", "recorded, with this reason for not having been done"},
+  return std::array{wire::Note{"not_done", "recorded, with this reason for not having been done; no_time leaves the step open, since nobody looked"},
                     wire::Note{"by", "done by this other item, which may stand in its place"},
                     wire::Note{"to_confirm", "carried over, or reported by the person alone: the side is open until an examiner records it"}};
 }
@@ -209,6 +212,15 @@ struct MeasuredBefore {
 };
 BOOST_DESCRIBE_STRUCT(MeasuredBefore, (), (item, side, instrument, position, examined_at))
 
+// What a name in a form says in the language that was asked for.
+struct FormText {
+  model::MessageId message;
+  wire::LongText text;
+  std::optional<bool> english;
+};
+BOOST_DESCRIBE_STRUCT(FormText, (), (message, text, english))
+constexpr auto notes(const FormText*) { return std::array{wire::Note{"english", "nobody has translated it: it is said in English, with its mark"}}; }
+
 struct FormDescribeResult {
   model::Word complaint;
   model::MessageId label;
@@ -225,10 +237,13 @@ struct FormDescribeResult {
   std::optional<std::vector<OpenItem>> minimum_open;
   std::optional<model::ItemId> resume_at;
   std::optional<std::vector<MeasuredBefore>> again;
+  std::optional<model::Word> language;
+  std::optional<bool> for_review;
+  std::optional<std::vector<FormText>> texts;
 };
 BOOST_DESCRIBE_STRUCT(FormDescribeResult, (),
                       (complaint, label, edition, minutes, seconds, minimum_seconds, positions, withheld, left_out, not_applicable, minimum, not_to_miss, minimum_open, resume_at,
-                       again))
+                       again, language, for_review, texts))
 constexpr auto notes(const FormDescribeResult*) {
   return std::array{wire::Note{"minutes", "a working figure of the trade for the focused examination of this complaint by a practised hand, not for every step below"},
                     wire::Note{"seconds", "the steps below that are not recorded yet, each side by itself, added up"},
@@ -237,7 +252,9 @@ constexpr auto notes(const FormDescribeResult*) {
                     wire::Note{"minimum", "the whole minimum set for this person, also what is withheld or left out"},
                     wire::Note{"minimum_open", "with an exam: what of the minimum set is not recorded yet"},
                     wire::Note{"again", "of a review: what the exam that it reviews measured, with which tool and in which position; these come first, the same way"},
-                    wire::Note{"resume_at", "with an exam: the first step that is not wholly recorded"}};
+                    wire::Note{"resume_at", "with an exam: the first step that is not wholly recorded"},
+                    wire::Note{"for_review", "no clinician has read the words of this language; every page that shows them says so"},
+                    wire::Note{"texts", "with a language: each label, choice, position, side and reason of this form, by name"}};
 }
 
 struct RecordedSlot {

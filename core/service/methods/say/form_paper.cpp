@@ -50,7 +50,7 @@ class Paper {
     const std::string title = say("paper.title") + ": " + words_.say(form_.label.text);
     number_concerns();
     // Head and foot of this table stand again on every sheet: whose it is, what it is, and what its marks mean.
-    std::string out = "<!DOCTYPE html>\n<html lang=\"en\" dir=\"ltr\">\n<head>\n<meta charset=\"utf-8\">\n"
+    std::string out = "<!DOCTYPE html>\n<html lang=\"" + words_.language() + "\" dir=\"ltr\">\n<head>\n<meta charset=\"utf-8\">\n"
                       "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\">\n<title>" +
                       html_text(title) + "</title>\n<style>" + std::string(paper_style) + page_number() + "</style>\n</head>\n<body>\n<table class=\"sheet\">\n<thead><tr><td>";
     if (!banner.empty()) {

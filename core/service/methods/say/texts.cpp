@@ -38,7 +38,12 @@ void add_texts(const model::Exam& exam, const report::Words& words, const refere
   }
   for (interpret::MissingItem& missing : assessment.missing) {
     const std::string label = report::item_label(words, edition, missing.item);
-    missing.text = wire::LongText{missing.side == model::Side::midline ? label : label + ", " + report::side_of(words, missing.side)};
+    const std::string where = missing.side == model::Side::midline ? label : label + ", " + report::side_of(words, missing.side);
+    missing.text = wire::LongText{missing.why ? where + ": " + words.say("msg.missing_why." + missing.why->text) : where};
+  }
+  for (interpret::NotExamined& one : assessment.not_examined) {
+    one.text = wire::LongText{report::word_of(words, "joint", one.joint.text) + ", " + report::side_of(words, one.side) + ": " +
+                              words.say("msg.not_examined_why." + one.why.text)};
   }
   for (interpret::Contradiction& contradiction : assessment.contradictions) {
     contradiction.text = wire::LongText{report::contradiction_text(contradiction, words)};

@@ -60,8 +60,8 @@ const std::vector<Asked>& asked_after() {
        {"acute_knee", "ankle_injury", "calf_pain", "swollen_legs", "diabetic_foot", "wound_or_numb_foot", "forefoot_pain", "back_leg", "after_operation",
         "after_plaster", "after_amputation", "whole_limb", "no_complaint"}},
       {"ces", 1986, {"back_leg", "posterior_hip", "whole_limb"}},
-      {"septic_adult", 1986, {"chronic_knee"}},
-      {"septic_child", 2019, {"chronic_knee", "limping_child", "infant_hip"}},
+      {"septic_adult", 1986, {"chronic_knee", "hip_groin", "lateral_hip", "posterior_hip", "forefoot_pain"}},
+      {"septic_child", 2019, {"chronic_knee", "limping_child", "infant_hip", "hip_groin"}},
       {"dvt", 1986, {"calf_pain", "swollen_legs", "after_operation", "after_plaster", "review"}},
       {"scfe", 2013, {"acute_knee", "chronic_knee", "limping_child", "hip_groin", "child_alignment", "whole_limb", "review"}},
       {"hip_fx_old", 1946, {"acute_knee", "hip_groin", "hip_after_fall", "lateral_hip", "posterior_hip"}},
@@ -71,6 +71,17 @@ const std::vector<Asked>& asked_after() {
        1986,
        {"chronic_knee", "limping_child", "hip_groin", "lateral_hip", "posterior_hip", "heel_pain", "back_leg", "whole_limb", "no_complaint", "review"}},
       {"achilles", 1986, {"ankle_injury", "calf_pain"}},
+      {"charcot", 1986, {"diabetic_foot", "wound_or_numb_foot", "forefoot_pain"}},
+      {"df_infect", 1986, {"diabetic_foot", "wound_or_numb_foot", "after_amputation"}},
+      {"nsti", 1986, {"wound_or_numb_foot"}},
+      {"hip_disloc", 1986, {"hip_after_fall"}},
+      {"ankle_disloc", 1986, {"ankle_injury"}},
+      {"deep_wound", 1986, {"wound_or_numb_foot"}},
+      {"clti", 1986, {"diabetic_foot", "wound_or_numb_foot"}},
+      {"foot_drop_new", 1986, {"back_leg"}},
+      {"bone_stress_hip", 1986, {"hip_groin", "lateral_hip"}},
+      {"bone_stress", 1986, {"heel_pain", "forefoot_pain"}},
+      {"ddh_late", 2024, {"infant_hip", "child_alignment"}},
   };
   return all;
 }
@@ -93,7 +104,9 @@ TEST_CASE("a danger of one kind of complaint is no question of another") {
   CHECK_FALSE(is_asked_after("ankle_injury", "hip_fx_old", 1946));
   CHECK_FALSE(is_asked_after("heel_pain", "dvt", 1986));
   CHECK_FALSE(is_asked_after("hip_groin", "scfe", 1986));
-  CHECK_FALSE(is_asked_after("hip_groin", "septic_adult", 1986));
+  CHECK_FALSE(is_asked_after("heel_pain", "septic_adult", 1986));
+  CHECK_FALSE(is_asked_after("chronic_knee", "charcot", 1986));
+  CHECK_FALSE(is_asked_after("hip_groin", "ddh_late", 1986));
   CHECK_FALSE(is_asked_after("acute_knee", "achilles", 1986));
 }
 
@@ -124,6 +137,13 @@ TEST_CASE("the dangers stop what their page says: loading where nothing may be l
   check_stops("ces", {"nerve.straight_leg_raise", "nerve.straight_leg_raise_seated", "nerve.crossed_straight_leg_raise", "nerve.slump", "gait.tandem_walk",
                       "gait.heel_walk", "function.stance_tandem"});
   check_stops("perthes", {"hip.hop", "function.hop_distance"});
+  check_stops("charcot", {"ankle.heel_rise_single", "gait.steps_now", "function.single_leg_stance_eyes_open", "function.stance_tandem", "ankle.dorsiflexion_lunge_distance"});
+  check_stops("df_infect", {"gait.pattern", "gait.toe_walk", "foot.mtp_second_drawer", "foot.mtp_first_grind", "function.walk_10m_usual"});
+  check_stops("nsti", {"skin.gas_crackle", "vessel.oedema_pitting", "gait.steps_now", "function.squat_depth"});
+  check_stops("bone_stress_hip", {"hip.hop", "hip.fulcrum", "hip.squat", "hip.resisted_straight_leg_raise", "function.hop_distance", "function.squat_depth"});
+  check_stops("hip_disloc", {"gait.steps_now", "hip.flexion_passive", "hip.fadir", "hip.log_roll_free", "hip.internal_rotation_passive_seated"});
+  check_stops("ankle_disloc", {"gait.steps_now", "ankle.anterior_drawer", "ankle.talar_tilt_neutral", "ankle.dorsiflexion_passive_knee_bent", "ankle.heel_rise_count"});
+  check_stops("ddh_late", {"hip.barlow", "hip.ortolani"});
   check_stops("osteomyelitis", {"leg.shin_percussion_pain", "hip.heel_push"});
   check_stops("dvt", {"ankle.heel_rise_count", "function.hop_distance"});
   check_stops("achilles", {"ankle.heel_rise_single", "ankle.heel_rise_count", "ankle.dorsiflexion_lunge_distance", "function.hop_distance"});

@@ -1,4 +1,5 @@
 // Red flags of the limb, by the examples of the red flags page (sections 1 to 5) and the hard cases named.
+#include "core/interpret/rules/rule.hpp"
 #include "tests/unit/interpret/alerts/bench.hpp"
 
 using namespace limbledger;
@@ -198,6 +199,9 @@ TEST_CASE("HC-043: with an open break or a joint out of place no rule is used: n
   bench.yes("knee.look_deformity", Side::left);
   CHECK(is_now(bench, "open_fx"));
   for (const auto& rule : bench.assess().rules) {
+    if (interpret::film_for(rule.rule).empty()) {
+      continue;  // the vessels of a knee out of joint are judged all the more
+    }
     CHECK(rule.outcome == interpret::Outcome::not_applicable);
     CHECK(rule.gate->text == "red_flag");
   }

@@ -1,5 +1,5 @@
 // Every danger has its row, its messages and its hazard; a line of class now starts with what to do and leaves nothing in doubt.
-#include "tests/unit/interpret/alerts/bench.hpp"
+#include "tests/unit/interpret/alerts/planted.hpp"
 
 #include "core/report/words/words.hpp"
 
@@ -39,12 +39,34 @@ TEST_CASE("A: a line of class now starts with what to do, and says neither possi
                            "knee_disloc_vasc.no_pulse_dorsal", "knee_disloc_vasc.no_pulse_tibial", "septic_child.not_moved_now",
                            "septic_child.not_moved_fever", "tumour.broke_cancer", "knee_disloc_vasc.raised", "knee_disloc_vasc.no_pulse", "knee_disloc_vasc.deformed", "knee_disloc_vasc.loose",
                            "acs.raised", "ali.raised", "ali.no_pulse", "ces.raised", "septic_adult.ill", "septic_child.ill", "dvt.chest", "scfe.unstable",
-                           "scfe.unstable_turned_out"}) {
+                           "scfe.unstable_turned_out", "scfe.unstable_seen", "hip_disloc.raised", "hip_disloc.replaced", "ankle_disloc.skin", "ankle_disloc.pulse",
+                           "ankle_disloc.held", "nsti.raised", "nsti.gas", "nsti.dead", "nsti.numb", "nsti.pain", "nsti.swelling", "df_infect.severe", "df_infect.wet", "deep_wound.venom",
+                           "ali.grade_1", "ali.grade_2a", "ali.grade_2b", "ali.grade_3", "septic_adult.hip_ill", "septic_adult.ankle_ill", "septic_adult.toe_ill"}) {
     const std::string text = english().say(std::string("msg.alert.") + name, {{"side", "LEFT", false, true}});
     CAPTURE(text);
     CHECK(text.starts_with("Call now: "));
     for (const char* doubt : {"possible", "possibly", " may ", "consider", "perhaps"}) {
       CHECK(text.find(doubt) == std::string::npos);
+    }
+  }
+}
+
+TEST_CASE("A: every line that a planted danger raises has its words, its side in them, and at most three things to do meanwhile") {
+  for (const Planted& one : planted()) {
+    CAPTURE(one.alert);
+    for (std::size_t told = 1; told <= one.answers.size(); ++told) {
+      const Bench bench = tell_first(one, told);
+      const auto assessment = bench.assess();
+      for (const auto& found : assessment.alerts) {
+        REQUIRE_MESSAGE(english().has(found.message.text), found.message.text);
+        const std::string text = english().say(found.message.text, {{"side", "LEFT", false, true}});
+        CHECK(text.starts_with(found.urgency == interpret::Urgency::now ? "Call now: " : (text.starts_with("Within") ? "Within one working day: " : "Same day")));
+        CHECK_MESSAGE((!found.side || text.find("LEFT") != std::string::npos), text);
+        CHECK(found.meanwhile.size() <= 3);
+      }
+      for (const auto& statement : assessment.statements) {
+        CHECK_MESSAGE((!statement.statement.text.starts_with("referral.") || english().has(statement.message.text)), statement.message.text);
+      }
     }
   }
 }

@@ -206,7 +206,11 @@ TEST_CASE("HC-023: what could not be held or reached is no finding of looseness,
   KneeBench made;
   made.not_done("knee.lachman", Side::left, model::WhyNot::cannot_hold);
   made.not_done("leg.invented_girth", Side::left, model::WhyNot::beyond_instrument);
-  CHECK(made.assess().statements.empty());
+  for (const auto& statement : made.assess().statements) {
+    CHECK_MESSAGE(statement.statement.text.starts_with("measure.not_read:"), statement.statement.text);
+    CHECK(statement.grade == StatementGrade::cannot_tell);
+  }
+  CHECK(made.has("measure.not_read:knee.lachman:left"));
 }
 
 TEST_CASE("exchanging left and right exchanges the statements on fluid and looseness and nothing else") {

@@ -1,0 +1,162 @@
+// The foot that feels little or lacks blood: a bone that collapses without pain, a wound and how ill it is, and blood that has been
+// lacking for weeks. Any cause of a numb foot counts, not diabetes alone. Source: red flags page, sections 5, 21 and 22; clinical
+// safety, C13.
+#include "core/interpret/alerts/circumstances.hpp"
+#include "core/interpret/alerts/limits.hpp"
+#include "core/interpret/alerts/red_flag.hpp"
+
+namespace limbledger::interpret {
+
+using model::Side;
+
+namespace {
+
+// Two signs that the whole body answers make an infected wound severe.
+[[nodiscard]] Clue two_general_signs(const Answers& answers) {
+  Clue out = fact(Tri::no);
+  int signs = 0;
+  const Clue heat = led_by(answers.warm_at_least(fever_wound_tenths), {negate(answers.warm_at_least(temperature_low_tenths))});
+  const Clue white = led_by(answers.count_at_least("general.lab_white_cells", white_cells_over + 1),
+                            {negate(answers.count_at_least("general.lab_white_cells", white_cells_under))});
+  for (const Clue& one : {heat, answers.count_at_least("general.pulse_rate", pulse_sepsis_over + 1),
+                          answers.count_at_least("general.respiratory_rate", breaths_over + 1), white}) {
+    if (one.is_yes()) {
+      ++signs;
+      out.because.add(one.because);
+    }
+  }
+  out.value = tri(signs >= 2);
+  return out;
+}
+
+[[nodiscard]] Clue reaches_deep(const Answers& answers, Side side) {
+  return led_by(answers.chosen("skin.ulcer_depth", side, {"depth_tendon_or_capsule", "depth_bone"}), {answers.longer_than("skin.redness_margin", side, redness_mild_mm)});
+}
+
+[[nodiscard]] Clue reaches_bone(const Answers& answers, Side side) {
+  return led_by(answers.yes("skin.ulcer_probe_to_bone", side), {answers.yes("skin.bone_visible", side)});
+}
+
+// Neither pulse is full, or the pressure at the ankle is low.
+[[nodiscard]] Clue poor_pulses(const Answers& answers, Side side) {
+  const auto poor = [&](std::string_view item) { return answers.graded(item, side, {"0", "1"}); };
+  Clue low = fact(ankle_pressure_low(answers.view(), side) == Tri::yes ? Tri::yes : Tri::undetermined);
+  if (low.is_yes()) {
+    low.because = FindingTrail::of(answers.view().trails().findings, answers.view().at("vessel.pressure_posterior_tibial", side));
+  }
+  return led_by(every({poor("vessel.pulse_dorsalis_pedis"), poor("vessel.pulse_posterior_tibial")}), {low});
+}
+
+// Which line a wound of such a foot gets, the gravest first; what says so stands among the grounds.
+void grade_wound(const Answers& answers, Side side, Raised& raised) {
+  const Clue infected = wound_infected(answers, side);
+  const Clue general = two_general_signs(answers);
+  const Clue hot_body = led_by(answers.warm_at_least(fever_wound_tenths), {answers.yes("history.fever")});
+  const Clue bone = reaches_bone(answers, side);
+  const Clue deep = reaches_deep(answers, side);
+  const Clue poor = poor_pulses(answers, side);
+  const Clue margin = answers.longer_than("skin.redness_margin", side, redness_mild_mm);
+  const auto is = [&](std::string_view what, std::initializer_list<Clue> grounds) {
+    raised.what = what;
+    for (const Clue& one : grounds) {
+      raised.clue.because.add(one.is_yes() ? one.because : one.against);
+    }
+  };
+  if (infected.is_yes() && general.is_yes()) {
+    is("severe", {infected, general});
+    raised.urgency = AlertClass::now;
+    raised.interrupts = true;
+  } else if (const Clue wet = answers.chosen("skin.gangrene", side, {"gangrene_wet"}); wet.is_yes()) {
+    is("wet", {wet});
+    raised.urgency = AlertClass::now;
+    raised.interrupts = true;
+  } else if (infected.is_yes() && hot_body.is_yes()) {
+    is("fever", {infected, hot_body});
+  } else if (bone.is_yes()) {
+    is("bone", {bone});
+  } else if (poor.is_yes()) {
+    is("poor_flow", {poor});
+  } else if (const Clue dry = led_by(answers.chosen("skin.gangrene", side, {"gangrene_dry"}), {answers.yes("skin.black_toe", side)}); dry.is_yes()) {
+    is("dead", {dry});
+  } else if (infected.is_yes() && deep.is_yes()) {
+    is("moderate", {infected, deep});
+  } else if (infected.is_yes()) {
+    is(margin.is_no() ? "mild" : "infected", {infected, margin});
+  } else {
+    raised.what = infected.is_no() ? "raised" : "not_looked";
+  }
+}
+
+}  // namespace
+
+// A wound of a foot with diabetes or without feeling is raised whatever it looks like: nobody feels what goes on in it. Its signs say
+// how soon.
+Raised infected_foot(const Answers& answers, Side side) {
+  const Clue wound = foot_wound(answers, side);
+  Raised raised;
+  raised.clue = every({wound, bare_no(either({answers.yes("history.diabetes"), numb_foot(answers, side)}))});
+  if (raised.clue.is_yes()) {
+    grade_wound(answers, side, raised);
+  } else if (raised.clue.value == Tri::undetermined) {
+    const bool sore = answers.any_yes({"skin.ulcer", "skin.black_toe"}, side).is_yes() || answers.chosen("skin.gangrene", side, {"gangrene_dry", "gangrene_wet"}).is_yes();
+    if (!sore) {
+      raised.clue.because.clear();  // diabetes, or a scratch, points to no infected foot
+    }
+  }
+  return raised;
+}
+
+// Hot in a foot whose nerves are ill: pain that is missing says nothing, nor does whole skin.
+Raised collapsing_foot(const Answers& answers, Side side) {
+  const Clue hot = foot_hot(answers, side);
+  Raised raised;
+  raised.clue = every({hot, bare_no(numb_foot(answers, side))});
+  if (raised.clue.value == Tri::undetermined && !hot.is_yes()) {
+    raised.clue.because.clear();
+  }
+  raised.what = raised.clue.is_yes() && foot_wound(answers, side).is_yes() ? "with_wound" : "raised";
+  return raised;
+}
+
+// Pain at rest, a sore or dead tissue for more than two weeks in a foot that blood hardly reaches, whatever the cause.
+Raised lasting_ischaemia(const Answers& answers, Side side) {
+  const Clue pain = answers.yes("history.rest_pain_over_2_weeks", side);
+  const Clue sore = answers.yes("history.foot_ulcer_over_2_weeks", side);
+  const Clue dead = led_by(answers.chosen("skin.gangrene", side, {"gangrene_dry", "gangrene_wet"}), {answers.yes("skin.black_toe", side)});
+  const Clue dead_long = unasked(every({dead, over_two_weeks(answers)}));
+  Raised raised;
+  raised.clue = every({led_by(either({pain, sore}), {dead_long}), poor_pulses(answers, side)});
+  raised.what = pain.is_yes() ? "raised" : (sore.is_yes() ? "sore" : "dead");
+  return raised;
+}
+
+// Rutherford's classes, as far as what was recorded settles one; empty where it does not. Strength that was not looked at leaves it open.
+std::string_view ischaemia_grade(const Answers& answers, Side side) {
+  const Clue moves = answers.yes("ankle.movement", side);
+  const auto power = [&](std::initializer_list<std::string_view> grades) {
+    return either({answers.graded("nerve.power_ankle_dorsiflexion", side, grades), answers.graded("nerve.power_ankle_plantarflexion", side, grades)});
+  };
+  const bool weak = moves.is_no() || answers.yes("nerve.foot_drop", side).is_yes() || power({"0", "1", "2", "3", "4", "4-", "4+"}).is_yes();
+  const bool strong = !weak && moves.is_yes();
+  const auto lost = [&](std::initializer_list<std::string_view> levels) { return answers.chosen("nerve.sensation_loss_level", side, levels).is_yes(); };
+  const bool beyond = lost({"loss_beyond_toes", "loss_whole_foot_or_more"});
+  const bool felt = lost({"loss_none"});
+  const bool still = moves.is_no() && answers.graded("nerve.power_ankle_dorsiflexion", side, {"0"}).is_yes() &&
+                     answers.graded("nerve.power_ankle_plantarflexion", side, {"0"}).is_yes();
+  if (still && lost({"loss_whole_foot_or_more"}) && answers.yes("vessel.doppler_venous_audible", side).is_no()) {
+    return "grade_3";
+  }
+  if (beyond || weak) {
+    return "grade_2b";
+  }
+  if (strong && lost({"loss_toes_only"})) {
+    return "grade_2a";
+  }
+  if (strong && felt) {
+    const Clue heard = answers.yes("vessel.doppler_arterial_audible", side);
+    return heard.is_yes() ? "grade_1" : (heard.is_no() ? "grade_2a" : "");
+  }
+  return "";
+}
+
+}  // namespace limbledger::interpret

@@ -1,0 +1,87 @@
+// Infection that goes deep under the skin, and wounds that are small outside. Source: red flags page, section 6; clinical safety, C13.
+#include "core/interpret/alerts/circumstances.hpp"
+#include "core/interpret/alerts/limits.hpp"
+#include "core/interpret/alerts/red_flag.hpp"
+
+#include <array>
+#include <utility>
+
+namespace limbledger::interpret {
+
+using model::Side;
+
+namespace {
+
+// The whole body answers: one sign is enough beside redness that spreads.
+[[nodiscard]] Clue poisoned(const Answers& answers) {
+  return either({led_by(answers.warm_at_least(fever_wound_tenths), {negate(answers.warm_at_least(temperature_low_tenths))}),
+                 answers.count_at_least("general.pulse_rate", pulse_sepsis_over + 1),
+                 unasked(answers.count_at_least("general.respiratory_rate", breaths_over + 1)),
+                 unasked(answers.pressure_below("general.blood_pressure_systolic", systolic_under)),
+                 unasked(answers.chosen("general.consciousness", Side::midline, {"mind_new_confusion", "mind_voice", "mind_pain", "mind_none"}))});
+}
+
+// What was not recorded of the last three leaves no would-be no open: they are not asked.
+[[nodiscard]] Clue poisoned_as_far_as_asked(const Answers& answers) {
+  const Clue all = poisoned(answers);
+  const bool asked = answers.warm_at_least(fever_wound_tenths).is_no() && answers.count_at_least("general.pulse_rate", pulse_sepsis_over + 1).is_no();
+  return all.value == Tri::undetermined && asked ? fact(Tri::no) : all;
+}
+
+}  // namespace
+
+// Dead, blistered or crackling skin counts by itself; numbness, swelling beyond the redness and pain beyond what is seen with an
+// infected skin; fever, pulse and the like with redness that spreads. A count of blood values never lowers it.
+Raised deep_infection(const Answers& answers, Side side) {
+  const Clue spreads = answers.yes("skin.redness_spreading", side);
+  const Clue infected = led_by(
+      spreads, {answers.several("skin.infection_signs", side, {"sign_redness", "sign_swelling", "sign_pain", "sign_warmth", "sign_pus"}, 2)});
+  const Clue gas = answers.yes("skin.gas_crackle", side);
+  const Clue dead = led_by(answers.yes("skin.dusky_or_blistered", side), {answers.chosen("skin.gangrene", side, {"gangrene_wet"})});
+  const Clue numb = answers.yes("skin.numb_patch", side);
+  const Clue beyond = answers.yes("skin.swelling_beyond_redness", side);
+  const Clue pain = answers.yes("history.pain_out_of_proportion", side);
+  const Clue ill = poisoned_as_far_as_asked(answers);
+  Raised raised;
+  const Clue local = every({infected, either({numb, beyond, pain, dead, gas})});
+  raised.clue = led_by(either({local, every({spreads, ill})}), {gas, dead});
+  if (raised.clue.value == Tri::undetermined && !infected.is_yes() && !numb.is_yes() && !beyond.is_yes()) {
+    raised.clue.because.clear();  // a fever or a pain alone points to much else
+  }
+  raised.urgency = AlertClass::now;
+  raised.interrupts = true;
+  if (raised.clue.is_yes()) {
+    const bool by_skin = infected.is_yes();
+    const std::array<std::pair<bool, std::string_view>, 5> lines{{{gas.is_yes(), "gas"}, {dead.is_yes(), "dead"}, {by_skin && numb.is_yes(), "numb"},
+                                                                 {by_skin && pain.is_yes(), "pain"}, {by_skin && beyond.is_yes(), "swelling"}}};
+    raised.what = "raised";  // redness that spreads, and the person is ill
+    for (const auto& line : lines) {
+      if (line.first) {
+        raised.what = line.second;
+        break;
+      }
+    }
+  }
+  return raised;
+}
+
+// A sting or a snake's bite is seen at once; what was left inside and what went in deep the same day.
+Raised deep_wound(const Answers& answers, Side side) {
+  const Clue wound = answers.chosen("skin.deep_wound", side, {"wound_puncture", "wound_bite", "wound_sting_or_snake", "wound_body_left"});
+  const Clue venom = led_by(answers.chosen("skin.deep_wound", side, {"wound_sting_or_snake"}), {answers.chosen("history.compartment_causes", side, {"cause_snake"})});
+  const Clue inside = answers.yes("skin.foreign_body", side);
+  Raised raised;
+  raised.clue = led_by(wound, {inside, venom});
+  raised.what = "raised";
+  if (venom.is_yes()) {
+    raised.urgency = AlertClass::now;
+    raised.what = "venom";
+  } else if (answers.chosen("skin.deep_wound", side, {"wound_bite"}).is_yes()) {
+    raised.what = "bite";
+  } else if (!answers.chosen("skin.deep_wound", side, {"wound_puncture"}).is_yes()) {
+    raised.what = "inside";
+  }
+  return raised;
+}
+
+}  // namespace limbledger::interpret

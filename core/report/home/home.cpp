@@ -1,0 +1,201 @@
+#include "core/report/home/home.hpp"
+
+#include <algorithm>
+#include <array>
+#include <string_view>
+#include <utility>
+
+namespace limbledger::report {
+
+namespace {
+
+using model::PlanItem;
+using model::PlanKind;
+
+constexpr std::size_t things_to_do_max = 3;
+constexpr std::size_t reasons_to_return_max = 5;  // with those that the examiner typed
+constexpr std::size_t reasons_of_program_min = 2;
+
+[[nodiscard]] std::string typed(std::string_view text) { return "\u2068" + std::string(text) + "\u2069"; }
+
+void blank_lines(const PageView& view, std::size_t count, SheetSection& section) {
+  for (std::size_t i = 0; i < count; ++i) {
+    section.plain(view.say("home.blank"));
+  }
+}
+
+[[nodiscard]] std::string on_its_side(const PageView& view, const std::optional<model::Side>& side, const std::string& text) {
+  // Two returns, here and below: GCC 12 takes the temporary of a conditional call for unset.
+  if (!side || *side == model::Side::midline) {
+    return text;
+  }
+  return view.say("home.on_side", {{"side", side_of(view.words, *side), false, true}, {"text", text, false, true}});
+}
+
+[[nodiscard]] std::string with_date(const PageView& view, std::string_view message, const std::string& text, const std::optional<model::PartialDate>& date) {
+  if (!date) {
+    return text;
+  }
+  return view.say(message, {{"text", text, false, true}, {"date", date->to_text(), false, true}});
+}
+
+[[nodiscard]] std::vector<PlanItem> planned(const PageView& view, std::initializer_list<PlanKind> kinds) {
+  std::vector<PlanItem> items;
+  // In the order of the kinds, so that what protects the leg stands before what is good for it.
+  for (const PlanKind kind : kinds) {
+    for (const PlanItem& item : view.exam.plan.value_or(std::vector<PlanItem>{})) {
+      if (item.kind == kind && item.became != model::Became::declined) {
+        items.push_back(item);
+      }
+    }
+  }
+  return items;
+}
+
+[[nodiscard]] SheetSection think_section(const PageView& view) {
+  SheetSection section = view.section("home.think");
+  if (view.exam.impression) {
+    section.plain(on_its_side(view, view.exam.impression->side, typed(view.exam.impression->text.text)));
+  } else {
+    if (view.exam.side && *view.exam.side != model::Side::midline) {
+      section.plain(view.say("home.side_only", {{"side", side_of(view.words, *view.exam.side), false, true}}));
+    }
+    blank_lines(view, 2, section);
+  }
+  return section;
+}
+
+[[nodiscard]] SheetSection do_section(const PageView& view, std::size_t& left_out) {
+  SheetSection section = view.section("home.do");
+  const std::vector<PlanItem> items = planned(view, {PlanKind::limit, PlanKind::splint, PlanKind::medicine, PlanKind::exercise, PlanKind::advice});
+  for (const PlanItem& item : items) {
+    if (section.lines.size() == things_to_do_max) {
+      break;
+    }
+    const std::string text = on_its_side(view, item.side, typed(item.text.text));
+    section.bullet(with_date(view, "home.until", text, item.by));
+  }
+  left_out = items.size() - section.lines.size();
+  if (section.lines.empty()) {
+    blank_lines(view, things_to_do_max, section);
+  }
+  return section;
+}
+
+// The alerts that stand first, then what this complaint must not miss; what the examiner typed before both.
+[[nodiscard]] std::vector<std::string> reasons_to_return(const PageView& view, std::size_t most) {
+  // An alert's danger by the name that the sequences have for it.
+  constexpr std::array<std::pair<std::string_view, std::string_view>, 14> dangers{
+      {{"knee_disloc_vasc", "knee_dislocated"}, {"acs", "compartment"},           {"ali", "cold_limb"},          {"septic_adult", "joint_infection"},
+       {"septic_child", "joint_infection"},     {"osteomyelitis", "joint_infection"}, {"dvt", "clot"},            {"ces", "cauda_equina"},
+       {"scfe", "hip_slip"},                    {"hip_fx_old", "hip_fracture"},   {"ext_mech", "extensor_rupture"}, {"achilles", "achilles_rupture"},
+       {"tumour", "tumour"},                    {"open_fx", "deep_wound"}}};
+  std::vector<std::string> reasons;
+  const auto add = [&](std::string_view danger) {
+    const std::string name = "home_back." + std::string(danger);
+    if (reasons.size() < most && view.words.has("msg." + name)) {
+      if (const std::string said = view.say(name); std::find(reasons.begin(), reasons.end(), said) == reasons.end()) {
+        reasons.push_back(said);
+      }
+    }
+  };
+  for (const interpret::Alert& alert : view.assessment.alerts) {
+    if (alert.state == interpret::AlertState::withdrawn_by_correction || is_hidden(view, alert)) {
+      continue;
+    }
+    for (const auto& one : dangers) {
+      if (one.first == after_dot(alert.alert.text)) {
+        add(one.second);
+      }
+    }
+  }
+  const model::Sequence* sequence = view.edition.sequence(view.exam.complaint);
+  for (const model::MessageId& message : sequence != nullptr && sequence->not_to_miss ? *sequence->not_to_miss : std::vector<model::MessageId>{}) {
+    add(after_dot(message.text));
+  }
+  return reasons;
+}
+
+[[nodiscard]] SheetSection back_section(const PageView& view) {
+  SheetSection section = view.section("home.back");
+  for (const PlanItem& item : planned(view, {PlanKind::safety_net})) {
+    section.bullet(on_its_side(view, item.side, typed(item.text.text)));
+  }
+  const std::size_t written = section.lines.size();
+  const std::size_t most = written + reasons_of_program_min > reasons_to_return_max ? reasons_of_program_min : reasons_to_return_max - written;
+  for (const std::string& reason : reasons_to_return(view, most)) {
+    section.bullet(reason);
+  }
+  if (written == 0) {
+    blank_lines(view, 1, section);
+  }
+  return section;
+}
+
+[[nodiscard]] SheetSection call_section(const PageView& view, const HomeAsk& ask) {
+  SheetSection section = view.section("home.call");
+  for (const model::Telephone& telephone : ask.telephones) {
+    section.bullet(view.say("home.call_line", {{"who", telephone.who.text}, {"number", telephone.number.text}}));
+  }
+  if (section.lines.empty()) {
+    blank_lines(view, 1, section);
+  }
+  return section;
+}
+
+[[nodiscard]] SheetSection visit_section(const PageView& view) {
+  SheetSection section = view.section("home.next");
+  for (const PlanItem& item : planned(view, {PlanKind::review, PlanKind::referral, PlanKind::film})) {
+    std::string text = typed(item.text.text);
+    if (item.who) {
+      text += " (" + typed(item.who->text) + ")";
+    }
+    if (item.kind == PlanKind::referral) {
+      text = view.say("home.sent_to", {{"text", text, false, true}});
+    }
+    section.bullet(with_date(view, "home.visit", text, item.by));
+  }
+  if (section.lines.empty()) {
+    blank_lines(view, 1, section);
+  }
+  return section;
+}
+
+// Of several words about it the one that says least holds for the whole.
+[[nodiscard]] SheetSection said_back_section(const PageView& view) {
+  SheetSection section = view.section("home.told_back");
+  std::optional<model::SaidBack> said;
+  for (const PlanItem& item : view.exam.plan.value_or(std::vector<PlanItem>{})) {
+    if (item.said_back && (!said || static_cast<int>(*item.said_back) > static_cast<int>(*said))) {
+      said = item.said_back;
+    }
+  }
+  section.plain(said ? enum_word(view.words, "said_back", *said) : view.say("home.said_boxes"));
+  return section;
+}
+
+}  // namespace
+
+HomeSheet home_sheet(const PageView& view, const HomeAsk& ask) {
+  HomeSheet out;
+  Sheet& sheet = out.sheet;
+  sheet.look = SheetLook::home;
+  sheet.banner = view.names.banner;
+  sheet.title = view.say("home.title");
+  std::vector<std::string> names;
+  for (const model::PersonName& name : view.person && view.person->names ? *view.person->names : std::vector<model::PersonName>{}) {
+    names.push_back(typed(name.text.text));
+  }
+  sheet.who = names.empty() ? view.say("home.name_blank") : joined(names, " / ");
+  sheet.examined = view.day().to_text();
+  if (!ask.reviewed) {
+    sheet.head.push_back(view.say("home.for_review"));
+  }
+  sheet.sections = {think_section(view),         do_section(view, out.left_out), back_section(view), call_section(view, ask),
+                    visit_section(view),         said_back_section(view)};
+  sheet.sections.push_back(view.section("page.about"));
+  sheet.sections.back().plain(view.say("home.about"));
+  return out;
+}
+
+}  // namespace limbledger::report

@@ -1,0 +1,26 @@
+// The take-home sheet (clinical safety, requirement 19 and wording A): what we think, in the examiner's words; three things to do
+// at most; when to come back today; who to call; the next visit; whether it was said back. Large print, to be read aloud. Where the
+// examiner wrote nothing there is a line to write on. No number of the program's own, no illness that nobody typed, nothing that is
+// kept from a page.
+#pragma once
+
+#include "core/model/place.hpp"
+#include "core/report/page_parts.hpp"
+
+#include <vector>
+
+namespace limbledger::report {
+
+struct HomeAsk {
+  std::vector<model::Telephone> telephones;
+  bool reviewed = false;  // a clinician of this place has read the texts
+};
+
+struct HomeSheet {
+  Sheet sheet;
+  std::size_t left_out = 0;  // things to do that did not fit among three
+};
+
+[[nodiscard]] HomeSheet home_sheet(const PageView& view, const HomeAsk& ask);
+
+}  // namespace limbledger::report

@@ -1,0 +1,242 @@
+#include "core/report/letter/letter.hpp"
+
+#include "core/report/letter/letter_parts.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace limbledger::report {
+
+namespace {
+
+constexpr std::size_t letter_columns = 92;  // beside the titles, at the size of the letter
+constexpr int shortest = 5;
+
+[[nodiscard]] std::string quoted_words(std::string_view text) { return "\u2068" + std::string(text) + "\u2069"; }
+
+[[nodiscard]] std::string reader_line(const PageView& view, const LetterAsk& ask) {
+  // Two returns, here and below: GCC 12 takes the temporary of a conditional call for unset.
+  if (!ask.to) {
+    return view.say("letter.to_blank");
+  }
+  return view.say("letter.to", {{"to", *ask.to}});
+}
+
+[[nodiscard]] std::vector<std::string> letter_head(const PageView& view, const LetterAsk& ask) {
+  const model::Exam& exam = view.exam;
+  std::vector<std::string> lines;
+  const auto send = exam.consent ? exam.consent->send : std::nullopt;
+  // Whoever is about to send it reads this first (HC-064).
+  if (send && *send != model::ConsentWord::yes) {
+    lines.push_back(view.say("letter.own_hand", {{"send", enum_word(view.words, "value", *send), false, true}}));
+  } else {
+    lines.push_back(view.say(send ? "letter.may_be_sent" : "letter.send_not_asked"));
+  }
+  if (ask.protected_) {
+    lines.push_back(view.say("letter.for_reader_alone"));
+  }
+  if (ask.corrects) {
+    lines.push_back(view.say("letter.corrects", {{"day", *ask.corrects, false, true}}));
+  }
+  std::vector<std::string> from{reader_line(view, ask)};
+  if (exam.examiner) {
+    from.push_back(view.say("letter.from", {{"examiner", view.examiner(*exam.examiner)}}));
+  }
+  if (exam.place) {
+    const auto at = view.names.places.find(*exam.place);
+    from.push_back(view.say("page.place", {{"place", at == view.names.places.end() ? exam.place->to_text() : at->second}}));
+  }
+  lines.push_back(joined(from, ". "));
+  std::vector<std::string> known;
+  if (view.person && view.person->birth && view.person->birth->date) {
+    known.push_back(view.say("page.born", {{"date", view.person->birth->date->to_text(), false, true}}));
+  }
+  for (const model::Identifier& one : view.person && view.person->identifiers ? *view.person->identifiers : std::vector<model::Identifier>{}) {
+    known.push_back(quoted_words(one.issuer.text) + ": " + quoted_words(one.text.text));
+  }
+  if (view.person && view.person->home) {
+    known.push_back(view.say("page.home", {{"home", view.person->home->text}}));
+  }
+  if (!known.empty()) {
+    lines.push_back(joined(known, ". "));
+  }
+  std::vector<std::string> why{view.say(
+      "page.complaint", {{"complaint", word_of(view.words, "complaint", exam.complaint.text) + view.side_after(exam.side), false, true}})};
+  why.push_back(view.say("page.examined", {{"when", exam.examined_at ? view.local(*exam.examined_at) : view.day().to_text(), false, true}}));
+  if (exam.injured_on) {
+    why.push_back(view.say("page.injured", {{"date", exam.injured_on->to_text(), false, true}}));
+  }
+  if (!exam.signed_) {
+    why.push_back(view.say("letter.not_signed"));
+  }
+  lines.push_back(joined(why, ". "));
+  return lines;
+}
+
+[[nodiscard]] SheetSection question_section(const PageView& view, const LetterAsk& ask) {
+  SheetSection section = view.section("letter.question");
+  section.plain(quoted_words(ask.question));
+  return section;
+}
+
+[[nodiscard]] SheetSection letter_changed(const PageView& view, const LetterAsk& ask) {
+  SheetSection section = view.section("letter.changed");
+  for (const std::string& line : ask.changed) {
+    section.bullet(line);
+  }
+  return section;
+}
+
+[[nodiscard]] SheetSection reply_section(const PageView& view, const LetterAsk& ask) {
+  SheetSection section = view.section("letter.reply");
+  std::vector<std::string> to;
+  if (view.exam.examiner) {
+    to.push_back(quoted_words(view.examiner(*view.exam.examiner)));
+  }
+  if (view.exam.place) {
+    const auto at = view.names.places.find(*view.exam.place);
+    to.push_back(quoted_words(at == view.names.places.end() ? view.exam.place->to_text() : at->second));
+  }
+  for (const model::Telephone& telephone : ask.telephones) {
+    to.push_back(quoted_words(telephone.who.text) + " " + quoted_words(telephone.number.text));
+  }
+  if (to.empty()) {
+    section.plain(view.say("letter.reply_blank"));
+  } else {
+    section.plain(view.say("letter.reply_to", {{"to", joined(to), false, true}}));
+  }
+  section.plain(view.say("letter.reply_lines"));
+  return section;
+}
+
+[[nodiscard]] Sheet letter_of_length(const PageView& view, const LetterAsk& ask, int shortened) {
+  Sheet sheet;
+  sheet.look = SheetLook::letter;
+  sheet.banner = view.names.banner;
+  sheet.title = view.say(ask.protected_ ? "letter.title_sealed" : "letter.title");
+  sheet.who = person_line(view);
+  sheet.examined = view.say("page.examined_day", {{"day", view.day().to_text(), false, true}});
+  sheet.head = letter_head(view, ask);
+  std::vector<SheetSection>& sections = sheet.sections;
+  if (ask.corrects) {
+    sections.push_back(letter_changed(view, ask));
+  }
+  sections.push_back(question_section(view, ask));
+  sections.push_back(letter_urgency(view, ask, shortened));
+  if (ask.protected_) {
+    sections.push_back(letter_private(view));
+  } else {
+    sections.push_back(impression_section(view));
+    sections.push_back(letter_function(view, shortened));
+    sections.push_back(letter_found(view, shortened));
+    sections.push_back(letter_treatment(view));
+    sections.push_back(letter_medicines(view));
+    sections.push_back(letter_not_examined(view, shortened));
+  }
+  sections.push_back(reply_section(view, ask));
+  SheetSection about = view.section("page.about");
+  about.plain(view.say("letter.about"));
+  sections.push_back(std::move(about));
+  return sheet;
+}
+
+[[nodiscard]] std::size_t wrapped_lines(const std::string& text, std::size_t columns_here) {
+  std::size_t lines = 0;
+  for (std::size_t at = 0; at <= text.size();) {
+    const std::size_t end = std::min(text.find('\n', at), text.size());
+    const std::size_t width = width_of(std::string_view(text).substr(at, end - at));
+    lines += width == 0 ? 1 : (width + columns_here - 1) / columns_here;
+    at = end + 1;
+  }
+  return lines;
+}
+
+}  // namespace
+
+std::size_t letter_lines(const Sheet& sheet) {
+  constexpr std::size_t across = 115;  // the head has the whole width
+  std::size_t lines = sheet.banner.empty() ? 0 : 2;
+  for (const std::string& line : sheet.head) {
+    lines += wrapped_lines(line, across);
+  }
+  for (const SheetSection& section : sheet.sections) {
+    std::size_t beside = 0;
+    for (const SheetLine& line : section.lines) {
+      beside += wrapped_lines(line.text, letter_columns);
+    }
+    constexpr std::size_t title_columns = 15;
+    lines += std::max(beside, wrapped_lines(section.title, title_columns));
+  }
+  return lines;
+}
+
+Sheet letter_sheet(const PageView& view, const LetterAsk& ask) {
+  Sheet sheet = letter_of_length(view, ask, 0);
+  for (int shortened = 1; shortened <= shortest && letter_lines(sheet) > letter_lines_max; ++shortened) {
+    sheet = letter_of_length(view, ask, shortened);
+  }
+  return sheet;
+}
+
+model::LetterPage letter_page(const Sheet& sheet) {
+  model::LetterPage page;
+  if (!sheet.banner.empty()) {
+    page.banner = model::PrintedText{sheet.banner};
+  }
+  page.title.text = sheet.title;
+  page.who.text = sheet.who;
+  page.examined.text = sheet.examined;
+  for (const std::string& line : sheet.head) {
+    page.head.push_back({line});
+  }
+  for (const SheetSection& section : sheet.sections) {
+    model::LetterSection kept{{section.title}, {}};
+    for (const SheetLine& line : section.lines) {
+      const auto kind = line.kind == LineKind::bullet  ? model::LetterLineKind::bullet
+                        : line.kind == LineKind::under ? model::LetterLineKind::under
+                                                       : model::LetterLineKind::plain;
+      kept.lines.push_back({kind, {line.text}});
+    }
+    page.sections.push_back(std::move(kept));
+  }
+  return page;
+}
+
+Sheet letter_sheet(const model::LetterPage& page, const Words& words, const std::vector<model::Word>& stale_because) {
+  Sheet sheet;
+  sheet.look = SheetLook::letter;
+  sheet.banner = page.banner ? page.banner->text : std::string();
+  sheet.title = page.title.text;
+  sheet.who = page.who.text;
+  sheet.examined = page.examined.text;
+  if (!stale_because.empty()) {
+    std::vector<std::string> because;
+    for (const model::Word& one : stale_because) {
+      because.push_back(word_of(words, "letter_changed", one.text));
+    }
+    sheet.head.push_back(words.say("msg.letter.stale", {{"because", joined(because, "; "), false, true}}));
+  }
+  for (const model::PrintedText& line : page.head) {
+    sheet.head.push_back(line.text);
+  }
+  for (const model::LetterSection& section : page.sections) {
+    SheetSection shown{section.title.text, {}};
+    for (const model::LetterLine& line : section.lines) {
+      switch (line.kind) {
+        case model::LetterLineKind::plain:
+          shown.plain(line.text.text);
+          break;
+        case model::LetterLineKind::bullet:
+          shown.bullet(line.text.text);
+          break;
+        case model::LetterLineKind::under:
+          shown.under(line.text.text);
+          break;
+      }
+    }
+    sheet.sections.push_back(std::move(shown));
+  }
+  return sheet;
+}
+
+}  // namespace limbledger::report

@@ -1,0 +1,37 @@
+// The letter about one exam (clinical safety, requirement 18): what is asked of the reader, how soon and because of which finding,
+// the examiner's impression, what the person can no longer do, what was found and by which method, what was given, medicines and
+// allergies, what was not examined, how to reply. It holds no hypothesis and no rule, and nothing that is kept from a page by
+// default; a protected letter holds that alone. Lists that grow are shortened to fit one sheet of A4 and say so; what people wrote,
+// alerts, medicines and allergies never are.
+#pragma once
+
+#include "core/model/exam/letter.hpp"
+#include "core/model/place.hpp"
+#include "core/report/page_parts.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace limbledger::report {
+
+struct LetterAsk {
+  std::optional<std::string> to;
+  std::string question;
+  std::optional<model::LetterUrgency> urgency;  // the examiner's own
+  bool protected_ = false;
+  std::optional<std::string> corrects;          // when the letter was written whose place this one has
+  std::vector<std::string> changed;             // what has come since, in words
+  std::vector<model::Telephone> telephones;
+};
+
+// Lines of one sheet of A4 in the letter's own layout; tried out with a browser.
+inline constexpr std::size_t letter_lines_max = 61;
+
+[[nodiscard]] Sheet letter_sheet(const PageView& view, const LetterAsk& ask);
+[[nodiscard]] std::size_t letter_lines(const Sheet& sheet);
+[[nodiscard]] model::LetterPage letter_page(const Sheet& sheet);
+// As it was written; with `stale_because` it says on top what has changed since.
+[[nodiscard]] Sheet letter_sheet(const model::LetterPage& page, const Words& words, const std::vector<model::Word>& stale_because);
+
+}  // namespace limbledger::report

@@ -1,0 +1,279 @@
+// What a letter tells of the findings: function, what was found and how, medicines, what was told.
+#include "core/report/letter/letter_parts.hpp"
+#include "core/report/ordinary.hpp"
+#include "core/report/page_judged.hpp"
+
+#include <algorithm>
+#include <array>
+#include <iterator>
+#include <string_view>
+
+namespace limbledger::report {
+
+namespace {
+
+using model::Finding;
+using model::Side;
+
+constexpr std::array<std::string_view, 8> of_function{"history.function_reduced", "history.weight_bearing", "history.refuses_weight", "history.walking_lost",
+                                                      "history.walks_usually",    "history.can_reach_feet", "history.moves_about",    "history.steps_at_once"};
+constexpr std::array<std::string_view, 5> of_medicines{"history.medicines", "history.blood_thinners", "history.steroids", "history.bone_drugs",
+                                                       "history.quinolones"};
+constexpr std::array<std::string_view, 2> of_allergies{"history.allergy_known", "history.allergies"};
+constexpr std::array<std::string_view, 4> of_treatment{"history.given_so_far", "history.painkiller_last_6h", "history.painkiller_what",
+                                                       "history.joint_put_back"};
+
+template <std::size_t Count>
+[[nodiscard]] bool one_of_items(const Finding& finding, const std::array<std::string_view, Count>& items) {
+  return std::find(items.begin(), items.end(), finding.item.text) != items.end();
+}
+
+[[nodiscard]] bool speaks_of_function(const Finding& finding) {
+  const std::string_view item = finding.item.text;
+  return item.starts_with("function.") || item.starts_with("gait.") || one_of_items(finding, of_function);
+}
+
+[[nodiscard]] bool stands_elsewhere(const Finding& finding) {
+  return speaks_of_function(finding) || one_of_items(finding, of_medicines) || one_of_items(finding, of_allergies) || one_of_items(finding, of_treatment);
+}
+
+[[nodiscard]] bool left_undone(const Finding& finding) { return std::holds_alternative<model::NotDone>(finding.value); }
+
+[[nodiscard]] bool is_number(const Finding& finding) {
+  return !left_undone(finding) && !std::holds_alternative<model::Answer>(finding.value) && !std::holds_alternative<model::Test>(finding.value) &&
+         !std::holds_alternative<model::Choice>(finding.value) && !std::holds_alternative<model::Choices>(finding.value) &&
+         !std::holds_alternative<model::Words>(finding.value);
+}
+
+// An activity's name is its text; how well it goes stands behind it.
+[[nodiscard]] std::string activity_line(const PageView& view, const Finding& named) {
+  const auto* words = std::get_if<model::Words>(&named.value);
+  for (const Finding* finding : view.findings) {
+    const auto* count = std::get_if<model::CountValue>(&finding->value);
+    if (words != nullptr && count != nullptr && finding->item.text == named.item.text + "_ability") {
+      return view.say("letter.activity", {{"activity", words->text.text}, {"ability", wire::write_number(count->count.steps, 1), true}});
+    }
+  }
+  if (words == nullptr) {
+    return view.value(named);
+  }
+  return view.say("letter.activity_alone", {{"activity", words->text.text}});
+}
+
+[[nodiscard]] std::string with_label(const PageView& view, const Finding& finding) {
+  return view.label(finding.item) + view.side_after(finding.side) + ": " + view.value(finding);
+}
+
+// Items of one side, without the side in each.
+[[nodiscard]] std::string without_side(const PageView& view, const Finding& finding) { return view.label(finding.item) + ": " + view.value(finding); }
+
+// Without its method, but never without where it came from.
+[[nodiscard]] std::string bare_value(const PageView& view, const Finding& finding) {
+  const std::string value = bare_value_text(view.words, view.edition, finding);
+  const bool observed = !finding.origin || *finding.origin == model::Origin::observed;
+  return observed ? value : joined({value, enum_word(view.words, "origin", *finding.origin)});
+}
+
+// What a person was told by others or tells of themselves; a no is told with the danger signs.
+[[nodiscard]] bool is_told_of(const PageView& view, const Finding& finding) {
+  if (stands_elsewhere(finding) || left_undone(finding) || ordinary(view.edition, finding) == Ordinary::ordinary || !finding.item.text.starts_with("history.")) {
+    return false;
+  }
+  const auto* answer = std::get_if<model::Answer>(&finding.value);
+  return answer == nullptr || answer->answer != model::AnswerWord::no || ordinary(view.edition, finding) == Ordinary::unusual;
+}
+
+struct FoundOnSide {
+  std::vector<std::string> unusual;
+  std::vector<std::string> measured;
+  std::vector<std::string> described;
+  std::vector<std::string> ordinary_labels;
+  std::vector<std::string> undone;
+};
+
+[[nodiscard]] FoundOnSide gather_side(const PageView& view, Side side) {
+  FoundOnSide here;
+  for (const Finding* finding : view.findings) {
+    if (finding->side != side || stands_elsewhere(*finding) || finding->item.text.starts_with("history.") ||
+        finding->item.text.starts_with("general.concern_") || finding->item.text.starts_with("examiner.")) {
+      continue;
+    }
+    if (left_undone(*finding)) {
+      here.undone.push_back(without_side(view, *finding));
+      continue;
+    }
+    // Entered for a group: nobody looked at this item alone, and nothing is said of it.
+    if (finding->origin && *finding->origin == model::Origin::bulk_expected) {
+      continue;
+    }
+    switch (ordinary(view.edition, *finding)) {
+      case Ordinary::unusual:
+        here.unusual.push_back(without_side(view, *finding));
+        break;
+      case Ordinary::ordinary:
+        // With its value: "kneecap tender" alone under what is ordinary reads both ways.
+        here.ordinary_labels.push_back(view.label(finding->item) + ": " + bare_value(view, *finding));
+        break;
+      case Ordinary::described:
+      case Ordinary::told:
+        (is_number(*finding) ? here.measured : here.described).push_back(without_side(view, *finding));
+        break;
+    }
+  }
+  return here;
+}
+
+// "n more, in the record" in the place of what does not fit.
+[[nodiscard]] std::string shortened_list(const PageView& view, const std::vector<std::string>& parts, std::size_t kept, std::string_view between) {
+  if (parts.size() <= kept) {
+    return joined(parts, between);
+  }
+  std::vector<std::string> shown(parts.begin(), parts.begin() + static_cast<std::ptrdiff_t>(kept));
+  shown.push_back(view.say("letter.more", {{"count", wire::write_number(static_cast<std::int64_t>(parts.size() - kept), 1), true}}));
+  return joined(shown, between);
+}
+
+[[nodiscard]] std::string of_side_named(const PageView& view, Side side) {
+  return side == Side::midline ? view.say("letter.whole_person") : side_of(view.words, side);
+}
+
+[[nodiscard]] std::vector<std::string> answered_no(const PageView& view) {
+  std::vector<std::string> labels;
+  for (const interpret::Flag& flag : view.assessment.flags) {
+    const std::string label = flag_label(view, flag.flag.text);
+    if (printed_answer(view, flag) == interpret::FlagAnswer::asked_no && !is_hidden_flag(view, flag) &&
+        std::find(labels.begin(), labels.end(), label) == labels.end()) {
+      labels.push_back(label);
+    }
+  }
+  return labels;
+}
+
+}  // namespace
+
+SheetSection letter_function(const PageView& view, int shortened) {
+  SheetSection section = view.section("letter.function");
+  std::vector<std::string> parts;
+  for (const Finding* finding : view.findings) {
+    if (!speaks_of_function(*finding) || finding->item.text.ends_with("_ability")) {
+      continue;
+    }
+    if (finding->item.text.starts_with("function.activity_") && !left_undone(*finding)) {
+      parts.push_back(activity_line(view, *finding));
+    } else if (left_undone(*finding) || ordinary(view.edition, *finding) != Ordinary::ordinary) {
+      parts.push_back(with_label(view, *finding));
+    }
+  }
+  constexpr std::size_t all = 1000;
+  section.plain(parts.empty() ? view.say("letter.function_not_recorded") : shortened_list(view, parts, shortened < 4 ? all : 6, "; ") + ".");
+  return section;
+}
+
+SheetSection letter_found(const PageView& view, int shortened) {
+  constexpr std::size_t all = 1000;
+  const std::size_t told_kept = shortened < 2 ? all : (shortened < 5 ? 6 : 3);
+  const std::size_t measured_kept = shortened < 3 ? all : (shortened < 5 ? 4 : 1);
+  const std::size_t ordinary_kept = shortened < 1 ? all : (shortened < 4 ? 8 : (shortened < 5 ? 3 : 1));
+  const std::size_t unusual_kept = shortened < 5 ? all : 5;
+  SheetSection section = view.section("letter.found");
+  for (const Side side : {Side::right, Side::left, Side::midline}) {
+    const FoundOnSide here = gather_side(view, side);
+    const std::string of_side = of_side_named(view, side);
+    std::vector<std::string> parts;
+    if (!here.unusual.empty()) {
+      parts.push_back(shortened_list(view, here.unusual, unusual_kept, "; "));
+    }
+    if (!here.measured.empty()) {
+      parts.push_back(shortened_list(view, here.measured, measured_kept, "; "));
+    }
+    if (!here.described.empty()) {
+      parts.push_back(shortened_list(view, here.described, measured_kept, "; "));
+    }
+    if (!parts.empty()) {
+      section.bullet(view.say("letter.found_side", {{"side", of_side, false, true}, {"what", joined(parts, "; "), false, true}}));
+    }
+    if (!here.ordinary_labels.empty()) {
+      section.bullet(view.say("letter.ordinary_side", {{"side", of_side, false, true},
+                                                       {"what", shortened_list(view, here.ordinary_labels, ordinary_kept, "; "), false, true}}));
+    }
+    if (!here.undone.empty()) {
+      section.bullet(view.say("letter.undone_side", {{"side", of_side, false, true},
+                                                     {"what", shortened_list(view, here.undone, measured_kept, "; "), false, true}}));
+    }
+  }
+  std::vector<std::string> told;
+  for (const Finding* finding : view.findings) {
+    if (is_told_of(view, *finding)) {
+      told.push_back(with_label(view, *finding));
+    }
+  }
+  if (!told.empty()) {
+    section.bullet(view.say("letter.told", {{"what", shortened_list(view, told, told_kept, "; "), false, true}}));
+  }
+  if (const std::vector<std::string> no = answered_no(view); !no.empty()) {
+    section.bullet(view.say("letter.asked_no", {{"flags", shortened_list(view, no, shortened < 4 ? all : 6, "; "), false, true}}));
+  }
+  if (section.lines.empty()) {
+    section.plain(view.say("page.nothing"));
+  }
+  return section;
+}
+
+SheetSection letter_treatment(const PageView& view) {
+  SheetSection section = view.section("letter.treatment");
+  std::vector<std::string> parts;
+  for (const model::PlanItem& item : view.exam.plan.value_or(std::vector<model::PlanItem>{})) {
+    const bool given = item.became == model::Became::given || item.became == model::Became::done;
+    const bool is_care = item.kind == model::PlanKind::splint || item.kind == model::PlanKind::limit || item.kind == model::PlanKind::exercise ||
+                         item.kind == model::PlanKind::medicine;
+    if (given && is_care) {
+      parts.push_back(view.say("letter.given", {{"plan", enum_word(view.words, "plan", item.kind) + view.side_after(item.side), false, true},
+                                                {"text", item.text.text}}));
+    }
+  }
+  for (const Finding* finding : view.findings) {
+    if (one_of_items(*finding, of_treatment)) {
+      parts.push_back(with_label(view, *finding));
+    }
+  }
+  section.plain(parts.empty() ? view.say("letter.nothing_given") : joined(parts, "; ") + ".");
+  section.plain(view.say("letter.response"));
+  return section;
+}
+
+SheetSection letter_medicines(const PageView& view) {
+  SheetSection section = view.section("letter.medicines");
+  std::vector<std::string> medicines;
+  std::vector<std::string> allergies;
+  for (const Finding* finding : view.findings) {
+    if (one_of_items(*finding, of_medicines)) {
+      medicines.push_back(with_label(view, *finding));
+    } else if (one_of_items(*finding, of_allergies)) {
+      allergies.push_back(with_label(view, *finding));
+    }
+  }
+  section.plain(medicines.empty() ? view.say("letter.medicines_not_asked") : joined(medicines, "; ") + ".");
+  section.plain(allergies.empty() ? view.say("letter.allergies_not_asked") : joined(allergies, "; ") + ".");
+  return section;
+}
+
+SheetSection letter_private(const PageView& view) {
+  SheetSection section = view.section("letter.private");
+  for (const interpret::Alert& alert : view.assessment.alerts) {
+    if (alert.audience == interpret::Audience::protected_) {
+      section.bullet(alert_text(alert, view.words) + ".");
+    }
+  }
+  for (const Finding* finding : view.findings) {
+    const model::Item* item = view.edition.item(finding->item);
+    if (item != nullptr && item->protected_.value_or(false)) {
+      section.bullet(with_label(view, *finding));
+    }
+  }
+  if (section.lines.empty()) {
+    section.plain(view.say("page.nothing"));
+  }
+  return section;
+}
+
+}  // namespace limbledger::report

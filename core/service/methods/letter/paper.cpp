@@ -1,0 +1,84 @@
+#include "core/service/methods/letter/paper.hpp"
+
+#include "core/service/desk.hpp"
+#include "core/service/methods/exam/exam.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace limbledger::service {
+
+Result<std::unique_ptr<Printed>> to_print(Context& context, const model::ExamId& exam, const report::Words& words, bool with_protected) {
+  const auto record = exam_to_read(context, exam);
+  if (!record) {
+    return record.error();
+  }
+  auto printed = std::make_unique<Printed>();
+  printed->judged = exam_to_judge(context, **record);
+  ExamAssessParams ask;
+  ask.exam = exam;
+  ask.protected_ = with_protected;
+  auto assessment = exam_assess(context, ask);
+  if (!assessment) {
+    return assessment.error();
+  }
+  printed->assessment = std::move(*assessment);
+  const auto read = exam_read(context, {exam});
+  if (!read) {
+    return read.error();
+  }
+  printed->names.banner = banner_of(*context.desk, words);
+  // What leaves the clinic does not even tell that there is something protected.
+  printed->names.protected_note = with_protected ? report::ProtectedNote::shown : report::ProtectedNote::absent;
+  if (read->names) {
+    for (const NamedPlace& one : read->names->places.value_or(std::vector<NamedPlace>{})) {
+      printed->names.places[one.place] = one.name.text;
+    }
+    for (const NamedExaminer& one : read->names->examiners.value_or(std::vector<NamedExaminer>{})) {
+      printed->names.examiners[one.examiner] = one.name.text;
+    }
+  }
+  if (const auto& place = printed->judged.exam.place) {
+    const auto places = context.desk->records().places();
+    if (!places) {
+      return places.error();
+    }
+    for (const ledger::PlaceFold& fold : *places) {
+      if (fold.place.place == *place) {
+        printed->telephones = fold.place.telephones.value_or(std::vector<model::Telephone>{});
+      }
+    }
+  }
+  printed->view = std::make_unique<report::PageView>(printed->judged.exam, printed->judged.person, printed->assessment, words, *context.edition, printed->names);
+  return printed;
+}
+
+Result<const report::Words*> language_known(const std::optional<model::Word>& language) {
+  const std::string_view code = language ? std::string_view(language->text) : report::english;
+  const auto known = report::languages();
+  if (std::none_of(known.begin(), known.end(), [&](const report::Language& one) { return one.code == code; })) {
+    std::string codes;
+    for (const report::Language& one : known) {
+      codes += (codes.empty() ? "" : ", ") + std::string(one.code);
+    }
+    return wire::Fault{"params.unknown_word", "/language", codes};
+  }
+  const report::Words* words = report::words_in_language(code);
+  if (words == nullptr) {
+    return wire::Fault{"internal.failure", "", "words that load"};
+  }
+  return words;
+}
+
+Result<bool> language_reviewed(Context& context, std::string_view language) {
+  const auto places = context.desk->records().places();
+  if (!places) {
+    return places.error();
+  }
+  return std::any_of(places->begin(), places->end(), [&](const ledger::PlaceFold& fold) {
+    const auto reviewed = fold.place.reviewed.value_or(std::vector<model::ReviewedLanguage>{});
+    return std::any_of(reviewed.begin(), reviewed.end(), [&](const model::ReviewedLanguage& one) { return one.language.text == language; });
+  });
+}
+
+}  // namespace limbledger::service

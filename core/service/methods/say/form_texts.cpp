@@ -1,0 +1,106 @@
+#include "core/service/methods/say/form_texts.hpp"
+
+#include "core/wire/type.hpp"
+
+#include <algorithm>
+#include <set>
+#include <string>
+#include <string_view>
+
+namespace limbledger::service {
+
+namespace {
+
+class FormWords {
+ public:
+  explicit FormWords(const report::Words& words) : words_(words) {}
+
+  void add(std::string_view name) {
+    if (!words_.has(name) || !seen_.insert(std::string(name)).second) {
+      return;
+    }
+    FormText text{{std::string(name)}, {words_.say(name)}, std::nullopt};
+    if (!words_.says_itself(name)) {
+      text.english = true;
+    }
+    texts_.push_back(std::move(text));
+  }
+  template <class E>
+  void add_all(std::string_view kind) {
+    for (const std::string_view word : wire::type_of<E>().words) {
+      add("msg." + std::string(kind) + "." + std::string(word));
+    }
+  }
+  void add_listed(std::string_view kind, const std::optional<std::vector<model::Word>>& list) {
+    for (const model::Word& word : list.value_or(std::vector<model::Word>{})) {
+      add("msg." + std::string(kind) + "." + word.text);
+    }
+  }
+  void step(const FormStep& step) {
+    add(step.label.text);
+    for (const FormOption& option : step.choices.value_or(std::vector<FormOption>{})) {
+      add(option.label.text);
+    }
+    if (step.unit) {
+      add("msg.unit." + step.unit->text);
+    }
+    if (step.toward) {
+      add("msg.toward." + step.toward->text);
+    }
+    add_listed("position", step.positions);
+    add_listed("instrument", step.instruments);
+    add_listed("end_feel", step.end_feels);
+  }
+  [[nodiscard]] std::vector<FormText> texts() && { return std::move(texts_); }
+
+ private:
+  const report::Words& words_;
+  std::set<std::string> seen_;
+  std::vector<FormText> texts_;
+};
+
+}  // namespace
+
+void add_form_texts(const report::Words& words, FormDescribeResult& form) {
+  FormWords all(words);
+  all.add(form.label.text);
+  all.add_all<model::Side>("side");
+  all.add_all<model::WhyNot>("why");
+  all.add_all<model::AnswerWord>("answer");
+  all.add_all<model::TestResult>("result");
+  all.add_all<WhyLeft>("why_left");
+  for (const FormPosition& position : form.positions) {
+    all.add(position.label.text);
+    if (position.advice) {
+      all.add(position.advice->text);
+    }
+    for (const FormStep& step : position.steps) {
+      all.step(step);
+    }
+  }
+  for (const WithheldStep& step : form.withheld) {
+    all.add(step.because.text);
+    all.add(step.until.text);
+    if (step.label) {
+      all.add(step.label->text);
+    }
+  }
+  for (const LeftStep& step : form.left_out) {
+    if (step.label) {
+      all.add(step.label->text);
+    }
+  }
+  for (const BodyStep& step : form.not_applicable) {
+    all.add(step.because.text);
+  }
+  for (const model::MessageId& message : form.not_to_miss) {
+    all.add(message.text);
+  }
+  form.language = model::Word{words.language()};
+  if (words.language() != report::english) {
+    form.for_review = true;
+  }
+  form.texts = std::move(all).texts();
+}
+
+}  // namespace limbledger::service

@@ -1,0 +1,194 @@
+// Judging a whole exam of both limbs, 200 findings, as one pure call (exam in, assessment out; nothing read or written), against the
+// fastest look at the same exam's text: simdjson's On-Demand walk over every name and value. Beside it: what is allocated, how the
+// time grows with the findings, and what the alerts after one finding cost of it. Everything is as expected, so that all of it is judged.
+#include "core/interpret/assess.hpp"
+#include "core/interpret/judged.hpp"
+#include "core/reference/edition.hpp"
+#include "core/wire/read.hpp"
+#include "core/wire/write.hpp"
+#include "tests/bench/bench.hpp"
+#include "tests/bench/walk.hpp"
+
+#include <cstdlib>
+#include <new>
+
+namespace {
+
+std::size_t allocated_bytes = 0;
+
+}  // namespace
+
+[[gnu::noinline]] void* operator new(std::size_t size) {
+  allocated_bytes += size;
+  void* at = std::malloc(size == 0 ? 1 : size);
+  if (at == nullptr) {
+    throw std::bad_alloc();
+  }
+  return at;
+}
+[[gnu::noinline]] void operator delete(void* at) noexcept { std::free(at); }
+[[gnu::noinline]] void operator delete(void* at, std::size_t) noexcept { std::free(at); }
+
+namespace limbledger::bench {
+
+namespace {
+
+constexpr int rounds = 25;
+constexpr int calls_a_round = 40;
+constexpr int walks_a_round = 200;
+constexpr std::size_t whole = 200;
+constexpr double at_most = 20;
+constexpr double aim = 15;
+constexpr std::size_t bytes_at_most = 1 << 20;
+constexpr double watch_at_most = 0.1;
+constexpr double growth_at_most = 2.6;  // twice the findings, with room for noise
+
+[[nodiscard]] std::int64_t middle_of(const model::Item& item) {
+  const auto& limits = item.confirm ? item.confirm : item.refuse;
+  return limits && limits->size() == 2 ? ((*limits)[0].steps + (*limits)[1].steps) / 2 : 0;  // tenths of the unit
+}
+
+// A value as expected, by the kind; nothing for what has none (own words, arcs).
+[[nodiscard]] std::optional<model::Value> expected_value(const model::Item& item, const reference::Edition& edition) {
+  const auto first_ordinary = [&](std::string_view or_else) { return item.ordinary && !item.ordinary->empty() ? item.ordinary->front().text : std::string(or_else); };
+  switch (item.value) {
+    case model::ValueKind::angle: {
+      model::Angle angle;
+      angle.deg = angle.toward_deg = model::Degrees{middle_of(item)};
+      angle.toward = item.toward;
+      return angle;
+    }
+    case model::ValueKind::length:
+      return model::Length{model::Millimetres{middle_of(item) / 10}, {}, {}, {}};
+    case model::ValueKind::pressure:
+      return model::Pressure{model::MillimetresOfMercury{middle_of(item) / 10}, {}, {}, {}, {}};
+    case model::ValueKind::time:
+      return model::Duration{model::Seconds{middle_of(item)}, {}, {}, {}};
+    case model::ValueKind::answer:
+      return model::Answer{first_ordinary("no") == "yes" ? model::AnswerWord::yes : model::AnswerWord::no};
+    case model::ValueKind::test:
+      return model::Test{first_ordinary("negative") == "positive" ? model::TestResult::positive : model::TestResult::negative, {}};
+    case model::ValueKind::grade: {
+      const model::Scale* scale = item.scale ? edition.scale(*item.scale) : nullptr;
+      return scale == nullptr || scale->grades.empty() ? std::nullopt : std::optional<model::Value>(model::Grade{*item.scale, scale->grades.front().grade, {}, {}, {}});
+    }
+    case model::ValueKind::choice:
+      return item.choices && !item.choices->empty() ? std::optional<model::Value>(model::Choice{{first_ordinary(item.choices->front().text)}}) : std::nullopt;
+    default:
+      return std::nullopt;
+  }
+}
+
+// The steps of the whole limb, then what else the catalogue has, on both sides.
+[[nodiscard]] model::Exam exam_of(std::size_t count, const reference::Edition& edition) {
+  model::Exam exam;
+  exam.complaint = {"whole_limb"};
+  exam.examined_at = need(wire::read_text<model::Instant>("\"2026-11-24T10:15:00.000Z\""), "instant");
+  exam.findings.emplace();
+  std::vector<const model::Item*> items;
+  for (const auto& step : edition.sequence({"whole_limb"})->steps) {
+    items.push_back(edition.item(step.item));
+  }
+  for (const model::Item& item : edition.items()) {
+    if (std::find(items.begin(), items.end(), &item) == items.end() && item.region.text != "body") {
+      items.push_back(&item);
+    }
+  }
+  for (const model::Item* item : items) {
+    for (const model::Side side : item->sides) {
+      const auto value = expected_value(*item, edition);
+      if (value && exam.findings->size() < count) {
+        model::Finding finding;
+        finding.item = item->item;
+        finding.side = side;
+        finding.value = *value;
+        finding.finding = model::FindingId{};
+        finding.finding->bytes[0] = static_cast<std::uint8_t>(exam.findings->size());
+        finding.finding->bytes[1] = static_cast<std::uint8_t>(exam.findings->size() >> 8U);
+        if (item->instruments && !item->instruments->empty()) {
+          finding.instrument = item->instruments->front();
+        }
+        if (item->positions && !item->positions->empty()) {
+          finding.position = item->positions->front();
+        }
+        exam.findings->push_back(std::move(finding));
+      }
+    }
+  }
+  return exam;
+}
+
+struct Judging {
+  const reference::Edition& edition = *reference::built_in_edition();
+  std::optional<model::Person> person;
+  interpret::AssessAsk ask;
+  std::size_t said = 0;
+
+  Judging() {
+    person.emplace();
+    person->birth = need(wire::read_text<model::Birth>(R"({"date":"1971-05-12"})"), "birth");
+    person->sex = model::Sex::female;
+    person->norm_sex = model::NormSex::female;
+    ask.as_of = need(wire::read_text<model::PartialDate>("\"2026-11-24\""), "day");
+  }
+  void assess(const model::Exam& exam) { said += interpret::assess(exam, person, {}, edition, ask).statements.size(); }
+  void watch(const model::Exam& exam) {
+    const interpret::View view(exam, person, edition, ask.as_of);
+    said += interpret::watch(view).flags.size();
+  }
+  [[nodiscard]] double assess_time(const model::Exam& exam) {
+    std::vector<double> times;
+    for (int i = 0; i < calls_a_round; ++i) {
+      times.push_back(seconds([&] { assess(exam); }));
+    }
+    return median(std::move(times));
+  }
+};
+
+int run() {
+  Judging judging;
+  const model::Exam exam = exam_of(whole, judging.edition);
+  const model::Exam twice = exam_of(whole * 2, judging.edition);
+  const std::string text = wire::write(exam);
+  const simdjson::padded_string padded(text);
+  Walk walk;
+  std::size_t touched = 0;
+  std::vector<double> ours;
+  std::vector<double> double_size;
+  std::vector<double> alerts;
+  std::vector<double> floors;
+  for (int round = 0; round < rounds; ++round) {
+    ours.push_back(judging.assess_time(exam));
+    double_size.push_back(judging.assess_time(twice));
+    std::vector<double> times;
+    for (int i = 0; i < calls_a_round; ++i) {
+      times.push_back(seconds([&] { judging.watch(exam); }));
+    }
+    alerts.push_back(median(std::move(times)));
+    times.clear();
+    for (int i = 0; i < walks_a_round; ++i) {
+      times.push_back(seconds([&] { touched += walk.over(padded); }));
+    }
+    floors.push_back(median(std::move(times)));
+  }
+  const std::size_t before = allocated_bytes;
+  judging.assess(exam);
+  const std::size_t bytes = allocated_bytes - before;
+  const double growth = median(double_size) / median(ours);
+  const double watched = median(alerts) / median(ours);
+  std::printf("%zu findings, %zu bytes of text: assessment %.1f us, walk %.2f us, alerts alone %.1f us; %zu bytes allocated (medians of %d rounds, in turns)\n",
+              exam.findings->size(), text.size(), median(ours) * 1e6, median(floors) * 1e6, median(alerts) * 1e6, bytes, rounds);
+  std::printf("twice the findings (%zu): %.2f x the time (at most %.2f); alerts after one finding: %.2f of an assessment (at most %.2f)\n",
+              twice.findings->size(), growth, growth_at_most, watched, watch_at_most);
+  if (touched == 0 || judging.said == 0 || exam.findings->size() != whole || bytes > bytes_at_most || growth > growth_at_most) {
+    std::printf("not what it should be: findings, bytes allocated or growth\n0 passed, 1 failed\n");
+    return 1;
+  }
+  return judge("judging a whole exam against walking its text", median(ours) / median(floors), at_most, aim);
+}
+
+}  // namespace
+
+}  // namespace limbledger::bench
+
+int main() { return limbledger::bench::run(); }
