@@ -42,7 +42,6 @@ class PageView {
   [[nodiscard]] std::string local(model::Instant instant) const;
   [[nodiscard]] model::PartialDate day() const;
   [[nodiscard]] std::optional<model::AgeInterval> age() const;
-  // Something of this region was examined on this side, not only tried.
 };
 
 // Of the complaint's minimum set, what was not recorded on this side or of the person as a whole.

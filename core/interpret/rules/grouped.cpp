@@ -73,27 +73,42 @@ struct SumTable {
   return table;
 }
 
-// What one input gives, by its classes, over all that the others may be.
+constexpr std::size_t none_yet = static_cast<std::size_t>(-1);
+constexpr std::size_t differs = none_yet - 1;
+
+// What one input gives, by its classes, over all that the others may be. Places are worked out once: this is done for each input.
 void give_input(std::span<const Classes> may_be, const SheetGroups& groups, const SumTable& table, std::size_t input, SheetCompleted& completed) {
   const std::size_t group = groups.of_input[input];
-  const Sums others = sums_of(may_be, groups, group, input);
-  for (std::size_t n = 0; n < table.answer_at.size(); ++n) {
-    if (table.group_place(n, group) != 0) {
-      continue;
+  const std::vector<std::int64_t>& points = groups.points[input];
+  std::vector<std::size_t> classes;
+  for (std::size_t c = 0; c < points.size(); ++c) {
+    if ((may_be[input] >> c & 1U) != 0) {
+      classes.push_back(c);
     }
-    for (const std::int64_t sum : others) {
-      std::optional<std::size_t> first;
-      for (std::size_t c = 0; c < groups.points[input].size(); ++c) {
-        if ((may_be[input] >> c & 1U) == 0) {
-          continue;
-        }
-        const std::size_t at = table.answer_at[n + table.place(group, std::min(sum + groups.points[input][c], groups.most[group]))];
-        completed.settles[input] = completed.settles[input] || (first && *first != at);
-        first = first.value_or(at);
-        std::optional<SheetAnswer>& gives = completed.gives[input][c];
-        gives = !gives || gives->same_as(table.answers[at]) ? table.answers[at] : SheetAnswer{};
+  }
+  std::vector<std::size_t> places;
+  for (const std::int64_t sum : sums_of(may_be, groups, group, input)) {
+    for (const std::size_t c : classes) {
+      places.push_back(table.place(group, std::min(sum + points[c], groups.most[group])));
+    }
+  }
+  std::vector<std::size_t> gives(classes.size(), none_yet);
+  bool settles = false;
+  const std::size_t stride = table.stride[group];
+  const std::size_t turn = stride * table.sums[group].size();
+  for (std::size_t outer = 0; outer < table.answer_at.size(); outer += turn) {
+    for (std::size_t n = outer; n < outer + stride; ++n) {
+      for (std::size_t at = 0; at < places.size(); ++at) {
+        const std::size_t c = at % classes.size();
+        const std::size_t answer = table.answer_at[n + places[at]];
+        settles = settles || answer != table.answer_at[n + places[at - c]];
+        gives[c] = gives[c] == none_yet || gives[c] == answer ? answer : differs;
       }
     }
+  }
+  completed.settles[input] = settles;
+  for (std::size_t c = 0; c < classes.size(); ++c) {
+    completed.gives[input][classes[c]] = gives[c] == differs ? SheetAnswer{} : table.answers[gives[c]];
   }
 }
 

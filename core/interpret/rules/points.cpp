@@ -11,20 +11,20 @@ constexpr int points_offset = 16;
 constexpr int points_bits = 64;
 
 // Which sums can come out: bit (sum + offset).
-using Sums = std::uint64_t;
+using PointSums = std::uint64_t;
 
 [[nodiscard]] bool may(Classes classes, std::uint8_t one) { return (classes >> one & 1U) != 0; }
 
-[[nodiscard]] Sums moved(Sums sums, std::int64_t by) { return by >= 0 ? sums << by : sums >> -by; }
+[[nodiscard]] PointSums moved(PointSums sums, std::int64_t by) { return by >= 0 ? sums << by : sums >> -by; }
 
 // Of all inputs behind the gates but `without`.
-[[nodiscard]] Sums sums_of(std::span<const Classes> may_be, const PointsDecision& decision, std::size_t without) {
-  Sums sums = Sums{1} << points_offset;
+[[nodiscard]] PointSums point_sums_of(std::span<const Classes> may_be, const PointsDecision& decision, std::size_t without) {
+  PointSums sums = PointSums{1} << points_offset;
   for (std::size_t i = decision.gates; i < may_be.size(); ++i) {
     if (i == without) {
       continue;
     }
-    Sums next = 0;
+    PointSums next = 0;
     for (std::uint8_t one = 0; one < points_classes; ++one) {
       next |= may(may_be[i], one) ? moved(sums, decision.points(i, one)) : 0;
     }
@@ -33,7 +33,7 @@ using Sums = std::uint64_t;
   return sums;
 }
 
-[[nodiscard]] std::vector<std::vector<std::uint8_t>> gates_of(std::span<const Classes> may_be, std::size_t gates) {
+[[nodiscard]] std::vector<std::vector<std::uint8_t>> point_gates_of(std::span<const Classes> may_be, std::size_t gates) {
   std::vector<std::vector<std::uint8_t>> all{{}};
   for (std::size_t i = 0; i < gates; ++i) {
     std::vector<std::vector<std::uint8_t>> next;
@@ -51,7 +51,7 @@ using Sums = std::uint64_t;
 }
 
 // The answers of every sum, joined: nothing yet, one, or open.
-class Joined {
+class JoinedPoints {
  public:
   void add(const SheetAnswer& answer) {
     if (!first_) {
@@ -68,7 +68,7 @@ class Joined {
   bool differ_ = false;
 };
 
-void add_sums(Joined& joined, Sums sums, const std::optional<SheetAnswer>& gate, const PointsDecision& decision) {
+void add_point_sums(JoinedPoints& joined, PointSums sums, const std::optional<SheetAnswer>& gate, const PointsDecision& decision) {
   for (int bit = 0; bit < points_bits; ++bit) {
     if ((sums >> bit & 1U) != 0) {
       joined.add(gate ? *gate : decision.band(bit - points_offset));
@@ -92,16 +92,16 @@ SheetCompleted complete_points(std::span<const Classes> may_be, const PointsDeci
   SheetCompleted completed;
   completed.settles.resize(may_be.size());
   completed.gives.assign(may_be.size(), std::vector<std::optional<SheetAnswer>>(points_classes));
-  const auto gates = gates_of(may_be, decision.gates);
-  const Sums sums = sums_of(may_be, decision, may_be.size());
+  const auto gates = point_gates_of(may_be, decision.gates);
+  const PointSums sums = point_sums_of(may_be, decision, may_be.size());
   if (sums == 0 || gates.empty()) {
     return completed;
   }
   std::vector<std::optional<SheetAnswer>> gated;
-  Joined all;
+  JoinedPoints all;
   for (const auto& one : gates) {
     gated.push_back(decision.gate(one));
-    add_sums(all, sums, gated.back(), decision);
+    add_point_sums(all, sums, gated.back(), decision);
   }
   completed.answer = *all.answer();
   int low = 0;
@@ -116,15 +116,15 @@ SheetCompleted complete_points(std::span<const Classes> may_be, const PointsDeci
   completed.points_most = high - points_offset;
   for (std::size_t i = 0; i < may_be.size(); ++i) {
     const bool is_gate = i < decision.gates;
-    const Sums others = is_gate ? sums : sums_of(may_be, decision, i);
+    const PointSums others = is_gate ? sums : point_sums_of(may_be, decision, i);
     for (std::uint8_t one = 0; one < points_classes; ++one) {
       if (!may(may_be[i], one)) {
         continue;
       }
-      Joined given;
+      JoinedPoints given;
       for (std::size_t g = 0; g < gates.size(); ++g) {
         if (!is_gate || gates[g][i] == one) {
-          add_sums(given, is_gate ? others : moved(others, decision.points(i, one)), gated[g], decision);
+          add_point_sums(given, is_gate ? others : moved(others, decision.points(i, one)), gated[g], decision);
         }
       }
       completed.gives[i][one] = given.answer();
@@ -135,7 +135,7 @@ SheetCompleted complete_points(std::span<const Classes> may_be, const PointsDeci
         if ((others >> bit & 1U) == 0) {
           continue;
         }
-        Joined by_class;
+        JoinedPoints by_class;
         for (std::uint8_t one = 0; one < points_classes; ++one) {
           if (!may(may_be[i], one)) {
             continue;

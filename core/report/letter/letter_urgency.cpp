@@ -102,7 +102,8 @@ SheetSection letter_not_examined(const PageView& view, int shortened) {
   const auto name = [&](const std::string& joint) {
     std::vector<std::string> sides;
     for (const Side side : {Side::right, Side::left}) {
-      if (!view.examined(joint, side)) {
+      const auto& open = view.assessment.not_examined;
+      if (std::any_of(open.begin(), open.end(), [&](const interpret::NotExamined& one) { return one.joint.text == joint && one.side == side; })) {
         sides.push_back(side_of(view.words, side));
       }
     }

@@ -63,7 +63,6 @@ msg-change-out_of_place_twice = shoulder or kneecap out of place more than once 
 msg-change-double_jointed = whether the person calls itself double-jointed
 msg-change-before_puberty = whether puberty has begun
 msg-if-50_or_under = 50 or under
-msg-if-over_50 = over 50
 
 msg-rule-hypermobility-name = Joints that move far everywhere, nine signs
 msg-rule-hypermobility-band_met = { $points } signs of nine: the published cut is met. Compare with the own other side, not with a table

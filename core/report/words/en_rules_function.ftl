@@ -12,7 +12,6 @@ msg-change-rises_here = heel rises of this leg
 msg-change-rises_other = heel rises of the other leg
 
 msg-if-unable = unable
-msg-if-under_18 = under 18
 msg-if-18_to_64 = 18 to 64
 msg-if-65_or_more = 65 or more
 msg-if-under_12-0_s = under 12.0 s

@@ -15,7 +15,7 @@ using model::Side;
 
 constexpr std::int64_t fever_over_tenths = fever_child_tenths + 1;  // over 38.5
 constexpr std::int64_t esr_from = 40;
-constexpr std::int64_t white_cells_over = 12'001;
+constexpr std::int64_t white_cells_from = 12'001;
 constexpr std::int64_t crp_over = 21;
 constexpr std::array<std::string_view, 6> count_names{"count_0", "count_1", "count_2", "count_3", "count_4", "count_5"};
 constexpr std::string_view warmest = "general.temperature_highest_7_days";
@@ -87,7 +87,7 @@ struct ChildCount {
   };
   if (which.blood) {
     lab("esr_high", "sedimentation 40 or more", "general.lab_esr", esr_from);
-    lab("white_cells_high", "white cells over 12000", "general.lab_white_cells", white_cells_over);
+    lab("white_cells_high", "white cells over 12000", "general.lab_white_cells", white_cells_from);
   }
   if (which.crp) {
     lab("crp_high", "CRP over 20", "general.lab_crp", crp_over);
