@@ -180,9 +180,7 @@ Raised infected_bone(const Answers& answers, Side side) {
   const Clue elsewhere = every({no_injury, either({shaft_ill, below_ill})});
   const Clue knee = raised.clue;
   const Clue sinus = led_by(answers.yes("skin.sinus_draining", side), {answers.chosen("hip.look_skin", side, {"hip_sinus"})});
-  // Bone met in the ulcer of a numb or diabetic foot is that foot's own danger.
-  const bool of_foot = numb_foot(answers, side).is_yes() || answers.yes("history.diabetes").is_yes();
-  const Clue probed = of_foot ? Clue{} : answers.yes("skin.ulcer_probe_to_bone", side);
+  const Clue probed = answers.yes("skin.ulcer_probe_to_bone", side);
   const bool bone_elsewhere = shaft.is_yes() || below.is_yes();
   raised.clue = of_this_or_another(knee, {{elsewhere, bone_elsewhere}, {unasked(sinus), false}, {unasked(probed), false}});
   raised.what = !raised.clue.is_yes() || knee.is_yes() ? "raised" : (elsewhere.is_yes() ? "leg" : (sinus.is_yes() ? "sinus" : "probe"));
