@@ -211,7 +211,7 @@ SheetSection letter_found(const PageView& view, int shortened) {
     section.bullet(view.say("letter.told", {{"what", shortened_list(view, told, told_kept, "; "), false, true}}));
   }
   if (const std::vector<std::string> no = answered_no(view); !no.empty()) {
-    section.bullet(view.say("letter.asked_no", {{"flags", shortened_list(view, no, shortened < 4 ? all : 6, "; "), false, true}}));
+    section.bullet(view.say("letter.asked_no", {{"flags", shortened_list(view, no, shortened < 4 ? all : (shortened < 5 ? 6 : 3), "; "), false, true}}));
   }
   if (section.lines.empty()) {
     section.plain(view.say("page.nothing"));

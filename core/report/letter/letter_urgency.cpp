@@ -57,7 +57,7 @@ void add_grounds(const PageView& view, const std::vector<model::FindingId>& find
 
 SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shortened) {
   constexpr std::size_t all_grounds = 1000;
-  const std::size_t grounds = shortened < 4 ? all_grounds : 3;
+  const std::size_t grounds = shortened < 4 ? all_grounds : (shortened < 5 ? 3 : 2);
   SheetSection section = view.section("letter.urgency");
   if (ask.urgency) {
     section.plain(view.say("letter.urgency_said", {{"urgency", enum_word(view.words, "letter_urgency", *ask.urgency), false, true}}));
@@ -132,7 +132,7 @@ SheetSection letter_not_examined(const PageView& view, int shortened) {
     section.bullet(view.say("page.minimum", {{"items", some_of(view, minimum, kept), false, true}}) + ".");
   }
   if (const std::vector<std::string> open = open_signs(view); !open.empty()) {
-    section.bullet(view.say("letter.signs_not_asked", {{"flags", some_of(view, open, shortened < 4 ? all : 6), false, true}}));
+    section.bullet(view.say("letter.signs_not_asked", {{"flags", some_of(view, open, shortened < 4 ? all : (shortened < 5 ? 6 : 4)), false, true}}));
   }
   if (section.lines.empty()) {
     section.plain(view.say("letter.all_examined"));
