@@ -10,7 +10,7 @@ namespace limbledger::report {
 namespace {
 
 constexpr std::size_t letter_columns = 92;  // beside the titles, at the size of the letter
-constexpr int shortest = 5;
+constexpr int shortest = 6;
 
 [[nodiscard]] std::string quoted_words(std::string_view text) { return "\u2068" + std::string(text) + "\u2069"; }
 

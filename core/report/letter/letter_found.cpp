@@ -171,10 +171,10 @@ SheetSection letter_function(const PageView& view, int shortened) {
 
 SheetSection letter_found(const PageView& view, int shortened) {
   constexpr std::size_t all = 1000;
-  const std::size_t told_kept = shortened < 2 ? all : (shortened < 5 ? 6 : 3);
+  const std::size_t told_kept = shortened < 2 ? all : (shortened < 5 ? 6 : (shortened < 6 ? 3 : 1));
   const std::size_t measured_kept = shortened < 3 ? all : (shortened < 5 ? 4 : 1);
   const std::size_t ordinary_kept = shortened < 1 ? all : (shortened < 4 ? 8 : (shortened < 5 ? 3 : 1));
-  const std::size_t unusual_kept = shortened < 5 ? all : 5;
+  const std::size_t unusual_kept = shortened < 5 ? all : (shortened < 6 ? 5 : 3);
   SheetSection section = view.section("letter.found");
   for (const Side side : {Side::right, Side::left, Side::midline}) {
     const FoundOnSide here = gather_side(view, side);
@@ -211,7 +211,7 @@ SheetSection letter_found(const PageView& view, int shortened) {
     section.bullet(view.say("letter.told", {{"what", shortened_list(view, told, told_kept, "; "), false, true}}));
   }
   if (const std::vector<std::string> no = answered_no(view); !no.empty()) {
-    section.bullet(view.say("letter.asked_no", {{"flags", shortened_list(view, no, shortened < 4 ? all : (shortened < 5 ? 6 : 3), "; "), false, true}}));
+    section.bullet(view.say("letter.asked_no", {{"flags", shortened_list(view, no, shortened < 4 ? all : (shortened < 5 ? 6 : (shortened < 6 ? 3 : 1)), "; "), false, true}}));
   }
   if (section.lines.empty()) {
     section.plain(view.say("page.nothing"));

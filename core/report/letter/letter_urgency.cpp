@@ -94,7 +94,7 @@ SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shor
 // The other side, the joints above and below, the minimum set and the danger signs: nothing else is named.
 SheetSection letter_not_examined(const PageView& view, int shortened) {
   constexpr std::size_t all = 1000;
-  const std::size_t kept = shortened < 2 ? all : (shortened < 4 ? 6 : 4);
+  const std::size_t kept = shortened < 2 ? all : (shortened < 4 ? 6 : (shortened < 6 ? 4 : 2));
   SheetSection section = view.section("page.not_examined");
   const model::Sequence* sequence = view.edition.sequence(view.exam.complaint);
   const std::string part = sequence != nullptr && sequence->part ? sequence->part->text : std::string();
@@ -132,7 +132,7 @@ SheetSection letter_not_examined(const PageView& view, int shortened) {
     section.bullet(view.say("page.minimum", {{"items", some_of(view, minimum, kept), false, true}}) + ".");
   }
   if (const std::vector<std::string> open = open_signs(view); !open.empty()) {
-    section.bullet(view.say("letter.signs_not_asked", {{"flags", some_of(view, open, shortened < 4 ? all : (shortened < 5 ? 6 : 4)), false, true}}));
+    section.bullet(view.say("letter.signs_not_asked", {{"flags", some_of(view, open, shortened < 4 ? all : (shortened < 5 ? 6 : (shortened < 6 ? 4 : 2))), false, true}}));
   }
   if (section.lines.empty()) {
     section.plain(view.say("letter.all_examined"));
