@@ -81,7 +81,9 @@ Raised infected_joint_adult(const Answers& answers, Side side) {
   const Clue lowered = either({answers.yes("history.immune_suppressed"), answers.yes("history.joint_injection_or_operation_recent")});
   // After an injury the joint is swollen anyway: something more must point to infection.
   const Clue beyond_injury = hurt.is_yes() ? either({fever(answers, fever_tenths), answers.yes("history.unwell"), lowered}) : fact(Tri::yes);
-  const Clue of_own = every({either({hot(answers, side), swollen(answers, side)}), tender(answers, side), restricted(answers, side),
+  // Hot and swollen with a fever waits for nobody to press on it (convention, beyond the page).
+  const bool burning = hot(answers, side).is_yes() && swollen(answers, side).is_yes() && fever(answers, fever_tenths).is_yes();
+  const Clue of_own = every({either({hot(answers, side), swollen(answers, side)}), burning ? fact(Tri::yes) : tender(answers, side), restricted(answers, side),
                              of_short_history(answers), beyond_injury});
   const Clue heat = either({hot(answers, side), every({either({swollen(answers, side), fever(answers, fever_tenths)}), of_short_history(answers)})});
   const Clue replaced = answers.yes("body.knee_replaced", side);

@@ -262,8 +262,10 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
                                       negate(answers.yes("ankle.movement", side)), answers.yes("history.pain_out_of_proportion", side)}),
                               {rest_pain, answers.yes("history.numb_or_tingling", side),
                                answers.chosen("nerve.sensation_loss_level", side, {"loss_toes_only", "loss_beyond_toes", "loss_whole_foot_or_more"})});
+  // A cold foot without both pulses waits for no symptom, and for no day: only what is known to last for weeks is another trouble.
+  const Clue lately = sudden.is_yes() ? fact(Tri::yes) : (gross ? fact(not_(tri(over_two_weeks(answers).is_yes() || long_pain))) : of_short_history(answers));
   Raised raised;
-  raised.clue = every({perfusion, symptom, sudden.is_yes() ? fact(Tri::yes) : of_short_history(answers)});
+  raised.clue = every({perfusion, gross ? fact(Tri::yes) : symptom, lately});
   if (raised.clue.value == Tri::undetermined && !perfusion.is_yes()) {
     raised.clue.because = perfusion.because;
   }

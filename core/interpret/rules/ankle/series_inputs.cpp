@@ -1,6 +1,7 @@
 #include "core/interpret/rules/ankle/series_inputs.hpp"
 
 #include "core/interpret/body.hpp"
+#include "core/interpret/rules/foot/protective_sensation.hpp"
 
 #include <algorithm>
 
@@ -30,6 +31,18 @@ template <std::size_t Count>
   return {static_cast<std::uint8_t>(names_one(finding, excluding) ? 2 : 1), "known"};
 }
 
+// Feeling of this foot was found reduced, by touch or by the test of protective feeling.
+[[nodiscard]] bool numb_when_tested(const View& view, Side side, FootHeard& heard) {
+  if (view.says_yes("nerve.sensation_foot_reduced", side)) {
+    const Findings said = view.at("nerve.sensation_foot_reduced", side);
+    heard.findings.insert(heard.findings.end(), said.begin(), said.end());
+    return true;
+  }
+  const std::vector<JudgedRule> sensation = run_protective_sensation(view);
+  return std::any_of(sensation.begin(), sensation.end(),
+                     [&](const JudgedRule& rule) { return rule.result.side == side && rule.result.outcome == Outcome::positive; });
+}
+
 // Whether a "no" counts today. One examiner who says that it does not is enough.
 [[nodiscard]] bool no_counts_for_nothing(const View& view, Side side, FootHeard& heard) {
   const auto told = at_side_or_midline(view, ankle_exclusions_item, side);
@@ -37,7 +50,7 @@ template <std::size_t Count>
   if (!at_side_or_midline(view, "general.answers_reliable", side).empty()) {
     unsettled = tell(view, "general.answers_reliable", side, &says_answer, heard.findings).value != Tri::yes || unsettled;
   }
-  return unsettled;
+  return numb_when_tested(view, side, heard) || unsettled;
 }
 
 [[nodiscard]] bool has_no_foot(const View& view, Side side, const Series& series) {

@@ -152,6 +152,26 @@ void explain_category(const FeetHeard& heard, const RuleResult& result, Working&
   }
 }
 
+// What is treated now has no category to wait in: dead tissue, redness that spreads, a hot red swollen foot.
+[[nodiscard]] std::vector<const model::Finding*> treated_now(const View& view) {
+  std::vector<const model::Finding*> because;
+  for (const Side side : both_feet) {
+    for (const std::string_view item : {std::string_view("skin.black_toe"), std::string_view("skin.redness_spreading"), std::string_view("foot.hot_red_swollen")}) {
+      if (view.says_yes(item, side)) {
+        const Findings said = view.at(item, side);
+        because.insert(because.end(), said.begin(), said.end());
+      }
+    }
+    for (const model::Finding* finding : view.at("skin.gangrene", side)) {
+      const auto* seen = std::get_if<model::Choice>(&finding->value);
+      if (seen != nullptr && seen->choice.text != "gangrene_none") {
+        because.push_back(finding);
+      }
+    }
+  }
+  return because;
+}
+
 [[nodiscard]] JudgedRule judge_category(const View& view) {
   const FeetHeard heard = hear_feet(view);
   const auto completed = foot_category(heard.person);
@@ -180,6 +200,16 @@ void explain_category(const FeetHeard& heard, const RuleResult& result, Working&
   }
   result.flags = category_flags(view, heard, completed.outcome);
   result.findings = heard.hearing.all_findings();
+  const std::vector<const model::Finding*> now = treated_now(view);
+  if (!now.empty() && completed.outcome != FootCategory::active) {
+    result.outcome = Outcome::not_applicable;
+    result.gate = model::Word{"active_foot"};
+    result.band.reset();
+    result.settle.clear();
+    const std::vector<model::FindingId> because = ids_of(now);
+    result.findings.insert(result.findings.end(), because.begin(), because.end());
+    std::sort(result.findings.begin(), result.findings.end());
+  }
   explain_category(heard, result, judged.working);
   return judged;
 }

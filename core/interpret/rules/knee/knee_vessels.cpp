@@ -12,6 +12,8 @@ namespace limbledger::interpret {
 
 namespace {
 
+constexpr std::int64_t stiff_hundredths = 140;
+
 using model::Side;
 
 constexpr std::uint8_t foot_felt = 1, foot_weaker = 2, foot_none = 4, foot_any = 7;
@@ -120,7 +122,9 @@ Tri knee_pressure_low(const std::optional<Between>& ankle, const std::optional<B
   if (ankle->high * 100 < arm->low * abi_hundredths) {
     return Tri::yes;
   }
-  return ankle->low * 100 >= arm->high * abi_hundredths ? Tri::no : Tri::undetermined;
+  // Above 1.40 the arteries do not yield to the cuff, and the ratio says nothing (AHA_ACC2016; clinical safety, part B).
+  const bool may_be_stiff = ankle->high * 100 > arm->low * stiff_hundredths;
+  return ankle->low * 100 >= arm->high * abi_hundredths && !may_be_stiff ? Tri::no : Tri::undetermined;
 }
 
 KneeVessels hear_knee_vessels(const View& view, Side side) {

@@ -137,6 +137,12 @@ void add_call_backs(Context& context, const ToJudge& judged, bool protected_too,
       put(with_addenda, observation);
     }
   }
+  // So may not what only the supervisor found.
+  for (const model::Countersigned& closed : judged.exam.countersigned.value_or(std::vector<model::Countersigned>{})) {
+    for (const model::Observation& observation : closed.findings.value_or(std::vector<model::Observation>{})) {
+      put(with_addenda, observation);
+    }
+  }
   for (interpret::Alert& alert : alerts_when(with_addenda)) {
     const bool known = std::any_of(alerts.begin(), alerts.end(), [&](const interpret::Alert& one) {
       return one.alert == alert.alert && one.side == alert.side && one.state != interpret::AlertState::withdrawn_by_correction;
