@@ -46,3 +46,9 @@ TEST_CASE("a danger that was not asked after names what is missing, where no que
   CHECK(has(sentence_of(signs_of("lock"), "Not asked, or not all"), "an infected bone RIGHT (not recorded: Fever"));
   CHECK(!has(sentence_of(signs_of("fall"), "Not asked, or not all"), "an infected joint RIGHT (not recorded: "));  // its question stands above
 }
+
+TEST_CASE("a motion carried over fills no minimum set: no figures of studies before somebody measured it") {
+  const std::string page = page_of(document("lock"));
+  CHECK(has(section(page, "What the findings support"), "the minimum set of this complaint is not complete"));
+  CHECK(has(section(page, "Not examined"), "Hip inward rotation"));
+}
