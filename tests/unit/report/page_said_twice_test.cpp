@@ -47,6 +47,13 @@ TEST_CASE("a danger that was not asked after names what is missing, where no que
   CHECK(!has(sentence_of(signs_of("fall"), "Not asked, or not all"), "an infected joint RIGHT (not recorded: "));  // its question stands above
 }
 
+TEST_CASE("where only pulses were felt on a side, the summary says that the part was not examined, and names what was") {
+  const std::string found = section(page_of(document("fall")), "Found out of the ordinary");
+  CHECK(has(found, "LEFT: knee not examined; nothing out of the ordinary in: "));
+  CHECK(has(found, "Pulse on the back of the foot"));
+  CHECK(has(section(page_of(document("football")), "Found out of the ordinary"), "RIGHT: nothing out of the ordinary among what was examined"));
+}
+
 TEST_CASE("a motion carried over fills no minimum set: no figures of studies before somebody measured it") {
   const std::string page = page_of(document("lock"));
   CHECK(has(section(page, "What the findings support"), "the minimum set of this complaint is not complete"));
