@@ -31,6 +31,7 @@ msg-page-film_in_plan = What was decided: { $films }
 msg-page-film_planned = film planned ({ $text })
 msg-page-film_declined = film declined ({ $text })
 msg-page-film_none = no film in the plan
+msg-page-film_by_alert = An alert above asks for one: { $films }
 msg-page-cannot_wait = Alerts, and what was done
 msg-page-alert_because = Rests on: { $findings }
 msg-page-question = Not settled yet{ $side }: { $question }

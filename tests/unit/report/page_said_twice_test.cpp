@@ -54,6 +54,15 @@ TEST_CASE("where only pulses were felt on a side, the summary says that the part
   CHECK(has(section(page_of(document("football")), "Found out of the ordinary"), "RIGHT: nothing out of the ordinary among what was examined"));
 }
 
+TEST_CASE("a rule that requires no film says in the same line that an alert asks for one") {
+  const std::string page = page_of(document("lock"));
+  const std::string rules = section(page, "Rules");
+  const std::string said = "An alert above asks for one: film for a loose body.";
+  CHECK(has(rules, said));
+  CHECK(rules.find(said) != rules.rfind(said));  // both rules
+  CHECK(!has(section(page_of(document("football")), "Rules"), "asks for one"));
+}
+
 TEST_CASE("a motion carried over fills no minimum set: no figures of studies before somebody measured it") {
   const std::string page = page_of(document("lock"));
   CHECK(has(section(page, "What the findings support"), "the minimum set of this complaint is not complete"));
