@@ -68,3 +68,19 @@ TEST_CASE("a motion carried over fills no minimum set: no figures of studies bef
   CHECK(has(section(page, "What the findings support"), "the minimum set of this complaint is not complete"));
   CHECK(has(section(page, "Not examined"), "Hip inward rotation"));
 }
+
+TEST_CASE("that no alert stands for today does not come before a referral without naming it") {
+  CHECK(has(section(page_of(document("lock")), "Alerts, and what was done"),
+            "No alert for now or today raised by what was recorded; a referral within two weeks is asked for below (signs of: a locked knee RIGHT); danger signs"));
+  CHECK(!has(section(page_of(document("football")), "Alerts, and what was done"), "a referral within two weeks"));
+}
+
+TEST_CASE("after an alert the next step is the alert; without one the program says that it names none") {
+  for (const std::string name : {"child", "fall", "lock"}) {
+    CAPTURE(name);
+    const std::string next = section(page_of(document(name)), "Next step");
+    CHECK(has(next, "Next: what the alerts above ask for"));
+    CHECK(!has(next, "names no further step"));
+  }
+  CHECK(has(section(page_of(document("stiff")), "Next step"), "The program names no further step."));
+}
