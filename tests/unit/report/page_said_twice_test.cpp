@@ -84,3 +84,9 @@ TEST_CASE("after an alert the next step is the alert; without one the program sa
   }
   CHECK(has(section(page_of(document("stiff")), "Next step"), "The program names no further step."));
 }
+
+TEST_CASE("the paragraph of intended use speaks of the whole limb") {
+  const std::string about = section(page_of(document("ankle")), "What this page is");
+  CHECK(has(about, "danger signs of a painful or injured lower limb"));
+  CHECK(!has(about, "knee"));
+}
