@@ -66,6 +66,18 @@ void add_meanwhile(const PageView& view, const std::vector<model::MessageId>& me
   }
 }
 
+// What is to be referred within two weeks, by name.
+[[nodiscard]] std::vector<std::string> prompted(const PageView& view) {
+  std::vector<std::string> names;
+  for (const interpret::Statement& statement : view.assessment.statements) {
+    const std::string danger = statement.statement.text.substr(0, statement.statement.text.find(':'));
+    if (referral_prompt(danger) && !is_protected_danger(view, danger)) {
+      names.push_back(flag_label(view, danger) + (statement.side && *statement.side != Side::midline ? " " + side_of(view.words, *statement.side) : std::string()));
+    }
+  }
+  return names;
+}
+
 // Said in words, because a page without alerts would be read as one without danger.
 void add_none_raised(const PageView& view, bool some_hidden, SheetSection& section) {
   const auto& alerts = view.assessment.alerts;
@@ -85,6 +97,8 @@ void add_none_raised(const PageView& view, bool some_hidden, SheetSection& secti
   }
   const bool viewer = view.names.protected_note == ProtectedNote::absent;
   std::string text = view.say(viewer ? "page.no_alert_here" : (some_hidden ? "page.no_other_alert" : "page.no_alert"));
+  const std::string prompts = joined(prompted(view), "; ");
+  text += prompts.empty() ? "" : "; " + view.say("page.no_alert_prompt", {{"flags", prompts, false, true}});
   // Their names stand once, among the danger signs.
   text += open.empty() ? "." : "; " + view.say("page.no_alert_open", {{"count", wire::write_number(static_cast<std::int64_t>(open.size()), 1), true}}) + ".";
   // Whoever reads of no alert must not take it for an answer about a part that nothing here asks after.
@@ -130,13 +144,17 @@ void add_none_raised(const PageView& view, bool some_hidden, SheetSection& secti
 [[nodiscard]] std::string no_step(const PageView& view) {
   const bool alerts = something_asked_above(view);
   const bool questions = question_above(view);
-  if (view.exam.plan && !view.exam.plan->empty()) {
-    const std::string_view open = alerts ? (questions ? "page.step_both_open" : "page.step_alerts_open") : (questions ? "page.step_questions_open" : "");
-    return joined({view.say("page.step_plan"), open.empty() ? std::string() : view.say(open)}, "; ");
+  const bool planned = view.exam.plan && !view.exam.plan->empty();
+  const std::optional<std::string> gap = planned ? std::nullopt : not_covered(view);
+  // After an alert, "no further step" would be read as nothing left to do.
+  if (alerts) {
+    return joined({view.say(questions ? "page.step_next_both" : "page.step_next_alerts"), planned ? view.say("page.step_plan_beside") : std::string(), gap.value_or(std::string())}, "; ");
   }
-  const std::optional<std::string> gap = not_covered(view);
+  if (planned) {
+    return joined({view.say("page.step_plan"), questions ? view.say("page.step_questions_open") : std::string()}, "; ");
+  }
   const bool silent = gap && !questions && !interpret::covered(view.edition, view.exam.complaint).rule;
-  return joined({silent ? std::string() : view.say(questions ? "step.none_advised_now" : "step.none_would_change"), gap.value_or(std::string()), alerts ? view.say("page.step_alerts_stand") : std::string()}, "; ");
+  return joined({silent ? std::string() : view.say(questions ? "step.none_advised_now" : "step.none_would_change"), gap.value_or(std::string())}, "; ");
 }
 
 }  // namespace

@@ -1,9 +1,11 @@
 // Which danger signs were asked after and with what answer; and what the sections about dangers share.
+#include "core/interpret/alerts/alerts.hpp"
 #include "core/interpret/alerts/covered.hpp"
 #include "core/report/ordinary.hpp"
 #include "core/report/page_parts.hpp"
 
 #include <algorithm>
+#include <array>
 
 namespace limbledger::report {
 
@@ -31,6 +33,76 @@ using model::Side;
            ordinary(view.edition, *finding) == Ordinary::unusual;
   });
 }
+
+// Asked and read, but no error of measurement lets it be answered: an angle is among what it rests on.
+[[nodiscard]] bool left_open_by_measure(const PageView& view, const interpret::Flag& flag) {
+  return std::any_of(view.findings.begin(), view.findings.end(), [&](const model::Finding* finding) {
+    return finding->finding && std::holds_alternative<model::Angle>(finding->value) &&
+           std::find(flag.findings.begin(), flag.findings.end(), *finding->finding) != flag.findings.end();
+  });
+}
+
+// What would have to be asked or looked at, by name, of dangers that no question above names already.
+class StillToAsk {
+ public:
+  explicit StillToAsk(const PageView& view)
+      : view_(view), exam_(view.exam, view.person, view.edition, view.assessment.as_of), judged_(interpret::judge_flags(exam_)) {}
+  StillToAsk(const StillToAsk&) = delete;
+  StillToAsk& operator=(const StillToAsk&) = delete;
+
+  [[nodiscard]] std::string of(const interpret::Flag& flag) const {
+    const auto same = [&](std::string_view name, const std::optional<Side>& side) {
+      return after_dot(name) == after_dot(flag.flag.text) && side == flag.side;
+    };
+    const auto& questions = view_.assessment.questions;
+    if (std::any_of(questions.begin(), questions.end(), [&](const interpret::Question& one) { return same(one.question.text, one.side); })) {
+      return {};
+    }
+    // What an alert or the plan keeps off the feet is named as that, where nothing else is missing.
+    std::vector<std::string> now;
+    std::vector<std::string> kept;
+    bool settled = false;
+    const auto add = [&](const model::ItemId& item, std::vector<std::string>& to) {
+      const std::string label = view_.label(item);
+      if (std::find(to.begin(), to.end(), label) == to.end()) {
+        to.push_back(label);
+      }
+    };
+    for (const interpret::JudgedFlag& judged : judged_) {
+      if (!same(judged.row->alert.text, judged.side)) {
+        continue;
+      }
+      settled = judged.raised.clue.is_no();
+      for (const interpret::Ask& ask : interpret::asks_now(exam_, judged_, judged.raised.clue)) {
+        add(ask.item, now);
+      }
+      for (const interpret::ToAsk& ask : judged.raised.clue.ask.written()) {
+        if (interpret::kept_off_the_feet(exam_, judged_, ask.item->item)) {
+          add(ask.item->item, kept);
+        }
+      }
+    }
+    if (!now.empty()) {
+      return view_.say("page.flag_asks", {{"items", few(now), false, true}});
+    }
+    if (!kept.empty()) {
+      return view_.say("page.flag_asks_kept", {{"items", few(kept), false, true}});
+    }
+    return settled ? view_.say("page.flag_circumstance") : std::string();
+  }
+
+ private:
+  [[nodiscard]] std::string few(std::vector<std::string> labels) const {
+    constexpr std::size_t shown = 3;
+    const bool more = labels.size() > shown;
+    labels.resize(std::min(labels.size(), shown));
+    return joined(labels, ", ") + (more ? view_.say("page.and_more") : std::string());
+  }
+
+  const PageView& view_;
+  interpret::View exam_;
+  std::vector<interpret::JudgedFlag> judged_;
+};
 
 }  // namespace
 
@@ -118,10 +190,19 @@ SheetSection flags_section(const PageView& view) {
   }
   struct Row {
     FlagAnswer answer;
-    bool found;
+    std::string_view title;
+    bool found = false;     // the sign itself, though something else is a no
+    bool measured = false;  // and the measurement does not settle it
   };
-  for (const auto& [answer, found] : {Row{FlagAnswer::raised, false}, Row{FlagAnswer::asked_no, true}, Row{FlagAnswer::asked_no, false},
-                                      Row{FlagAnswer::not_asked, false}, Row{FlagAnswer::cannot_answer, false}}) {
+  constexpr std::array<Row, 6> rows{{{FlagAnswer::raised, "page.flags_raised"},
+                                     {FlagAnswer::asked_no, "page.flags_found_but", true},
+                                     {FlagAnswer::cannot_answer, "page.flags_not_settled", false, true},
+                                     {FlagAnswer::asked_no, "page.flags_asked_no"},
+                                     {FlagAnswer::not_asked, "page.flags_not_asked"},
+                                     {FlagAnswer::cannot_answer, "page.flags_cannot_answer"}}};
+  const StillToAsk still(view);
+  for (const Row& row : rows) {
+    const FlagAnswer answer = row.answer;
     // In the order of the assessment; the sides of one flag together where they rest on the same.
     struct Named {
       std::string label;
@@ -131,12 +212,17 @@ SheetSection flags_section(const PageView& view) {
     std::vector<Named> named;
     for (const interpret::Flag& flag : view.assessment.flags) {
       const FlagAnswer printed = printed_answer(view, flag);
-      if (printed != answer || is_hidden_flag(view, flag) || (printed == FlagAnswer::asked_no && sign_found(view, flag) != found) ||
+      if (printed != answer || is_hidden_flag(view, flag) || (printed == FlagAnswer::asked_no && sign_found(view, flag) != row.found) ||
+          (printed == FlagAnswer::cannot_answer && left_open_by_measure(view, flag) != row.measured) ||
           (printed == FlagAnswer::not_asked && !is_open_flag(view, flag))) {
         continue;
       }
       const std::string label = flag_label(view, flag.flag.text);
-      const std::string findings = answer == FlagAnswer::asked_no ? no_rests_on(view, flag) : std::string();
+      std::string findings = answer == FlagAnswer::asked_no || row.measured ? no_rests_on(view, flag) : std::string();
+      if (answer == FlagAnswer::not_asked) {
+        const bool by_time = flag.answer == FlagAnswer::asked_no && !flag.findings.empty();  // how long ago alone
+        findings = by_time ? view.say("page.flag_circumstance") : still.of(flag);
+      }
       auto at = std::find_if(named.begin(), named.end(), [&](const Named& one) { return one.label == label && one.findings == findings; });
       if (at == named.end()) {
         at = named.insert(named.end(), Named{label, findings, {}});
@@ -157,9 +243,7 @@ SheetSection flags_section(const PageView& view) {
       parts.push_back(one.findings.empty() ? flag : view.say("page.flag_rests", {{"flag", flag, false, true}, {"findings", one.findings, false, true}}));
     }
     if (!parts.empty()) {
-      section.plain(view.say(found ? "page.flags_found_but"
-                                   : "page.flags_" + std::string(wire::type_of<FlagAnswer>().words[static_cast<std::size_t>(answer)]),
-                             {{"flags", joined(parts, "; "), false, true}}));
+      section.plain(view.say(row.title, {{"flags", joined(parts, "; "), false, true}}));
     }
   }
   if (!interpret::covered(view.edition, view.exam.complaint).dangers) {

@@ -96,6 +96,29 @@ struct OfSide {
   return here;
 }
 
+// Of the part complained of nobody looked at this side: what was looked at elsewhere on it does not speak for the part.
+[[nodiscard]] std::string part_not_examined(const PageView& view, Side side) {
+  const model::Sequence* sequence = view.edition.sequence(view.exam.complaint);
+  if (sequence == nullptr || !sequence->part) {
+    return {};
+  }
+  const auto& unseen = view.assessment.not_examined;
+  const bool is_unseen = std::any_of(unseen.begin(), unseen.end(), [&](const interpret::NotExamined& one) { return one.joint == *sequence->part && one.side == side; });
+  return is_unseen ? view.say("page.found_part_not_examined", {{"part", word_of(view.words, "joint", sequence->part->text), false, true}}) : std::string();
+}
+
+[[nodiscard]] std::vector<std::string> looked_at(const PageView& view, Side side) {
+  std::vector<std::string> labels;
+  for (const model::Finding* finding : view.findings) {
+    const std::string label = view.label(finding->item);
+    const bool here = finding->side == side && !std::holds_alternative<model::NotDone>(finding->value) && is_look(*finding);
+    if (here && std::find(labels.begin(), labels.end(), label) == labels.end()) {
+      labels.push_back(label);
+    }
+  }
+  return labels;
+}
+
 }  // namespace
 
 SheetSection summary_section(const PageView& view) {
@@ -112,7 +135,11 @@ SheetSection summary_section(const PageView& view) {
       }
       continue;
     }
-    if (nothing && !here.described) {
+    const std::string unseen = part_not_examined(view, side);
+    if (nothing && !here.described && here.examined && !unseen.empty()) {
+      here.parts.push_back(unseen);
+      here.parts.push_back(view.say("page.found_nothing_in", {{"items", joined(looked_at(view, side)), false, true}}));
+    } else if (nothing && !here.described) {
       here.parts.push_back(view.say(here.examined ? "page.found_nothing" : "page.found_not_examined"));
     }
     section.bullet(view.say("page.found_side", {{"side", side_of(view.words, side), false, true}, {"what", joined(here.parts, "; "), false, true}}));

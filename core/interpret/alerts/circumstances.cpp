@@ -272,6 +272,20 @@ Clue extension_lacking(const Answers& answers, Side side) {
   return less_than_other(answers.view(), answers.motions(), "knee.extension_passive", side);
 }
 
+FindingTrail extension_short(const Answers& answers, Side side) {
+  constexpr std::string_view item = "knee.extension_passive";
+  const Reading* here = reading_at(answers.motions(), item, side);
+  const Reading* other = reading_at(answers.motions(), item, other_side(side));
+  if (here == nullptr || here->high >= 0 || (other != nullptr && here->low >= other->high)) {
+    return {};
+  }
+  FindingTrail trail = FindingTrail::of(answers.view().trails().findings, here->findings);
+  if (other != nullptr) {
+    trail.add(FindingTrail::of(answers.view().trails().findings, other->findings));
+  }
+  return trail;
+}
+
 Clue abduction_lacking(const Answers& answers, Side side) {
   return less_than_other(answers.view(), answers.motions(), "hip.abduction_passive_flexed", side);
 }

@@ -34,6 +34,8 @@ namespace limbledger::interpret {
 [[nodiscard]] Clue hip_rotation_lost(const Answers& answers, model::Side side);
 // The knee lacks extension against the other side by more than the error of a difference.
 [[nodiscard]] Clue extension_lacking(const Answers& answers, model::Side side);
+// Read short of straight, and less than the other side or with nothing of it to compare with; what was read. No error makes that a no.
+[[nodiscard]] FindingTrail extension_short(const Answers& answers, model::Side side);
 // With the hip bent, the leg opens less than the other by more than the error of a difference.
 [[nodiscard]] Clue abduction_lacking(const Answers& answers, model::Side side);
 // The ankle moves less than the other by more than the error of a difference, or pain or a block stopped it.

@@ -54,6 +54,11 @@ Raised locked_knee(const Answers& answers, Side side) {
   if (raised.clue.value == Tri::undetermined && !block.is_yes() && !answers.yes("history.locking", side).is_yes()) {
     raised.clue.because.clear();  // that something is recent points to no block
   }
+  const FindingTrail lacking = extension_short(answers, side);
+  if (raised.clue.is_no() && !lacking.empty()) {
+    raised.clue = Clue{};
+    raised.clue.open = lacking;
+  }
   raised.urgency = answers.child() == Tri::no ? AlertClass::two_weeks : AlertClass::same_day;
   return raised;
 }

@@ -126,6 +126,11 @@ Raised lasting_ischaemia(const Answers& answers, Side side) {
   const Clue dead_long = unasked(every({dead, over_two_weeks(answers)}));
   Raised raised;
   raised.clue = every({led_by(either({pain, sore}), {dead_long}), poor_pulses(answers, side)});
+  // Pulses felt after an injury of days are no answer about weeks that nobody asked after.
+  const bool asked = pain.value != Tri::undetermined || sore.value != Tri::undetermined || dead.is_yes();
+  if (raised.clue.is_no() && !asked && hurt_lately(answers).is_yes()) {
+    raised.clue.against.clear();
+  }
   raised.what = pain.is_yes() ? "raised" : (sore.is_yes() ? "sore" : "dead");
   return raised;
 }

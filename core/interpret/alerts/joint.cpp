@@ -185,6 +185,10 @@ Raised infected_bone(const Answers& answers, Side side) {
   const Clue probed = answers.yes("skin.ulcer_probe_to_bone", side);
   const bool bone_elsewhere = shaft.is_yes() || below.is_yes();
   raised.clue = of_this_or_another(knee, {{elsewhere, bone_elsewhere}, {unasked(sinus), false}, {unasked(probed), false}});
+  if (raised.clue.is_no() && !raised.clue.against.empty() && feverish.value == Tri::undetermined) {
+    raised.clue = Clue{};  // bone that is not tender alone answers nothing while nobody asked after fever
+    raised.clue.ask = feverish.ask;
+  }
   raised.what = !raised.clue.is_yes() || knee.is_yes() ? "raised" : (elsewhere.is_yes() ? "leg" : (sinus.is_yes() ? "sinus" : "probe"));
   return raised;
 }
@@ -225,6 +229,10 @@ Raised joints_stiff(const Answers& answers, Side) {
   raised.urgency = AlertClass::two_weeks;
   if (raised.clue.value == Tri::undetermined && !many.is_yes()) {
     raised.clue.because.clear();
+  }
+  if (raised.clue.is_no() && !raised.clue.against.empty() && many.value == Tri::undetermined) {
+    raised.clue = Clue{};  // how long one joint is stiff says nothing of several
+    raised.clue.ask = many.ask;
   }
   return raised;
 }

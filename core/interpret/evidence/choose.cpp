@@ -2,6 +2,7 @@
 
 #include "core/interpret/alerts/circumstances.hpp"
 #include "core/interpret/body.hpp"
+#include "core/interpret/knee/weaken.hpp"
 #include "core/interpret/rules/input.hpp"
 
 #include <algorithm>
@@ -212,6 +213,22 @@ template <class T>
   return heard;
 }
 
+// The same as the sentence about the test says: not looser as far as it could be felt, which cannot be told from it now.
+[[nodiscard]] bool is_weak_negative(const View& view, const TestHeard& heard, model::Side side) {
+  if (!heard.positive || *heard.positive) {
+    return false;
+  }
+  return std::any_of(heard.member->parts.begin(), heard.member->parts.end(), [&](const TestPart& part) {
+    const model::Item* item = view.edition().item(part.item);
+    if (item == nullptr || item->region.text != "knee" || item->value != model::ValueKind::grade) {
+      return false;
+    }
+    const model::Side leg = leg_of(part.side, side);
+    const Found found = found_at(view, item->item.text, leg);
+    return found.is(model::TestResult::negative) && !weakened_by(view, *item, leg, found).empty();
+  });
+}
+
 }  // namespace
 
 Circumstances circumstances_of(const View& view, model::Side side) {
@@ -274,6 +291,7 @@ std::vector<TestHeard> hear_tests(const View& view, const reference::EvidenceCon
         continue;
       }
       heard.group = &group;
+      heard.weak = is_weak_negative(view, heard, side);
       heard.row = view.edition().evidence().default_row(condition.condition, member.test, circumstances.acute);
       if (circumstances.haemarthrosis && uses_any(member, swelling)) {
         heard.positive.reset();
@@ -337,6 +355,8 @@ Choice choose(const std::vector<TestHeard>& heard, const GroupMember* without) {
       choice.left_out.emplace_back(i, one.state);
     } else if (uses_any(*one.member, consumed)) {
       choice.left_out.emplace_back(i, "in_composite");
+    } else if (one.weak) {
+      choice.left_out.emplace_back(i, "weak_negative");
     } else if (settled.count(one.group) > 0 || pointed.count(one.group) > 0) {
       choice.left_out.emplace_back(i, "same_group");
     } else {

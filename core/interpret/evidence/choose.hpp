@@ -21,6 +21,7 @@ struct TestHeard {
   const reference::AccuracyRow* row = nullptr;
   reference::Admission admission;
   std::optional<Ratio> ratio;  // where it may compute
+  bool weak = false;           // a negative that cannot be told from this test now: it gives no direction by itself
 
   [[nodiscard]] bool computes() const { return positive && ratio; }
 };

@@ -2,6 +2,7 @@
 
 #include "core/interpret/evidence/prior.hpp"
 #include "core/interpret/evidence/working.hpp"
+#include "core/interpret/missing.hpp"
 #include "core/wire/type.hpp"
 
 #include <algorithm>
@@ -136,6 +137,13 @@ void name_hypothesis(JudgedHypothesis& judged, bool nothing) {
   });
 }
 
+// Of all that speaks against, nothing but negatives that cannot be told from their test now.
+[[nodiscard]] bool all_weak(const std::vector<TestHeard>& heard, const Choice& choice) {
+  const auto& kept = choice.kept;
+  return std::any_of(kept.begin(), kept.end(), [&](std::size_t at) { return heard[at].weak; }) &&
+         std::all_of(kept.begin(), kept.end(), [&](std::size_t at) { return heard[at].weak || heard[at].positive.value_or(true); });
+}
+
 [[nodiscard]] std::optional<JudgedHypothesis> judge_one(const View& view, const EvidenceCondition& condition, model::Side side,
                                                         const std::vector<TypedPrior>& priors, const std::vector<OpenConcern>& open) {
   Circumstances here = circumstances_of(view, side);
@@ -179,6 +187,10 @@ void name_hypothesis(JudgedHypothesis& judged, bool nothing) {
       widen(account.chances, account.prior->share, account.replaced);
       result.range = out_of_hundred(account.chances);
       result.bands = nothing ? std::vector<Band>{Band::cannot_tell} : bands_of(*result.range, account.second_class);
+    } else if (result.support == Support::against && all_weak(heard, choice)) {
+      // The sentence about the test says that it cannot be told from it now: where no figure carries it, neither is a direction.
+      result.support = Support::neither;
+      result.strength = Strength::weak;
     }
   }
   write_working(account, result, judged.working);
@@ -270,7 +282,7 @@ bool minimum_recorded(const View& view, model::Side side) {
       for (const model::ItemId& end : ends) {
         const auto found = view.at(end.text, sided ? side : model::Side::midline);
         const bool recorded = std::any_of(found.begin(), found.end(),
-                                          [](const model::Finding* finding) { return !std::holds_alternative<model::NotDone>(finding->value); });
+                                          [](const model::Finding* finding) { return !std::holds_alternative<model::NotDone>(finding->value) && !awaits_examiner(*finding); });
         if (!recorded) {
           return false;
         }

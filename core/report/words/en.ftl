@@ -209,7 +209,7 @@ msg-outcome-not_applicable = rule not made for this person
 
 msg-page-title = EXAMINATION
 msg-page-decision_support = Decision support for a licensed examiner. Findings are described, not decided upon; the examiner's judgement and local protocol stand above every line. Not tested on real people.
-msg-page-intended_use = Intended use: to record a hands-on examination of the lower limb and to set the findings beside published figures and rules. It asks after danger signs of a painful or injured knee; what was not asked stays unknown, and that nothing is raised says nothing about it. An interval speaks of the people who were measured, not of this person.
+msg-page-intended_use = Intended use: to record a hands-on examination of the lower limb and to set the findings beside published figures and rules. It asks after danger signs of a painful or injured lower limb; what was not asked stays unknown, and that nothing is raised says nothing about it. An interval speaks of the people who were measured, not of this person.
 msg-page-consent = Company, and who spoke
 msg-page-impression = Examiner's impression
 msg-page-alternatives = Alternatives: { $alternatives }

@@ -297,7 +297,9 @@ TEST_CASE("what was found on an ankle, a foot or the skin, and feeling or flow t
   made.add("nerve.touch_sole", Side::right, model::Choice{{"felt_as_elsewhere"}});
   made.add("skin.infection_signs", Side::right, model::Choices{{{"none_of_these"}}});
   made.yes("vessel.doppler_arterial_audible", Side::right);
-  CHECK(has(unbroken(page_of_bench(made)), "RIGHT: nothing out of the ordinary among what was examined - LEFT: not examined"));
+  CHECK(has(unbroken(page_of_bench(made)), "RIGHT: ankle not examined; nothing out of the ordinary in: "));
+  CHECK(has(unbroken(page_of_bench(made)), "Skin of foot and ankle whole"));
+  CHECK(has(unbroken(page_of_bench(made)), " - LEFT: not examined"));
   made.yes("history.pop", Side::left);
   made.find("history.pop").value = model::Answer{model::AnswerWord::no};
   made.no("body.prosthesis", Side::left);
@@ -324,7 +326,7 @@ TEST_CASE("what was found on an ankle, a foot or the skin, and feeling or flow t
       CHECK_MESSAGE(has(found, label), finding.item.text);
     }
   }
-  CHECK(has(found, "RIGHT: nothing out of the ordinary among what was examined"));
+  CHECK(has(found, "RIGHT: ankle not examined; nothing out of the ordinary in: "));
 }
 
 TEST_CASE("where no alert stands on the page of another part than the knee, it says what was asked after") {

@@ -160,3 +160,50 @@ TEST_CASE("what is done meanwhile for a replaced knee stands in the alert itself
   temperature(bench, 390);
   CHECK(holds_message("msg.meanwhile.fluid_first_replaced_ill"));
 }
+
+TEST_CASE("locked_knee: a lack that the error of measurement hides, or that an answered locking leaves, is no no; a straight knee is") {
+  Bench bench = injured_knee();
+  bench.angle("knee.extension_passive", Side::left, -50);
+  bench.angle("knee.extension_passive", Side::right, 30);
+  CHECK(flag(bench, "locked_knee") == "cannot_answer");  // 8 against the other side, 10 needed
+  bench.find("knee.extension_passive") = bench.angle("knee.extension_passive", Side::left, 30);
+  bench.exam.findings->pop_back();
+  CHECK(flag(bench, "locked_knee") == "asked_no");
+  Bench old = sore_knee();
+  old.no("history.locking", Side::left);
+  old.angle("knee.extension_passive", Side::left, -120);
+  old.angle("knee.extension_passive", Side::right, 0);
+  CHECK(flag(old, "locked_knee") == "cannot_answer");
+  CHECK(!referred(old, "locked_knee"));
+  CHECK(!question(old, "locked_knee"));
+}
+
+TEST_CASE("osteomyelitis: bone that is not tender is no answer while nobody asked after fever") {
+  Bench bench = sore_knee();
+  for (const char* bone : {"knee.patella_tender", "knee.fibular_head_tender", "knee.bone_tender_elsewhere"}) {
+    bench.no(bone, Side::left);
+  }
+  CHECK(flag(bench, "osteomyelitis") == "not_asked");
+  bench.no("history.fever", Side::midline);
+  temperature(bench, 368);
+  CHECK(flag(bench, "osteomyelitis") == "asked_no");
+}
+
+TEST_CASE("joints_stiff: minutes of stiffness alone are no answer about several joints") {
+  Bench bench = sore_knee();
+  bench.count("history.morning_stiffness_minutes", 15);
+  CHECK(flag(bench, "joints_stiff") == "not_asked");
+  bench.no("history.joints_several", Side::midline);
+  CHECK(flag(bench, "joints_stiff") == "asked_no");
+}
+
+TEST_CASE("clti: pulses felt after an injury of days are no answer about weeks; asked after them, they are") {
+  Bench bench = injured_knee();
+  pulses(bench, Side::left, "2");
+  CHECK(flag(bench, "clti") == "not_asked");
+  bench.no("history.rest_pain_over_2_weeks", Side::left);
+  CHECK(flag(bench, "clti") == "asked_no");
+  Bench old = sore_knee();
+  pulses(old, Side::left, "2");
+  CHECK(flag(old, "clti") == "asked_no");
+}

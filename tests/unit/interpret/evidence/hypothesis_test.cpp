@@ -436,3 +436,22 @@ TEST_CASE("the order of findings changes no byte of a hypothesis, and exchanging
     CHECK(wire::write(*mirrored) == wire::write(*before));
   }
 }
+
+TEST_CASE("a negative Lachman of the first two weeks, which the page says cannot be told from the test now, gives no direction by itself") {
+  const auto acl_of = [](int month) {
+    Bench made(*reference::built_in_edition());
+    made.exam.setting = model::Setting::orthopaedic;
+    made.exam.injured_on = day(2026, month, 19);
+    made.add("knee.lachman", Side::left, model::Grade{{"laxity/difference"}, {"0"}, std::nullopt, std::nullopt, std::nullopt}).end_feel = model::Word{"firm"};
+    auto ask = made.ask();
+    ask.only = {"condition.acl_tear"};
+    return interpret::assess(made.exam, made.person, made.earlier, *made.edition, ask).hypotheses;
+  };
+  const auto fresh = acl_of(11);
+  REQUIRE(fresh.size() == 1);
+  CHECK(fresh[0].support == Support::neither);
+  CHECK(fresh[0].message.text == "msg.hypothesis.direction_neither");
+  const auto later = acl_of(9);
+  REQUIRE(later.size() == 1);
+  CHECK(later[0].support == Support::against);
+}

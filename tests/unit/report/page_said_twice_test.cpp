@@ -1,0 +1,92 @@
+// What one section of a page says must not be taken back by another: what a no may rest on, what was looked at on a side, and what
+// comes next after an alert. Requirements 2, 9, 16 and 18 of clinical safety and its C3, C13 and C16; the exams are invented.
+#include "tests/unit/report/forbidden.hpp"
+#include "tests/unit/report/printed.hpp"
+
+#include <string>
+
+using namespace limbledger;
+using namespace limbledger::report_test;
+
+namespace {
+
+std::string signs_of(const std::string& name) { return section(page_of(document(name)), "Danger signs asked after"); }
+
+// The sentence that begins so, up to the next one of the section.
+std::string sentence_of(const std::string& signs, const std::string& begins) {
+  const auto at = signs.find(begins);
+  return at == std::string::npos ? std::string() : signs.substr(at, signs.find(". ", at) - at);
+}
+
+}  // namespace
+
+TEST_CASE("a knee that the error of measurement keeps from being called straight is not answered no on the page") {
+  for (const std::string name : {"football", "stiff"}) {
+    CAPTURE(name);
+    const std::string signs = signs_of(name);
+    CHECK(has(sentence_of(signs, "Measured or asked, and not settled by it"), "a locked knee"));
+    CHECK(!has(sentence_of(signs, "Asked, answered no"), "a locked knee"));
+  }
+  CHECK(has(sentence_of(signs_of("child"), "Asked, answered no"), "a locked knee"));
+}
+
+TEST_CASE("a no does not rest on tenderness, minutes of stiffness or pulses alone") {
+  CHECK(!has(sentence_of(signs_of("lock"), "Asked, answered no"), "an infected bone"));
+  CHECK(!has(sentence_of(signs_of("stiff"), "Asked, answered no"), "several joints"));
+  for (const std::string name : {"football", "fall", "lock"}) {
+    CAPTURE(name);
+    CHECK(!has(signs_of(name), "blood lacking in the foot for weeks"));
+  }
+}
+
+TEST_CASE("a danger that was not asked after names what is missing, where no question above does") {
+  const std::string child = sentence_of(signs_of("child"), "Not asked, or not all");
+  CHECK(has(child, "an infected joint of a child LEFT (not recorded, and not to be tried now: Steps taken now"));
+  CHECK(has(sentence_of(signs_of("stiff"), "Not asked, or not all"), "an infected joint RIGHT (only circumstances, such as an injury or the time since it began, speak against it)"));
+  CHECK(has(sentence_of(signs_of("lock"), "Not asked, or not all"), "an infected bone RIGHT (not recorded: Fever"));
+  CHECK(!has(sentence_of(signs_of("fall"), "Not asked, or not all"), "an infected joint RIGHT (not recorded: "));  // its question stands above
+}
+
+TEST_CASE("where only pulses were felt on a side, the summary says that the part was not examined, and names what was") {
+  const std::string found = section(page_of(document("fall")), "Found out of the ordinary");
+  CHECK(has(found, "LEFT: knee not examined; nothing out of the ordinary in: "));
+  CHECK(has(found, "Pulse on the back of the foot"));
+  CHECK(has(section(page_of(document("football")), "Found out of the ordinary"), "RIGHT: nothing out of the ordinary among what was examined"));
+}
+
+TEST_CASE("a rule that requires no film says in the same line that an alert asks for one") {
+  const std::string page = page_of(document("lock"));
+  const std::string rules = section(page, "Rules");
+  const std::string said = "An alert above asks for one: film for a loose body.";
+  CHECK(has(rules, said));
+  CHECK(rules.find(said) != rules.rfind(said));  // both rules
+  CHECK(!has(section(page_of(document("football")), "Rules"), "asks for one"));
+}
+
+TEST_CASE("a motion carried over fills no minimum set: no figures of studies before somebody measured it") {
+  const std::string page = page_of(document("lock"));
+  CHECK(has(section(page, "What the findings support"), "the minimum set of this complaint is not complete"));
+  CHECK(has(section(page, "Not examined"), "Hip inward rotation"));
+}
+
+TEST_CASE("that no alert stands for today does not come before a referral without naming it") {
+  CHECK(has(section(page_of(document("lock")), "Alerts, and what was done"),
+            "No alert for now or today raised by what was recorded; a referral within two weeks is asked for below (signs of: a locked knee RIGHT); danger signs"));
+  CHECK(!has(section(page_of(document("football")), "Alerts, and what was done"), "a referral within two weeks"));
+}
+
+TEST_CASE("after an alert the next step is the alert; without one the program says that it names none") {
+  for (const std::string name : {"child", "fall", "lock"}) {
+    CAPTURE(name);
+    const std::string next = section(page_of(document(name)), "Next step");
+    CHECK(has(next, "Next: what the alerts above ask for"));
+    CHECK(!has(next, "names no further step"));
+  }
+  CHECK(has(section(page_of(document("stiff")), "Next step"), "The program names no further step."));
+}
+
+TEST_CASE("the paragraph of intended use speaks of the whole limb") {
+  const std::string about = section(page_of(document("ankle")), "What this page is");
+  CHECK(has(about, "danger signs of a painful or injured lower limb"));
+  CHECK(!has(about, "knee"));
+}
