@@ -8,6 +8,7 @@
 #include "tests/unit/report/forbidden.hpp"
 #include "tests/unit/report/printed.hpp"
 
+#include <algorithm>
 #include <cstdlib>
 
 using namespace limbledger;
@@ -107,4 +108,57 @@ TEST_CASE("no finished page says what a finding does not earn") {
       FAIL_CHECK(std::string(name) << ": " << word);
     }
   }
+}
+
+// The sheet for the person. Source: clinical safety, requirement 19.
+
+namespace {
+
+std::string home_text(const report::PageView& view) {
+  return on_one_line(report::sheet_text(report::home_sheet(view, {{{{"clinic office"}, {"000 111"}}}, true}).sheet, *report::built_in_words()));
+}
+
+std::size_t times(const std::string& text, const std::string& part) {
+  std::size_t count = 0;
+  for (auto at = text.find(part); at != std::string::npos; at = text.find(part, at + 1)) {
+    ++count;
+  }
+  return count;
+}
+
+}  // namespace
+
+TEST_CASE("C19: the sheet says that one cannot stand once, whoever says it, and names no day that passes") {
+  Printer printer("ankle");
+  const std::string text = home_text(printer.view());
+  CHECK(has(text, "Come back the same day it happens"));
+  CHECK(!has(text, "today"));
+  CHECK(!has(text, "after some days"));
+  CHECK(times(text, "cannot stand on") == 1);
+  printer.exam.plan->clear();
+  CHECK(times(home_text(printer.view()), "cannot stand on") == 1);
+  // Written of something else: the program's line stays.
+  model::PlanItem other;
+  other.kind = model::PlanKind::safety_net;
+  other.text.text = "You cannot stand it any longer";
+  printer.exam.plan->push_back(other);
+  CHECK(has(home_text(printer.view()), "you cannot stand on the foot or walk a few steps"));
+}
+
+TEST_CASE("C19: after an injury, or under a splint, the sheet tells of a cold foot and of pain that grows, beside the other reasons") {
+  Printer printer("ankle");
+  const std::string text = home_text(printer.view());
+  CHECK(has(text, "the foot turns cold, numb, pale or blue"));
+  CHECK(has(text, "loosen the bandage and come"));
+  CHECK(has(text, "kick at the heel"));
+  CHECK(has(text, "Your examiner: \u2068Ines Invented\u2069"));
+  CHECK(has(text, "by 2026-11-30"));
+  CHECK(!has(text, "Said back"));
+  // Neither hurt nor bound: they are not told.
+  printer.exam.complaint = {"chronic_knee"};
+  printer.exam.injured_on.reset();
+  printer.exam.plan->clear();
+  std::vector<model::Finding>& all = *printer.exam.findings;
+  all.erase(std::remove_if(all.begin(), all.end(), [](const model::Finding& one) { return one.item.text == "history.mechanism"; }), all.end());
+  CHECK(!has(home_text(printer.view()), "loosen the bandage"));
 }
