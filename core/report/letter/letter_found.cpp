@@ -134,6 +134,12 @@ struct FoundOnSide {
         break;
       case Ordinary::ordinary:
         // With its value: "kneecap tender" alone under what is ordinary reads both ways.
+        if (finding->item.text.starts_with("knee.valgus_") || finding->item.text.starts_with("knee.varus_")) {
+          // Whether the other ligaments hold is asked by whoever reads of one that does not: before what may be left out.
+          here.ordinary_labels.parts.insert(here.ordinary_labels.parts.begin() + static_cast<std::ptrdiff_t>(here.ordinary_labels.whole),
+                                            view.label(finding->item) + ": " + bare_value(view, *finding));
+          break;
+        }
         here.ordinary_labels.add(view.label(finding->item) + ": " + bare_value(view, *finding), whole);
         break;
       case Ordinary::described:
@@ -229,7 +235,7 @@ SheetSection letter_found(const PageView& view, int shortened) {
   constexpr std::size_t all = 1000;
   // What is told of the side that is complained of goes last.
   const std::size_t told_kept = shortened < 2 ? all : (shortened < 4 ? 6 : (shortened < 6 ? 3 : (shortened < 7 ? 1 : 0)));
-  const std::size_t measured_of_side = shortened < 5 ? all : (shortened < 6 ? 4 : 1);
+  const std::size_t measured_of_side = shortened < 5 ? all : (shortened < 6 ? 4 : (shortened < 7 ? 3 : 1));
   const std::size_t measured_beside = shortened < 3 ? all : (shortened < 5 ? 2 : (shortened < 7 ? 1 : 0));
   const std::size_t ordinary_of_side = shortened < 3 ? all : (shortened < 5 ? 10 : (shortened < 6 ? 3 : (shortened < 7 ? 1 : 0)));
   const std::size_t ordinary_beside = shortened < 1 ? all : (shortened < 2 ? 4 : (shortened < 4 ? 2 : (shortened < 6 ? 1 : 0)));

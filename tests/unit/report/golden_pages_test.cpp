@@ -179,6 +179,9 @@ TEST_CASE("the side that is complained of is read first, and its pulses, feeling
     const Printer printer("football");
     CHECK_MESSAGE(has(of_left, printer.view().label({item})), item);
   }
+  for (const char* item : {"knee.valgus_30", "knee.varus_30"}) {
+    CHECK_MESSAGE(has(of_left, Printer("football").view().label({item})), item);
+  }
   // However long the rest becomes.
   Printer crowded("football");
   for (model::PlanItem& item : *crowded.exam.plan) {
