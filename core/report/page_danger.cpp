@@ -152,12 +152,20 @@ bool is_hidden(const PageView& view, const interpret::Alert& alert) {
 
 std::string flag_label(const PageView& view, std::string_view flag) { return word_of(view.words, "flag", after_dot(flag)); }
 
+std::string value_or_undone(const PageView& view, const model::Finding& finding) {
+  const auto* undone = std::get_if<model::NotDone>(&finding.value);
+  if (undone == nullptr) {
+    return view.value(finding);
+  }
+  return view.say(undone->reason == model::WhyNot::pain ? "page.undone_pain" : "page.undone", {{"why", view.value(finding), false, true}});
+}
+
 std::vector<std::string> findings_named(const PageView& view, const std::vector<model::FindingId>& ids, const std::optional<Side>& said) {
   std::vector<std::string> parts;
   for (const model::FindingId& id : ids) {
     for (const model::Finding* finding : view.findings) {
       if (finding->finding && *finding->finding == id) {
-        parts.push_back(view.label(finding->item) + (said == finding->side ? std::string() : view.side_after(finding->side)) + ": " + view.value(*finding));
+        parts.push_back(view.label(finding->item) + (said == finding->side ? std::string() : view.side_after(finding->side)) + ": " + value_or_undone(view, *finding));
       }
     }
   }

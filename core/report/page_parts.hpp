@@ -63,6 +63,8 @@ class PageView {
 [[nodiscard]] bool is_hidden(const PageView& view, const interpret::Alert& alert);
 [[nodiscard]] bool is_hidden_flag(const PageView& view, const interpret::Flag& flag);
 [[nodiscard]] std::string flag_label(const PageView& view, std::string_view flag);
+// Within a sentence: "pain" alone would read as what was found by a test that was not done.
+[[nodiscard]] std::string value_or_undone(const PageView& view, const model::Finding& finding);
 // Short label and value; the side where it is not the one that is spoken of.
 [[nodiscard]] std::vector<std::string> findings_named(const PageView& view, const std::vector<model::FindingId>& ids, const std::optional<model::Side>& said = {});
 // A no that rests on nothing recorded, or on how long ago it began alone, is nobody's answer about the sign.

@@ -7,9 +7,11 @@ namespace limbledger::ledger {
 
 namespace {
 
-// A letter tells of what was given or ordered here; how a film or a referral fares changes nothing that it says.
+// A letter tells of what was given or ordered here and of what holds until its reader sees the person; how a film or a referral fares
+// changes nothing that it says.
 [[nodiscard]] bool told_in_letters(model::PlanKind kind) {
-  return kind == model::PlanKind::splint || kind == model::PlanKind::limit || kind == model::PlanKind::exercise || kind == model::PlanKind::medicine;
+  return kind == model::PlanKind::splint || kind == model::PlanKind::limit || kind == model::PlanKind::exercise || kind == model::PlanKind::medicine ||
+         kind == model::PlanKind::advice || kind == model::PlanKind::safety_net;
 }
 
 }  // namespace

@@ -82,8 +82,25 @@ void blank_lines(const PageView& view, std::size_t count, SheetSection& section)
   return section;
 }
 
+// After an injury, and where something is put round the leg, everybody is told of the signs of lacking blood and of pressure.
+[[nodiscard]] bool limb_injured_or_bound(const PageView& view) {
+  const std::string_view complaint = view.exam.complaint.text;
+  if (view.exam.injured_on || complaint == "ankle_injury" || complaint == "hip_after_fall" || !planned(view, {PlanKind::splint}).empty()) {
+    return true;
+  }
+  constexpr std::array<std::string_view, 4> told{"history.fall_or_blow", "history.fall_recent", "history.rotational_trauma", "history.injury_severe_or_crush"};
+  return std::any_of(view.findings.begin(), view.findings.end(), [&](const model::Finding* finding) {
+    const auto* answer = std::get_if<model::Answer>(&finding->value);
+    const auto* choice = std::get_if<model::Choice>(&finding->value);
+    if (choice != nullptr && finding->item.text == "history.mechanism") {
+      return choice->choice.text != "no_injury" && choice->choice.text != "not_known";
+    }
+    return answer != nullptr && answer->answer == model::AnswerWord::yes && std::find(told.begin(), told.end(), finding->item.text) != told.end();
+  });
+}
+
 // The alerts that stand first, then what this complaint must not miss; what the examiner typed before both.
-[[nodiscard]] std::vector<std::string> reasons_to_return(const PageView& view, std::size_t most) {
+[[nodiscard]] std::vector<std::string> reasons_to_return(const PageView& view, std::size_t most, bool injured) {
   // An alert's danger by the name that the sequences have for it.
   constexpr std::array<std::pair<std::string_view, std::string_view>, 14> dangers{
       {{"knee_disloc_vasc", "knee_dislocated"}, {"acs", "compartment"},           {"ali", "cold_limb"},          {"septic_adult", "joint_infection"},
@@ -92,6 +109,10 @@ void blank_lines(const PageView& view, std::size_t count, SheetSection& section)
        {"tumour", "tumour"},                    {"open_fx", "deep_wound"}}};
   std::vector<std::string> reasons;
   const auto add = [&](std::string_view danger) {
+    const bool said_for_injury = danger == "knee_dislocated" || danger == "compartment" || danger == "cold_limb";
+    if (injured && said_for_injury) {
+      return;
+    }
     const std::string name = "home_back." + std::string(danger);
     if (reasons.size() < most && view.words.has("msg." + name)) {
       if (const std::string said = view.say(name); std::find(reasons.begin(), reasons.end(), said) == reasons.end()) {
@@ -122,8 +143,14 @@ void blank_lines(const PageView& view, std::size_t count, SheetSection& section)
     section.bullet(on_its_side(view, item.side, typed(item.text.text)));
   }
   const std::size_t written = section.lines.size();
+  // Beside the others and not in their place.
+  const bool injured = limb_injured_or_bound(view);
+  if (injured) {
+    section.bullet(view.say("home.back_blood"));
+    section.bullet(view.say("home.back_pain"));
+  }
   const std::size_t most = written + reasons_of_program_min > reasons_to_return_max ? reasons_of_program_min : reasons_to_return_max - written;
-  for (const std::string& reason : reasons_to_return(view, most)) {
+  for (const std::string& reason : reasons_to_return(view, most, injured)) {
     section.bullet(reason);
   }
   if (written == 0) {
@@ -134,10 +161,15 @@ void blank_lines(const PageView& view, std::size_t count, SheetSection& section)
 
 [[nodiscard]] SheetSection call_section(const PageView& view, const HomeAsk& ask) {
   SheetSection section = view.section("home.call");
+  // By name alone: whoever is not known by one is not on the sheet.
+  if (view.exam.examiner && view.names.examiners.find(*view.exam.examiner) != view.names.examiners.end()) {
+    section.bullet(view.say("home.examiner", {{"examiner", view.examiner(*view.exam.examiner)}}));
+  }
+  const std::size_t named = section.lines.size();
   for (const model::Telephone& telephone : ask.telephones) {
     section.bullet(view.say("home.call_line", {{"who", telephone.who.text}, {"number", telephone.number.text}}));
   }
-  if (section.lines.empty()) {
+  if (section.lines.size() == named) {
     blank_lines(view, 1, section);
   }
   return section;
@@ -161,19 +193,6 @@ void blank_lines(const PageView& view, std::size_t count, SheetSection& section)
   return section;
 }
 
-// Of several words about it the one that says least holds for the whole.
-[[nodiscard]] SheetSection said_back_section(const PageView& view) {
-  SheetSection section = view.section("home.told_back");
-  std::optional<model::SaidBack> said;
-  for (const PlanItem& item : view.exam.plan.value_or(std::vector<PlanItem>{})) {
-    if (item.said_back && (!said || static_cast<int>(*item.said_back) > static_cast<int>(*said))) {
-      said = item.said_back;
-    }
-  }
-  section.plain(said ? enum_word(view.words, "said_back", *said) : view.say("home.said_boxes"));
-  return section;
-}
-
 }  // namespace
 
 HomeSheet home_sheet(const PageView& view, const HomeAsk& ask) {
@@ -191,8 +210,7 @@ HomeSheet home_sheet(const PageView& view, const HomeAsk& ask) {
   if (!ask.reviewed) {
     sheet.head.push_back(view.say("home.for_review"));
   }
-  sheet.sections = {think_section(view),         do_section(view, out.left_out), back_section(view), call_section(view, ask),
-                    visit_section(view),         said_back_section(view)};
+  sheet.sections = {think_section(view), do_section(view, out.left_out), back_section(view), call_section(view, ask), visit_section(view)};
   sheet.sections.push_back(view.section("page.about"));
   sheet.sections.back().plain(view.say("home.about"));
   return out;

@@ -1,7 +1,7 @@
 // The take-home sheet (clinical safety, requirement 19 and wording A): what we think, in the examiner's words; three things to do
-// at most; when to come back today; who to call; the next visit; whether it was said back. Large print, to be read aloud. Where the
-// examiner wrote nothing there is a line to write on. No number of the program's own, no illness that nobody typed, nothing that is
-// kept from a page.
+// at most; when to come back the same day; who to call; the next visit. Whether it was said back is of the record alone. Large print,
+// to be read aloud. Where the examiner wrote nothing there is a line to write on. No number of the program's own, no illness that
+// nobody typed, nothing that is kept from a page.
 #pragma once
 
 #include "core/model/place.hpp"

@@ -10,7 +10,7 @@ namespace limbledger::report {
 namespace {
 
 constexpr std::size_t letter_columns = 92;  // beside the titles, at the size of the letter
-constexpr int shortest = 6;
+constexpr int shortest = 7;
 
 [[nodiscard]] std::string quoted_words(std::string_view text) { return "\u2068" + std::string(text) + "\u2069"; }
 
@@ -126,6 +126,7 @@ constexpr int shortest = 6;
   if (ask.protected_) {
     sections.push_back(letter_private(view));
   } else {
+    sections.push_back(letter_until(view));
     sections.push_back(impression_section(view));
     sections.push_back(letter_function(view, shortened));
     sections.push_back(letter_found(view, shortened));

@@ -5,7 +5,6 @@
 
 #include <algorithm>
 #include <array>
-#include <iterator>
 #include <string_view>
 
 namespace limbledger::report {
@@ -61,7 +60,7 @@ template <std::size_t Count>
 }
 
 [[nodiscard]] std::string with_label(const PageView& view, const Finding& finding) {
-  return view.label(finding.item) + view.side_after(finding.side) + ": " + view.value(finding);
+  return view.label(finding.item) + view.side_after(finding.side) + ": " + value_or_undone(view, finding);
 }
 
 // Items of one side, without the side in each.
@@ -83,23 +82,46 @@ template <std::size_t Count>
   return answer == nullptr || answer->answer != model::AnswerWord::no || ordinary(view.edition, finding) == Ordinary::unusual;
 }
 
-struct FoundOnSide {
-  std::vector<std::string> unusual;
-  std::vector<std::string> measured;
-  std::vector<std::string> described;
-  std::vector<std::string> ordinary_labels;
-  std::vector<std::string> undone;
+// A list whose first `whole` are never left out.
+struct FoundList {
+  std::vector<std::string> parts;
+  std::size_t whole = 0;
+
+  void add(std::string part, bool never_folded) {
+    if (never_folded) {
+      parts.insert(parts.begin() + static_cast<std::ptrdiff_t>(whole++), std::move(part));
+    } else {
+      parts.push_back(std::move(part));
+    }
+  }
 };
 
-[[nodiscard]] FoundOnSide gather_side(const PageView& view, Side side) {
+struct FoundOnSide {
+  FoundList unusual;
+  FoundList measured;
+  FoundList described;
+  FoundList ordinary_labels;
+  FoundList undone;
+};
+
+// Whether the foot has blood, feels and moves: of the side that is complained of the reader sees each of them.
+[[nodiscard]] bool blood_feeling_or_movement(const Finding& finding) {
+  constexpr std::array<std::string_view, 12> begins{"vessel.pulse_",      "vessel.foot_",      "vessel.capillary_refill_", "vessel.doppler_arterial_",
+                                                    "nerve.sensation_",   "nerve.touch_",      "nerve.foot_drop",          "nerve.power_ankle_",
+                                                    "nerve.power_great_", "nerve.power_toes_", "ankle.movement",           "foot.toes_"};
+  return std::any_of(begins.begin(), begins.end(), [&](std::string_view one) { return finding.item.text.starts_with(one); });
+}
+
+[[nodiscard]] FoundOnSide gather_side(const PageView& view, Side side, bool complained_of) {
   FoundOnSide here;
   for (const Finding* finding : view.findings) {
     if (finding->side != side || stands_elsewhere(*finding) || finding->item.text.starts_with("history.") ||
         finding->item.text.starts_with("general.concern_") || finding->item.text.starts_with("examiner.")) {
       continue;
     }
+    const bool whole = complained_of && blood_feeling_or_movement(*finding);
     if (left_undone(*finding)) {
-      here.undone.push_back(without_side(view, *finding));
+      here.undone.add(without_side(view, *finding), whole);
       continue;
     }
     // Entered for a group: nobody looked at this item alone, and nothing is said of it.
@@ -108,15 +130,21 @@ struct FoundOnSide {
     }
     switch (ordinary(view.edition, *finding)) {
       case Ordinary::unusual:
-        here.unusual.push_back(without_side(view, *finding));
+        here.unusual.add(without_side(view, *finding), whole);
         break;
       case Ordinary::ordinary:
         // With its value: "kneecap tender" alone under what is ordinary reads both ways.
-        here.ordinary_labels.push_back(view.label(finding->item) + ": " + bare_value(view, *finding));
+        if (finding->item.text.starts_with("knee.valgus_") || finding->item.text.starts_with("knee.varus_")) {
+          // Whether the other ligaments hold is asked by whoever reads of one that does not: before what may be left out.
+          here.ordinary_labels.parts.insert(here.ordinary_labels.parts.begin() + static_cast<std::ptrdiff_t>(here.ordinary_labels.whole),
+                                            view.label(finding->item) + ": " + bare_value(view, *finding));
+          break;
+        }
+        here.ordinary_labels.add(view.label(finding->item) + ": " + bare_value(view, *finding), whole);
         break;
       case Ordinary::described:
       case Ordinary::told:
-        (is_number(*finding) ? here.measured : here.described).push_back(without_side(view, *finding));
+        (is_number(*finding) ? here.measured : here.described).add(without_side(view, *finding), whole);
         break;
     }
   }
@@ -133,20 +161,27 @@ struct FoundOnSide {
   return joined(shown, between);
 }
 
+[[nodiscard]] std::string shortened_found(const PageView& view, const FoundList& found, std::size_t kept) {
+  return shortened_list(view, found.parts, found.whole + kept, "; ");
+}
+
+// The side that is complained of is read first.
+[[nodiscard]] std::array<Side, 3> sides_in_order(const PageView& view) {
+  if (view.exam.side == Side::left) {
+    return {Side::left, Side::right, Side::midline};
+  }
+  return {Side::right, Side::left, Side::midline};
+}
+
 [[nodiscard]] std::string of_side_named(const PageView& view, Side side) {
   return side == Side::midline ? view.say("letter.whole_person") : side_of(view.words, side);
 }
 
-[[nodiscard]] std::vector<std::string> answered_no(const PageView& view) {
-  std::vector<std::string> labels;
-  for (const interpret::Flag& flag : view.assessment.flags) {
-    const std::string label = flag_label(view, flag.flag.text);
-    if (printed_answer(view, flag) == interpret::FlagAnswer::asked_no && !is_hidden_flag(view, flag) &&
-        std::find(labels.begin(), labels.end(), label) == labels.end()) {
-      labels.push_back(label);
-    }
-  }
-  return labels;
+// Walking was lost at some time; what can be done now is told beside it.
+[[nodiscard]] bool walking_was_lost(const PageView& view, const Finding& finding) {
+  const std::string_view item = finding.item.text;
+  return (item == "history.steps_at_once" || item == "history.walking_lost" || item == "history.weight_bearing" || item == "history.refuses_weight") &&
+         !left_undone(finding) && ordinary(view.edition, finding) == Ordinary::unusual;
 }
 
 }  // namespace
@@ -154,8 +189,24 @@ struct FoundOnSide {
 SheetSection letter_function(const PageView& view, int shortened) {
   SheetSection section = view.section("letter.function");
   std::vector<std::string> parts;
+  std::vector<std::string> then;
+  std::optional<std::string> now;
+  bool steps_lost = false;
   for (const Finding* finding : view.findings) {
     if (!speaks_of_function(*finding) || finding->item.text.ends_with("_ability")) {
+      continue;
+    }
+    if (walking_was_lost(view, *finding)) {
+      steps_lost = steps_lost || finding->item.text == "history.steps_at_once";
+      then.push_back(with_label(view, *finding));
+      continue;
+    }
+    if (finding->item.text == "gait.steps_now") {
+      now = with_label(view, *finding);
+      if (!left_undone(*finding) && ordinary(view.edition, *finding) == Ordinary::ordinary) {
+        continue;
+      }
+      parts.push_back(*now);
       continue;
     }
     if (finding->item.text.starts_with("function.activity_") && !left_undone(*finding)) {
@@ -164,41 +215,59 @@ SheetSection letter_function(const PageView& view, int shortened) {
       parts.push_back(with_label(view, *finding));
     }
   }
+  if (!then.empty() && (now || steps_lost)) {
+    // Then and now stand together and first, so that neither is read for the other.
+    parts.erase(std::remove(parts.begin(), parts.end(), now.value_or(std::string())), parts.end());
+    section.plain(view.say("letter.then", {{"what", joined(then, "; "), false, true}}) + ". " +
+                  view.say("letter.now", {{"what", now.value_or(view.say("letter.now_not_recorded")), false, true}}) + ".");
+    if (parts.empty()) {
+      return section;
+    }
+  } else {
+    parts.insert(parts.begin(), then.begin(), then.end());
+  }
   constexpr std::size_t all = 1000;
-  section.plain(parts.empty() ? view.say("letter.function_not_recorded") : shortened_list(view, parts, shortened < 4 ? all : 6, "; ") + ".");
+  section.plain(parts.empty() ? view.say("letter.function_not_recorded") : shortened_list(view, parts, shortened < 4 ? all : (shortened < 6 ? 6 : 3), "; ") + ".");
   return section;
 }
 
 SheetSection letter_found(const PageView& view, int shortened) {
   constexpr std::size_t all = 1000;
-  const std::size_t told_kept = shortened < 2 ? all : (shortened < 5 ? 6 : (shortened < 6 ? 3 : 1));
-  const std::size_t measured_kept = shortened < 3 ? all : (shortened < 5 ? 4 : 1);
-  const std::size_t ordinary_kept = shortened < 1 ? all : (shortened < 4 ? 8 : (shortened < 5 ? 3 : 1));
-  const std::size_t unusual_kept = shortened < 5 ? all : (shortened < 6 ? 5 : 3);
+  // What is told of the side that is complained of goes last.
+  const std::size_t told_kept = shortened < 2 ? all : (shortened < 4 ? 6 : (shortened < 6 ? 3 : (shortened < 7 ? 1 : 0)));
+  const std::size_t measured_of_side = shortened < 5 ? all : (shortened < 6 ? 4 : (shortened < 7 ? 3 : 1));
+  const std::size_t measured_beside = shortened < 3 ? all : (shortened < 5 ? 2 : (shortened < 7 ? 1 : 0));
+  const std::size_t ordinary_of_side = shortened < 3 ? all : (shortened < 5 ? 10 : (shortened < 6 ? 3 : (shortened < 7 ? 1 : 0)));
+  const std::size_t ordinary_beside = shortened < 1 ? all : (shortened < 2 ? 4 : (shortened < 4 ? 2 : (shortened < 6 ? 1 : 0)));
+  const std::size_t unusual_kept = shortened < 5 ? all : (shortened < 6 ? 5 : (shortened < 7 ? 3 : 1));
   SheetSection section = view.section("letter.found");
-  for (const Side side : {Side::right, Side::left, Side::midline}) {
-    const FoundOnSide here = gather_side(view, side);
+  for (const Side side : sides_in_order(view)) {
+    const bool complained_of = view.exam.side == side;
+    const bool beside = !complained_of && (view.exam.side == Side::left || view.exam.side == Side::right);
+    const FoundOnSide here = gather_side(view, side, complained_of);
+    const std::size_t measured_kept = beside ? measured_beside : measured_of_side;
+    const std::size_t ordinary_kept = beside ? ordinary_beside : ordinary_of_side;
     const std::string of_side = of_side_named(view, side);
     std::vector<std::string> parts;
-    if (!here.unusual.empty()) {
-      parts.push_back(shortened_list(view, here.unusual, unusual_kept, "; "));
+    if (!here.unusual.parts.empty()) {
+      parts.push_back(shortened_found(view, here.unusual, unusual_kept));
     }
-    if (!here.measured.empty()) {
-      parts.push_back(shortened_list(view, here.measured, measured_kept, "; "));
+    if (!here.measured.parts.empty()) {
+      parts.push_back(shortened_found(view, here.measured, measured_kept));
     }
-    if (!here.described.empty()) {
-      parts.push_back(shortened_list(view, here.described, measured_kept, "; "));
+    if (!here.described.parts.empty()) {
+      parts.push_back(shortened_found(view, here.described, measured_kept));
     }
     if (!parts.empty()) {
       section.bullet(view.say("letter.found_side", {{"side", of_side, false, true}, {"what", joined(parts, "; "), false, true}}));
     }
-    if (!here.ordinary_labels.empty()) {
+    if (!here.ordinary_labels.parts.empty()) {
       section.bullet(view.say("letter.ordinary_side", {{"side", of_side, false, true},
-                                                       {"what", shortened_list(view, here.ordinary_labels, ordinary_kept, "; "), false, true}}));
+                                                       {"what", shortened_found(view, here.ordinary_labels, ordinary_kept), false, true}}));
     }
-    if (!here.undone.empty()) {
+    if (!here.undone.parts.empty()) {
       section.bullet(view.say("letter.undone_side", {{"side", of_side, false, true},
-                                                     {"what", shortened_list(view, here.undone, measured_kept, "; "), false, true}}));
+                                                     {"what", shortened_found(view, here.undone, measured_kept), false, true}}));
     }
   }
   std::vector<std::string> told;
@@ -210,9 +279,7 @@ SheetSection letter_found(const PageView& view, int shortened) {
   if (!told.empty()) {
     section.bullet(view.say("letter.told", {{"what", shortened_list(view, told, told_kept, "; "), false, true}}));
   }
-  if (const std::vector<std::string> no = answered_no(view); !no.empty()) {
-    section.bullet(view.say("letter.asked_no", {{"flags", shortened_list(view, no, shortened < 4 ? all : (shortened < 5 ? 6 : (shortened < 6 ? 3 : 1)), "; "), false, true}}));
-  }
+  add_noes(view, shortened, section);
   if (section.lines.empty()) {
     section.plain(view.say("page.nothing"));
   }
@@ -236,8 +303,7 @@ SheetSection letter_treatment(const PageView& view) {
       parts.push_back(with_label(view, *finding));
     }
   }
-  section.plain(parts.empty() ? view.say("letter.nothing_given") : joined(parts, "; ") + ".");
-  section.plain(view.say("letter.response"));
+  section.plain((parts.empty() ? view.say("letter.nothing_given") : joined(parts, "; ") + ".") + " " + view.say("letter.response"));
   return section;
 }
 
@@ -252,8 +318,8 @@ SheetSection letter_medicines(const PageView& view) {
       allergies.push_back(with_label(view, *finding));
     }
   }
-  section.plain(medicines.empty() ? view.say("letter.medicines_not_asked") : joined(medicines, "; ") + ".");
-  section.plain(allergies.empty() ? view.say("letter.allergies_not_asked") : joined(allergies, "; ") + ".");
+  const std::string taken = medicines.empty() ? view.say("letter.medicines_not_asked") : joined(medicines, "; ") + ".";
+  section.plain(taken + " " + (allergies.empty() ? view.say("letter.allergies_not_asked") : joined(allergies, "; ") + "."));
   return section;
 }
 

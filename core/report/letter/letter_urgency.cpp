@@ -10,11 +10,6 @@ namespace {
 
 using model::Side;
 
-[[nodiscard]] bool stands_in_letter(const PageView& view, const interpret::Alert& alert, bool private_letter) {
-  const bool is_private = alert.audience == interpret::Audience::protected_;
-  return alert.state != interpret::AlertState::withdrawn_by_correction && is_private == private_letter && (private_letter || !is_hidden(view, alert));
-}
-
 // The examiner's word against the most urgent alert: 0 now, 1 same day, 2 later.
 [[nodiscard]] int how_soon(model::LetterUrgency urgency) { return static_cast<int>(urgency); }
 
@@ -44,7 +39,9 @@ void add_grounds(const PageView& view, const std::vector<model::FindingId>& find
   return labels;
 }
 
-[[nodiscard]] std::string some_of(const PageView& view, const std::vector<std::string>& parts, std::size_t kept) {
+}  // namespace
+
+std::string some_of(const PageView& view, const std::vector<std::string>& parts, std::size_t kept) {
   if (parts.size() <= kept) {
     return joined(parts, "; ");
   }
@@ -53,11 +50,14 @@ void add_grounds(const PageView& view, const std::vector<model::FindingId>& find
   return joined(shown, "; ");
 }
 
-}  // namespace
+bool alert_in_letter(const PageView& view, const interpret::Alert& alert, bool private_letter) {
+  const bool is_private = alert.audience == interpret::Audience::protected_;
+  return alert.state != interpret::AlertState::withdrawn_by_correction && is_private == private_letter && (private_letter || !is_hidden(view, alert));
+}
 
 SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shortened) {
   constexpr std::size_t all_grounds = 1000;
-  const std::size_t grounds = shortened < 4 ? all_grounds : (shortened < 5 ? 3 : 2);
+  const std::size_t grounds = shortened < 5 ? all_grounds : (shortened < 6 ? 3 : (shortened < 7 ? 2 : 1));
   SheetSection section = view.section("letter.urgency");
   if (ask.urgency) {
     section.plain(view.say("letter.urgency_said", {{"urgency", enum_word(view.words, "letter_urgency", *ask.urgency), false, true}}));
@@ -66,7 +66,7 @@ SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shor
   }
   int soonest = how_soon(model::LetterUrgency::routine);
   for (const interpret::Alert& alert : view.assessment.alerts) {
-    if (!stands_in_letter(view, alert, ask.protected_)) {
+    if (!alert_in_letter(view, alert, ask.protected_)) {
       continue;
     }
     soonest = std::min(soonest, how_soon(alert.urgency == interpret::Urgency::now ? model::LetterUrgency::now : model::LetterUrgency::same_day));
@@ -94,7 +94,7 @@ SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shor
 // The other side, the joints above and below, the minimum set and the danger signs: nothing else is named.
 SheetSection letter_not_examined(const PageView& view, int shortened) {
   constexpr std::size_t all = 1000;
-  const std::size_t kept = shortened < 2 ? all : (shortened < 4 ? 6 : (shortened < 6 ? 4 : 2));
+  const std::size_t kept = shortened < 1 ? all : (shortened < 3 ? 6 : (shortened < 5 ? 4 : (shortened < 6 ? 2 : 1)));
   SheetSection section = view.section("page.not_examined");
   const model::Sequence* sequence = view.edition.sequence(view.exam.complaint);
   const std::string part = sequence != nullptr && sequence->part ? sequence->part->text : std::string();
@@ -132,7 +132,7 @@ SheetSection letter_not_examined(const PageView& view, int shortened) {
     section.bullet(view.say("page.minimum", {{"items", some_of(view, minimum, kept), false, true}}) + ".");
   }
   if (const std::vector<std::string> open = open_signs(view); !open.empty()) {
-    section.bullet(view.say("letter.signs_not_asked", {{"flags", some_of(view, open, shortened < 4 ? all : (shortened < 5 ? 6 : (shortened < 6 ? 4 : 2))), false, true}}));
+    section.bullet(view.say("letter.signs_not_asked", {{"flags", some_of(view, open, shortened < 4 ? all : (shortened < 5 ? 6 : (shortened < 6 ? 4 : (shortened < 7 ? 2 : 1)))), false, true}}));
   }
   if (section.lines.empty()) {
     section.plain(view.say("letter.all_examined"));

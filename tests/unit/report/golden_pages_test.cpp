@@ -8,6 +8,7 @@
 #include "tests/unit/report/forbidden.hpp"
 #include "tests/unit/report/printed.hpp"
 
+#include <algorithm>
 #include <cstdlib>
 
 using namespace limbledger;
@@ -107,4 +108,141 @@ TEST_CASE("no finished page says what a finding does not earn") {
       FAIL_CHECK(std::string(name) << ": " << word);
     }
   }
+}
+
+// What a reader of these letters missed. Source: clinical safety, requirement 18 (treatment, findings with method, side) and part A.
+
+TEST_CASE("C18: a letter says what holds until seen: limits, advice, splint and reasons to come back of the plan, and what an alert says meanwhile") {
+  const std::string hip = on_one_line(letter_of("hip", "", "Film?", model::LetterUrgency::same_day));
+  CHECK(has(hip, "Until seen"));
+  CHECK(has(hip, "\u2068Nothing on the leg, nothing to eat until the surgeon has seen her\u2069"));
+  CHECK(has(hip, "splint, LEFT: \u2068Pillow between the legs, as she lies\u2069"));
+  CHECK(has(hip, "no trial of standing"));
+  const std::string knee = on_one_line(letter_of("football", "", "Torn?", model::LetterUrgency::two_weeks));
+  CHECK(has(knee, "limit: \u2068No football until reviewed\u2069"));
+  CHECK(has(knee, "Come back the same day if the foot is cold, numb or pale, or the pain grows."));
+  Printer declined("football");
+  for (model::PlanItem& item : *declined.exam.plan) {
+    item.became = model::Became::declined;
+  }
+  const std::string none = on_one_line(report::sheet_text(report::letter_sheet(declined.view(), {}), *report::built_in_words()));
+  CHECK(!has(none, "No football"));
+  CHECK(has(none, "The plan names no splint, limit, advice or reason to come back."));
+}
+
+TEST_CASE("C18: a no that a reader would ask back is in the letter: the head of somebody who takes blood thinners, whatever is left out") {
+  const std::string hip = on_one_line(letter_of("hip", "", "Film?", model::LetterUrgency::same_day));
+  CHECK(has(hip, "Takes blood thinners: yes"));
+  CHECK(has(hip, "Asked by name, answered no: Head struck"));
+  Printer silent("hip");
+  std::vector<model::Finding>& all = *silent.exam.findings;
+  all.erase(std::remove_if(all.begin(), all.end(), [](const model::Finding& one) { return one.item.text == "history.head_injury"; }), all.end());
+  CHECK(!has(on_one_line(report::sheet_text(report::letter_sheet(silent.view(), {}), *report::built_in_words())), "answered no: Head struck"));
+}
+
+TEST_CASE("a test that was not done for pain is not printed as pain found by it") {
+  const std::string hip = on_one_line(letter_of("hip", "", "Film?", model::LetterUrgency::same_day));
+  CHECK(has(hip, "Log roll of the leg, LEFT: not done because of pain"));
+  CHECK(!has(hip, "Log roll of the leg, LEFT: pain"));
+}
+
+TEST_CASE("a danger that only a look at the leg speaks against was not answered no: not suggested, and not excluded") {
+  const std::string hip = on_one_line(letter_of("hip", "", "Film?", model::LetterUrgency::same_day));
+  CHECK(has(hip, "Not suggested by what was seen, and not excluded (signs of): a hip out of joint (by: How the leg lies)"));
+  const std::size_t no = hip.find("Danger signs asked, answered no");
+  REQUIRE(no != std::string::npos);
+  CHECK(hip.find("a hip out of joint", no) == std::string::npos);
+}
+
+TEST_CASE("steps that were lost are told with those that are taken now") {
+  const std::string knee = on_one_line(letter_of("football", "", "Torn?", model::LetterUrgency::two_weeks));
+  const std::size_t then = knee.find("Then: Could take four steps at once after the injury: four steps could not be taken (no). Now: ");
+  REQUIRE(then != std::string::npos);
+  CHECK(knee.find(": 4", then) < knee.find("Found, and how"));
+  Printer silent("football");
+  std::vector<model::Finding>& all = *silent.exam.findings;
+  all.erase(std::remove_if(all.begin(), all.end(), [](const model::Finding& one) { return one.item.text == "gait.steps_now"; }), all.end());
+  CHECK(has(on_one_line(report::sheet_text(report::letter_sheet(silent.view(), {}), *report::built_in_words())), "Now: not recorded."));
+}
+
+TEST_CASE("the side that is complained of is read first, and its pulses, feeling and movement are never left out for length") {
+  const std::string knee = on_one_line(letter_of("football", "", "Torn?", model::LetterUrgency::two_weeks));
+  const std::size_t found = knee.find("Found, and how");
+  const std::size_t left = knee.find("- LEFT", found);
+  REQUIRE(left != std::string::npos);
+  CHECK(left < knee.find("- RIGHT", found));
+  const std::string of_left = knee.substr(left, knee.find("- RIGHT", found) - left);
+  for (const char* label : {"Pulse on the back of the foot", "Pulse behind the inner ankle", "Lachman test", "Knee flexion, active: 112", "Knee extension, passive: 5"}) {
+    CHECK_MESSAGE(has(of_left, label), label);
+  }
+  for (const char* item : {"vessel.foot_cold", "ankle.movement"}) {
+    const Printer printer("football");
+    CHECK_MESSAGE(has(of_left, printer.view().label({item})), item);
+  }
+  for (const char* item : {"knee.valgus_30", "knee.varus_30"}) {
+    CHECK_MESSAGE(has(of_left, Printer("football").view().label({item})), item);
+  }
+  // However long the rest becomes.
+  Printer crowded("football");
+  for (model::PlanItem& item : *crowded.exam.plan) {
+    if (item.kind == model::PlanKind::limit) {
+      for (int i = 0; i < 60; ++i) {
+        item.text.text += " and nothing that turns, jumps or carries for others";
+      }
+    }
+  }
+  const std::string long_one = on_one_line(report::sheet_text(report::letter_sheet(crowded.view(), {}), *report::built_in_words()));
+  CHECK(has(long_one, "more, in the record"));
+  const std::size_t again = long_one.find("- LEFT", long_one.find("Found, and how"));
+  const std::string short_left = long_one.substr(again, long_one.find("- RIGHT", again) - again);
+  CHECK(has(short_left, "Pulse on the back of the foot"));
+  CHECK(has(short_left, "Pulse behind the inner ankle"));
+  CHECK(has(short_left, crowded.view().label({"ankle.movement"})));
+}
+
+// The sheet for the person. Source: clinical safety, requirement 19.
+
+namespace {
+
+std::string home_text(const report::PageView& view) {
+  return on_one_line(report::sheet_text(report::home_sheet(view, {{{{"clinic office"}, {"000 111"}}}, true}).sheet, *report::built_in_words()));
+}
+
+std::size_t times(const std::string& text, const std::string& part) {
+  std::size_t count = 0;
+  for (auto at = text.find(part); at != std::string::npos; at = text.find(part, at + 1)) {
+    ++count;
+  }
+  return count;
+}
+
+}  // namespace
+
+TEST_CASE("C19: the program says once that one cannot stand, whatever the examiner wrote, and what is no better is a reason too") {
+  Printer printer("ankle");
+  const std::string text = home_text(printer.view());
+  CHECK(has(text, "Come back the same day it happens"));
+  CHECK(!has(text, "today"));
+  CHECK(times(text, "you cannot stand on the foot or walk a few steps") == 1);
+  printer.exam.plan->clear();
+  CHECK(times(home_text(printer.view()), "you cannot stand on the foot or walk a few steps") == 1);
+  CHECK(has(home_text(printer.view()), "no better after some days"));
+}
+
+TEST_CASE("C19: after an injury, or under a splint, the sheet tells of a cold foot and of pain that grows, beside the other reasons") {
+  Printer printer("ankle");
+  const std::string text = home_text(printer.view());
+  CHECK(has(text, "the foot turns cold, numb, pale or blue"));
+  CHECK(has(text, "loosen the bandage and come"));
+  CHECK(has(text, "kick at the heel"));
+  CHECK(has(text, "Your examiner: \u2068Ines Invented\u2069"));
+  CHECK(has(text, "by 2026-11-30"));
+  CHECK(!has(text, "Said back"));
+  // Neither hurt nor bound: they are not told.
+  printer.exam.complaint = {"chronic_knee"};
+  printer.exam.injured_on.reset();
+  printer.exam.plan->clear();
+  std::vector<model::Finding>& all = *printer.exam.findings;
+  all.erase(std::remove_if(all.begin(), all.end(), [](const model::Finding& one) { return one.item.text == "history.mechanism"; }), all.end());
+  CHECK(!has(home_text(printer.view()), "loosen the bandage"));
 }

@@ -88,6 +88,16 @@ TEST_CASE("HC-065, HC-066: an addendum, an exchange of sides, a move and a withd
   CHECK(codes_of(made.call("letter.write", R"("question":"x")")) == "exam.withdrawn");
 }
 
+TEST_CASE("HC-066: a letter tells what holds until seen, so that advice or a reason to come back that comes later makes it stale") {
+  for (const std::string kind : {"advice", "safety_net"}) {
+    LetterFixture made;
+    static_cast<void>(made.letter());
+    CHECK(made.read("/exam/letters/0/stale").empty());
+    made.write("plan.record", R"("plan_items":[{"kind":")" + kind + R"(","text":"no weight on it"}])");
+    CHECK(made.read("/exam/letters/0/stale_because") == R"(["plan"])");
+  }
+}
+
 TEST_CASE("how a referral fares, and a signature, leave a letter as it is") {
   LetterFixture made;
   static_cast<void>(made.letter());

@@ -1,0 +1,117 @@
+// What was answered no: dangers, dangers that only a look speaks against, and what a reader would ask back.
+#include "core/report/letter/letter_parts.hpp"
+#include "core/report/ordinary.hpp"
+
+#include <algorithm>
+#include <array>
+#include <iterator>
+#include <string_view>
+
+namespace limbledger::report {
+
+namespace {
+
+using model::Finding;
+
+// Looked at and described, as how a leg lies; a wound that is not there is what was asked after.
+[[nodiscard]] bool described_by_eye(const PageView& view, const Finding& finding) {
+  if (!std::holds_alternative<model::Choice>(finding.value) && !std::holds_alternative<model::Choices>(finding.value)) {
+    return false;
+  }
+  if (finding.instrument) {
+    return finding.instrument->text == "by_eye";
+  }
+  const model::Item* item = view.edition.item(finding.item);
+  return item != nullptr && item->instruments && item->instruments->size() == 1 && item->instruments->front().text == "by_eye";
+}
+
+// The items that a no rests on where all of them were only looked at; none where it rests on more.
+[[nodiscard]] std::vector<std::string> looks_alone(const PageView& view, const interpret::Flag& flag) {
+  std::vector<std::string> labels;
+  for (const model::FindingId& id : flag.findings) {
+    for (const Finding* finding : view.findings) {
+      if (finding->finding != id) {
+        continue;
+      }
+      if (!described_by_eye(view, *finding)) {
+        return {};
+      }
+      if (const std::string label = view.label(finding->item); std::find(labels.begin(), labels.end(), label) == labels.end()) {
+        labels.push_back(label);
+      }
+    }
+  }
+  return labels;
+}
+
+struct AnsweredNo {
+  std::vector<std::string> asked;
+  std::vector<std::string> only_looked;  // of one side at least
+};
+
+[[nodiscard]] AnsweredNo answered_no(const PageView& view) {
+  AnsweredNo no;
+  std::vector<std::string> looked_labels;
+  std::vector<std::string> labels;
+  for (const interpret::Flag& flag : view.assessment.flags) {
+    if (printed_answer(view, flag) != interpret::FlagAnswer::asked_no || is_hidden_flag(view, flag)) {
+      continue;
+    }
+    const std::string label = flag_label(view, flag.flag.text);
+    if (std::find(labels.begin(), labels.end(), label) == labels.end()) {
+      labels.push_back(label);
+    }
+    const std::vector<std::string> looks = looks_alone(view, flag);
+    if (!looks.empty() && std::find(looked_labels.begin(), looked_labels.end(), label) == looked_labels.end()) {
+      looked_labels.push_back(label);
+      no.only_looked.push_back(view.say("letter.not_suggested_by", {{"flag", label, false, true}, {"looks", joined(looks, "; "), false, true}}));
+    }
+  }
+  std::copy_if(labels.begin(), labels.end(), std::back_inserter(no.asked), [&](const std::string& label) {
+    return std::find(looked_labels.begin(), looked_labels.end(), label) == looked_labels.end();
+  });
+  return no;
+}
+
+// What a reader would ask back by telephone, though it was answered no. A head that was not struck comes first: of somebody with blood
+// thinners it decides what is done.
+constexpr std::array<std::string_view, 16> noes_told{
+    "history.head_injury",         "history.fever",           "history.unwell",                 "history.breathless",
+    "history.numb_or_tingling",    "history.saddle_numbness", "history.bladder_bowel_change",   "history.cold_pale_sudden",
+    "history.knee_dislocated",     "history.patella_dislocated", "history.pain_out_of_proportion", "history.pain_severe_sudden",
+    "history.bleeding_disorder",   "history.diabetes",        "history.immune_suppressed",      "history.cancer_known"};
+
+[[nodiscard]] std::vector<std::string> asked_by_name(const PageView& view) {
+  std::vector<std::string> parts;
+  for (const std::string_view item : noes_told) {
+    for (const Finding* finding : view.findings) {
+      const auto* answer = std::get_if<model::Answer>(&finding->value);
+      if (finding->item.text != item || answer == nullptr || answer->answer != model::AnswerWord::no || ordinary(view.edition, *finding) == Ordinary::unusual) {
+        continue;
+      }
+      const bool observed = !finding->origin || *finding->origin == model::Origin::observed;
+      const std::string label = view.label(finding->item) + view.side_after(finding->side);
+      parts.push_back(observed ? label : label + " (" + enum_word(view.words, "origin", *finding->origin) + ")");
+    }
+  }
+  return parts;
+}
+
+}  // namespace
+
+void add_noes(const PageView& view, int shortened, SheetSection& section) {
+  constexpr std::size_t all = 1000;
+  const std::size_t kept = shortened < 3 ? all : (shortened < 5 ? 6 : (shortened < 6 ? 3 : 1));
+  if (const std::vector<std::string> by_name = asked_by_name(view); !by_name.empty()) {
+    section.bullet(view.say("letter.asked_by_name", {{"what", some_of(view, by_name, kept), false, true}}) + ".");
+  }
+  const AnsweredNo no = answered_no(view);
+  if (!no.only_looked.empty()) {
+    section.bullet(view.say("letter.not_suggested", {{"flags", some_of(view, no.only_looked, kept), false, true}}) + ".");
+  }
+  if (!no.asked.empty()) {
+    section.bullet(view.say("letter.asked_no", {{"flags", some_of(view, no.asked, kept), false, true}}));
+  }
+}
+
+}  // namespace limbledger::report
