@@ -111,7 +111,7 @@ void write_sum(const Account& account, Working& working) {
   const auto bound = [](double ratio) { return three(ratio) + (held(ratio) != ratio ? ", held to " + three(held(ratio)) : ""); };
   add_line(working, "best single " + bound(combined.best) + "; undiscounted product " + bound(combined.product));
   if (account.second_class) {
-    add_line(working, "second class: no interval was printed, so an error of 0.5 is stated and no band stands above favour");
+    add_line(working, "second class: no interval was printed, or of fewer than 40 people, so an error of 0.5 or more is stated and no band stands above favour");
   }
 }
 

@@ -60,7 +60,7 @@ struct RuleSheet {
 };
 // Flags are the rule's own affair: they are added to the result.
 [[nodiscard]] JudgedRule judge_sheet(const View& view, const RuleSheet& sheet, const SheetDecision& decide);
-// The same of what was completed in another way (points.hpp, grouped.hpp).
+// The same of what was completed in another way (grouped.hpp).
 [[nodiscard]] JudgedRule judge_completed(const View& view, const RuleSheet& sheet, const SheetCompleted& completed);
 
 inline constexpr std::uint8_t sheet_no = 0;

@@ -114,14 +114,17 @@ def ratio_and_error(row, positive):
     else:
         s, c = float(row["sens"]), float(row["spec"])
         ratio = s / (1 - c) if positive else (1 - s) / c
+    few = row.get("n_people", 40) < 40
     if name + "_low" in row:
-        return ratio, (math.log(row[name + "_high"]) - math.log(row[name + "_low"])) / (2 * Z), False
+        error = (math.log(row[name + "_high"]) - math.log(row[name + "_low"])) / (2 * Z)
+        return ratio, max(error, 0.5) if few else error, few
     sens_error, spec_error = error_of_share(row, "sens"), error_of_share(row, "spec")
     if sens_error is None or spec_error is None:
         return ratio, 0.5, True
     s, c = float(row["sens"]), float(row["spec"])
     a, b = (1 - s, c) if positive else (s, 1 - c)
-    return ratio, math.hypot(a * sens_error, b * spec_error), False
+    error = math.hypot(a * sens_error, b * spec_error)
+    return ratio, max(error, 0.5) if few else error, few
 
 
 def after(prior, ratio):

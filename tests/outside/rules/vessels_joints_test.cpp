@@ -55,8 +55,8 @@ std::string settle_list(const SheetCompleted& completed, const std::vector<Liste
 std::vector<ListedRule> listed_rules() {
   const std::vector<ListedInput> wells{{"adult"}, {"pregnant"}, {"cancer"}, {"paralysis"}, {"bed"}, {"tender"}, {"whole"}, {"calf_mm", 3}, {"pit"}, {"collat"}, {"prior"}, {"alt"}};
   return {
-      {"wells_dvt", wells, [](std::span<const Classes> may_be) { return complete_points(may_be, wells_2003()); }, true, 3},
-      {"wells_dvt_1997", wells, [](std::span<const Classes> may_be) { return complete_points(may_be, wells_1997()); }, true, 3},
+      {"wells_dvt", wells, &wells_2003, true, 3},
+      {"wells_dvt_1997", wells, &wells_1997, true, 3},
       {"clot_route", {{"points"}, {"scan", 3}, {"d_dimer"}}, by_sheet(&decide_clot_route)},
       {"knee_vessels", {{"hard"}, {"pulse", 3}, {"pressures"}}, by_sheet(&decide_knee_vessels)},
       {"kocher", {{"age"}, {"excl"}, {"fever_tenths"}, {"nwb"}, {"esr"}, {"wbc"}}, by_sheet(&decide_child_hip), true},

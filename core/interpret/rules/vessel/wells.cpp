@@ -13,16 +13,10 @@ namespace {
 
 using model::Side;
 
-constexpr std::size_t wells_age = 0, wells_pregnant = 1, wells_calf = 7, wells_before = 10, wells_other = 11;
+constexpr std::size_t wells_calf = 7, wells_before = 10, wells_other = 11;
+enum class WellsGroup : std::size_t { age, pregnant, points };
 constexpr std::array<std::int64_t, 2> wells_calf_limits{30, 31};
 constexpr std::string_view calf_girth = "leg.calf_girth_10cm";
-
-[[nodiscard]] std::optional<SheetAnswer> wells_gate(std::span<const std::uint8_t> gates) {
-  if (gates[wells_age] == 0) {
-    return SheetAnswer{Outcome::not_applicable, {}, "age"};
-  }
-  return gates[wells_pregnant] == sheet_yes ? std::optional(SheetAnswer{Outcome::not_applicable, {}, "pregnancy"}) : std::nullopt;
-}
 
 [[nodiscard]] std::int64_t wells_point(std::size_t input, std::uint8_t one) {
   return input == wells_other ? (one == sheet_yes ? -2 : 0) : (one >= 1 ? 1 : 0);
@@ -44,6 +38,29 @@ constexpr std::string_view calf_girth = "leg.calf_girth_10cm";
     return {Outcome::positive, "high"};
   }
   return points >= 1 ? SheetAnswer{Outcome::positive, "moderate"} : SheetAnswer{Outcome::negative, "low"};
+}
+
+// Age and pregnancy each by itself, and the sum of the rest.
+[[nodiscard]] SheetGroups wells_groups(std::int64_t (*point)(std::size_t input, std::uint8_t one)) {
+  SheetGroups groups;
+  groups.add(static_cast<std::size_t>(WellsGroup::age), {0, 1});
+  groups.add(static_cast<std::size_t>(WellsGroup::pregnant), {0, 1});
+  for (std::size_t i = 2; i < wells_inputs; ++i) {
+    groups.add(static_cast<std::size_t>(WellsGroup::points), i == wells_calf ? std::vector{point(i, 0), point(i, 1), point(i, 2)} : std::vector{point(i, 0), point(i, 1)});
+  }
+  return groups;
+}
+
+[[nodiscard]] SheetAnswer decide_wells(std::span<const std::int64_t> sums, SheetAnswer (*band)(std::int64_t points)) {
+  const std::int64_t points = sums[static_cast<std::size_t>(WellsGroup::points)];
+  SheetAnswer answer = band(points);
+  if (sums[static_cast<std::size_t>(WellsGroup::age)] == 0) {
+    answer = {Outcome::not_applicable, {}, "age"};
+  } else if (sums[static_cast<std::size_t>(WellsGroup::pregnant)] == 1) {
+    answer = {Outcome::not_applicable, {}, "pregnancy"};
+  }
+  answer.points = points;
+  return answer;
 }
 
 [[nodiscard]] Said says_only_yes(const model::Finding& finding, bool yes) {
@@ -140,7 +157,7 @@ void add_calf(const View& view, RuleSheet& sheet, Side side) {
   for (const Side side : {Side::left, Side::right}) {
     if (clot_in_question(view, side)) {
       const RuleSheet sheet = wells_sheet(view, side, of_1997);
-      judged.push_back(judge_completed(view, sheet, complete_points(classes_in(sheet), of_1997 ? wells_1997() : wells_2003())));
+      judged.push_back(judge_completed(view, sheet, of_1997 ? wells_1997(classes_in(sheet)) : wells_2003(classes_in(sheet))));
       if (of_1997 && judged.back().result.outcome == Outcome::undetermined) {
         judged.pop_back();  // shown beside, it asks for nothing of its own
       } else if (!of_1997 && judged.back().result.outcome == Outcome::negative && view.says_yes("history.breathless", Side::midline)) {
@@ -153,14 +170,14 @@ void add_calf(const View& view, RuleSheet& sheet, Side side) {
 
 }  // namespace
 
-const PointsDecision& wells_2003() {
-  static const PointsDecision decision{2, &wells_gate, &wells_point, &wells_band};
-  return decision;
+SheetCompleted wells_2003(std::span<const Classes> may_be) {
+  static const SheetGroups groups = wells_groups(&wells_point);
+  return complete_groups(may_be, groups, [](std::span<const std::int64_t> sums) { return decide_wells(sums, &wells_band); });
 }
 
-const PointsDecision& wells_1997() {
-  static const PointsDecision decision{2, &wells_gate, &wells_point_1997, &wells_band_1997};
-  return decision;
+SheetCompleted wells_1997(std::span<const Classes> may_be) {
+  static const SheetGroups groups = wells_groups(&wells_point_1997);
+  return complete_groups(may_be, groups, [](std::span<const std::int64_t> sums) { return decide_wells(sums, &wells_band_1997); });
 }
 
 std::vector<JudgedRule> run_wells(const View& view) { return run_wells_as(view, false); }

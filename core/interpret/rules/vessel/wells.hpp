@@ -4,7 +4,7 @@
 // for anybody under 18, nor in pregnancy. Runs on a leg where something points to a clot.
 #pragma once
 
-#include "core/interpret/rules/points.hpp"
+#include "core/interpret/rules/grouped.hpp"
 #include "core/interpret/rules/rule.hpp"
 
 namespace limbledger::interpret {
@@ -17,8 +17,8 @@ inline constexpr std::string_view wells_1997_edition = "wells_dvt/1997-3level";
 // Classes: age (under 18, 18 or more), pregnant; then no or yes: cancer, leg still, bed or operation, vein tender, whole leg swollen,
 // calf (under 30 mm, 30, over 30), pitting, new veins, clot before, other cause.
 inline constexpr std::size_t wells_inputs = 12;
-[[nodiscard]] const PointsDecision& wells_2003();
-[[nodiscard]] const PointsDecision& wells_1997();
+[[nodiscard]] SheetCompleted wells_2003(std::span<const Classes> may_be);
+[[nodiscard]] SheetCompleted wells_1997(std::span<const Classes> may_be);
 
 [[nodiscard]] std::vector<JudgedRule> run_wells(const View& view);
 [[nodiscard]] std::vector<JudgedRule> run_wells_1997(const View& view);
