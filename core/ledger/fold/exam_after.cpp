@@ -16,6 +16,30 @@ void keep_in(std::optional<std::vector<T>>& list, T one) {
   list->push_back(std::move(one));
 }
 
+// What was told of earlier stands until somebody tells it anew; what was given and who was called only grow.
+template <class T>
+void keep_told(std::optional<T>& now, const std::optional<T>& before) {
+  now = now ? now : before;
+}
+template <class T>
+void keep_told(std::optional<std::vector<T>>& now, const std::optional<std::vector<T>>& before) {
+  if (!before) {
+    return;
+  }
+  std::vector<T> all = *before;
+  for (const T& one : now.value_or(std::vector<T>{})) {
+    if (std::find(all.begin(), all.end(), one) == all.end()) {
+      all.push_back(one);
+    }
+  }
+  now = std::move(all);
+}
+
+void keep_told(model::TransferSet& now, const model::TransferSet& before) {
+  boost::mp11::mp_for_each<boost::describe::describe_members<model::TransferSet, boost::describe::mod_any_access>>(
+      [&](auto member) { keep_told(now.*member.pointer, before.*member.pointer); });
+}
+
 // "rule.ottawa_knee:left" is said of the other leg once the sides were exchanged.
 [[nodiscard]] std::string turned_statement(const std::string& statement) {
   for (const auto& [from, to] : {std::pair<std::string, std::string>{":left", ":right"}, std::pair<std::string, std::string>{":right", ":left"}}) {
@@ -40,11 +64,21 @@ bool ExamFolder::swap_saw(std::size_t index) const {
 // Of two that did not know each other both travel: which allergy or which call holds, a person settles.
 void ExamFolder::fill_transfer() {
   const std::vector<std::size_t> heads = heads_of<model::TransferBody>();
+  const auto whole = [&](std::size_t head) {
+    model::TransferSet set = body<model::TransferBody>(head)->set;
+    for (std::size_t earlier = head; earlier-- > 0;) {
+      const auto* told = body<model::TransferBody>(earlier);
+      if (told != nullptr && !nodes_[earlier].is_void && graph_.saw(head, earlier)) {
+        keep_told(set, told->set);
+      }
+    }
+    return set;
+  };
   std::vector<std::size_t> distinct;
   for (const std::size_t head : heads) {
-    const auto& set = body<model::TransferBody>(head)->set;
+    const model::TransferSet set = whole(head);
     out_.transfer_heads.push_back(graph_.at(head).entry());
-    if (std::any_of(distinct.begin(), distinct.end(), [&](std::size_t other) { return body<model::TransferBody>(other)->set == set; })) {
+    if (std::any_of(distinct.begin(), distinct.end(), [&](std::size_t other) { return whole(other) == set; })) {
       continue;
     }
     distinct.push_back(head);

@@ -67,6 +67,21 @@ TEST_CASE("C11: an empty set is enough, and what is not recorded says so and is 
   CHECK(!says(text, ": no."));
 }
 
+TEST_CASE("C11: a second set keeps what the first one told: an allergy stands until it is told anew, and what was given only grows") {
+  TwoExaminers clinic;
+  clinic.write("exam.transfer", whole_set);
+  const std::string text =
+      unwrapped(at(clinic.write("exam.transfer", R"("set":{"to":"invented teaching hospital","blood_thinners":"one, name not known","given":[{"what":"invented fluid"}]})"), "/text"));
+  for (const std::string part : {"Receive now at invented teaching hospital", "Allergies: penicillin", "Blood thinners: one, name not known", "splint, long leg (2026-11-24 13:05)",
+                                 "invented fluid", "Called: surgeon on call, 000 111"}) {
+    CAPTURE(part);
+    CAPTURE(text);
+    CHECK(says(text, part));
+  }
+  CHECK(!says(text, "none told"));
+  CHECK(!says(text, "not recorded; "));
+}
+
 TEST_CASE("C11: after a transfer what was not done is no gap, in the assessment, at the signature and on the note; more may still be recorded") {
   TwoExaminers clinic;
   clinic.record(TwoExaminers::out_of_joint());
