@@ -24,6 +24,31 @@ using reference::Measure;
   return (logit(high->real()) - logit(low->real())) / (2 * z_95);
 }
 
+// How many people a printed share and its interval speak of: the variance of its logit is 1 / (n p (1 - p)).
+[[nodiscard]] std::optional<double> people_behind(const std::optional<Measure>& share, const std::optional<double>& se) {
+  if (!share || !se || *se <= 0 || share->steps <= 0 || share->steps >= 10000) {
+    return std::nullopt;
+  }
+  return 1 / (*se * *se * share->real() * (1 - share->real()));
+}
+
+// Over several studies an interval speaks of their disagreement too, and not of so many people.
+[[nodiscard]] bool of_few(const AccuracyRow& row) {
+  if (row.n_people && row.n_people->steps < people_least) {
+    return true;
+  }
+  std::optional<double> present;
+  std::optional<double> absent;
+  if (row.counts) {
+    present = static_cast<double>(row.counts->tp.steps + row.counts->fn.steps);
+    absent = static_cast<double>(row.counts->fp.steps + row.counts->tn.steps);
+  } else if (row.design != reference::Design::meta_analysis) {
+    present = people_behind(row.sens, se_of_share(row.sens_low, row.sens_high));
+    absent = people_behind(row.spec, se_of_share(row.spec_low, row.spec_high));
+  }
+  return (present && *present < group_least) || (absent && *absent < group_least);
+}
+
 // The standard error of ln ratio, from the ratio's own interval or from those of both shares.
 [[nodiscard]] std::optional<double> printed_error(const AccuracyRow& row, bool positive) {
   const auto& low = positive ? row.lr_pos_low : row.lr_neg_low;
@@ -59,10 +84,14 @@ using reference::Measure;
 }
 
 [[nodiscard]] std::optional<Ratio> as_published(const AccuracyRow& row, bool positive) {
-  if (row.counts) {
-    return from_counts(*row.counts, positive);
-  }
+  const bool few = of_few(row);
   Ratio ratio;
+  if (row.counts) {
+    ratio = from_counts(*row.counts, positive);
+    ratio.se = few ? std::max(ratio.se, stated_error) : ratio.se;
+    ratio.stated = few;
+    return ratio;
+  }
   const auto& printed = positive ? row.lr_pos : row.lr_neg;
   if (printed) {
     ratio.value = printed->real();
@@ -79,7 +108,6 @@ using reference::Measure;
   }
   const auto error = printed_error(row, positive);
   // Of a few dozen people a printed interval holds less than it says: it is believed as far as a stated error is.
-  const bool few = row.n_people && row.n_people->steps < people_least;
   ratio.se = error && few ? std::max(*error, stated_error) : error.value_or(stated_error);
   ratio.stated = !error || few;
   return ratio;

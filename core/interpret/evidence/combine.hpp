@@ -18,8 +18,10 @@ inline constexpr double ratio_least = 0.04;  // the best published whole examina
 inline constexpr double ratio_most = 25;
 inline constexpr double ratio_most_case_control = 10;
 inline constexpr double stated_error = 0.5;  // of ln ratio, where nothing was printed: our convention
-inline constexpr std::int64_t people_least = 40;  // an interval printed of fewer is no first class: our convention, from a study of the
-                                                  // rows again and again (91 to 92 in 100 held where 95 is said)
+// An interval of fewer people, or of a smaller group with (or without) the condition, is no first class: our convention, from a study
+// of the rows again and again (91 to 93 in 100 held where 95 is said).
+inline constexpr std::int64_t people_least = 40;
+inline constexpr double group_least = 20;
 inline constexpr double z_95 = 1.959963985;
 
 // A likelihood ratio as it may be used, with the standard error of its logarithm and the sum that gives it.

@@ -45,7 +45,7 @@ def shares():
 def invented():
     """Tables of all sizes, from a few lines of arithmetic: small, uneven, with and without empty cells."""
     state = 20261126
-    for number in range(24):
+    for number in range(48):
         cells = []
         for _ in range(4):
             state = (state * 1103515245 + 12345) % 2**31

@@ -100,21 +100,36 @@ def error_of_share(row, name):
     return (logit(float(high)) - logit(float(low))) / (2 * Z)
 
 
+def of_few(row):
+    """Fewer than 40 people, or a group of fewer than 20 with or without the condition, as counted or as the interval of one study tells."""
+    groups = []
+    if "counts" in row:
+        counts = row["counts"]
+        groups = [counts["tp"] + counts["fn"], counts["fp"] + counts["tn"]]
+    elif row["design"] != "meta_analysis":
+        for name in ("sens", "spec"):
+            error = error_of_share(row, name)
+            if error and 0 < row.get(name, 0) < 1:
+                groups.append(1 / (error**2 * row[name] * (1 - row[name])))
+    return row.get("n_people", 40) < 40 or any(group < 20 for group in groups)
+
+
 def ratio_and_error(row, positive):
+    few = of_few(row)
     if "counts" in row:
         cells = [float(row["counts"][name]) for name in ("tp", "fn", "fp", "tn")]
         if 0 in cells:
             cells = [cell + 0.5 for cell in cells]
         tp, fn, fp, tn = cells
         a, b = (tp, fp) if positive else (fn, tn)
-        return (a / (tp + fn)) / (b / (fp + tn)), math.sqrt(1 / a - 1 / (tp + fn) + 1 / b - 1 / (fp + tn)), False
+        error = math.sqrt(1 / a - 1 / (tp + fn) + 1 / b - 1 / (fp + tn))
+        return (a / (tp + fn)) / (b / (fp + tn)), max(error, 0.5) if few else error, few
     name = "lr_pos" if positive else "lr_neg"
     if name in row:
         ratio = float(row[name])
     else:
         s, c = float(row["sens"]), float(row["spec"])
         ratio = s / (1 - c) if positive else (1 - s) / c
-    few = row.get("n_people", 40) < 40
     if name + "_low" in row:
         error = (math.log(row[name + "_high"]) - math.log(row[name + "_low"])) / (2 * Z)
         return ratio, max(error, 0.5) if few else error, few
