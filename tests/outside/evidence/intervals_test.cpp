@@ -93,9 +93,11 @@ TEST_CASE("chances and their limits, the prior held and the prior drawn, lie whe
       continue;  // an empty cell: the two differ by up to 0.16, and what is shown lies nearer the prior
     }
     if (std::any_of(ratios.begin(), ratios.end(), [](const Ratio& one) { return one.stated; })) {
-      // Of few people: what is told is wider than what was printed, at both ends.
-      CHECK(posterior(prior.best, interval.low) <= figure_of(row, "fixed_low") + page);
-      CHECK(posterior(prior.best, interval.high) >= figure_of(row, "fixed_high") - page);
+      // Of few people: what is told is wider than what was printed, at both ends. Beyond 0.61 the page claims nothing; there the two
+      // differ by up to 0.05.
+      const double claimed = spread <= 0.61 ? page : 0.05 + drawing;
+      CHECK(posterior(prior.best, interval.low) <= figure_of(row, "fixed_low") + claimed);
+      CHECK(posterior(prior.best, interval.high) >= figure_of(row, "fixed_high") - claimed);
       continue;
     }
     CHECK_MESSAGE(std::abs(posterior(prior.best, interval.low) - figure_of(row, "fixed_low")) <= page, posterior(prior.best, interval.low));
