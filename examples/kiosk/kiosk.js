@@ -202,7 +202,7 @@ const send = (at, finding, words, request = crypto.randomUUID()) => {
     if (error.code !== 2) return failed(error, attempt);
     // A question, no refusal: nothing is kept until the person has looked again.
     const sure = () => send(at, { ...finding, confirmed: error.data.faults.map((one) => one.code) }, words, request);
-    show('Please look at this answer again', element('p', {}, `You answered: ${words}. Is that what you mean?`),
+    show('Please look at this answer again', element('p', {}, `${title_of(steps[at])}: you answered “${words}”. Is that what you mean?`),
       element('div', { class: 'choices' }, button('Yes, it is so', sure), button('No, change it', () => ask(at))));
   });
   attempt();

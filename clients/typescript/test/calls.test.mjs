@@ -81,6 +81,19 @@ for (const carrier of carriers) {
       assert(missing instanceof Denied && missing.has('token.missing'), missing.message);
     });
 
+    test('a sidecar started again at the same port has another token, which is looked up', async (t) => {
+      const ledger = make_ledger(t, '--demo');
+      const sidecar = await serve(t, ledger);
+      const client = client_of(t, sidecar_of(ledger), carrier);
+      await client.call('person.find');
+      const before = sidecar_of(ledger)();
+      await sidecar.kill();
+      await serve(t, ledger, '--http', new URL(before.http).port);
+      await client.call('person.find');
+      const fixed = await client_of(t, before, carrier).call('person.find').catch((error) => error);
+      assert(fixed instanceof Denied && fixed.has('token.unknown'), fixed.message);
+    });
+
     test('a locked ledger says so; after the passphrase the same call goes through', async (t) => {
       const ledger = make_ledger(t, '--examiner', 'Amina', '--passphrase-fd', '3');
       await serve(t, ledger);

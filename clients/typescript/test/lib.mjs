@@ -27,7 +27,8 @@ export const make_ledger = (test, ...words) => {
 
 // Ends with the test; `kill` leaves sidecar.json behind, as a power cut does.
 export const serve = async (test, ledger, ...words) => {
-  const child = spawn(program, ['serve', '--ledger', ledger, '--http', '0', ...words], { stdio: ['ignore', 'ignore', 'pipe'] });
+  const port = words.includes('--http') ? [] : ['--http', '0'];
+  const child = spawn(program, ['serve', '--ledger', ledger, ...port, ...words], { stdio: ['ignore', 'ignore', 'pipe'] });
   const ended = new Promise((resolve) => child.on('close', resolve));
   const kill = (signal = 'SIGKILL') => {
     child.kill(signal);

@@ -60,6 +60,21 @@ const by_hand = `{
   window.clearTimeout = (id) => (held.delete(id) ? undefined : real_clear(id));
   window.run_timers = () => { const all = [...held.values()]; held.clear(); for (const one of all) one(); return all.length; };
 }`;
+// The next finding.record is answered by the page itself, with this error; what was sent is kept.
+const answering = `{
+  const send = WebSocket.prototype.send;
+  window.sent = [];
+  WebSocket.prototype.send = function (text) {
+    const message = JSON.parse(text);
+    if (message.method !== 'finding.record') return send.call(this, text);
+    window.sent.push(message.params);
+    const error = window.next_error;
+    window.next_error = undefined;
+    if (!error) return send.call(this, text);
+    queueMicrotask(() => this.onmessage({ data: JSON.stringify({ jsonrpc: '2.0', id: message.id, error }) }));
+  };
+}`;
+const error_of = (code, fault) => JSON.stringify({ code, message: 'x', data: { retry: false, faults: [{ code: fault, path: '/findings/0/value', hint: 'check it' }] } });
 const text_of = (page) => page.value('document.querySelector("main").innerText');
 const heading = (page, words) => page.until(`document.querySelector('h1')?.textContent.includes(${JSON.stringify(words)})`);
 const keys = async (page, ...all) => { for (const key of all) await page.press(key); };
@@ -209,6 +224,32 @@ try {
     return is([found.length, first.findings.length, second.findings.length, first.findings.find((one) => one.item === 'history.own_words').value.text,
       second.findings[0].value.text, [...new Set(all.map((one) => one.origin))], all.some((one) => one.entered_by || one.examiner), found.some((one) => one.person)],
     [2, asked.length + 1, 1, 'it went out when I turned, twice', 'somebody else', ['self_reported'], false, false]);
+  });
+
+  await count.check('kiosk: locked, full or asked back amid the questions, the same request is sent again, and nothing counts before', async () => {
+    const { link, kill } = await serve(ledger, '--scope', 'kiosk', '--pages', kiosk, '--once');
+    const form = await browser.open_page(link, { before: answering });
+    await heading(form, 'For the staff');
+    await keys(form, 'Tab', 'Tab', ' ', 'Tab', ' ', 'Tab', 'Enter');
+    await heading(form, 'own words');
+    await keys(form, 'Tab');
+    await form.type('a third person');
+    await form.value(`next_error = ${error_of(4, 'ledger.locked')}`);
+    await keys(form, 'Tab', 'Enter');
+    await heading(form, 'The record is locked');
+    const unkept = (await text_of(form)).includes('not kept yet');
+    await form.value(`next_error = ${error_of(5, 'ledger.read_only')}`);
+    await keys(form, 'Tab', 'Enter');
+    await heading(form, 'Nothing can be written now');
+    await form.value(`next_error = ${error_of(2, 'value.unusual')}`);
+    await keys(form, 'Tab', 'Enter');
+    await heading(form, 'look at this answer again');
+    await look(form, 'asked-back');
+    await keys(form, 'Tab', 'Enter');
+    await form.until('document.querySelector("#place").textContent.startsWith("Question 2 ")');
+    const sent = await form.value('sent');
+    await kill();
+    return is([unkept, sent.length, new Set(sent.map((one) => one.request)).size, sent.map((one) => one.findings[0].confirmed ?? [])], [true, 4, 1, [[], [], [], ['value.unusual']]]);
   });
 
   const practice = new_ledger('practice', '--practice', '--examiner', 'Amina', '--passphrase-fd', '3');
