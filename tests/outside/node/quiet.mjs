@@ -94,7 +94,30 @@ try {
   for (const file of files_below(clinic.ledger).filter((name) => !name.endsWith('sidecar.json'))) {
     await tried(`${file.slice(clinic.ledger.length + 1)} holds nothing readable of anybody`, readFileSync(file, 'latin1'), [...marked, ...secrets]);
   }
+  // The command of the owner: the token goes into a file, and is said nowhere.
+  const limbledger = (...words) => spawnSync(join(build, 'limbledger'), [...words, '--ledger', clinic.ledger], { encoding: 'utf8', input: '' });
+  const to = join(clinic.scratch, 'viewer');
+  const made = limbledger('token', 'make', '--scope', 'viewer', '--minutes', '30', '--to', to);
+  const viewer = readFileSync(to, 'utf8').trim();
+  const listed = limbledger('token', 'list');
+  await count.check('a token made by the command is the owner\'s alone and printed nowhere', async () => {
+    const works = await clinic.ask(viewer, 'person.find');
+    return made.status === 0 && (statSync(to).mode & 0o777) === 0o600 && viewer.length === 43 && works.result !== undefined && !`${made.stdout}${made.stderr}${listed.stdout}`.includes(viewer) && listed.stdout.includes('viewer');
+  });
+  await count.check('and is ended by it', async () => {
+    const ended = limbledger('token', 'end', /token (\d+)/.exec(made.stdout)[1]);
+    const after = await clinic.ask(viewer, 'person.find');
+    return (ended.status === 0 && after.status === 401 && after.code === 'token.expired') || `${ended.stderr} ${after.text}`;
+  });
+  await count.check('a second program on this ledger is refused by name', () => {
+    const second = limbledger('serve', '--http', '0');
+    return (second.status === 4 && second.stderr.includes('ledger.in_use') && second.stderr.includes(String(clinic.child.pid))) || second.stderr;
+  });
   count.note('it ends well', (await clinic.stop()) === 0);
+  await count.check('after a clean stop nothing serves there, and the command says so', () => {
+    const alone = limbledger('token', 'list');
+    return (alone.status === 4 && alone.stderr.includes('what to do')) || alone.stderr;
+  });
 
   // The other command that opens a ledger.
   const wrong = spawnSync(join(build, 'limbledger'), ['verify', clinic.ledger, '--passphrase-fd', '3'], { encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe', 'ignore'] });
