@@ -195,13 +195,13 @@ TEST_CASE("health.check publishes what every connection is held to, and refusals
   TokenHouse house;
   const service::NetworkLimits network = published({}, {});
   house.context.network = &network;
-  const std::string health = house.asks("", "health.check");
+  const std::string told_health = house.asks("", "health.check");
   for (const auto& one : std::map<std::string, std::string>{{"head_bytes", "8192"},      {"connections", "64"},    {"messages_a_second", "1000"},
                                                                          {"messages_at_once", "2000"}, {"waiting_calls", "8"},   {"tokens", "64"},
                                                                          {"head_ms", "10000"},         {"request_ms", "30000"},  {"idle_ms", "60000"},
                                                                          {"session_ms", "5000"},       {"socket_idle_ms", "120000"}}) {
     CAPTURE(one.first);
-    CHECK(at(health, "/result/network/" + one.first) == one.second);
+    CHECK(at(told_health, "/result/network/" + one.first) == one.second);
   }
   const auto named = [&](Trouble trouble, const std::string& param) {
     return at(house.visits.begin()->http_trouble(trouble, "{}").body, "/error/data/faults/0/params/" + param);
