@@ -278,9 +278,20 @@ try {
     await line.close();
     return is(found, ['token.missing', 'token.unknown']);
   });
+  await count.check('what a kiosk was told is recorded while the ledger is locked outlives a kill, as the person\'s own word', async () => {
+    const { token } = await clinic.need(examiner, 'token.make', { scope: 'kiosk', exam: clinic.second });
+    await clinic.need(examiner, 'ledger.lock');
+    const { recorded } = await clinic.need(token, 'finding.record', { exam: clinic.second, seen: clinic.second_seen, request: randomUUID(), findings: [{ ...answer('history.pop'), side: 'right' }] });
+    await clinic.stop('SIGKILL');
+    await clinic.serve();
+    const stale = await clinic.ask(token, 'exam.read', { exam: clinic.second });
+    await clinic.unlock();
+    const { exam } = await clinic.need(clinic.examiner, 'exam.read', { exam: clinic.second });
+    return is([stale.code, exam.findings.map(({ finding, origin, entered_by }) => [finding, origin, entered_by ?? 'nobody'])], ['token.unknown', [[recorded[0].finding, 'self_reported', 'nobody']]]);
+  });
   count.note('at least forty tries', tries >= 40, String(tries));
   await count.check('nothing was hurt: the ledger holds, and the program ends well', async () => {
-    const { damage } = await clinic.need(examiner, 'ledger.verify');
+    const { damage } = await clinic.need(clinic.examiner, 'ledger.verify');
     return is([damage, await clinic.stop()], [[], 0]);
   });
 } catch (error) {
