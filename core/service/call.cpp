@@ -82,17 +82,27 @@ Result<std::string> call(std::span<const Method> table, Context& context, std::s
   if (context.desk != nullptr) {
     context.desk->lock_if_idle();
   }
+  const bool kiosk = context.caller.scope == Scope::kiosk;
+  std::optional<Desk::KioskTurn> turn;
   // Only what reads or writes records needs it unlocked, and only that keeps it open.
+  if (context.desk != nullptr && (!row->while_locked || (kiosk && row->of_own_exam))) {
+    if (!row->while_locked) {
+      context.desk->wake_if_asleep();
+    }
+    if (kiosk && row->of_own_exam && context.desk->keeps_kiosks()) {
+      turn.emplace(*context.desk);
+    }
+  }
   if (context.desk != nullptr && !row->while_locked) {
-    context.desk->wake_if_asleep();
     if (context.desk->locked()) {
       return wire::Fault{"ledger.locked", "", "an unlocked ledger"};
     }
-    if (!row->unattended) {
+    // A person alone at a kiosk does not keep everybody's records open.
+    if (!row->unattended && !kiosk) {
       context.desk->touch();
     }
     // The printed code is nobody: whoever found the paper must not write into somebody's record.
-    if (row->writes && context.desk->examiner_key() == nullptr) {
+    if (row->writes && context.desk->examiner_key() == nullptr && !turn) {
       return wire::Fault{"examiner.needed", "", "a ledger unlocked with an examiner's passphrase"};
     }
   }

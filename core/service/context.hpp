@@ -18,6 +18,8 @@ namespace limbledger::service {
 
 class Admission;
 class Desk;
+class TokenKeeper;
+struct NetworkLimits;
 
 // Who may call what. A set of scopes is a sum of these bits.
 enum class Scope : std::uint8_t { none = 0, examiner = 1, kiosk = 2, viewer = 4, sync = 8 };
@@ -32,6 +34,8 @@ struct Context {
   const reference::Edition* edition = nullptr;
   Caller caller;
   Admission* admission = nullptr;  // none where the carrier is itself the proof
+  TokenKeeper* tokens = nullptr;   // none where nothing is served over the network
+  const NetworkLimits* network = nullptr;  // what the program holds every connection to, for health.check
   // Set by a method whose caller would rather wait until there is something to say, at most so long (ms). A carrier that can
   // wait asks again with the same text once something changed, and sends what comes then; another sends what it has.
   std::optional<std::int64_t> wait_ms;

@@ -7,6 +7,10 @@
 #include "core/service/passphrase_wait.hpp"
 #include "core/service/watched_store.hpp"
 
+#include <algorithm>
+#include <set>
+#include <utility>
+
 namespace limbledger::service {
 
 struct Desk::Inside {
@@ -29,9 +33,43 @@ struct Desk::Inside {
 
   std::unique_ptr<ledger::Log> log;
   std::unique_ptr<ledger::Records> records;
+  std::function<std::vector<std::optional<model::ExamId>>()> kiosks;
+  std::unique_ptr<ledger::Log> kiosk_log;  // while locked
+  std::unique_ptr<ledger::Records> kiosk_records;
   model::ExaminerId examiner;
   std::optional<ledger::SignKey> examiner_key;
+
+  void forget_ended_kiosks();
 };
+
+namespace {
+
+[[nodiscard]] std::set<model::ObjectId> objects_of(const std::vector<std::optional<model::ExamId>>& exams) {
+  std::set<model::ObjectId> objects;
+  for (const auto& exam : exams) {
+    if (exam) {
+      objects.insert(model::as_object(*exam));
+    }
+  }
+  return objects;
+}
+
+}  // namespace
+
+void Desk::Inside::forget_ended_kiosks() {
+  const auto live = kiosks ? kiosks() : std::vector<std::optional<model::ExamId>>{};
+  if (live.empty()) {
+    kiosk_records.reset();
+    kiosk_log.reset();
+    return;
+  }
+  const std::set<model::ObjectId> kept = objects_of(live);
+  const auto& objects = kiosk_log->index().objects;
+  if (std::any_of(objects.begin(), objects.end(), [&](const auto& one) { return !kept.contains(one.first); })) {
+    kiosk_log->keep_only(kept);
+    kiosk_records = std::make_unique<ledger::Records>(*kiosk_log);
+  }
+}
 
 Desk::Desk(std::unique_ptr<Inside> inside) : inside_(std::move(inside)) {}
 
@@ -111,6 +149,8 @@ Result<model::ExaminerId> Desk::unlock(std::string_view who, std::string_view pa
   }
   in.log = std::move(*log);
   in.records = std::make_unique<ledger::Records>(*in.log);
+  in.kiosk_records.reset();
+  in.kiosk_log.reset();
   in.examiner = opened->examiner;
   in.examiner_key.reset();
   if (opened->type == ledger::SlotType::passphrase) {
@@ -184,6 +224,8 @@ void Desk::keeps_keyring(std::function<Result<void>(const ledger::Bytes&)> keep)
 
 void Desk::shut() {
   inside_->shut = true;
+  inside_->kiosk_records.reset();
+  inside_->kiosk_log.reset();
   inside_->records.reset();
   inside_->log.reset();
   inside_->examiner_key.reset();
@@ -199,13 +241,38 @@ void Desk::lock() {
     return;
   }
   static_cast<void>(inside_->records->save());  // local and made anew when missing
+  // Who unlocked it with the printed code is nobody, and gives no kiosk leave to write.
+  if (inside_->kiosks && inside_->examiner_key) {
+    if (const auto live = inside_->kiosks(); !live.empty()) {
+      inside_->kiosk_log = inside_->log->narrowed(objects_of(live));
+      inside_->kiosk_records = std::make_unique<ledger::Records>(*inside_->kiosk_log);
+    }
+  }
   inside_->records.reset();
   inside_->log.reset();
   inside_->examiner_key.reset();
   inside_->examiner = {};
 }
 
+void Desk::kiosks_by(std::function<std::vector<std::optional<model::ExamId>>()> tell) { inside_->kiosks = std::move(tell); }
+
+bool Desk::keeps_kiosks() const { return locked() && inside_->kiosk_log != nullptr; }
+
+Desk::KioskTurn::KioskTurn(Desk& desk) : desk_(desk) {
+  std::swap(desk.inside_->log, desk.inside_->kiosk_log);
+  std::swap(desk.inside_->records, desk.inside_->kiosk_records);
+}
+
+// After a flush that failed both are gone.
+Desk::KioskTurn::~KioskTurn() {
+  std::swap(desk_.inside_->log, desk_.inside_->kiosk_log);
+  std::swap(desk_.inside_->records, desk_.inside_->kiosk_records);
+}
+
 void Desk::lock_if_idle() {
+  if (keeps_kiosks()) {
+    inside_->forget_ended_kiosks();
+  }
   if (!locked() && inside_->world->now().up_ms - inside_->used_up_ms >= idle_ms) {
     lock();
     inside_->asleep = true;

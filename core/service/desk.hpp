@@ -1,5 +1,6 @@
 // One open ledger at work: the store, the keyring, the log and what folds from it. It is locked until an examiner's
-// passphrase (or the printed code) opens the keyring; while locked it holds no secret. Not for use from two threads at once.
+// passphrase (or the printed code) opens the keyring; while locked it holds no secret, but for what lives of kiosks: this
+// device's signing key and the keys of their own exams. Not for use from two threads at once.
 #pragma once
 
 #include "core/ledger/port.hpp"
@@ -92,6 +93,22 @@ class Desk {
   void lock_if_idle();
   // To be told of every call of a person that reads or writes records; nothing else counts as use.
   void touch();
+  // Who tells which kiosks live, each with its exam, or with none while it has not opened it. Where there are any when the ledger
+  // is locked, they go on with these exams alone; whose kiosk has ended is forgotten before the next call.
+  void kiosks_by(std::function<std::vector<std::optional<model::ExamId>>()> tell);
+  // Whether it is locked and a kiosk may go on.
+  [[nodiscard]] bool keeps_kiosks() const;
+  // For the length of one call of a kiosk on a locked ledger: log and records are those of the kiosks.
+  class KioskTurn {
+   public:
+    explicit KioskTurn(Desk& desk);
+    ~KioskTurn();
+    KioskTurn(const KioskTurn&) = delete;
+    KioskTurn& operator=(const KioskTurn&) = delete;
+
+   private:
+    Desk& desk_;
+  };
   // What opens a ledger that fell asleep, where nobody need be asked (a demonstration).
   void wakes_by(std::function<void()> wake);
   // Called before a record is wanted: opens the ledger so when it was idleness that locked it.

@@ -40,6 +40,7 @@ struct Method {
   bool writes = false;          // takes `request`, and is refused while nothing can be written
   bool while_locked = false;    // answers also while the ledger is locked
   bool unattended = false;      // asked by a program again and again: does not count as a person's use
+  bool of_own_exam = false;     // a kiosk may go on with it while the ledger is locked
   wire::TypeRef params = nullptr;
   wire::TypeRef result = nullptr;
   Result<std::string> (*invoke)(Context&, const wire::Document&, const wire::Node* params) = nullptr;
@@ -97,6 +98,7 @@ struct Traits {
   bool writes = false;
   bool while_locked = false;
   bool unattended = false;
+  bool of_own_exam = false;
 };
 
 template <auto F>
@@ -108,6 +110,7 @@ template <auto F>
           traits.writes,
           traits.while_locked,
           traits.unattended,
+          traits.of_own_exam,
           &wire::type_of<typename S::Params>,
           &wire::type_of<typename detail::Told<typename S::Returned>::Type>,
           &detail::invoke<F>};

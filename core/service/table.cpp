@@ -14,6 +14,7 @@
 #include "core/service/methods/ledger/ledger.hpp"
 #include "core/service/methods/ledger/request.hpp"
 #include "core/service/methods/ledger/session.hpp"
+#include "core/service/methods/ledger/token.hpp"
 #include "core/service/methods/letter/letter.hpp"
 #include "core/service/methods/letter/take_home.hpp"
 #include "core/service/methods/people/person.hpp"
@@ -30,21 +31,27 @@ namespace {
 
 constexpr Traits writes{true, false};
 constexpr Traits while_locked{false, true};
-constexpr Traits unattended{false, false, true};
+constexpr Traits unattended_own_exam{false, false, true, true};
+constexpr Traits own_exam{false, false, false, true};
+constexpr Traits writes_own_exam{true, false, false, true};
+constexpr Traits while_locked_own_exam{false, true, false, true};
 
 // clang-format off
 constexpr std::array table{
     bind<&health_check>("health.check", to_anybody, "whether the sidecar and its store answer, and within which limits", while_locked),
     bind<&session_open>("session.open", to_anybody, "begins a session and says what it may do", while_locked),
     bind<&session_end>("session.end", to_any_token, "ends the session", while_locked),
-    bind<&ledger_unlock>("ledger.unlock", to_any_token, "opens the ledger with an examiner's passphrase", while_locked),
+    bind<&token_make>("token.make", to_examiner, "a token for another caller: with its scope, its end and, of a kiosk, its one exam", while_locked),
+    bind<&token_list>("token.list", to_examiner, "the tokens of this launch, without their texts", while_locked),
+    bind<&token_end>("token.end", to_examiner, "ends a token before its time", while_locked),
+    bind<&ledger_unlock>("ledger.unlock", to_all_but_kiosk, "opens the ledger with an examiner's passphrase", while_locked),
     bind<&ledger_lock>("ledger.lock", to_examiner_viewer, "locks the ledger", while_locked),
     bind<&examiner_add>("examiner.add", to_examiner, "one more examiner of this device, by the printed code; for when every passphrase is lost", while_locked),
     bind<&ledger_verify>("ledger.verify", to_examiner_viewer, "checks every entry and head, and unlocked every seal; names what is damaged", while_locked),
-    bind<&request_read>("request.read", to_examiner_kiosk, "what the ledger has from one request"),
-    bind<&form_told>("form.describe", to_examiner_kiosk_viewer, "what to draw for a complaint, position by position, with what is withheld", while_locked),
+    bind<&request_read>("request.read", to_examiner_kiosk, "what the ledger has from one request", own_exam),
+    bind<&form_told>("form.describe", to_examiner_kiosk_viewer, "what to draw for a complaint, position by position, with what is withheld", while_locked_own_exam),
     bind<&form_write>("form.write", to_examiner_viewer, "the same form on paper, as one HTML document for A4", while_locked),
-    bind<&changes_read>("changes.read", to_examiner_kiosk_viewer, "which records changed since a cursor; waits for it where that is asked for", unattended),
+    bind<&changes_read>("changes.read", to_examiner_kiosk_viewer, "which records changed since a cursor; waits for it where that is asked for", unattended_own_exam),
     bind<&catalogue_read>("catalogue.read", to_any_token, "items, scales and complaints of the edition at hand", while_locked),
     bind<&person_register>("person.register", to_examiner, "registers a person; look-alikes are listed, never a bar", writes),
     bind<&person_amend>("person.amend", to_examiner, "changes what is known of a person, member by member", writes),
@@ -52,9 +59,9 @@ constexpr std::array table{
     bind<&person_read>("person.read", to_examiner_viewer, "one person with their exams and look-alikes"),
     bind<&place_read>("place.read", to_examiner_viewer, "places: travel, telephones, what is there, local protocol"),
     bind<&place_amend>("place.amend", to_examiner, "adds or changes a place", writes),
-    bind<&exam_open>("exam.open", to_examiner_kiosk, "begins an exam", writes),
+    bind<&exam_open>("exam.open", to_examiner_kiosk, "begins an exam", writes_own_exam),
     bind<&exam_amend>("exam.amend", to_examiner, "corrects what an exam was opened with: complaint, side, setting, place, injury", writes),
-    bind<&exam_read>("exam.read", to_examiner_kiosk_viewer, "one exam as it stands, with conflicts and marks"),
+    bind<&exam_read>("exam.read", to_examiner_kiosk_viewer, "one exam as it stands, with conflicts and marks", own_exam),
     bind<&exam_find>("exam.find", to_examiner_viewer, "exams, newest first, page by page"),
     bind<&consent_record>("consent.record", to_examiner, "consent, company, who spoke, interpreter", writes),
     bind<&impression_record>("impression.record", to_examiner, "the examiner's own impression", writes),
@@ -70,9 +77,9 @@ constexpr std::array table{
     bind<&exam_move>("exam.move", to_examiner, "gives an exam to another person, with the reason", writes),
     bind<&exam_swap_sides>("exam.swap_sides", to_examiner, "exchanges left and right of every sided finding, with the reason", writes),
     bind<&addendum_record>("addendum.record", to_examiner, "adds to a signed exam", writes),
-    bind<&finding_check>("finding.check", to_examiner_kiosk, "what would be refused or asked back; writes nothing"),
-    bind<&finding_record>("finding.record", to_examiner_kiosk, "records findings, all or none", writes),
-    bind<&finding_withdraw>("finding.withdraw", to_examiner_kiosk, "takes a finding back, with the reason", writes),
+    bind<&finding_check>("finding.check", to_examiner_kiosk, "what would be refused or asked back; writes nothing", own_exam),
+    bind<&finding_record>("finding.record", to_examiner_kiosk, "records findings, all or none", writes_own_exam),
+    bind<&finding_withdraw>("finding.withdraw", to_examiner_kiosk, "takes a finding back, with the reason", writes_own_exam),
     bind<&finding_history>("finding.history", to_examiner_viewer, "every entry of one item, oldest first"),
     bind<&exam_assess>("exam.assess", to_examiner_viewer, "what the findings of an exam support"),
     bind<&step_suggest>("step.suggest", to_examiner, "at most one thing to examine next, and what is withheld now"),

@@ -156,7 +156,8 @@ class Reader {
       return wrong(path, "an array", node);
     }
     if (node.count > type.items_max) {
-      return fault({"limit.items", path, "at most " + std::to_string(type.items_max), std::to_string(node.count)});
+      const std::string most = std::to_string(type.items_max);
+      return fault(Fault("limit.items", path, "at most " + most, std::to_string(node.count)).with("items", most));
     }
     std::size_t position = 0;
     for (std::uint32_t index = node.first; index != 0; index = document_.at(index).next, ++position) {
@@ -194,7 +195,8 @@ class Reader {
       return;
     }
     if (problem == "limit.text") {
-      return fault({problem, path, "at most " + std::to_string(type.text_rule.length_max) + " characters", std::to_string(code_points(node.text))});
+      const std::string most = std::to_string(type.text_rule.length_max);
+      return fault(Fault(problem, path, "at most " + most + " characters", std::to_string(code_points(node.text))).with("characters", most));
     }
     fault({problem, path, std::string(type.text_rule.expected)});
   }

@@ -4,6 +4,7 @@
 #include "core/service/desk.hpp"
 #include "core/service/methods/ledger/changes.hpp"
 
+#include <algorithm>
 #include <vector>
 
 namespace limbledger::rpc {
@@ -20,8 +21,6 @@ constexpr std::uint16_t close_policy = 1008;
 constexpr std::uint16_t close_too_big = 1009;
 
 constexpr std::string_view bearer = "bearer ";
-// Calls of one WebSocket that wait at the same time; one more is answered at once.
-constexpr std::size_t waits_max = 8;
 
 [[nodiscard]] HttpReply refusal(const Service& service, unsigned status, const Fault& fault, std::string fields = {}) {
   return {status, refusal_text(service, fault), std::move(fields)};
@@ -62,6 +61,9 @@ class Visit final : public Conversation, private service::Admission {
   }
 
   HttpReply body(std::string_view text) override {
+    if (!within_rate()) {
+      return http_trouble(Trouble::often, text);
+    }
     auto reply = answered(text);
     if (later_ && hold(text)) {
       HttpReply held;
@@ -90,6 +92,9 @@ class Visit final : public Conversation, private service::Admission {
   bool admitted() const override { return caller_.scope != Scope::none; }
 
   SocketReply message(std::string_view text) override {
+    if (!within_rate()) {
+      return socket_trouble(Trouble::often, text);
+    }
     SocketReply reply{answered(text), 0};
     if (hold(text)) {
       reply.text.reset();
@@ -110,7 +115,9 @@ class Visit final : public Conversation, private service::Admission {
       case Trouble::binary:
         return {refusal_text(service, Fault{"websocket.binary", "", "a text message"}), close_no_text};
       case Trouble::silent:
-        return {refusal_text(service, Fault{"token.missing", "", "session.open within 5 seconds"}), close_policy};
+        return {refusal_text(service, Fault("token.missing", "", "session.open within " + std::to_string(visits_.limits_.session_ms / 1000) + " seconds")
+                                          .with("session_ms", std::to_string(visits_.limits_.session_ms))),
+                close_policy};
       default:
         return {refusal_text(service, Fault{"http.request", "", "a WebSocket message"}), close_policy};
     }
@@ -154,6 +161,11 @@ class Visit final : public Conversation, private service::Admission {
     if (caller_.scope == Scope::none || caller_.scope == Scope::sync || left_) {
       return;
     }
+    const auto grant = visits_.tokens_.find(token_number_);
+    if (!grant) {
+      return;  // ended or expired: nothing is told any more
+    }
+    caller_ = grant->caller;
     service::Context context = visits_.service_.context;
     context.caller = caller_;
     for (bool more = true; more;) {
@@ -190,7 +202,18 @@ class Visit final : public Conversation, private service::Admission {
     return true;
   }
 
-  [[nodiscard]] static Fault too_often() { return {"limit.rate", "", "fewer messages a second"}; }
+  [[nodiscard]] static std::string count_of(double figure) { return std::to_string(static_cast<std::int64_t>(figure)); }
+
+  [[nodiscard]] Fault too_often() const {
+    const service::NetworkLimits named = published(visits_.limits_, visits_.tokens_.limits());
+    return Fault("limit.rate", "", "fewer messages a second")
+        .with("messages_a_second", std::to_string(named.messages_a_second.steps))
+        .with("messages_at_once", std::to_string(named.messages_at_once.steps))
+        .with("wait_ms", "1000");
+  }
+
+  // Of all calls with this token, over whichever connections they come.
+  [[nodiscard]] bool within_rate() const { return caller_.scope == Scope::none || visits_.tokens_.take_call(token_number_); }
 
   // Everything that can be said before the body is read.
   [[nodiscard]] std::optional<HttpReply> look_at(const HttpHead& head) {
@@ -256,19 +279,28 @@ class Visit final : public Conversation, private service::Admission {
 
   [[nodiscard]] HttpReply trouble_reply(Trouble trouble, std::string_view text) const {
     const Service& service = visits_.service_;
+    const NetLimits& limits = visits_.limits_;
     switch (trouble) {
       case Trouble::large_head:
-        return refusal(service, 431, Fault{"limit.head", "", "at most 8192 bytes"});
+        return refusal(service, 431, Fault("limit.head", "", "at most " + std::to_string(limits.head_bytes) + " bytes").with("head_bytes", std::to_string(limits.head_bytes)));
       case Trouble::large_message:
         return {413, answer_too_large(service), {}};
       case Trouble::slow:
-        return refusal(service, 408, Fault{"limit.time", "", "the head within 10 seconds, the whole within 30"});
+        return refusal(service, 408,
+                       Fault("limit.time", "", "the head within " + std::to_string(limits.head_ms / 1000) + " seconds, the whole within " + std::to_string(limits.request_ms / 1000))
+                           .with("head_ms", std::to_string(limits.head_ms))
+                           .with("request_ms", std::to_string(limits.request_ms)));
       case Trouble::often: {
         auto reply = answer_refused(text, service, too_often());
         return {429, reply ? std::move(*reply) : refusal_text(service, too_often()), "Retry-After: 1\r\n"};
       }
       case Trouble::crowded:
-        return refusal(service, 503, Fault{"limit.rate", "", "fewer connections at once"}, "Retry-After: 1\r\n");
+        return refusal(service, 503,
+                       Fault("limit.rate", "", "fewer connections at once")
+                           .with("connections", std::to_string(limits.connections))
+                           .with("connections_a_second", count_of(limits.connections_a_second))
+                           .with("wait_ms", "1000"),
+                       "Retry-After: 1\r\n");
       default:
         return refusal(service, 400, Fault{"http.request", "", "one whole request"});
     }
@@ -276,12 +308,14 @@ class Visit final : public Conversation, private service::Admission {
 
   [[nodiscard]] std::optional<std::string> answered(std::string_view text) {
     service::Context& context = visits_.service_.context;
-    // A WebSocket may outlive its token.
-    if (send_ && caller_.scope != Scope::none) {
-      if (const auto grant = visits_.tokens_.find(token_number_); !grant) {
+    // A WebSocket, and a call that waits, may outlive their token; and a kiosk's may have opened its exam over another connection.
+    if (caller_.scope != Scope::none) {
+      const auto grant = visits_.tokens_.find(token_number_);
+      if (!grant) {
         caller_.scope = Scope::none;
         return answer_refused(text, visits_.service_, grant.error().faults.front());
       }
+      caller_ = grant->caller;
     }
     context.caller = caller_;
     context.admission = this;
@@ -328,6 +362,8 @@ class Visit final : public Conversation, private service::Admission {
     return {grant.caller, grant.expires_at, std::move(token)};
   }
 
+  void bind(const model::ExamId& exam) override { visits_.tokens_.bind(token_number_, exam); }
+
   void leave() override {
     // Over HTTP the token is all that a session is. A WebSocket is a session of its own, and others may talk with the same token.
     send_ ? visits_.tokens_.end_traded(token_number_) : visits_.tokens_.end(token_number_);
@@ -345,6 +381,23 @@ class Visit final : public Conversation, private service::Admission {
   std::optional<wire::Remark> cursor_;
   bool left_ = false;
 };
+
+service::NetworkLimits published(const NetLimits& limits, const TokenLimits& tokens) {
+  const auto count = [](auto figure) { return service::AnyCount{static_cast<std::int64_t>(figure)}; };
+  // Of a connection and of a token the smaller counts; they are the same but in tests.
+  return {count(limits.head_bytes),
+          count(limits.connections),
+          count(limits.connections_a_second),
+          count(std::min(static_cast<std::int64_t>(limits.messages_a_second), tokens.calls_a_second)),
+          count(std::min(static_cast<std::int64_t>(limits.messages_rush), tokens.calls_at_once)),
+          count(waits_max),
+          count(tokens.tokens),
+          count(limits.head_ms),
+          count(limits.request_ms),
+          count(limits.idle_ms),
+          count(limits.session_ms),
+          count(limits.socket_idle_ms)};
+}
 
 std::unique_ptr<Conversation> Visits::begin() { return std::make_unique<Visit>(*this); }
 

@@ -5,11 +5,13 @@
 #pragma once
 
 #include "core/service/admission.hpp"
+#include "core/service/methods/ledger/session.hpp"
 #include "rpc/access/origin.hpp"
 #include "rpc/access/pages.hpp"
 #include "rpc/access/token.hpp"
 #include "rpc/protocol/envelope.hpp"
 #include "rpc/transport/answerer.hpp"
+#include "rpc/transport/net_limits.hpp"
 
 #include <functional>
 #include <memory>
@@ -19,13 +21,18 @@ namespace limbledger::rpc {
 
 // The one address that is called.
 inline constexpr std::string_view rpc_path = "/rpc";
+// Calls of one WebSocket that wait at the same time; one more is answered at once.
+inline constexpr std::size_t waits_max = 8;
+
+// As health.check publishes them.
+[[nodiscard]] service::NetworkLimits published(const NetLimits& limits, const TokenLimits& tokens);
 
 class Visit;
 
 class Visits {
  public:
-  Visits(const Service& service, Tokens& tokens, std::uint16_t port, Pages pages = {})
-      : service_(service), tokens_(tokens), addresses_(port), pages_(std::move(pages)), page_fields_(page_fields(port)) {}
+  Visits(const Service& service, Tokens& tokens, std::uint16_t port, Pages pages = {}, const NetLimits& limits = {})
+      : service_(service), tokens_(tokens), limits_(limits), addresses_(port), pages_(std::move(pages)), page_fields_(page_fields(port)) {}
   Visits(const Visits&) = delete;
   Visits& operator=(const Visits&) = delete;
 
@@ -38,6 +45,7 @@ class Visits {
 
   const Service& service_;
   Tokens& tokens_;
+  NetLimits limits_;  // as the listener keeps them, to be named in refusals
   OwnAddresses addresses_;
   Pages pages_;
   std::string page_fields_;

@@ -10,6 +10,8 @@ namespace limbledger::rpc {
 [[nodiscard]] ExitCode make_new_ledger(const Options& options);
 // Answers requests until the input ends or a signal comes.
 [[nodiscard]] ExitCode serve(const Options& options);
+// Makes, lists or ends tokens of the program that serves this ledger.
+[[nodiscard]] ExitCode manage_tokens(const Options& options);
 // Prints what holds and what is damaged; 1 for damage.
 [[nodiscard]] ExitCode verify(const Options& options);
 // Prints the assessment of a document; 1 for a document that cannot be read.

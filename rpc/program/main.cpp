@@ -39,6 +39,8 @@ void keep_to_ourselves() {
       return make_new_ledger(options);
     case Command::serve:
       return serve(options);
+    case Command::token:
+      return manage_tokens(options);
     case Command::verify:
       return verify(options);
     case Command::schemas:

@@ -8,6 +8,7 @@
 
 #include <CLI/CLI.hpp>
 
+#include <algorithm>
 #include <iostream>
 #include <map>
 #include <sstream>
@@ -74,6 +75,22 @@ void add_serve(CLI::App& app, Options& options) {
       ->add_option_function<std::string>(
           "--scope", [&options, scopes](const std::string& word) { options.scope = scopes.at(word); }, "what the caller may do (default: examiner)")
       ->check(CLI::IsMember(scopes));
+  command
+      ->add_option_function<std::vector<std::string>>(
+          "--give",
+          [&options](const std::vector<std::string>& words) {
+            for (const std::string& word : words) {
+              const auto at = word.find('=');
+              const auto* row = std::find_if(scope_words.begin(), scope_words.end(), [&](const ScopeWord& one) { return one.word == word.substr(0, at); });
+              if (at == std::string::npos || at + 1 == word.size() || row == scope_words.end()) {
+                throw CLI::ValidationError("--give", "takes SCOPE=FILE, with examiner, kiosk, viewer or sync before the sign");
+              }
+              options.give.push_back({row->scope, word.substr(at + 1)});
+            }
+          },
+          "SCOPE=FILE: a token of its own, written to FILE for the owner alone; may be given several times")
+      ->needs(http)
+      ->allow_extra_args(false);
   command->add_option("--passphrase-fd", options.passphrase_fd, std::string(fd_help) + ". Without it: ledger.unlock")
       ->check(CLI::Range(3, 1'000'000));  // 0 to 2 carry messages and errors
   command->footer(
@@ -81,13 +98,54 @@ void add_serve(CLI::App& app, Options& options) {
       "  echo '{\"jsonrpc\":\"2.0\",\"method\":\"health.check\",\"id\":1}' | limbledger serve --ledger /tmp/show --stdio lines\n\n"
       "With --stdio no token is taken: --scope says what the caller may do. With --http, sidecar.json in the ledger's folder\n"
       "names the addresses and the token to send; the file is gone after a clean stop. With both, the program stops when the\n"
-      "standard input ends.\n\n"
+      "standard input ends. Others who may call get tokens of their own: --give, or limbledger token.\n\n"
       "A page in a browser may call only where this program serves it: --pages DIR. The link of --once opens it and its first\n"
       "session. The files are read at the start; scripts stand in files of their own.\n\n"
       "health.check and rpc.discover are answered at once; records are read and written once the ledger is unlocked, by\n"
       "ledger.unlock or --passphrase-fd. Where nothing can be written, the ledger is read only. A reply to a writing method\n"
       "means that it is on disk. End of input, SIGTERM and SIGINT stop it.");
   command->callback([&options] { options.command = Command::serve; });
+}
+
+void add_token(CLI::App& app, Options& options) {
+  CLI::App* command = app.add_subcommand("token", "Make, list and end the tokens of a program that serves a ledger over HTTP.");
+  command->require_subcommand(1);
+  command->footer(
+      "Examples:\n"
+      "  limbledger token make --ledger /tmp/show --scope viewer --minutes 60 --to /tmp/viewer\n"
+      "  limbledger token make --ledger /tmp/show --scope kiosk --exam EXAM --once\n"
+      "  limbledger token list --ledger /tmp/show\n"
+      "  limbledger token end 3 --ledger /tmp/show\n\n"
+      "It asks the program that serves, as the owner of its folder: sidecar.json names the address. A token is written to a\n"
+      "file for the owner alone and printed nowhere; a link opens one session, within two minutes. A kiosk fills one exam, the\n"
+      "one that is named or the first that it opens, also while the ledger is locked.");
+  const auto deed = [&](const char* name, const char* what, TokenDeed kind) {
+    CLI::App* one = command->add_subcommand(name, what);
+    one->add_option("--ledger", options.folder, "folder of the ledger (default: as for serve)");
+    one->callback([&options, kind] {
+      options.command = Command::token;
+      options.deed = kind;
+    });
+    return one;
+  };
+  CLI::App* make = deed("make", "Make a token.", TokenDeed::make);
+  std::map<std::string, service::Scope> scopes;
+  for (const ScopeWord& one : scope_words) {
+    scopes.emplace(one.word, one.scope);
+  }
+  make->add_option_function<std::string>(
+          "--scope", [&options, scopes](const std::string& word) { options.scope = scopes.at(word); }, "what its caller may do")
+      ->required()
+      ->check(CLI::IsMember(scopes));
+  make->add_option("--exam", options.exam, "of a kiosk: the open exam that it fills");
+  make->add_option("--minutes", options.minutes, "how long it is good (default: 60 of a kiosk, else a day)")->check(CLI::Range(1, 1440));
+  make->add_option("--label", options.label, "where it is used, for the list; no name of a person");
+  CLI::Option_group* how = make->add_option_group("how");
+  how->add_option("--to", options.to, "a new file for the token");
+  how->add_flag("--once", options.once, "print a link that opens one session instead");
+  how->require_option(1);
+  deed("list", "List the tokens of this launch, without their texts.", TokenDeed::list);
+  deed("end", "End a token before its time.", TokenDeed::end)->add_option("NUMBER", options.number, "as list shows it")->required()->check(CLI::PositiveNumber);
 }
 
 void add_others(CLI::App& app, Options& options) {
@@ -140,6 +198,7 @@ std::optional<Options> read_options(int count, const char* const* words, int& ex
       "passphrase; 4 in use, read only, or the disk; 5 failed inside.");
   add_new(app, options);
   add_serve(app, options);
+  add_token(app, options);
   add_others(app, options);
   try {
     app.parse(count, words);

@@ -11,7 +11,13 @@
 
 namespace limbledger::rpc {
 
-enum class Command : std::uint8_t { new_ledger, serve, verify, schemas, rules, assess };
+enum class Command : std::uint8_t { new_ledger, serve, token, verify, schemas, rules, assess };
+enum class TokenDeed : std::uint8_t { make, list, end };
+
+struct GivenAtStart {
+  service::Scope scope{};
+  std::string file;
+};
 
 struct Options {
   Command command{};
@@ -26,6 +32,13 @@ struct Options {
   std::string pages;                       // folder of a front end to be served beside; empty: none
   bool once = false;                       // print a link that opens one session
   service::Scope scope = service::Scope::examiner;
+  std::vector<GivenAtStart> give;          // tokens of their own, each into a file
+  TokenDeed deed{};
+  std::string exam;                        // of a kiosk's token; empty: the first that it opens
+  std::optional<int> minutes;
+  std::string label;
+  std::string to;                          // the file a token is written to
+  int number = 0;                          // of the token to be ended
   std::string file;  // "-": the standard input
   bool json = false;
   std::vector<std::string> confirmed;  // codes of questions that were asked back and answered

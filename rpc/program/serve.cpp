@@ -1,5 +1,6 @@
 #include "core/service/call.hpp"
 #include "core/service/desk.hpp"
+#include "rpc/access/visit.hpp"
 #include "rpc/emit/openrpc.hpp"
 #include "rpc/program/commands.hpp"
 #include "rpc/program/examples/examples.hpp"
@@ -108,6 +109,8 @@ ExitCode serve(const Options& options) {
   context.desk = &opened.desk();
   context.edition = &opened.desk().edition();
   context.caller.scope = options.scope;
+  const service::NetworkLimits network = published({}, {});
+  context.network = &network;
   Service service{service::methods(), context, {}, {}, {}};
   service.discover = [] {
     static const std::string text = openrpc_text(service::methods(), held_talk().examples);
@@ -145,10 +148,15 @@ ExitCode serve(const Options& options) {
     log.stopped("by a signal");
     return code;
   }
+  if (options.scope == service::Scope::kiosk) {
+    opened.desk().kiosks_by([&] { return std::vector{context.caller.exam}; });
+  }
   stdio.idle = [&] { opened.desk().lock_if_idle(); };
   stdio.stop = stop.descriptor();
   log.started(options.framing == Framing::lines ? "stdio lines" : "stdio headers");
-  return ended(serve_stdio(stdio, [&](std::string_view text) { return answer(text, service); }, too_large), log);
+  const StdioOutcome outcome = serve_stdio(stdio, [&](std::string_view text) { return answer(text, service); }, too_large);
+  opened.desk().kiosks_by({});
+  return ended(outcome, log);
 }
 
 }  // namespace limbledger::rpc

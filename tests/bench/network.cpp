@@ -245,7 +245,7 @@ int run() {
     std::fprintf(stderr, "listen: %s\n", why.c_str());
     return 1;
   }
-  rpc::Tokens tokens(world);
+  rpc::Tokens tokens(world, {64, 1'000'000'000, 1'000'000'000'000});
   rpc::Visits visits(service, tokens, listener->port());
   const std::string token = tokens.make({service::Scope::examiner, std::nullopt}).text;
   std::array<int, 2> stop{};

@@ -33,9 +33,9 @@ const ObjectKey& Log::key_to_write(const NewOperation& operation, Commit& commit
   Secret32 ephemeral;
   world_.random(ephemeral.room());
   const ObjectKey& key = commit.fresh_keys.emplace(operation.object, ObjectKey(secret, operation.object)).first->second;
-  const auto& [epoch, pair] = *identity_.epochs.rbegin();
   Row row;
-  row.body = wrap(key, epoch, pair.pub(), ephemeral).to_bytes();
+  row.body = identity_.sealed_to ? wrap(key, identity_.sealed_to->first, identity_.sealed_to->second, ephemeral).to_bytes()
+                                 : wrap(key, identity_.epochs.rbegin()->first, identity_.epochs.rbegin()->second.pub(), ephemeral).to_bytes();
   Header header;
   header.kind = Kind::key;
   header.body_length = static_cast<std::uint32_t>(row.body.size());

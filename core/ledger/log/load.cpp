@@ -20,6 +20,39 @@ Result<std::unique_ptr<Log>> Log::open(LogStore& store, World& world, Identity i
   return log;
 }
 
+std::unique_ptr<Log> Log::narrowed(const std::set<model::ObjectId>& kept) const {
+  Identity identity{identity_.clinic, identity_.device_key, {}, BlobKey(Secret32())};
+  identity.sealed_to = identity_.sealed_to;
+  if (!identity_.epochs.empty()) {
+    identity.sealed_to.emplace(identity_.epochs.rbegin()->first, identity_.epochs.rbegin()->second.pub());
+  }
+  std::unique_ptr<Log> log(new Log(store_, world_, std::move(identity)));
+  log->clock_ = clock_;
+  log->joint_ = joint_;
+  log->damage_ = damage_;
+  log->index_.leaves = index_.leaves;
+  log->index_.origins = index_.origins;
+  // Random ids of requests, by which a repeat is known and no other's object is written to.
+  log->index_.requests = index_.requests;
+  log->index_.examiners = index_.examiners;
+  log->index_.entry_count = index_.entry_count;
+  log->index_.newest = index_.newest;
+  for (const model::ObjectId& id : kept) {
+    if (const auto object = index_.objects.find(id); object != index_.objects.end()) {
+      log->index_.objects.insert(*object);
+      for (const ObjectKey& key : object->second.keys) {
+        log->index_.object_of[key.kid()] = id;
+      }
+    }
+  }
+  return log;
+}
+
+void Log::keep_only(const std::set<model::ObjectId>& kept) {
+  std::erase_if(index_.objects, [&](const auto& one) { return !kept.contains(one.first); });
+  std::erase_if(index_.object_of, [&](const auto& one) { return !kept.contains(one.second); });
+}
+
 Result<void> Log::load(const RowMaker& make_row) {
   const auto heads = store_.heads();
   if (!heads) {
@@ -246,7 +279,7 @@ Result<std::size_t> Log::take(const Origin& origin, std::vector<Row> rows, const
 }
 
 Result<void> Log::save_index() {
-  if (unsaved_ == 0 || !damage_.empty()) {
+  if (unsaved_ == 0 || !damage_.empty() || identity_.sealed_to) {
     return {};
   }
   const Bytes plain = index_.to_bytes();

@@ -29,6 +29,8 @@ struct Identity {
   SignKey device_key;
   std::map<std::uint32_t, BoxPair> epochs;
   BlobKey shelf;
+  // Where no epoch can be opened: the public half that new keys are sealed to, so that what is written is not read again.
+  std::optional<std::pair<std::uint32_t, PublicKey>> sealed_to = std::nullopt;
 
   [[nodiscard]] model::ReplicaId replica() const { return replica_of(clinic, device_key.pub()); }
 };
@@ -56,6 +58,12 @@ class Log {
   // With `make_row` the rows of the lists are made in the same reading.
   [[nodiscard]] static Result<std::unique_ptr<Log>> open(LogStore& store, World& world, Identity identity, const RowMaker& make_row = {});
 
+  // The same log for writing on while it is locked: it signs and seals as this device, and of all keys it holds those of the
+  // objects kept alone. It cannot open an epoch, so whatever else is in the store stays shut to it, and it keeps no index.
+  [[nodiscard]] std::unique_ptr<Log> narrowed(const std::set<model::ObjectId>& kept) const;
+  // Forgets the keys of all other objects.
+  void keep_only(const std::set<model::ObjectId>& kept);
+
   // The entries of the operations, in their order. `examiner_key` signs where an operation asks for it.
   [[nodiscard]] Result<std::vector<Opened>> append(std::span<const NewOperation> operations, const model::EditionId& edition,
                                                    const SignKey* examiner_key);
@@ -80,7 +88,7 @@ class Log {
   [[nodiscard]] const std::vector<wire::Fault>& damage() const { return damage_; }
   // Writes the index beside the log; called when idle, on locking, and every few thousand entries.
   [[nodiscard]] Result<void> save_index();
-  [[nodiscard]] bool index_is_old() const { return unsaved_ >= index_every; }
+  [[nodiscard]] bool index_is_old() const { return !identity_.sealed_to && unsaved_ >= index_every; }
 
  private:
   static constexpr std::size_t index_every = 4096;

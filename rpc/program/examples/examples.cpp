@@ -6,6 +6,7 @@
 #include "core/service/desk.hpp"
 #include "core/store/memory.hpp"
 #include "core/wire/parse.hpp"
+#include "rpc/access/token.hpp"
 #include "rpc/program/examples/talk.hpp"
 
 #include <map>
@@ -88,6 +89,8 @@ class StillWorld final : public ledger::World {
   service::Context context;
   context.desk = desk->get();
   context.edition = edition;
+  Tokens tokens(world);
+  context.tokens = &tokens;
   std::map<std::string, std::string> kept{{"passphrase", wire::quoted(wanted.passphrase)}, {"code", wire::quoted(made->recovery_code)}};
   for (const Line& line : example_talk()) {
     const std::string params = filled(line.params, kept);

@@ -66,6 +66,9 @@ std::span<const Line> example_talk() {
       {"exam.read", "what is to be countersigned", R"({"exam":"@exam"})", {{"revision", "/revision"}}},
       {"exam.countersign", "the supervisor's own finding beside the one that was signed", R"({"exam":"@exam","findings":[{"item":"vessel.pulse_dorsalis_pedis","side":"left","value":{"kind":"grade","scale":"pulse/0-3","grade":"1"}}],"impression":{"text":"torn meniscus","side":"left"},"seen":"@revision","request":"6a0c5b9e-0000-4000-8000-000000000034"})", {}},
       {"agreement.read", "how far the two agree", R"({"language":"en"})", {}},
+      {"token.make", "a kiosk for one open exam, as a code for a link", R"({"scope":"kiosk","minutes":30,"label":"waiting room","once":true})", {{"token", "/number"}}},
+      {"token.list", "what else may call", R"({})", {}},
+      {"token.end", "it is not needed any more", R"({"number":"@token"})", {}},
       {"session.end", "the talk is over", R"({})", {}},
   };
   return talk;

@@ -3,6 +3,7 @@
 #include "rpc/access/scope.hpp"
 #include "rpc/access/visit.hpp"
 #include "rpc/program/network/discovery.hpp"
+#include "rpc/program/network/given_files.hpp"
 #include "rpc/program/network/pages.hpp"
 #include "rpc/transport/listener.hpp"
 
@@ -22,6 +23,20 @@ constexpr std::int64_t renew_ms = token_ms / 2;
   return found == scope_words.end() ? std::string("none") : std::string(found->word);
 }
 
+// For as long as tokens live, the desk asks them which kiosks go on while it is locked.
+class KiosksOf {
+ public:
+  KiosksOf(service::Desk& desk, const Tokens& tokens) : desk_(desk) {
+    desk.kiosks_by([&tokens] { return tokens.kiosks(); });
+  }
+  ~KiosksOf() { desk_.kiosks_by({}); }
+  KiosksOf(const KiosksOf&) = delete;
+  KiosksOf& operator=(const KiosksOf&) = delete;
+
+ private:
+  service::Desk& desk_;
+};
+
 }  // namespace
 
 ExitCode serve_http(const Options& options, OpenedLedger& opened, Service& service, Log& log, const HttpHooks& hooks) {
@@ -39,6 +54,8 @@ ExitCode serve_http(const Options& options, OpenedLedger& opened, Service& servi
   const service::Caller caller = service.context.caller;
   Tokens tokens(opened.world());
   Visits visits(service, tokens, listener->port(), std::move(pages));
+  const KiosksOf kiosks(opened.desk(), tokens);
+  service.context.tokens = &tokens;
   const SidecarFile file(opened.folder());
   Sidecar sidecar = sidecar_at(listener->port());
   std::int64_t published_up_ms = 0;
@@ -59,8 +76,10 @@ ExitCode serve_http(const Options& options, OpenedLedger& opened, Service& servi
       log.call_failed({}, "ledger.read_only", {});  // a full disk: tried again at the next tick
     }
   };
+  GivenFiles given(options.give, tokens, opened.world());
   // The file never names a token that was ended.
   tokens.tells_end([&](std::uint64_t number) {
+    given.ended(number);
     if (number == published) {
       published_up_ms -= renew_ms + 1;
       publish_again();
@@ -72,13 +91,15 @@ ExitCode serve_http(const Options& options, OpenedLedger& opened, Service& servi
   }
   log.started(hooks.beside == nullptr ? "http" : "http and stdio");
   Beside beside;
+  service::Caller beside_caller = caller;
   if (hooks.beside != nullptr) {
     beside.descriptor = hooks.beside->handover().descriptor();
     beside.ready = [&] {
       const bool goes_on = hooks.beside->handover().answer([&](std::string_view text) {
-        service.context.caller = caller;
+        service.context.caller = beside_caller;
         service.context.wait_ms.reset();
         auto reply = answer(text, service);
+        beside_caller = service.context.caller;  // a kiosk's exam stays its own
         service.context.caller = {service::Scope::none, std::nullopt};
         return reply;
       });
@@ -93,8 +114,12 @@ ExitCode serve_http(const Options& options, OpenedLedger& opened, Service& servi
                   if (opened.world().now().up_ms - published_up_ms > renew_ms) {
                     publish_again();
                   }
+                  if (!given.renew()) {
+                    log.call_failed({}, "ledger.read_only", {});
+                  }
                 },
                 tick_ms, beside);
+  service.context.tokens = nullptr;
   return ExitCode::done;
 }
 

@@ -172,7 +172,10 @@ TEST_CASE("HC-016: a side exchange turns the findings and lists every text and e
 
 TEST_CASE("a kiosk opens an exam without a person, and neither takes over nor changes what an examiner found") {
   Form form;
-  const std::string entry = at(form.recorded(Form::flexion(110)), "/recorded/0/entry");
+  const auto told = [](const std::string& item, const std::string& more = "") {
+    return R"({"item":")" + item + R"(","side":"left","value":{"kind":"answer","answer":"yes"})" + more + "}";
+  };
+  const std::string entry = at(form.recorded(told("history.pop")), "/recorded/0/entry");
   const std::string person = at(form.ok("person.register", R"({"names":[{"text":"Tuma Invented"}],"sex":"male",)" + form.request() + "}"), "/person/person");
   form.caller.scope = Scope::kiosk;
   CHECK(codes_of(form.call("exam.open", R"({"complaint":"free","setting":"outreach","person":")" + person + "\"," + form.request() + "}")) == "token.scope");
@@ -182,8 +185,10 @@ TEST_CASE("a kiosk opens an exam without a person, and neither takes over nor ch
   model::ExamId own;
   REQUIRE(model::ExamId::from_text(form.exam, own).empty());
   form.caller.exam = own;  // the token names this exam
-  CHECK(codes_of(form.record(Form::flexion(99, R"(,"replaces":[")" + entry + "\"]"), form.seen)) == "exam.not_yours");
-  const std::string reported = form.recorded(form.tender("yes"));
+  CHECK(codes_of(form.record(told("history.pop", R"(,"replaces":[")" + entry + "\"]"), form.seen)) == "exam.not_yours");
+  // C16: what a hand finds is no kiosk's to say; what the person tells is.
+  CHECK(codes_of(form.record(form.tender("yes"), form.seen)) == "item.hands_on");
+  const std::string reported = form.recorded(told("history.giving_way"));
   CHECK(at(reported, "/recorded/0/finding").size() == 26);
   const std::string shown = form.ok("exam.read", R"({"exam":")" + form.exam + "\"}");
   CHECK(at(shown, "/exam/findings/0/origin") == "self_reported");

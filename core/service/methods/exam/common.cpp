@@ -70,6 +70,26 @@ void leave_out_protected(const Context& context, model::Exam& exam) {
   }
 }
 
+void leave_out_unseen(const Context& context, model::Exam& exam) {
+  if (!sees_protected(context)) {
+    leave_out_protected(context, exam);
+  }
+  if (context.caller.scope != Scope::kiosk) {
+    return;
+  }
+  exam.impression.reset();
+  exam.plan.reset();
+  exam.alerts_handled.reset();
+  exam.addenda.reset();
+  exam.signed_.reset();
+  exam.incomplete.reset();
+  exam.disagreed.reset();
+  exam.countersigned.reset();
+  exam.followed.reset();
+  exam.outcomes.reset();
+  exam.transfer.reset();
+}
+
 Result<void> exam_takes_changes(const ledger::ExamRecord& record) {
   // Which value a missing entry corrected, or whether it signed, cannot be known: nothing is built on such a record.
   if (record.unopened != 0) {
@@ -188,6 +208,7 @@ Result<ExamReply> exam_reply(Context& context, const model::ExamId& exam, const 
   }
   ExamReply reply;
   reply.exam = (*record)->fold.exam;
+  leave_out_unseen(context, reply.exam);
   reply.revision = written.revision;
   if (written.repeat) {
     reply.repeat = true;

@@ -170,17 +170,7 @@ Result<ExamReadResult> exam_read(Context& context, const ExamReadParams& params)
   }
   ExamReadResult result;
   result.exam = (*record)->fold.exam;
-  if (!sees_protected(context)) {
-    leave_out_protected(context, result.exam);
-  }
-  if (context.caller.scope == Scope::kiosk) {
-    // What examiners say among themselves is not for the person to read alone.
-    result.exam.disagreed.reset();
-    result.exam.countersigned.reset();
-    result.exam.followed.reset();
-    result.exam.outcomes.reset();
-    result.exam.transfer.reset();
-  }
+  leave_out_unseen(context, result.exam);
   result.revision = result.exam.revision.value_or(std::vector<model::EntryId>{});
   const auto names = names_in(context, result.exam);
   if (!names) {

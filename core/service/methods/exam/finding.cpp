@@ -4,6 +4,7 @@
 #include "core/model/check.hpp"
 #include "core/service/methods/exam/watch.hpp"
 #include "core/service/methods/people/dates.hpp"
+#include "core/service/methods/exam/told.hpp"
 #include "core/wire/parse.hpp"
 #include "core/wire/write.hpp"
 
@@ -32,6 +33,13 @@ void check_all(Context& context, const std::vector<NewFinding>& findings, std::v
     model::Observation observation = observation_of(findings[i]);
     if (context.caller.scope == Scope::kiosk) {
       observation.origin = model::Origin::self_reported;  // until the examiner takes it over
+      if (findings[i].examiner) {
+        faults.emplace_back("token.scope", path_of(i) + "/examiner", "no examiner: it is the person's own word");
+      }
+      if (const model::Item* item = context.edition->item(findings[i].item); item != nullptr && !is_told(*context.edition, *item)) {
+        faults.emplace_back("item.hands_on", path_of(i) + "/item", "an item of the kiosk's form");
+        continue;
+      }
     }
     model::Checked checked = model::check(observation, catalogue, confirmed, path_of(i));
     for (model::Observation& one : checked.observations) {
@@ -168,7 +176,7 @@ Result<FindingRecordResult> finding_record(Context& context, const FindingRecord
     return record.error();
   }
   if (params.findings.empty() || params.findings.size() > findings_a_call_max) {
-    return wire::Fault{"limit.items", "/findings", "1 to 100 findings", std::to_string(params.findings.size())};
+    return wire::Fault("limit.items", "/findings", "1 to 100 findings", std::to_string(params.findings.size())).with("items", std::to_string(findings_a_call_max));
   }
   if (auto seen = check_seen(params.seen, (*record)->operations); !seen) {
     return seen.error();
@@ -259,7 +267,7 @@ Result<FindingCheckResult> finding_check(Context& context, const FindingCheckPar
     }
   }
   if (params.findings.empty() || params.findings.size() > findings_a_call_max) {
-    return wire::Fault{"limit.items", "/findings", "1 to 100 findings", std::to_string(params.findings.size())};
+    return wire::Fault("limit.items", "/findings", "1 to 100 findings", std::to_string(params.findings.size())).with("items", std::to_string(findings_a_call_max));
   }
   std::vector<Planned> planned;
   std::vector<wire::Fault> faults;

@@ -10,6 +10,7 @@
 #include "core/service/methods/letter/paper.hpp"
 #include "core/service/methods/say/form_paper.hpp"
 #include "core/service/methods/say/form_texts.hpp"
+#include "core/service/methods/exam/told.hpp"
 
 #include <algorithm>
 
@@ -136,7 +137,9 @@ void ask_body(const interpret::View& view, FormAsk& ask) {
   ask_body(view, ask);
   ask.recorded = recorded_slots(view, context.caller.scope == Scope::kiosk);
   for (const interpret::MissingItem& one : interpret::missing_items(view, *ask.sequence)) {
-    ask.minimum_open.push_back({one.item, one.side});
+    if (!ask.told_alone || is_told(*context.edition, *context.edition->item(one.item))) {
+      ask.minimum_open.push_back({one.item, one.side});
+    }
   }
   const interpret::Watched watched = interpret::watch(view);
   for (const interpret::OpenConcern& open : watched.concerns) {
@@ -197,6 +200,7 @@ namespace {
   ask.sequence = *sequence;
   ask.cannot = params.cannot.value_or(std::vector<Cannot>{});
   ask.without_protected = without_protected;
+  ask.told_alone = context.caller.scope == Scope::kiosk;
   if (params.minutes) {
     ask.seconds = params.minutes->steps * 60;
   }

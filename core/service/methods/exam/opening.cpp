@@ -1,4 +1,5 @@
 #include "core/ledger/log/log.hpp"
+#include "core/service/admission.hpp"
 #include "core/service/methods/exam/exam.hpp"
 #include "core/service/methods/people/changes.hpp"
 #include "core/service/methods/people/dates.hpp"
@@ -193,6 +194,9 @@ Result<ExamReply> exam_open(Context& context, const ExamOpenParams& params) {
     if (params.person || params.identified) {
       return wire::Fault{"token.scope", "/person", "an exam without a person; the examiner adds it"};
     }
+    if (params.reviews || params.supervised) {
+      return wire::Fault{"token.scope", params.reviews ? "/reviews" : "/supervised", "nothing that is between examiners"};
+    }
     if (context.caller.exam ? *context.caller.exam != exam : context.desk->log().index().requests.contains(params.request)) {
       return wire::Fault{"exam.not_yours", "/request", "the exam of this token"};
     }
@@ -222,6 +226,9 @@ Result<ExamReply> exam_open(Context& context, const ExamOpenParams& params) {
   }
   if (context.caller.scope == Scope::kiosk) {
     context.caller.exam = exam;
+    if (context.admission != nullptr) {
+      context.admission->bind(exam);
+    }
   }
   auto reply = exam_reply(context, exam, *written);
   if (reply && !params.examined_at && clock_is_suspect(context.desk->world().now())) {

@@ -152,6 +152,9 @@ Result<HealthResult> health_check(Context& context, const NoParams& /*params*/) 
   if (clock_is_suspect(desk.world().now())) {
     result.clock = {ClockHealth::suspect, wire::Remark{std::string(clock_hint)}};
   }
+  if (context.network != nullptr) {
+    result.network = *context.network;
+  }
   return result;
 }
 

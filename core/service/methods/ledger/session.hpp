@@ -56,6 +56,30 @@ struct Limits {
   AnyCount text;
 };
 BOOST_DESCRIBE_STRUCT(Limits, (), (message_bytes, depth, batch, findings_a_call, name, remark, text))
+// What every connection over HTTP and WebSocket is held to; times in ms. A refusal for one of them names it in its params.
+struct NetworkLimits {
+  AnyCount head_bytes;
+  AnyCount connections;
+  AnyCount connections_a_second;
+  AnyCount messages_a_second;  // of one connection, and of all with one token
+  AnyCount messages_at_once;   // before that
+  AnyCount waiting_calls;      // of one WebSocket
+  AnyCount tokens;
+  AnyCount head_ms;
+  AnyCount request_ms;
+  AnyCount idle_ms;
+  AnyCount session_ms;
+  AnyCount socket_idle_ms;
+};
+BOOST_DESCRIBE_STRUCT(NetworkLimits, (), (head_bytes, connections, connections_a_second, messages_a_second, messages_at_once, waiting_calls, tokens, head_ms, request_ms,
+                                          idle_ms, session_ms, socket_idle_ms))
+constexpr auto notes(const NetworkLimits*) {
+  return std::array{wire::Note{"messages_a_second", "of one connection, and of all connections with one token together"},
+                    wire::Note{"messages_at_once", "so many before messages_a_second counts"},
+                    wire::Note{"waiting_calls", "calls of changes.read that one WebSocket may leave waiting; one more is answered at once"},
+                    wire::Note{"tokens", "made and not yet ended or expired"},
+                    wire::Note{"head_ms", "for the head of a request; request_ms for all of it; idle_ms between two; session_ms from the handshake to session.open; socket_idle_ms without a sign of life"}};
+}
 enum class ClockHealth { plausible, suspect };
 BOOST_DESCRIBE_ENUM(ClockHealth, plausible, suspect)
 struct ClockSeen {
@@ -76,8 +100,9 @@ struct HealthResult {
   std::vector<wire::Name> examiners;  // labels of those who can unlock
   wire::Name version;                 // of the program
   ClockSeen clock;
+  std::optional<NetworkLimits> network;
 };
-BOOST_DESCRIBE_STRUCT(HealthResult, (), (state, store, protocol, edition, limits, ledger_kind, examiners, version, clock))
+BOOST_DESCRIBE_STRUCT(HealthResult, (), (state, store, protocol, edition, limits, ledger_kind, examiners, version, clock, network))
 // No scope, also while locked.
 [[nodiscard]] Result<HealthResult> health_check(Context& context, const NoParams& params);
 
@@ -125,7 +150,7 @@ struct UnlockResult {
   OpenedBy opened_by{};
 };
 BOOST_DESCRIBE_STRUCT(UnlockResult, (), (examiner, locks_at, opened_by))
-// Scope A, also while locked. Faults: value.empty, ledger.passphrase, ledger.wait (wait_s), examiner.unknown.
+// All scopes but kiosk, also while locked: nobody tries passphrases in a waiting room. Faults: value.empty, ledger.passphrase, ledger.wait (wait_s), examiner.unknown.
 [[nodiscard]] Result<UnlockResult> ledger_unlock(Context& context, const UnlockParams& params);
 
 struct LockResult {

@@ -3,6 +3,7 @@
 #include "core/reference/edition.hpp"
 #include "core/service/methods/say/form_place.hpp"
 #include "core/service/methods/say/form_step.hpp"
+#include "core/service/methods/exam/told.hpp"
 
 #include <algorithm>
 #include <array>
@@ -27,7 +28,7 @@ class Form {
     result_.minutes = ask_.sequence->minutes;
     result_.not_to_miss = ask_.sequence->not_to_miss.value_or(std::vector<model::MessageId>{});
     for (const model::SequenceStep& step : ask_.sequence->steps) {
-      if (is_minimum(ask_, step)) {
+      if (is_minimum(ask_, step) && (!ask_.told_alone || is_told(edition_, *edition_.item(step.item)))) {
         result_.minimum.push_back(step.item);
       }
     }

@@ -271,6 +271,7 @@ struct FormAsk {
   std::vector<interpret::OpenConcern> open;
   bool late_pregnancy = false;  // from about 20 weeks, or of unknown length
   bool without_protected = false;  // what is asked in private alone stands on no kiosk and on no paper
+  bool told_alone = false;         // at a kiosk: what somebody can say, and nothing that is examined
   std::optional<std::vector<RecordedSlot>> recorded;
   std::vector<OpenItem> minimum_open;
   std::vector<BodyStep> not_applicable;

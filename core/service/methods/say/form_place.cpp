@@ -1,6 +1,7 @@
 #include "core/service/methods/say/form_place.hpp"
 
 #include "core/reference/edition.hpp"
+#include "core/service/methods/exam/told.hpp"
 
 #include <algorithm>
 #include <string_view>
@@ -88,6 +89,9 @@ class Places {
       const model::SequenceStep& step = ask_.sequence->steps[at_];
       const Item& item = *edition_.item(step.item);
       if (ask_.without_protected && item.protected_.value_or(false)) {
+        continue;
+      }
+      if (ask_.told_alone && !is_told(edition_, item)) {
         continue;
       }
       if (!young_enough(item, step)) {

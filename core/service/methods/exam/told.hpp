@@ -1,0 +1,12 @@
+// What somebody can say of themselves without being examined: the history, what they do in a day, and what they would call the
+// staff for. A kiosk asks and takes nothing else, and nothing that is asked in private alone. What changes how everything else
+// is read (region body) is the examiner's to record. Source: clinical safety, C16.
+#pragma once
+
+#include "core/reference/edition.hpp"
+
+namespace limbledger::service {
+
+[[nodiscard]] bool is_told(const reference::Edition& edition, const model::Item& item);
+
+}  // namespace limbledger::service
