@@ -121,10 +121,12 @@ void check_unrelated(const model::Finding& finding, const Said& without, const S
   compare(with.hypotheses, without.hypotheses);
 }
 
-// A second value in the place of one that is there is a contradiction, which nobody but a person settles.
+// A second value in the place of one that is there is a contradiction, which nobody but a person settles. What is told of the person as a
+// whole and of one leg is heard together: a leg that turns out beside an even gait.
 bool shares_its_place(const Bench& made, const model::Finding& finding) {
   return std::any_of(made.exam.findings->begin(), made.exam.findings->end(), [&](const model::Finding& one) {
-    return one.finding != finding.finding && one.item == finding.item && one.side == finding.side;
+    const bool same_place = one.side == finding.side || one.side == Side::midline || finding.side == Side::midline;
+    return one.finding != finding.finding && one.item == finding.item && same_place;
   });
 }
 

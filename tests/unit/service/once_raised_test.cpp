@@ -199,6 +199,16 @@ TEST_CASE_FIXTURE(OnceTold, "the day of the injury told later is such an answer 
   CHECK(of_alert(other, "alert.acs", "/state") == "withdrawn_by_correction");
 }
 
+TEST_CASE_FIXTURE(OnceTold, "a value of the person as a whole that contradicts one of a leg is told later: neither stands, and the alert is seen to have been raised") {
+  open("hip_after_fall");
+  const std::string turned_out = R"({"item":"gait.pattern","side":"left","value":{"kind":"choice","choice":"turned_out"})";
+  REQUIRE(of_alert(tell(turned_out), "alert.hip_fx_old", "/state") == "raised");
+  CHECK(of_alert(tell(chosen("gait.pattern", "even")), "alert.hip_fx_old", "/state") == "withdrawn_by_correction");
+  open("hip_after_fall");
+  tell(chosen("gait.pattern", "even"));
+  CHECK(of_alert(tell(turned_out), "alert.hip_fx_old", "/state") == "absent");
+}
+
 TEST_CASE_FIXTURE(OnceTold, "one that is now shown inside a graver one has not gone, and is not called withdrawn") {
   REQUIRE(of_alert(tell(yes_no("history.foot_drop_new", "left", "yes")), "alert.foot_drop_new", "/state") == "raised");
   const std::string inside = tell(yes_no("history.pain_out_of_proportion", "left", "yes"));
