@@ -29,7 +29,7 @@ struct AssessAsk {
   std::optional<wire::Name> saw;  // digest of the entries that were read, handed through
   std::vector<TypedPrior> priors{};
   bool protected_ = false;  // show what protects a child or partner
-  std::vector<model::Exam> before_corrections{};  // the exam as each correcting entry had been shown it
+  std::vector<model::Exam> before_corrections{};  // the exam as it stood while an alert was raised that is no more
   std::optional<model::Place> place{};            // what is there, so that nothing is advised that is not
 };
 

@@ -29,11 +29,13 @@ using model::Side;
 
 [[nodiscard]] std::string answer_to(const PageView& view, const interpret::Alert& alert, std::string& said_before) {
   const auto& handled = alert.handled;
+  // What was done stands whatever became of the alert; that it is raised no more must not be hidden by it.
+  const std::string gone = alert.state == interpret::AlertState::withdrawn_by_correction ? enum_word(view.words, "alert_state", alert.state) + " " : std::string();
   if (handled && handled->action) {
-    return view.say("page.alert_action", {{"text", handled->action->text}});
+    return gone + view.say("page.alert_action", {{"text", handled->action->text}});
   }
   if (handled && handled->reason) {
-    return view.say("page.alert_reason", {{"text", handled->reason->text}});
+    return gone + view.say("page.alert_reason", {{"text", handled->reason->text}});
   }
   if (alert.state == interpret::AlertState::raised) {
     const std::string planned = plan_beside(view, alert.side);

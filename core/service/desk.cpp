@@ -4,6 +4,7 @@
 #include "core/ledger/keys/keyring.hpp"
 #include "core/ledger/log/log.hpp"
 #include "core/service/desk_identity.hpp"
+#include "core/service/once_raised.hpp"
 #include "core/service/passphrase_wait.hpp"
 #include "core/service/watched_store.hpp"
 
@@ -36,6 +37,7 @@ struct Desk::Inside {
   std::function<std::vector<std::optional<model::ExamId>>()> kiosks;
   std::unique_ptr<ledger::Log> kiosk_log;  // while locked
   std::unique_ptr<ledger::Records> kiosk_records;
+  std::map<model::ExamId, OnceRaised> once_raised;
   model::ExaminerId examiner;
   std::optional<ledger::SignKey> examiner_key;
 
@@ -226,6 +228,7 @@ void Desk::shut() {
   inside_->shut = true;
   inside_->kiosk_records.reset();
   inside_->kiosk_log.reset();
+  inside_->once_raised.clear();
   inside_->records.reset();
   inside_->log.reset();
   inside_->examiner_key.reset();
@@ -346,6 +349,7 @@ const reference::Edition& Desk::edition() const { return *inside_->edition; }
 std::map<std::string, std::string, std::less<>>& Desk::answers() { return inside_->answers; }
 ledger::Log& Desk::log() { return *inside_->log; }
 ledger::Records& Desk::records() { return *inside_->records; }
+std::map<model::ExamId, OnceRaised>& Desk::once_raised() { return inside_->once_raised; }
 const model::ExaminerId& Desk::examiner() const { return inside_->examiner; }
 const ledger::SignKey* Desk::examiner_key() const { return inside_->examiner_key ? &*inside_->examiner_key : nullptr; }
 

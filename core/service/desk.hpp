@@ -29,6 +29,8 @@ class SignKey;
 
 namespace limbledger::service {
 
+struct OnceRaised;  // once_raised.hpp
+
 enum class LedgerKind : std::uint8_t { clinic, demonstration, practice };
 
 struct NewLedger {
@@ -136,6 +138,8 @@ class Desk {
   // Below only while unlocked.
   [[nodiscard]] ledger::Log& log();
   [[nodiscard]] ledger::Records& records();
+  // What alerts each exam has raised so far; forgotten on locking.
+  [[nodiscard]] std::map<model::ExamId, OnceRaised>& once_raised();
   [[nodiscard]] const model::ExaminerId& examiner() const;
   // Null where the ledger was opened by the printed code: it is read, and nothing is recorded or signed.
   [[nodiscard]] const ledger::SignKey* examiner_key() const;

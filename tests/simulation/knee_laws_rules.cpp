@@ -36,6 +36,12 @@ const interpret::RuleResult* find(const std::vector<interpret::RuleResult>& said
 // A wound or a joint out of place comes before any rule, and an open rule is then not used.
 bool set_aside(const interpret::RuleResult& rule) { return rule.gate && rule.gate->text == "red_flag"; }
 
+// A negative that other findings contradict counts as unsettled (clinical safety, requirement 7): a stance held after one that was not.
+bool contradicted(const interpret::RuleResult& rule) {
+  return rule.outcome == Outcome::negative &&
+         std::any_of(rule.flags.begin(), rule.flags.end(), [](const model::Word& flag) { return flag.text == "contradicted"; });
+}
+
 // A value of this item that falls in the class which the rule named; none where it is not a value of an item.
 std::optional<model::Value> value_in(const model::ItemId& item, const std::string& named) {
   const model::Item* known = reference::built_in_edition()->item(item);
@@ -144,12 +150,14 @@ Taken unknown_is_never_more_certain(Bench& made, const std::vector<interpret::Ru
     findings.insert(findings.begin() + static_cast<std::ptrdiff_t>(i), kept);
     for (const auto& rule : rules) {
       const auto* without = find(after, rule);
-      if (rule.outcome == Outcome::undetermined || without == nullptr || set_aside(rule) || set_aside(*without) || joins_methods(rule)) {
+      if (rule.outcome == Outcome::undetermined || contradicted(rule) || without == nullptr || set_aside(rule) || set_aside(*without) || joins_methods(rule)) {
         continue;
       }
       ++taken.away;
       taken.opened += rule.outcome != without->outcome ? 1U : 0U;
-      if (rule.outcome != without->outcome && without->outcome != Outcome::undetermined) {
+      // A test that was not done concludes nothing, no more than one that is open: arms that were used at a chair nobody rose from.
+      const bool nothing = without->outcome == Outcome::undetermined || (without->gate && without->gate->text == "not_done");
+      if (rule.outcome != without->outcome && !nothing) {
         CAPTURE(kept.item.text);
         CAPTURE(wire::write(rule));
         REQUIRE(wire::write(*without) == wire::write(rule.outcome));

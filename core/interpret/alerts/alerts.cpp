@@ -143,7 +143,7 @@ void fit_to_place(const model::Place* place, std::vector<model::MessageId>& mean
   const auto& inside = judged.row->inside;
   return inside && std::any_of(all.begin(), all.end(), [&](const JudgedFlag& other) {
            const bool named = std::find(inside->begin(), inside->end(), other.row->alert) != inside->end();
-           return named && is_raised(other) && !is_prompt(other) && (!judged.side || !other.side || judged.side == other.side);
+           return named && stands_as_alert(other) && (!judged.side || !other.side || judged.side == other.side);
          });
 }
 
@@ -213,20 +213,19 @@ void fill_questions(const View& view, const std::vector<JudgedFlag>& flags, Aler
   out.questions_more = asked.size() - out.questions.size();
 }
 
-// What was raised before a correction and is no more.
-void add_withdrawn(const View& view, const AlertsAsk& ask, std::vector<Alert>& alerts) {
+// What was raised once and is no more. One that is now shown inside a graver one is not gone.
+void add_withdrawn(const View& view, const std::vector<JudgedFlag>& now, const AlertsAsk& ask, std::vector<Alert>& alerts) {
   for (const model::Exam& before : ask.before_corrections) {
     const View then(before, view.person(), view.edition(), view.examined_on());
     const std::vector<JudgedFlag> flags = judge_flags(then);
-    for (const JudgedFlag& judged : flags) {
-      if (!is_raised(judged) || is_prompt(judged) || shown_inside(judged, flags)) {
+    for (const JudgedFlag* judged : listed_alerts(flags)) {
+      const auto same = [&](const auto& name, const std::optional<Side>& side) { return name == judged->row->alert && side == judged->side; };
+      const bool stands = std::any_of(now.begin(), now.end(), [&](const JudgedFlag& one) { return stands_as_alert(one) && same(one.row->alert, one.side); });
+      const bool named = std::any_of(alerts.begin(), alerts.end(), [&](const Alert& one) { return same(one.alert, one.side); });
+      if (stands || named) {
         continue;
       }
-      Alert alert = to_alert(then, judged, ask.place);
-      const bool known = std::any_of(alerts.begin(), alerts.end(), [&](const Alert& one) { return one.alert == alert.alert && one.side == alert.side; });
-      if (known) {
-        continue;
-      }
+      Alert alert = to_alert(then, *judged, ask.place);
       take_handling(view.exam(), alert);
       alert.state = AlertState::withdrawn_by_correction;
       alert.interrupts = false;
@@ -263,6 +262,18 @@ std::vector<JudgedFlag> judge_flags(const View& view) {
   }
   judged.erase(std::remove_if(judged.begin(), judged.end(), [](const JudgedFlag& one) { return one.raised.applies == Tri::no; }), judged.end());
   return judged;
+}
+
+bool stands_as_alert(const JudgedFlag& judged) { return is_raised(judged) && !is_prompt(judged); }
+
+std::vector<const JudgedFlag*> listed_alerts(const std::vector<JudgedFlag>& flags) {
+  std::vector<const JudgedFlag*> listed;
+  for (const JudgedFlag& judged : flags) {
+    if (stands_as_alert(judged) && !shown_inside(judged, flags)) {
+      listed.push_back(&judged);
+    }
+  }
+  return listed;
 }
 
 bool kept_off_the_feet(const View& view, const std::vector<JudgedFlag>& flags, const model::ItemId& id) {
@@ -326,7 +337,7 @@ AlertsJudged judge_alerts(const View& view, const std::vector<JudgedFlag>& flags
       out.alerts.push_back(std::move(alert));
     }
   }
-  add_withdrawn(view, ask, out.alerts);
+  add_withdrawn(view, flags, ask, out.alerts);
   const auto harm = [&](const Alert& alert) { return view.edition().alert(alert.alert.text)->harm_minutes.steps; };
   const auto key = [&](const Alert& alert) {
     return std::tuple(alert.state, alert.urgency, harm(alert), alert.alert.text, alert.side ? static_cast<int>(*alert.side) : -1);

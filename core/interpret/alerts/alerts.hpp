@@ -1,6 +1,6 @@
 // Alerts, questions, flags and referral prompts of one exam. An alert rests on recorded answers; what could still become one is a
 // question, three of which are shown; the two-week class is a referral prompt among the statements. Handled alerts sink; one that
-// a correction removed stays as withdrawn_by_correction. What protects a child or partner is masked unless asked for.
+// a correction, or an answer that came later, removed stays as withdrawn_by_correction. What protects a child or partner is masked unless asked for.
 // Source: clinical safety, C2, C3, C8, C13 and C16; red flags page.
 #pragma once
 
@@ -15,7 +15,7 @@ namespace limbledger::interpret {
 
 struct AlertsAsk {
   bool protected_ = false;                            // show what is masked
-  std::span<const model::Exam> before_corrections{};  // the exam as each correcting entry had been shown it
+  std::span<const model::Exam> before_corrections{};  // the exam as it stood while an alert was raised that is no more
   const model::Place* place = nullptr;                // where the exam is done, where that is known
 };
 
@@ -38,6 +38,10 @@ struct JudgedFlag {
 // Those that apply to this person, for the side of the complaint (both where none is named) and for a side where something
 // found there raises one or points to it.
 [[nodiscard]] std::vector<JudgedFlag> judge_flags(const View& view);
+// Raised, and no mere prompt to refer.
+[[nodiscard]] bool stands_as_alert(const JudgedFlag& judged);
+// What the list of alerts names of those; the others are shown inside a graver one.
+[[nodiscard]] std::vector<const JudgedFlag*> listed_alerts(const std::vector<JudgedFlag>& flags);
 // Done standing or walking, while a raised alert stops it or the plan holds a splint or a limit: its words may say that the leg
 // carries nothing, and words are not read here.
 [[nodiscard]] bool kept_off_the_feet(const View& view, const std::vector<JudgedFlag>& flags, const model::ItemId& item);

@@ -60,7 +60,7 @@ msg-page-alert_open_plan_again = No answer to this alert is recorded. The plan s
 msg-page-planned = { $kind } { $text }
 msg-alert_state-raised = No answer to this alert is recorded, and nothing is planned for it.
 msg-alert_state-handled = An action or a reason is recorded.
-msg-alert_state-withdrawn_by_correction = Raised, withdrawn by correction.
+msg-alert_state-withdrawn_by_correction = Raised, withdrawn by correction or by what was told later.
 
 msg-page-danger_signs = Danger signs asked after
 msg-page-not_covered = This edition has no decision rule or list of dangers for { $part }: silence here is no answer

@@ -70,8 +70,32 @@ const std::set<std::string>& regions_of(const model::Word& condition) {
   return all.at(condition.text);
 }
 
+// Items that a condition of one leg reads on the other: the sound leg raised (`side` of a part).
+const std::set<std::string>& read_across(const model::Word& condition) {
+  static const std::map<std::string, std::set<std::string>> all = [] {
+    std::map<std::string, std::set<std::string>> found;
+    for (const auto& groups : facts().evidence().groups) {
+      std::set<std::string>& items = found[groups.condition.text];
+      for (const auto& group : groups.groups) {
+        for (const auto& member : group.members) {
+          for (const auto& part : member.parts) {
+            if (part.side && *part.side == reference::OnSide::other) {
+              items.insert(part.item.text);
+            }
+          }
+        }
+      }
+    }
+    return found;
+  }();
+  return all.at(condition.text);
+}
+
 bool is_unrelated(const interpret::Hypothesis& one, const model::Finding& finding) {
   const std::string& region = facts().item(finding.item)->region.text;
+  if (read_across(one.hypothesis).count(finding.item.text) > 0) {
+    return false;
+  }
   const bool other_region = joint_regions().count(region) > 0 && regions_of(one.hypothesis).count(region) == 0;
   const bool other_side = one.side && finding.side != Side::midline && finding.side != *one.side;
   return other_region || other_side;
@@ -97,44 +121,76 @@ void check_unrelated(const model::Finding& finding, const Said& without, const S
   compare(with.hypotheses, without.hypotheses);
 }
 
-// A second value in the place of one that is there is a contradiction, which nobody but a person settles.
+// A second value in the place of one that is there is a contradiction, which nobody but a person settles. What is told of the person as a
+// whole and of one leg is heard together: a leg that turns out beside an even gait.
 bool shares_its_place(const Bench& made, const model::Finding& finding) {
   return std::any_of(made.exam.findings->begin(), made.exam.findings->end(), [&](const model::Finding& one) {
-    return one.finding != finding.finding && one.item == finding.item && one.side == finding.side;
+    const bool same_place = one.side == finding.side || one.side == Side::midline || finding.side == Side::midline;
+    return one.finding != finding.finding && one.item == finding.item && same_place;
   });
 }
 
-// What may lower a danger though it corrects nothing. What is special about a body only ever takes claims away (core/interpret/body.hpp): a
-// fused knee locks no more. How and when it began is a circumstance (clue.hpp): a joint that is hot after no known injury is another
-// question than one after a twist. Pain beyond what was hurt raises a compartment while nobody said whether the limb is at risk; once it
-// is not, stretching has to hurt as well (clinical safety, requirement 3).
-bool takes_claims_away(const model::Finding& finding) {
-  static const std::set<std::string> how_it_began{"history.mechanism", "history.fall_or_blow", "history.weeks_since_onset",
-                                                  "history.pain_over_2_weeks", "history.injury_severe_or_crush"};
+// The only answers that may lower a danger by coming later, and they leave that it was raised (leaves_its_trace). What is special about a
+// body only ever takes claims away (core/interpret/body.hpp): a fused knee locks no more. How and when it began is a circumstance
+// (clue.hpp): a joint that is hot after no known injury is another question than one after a twist. Pain beyond what was hurt raises a
+// compartment while nobody said whether the limb is at risk; once it is not, stretching has to hurt as well (clinical safety, requirement 3).
+const std::set<std::string>& how_it_began() {
+  static const std::set<std::string> items{"history.mechanism", "history.fall_or_blow", "history.weeks_since_onset", "history.pain_over_2_weeks",
+                                           "history.injury_severe_or_crush"};
+  return items;
+}
+
+bool completes_an_input(const model::Finding& finding) {
   const auto* not_done = std::get_if<model::NotDone>(&finding.value);
   const bool by_reason = not_done != nullptr && std::any_of(facts().bodies().begin(), facts().bodies().end(),
                                                             [&](const reference::BodyRow& row) { return row.opened_by_reason == not_done->reason; });
-  return by_reason || facts().item(finding.item)->region.text == "body" || how_it_began.count(finding.item.text) > 0;
+  return by_reason || facts().item(finding.item)->region.text == "body" || how_it_began().count(finding.item.text) > 0;
+}
+
+// A second value in the place of one that is there contradicts it, and then neither stands.
+bool may_lower(const Bench& made, const model::Finding& finding) { return completes_an_input(finding) || shares_its_place(made, finding); }
+
+// An alert that was listed before stays listed: raised, inside a graver one, or withdrawn with what it rested on. This looks at history:
+// the exam as it stood before is handed over, as the ledger's methods do (their own part of it: recorded_test.cpp). Without history, as a
+// document has none, what is raised follows from what stands alone, and the order of telling never matters (laws_test.cpp).
+void leaves_its_trace(const Bench& made, const model::Finding& finding, const Bench& before, const Said& without, Met& met) {
+  const std::vector<model::Exam> shown{before.exam};
+  const Said now = said_of(made, shown);
+  for (const auto& alert : without.alerts) {
+    const auto* listed = find_same(now.alerts, [&](const auto& same) { return same.alert == alert.alert && same.side == alert.side; });
+    const auto* flag = find_same(now.flags, [&](const auto& same) { return same.flag == alert.alert && same.side == alert.side; });
+    const bool raised = flag != nullptr && flag->answer == FlagAnswer::raised;
+    const bool withdrawn = listed != nullptr && listed->state == AlertState::withdrawn_by_correction && !listed->interrupts;
+    met.lowered += withdrawn ? 1U : 0U;
+    CAPTURE(wire::write(finding));
+    CAPTURE(wire::write(alert));
+    CHECK((raised || withdrawn));
+    CHECK((!withdrawn || listed->because == alert.because));
+  }
 }
 
 // What was raised stays raised. A no is answered by the sign that leads, so another sign, found later, may raise the danger or ask again:
 // it is then seen to be open, and never gone from the list.
-void check_dangers(const Bench& made, const model::Finding& finding, const Said& without, const Said& with, Met& met) {
-  if (takes_claims_away(finding) || shares_its_place(made, finding)) {
-    return;
-  }
+void check_dangers(const Bench& made, const model::Finding& finding, const Bench& before, const Said& without, const Said& with, Met& met) {
+  const bool may = may_lower(made, finding);
+  bool lowered = false;
   for (const auto& flag : without.flags) {
     if (flag.answer != FlagAnswer::raised && flag.answer != FlagAnswer::asked_no) {
       continue;
     }
     ++(flag.answer == FlagAnswer::raised ? met.raised : met.answered);
     const auto* now = find_same(with.flags, [&](const auto& same) { return same.flag == flag.flag && same.side == flag.side; });
-    const bool holds = now != nullptr && (now->answer == FlagAnswer::raised || flag.answer == FlagAnswer::asked_no);
-    if (!holds) {
+    const bool raised = now != nullptr && now->answer == FlagAnswer::raised;
+    lowered = lowered || (flag.answer == FlagAnswer::raised && !raised);
+    const bool holds = now != nullptr && (raised || flag.answer == FlagAnswer::asked_no);
+    if (!holds && !may) {
       CAPTURE(wire::write(finding));
       CAPTURE(wire::write(flag));
       CHECK((now == nullptr ? std::string("nothing") : wire::write(*now)) == "as it was");
     }
+  }
+  if (lowered) {
+    leaves_its_trace(made, finding, before, without, met);
   }
 }
 
@@ -202,10 +258,33 @@ std::uint64_t never_certain(const Said& said) {
   return ranges;
 }
 
-void one_came(const Bench& made, const model::Finding& finding, const Said& without, const Said& with, Met& met) {
+void one_came(const Bench& made, const model::Finding& finding, const Bench& before, const Said& without, const Said& with, Met& met) {
   check_unrelated(finding, without, with, met);
-  check_dangers(made, finding, without, with, met);
+  check_dangers(made, finding, before, without, with, met);
   check_rules(finding, without, with, met);
+}
+
+void one_completed(const Bench& before, const Said& without, Draw& draw, Met& met) {
+  static const std::vector<limb_exams::Place> places = [] {
+    std::vector<limb_exams::Place> found;
+    for (const model::Item& item : facts().items()) {
+      for (const Side side : item.sides) {
+        // How it began decides more often than one state of a body.
+        const std::size_t times = how_it_began().count(item.item.text) > 0 ? 6 : (item.region.text == "body" ? 1 : 0);
+        found.insert(found.end(), times, {&item, side});
+      }
+    }
+    return found;
+  }();
+  const limb_exams::Place& place = places[draw.below(places.size())];
+  const auto& all = *before.exam.findings;
+  auto value = limb_exams::any_value(*place.item, draw, 20);
+  if (!value || std::any_of(all.begin(), all.end(), [&](const model::Finding& one) { return one.item == place.item->item && one.side == place.side; })) {
+    return;
+  }
+  Bench made = before;
+  const model::Finding finding = limb_exams::give(made, place, std::move(*value), draw, 30);
+  check_dangers(made, finding, before, without, said_of(made), met);
 }
 
 void one_corrected(const Bench& made, const Said& before, std::size_t at, Draw& draw, Met& met) {

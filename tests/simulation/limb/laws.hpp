@@ -32,9 +32,12 @@ struct Met {
   std::uint64_t answered = 0;    // dangers answered no without it
   std::uint64_t open_rules = 0;  // undetermined without it, where it is not among what would settle
   std::uint64_t withdrawn = 0;   // alerts that a correction took away
+  std::uint64_t lowered = 0;     // alerts that an answer which came later took away
 };
-// What is said without one finding, and with it.
-void one_came(const Bench& made, const model::Finding& finding, const Said& without, const Said& with, Met& met);
+// What is said without one finding (`before`), and with it.
+void one_came(const Bench& made, const model::Finding& finding, const Bench& before, const Said& without, const Said& with, Met& met);
+// How it began, or a state of the body, told after all else: what it does to dangers.
+void one_completed(const Bench& before, const Said& without, Draw& draw, Met& met);
 // One finding corrected to another value: an alert stays or is shown as withdrawn.
 void one_corrected(const Bench& made, const Said& before, std::size_t at, Draw& draw, Met& met);
 

@@ -1,8 +1,8 @@
 // Laws that hold for every exam of the limb (exams.hpp): all complaints, all bodies, all ages, everything the catalogue names. Order never
 // matters; exchanging the sides exchanges the answer and nothing else; a finding of another joint or side moves no hypothesis; a negative
 // turned positive never lowers its hypothesis; no range holds certainty; an undetermined rule is settled by exactly what it names; what
-// was raised without a finding stays when that finding comes, unless it contradicts what stands in its own place; an alert that a
-// correction takes away is shown as withdrawn; taking an answer away never makes a rule more certain. Rules, dangers and conditions are
+// was raised without a finding stays when that finding comes, unless it completes an input of the alert or contradicts what stands in its
+// own place; an alert that goes, by correction or by what came later, is shown as withdrawn; taking an answer away never makes a rule more certain. Rules, dangers and conditions are
 // read from the program's lists.
 // Sources: clinical safety, requirements 2, 4, 5 and 6; contract, section 7. Findings are invented.
 #include "tests/simulation/limb/laws.hpp"
@@ -160,8 +160,10 @@ void hold_laws(std::uint64_t seed, Count& count) {
   const std::size_t at = draw.below(findings.size());
   Bench without = made;
   without.exam.findings->erase(without.exam.findings->begin() + static_cast<std::ptrdiff_t>(at));
-  one_came(made, findings[at], said_of(without), said, count.met);
+  one_came(made, findings[at], without, said_of(without), said, count.met);
   if (!said.alerts.empty()) {
+    Draw completing(seed + 13);
+    one_completed(made, said, completing, count.met);
     one_corrected(made, said, to_correct(made, said, draw), draw, count.met);
   }
   count.bands += knee_laws::bands_from_good_rows(made, said.hypotheses);
@@ -187,7 +189,7 @@ TEST_CASE("laws of an exam of the whole limb: order, sides, what is unrelated, p
   }
   MESSAGE(count.exams << " exams of " << count.complaints.size() << " complaints, " << count.rules.size() << " rules, " << count.raised.size()
                       << " dangers raised; met: unrelated " << count.met.unrelated << ", raised " << count.met.raised << ", answered "
-                      << count.met.answered << ", open rules " << count.met.open_rules << ", withdrawn " << count.met.withdrawn << ", ranges "
+                      << count.met.answered << ", open rules " << count.met.open_rules << ", withdrawn " << count.met.withdrawn << ", lowered " << count.met.lowered << ", ranges "
                       << count.ranges << ", bands " << count.bands << ", turned " << count.turned << ", settled " << count.settled << ", away "
                       << count.taken.away << ", opened " << count.taken.opened);
   // The exams are not empty: each law was met, and what the lists name was reached.
@@ -203,6 +205,7 @@ TEST_CASE("laws of an exam of the whole limb: order, sides, what is unrelated, p
   CHECK(count.met.answered > seeds.count / 10);
   CHECK(count.met.open_rules > seeds.count / 4);
   CHECK(count.met.withdrawn > seeds.count / 40);
+  CHECK(count.met.lowered > seeds.count / 500);
   CHECK(count.ranges > seeds.count / 20);
   CHECK(count.bands > seeds.count / 20);
   CHECK(count.turned > seeds.count / 5);

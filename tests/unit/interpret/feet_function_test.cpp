@@ -277,6 +277,15 @@ TEST_CASE("chair stand: a count that is high enough waits for the answer whether
   CHECK(made.explain("rule.chair_stand").rows[0].row.text == "table.steadi_chair30/2017.count.male.70-74.1");
 }
 
+TEST_CASE("chair stand: arms that were used count as 0 also where no count was taken; without them a stand not done for a replaced joint concludes nothing") {
+  Bench made = real_person();
+  made.not_done("function.chair_stand_30s", Side::midline, WhyNot::implant);
+  CHECK(said(made, "chair_stand").outcome == Outcome::not_applicable);
+  CHECK(gate_of(said(made, "chair_stand")) == "not_done");
+  made.yes("function.chair_stand_arms_used", Side::midline);
+  CHECK(said(made, "chair_stand").outcome == Outcome::positive);
+}
+
 TEST_CASE("four stances: what comes after a stance that was not held was not reached; held after one that was not is contradicted") {
   Bench made = real_person();
   timed(made, "function.stance_side_by_side", Side::midline, 40);

@@ -158,6 +158,10 @@ std::optional<ledger::ExamFold> exam_as_seen(Context& context, const model::Exam
       operations.push_back(graph.at(i));
     }
   }
+  return fold_operations(context, exam, operations);
+}
+
+std::optional<ledger::ExamFold> fold_operations(Context& context, const model::ExamId& exam, const std::vector<ledger::Opened>& operations) {
   const ledger::Log& log = context.desk->log();
   const ledger::ExaminerKeys keys = [&log](const model::ExaminerId& who, const ledger::PublicKey& pub) { return log.knows_examiner(who, pub); };
   return ledger::fold_exam(exam, operations, keys, log.identity().clinic);

@@ -60,6 +60,8 @@ void leave_out_unseen(const Context& context, model::Exam& exam);
 // The exam as a writer shown `seen` knew it; the same on every repeat of a request, whatever came since.
 [[nodiscard]] std::optional<ledger::ExamFold> exam_as_seen(Context& context, const model::ExamId& exam, const ledger::ExamRecord& record,
                                                            const std::vector<model::EntryId>& seen);
+// What these operations alone say of it; nothing when none opens it.
+[[nodiscard]] std::optional<ledger::ExamFold> fold_operations(Context& context, const model::ExamId& exam, const std::vector<ledger::Opened>& operations);
 
 // The place of the exam as it is known now; nothing where none is named or it cannot be read.
 [[nodiscard]] std::optional<model::Place> place_of_exam(Context& context, const model::Exam& exam);

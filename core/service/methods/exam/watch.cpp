@@ -3,6 +3,7 @@
 #include "core/interpret/after/open_loops.hpp"
 #include "core/interpret/view.hpp"
 #include "core/ledger/log/log.hpp"
+#include "core/service/methods/exam/raised.hpp"
 #include "core/service/methods/say/assess.hpp"
 
 #include <algorithm>
@@ -10,13 +11,6 @@
 namespace limbledger::service {
 
 namespace {
-
-constexpr std::size_t corrections_max = 20;  // the newest; an exam with more is read with its history
-
-[[nodiscard]] bool corrects_something(const model::Operation& operation) {
-  const std::string& op = operation.op.text;
-  return (op == "finding" || op == "settle" || op == "withdraw" || op == "exam") && !operation.replaces.empty();
-}
 
 void mark_damaged(model::Exam& exam) {
   for (model::Finding& finding : *exam.findings) {
@@ -85,9 +79,8 @@ void add_place(Context& context, ToJudge& judged) {
   return std::nullopt;
 }
 
-}  // namespace
-
-ToJudge exam_to_judge(Context& context, const ledger::ExamRecord& record, bool with_place) {
+// As it stands, without its history.
+[[nodiscard]] ToJudge exam_as_it_stands(Context& context, const ledger::ExamRecord& record) {
   ToJudge out;
   out.exam = record.fold.exam;
   const bool waits = out.exam.marks && std::any_of(out.exam.marks->begin(), out.exam.marks->end(),
@@ -100,20 +93,18 @@ ToJudge exam_to_judge(Context& context, const ledger::ExamRecord& record, bool w
       out.person = (*person)->fold.person;
     }
   }
-  if (with_place) {
-    add_place(context, out);
-  }
-  out.at_signature = shown_at_signature(context, record);
   // Only an exam without a time of its own is judged by today.
   out.as_of = day_of(out.exam, model::date_of({context.desk->world().now().wall_ms}, 0));
-  for (auto operation = record.operations.rbegin(); operation != record.operations.rend(); ++operation) {
-    if (!corrects_something(operation->operation()) || out.before_corrections.size() == corrections_max) {
-      continue;
-    }
-    if (auto before = exam_as_seen(context, *out.exam.exam, record, operation->operation().after)) {
-      out.before_corrections.push_back(std::move(before->exam));
-    }
-  }
+  return out;
+}
+
+}  // namespace
+
+ToJudge exam_to_judge(Context& context, const ledger::ExamRecord& record) {
+  ToJudge out = exam_as_it_stands(context, record);
+  add_place(context, out);
+  out.at_signature = shown_at_signature(context, record);
+  out.before_corrections = shown_while_raised(context, record, out);
   return out;
 }
 
@@ -162,7 +153,9 @@ std::vector<interpret::Alert> call_backs_of(Context& context, const model::ExamI
   if (!record) {
     return {};
   }
-  const ToJudge judged = exam_to_judge(context, **record);
+  ToJudge judged = exam_as_it_stands(context, **record);
+  add_place(context, judged);
+  judged.at_signature = shown_at_signature(context, **record);
   std::vector<interpret::Alert> alerts = watch(context, judged, false).alerts.alerts;
   add_call_backs(context, judged, false, alerts);
   alerts.erase(std::remove_if(alerts.begin(), alerts.end(), [](const interpret::Alert& one) { return !one.call_back.value_or(false); }), alerts.end());
@@ -177,9 +170,10 @@ Result<std::vector<interpret::Alert>> alerts_of(Context& context, const model::E
   if (!record) {
     return record.error();
   }
-  ToJudge judged = exam_to_judge(context, **record, false);
+  ToJudge judged = exam_as_it_stands(context, **record);
   const interpret::View view(judged.exam, judged.person, *context.edition, judged.as_of);
   const std::vector<interpret::JudgedFlag> flags = interpret::judge_flags(view);
+  judged.before_corrections = shown_while_raised(context, **record, judged, &flags);
   if (std::any_of(flags.begin(), flags.end(), [](const interpret::JudgedFlag& one) { return one.raised.clue.is_yes(); })) {
     add_place(context, judged);
   }
@@ -194,8 +188,7 @@ std::vector<wire::Fault> withheld_faults(Context& context, const ledger::ExamRec
   if (!any || context.caller.scope == Scope::kiosk) {
     return faults;
   }
-  ToJudge before = exam_to_judge(context, record, false);
-  before.before_corrections.clear();
+  ToJudge before = exam_as_it_stands(context, record);
   ToJudge after = before;
   for (const AtPath& one : observations) {
     put(after.exam, *one.observation);
