@@ -19,7 +19,7 @@ struct ToJudge {
   std::optional<model::Exam> at_signature;      // as its signer had been shown it, where something came since
   std::optional<model::Place> place = std::nullopt;  // where it is done, with what is there
 };
-[[nodiscard]] ToJudge exam_to_judge(Context& context, const ledger::ExamRecord& record, bool with_place = true);
+[[nodiscard]] ToJudge exam_to_judge(Context& context, const ledger::ExamRecord& record);
 [[nodiscard]] interpret::Watched watch(Context& context, const ToJudge& judged, bool protected_too);
 
 // Marks what came after the signature, and adds what the findings of an addendum raise; in the order of alerts.
