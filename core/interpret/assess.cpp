@@ -17,6 +17,7 @@
 #include "core/interpret/step/next_step.hpp"
 
 #include <algorithm>
+#include <iterator>
 #include <string_view>
 
 namespace limbledger::interpret {
@@ -30,29 +31,32 @@ struct All {
   std::vector<Contradiction> contradictions;
 };
 
+template <class T>
+void take_all(std::vector<T>& all, std::vector<T> part) {
+  all.insert(all.end(), std::move_iterator(part.begin()), std::move_iterator(part.end()));
+}
+
 // Alerts first, then what the findings say, then the rules, then the evidence: a rule never lowers an alert.
 [[nodiscard]] All judge_all(const View& view, std::span<const model::Exam> earlier, const AssessAsk& ask) {
   All all;
   all.watched = watch(view, {ask.protected_, ask.before_corrections, ask.place ? &*ask.place : nullptr});  // alerts, rules, concerns
   const std::vector<Reading> readings = read_motions(view);
-  for (auto& part : {judge_bodies(view), judge_norms(view, readings), judge_sides(view, readings), judge_past(view, readings, earlier), judge_knee_motion(view, readings),
-                     judge_joint_motion(view, readings), judge_effusion(view), judge_laxity(view), judge_beside(view), judge_measures(view, readings, earlier),
-                     judge_short_stance(view)}) {
-    all.statements.insert(all.statements.end(), part.begin(), part.end());
-  }
+  take_all(all.statements, judge_bodies(view));
+  take_all(all.statements, judge_norms(view, readings));
+  take_all(all.statements, judge_sides(view, readings));
+  take_all(all.statements, judge_past(view, readings, earlier));
+  take_all(all.statements, judge_knee_motion(view, readings));
+  take_all(all.statements, judge_joint_motion(view, readings));
+  take_all(all.statements, judge_effusion(view));
+  take_all(all.statements, judge_laxity(view));
+  take_all(all.statements, judge_beside(view));
+  take_all(all.statements, judge_measures(view, readings, earlier));
+  take_all(all.statements, judge_short_stance(view));
   all.contradictions = motion_contradictions(view, readings);
-  for (Contradiction& contradiction : effusion_contradictions(view)) {
-    all.contradictions.push_back(std::move(contradiction));
-  }
-  for (Contradiction& contradiction : finding_contradictions(view)) {
-    all.contradictions.push_back(std::move(contradiction));
-  }
-  for (Contradiction& contradiction : body_contradictions(view)) {
-    all.contradictions.push_back(std::move(contradiction));
-  }
-  for (Contradiction& contradiction : measure_contradictions(view)) {
-    all.contradictions.push_back(std::move(contradiction));
-  }
+  take_all(all.contradictions, effusion_contradictions(view));
+  take_all(all.contradictions, finding_contradictions(view));
+  take_all(all.contradictions, body_contradictions(view));
+  take_all(all.contradictions, measure_contradictions(view));
   if (auto other_knee = signs_on_the_other_knee(view)) {
     all.contradictions.push_back(std::move(*other_knee));
   }
@@ -125,6 +129,7 @@ Assessment assess(const model::Exam& exam, const std::optional<model::Person>& p
       assessment.flags.push_back(std::move(flag));
     }
   }
+  assessment.statements.reserve(all.watched.alerts.prompts.size() + all.statements.size());
   for (Judged& judged : all.watched.alerts.prompts) {
     if (wanted(ask, "statements", judged.statement.statement.text)) {
       assessment.statements.push_back(std::move(judged.statement));

@@ -42,6 +42,9 @@ constexpr std::array<std::string_view, 4> signs_of_two_sides{"body.beighton_litt
 
 // What was found at a place that is not there, or that nobody could see.
 void places(const View& view, std::vector<Contradiction>& all) {
+  if (view.bodies().open().empty()) {
+    return;
+  }
   for (const Side side : left_and_right_side) {
     std::vector<const model::Finding*> below;
     std::vector<const model::Finding*> covered;

@@ -4,6 +4,8 @@
 #include "core/interpret/rules/rule.hpp"
 
 #include <algorithm>
+#include <string_view>
+#include <utility>
 
 namespace limbledger::interpret {
 
@@ -52,7 +54,16 @@ void hold(std::vector<OpenConcern>& open, const model::Concern& concern, Side si
 }  // namespace
 
 std::vector<OpenConcern> open_concerns(const View& view, const std::vector<JudgedFlag>& flags, const std::vector<JudgedRule>& rules) {
-  const bool from_rules = acute(view);
+  // The rules that leave a break open, each with what its film looks for.
+  std::vector<std::pair<std::string_view, const JudgedRule*>> films;
+  if (acute(view)) {
+    for (const JudgedRule& rule : rules) {
+      const std::string_view looks_for = unsettled(rule.result) ? film_for(rule.result.rule) : std::string_view();
+      if (!looks_for.empty()) {
+        films.emplace_back(looks_for, &rule);
+      }
+    }
+  }
   std::vector<OpenConcern> open = recorded_concerns(view);
   for (OpenConcern& one : open) {
     one.held_by.push_back({"recorded"});
@@ -63,17 +74,20 @@ std::vector<OpenConcern> open_concerns(const View& view, const std::vector<Judge
         continue;
       }
       for (const JudgedFlag& flag : flags) {
+        if (!flag.raised.clue.is_yes() || (flag.side && *flag.side != side)) {
+          continue;
+        }
         const auto& opens = flag.row->opens;
         const auto& only = flag.raised.opens;
         const bool named = std::find(opens.begin(), opens.end(), concern.concern) != opens.end() &&
                            (only.empty() || std::find(only.begin(), only.end(), concern.concern.text) != only.end());
-        if (named && flag.raised.clue.is_yes() && (!flag.side || *flag.side == side)) {
+        if (named) {
           hold(open, concern, side, flag.row->alert.text);
         }
       }
-      for (const JudgedRule& rule : rules) {
-        if (from_rules && film_for(rule.result.rule) == concern.concern.text && rule.result.side == side && unsettled(rule.result)) {
-          hold(open, concern, side, rule.result.rule.text);
+      for (const auto& [looks_for, rule] : films) {
+        if (looks_for == concern.concern.text && rule->result.side == side) {
+          hold(open, concern, side, rule->result.rule.text);
         }
       }
     }

@@ -8,6 +8,7 @@
 #include "core/interpret/trail.hpp"
 #include "core/reference/edition.hpp"
 
+#include <cstdint>
 #include <memory>
 #include <optional>
 #include <span>
@@ -47,6 +48,10 @@ class View {
   [[nodiscard]] bool has_side(model::Side side) const;
   [[nodiscard]] Findings at(std::string_view item, model::Side side) const;
   [[nodiscard]] Findings at(const model::Item& item, model::Side side) const;  // of this edition
+  [[nodiscard]] Findings of(const model::Item& item) const {                   // of every side
+    const Run& run = runs_[edition_.index(item)];
+    return Findings(findings_).subspan(run.first, run.count);
+  }
   [[nodiscard]] bool says_yes(std::string_view item, model::Side side) const;
   // What is special about this body; worked out when first asked for.
   [[nodiscard]] const Bodies& bodies() const;
@@ -60,8 +65,8 @@ class View {
   model::PartialDate examined_on_;
   std::vector<const model::Finding*> findings_;
   struct Run {
-    std::size_t first = 0;
-    std::size_t count = 0;
+    std::uint32_t first = 0;
+    std::uint32_t count = 0;
   };
   std::vector<Run> runs_;  // of each item of the edition, in findings_
   mutable Trails trails_;

@@ -60,6 +60,9 @@ class Edition {
   [[nodiscard]] const model::Item* item(std::string_view name) const;
   // Its place in items().
   [[nodiscard]] std::size_t index(const model::Item& of_this_edition) const { return static_cast<std::size_t>(&of_this_edition - items_.data()); }
+  // How many names stand before its own, in the order of their letters; the same of a name that the edition does not have.
+  [[nodiscard]] std::size_t rank(const model::Item& of_this_edition) const { return ranks_[index(of_this_edition)]; }
+  [[nodiscard]] std::size_t rank_of(std::string_view name) const;
   [[nodiscard]] const model::Scale* scale(const model::ScaleId& id) const;
   [[nodiscard]] const Source* source(const model::SourceId& id) const;
   [[nodiscard]] std::span<const model::Item> items() const { return items_; }
@@ -109,6 +112,8 @@ class Edition {
   // Where a name stands, or would: the table is half empty, so that nearly every name is found at its first slot.
   [[nodiscard]] std::size_t slot_of(std::string_view name) const;
   std::vector<std::uint32_t> items_by_name_;  // index of items_ and one; 0 where no name stands
+  std::vector<const model::Item*> sorted_items_;  // by name
+  std::vector<std::size_t> ranks_;                // of items_, in sorted_items_
 };
 
 // active, passive or neither, by the item's name.

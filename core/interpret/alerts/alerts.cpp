@@ -239,6 +239,10 @@ void add_withdrawn(const View& view, const std::vector<JudgedFlag>& now, const A
 std::vector<JudgedFlag> judge_flags(const View& view) {
   const Answers answers(view);
   std::vector<JudgedFlag> judged;
+  judged.reserve(2 * all_red_flags().size());
+  // Of left and right: asked after, and something was found there.
+  const std::array interest{of_interest(view, Side::left), of_interest(view, Side::right)};
+  const std::array found{view.has_side(Side::left), view.has_side(Side::right)};
   for (const RedFlag& flag : all_red_flags()) {
     const reference::AlertRow* row = view.edition().alert(flag.alert);
     if (row == nullptr) {
@@ -251,11 +255,12 @@ std::vector<JudgedFlag> judge_flags(const View& view) {
       if (!flag.sided) {
         break;
       }
-      if (!of_interest(view, side) && !view.has_side(side)) {
+      const std::size_t at = side == Side::left ? 0 : 1;
+      if (!interest[at] && !found[at]) {
         continue;  // nothing found there could point to it
       }
       Raised raised = flag.judge(answers, side);
-      if (of_interest(view, side) || (!raised.clue.is_no() && points_here(raised.clue, side))) {
+      if (interest[at] || (!raised.clue.is_no() && points_here(raised.clue, side))) {
         judged.push_back({&flag, row, side, std::move(raised)});
       }
     }
@@ -317,8 +322,31 @@ std::vector<const JudgedFlag*> asked_flags(const View& view, const std::vector<J
   return asked;
 }
 
+std::vector<Alert> raised_alerts(const View& view, const std::vector<JudgedFlag>& flags, const AlertsAsk& ask) {
+  std::vector<Alert> alerts;
+  for (const JudgedFlag* judged : listed_alerts(flags)) {
+    Alert alert = to_alert(view, *judged, ask.place);
+    take_handling(view.exam(), alert);
+    alerts.push_back(std::move(alert));
+  }
+  add_withdrawn(view, flags, ask, alerts);
+  const auto harm = [&](const Alert& alert) { return view.edition().alert(alert.alert.text)->harm_minutes.steps; };
+  const auto key = [&](const Alert& alert) {
+    return std::tuple(alert.state, alert.urgency, harm(alert), alert.alert.text, alert.side ? static_cast<int>(*alert.side) : -1);
+  };
+  std::sort(alerts.begin(), alerts.end(), [&](const Alert& a, const Alert& b) { return key(a) < key(b); });
+  for (Alert& alert : alerts) {
+    if (alert.audience == Audience::protected_ && !ask.protected_) {
+      alert = masked(std::move(alert));
+    }
+  }
+  return alerts;
+}
+
 AlertsJudged judge_alerts(const View& view, const std::vector<JudgedFlag>& flags, const AlertsAsk& ask) {
   AlertsJudged out;
+  out.alerts = raised_alerts(view, flags, ask);
+  out.flags.reserve(flags.size());
   for (const JudgedFlag& judged : flags) {
     const bool hidden = is_protected(judged) && !ask.protected_;
     if (!hidden) {
@@ -326,26 +354,8 @@ AlertsJudged judge_alerts(const View& view, const std::vector<JudgedFlag>& flags
       const FindingTrail& findings = clue.is_yes() ? clue.because : (clue.is_no() ? clue.against : clue.open);
       out.flags.push_back({judged.row->alert, judged.side, answer_of(clue), ids_of(findings.written())});
     }
-    if (!is_raised(judged)) {
-      continue;
-    }
-    if (is_prompt(judged)) {
+    if (is_raised(judged) && is_prompt(judged)) {
       out.prompts.push_back(to_prompt(judged));
-    } else if (!shown_inside(judged, flags)) {
-      Alert alert = to_alert(view, judged, ask.place);
-      take_handling(view.exam(), alert);
-      out.alerts.push_back(std::move(alert));
-    }
-  }
-  add_withdrawn(view, flags, ask, out.alerts);
-  const auto harm = [&](const Alert& alert) { return view.edition().alert(alert.alert.text)->harm_minutes.steps; };
-  const auto key = [&](const Alert& alert) {
-    return std::tuple(alert.state, alert.urgency, harm(alert), alert.alert.text, alert.side ? static_cast<int>(*alert.side) : -1);
-  };
-  std::sort(out.alerts.begin(), out.alerts.end(), [&](const Alert& a, const Alert& b) { return key(a) < key(b); });
-  for (Alert& alert : out.alerts) {
-    if (alert.audience == Audience::protected_ && !ask.protected_) {
-      alert = masked(std::move(alert));
     }
   }
   fill_questions(view, flags, out);

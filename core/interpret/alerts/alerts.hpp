@@ -49,6 +49,8 @@ struct JudgedFlag {
 [[nodiscard]] std::vector<Ask> asks_now(const View& view, const std::vector<JudgedFlag>& flags, const Clue& clue);
 // Those that wait for an answer, in the order they are asked: what something points to first, then class, then time to harm.
 [[nodiscard]] std::vector<const JudgedFlag*> asked_flags(const View& view, const std::vector<JudgedFlag>& flags);
+// The alerts alone, for a reply that shows nothing else.
+[[nodiscard]] std::vector<Alert> raised_alerts(const View& view, const std::vector<JudgedFlag>& flags, const AlertsAsk& ask);
 [[nodiscard]] AlertsJudged judge_alerts(const View& view, const std::vector<JudgedFlag>& flags, const AlertsAsk& ask);
 
 // Whether a yes to this item, given at a kiosk, calls the staff.

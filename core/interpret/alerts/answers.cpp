@@ -32,8 +32,8 @@ constexpr std::uint8_t says_any = 3;
 // Of this side, and of the person as a whole.
 class Recorded {
  public:
-  Recorded(const View& view, std::string_view name, Side side) : item_(view.edition().item(name)) {
-    const auto at = [&](Side one) { return item_ != nullptr ? view.at(*item_, one) : view.at(name, one); };
+  Recorded(const View& view, const model::Item* item, std::string_view name, Side side) {
+    const auto at = [&](Side one) { return item != nullptr ? view.at(*item, one) : view.at(name, one); };
     found_ = at(side);
     const Findings midline = side == Side::midline ? Findings() : at(Side::midline);
     if (!midline.empty()) {
@@ -45,30 +45,30 @@ class Recorded {
   Recorded(const Recorded&) = delete;
   Recorded& operator=(const Recorded&) = delete;
   [[nodiscard]] Findings findings() const { return found_; }
-  [[nodiscard]] const model::Item* item() const { return item_; }
 
  private:
-  const model::Item* item_ = nullptr;
   Findings found_;
   std::vector<const model::Finding*> both_;
 };
 
-}  // namespace
+// Nothing of the item was recorded, on whatever side: most of what is asked for.
+[[nodiscard]] bool nothing_of(const View& view, const model::Item* item) { return item != nullptr && view.of(*item).empty(); }
 
-const std::vector<Reading>& Answers::motions() const {
-  if (!motions_) {
-    motions_ = read_motions(view_);
+[[nodiscard]] Clue to_be_asked(const View& view, const model::Item* item, Side side) {
+  Clue clue;
+  if (const auto asked = asked_at(item, side)) {
+    clue.ask = AskTrail(view.trails().asks, *asked);
   }
-  return *motions_;
+  return clue;
 }
 
-Clue Answers::hear_as(std::string_view item, Side side, const Says& says) const {
-  const Recorded recorded(view_, item, side);
+[[nodiscard]] Clue hear_item(const View& view, const model::Item* item, std::string_view name, Side side, const Says& says) {
+  const Recorded recorded(view, item, name, side);
   Clue clue;
   bool only_reported = true;
   if (!recorded.findings().empty()) {
     clue.value = hear(recorded.findings(), says_any, says).as_tri();
-    const auto all = FindingTrail::of(view_.trails().findings, recorded.findings());
+    const auto all = FindingTrail::of(view.trails().findings, recorded.findings());
     (clue.is_yes() ? clue.because : (clue.is_no() ? clue.against : clue.open)) = all;
     if (clue.value != Tri::undetermined) {
       return clue;
@@ -79,13 +79,44 @@ Clue Answers::hear_as(std::string_view item, Side side, const Says& says) const 
       clue.hinted = clue.hinted || (!not_done && says(*finding).bits == says_yes);
     }
   }
-  if (const auto asked = only_reported ? asked_at(recorded.item(), side) : std::nullopt) {
-    clue.ask = AskTrail(view_.trails().asks, *asked);
+  if (only_reported) {
+    clue.ask = to_be_asked(view, item, side).ask;
   }
   return clue;
 }
 
-Clue Answers::yes(std::string_view item, Side side) const { return hear_as(item, side, &says_answer); }
+}  // namespace
+
+const Reading* Answers::motion(std::string_view item, Side side) const {
+  const model::Item* known = view_.edition().item(item);
+  return known != nullptr ? motion(*known, side) : nullptr;
+}
+
+const Reading* Answers::motion(const model::Item& item, Side side) const {
+  const Findings findings = view_.at(item, side);
+  if (findings.empty()) {
+    return nullptr;
+  }
+  auto kept = std::find_if(motions_.begin(), motions_.end(), [&](const Reading& one) { return one.item == &item && one.side == side; });
+  if (kept == motions_.end()) {
+    auto read = read_motion(item, side, findings);
+    if (!read) {
+      return nullptr;
+    }
+    kept = motions_.insert(kept, std::move(*read));
+  }
+  return kept->readable == Readable::number ? &*kept : nullptr;
+}
+
+Clue Answers::hear_as(std::string_view item, Side side, const Says& says) const {
+  const model::Item* known = view_.edition().item(item);
+  return nothing_of(view_, known) ? to_be_asked(view_, known, side) : hear_item(view_, known, item, side, says);
+}
+
+Clue Answers::yes(std::string_view item, Side side) const {
+  const model::Item* known = view_.edition().item(item);
+  return nothing_of(view_, known) ? to_be_asked(view_, known, side) : hear_item(view_, known, item, side, &says_answer);
+}
 
 Clue Answers::positive(std::string_view item, Side side) const {
   return hear_as(item, side, [](const model::Finding& finding) {
@@ -119,7 +150,11 @@ Clue Answers::several(std::string_view item, Side side, std::initializer_list<st
 Clue Answers::any_yes(std::initializer_list<std::string_view> items, Side side) const {
   Clue out;
   for (const std::string_view item : items) {
-    if (const Clue one = yes(item, side); one.is_yes()) {
+    const model::Item* known = view_.edition().item(item);
+    if (nothing_of(view_, known)) {
+      continue;
+    }
+    if (const Clue one = hear_item(view_, known, item, side, &says_answer); one.is_yes()) {
       out.value = Tri::yes;
       out.because.add(one.because);
     }
@@ -176,8 +211,12 @@ Clue Answers::stopped(std::string_view item, Side side, std::initializer_list<mo
 }
 
 Clue Answers::tried(std::string_view item, Side side, const std::function<Tri(const model::Finding&)>& says) const {
-  const Recorded recorded(view_, item, side);
+  const model::Item* known = view_.edition().item(item);
   Clue clue;
+  if (nothing_of(view_, known)) {
+    return clue;
+  }
+  const Recorded recorded(view_, known, item, side);
   for (const model::Finding* finding : recorded.findings()) {
     const Tri said = settles(*finding) ? says(*finding) : Tri::undetermined;
     if (said == Tri::yes) {
@@ -195,14 +234,13 @@ Clue Answers::tried(std::string_view item, Side side, const std::function<Tri(co
 }
 
 Tri Answers::aged(std::int64_t low, std::int64_t high) const {
-  const auto age = view_.age_on_exam();
-  if (!age) {
+  if (!age_) {
     return Tri::undetermined;
   }
-  if (age->low >= low && age->high <= high) {
+  if (age_->low >= low && age_->high <= high) {
     return Tri::yes;
   }
-  return age->high < low || age->low > high ? Tri::no : Tri::undetermined;
+  return age_->high < low || age_->low > high ? Tri::no : Tri::undetermined;
 }
 
 Tri Answers::child() const { return aged(0, child_under - 1); }

@@ -10,6 +10,7 @@
 #include <cstdint>
 #include <functional>
 #include <initializer_list>
+#include <list>
 #include <optional>
 #include <string_view>
 #include <vector>
@@ -33,14 +34,20 @@ enum class Known : std::uint8_t {
   numb,
   foot_hot,
   foot_wound,
-  wound_infected
+  wound_infected,
+  hurt_lately,
+  fever,
+  fever_of_child
 };
+inline constexpr std::size_t known_count = static_cast<std::size_t>(Known::fever_of_child) + 1;
 
 class Answers {
  public:
-  explicit Answers(const View& view) : view_(view) {}
+  explicit Answers(const View& view) : view_(view), age_(view.age_on_exam()) {}
   [[nodiscard]] const View& view() const { return view_; }
-  [[nodiscard]] const std::vector<Reading>& motions() const;  // read when first asked for
+  // The reading of a motion on this side, or null; only where it is a number. Read when first asked for.
+  [[nodiscard]] const Reading* motion(std::string_view item, model::Side side) const;
+  [[nodiscard]] const Reading* motion(const model::Item& item, model::Side side) const;
 
   [[nodiscard]] Clue yes(std::string_view item, model::Side side = model::Side::midline) const;
   [[nodiscard]] Clue positive(std::string_view item, model::Side side) const;
@@ -79,8 +86,9 @@ class Answers {
   [[nodiscard]] Clue heat_at_least(std::string_view item, std::int64_t tenths) const;
 
   const View& view_;
-  mutable std::optional<std::vector<Reading>> motions_;
-  mutable std::array<std::array<std::optional<Clue>, 3>, 16> kept_;
+  std::optional<model::AgeInterval> age_;
+  mutable std::list<Reading> motions_;  // those that were asked for
+  mutable std::array<std::array<std::optional<Clue>, 3>, known_count> kept_;
 };
 
 }  // namespace limbledger::interpret

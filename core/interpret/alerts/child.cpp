@@ -12,11 +12,14 @@ namespace limbledger::interpret {
 using model::Side;
 
 Raised hip_slip(const Answers& answers, Side side) {
+  Raised raised;
+  raised.applies = answers.aged(slip_from, slip_to);
+  if (raised.applies == Tri::no) {
+    return raised;
+  }
   const Clue lost = hip_rotation_lost(answers, side);
   const Clue rolls = answers.positive("hip.log_roll", side);
   const Clue gait = answers.chosen("gait.pattern", side, {"turned_out"});
-  Raised raised;
-  raised.applies = answers.aged(slip_from, slip_to);
   const Clue seen = answers.chosen("history.film_result", side, {"hip_slip_seen"});
   raised.clue = led_by(lost, {gait, answers.positive("hip.turns_out_in_flexion", side),
                               answers.chosen("hip.leg_attitude", side, {"attitude_turned_out", "attitude_short_turned_out"}), seen});
@@ -33,17 +36,20 @@ Raised hip_slip(const Answers& answers, Side side) {
 }
 
 Raised limping_child(const Answers& answers, Side) {
+  Raised raised;
+  raised.applies = answers.child();
+  if (raised.applies == Tri::no) {
+    return raised;
+  }
   const auto both = [&](auto&& of) { return either({of(Side::left), of(Side::right)}); };
   const Clue pain = both([&](Side side) { return severe_pain_on_passive(answers, side); });
   const Clue bone = both([&](Side side) { return bone_tender(answers, side); });
-  const Clue sign = either({fever(answers, fever_child_tenths), answers.yes("history.unwell"), cannot_stand(answers), answers.yes("history.night_pain"),
+  const Clue sign = either({fever_of_child(answers), answers.yes("history.unwell"), cannot_stand(answers), answers.yes("history.night_pain"),
                             answers.yes("history.weight_loss"), over_two_weeks(answers), unasked(bone), unasked(pain)});
   // The rest of the red list counts where it was answered, and is not asked after here.
   const Clue unseen = every({answers.count_at_least("history.limp_days", limp_unseen_days + 1), negate(answers.yes("history.limp_seen_before"))});
   const Clue lump = both([&](Side side) { return answers.yes("skin.lump", side); });
   const Clue told = led_by(answers.any_yes({"history.pain_severe_sudden", "history.fatigue", "history.night_sweats", "general.pallor"}, Side::midline), {unseen, lump});
-  Raised raised;
-  raised.applies = answers.child();
   const Clue still = both([&](Side side) { return leg_not_moved(answers, side); });
   const Clue limping = answers.aged(0, 0) == Tri::yes ? led_by(still, {limps(answers)}) : led_by(limps(answers), {still});
   raised.clue = every({circumstance(negate(injured(answers))), limping, led_by(sign, {told})});
@@ -62,9 +68,12 @@ Raised limping_child(const Answers& answers, Side) {
 Raised perthes(const Answers& answers, Side side) {
   Raised raised;
   raised.applies = answers.aged(perthes_from, perthes_to);
+  if (raised.applies == Tri::no) {
+    return raised;
+  }
   const Clue lost = led_by(hip_rotation_lost(answers, side), {abduction_lacking(answers, side)});
   // A fever or legs that do not carry name another danger; they say nothing about this one.
-  raised.clue = every({bare_no(over_two_weeks(answers)), lost, bare_no(negate(fever(answers, fever_child_tenths))), bare_no(negate(cannot_walk(answers)))});
+  raised.clue = every({bare_no(over_two_weeks(answers)), lost, bare_no(negate(fever_of_child(answers))), bare_no(negate(cannot_walk(answers)))});
   raised.urgency = AlertClass::two_weeks;
   if (!lost.is_yes()) {
     raised.clue.because.clear();
@@ -75,6 +84,17 @@ Raised perthes(const Answers& answers, Side side) {
 // Who cannot walk yet does not break or bruise by walking. Pointers only; nobody states a cause. Under one year stands for not yet
 // walking (convention). What was told or seen of the story counts at any age: a partner and a dependent adult are protected as well.
 Raised inflicted_injury(const Answers& answers, Side) {
+  const Clue story = answers.chosen("history.injury_story", Side::midline, {"story_none", "story_changes", "story_not_fitting", "story_beyond_child",
+                                                                            "story_late", "story_told", "story_old_breaks"});
+  const Clue marks = answers.chosen("skin.bruise_pattern", Side::midline, {"mark_shape_of_object", "mark_bite", "mark_burn_line", "mark_burn_object",
+                                                                           "mark_soles_buttocks_ears", "mark_different_ages", "mark_child_not_moving"});
+  const Clue told = unasked(either({story, marks, answers.yes("history.hurt_or_afraid"), answers.yes("history.neglect_concern")}));
+  const Tri young = answers.aged(0, 17);
+  Raised raised;
+  raised.applies = told.is_yes() ? Tri::yes : young;
+  if (raised.applies == Tri::no) {
+    return raised;
+  }
   const auto hurt_at = [&](Side side) {
     return either({bone_tender(answers, side), bone_tender_at_shaft(answers, side), bone_tender_at_ankle(answers, side), bone_tender_at_foot(answers, side),
                    answers.yes("knee.look_deformity", side), answers.yes("knee.bruising", side),
@@ -83,15 +103,7 @@ Raised inflicted_injury(const Answers& answers, Side) {
                    answers.chosen("knee.look_swelling_spread", side, {"whole_limb"})});
   };
   const Clue hurt = unasked(either({hurt_at(Side::left), hurt_at(Side::right)}));
-  const Clue story = answers.chosen("history.injury_story", Side::midline, {"story_none", "story_changes", "story_not_fitting", "story_beyond_child",
-                                                                            "story_late", "story_told", "story_old_breaks"});
-  const Clue marks = answers.chosen("skin.bruise_pattern", Side::midline, {"mark_shape_of_object", "mark_bite", "mark_burn_line", "mark_burn_object",
-                                                                           "mark_soles_buttocks_ears", "mark_different_ages", "mark_child_not_moving"});
-  const Clue told = unasked(either({story, marks, answers.yes("history.hurt_or_afraid"), answers.yes("history.neglect_concern")}));
   const Clue not_walking = led_by(fact(answers.aged(0, 0)), {answers.chosen("history.moves_about", Side::midline, {"moves_not_yet", "moves_rolls"})});
-  const Tri young = answers.aged(0, 17);
-  Raised raised;
-  raised.applies = told.is_yes() ? Tri::yes : young;
   const Clue of_child = either({unasked(answers.yes("history.unexplained_bruises")), every({unasked(not_walking), hurt})});
   raised.clue = led_by(young == Tri::no ? fact(Tri::no) : of_child, {told});
   if (!raised.clue.is_yes()) {
@@ -107,15 +119,8 @@ namespace {
   constexpr std::string_view item = "hip.abduction_passive_flexed";
   constexpr std::int64_t thousandths = 1000;
   const View& view = answers.view();
-  const auto at = [&](Side one) -> const Reading* {
-    const auto& all = answers.motions();
-    const auto found = std::find_if(all.begin(), all.end(), [&](const Reading& reading) {
-      return reading.item->item.text == item && reading.side == one && reading.readable == Readable::number;
-    });
-    return found == all.end() ? nullptr : &*found;
-  };
-  const Reading* here = at(side);
-  const Reading* other = at(other_side(side));
+  const Reading* here = answers.motion(item, side);
+  const Reading* other = answers.motion(item, other_side(side));
   Clue clue;
   for (const auto& [reading, on] : {std::pair(here, side), std::pair(other, other_side(side))}) {
     const model::Item* known = view.edition().item(item);
@@ -155,10 +160,13 @@ namespace {
 
 // A hip that never was in its socket, found after the first weeks. Uneven folds say little and count for nothing.
 Raised late_dislocation(const Answers& answers, Side side) {
-  const Clue lower = answers.positive("hip.knee_height_lower", side);
-  const Clue waddles = answers.chosen("gait.pattern", side, {"waddling"});
   Raised raised;
   raised.applies = answers.aged(0, late_dislocation_to);
+  if (raised.applies == Tri::no) {
+    return raised;
+  }
+  const Clue lower = answers.positive("hip.knee_height_lower", side);
+  const Clue waddles = answers.chosen("gait.pattern", side, {"waddling"});
   raised.clue = led_by(either({opens_too_little(answers, side), lower}), {waddles, answers.positive("hip.ortolani", side), answers.positive("hip.barlow", side)});
   raised.urgency = AlertClass::two_weeks;
   const auto months = answers.view().age_months_on_exam();

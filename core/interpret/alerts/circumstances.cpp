@@ -29,24 +29,21 @@ constexpr std::int64_t days_a_week = 7;
   return most <= days ? Tri::yes : (least > days ? Tri::no : Tri::undetermined);
 }
 
-[[nodiscard]] const Reading* reading_at(const std::vector<Reading>& readings, std::string_view item, Side side) {
-  const auto found = std::find_if(readings.begin(), readings.end(), [&](const Reading& one) {
-    return one.item->item.text == item && one.side == side && one.readable == Readable::number;
-  });
-  return found == readings.end() ? nullptr : &*found;
-}
-
 // Less than the other side by more than the error of a difference; thousandths of a degree toward the named direction.
-[[nodiscard]] Clue less_than_other(const View& view, const std::vector<Reading>& readings, std::string_view item, Side side) {
+[[nodiscard]] Clue less_than_other(const Answers& answers, std::string_view item, Side side) {
+  const View& view = answers.view();
   Clue clue;
-  const Reading* here = reading_at(readings, item, side);
-  const Reading* other = reading_at(readings, item, other_side(side));
+  const model::Item* known = view.edition().item(item);
+  if (known == nullptr) {
+    return clue;
+  }
+  const Reading* here = answers.motion(*known, side);
+  const Reading* other = answers.motion(*known, other_side(side));
   for (const auto& [reading, on] : {std::pair(here, side), std::pair(other, other_side(side))}) {
-    const model::Item* known = view.edition().item(item);
-    if (reading == nullptr && view.at(item, on).empty() && known != nullptr) {
+    if (reading == nullptr && view.at(*known, on).empty()) {
       clue.ask.add({view.trails().asks, ToAsk{known, on}});
     } else if (reading == nullptr) {
-      clue.open.add(FindingTrail::of(view.trails().findings, view.at(item, on)));  // asked, and no number
+      clue.open.add(FindingTrail::of(view.trails().findings, view.at(*known, on)));  // asked, and no number
     }
   }
   if (here == nullptr || other == nullptr) {
@@ -69,6 +66,10 @@ constexpr std::int64_t days_a_week = 7;
     clue.because.clear();
   }
   return clue;
+}
+
+[[nodiscard]] Clue fever_from(const Answers& answers, std::int64_t tenths) {
+  return led_by(either({answers.yes("history.fever"), answers.warm_at_least(tenths)}), {answers.warmest_at_least(tenths)});
 }
 
 // Of either leg, as a way of walking is.
@@ -104,8 +105,10 @@ Clue injured(const Answers& answers) {
 }
 
 Clue hurt_lately(const Answers& answers) {
-  const Clue hurt = injured(answers);
-  return hurt.value == Tri::undetermined && complains_of_something_recent(answers.view()) ? fact(Tri::yes) : hurt;
+  return answers.once(Known::hurt_lately, Side::midline, [&]() -> Clue {
+    const Clue hurt = injured(answers);
+    return hurt.value == Tri::undetermined && complains_of_something_recent(answers.view()) ? fact(Tri::yes) : hurt;
+  });
 }
 
 Clue of_short_history(const Answers& answers) {
@@ -134,8 +137,12 @@ Clue over_two_weeks(const Answers& answers) {
   });
 }
 
-Clue fever(const Answers& answers, std::int64_t tenths) {
-  return led_by(either({answers.yes("history.fever"), answers.warm_at_least(tenths)}), {answers.warmest_at_least(tenths)});
+Clue fever(const Answers& answers) {
+  return answers.once(Known::fever, Side::midline, [&]() -> Clue { return fever_from(answers, fever_tenths); });
+}
+
+Clue fever_of_child(const Answers& answers) {
+  return answers.once(Known::fever_of_child, Side::midline, [&]() -> Clue { return fever_from(answers, fever_child_tenths); });
 }
 
 Clue walks_as(const Answers& answers, std::initializer_list<std::string_view> gaits) {
@@ -249,11 +256,10 @@ Clue severe_pain_on_passive(const Answers& answers, Side side) {
 
 Clue hip_rotation_lost(const Answers& answers, Side side) {
   return answers.once(Known::hip_rotation_lost, side, [&]() -> Clue {
-    const std::vector<Reading>& readings = answers.motions();
     const auto lost = [&](std::string_view item) {
-      const Clue difference = less_than_other(answers.view(), readings, item, side);
+      const Clue difference = less_than_other(answers, item, side);
       Clue little;
-      if (const Reading* here = reading_at(readings, item, side); here != nullptr && here->high <= rotation_lost_at * 100) {
+      if (const Reading* here = answers.motion(item, side); here != nullptr && here->high <= rotation_lost_at * 100) {
         little.value = Tri::yes;
         little.because = FindingTrail::of(answers.view().trails().findings, here->findings);
       }
@@ -269,13 +275,13 @@ Clue hip_rotation_lost(const Answers& answers, Side side) {
 }
 
 Clue extension_lacking(const Answers& answers, Side side) {
-  return less_than_other(answers.view(), answers.motions(), "knee.extension_passive", side);
+  return less_than_other(answers, "knee.extension_passive", side);
 }
 
 FindingTrail extension_short(const Answers& answers, Side side) {
   constexpr std::string_view item = "knee.extension_passive";
-  const Reading* here = reading_at(answers.motions(), item, side);
-  const Reading* other = reading_at(answers.motions(), item, other_side(side));
+  const Reading* here = answers.motion(item, side);
+  const Reading* other = answers.motion(item, other_side(side));
   if (here == nullptr || here->high >= 0 || (other != nullptr && here->low >= other->high)) {
     return {};
   }
@@ -287,14 +293,14 @@ FindingTrail extension_short(const Answers& answers, Side side) {
 }
 
 Clue abduction_lacking(const Answers& answers, Side side) {
-  return less_than_other(answers.view(), answers.motions(), "hip.abduction_passive_flexed", side);
+  return less_than_other(answers, "hip.abduction_passive_flexed", side);
 }
 
 Clue ankle_restricted(const Answers& answers, Side side) {
   Clue out;
   for (const std::string_view item : {"ankle.dorsiflexion_passive_knee_bent", "ankle.dorsiflexion_passive_knee_straight", "ankle.dorsiflexion_active_knee_bent",
                                       "ankle.plantarflexion_passive_knee_bent"}) {
-    const Clue one = led_by(less_than_other(answers.view(), answers.motions(), item, side), {answers.stopped(item, side, {WhyNot::pain, WhyNot::blocked, WhyNot::unable})});
+    const Clue one = led_by(less_than_other(answers, item, side), {answers.stopped(item, side, {WhyNot::pain, WhyNot::blocked, WhyNot::unable})});
     if (one.is_yes()) {
       return one;
     }

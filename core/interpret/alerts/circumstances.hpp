@@ -14,7 +14,8 @@ namespace limbledger::interpret {
 // It began within two weeks.
 [[nodiscard]] Clue of_short_history(const Answers& answers);
 [[nodiscard]] Clue over_two_weeks(const Answers& answers);
-[[nodiscard]] Clue fever(const Answers& answers, std::int64_t tenths);
+[[nodiscard]] Clue fever(const Answers& answers);
+[[nodiscard]] Clue fever_of_child(const Answers& answers);  // measured, from half a degree higher on
 // One of these ways of walking, of whichever leg it was recorded.
 [[nodiscard]] Clue walks_as(const Answers& answers, std::initializer_list<std::string_view> gaits);
 // Fewer than four steps now, or said to have stopped walking.

@@ -15,7 +15,7 @@ using model::WhyNot;
 namespace {
 
 [[nodiscard]] Clue ill(const Answers& answers) {
-  return every({answers.yes("history.unwell"), either({fever(answers, fever_tenths), answers.count_at_least("general.pulse_rate", pulse_sepsis_over + 1),
+  return every({answers.yes("history.unwell"), either({fever(answers), answers.count_at_least("general.pulse_rate", pulse_sepsis_over + 1),
                                                        negate(answers.warm_at_least(temperature_low_tenths))})});
 }
 
@@ -29,7 +29,7 @@ void make_now_if_ill(const Answers& answers, Raised& raised) {
 
 // Something that points beyond the injury that explains a swollen joint.
 [[nodiscard]] Clue beyond_the_injury(const Answers& answers, const Clue& lowered) {
-  return hurt_lately(answers).is_yes() ? either({fever(answers, fever_tenths), answers.yes("history.unwell"), lowered}) : fact(Tri::yes);
+  return hurt_lately(answers).is_yes() ? either({fever(answers), answers.yes("history.unwell"), lowered}) : fact(Tri::yes);
 }
 
 // Nobody sees a hip swell: that the smallest movement hurts badly, or that it is held bent and turned out, stands for heat and swelling.
@@ -39,10 +39,10 @@ void make_now_if_ill(const Answers& answers, Raised& raised) {
   const Clue hot_skin = answers.chosen("hip.look_skin", side, {"hip_hot_red"});
   const Clue sore = led_by(severe.value == Tri::undetermined && roll.is_no() ? roll : severe,
                            {answers.chosen("hip.leg_attitude", side, {"attitude_bent_turned_out"}), hot_skin});
-  const Clue general = either({fever(answers, fever_tenths), answers.yes("history.unwell"), unasked(lowered), unasked(cannot_walk(answers)), unasked(hot_skin)});
+  const Clue general = either({fever(answers), answers.yes("history.unwell"), unasked(lowered), unasked(cannot_walk(answers)), unasked(hot_skin)});
   const Clue of_own = every({sore, bare_no(general), of_short_history(answers), beyond_the_injury(answers, lowered)});
   const Clue replaced = answers.yes("body.hip_replaced", side);
-  const Clue of_metal = every({unasked(replaced), led_by(hot_skin, {every({sore, fever(answers, fever_tenths)}), answers.chosen("hip.look_skin", side, {"hip_sinus"})})});
+  const Clue of_metal = every({unasked(replaced), led_by(hot_skin, {every({sore, fever(answers)}), answers.chosen("hip.look_skin", side, {"hip_sinus"})})});
   return led_by(of_own, {of_metal});
 }
 
@@ -57,7 +57,7 @@ void make_now_if_ill(const Answers& answers, Raised& raised) {
 
 // A hot great toe is gout far more often: it counts with a fever, illness, weak defence or broken skin.
 [[nodiscard]] Clue infected_toe(const Answers& answers, Side side, const Clue& lowered) {
-  const Clue more = either({fever(answers, fever_tenths), answers.yes("history.unwell"), lowered, unasked(negate(answers.yes("skin.intact", side)))});
+  const Clue more = either({fever(answers), answers.yes("history.unwell"), lowered, unasked(negate(answers.yes("skin.intact", side)))});
   return every({answers.yes("foot.mtp_first_hot_red", side), answers.yes("foot.mtp_first_tender", side), bare_no(more), of_short_history(answers)});
 }
 
@@ -77,23 +77,26 @@ void make_now_if_ill(const Answers& answers, Raised& raised) {
 }  // namespace
 
 Raised infected_joint_adult(const Answers& answers, Side side) {
+  Raised raised;
+  raised.applies = not_(answers.child());
+  if (raised.applies == Tri::no) {
+    return raised;
+  }
   const Clue hurt = injured(answers);
   const Clue lowered = either({answers.yes("history.immune_suppressed"), answers.yes("history.joint_injection_or_operation_recent")});
   // After an injury the joint is swollen anyway: something more must point to infection.
-  const Clue beyond_injury = hurt.is_yes() ? either({fever(answers, fever_tenths), answers.yes("history.unwell"), lowered}) : fact(Tri::yes);
+  const Clue beyond_injury = hurt.is_yes() ? either({fever(answers), answers.yes("history.unwell"), lowered}) : fact(Tri::yes);
   // Hot and swollen with a fever waits for nobody to press on it (convention, beyond the page).
-  const bool burning = hot(answers, side).is_yes() && swollen(answers, side).is_yes() && fever(answers, fever_tenths).is_yes();
+  const bool burning = hot(answers, side).is_yes() && swollen(answers, side).is_yes() && fever(answers).is_yes();
   const Clue of_own = every({either({hot(answers, side), swollen(answers, side)}), burning ? fact(Tri::yes) : tender(answers, side), restricted(answers, side),
                              of_short_history(answers), beyond_injury});
-  const Clue heat = either({hot(answers, side), every({either({swollen(answers, side), fever(answers, fever_tenths)}), of_short_history(answers)})});
+  const Clue heat = either({hot(answers, side), every({either({swollen(answers, side), fever(answers)}), of_short_history(answers)})});
   const Clue replaced = answers.yes("body.knee_replaced", side);
   // A wound that runs, or is infected, over it counts as heat does.
   const Clue signs = answers.several("skin.infection_signs", side, {"sign_redness", "sign_swelling", "sign_pain", "sign_warmth", "sign_pus"}, 2);
   const Clue wet = led_by(answers.any_yes({"skin.sinus_draining"}, side),
                           {unasked(every({answers.yes("history.joint_injection_or_operation_recent"), led_by(signs, {answers.several("skin.infection_signs", side, {"sign_pus"}, 1)})}))});
   const Clue of_metal = every({replaced, led_by(heat, {wet})});
-  Raised raised;
-  raised.applies = not_(answers.child());
   Clue knee = either({of_own, replaced.is_yes() ? of_metal : circumstance(of_metal)});
   if (knee.value == Tri::undetermined && !hot(answers, side).is_yes() && !swollen(answers, side).is_yes() && !replaced.is_yes()) {
     knee.because.clear();  // a tender or stiff joint that is neither hot nor swollen points to much else
@@ -125,6 +128,11 @@ Raised infected_joint_adult(const Answers& answers, Side side) {
 }
 
 Raised infected_joint_child(const Answers& answers, Side side) {
+  Raised raised;
+  raised.applies = answers.child();
+  if (raised.applies == Tri::no) {
+    return raised;
+  }
   const Clue stopped = led_by(answers.stopped("knee.flexion_passive", side, {WhyNot::pain}), {answers.positive("hip.log_roll", side)});
   // A child that does not limp may still not bear the knee to be moved: that is not answered until somebody moved it.
   // Under one year nobody limps: the leg that is not moved is asked for.
@@ -133,15 +141,13 @@ Raised infected_joint_child(const Answers& answers, Side side) {
   const Clue sore = severe_pain_on_passive(answers, side);
   const Clue irritable = infant ? led_by(still, {limps(answers), stopped, cannot_walk(answers), sore})
                                 : either({limps(answers), led_by(stopped, {cannot_walk(answers), sore, still})});
-  const Clue feverish = fever(answers, fever_child_tenths);
+  const Clue feverish = fever_of_child(answers);
   const Clue general = either({feverish, answers.yes("history.unwell")});
   const bool hurt = injured(answers).is_yes();
   const Clue severe = hurt ? general : either({general, cannot_stand(answers), unasked(severe_pain_on_passive(answers, side))});
-  Raised raised;
   const bool still_infant = infant && still.is_yes();
   const auto months = answers.view().age_months_on_exam();
   const bool newborn = months && months->high < infant_joint_months;
-  raised.applies = answers.child();
   const Clue joined = every({irritable, severe});
   raised.clue = still_infant ? led_by(joined, {still}) : joined;
   make_now_if_ill(answers, raised);
@@ -160,7 +166,7 @@ Raised infected_joint_child(const Answers& answers, Side side) {
 Raised infected_bone(const Answers& answers, Side side) {
   const Clue bone = bone_tender(answers, side);
   const Clue no_injury = circumstance(negate(injured(answers)));
-  const Clue feverish = fever(answers, fever_tenths);
+  const Clue feverish = fever(answers);
   const Clue lowered = led_by(answers.yes("history.immune_suppressed"), {answers.yes("history.sickle_cell")});
   const Clue local = answers.chosen("knee.look_swelling_spread", side, {"local", "whole_limb"});
   // A tender growth plate of the shin counts with fever only: at that age it is common and harmless without.

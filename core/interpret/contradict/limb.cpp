@@ -63,18 +63,17 @@ constexpr std::int64_t full_arc_from = 120'000;  // CONVENTION: a knee that bend
 
 // Bends far without pain, and nothing says that it does not straighten.
 [[nodiscard]] Clue free_painless_arc(const Answers& answers, Side side) {
-  const auto& motions = answers.motions();
   const auto painless = [](const Reading& reading) {
     return std::all_of(reading.findings.begin(), reading.findings.end(), [](const model::Finding* finding) {
       return !finding->pain || (finding->pain->score && finding->pain->score->steps == 0);
     });
   };
-  const Reading* straight = number_at(motions, "knee.extension_active", side);
+  const Reading* straight = answers.motion("knee.extension_active", side);
   if (straight != nullptr && (!painless(*straight) || straight->high < 0)) {
     return {};
   }
   for (const std::string_view item : {"knee.flexion_active", "knee.flexion_passive"}) {
-    const Reading* bent = number_at(motions, item, side);
+    const Reading* bent = answers.motion(item, side);
     if (bent != nullptr && bent->low >= full_arc_from && painless(*bent)) {
       return seen_in(answers, true, bent->findings);
     }
@@ -139,7 +138,7 @@ constexpr std::int64_t full_arc_from = 120'000;  // CONVENTION: a knee that bend
 // The angle of the knee, by more than the error of one reading, beyond straight toward valgus (1) or varus (-1).
 [[nodiscard]] Clue knee_angle_beyond(const Answers& answers, Side side, std::int64_t toward) {
   for (const std::string_view item : {"knee.tibiofemoral_angle_standing", "knee.tibiofemoral_angle_supine"}) {
-    const Reading* angle = number_at(answers.motions(), item, side);
+    const Reading* angle = answers.motion(item, side);
     const auto precision = angle == nullptr ? std::nullopt : precision_of(answers.view().edition(), {angle});
     if (precision && angle->exact() && beyond_error(toward * angle->low, precision->mdc95)) {
       return seen_in(answers, true, angle->findings);
@@ -150,7 +149,7 @@ constexpr std::int64_t full_arc_from = 120'000;  // CONVENTION: a knee that bend
 
 [[nodiscard]] Clue held_short_at(const Answers& answers, std::initializer_list<std::string_view> items, Side side) {
   for (const std::string_view item : items) {
-    const Reading* motion = number_at(answers.motions(), item, side);
+    const Reading* motion = answers.motion(item, side);
     if (motion != nullptr && short_of_neutral(answers.view(), *motion) == Tri::yes) {
       return seen_in(answers, true, motion->findings);
     }
@@ -161,7 +160,7 @@ constexpr std::int64_t full_arc_from = 120'000;  // CONVENTION: a knee that bend
 // Behind the trunk by more than the error of one reading.
 [[nodiscard]] Clue hip_goes_back(const Answers& answers, Side side) {
   for (const std::string_view item : {"hip.extension_passive_prone", "hip.extension_passive_side_lying"}) {
-    const Reading* motion = number_at(answers.motions(), item, side);
+    const Reading* motion = answers.motion(item, side);
     const auto precision = motion == nullptr ? std::nullopt : precision_of(answers.view().edition(), {motion});
     if (precision && motion->low > 0 && beyond_error(motion->low, precision->mdc95)) {
       return seen_in(answers, true, motion->findings);

@@ -49,7 +49,7 @@ template <class T>
 }
 
 // As the item's row says: the first rule whose grades and end feels both hold.
-[[nodiscard]] std::string read_grade(const model::Item* item, const model::Finding& finding, const model::Grade& grade) {
+[[nodiscard]] std::string_view read_grade(const model::Item* item, const model::Finding& finding, const model::Grade& grade) {
   if (item == nullptr || !item->counts) {
     return "not_counted";
   }
@@ -57,14 +57,14 @@ template <class T>
     const bool grade_fits = !rule.grades || holds(*rule.grades, grade.grade.text);
     const bool end_fits = !rule.end_feels || (finding.end_feel && holds(*rule.end_feels, finding.end_feel->text));
     if (grade_fits && end_fits) {
-      return std::string(wire::type_of<model::TestResult>().words[static_cast<std::size_t>(rule.as)]);
+      return wire::type_of<model::TestResult>().words[static_cast<std::size_t>(rule.as)];
     }
   }
   return "not_counted";
 }
 
 // The word that one finding says of one part: positive, negative, equivocal, a choice, or why it says nothing.
-[[nodiscard]] std::string word_of_finding(const View& view, const TestPart& part, const model::Finding& finding) {
+[[nodiscard]] std::string_view word_of_finding(const View& view, const TestPart& part, const model::Finding& finding) {
   if (part.of && *part.of == reference::PartOf::pain) {
     if (!finding.pain || !finding.pain->score) {
       return "pain_not_recorded";
@@ -72,7 +72,7 @@ template <class T>
     return finding.pain->score->steps > 0 ? "positive" : "negative";
   }
   if (const auto* test = std::get_if<model::Test>(&finding.value)) {
-    return std::string(wire::type_of<model::TestResult>().words[static_cast<std::size_t>(test->result)]);
+    return wire::type_of<model::TestResult>().words[static_cast<std::size_t>(test->result)];
   }
   if (const auto* answer = std::get_if<model::Answer>(&finding.value)) {
     if (answer->answer == model::AnswerWord::unsure) {
@@ -129,10 +129,10 @@ template <class T>
     if (has_quality(finding, {model::Quality::poor_contact, model::Quality::unsure_landmark})) {
       return {std::nullopt, "not_adequate"};
     }
-    const std::string word = word_of_finding(view, part, finding);
+    const std::string_view word = word_of_finding(view, part, finding);
     const bool yes = holds(part.yes, word);
     if (!yes && !holds(part.no, word)) {
-      return {std::nullopt, word == "equivocal" || word == "unsure" || word == "pain_not_recorded" ? word : "not_counted"};
+      return {std::nullopt, word == "equivocal" || word == "unsure" || word == "pain_not_recorded" ? word : std::string_view("not_counted")};
     }
     // Neither firm nor soft is felt through a held muscle: what counts by how far it goes stands.
     const auto* grade = std::get_if<model::Grade>(&finding.value);
@@ -184,7 +184,7 @@ template <class T>
   std::int64_t musts = 0;
   std::int64_t musts_yes = 0;
   bool must_not = false;
-  std::string why;
+  std::string_view why;
   for (const TestPart& part : member.parts) {
     const Heard one = hear_part(view, part, side, spoiling);
     heard.findings.insert(heard.findings.end(), one.findings.begin(), one.findings.end());
@@ -208,7 +208,7 @@ template <class T>
   } else if (open == 0) {
     heard.state = "parts_disagree";
   } else {
-    heard.state = why == "not_asked" ? "incomplete" : why;
+    heard.state = why == "not_asked" ? std::string_view("incomplete") : why;
   }
   return heard;
 }

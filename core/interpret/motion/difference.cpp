@@ -4,6 +4,8 @@
 #include "core/interpret/motion/lines.hpp"
 
 #include <algorithm>
+#include <string>
+#include <utility>
 
 namespace limbledger::interpret {
 
@@ -198,15 +200,20 @@ std::vector<Judged> judge_past(const View& view, const std::vector<Reading>& rea
 
 std::vector<Contradiction> motion_contradictions(const View& view, const std::vector<Reading>& readings) {
   std::vector<Contradiction> contradictions;
+  std::vector<std::pair<const Reading*, std::string>> passives;  // with their motions
+  for (const Reading& reading : readings) {
+    if (mode_of(*reading.item) == reference::Mode::passive && reading.readable == Readable::number) {
+      passives.emplace_back(&reading, motion_without_mode(*reading.item));
+    }
+  }
   for (const Reading& active : readings) {
     if (mode_of(*active.item) != reference::Mode::active || active.readable != Readable::number) {
       continue;
     }
-    for (const Reading& passive : readings) {
-      const bool same_motion = motion_without_mode(*passive.item) == motion_without_mode(*active.item) && passive.item->toward == active.item->toward;
-      const bool pair = same_motion && passive.side == active.side && mode_of(*passive.item) == reference::Mode::passive &&
-                        passive.readable == Readable::number;
-      if (!pair) {
+    const std::string motion = motion_without_mode(*active.item);
+    for (const auto& [other, other_motion] : passives) {
+      const Reading& passive = *other;
+      if (passive.side != active.side || other_motion != motion || passive.item->toward != active.item->toward) {
         continue;
       }
       const auto precision = precision_of(view.edition(), {&active, &passive});
@@ -214,7 +221,7 @@ std::vector<Contradiction> motion_contradictions(const View& view, const std::ve
         continue;
       }
       Contradiction found;
-      found.contradiction = {"motion.active_beyond_passive:" + motion_without_mode(*active.item) + ":" + std::string(side_word(active.side))};
+      found.contradiction = {"motion.active_beyond_passive:" + motion + ":" + std::string(side_word(active.side))};
       found.side = active.side;
       found.message = {"msg.contradiction.active_beyond_passive"};
       found.params = Params().figure("active_deg", active.low).figure("passive_deg", passive.high).raw();

@@ -65,12 +65,29 @@ void take(Reading& reading, const model::Finding& finding, const model::Angle& a
 
 std::int64_t direction_of(const model::Item& item) { return item.end && *item.end == model::AxisEnd::low ? -1 : 1; }
 
+std::optional<Reading> read_motion(const model::Item& item, model::Side side, Findings findings) {
+  std::optional<Reading> reading;
+  for (const model::Finding* finding : findings) {
+    const auto* angle = std::get_if<model::Angle>(&finding->value);
+    if (angle == nullptr || !settles(*finding)) {
+      continue;
+    }
+    if (!reading) {
+      reading.emplace();
+      reading->item = &item;
+      reading->side = side;
+    }
+    take(*reading, *finding, *angle);
+  }
+  return reading;
+}
+
 std::vector<Reading> read_motions(const View& view) {
   std::vector<Reading> readings;
   for (const model::Finding* finding : view.findings()) {
     const auto* angle = std::get_if<model::Angle>(&finding->value);
-    const model::Item* item = view.edition().item(finding->item);
-    if (angle == nullptr || item == nullptr || finding->side == model::Side::midline || !settles(*finding)) {
+    const model::Item* item = angle != nullptr ? view.edition().item(finding->item) : nullptr;
+    if (item == nullptr || finding->side == model::Side::midline || !settles(*finding)) {
       continue;
     }
     // Findings come by item and side.

@@ -33,6 +33,8 @@ struct Reading {
 
 // One for each motion and side that has a value, by item and side.
 [[nodiscard]] std::vector<Reading> read_motions(const View& view);
+// The reading of one motion on one side, of what stands there; nothing where none of it has a value.
+[[nodiscard]] std::optional<Reading> read_motion(const model::Item& item, model::Side side, Findings findings);
 // The same of lengths, times and counts for which there are norms; in thousandths of the item's unit.
 [[nodiscard]] std::vector<Reading> read_measures(const View& view);
 

@@ -110,20 +110,26 @@ Classes classes_of(Tri value) {
 }
 
 std::vector<const model::Finding*> at_side_or_midline(const View& view, std::string_view item, Side side) {
-  const Findings here = view.at(item, side);
-  const Findings midline = view.at(item, Side::midline);
+  const model::Item* known = view.edition().item(item);
+  if (known != nullptr && view.of(*known).empty()) {
+    return {};  // most of what a rule asks after was not recorded
+  }
+  const auto at = [&](Side one) { return known != nullptr ? view.at(*known, one) : view.at(item, one); };
+  const Findings here = at(side);
+  const Findings midline = at(Side::midline);
   std::vector<const model::Finding*> found(here.begin(), here.end());
   found.insert(found.end(), midline.begin(), midline.end());
   return found;
 }
 
 Told tell(const View& view, std::string_view item, Side side, const Says& says, std::vector<const model::Finding*>& findings) {
-  const Heard heard = hear(at_side_or_midline(view, item, side), no_or_yes, says);
+  const std::vector<const model::Finding*> here = at_side_or_midline(view, item, side);
+  const Heard heard = hear(here, no_or_yes, says);
   findings.insert(findings.end(), heard.findings.begin(), heard.findings.end());
   if (heard.as_tri() == Tri::no && view.bodies().not_reliable(item, side) != nullptr) {
     return {Tri::undetermined, "not_reliable"};
   }
-  return {heard.as_tri(), heard.state};
+  return {heard.as_tri(), std::string(heard.state)};
 }
 
 Said says_four_steps(const model::Finding& finding) {

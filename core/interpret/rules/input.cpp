@@ -72,9 +72,9 @@ Said says_answer(const model::Finding& finding) {
 
 Heard hear(Findings findings, std::uint8_t all_bits, const Says& says) {
   Heard heard;
-  heard.findings.assign(findings.begin(), findings.end());
+  heard.findings = findings;
   std::optional<std::uint8_t> first;
-  std::string reason;
+  std::string_view reason;
   bool differ = false;
   bool conflict = false;
   bool open = false;
@@ -82,9 +82,9 @@ Heard hear(Findings findings, std::uint8_t all_bits, const Says& says) {
     Said said;
     const std::string_view why = unsettled_by(*finding);
     if (!why.empty()) {
-      said.state = std::string(why);
+      said.state = why;
     } else if (const auto* not_done = std::get_if<model::NotDone>(&finding->value)) {
-      said.state = std::string(state_of(not_done->reason));
+      said.state = state_of(not_done->reason);
     } else {
       said = says(*finding);
     }

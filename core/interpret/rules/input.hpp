@@ -9,25 +9,23 @@
 #include <cstdint>
 #include <functional>
 #include <optional>
-#include <string>
 #include <string_view>
-#include <vector>
 
 namespace limbledger::interpret {
 
 // The classes (bits) that an input may be in, or nothing when it is unknown for `state`.
 struct Heard {
   std::optional<std::uint8_t> bits;
-  std::string state = "not_asked";
-  std::vector<const model::Finding*> findings;
+  std::string_view state = "not_asked";
+  Findings findings;  // those that were handed in
 
   [[nodiscard]] Tri as_tri() const;  // bit 0 no, bit 1 yes
 };
 
-// What one value says: bits, or nothing with the reason.
+// What one value says: bits, or nothing with the reason. The word of a state is not copied: it is a literal, or stands in the edition.
 struct Said {
   std::optional<std::uint8_t> bits;
-  std::string state;
+  std::string_view state;
 };
 using Says = std::function<Said(const model::Finding&)>;
 

@@ -6,6 +6,7 @@
 
 #include "core/ledger/fold/opened.hpp"
 
+#include <cstdint>
 #include <functional>
 #include <map>
 #include <optional>
@@ -16,6 +17,24 @@ namespace limbledger::ledger {
 
 // Whether a public key is that examiner's on some device of this clinic.
 using ExaminerKeys = std::function<bool(const model::ExaminerId&, const PublicKey&)>;
+
+// Nodes of a graph by their places, as bits. Joined a word at a time: at every finding the sets of all that came before it are.
+class NodeSet {
+ public:
+  NodeSet() = default;
+  explicit NodeSet(std::size_t count) : words_((count + bits - 1) / bits) {}
+  [[nodiscard]] bool has(std::size_t node) const { return (words_[node / bits] >> (node % bits) & 1U) != 0; }
+  void add(std::size_t node) { words_[node / bits] |= std::uint64_t{1} << (node % bits); }
+  void join(const NodeSet& other) {
+    for (std::size_t i = 0; i < other.words_.size(); ++i) {
+      words_[i] |= other.words_[i];
+    }
+  }
+
+ private:
+  static constexpr std::size_t bits = 64;
+  std::vector<std::uint64_t> words_;
+};
 
 // The graph of one object's operations: repeats of one request folded into one, and what each writer had seen.
 class Graph {
@@ -28,7 +47,7 @@ class Graph {
   // The node of an entry, also of one that was folded into another as its repeat.
   [[nodiscard]] std::optional<std::size_t> find(const model::EntryId& entry) const;
   // The writer of `later` had seen `earlier`.
-  [[nodiscard]] bool saw(std::size_t later, std::size_t earlier) const { return nodes_[later].seen[earlier]; }
+  [[nodiscard]] bool saw(std::size_t later, std::size_t earlier) const { return nodes_[later].seen.has(earlier); }
   // Entries of `of` in order; entries not here are passed over.
   [[nodiscard]] std::vector<bool> closure(std::span<const model::EntryId> of) const;
   // What nobody had seen when writing: the record's revision.
@@ -43,7 +62,7 @@ class Graph {
  private:
   struct Node {
     const Opened* opened = nullptr;
-    std::vector<bool> seen;
+    NodeSet seen;
     bool waits = false;
   };
   void fold_repeats(std::span<const Opened> operations);

@@ -106,12 +106,10 @@ void Graph::see() {
         }
         continue;
       }
-      nodes_[node].seen.assign(count, false);
+      nodes_[node].seen = NodeSet(count);
       for (const std::size_t target : below) {
-        nodes_[node].seen[target] = true;
-        for (std::size_t i = 0; i < nodes_[target].seen.size(); ++i) {
-          nodes_[node].seen[i] = nodes_[node].seen[i] || nodes_[target].seen[i];
-        }
+        nodes_[node].seen.add(target);
+        nodes_[node].seen.join(nodes_[target].seen);
       }
       state[node] = State::done;
       stack.pop_back();
@@ -125,28 +123,28 @@ std::optional<std::size_t> Graph::find(const model::EntryId& entry) const {
 }
 
 std::vector<bool> Graph::closure(std::span<const model::EntryId> of) const {
-  std::vector<bool> in(nodes_.size(), false);
+  NodeSet seen(nodes_.size());
   for (const model::EntryId& entry : of) {
     if (const auto at = find(entry)) {
-      in[*at] = true;
-      for (std::size_t i = 0; i < in.size(); ++i) {
-        in[i] = in[i] || nodes_[*at].seen[i];
-      }
+      seen.add(*at);
+      seen.join(nodes_[*at].seen);
     }
+  }
+  std::vector<bool> in(nodes_.size());
+  for (std::size_t i = 0; i < in.size(); ++i) {
+    in[i] = seen.has(i);
   }
   return in;
 }
 
 std::vector<model::EntryId> Graph::heads() const {
-  std::vector<bool> covered(nodes_.size(), false);
+  NodeSet covered(nodes_.size());
   for (const Node& node : nodes_) {
-    for (std::size_t i = 0; i < covered.size(); ++i) {
-      covered[i] = covered[i] || node.seen[i];
-    }
+    covered.join(node.seen);
   }
   std::vector<model::EntryId> heads;
-  for (std::size_t i = 0; i < covered.size(); ++i) {
-    if (!covered[i]) {
+  for (std::size_t i = 0; i < nodes_.size(); ++i) {
+    if (!covered.has(i)) {
       heads.push_back(nodes_[i].opened->entry());
     }
   }

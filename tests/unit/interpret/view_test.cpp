@@ -4,6 +4,10 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
+#include <string>
+#include <tuple>
+
 using namespace limbledger;
 
 namespace {
@@ -57,5 +61,36 @@ TEST_CASE("a view with one finding put in its slot reads as an exam that holds i
         }
       }
     }
+  }
+}
+
+TEST_CASE("findings of a view stand by the name of the item, the side's word and the id, also of items that the edition does not have") {
+  const reference::Edition* edition = reference::built_in_edition();
+  REQUIRE(edition != nullptr);
+  const std::optional<model::Person> person;
+  model::Exam exam;
+  exam.findings.emplace();
+  // Names that nobody has: before all, after all, and two in one gap whose sides stand the other way round.
+  const std::vector<std::pair<std::string, model::Side>> unknown{{"zz.beyond", model::Side::left},        {"aa.before", model::Side::right},   {"knee.zz_b", model::Side::left},
+                                                                 {"knee.zz_a", model::Side::right},       {"knee.zz_a", model::Side::midline}, {"knee.zz_a", model::Side::left},
+                                                                 {"hip.not_of_this_edition", model::Side::left}};
+  std::uint8_t id = 0;
+  for (std::size_t nth = edition->items().size() - 1; nth > 9; nth -= 9) {
+    for (const model::Side side : {model::Side::right, model::Side::midline, model::Side::left}) {
+      for (int twice = 0; twice < 2; ++twice) {
+        exam.findings->push_back(answer_of(edition->items()[nth].item.text, side, model::AnswerWord::no));
+        exam.findings->back().finding.emplace().bytes[0] = --id;
+      }
+    }
+  }
+  for (const auto& [name, side] : unknown) {
+    exam.findings->push_back(answer_of(name, side, model::AnswerWord::no));
+  }
+  const interpret::View view(exam, person, *edition, model::PartialDate{});
+  REQUIRE(view.findings().size() == exam.findings->size());
+  const auto place = [](const model::Finding* one) { return std::tuple(std::string_view(one->item.text), interpret::side_word(one->side), one->finding); };
+  CHECK(std::is_sorted(view.findings().begin(), view.findings().end(), [&](const auto* a, const auto* b) { return place(a) < place(b); }));
+  for (const auto& [name, side] : unknown) {
+    CHECK(view.at(name, side).size() == 1);
   }
 }

@@ -91,7 +91,7 @@ OneFoot hear_arteries(FeetHearing& heard, Side side) {
     heard.findings.insert(heard.findings.end(), pulse.findings.begin(), pulse.findings.end());
     absent[n] = pulse.as_tri();
     if (absent[n] == Tri::undetermined && foot.item.empty()) {
-      foot = {{Tri::undetermined, pulse.state}, std::string(pulse_items[n])};
+      foot = {{Tri::undetermined, std::string(pulse.state)}, std::string(pulse_items[n])};
     }
   }
   if (index != nullptr) {

@@ -69,7 +69,7 @@ constexpr std::array<PostureBand, 5> posture_bands{
     const Heard heard = hear(view.at(one.item, side), static_cast<std::uint8_t>(any_grade), &says_posture);
     sheet.findings.insert(sheet.findings.end(), heard.findings.begin(), heard.findings.end());
     sheet.inputs.push_back({one.input, one.said, {"minus 2", "minus 1", "0", "plus 1", "plus 2"}, one.item, side, heard.bits ? Classes{*heard.bits} : any_grade,
-                            heard.state, {}});
+                            std::string(heard.state), {}});
     groups.add(0, {-2, -1, 0, 1, 2});
   }
   const std::string_view gate = foot_is_gone(view, side) ? "no_limb" : (view.bodies().cannot("stand") ? "cannot_stand" : "");

@@ -80,7 +80,7 @@ constexpr std::array<std::string_view, 2> foot_pulses{"vessel.pulse_dorsalis_ped
   const Classes pulse = both_arteries(dorsal.bits.value_or(foot_any), tibial.bits.value_or(foot_any));
   const bool known = (pulse & (pulse - 1U)) == 0;
   sheet.inputs.push_back({"foot_pulses", "pulses of the foot", {"felt", "weaker", "not felt"}, foot_pulses[dorsal_open ? 0 : 1], side, pulse,
-                          known ? "known" : (dorsal_open ? dorsal.state : tibial.state), {}});
+                          std::string(known ? "known" : (dorsal_open ? dorsal.state : tibial.state)), {}});
   sheet.inputs.back().in_part = !dorsal.bits && !tibial.bits;
   const auto pressure = [&](std::string_view item, Side on) { return measure_at(view, item, on, sheet.findings); };
   const MeasuredAt ankle = higher_of(pressure("vessel.pressure_posterior_tibial", side), pressure("vessel.pressure_dorsalis_pedis", side));

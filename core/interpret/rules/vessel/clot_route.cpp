@@ -41,10 +41,10 @@ using model::Side;
   sheet.findings.insert(sheet.findings.end(), scan.findings.begin(), scan.findings.end());
   const Classes scanned = scan.findings.empty() ? Classes{1} : scan.bits.value_or(7);
   sheet.inputs.push_back({"leg_scan", "scan of the leg veins", {"not done", "no clot seen", "clot seen"}, "general.scan_leg_veins", side, scanned,
-                          scan.findings.empty() ? "known" : scan.state, {}});
+                          std::string(scan.findings.empty() ? "known" : scan.state), {}});
   const Heard d_dimer = hear(view.at("general.lab_d_dimer", Side::midline), no_or_yes, &says_d_dimer);
   sheet.findings.insert(sheet.findings.end(), d_dimer.findings.begin(), d_dimer.findings.end());
-  sheet.inputs.push_back({"d_dimer", "D-dimer", {"negative", "positive"}, "general.lab_d_dimer", Side::midline, d_dimer.bits.value_or(no_or_yes), d_dimer.state, {}});
+  sheet.inputs.push_back({"d_dimer", "D-dimer", {"negative", "positive"}, "general.lab_d_dimer", Side::midline, d_dimer.bits.value_or(no_or_yes), std::string(d_dimer.state), {}});
   sheet.formula = "the states of the route, in order";
   JudgedRule judged = judge_sheet(view, sheet, &decide_clot_route);
   judged.result.findings.insert(judged.result.findings.end(), points.findings.begin(), points.findings.end());

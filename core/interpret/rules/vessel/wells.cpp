@@ -106,6 +106,7 @@ void add_calf(const View& view, RuleSheet& sheet, Side side) {
   sheet.edition = of_1997 ? wells_1997_edition : wells_edition;
   sheet.side = side;
   sheet.counts = true;
+  sheet.inputs.reserve(12);
   constexpr std::array<std::int64_t, 1> adult{wells_from};
   add_number(sheet, "age", "age", {}, Side::midline, age_at_exam(view), adult, {"under 18", "18 or more"});
   const Told pregnant = tell_pregnancy(view, sheet.findings);

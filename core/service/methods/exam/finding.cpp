@@ -9,6 +9,7 @@
 #include "core/wire/write.hpp"
 
 #include <algorithm>
+#include <span>
 
 namespace limbledger::service {
 
@@ -102,13 +103,14 @@ void check_all(Context& context, const std::vector<NewFinding>& findings, std::v
 
 // A filled place that the writer did not name is answered with both values, whatever came in behind the open form.
 [[nodiscard]] Result<void> check_slots(const ledger::ExamFold& fold, const std::vector<Planned>& planned) {
+  const std::span<const model::Finding> all_held = fold.exam.findings ? std::span<const model::Finding>(*fold.exam.findings) : std::span<const model::Finding>();
   for (std::size_t i = 0; i < planned.size(); ++i) {
     const Planned& plan = planned[i];
     if (plan.from->beside.value_or(false)) {
       continue;
     }
     const std::vector<model::EntryId> replaces = replaced_by(fold, plan);
-    for (const model::Finding& held : fold.exam.findings.value_or(std::vector<model::Finding>{})) {
+    for (const model::Finding& held : all_held) {
       const bool same_slot = held.item == plan.observation.item && held.side == plan.observation.side;
       const bool same_finding = corrects(fold, replaces, *held.finding);
       if ((same_slot || same_finding) && std::find(replaces.begin(), replaces.end(), *held.entry) == replaces.end()) {

@@ -49,22 +49,22 @@ constexpr std::size_t exams_kept_max = 256;
 
 class History {
  public:
-  History(Context& context, const ledger::ExamRecord& record, const ToJudge& judged)
-      : context_(context), record_(record), judged_(judged), kept_(waits_for_entries(record) ? unkept_ : kept_of(context, judged)) {
+  History(Context& context, const ledger::ExamRecord& record, const interpret::View& now)
+      : context_(context), record_(record), now_(now), kept_(waits_for_entries(record) ? unkept_ : kept_of(context, now)) {
     const auto exchanges = static_cast<std::size_t>(
         std::count_if(record.operations.begin(), record.operations.end(), [](const ledger::Opened& one) { return is_exchange(one.operation()); }));
-    if (kept_.person != judged.person || !(kept_.as_of == judged.as_of) || kept_.exchanges != exchanges) {
-      kept_ = {judged.person, judged.as_of, exchanges, {}};
+    if (kept_.person != now.person() || !(kept_.as_of == now.examined_on()) || kept_.exchanges != exchanges) {
+      kept_ = {now.person(), now.examined_on(), exchanges, {}};
     }
   }
 
   // As judged already, or as judged now.
-  [[nodiscard]] const Alerts& raised_now(const std::vector<interpret::JudgedFlag>* now) {
+  [[nodiscard]] const Alerts& raised_now(const std::vector<interpret::JudgedFlag>* flags) {
     Heads heads = record_.fold.exam.revision.value_or(Heads{});
     std::sort(heads.begin(), heads.end());
     const auto [state, fresh] = kept_.states.try_emplace(std::move(heads));
     if (fresh) {
-      state->second.raised = now != nullptr ? alerts_of_flags(*now) : raised_in(judged_.exam);
+      state->second.raised = alerts_of_flags(flags != nullptr ? *flags : interpret::judge_flags(now_));
     }
     return state->second.raised;
   }
@@ -87,12 +87,12 @@ class History {
   }
 
  private:
-  static OnceRaised& kept_of(Context& context, const ToJudge& judged) {
+  static OnceRaised& kept_of(Context& context, const interpret::View& now) {
     auto& all = context.desk->once_raised();
-    if (all.size() >= exams_kept_max && all.count(*judged.exam.exam) == 0) {
+    if (all.size() >= exams_kept_max && all.count(*now.exam().exam) == 0) {
       all.erase(all.begin());
     }
-    return all[*judged.exam.exam];
+    return all[*now.exam().exam];
   }
 
   [[nodiscard]] std::optional<model::Exam> exam_at(const Heads& heads) {
@@ -106,7 +106,7 @@ class History {
         operations.push_back(graph_->at(i));
       }
     }
-    auto fold = fold_operations(context_, *judged_.exam.exam, operations);
+    auto fold = fold_operations(context_, *now_.exam().exam, operations);
     if (!fold) {
       return std::nullopt;
     }
@@ -123,7 +123,7 @@ class History {
   }
 
   [[nodiscard]] Alerts raised_in(const model::Exam& exam) const {
-    const interpret::View view(exam, judged_.person, *context_.edition, judged_.as_of);
+    const interpret::View view(exam, now_.person(), *context_.edition, now_.examined_on());
     return alerts_of_flags(interpret::judge_flags(view));
   }
 
@@ -140,7 +140,7 @@ class History {
 
   Context& context_;
   const ledger::ExamRecord& record_;
-  const ToJudge& judged_;
+  const interpret::View& now_;
   OnceRaised unkept_;  // an entry that is missing may come, and then a state holds more
   OnceRaised& kept_;
   std::optional<ledger::Graph> graph_;
@@ -148,10 +148,10 @@ class History {
 
 }  // namespace
 
-std::vector<model::Exam> shown_while_raised(Context& context, const ledger::ExamRecord& record, const ToJudge& judged,
-                                            const std::vector<interpret::JudgedFlag>* now) {
-  History history(context, record, judged);
-  Alerts named = history.raised_now(now);
+std::vector<model::Exam> shown_while_raised(Context& context, const ledger::ExamRecord& record, const interpret::View& now,
+                                            const std::vector<interpret::JudgedFlag>* flags) {
+  History history(context, record, now);
+  Alerts named = history.raised_now(flags);
   std::vector<model::Exam> out;
   for (const Heads& heads : states_shown(record)) {
     bool gone = false;

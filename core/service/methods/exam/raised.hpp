@@ -11,8 +11,8 @@
 namespace limbledger::service {
 
 // The exam as its writers were shown it while an alert was raised that is no more, newest first; of each such alert one state. Sides are
-// those of now: an exchange turns what came before it. `now`: the flags of the exam as it stands, where they are judged already.
-[[nodiscard]] std::vector<model::Exam> shown_while_raised(Context& context, const ledger::ExamRecord& record, const ToJudge& judged,
-                                                          const std::vector<interpret::JudgedFlag>* now = nullptr);
+// those of now: an exchange turns what came before it. `flags`: those of the exam as it stands, where they are judged already.
+[[nodiscard]] std::vector<model::Exam> shown_while_raised(Context& context, const ledger::ExamRecord& record, const interpret::View& now,
+                                                          const std::vector<interpret::JudgedFlag>* flags = nullptr);
 
 }  // namespace limbledger::service

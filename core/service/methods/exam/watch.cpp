@@ -7,6 +7,7 @@
 #include "core/service/methods/say/assess.hpp"
 
 #include <algorithm>
+#include <deque>
 
 namespace limbledger::service {
 
@@ -55,10 +56,63 @@ void put(model::Exam& exam, const model::Observation& observation) {
   findings.push_back(as_finding(observation));
 }
 
-// Read from the log each time: so only where something of it is said.
-void add_place(Context& context, ToJudge& judged) {
-  judged.place = place_of_exam(context, judged.exam);
+[[nodiscard]] bool misses_an_entry(const ledger::ExamRecord& record) {
+  const auto& marks = record.fold.exam.marks;
+  return record.unopened != 0 || (marks && std::any_of(marks->begin(), marks->end(), [](const model::EntryMark& one) { return one.mark.text == "waits"; }));
 }
+
+[[nodiscard]] std::optional<model::Person> person_examined(Context& context, const model::Exam& exam) {
+  if (exam.person) {
+    if (const auto person = context.desk->records().person(*exam.person)) {
+      return (*person)->fold.person;
+    }
+  }
+  return std::nullopt;
+}
+
+// Only an exam without a time of its own is judged by today.
+[[nodiscard]] model::PartialDate judged_as_of(Context& context, const model::Exam& exam) {
+  return day_of(exam, model::date_of({context.desk->world().now().wall_ms}, 0));
+}
+
+// What is judged at every finding is read where it lies: an exam is long, and it is copied only where something of it is to be marked.
+class ExamAtHand {
+ public:
+  ExamAtHand(Context& context, const ledger::ExamRecord& record)
+      : folded_(record.fold.exam), person_(person_examined(context, folded_)), view_(exam_of(record), person_, *context.edition, judged_as_of(context, folded_)) {}
+  [[nodiscard]] const interpret::View& view() const { return view_; }
+
+ private:
+  [[nodiscard]] const model::Exam& exam_of(const ledger::ExamRecord& record) {
+    if (!misses_an_entry(record) || !folded_.findings) {
+      return folded_;
+    }
+    marked_ = folded_;
+    mark_damaged(*marked_);
+    return *marked_;
+  }
+
+  const model::Exam& folded_;
+  std::optional<model::Exam> marked_;
+  std::optional<model::Person> person_;
+  interpret::View view_;
+};
+
+// A judged exam with observations in their places, one laid over the other.
+class Laid {
+ public:
+  explicit Laid(const interpret::View& base) : top_(&base) {}
+  void lay(const model::Observation& observation) {
+    findings_.push_back(as_finding(observation));
+    top_ = &views_.emplace_back(*top_, findings_.back());
+  }
+  [[nodiscard]] const interpret::View& view() const { return *top_; }
+
+ private:
+  std::deque<model::Finding> findings_;
+  std::deque<interpret::View> views_;
+  const interpret::View* top_;
+};
 
 // The first signature that holds, and whether anything came that its signer had not seen.
 [[nodiscard]] std::optional<model::Exam> shown_at_signature(Context& context, const ledger::ExamRecord& record) {
@@ -83,18 +137,11 @@ void add_place(Context& context, ToJudge& judged) {
 [[nodiscard]] ToJudge exam_as_it_stands(Context& context, const ledger::ExamRecord& record) {
   ToJudge out;
   out.exam = record.fold.exam;
-  const bool waits = out.exam.marks && std::any_of(out.exam.marks->begin(), out.exam.marks->end(),
-                                                   [](const model::EntryMark& one) { return one.mark.text == "waits"; });
-  if ((record.unopened != 0 || waits) && out.exam.findings) {
+  if (misses_an_entry(record) && out.exam.findings) {
     mark_damaged(out.exam);
   }
-  if (out.exam.person) {
-    if (const auto person = context.desk->records().person(*out.exam.person)) {
-      out.person = (*person)->fold.person;
-    }
-  }
-  // Only an exam without a time of its own is judged by today.
-  out.as_of = day_of(out.exam, model::date_of({context.desk->world().now().wall_ms}, 0));
+  out.person = person_examined(context, out.exam);
+  out.as_of = judged_as_of(context, out.exam);
   return out;
 }
 
@@ -102,9 +149,9 @@ void add_place(Context& context, ToJudge& judged) {
 
 ToJudge exam_to_judge(Context& context, const ledger::ExamRecord& record) {
   ToJudge out = exam_as_it_stands(context, record);
-  add_place(context, out);
+  out.place = place_of_exam(context, out.exam);
   out.at_signature = shown_at_signature(context, record);
-  out.before_corrections = shown_while_raised(context, record, out);
+  out.before_corrections = shown_while_raised(context, record, interpret::View(out.exam, out.person, *context.edition, out.as_of));
   return out;
 }
 
@@ -119,7 +166,7 @@ void add_call_backs(Context& context, const ToJudge& judged, bool protected_too,
   }
   const auto alerts_when = [&](const model::Exam& exam) {
     const interpret::View view(exam, judged.person, *context.edition, judged.as_of);
-    return interpret::judge_alerts(view, interpret::judge_flags(view), {protected_too, {}, judged.place ? &*judged.place : nullptr}).alerts;
+    return interpret::raised_alerts(view, interpret::judge_flags(view), {protected_too, {}, judged.place ? &*judged.place : nullptr});
   };
   // What an addendum says was found is added to nothing; but it may not wait either.
   model::Exam with_addenda = judged.exam;
@@ -154,7 +201,7 @@ std::vector<interpret::Alert> call_backs_of(Context& context, const model::ExamI
     return {};
   }
   ToJudge judged = exam_as_it_stands(context, **record);
-  add_place(context, judged);
+  judged.place = place_of_exam(context, judged.exam);
   judged.at_signature = shown_at_signature(context, **record);
   std::vector<interpret::Alert> alerts = watch(context, judged, false).alerts.alerts;
   add_call_backs(context, judged, false, alerts);
@@ -170,14 +217,13 @@ Result<std::vector<interpret::Alert>> alerts_of(Context& context, const model::E
   if (!record) {
     return record.error();
   }
-  ToJudge judged = exam_as_it_stands(context, **record);
-  const interpret::View view(judged.exam, judged.person, *context.edition, judged.as_of);
-  const std::vector<interpret::JudgedFlag> flags = interpret::judge_flags(view);
-  judged.before_corrections = shown_while_raised(context, **record, judged, &flags);
-  if (std::any_of(flags.begin(), flags.end(), [](const interpret::JudgedFlag& one) { return one.raised.clue.is_yes(); })) {
-    add_place(context, judged);
-  }
-  return interpret::judge_alerts(view, flags, {false, judged.before_corrections, judged.place ? &*judged.place : nullptr}).alerts;
+  const ExamAtHand judged(context, **record);
+  const std::vector<interpret::JudgedFlag> flags = interpret::judge_flags(judged.view());
+  // Read from the log each time: so only where something of it is said.
+  const bool any = std::any_of(flags.begin(), flags.end(), [](const interpret::JudgedFlag& one) { return one.raised.clue.is_yes(); });
+  const std::optional<model::Place> place = any ? place_of_exam(context, judged.view().exam()) : std::nullopt;
+  const std::vector<model::Exam> while_raised = shown_while_raised(context, **record, judged.view(), &flags);
+  return interpret::raised_alerts(judged.view(), flags, {false, while_raised, place ? &*place : nullptr});
 }
 
 std::vector<wire::Fault> withheld_faults(Context& context, const ledger::ExamRecord& record, const std::vector<AtPath>& observations) {
@@ -188,16 +234,16 @@ std::vector<wire::Fault> withheld_faults(Context& context, const ledger::ExamRec
   if (!any || context.caller.scope == Scope::kiosk) {
     return faults;
   }
-  ToJudge before = exam_as_it_stands(context, record);
-  ToJudge after = before;
+  const ExamAtHand stands(context, record);
+  Laid before(stands.view());
   for (const AtPath& one : observations) {
-    put(after.exam, *one.observation);
     if (!may_be_withheld(*context.edition, *one.observation)) {
-      put(before.exam, *one.observation);
+      before.lay(*one.observation);
     }
   }
-  const interpret::Watched without = watch(context, before, true);
-  const interpret::Watched with = watch(context, after, true);
+  const interpret::Watched without = interpret::watch(before.view());
+  Laid after(stands.view());
+  std::optional<interpret::Watched> with;  // most steps are not withheld, and then nobody asks
   for (const AtPath& one : observations) {
     const model::Observation& observation = *one.observation;
     const model::Item* item = context.edition->item(observation.item);
@@ -206,7 +252,16 @@ std::vector<wire::Fault> withheld_faults(Context& context, const ledger::ExamRec
       continue;
     }
     const auto by = interpret::withheld(*item, observation.side, without.concerns, without.flags);
-    if (by && interpret::withheld(*item, observation.side, with.concerns, with.flags)) {
+    if (!by) {
+      continue;
+    }
+    if (!with) {
+      for (const AtPath& each : observations) {
+        after.lay(*each.observation);
+      }
+      with = interpret::watch(after.view());
+    }
+    if (interpret::withheld(*item, observation.side, with->concerns, with->flags)) {
       faults.emplace_back("item.withheld", one.path, "despite {how, because}, where it was done all the same", by->by.text);
     }
   }
