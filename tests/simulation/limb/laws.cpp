@@ -97,7 +97,11 @@ bool is_unrelated(const interpret::Hypothesis& one, const model::Finding& findin
     return false;
   }
   const bool other_region = joint_regions().count(region) > 0 && regions_of(one.hypothesis).count(region) == 0;
-  const bool other_side = one.side && finding.side != Side::midline && finding.side != *one.side;
+  // A grade that is a difference from the other leg is no "no" where that leg has it too.
+  const model::Item& item = *facts().item(finding.item);
+  const model::Scale* scale = item.scale ? facts().scale(*item.scale) : nullptr;
+  const bool compared = scale != nullptr && scale->against_other_side.value_or(false);
+  const bool other_side = one.side && finding.side != Side::midline && finding.side != *one.side && !compared;
   return other_region || other_side;
 }
 

@@ -205,7 +205,7 @@ TEST_CASE("laws of an exam of the whole limb: order, sides, what is unrelated, p
   CHECK(count.met.answered > seeds.count / 10);
   CHECK(count.met.open_rules > seeds.count / 4);
   CHECK(count.met.withdrawn > seeds.count / 40);
-  CHECK(count.met.lowered > seeds.count / 500);
+  CHECK(count.met.lowered > seeds.count / 1'000);
   CHECK(count.ranges > seeds.count / 20);
   CHECK(count.bands > seeds.count / 20);
   CHECK(count.turned > seeds.count / 5);

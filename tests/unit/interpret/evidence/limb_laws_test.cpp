@@ -224,3 +224,34 @@ TEST_CASE("C20: at hip, back, ankle and heel no band comes before the last step 
     CHECK_FALSE(made.assess().hypotheses.empty());
   }
 }
+
+// Logic tests of our own rules; the findings are those of drawn exams that a law of what is unrelated had taken for an error.
+TEST_CASE("what is read on the other leg: a looseness there too takes its no away, and the sound leg raised speaks of the sore one") {
+  const auto of = [](const Bench& made, const std::string& condition) {
+    const interpret::View view(made.exam, made.person, *made.edition, made.ask().as_of);
+    for (const auto& judged : interpret::judge_hypotheses(view, {})) {
+      if (judged.result.hypothesis.text == condition && judged.result.side == Side::left) {
+        return judged.result;
+      }
+    }
+    return interpret::Hypothesis{};
+  };
+  const auto drawer = [](Bench& made, Side side, const std::string& grade) {
+    made.add("ankle.anterior_drawer", side, model::Grade{{"laxity/ankle"}, {grade}, std::nullopt, std::nullopt, std::nullopt}).end_feel = model::Word{"soft"};
+  };
+  Bench ankle(*reference::built_in_edition());
+  ankle.exam.complaint = {"free"};
+  ankle.exam.injured_on.reset();
+  drawer(ankle, Side::left, "0");
+  CHECK(of(ankle, "condition.lateral_ankle_ligament_tear").support == Support::against);
+  drawer(ankle, Side::right, "3+");
+  const auto loose = of(ankle, "condition.lateral_ankle_ligament_tear");
+  CHECK(loose.support == Support::neither);
+  REQUIRE(loose.left_out.size() == 1);
+  CHECK(loose.left_out.front().because.text == "other_side_loose");
+  Bench back(*reference::built_in_edition());
+  back.exam.complaint = {"free"};
+  CHECK(of(back, "condition.lumbar_root_pain").hypothesis.text.empty());
+  back.add("nerve.crossed_straight_leg_raise", Side::right, model::Test{model::TestResult::negative, std::nullopt});
+  CHECK(of(back, "condition.lumbar_root_pain").support == Support::against);
+}
