@@ -3,6 +3,7 @@
 #include "core/ledger/fold/records.hpp"
 #include "core/ledger/keys/keyring.hpp"
 #include "core/ledger/log/log.hpp"
+#include "core/reference/edition.hpp"
 #include "core/service/desk_identity.hpp"
 #include "core/service/passphrase_wait.hpp"
 #include "core/service/watched_store.hpp"
@@ -110,7 +111,10 @@ Result<model::ExaminerId> Desk::unlock(std::string_view who, std::string_view pa
     return log.error();
   }
   in.log = std::move(*log);
-  in.records = std::make_unique<ledger::Records>(*in.log);
+  in.records = std::make_unique<ledger::Records>(*in.log, [edition = in.edition](const model::ItemId& id) {
+    const model::Item* item = edition->item(id);
+    return item != nullptr && item->protected_.value_or(false);
+  });
   in.examiner = opened->examiner;
   in.examiner_key.reset();
   if (opened->type == ledger::SlotType::passphrase) {

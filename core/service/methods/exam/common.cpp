@@ -140,7 +140,7 @@ std::optional<ledger::ExamFold> exam_as_seen(Context& context, const model::Exam
   }
   const ledger::Log& log = context.desk->log();
   const ledger::ExaminerKeys keys = [&log](const model::ExaminerId& who, const ledger::PublicKey& pub) { return log.knows_examiner(who, pub); };
-  return ledger::fold_exam(exam, operations, keys, log.identity().clinic);
+  return ledger::fold_exam(exam, operations, keys, log.identity().clinic, [&context](const model::ItemId& id) { return is_protected(context, id); });
 }
 
 Result<void> register_is_free(const std::vector<model::EntryId>& heads, const std::vector<model::EntryId>& replaces, const std::string& path) {
