@@ -14,6 +14,7 @@ namespace {
 
 constexpr std::int64_t days_before_steps = 8 * 30;  // nobody walks alone before about eight months: our convention
 constexpr std::array left_and_right_side{Side::left, Side::right};
+constexpr std::int64_t beighton_signs = 9;
 constexpr std::array<std::string_view, 4> signs_of_two_sides{"body.beighton_little_finger", "body.beighton_thumb", "body.beighton_elbow", "body.beighton_knee"};
 
 [[nodiscard]] Contradiction ask_of(std::string_view name, Side side, std::vector<const model::Finding*> findings) {
@@ -174,27 +175,43 @@ void persons(const View& view, std::vector<Contradiction>& all) {
 
 // Nine answers, of which the count says another number.
 void signs_and_count(const View& view, std::vector<Contradiction>& all) {
-  const Findings counted = view.at("body.hypermobility", Side::midline);
-  const auto* count = counted.size() == 1 ? std::get_if<model::CountValue>(&counted.front()->value) : nullptr;
-  if (count == nullptr) {
+  std::vector<const model::Finding*> used;
+  std::int64_t least = beighton_signs;
+  std::int64_t most = 0;
+  for (const model::Finding* finding : view.at("body.hypermobility", Side::midline)) {
+    if (const auto* count = std::get_if<model::CountValue>(&finding->value)) {
+      used.push_back(finding);
+      least = std::min(least, count->count.steps);
+      most = std::max(most, count->count.steps);
+    }
+  }
+  if (used.empty()) {
     return;
   }
-  std::vector<const model::Finding*> used{counted.front()};
+  if (least != most) {
+    all.push_back(ask_of("counts_of_signs", Side::midline, used));
+  }
   std::int64_t yes = 0;
   std::int64_t open = 0;
   const auto hear_sign = [&](std::string_view sign, Side side) {
     const Findings found = view.at(sign, side);
-    const auto* answer = found.size() == 1 ? std::get_if<model::Answer>(&found.front()->value) : nullptr;
+    // Two that say the same say it; two that differ leave it open.
+    const auto says = [&](model::AnswerWord word) {
+      return !found.empty() && std::all_of(found.begin(), found.end(), [&](const model::Finding* finding) {
+        const auto* answer = std::get_if<model::Answer>(&finding->value);
+        return answer != nullptr && answer->answer == word;
+      });
+    };
     used.insert(used.end(), found.begin(), found.end());
-    yes += answer != nullptr && answer->answer == model::AnswerWord::yes ? 1 : 0;
-    open += answer == nullptr || answer->answer == model::AnswerWord::unsure ? 1 : 0;
+    yes += says(model::AnswerWord::yes) ? 1 : 0;
+    open += says(model::AnswerWord::yes) || says(model::AnswerWord::no) ? 0 : 1;
   };
   for (const std::string_view sign : signs_of_two_sides) {
     hear_sign(sign, Side::left);
     hear_sign(sign, Side::right);
   }
   hear_sign("body.beighton_trunk", Side::midline);
-  if (count->count.steps < yes || count->count.steps > yes + open) {
+  if (least < yes || most > yes + open) {
     all.push_back(ask_of("signs_and_count", Side::midline, used));
   }
 }

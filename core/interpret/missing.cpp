@@ -133,9 +133,11 @@ std::vector<NotExamined> not_examined(const View& view) {
   if (sequence == nullptr || !sequence->part) {
     return all;
   }
+  // Stopped for transfer: no gap, and whoever takes over must know all the same where nobody looked.
+  const bool stopped = view.exam().transfer.has_value();
   const auto add = [&](const model::Word& region, model::Side side, std::string_view why) {
     if (region_applies(view, region, side) && !region_examined(view, region, side)) {
-      all.push_back({region, side, model::Word{std::string(why)}});
+      all.push_back({region, side, model::Word{std::string(stopped ? "transfer" : why)}});
     }
   };
   const auto& complaint = view.exam().side;

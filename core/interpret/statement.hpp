@@ -262,7 +262,8 @@ struct NotExamined {
 };
 BOOST_DESCRIBE_STRUCT(NotExamined, (), (joint, side, why, text))
 constexpr auto notes(const NotExamined*) {
-  return std::array{wire::Note{"why", "complaint: the part complained of; other_side: the same part on the other side; joint_around: the joint above or below it"}};
+  return std::array{wire::Note{"why", "complaint: the part complained of; other_side: the same part on the other side; joint_around: the joint above or below it; "
+                               "transfer: the exam was stopped for transfer, so it is no gap, and whoever takes over knows where nobody looked"}};
 }
 
 // Findings that do not fit together; shown as a question, never settled here.

@@ -82,6 +82,9 @@ class StillToAsk {
         }
       }
     }
+    if (now.empty() && kept.empty() && !settled) {
+      now = would_settle(flag);
+    }
     if (!now.empty()) {
       return view_.say("page.flag_asks", {{"items", few(now), false, true}});
     }
@@ -92,6 +95,20 @@ class StillToAsk {
   }
 
  private:
+  // What nobody is asked for, but would settle it: a danger that is open names something.
+  [[nodiscard]] std::vector<std::string> would_settle(const interpret::Flag& flag) const {
+    std::vector<std::string> labels;
+    for (const interpret::JudgedFlag& judged : judged_) {
+      const bool same = after_dot(judged.row->alert.text) == after_dot(flag.flag.text) && judged.side == flag.side;
+      for (const interpret::ToAsk& ask : same ? judged.raised.would_settle.written() : std::vector<interpret::ToAsk>{}) {
+        const std::string label = view_.label(ask.item->item);
+        if (std::find(labels.begin(), labels.end(), label) == labels.end()) {
+          labels.push_back(label);
+        }
+      }
+    }
+    return labels;
+  }
   [[nodiscard]] std::string few(std::vector<std::string> labels) const {
     constexpr std::size_t shown = 3;
     const bool more = labels.size() > shown;

@@ -167,6 +167,7 @@ SheetSection impression_section(const PageView& view) {
   if (impression.code) {
     section.plain(view.say("page.code", {{"code", impression.code->text}}));
   }
+  add_exchanged_line(view, {"impression"}, section);
   return section;
 }
 
@@ -176,10 +177,12 @@ SheetSection plan_section(const PageView& view) {
     section.plain(view.say("page.none_written"));
     return section;
   }
+  std::vector<std::string> named;
   for (const model::PlanItem& item : *view.exam.plan) {
     if (is_words_for_the_person(item)) {
       continue;
     }
+    named.push_back(item.plan_item ? item.plan_item->to_text() : std::string());
     std::string kind = enum_word(view.words, "plan", item.kind) + view.side_after(item.side);
     if (is_told(item)) {
       kind = view.say("plan.told", {{"plan", kind, false, true}});
@@ -196,6 +199,7 @@ SheetSection plan_section(const PageView& view) {
     }
     section.bullet(joined(parts, "; "));
   }
+  add_exchanged_line(view, named, section);
   if (section.lines.empty()) {
     section.plain(view.say("plan.only_told"));
   }
@@ -205,10 +209,12 @@ SheetSection plan_section(const PageView& view) {
 // Advice and safety net, by what the plan holds; a line to write on where it holds none.
 SheetSection told_section(const PageView& view) {
   SheetSection section = view.section("page.told");
+  std::vector<std::string> named;
   for (const model::PlanItem& item : view.exam.plan.value_or(std::vector<model::PlanItem>{})) {
     if (!is_words_for_the_person(item)) {
       continue;
     }
+    named.push_back(item.plan_item ? item.plan_item->to_text() : std::string());
     const std::string became = item.became == model::Became::given || item.became == model::Became::done
                                    ? view.say("plan.was_told")
                                    : (item.became ? enum_word(view.words, "became", *item.became) : view.say("plan.not_told_yet"));
@@ -222,6 +228,7 @@ SheetSection told_section(const PageView& view) {
     }
     section.bullet(joined(parts, "; "));
   }
+  add_exchanged_line(view, named, section);
   if (section.lines.empty()) {
     section.plain(view.say("page.told_nothing"));
   }

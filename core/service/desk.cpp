@@ -3,6 +3,7 @@
 #include "core/ledger/fold/records.hpp"
 #include "core/ledger/keys/keyring.hpp"
 #include "core/ledger/log/log.hpp"
+#include "core/reference/edition.hpp"
 #include "core/service/desk_identity.hpp"
 #include "core/service/once_raised.hpp"
 #include "core/service/passphrase_wait.hpp"
@@ -41,6 +42,12 @@ struct Desk::Inside {
   model::ExaminerId examiner;
   std::optional<ledger::SignKey> examiner_key;
 
+  [[nodiscard]] std::unique_ptr<ledger::Records> records_of(ledger::Log& of) const {
+    return std::make_unique<ledger::Records>(of, [edition = edition](const model::ItemId& id) {
+      const model::Item* item = edition->item(id);
+      return item != nullptr && item->protected_.value_or(false);
+    });
+  }
   void forget_ended_kiosks();
 };
 
@@ -69,7 +76,7 @@ void Desk::Inside::forget_ended_kiosks() {
   const auto& objects = kiosk_log->index().objects;
   if (std::any_of(objects.begin(), objects.end(), [&](const auto& one) { return !kept.contains(one.first); })) {
     kiosk_log->keep_only(kept);
-    kiosk_records = std::make_unique<ledger::Records>(*kiosk_log);
+    kiosk_records = records_of(*kiosk_log);
   }
 }
 
@@ -150,7 +157,7 @@ Result<model::ExaminerId> Desk::unlock(std::string_view who, std::string_view pa
     return log.error();
   }
   in.log = std::move(*log);
-  in.records = std::make_unique<ledger::Records>(*in.log);
+  in.records = in.records_of(*in.log);
   in.kiosk_records.reset();
   in.kiosk_log.reset();
   in.examiner = opened->examiner;
@@ -248,7 +255,7 @@ void Desk::lock() {
   if (inside_->kiosks && inside_->examiner_key) {
     if (const auto live = inside_->kiosks(); !live.empty()) {
       inside_->kiosk_log = inside_->log->narrowed(objects_of(live));
-      inside_->kiosk_records = std::make_unique<ledger::Records>(*inside_->kiosk_log);
+      inside_->kiosk_records = inside_->records_of(*inside_->kiosk_log);
     }
   }
   inside_->records.reset();

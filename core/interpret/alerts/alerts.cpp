@@ -143,7 +143,7 @@ void fit_to_place(const model::Place* place, std::vector<model::MessageId>& mean
   const auto& inside = judged.row->inside;
   return inside && std::any_of(all.begin(), all.end(), [&](const JudgedFlag& other) {
            const bool named = std::find(inside->begin(), inside->end(), other.row->alert) != inside->end();
-           return named && stands_as_alert(other) && (!judged.side || !other.side || judged.side == other.side);
+           return named && stands_as_alert(other) && other.raised.hides && (!judged.side || !other.side || judged.side == other.side);
          });
 }
 
@@ -188,14 +188,14 @@ void take_handling(const model::Exam& exam, Alert& alert) {
 [[nodiscard]] bool is_there(const View& view, const ToAsk& ask) { return view.bodies().not_applicable(*ask.item, ask.side) == nullptr; }
 
 [[nodiscard]] bool is_asked(const View& view, const std::vector<JudgedFlag>& flags, const JudgedFlag& judged) {
-  const Clue& clue = judged.raised.clue;
+  const Clue& clue = waits_for(judged.raised);
   if (clue.value != Tri::undetermined || is_protected(judged)) {
     return false;
   }
   const auto& complaints = judged.row->asked_in;
   const bool for_complaint = std::find(complaints.begin(), complaints.end(), view.exam().complaint) != complaints.end();
   const bool here = !judged.side || of_interest(view, *judged.side);
-  return (clue.warm() || (for_complaint && here)) &&
+  return (is_raised(judged) || clue.warm() || (for_complaint && here)) &&
          clue.ask.any([&](const ToAsk& ask) { return is_there(view, ask) && !kept_off_the_feet(view, flags, ask.item->item); });
 }
 
@@ -206,8 +206,8 @@ void fill_questions(const View& view, const std::vector<JudgedFlag>& flags, Aler
     question.question = asked[i]->row->alert;
     question.side = asked[i]->side;
     question.rank.steps = static_cast<std::int64_t>(i + 1);
-    question.ask = asks_now(view, flags, asked[i]->raised.clue);
-    question.message = {"msg.question." + short_name(*asked[i])};
+    question.ask = asks_now(view, flags, waits_for(asked[i]->raised));
+    question.message = {"msg.question." + short_name(*asked[i]) + (is_raised(*asked[i]) ? ".graver" : "")};
     out.questions.push_back(std::move(question));
   }
   out.questions_more = asked.size() - out.questions.size();
@@ -315,7 +315,7 @@ std::vector<const JudgedFlag*> asked_flags(const View& view, const std::vector<J
   const auto& complaint = view.exam().side;
   const auto rank = [&](const JudgedFlag* judged) {
     const bool elsewhere = judged->side && complaint && *judged->side != *complaint;
-    return std::tuple(!judged->raised.ask_first, !judged->raised.clue.warm(), judged->row->urgency, judged->row->harm_minutes.steps,
+    return std::tuple(!judged->raised.ask_first, !is_raised(*judged) && !judged->raised.clue.warm(), judged->row->urgency, judged->row->harm_minutes.steps,
                       judged->row->alert.text, elsewhere, judged->side ? static_cast<int>(*judged->side) : -1);
   };
   std::sort(asked.begin(), asked.end(), [&](const JudgedFlag* a, const JudgedFlag* b) { return rank(a) < rank(b); });

@@ -81,6 +81,9 @@ Raised leg_clot(const Answers& answers, Side side) {
     raised.clue.ask = entry.ask;
   }
   const Clue seen = unasked(answers.chosen("general.scan_leg_veins", side, {"scan_clot_seen"}));
+  if (seen.is_yes() && chest.is_yes() && !raised.clue.is_yes()) {
+    raised.clue = every({seen, chest});
+  }
   if (raised.clue.is_yes() && chest.is_yes()) {
     raised.urgency = AlertClass::now;
     raised.interrupts = true;
@@ -100,6 +103,10 @@ Raised leg_clot(const Answers& answers, Side side) {
       raised.urgency = tested.is_yes() ? AlertClass::same_day : AlertClass::two_weeks;
       raised.what = tested.is_yes() ? "d_dimer" : "raised";
     }
+  }
+  // A clot of the leg that stands leaves the one of the lung to be asked after.
+  if (raised.clue.is_yes() && raised.urgency == AlertClass::same_day && chest.value == Tri::undetermined) {
+    raised.graver = chest;
   }
   return raised;
 }
@@ -146,15 +153,26 @@ Raised new_foot_drop(const Answers& answers, Side side) {
 Raised tumour(const Answers& answers, Side) {
   const auto either_side = [&](auto&& of) { return either({of(Side::left), of(Side::right)}); };
   const Clue tender_bone = either_side([&](Side side) { return answers.yes("knee.bone_tender_elsewhere", side); });
-  const Clue unexplained = unasked(either_side([&](Side side) { return answers.yes("history.bone_pain_unexplained", side); }));
-  const Clue bone = unasked(led_by(tender_bone, {unexplained}));
+  // Of the side complained of, and a yes of the other.
+  const auto of_complaint = [&](auto&& of) {
+    const auto& complaint = answers.view().exam().side;
+    return complaint && *complaint != Side::midline ? led_by(of(*complaint), {of(other_side(*complaint))}) : either_side(of);
+  };
+  const Clue told = of_complaint([&](Side side) { return answers.yes("history.bone_pain_unexplained", side); });
+  const Clue unexplained = unasked(told);
+  // That it has an explanation is the examiner's answer, at whatever bone.
+  const Clue bone = unasked(led_by(tender_bone.value == Tri::undetermined && told.is_no() ? told : tender_bone, {unexplained}));
   const Clue broke = unasked(either_side([&](Side side) { return answers.yes("history.fracture_minimal_force", side); }));
-  const Clue lump = unasked(either_side([&](Side side) { return answers.chosen("knee.look_swelling_spread", side, {"local"}); }));
+  const Clue at_knee = of_complaint([&](Side side) { return answers.chosen("knee.look_swelling_spread", side, {"local"}); });
+  const Clue felt = of_complaint([&](Side side) { return answers.yes("skin.lump", side); });
+  const Clue lump = unasked(at_knee.value == Tri::undetermined && felt.is_no() ? felt : at_knee);
   const Clue at_night = answers.yes("history.night_pain");
   const Clue night = every({at_night, either({negate(answers.yes("history.night_pain_relieved_by_turning")), answers.yes("history.night_pain_getting_worse")})});
   const Clue lost = answers.yes("history.weight_loss");
-  const Clue known = unasked(answers.yes("history.cancer_known"));
-  const Clue stays = bare_no(unasked(answers.count_at_least("history.weeks_since_onset", lump_weeks)));
+  const Clue cancer = answers.yes("history.cancer_known");
+  const Clue known = unasked(cancer);
+  const Clue weeks = answers.count_at_least("history.weeks_since_onset", lump_weeks);
+  const Clue stays = bare_no(unasked(weeks));
   const Tri young = answers.aged(0, young_under - 1);
   // Larger than 5 cm, growing, deep, back again or with nodes; on the bone at this age.
   const Clue grows = unasked(either_side([&](Side side) {
@@ -169,6 +187,15 @@ Raised tumour(const Answers& answers, Side) {
                        {broke, every({fact(young), unexplained}), grows, sweats});
   if (raised.clue.value == Tri::undetermined && !at_night.is_yes() && !lost.is_yes() && !known.is_yes()) {
     raised.clue.because.clear();
+  }
+  if (raised.clue.value == Tri::undetermined) {
+    for (const Clue* open : {&told, &cancer}) {
+      raised.would_settle.add(open->ask);
+    }
+    if (young != Tri::no) {
+      raised.would_settle.add(weeks.ask);
+      raised.would_settle.add(part_complained_of(answers) == "knee" ? at_knee.ask : felt.ask);
+    }
   }
   raised.urgency = young == Tri::no ? AlertClass::two_weeks : AlertClass::same_day;
   if (broke.is_yes() && known.is_yes()) {

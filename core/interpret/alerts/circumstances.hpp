@@ -53,6 +53,8 @@ namespace limbledger::interpret {
 [[nodiscard]] Clue foot_wound(const Answers& answers, model::Side side);
 // Two signs of infection at it, or heat and swelling.
 [[nodiscard]] Clue wound_infected(const Answers& answers, model::Side side);
+// Two signs or more of heat or cold, pulse, breaths and white cells: an infected wound is severe by them.
+[[nodiscard]] Clue whole_body_answers(const Answers& answers);
 // Exactly, not rounded: ankle pressure below 0.90 of the higher arm pressure.
 [[nodiscard]] Tri ankle_pressure_low(const View& view, model::Side side);
 // grade_1, grade_2a, grade_2b, grade_3 of a limb without blood; empty where what was recorded settles none.

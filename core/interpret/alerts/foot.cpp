@@ -11,24 +11,6 @@ using model::Side;
 
 namespace {
 
-// Two signs that the whole body answers make an infected wound severe.
-[[nodiscard]] Clue two_general_signs(const Answers& answers) {
-  Clue out = fact(Tri::no);
-  int signs = 0;
-  const Clue heat = led_by(answers.warm_at_least(fever_wound_tenths), {negate(answers.warm_at_least(temperature_low_tenths))});
-  const Clue white = led_by(answers.count_at_least("general.lab_white_cells", white_cells_over + 1),
-                            {negate(answers.count_at_least("general.lab_white_cells", white_cells_under))});
-  for (const Clue& one : {heat, answers.count_at_least("general.pulse_rate", pulse_sepsis_over + 1),
-                          answers.count_at_least("general.respiratory_rate", breaths_over + 1), white}) {
-    if (one.is_yes()) {
-      ++signs;
-      out.because.add(one.because);
-    }
-  }
-  out.value = tri(signs >= 2);
-  return out;
-}
-
 [[nodiscard]] Clue reaches_deep(const Answers& answers, Side side) {
   return led_by(answers.chosen("skin.ulcer_depth", side, {"depth_tendon_or_capsule", "depth_bone"}), {answers.longer_than("skin.redness_margin", side, redness_mild_mm)});
 }
@@ -50,7 +32,7 @@ namespace {
 // Which line a wound of such a foot gets, the gravest first; what says so stands among the grounds.
 void grade_wound(const Answers& answers, Side side, Raised& raised) {
   const Clue infected = wound_infected(answers, side);
-  const Clue general = two_general_signs(answers);
+  const Clue general = whole_body_answers(answers);
   const Clue hot_body = led_by(answers.warm_at_least(fever_wound_tenths), {answers.yes("history.fever")});
   const Clue bone = reaches_bone(answers, side);
   const Clue deep = reaches_deep(answers, side);

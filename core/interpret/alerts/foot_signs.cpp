@@ -126,4 +126,21 @@ Clue wound_infected(const Answers& answers, Side side) {
   });
 }
 
+Clue whole_body_answers(const Answers& answers) {
+  Clue out = fact(Tri::no);
+  int signs = 0;
+  const Clue heat = led_by(answers.warm_at_least(fever_wound_tenths), {negate(answers.warm_at_least(temperature_low_tenths))});
+  const Clue white = led_by(answers.count_at_least("general.lab_white_cells", white_cells_over + 1),
+                            {negate(answers.count_at_least("general.lab_white_cells", white_cells_under))});
+  for (const Clue& one : {heat, answers.count_at_least("general.pulse_rate", pulse_sepsis_over + 1),
+                          answers.count_at_least("general.respiratory_rate", breaths_over + 1), white}) {
+    if (one.is_yes()) {
+      ++signs;
+      out.because.add(one.because);
+    }
+  }
+  out.value = tri(signs >= 2);
+  return out;
+}
+
 }  // namespace limbledger::interpret

@@ -213,19 +213,21 @@ Raised compartment(const Answers& answers, Side side) {
   const Clue beyond = answers.yes("history.pain_out_of_proportion", side);
   const Clue calf = answers.yes("knee.stretch_pain_calf", side);
   const Clue back = answers.yes("leg.stretch_pain_back", side);
-  const Clue stretch = led_by(calf.value == Tri::undetermined && back.is_no() ? back : calf,
-                              {answers.any_yes({"leg.stretch_pain_front", "leg.stretch_pain_outer", "leg.stretch_pain_back", "leg.stretch_pain_deep"}, side)});
+  const Clue behind = led_by(calf.value == Tri::undetermined && back.value != Tri::undetermined ? back : calf, {calf, back});
+  const Clue stretch = led_by(behind, {answers.any_yes({"leg.stretch_pain_front", "leg.stretch_pain_outer", "leg.stretch_pain_deep"}, side)});
+  // Where either pain would raise it, a group of muscles that nobody stretched is open: one stretch of four is no answer.
+  const Clue stretched = either({behind, answers.yes("leg.stretch_pain_front", side), answers.yes("leg.stretch_pain_outer", side), answers.yes("leg.stretch_pain_deep", side)});
   const Clue risk = compartment_in_danger(answers, side);
   const Clue hidden = negate(answers.yes("general.answers_reliable"));
   Raised raised;
   raised.urgency = AlertClass::now;
   raised.interrupts = true;
-  const Clue both = every({beyond, stretch});
+  const Clue both = every({beyond, beyond.is_yes() ? stretched : stretch});
   if (both.is_yes()) {
     raised.clue = both;
   } else if (risk.is_yes()) {
     // Who cannot tell of pain is never a no.
-    raised.clue = either({beyond, stretch, hidden.is_yes() ? unasked(Clue{}) : fact(Tri::no)});
+    raised.clue = either({beyond, stretched, hidden.is_yes() ? unasked(Clue{}) : fact(Tri::no)});
     raised.clue.because.add(risk.because);
   } else if (beyond.is_yes()) {
     raised.clue = risk.is_no() ? both : beyond;
@@ -260,7 +262,7 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   const Clue rest_pain = long_pain ? fact(Tri::no) : answers.yes("history.rest_pain_foot", side);
   const Clue symptom = led_by(either({circumstance(hurt), answers.yes("nerve.sensation_foot_reduced", side), answers.yes("nerve.foot_drop", side),
                                       negate(answers.yes("ankle.movement", side)), answers.yes("history.pain_out_of_proportion", side)}),
-                              {rest_pain, answers.yes("history.numb_or_tingling", side),
+                              {rest_pain, answers.yes("history.numb_or_tingling", side), numb_foot(answers, side),
                                answers.chosen("nerve.sensation_loss_level", side, {"loss_toes_only", "loss_beyond_toes", "loss_whole_foot_or_more"})});
   // A cold foot without both pulses waits for no symptom, and for no day: only what is known to last for weeks is another trouble.
   const Clue lately = sudden.is_yes() ? fact(Tri::yes) : (gross ? fact(not_(tri(over_two_weeks(answers).is_yes() || long_pain))) : of_short_history(answers));

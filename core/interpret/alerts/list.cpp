@@ -4,6 +4,8 @@
 
 namespace limbledger::interpret {
 
+const Clue& waits_for(const Raised& raised) { return raised.clue.is_yes() && raised.graver ? *raised.graver : raised.clue; }
+
 std::span<const RedFlag> all_red_flags() {
   static constexpr std::array flags{
       RedFlag{"alert.open_fx", true, &open_fracture},

@@ -6,6 +6,7 @@
 #include "core/interpret/alerts/answers.hpp"
 #include "core/reference/alert_row.hpp"
 
+#include <optional>
 #include <span>
 #include <string_view>
 #include <vector>
@@ -19,11 +20,17 @@ struct Raised {
   Tri applies = Tri::yes;      // no: not for this person, and not shown
   AlertClass urgency = AlertClass::same_day;
   bool interrupts = false;
+  bool hides = true;           // false: what stands inside this danger is shown beside it all the same
   bool ask_first = false;      // its question stands in first place
   std::string_view what = "raised";  // which message: msg.alert.<name>.<what>
   std::string_view refer = {};       // the same of a referral prompt: msg.referral.<name>.<refer>
+  AskTrail would_settle{};           // open, and nobody is asked: named where a page tells what is missing
+  std::optional<Clue> graver{};      // raised, and this is open: a yes would raise its class, so it is still asked
   std::vector<std::string_view> opens{};  // which of the concerns of its row; empty: all of them
 };
+
+// What waits for an answer: of one that is raised, what would make it graver.
+[[nodiscard]] const Clue& waits_for(const Raised& raised);
 
 struct RedFlag {
   std::string_view alert;  // alert.septic_adult

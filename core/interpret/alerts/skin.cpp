@@ -28,14 +28,55 @@ namespace {
   return all.value == Tri::undetermined && asked ? fact(Tri::no) : all;
 }
 
+[[nodiscard]] Clue infection_seen(const Answers& answers, Side side) {
+  return answers.several("skin.infection_signs", side, {"sign_redness", "sign_swelling", "sign_pain", "sign_warmth", "sign_pus"}, 2);
+}
+
+[[nodiscard]] Clue wounded(const Answers& answers, Side side) {
+  return led_by(foot_wound(answers, side), {answers.any_yes({"knee.look_open_wound", "skin.wound_over_bone", "skin.sinus_draining"}, side)});
+}
+
+// Infected skin or an infected wound of the leg, whoever has it. Pus from a wound counts by itself (convention).
+[[nodiscard]] Clue infected_leg(const Answers& answers, Side side, const Clue& infected) {
+  const Clue wound = wounded(answers, side);
+  if (!wound.is_yes()) {
+    return infected;
+  }
+  const Clue at_wound = led_by(wound_infected(answers, side), {answers.several("skin.infection_signs", side, {"sign_pus"}, 1)});
+  Clue both = either({infected, at_wound});
+  both.because.add(wound.because);
+  return both;
+}
+
+// Nothing says that it goes deep, but with a fever an infected leg is seen the same day, and now once the whole body answers.
+void raise_fevered(const Answers& answers, Side side, const Clue& infected, Raised& raised) {
+  const Clue sore = infected_leg(answers, side, infected);
+  const Clue heat = led_by(answers.warm_at_least(fever_wound_tenths), {answers.yes("history.fever")});
+  const Clue general = whole_body_answers(answers);
+  const Clue fevered = every({sore, led_by(heat, {general})});
+  if (fevered.is_yes()) {
+    raised.clue = fevered;
+    raised.hides = false;  // a sore of a foot with diabetes has a line of its own
+    raised.what = general.is_yes() ? "ill" : "fever";
+    raised.interrupts = general.is_yes();
+    raised.urgency = general.is_yes() ? AlertClass::now : AlertClass::same_day;
+    return;
+  }
+  raised.clue = either({raised.clue, fevered});
+  // A fever, a pain or a fresh wound alone points to much else.
+  const bool numb_or_beyond = answers.any_yes({"skin.numb_patch", "skin.swelling_beyond_redness"}, side).is_yes();
+  if (raised.clue.value == Tri::undetermined && !infected.is_yes() && !numb_or_beyond && !(heat.is_yes() && wounded(answers, side).is_yes())) {
+    raised.clue.because.clear();
+  }
+}
+
 }  // namespace
 
 // Dead, blistered or crackling skin counts by itself; numbness, swelling beyond the redness and pain beyond what is seen with an
 // infected skin; fever, pulse and the like with redness that spreads. A count of blood values never lowers it.
 Raised deep_infection(const Answers& answers, Side side) {
   const Clue spreads = answers.yes("skin.redness_spreading", side);
-  const Clue infected = led_by(
-      spreads, {answers.several("skin.infection_signs", side, {"sign_redness", "sign_swelling", "sign_pain", "sign_warmth", "sign_pus"}, 2)});
+  const Clue infected = led_by(spreads, {infection_seen(answers, side)});
   const Clue gas = answers.yes("skin.gas_crackle", side);
   const Clue dead = led_by(answers.yes("skin.dusky_or_blistered", side), {answers.chosen("skin.gangrene", side, {"gangrene_wet"})});
   const Clue numb = answers.yes("skin.numb_patch", side);
@@ -45,21 +86,19 @@ Raised deep_infection(const Answers& answers, Side side) {
   Raised raised;
   const Clue local = every({infected, either({numb, beyond, pain, dead, gas})});
   raised.clue = led_by(either({local, every({spreads, ill})}), {gas, dead});
-  if (raised.clue.value == Tri::undetermined && !infected.is_yes() && !numb.is_yes() && !beyond.is_yes()) {
-    raised.clue.because.clear();  // a fever or a pain alone points to much else
-  }
   raised.urgency = AlertClass::now;
   raised.interrupts = true;
-  if (raised.clue.is_yes()) {
-    const bool by_skin = infected.is_yes();
-    const std::array<std::pair<bool, std::string_view>, 5> lines{{{gas.is_yes(), "gas"}, {dead.is_yes(), "dead"}, {by_skin && numb.is_yes(), "numb"},
-                                                                 {by_skin && pain.is_yes(), "pain"}, {by_skin && beyond.is_yes(), "swelling"}}};
-    raised.what = "raised";  // redness that spreads, and the person is ill
-    for (const auto& line : lines) {
-      if (line.first) {
-        raised.what = line.second;
-        break;
-      }
+  if (!raised.clue.is_yes()) {
+    raise_fevered(answers, side, infected, raised);
+    return raised;
+  }
+  const bool by_skin = infected.is_yes();
+  const std::array<std::pair<bool, std::string_view>, 5> lines{{{gas.is_yes(), "gas"}, {dead.is_yes(), "dead"}, {by_skin && numb.is_yes(), "numb"},
+                                                               {by_skin && pain.is_yes(), "pain"}, {by_skin && beyond.is_yes(), "swelling"}}};
+  for (const auto& line : lines) {
+    if (line.first) {
+      raised.what = line.second;  // else: redness that spreads, and the person is ill
+      break;
     }
   }
   return raised;

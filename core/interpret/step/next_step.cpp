@@ -26,7 +26,7 @@ struct Hearers {
 [[nodiscard]] Hearers hearers_of(const std::vector<JudgedFlag>& flags, const std::vector<JudgedRule>& rules, const model::Item& item, Side side) {
   Hearers hearers;
   for (const JudgedFlag& flag : flags) {
-    const bool asks = flag.raised.clue.ask.any([&](const ToAsk& ask) { return ask.item == &item && ask.side == side; });
+    const bool asks = waits_for(flag.raised).ask.any([&](const ToAsk& ask) { return ask.item == &item && ask.side == side; });
     if (asks && !flag.row->protected_.value_or(false)) {
       hearers.flags.push_back(&flag);
     }
@@ -92,7 +92,7 @@ void add(const View& view, const model::ItemId& id, Side side, std::vector<Candi
   std::vector<Candidate> candidates;
   for (const JudgedFlag* flag : asked_flags(view, flags)) {
     std::vector<Candidate> of_flag;
-    for (const ToAsk& ask : flag->raised.clue.ask.written()) {
+    for (const ToAsk& ask : waits_for(flag->raised).ask.written()) {
       add(view, ask.item->item, ask.side, of_flag);
     }
     std::stable_sort(of_flag.begin(), of_flag.end(), [](const Candidate& a, const Candidate& b) {

@@ -61,6 +61,55 @@ bool ExamFolder::swap_saw(std::size_t index) const {
   return turned;
 }
 
+// Findings were turned by an exchange of sides, and what people wrote was not: which of their words had not seen the last exchange that
+// holds for them. An even number of exchanges leaves words as right as they were.
+void ExamFolder::fill_exchanged() {
+  std::vector<std::pair<std::size_t, model::SidesExchanged>> exchanges;
+  for (std::size_t i = 0; i < graph_.size(); ++i) {
+    const auto* swap = body<model::SwapSidesBody>(i);
+    if (!nodes_[i].is_void && swap != nullptr) {
+      const model::Operation& operation = graph_.at(i).operation();
+      exchanges.emplace_back(i, model::SidesExchanged{graph_.at(i).entry(), operation.by, wall_of(operation), swap->reason, {}});
+    }
+  }
+  const auto written = [&](std::size_t words, const std::string& name) {
+    model::SidesExchanged* last = nullptr;
+    bool turned = false;
+    for (auto& [swap, exchanged] : exchanges) {
+      if (!graph_.saw(words, swap)) {
+        turned = !turned;
+        last = &exchanged;
+      }
+    }
+    if (turned && std::find(last->written_before.begin(), last->written_before.end(), model::Word{name}) == last->written_before.end()) {
+      last->written_before.push_back({name});
+    }
+  };
+  if (exchanges.empty()) {
+    return;
+  }
+  for (const std::size_t head : heads_of<model::ImpressionBody>()) {
+    written(head, "impression");
+  }
+  for (const std::size_t head : heads_of<model::PlanBody>()) {
+    if (const auto& item = body<model::PlanBody>(head)->plan_item.plan_item) {
+      written(head, item->to_text());
+    }
+  }
+  for (std::size_t i = 0; i < graph_.size(); ++i) {
+    const bool words = body<model::AddendumBody>(i) != nullptr || body<model::TransferBody>(i) != nullptr || body<model::OutcomeBody>(i) != nullptr ||
+                       body<model::CountersignBody>(i) != nullptr;
+    if (!nodes_[i].is_void && words) {
+      written(i, graph_.at(i).entry().to_text());
+    }
+  }
+  std::vector<model::SidesExchanged> all;
+  for (auto& [swap, exchanged] : exchanges) {
+    all.push_back(std::move(exchanged));
+  }
+  out_.exam.sides_exchanged = std::move(all);
+}
+
 // Of two that did not know each other both travel: which allergy or which call holds, a person settles.
 void ExamFolder::fill_transfer() {
   const std::vector<std::size_t> heads = heads_of<model::TransferBody>();

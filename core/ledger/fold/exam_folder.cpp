@@ -23,8 +23,9 @@ template <std::size_t Count>
 
 }  // namespace
 
-ExamFolder::ExamFolder(const model::ExamId& exam, std::span<const Opened> operations, const ExaminerKeys& keys, const model::ClinicId& clinic)
-    : exam_(exam), operations_(operations), keys_(keys), clinic_(clinic), graph_(operations), nodes_(graph_.size()) {}
+ExamFolder::ExamFolder(const model::ExamId& exam, std::span<const Opened> operations, const ExaminerKeys& keys, const model::ClinicId& clinic,
+                       const KeptApart& kept_apart)
+    : exam_(exam), operations_(operations), keys_(keys), kept_apart_(kept_apart), clinic_(clinic), graph_(operations), nodes_(graph_.size()) {}
 
 std::optional<ExamFold> ExamFolder::fold() {
   judge_entries();
@@ -45,6 +46,7 @@ std::optional<ExamFold> ExamFolder::fold() {
   fill_outcomes();
   fill_countersigned();
   fill_addenda();
+  fill_exchanged();
   fill_letters();
   finish();
   return std::move(out_);
@@ -273,8 +275,8 @@ void ExamFolder::finish() {
 }
 
 std::optional<ExamFold> fold_exam(const model::ExamId& exam, std::span<const Opened> operations, const ExaminerKeys& keys,
-                                  const model::ClinicId& clinic) {
-  return ExamFolder(exam, operations, keys, clinic).fold();
+                                  const model::ClinicId& clinic, const KeptApart& kept_apart) {
+  return ExamFolder(exam, operations, keys, clinic, kept_apart).fold();
 }
 
 std::optional<std::vector<Hash>> seen_entries(std::span<const Opened> operations, std::span<const model::EntryId> of) {

@@ -10,7 +10,8 @@ namespace limbledger::ledger {
 
 class ExamFolder {
  public:
-  ExamFolder(const model::ExamId& exam, std::span<const Opened> operations, const ExaminerKeys& keys, const model::ClinicId& clinic);
+  ExamFolder(const model::ExamId& exam, std::span<const Opened> operations, const ExaminerKeys& keys, const model::ClinicId& clinic,
+             const KeptApart& kept_apart);
   [[nodiscard]] std::optional<ExamFold> fold();
 
  private:
@@ -51,11 +52,14 @@ class ExamFolder {
   void fill_outcomes();
   void fill_countersigned();
   [[nodiscard]] bool swap_saw(std::size_t index) const;
+  void fill_exchanged();
 
   // exam_letters.cpp
   void fill_letters();
   [[nodiscard]] std::vector<model::Word> changed_since(std::size_t letter) const;
   [[nodiscard]] std::string_view change_of(std::size_t index) const;
+  [[nodiscard]] bool is_kept_apart(std::size_t index) const;
+  [[nodiscard]] bool finds_otherwise(const model::CountersignBody& body) const;
 
   void finish();
   template <class T>
@@ -83,6 +87,7 @@ class ExamFolder {
   model::ExamId exam_;
   std::span<const Opened> operations_;
   const ExaminerKeys& keys_;
+  const KeptApart& kept_apart_;
   model::ClinicId clinic_;
   Graph graph_;
   std::vector<Node> nodes_;

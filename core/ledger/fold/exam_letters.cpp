@@ -54,16 +54,55 @@ std::string_view ExamFolder::change_of(std::size_t index) const {
   if (body<model::AddendumBody>(index) != nullptr) {
     return "addendum";
   }
+  if (const auto* countersign = body<model::CountersignBody>(index)) {
+    return finds_otherwise(*countersign) ? "countersigned" : "";
+  }
   if (body<model::MoveBody>(index) != nullptr) {
     return "move";
   }
   return body<model::SwapSidesBody>(index) != nullptr ? "swap_sides" : "";
 }
 
+// Who supervised found something else, or what the signer had not looked at: a letter tells of neither.
+bool ExamFolder::finds_otherwise(const model::CountersignBody& countersign) const {
+  const std::vector<model::Finding> none;
+  const std::vector<model::Finding>& held = out_.exam.findings ? *out_.exam.findings : none;
+  const std::vector<model::Observation> seen = countersign.findings.value_or(std::vector<model::Observation>{});
+  return std::any_of(seen.begin(), seen.end(), [&](const model::Observation& one) {
+    const bool told = !kept_apart_ || !kept_apart_(one.item);
+    return told && std::none_of(held.begin(), held.end(), [&](const model::Finding& finding) {
+             return finding.item == one.item && finding.side == one.side && finding.value == one.value;
+           });
+  });
+}
+
+// Holds nothing but what an open letter never tells: were it marked for that, the mark would tell that there is something (C16).
+bool ExamFolder::is_kept_apart(std::size_t index) const {
+  if (!kept_apart_) {
+    return false;
+  }
+  if (const model::Observation* found = observation(index)) {
+    return kept_apart_(found->item);
+  }
+  if (const auto* withdraw = body<model::WithdrawBody>(index); withdraw != nullptr && withdraw->finding) {
+    for (std::size_t i = 0; i < graph_.size(); ++i) {
+      const model::Observation* found = observation(i);
+      if (found != nullptr && finding_id(i) == withdraw->finding) {
+        return kept_apart_(found->item);
+      }
+    }
+  }
+  const auto* addendum = body<model::AddendumBody>(index);
+  return addendum != nullptr && !addendum->text && addendum->findings && !addendum->findings->empty() &&
+         std::all_of(addendum->findings->begin(), addendum->findings->end(), [&](const model::Observation& one) { return kept_apart_(one.item); });
+}
+
 std::vector<model::Word> ExamFolder::changed_since(std::size_t letter) const {
   std::vector<model::Word> words;
+  const bool open = !body<model::LetterBody>(letter)->protected_.value_or(false);
   for (std::size_t i = 0; i < graph_.size(); ++i) {
-    const std::string_view word = i == letter || graph_.saw(letter, i) ? std::string_view() : change_of(i);
+    const bool told = i == letter || graph_.saw(letter, i) || (open && is_kept_apart(i));
+    const std::string_view word = told ? std::string_view() : change_of(i);
     if (!word.empty() && std::none_of(words.begin(), words.end(), [&](const model::Word& one) { return one.text == word; })) {
       words.push_back({std::string(word)});
     }
@@ -103,14 +142,20 @@ void ExamFolder::fill_letters() {
     return;
   }
   const std::vector<model::Followed> followed = out_.exam.followed.value_or(std::vector<model::Followed>{});
-  for (const model::Letter& letter : letters) {
+  for (model::Letter& letter : letters) {
     for (model::Letter& other : letters) {
-      if (letter.corrects && *letter.corrects == other.letter) {
+      if (!letter.corrects || *letter.corrects != other.letter) {
+        continue;
+      }
+      // An open letter and a sealed one do not name each other: whoever reads the open one must not learn of the other (C16).
+      if (letter.protected_ == other.protected_) {
         other.corrected_by = letter.letter;
+      } else {
+        letter.corrects.reset();
       }
     }
-    // A referral that a letter was written for is written, unless more is recorded of it.
-    if (letter.plan_item && out_.exam.plan) {
+    // A referral that a letter was written for is written, unless more is recorded of it. A sealed one says nothing there.
+    if (letter.plan_item && out_.exam.plan && !letter.protected_) {
       for (model::PlanItem& item : *out_.exam.plan) {
         // Where two say differently what became of it, it stays open.
         const bool told = std::any_of(followed.begin(), followed.end(), [&](const model::Followed& one) { return item.plan_item == std::optional(one.plan_item); });

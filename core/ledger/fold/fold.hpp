@@ -18,6 +18,9 @@ namespace limbledger::ledger {
 // Whether a public key is that examiner's on some device of this clinic.
 using ExaminerKeys = std::function<bool(const model::ExaminerId&, const PublicKey&)>;
 
+// Whether an item is kept apart from what lists and letters tell (C16). The log knows no catalogue, so it is handed in.
+using KeptApart = std::function<bool(const model::ItemId&)>;
+
 // Nodes of a graph by their places, as bits. Joined a word at a time: at every finding the sets of all that came before it are.
 class NodeSet {
  public:
@@ -108,7 +111,7 @@ struct PlaceFold {
 
 // Nothing when the set holds no operation that opens the record.
 [[nodiscard]] std::optional<ExamFold> fold_exam(const model::ExamId& exam, std::span<const Opened> operations, const ExaminerKeys& keys,
-                                                const model::ClinicId& clinic);
+                                                const model::ClinicId& clinic, const KeptApart& kept_apart = {});
 [[nodiscard]] std::optional<PersonFold> fold_person(const model::PersonId& person, std::span<const Opened> operations);
 // Places live under the clinic's own object.
 [[nodiscard]] std::vector<PlaceFold> fold_places(std::span<const Opened> operations);

@@ -25,9 +25,10 @@ namespace {
   return row;
 }
 
-[[nodiscard]] std::optional<ExamFold> fold_known(const Log& log, const model::ExamId& id, std::span<const Opened> operations) {
+[[nodiscard]] std::optional<ExamFold> fold_known(const Log& log, const model::ExamId& id, std::span<const Opened> operations,
+                                                 const KeptApart& kept_apart = {}) {
   const ExaminerKeys keys = [&log](const model::ExaminerId& examiner, const PublicKey& pub) { return log.knows_examiner(examiner, pub); };
-  return fold_exam(id, operations, keys, log.identity().clinic);
+  return fold_exam(id, operations, keys, log.identity().clinic, kept_apart);
 }
 
 }  // namespace
@@ -57,7 +58,7 @@ Result<const ExamRecord*> Records::exam(const model::ExamId& id) {
     }
     record->operations = std::move(*operations);
   }
-  auto fold = fold_known(log_, id, record->operations);
+  auto fold = fold_known(log_, id, record->operations, kept_apart_);
   if (!fold) {
     return wire::Fault{"exam.unknown", "/exam", "the id of an exam"};
   }

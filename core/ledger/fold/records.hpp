@@ -8,6 +8,7 @@
 #include <map>
 #include <memory>
 #include <optional>
+#include <utility>
 #include <vector>
 
 namespace limbledger::ledger {
@@ -30,7 +31,8 @@ struct PersonRecord {
 
 class Records {
  public:
-  explicit Records(Log& log) : log_(log) {}
+  // Items that open letters never tell of do not mark them.
+  explicit Records(Log& log, KeptApart kept_apart = {}) : log_(log), kept_apart_(std::move(kept_apart)) {}
 
   // Faults: exam.unknown, person.unknown, place.unknown. Good until the next append.
   [[nodiscard]] Result<const ExamRecord*> exam(const model::ExamId& id);
@@ -54,6 +56,7 @@ class Records {
   static constexpr std::size_t kept_max = 256;  // folded records kept at once
 
   Log& log_;
+  KeptApart kept_apart_;
   std::map<model::ExamId, std::unique_ptr<ExamRecord>> exams_;
   std::map<model::PersonId, std::unique_ptr<PersonRecord>> persons_;
   std::map<model::ExamId, ListedExam> listed_exams_;

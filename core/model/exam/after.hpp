@@ -122,6 +122,21 @@ struct OutcomeTold {
 };
 BOOST_DESCRIBE_STRUCT(OutcomeTold, (), (entry, found, by, at))
 
+// Left and right of every finding were exchanged; what people had written before that was not turned.
+struct SidesExchanged {
+  EntryId entry;
+  std::optional<ExaminerId> by;
+  Instant at;
+  wire::Remark reason;
+  std::vector<Word> written_before;
+  friend bool operator==(const SidesExchanged&, const SidesExchanged&) = default;
+};
+BOOST_DESCRIBE_STRUCT(SidesExchanged, (), (entry, by, at, reason, written_before))
+constexpr auto notes(const SidesExchanged*) {
+  return std::array{wire::Note{"written_before", "impression, ids of plan items, entries of addenda, transfer sets, outcomes and countersignatures whose words had not seen the "
+                                                 "exchange: read each side in them anew"}};
+}
+
 // Who supervised saw the signed exam, and says what they found and hold it for themselves. The signer's own stays as it was.
 struct Countersigned {
   EntryId entry;

@@ -77,7 +77,7 @@ struct Letter {
   std::optional<LetterId> corrected_by;
   std::optional<bool> protected_;
   std::optional<bool> stale;                      // the record has changed since
-  std::optional<std::vector<Word>> stale_because;  // finding, impression, plan, consent, exam, addendum, withdraw, move, swap_sides
+  std::optional<std::vector<Word>> stale_because;  // finding, impression, plan, consent, exam, addendum, countersigned, withdraw, move, swap_sides
   friend bool operator==(const Letter&, const Letter&) = default;
 };
 BOOST_DESCRIBE_STRUCT(Letter, (), (letter, entry, by, at, to, question, urgency, plan_item, corrects, corrected_by, protected_, stale, stale_because))

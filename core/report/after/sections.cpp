@@ -83,6 +83,17 @@ void add_urgent(const PageView& view, SheetSection& section) {
   }
 }
 
+void add_exchanged_line(const PageView& view, const std::vector<std::string>& names, SheetSection& section) {
+  for (const model::SidesExchanged& one : view.exam.sides_exchanged.value_or(std::vector<model::SidesExchanged>{})) {
+    const bool before = std::any_of(one.written_before.begin(), one.written_before.end(), [&](const model::Word& word) {
+      return std::find(names.begin(), names.end(), word.text) != names.end();
+    });
+    if (before) {
+      section.plain(view.say("page.sides_exchanged", {{"at", view.local(one.at), false, true}}));
+    }
+  }
+}
+
 void add_transfer_line(const PageView& view, SheetSection& section) {
   for (const model::Transferred& one : view.exam.transfer.value_or(std::vector<model::Transferred>{})) {
     section.plain(view.say("page.stopped_for_transfer", {{"at", view.local(one.at), false, true}, {"by", who_says(view, one.by)}}));

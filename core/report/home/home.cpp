@@ -210,6 +210,11 @@ HomeSheet home_sheet(const PageView& view, const HomeAsk& ask) {
   if (!ask.reviewed) {
     sheet.head.push_back(view.say("home.for_review"));
   }
+  for (const model::SidesExchanged& one : view.exam.sides_exchanged.value_or(std::vector<model::SidesExchanged>{})) {
+    if (!one.written_before.empty()) {
+      sheet.head.push_back(view.say("home.sides_exchanged", {{"at", view.local(one.at), false, true}}));
+    }
+  }
   sheet.sections = {think_section(view), do_section(view, out.left_out), back_section(view), call_section(view, ask), visit_section(view)};
   sheet.sections.push_back(view.section("page.about"));
   sheet.sections.back().plain(view.say("home.about"));

@@ -289,11 +289,13 @@ SheetSection letter_found(const PageView& view, int shortened) {
 SheetSection letter_treatment(const PageView& view) {
   SheetSection section = view.section("letter.treatment");
   std::vector<std::string> parts;
+  std::vector<std::string> named;
   for (const model::PlanItem& item : view.exam.plan.value_or(std::vector<model::PlanItem>{})) {
     const bool given = item.became == model::Became::given || item.became == model::Became::done;
     const bool is_care = item.kind == model::PlanKind::splint || item.kind == model::PlanKind::limit || item.kind == model::PlanKind::exercise ||
                          item.kind == model::PlanKind::medicine;
     if (given && is_care) {
+      named.push_back(item.plan_item ? item.plan_item->to_text() : std::string());
       parts.push_back(view.say("letter.given", {{"plan", enum_word(view.words, "plan", item.kind) + view.side_after(item.side), false, true},
                                                 {"text", item.text.text}}));
     }
@@ -304,6 +306,7 @@ SheetSection letter_treatment(const PageView& view) {
     }
   }
   section.plain((parts.empty() ? view.say("letter.nothing_given") : joined(parts, "; ") + ".") + " " + view.say("letter.response"));
+  add_exchanged_line(view, named, section);
   return section;
 }
 

@@ -20,8 +20,10 @@ namespace {
 SheetSection letter_until(const PageView& view) {
   SheetSection section = view.section("letter.until");
   std::vector<std::string> planned;
+  std::vector<std::string> named;
   for (const model::PlanItem& item : view.exam.plan.value_or(std::vector<model::PlanItem>{})) {
     if (holds_until_seen(item)) {
+      named.push_back(item.plan_item ? item.plan_item->to_text() : std::string());
       planned.push_back(view.say("letter.given", {{"plan", enum_word(view.words, "plan", item.kind) + view.side_after(item.side), false, true},
                                                   {"text", item.text.text}}));
     }
@@ -48,6 +50,7 @@ SheetSection letter_until(const PageView& view) {
     says += " " + view.say("letter.until_alert", {{"what", joined(meanwhile, "; "), false, true}});
   }
   section.plain(says);
+  add_exchanged_line(view, named, section);
   return section;
 }
 

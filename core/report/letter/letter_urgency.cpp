@@ -96,6 +96,7 @@ SheetSection letter_not_examined(const PageView& view, int shortened) {
   constexpr std::size_t all = 1000;
   const std::size_t kept = shortened < 1 ? all : (shortened < 3 ? 6 : (shortened < 5 ? 4 : (shortened < 6 ? 2 : 1)));
   SheetSection section = view.section("page.not_examined");
+  add_transfer_line(view, section);  // else a set that was cut short would read as one that is whole
   const model::Sequence* sequence = view.edition.sequence(view.exam.complaint);
   const std::string part = sequence != nullptr && sequence->part ? sequence->part->text : std::string();
   std::vector<std::string> places;

@@ -164,6 +164,8 @@ msg-rule-ottawa_knee-not_applicable = Rule not made for this person ({ $gate }):
 msg-rule-ottawa_knee-contradicted_walk = cannot walk four steps now
 msg-rule-ottawa_knee-contradicted_film = the film that shows a break
 msg-rule-ottawa_knee-contradicted_bone = other bone is tender, which the rule does not count
+msg-rule-ottawa_knee-flag_age_decides = 55 or older: by this rule the age alone asks for a film, whatever else was answered
+msg-rule-pittsburgh_knee-flag_age_decides = under 12 or over 50: after a fall or a blow the age alone asks for a film by this rule
 msg-rule-ottawa_knee-negative_disagrees = Negative by its letter, but another rule advises a film: the more cautious holds until the examiner decides
 
 msg-rule-pittsburgh_knee-name = Pittsburgh knee rule

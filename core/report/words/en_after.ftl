@@ -41,6 +41,7 @@ msg-transfer-held_more = { $count } more
 msg-transfer-held_end = What was not examined is not known; this page does not speak of it.
 msg-transfer-untested = The program is not tested on real people; this page prints what was recorded and supports no decision by itself.
 
+msg-page-sides_exchanged = RIGHT AND LEFT WERE EXCHANGED on { $at }; written before, and not turned by it: check every side named here.
 msg-page-stopped_for_transfer = Stopped for transfer { $at } by { $by }: what was not done after that is no gap.
 msg-page-call_first = Call first, before any further question: { $to } is { $minutes } minutes away, and what stands above harms within { $window } minutes.
 msg-page-call_numbers = Numbers of this place: { $numbers }

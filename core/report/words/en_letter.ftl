@@ -18,6 +18,7 @@ msg-letter_changed-plan = what was given or ordered
 msg-letter_changed-consent = consent to send
 msg-letter_changed-exam = what the exam was opened with
 msg-letter_changed-addendum = an addendum
+msg-letter_changed-countersigned = what who supervised found
 msg-letter_changed-withdraw = the exam was withdrawn
 msg-letter_changed-move = whose exam it is
 msg-letter_changed-swap_sides = right and left were exchanged
@@ -33,6 +34,7 @@ msg-page-letter_corrected = a later letter stands in its place
 msg-page-letter_not_corrected = no letter corrects it yet
 msg-letter-change_was = { $what }: now { $now } (was { $was })
 msg-letter-change_new = { $what }: { $now }
+msg-letter-change_supervisor = Found otherwise by who supervised: { $what }: { $now }
 msg-letter-change_gone = { $what }: withdrawn (was { $was })
 msg-letter-change_because = { $what }, because: { $reason }
 msg-letter-change_addendum = Addendum, because: { $reason }. { $text }
@@ -111,6 +113,7 @@ msg-said_back-yes = yes
 msg-said_back-partly = partly
 msg-said_back-not_done = not done
 msg-home-about = This sheet was printed by a program that was not tested on real people. What your examiner told you stands above it.
+msg-home-sides_exchanged = For the clinic: RIGHT and LEFT were exchanged in the record on { $at }, and some words here were written before. Check every side before you hand this out.
 msg-home-for_review = FOR REVIEW: no clinician of this place has read the texts of this sheet yet.
 
 # What brings the person back the same day. The signs are those of the danger that stands in the name of the message; no illness is named.

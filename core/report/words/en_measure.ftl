@@ -155,6 +155,7 @@ msg-missing_why-no_time = not examined, no time
 msg-not_examined_why-complaint = not examined, though complained of
 msg-not_examined_why-other_side = not examined, the other side
 msg-not_examined_why-joint_around = not examined, a joint above or below
+msg-not_examined_why-transfer = not examined, stopped for transfer
 msg-incomplete-not_examined = nothing of the minimum set was examined
 
 msg-change-blocks = blocks under the foot until the pelvis stands level

@@ -20,7 +20,9 @@ Bench crushed_leg() {
   Bench made = injured_knee();
   made.yes("history.injury_severe_or_crush", Side::midline);
   made.no("history.pain_out_of_proportion", Side::left);
-  made.no("knee.stretch_pain_calf", Side::left);
+  for (const char* group : {"knee.stretch_pain_calf", "leg.stretch_pain_front", "leg.stretch_pain_outer", "leg.stretch_pain_deep"}) {
+    made.no(group, Side::left);  // "all signs no" (worked example 5) is of all groups of muscles
+  }
   return made;
 }
 
@@ -100,7 +102,7 @@ TEST_CASE("compartment: a blank about either pain in a limb in danger leaves it 
 
 TEST_CASE("compartment: pain on stretch of one compartment counts for rule and alert alike") {
   Bench made = crushed_leg();
-  made.yes("leg.stretch_pain_deep", Side::left);
+  made.find("leg.stretch_pain_deep").value = model::Answer{model::AnswerWord::yes};
   CHECK(limb_rule(made, "compartment_signs")->outcome == interpret::Outcome::positive);
   CHECK(is_now(made, "acs"));
 }

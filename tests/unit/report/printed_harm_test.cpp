@@ -113,3 +113,28 @@ TEST_CASE("that the first weeks feel otherwise is said of the knee complained of
   }
   CHECK(has(compared, first_weeks));
 }
+
+// NICE_NG12: bone pain or swelling of the young; a danger that is open names what would settle it.
+TEST_CASE("planted: of a child's bone pain that stays open the page names what would settle it; all of it answered no, it is asked and answered") {
+  service::ExamDocument child = document("child");
+  const model::Value no = model::Answer{model::AnswerWord::no};
+  const auto tell = [&](const std::string& item, model::Side side, model::Value value) {
+    drop(child, item);
+    add(child, item, side, std::move(value));
+  };
+  tell("history.night_pain", model::Side::midline, no);
+  tell("history.weight_loss", model::Side::midline, no);
+  for (const char* item : {"history.bone_pain_unexplained", "history.cancer_known", "history.weeks_since_onset", "knee.look_swelling_spread", "knee.bone_tender_elsewhere"}) {
+    drop(child, item);
+  }
+  const std::string open = on_one_line(page_of(child));
+  REQUIRE(has(open, "bone pain that asks for a film (not recorded: "));
+  const std::string named = open.substr(open.find("bone pain that asks for a film (not recorded: "), 220);
+  CHECK(has(named, "and more"));
+  const model::Side side = *child.exam.side;
+  tell("history.bone_pain_unexplained", side, no);
+  tell("history.cancer_known", model::Side::midline, no);
+  tell("history.weeks_since_onset", model::Side::midline, model::CountValue{{1}});
+  const std::string answered = on_one_line(page_of(child));
+  CHECK_FALSE(has(answered, "bone pain that asks for a film (not recorded"));
+}

@@ -99,7 +99,7 @@ std::vector<JudgedRule> run_chair_stand(const View& view) {
   groups.add(1, {0, 1, 2, 3, 4, 5, 6, 7});
   groups.add(2, {0, 1, 2, 3, 4, 5, 6, 7, 8});
   groups.add(3, {0, 1});
-  JudgedRule judged = judge_groups(view, sheet, groups, &decide_chair_stand);
+  JudgedRule judged = judge_groups(view, sheet, groups, for_who_walks(view, timed.unable, &decide_chair_stand));
   if (timed.unable && judged.result.outcome == Outcome::positive) {
     judged.result.flags.push_back({"unable"});
   }

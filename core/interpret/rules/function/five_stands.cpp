@@ -44,7 +44,7 @@ std::vector<JudgedRule> run_five_stands(const View& view) {
   if (timed.not_done) {
     return {judge_not_done(view, sheet)};
   }
-  JudgedRule judged = judge_sheet(view, sheet, &decide_five_stands);
+  JudgedRule judged = judge_sheet(view, sheet, for_who_walks(view, timed.unable, &decide_five_stands));
   const std::optional<model::AgeInterval> age = view.age_on_exam();
   const bool decided = judged.result.outcome == Outcome::positive || judged.result.outcome == Outcome::negative;
   if (decided && age && age->low < five_stands_ages[1]) {

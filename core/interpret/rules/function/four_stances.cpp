@@ -83,10 +83,11 @@ std::vector<JudgedRule> run_four_stances(const View& view) {
   if (std::all_of(timed.begin(), timed.end(), [](const Timed& one) { return !one.recorded || one.not_done; })) {
     return {judge_not_done(view, sheet)};
   }
-  JudgedRule judged = judge_sheet(view, sheet, [](std::span<const std::uint8_t> classes) {
-    const std::array<std::uint8_t, 2> decides{classes[0], classes[3]};
-    return decide_four_stances(decides);
-  });
+  const bool unable = std::any_of(timed.begin(), timed.end(), [](const Timed& one) { return one.unable; });
+  JudgedRule judged = judge_sheet(view, sheet, for_who_walks(view, unable, [](std::span<const std::uint8_t> classes) {
+                                    const std::array<std::uint8_t, 2> decides{classes[0], classes[3]};
+                                    return decide_four_stances(decides);
+                                  }));
   flag_made_for_65(view, judged.result);
   const bool failed_before = sheet.inputs[1].may_be == is_not_held || sheet.inputs[2].may_be == is_not_held;
   if (judged.result.outcome == Outcome::negative) {

@@ -55,7 +55,8 @@ constexpr std::int64_t rises_most = 500;  // as the catalogue takes it
   if ((here.not_done && !there.measured.between) || (there.not_done && !here.measured.between)) {
     return judge_not_done(view, sheet);
   }
-  JudgedRule judged = judge_sheet(view, sheet, [&](std::span<const std::uint8_t> in) { return decide_heel_rises(static_cast<HeelRises>(in[open_here ? 0 : 1])); });
+  const auto decide = [&](std::span<const std::uint8_t> in) { return decide_heel_rises(static_cast<HeelRises>(in[open_here ? 0 : 1])); };
+  JudgedRule judged = judge_sheet(view, sheet, for_who_walks(view, here.unable || there.unable, decide));
   if (here.measured.between && there.measured.between) {
     const std::int64_t apart = std::max(here.measured.between->high, there.measured.between->high) - std::min(here.measured.between->low, there.measured.between->low);
     judged.working.lines.push_back({"at most " + wire::write_number(apart, 1) + " apart; over " + wire::write_number(error_of_rises, 1) + " is beyond the error"});

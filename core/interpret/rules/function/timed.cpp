@@ -1,5 +1,7 @@
 #include "core/interpret/rules/function/timed.hpp"
 
+#include "core/interpret/rules/sheet_inputs.hpp"
+
 #include <algorithm>
 #include <array>
 #include <utility>
@@ -9,6 +11,7 @@ namespace limbledger::interpret {
 namespace {
 
 constexpr std::array<std::int64_t, 2> grown_and_65{18, 65};
+constexpr std::string_view in_a_wheelchair = "chair_user";
 
 [[nodiscard]] bool says_unable(const model::Finding& finding) {
   const auto* not_done = std::get_if<model::NotDone>(&finding.value);
@@ -63,6 +66,23 @@ void flag_made_for_65(const View& view, RuleResult& result) {
   if (result.outcome == Outcome::positive && age && age->low < grown_and_65[1]) {
     result.flags.push_back({"made_for_65"});
   }
+}
+
+std::string_view gate_of_legs(const View& view) {
+  if (view.says_yes("body.chair_user", model::Side::midline)) {
+    return in_a_wheelchair;
+  }
+  for (const model::Side side : {model::Side::left, model::Side::right}) {
+    if (body_gate(view, "ankle", side) == "no_limb" || view.says_yes("body.prosthesis", side)) {
+      return "leg_missing";
+    }
+  }
+  return {};
+}
+
+SheetAnswer answer_on_legs(const SheetAnswer& answer, std::string_view gate, bool unable) {
+  const bool stands = answer.outcome == Outcome::not_applicable || (answer.outcome == Outcome::positive && !(unable && gate == in_a_wheelchair));
+  return gate.empty() || stands ? answer : SheetAnswer{Outcome::not_applicable, {}, gate};
 }
 
 JudgedRule judge_not_done(const View& view, const RuleSheet& sheet) {

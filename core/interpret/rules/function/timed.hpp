@@ -27,6 +27,15 @@ void add_age_of_65(const View& view, RuleSheet& sheet);
 // The flag for a positive of somebody younger.
 void flag_made_for_65(const View& view, RuleResult& result);
 
+// Made for people who walk on two legs: of who uses a wheelchair, or lacks a leg from the ankle up, nothing is negative; that somebody in
+// a wheelchair could not do it is no result either. What was measured and is positive stands (our convention).
+[[nodiscard]] std::string_view gate_of_legs(const View& view);
+[[nodiscard]] SheetAnswer answer_on_legs(const SheetAnswer& answer, std::string_view gate, bool unable);
+template <class Decision>
+[[nodiscard]] auto for_who_walks(const View& view, bool unable, Decision decide) {
+  return [gate = gate_of_legs(view), unable, decide](auto classes) { return answer_on_legs(decide(classes), gate, unable); };
+}
+
 // Nothing is concluded from what was not done.
 [[nodiscard]] JudgedRule judge_not_done(const View& view, const RuleSheet& sheet);
 

@@ -32,7 +32,7 @@ std::vector<JudgedRule> run_up_and_go(const View& view) {
   if (timed.not_done) {
     return {judge_not_done(view, sheet)};
   }
-  JudgedRule judged = judge_sheet(view, sheet, &decide_up_and_go);
+  JudgedRule judged = judge_sheet(view, sheet, for_who_walks(view, timed.unable, &decide_up_and_go));
   flag_made_for_65(view, judged.result);
   const auto& between = timed.measured.between;
   if (judged.result.outcome == Outcome::positive) {

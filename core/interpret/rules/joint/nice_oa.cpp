@@ -4,6 +4,7 @@
 #include "core/interpret/params.hpp"
 #include "core/interpret/rules/sheet_places.hpp"
 
+#include <algorithm>
 #include <array>
 
 namespace limbledger::interpret {
@@ -19,7 +20,7 @@ using model::Side;
   sheet.rule = nice_oa_rule;
   sheet.edition = nice_oa_edition;
   sheet.side = side;
-  add_number(sheet, "age", "age", {}, Side::midline, age_at_exam(view), std::array<std::int64_t, 1>{45}, {"under 45", "45 or more"});
+  add_number(sheet, "age", "age", {}, Side::midline, age_at_exam(view), std::array<std::int64_t, 2>{18, 45}, {"under 18", "18 to 44", "45 or more"});
   add_answer(view, sheet, "pain_with_use", "hurts with use", "history.pain_with_use", side);
   const MeasuredAt stiff = measure_at(view, "history.morning_stiffness_minutes", Side::midline, sheet.findings);
   add_number(sheet, "stiff_morning", "stiff in the morning, minutes", "history.morning_stiffness_minutes", Side::midline, stiff, std::array<std::int64_t, 1>{31},
@@ -27,13 +28,13 @@ using model::Side;
   const Tri hurt = injured(Answers(view)).value;
   const Findings told = view.at("history.mechanism", Side::midline);
   sheet.findings.insert(sheet.findings.end(), told.begin(), told.end());
-  add_known(sheet, "hurt_before", "hurt lately", hurt, hurt == Tri::undetermined ? "not_asked" : "known", "history.mechanism", Side::midline);
+  add_known(sheet, "hurt_before", "hurt lately", hurt, hurt == Tri::undetermined ? (told.empty() ? "not_asked" : "unsure") : "known", "history.mechanism", Side::midline);
   add_answer(view, sheet, "worse_fast", "getting worse fast", "history.rapid_worsening", Side::midline);
   if (of_hip) {
-    // No hand feels the heat of a hip: only skin that was seen hot or red over it counts.
-    std::vector<const model::Finding*>& seen = sheet.findings;
-    const Told hot = tell(view, "hip.look_skin", side, &says_hip_hot, seen);
-    add_known(sheet, "joint_hot", "hot or red", tri(hot.value == Tri::yes), hot.value == Tri::yes ? "known" : "not_available", "hip.look_skin", side);
+    // No hand feels the heat of a hip: only skin that was seen hot or red over it counts; looked at and not told, it stays open.
+    const Told hot = tell(view, "hip.look_skin", side, &says_hip_hot, sheet.findings);
+    const bool looked = !view.at("hip.look_skin", side).empty();
+    add_known(sheet, "joint_hot", "hot or red", looked ? hot.value : Tri::no, !looked || hot.value == Tri::no ? "not_available" : hot.state, "hip.look_skin", side);
   } else {
     add_answer(view, sheet, "joint_hot", "hot or red", "knee.look_skin_hot_red", side);
   }
@@ -42,7 +43,15 @@ using model::Side;
   sheet.formula = "45 or more, pain with use and stiff 30 minutes or less; unusual where any of the others";
   sheet.rows.push_back({{"table.nice_oa/NG226.limits"}, {"NICE_NG226"}, model::Status::read, Params().figure("from_years", 45'000).figure("stiff_min", 30'000).raw()});
   const std::string_view gate = body_gate(view, of_hip ? "hip" : "knee", side);
-  return judge_sheet(view, sheet, [gate](std::span<const std::uint8_t> in) { return gate.empty() ? decide_nice_oa(in) : SheetAnswer{Outcome::not_applicable, {}, gate}; });
+  return judge_sheet(view, sheet, [gate](std::span<const std::uint8_t> in) {
+    if (!gate.empty() || in[0] == 0) {
+      return SheetAnswer{Outcome::not_applicable, {}, gate.empty() ? std::string_view("age") : gate};
+    }
+    std::array<std::uint8_t, 7> of_adults{};
+    std::copy(in.begin(), in.end(), of_adults.begin());
+    --of_adults[0];
+    return decide_nice_oa(of_adults);
+  });
 }
 
 }  // namespace

@@ -29,8 +29,10 @@ constexpr std::array<std::array<std::string_view, 3>, ottawa_input_count> class_
     {"no", "yes", ""},
 }};
 
+constexpr std::int64_t film_from_years = 55;
+
 [[nodiscard]] std::array<Classes, ottawa_input_count> classes_of(const OttawaKnee& in) {
-  return {classes_of<2>(in.age, {5, 55}),
+  return {classes_of<2>(in.age, {5, film_from_years}),
           classes_of<1>(in.days, {days_max + 1}),
           classes_of(in.fib),
           classes_of(in.pat),
@@ -92,6 +94,18 @@ constexpr std::array<std::array<std::string_view, 3>, ottawa_input_count> class_
   return model::Word{inputs.replaced ? "implant" : (inputs.fused ? "fused" : "pregnancy")};
 }
 
+// Of somebody of 55 or more no other criterion is met, or none can be believed: the age asks for the film by itself.
+[[nodiscard]] bool by_age_alone(const OttawaHeard& inputs, Outcome outcome, bool cannot_now) {
+  const OttawaKnee& in = inputs.knee;
+  if (!in.age || in.age->low < film_from_years) {
+    return false;
+  }
+  const bool bone = in.fib == Tri::yes || (in.pat == Tri::yes && in.fib == Tri::no && in.other == Tri::no);
+  const bool stiff = !inputs.fused && in.flex && in.flex->high < flexion_needed;
+  const bool other = bone || stiff || (in.imm == Tri::no && cannot_now);
+  return outcome == Outcome::positive ? !other : outcome == Outcome::not_applicable && inputs.unreliable && in.excl == Tri::yes && !inputs.no_limb && !inputs.no_injury;
+}
+
 [[nodiscard]] std::vector<model::Word> flags_of(const OttawaHeard& inputs, Outcome outcome, bool both_sides) {
   const OttawaKnee& in = inputs.knee;
   std::vector<model::Word> flags;
@@ -112,6 +126,9 @@ constexpr std::array<std::array<std::string_view, 3>, ottawa_input_count> class_
   }
   if (inputs.could_be_pregnant && !inputs.pregnancy_recorded) {
     flags.push_back({"pregnancy_not_asked"});
+  }
+  if (by_age_alone(inputs, outcome, cannot_now)) {
+    flags.push_back({"age_decides"});
   }
   if (both_sides && cannot_now && in.imm == Tri::no) {
     flags.push_back({"side_not_assignable"});

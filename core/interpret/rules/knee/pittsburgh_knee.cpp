@@ -28,8 +28,11 @@ constexpr std::array<std::array<std::string_view, 3>, pittsburgh_input_count> pi
 
 [[nodiscard]] constexpr std::size_t place(Input input) { return static_cast<std::size_t>(input); }
 
+constexpr std::int64_t blunt_film_under = 12;
+constexpr std::int64_t blunt_film_over = 50;
+
 [[nodiscard]] std::array<Classes, pittsburgh_input_count> classes_of(const PittsburghKnee& in) {
-  return {classes_of<2>(in.age, {12, 51}), classes_of<1>(in.days, {days_max + 1}), classes_of(in.blunt),
+  return {classes_of<2>(in.age, {blunt_film_under, blunt_film_over + 1}), classes_of<1>(in.days, {days_max + 1}), classes_of(in.blunt),
           classes_of<1>(in.steps, {steps_needed}), classes_of(in.excl), classes_of(in.pregnant)};
 }
 
@@ -146,6 +149,11 @@ void hear_blunt(const View& view, Side side, PittsburghHeard& inputs) {
   }
   if (inputs.could_be_pregnant && !inputs.pregnancy_recorded) {
     flags.push_back({"pregnancy_not_asked"});
+  }
+  // After a fall or a blow under 12 or over 50 years the steps do not matter, or were not told.
+  const auto& age = inputs.knee.age;
+  if (outcome == Outcome::positive && !cannot_now && age && (age->high < blunt_film_under || age->low > blunt_film_over)) {
+    flags.push_back({"age_decides"});
   }
   return flags;
 }

@@ -36,6 +36,22 @@ void add_danger(const View& view, RuleSheet& sheet, const Clue& danger, Side sid
   }
 }
 
+// Each group of muscles has a stretch of its own; one that nobody stretched is open. The calf's at the knee is that of the back.
+void add_stretches(const View& view, RuleSheet& sheet, Side side) {
+  std::vector<const model::Finding*> heard;
+  const bool calf = tell(view, "knee.stretch_pain_calf", side, &says_answer, heard).value != Tri::undetermined;
+  const bool back = tell(view, "leg.stretch_pain_back", side, &says_answer, heard).value != Tri::undetermined;
+  const SheetSource front{"leg.stretch_pain_front"};
+  const SheetSource outer{"leg.stretch_pain_outer"};
+  const SheetSource deep{"leg.stretch_pain_deep"};
+  if (calf && back) {
+    add_joined(view, sheet, "stretch_pain", "pain on stretch", SheetJoin::parts, {{"knee.stretch_pain_calf"}, {"leg.stretch_pain_back"}, front, outer, deep}, side);
+  } else {
+    const SheetSource behind{back ? "leg.stretch_pain_back" : "knee.stretch_pain_calf"};
+    add_joined(view, sheet, "stretch_pain", "pain on stretch", SheetJoin::parts, {behind, front, outer, deep}, side);
+  }
+}
+
 [[nodiscard]] bool cannot_tell(const View& view, const Answers& answers) {
   return answers.yes("general.answers_reliable").is_no() || history_not_reliable(view) || under_age(view, tells_from_years) == Tri::yes ||
          answers.chosen("general.consciousness", Side::midline, {"mind_new_confusion", "mind_voice", "mind_pain", "mind_none"}).is_yes();
@@ -48,8 +64,7 @@ void add_danger(const View& view, RuleSheet& sheet, const Clue& danger, Side sid
   sheet.side = side;
   add_danger(view, sheet, compartment_in_danger(answers, side), side);
   add_answer(view, sheet, "pain_beyond", "pain beyond what the hurt explains", "history.pain_out_of_proportion", side);
-  add_joined(view, sheet, "stretch_pain", "pain on stretch", SheetJoin::one_thing,
-             {{"knee.stretch_pain_calf"}, {"leg.stretch_pain_front"}, {"leg.stretch_pain_outer"}, {"leg.stretch_pain_back"}, {"leg.stretch_pain_deep"}}, side);
+  add_stretches(view, sheet, side);
   const auto value = [&](std::size_t at) { return sheet.inputs[at].may_be == no_or_yes ? Tri::undetermined : tri(sheet.inputs[at].may_be == 2); };
   const CompartmentIn in{value(0), value(1), value(2), !cannot_tell(view, answers), Tri::undetermined};
   add_known(sheet, "cannot_tell", "cannot tell of pain", tri(!in.can_tell), "known", "general.answers_reliable", Side::midline);

@@ -76,8 +76,10 @@ std::vector<JudgedRule> run_laslett(const View& view) {
   std::vector<JudgedRule> judged;
   const bool of_the_back = complaint_among(view, {"posterior_hip", "back_leg", "whole_limb", "hip_groin", "lateral_hip", "free", "review"});
   for (const Side side : {Side::left, Side::right}) {
+    // Beside any other complaint it is said wherever somebody tried it: a set that is not said is read as a set that is negative.
+    const bool on_this_side = !of_the_back || side_complained_of(view, side);
     const bool tried = std::any_of(tests_of_side.begin(), tests_of_side.end(), [&](std::string_view item) { return any_recorded(view, side, {item}); });
-    if (of_the_back && side_complained_of(view, side) && (tried || any_recorded(view, side, {over_the_edge}))) {
+    if (on_this_side && (tried || any_recorded(view, side, {over_the_edge}))) {
       judged.push_back(judge_laslett(view, side));
     }
   }

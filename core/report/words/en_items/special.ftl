@@ -180,6 +180,7 @@ msg-contradiction-cast_and_skin = Covered by plaster, splint or dressing, but lo
 msg-contradiction-chair_and_steps = Took no steps before this, but four steps were counted: which holds?
 msg-contradiction-age_and_steps = Under eight months, but four steps were counted: is the birth right, or the count?
 msg-contradiction-weeks_without_pregnancy = Weeks of pregnancy, but not pregnant: which holds?
+msg-contradiction-counts_of_signs = Two counts of the signs of nine are not the same: which holds?
 msg-contradiction-signs_and_count = The count of signs of nine is not that of the signs recorded: which holds?
 msg-contradiction-sensitive_through_family = Answered no through a relative or a child: was the person asked alone, or does it stay not asked?
 msg-contradiction-consent_and_record = Consent to record was refused or taken back, but findings are recorded: was the person asked again?

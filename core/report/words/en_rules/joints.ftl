@@ -127,6 +127,7 @@ msg-rule-nice_oa-not_applicable = Not made for this joint ({ $gate })
 msg-rule-nice_oa-gives_met = met
 msg-rule-nice_oa-gives_met_but_unusual = met, with something unusual
 msg-rule-nice_oa-gives_not_met = not met
+msg-rule-nice_oa-gate_age = under 18
 msg-rule-nice_oa-gate_fused = fused joint
 msg-rule-nice_oa-gate_implant = replaced joint
 msg-rule-nice_oa-flag_rules_disagree = the sets for a worn joint do not say the same; none of them settles it

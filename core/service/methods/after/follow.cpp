@@ -21,14 +21,19 @@ constexpr std::array of_referrals_alone{model::Became::written, model::Became::s
   return operation_for(context, model::as_object(exam), ledger::ObjectType::exam, std::move(op), request, seen);
 }
 
-[[nodiscard]] Result<void> not_ahead(Context& context, const std::optional<model::PartialDate>& on, const std::optional<model::OffsetMinutes>& offset,
-                                     const std::optional<std::vector<wire::Name>>& confirmed, std::string_view path) {
-  const auto today = latest_today(context, offset);
-  const bool answered = confirmed && std::any_of(confirmed->begin(), confirmed->end(), [](const wire::Name& code) { return code.text == "value.unusual"; });
-  if (on && today && !answered && on->first_day() > *today) {
-    return wire::Fault{"value.unusual", path, "a day that is not in the future"};
+[[nodiscard]] Result<void> day_fits(Context& context, const ledger::ExamRecord& record, const std::optional<model::PartialDate>& on,
+                                    const std::optional<std::vector<wire::Name>>& confirmed, const std::string& path) {
+  DateCheck dates(latest_today(context, record.fold.exam.offset_min), confirmed);
+  if (on) {
+    dates.happened(*on, record, path);
   }
-  return {};
+  return dates.result();
+}
+
+// What is said of an exam is said of what its writer was shown: what has come since is shown first, as before a signature.
+[[nodiscard]] Result<void> all_was_shown(const ledger::ExamRecord& record, const std::vector<model::EntryId>& seen) {
+  const std::vector<model::EntryId> heads = record.fold.exam.revision.value_or(std::vector<model::EntryId>{});
+  return register_is_free(heads, seen_of(heads, seen, record.operations), "/seen");
 }
 
 }  // namespace
@@ -43,6 +48,9 @@ Result<ExamReply> statement_disagree(Context& context, const StatementDisagreePa
   const auto written = write(context, {operation}, [&]() -> Result<void> {
     if (auto takes = exam_takes_additions(**record); !takes) {
       return takes;
+    }
+    if (auto shown = all_was_shown(**record, params.seen); !shown) {
+      return shown;
     }
     // Named lists, so that what is held until the minimum set is recorded can be disagreed with once it was asked for.
     ExamAssessParams ask;
@@ -97,7 +105,7 @@ Result<ExamReply> plan_follow(Context& context, const PlanFollowParams& params) 
     if (auto free = register_is_free(steps, operation.replaces, "/seen"); !free) {
       return free;
     }
-    return not_ahead(context, params.on, exam.offset_min, params.confirmed, "/on");
+    return day_fits(context, **record, params.on, params.confirmed, "/on");
   });
   return written ? exam_reply(context, params.exam, *written) : Result<ExamReply>(written.error());
 }
@@ -113,7 +121,10 @@ Result<ExamReply> outcome_record(Context& context, const OutcomeRecordParams& pa
     if (auto takes = exam_takes_additions(**record); !takes) {
       return takes;
     }
-    return not_ahead(context, params.found.on, (*record)->fold.exam.offset_min, params.confirmed, "/found/on");
+    if (auto shown = all_was_shown(**record, params.seen); !shown) {
+      return shown;
+    }
+    return day_fits(context, **record, params.found.on, params.confirmed, "/found/on");
   });
   return written ? exam_reply(context, params.exam, *written) : Result<ExamReply>(written.error());
 }

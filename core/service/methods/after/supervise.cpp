@@ -31,6 +31,23 @@ namespace {
   return out;
 }
 
+// By this examiner, and with every addendum in sight.
+[[nodiscard]] bool countersigned_already(const ledger::ExamRecord& record, const model::ExaminerId& examiner) {
+  const ledger::Graph graph(record.operations);
+  for (const model::Countersigned& one : record.fold.exam.countersigned.value_or(std::vector<model::Countersigned>{})) {
+    const auto at = graph.find(one.entry);
+    const std::vector<model::Addendum> addenda = record.fold.exam.addenda.value_or(std::vector<model::Addendum>{});
+    const bool saw_all = at && std::all_of(addenda.begin(), addenda.end(), [&](const model::Addendum& addendum) {
+                           const auto added = graph.find(addendum.entry);
+                           return !added || graph.saw(*at, *added);
+                         });
+    if (one.by == examiner && saw_all) {
+      return true;
+    }
+  }
+  return false;
+}
+
 [[nodiscard]] std::string agreement_text(const interpret::Agreement& one, const report::Words& words) {
   if (!one.agree) {
     return words.say("msg.agreement.no_pairs") + ".";
@@ -98,6 +115,9 @@ Result<ExamCountersignResult> exam_countersign(Context& context, const ExamCount
     }
     if ((*record)->fold.unread != 0) {
       return wire::Fault{"format.newer", "/exam", "an exam that this edition can read whole"};
+    }
+    if (countersigned_already(**record, context.desk->examiner())) {
+      return wire::Fault{"exam.countersigned", "/exam", "an exam that you have not countersigned, or to which an addendum came since"};
     }
     // A countersignature covers what it was shown; what has come since is shown first.
     const std::vector<model::EntryId> heads = exam.revision.value_or(std::vector<model::EntryId>{});

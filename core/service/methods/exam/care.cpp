@@ -4,6 +4,7 @@
 #include "core/ledger/log/log.hpp"
 #include "core/model/check.hpp"
 #include "core/service/methods/exam/watch.hpp"
+#include "core/service/methods/people/dates.hpp"
 #include "core/service/methods/people/likeness.hpp"
 #include "core/wire/parse.hpp"
 #include "core/wire/write.hpp"
@@ -42,6 +43,21 @@ template <class T>
           kept(sent.capacity, held.capacity)};
 }
 
+[[nodiscard]] Result<void> check_plan_dates(Context& context, const ledger::ExamRecord& record, const PlanRecordParams& params) {
+  DateCheck dates(latest_today(context, record.fold.exam.offset_min), params.confirmed);
+  for (std::size_t i = 0; i < params.plan_items.size(); ++i) {
+    const std::string path = "/plan_items" + wire::pointer_step(i);
+    const model::PlanItem& item = params.plan_items[i];
+    if (item.by) {
+      dates.due(*item.by, record, path + "/by");
+    }
+    if (item.became_on) {
+      dates.happened(*item.became_on, record, path + "/became_on");
+    }
+  }
+  return dates.result();
+}
+
 // One line each to answer or to leave; signing is never refused for them.
 [[nodiscard]] std::vector<model::Word> what_is_missing(Context& context, const ledger::ExamRecord& record) {
   const model::Exam& exam = record.fold.exam;
@@ -61,7 +77,7 @@ template <class T>
   const interpret::View view(judged.exam, judged.person, *context.edition, judged.as_of);
   add(!interpret::missing_items(view).empty(), "minimum_set");
   const model::Sequence* sequence = context.edition->sequence(judged.exam.complaint);
-  add(sequence != nullptr && interpret::left_for_time(view, *sequence), "not_examined");
+  add(sequence != nullptr && !exam.transfer && interpret::left_for_time(view, *sequence), "not_examined");
   const interpret::Watched watched = watch(context, judged, true);
   const auto& alerts = watched.alerts.alerts;
   add(std::any_of(alerts.begin(), alerts.end(), [](const interpret::Alert& one) { return one.state == interpret::AlertState::raised; }), "alerts");
@@ -140,7 +156,12 @@ Result<PlanRecordResult> plan_record(Context& context, const PlanRecordParams& p
     operation.body_json = wire::write(model::PlanBody{item});
     operations.push_back(std::move(operation));
   }
-  const auto written = write(context, std::move(operations), [&] { return exam_takes_changes(**record); });
+  const auto written = write(context, std::move(operations), [&]() -> Result<void> {
+    if (auto open = exam_takes_changes(**record); !open) {
+      return open;
+    }
+    return check_plan_dates(context, **record, params);
+  });
   if (!written) {
     return written.error();
   }

@@ -38,8 +38,9 @@ struct PlanRecordParams {
   std::vector<model::EntryId> replaces;
   std::vector<model::EntryId> seen;
   model::RequestId request;
+  std::optional<std::vector<wire::Name>> confirmed;  // codes a person has answered for: value.unusual
 };
-BOOST_DESCRIBE_STRUCT(PlanRecordParams, (), (exam, plan_items, replaces, seen, request))
+BOOST_DESCRIBE_STRUCT(PlanRecordParams, (), (exam, plan_items, replaces, seen, request, confirmed))
 struct PlanRecordResult {
   model::Exam exam;
   std::vector<model::EntryId> revision;

@@ -74,6 +74,7 @@ void leave_out_unseen(const Context& context, model::Exam& exam) {
   if (!sees_protected(context)) {
     leave_out_protected(context, exam);
   }
+  // What examiners say among themselves is not for the person to read alone.
   if (context.caller.scope != Scope::kiosk) {
     return;
   }
@@ -88,6 +89,7 @@ void leave_out_unseen(const Context& context, model::Exam& exam) {
   exam.followed.reset();
   exam.outcomes.reset();
   exam.transfer.reset();
+  exam.sides_exchanged.reset();
 }
 
 Result<void> exam_takes_changes(const ledger::ExamRecord& record) {
@@ -164,7 +166,7 @@ std::optional<ledger::ExamFold> exam_as_seen(Context& context, const model::Exam
 std::optional<ledger::ExamFold> fold_operations(Context& context, const model::ExamId& exam, const std::vector<ledger::Opened>& operations) {
   const ledger::Log& log = context.desk->log();
   const ledger::ExaminerKeys keys = [&log](const model::ExaminerId& who, const ledger::PublicKey& pub) { return log.knows_examiner(who, pub); };
-  return ledger::fold_exam(exam, operations, keys, log.identity().clinic);
+  return ledger::fold_exam(exam, operations, keys, log.identity().clinic, [&context](const model::ItemId& id) { return is_protected(context, id); });
 }
 
 Result<void> register_is_free(const std::vector<model::EntryId>& heads, const std::vector<model::EntryId>& replaces, const std::string& path) {

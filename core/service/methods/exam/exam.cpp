@@ -150,6 +150,9 @@ struct Place {
   for (const model::Countersigned& one : exam.countersigned.value_or(std::vector<model::Countersigned>{})) {
     add(one.by);
   }
+  for (const model::SidesExchanged& one : exam.sides_exchanged.value_or(std::vector<model::SidesExchanged>{})) {
+    add(one.by);
+  }
   for (const model::ExaminerId& examiner : examiners) {
     if (const std::string label = context.desk->label_of(examiner); !label.empty()) {
       if (!names.examiners) {

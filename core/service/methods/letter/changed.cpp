@@ -67,6 +67,17 @@ class Changes {
   void because(std::string_view what, const wire::Remark& reason) {
     lines_.push_back(view_.say("letter.change_because", {{"what", report::word_of(view_.words, "letter_changed", what), false, true}, {"reason", reason.text}}));
   }
+  // What who supervised found that the signer did not.
+  void add_found_otherwise(const model::CountersignBody& countersign) {
+    for (const model::Observation& observation : countersign.findings.value_or(std::vector<model::Observation>{})) {
+      const bool same = std::any_of(view_.findings.begin(), view_.findings.end(), [&](const model::Finding* finding) {
+        return finding->item == observation.item && finding->side == observation.side && finding->value == observation.value;
+      });
+      if (!same && !is_kept_from_letters(observation.item)) {
+        lines_.push_back(view_.say("letter.change_supervisor", {{"what", named(observation), false, true}, {"now", value_in_words(view_, observation), false, true}}));
+      }
+    }
+  }
   void add(std::size_t i) {
     const ledger::Body& body = graph_.at(i).body();
     const model::Observation* now = observed_in(graph_, i);
@@ -105,6 +116,8 @@ class Changes {
     } else if (const auto* plan = std::get_if<model::PlanBody>(&body)) {
       lines_.push_back(view_.say("letter.change_new", {{"what", report::enum_word(view_.words, "plan", plan->plan_item.kind) + view_.side_after(plan->plan_item.side), false, true},
                                                        {"now", plan->plan_item.text.text}}));
+    } else if (const auto* countersign = std::get_if<model::CountersignBody>(&body)) {
+      add_found_otherwise(*countersign);
     } else if (std::holds_alternative<model::ExamBody>(body)) {
       lines_.push_back(report::word_of(view_.words, "letter_changed", "exam"));
     }

@@ -65,6 +65,10 @@ constexpr std::string_view consent_to_send = "consent.send";
   if (params.corrects && folded_letter(record.fold.exam, *params.corrects) == nullptr) {
     return wire::Fault{"letter.unknown", "/corrects", "a letter of this exam"};
   }
+  const model::Letter* former = params.corrects ? folded_letter(record.fold.exam, *params.corrects) : nullptr;
+  if (former != nullptr && former->protected_.value_or(false) != params.protected_.value_or(false)) {
+    return wire::Fault{"letter.other_kind", "/corrects", "an open letter corrects an open one, a protected one a protected one"};
+  }
   return {};
 }
 

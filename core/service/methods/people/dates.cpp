@@ -19,6 +19,25 @@ constexpr std::int64_t exam_oldest_years = 50;
 
 [[nodiscard]] std::int64_t years_before(std::int64_t day, std::int64_t years) { return day - years * 36525 / 100; }
 constexpr std::int64_t clock_years_max = 50;
+constexpr std::int64_t care_days_before = 7;  // our convention: care told of in an exam was given in the week before it
+
+// The days that an exam may have been on, and whether its writer stated them or a clock did.
+struct ExamDays {
+  std::optional<Days> days;
+  bool stated = false;
+};
+[[nodiscard]] ExamDays exam_days(const ledger::ExamRecord& record) {
+  const model::Exam& exam = record.fold.exam;
+  if (!exam.examined_at || !can_be_right(*exam.examined_at)) {
+    return {};
+  }
+  // What is the clock's own time, to the minute, nobody stated.
+  const bool stamped = std::any_of(record.operations.begin(), record.operations.end(), [&](const ledger::Opened& opened) {
+    const std::int64_t apart = opened.operation().at.wall_ms.steps - exam.examined_at->ms;
+    return std::holds_alternative<model::ExamBody>(opened.body()) && apart > -60'000 && apart < 60'000;
+  });
+  return {days_of(*exam.examined_at, exam.offset_min), !stamped};
+}
 
 [[nodiscard]] std::string day_text(std::int64_t day) { return model::date_of({day * 86'400'000}, 0).to_text(); }
 
@@ -108,6 +127,48 @@ void DateCheck::injured(const model::PartialDate& injury, const std::optional<Da
     refuse_or_ask(examined_is_sure, path, "an injury not after the day of the examination");
   } else if (today_ && injury.first_day() > *today_) {
     ask(path, "not after today, " + day_text(*today_));
+  } else if (today_ && injury.last_day() < years_before(*today_, oldest_years)) {
+    ask(path, "not more than " + std::to_string(oldest_years) + " years before today");
+  }
+}
+
+void DateCheck::happened(const model::PartialDate& on, const ledger::ExamRecord& exam, const std::string& path) {
+  const ExamDays examined = exam_days(exam);
+  if (examined.days && on.last_day() < examined.days->first) {
+    refuse_or_ask(examined.stated, path, "a day not before the examination, " + day_text(examined.days->first));
+  } else if (today_ && on.first_day() > *today_) {
+    ask(path, "a day that is not in the future");
+  }
+}
+
+void DateCheck::due(const model::PartialDate& by, const ledger::ExamRecord& exam, const std::string& path) {
+  const ExamDays examined = exam_days(exam);
+  if (examined.days && by.last_day() < examined.days->first) {
+    ask(path, "a day not before the examination, " + day_text(examined.days->first));
+  }
+}
+
+void DateCheck::cared(model::Instant instant, const ledger::ExamRecord& exam, const std::string& path) {
+  const std::size_t before = faults_.size();
+  performed(instant, exam.fold.exam.offset_min, path);
+  const ExamDays examined = exam_days(exam);
+  if (faults_.size() == before && examined.days && days_of(instant, exam.fold.exam.offset_min).last < examined.days->first - care_days_before) {
+    ask(path, "not more than " + std::to_string(care_days_before) + " days before the examination, " + day_text(examined.days->first));
+  }
+}
+
+void DateCheck::follows(model::Instant instant, const ledger::ExamRecord& exam, const std::string& path) {
+  const ExamDays examined = exam_days(exam);
+  if (examined.days && days_of(instant, exam.fold.exam.offset_min).last < examined.days->first) {
+    ask(path, "not before the examination, " + day_text(examined.days->first));
+  }
+}
+
+void DateCheck::dated(const model::PartialDate& on, const std::string& path) {
+  if (today_ && on.first_day() > *today_) {
+    ask(path, "not after today, " + day_text(*today_));
+  } else if (today_ && on.last_day() < years_before(*today_, exam_oldest_years)) {
+    ask(path, "not more than " + std::to_string(exam_oldest_years) + " years before today");
   }
 }
 

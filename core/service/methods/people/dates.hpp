@@ -4,6 +4,7 @@
 // place is not known, a day counts from the first to the last place on earth where it is that day.
 #pragma once
 
+#include "core/ledger/fold/records.hpp"
 #include "core/ledger/world.hpp"
 #include "core/service/context.hpp"
 #include "core/service/methods/people/likeness.hpp"
@@ -38,6 +39,17 @@ class DateCheck {
   // Injured before birth: likewise. Injured after the examination, or after today.
   void injured(const model::PartialDate& injury, const std::optional<Days>& examined, bool examined_is_sure, const std::string& path);
   void injured_after_birth(const model::PartialDate& injury, const std::optional<model::Birth>& birth, bool sure, const std::string& path);
+
+  // What became of a plan, or was found later: before the examination (refused where its day was stated), or after today.
+  void happened(const model::PartialDate& on, const ledger::ExamRecord& exam, const std::string& path);
+  // What is due: before the examination that decides it.
+  void due(const model::PartialDate& by, const ledger::ExamRecord& exam, const std::string& path);
+  // Care that the exam tells of: after today, or more than a week before the examination.
+  void cared(model::Instant instant, const ledger::ExamRecord& exam, const std::string& path);
+  // What comes after the examination by its nature.
+  void follows(model::Instant instant, const ledger::ExamRecord& exam, const std::string& path);
+  // A page with a day of its own (a protocol, texts that were read): after today, or longer ago than anybody keeps it.
+  void dated(const model::PartialDate& on, const std::string& path);
 
   [[nodiscard]] const std::vector<wire::Fault>& faults() const { return faults_; }
   [[nodiscard]] Result<void> result() const;

@@ -2,6 +2,7 @@
 
 #include "core/ledger/log/log.hpp"
 #include "core/service/methods/people/changes.hpp"
+#include "core/service/methods/people/dates.hpp"
 #include "core/service/methods/people/folded.hpp"
 
 namespace limbledger::service {
@@ -63,6 +64,18 @@ namespace {
   return {};
 }
 
+[[nodiscard]] Result<void> check_days(Context& context, const PlaceAmendParams& params) {
+  DateCheck dates(latest_today(context), params.confirmed);
+  const PlaceChanges& changes = params.changes;
+  for (std::size_t i = 0; changes.protocols && i < changes.protocols->size(); ++i) {
+    dates.dated((*changes.protocols)[i].dated, "/changes/protocols/" + std::to_string(i) + "/dated");
+  }
+  for (std::size_t i = 0; changes.reviewed && i < changes.reviewed->size(); ++i) {
+    dates.dated((*changes.reviewed)[i].on, "/changes/reviewed/" + std::to_string(i) + "/on");
+  }
+  return dates.result();
+}
+
 [[nodiscard]] Result<void> check_amendment(Context& context, const PlaceAmendParams& params, const model::PlaceBody& body) {
   const auto operations = context.desk->records().clinic_operations();
   if (!operations) {
@@ -87,6 +100,9 @@ namespace {
   }
   if (auto filled = check_texts(params.changes); !filled) {
     return filled;
+  }
+  if (auto days = check_days(context, params); !days) {
+    return days;
   }
   if (auto known = check_replaces(params.replaces, *operations); !known) {
     return known;

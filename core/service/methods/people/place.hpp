@@ -45,8 +45,9 @@ struct PlaceAmendParams {
   std::vector<model::EntryId> replaces;
   std::vector<model::EntryId> seen;  // may be empty for a new place
   model::RequestId request;
+  std::optional<std::vector<wire::Name>> confirmed;  // codes a person has answered for: value.unusual
 };
-BOOST_DESCRIBE_STRUCT(PlaceAmendParams, (), (place, changes, replaces, seen, request))
+BOOST_DESCRIBE_STRUCT(PlaceAmendParams, (), (place, changes, replaces, seen, request, confirmed))
 struct PlaceAmendResult {
   std::vector<ShownPlace> places;  // the one that was written
   std::vector<model::EntryId> revision;

@@ -13,12 +13,12 @@ namespace limbledger::service {
 
 namespace {
 
-// What is told of as done cannot lie ahead; a clock set wrong is asked about. The next check lies ahead by its nature.
-[[nodiscard]] Result<void> check_set_times(Context& context, const ExamTransferParams& params, const std::optional<model::OffsetMinutes>& offset) {
-  DateCheck dates(latest_today(context, offset), params.confirmed);
+// What is told of as done cannot lie ahead; a clock set wrong is asked about. The next check comes after the examination.
+[[nodiscard]] Result<void> check_set_times(Context& context, const ExamTransferParams& params, const ledger::ExamRecord& record) {
+  DateCheck dates(latest_today(context, record.fold.exam.offset_min), params.confirmed);
   const auto performed = [&](const std::optional<model::Instant>& at, const std::string& path) {
     if (at) {
-      dates.performed(*at, offset, "/set" + path + "/at");
+      dates.cared(*at, record, "/set" + path + "/at");
     }
   };
   if (params.set.vessel_check) {
@@ -32,6 +32,9 @@ namespace {
   }
   for (std::size_t i = 0; params.set.called && i < params.set.called->size(); ++i) {
     performed((*params.set.called)[i].at, "/called" + wire::pointer_step(i));
+  }
+  if (params.set.next_check) {
+    dates.follows(*params.set.next_check, record, "/set/next_check");
   }
   return dates.result();
 }
@@ -89,7 +92,7 @@ Result<ExamTransferResult> exam_transfer(Context& context, const ExamTransferPar
     if (auto free = register_is_free((*record)->fold.transfer_heads, operation.replaces, "/seen"); !free) {
       return free;
     }
-    return check_set_times(context, params, (*record)->fold.exam.offset_min);
+    return check_set_times(context, params, **record);
   });
   if (!written) {
     return written.error();

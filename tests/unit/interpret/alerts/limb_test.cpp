@@ -128,6 +128,10 @@ TEST_CASE("acs: a limb at risk whose owner cannot tell is never a no (worked exa
   bench.yes("history.injury_severe_or_crush", Side::midline);
   bench.no("history.pain_out_of_proportion", Side::left);
   bench.no("knee.stretch_pain_calf", Side::left);
+  CHECK(flag(bench, "acs") == "not_asked");  // three groups of muscles were not stretched
+  for (const char* group : {"leg.stretch_pain_front", "leg.stretch_pain_outer", "leg.stretch_pain_deep"}) {
+    bench.no(group, Side::left);
+  }
   CHECK(flag(bench, "acs") == "asked_no");
   bench.no("general.answers_reliable", Side::midline);
   CHECK(flag(bench, "acs") != "asked_no");
