@@ -3,7 +3,9 @@
 #include "core/report/page_judged.hpp"
 
 #include <algorithm>
+#include <string>
 #include <utility>
+#include <vector>
 
 namespace limbledger::report {
 
@@ -12,20 +14,30 @@ namespace {
 using interpret::Comparator;
 using interpret::Statement;
 
-[[nodiscard]] std::string within_error_words(const PageView& view, const Statement& statement, const StatementWords& said) {
+// One reading, and all that is not told of it.
+struct UnsettledReading {
+  std::string what;  // label, side and reading; empty where the statement is a sentence of its own
+  std::vector<std::string> says;
+};
+
+void add_unsettled_reading(const PageView& view, const Statement& statement, const StatementWords& said, std::vector<UnsettledReading>& readings) {
   const std::string row = statement.message.text + ".row";
-  if (!view.words.has(row)) {
-    return view.words.say(statement.message.text, said.args);
+  const bool short_words = view.words.has(row);
+  const std::string what = short_words ? view.label(said.item) + view.side_after(statement.side) + " " + said.reading : std::string();
+  const std::string says = view.words.say(short_words ? row : statement.message.text, said.args);
+  auto at = std::find_if(readings.begin(), readings.end(), [&](const UnsettledReading& one) { return one.what == what; });
+  if (at == readings.end()) {
+    at = readings.insert(readings.end(), UnsettledReading{what, {}});
   }
-  return view.say("page.found_motion", {{"what", view.label(said.item) + view.side_after(statement.side), false, true},
-                                        {"reading", said.reading, false, true},
-                                        {"says", view.words.say(row, said.args), false, true}});
+  if (std::find(at->says.begin(), at->says.end(), says) == at->says.end()) {
+    at->says.push_back(says);
+  }
 }
 
 }  // namespace
 
 std::vector<std::string> within_error(const PageView& view, bool sides_alone) {
-  std::vector<std::string> texts;
+  std::vector<UnsettledReading> readings;
   std::vector<std::pair<model::ItemId, Comparator>> said_of;
   // The side that is complained of first: what two sides differ by is one thing.
   for (const bool complained_of : {true, false}) {
@@ -45,10 +57,13 @@ std::vector<std::string> within_error(const PageView& view, bool sides_alone) {
         continue;
       }
       said_of.emplace_back(said.item, statement.comparator);
-      if (std::string text = within_error_words(view, statement, said); std::find(texts.begin(), texts.end(), text) == texts.end()) {
-        texts.push_back(std::move(text));
-      }
+      add_unsettled_reading(view, statement, said, readings);
     }
+  }
+  std::vector<std::string> texts;
+  for (const UnsettledReading& one : readings) {
+    const std::string says = joined(one.says, "; ");
+    texts.push_back(one.what.empty() ? says : one.what + ": " + says);
   }
   return texts;
 }
