@@ -174,9 +174,10 @@ Sheet letter_of_length(const PageView& view, const LetterAsk& ask, int shortened
 
 std::size_t letter_lines(const Sheet& sheet) {
   constexpr std::size_t across = 115;  // the head has the whole width
+  constexpr std::size_t across_bold = 95;
   std::size_t lines = sheet.banner.empty() ? 0 : 2;
   for (const std::string& line : sheet.head) {
-    lines += wrapped_lines(line, across);
+    lines += wrapped_lines(line, &line == &sheet.head.front() ? across_bold : across);
   }
   for (const SheetSection& section : sheet.sections) {
     std::size_t beside = 0;

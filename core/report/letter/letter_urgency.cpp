@@ -146,12 +146,12 @@ SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shor
 // The other side, the joints above and below, the minimum set and the danger signs: nothing else is named.
 SheetSection letter_not_examined(const PageView& view, int shortened) {
   constexpr std::size_t all = 1000;
-  const std::size_t kept = shortened < 1 ? all : (shortened < 3 ? 6 : (shortened < 5 ? 4 : (shortened < 6 ? 2 : 1)));
+  const std::size_t kept = shortened < 1 ? all : (shortened < 3 ? 6 : (shortened < 5 ? 4 : (shortened < 6 ? 2 : (shortened < 8 ? 1 : 0))));
   SheetSection section = view.section("page.not_examined");
   if (const std::vector<std::string> places = places_not_examined(view); !places.empty()) {
     section.bullet(joined(places, "; ") + ".");
   }
-  add_undone(view, shortened < 3 ? all : (shortened < 5 ? 6 : (shortened < 7 ? 3 : 1)), section);
+  add_undone(view, shortened < 3 ? all : (shortened < 5 ? 6 : (shortened < 7 ? 3 : (shortened < 8 ? 1 : 0))), section);
   // The side that is complained of first; of both sides an item is named once.
   std::vector<std::string> minimum;
   for (const bool complained_of : {true, false}) {
