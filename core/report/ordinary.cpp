@@ -34,7 +34,8 @@ struct OrdinaryOf {
     return either_way(stands_as(v.result == model::TestResult::positive ? "positive" : "negative", "negative"));
   }
   [[nodiscard]] Ordinary operator()(const model::Answer& v) const {
-    if (v.answer == model::AnswerWord::unsure) {
+    // Where yes and no are both ordinary, it is a fact or a kind of pain, and neither of them says that all is as it was.
+    if (v.answer == model::AnswerWord::unsure || (item.ordinary && item.ordinary->size() > 1)) {
       return Ordinary::described;
     }
     return either_way(stands_as(v.answer == model::AnswerWord::yes ? "yes" : "no", "no"));

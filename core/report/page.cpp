@@ -3,6 +3,7 @@
 #include "core/interpret/after/urgent_way.hpp"
 #include "core/interpret/rules/rule.hpp"
 #include "core/interpret/alerts/covered.hpp"
+#include "core/report/brief/brief.hpp"
 #include "core/report/page_evidence.hpp"
 #include "core/report/page_judged.hpp"
 #include "core/report/page_parts.hpp"
@@ -125,10 +126,17 @@ void add_film_planned(const PageView& view, const interpret::RuleResult& rule, S
          });
 }
 
+// The published version; where its name holds a word that a page does not use of a person, in words.
+[[nodiscard]] std::string edition_named(const PageView& view, const interpret::RuleResult& rule) {
+  std::string name = "rule_edition." + rule.edition.text;
+  std::replace(name.begin(), name.end(), '/', '.');
+  return view.words.has("msg." + name) ? view.say(name) : rule.edition.text;
+}
+
 [[nodiscard]] SheetSection rules_section(const PageView& view) {
   SheetSection section = view.section("page.rules");
   for (const interpret::RuleResult& rule : view.assessment.rules) {
-    const std::string head = view.say(rule.rule.text + ".name") + ", " + side_of(view.words, rule.side) + " (" + rule.edition.text + ")";
+    const std::string head = view.say(rule.rule.text + ".name") + ", " + side_of(view.words, rule.side) + " (" + edition_named(view, rule) + ")";
     const std::vector<std::string> lines = rule_lines(rule, view.exam, view.person, view.assessment.as_of, view.words, view.edition);
     section.bullet(head + ": " + lines.front() + film_by_alert(view, rule));
     for (std::size_t i = 1; i < lines.size(); ++i) {
@@ -194,15 +202,17 @@ Sheet exam_sheet(const model::Exam& exam, const std::optional<model::Person>& pe
   add(letters_section(view), false);
   add(alerts_section(view), false);
   add(next_section(view), false);
+  add(unsettled_section(view), false);  // after what cannot wait: an open rule of the knee stands above no broken hip
+  // Before what figures say: whoever stops reading half-way knows what nobody looked at.
+  add(not_done_section(view));
+  add(not_examined_section(view));
   add(hypotheses_section(view));
   add(rules_section(view));
   add(not_fitting_section(view), false);
   add(found_section(view));
-  add(not_done_section(view));
   add(compared_section(view));
   add(disagreed_section(view), false);
   add(flags_section(view));
-  add(not_examined_section(view));
   add(consent_section(view));
   add(signature_section(view));
   add(about_section(view));

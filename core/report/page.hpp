@@ -1,7 +1,7 @@
-// One exam as a clinician reads it: who, when and with whose consent; the examiner's impression first, then the plan; alerts and
-// what was done, the next step; what the findings support, the rules with what would settle them; what was found, side by side, and
-// what was not done; what was asked and what was not, what was not examined; who was there, signature, and what the page is. RIGHT
-// always stands before LEFT.
+// One exam as a clinician reads it: who, when and with whose consent; the examiner's impression first, what is out of the ordinary, then
+// the plan; alerts and what was done, the next step; what measurement left open, what was not done and not examined; what the findings
+// support, the rules with what would settle them; what was found, side by side; what was asked and what was not; who was
+// there, signature, and what the page is. RIGHT always stands before LEFT.
 // Nothing here judges: it prints an exam and its assessment.
 #pragma once
 

@@ -2,6 +2,7 @@
 #include "core/interpret/alerts/alerts.hpp"
 #include "core/interpret/alerts/covered.hpp"
 #include "core/interpret/after/urgent_way.hpp"
+#include "core/report/brief/brief.hpp"
 #include "core/report/page_judged.hpp"
 #include "core/report/page_parts.hpp"
 
@@ -108,6 +109,18 @@ void add_none_raised(const PageView& view, bool some_hidden, SheetSection& secti
     text += " " + view.say("page.alerts_of_knee");
   }
   section.plain(text);
+}
+
+// What the alerts and prompts advise against, of the steps of this complaint by name.
+void add_stopped(const PageView& view, SheetSection& section) {
+  for (const StoppedSteps& stopped : stopped_steps(view)) {
+    const Args args{{"side", view.side_after(stopped.side), false, true},
+                    {"steps", joined(stopped.labels, "; "), false, true},
+                    {"count", wire::write_number(static_cast<std::int64_t>(stopped.others), 1), true}};
+    if (!stopped.labels.empty()) {
+      section.bullet(view.say(stopped.others == 0 ? "page.stopped" : "page.stopped_and_others", args));
+    }
+  }
 }
 
 // By name, those that wait behind the three that are shown.
@@ -222,6 +235,7 @@ SheetSection alerts_section(const PageView& view) {
       }
     }
   }
+  add_stopped(view, section);
   for (const interpret::Question& question : view.assessment.questions) {
     if (is_protected_danger(view, question.question.text)) {
       continue;

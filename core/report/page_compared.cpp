@@ -102,7 +102,12 @@ SheetSection compared_section(const PageView& view) {
       continue;  // stands among what cannot wait, or in a line that says more
     }
     if (!put_in_row(view, statement, section)) {
-      section.bullet(statement_text(statement, view.exam, view.words, view.edition));
+      // Two states of a body may say the same sentence: a reader needs it once.
+      const std::string text = statement_text(statement, view.exam, view.words, view.edition);
+      const bool said = std::any_of(section.lines.begin(), section.lines.end(), [&](const SheetLine& line) { return line.text == text; });
+      if (!said) {
+        section.bullet(text);
+      }
     }
     taught = taught || statement.message.text.ends_with("_taught");
   }

@@ -1,4 +1,5 @@
 // Who was examined, by whom and with whose consent; the examiner's impression and plan; the signature; what the page is.
+#include "core/report/brief/brief.hpp"
 #include "core/report/page_parts.hpp"
 
 #include <algorithm>
@@ -119,6 +120,11 @@ std::vector<std::string> head_lines(const PageView& view) {
   if (exam.examiner) {
     when.push_back(view.say("page.examiner", {{"examiner", view.examiner(*exam.examiner)}}));
   }
+  if (exam.signed_) {
+    when.push_back(view.say("page.signed", {{"by", view.examiner(exam.signed_->by)}, {"at", view.local(exam.signed_->at), false, true}}));
+  } else {
+    when.push_back(view.say("page.not_signed"));
+  }
   lines.push_back(joined(when, ". "));
   std::vector<std::string> why{view.say(
       "page.complaint", {{"complaint", word_of(view.words, "complaint", exam.complaint.text) + view.side_after(exam.side), false, true}})};
@@ -127,6 +133,9 @@ std::vector<std::string> head_lines(const PageView& view) {
     why.push_back(view.say("page.injured", {{"date", exam.injured_on->to_text(), false, true}}));
   }
   lines.push_back(joined(why, ". "));
+  if (const std::vector<std::string> facts = weighty_facts(view); !facts.empty()) {
+    lines.push_back(view.say("page.facts_of_person", {{"facts", joined(facts, "; "), false, true}}) + ".");
+  }
   lines.push_back(consent_line(view));
   if (exam.exam) {
     lines.push_back(view.say("page.exam_id", {{"exam", exam.exam->to_text(), false, true}}));

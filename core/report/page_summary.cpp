@@ -1,5 +1,6 @@
 // What was found out of the ordinary, by side, in the words of the findings and of the comparisons that are believed; nothing is
 // judged beyond them. What is ordinary the catalogue says; where it says nothing of a value, a side is not called ordinary.
+#include "core/report/brief/brief.hpp"
 #include "core/report/ordinary.hpp"
 #include "core/report/page_judged.hpp"
 #include "core/report/page_parts.hpp"
@@ -79,8 +80,8 @@ struct OfSide {
 [[nodiscard]] OfSide found_on(const PageView& view, Side side) {
   OfSide here;
   for (const model::Finding* finding : view.findings) {
-    if (finding->side != side || std::holds_alternative<model::NotDone>(finding->value)) {
-      continue;
+    if (finding->side != side || std::holds_alternative<model::NotDone>(finding->value) || is_weighty_fact(*finding)) {
+      continue;  // what weighs of the person stands in the head
     }
     const Ordinary is = ordinary(view.edition, *finding);
     const bool looked = is_look(*finding);
@@ -143,6 +144,10 @@ SheetSection summary_section(const PageView& view) {
       here.parts.push_back(view.say(here.examined ? "page.found_nothing" : "page.found_not_examined"));
     }
     section.bullet(view.say("page.found_side", {{"side", side_of(view.words, side), false, true}, {"what", joined(here.parts, "; "), false, true}}));
+  }
+  // Whoever reads no further than this knows where nobody looked.
+  if (const std::vector<std::string> places = places_not_examined(view); !places.empty()) {
+    section.bullet(view.say("page.found_unseen", {{"places", joined(places, "; "), false, true}}) + ".");
   }
   return section;
 }

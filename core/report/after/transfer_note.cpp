@@ -31,7 +31,7 @@ constexpr std::size_t alerts_in_head_max = 2;
 }
 
 [[nodiscard]] std::string named_with_time(const PageView& view, const model::Finding& finding) {
-  const std::string what = view.label(finding.item) + view.side_after(finding.side) + ": " + view.value(finding);
+  const std::string what = view.label(finding.item) + view.side_after(finding.side) + ": " + value_or_undone(view, finding);
   // When it was found, where that was said; else when it was written down, which is at once unless it comes from paper.
   const bool said = finding.examined_at && (finding.examined_at != view.exam.examined_at || finding.origin == model::Origin::from_paper);
   const auto at = said || !finding.entered_at ? finding.examined_at : finding.entered_at;

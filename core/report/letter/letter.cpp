@@ -1,5 +1,6 @@
 #include "core/report/letter/letter.hpp"
 
+#include "core/report/brief/brief.hpp"
 #include "core/report/letter/letter_parts.hpp"
 
 #include <algorithm>
@@ -10,7 +11,6 @@ namespace limbledger::report {
 namespace {
 
 constexpr std::size_t letter_columns = 92;  // beside the titles, at the size of the letter
-constexpr int shortest = 7;
 
 [[nodiscard]] std::string quoted_words(std::string_view text) { return "\u2068" + std::string(text) + "\u2069"; }
 
@@ -59,6 +59,9 @@ constexpr int shortest = 7;
   }
   if (!known.empty()) {
     lines.push_back(joined(known, ". "));
+  }
+  if (const std::vector<std::string> facts = weighty_facts(view); !facts.empty() && !ask.protected_) {
+    lines.push_back(view.say("page.facts_of_person", {{"facts", joined(facts, "; "), false, true}}) + ".");
   }
   std::vector<std::string> why{view.say(
       "page.complaint", {{"complaint", word_of(view.words, "complaint", exam.complaint.text) + view.side_after(exam.side), false, true}})};
@@ -109,7 +112,35 @@ constexpr int shortest = 7;
   return section;
 }
 
-[[nodiscard]] Sheet letter_of_length(const PageView& view, const LetterAsk& ask, int shortened) {
+[[nodiscard]] std::size_t wrapped_lines(const std::string& text, std::size_t columns_here) {
+  std::size_t lines = 0;
+  for (std::size_t at = 0; at <= text.size();) {
+    const std::size_t end = std::min(text.find('\n', at), text.size());
+    const std::size_t width = width_of(std::string_view(text).substr(at, end - at));
+    lines += width == 0 ? 1 : (width + columns_here - 1) / columns_here;
+    at = end + 1;
+  }
+  return lines;
+}
+
+// A title breaks between words: a name under it takes lines of its own.
+[[nodiscard]] std::size_t title_lines(std::string_view title, std::size_t columns_here) {
+  std::size_t lines = 1;
+  std::size_t used = 0;
+  for (std::size_t at = 0; at < title.size();) {
+    const std::size_t end = std::min(title.find(' ', at), title.size());
+    const std::size_t width = width_of(title.substr(at, end - at));
+    const bool fits = used == 0 || used + 1 + width <= columns_here;
+    lines += fits ? 0 : 1;
+    used = fits && used != 0 ? used + 1 + width : width;
+    at = end + 1;
+  }
+  return lines;
+}
+
+}  // namespace
+
+Sheet letter_of_length(const PageView& view, const LetterAsk& ask, int shortened) {
   Sheet sheet;
   sheet.look = SheetLook::letter;
   sheet.banner = view.names.banner;
@@ -126,7 +157,7 @@ constexpr int shortest = 7;
   if (ask.protected_) {
     sections.push_back(letter_private(view));
   } else {
-    sections.push_back(letter_until(view));
+    sections.push_back(letter_until(view, shortened));
     sections.push_back(impression_section(view));
     sections.push_back(letter_function(view, shortened));
     sections.push_back(letter_found(view, shortened));
@@ -141,24 +172,12 @@ constexpr int shortest = 7;
   return sheet;
 }
 
-[[nodiscard]] std::size_t wrapped_lines(const std::string& text, std::size_t columns_here) {
-  std::size_t lines = 0;
-  for (std::size_t at = 0; at <= text.size();) {
-    const std::size_t end = std::min(text.find('\n', at), text.size());
-    const std::size_t width = width_of(std::string_view(text).substr(at, end - at));
-    lines += width == 0 ? 1 : (width + columns_here - 1) / columns_here;
-    at = end + 1;
-  }
-  return lines;
-}
-
-}  // namespace
-
 std::size_t letter_lines(const Sheet& sheet) {
   constexpr std::size_t across = 115;  // the head has the whole width
+  constexpr std::size_t across_bold = 95;
   std::size_t lines = sheet.banner.empty() ? 0 : 2;
   for (const std::string& line : sheet.head) {
-    lines += wrapped_lines(line, across);
+    lines += wrapped_lines(line, &line == &sheet.head.front() ? across_bold : across);
   }
   for (const SheetSection& section : sheet.sections) {
     std::size_t beside = 0;
@@ -166,14 +185,14 @@ std::size_t letter_lines(const Sheet& sheet) {
       beside += wrapped_lines(line.text, letter_columns);
     }
     constexpr std::size_t title_columns = 15;
-    lines += std::max(beside, wrapped_lines(section.title, title_columns));
+    lines += std::max(beside, title_lines(section.title, title_columns));
   }
   return lines;
 }
 
 Sheet letter_sheet(const PageView& view, const LetterAsk& ask) {
   Sheet sheet = letter_of_length(view, ask, 0);
-  for (int shortened = 1; shortened <= shortest && letter_lines(sheet) > letter_lines_max; ++shortened) {
+  for (int shortened = 1; shortened <= letter_shortest && letter_lines(sheet) > letter_lines_max; ++shortened) {
     sheet = letter_of_length(view, ask, shortened);
   }
   return sheet;

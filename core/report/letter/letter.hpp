@@ -26,9 +26,13 @@ struct LetterAsk {
 };
 
 // Lines of one sheet of A4 in the letter's own layout; tried out with a browser.
-inline constexpr std::size_t letter_lines_max = 61;
+inline constexpr std::size_t letter_lines_max = 60;
+
+inline constexpr int letter_shortest = 8;
 
 [[nodiscard]] Sheet letter_sheet(const PageView& view, const LetterAsk& ask);
+// At one length, 0 (all of it) to letter_shortest; letter_sheet takes the first that fits.
+[[nodiscard]] Sheet letter_of_length(const PageView& view, const LetterAsk& ask, int shortened);
 [[nodiscard]] std::size_t letter_lines(const Sheet& sheet);
 [[nodiscard]] model::LetterPage letter_page(const Sheet& sheet);
 // As it was written; with `stale_because` it says on top what has changed since.

@@ -1,4 +1,5 @@
 // What a letter tells of the findings: function, what was found and how, medicines, what was told.
+#include "core/report/brief/brief.hpp"
 #include "core/report/letter/letter_parts.hpp"
 #include "core/report/ordinary.hpp"
 #include "core/report/page_judged.hpp"
@@ -63,8 +64,7 @@ template <std::size_t Count>
   return view.label(finding.item) + view.side_after(finding.side) + ": " + value_or_undone(view, finding);
 }
 
-// Items of one side, without the side in each.
-[[nodiscard]] std::string without_side(const PageView& view, const Finding& finding) { return view.label(finding.item) + ": " + view.value(finding); }
+constexpr int without_method = 7;  // from this length on a look or a touch stands without how it was done
 
 // Without its method, but never without where it came from.
 [[nodiscard]] std::string bare_value(const PageView& view, const Finding& finding) {
@@ -73,9 +73,23 @@ template <std::size_t Count>
   return observed ? value : joined({value, enum_word(view.words, "origin", *finding.origin)});
 }
 
-// What a person was told by others or tells of themselves; a no is told with the danger signs.
+// Items of one side, without the side in each.
+[[nodiscard]] std::string without_side(const PageView& view, const Finding& finding, int shortened) {
+  const bool bare = shortened >= without_method && !is_number(finding) && !finding.pain && !finding.end_feel && !finding.remark && !finding.despite &&
+                    finding.standing != model::Standing::in_conflict;
+  return view.label(finding.item) + ": " + (bare ? bare_value(view, finding) : view.value(finding));
+}
+
+// What a person was told by others or tells of themselves; a no is told with the danger signs, what weighs in the head.
 [[nodiscard]] bool is_told_of(const PageView& view, const Finding& finding) {
-  if (stands_elsewhere(finding) || left_undone(finding) || ordinary(view.edition, finding) == Ordinary::ordinary || !finding.item.text.starts_with("history.")) {
+  if (stands_elsewhere(finding) || left_undone(finding) || is_weighty_fact(finding)) {
+    return false;
+  }
+  if (is_lasting_fact(view, finding)) {
+    const auto* answer = std::get_if<model::Answer>(&finding.value);
+    return answer == nullptr || answer->answer != model::AnswerWord::no;
+  }
+  if ( ordinary(view.edition, finding) == Ordinary::ordinary || !finding.item.text.starts_with("history.")) {
     return false;
   }
   const auto* answer = std::get_if<model::Answer>(&finding.value);
@@ -86,6 +100,14 @@ template <std::size_t Count>
 struct FoundList {
   std::vector<std::string> parts;
   std::size_t whole = 0;
+
+  // Of another list what is kept, as never left out; the rest to be counted.
+  void take(const FoundList& other, std::size_t kept) {
+    const std::size_t here = std::min(other.parts.size(), other.whole + kept);
+    for (std::size_t i = 0; i < other.parts.size(); ++i) {
+      add(other.parts[i], i < here);
+    }
+  }
 
   void add(std::string part, bool never_folded) {
     if (never_folded) {
@@ -101,36 +123,73 @@ struct FoundOnSide {
   FoundList measured;
   FoundList described;
   FoundList ordinary_labels;
-  FoundList undone;
 };
 
-// Whether the foot has blood, feels and moves: of the side that is complained of the reader sees each of them.
-[[nodiscard]] bool blood_feeling_or_movement(const Finding& finding) {
-  constexpr std::array<std::string_view, 12> begins{"vessel.pulse_",      "vessel.foot_",      "vessel.capillary_refill_", "vessel.doppler_arterial_",
-                                                    "nerve.sensation_",   "nerve.touch_",      "nerve.foot_drop",          "nerve.power_ankle_",
-                                                    "nerve.power_great_", "nerve.power_toes_", "ankle.movement",           "foot.toes_"};
-  return std::any_of(begins.begin(), begins.end(), [&](std::string_view one) { return finding.item.text.starts_with(one); });
+// Of a side that is complained of alone: the same item on the other one, which stands behind the value that it is read against.
+[[nodiscard]] const Finding* read_against(const PageView& view, const Finding& finding) {
+  if (view.exam.side != finding.side || finding.side == Side::midline || left_undone(finding) || stands_elsewhere(finding) ||
+      finding.item.text.starts_with("history.") || !is_number(finding) || ordinary(view.edition, finding) == Ordinary::ordinary) {
+    return nullptr;  // a yes or a look is not read against the other side
+  }
+  const Finding* other = nullptr;
+  for (const Finding* one : view.findings) {
+    if (one->item == finding.item && one->side != finding.side && one->side != Side::midline) {
+      // Two values that are both kept, or what is out of the ordinary there too, stand on their own side.
+      if (other != nullptr || left_undone(*one) || one->origin == model::Origin::bulk_expected || ordinary(view.edition, *one) == Ordinary::unusual) {
+        return nullptr;
+      }
+      other = one;
+    }
+  }
+  return other;
 }
 
-[[nodiscard]] FoundOnSide gather_side(const PageView& view, Side side, bool complained_of) {
+[[nodiscard]] bool stands_behind_other(const PageView& view, const Finding& finding) {
+  return std::any_of(view.findings.begin(), view.findings.end(),
+                     [&](const Finding* one) { return one->item == finding.item && read_against(view, *one) == &finding; });
+}
+
+// With how it was taken only where that differs.
+[[nodiscard]] std::string with_other_side(const PageView& view, const Finding& finding, int shortened) {
+  const Finding* other = read_against(view, finding);
+  std::string value = without_side(view, finding, shortened);
+  if (other == nullptr) {
+    return value;
+  }
+  const std::string own_bare = bare_value_text(view.words, view.edition, finding);
+  const std::string other_bare = bare_value_text(view.words, view.edition, *other);
+  const std::string own_whole = view.value(finding);
+  const std::string other_whole = view.value(*other);
+  const bool alike = own_whole.starts_with(own_bare) && other_whole == other_bare + own_whole.substr(own_bare.size());
+  return view.say("letter.other_value", {{"value", value, false, true},
+                                         {"side", side_of(view.words, other->side), false, true},
+                                         {"other", alike ? other_bare : other_whole, false, true}});
+}
+
+[[nodiscard]] bool alert_rests_on(const PageView& view, const Finding& finding) {
+  return finding.finding && std::any_of(view.assessment.alerts.begin(), view.assessment.alerts.end(), [&](const interpret::Alert& alert) {
+           return alert_in_letter(view, alert, false) && std::find(alert.because.begin(), alert.because.end(), *finding.finding) != alert.because.end();
+         });
+}
+
+[[nodiscard]] FoundOnSide gather_side(const PageView& view, Side side, bool complained_of, int shortened) {
   FoundOnSide here;
   for (const Finding* finding : view.findings) {
     if (finding->side != side || stands_elsewhere(*finding) || finding->item.text.starts_with("history.") ||
-        finding->item.text.starts_with("general.concern_") || finding->item.text.starts_with("examiner.")) {
+        finding->item.text.starts_with("general.concern_") || finding->item.text.starts_with("examiner.") || left_undone(*finding) ||
+        is_lasting_fact(view, *finding) || stands_behind_other(view, *finding)) {
       continue;
     }
-    const bool whole = complained_of && blood_feeling_or_movement(*finding);
-    if (left_undone(*finding)) {
-      here.undone.add(without_side(view, *finding), whole);
-      continue;
-    }
+    // What an alert rests on is a danger sign that was found: it is not left out either.
+    const bool of_foot = complained_of && blood_feeling_or_movement(*finding);
+    const bool whole = of_foot || alert_rests_on(view, *finding);
     // Entered for a group: nobody looked at this item alone, and nothing is said of it.
     if (finding->origin && *finding->origin == model::Origin::bulk_expected) {
       continue;
     }
     switch (ordinary(view.edition, *finding)) {
       case Ordinary::unusual:
-        here.unusual.add(without_side(view, *finding), whole);
+        here.unusual.add(with_other_side(view, *finding, shortened), whole);
         break;
       case Ordinary::ordinary:
         // With its value: "kneecap tender" alone under what is ordinary reads both ways.
@@ -140,29 +199,19 @@ struct FoundOnSide {
                                             view.label(finding->item) + ": " + bare_value(view, *finding));
           break;
         }
-        here.ordinary_labels.add(view.label(finding->item) + ": " + bare_value(view, *finding), whole);
+        here.ordinary_labels.add(view.label(finding->item) + ": " + bare_value(view, *finding), of_foot);
         break;
       case Ordinary::described:
       case Ordinary::told:
-        (is_number(*finding) ? here.measured : here.described).add(without_side(view, *finding), whole);
+        (is_number(*finding) ? here.measured : here.described).add(with_other_side(view, *finding, shortened), whole);
         break;
     }
   }
   return here;
 }
 
-// "n more, in the record" in the place of what does not fit.
-[[nodiscard]] std::string shortened_list(const PageView& view, const std::vector<std::string>& parts, std::size_t kept, std::string_view between) {
-  if (parts.size() <= kept) {
-    return joined(parts, between);
-  }
-  std::vector<std::string> shown(parts.begin(), parts.begin() + static_cast<std::ptrdiff_t>(kept));
-  shown.push_back(view.say("letter.more", {{"count", wire::write_number(static_cast<std::int64_t>(parts.size() - kept), 1), true}}));
-  return joined(shown, between);
-}
-
 [[nodiscard]] std::string shortened_found(const PageView& view, const FoundList& found, std::size_t kept) {
-  return shortened_list(view, found.parts, found.whole + kept, "; ");
+  return some_of(view, found.parts, found.whole + kept, "page.findings");
 }
 
 // The side that is complained of is read first.
@@ -184,7 +233,32 @@ struct FoundOnSide {
          !left_undone(finding) && ordinary(view.edition, finding) == Ordinary::unusual;
 }
 
+// What the error of measurement or an answer not yet given leaves open; of sides alone, because a letter compares with no figures.
+void add_unsettled(const PageView& view, int shortened, SheetSection& section) {
+  constexpr std::size_t all = 1000;
+  const std::size_t kept = shortened < 4 ? all : (shortened < 6 ? 3 : (shortened < 8 ? 1 : 0));
+  if (const std::vector<std::string> measured = within_error(view, true); !measured.empty()) {
+    section.bullet(view.say("letter.within_error", {{"what", some_of(view, measured, kept, "page.unsettled"), false, true}}) + ".");
+  }
+  if (const std::vector<std::string> open = rules_still_open(view, shortened < 7); !open.empty()) {
+    section.bullet(view.say("letter.rules_open", {{"what", some_of(view, open, kept, "page.unsettled"), false, true}}) + ".");
+  }
+}
+
 }  // namespace
+
+bool is_complained_of(const PageView& view, Side side) {
+  const bool one_side = view.exam.side == Side::left || view.exam.side == Side::right;
+  return one_side ? view.exam.side == side : side != Side::midline;
+}
+
+bool blood_feeling_or_movement(const Finding& finding) {
+  constexpr std::array<std::string_view, 15> begins{"vessel.pulse_",      "vessel.foot_",        "vessel.capillary_refill_", "vessel.doppler_arterial_",
+                                                    "nerve.sensation_",   "nerve.touch_",        "nerve.foot_drop",          "nerve.power_ankle_",
+                                                    "nerve.power_great_", "nerve.power_toes_",   "ankle.movement",           "foot.toes_",
+                                                    "nerve.toe_touch_",   "nerve.monofilament_", "nerve.tuning_fork_"};
+  return std::any_of(begins.begin(), begins.end(), [&](std::string_view one) { return finding.item.text.starts_with(one); });
+}
 
 SheetSection letter_function(const PageView& view, int shortened) {
   SheetSection section = view.section("letter.function");
@@ -227,7 +301,7 @@ SheetSection letter_function(const PageView& view, int shortened) {
     parts.insert(parts.begin(), then.begin(), then.end());
   }
   constexpr std::size_t all = 1000;
-  section.plain(parts.empty() ? view.say("letter.function_not_recorded") : shortened_list(view, parts, shortened < 4 ? all : (shortened < 6 ? 6 : 3), "; ") + ".");
+  section.plain(parts.empty() ? view.say("letter.function_not_recorded") : some_of(view, parts, shortened < 4 ? all : (shortened < 6 ? 6 : 3), "page.findings") + ".");
   return section;
 }
 
@@ -235,51 +309,56 @@ SheetSection letter_found(const PageView& view, int shortened) {
   constexpr std::size_t all = 1000;
   // What is told of the side that is complained of goes last.
   const std::size_t told_kept = shortened < 2 ? all : (shortened < 4 ? 6 : (shortened < 6 ? 3 : (shortened < 7 ? 1 : 0)));
-  const std::size_t measured_of_side = shortened < 5 ? all : (shortened < 6 ? 4 : (shortened < 7 ? 3 : 1));
+  const std::size_t measured_of_side = shortened < 5 ? all : (shortened < 6 ? 4 : (shortened < 7 ? 3 : (shortened < 8 ? 1 : 0)));
   const std::size_t measured_beside = shortened < 3 ? all : (shortened < 5 ? 2 : (shortened < 7 ? 1 : 0));
-  const std::size_t ordinary_of_side = shortened < 3 ? all : (shortened < 5 ? 10 : (shortened < 6 ? 3 : (shortened < 7 ? 1 : 0)));
+  const std::size_t ordinary_of_side = shortened < 3 ? all : (shortened < 5 ? 10 : (shortened < 6 ? 3 : (shortened < 7 ? 2 : 0)));
   const std::size_t ordinary_beside = shortened < 1 ? all : (shortened < 2 ? 4 : (shortened < 4 ? 2 : (shortened < 6 ? 1 : 0)));
-  const std::size_t unusual_kept = shortened < 5 ? all : (shortened < 6 ? 5 : (shortened < 7 ? 3 : 1));
+  const std::size_t unusual_of_side = shortened < 6 ? all : (shortened < 7 ? 8 : (shortened < 8 ? 4 : 2));
+  const std::size_t unusual_beside = shortened < 5 ? all : (shortened < 6 ? 5 : (shortened < 7 ? 3 : (shortened < 8 ? 1 : 0)));
   SheetSection section = view.section("letter.found");
+  // Where nothing of a list is kept, its count stands at the end with the others.
+  std::vector<std::string> left_out;
+  const auto put = [&](const FoundList& found, std::size_t kept, std::string_view message, std::string_view when_none, const std::string& of_side) {
+    if (found.parts.empty()) {
+      return;
+    }
+    if (found.whole + kept == 0) {
+      left_out.push_back(view.say(when_none, {{"side", of_side, false, true}, {"count", wire::write_number(static_cast<std::int64_t>(found.parts.size()), 1), true}}));
+      return;
+    }
+    section.bullet(view.say(message, {{"side", of_side, false, true}, {"what", shortened_found(view, found, kept), false, true}}));
+  };
   for (const Side side : sides_in_order(view)) {
-    const bool complained_of = view.exam.side == side;
+    const bool complained_of = is_complained_of(view, side);
     const bool beside = !complained_of && (view.exam.side == Side::left || view.exam.side == Side::right);
-    const FoundOnSide here = gather_side(view, side, complained_of);
+    const FoundOnSide here = gather_side(view, side, complained_of, shortened);
     const std::size_t measured_kept = beside ? measured_beside : measured_of_side;
     const std::size_t ordinary_kept = beside ? ordinary_beside : ordinary_of_side;
     const std::string of_side = of_side_named(view, side);
-    std::vector<std::string> parts;
-    if (!here.unusual.parts.empty()) {
-      parts.push_back(shortened_found(view, here.unusual, unusual_kept));
-    }
-    if (!here.measured.parts.empty()) {
-      parts.push_back(shortened_found(view, here.measured, measured_kept));
-    }
-    if (!here.described.parts.empty()) {
-      parts.push_back(shortened_found(view, here.described, measured_kept));
-    }
-    if (!parts.empty()) {
-      section.bullet(view.say("letter.found_side", {{"side", of_side, false, true}, {"what", joined(parts, "; "), false, true}}));
-    }
-    if (!here.ordinary_labels.parts.empty()) {
-      section.bullet(view.say("letter.ordinary_side", {{"side", of_side, false, true},
-                                                       {"what", shortened_found(view, here.ordinary_labels, ordinary_kept), false, true}}));
-    }
-    if (!here.undone.parts.empty()) {
-      section.bullet(view.say("letter.undone_side", {{"side", of_side, false, true},
-                                                     {"what", shortened_found(view, here.undone, measured_kept), false, true}}));
-    }
+    const std::size_t unusual_kept = beside ? unusual_beside : unusual_of_side;
+    FoundList told_first;
+    told_first.take(here.unusual, unusual_kept);
+    told_first.take(here.measured, measured_kept);
+    told_first.take(here.described, measured_kept);
+    put(told_first, 0, "letter.found_side", "letter.left_out_found", of_side);
+    put(here.ordinary_labels, ordinary_kept, "letter.ordinary_side", "letter.left_out_ordinary", of_side);
   }
+  add_unsettled(view, shortened, section);
   std::vector<std::string> told;
   for (const Finding* finding : view.findings) {
     if (is_told_of(view, *finding)) {
       told.push_back(with_label(view, *finding));
     }
   }
-  if (!told.empty()) {
-    section.bullet(view.say("letter.told", {{"what", shortened_list(view, told, told_kept, "; "), false, true}}));
+  if (!told.empty() && told_kept == 0) {
+    left_out.push_back(view.say("letter.left_out_told", {{"count", wire::write_number(static_cast<std::int64_t>(told.size()), 1), true}}));
+  } else if (!told.empty()) {
+    section.bullet(view.say("letter.told", {{"what", some_of(view, told, told_kept, "page.findings"), false, true}}));
   }
   add_noes(view, shortened, section);
+  if (!left_out.empty()) {
+    section.bullet(view.say("letter.left_out", {{"where", view.say("page.findings"), false, true}, {"what", joined(left_out, "; "), false, true}}));
+  }
   if (section.lines.empty()) {
     section.plain(view.say("page.nothing"));
   }

@@ -57,7 +57,7 @@ struct AnsweredNo {
     if (printed_answer(view, flag) != interpret::FlagAnswer::asked_no || is_hidden_flag(view, flag)) {
       continue;
     }
-    const std::string label = flag_label(view, flag.flag.text);
+    const std::string label = danger_named(view, flag);
     if (std::find(labels.begin(), labels.end(), label) == labels.end()) {
       labels.push_back(label);
     }
@@ -75,11 +75,12 @@ struct AnsweredNo {
 
 // What a reader would ask back by telephone, though it was answered no. A head that was not struck comes first: of somebody with blood
 // thinners it decides what is done.
-constexpr std::array<std::string_view, 16> noes_told{
+constexpr std::array<std::string_view, 17> noes_told{
     "history.head_injury",         "history.fever",           "history.unwell",                 "history.breathless",
     "history.numb_or_tingling",    "history.saddle_numbness", "history.bladder_bowel_change",   "history.cold_pale_sudden",
     "history.knee_dislocated",     "history.patella_dislocated", "history.pain_out_of_proportion", "history.pain_severe_sudden",
-    "history.bleeding_disorder",   "history.diabetes",        "history.immune_suppressed",      "history.cancer_known"};
+    "history.bleeding_disorder",   "history.diabetes",        "history.immune_suppressed",      "history.cancer_known",
+    "body.pregnancy"};
 
 [[nodiscard]] std::vector<std::string> asked_by_name(const PageView& view) {
   std::vector<std::string> parts;
@@ -88,6 +89,9 @@ constexpr std::array<std::string_view, 16> noes_told{
       const auto* answer = std::get_if<model::Answer>(&finding->value);
       if (finding->item.text != item || answer == nullptr || answer->answer != model::AnswerWord::no || ordinary(view.edition, *finding) == Ordinary::unusual) {
         continue;
+      }
+      if (finding->origin == model::Origin::bulk_expected) {
+        continue;  // entered for a group: nobody asked after it alone
       }
       const bool observed = !finding->origin || *finding->origin == model::Origin::observed;
       const std::string label = view.label(finding->item) + view.side_after(finding->side);
@@ -99,18 +103,26 @@ constexpr std::array<std::string_view, 16> noes_told{
 
 }  // namespace
 
+std::string danger_named(const PageView& view, const interpret::Flag& flag) {
+  const std::string label = flag_label(view, flag.flag.text);
+  const bool differs = std::any_of(view.assessment.flags.begin(), view.assessment.flags.end(), [&](const interpret::Flag& one) {
+    return one.side != flag.side && flag_label(view, one.flag.text) == label && printed_answer(view, one) != printed_answer(view, flag);
+  });
+  return differs ? label + view.side_after(flag.side) : label;
+}
+
 void add_noes(const PageView& view, int shortened, SheetSection& section) {
   constexpr std::size_t all = 1000;
-  const std::size_t kept = shortened < 3 ? all : (shortened < 5 ? 6 : (shortened < 6 ? 3 : 1));
+  const std::size_t kept = shortened < 3 ? all : (shortened < 5 ? 6 : (shortened < 6 ? 3 : (shortened < 8 ? 1 : 0)));
   if (const std::vector<std::string> by_name = asked_by_name(view); !by_name.empty()) {
-    section.bullet(view.say("letter.asked_by_name", {{"what", some_of(view, by_name, kept), false, true}}) + ".");
+    section.bullet(view.say("letter.asked_by_name", {{"what", some_of(view, by_name, kept, "page.findings"), false, true}}) + ".");
   }
   const AnsweredNo no = answered_no(view);
   if (!no.only_looked.empty()) {
-    section.bullet(view.say("letter.not_suggested", {{"flags", some_of(view, no.only_looked, kept), false, true}}) + ".");
+    section.bullet(view.say("letter.not_suggested", {{"flags", joined(no.only_looked, "; "), false, true}}) + ".");
   }
   if (!no.asked.empty()) {
-    section.bullet(view.say("letter.asked_no", {{"flags", some_of(view, no.asked, kept), false, true}}));
+    section.bullet(view.say("letter.asked_no", {{"flags", joined(no.asked, "; "), false, true}}));
   }
 }
 

@@ -1,21 +1,27 @@
-// The sections of a letter that rest on findings; letter.cpp puts them in order. `shortened` from 0 (all) to 7: what grows is cut
-// to a count, first what was found ordinary, then what was told, what was measured and not done, the grounds of an alert, and in the
-// end, where a sheet could never hold it, what was out of the ordinary. Pulses, feeling and movement of the side that is complained
-// of are never cut.
+// The sections of a letter that rest on findings; letter.cpp puts them in order. `shortened` from 0 (all) to 8: what grows is cut
+// to a count with where the rest is read, first what was found ordinary, then what was told, what was measured and not done, the
+// grounds of an alert, and in the end, where a sheet could never hold it, how a look was done and what was out of the ordinary. Danger signs that were asked
+// after, and pulses, feeling and movement of the side that is complained of, are never cut.
 #pragma once
 
 #include "core/report/letter/letter.hpp"
 
 namespace limbledger::report {
 
-// Joined; "n more, in the record" in the place of what does not fit.
-[[nodiscard]] std::string some_of(const PageView& view, const std::vector<std::string>& parts, std::size_t kept);
+// Joined; in the place of what does not fit, how many more there are and under which title of the record (`where`).
+[[nodiscard]] std::string some_of(const PageView& view, const std::vector<std::string>& parts, std::size_t kept, std::string_view where);
+// Where nobody said which side, or both: each is complained of.
+[[nodiscard]] bool is_complained_of(const PageView& view, model::Side side);
+// Whether the foot has blood, feels and moves.
+[[nodiscard]] bool blood_feeling_or_movement(const model::Finding& finding);
 // Whether a letter, or a protected one, tells of this alert.
 [[nodiscard]] bool alert_in_letter(const PageView& view, const interpret::Alert& alert, bool private_letter);
 [[nodiscard]] SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shortened);
-[[nodiscard]] SheetSection letter_until(const PageView& view);
+[[nodiscard]] SheetSection letter_until(const PageView& view, int shortened);
 [[nodiscard]] SheetSection letter_function(const PageView& view, int shortened);
 [[nodiscard]] SheetSection letter_found(const PageView& view, int shortened);
+// With its side where the same danger was answered otherwise on the other one.
+[[nodiscard]] std::string danger_named(const PageView& view, const interpret::Flag& flag);
 void add_noes(const PageView& view, int shortened, SheetSection& section);
 [[nodiscard]] SheetSection letter_treatment(const PageView& view);
 [[nodiscard]] SheetSection letter_medicines(const PageView& view);

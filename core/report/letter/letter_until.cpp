@@ -1,5 +1,6 @@
 // What holds until the reader has seen the person: what the plan tells them and what an alert says meanwhile. Without it a reader
 // learns neither that the leg carries nothing nor that the person came fasting.
+#include "core/report/brief/brief.hpp"
 #include "core/report/letter/letter_parts.hpp"
 #include "core/report/page_judged.hpp"
 
@@ -15,15 +16,43 @@ namespace {
   return kind && item.became != model::Became::declined;
 }
 
+// What was decided beside it: a reader who does not know that a film is ordered orders another.
+[[nodiscard]] std::vector<std::string> decided(const PageView& view) {
+  std::vector<std::string> parts;
+  for (const model::PlanItem& item : view.exam.plan.value_or(std::vector<model::PlanItem>{})) {
+    const bool ordered = item.kind == model::PlanKind::film || item.kind == model::PlanKind::referral || item.kind == model::PlanKind::review;
+    const bool care = item.kind == model::PlanKind::exercise || item.kind == model::PlanKind::medicine;
+    const bool given = item.became == model::Became::given || item.became == model::Became::done;
+    if (!ordered && !(care && !given)) {
+      continue;  // what holds until seen stands above, what was given in its own section
+    }
+    std::vector<std::string> one{view.say("letter.given", {{"plan", enum_word(view.words, "plan", item.kind) + view.side_after(item.side), false, true},
+                                                           {"text", item.text.text}})};
+    if (item.who) {
+      one.push_back("\u2068" + item.who->text + "\u2069");
+    }
+    if (item.by) {
+      one.push_back(view.say("plan.by", {{"date", item.by->to_text(), false, true}}));
+    }
+    if (item.became) {
+      one.push_back(enum_word(view.words, "became", *item.became));
+    }
+    parts.push_back(joined(one));
+  }
+  return parts;
+}
+
 }  // namespace
 
-SheetSection letter_until(const PageView& view) {
+SheetSection letter_until(const PageView& view, int shortened) {
   SheetSection section = view.section("letter.until");
   std::vector<std::string> planned;
   std::vector<std::string> named;
   for (const model::PlanItem& item : view.exam.plan.value_or(std::vector<model::PlanItem>{})) {
-    if (holds_until_seen(item)) {
+    if (item.became != model::Became::declined) {
       named.push_back(item.plan_item ? item.plan_item->to_text() : std::string());
+    }
+    if (holds_until_seen(item)) {
       planned.push_back(view.say("letter.given", {{"plan", enum_word(view.words, "plan", item.kind) + view.side_after(item.side), false, true},
                                                   {"text", item.text.text}}));
     }
@@ -51,6 +80,21 @@ SheetSection letter_until(const PageView& view) {
   }
   section.plain(says);
   add_exchanged_line(view, named, section);
+  if (const std::vector<std::string> planned_beside = decided(view); !planned_beside.empty()) {
+    section.plain(view.say("letter.until_decided", {{"what", joined(planned_beside, "; "), false, true}}));
+  }
+  // Whoever receives the person does not try what the alerts advise against.
+  constexpr std::size_t all = 1000;
+  const std::size_t kept = shortened < 2 ? all : (shortened < 4 ? 8 : (shortened < 6 ? 5 : (shortened < 8 ? 3 : 2)));
+  std::vector<std::string> steps;
+  for (const StoppedSteps& stopped : stopped_steps(view)) {
+    for (const std::string& label : stopped.labels) {
+      steps.push_back(label + view.side_after(stopped.side));
+    }
+  }
+  if (!steps.empty()) {
+    section.plain(view.say("letter.until_stop", {{"steps", some_of(view, steps, kept, "page.cannot_wait"), false, true}}));
+  }
   return section;
 }
 

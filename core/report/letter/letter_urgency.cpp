@@ -1,8 +1,11 @@
 // How soon, because of which finding; and what was not examined.
+#include "core/report/brief/brief.hpp"
 #include "core/report/letter/letter_parts.hpp"
+#include "core/report/ordinary.hpp"
 #include "core/report/page_judged.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace limbledger::report {
 
@@ -13,40 +16,89 @@ using model::Side;
 // The examiner's word against the most urgent alert: 0 now, 1 same day, 2 later.
 [[nodiscard]] int how_soon(model::LetterUrgency urgency) { return static_cast<int>(urgency); }
 
-// Where only some are kept, those of its own side stand first: a pulse of the other leg alone would say the wrong thing.
-void add_grounds(const PageView& view, const std::vector<model::FindingId>& findings, const std::optional<Side>& side, std::size_t kept, SheetSection& section) {
+// Where only some are kept, the sign that the danger is named for stands first, then what is out of the ordinary on its own side: a
+// pulse of the other leg alone would say the wrong thing.
+void add_grounds(const PageView& view, std::string_view danger, const std::vector<model::FindingId>& findings, const std::optional<Side>& side, std::size_t kept,
+                 SheetSection& section) {
   std::vector<model::FindingId> ids = findings;
   if (ids.size() > kept) {
-    std::stable_partition(ids.begin(), ids.end(), [&](const model::FindingId& id) {
-      return std::any_of(view.findings.begin(), view.findings.end(), [&](const model::Finding* one) { return one->finding == id && one->side == side; });
-    });
+    const reference::AlertRow* row = view.edition.alert({"alert." + std::string(after_dot(danger))});
+    // Then by their place in the catalogue: ids are drawn, and say nothing.
+    const auto weight = [&](const model::FindingId& id) {
+      for (std::size_t i = 0; i < view.findings.size(); ++i) {
+        const model::Finding& one = *view.findings[i];
+        if (one.finding != id) {
+          continue;
+        }
+        const bool sign = row != nullptr && row->sign && std::find(row->sign->begin(), row->sign->end(), one.item) != row->sign->end();
+        const bool here = one.side == side;
+        const bool unusual = here && ordinary(view.edition, one) == Ordinary::unusual;
+        const int first = sign && here ? 0 : (unusual && !blood_feeling_or_movement(one) ? 1 : (unusual ? 2 : (here ? 3 : 4)));
+        return std::pair(first, i);
+      }
+      return std::pair(5, view.findings.size());
+    };
+    std::stable_sort(ids.begin(), ids.end(), [&](const model::FindingId& a, const model::FindingId& b) { return weight(a) < weight(b); });
   }
-  std::vector<std::string> why = findings_named(view, ids);
-  why.resize(std::min(why.size(), kept));
-  if (!why.empty()) {
-    section.under(view.say("page.alert_because", {{"findings", joined(why, "; "), false, true}}) + ".");
+  if (const std::vector<std::string> why = findings_named(view, ids); !why.empty()) {
+    section.under(view.say("page.alert_because", {{"findings", some_of(view, why, kept, "page.cannot_wait"), false, true}}) + ".");
   }
 }
 
-[[nodiscard]] std::vector<std::string> open_signs(const PageView& view) {
+// Asked after and not settled by the answer, or not asked after; a danger that is both on two sides was asked after.
+[[nodiscard]] std::vector<std::string> open_signs(const PageView& view, bool asked) {
   std::vector<std::string> labels;
+  std::vector<std::string> asked_labels;
   for (const interpret::Flag& flag : view.assessment.flags) {
-    const std::string label = flag_label(view, flag.flag.text);
-    if (is_open_flag(view, flag) && !is_hidden_flag(view, flag) && std::find(labels.begin(), labels.end(), label) == labels.end()) {
-      labels.push_back(label);
+    if (!is_open_flag(view, flag) || is_hidden_flag(view, flag)) {
+      continue;
+    }
+    const std::string label = danger_named(view, flag);
+    std::vector<std::string>& of = printed_answer(view, flag) == interpret::FlagAnswer::cannot_answer ? asked_labels : labels;
+    if (std::find(of.begin(), of.end(), label) == of.end()) {
+      of.push_back(label);
     }
   }
+  if (asked) {
+    return asked_labels;
+  }
+  labels.erase(std::remove_if(labels.begin(), labels.end(), [&](const std::string& one) { return std::find(asked_labels.begin(), asked_labels.end(), one) != asked_labels.end(); }), labels.end());
   return labels;
+}
+
+// What was meant to be examined and was not, with the reason: what shows blood, feeling and movement of the side complained of first.
+void add_undone(const PageView& view, std::size_t kept, SheetSection& section) {
+  std::vector<std::string> first;
+  std::vector<std::string> rest;
+  for (const bool complained_of : {true, false}) {
+    for (const model::Finding* finding : view.findings) {
+      if (!std::holds_alternative<model::NotDone>(finding->value) || is_complained_of(view, finding->side) != complained_of ||
+          finding->item.text.starts_with("function.") || finding->item.text.starts_with("gait.")) {
+        continue;  // what the person can do stands by itself
+      }
+      const bool whole = complained_of && blood_feeling_or_movement(*finding);
+      (whole ? first : rest).push_back(view.label(finding->item) + view.side_after(finding->side) + ": " + value_or_undone(view, *finding));
+    }
+  }
+  const std::size_t whole = first.size();
+  first.insert(first.end(), rest.begin(), rest.end());
+  if (!first.empty()) {
+    section.bullet(view.say("letter.undone", {{"what", some_of(view, first, whole + kept, "page.not_done"), false, true}}));
+  }
 }
 
 }  // namespace
 
-std::string some_of(const PageView& view, const std::vector<std::string>& parts, std::size_t kept) {
+std::string some_of(const PageView& view, const std::vector<std::string>& parts, std::size_t kept, std::string_view where) {
   if (parts.size() <= kept) {
     return joined(parts, "; ");
   }
+  if (kept == 0) {
+    return view.say("letter.more_alone", {{"count", wire::write_number(static_cast<std::int64_t>(parts.size()), 1), true}, {"where", view.say(where), false, true}});
+  }
   std::vector<std::string> shown(parts.begin(), parts.begin() + static_cast<std::ptrdiff_t>(kept));
-  shown.push_back(view.say("letter.more", {{"count", wire::write_number(static_cast<std::int64_t>(parts.size() - kept), 1), true}}));
+  shown.push_back(view.say("letter.more", {{"count", wire::write_number(static_cast<std::int64_t>(parts.size() - kept), 1), true},
+                                           {"where", view.say(where), false, true}}));
   return joined(shown, "; ");
 }
 
@@ -72,7 +124,7 @@ SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shor
     soonest = std::min(soonest, how_soon(alert.urgency == interpret::Urgency::now ? model::LetterUrgency::now : model::LetterUrgency::same_day));
     section.bullet(view.say("letter.alert", {{"alert", alert_text(alert, view.words), false, true}}) + ".");
     if (!ask.protected_) {
-      add_grounds(view, alert.because, alert.side, grounds, section);
+      add_grounds(view, alert.alert.text, alert.because, alert.side, grounds, section);
     }
     if (alert.handled && alert.handled->action) {
       section.under(view.say("page.alert_action", {{"text", alert.handled->action->text}}));
@@ -82,7 +134,7 @@ SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shor
     if (!ask.protected_ && referral_prompt(statement.statement.text)) {
       soonest = std::min(soonest, how_soon(model::LetterUrgency::two_weeks));
       section.bullet(view.say("letter.alert", {{"alert", prompt_text(statement, view.words), false, true}}) + ".");
-      add_grounds(view, statement.findings, statement.side, grounds, section);
+      add_grounds(view, statement.statement.text.substr(0, statement.statement.text.find(':')), statement.findings, statement.side, grounds, section);
     }
   }
   if (ask.urgency && soonest < how_soon(*ask.urgency)) {
@@ -94,46 +146,41 @@ SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shor
 // The other side, the joints above and below, the minimum set and the danger signs: nothing else is named.
 SheetSection letter_not_examined(const PageView& view, int shortened) {
   constexpr std::size_t all = 1000;
-  const std::size_t kept = shortened < 1 ? all : (shortened < 3 ? 6 : (shortened < 5 ? 4 : (shortened < 6 ? 2 : 1)));
+  const std::size_t kept = shortened < 1 ? all : (shortened < 3 ? 6 : (shortened < 5 ? 4 : (shortened < 6 ? 2 : (shortened < 8 ? 1 : 0))));
   SheetSection section = view.section("page.not_examined");
   add_transfer_line(view, section);  // else a set that was cut short would read as one that is whole
-  const model::Sequence* sequence = view.edition.sequence(view.exam.complaint);
-  const std::string part = sequence != nullptr && sequence->part ? sequence->part->text : std::string();
-  std::vector<std::string> places;
-  const auto name = [&](const std::string& joint) {
-    std::vector<std::string> sides;
-    for (const Side side : {Side::right, Side::left}) {
-      const auto& open = view.assessment.not_examined;
-      if (std::any_of(open.begin(), open.end(), [&](const interpret::NotExamined& one) { return one.joint.text == joint && one.side == side; })) {
-        sides.push_back(side_of(view.words, side));
-      }
-    }
-    if (!sides.empty()) {
-      places.push_back(view.say("page.joint", {{"joint", word_of(view.words, "joint", joint), false, true},
-                                               {"sides", joined(sides, view.say("page.and")), false, true}}));
-    }
-  };
-  if (!part.empty()) {
-    name(part);
-  }
-  for (const model::Word& joint : sequence != nullptr && sequence->joints_around ? *sequence->joints_around : std::vector<model::Word>{}) {
-    name(joint.text);
-  }
-  if (!places.empty()) {
+  if (const std::vector<std::string> places = places_not_examined(view); !places.empty()) {
     section.bullet(joined(places, "; ") + ".");
   }
+  add_undone(view, shortened < 3 ? all : (shortened < 5 ? 6 : (shortened < 7 ? 3 : (shortened < 8 ? 1 : 0))), section);
+  // The side that is complained of first; of both sides an item is named once.
   std::vector<std::string> minimum;
-  for (const interpret::MissingItem& missing : view.assessment.missing) {
-    const std::string label = view.label(missing.item) + view.side_after(missing.side);
-    if (std::find(minimum.begin(), minimum.end(), label) == minimum.end()) {
-      minimum.push_back(label);
+  for (const bool complained_of : {true, false}) {
+    for (const interpret::MissingItem& missing : view.assessment.missing) {
+      const auto on = [&](Side side) {
+        return std::any_of(view.assessment.missing.begin(), view.assessment.missing.end(),
+                           [&](const interpret::MissingItem& one) { return one.item == missing.item && one.side == side; });
+      };
+      if ((is_complained_of(view, missing.side) || missing.side == Side::midline) != complained_of) {
+        continue;
+      }
+      const bool both = on(Side::right) && on(Side::left);
+      const std::string label = view.label(missing.item) + (both ? ", " + side_of(view.words, Side::right) + view.say("page.and") + side_of(view.words, Side::left)
+                                                                 : view.side_after(missing.side));
+      if (std::find(minimum.begin(), minimum.end(), label) == minimum.end()) {
+        minimum.push_back(label);
+      }
     }
   }
   if (!minimum.empty()) {
-    section.bullet(view.say("page.minimum", {{"items", some_of(view, minimum, kept), false, true}}) + ".");
+    section.bullet(view.say("page.minimum", {{"items", some_of(view, minimum, kept, "page.not_examined"), false, true}}) + ".");
   }
-  if (const std::vector<std::string> open = open_signs(view); !open.empty()) {
-    section.bullet(view.say("letter.signs_not_asked", {{"flags", some_of(view, open, shortened < 4 ? all : (shortened < 5 ? 6 : (shortened < 6 ? 4 : (shortened < 7 ? 2 : 1)))), false, true}}));
+  if (const std::vector<std::string> asked = open_signs(view, true); !asked.empty()) {
+    section.bullet(view.say("letter.signs_cannot", {{"flags", joined(asked, "; "), false, true}}));
+  }
+  if (const std::vector<std::string> open = open_signs(view, false); !open.empty()) {
+    const std::size_t named = shortened < 4 ? all : (shortened < 5 ? 6 : (shortened < 6 ? 4 : (shortened < 7 ? 2 : 1)));
+    section.bullet(view.say("letter.signs_not_asked", {{"flags", some_of(view, open, named, "page.danger_signs"), false, true}}));
   }
   if (section.lines.empty()) {
     section.plain(view.say("letter.all_examined"));

@@ -39,7 +39,7 @@ msg-transfer-held = Stopped, and not examined further
 msg-transfer-held_items = Not to be done for now: { $items }
 msg-transfer-held_more = { $count } more
 msg-transfer-held_end = What was not examined is not known; this page does not speak of it.
-msg-transfer-untested = The program is not tested on real people; this page prints what was recorded and supports no decision by itself.
+msg-transfer-untested = Decision support for a licensed examiner; not tested on real people. The examiner's judgement and local protocol stand above every line; this page prints what was recorded and supports no decision by itself.
 
 msg-page-sides_exchanged = RIGHT AND LEFT WERE EXCHANGED on { $at }; written before, and not turned by it: check every side named here.
 msg-page-stopped_for_transfer = Stopped for transfer { $at } by { $by }: what was not done after that is no gap.

@@ -112,11 +112,11 @@ msg-measure-past_more = { $what }{ $side } { $reading }: { $difference_mm } mm m
 msg-measure-past_less_taught = { $what }{ $side } { $reading }: { $difference_mm } mm less than last time ({ $other_mm } mm); over { $needed_mm } is taught to be believed, and was not read at its source
 msg-measure-past_more_taught = { $what }{ $side } { $reading }: { $difference_mm } mm more than last time ({ $other_mm } mm); over { $needed_mm } is taught to be believed, and was not read at its source
 msg-measure-past_other_position = { $what }{ $side } { $reading }: not compared with last time, measured in different positions
-msg-measure-girth_less-row = { $difference_mm } mm less than the other side ({ $needed_mm } needed)
-msg-measure-girth_more-row = { $difference_mm } mm more than the other side ({ $needed_mm } needed)
-msg-measure-girth_clot-row = { $difference_mm } mm more than the other side, which counts in the rule of a clot
-msg-measure-wall_less-row = { $difference_mm } mm less than the other side ({ $needed_mm } needed)
-msg-measure-wall_more-row = { $difference_mm } mm more than the other side ({ $needed_mm } needed)
+msg-measure-girth_less-row = { $difference_mm } mm less than the other side ({ $other_mm } mm; { $needed_mm } needed)
+msg-measure-girth_more-row = { $difference_mm } mm more than the other side ({ $other_mm } mm; { $needed_mm } needed)
+msg-measure-girth_clot-row = { $difference_mm } mm more than the other side ({ $other_mm } mm), which counts in the rule of a clot
+msg-measure-wall_less-row = { $difference_mm } mm less than the other side ({ $other_mm } mm; { $needed_mm } needed)
+msg-measure-wall_more-row = { $difference_mm } mm more than the other side ({ $other_mm } mm; { $needed_mm } needed)
 msg-measure-past_less-row = { $difference_mm } mm less than last time ({ $needed_mm } needed)
 msg-measure-past_more-row = { $difference_mm } mm more than last time ({ $needed_mm } needed)
 

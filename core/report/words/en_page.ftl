@@ -190,3 +190,14 @@ msg-if-4 = 4
 
 msg-page-demonstration = DEMONSTRATION: invented people only
 msg-page-practice = PRACTICE: invented people only, for teaching
+
+## What stands in the first half of a page, and in a letter.
+
+msg-page-facts_of_person = Of the person, as told: { $facts }
+msg-page-found_unseen = Not examined: { $places }
+msg-page-unsettled = Not settled by measurement
+msg-page-unsettled_measured = Within the error of measurement, and not told either way: { $what }
+msg-page-unsettled_rules = Rules still open: { $what }
+msg-page-stopped = Not advised now{ $side }: { $steps }.
+msg-page-stopped_and_others = Not advised now{ $side }: { $steps }; and { $count } more kinds of steps, no part of this complaint.
+msg-rule_edition-iwgdf_risk-2019 = IWGDF, 2019

@@ -9,9 +9,11 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <array>
 #include <cctype>
 #include <memory>
+#include <vector>
 
 using namespace limbledger;
 using namespace limbledger::interpret_test;
@@ -158,6 +160,35 @@ TEST_CASE("C18: a letter of a generated exam fits one sheet unless more than two
   }
   CHECK(shortened > 0);
   CHECK(fitted > drawn_exams / 2);
+}
+
+TEST_CASE("C18: no danger stands in a letter both as answered no and as not asked after: where the sides differ, each is named") {
+  std::size_t compared = 0;
+  for (std::uint64_t seed = 1; seed <= drawn_exams; ++seed) {
+    const DrawnView drawn(seed);
+    const std::string text = one_line(report::sheet_text(report::letter_of_length(*drawn.view, question(), 0), *report::built_in_words()));
+    const auto list_after = [&](const std::string& title) {
+      std::vector<std::string> labels;
+      const std::size_t at = text.find(title);
+      if (at == std::string::npos) {
+        return labels;
+      }
+      std::string list = text.substr(at + title.size(), text.find('.', at) - at - title.size());
+      for (std::size_t end = list.find("; "); end != std::string::npos; end = list.find("; ")) {
+        labels.push_back(list.substr(0, end));
+        list.erase(0, end + 2);
+      }
+      labels.push_back(list);
+      return labels;
+    };
+    const std::vector<std::string> no = list_after("Danger signs asked, answered no (signs of): ");
+    const std::vector<std::string> open = list_after("Danger signs not asked after, or not all of it (signs of): ");
+    for (const std::string& one : open) {
+      ++compared;
+      CHECK_MESSAGE(std::find(no.begin(), no.end(), one) == no.end(), one);
+    }
+  }
+  CHECK(compared > 50);
 }
 
 TEST_CASE("C16: no letter and no sheet of a generated exam tells of a person's protection") {

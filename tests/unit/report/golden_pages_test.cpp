@@ -6,7 +6,7 @@
 #include "core/report/page_parts.hpp"
 
 #include "tests/unit/report/forbidden.hpp"
-#include "tests/unit/report/printed.hpp"
+#include "tests/unit/report/printer.hpp"
 
 #include <algorithm>
 #include <cstdlib>
@@ -30,32 +30,6 @@ void check_page(const std::string& name, const std::string& text) {
   }
   CHECK(text == kept_page(name));
 }
-
-struct Printer {
-  explicit Printer(const std::string& name) {
-    const service::ExamDocument read = document(name);
-    service::DocumentAssessParams params;
-    params.document = read;
-    service::Context context;
-    context.edition = reference::built_in_edition();
-    const auto judged = service::document_assess(context, params);
-    REQUIRE(judged.has_value());
-    assessment = *judged;
-    const auto checked = service::check_document(*context.edition, read, std::nullopt);
-    REQUIRE(checked.has_value());
-    exam = checked->exam;
-    person = checked->person;
-    names.places[model::PlaceId(*exam.place)] = "Upper Ford (invented)";
-    names.examiners[model::ExaminerId(*exam.examiner)] = "Ines Invented";
-    names.protected_note = report::ProtectedNote::absent;
-  }
-  [[nodiscard]] report::PageView view() const { return {exam, person, assessment, *report::built_in_words(), *reference::built_in_edition(), names}; }
-
-  model::Exam exam;
-  std::optional<model::Person> person;
-  interpret::Assessment assessment;
-  report::PageNames names;
-};
 
 std::string letter_of(const std::string& name, const std::string& to, const std::string& question, model::LetterUrgency urgency) {
   const Printer printer(name);

@@ -160,6 +160,49 @@ TEST_CASE("the forms of the five first complaints are in Spanish and French but 
   }
 }
 
+TEST_CASE("a free visit holds any item: labels, choices and grades of the whole catalogue are in Spanish and French, marked as reviewed by nobody") {
+  REQUIRE(reference::built_in_edition() != nullptr);
+  const reference::Edition& edition = *reference::built_in_edition();
+  for (const std::string language : {"es", "fr"}) {
+    const report::Words* words = report::words_in_language(language);
+    REQUIRE(words != nullptr);
+    std::set<std::string> names;
+    for (const model::Item& item : edition.items()) {
+      names.insert(item.text.short_.text);
+      for (const model::ChoiceId& choice : item.choices.value_or(std::vector<model::ChoiceId>{})) {
+        names.insert("msg.choice." + choice.text);
+      }
+      if (item.scale) {
+        for (const model::ScaleGrade& grade : edition.scale(*item.scale)->grades) {
+          names.insert(grade.means.text);
+        }
+      }
+    }
+    std::string missing;
+    std::size_t said = 0;
+    for (const std::string& name : names) {
+      const bool here = words->says_itself(name);
+      said += here ? 1U : 0U;
+      missing += here ? "" : " " + name;
+    }
+    CAPTURE(language);
+    CAPTURE(missing);
+    CHECK(names.size() > 1000);
+    constexpr std::size_t of_fifty = 49;  // ours: an edition gains items faster than translators
+    CHECK(said * 50 >= names.size() * of_fifty);
+    std::size_t files = 0;
+    const std::filesystem::path folder = std::filesystem::path(LIMBLEDGER_SOURCE_DIR) / "core/report/words" / (language + "_items");
+    for (const auto& file : std::filesystem::directory_iterator(folder)) {
+      std::ifstream in(file.path());
+      std::string first;
+      std::getline(in, first);
+      CHECK_MESSAGE(first.find("Reviewed by: nobody yet.") != std::string::npos, file.path().filename().string());
+      ++files;
+    }
+    CHECK(files > 5);
+  }
+}
+
 TEST_CASE("what is not translated is said in English with its mark, and an unknown language is none") {
   const report::Words* spanish = report::words_in_language("es");
   REQUIRE(spanish != nullptr);

@@ -159,8 +159,8 @@ TEST_CASE("a line that cannot tell prints the span that decides, and extension i
 
 TEST_CASE("extension against the other side is said once") {
   const std::string compared = section(page_of(document("football")), "Compared with");
-  CHECK(has(compared, "a lack of extension cannot be told from the other side (10 needed)"));
-  CHECK(!has(compared, "short of straight); cannot be told from the other side"));
+  CHECK(has(compared, "a lack of extension cannot be told from the other side (3° beyond straight; 10 needed)"));
+  CHECK(!has(compared, "short of straight); cannot be told from the other side ("));
 }
 
 TEST_CASE("what may not be sent on says so before the name of the place; without a no it does not") {

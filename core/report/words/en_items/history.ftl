@@ -222,10 +222,10 @@ msg-item-history_childbirth_recent-how = A birth, or a pregnancy that ended, in 
 msg-item-history_childbirth_recent-purpose = With a swollen or painful leg: the same day, whatever the points for a clot say.
 msg-item-history_childbirth_recent-care = Asked in private.
 
-msg-item-history_other_cause_as_likely-short = Another cause at least as likely as a clot
+msg-item-history_other_cause_as_likely-short = Another cause fits at least as well as a clot
 msg-item-history_other_cause_as_likely-how = The examiner's own answer: torn muscle, cyst, infection, old swelling. Which, in the remark.
 msg-item-history_other_cause_as_likely-purpose = Lowers the points; it is never answered by the program.
 msg-item-history_other_cause_as_likely-care = Yes leaves a clot not excluded.
 msg-item-history_other_cause_as_likely-errors = Answered yes because a clot is not wished for.
-msg-item-history_other_cause_as_likely-yes = another cause at least as likely
-msg-item-history_other_cause_as_likely-no = no other cause as likely
+msg-item-history_other_cause_as_likely-yes = another cause fits at least as well
+msg-item-history_other_cause_as_likely-no = no other cause fits as well

@@ -1,0 +1,127 @@
+// The steps that alerts and prompts to refer advise against. A row stops up to some hundred items; what a reader of this page would
+// come to is what the sequence of its complaint holds; where it holds none of them, those of the part complained of and walking; where
+// there are none of these either, all. Variants of one test go by one name.
+#include "core/report/brief/brief.hpp"
+#include "core/report/page_judged.hpp"
+
+#include <algorithm>
+#include <cstdint>
+
+namespace limbledger::report {
+
+namespace {
+
+using model::Side;
+
+enum class StoppedScope : std::uint8_t { sequence, part, all };
+
+class StoppedList {
+ public:
+  StoppedList(const PageView& view, StoppedScope scope) : view_(view), sequence_(view.edition.sequence(view.exam.complaint)), scope_(scope) {}
+  StoppedList(const StoppedList&) = delete;
+  StoppedList& operator=(const StoppedList&) = delete;
+
+  void add(const std::optional<Side>& side, const std::vector<model::ItemId>& stop) {
+    for (const model::ItemId& id : stop) {
+      const model::Item* item = view_.edition.item(id);
+      if (item == nullptr) {
+        continue;
+      }
+      // Of walking and standing there is no side.
+      const bool midline = std::find(item->sides.begin(), item->sides.end(), Side::midline) != item->sides.end();
+      std::optional<Side> here = side;
+      if (midline) {
+        here.reset();
+      }
+      Of& of = of_side(here);
+      if (std::find(of.families.begin(), of.families.end(), item->family.text) != of.families.end()) {
+        continue;
+      }
+      if (!is_wanted(*item)) {
+        of.others.push_back(item->family.text);
+        continue;
+      }
+      of.families.push_back(item->family.text);
+      of.steps.labels.push_back(view_.label(id));
+    }
+  }
+
+  [[nodiscard]] std::vector<StoppedSteps> written() {
+    std::vector<StoppedSteps> all;
+    for (Of& of : sides_) {
+      std::sort(of.others.begin(), of.others.end());
+      of.others.erase(std::unique(of.others.begin(), of.others.end()), of.others.end());
+      of.steps.others = static_cast<std::size_t>(std::count_if(of.others.begin(), of.others.end(), [&](const std::string& family) {
+        return std::find(of.families.begin(), of.families.end(), family) == of.families.end();
+      }));
+      all.push_back(std::move(of.steps));
+    }
+    return all;
+  }
+
+ private:
+  struct Of {
+    StoppedSteps steps;
+    std::vector<std::string> families;
+    std::vector<std::string> others;
+  };
+
+  [[nodiscard]] bool in_sequence(const model::Item& item) const {
+    return sequence_ != nullptr &&
+           std::any_of(sequence_->steps.begin(), sequence_->steps.end(), [&](const model::SequenceStep& step) { return step.item == item.item; });
+  }
+  [[nodiscard]] bool is_wanted(const model::Item& item) const {
+    return scope_ == StoppedScope::all || (scope_ == StoppedScope::sequence ? in_sequence(item) : of_part(item));
+  }
+  [[nodiscard]] bool of_part(const model::Item& item) const {
+    const bool part = sequence_ != nullptr && sequence_->part && item.region == *sequence_->part;
+    return part || item.item.text == "gait.steps_now";
+  }
+  [[nodiscard]] Of& of_side(const std::optional<Side>& side) {
+    const auto at = std::find_if(sides_.begin(), sides_.end(), [&](const Of& of) { return of.steps.side == side; });
+    if (at != sides_.end()) {
+      return *at;
+    }
+    sides_.push_back(Of{{side, {}, 0}, {}, {}});
+    return sides_.back();
+  }
+
+  const PageView& view_;
+  const model::Sequence* sequence_;
+  StoppedScope scope_;
+  std::vector<Of> sides_;
+};
+
+[[nodiscard]] std::vector<StoppedSteps> stopped_by(const PageView& view, StoppedScope scope) {
+  StoppedList list(view, scope);
+  for (const interpret::Alert& alert : view.assessment.alerts) {
+    // By a page's default nothing is told that would tell of a person's protection.
+    if (!is_hidden(view, alert) && alert.state != interpret::AlertState::withdrawn_by_correction) {
+      list.add(alert.side, alert.stop);
+    }
+  }
+  for (const interpret::Statement& statement : view.assessment.statements) {
+    const std::string danger = statement.statement.text.substr(0, statement.statement.text.find(':'));
+    if (!referral_prompt(danger) || is_protected_danger(view, danger)) {
+      continue;
+    }
+    if (const reference::AlertRow* row = view.edition.alert({"alert." + std::string(after_dot(danger))}); row != nullptr) {
+      list.add(statement.side, row->stop);
+    }
+  }
+  return list.written();
+}
+
+}  // namespace
+
+std::vector<StoppedSteps> stopped_steps(const PageView& view) {
+  for (const StoppedScope scope : {StoppedScope::sequence, StoppedScope::part}) {
+    std::vector<StoppedSteps> steps = stopped_by(view, scope);
+    if (std::any_of(steps.begin(), steps.end(), [](const StoppedSteps& of) { return !of.labels.empty(); })) {
+      return steps;
+    }
+  }
+  return stopped_by(view, StoppedScope::all);
+}
+
+}  // namespace limbledger::report

@@ -1,0 +1,268 @@
+// What note and letter say in a line or leave out for length: danger signs, blood, feeling and movement, what measurement leaves open,
+// what was not done, facts of the person, the value of the other side, steps not advised. Source: clinical safety, part A and
+// requirements 9, 11 and 18; where nothing is named, a logic test of our own rule.
+#include "core/report/brief/brief.hpp"
+#include "core/report/letter/letter.hpp"
+#include "core/report/letter/letter_parts.hpp"
+#include "core/report/ordinary.hpp"
+#include "core/report/page_judged.hpp"
+
+#include "tests/unit/report/printer.hpp"
+
+#include <array>
+#include <filesystem>
+#include <set>
+
+using namespace limbledger;
+using namespace limbledger::report_test;
+
+namespace {
+
+using model::Side;
+
+std::string letter_at(const report::PageView& view, int shortened) {
+  report::LetterAsk ask;
+  ask.question = "What next?";
+  return on_one_line(report::sheet_text(report::letter_of_length(view, ask, shortened), *report::built_in_words()));
+}
+
+std::string note_of(const Printer& printer) {
+  return report::exam_page(printer.exam, printer.person, printer.assessment, *report::built_in_words(), *reference::built_in_edition(), printer.names);
+}
+
+// From one title to another.
+std::string between(const std::string& text, const std::string& from, const std::string& to) {
+  const std::size_t at = text.find(from);
+  REQUIRE(at != std::string::npos);
+  const std::size_t end = text.find(to, at);
+  return text.substr(at, end == std::string::npos ? end : end - at);
+}
+
+std::string found_in(const std::string& letter) { return between(letter, "Found, and how ---", "Given here, and the response"); }
+std::string not_examined_in(const std::string& letter) { return between(letter, "Not examined ---", "How to reply"); }
+
+std::size_t count_of(const std::string& text, const std::string& part) {
+  std::size_t count = 0;
+  for (auto at = text.find(part); at != std::string::npos; at = text.find(part, at + 1)) {
+    ++count;
+  }
+  return count;
+}
+
+}  // namespace
+
+TEST_CASE("C18: at every length a letter names each danger that was asked after, and of the side complained of blood, feeling and movement") {
+  std::size_t dangers = 0;
+  std::size_t of_foot = 0;
+  for (const char* name : printed_people) {
+    const Printer printer(name);
+    const report::PageView view = printer.view();
+    for (int shortened = 0; shortened <= report::letter_shortest; ++shortened) {
+      const std::string letter = letter_at(view, shortened);
+      CAPTURE(std::string(name));
+      CAPTURE(shortened);
+      for (const interpret::Flag& flag : printer.assessment.flags) {
+        const interpret::FlagAnswer answer = report::printed_answer(view, flag);
+        if (answer == interpret::FlagAnswer::asked_no || answer == interpret::FlagAnswer::cannot_answer) {
+          ++dangers;
+          const std::string label = report::flag_label(view, flag.flag.text);
+          CHECK_MESSAGE(has(letter, label), label);
+        }
+      }
+      for (const interpret::Alert& alert : printer.assessment.alerts) {
+        CHECK(has(letter, on_one_line(report::alert_text(alert, *report::built_in_words()))));
+      }
+      for (const model::Finding* finding : view.findings) {
+        if (finding->side == printer.exam.side && report::blood_feeling_or_movement(*finding)) {
+          ++of_foot;
+          CHECK_MESSAGE(has(letter, view.label(finding->item)), finding->item.text);
+        }
+      }
+    }
+  }
+  CHECK(dangers > 100);
+  CHECK(of_foot > 100);
+}
+
+TEST_CASE("what a letter leaves out for length names a title of the note under which it is read") {
+  std::set<std::string> titles;
+  std::size_t folded = 0;
+  for (const char* name : printed_people) {
+    const Printer printer(name);
+    const std::string note = note_of(printer);
+    const std::string letter = letter_at(printer.view(), report::letter_shortest);
+    constexpr std::string_view begins = "in the record: ";
+    for (auto at = letter.find(begins); at != std::string::npos; at = letter.find(begins, at + 1)) {
+      ++folded;
+      bool there = false;
+      for (const char* title : {"Findings", "Danger signs asked after", "Not examined", "Alerts, and what was done", "Not done, with the reason",
+                                "Not settled by measurement"}) {
+        const bool is = letter.compare(at + begins.size(), std::string_view(title).size(), title) == 0;
+        there = there || (is && has(note, "\n" + std::string(title) + "\n---"));
+      }
+      CHECK_MESSAGE(there, name << ": " << letter.substr(at, 60));
+    }
+    CHECK(count_of(letter, "more, in the record") == count_of(letter, "more, in the record: "));
+  }
+  CHECK(folded > 20);
+}
+
+TEST_CASE("what the error of measurement leaves open is said in one line of note and letter, with both values; of a letter sides alone") {
+  const Printer child("child");
+  const std::string flexion = "Knee flexion, passive, LEFT 140°: cannot be told from the other side (141; ";
+  const std::string note = section(note_of(child), "Not settled by measurement");
+  CHECK(has(note, "not told either way"));
+  CHECK(has(note, flexion));
+  const std::string letter = found_in(letter_at(child.view(), 0));
+  CHECK(count_of(letter, "Not settled by measurement") == 1);
+  CHECK(has(letter, flexion));
+  // Of two sides it is one thing, and a letter compares with no figures.
+  CHECK(count_of(letter, "Knee flexion, passive, ") == 1);
+  CHECK(!has(letter, "the edge of"));
+}
+
+TEST_CASE("a rule that is still open is said in one line of note and letter with what it needs, and its result nowhere") {
+  service::ExamDocument one = document("ankle");
+  CHECK(!has(note_of(Printer(one)), "Rules still open"));
+  drop(one, "gait.steps_now");
+  drop(one, "history.steps_at_once");
+  const Printer open(one);
+  const std::string says = "Ottawa ankle rule, RIGHT: Cannot say yet: needs ";
+  CHECK(has(section(note_of(open), "Not settled by measurement"), "Rules still open: " + says));
+  const std::string letter = found_in(letter_at(open.view(), 0));
+  CHECK(has(letter, "Rules still open, no result: " + says));
+  CHECK(!has(letter, "Film not required"));
+}
+
+TEST_CASE("what was not done stands with its reason under what was not examined, and never under what was found") {
+  std::size_t undone = 0;
+  for (const char* name : printed_people) {
+    const Printer printer(name);
+    const report::PageView view = printer.view();
+    const std::string letter = letter_at(view, 0);
+    for (const model::Finding* finding : view.findings) {
+      if (!std::holds_alternative<model::NotDone>(finding->value)) {
+        continue;
+      }
+      ++undone;
+      const std::string what = view.label(finding->item) + view.side_after(finding->side) + ": not done";
+      CHECK_MESSAGE(has(not_examined_in(letter), what), name << ": " << what);
+      CHECK_MESSAGE(!has(found_in(letter), view.label(finding->item) + ": "), name << ": " << what);
+    }
+  }
+  CHECK(undone >= 8);
+  CHECK(has(not_examined_in(letter_at(Printer("hip").view(), 0)), "Log roll of the leg, LEFT: not done because of pain"));
+}
+
+TEST_CASE("a yes that is a fact of the person stands in the head, and is never called ordinary; a no of it is a no") {
+  service::ExamDocument one = document("clot");
+  drop(one, "body.pregnancy");
+  drop(one, "history.blood_thinners");
+  add(one, "body.pregnancy", Side::midline, model::Answer{model::AnswerWord::yes});
+  add(one, "body.pregnancy_weeks", Side::midline, model::CountValue{{30}});
+  add(one, "history.blood_thinners", Side::midline, model::Answer{model::AnswerWord::yes});
+  const Printer printer(one);
+  const std::string facts = "Of the person, as told: Pregnant: yes; Weeks of pregnancy: 30; Takes blood thinners: yes; Diabetes: yes";
+  const std::string note = note_of(printer);
+  CHECK(has(head(note), facts));
+  for (int shortened = 0; shortened <= report::letter_shortest; ++shortened) {
+    const std::string letter = letter_at(printer.view(), shortened);
+    CHECK(has(letter.substr(0, letter.find("Question to the reader")), facts));
+    CHECK(!has(found_in(letter), "Pregnant"));
+    CHECK(!has(found_in(letter), "Diabetes"));
+  }
+  // Flat on the back from twenty weeks on: two states of the body ask for it, and it is said once.
+  CHECK(count_of(on_one_line(note), "not face down; flat on the back in short turns alone") == 1);
+  const std::string letter = found_in(letter_at(Printer("clot").view(), 0));
+  CHECK(has(between(letter, "Asked by name, answered no", "."), "Pregnant"));
+  CHECK(!has(letter, "Pregnant: no"));
+}
+
+TEST_CASE("an answer of which yes and no are both ordinary is called ordinary for neither") {
+  const reference::Edition& edition = *reference::built_in_edition();
+  std::size_t both = 0;
+  for (const model::Item& item : edition.items()) {
+    if (item.value != model::ValueKind::answer || !item.ordinary || item.ordinary->size() < 2) {
+      continue;
+    }
+    ++both;
+    for (const model::AnswerWord word : {model::AnswerWord::yes, model::AnswerWord::no}) {
+      model::Finding finding;
+      finding.item = item.item;
+      finding.value = model::Answer{word};
+      CHECK_MESSAGE(report::ordinary(edition, finding) != report::Ordinary::ordinary, item.item.text);
+    }
+  }
+  CHECK(both >= 4);
+}
+
+TEST_CASE("each short sentence that compares with the other side holds the value of that side") {
+  std::size_t compared = 0;
+  const std::filesystem::path folder = std::filesystem::path(LIMBLEDGER_SOURCE_DIR) / "core/report/words";
+  for (const auto& file : std::filesystem::recursive_directory_iterator(folder)) {
+    std::ifstream in(file.path());
+    for (std::string line; std::getline(in, line);) {
+      const std::string name = line.substr(0, line.find(" = "));
+      const bool compares = has(line, "less than the other side") || has(line, "more than the other side") || has(line, "told from the other side") ||
+                            has(line, "of extension against the other side");
+      // A pattern of several motions has each of them in a row of its own; a grade is itself the comparison.
+      if (!name.starts_with("msg-m") || has(name, "capsular") || !compares) {
+        continue;
+      }
+      ++compared;
+      CHECK_MESSAGE((has(line, "{ $other }") || has(line, "{ $other_mm }")), name);
+    }
+  }
+  CHECK(compared > 20);
+}
+
+TEST_CASE("in a letter the number of the side complained of stands with that of the other side, at every length where it stands") {
+  const std::string letter = found_in(letter_at(Printer("clot").view(), 0));
+  CHECK(has(letter, "Calf girth, 10 cm below the shin tubercle: 392 mm, tape (RIGHT: 351 mm)"));
+  CHECK(count_of(letter, "351 mm") == 1);
+  for (int shortened = 0; shortened <= report::letter_shortest; ++shortened) {
+    const std::string one = found_in(letter_at(Printer("clot").view(), shortened));
+    CHECK(has(one, "392 mm, tape (RIGHT: 351 mm)"));
+  }
+  // Taken in another way, and the sentence says how.
+  service::ExamDocument by_eye = document("stiff");
+  for (model::Finding& finding : by_eye.findings) {
+    if (finding.item.text == "knee.flexion_passive" && finding.side == Side::left) {
+      finding.instrument = model::Word{"by_eye"};
+    }
+  }
+  const Printer stiff(by_eye);
+  CHECK(has(found_in(letter_at(stiff.view(), 0)), "(LEFT: 128°, estimate by eye, supine)"));
+}
+
+TEST_CASE("what alerts advise against stands in the letter under what holds until seen, and in the note; without an alert nothing does") {
+  std::size_t with = 0;
+  for (const char* name : printed_people) {
+    const Printer printer(name);
+    const report::PageView view = printer.view();
+    const std::string letter = letter_at(view, 0);
+    const std::string until = between(letter, "Until seen ---", "Examiner's impression");
+    for (const report::StoppedSteps& stopped : report::stopped_steps(view)) {
+      for (const std::string& label : stopped.labels) {
+        ++with;
+        CHECK_MESSAGE(has(until, label), name << ": " << label);
+        CHECK_MESSAGE(has(section(note_of(printer), "Alerts, and what was done"), label), name << ": " << label);
+      }
+    }
+    const bool none = report::stopped_steps(view).empty();
+    CHECK_MESSAGE(has(until, "Not advised until seen: ") == !none, name);
+  }
+  CHECK(with > 10);
+  CHECK(has(between(letter_at(Printer("hip").view(), 0), "Until seen ---", "Examiner's impression"), "Hip flexion, passive, LEFT"));
+  CHECK(report::stopped_steps(Printer("ankle").view()).empty());
+}
+
+TEST_CASE("what an alert rests on is named under what was found at every length") {
+  const Printer sole("sole");
+  for (int shortened = 0; shortened <= report::letter_shortest; ++shortened) {
+    const std::string found = found_in(letter_at(sole.view(), shortened));
+    for (const char* what : {"Ulcer now", "Signs of infection at the wound", "Redness, how far from the edge"}) {
+      CHECK_MESSAGE(has(found, what), what);
+    }
+  }
+}
