@@ -182,7 +182,7 @@ std::string prompt_text(const interpret::Statement& prompt, const Words& words) 
   return words.say(prompt.message.text, {{"side", prompt.side ? side_of(words, *prompt.side) : std::string(), false, true}});
 }
 
-std::string question_text(const interpret::Question& question, const Words& words, const reference::Edition& edition) {
+std::string question_text(const interpret::Question& question, const Words& words, const reference::Edition& edition, std::size_t most) {
   std::vector<std::string> labels;
   for (const interpret::Ask& ask : question.ask) {
     const std::string label = item_label(words, edition, ask.item);
@@ -190,12 +190,17 @@ std::string question_text(const interpret::Question& question, const Words& word
       labels.push_back(label);
     }
   }
-  return words.say(question.message.text, {{"side", question.side ? side_of(words, *question.side) : std::string(), false, true}, {"items", joined(labels), false, true}});
+  std::string items = joined({labels.begin(), labels.begin() + static_cast<std::ptrdiff_t>(std::min(most, labels.size()))}, "; ");
+  if (labels.size() > most) {
+    items += words.say("msg.page.and_count", {{"count", wire::write_number(static_cast<std::int64_t>(labels.size() - most), 1), true}});
+  }
+  return words.say(question.message.text, {{"side", question.side ? side_of(words, *question.side) : std::string(), false, true}, {"items", items, false, true}});
 }
 
 bool referral_prompt(std::string_view statement) { return statement.starts_with("referral."); }
 
 SheetSection alerts_section(const PageView& view) {
+  constexpr std::size_t asks_shown = 3;  // the form names them all
   SheetSection section = view.section("page.cannot_wait");
   const auto side_of_it = [&](const std::optional<Side>& side) { return side ? side_of(view.words, *side) : std::string(); };
   bool some_hidden = view.holds_protected;
@@ -241,7 +246,7 @@ SheetSection alerts_section(const PageView& view) {
       continue;
     }
     section.bullet(view.say("page.question", {{"side", view.side_after(question.side), false, true},
-                                              {"question", question_text(question, view.words, view.edition), false, true}}) +
+                                              {"question", question_text(question, view.words, view.edition, asks_shown), false, true}}) +
                    ".");
   }
   if (view.assessment.questions_more.steps > 0) {

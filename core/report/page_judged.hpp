@@ -38,7 +38,9 @@ struct StatementWords {
 // The class of an alert comes first, the side in capitals.
 [[nodiscard]] std::string alert_text(const interpret::Alert& alert, const Words& words);
 [[nodiscard]] std::string prompt_text(const interpret::Statement& prompt, const Words& words);  // a referral, as the alerts are said
-[[nodiscard]] std::string question_text(const interpret::Question& question, const Words& words, const reference::Edition& edition);
+// `most`: of what is asked, so many by name and the others by count.
+[[nodiscard]] std::string question_text(const interpret::Question& question, const Words& words, const reference::Edition& edition,
+                                        std::size_t most = 1000);
 [[nodiscard]] std::string contradiction_text(const interpret::Contradiction& contradiction, const Words& words);
 
 }  // namespace limbledger::report

@@ -100,8 +100,10 @@ export type Sex = 'male' | 'female' | 'other' | 'unknown';
 export type NormSex = 'male' | 'female' | 'unspecified';
 export type LedgerKindWord = 'clinic' | 'demonstration' | 'practice';
 export type WhyLeft = 'no_minutes' | 'cannot' | 'pregnancy' | 'no_instrument' | 'age_unknown';
+export type GivenScope = 'examiner' | 'kiosk' | 'viewer' | 'sync';
 export type LedgerState = 'ready' | 'locked' | 'read_only';
 export type YesNo = 'yes' | 'no';
+export type TokenState = 'good' | 'waiting' | 'expired' | 'ended';
 export type OpenedBy = 'passphrase' | 'printed_code';
 export type RequestState = 'recorded' | 'unknown';
 export type ScopeWord = 'none' | 'examiner' | 'kiosk' | 'viewer' | 'sync';
@@ -552,7 +554,7 @@ export interface NotExamined {
   joint: Name;
   side: Side;
   /**
-   * complaint: the part complained of; other_side: the same part on the other side; joint_around: the joint above or below it (a name from the catalogue)
+   * complaint: the part complained of; other_side: the same part on the other side; joint_around: the joint above or below it; transfer: the exam was stopped for transfer, so it is no gap, and whoever takes over knows where nobody looked (a name from the catalogue)
    */
   why: Name;
   text?: string;
@@ -815,6 +817,7 @@ export interface Exam {
   followed?: Followed[];
   outcomes?: OutcomeTold[];
   countersigned?: Countersigned[];
+  sides_exchanged?: SidesExchanged[];
 }
 export interface WhoSpoke {
   who: string;
@@ -977,6 +980,16 @@ export interface FoundLater {
    * who says so: a report, a letter, the person
    */
   source?: string;
+}
+export interface SidesExchanged {
+  entry: Id;
+  by?: Id;
+  at: Instant;
+  reason: string;
+  /**
+   * impression, ids of plan items, entries of addenda, transfer sets, outcomes and countersignatures whose words had not seen the exchange: read each side in them anew
+   */
+  written_before?: Name[];
 }
 export interface ExamChanges {
   complaint?: Name;
@@ -1432,6 +1445,7 @@ export interface HealthResult {
   examiners?: string[];
   version: string;
   clock: ClockSeen;
+  network?: NetworkLimits;
 }
 export interface StoreHealth {
   durability: DurabilityWord;
@@ -1458,6 +1472,35 @@ export interface Limits {
   remark: number;
   text: number;
 }
+export interface NetworkLimits {
+  head_bytes: number;
+  connections: number;
+  connections_a_second: number;
+  /**
+   * of one connection, and of all connections with one token together
+   */
+  messages_a_second: number;
+  /**
+   * so many before messages_a_second counts
+   */
+  messages_at_once: number;
+  /**
+   * calls of changes.read that one WebSocket may leave waiting; one more is answered at once
+   */
+  waiting_calls: number;
+  /**
+   * made and not yet ended or expired
+   */
+  tokens: number;
+  /**
+   * for the head of a request; request_ms for all of it; idle_ms between two; session_ms from the handshake to session.open; socket_idle_ms without a sign of life
+   */
+  head_ms: number;
+  request_ms: number;
+  idle_ms: number;
+  session_ms: number;
+  socket_idle_ms: number;
+}
 export interface Here {
   what: Name;
   there: YesNo;
@@ -1480,6 +1523,18 @@ export interface LetterReply {
    * longer_than_a_sheet: what was written by hand is never shortened, so that it runs over one sheet; not_up_to_date
    */
   remarks?: Name[];
+}
+export interface ListedToken {
+  number: number;
+  scope: GivenScope;
+  exam?: Id;
+  /**
+   * waiting: a code for a link that nobody has traded yet
+   */
+  state: TokenState;
+  label?: string;
+  made_at: Instant;
+  expires_at: Instant;
 }
 export interface LockResult {
   locked: boolean;
@@ -1664,6 +1719,19 @@ export interface TakeHomeWriteResult {
    */
   left_out?: number;
 }
+export interface TokenEndResult {
+  ended: boolean;
+}
+export interface TokenListResult {
+  tokens?: ListedToken[];
+}
+export interface TokenMakeResult {
+  number: number;
+  scope: GivenScope;
+  token?: string;
+  once?: string;
+  expires_at: Instant;
+}
 export interface TransferWriteResult {
   text: string;
   /**
@@ -1743,6 +1811,17 @@ export interface SessionOpenParams {
   examiner?: string;
 }
 export interface SessionEndParams {}
+export interface TokenMakeParams {
+  scope: GivenScope;
+  exam?: Id;
+  minutes?: number;
+  label?: string;
+  once?: boolean;
+}
+export interface TokenListParams {}
+export interface TokenEndParams {
+  number: number;
+}
 export interface LedgerUnlockParams {
   passphrase: string;
   examiner?: string;
@@ -1819,6 +1898,7 @@ export interface PlaceAmendParams {
   place?: Id;
   replaces?: Id[];
   seen?: Id[];
+  confirmed?: string[];
 }
 export interface ExamOpenParams {
   complaint: Name;
@@ -1875,6 +1955,7 @@ export interface PlanRecordParams {
   plan_items?: PlanItem[];
   replaces?: Id[];
   seen?: Id[];
+  confirmed?: string[];
 }
 export interface AlertHandleParams {
   exam: Id;
@@ -2056,6 +2137,12 @@ export interface Methods {
   'session.open': { params: SessionOpenParams; result: SessionOpenResult };
   /** ends the session */
   'session.end': { params: SessionEndParams; result: SessionEndResult };
+  /** a token for another caller: with its scope, its end and, of a kiosk, its one exam */
+  'token.make': { params: TokenMakeParams; result: TokenMakeResult };
+  /** the tokens of this launch, without their texts */
+  'token.list': { params: TokenListParams; result: TokenListResult };
+  /** ends a token before its time */
+  'token.end': { params: TokenEndParams; result: TokenEndResult };
   /** opens the ledger with an examiner's passphrase */
   'ledger.unlock': { params: LedgerUnlockParams; result: UnlockResult };
   /** locks the ledger */
@@ -2201,6 +2288,8 @@ export const faults = {
   'entry.size': { number: 9, retry: false, hint: "it cannot have been made by this program" },
   /** the store's file is damaged */
   'entry.store': { number: 9, retry: false, hint: "stop writing; keep this file as it is, and take up the newest whole copy of the folder" },
+  /** you have countersigned this exam, and nothing was added since */
+  'exam.countersigned': { number: 1, retry: false, hint: "read what stands; a countersignature is added anew after an addendum" },
   /** this exam is supervised, and its examiner has not closed it yet */
   'exam.not_closed': { number: 1, retry: false, hint: "let its examiner sign it; then exam.countersign takes what you found; or end that with exam.amend, supervised false" },
   /** this exam cannot be reviewed by that one */
@@ -2247,6 +2336,8 @@ export const faults = {
   'internal.failure': { number: -32603, retry: true, hint: "try again; report the incident's number" },
   /** not enough memory */
   'internal.memory': { number: -32603, retry: true, hint: "close other programs and try again" },
+  /** a kiosk takes what somebody can say, and this is examined, or asked in private */
+  'item.hands_on': { number: 6, retry: false, hint: "leave this item to the examiner" },
   /** this item does not fit what was sent */
   'item.not_applicable': { number: 1, retry: false, hint: "look the item up in catalogue.read" },
   /** this item has no such side */
@@ -2281,6 +2372,8 @@ export const faults = {
   'ledger.read_only': { number: 5, retry: true, hint: "free some space; after an error of the disk start the program again" },
   /** too many wrong passphrases; wait */
   'ledger.wait': { number: 4, retry: true, hint: "try again after the wait shown" },
+  /** an open letter and a protected one do not correct each other */
+  'letter.other_kind': { number: 1, retry: false, hint: "write an open letter for what is open, and a protected one of its own for what is kept apart" },
   /** this letter is kept apart */
   'letter.protected': { number: 1, retry: false, hint: "open it on purpose, with protected" },
   /** no letter has this id in this exam */
@@ -2303,6 +2396,8 @@ export const faults = {
   'limit.text': { number: -32602, retry: false, hint: "shorten it; nothing was cut" },
   /** the request did not come to its end in time */
   'limit.time': { number: 7, retry: true, hint: "send it again, whole" },
+  /** too many tokens are good at one time */
+  'limit.tokens': { number: 7, retry: true, hint: "end those that nobody uses: token.list, token.end" },
   /** there is no such method */
   'method.unknown': { number: -32601, retry: false, hint: "rpc.discover lists the methods" },
   /** this page may not call the sidecar */
@@ -2345,10 +2440,14 @@ export const faults = {
   'side.needed': { number: 1, retry: false, hint: "name left, right or midline" },
   /** the assessment has no such statement */
   'statement.unknown': { number: 8, retry: false, hint: "use an id from exam.assess" },
+  /** only the token of a kiosk names an exam */
+  'token.exam': { number: 1, retry: false, hint: "leave exam out, or make a kiosk's token" },
   /** the token has expired */
   'token.expired': { number: 6, retry: false, hint: "open a new session" },
   /** a token is needed */
   'token.missing': { number: 6, retry: false, hint: "open a session first" },
+  /** tokens are taken over HTTP and WebSocket alone, and nothing is served there */
+  'token.not_served': { number: 1, retry: false, hint: "start the program with --http; on the standard input --scope says who calls" },
   /** the token does not allow this method */
   'token.scope': { number: 6, retry: false, hint: "use a token with the scope shown" },
   /** this token or code is not of this launch, or was used up */

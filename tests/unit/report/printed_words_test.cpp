@@ -203,7 +203,7 @@ TEST_CASE("further questions are named") {
 }
 
 TEST_CASE("the next step stands on the page with its reason, or why there is none") {
-  CHECK(has(section(page_of(document("fall")), "Next step"), "Next: what the alerts above ask for, and answers to the questions above; the plan above is the examiner's."));
+  CHECK(has(section(page_of(document("fall")), "Next step"), "Next: what the alerts and the questions above ask for; the plan above is the examiner's."));
   service::ExamDocument child = document("child");
   child.exam.plan.reset();
   drop(child, "gait.pattern");
