@@ -10,6 +10,7 @@ let token;    // of this page's session; a link's code is good once
 let line;     // the connection
 let exam;     // {id, revision, complaint, side}
 let steps = [];
+let place = 0;  // of the question that is shown
 let texts = new Map();
 let kept = new Map();  // item -> {entry, words}: what the sidecar said is on disk
 let clock;             // until the page forgets
@@ -61,7 +62,7 @@ const open_line = (entry) => new Promise((resolve, reject) => {
   };
   socket.onopen = () => call('session.open', { ...entry, client: 'kiosk page', protocol: 1 }).then((session) => {
     token = session.token ?? token;
-    resolve({ call, scope: session.scope, end: () => { socket.onclose = null; socket.close(); } });
+    resolve({ call, scope: session.scope, exam: session.exam, end: () => { socket.onclose = null; socket.close(); } });
   }, reject);
   socket.onclose = () => {
     reject({ lost: true });
@@ -81,6 +82,7 @@ const failed = (error, again) => {
     case 5:
       return warn('Nothing can be written now', ...unkept, 'Please tell the staff: the record can be read but not written; its disk may be full.', retry);
     case 6:
+      if (asked(error, 'token.expired')) return warn('This form is closed', ...unkept, 'Its time is over, or the record was started anew. Please give the tablet to the staff.', ...for_staff());
       if (asked(error, 'examiner.needed')) return warn('Nothing can be written now', ...unkept, 'Please tell the staff: the record was opened for reading only.', retry);
       return warn('This link cannot be used', 'It was used before, or it is too old. Please ask the staff for a new one.');
     case 7:
@@ -95,8 +97,21 @@ const for_staff = () => (exam ? [element('p', { class: 'mark' }, `For the staff:
 const lost = () => {
   line = undefined;
   stop_clock();
-  warn('The connection to the record is lost', ...(exam ? [`${count_kept()} An answer that was on its way may not be.`] : []), 'Please give the tablet to the staff.', ...for_staff(),
-    element('div', { class: 'choices' }, button('Begin again with a new form', begin_anew, 'main')));
+  warn('The connection to the record is lost', ...(exam ? [`${count_kept()} An answer that was on its way may not be.`] : []), 'If it stays lost, please give the tablet to the staff.', ...for_staff(),
+    element('div', { class: 'choices' }, button('Try again', go_on, 'main')));
+};
+
+// A token has one exam, over all its connections.
+const go_on = async () => {
+  try {
+    line = await open_line({ token });
+    if (!exam) return start();
+    await read_back();
+    touched();
+    ask(place);
+  } catch (error) {
+    error.lost ? lost() : failed(error, go_on);
+  }
 };
 
 // ---- forgetting
@@ -123,17 +138,20 @@ const ask_still_there = () => {
   warned = true;
   clock = setTimeout(() => {
     const words = count_kept();
+    const staff = for_staff();
     close_form();
-    warn('The form was closed', `Nobody answered for a minute. ${words}`, element('div', { class: 'choices' }, button('For the staff: next person', begin_anew, 'main')));
+    warn('The form was closed', `Nobody answered for a minute. ${words} Please give the tablet back: the staff opens each form with a link of its own.`, ...staff);
   }, forget_ms - warn_ms);
 };
 
+// Nobody goes on with what somebody else began: the token ends with the form.
 const close_form = () => {
   stop_clock();
   const old = line;
   line = undefined;
   exam = undefined;
-  old?.end();
+  token = undefined;
+  old?.call('session.end').catch(() => {}).finally(old.end);
   kept = new Map();
   steps = [];
   say('place', '');
@@ -155,6 +173,7 @@ const title_of = (step) => {
 
 const ask = (at) => {
   if (at >= steps.length) return finish();
+  place = at;
   const step = steps[at];
   const side = side_of(step);
   say('place', `Question ${at + 1} of ${steps.length}`);
@@ -219,25 +238,40 @@ const finish = () => line.call('exam.read', { exam: exam.id }).then(({ exam: rea
   const rows = steps.filter((step) => found.has(step.item)).flatMap((step) => [element('dt', {}, title_of(step)),
     element('dd', {}, kept.get(step.item)?.words ?? '', element('div', { class: 'mark' }, found.get(step.item).origin === 'self_reported' ? 'reported, not examined' : found.get(step.item).origin))]);
   show('Thank you', element('p', {}, `${count_kept()} ${open} left open: the staff will ask. Please give the tablet back. Nobody has examined you yet.`), element('dl', {}, ...rows),
-    ...for_staff(), element('div', { class: 'choices' }, button('Back to the questions', () => ask(0), 'quiet'), button('For the staff: next person', begin_anew, 'main')));
+    ...for_staff(), element('div', { class: 'choices' }, button('Back to the questions', () => ask(0), 'quiet'), button('Close the form', done, 'main')));
 }, (error) => failed(error, finish));
+
+const done = () => {
+  const words = count_kept();
+  const staff = for_staff();
+  close_form();
+  show('The form is closed', element('p', {}, `Thank you. ${words} Please give the tablet back.`), ...staff);
+};
 
 // ---- the beginning
 
+const fill = async ({ exam: read, revision }) => {
+  exam = { id: read.exam, revision, side: read.side };
+  const form = await line.call('form.describe', { complaint: read.complaint, exam: exam.id, language: 'en' });
+  texts = new Map(form.texts.map((one) => [one.message, one.text]));
+  steps = form.positions.flatMap((one) => one.steps).filter(is_asked).filter(side_of);
+  await read_back();
+  touched();
+  ask(0);
+};
+
+// What the record holds counts, not what this page believes.
+const read_back = async () => {
+  const { exam: read, revision } = await line.call('exam.read', { exam: exam.id });
+  exam.revision = revision;
+  const before = kept;
+  const own = (read.findings ?? []).filter((one) => one.origin === 'self_reported');
+  kept = new Map(own.map((one) => [one.item, { entry: one.entry, words: before.get(one.item)?.words }]));
+};
+
 const open_exam = (complaint, side, request) => {
-  const attempt = async () => {
-    try {
-      const opened = await line.call('exam.open', { complaint, side, setting: 'outreach', request, offset_min: -new Date().getTimezoneOffset() });
-      exam = { id: opened.exam.exam, revision: opened.revision, side };
-      const form = await line.call('form.describe', { complaint, exam: exam.id, language: 'en' });
-      texts = new Map(form.texts.map((one) => [one.message, one.text]));
-      steps = form.positions.flatMap((one) => one.steps).filter(is_asked);
-      touched();
-      ask(0);
-    } catch (error) {
-      failed(error, attempt);
-    }
-  };
+  const attempt = () => line.call('exam.open', { complaint, side, setting: 'outreach', request, offset_min: -new Date().getTimezoneOffset() })
+    .then(fill).catch((error) => failed(error, attempt));
   attempt();
 };
 
@@ -245,7 +279,8 @@ const start = async () => {
   try {
     const { state, ledger_kind } = await line.call('health.check');
     say('kind', ledger_kind === 'clinic' ? '' : `${ledger_kind.toUpperCase()}: invented people only`);
-    if (line.scope !== 'kiosk') return warn('This link opens more than a kiosk may', 'Start the sidecar with --scope kiosk.');
+    if (line.scope !== 'kiosk') return warn('This link opens more than a kiosk may', 'Make one with limbledger token make --scope kiosk --once.');
+    if (line.exam) return await fill(await line.call('exam.read', { exam: line.exam }));
     if (state === 'locked') return failed({ code: 4 }, start);
     if (state === 'read_only') return failed({ code: 5 }, start);
     const { complaints } = await line.call('catalogue.read', { items: ['history.own_words'] });
@@ -261,17 +296,6 @@ const start = async () => {
     ready();
   } catch (error) {
     failed(error, start);
-  }
-};
-
-// A session holds one exam, so the next person gets the next session.
-const begin_anew = async () => {
-  close_form();
-  try {
-    line = await open_line({ token });
-    start();
-  } catch (error) {
-    error.lost ? lost() : failed(error, begin_anew);
   }
 };
 

@@ -1682,6 +1682,7 @@ export interface SessionOpenResult {
   cursor?: string;
   protocol: number;
   token?: string;
+  exam?: Id;
 }
 export interface StepSuggestResult {
   steps?: Step[];

@@ -4,13 +4,14 @@
 //   node pages.mjs [FOLDER]      takes limbledger of $LIMBLEDGER_BUILD; with FOLDER each screen is kept there as a picture
 
 import { spawn, spawnSync } from 'node:child_process';
+import { randomUUID } from 'node:crypto';
 import { cpSync, existsSync, mkdirSync, mkdtempSync, openSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { open_browser } from './lib/browser.mjs';
 import { Count } from './lib/count.mjs';
-import { guard, open_socket, post } from './lib/network.mjs';
+import { guard, post } from './lib/network.mjs';
 
 const top = fileURLToPath(new URL('../../../', import.meta.url));
 const program = join(process.env.LIMBLEDGER_BUILD ?? join(top, 'build'), 'limbledger');
@@ -42,15 +43,14 @@ const new_ledger = (name, ...words) => {
   const made = spawnSync(program, ['new', ledger, ...words], { stdio: ['ignore', 'pipe', 'pipe', openSync(join(scratch, 'secret'), 'r')], encoding: 'utf8' });
   return { ledger, printed: made.stdout };
 };
-const unlock = async ({ websocket, token }, passphrase) => {
-  const line = await open_socket(websocket);
-  for (const message of [call('session.open', { token }), call('ledger.unlock', { passphrase })]) {
-    line.say(message);
-    const { error } = JSON.parse(await line.next());
-    if (error) throw new Error(JSON.stringify(error));
-  }
-  await line.close();
+// As the examiner, with the token of sidecar.json.
+const ask = async ({ http, token }, method, params = {}) => {
+  const { result, error } = JSON.parse((await post(http, call(method, params), { Authorization: `Bearer ${token}` })).text);
+  if (error) throw new Error(`${method}: ${JSON.stringify(error)}`);
+  return result;
 };
+const kiosk_link = async (sidecar, params = {}) =>
+  `${new URL(sidecar.http).origin}/#once=${(await ask(sidecar, 'token.make', { scope: 'kiosk', once: true, ...params })).once}`;
 
 // Timers of a second or more are run when the test says so.
 const by_hand = `{
@@ -58,6 +58,9 @@ const by_hand = `{
   let last = 0;
   window.setTimeout = (action, ms, ...rest) => (ms >= 1000 ? (held.set(--last, action), last) : real(action, ms, ...rest));
   window.clearTimeout = (id) => (held.delete(id) ? undefined : real_clear(id));
+  const open = window.WebSocket;
+  window.sockets = [];
+  window.WebSocket = class extends open { constructor(...words) { super(...words); window.sockets.push(this); } };
   window.run_timers = () => { const all = [...held.values()]; held.clear(); for (const one of all) one(); return all.length; };
 }`;
 // The next finding.record is answered by the page itself, with this error; what was sent is kept.
@@ -128,8 +131,8 @@ try {
   }
 
   const { ledger } = new_ledger('kiosk', '--demo');
-  const sidecar = await serve(ledger, '--scope', 'kiosk', '--pages', kiosk, '--once');
-  const page = await browser.open_page(sidecar.link, { before: by_hand });
+  const sidecar = await serve(ledger, '--pages', kiosk);
+  const page = await browser.open_page(await kiosk_link(sidecar), { before: by_hand });
   const small = [];
   let asked = [];
   await count.check('kiosk: the link opens it and leaves the address; it says whose answers they are and that people are invented', async () => {
@@ -198,37 +201,43 @@ try {
     await look(page, 'closed');
     return is([hidden, (await text_of(page)).includes('it went out')], [true, false]);
   });
-  await count.check('kiosk: the next person gets an exam of their own, and a lost connection says what is kept', async () => {
-    await keys(page, 'Tab', 'Enter');
-    await heading(page, 'For the staff');
-    await keys(page, 'Tab', 'Tab', ' ', 'Tab', ' ', 'Tab', 'Enter');
-    await heading(page, 'own words');
-    await keys(page, 'Tab');
-    await page.type('somebody else');
-    await keys(page, 'Tab', 'Enter');
-    await page.until('document.querySelector("#place").textContent.startsWith("Question 2 ")');
+  await count.check('kiosk: the link of an exam that is open asks at once, goes on after a lost connection, and says what is kept', async () => {
+    const { exam: { exam } } = await ask(sidecar, 'exam.open', { complaint: 'acute_knee', side: 'right', setting: 'outreach', request: randomUUID() });
+    const next = await browser.open_page(await kiosk_link(sidecar, { exam }), { before: by_hand });
+    await heading(next, 'own words');
+    await keys(next, 'Tab');
+    await next.type('somebody else');
+    await keys(next, 'Tab', 'Enter');
+    await next.until('document.querySelector("#place").textContent.startsWith("Question 2 ")');
+    await next.value('sockets.at(-1).close()');
+    await heading(next, 'connection to the record is lost');
+    const words = await text_of(next);
+    await look(next, 'lost');
+    await keys(next, 'Tab', 'Enter');
+    await heading(next, 'How it happened');
+    await keys(next, 'Tab', 'Enter');
+    await next.until('document.querySelector("#place").textContent.startsWith("Question 3 ")');
     await sidecar.kill('SIGKILL');
-    await heading(page, 'connection to the record is lost');
-    await look(page, 'lost');
-    return (await text_of(page)).includes('1 answer is kept');
+    await heading(next, 'connection to the record is lost');
+    return is([words.includes('1 answer is kept'), (await text_of(next)).includes('2 answers are kept')], [true, true]);
   });
   await count.check('kiosk: the record holds two exams without a person, all of it reported by themselves and entered by nobody', async () => {
-    const { http, token, kill } = await serve(ledger);
-    const ask = async (method, params) => JSON.parse((await post(http, call(method, params), { Authorization: `Bearer ${token}` })).text).result;
-    const { exams } = await ask('exam.find', {});
+    const reader = await serve(ledger);
+    const { exams } = await ask(reader, 'exam.find');
     const found = [];
-    for (const one of exams) found.push((await ask('exam.read', { exam: one.exam })).exam);
-    await kill();
+    for (const one of exams) found.push((await ask(reader, 'exam.read', { exam: one.exam })).exam);
+    await reader.kill();
     const [first, second] = found.sort((a, b) => b.findings.length - a.findings.length);
     const all = [...first.findings, ...second.findings];
-    return is([found.length, first.findings.length, second.findings.length, first.findings.find((one) => one.item === 'history.own_words').value.text,
-      second.findings[0].value.text, [...new Set(all.map((one) => one.origin))], all.some((one) => one.entered_by || one.examiner), found.some((one) => one.person)],
-    [2, asked.length + 1, 1, 'it went out when I turned, twice', 'somebody else', ['self_reported'], false, false]);
+    const words = ({ findings }) => findings.find((one) => one.item === 'history.own_words').value.text;
+    return is([found.length, first.findings.length, second.findings.length, words(first), words(second), [...new Set(all.map((one) => one.origin))],
+      all.some((one) => one.entered_by || one.examiner), found.some((one) => one.person)],
+    [2, asked.length + 1, 2, 'it went out when I turned, twice', 'somebody else', ['self_reported'], false, false]);
   });
 
   await count.check('kiosk: locked, full or asked back amid the questions, the same request is sent again, and nothing counts before', async () => {
-    const { link, kill } = await serve(ledger, '--scope', 'kiosk', '--pages', kiosk, '--once');
-    const form = await browser.open_page(link, { before: answering });
+    const served = await serve(ledger, '--pages', kiosk);
+    const form = await browser.open_page(await kiosk_link(served), { before: answering });
     await heading(form, 'For the staff');
     await keys(form, 'Tab', 'Tab', ' ', 'Tab', ' ', 'Tab', 'Enter');
     await heading(form, 'own words');
@@ -248,31 +257,55 @@ try {
     await keys(form, 'Tab', 'Enter');
     await form.until('document.querySelector("#place").textContent.startsWith("Question 2 ")');
     const sent = await form.value('sent');
-    await kill();
+    await served.kill();
     return is([unkept, sent.length, new Set(sent.map((one) => one.request)).size, sent.map((one) => one.findings[0].confirmed ?? [])], [true, 4, 1, [[], [], [], ['value.unusual']]]);
   });
 
   const practice = new_ledger('practice', '--practice', '--examiner', 'Amina', '--passphrase-fd', '3');
-  await count.check('kiosk: a locked record says so, and goes on once it is unlocked', async () => {
-    const locked = await serve(practice.ledger, '--scope', 'kiosk', '--pages', kiosk, '--once');
-    const shut = await browser.open_page(locked.link);
+  const served = await serve(practice.ledger, '--pages', kiosk);
+  const unlock = (words) => ask(served, 'ledger.unlock', { passphrase: words });
+  await count.check('kiosk: a locked record says so, and goes on once it is unlocked; a link is good once', async () => {
+    await unlock('four words that fit');
+    const link = await kiosk_link(served);
+    await ask(served, 'ledger.lock');
+    const shut = await browser.open_page(link);
     await heading(shut, 'The record is locked');
     await look(shut, 'locked');
-    await unlock(locked, 'four words that fit');
+    await unlock('four words that fit');
     await keys(shut, 'Tab', 'Enter');
     await heading(shut, 'For the staff');
     const head = await shut.value('document.querySelector("header").innerText');
-    const again = await browser.open_page(locked.link);
+    const again = await browser.open_page(link);
     await heading(again, 'This link cannot be used');
     await look(again, 'used');
-    await locked.kill();
     return head.includes('PRACTICE');
+  });
+  await count.check('kiosk: a form whose exam is there goes on while the record is locked, and closing it ends its token', async () => {
+    const { exam: { exam } } = await ask(served, 'exam.open', { complaint: 'acute_knee', side: 'left', setting: 'outreach', request: randomUUID() });
+    const link = await kiosk_link(served, { exam });
+    await ask(served, 'ledger.lock');
+    const form = await browser.open_page(link, { before: by_hand });
+    await heading(form, 'own words');
+    await keys(form, 'Tab');
+    await form.type('told while locked');
+    await keys(form, 'Tab', 'Enter');
+    await form.until('document.querySelector("#place").textContent.startsWith("Question 2 ")');
+    await form.value('run_timers()');
+    await heading(form, 'still there');
+    await form.value('run_timers()');
+    await heading(form, 'The form was closed');
+    await look(form, 'closed-locked');
+    await unlock('four words that fit');
+    const { exam: read } = await ask(served, 'exam.read', { exam });
+    const { tokens } = await ask(served, 'token.list');
+    return is([read.findings.map((one) => one.value.text), tokens.some((one) => one.exam === exam && one.state === 'good')], [['told while locked'], false]);
   });
   await count.check('kiosk: a record that was opened for reading only takes nothing, and says so', async () => {
     const [, recovery] = /Recovery code, shown this once:\n\n +(\S.*?)\s*\n/.exec(practice.printed);
-    const reading = await serve(practice.ledger, '--scope', 'kiosk', '--pages', kiosk, '--once');
-    await unlock(reading, recovery);
-    const open = await browser.open_page(reading.link);
+    const link = await kiosk_link(served);
+    await ask(served, 'ledger.lock');
+    await unlock(recovery);
+    const open = await browser.open_page(link);
     await heading(open, 'Nothing can be written now');
     await look(open, 'read-only');
     return true;

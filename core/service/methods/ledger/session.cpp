@@ -184,6 +184,7 @@ Result<SessionOpenResult> session_open(Context& context, const SessionOpenParams
     result.cursor = change_cursor(desk);
   }
   result.protocol.steps = params.protocol ? params.protocol->steps : protocol_newest;
+  result.exam = context.caller.exam;
   return result;
 }
 

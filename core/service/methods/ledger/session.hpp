@@ -124,8 +124,9 @@ struct SessionOpenResult {
   std::optional<wire::Remark> cursor;  // for changes.read; only while unlocked
   wire::Count<0, 9999> protocol;
   std::optional<wire::Name> token;  // traded for the one-time code; shown this once
+  std::optional<model::ExamId> exam;  // of a kiosk: the one it fills, once it has one
 };
-BOOST_DESCRIBE_STRUCT(SessionOpenResult, (), (scope, expires_at, locked, cursor, protocol, token))
+BOOST_DESCRIBE_STRUCT(SessionOpenResult, (), (scope, expires_at, locked, cursor, protocol, token, exam))
 // No scope, also while locked. Faults: protocol.version (with oldest and newest), examiner.unknown, value.all_or_one,
 // token.unwanted and those of Admission. From then on the caller of this context is the one that was let in.
 [[nodiscard]] Result<SessionOpenResult> session_open(Context& context, const SessionOpenParams& params);
