@@ -42,6 +42,13 @@ bool contradicted(const interpret::RuleResult& rule) {
          std::any_of(rule.flags.begin(), rule.flags.end(), [](const model::Word& flag) { return flag.text == "contradicted"; });
 }
 
+// A gate that is a remark while nobody can answer it: the page counts without it (Laslett: six tests, and where the pain draws in the
+// count does not stand). The result then names the gate as not known, which is no more certainty; one that does not name it is.
+bool says_what_it_lacks(const interpret::RuleResult& without, const interpret::RuleResult& rule) {
+  const bool aside = rule.outcome == Outcome::not_applicable && rule.gate && rule.gate->text == "pain_draws_in";
+  return aside && std::find(without.flags.begin(), without.flags.end(), model::Word{"drawing_in_not_asked"}) != without.flags.end();
+}
+
 // A value of this item that falls in the class which the rule named; none where it is not a value of an item.
 std::optional<model::Value> value_in(const model::ItemId& item, const std::string& named) {
   const model::Item* known = reference::built_in_edition()->item(item);
@@ -157,7 +164,7 @@ Taken unknown_is_never_more_certain(Bench& made, const std::vector<interpret::Ru
       taken.opened += rule.outcome != without->outcome ? 1U : 0U;
       // A test that was not done concludes nothing, no more than one that is open: arms that were used at a chair nobody rose from.
       const bool nothing = without->outcome == Outcome::undetermined || (without->gate && without->gate->text == "not_done");
-      if (rule.outcome != without->outcome && !nothing) {
+      if (rule.outcome != without->outcome && !nothing && !says_what_it_lacks(*without, rule)) {
         CAPTURE(kept.item.text);
         CAPTURE(wire::write(rule));
         REQUIRE(wire::write(*without) == wire::write(rule.outcome));

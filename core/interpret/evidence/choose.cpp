@@ -200,6 +200,7 @@ template <class T>
     }
     musts += part.must.value_or(false) ? 1 : 0;
   }
+  heard.part_positive = yes > 0;
   const bool any_would_do = member.at_least.steps - musts == 1 && musts_yes == musts;
   if (yes >= member.at_least.steps && !must_not && (open == 0 || any_would_do)) {
     heard.positive = true;
@@ -307,6 +308,10 @@ std::vector<TestHeard> hear_tests(const View& view, const reference::EvidenceCon
         heard.admission = reference::admit(*heard.row, condition, person);
         if (heard.admission.row_class != reference::RowClass::none && heard.positive) {
           heard.ratio = ratio_of(*heard.row, *heard.positive);
+        }
+        const bool open_by_parts = !heard.positive && heard.state != "in_prior" && heard.state != "not_native";
+        if (heard.admission.row_class != reference::RowClass::none && member.parts.size() > 1 && open_by_parts && heard.part_positive) {
+          heard.if_negative = ratio_of(*heard.row, false);
         }
       }
       all.push_back(std::move(heard));

@@ -21,6 +21,8 @@ struct TestHeard {
   const reference::AccuracyRow* row = nullptr;
   reference::Admission admission;
   std::optional<Ratio> ratio;  // where it may compute
+  bool part_positive = false;  // a part of it is positive, whatever the whole is
+  std::optional<Ratio> if_negative;  // of a composite left open although a part is positive: what it would have said, had that part not been
   bool weak = false;           // a negative that cannot be told from this test now: it gives no direction by itself
 
   [[nodiscard]] bool computes() const { return positive && ratio; }

@@ -59,6 +59,21 @@ using reference::RowClass;
   return all;
 }
 
+// A negative test whose composite would have taken its place, had not one part of it been positive while another is open: the
+// composite's negative says less, and a part that turned positive must not make the negative beside it weigh more.
+void add_open_composites(const std::vector<TestHeard>& heard, const Choice& choice, std::vector<Replaced>& all) {
+  for (std::size_t k = 0; k < choice.kept.size(); ++k) {
+    const TestHeard& keeper = heard[choice.kept[k]];
+    for (std::size_t at = 0; at < choice.kept[k] && !*keeper.positive; ++at) {
+      if (heard[at].group == keeper.group && heard[at].if_negative) {
+        std::vector<Ratio> ratios = ratios_of(heard, choice.kept);
+        ratios[k] = *heard[at].if_negative;
+        all.push_back({&heard[at], &keeper, combine(ratios), true});
+      }
+    }
+  }
+}
+
 void widen(Chances& chances_now, const PriorShare& prior, std::vector<Replaced>& replaced) {
   for (Replaced& one : replaced) {
     const Chances former = chances(prior, one.combined);
@@ -69,6 +84,11 @@ void widen(Chances& chances_now, const PriorShare& prior, std::vector<Replaced>&
     if (*one.keeper->positive && former.high > chances_now.high) {
       chances_now.high = former.high;
       one.kept_as_end = true;
+    }
+    if (one.open_composite()) {
+      one.kept_as_end = former.high > chances_now.high;
+      chances_now.high = std::max(chances_now.high, former.high);
+      continue;  // nobody found it negative: it is no lower end
     }
     if (!*one.keeper->positive && former.low < chances_now.low) {
       chances_now.low = former.low;
@@ -173,6 +193,7 @@ void name_hypothesis(JudgedHypothesis& judged, bool nothing) {
   } else {
     account.combined = combine(ratios_of(heard, choice.kept));
     account.replaced = replaced_tests(heard, choice);
+    add_open_composites(heard, choice, account.replaced);
     account.prior = prior_of(view, condition.condition, here, priors);
     account.second_class =
         std::any_of(choice.kept.begin(), choice.kept.end(), [&](std::size_t at) { return heard[at].admission.row_class == RowClass::second; });

@@ -145,6 +145,11 @@ void write_chances(const Account& account, const Hypothesis& result, Working& wo
   add_line(working, "low: " + bayes(prior.share.low, least));
   add_line(working, "high: " + bayes(prior.share.high, most));
   for (const Replaced& one : account.replaced) {
+    if (one.open_composite()) {
+      add_line(working, one.test->member->test.text + ", of which a part is positive and another open, would give " + three(one.point) + " as a negative" +
+                            (one.kept_as_end ? "; its figure stays as an end of the range" : ""));
+      continue;
+    }
     const std::string dropped = one.test != nullptr ? one.test->member->test.text + result_word(*one.test) + " gave " + three(one.point)
                                                     : "without " + one.keeper->member->test.text + " it was " + three(one.point);
     const std::string why = one.test != nullptr ? ", replaced by " + one.keeper->member->test.text + ", which stands before it in the group: "

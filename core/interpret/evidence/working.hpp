@@ -9,7 +9,7 @@
 
 namespace limbledger::interpret {
 
-// A test, or a composite (`test` null: what would stand without it), that gave way to `keeper`.
+// A test, or a composite (`test` null: what would stand without it), that gave way to `keeper`; or a composite left open before it.
 struct Replaced {
   const TestHeard* test = nullptr;
   const TestHeard* keeper = nullptr;
@@ -17,6 +17,8 @@ struct Replaced {
   bool agrees = false;
   double point = 0;
   bool kept_as_end = false;
+
+  [[nodiscard]] bool open_composite() const { return test != nullptr && !test->positive; }
 };
 
 struct Account {

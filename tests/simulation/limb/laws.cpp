@@ -91,12 +91,36 @@ const std::set<std::string>& read_across(const model::Word& condition) {
   return all.at(condition.text);
 }
 
+// Lengths that say how much a test can be trusted: the girth of a thigh too heavy to be held (`instead` of the item's row).
+const std::set<std::string>& measured_for(const model::Word& condition) {
+  static const std::map<std::string, std::set<std::string>> all = [] {
+    std::map<std::string, std::set<std::string>> found;
+    for (const auto& groups : facts().evidence().groups) {
+      std::set<std::string>& items = found[groups.condition.text];
+      for (const auto& group : groups.groups) {
+        for (const auto& member : group.members) {
+          for (const auto& part : member.parts) {
+            for (const model::Instead& one : facts().item(part.item)->instead.value_or(std::vector<model::Instead>{})) {
+              if (one.measured) {
+                items.insert(one.measured->text);
+              }
+            }
+          }
+        }
+      }
+    }
+    return found;
+  }();
+  return all.at(condition.text);
+}
+
 bool is_unrelated(const interpret::Hypothesis& one, const model::Finding& finding) {
   const std::string& region = facts().item(finding.item)->region.text;
   if (read_across(one.hypothesis).count(finding.item.text) > 0) {
     return false;
   }
-  const bool other_region = joint_regions().count(region) > 0 && regions_of(one.hypothesis).count(region) == 0;
+  const bool tells_of_test = measured_for(one.hypothesis).count(finding.item.text) > 0;
+  const bool other_region = joint_regions().count(region) > 0 && regions_of(one.hypothesis).count(region) == 0 && !tells_of_test;
   // A grade that is a difference from the other leg is no "no" where that leg has it too.
   const model::Item& item = *facts().item(finding.item);
   const model::Scale* scale = item.scale ? facts().scale(*item.scale) : nullptr;

@@ -296,6 +296,28 @@ TEST_CASE("four stances: what comes after a stance that was not held was not rea
   CHECK(flagged(said(made, "four_stances"), "contradicted"));
 }
 
+// Logic test of our own rules (unknown never yields more certainty): the findings are those of drawn exams 46551, 55987, 60935 and 74827.
+TEST_CASE("four stances: under 65, heel to toe held after a stance that was not is unsettled, and neither a sign nor nothing") {
+  const auto of = [](const Bench& made) { return said(made, "four_stances"); };
+  Bench made = real_person(1984);
+  timed(made, "function.stance_semi_tandem", Side::midline, 66);
+  CHECK(of(made).outcome == Outcome::positive);
+  CHECK(flagged(of(made), "made_for_65"));
+  timed(made, "function.stance_tandem", Side::midline, 100);
+  CHECK(of(made).outcome == Outcome::undetermined);
+  CHECK(of(made).settle.empty());
+  Bench held = real_person(1984);
+  timed(held, "function.stance_semi_tandem", Side::midline, 100);
+  timed(held, "function.stance_tandem", Side::midline, 100);
+  CHECK(gate_of(of(held)) == "under_65");
+  made.born(2012, 3, 1);
+  CHECK(gate_of(of(made)) == "under_18");
+  // The same of who lacks a leg: what was measured and is positive stands.
+  made.born(1950, 3, 1);
+  made.yes("body.prosthesis", Side::left);
+  CHECK(of(made).outcome == Outcome::undetermined);
+}
+
 TEST_CASE("five stands: a time is held against the limit of the age, and under 60 against that of healthy adults, which is said") {
   Bench made = real_person(1991);
   timed(made, "function.five_times_sit_to_stand", Side::midline, 124);

@@ -265,6 +265,30 @@ TEST_CASE("sacroiliac: none of six is 0 of 6 and never more; a test that was not
   CHECK(joint_rule(made, "laslett")->gate->text == "pain_draws_in");
 }
 
+// Logic test of our own rules: the findings are those of a drawn exam (43275). The page counts without it, so the count stands and says so.
+TEST_CASE("sacroiliac: three stand while nobody knows whether the pain draws in, and say so, also where nobody was sure or it was not done") {
+  Bench made = sore_sacroiliac();
+  for (const char* item : {"pelvis.distraction", "pelvis.thigh_thrust", "pelvis.compression"}) {
+    made.drop(item);
+    interpret_test::test(made, item, Side::left, true);
+  }
+  const auto three = [&] { return joint_rule(made, "laslett")->band; };
+  CHECK(three() == std::optional(model::Word{"three_or_more"}));
+  CHECK(flagged(*joint_rule(made, "laslett"), "drawing_in_not_asked"));
+  made.add("pelvis.lumbar_pain_centralises", Side::midline, model::Answer{model::AnswerWord::unsure});
+  CHECK(three() == std::optional(model::Word{"three_or_more"}));
+  CHECK(flagged(*joint_rule(made, "laslett"), "drawing_in_not_asked"));
+  made.drop("pelvis.lumbar_pain_centralises");
+  made.not_done("pelvis.lumbar_pain_centralises", Side::midline, model::WhyNot::pain);
+  CHECK(flagged(*joint_rule(made, "laslett"), "drawing_in_not_asked"));
+  made.drop("pelvis.lumbar_pain_centralises");
+  made.add("pelvis.lumbar_pain_centralises", Side::midline, model::Answer{model::AnswerWord::no});
+  CHECK_FALSE(flagged(*joint_rule(made, "laslett"), "drawing_in_not_asked"));
+  made.drop("pelvis.lumbar_pain_centralises");
+  made.yes("pelvis.lumbar_pain_centralises", Side::midline);
+  CHECK(joint_rule(made, "laslett")->gate == std::optional(model::Word{"pain_draws_in"}));
+}
+
 TEST_CASE("sacroiliac: two of the four stand beside one or two of six; in pregnancy three stand and say so, fewer are not applicable") {
   Bench made = sore_sacroiliac();
   for (const char* item : {"pelvis.distraction", "pelvis.thigh_thrust"}) {

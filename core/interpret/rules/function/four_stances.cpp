@@ -84,12 +84,16 @@ std::vector<JudgedRule> run_four_stances(const View& view) {
     return {judge_not_done(view, sheet)};
   }
   const bool unable = std::any_of(timed.begin(), timed.end(), [](const Timed& one) { return one.unable; });
-  JudgedRule judged = judge_sheet(view, sheet, for_who_walks(view, unable, [](std::span<const std::uint8_t> classes) {
-                                    const std::array<std::uint8_t, 2> decides{classes[0], classes[3]};
-                                    return decide_four_stances(decides);
-                                  }));
-  flag_made_for_65(view, judged.result);
   const bool failed_before = sheet.inputs[1].may_be == is_not_held || sheet.inputs[2].may_be == is_not_held;
+  const auto decide = for_who_walks(view, unable, &decide_four_stances);
+  JudgedRule judged = judge_sheet(view, sheet, [&](std::span<const std::uint8_t> classes) {
+    const SheetAnswer answer = decide(std::array<std::uint8_t, 2>{classes[0], classes[3]});
+    const SheetAnswer failed = decide(std::array<std::uint8_t, 2>{classes[0], 1});
+    // A stance that was not held stands as a sign of its own; one held after it contradicts that sign and does not take it away.
+    const bool takes_away = failed_before && answer.outcome == Outcome::not_applicable && failed.outcome == Outcome::positive;
+    return takes_away ? SheetAnswer{} : answer;
+  });
+  flag_made_for_65(view, judged.result);
   if (judged.result.outcome == Outcome::negative) {
     if (failed_before) {
       judged.result.flags.push_back({"contradicted"});  // held what comes after one that was not

@@ -33,10 +33,10 @@ constexpr std::string_view over_the_edge = "pelvis.gaenslen";
   sheet.formula = "one for each of six; three or more, or none";
   sheet.rows.push_back({{"table.laslett/2005.people"}, {"LASLETT2005"}, model::Status::read, Params().figure("people", 48'000).raw()});
   std::vector<const model::Finding*> drawn;
-  const bool draws_in = tell(view, "pelvis.lumbar_pain_centralises", Side::midline, &says_answer, drawn).value == Tri::yes;
+  const Tri drawing_in = tell(view, "pelvis.lumbar_pain_centralises", Side::midline, &says_answer, drawn).value;
   sheet.findings.insert(sheet.findings.end(), drawn.begin(), drawn.end());
-  JudgedRule judged = judge_sheet(view, sheet, [draws_in](std::span<const std::uint8_t> in) {
-    return draws_in ? SheetAnswer{Outcome::not_applicable, {}, "pain_draws_in"} : decide_laslett(in);
+  JudgedRule judged = judge_sheet(view, sheet, [drawing_in](std::span<const std::uint8_t> in) {
+    return drawing_in == Tri::yes ? SheetAnswer{Outcome::not_applicable, {}, "pain_draws_in"} : decide_laslett(in);
   });
   RuleResult& result = judged.result;
   if (result.outcome == Outcome::not_applicable) {
@@ -49,7 +49,8 @@ constexpr std::string_view over_the_edge = "pelvis.gaenslen";
   if (result.outcome != Outcome::positive && of_four >= 2) {
     result.flags.push_back({"two_of_four"});
   }
-  if (drawn.empty()) {
+  // Also where it was tried and nobody was sure, or two disagree: the count stands by its letter, and says what it does not know.
+  if (drawing_in == Tri::undetermined) {
     result.flags.push_back({"drawing_in_not_asked"});
   }
   return judged;

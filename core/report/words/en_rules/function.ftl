@@ -86,6 +86,7 @@ msg-rule-four_stances-negative = Heel to toe held for 10 s (known: { $checked })
 msg-rule-four_stances-negative_with_gaps = Heel to toe held for 10 s; not known: { $open }. Falls are not excluded by this
 msg-rule-four_stances-negative_contradicted = Heel to toe held for 10 s, but an easier stance before it was not: unsettled, do them again
 msg-rule-four_stances-undetermined = Cannot say yet: needs { $needs }
+msg-rule-four_stances-undetermined_here = Cannot say: an easier stance was not held, and heel to toe was held for 10 s: unsettled, do them again
 msg-rule-four_stances-not_applicable = Nothing is concluded ({ $gate })
 msg-rule-four_stances-gives_positive = a sign that falls threaten
 msg-rule-four_stances-gives_negative = no such sign by these stances alone

@@ -255,3 +255,55 @@ TEST_CASE("what is read on the other leg: a looseness there too takes its no awa
   back.add("nerve.crossed_straight_leg_raise", Side::right, model::Test{model::TestResult::negative, std::nullopt});
   CHECK(of(back, "condition.lumbar_root_pain").support == Support::against);
 }
+
+// Logic tests of our own rules (requirement 5 of clinical safety); the findings are those of drawn exams 28714, 31908, 65049 and 75118.
+TEST_CASE("a part that turns positive and leaves its composite open never makes the negative beside it weigh more") {
+  const auto tear = [](bool tender) {
+    Bench made(*reference::built_in_edition());
+    made.exam.complaint = {"ankle_injury"};
+    made.exam.injured_on = day(2026, 11, 24);
+    made.add("ankle.atfl_tender", Side::left, model::Test{tender ? model::TestResult::positive : model::TestResult::negative, std::nullopt});
+    made.add("ankle.haematoma", Side::left, model::Answer{model::AnswerWord::no});
+    const auto said = judged_one(made, {"condition.lateral_ankle_ligament_tear"}, {{{"condition.lateral_ankle_ligament_tear"}, {50}}}, Side::left);
+    REQUIRE(said.has_value());
+    return *said;
+  };
+  // Not tender: the set answers, by its own weak figures (0.71 and 0.33 of VANDIJK1996). Tender and not bruised, with the drawer open: the
+  // set is open, the bruise alone would weigh more (0.43 and 0.85 of BALTES2023), and the figure of the set stays as the upper end.
+  const auto set = tear(false);
+  const auto alone = tear(true);
+  REQUIRE(set.range.has_value());
+  REQUIRE(alone.range.has_value());
+  REQUIRE(alone.used.size() == 1);
+  CHECK(alone.used.front().row.text == "accuracy.lateral_ankle_ligament_tear.haematoma_early.BALTES2023");
+  CHECK(alone.range->high.steps >= set.range->high.steps);
+  CHECK(alone.range->low.steps >= set.range->low.steps);
+}
+
+// The finding is that of drawn exam 50521: beyond 430 mm a no of the ordinary grip cannot be told (DRAPER1995, as the item's row says).
+// Of a child no figure of adults computes, and the bare direction goes with it.
+TEST_CASE("the girth of a thigh too heavy to be held takes the direction of a Lachman's no away, on its own side alone") {
+  const auto tear = [](std::optional<Side> heavy, std::int64_t mm) {
+    Bench made(*reference::built_in_edition());
+    made.exam.complaint = {"free"};
+    made.exam.injured_on.reset();
+    made.born(2012, 3, 1);
+    made.add("knee.lachman", Side::left, model::Grade{{"laxity/difference"}, {"0"}, std::nullopt, std::nullopt, std::nullopt}).end_feel = model::Word{"firm"};
+    if (heavy) {
+      model::Length girth;
+      girth.mm = model::Millimetres{mm};
+      made.add("leg.thigh_girth_10cm", *heavy, girth);
+    }
+    const interpret::View view(made.exam, made.person, *made.edition, made.ask().as_of);
+    for (const auto& judged : interpret::judge_hypotheses(view, {})) {
+      if (judged.result.hypothesis.text == "condition.acl_tear" && judged.result.side == Side::left) {
+        return judged.result.support;
+      }
+    }
+    return Support::for_;
+  };
+  CHECK(tear(std::nullopt, 0) == Support::against);
+  CHECK(tear(Side::left, 430) == Support::against);
+  CHECK(tear(Side::left, 632) == Support::neither);
+  CHECK(tear(Side::right, 632) == Support::against);
+}
