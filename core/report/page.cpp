@@ -136,7 +136,7 @@ void add_film_planned(const PageView& view, const interpret::RuleResult& rule, S
 [[nodiscard]] SheetSection rules_section(const PageView& view) {
   SheetSection section = view.section("page.rules");
   for (const interpret::RuleResult& rule : view.assessment.rules) {
-    const std::string head = view.say(rule.rule.text + ".name") + ", " + side_of(view.words, rule.side) + " (" + edition_named(view, rule) + ")";
+    const std::string head = view.say(rule.rule.text + ".name") + view.side_after(rule.side) + " (" + edition_named(view, rule) + ")";
     const std::vector<std::string> lines = rule_lines(rule, view.exam, view.person, view.assessment.as_of, view.words, view.edition);
     section.bullet(head + ": " + lines.front() + film_by_alert(view, rule));
     for (std::size_t i = 1; i < lines.size(); ++i) {

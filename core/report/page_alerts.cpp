@@ -90,20 +90,26 @@ void add_none_raised(const PageView& view, bool some_hidden, SheetSection& secti
   if (stands || view.assessment.flags.empty()) {
     return;
   }
+  // Apart as they are named below: a number that is not found again there is not believed.
   std::vector<std::string> open;
+  std::vector<std::string> unsettled;
   for (const interpret::Flag& flag : view.assessment.flags) {
-    const bool is_open = is_open_flag(view, flag);
+    const bool asked = printed_answer(view, flag) == interpret::FlagAnswer::cannot_answer;
+    std::vector<std::string>& of = asked ? unsettled : open;
     const std::string label = flag_label(view, flag.flag.text);
-    if (is_open && !is_hidden_flag(view, flag) && std::find(open.begin(), open.end(), label) == open.end()) {
-      open.push_back(label);
+    if (is_open_flag(view, flag) && !is_hidden_flag(view, flag) && std::find(of.begin(), of.end(), label) == of.end()) {
+      of.push_back(label);
     }
   }
   const bool viewer = view.names.protected_note == ProtectedNote::absent;
   std::string text = view.say(viewer ? "page.no_alert_here" : (some_hidden ? "page.no_other_alert" : "page.no_alert"));
   const std::string prompts = joined(prompted(view), "; ");
   text += prompts.empty() ? "" : "; " + view.say("page.no_alert_prompt", {{"flags", prompts, false, true}});
-  // Their names stand once, among the danger signs.
-  text += open.empty() ? "." : "; " + view.say("page.no_alert_open", {{"count", wire::write_number(static_cast<std::int64_t>(open.size()), 1), true}}) + ".";
+  // Their names stand among the danger signs.
+  const auto counted = [&](std::string_view message, const std::vector<std::string>& of) {
+    return of.empty() ? std::string() : "; " + view.say(message, {{"count", wire::write_number(static_cast<std::int64_t>(of.size()), 1), true}});
+  };
+  text += counted("page.no_alert_open", open) + counted("page.no_alert_unsettled", unsettled) + ".";
   // Whoever reads of no alert must not take it for an answer about a part that nothing here asks after.
   if (!view.exam.complaint.text.ends_with("_knee")) {
     text += " " + view.say("page.alerts_of_knee");

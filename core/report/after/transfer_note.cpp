@@ -101,13 +101,56 @@ void add_checks(const PageView& view, const std::vector<model::Transferred>& all
   sheet.sections.push_back(std::move(section));
 }
 
-void add_told(const PageView& view, std::string_view what, const std::optional<wire::Remark>& text, SheetSection& section) {
+// What was told of it at the examination, where nobody wrote it for the transfer: "not recorded" would be untrue.
+[[nodiscard]] std::string told_before(const PageView& view, std::initializer_list<std::string_view> items) {
+  std::vector<std::string> parts;
+  for (const model::Finding* finding : view.findings) {
+    if (std::find(items.begin(), items.end(), finding->item.text) != items.end()) {
+      parts.push_back(view.label(finding->item) + ": " + value_or_undone(view, *finding));
+    }
+  }
+  return joined(parts, "; ");
+}
+
+void add_told(const PageView& view, std::string_view what, const std::optional<wire::Remark>& text, std::initializer_list<std::string_view> items,
+              SheetSection& section) {
   const Arg named{"what", view.say("transfer." + std::string(what)), false, true};
+  const std::string told = told_before(view, items);
   if (text) {
     section.bullet(view.say("transfer.line", {named, {"text", text->text}}));
+  } else if (!told.empty()) {
+    section.bullet(view.say("transfer.line_told", {named, {"text", told, false, true}}));
   } else {
     section.bullet(view.say("transfer.line_none", {named}));
   }
+}
+
+struct OfPlan {
+  std::vector<std::string> given;
+  std::vector<std::string> open;  // nobody recorded that it was given
+  std::vector<std::string> told;
+  std::vector<std::string> named;
+};
+
+// Whoever receives the person doses by what was given, and plans by whether anything was eaten.
+[[nodiscard]] OfPlan of_plan(const PageView& view) {
+  OfPlan out;
+  for (const model::PlanItem& item : view.exam.plan.value_or(std::vector<model::PlanItem>{})) {
+    const bool handed = item.kind == model::PlanKind::medicine || item.kind == model::PlanKind::splint;
+    const bool said = item.kind == model::PlanKind::advice || item.kind == model::PlanKind::limit;
+    if (item.became == model::Became::declined || (!handed && !said)) {
+      continue;
+    }
+    const bool given = item.became == model::Became::given || item.became == model::Became::done;
+    std::string text = view.say("letter.given", {{"plan", enum_word(view.words, "plan", item.kind) + view.side_after(item.side), false, true},
+                                                 {"text", item.text.text}});
+    if (given && item.became_on) {
+      text += " (" + item.became_on->to_text() + ")";
+    }
+    (said ? out.told : (given ? out.given : out.open)).push_back(text);
+    out.named.push_back(item.plan_item ? item.plan_item->to_text() : std::string());
+  }
+  return out;
 }
 
 void add_given(const PageView& view, const model::TransferSet& set, SheetSection& section) {
@@ -116,11 +159,27 @@ void add_given(const PageView& view, const model::TransferSet& set, SheetSection
     const std::string what = by_hand(one.what.text);
     given.push_back(one.at ? timed(view, what, *one.at) : what);
   }
-  if (given.empty()) {
-    section.bullet(view.say("transfer.given_none"));
-  } else {
+  const OfPlan plan = of_plan(view);
+  const std::string told = told_before(view, {"history.given_so_far", "history.painkiller_last_6h", "history.painkiller_what"});
+  if (!given.empty()) {
     section.bullet(view.say("transfer.line", {{"what", view.say("transfer.given"), false, true}, {"text", joined(given, "; "), false, true}}));
+  } else if (plan.given.empty() && told.empty()) {
+    section.bullet(view.say("transfer.given_none"));
   }
+  // Read as a second dose, or as none, it would do harm.
+  if (!plan.given.empty()) {
+    section.bullet(view.say(given.empty() ? "transfer.given_plan" : "transfer.given_plan_beside", {{"what", joined(plan.given, "; "), false, true}}));
+  }
+  if (!told.empty()) {
+    section.bullet(view.say("transfer.given_told", {{"what", told, false, true}}));
+  }
+  if (!plan.open.empty()) {
+    section.bullet(view.say("transfer.given_open", {{"what", joined(plan.open, "; "), false, true}}));
+  }
+  if (!plan.told.empty()) {
+    section.bullet(view.say("transfer.told_plan", {{"what", joined(plan.told, "; "), false, true}}));
+  }
+  add_exchanged_line(view, plan.named, section);
   bool nobody = true;
   for (const model::WasCalled& one : set.called.value_or(std::vector<model::WasCalled>{})) {
     std::vector<std::string> who{by_hand(one.who.text)};
@@ -152,12 +211,12 @@ void add_set(const PageView& view, const model::Transferred& one, bool alone, Sh
     section.title = view.say("transfer.set_of", {{"by", one.by ? view.examiner(*one.by) : std::string("?")}, {"at", view.local(one.at), false, true}});
     section.plain(view.say("transfer.set_unsettled"));
   }
-  add_told(view, "onset", one.set.onset, section);
-  add_told(view, "allergies", one.set.allergies, section);
-  add_told(view, "last_meal", one.set.last_meal, section);
-  add_told(view, "tetanus", one.set.tetanus, section);
-  add_told(view, "blood_thinners", one.set.blood_thinners, section);
-  add_told(view, "pregnancy", one.set.pregnancy, section);
+  add_told(view, "onset", one.set.onset, {}, section);
+  add_told(view, "allergies", one.set.allergies, {"history.allergy_known", "history.allergies"}, section);
+  add_told(view, "last_meal", one.set.last_meal, {}, section);
+  add_told(view, "tetanus", one.set.tetanus, {}, section);
+  add_told(view, "blood_thinners", one.set.blood_thinners, {"history.blood_thinners"}, section);
+  add_told(view, "pregnancy", one.set.pregnancy, {"body.pregnancy", "body.pregnancy_weeks"}, section);
   add_given(view, one.set, section);
   sheet.sections.push_back(std::move(section));
 }

@@ -24,6 +24,8 @@ namespace limbledger::report {
 
 // "hip: RIGHT and LEFT": the part complained of and the joints around it, where nobody looked.
 [[nodiscard]] std::vector<std::string> places_not_examined(const PageView& view);
+// No transfer stopped the exam, and nothing at any of these places was entered as not done for a reason.
+[[nodiscard]] bool places_without_reason(const PageView& view);
 
 // What alerts and prompts to refer advise against, of the steps of this complaint; one label for the variants of one test.
 struct StoppedSteps {

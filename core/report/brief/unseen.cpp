@@ -31,4 +31,16 @@ std::vector<std::string> places_not_examined(const PageView& view) {
   return places;
 }
 
+bool places_without_reason(const PageView& view) {
+  if (view.exam.transfer && !view.exam.transfer->empty()) {
+    return false;
+  }
+  const auto& open = view.assessment.not_examined;
+  return std::none_of(view.findings.begin(), view.findings.end(), [&](const model::Finding* finding) {
+    const model::Item* item = view.edition.item(finding->item);
+    return item != nullptr && std::holds_alternative<model::NotDone>(finding->value) &&
+           std::any_of(open.begin(), open.end(), [&](const interpret::NotExamined& one) { return one.joint == item->region && one.side == finding->side; });
+  });
+}
+
 }  // namespace limbledger::report

@@ -179,11 +179,14 @@ void blank_lines(const PageView& view, std::size_t count, SheetSection& section)
   SheetSection section = view.section("home.next");
   for (const PlanItem& item : planned(view, {PlanKind::review, PlanKind::referral, PlanKind::film})) {
     std::string text = typed(item.text.text);
-    if (item.who) {
-      text += " (" + typed(item.who->text) + ")";
-    }
-    if (item.kind == PlanKind::referral) {
+    const bool referral = item.kind == PlanKind::referral;
+    if (item.who && referral) {
+      // The place to go to first: what is written may be what is done there.
+      text = view.say("home.sent_to_for", {{"who", item.who->text}, {"text", text, false, true}});
+    } else if (referral) {
       text = view.say("home.sent_to", {{"text", text, false, true}});
+    } else if (item.who) {
+      text += " (" + typed(item.who->text) + ")";
     }
     section.bullet(with_date(view, "home.visit", text, item.by));
   }

@@ -28,7 +28,7 @@ struct LetterAsk {
 // Lines of one sheet of A4 in the letter's own layout; tried out with a browser.
 inline constexpr std::size_t letter_lines_max = 60;
 
-inline constexpr int letter_shortest = 8;
+inline constexpr int letter_shortest = 9;
 
 [[nodiscard]] Sheet letter_sheet(const PageView& view, const LetterAsk& ask);
 // At one length, 0 (all of it) to letter_shortest; letter_sheet takes the first that fits.

@@ -172,9 +172,33 @@ struct FoundOnSide {
          });
 }
 
+// Beyond what it is compared with by more than its error.
+[[nodiscard]] bool lies_beyond(const PageView& view, const Finding& finding) {
+  return finding.finding && std::any_of(view.assessment.statements.begin(), view.assessment.statements.end(), [&](const interpret::Statement& one) {
+           const bool beyond = one.verdict == interpret::Verdict::below || one.verdict == interpret::Verdict::above;
+           return beyond && one.side == finding.side && one.statement.text.find(":" + finding.item.text + ":") != std::string::npos &&
+                  std::find(one.findings.begin(), one.findings.end(), *finding.finding) != one.findings.end();
+         });
+}
+
+// What is kept of a long list is of the joint that is complained of, measured before estimated, and there what lies beyond; else as the
+// catalogue has it.
+[[nodiscard]] std::vector<const Finding*> complained_part_first(const PageView& view) {
+  std::vector<const Finding*> all(view.findings.begin(), view.findings.end());
+  const model::Sequence* sequence = view.edition.sequence(view.exam.complaint);
+  const auto rank = [&](const Finding* finding) {
+    const model::Item* item = view.edition.item(finding->item);
+    const bool of_part = sequence != nullptr && sequence->part && item != nullptr && item->region == *sequence->part;
+    const bool estimated = is_number(*finding) && finding->instrument && finding->instrument->text == "by_eye";
+    return (of_part ? 0 : 4) + (estimated ? 2 : 0) + (is_number(*finding) && !lies_beyond(view, *finding) ? 1 : 0);
+  };
+  std::stable_sort(all.begin(), all.end(), [&](const Finding* a, const Finding* b) { return rank(a) < rank(b); });
+  return all;
+}
+
 [[nodiscard]] FoundOnSide gather_side(const PageView& view, Side side, bool complained_of, int shortened) {
   FoundOnSide here;
-  for (const Finding* finding : view.findings) {
+  for (const Finding* finding : complained_part_first(view)) {
     if (finding->side != side || stands_elsewhere(*finding) || finding->item.text.starts_with("history.") ||
         finding->item.text.starts_with("general.concern_") || finding->item.text.starts_with("examiner.") || left_undone(*finding) ||
         is_lasting_fact(view, *finding) || stands_behind_other(view, *finding)) {
@@ -265,6 +289,7 @@ SheetSection letter_function(const PageView& view, int shortened) {
   std::vector<std::string> parts;
   std::vector<std::string> then;
   std::optional<std::string> now;
+  std::vector<std::string> can;
   bool steps_lost = false;
   for (const Finding* finding : view.findings) {
     if (!speaks_of_function(*finding) || finding->item.text.ends_with("_ability")) {
@@ -278,6 +303,7 @@ SheetSection letter_function(const PageView& view, int shortened) {
     if (finding->item.text == "gait.steps_now") {
       now = with_label(view, *finding);
       if (!left_undone(*finding) && ordinary(view.edition, *finding) == Ordinary::ordinary) {
+        can.push_back(*now);
         continue;
       }
       parts.push_back(*now);
@@ -287,6 +313,8 @@ SheetSection letter_function(const PageView& view, int shortened) {
       parts.push_back(activity_line(view, *finding));
     } else if (left_undone(*finding) || ordinary(view.edition, *finding) != Ordinary::ordinary) {
       parts.push_back(with_label(view, *finding));
+    } else {
+      can.push_back(with_label(view, *finding));
     }
   }
   if (!then.empty() && (now || steps_lost)) {
@@ -301,6 +329,11 @@ SheetSection letter_function(const PageView& view, int shortened) {
     parts.insert(parts.begin(), then.begin(), then.end());
   }
   constexpr std::size_t all = 1000;
+  if (parts.empty() && !can.empty()) {
+    // Asked, and nothing was lost: "not recorded" would be untrue.
+    section.plain(view.say("letter.function_kept", {{"what", some_of(view, can, shortened < 4 ? all : (shortened < letter_shortest ? 3 : 1), "page.findings"), false, true}}));
+    return section;
+  }
   section.plain(parts.empty() ? view.say("letter.function_not_recorded") : some_of(view, parts, shortened < 4 ? all : (shortened < 6 ? 6 : 3), "page.findings") + ".");
   return section;
 }
@@ -357,7 +390,7 @@ SheetSection letter_found(const PageView& view, int shortened) {
   }
   add_noes(view, shortened, section);
   if (!left_out.empty()) {
-    section.bullet(view.say("letter.left_out", {{"where", view.say("page.findings"), false, true}, {"what", joined(left_out, "; "), false, true}}));
+    section.bullet(view.say(record_stays(view) ? "letter.left_out_kept" : "letter.left_out", {{"where", view.say("page.findings"), false, true}, {"what", joined(left_out, "; "), false, true}}));
   }
   if (section.lines.empty()) {
     section.plain(view.say("page.nothing"));

@@ -1,4 +1,4 @@
-// The sections of a letter that rest on findings; letter.cpp puts them in order. `shortened` from 0 (all) to 8: what grows is cut
+// The sections of a letter that rest on findings; letter.cpp puts them in order. `shortened` from 0 (all) to 9: what grows is cut
 // to a count with where the rest is read, first what was found ordinary, then what was told, what was measured and not done, the
 // grounds of an alert, and in the end, where a sheet could never hold it, how a look was done and what was out of the ordinary. Danger signs that were asked
 // after, and pulses, feeling and movement of the side that is complained of, are never cut.
@@ -10,6 +10,8 @@ namespace limbledger::report {
 
 // Joined; in the place of what does not fit, how many more there are and under which title of the record (`where`).
 [[nodiscard]] std::string some_of(const PageView& view, const std::vector<std::string>& parts, std::size_t kept, std::string_view where);
+// A record that is not to be passed on is asked after at the clinic.
+[[nodiscard]] bool record_stays(const PageView& view);
 // Where nobody said which side, or both: each is complained of.
 [[nodiscard]] bool is_complained_of(const PageView& view, model::Side side);
 // Whether the foot has blood, feels and moves.

@@ -52,7 +52,10 @@ SheetSection letter_until(const PageView& view, int shortened) {
     if (item.became != model::Became::declined) {
       named.push_back(item.plan_item ? item.plan_item->to_text() : std::string());
     }
-    if (holds_until_seen(item)) {
+    if (item.kind == model::PlanKind::safety_net && holds_until_seen(item)) {
+      // "You cannot stand on it tomorrow" alone reads as what is expected.
+      planned.push_back(view.say("letter.come_back_if", {{"text", item.text.text}}));
+    } else if (holds_until_seen(item)) {
       planned.push_back(view.say("letter.given", {{"plan", enum_word(view.words, "plan", item.kind) + view.side_after(item.side), false, true},
                                                   {"text", item.text.text}}));
     }
@@ -64,15 +67,27 @@ SheetSection letter_until(const PageView& view, int shortened) {
   }
   // Two alerts may say the same; a reader needs it once.
   std::vector<std::string> meanwhile;
-  for (const interpret::Alert& alert : view.assessment.alerts) {
-    if (!alert_in_letter(view, alert, false)) {
-      continue;
-    }
-    const Args args{{"side", alert.side ? side_of(view.words, *alert.side) : std::string(), false, true}};
-    for (const model::MessageId& message : alert.meanwhile) {
+  const auto add_meanwhile_of = [&](const std::vector<model::MessageId>& messages, const std::optional<model::Side>& side) {
+    const Args args{{"side", side ? side_of(view.words, *side) : std::string(), false, true}};
+    for (const model::MessageId& message : messages) {
       if (const std::string said = view.words.say(message.text, args); std::find(meanwhile.begin(), meanwhile.end(), said) == meanwhile.end()) {
         meanwhile.push_back(said);
       }
+    }
+  };
+  for (const interpret::Alert& alert : view.assessment.alerts) {
+    if (alert_in_letter(view, alert, false)) {
+      add_meanwhile_of(alert.meanwhile, alert.side);
+    }
+  }
+  // What waits two weeks is held as well: nobody forces a blocked knee straight in them.
+  for (const interpret::Statement& statement : view.assessment.statements) {
+    const std::string danger = statement.statement.text.substr(0, statement.statement.text.find(':'));
+    if (!referral_prompt(danger) || is_protected_danger(view, danger)) {
+      continue;
+    }
+    if (const reference::AlertRow* row = view.edition.alert({"alert." + std::string(after_dot(danger))}); row != nullptr) {
+      add_meanwhile_of(row->meanwhile, statement.side);
     }
   }
   if (!meanwhile.empty()) {
@@ -85,7 +100,7 @@ SheetSection letter_until(const PageView& view, int shortened) {
   }
   // Whoever receives the person does not try what the alerts advise against.
   constexpr std::size_t all = 1000;
-  const std::size_t kept = shortened < 2 ? all : (shortened < 4 ? 8 : (shortened < 6 ? 5 : (shortened < 8 ? 3 : 2)));
+  const std::size_t kept = shortened < 2 ? all : (shortened < 4 ? 8 : (shortened < 6 ? 5 : (shortened < 8 ? 3 : (shortened < letter_shortest ? 2 : 1))));
   std::vector<std::string> steps;
   for (const StoppedSteps& stopped : stopped_steps(view)) {
     for (const std::string& label : stopped.labels) {

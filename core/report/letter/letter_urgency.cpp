@@ -66,10 +66,14 @@ void add_grounds(const PageView& view, std::string_view danger, const std::vecto
   return labels;
 }
 
-// What was meant to be examined and was not, with the reason: what shows blood, feeling and movement of the side complained of first.
-void add_undone(const PageView& view, std::size_t kept, SheetSection& section) {
+// What was meant to be examined and was not, with the reason: the question may hang on it. What shows blood, feeling and movement of the
+// side complained of stands first; of that side all is named, and at last two, while a sheet can hold it.
+void add_undone(const PageView& view, int shortened, SheetSection& section) {
+  constexpr std::size_t always_named = 2;
+  const std::size_t kept = shortened < 3 ? 1000 : (shortened < 5 ? 6 : (shortened < 7 ? 3 : (shortened < 8 ? 1 : 0)));
   std::vector<std::string> first;
   std::vector<std::string> rest;
+  std::size_t here = 0;  // of the rest, on the side complained of, which come first
   for (const bool complained_of : {true, false}) {
     for (const model::Finding* finding : view.findings) {
       if (!std::holds_alternative<model::NotDone>(finding->value) || is_complained_of(view, finding->side) != complained_of ||
@@ -77,27 +81,34 @@ void add_undone(const PageView& view, std::size_t kept, SheetSection& section) {
         continue;  // what the person can do stands by itself
       }
       const bool whole = complained_of && blood_feeling_or_movement(*finding);
+      here += complained_of && !whole ? 1 : 0;
       (whole ? first : rest).push_back(view.label(finding->item) + view.side_after(finding->side) + ": " + value_or_undone(view, *finding));
     }
   }
   const std::size_t whole = first.size();
+  const std::size_t named = shortened < 8 ? std::max(kept, here) : (shortened < letter_shortest ? std::min(always_named, here) : 0);
   first.insert(first.end(), rest.begin(), rest.end());
   if (!first.empty()) {
-    section.bullet(view.say("letter.undone", {{"what", some_of(view, first, whole + kept, "page.not_done"), false, true}}));
+    section.bullet(view.say("letter.undone", {{"what", some_of(view, first, whole + named, "page.not_done"), false, true}}));
   }
 }
 
 }  // namespace
+
+bool record_stays(const PageView& view) {
+  const auto send = view.exam.consent ? view.exam.consent->send : std::nullopt;
+  return send && *send != model::ConsentWord::yes;
+}
 
 std::string some_of(const PageView& view, const std::vector<std::string>& parts, std::size_t kept, std::string_view where) {
   if (parts.size() <= kept) {
     return joined(parts, "; ");
   }
   if (kept == 0) {
-    return view.say("letter.more_alone", {{"count", wire::write_number(static_cast<std::int64_t>(parts.size()), 1), true}, {"where", view.say(where), false, true}});
+    return view.say(record_stays(view) ? "letter.more_alone_kept" : "letter.more_alone", {{"count", wire::write_number(static_cast<std::int64_t>(parts.size()), 1), true}, {"where", view.say(where), false, true}});
   }
   std::vector<std::string> shown(parts.begin(), parts.begin() + static_cast<std::ptrdiff_t>(kept));
-  shown.push_back(view.say("letter.more", {{"count", wire::write_number(static_cast<std::int64_t>(parts.size() - kept), 1), true},
+  shown.push_back(view.say(record_stays(view) ? "letter.more_kept" : "letter.more", {{"count", wire::write_number(static_cast<std::int64_t>(parts.size() - kept), 1), true},
                                            {"where", view.say(where), false, true}}));
   return joined(shown, "; ");
 }
@@ -150,9 +161,10 @@ SheetSection letter_not_examined(const PageView& view, int shortened) {
   SheetSection section = view.section("page.not_examined");
   add_transfer_line(view, section);  // else a set that was cut short would read as one that is whole
   if (const std::vector<std::string> places = places_not_examined(view); !places.empty()) {
-    section.bullet(joined(places, "; ") + ".");
+    const std::string named = joined(places, "; ");
+    section.bullet((shortened < letter_shortest && places_without_reason(view) ? view.say("letter.places_no_reason", {{"places", named, false, true}}) : named) + ".");
   }
-  add_undone(view, shortened < 3 ? all : (shortened < 5 ? 6 : (shortened < 7 ? 3 : (shortened < 8 ? 1 : 0))), section);
+  add_undone(view, shortened, section);
   // The side that is complained of first; of both sides an item is named once.
   std::vector<std::string> minimum;
   for (const bool complained_of : {true, false}) {

@@ -1,6 +1,7 @@
 // What note and letter say in a line or leave out for length: danger signs, blood, feeling and movement, what measurement leaves open,
 // what was not done, facts of the person, the value of the other side, steps not advised. Source: clinical safety, part A and
 // requirements 9, 11 and 18; where nothing is named, a logic test of our own rule.
+#include "core/report/after/transfer_note.hpp"
 #include "core/report/brief/brief.hpp"
 #include "core/report/letter/letter.hpp"
 #include "core/report/letter/letter_parts.hpp"
@@ -91,7 +92,12 @@ TEST_CASE("what a letter leaves out for length names a title of the note under w
     const Printer printer(name);
     const std::string note = note_of(printer);
     const std::string letter = letter_at(printer.view(), report::letter_shortest);
-    constexpr std::string_view begins = "in the record: ";
+    // A record that is not to be passed on is asked after at the clinic, and named nowhere else.
+    const auto send = printer.exam.consent ? printer.exam.consent->send : std::nullopt;
+    const bool stays = send && *send != model::ConsentWord::yes;
+    CHECK(has(letter, "in the record: ") != stays);
+    CHECK(has(letter, "kept at the clinic (ask there): ") == stays);
+    const std::string_view begins = stays ? "kept at the clinic (ask there): " : "in the record: ";
     for (auto at = letter.find(begins); at != std::string::npos; at = letter.find(begins, at + 1)) {
       ++folded;
       bool there = false;
@@ -265,4 +271,62 @@ TEST_CASE("what an alert rests on is named under what was found at every length"
       CHECK_MESSAGE(has(found, what), what);
     }
   }
+}
+
+TEST_CASE("C11: what the plan gave and told travels with the person, and nothing is said to be not given that was") {
+  Printer hip("hip");
+  hip.exam.transfer = std::vector<model::Transferred>{model::Transferred{}};
+  const auto note = [&] {
+    const report::Sheet sheet = report::transfer_sheet(hip.exam, hip.person, hip.assessment, *report::built_in_words(), *reference::built_in_edition(), hip.names, std::nullopt);
+    return on_one_line(report::sheet_text(sheet, *report::built_in_words()));
+  };
+  const std::string whole = note();
+  CHECK(has(whole, "Given so far, of the plan: splint, LEFT: \u2068Pillow between the legs, as she lies\u2069; medicine, as the examiner wrote it: \u2068pain-killer by mouth"));
+  CHECK(has(whole, "Told, of the plan: advice: \u2068Nothing on the leg, nothing to eat until the surgeon has seen her\u2069"));
+  CHECK(!has(whole, "Given so far: nothing recorded"));
+  CHECK(has(whole, "Blood thinners, as recorded at the examination: Takes blood thinners: yes"));
+  for (model::PlanItem& item : *hip.exam.plan) {
+    item.became.reset();
+  }
+  const std::string open = note();
+  CHECK(has(open, "Given so far: nothing recorded"));
+  CHECK(has(open, "Of the plan, not recorded as given: splint, LEFT: \u2068Pillow"));
+  for (model::PlanItem& item : *hip.exam.plan) {
+    item.became = model::Became::declined;
+  }
+  CHECK(!has(note(), "pain-killer by mouth"));
+}
+
+TEST_CASE("C18: what holds meanwhile of a danger that waits two weeks stands in the letter at every length") {
+  for (int shortened = 0; shortened <= report::letter_shortest; ++shortened) {
+    CAPTURE(shortened);
+    const std::string lock = letter_at(Printer("lock").view(), shortened);
+    CHECK(has(between(lock, "Until seen ---", "Examiner's impression"), "By what was raised: nobody forces it straight; crutches"));
+    const std::string infant = letter_at(Printer("infant").view(), shortened);
+    CHECK(has(between(infant, "Until seen ---", "Examiner's impression"), "nobody pushes or straps the thighs"));
+  }
+}
+
+TEST_CASE("what was not done on the side complained of stands in the letter with its reason at every length but the last, and a joint nobody looked at says that no reason is recorded") {
+  const std::string sole = not_examined_in(letter_at(Printer("sole").view(), report::letter_shortest - 1));
+  CHECK(has(sole, "Ulcer, probe meets bone, RIGHT: not done: no instrument"));
+  CHECK(has(sole, "ankle: LEFT (reason not recorded)."));
+  Printer stopped("sole");
+  stopped.exam.transfer = std::vector<model::Transferred>{model::Transferred{}};
+  CHECK(!has(not_examined_in(letter_at(stopped.view(), 0)), "reason not recorded"));
+}
+
+TEST_CASE("of a long list the joint complained of is kept before others, and a measured angle before an estimate") {
+  const std::string stiff = found_in(letter_at(Printer("stiff").view(), 0));
+  CHECK(stiff.find("Knee extension, passive: 12") < stiff.find("Hip inward rotation"));
+  CHECK(stiff.find("Knee flexion, passive: 98") < stiff.find("Hip inward rotation"));
+}
+
+TEST_CASE("what the person can do is not called not recorded, and a reason to come back reads as one") {
+  const std::string ankle = letter_at(Printer("ankle").view(), 0);
+  const std::string function = between(ankle, "What the person can and can no longer do ---", "Found, and how");
+  CHECK(has(function, "Asked or seen, and can: "));
+  CHECK(has(function, "Steps taken now (0 to 4): 4"));
+  CHECK(has(ankle, "come back if: \u2068You cannot stand on the foot tomorrow\u2069"));
+  CHECK(has(between(letter_at(Printer("infant").view(), 0), "What the person can and can no longer do ---", "Found, and how"), "Not recorded."));
 }

@@ -189,10 +189,10 @@ TEST_CASE("an open plan item says what open means; people are named as the band 
   CHECK(has(fall, "figures of ROACH1991, "));
 }
 
-TEST_CASE("a page without an alert says so with how much was not asked, and names that once") {
+TEST_CASE("a page without an alert says so with how much was not asked, and names that below") {
   const std::string alerts = alerts_of(document("football"));
   CHECK(has(alerts, "No alert for now or today raised by what was recorded; danger signs not asked after, or not all of it: "));
-  CHECK(has(alerts, ", named once below."));
+  CHECK(has(alerts, ", named below."));
   CHECK(!has(alerts, "pressure in a compartment"));
   CHECK(has(section(page_of(document("football")), "Danger signs"), "pressure in a compartment"));
   CHECK(!has(alerts_of(document("fall")), "raised by what was recorded"));

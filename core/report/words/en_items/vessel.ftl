@@ -115,7 +115,7 @@ msg-item-vessel_capillary_refill_great_toe-care = Back in time leaves trouble of
 msg-item-vessel_capillary_refill_great_toe-errors = Cold room, nail varnish, poor light. The limit depends on age and sex.
 msg-item-vessel_capillary_refill_great_toe-otherwise = Dark or thick skin: under the nail. No great toe: another, and write it.
 
-msg-item-vessel_foot_warm-short = Foot warm against the other
+msg-item-vessel_foot_warm-short = Foot warmer than the other
 msg-item-vessel_foot_warm-how = Back of the hand over ankle, midfoot and toes of both feet, uncovered for some minutes. Yes when this one is warmer.
 msg-item-vessel_foot_warm-purpose = Warm, red and swollen with little pain in a numb foot: a collapsing foot or infection, whatever the skin looks like.
 msg-item-vessel_foot_warm-care = Yes in a numb foot: off the foot at once, same day; tenderness says little there.
