@@ -34,10 +34,19 @@ using model::Side;
   });
 }
 
-// Asked and read, but no error of measurement lets it be answered: an angle is among what it rests on.
+// Asked and answered, and open all the same: an angle within its error, or an answer that speaks for something else.
 [[nodiscard]] bool left_open_by_measure(const PageView& view, const interpret::Flag& flag) {
+  const auto answers = [&](const model::Finding& finding) {
+    const auto* test = std::get_if<model::Test>(&finding.value);
+    const auto* answer = std::get_if<model::Answer>(&finding.value);
+    if (std::holds_alternative<model::NotDone>(finding.value) || (answer != nullptr && answer->answer == model::AnswerWord::unsure) ||
+        (test != nullptr && test->result == model::TestResult::equivocal)) {
+      return false;
+    }
+    return std::holds_alternative<model::Angle>(finding.value) || ordinary(view.edition, finding) != Ordinary::described;
+  };
   return std::any_of(view.findings.begin(), view.findings.end(), [&](const model::Finding* finding) {
-    return finding->finding && std::holds_alternative<model::Angle>(finding->value) &&
+    return finding->finding && answers(*finding) &&
            std::find(flag.findings.begin(), flag.findings.end(), *finding->finding) != flag.findings.end();
   });
 }

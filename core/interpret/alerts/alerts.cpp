@@ -1,5 +1,6 @@
 #include "core/interpret/alerts/alerts.hpp"
 
+#include "core/interpret/alerts/circumstances.hpp"
 #include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/body.hpp"
 #include "core/interpret/params.hpp"
@@ -48,6 +49,29 @@ constexpr std::array left_then_right{Side::left, Side::right};
     return clue.is_yes() ? FlagAnswer::raised : FlagAnswer::asked_no;
   }
   return clue.ask.empty() && !clue.open.empty() ? FlagAnswer::cannot_answer : FlagAnswer::not_asked;
+}
+
+// Looked at, and found out of the ordinary by what the catalogue says of the item: it speaks for another trouble, and is no proof of a no.
+[[nodiscard]] bool speaks_for_another(const View& view, const model::Finding& finding) {
+  const auto* choice = std::get_if<model::Choice>(&finding.value);
+  const model::Item* item = choice != nullptr && finding.side != Side::midline ? view.edition().item(finding.item) : nullptr;
+  return item != nullptr && item->region.text != "history" && item->ordinary &&
+         std::none_of(item->ordinary->begin(), item->ordinary->end(), [&](const model::Word& one) { return one.text == choice->choice.text; });
+}
+
+// A no holds by the answers that are one; where none is left it is open, and what was found is named.
+void keep_only_true_noes(const View& view, Clue& clue) {
+  const auto other = [&](const model::Finding* finding) { return speaks_for_another(view, *finding); };
+  if (!clue.is_no() || !clue.against.any(other)) {
+    return;
+  }
+  std::vector<const model::Finding*> noes = clue.against.written();
+  noes.erase(std::remove_if(noes.begin(), noes.end(), other), noes.end());
+  if (noes.empty()) {
+    clue = left_open(clue, Clue{});
+  } else {
+    clue.against = FindingTrail::of(view.trails().findings, noes);
+  }
 }
 
 // What is done meanwhile for a native joint, for a replaced one, and there for who is ill.
@@ -250,6 +274,7 @@ std::vector<JudgedFlag> judge_flags(const View& view) {
     }
     if (!flag.sided) {
       judged.push_back({&flag, row, std::nullopt, flag.judge(answers, Side::midline)});
+      keep_only_true_noes(view, judged.back().raised.clue);
     }
     for (const Side side : left_then_right) {
       if (!flag.sided) {
@@ -260,6 +285,7 @@ std::vector<JudgedFlag> judge_flags(const View& view) {
         continue;  // nothing found there could point to it
       }
       Raised raised = flag.judge(answers, side);
+      keep_only_true_noes(view, raised.clue);
       if (interest[at] || (!raised.clue.is_no() && points_here(raised.clue, side))) {
         judged.push_back({&flag, row, side, std::move(raised)});
       }

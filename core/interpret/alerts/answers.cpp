@@ -129,7 +129,7 @@ Clue Answers::chosen(std::string_view item, Side side, std::initializer_list<std
   return hear_as(item, side, [choices](const model::Finding& finding) {
     const auto in = [&](const model::ChoiceId& id) { return std::find(choices.begin(), choices.end(), id.text) != choices.end(); };
     if (const auto* choice = std::get_if<model::Choice>(&finding.value)) {
-      return choice->choice.text == "not_known" ? not_said() : said(in(choice->choice));
+      return choice->choice.text == "not_known" || choice->choice.text == "depth_not_seen" ? not_said() : said(in(choice->choice));
     }
     const auto* several = std::get_if<model::Choices>(&finding.value);
     return several == nullptr ? not_said() : said(std::any_of(several->choices.begin(), several->choices.end(), in));

@@ -188,6 +188,11 @@ Raised tumour(const Answers& answers, Side) {
   if (raised.clue.value == Tri::undetermined && !at_night.is_yes() && !lost.is_yes() && !known.is_yes()) {
     raised.clue.because.clear();
   }
+  // Pain at night is found, and nobody answered whether the pain of the bone is explained: that it eases by turning is no no.
+  if (raised.clue.is_no() && !raised.clue.against.empty() && !at_night.is_no() && !told.is_no()) {
+    raised.clue = left_open(raised.clue, at_night);
+    raised.clue.ask = at_night.ask;
+  }
   if (raised.clue.value == Tri::undetermined) {
     for (const Clue* open : {&told, &cancer}) {
       raised.would_settle.add(open->ask);

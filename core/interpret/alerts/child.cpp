@@ -56,6 +56,11 @@ Raised limping_child(const Answers& answers, Side) {
   if (raised.clue.value == Tri::undetermined && !limping.is_yes()) {
     raised.clue.because.clear();
   }
+  // Nobody limps before walking: that both legs are moved is no answer about it.
+  if (answers.aged(0, 0) == Tri::yes && raised.clue.is_no()) {
+    raised.applies = Tri::no;
+    return raised;
+  }
   // What is worst to miss is named first while either hip leaves it open.
   const auto slip_open = [&](Side side) {
     const Raised slip = hip_slip(answers, side);

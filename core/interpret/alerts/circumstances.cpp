@@ -79,6 +79,16 @@ constexpr std::int64_t days_a_week = 7;
 
 }  // namespace
 
+Clue left_open(Clue no, const Clue& found) {
+  if (no.is_no()) {
+    no.value = Tri::undetermined;
+    no.open = found.because;
+    no.open.add(no.against);
+    no.against.clear();
+  }
+  return no;
+}
+
 bool complains_of_something_recent(const View& view) {
   const std::string& why = view.exam().complaint.text;
   return why == "acute_knee" || why == "ankle_injury" || why == "hip_after_fall";

@@ -5,6 +5,8 @@
 
 namespace limbledger::interpret {
 
+// A no beside which something of the danger, or of one of its kind, was found settles nothing: both are named, and nobody is asked again.
+[[nodiscard]] Clue left_open(Clue no, const Clue& found);
 // The complaint itself says so, while nothing recorded says otherwise.
 [[nodiscard]] bool complains_of_something_recent(const View& view);
 // An injury that can explain today's knee. A complaint alone is not one.

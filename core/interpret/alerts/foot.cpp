@@ -19,14 +19,22 @@ namespace {
   return led_by(answers.yes("skin.ulcer_probe_to_bone", side), {answers.yes("skin.bone_visible", side)});
 }
 
-// Neither pulse is full, or the pressure at the ankle is low.
+// Neither pulse is full, or the pressure at the ankle is low. One full pulse beside one that is not, or that nobody felt for, is no no.
 [[nodiscard]] Clue poor_pulses(const Answers& answers, Side side) {
   const auto poor = [&](std::string_view item) { return answers.graded(item, side, {"0", "1"}); };
   Clue low = fact(ankle_pressure_low(answers.view(), side) == Tri::yes ? Tri::yes : Tri::undetermined);
   if (low.is_yes()) {
     low.because = FindingTrail::of(answers.view().trails().findings, answers.view().at("vessel.pressure_posterior_tibial", side));
   }
-  return led_by(every({poor("vessel.pulse_dorsalis_pedis"), poor("vessel.pulse_posterior_tibial")}), {low});
+  const Clue dorsal = poor("vessel.pulse_dorsalis_pedis");
+  const Clue tibial = poor("vessel.pulse_posterior_tibial");
+  Clue both = every({dorsal, tibial});
+  if (both.is_no() && !(dorsal.is_no() && tibial.is_no())) {
+    both = left_open(both, dorsal.is_yes() ? dorsal : tibial);
+    both.ask.add(dorsal.ask);
+    both.ask.add(tibial.ask);
+  }
+  return led_by(both, {low});
 }
 
 // Which line a wound of such a foot gets, the gravest first; what says so stands among the grounds.
@@ -63,7 +71,9 @@ void grade_wound(const Answers& answers, Side side, Raised& raised) {
   } else if (infected.is_yes() && deep.is_yes()) {
     is("moderate", {infected, deep});
   } else if (infected.is_yes()) {
-    is(margin.is_no() ? "mild" : "infected", {infected, margin});
+    // Mild is skin and what lies under it: where nobody saw how deep it goes, the graver class is acted by.
+    is(margin.is_no() ? (deep.is_no() ? "mild" : "depth_open") : "infected", {infected, margin, deep});
+    raised.clue.because.add(deep.open);
   } else {
     raised.what = infected.is_no() ? "raised" : "not_looked";
   }
@@ -91,8 +101,18 @@ Raised infected_foot(const Answers& answers, Side side) {
 // Hot in a foot whose nerves are ill: pain that is missing says nothing, nor does whole skin.
 Raised collapsing_foot(const Answers& answers, Side side) {
   const Clue hot = foot_hot(answers, side);
+  const Clue numb = numb_foot(answers, side);
   Raised raised;
-  raised.clue = every({hot, bare_no(numb_foot(answers, side))});
+  // Who does not walk yet wears no foot down, and no filament is asked of them (convention: under one year). A feeling known lost counts.
+  if (answers.aged(0, 0) == Tri::yes && !numb.is_yes()) {
+    raised.applies = Tri::no;
+    return raised;
+  }
+  raised.clue = every({hot, bare_no(numb)});
+  // A no to the hot foot, and its heat or redness seen at a sore: neither answers the other.
+  if (const Clue signs = answers.several("skin.infection_signs", side, {"sign_redness", "sign_swelling", "sign_warmth"}, 1); signs.is_yes() && !raised.clue.against.empty()) {
+    raised.clue = left_open(raised.clue, signs);
+  }
   if (raised.clue.value == Tri::undetermined && !hot.is_yes()) {
     raised.clue.because.clear();
   }

@@ -87,6 +87,13 @@ Raised dislocated_hip(const Answers& answers, Side side) {
   const Clue went_back = of_hip ? unasked(answers.yes("history.joint_put_back", side)) : Clue{};
   Raised raised;
   raised.clue = led_by(out_now, {went_back});
+  // At the age at which a hip is found that never was in place, legs that lie even are no answer until that one is.
+  if (raised.clue.is_no() && !raised.clue.against.empty()) {
+    const Raised never_in = late_dislocation(answers, side);
+    if (never_in.applies != Tri::no && (never_in.clue.is_yes() || (never_in.applies == Tri::yes && !never_in.clue.is_no()))) {
+      raised.clue = left_open(raised.clue, never_in.clue);
+    }
+  }
   if (raised.clue.value == Tri::undetermined && !held.is_yes()) {
     raised.clue.because.clear();
   }

@@ -113,6 +113,18 @@ Raised infected_joint_adult(const Answers& answers, Side side) {
     lead.because.clear();
   }
   raised.clue = of_this_or_another(lead, {{knee, knee.warm()}, {hip, hip_points}, {ankle, ankle_points}, {toe, false}});
+  if (raised.clue.is_no() && raised.clue.against.empty()) {
+    // Time alone speaks against it; what was asked of it is named, though a fever that is not there settles nothing.
+    const Clue skin = part == "hip" ? answers.chosen("hip.look_skin", side, {"hip_hot_red"}) : (part == "ankle" ? answers.yes("ankle.hot_red", side) : hot(answers, side));
+    Clue found;
+    for (const Clue& one : {skin, answers.yes("history.fever"), answers.warm_at_least(fever_tenths), answers.yes("history.unwell")}) {
+      found.because.add(one.is_yes() ? one.because : FindingTrail{});
+      raised.clue.against.add(one.against);
+    }
+    if (!found.because.empty() || !raised.clue.against.empty()) {
+      raised.clue = left_open(raised.clue, found);
+    }
+  }
   raised.what = replaced.is_yes() ? "replaced" : "raised";
   if (raised.clue.is_yes() && !knee.is_yes()) {
     const bool of_metal_hip = hip.is_yes() && points("body.hip_replaced");
@@ -218,6 +230,16 @@ Raised joint_over_two_weeks(const Answers& answers, Side side) {
   if (raised.clue.value == Tri::undetermined && !swollen(answers, side).is_yes()) {
     raised.clue.because.clear();
   }
+  // A joint that is swollen, or that nobody looked at, is no no by its cool skin or its short stiffness.
+  const Clue full = swollen(answers, side);
+  if (raised.clue.is_no() && !raised.clue.against.empty() && !full.is_no()) {
+    if (injured(answers).is_yes() || over_two_weeks(answers).is_no()) {
+      raised.clue.against.clear();  // an injury, or the time, is what speaks against it
+    } else {
+      raised.clue = left_open(raised.clue, full);
+      raised.clue.ask = full.ask;
+    }
+  }
   const Clue hot_ankle = unasked(answers.yes("ankle.hot_red", side));
   const Clue ankle = every({circumstance(negate(injured(answers))), hot_ankle, bare_no(over_two_weeks(answers)), bare_no(negate(numb_foot(answers, side)))});
   if (!raised.clue.is_yes() && ankle.is_yes()) {
@@ -239,6 +261,8 @@ Raised joints_stiff(const Answers& answers, Side) {
   if (raised.clue.is_no() && !raised.clue.against.empty() && many.value == Tri::undetermined) {
     raised.clue = Clue{};  // how long one joint is stiff says nothing of several
     raised.clue.ask = many.ask;
+  } else if (many.is_yes() && !raised.clue.against.empty()) {
+    raised.clue = left_open(raised.clue, many);
   }
   return raised;
 }

@@ -94,6 +94,7 @@ msg-alert-df_infect-raised = Within one working day: open sore of the { $side } 
 msg-alert-df_infect-not_looked = Within one working day: open sore of the { $side } foot in a person with diabetes or a foot that feels little; nobody looked for infection yet
 msg-alert-df_infect-infected = Same day: infected sore of the { $side } foot in a person with diabetes or a foot that feels little; how far the redness goes was not measured
 msg-alert-df_infect-mild = Within one working day: infected sore of the { $side } foot, mild: redness up to 2 cm, skin only
+msg-alert-df_infect-depth_open = Same day: infected sore of the { $side } foot, redness up to 2 cm; how deep it goes is not known: act as for a deep one until it is
 msg-alert-df_infect-moderate = Same day: infected sore of the { $side } foot, moderate: redness of more than 2 cm, or deep
 msg-alert-df_infect-severe = Call now: infected sore of the { $side } foot, severe: the whole body answers, it is threatened
 msg-alert-df_infect-fever = Same day, at once: infected sore of the { $side } foot and a fever

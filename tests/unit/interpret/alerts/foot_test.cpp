@@ -45,7 +45,7 @@ TEST_CASE("charcot: a foot that is not warm is asked and answered no; only that 
 }
 
 TEST_CASE("df_infect: redness of 20 mm is mild, 21 mm moderate; a pulse of 92 with 38.1 is severe and interrupts (the page's examples)") {
-  Bench bench = visit("diabetic_foot", 1966, "history.diabetes yes; skin.ulcer left yes");
+  Bench bench = visit("diabetic_foot", 1966, "history.diabetes yes; skin.ulcer left yes; skin.ulcer_depth left depth_skin_only");
   CHECK(line_of(bench, "df_infect") == "not_looked");
   tell(bench, "skin.infection_signs left sign_redness+sign_swelling");
   CHECK(line_of(bench, "df_infect") == "infected");
@@ -59,7 +59,7 @@ TEST_CASE("df_infect: redness of 20 mm is mild, 21 mm moderate; a pulse of 92 wi
   tell(bench, "general.temperature 381");
   CHECK(line_of(bench, "df_infect") == "severe");
   CHECK(is_now(bench, "df_infect"));
-  Bench exactly = visit("diabetic_foot", 1966, "history.diabetes yes; skin.ulcer left yes; skin.infection_signs left sign_redness+sign_pus; skin.redness_margin left 10;"
+  Bench exactly = visit("diabetic_foot", 1966, "history.diabetes yes; skin.ulcer left yes; skin.ulcer_depth left depth_skin_only; skin.infection_signs left sign_redness+sign_pus; skin.redness_margin left 10;"
                                                "general.pulse_rate 90; general.temperature 380; general.respiratory_rate 20; general.lab_white_cells 12000");
   CHECK(line_of(exactly, "df_infect") == "mild");
 }
