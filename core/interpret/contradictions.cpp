@@ -4,7 +4,10 @@
 #include "core/interpret/contradict/pair.hpp"
 #include "core/interpret/params.hpp"
 
+#include <algorithm>
 #include <array>
+#include <string>
+#include <utility>
 
 namespace limbledger::interpret {
 
@@ -90,6 +93,50 @@ void ask_pair(const Answers& answers, const Pair& pair, std::vector<Contradictio
   }
 }
 
+// What a value of a few words says, for two of one item and side to be set against each other; of figures their own lines speak.
+[[nodiscard]] std::string_view says_in_short(const model::Finding& finding) {
+  if (const auto* answer = std::get_if<model::Answer>(&finding.value)) {
+    return answer->answer == model::AnswerWord::yes ? "yes" : (answer->answer == model::AnswerWord::no ? "no" : "");
+  }
+  if (const auto* test = std::get_if<model::Test>(&finding.value)) {
+    return test->result == model::TestResult::positive ? "positive" : (test->result == model::TestResult::negative ? "negative" : "");
+  }
+  const auto* grade = std::get_if<model::Grade>(&finding.value);
+  return grade != nullptr ? std::string_view(grade->grade.text) : std::string_view();
+}
+
+// Two answers that both stand and differ: a danger is raised by the one that raises it, and here is asked which holds. A protected
+// question is left out.
+void ask_apart(const View& view, std::vector<Contradiction>& found) {
+  for (const Side side : {Side::left, Side::right, Side::midline}) {
+    std::vector<const model::Finding*> apart;
+    for (const model::Finding* one : view.findings()) {
+      const model::Item* item = view.edition().item(one->item);
+      const std::string_view says = settles(*one) ? says_in_short(*one) : std::string_view();
+      if (one->side != side || says.empty() || item == nullptr || item->protected_.value_or(false)) {
+        continue;
+      }
+      const Findings slot = view.at(*item, side);
+      const bool differs = slot.size() > 1 && std::any_of(slot.begin(), slot.end(), [&](const model::Finding* other) {
+        const std::string_view told = settles(*other) ? says_in_short(*other) : std::string_view();
+        return !told.empty() && told != says;
+      });
+      if (differs) {
+        apart.push_back(one);
+      }
+    }
+    if (!apart.empty()) {
+      Contradiction one;
+      one.contradiction = {"contradiction.two_answers:" + std::string(side_word(side))};
+      one.side = side;
+      one.message = {"msg.contradiction.two_answers"};
+      one.params = Params().raw();
+      one.findings = ids_of(apart);
+      found.push_back(std::move(one));
+    }
+  }
+}
+
 }  // namespace
 
 std::vector<Contradiction> finding_contradictions(const View& view) {
@@ -101,6 +148,7 @@ std::vector<Contradiction> finding_contradictions(const View& view) {
   for (const Pair& pair : limb_pairs()) {
     ask_pair(answers, pair, found);
   }
+  ask_apart(view, found);
   return found;
 }
 

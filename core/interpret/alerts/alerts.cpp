@@ -258,9 +258,76 @@ void add_withdrawn(const View& view, const std::vector<JudgedFlag>& now, const A
   }
 }
 
-}  // namespace
+// Of one item and side, two that both stand, settle and differ.
+[[nodiscard]] std::vector<std::vector<const model::Finding*>> told_apart(const View& view) {
+  std::vector<std::vector<const model::Finding*>> apart;
+  const auto& all = view.findings();  // those of one item and side lie together
+  for (std::size_t first = 0, next = 0; first < all.size(); first = next) {
+    std::vector<const model::Finding*> values;
+    for (next = first; next < all.size() && all[next]->side == all[first]->side && all[next]->item == all[first]->item; ++next) {
+      const auto same = [&](const model::Finding* one) { return one->value == all[next]->value; };
+      if (settles(*all[next]) && !std::holds_alternative<model::NotDone>(all[next]->value) && std::none_of(values.begin(), values.end(), same)) {
+        values.push_back(all[next]);
+      }
+    }
+    if (values.size() > 1) {
+      apart.push_back(std::move(values));
+    }
+  }
+  return apart;
+}
 
-std::vector<JudgedFlag> judge_flags(const View& view) {
+// What a clue of another view of the same exam points at, kept by this one.
+[[nodiscard]] Clue kept_by(const View& view, const Clue& other) {
+  Clue clue;
+  clue.value = other.value;
+  clue.hinted = other.hinted;
+  clue.because = FindingTrail::of(view.trails().findings, other.because.written());
+  clue.against = FindingTrail::of(view.trails().findings, other.against.written());
+  clue.open = FindingTrail::of(view.trails().findings, other.open.written());
+  for (const ToAsk& ask : other.ask.written()) {
+    clue.ask.add({view.trails().asks, ask});
+  }
+  return clue;
+}
+
+[[nodiscard]] std::vector<JudgedFlag> judge_as_told(const View& view);
+
+// A danger that one of two answers raises is raised, whichever the other: every choice among what is told apart is judged (of more than
+// four such slots, the first four together).
+void add_more_alarming(const View& kept, const View& view, const std::vector<std::vector<const model::Finding*>>& apart, std::size_t at,
+                       std::vector<JudgedFlag>& judged) {
+  constexpr std::size_t slots_most = 4;
+  if (at < apart.size() && at < slots_most) {
+    for (const model::Finding* one : apart[at]) {
+      const View chosen(view, *one);
+      add_more_alarming(kept, chosen, apart, at + 1, judged);
+    }
+    return;
+  }
+  for (JudgedFlag& flag : judge_as_told(view)) {
+    if (!is_raised(flag)) {
+      continue;
+    }
+    flag.raised.clue = kept_by(kept, flag.raised.clue);
+    if (flag.raised.graver) {
+      flag.raised.graver = kept_by(kept, *flag.raised.graver);
+    }
+    AskTrail settle;
+    for (const ToAsk& ask : flag.raised.would_settle.written()) {
+      settle.add({kept.trails().asks, ask});
+    }
+    flag.raised.would_settle = settle;
+    const auto same = std::find_if(judged.begin(), judged.end(), [&](const JudgedFlag& one) { return one.flag == flag.flag && one.side == flag.side; });
+    if (same == judged.end()) {
+      judged.push_back(std::move(flag));
+    } else if (!is_raised(*same) || flag.raised.urgency < same->raised.urgency) {
+      *same = std::move(flag);
+    }
+  }
+}
+
+[[nodiscard]] std::vector<JudgedFlag> judge_as_told(const View& view) {
   const Answers answers(view);
   std::vector<JudgedFlag> judged;
   judged.reserve(2 * all_red_flags().size());
@@ -292,6 +359,16 @@ std::vector<JudgedFlag> judge_flags(const View& view) {
     }
   }
   judged.erase(std::remove_if(judged.begin(), judged.end(), [](const JudgedFlag& one) { return one.raised.applies == Tri::no; }), judged.end());
+  return judged;
+}
+
+}  // namespace
+
+std::vector<JudgedFlag> judge_flags(const View& view) {
+  std::vector<JudgedFlag> judged = judge_as_told(view);
+  if (const auto apart = told_apart(view); !apart.empty()) {
+    add_more_alarming(view, view, apart, 0, judged);
+  }
   return judged;
 }
 

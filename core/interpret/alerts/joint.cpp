@@ -40,7 +40,10 @@ void make_now_if_ill(const Answers& answers, Raised& raised) {
   const Clue sore = led_by(severe.value == Tri::undetermined && roll.is_no() ? roll : severe,
                            {answers.chosen("hip.leg_attitude", side, {"attitude_bent_turned_out"}), hot_skin});
   const Clue general = either({fever(answers), answers.yes("history.unwell"), unasked(lowered), unasked(cannot_walk(answers)), unasked(hot_skin)});
-  const Clue of_own = every({sore, bare_no(general), of_short_history(answers), beyond_the_injury(answers, lowered)});
+  // Nobody sees it hot: that it lets nobody move it stands for heat and lost motion, with a high fever today, whatever the weeks.
+  const Clue high_fever = answers.warm_at_least(fever_child_tenths);
+  const Clue lately = sore.is_yes() && high_fever.is_yes() ? high_fever : of_short_history(answers);
+  const Clue of_own = every({sore, bare_no(general), lately, beyond_the_injury(answers, lowered)});
   const Clue replaced = answers.yes("body.hip_replaced", side);
   const Clue of_metal = every({unasked(replaced), led_by(hot_skin, {every({sore, fever(answers)}), answers.chosen("hip.look_skin", side, {"hip_sinus"})})});
   return led_by(of_own, {of_metal});
@@ -86,10 +89,13 @@ Raised infected_joint_adult(const Answers& answers, Side side) {
   const Clue lowered = either({answers.yes("history.immune_suppressed"), answers.yes("history.joint_injection_or_operation_recent")});
   // After an injury the joint is swollen anyway: something more must point to infection.
   const Clue beyond_injury = hurt.is_yes() ? either({fever(answers), answers.yes("history.unwell"), lowered}) : fact(Tri::yes);
+  // Hot, hardly moving and with a high fever today: how long the complaint has lasted is not how long the joint has been so (convention).
+  const Clue high_fever = answers.warm_at_least(fever_child_tenths);
+  const bool today = high_fever.is_yes() && hot(answers, side).is_yes() && restricted(answers, side).is_yes();
   // Hot and swollen with a fever waits for nobody to press on it (convention, beyond the page).
   const bool burning = hot(answers, side).is_yes() && swollen(answers, side).is_yes() && fever(answers).is_yes();
   const Clue of_own = every({either({hot(answers, side), swollen(answers, side)}), burning ? fact(Tri::yes) : tender(answers, side), restricted(answers, side),
-                             of_short_history(answers), beyond_injury});
+                             today ? high_fever : of_short_history(answers), beyond_injury});
   const Clue heat = either({hot(answers, side), every({either({swollen(answers, side), fever(answers)}), of_short_history(answers)})});
   const Clue replaced = answers.yes("body.knee_replaced", side);
   // A wound that runs, or is infected, over it counts as heat does.
@@ -160,17 +166,32 @@ Raised infected_joint_child(const Answers& answers, Side side) {
   const bool still_infant = infant && still.is_yes();
   const auto months = answers.view().age_months_on_exam();
   const bool newborn = months && months->high < infant_joint_months;
-  const Clue joined = every({irritable, severe});
+  // A joint hot and red, or a knee with fluid, in a child with a fever waits for no limp (convention, beyond the page).
+  const Clue heat = led_by(hot(answers, side), {answers.yes("ankle.hot_red", side), answers.chosen("hip.look_skin", side, {"hip_hot_red"}),
+                                                answers.yes("foot.mtp_first_hot_red", side)});
+  const Clue local = either({heat, swollen(answers, side)});
+  const Clue burning = every({local, feverish});
+  const Clue moved = every({irritable, severe});
+  const Clue joined = local.is_yes() || feverish.is_yes() ? either({burning, moved}) : moved;
   raised.clue = still_infant ? led_by(joined, {still}) : joined;
+  if (raised.clue.is_no() && (heat.is_yes() || (local.is_yes() && !hurt))) {
+    // Found today, and no answer about limp or fever makes it none; an injury explains fluid alone.
+    raised.clue = Clue{};
+    raised.clue.open = local.because;
+    raised.clue.ask = answers.yes("history.unwell").ask;
+    raised.clue.ask.add(answers.positive("hip.log_roll", side).ask);
+  }
   make_now_if_ill(answers, raised);
   if (raised.clue.is_yes() && still.is_yes() && raised.what != "ill") {
     raised.what = feverish.is_yes() ? "not_moved_fever" : "not_moved";
+  } else if (burning.is_yes() && raised.what == "raised") {
+    raised.what = "burning";
   }
   const bool same_day = still_infant && !newborn && !joined.is_yes();
   if (raised.clue.is_yes() && ((infant && !same_day) || (still.is_yes() && feverish.is_yes()))) {
     raised.urgency = AlertClass::now;
     raised.interrupts = true;
-    raised.what = raised.what == "not_moved" ? "not_moved_now" : raised.what;
+    raised.what = raised.what == "not_moved" ? "not_moved_now" : (raised.what == "burning" ? "burning_now" : raised.what);
   }
   return raised;
 }

@@ -264,8 +264,13 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
                                       negate(answers.yes("ankle.movement", side)), answers.yes("history.pain_out_of_proportion", side)}),
                               {rest_pain, answers.yes("history.numb_or_tingling", side), numb_foot(answers, side),
                                answers.chosen("nerve.sensation_loss_level", side, {"loss_toes_only", "loss_beyond_toes", "loss_whole_foot_or_more"})});
-  // A cold foot without both pulses waits for no symptom, and for no day: only what is known to last for weeks is another trouble.
-  const Clue lately = sudden.is_yes() ? fact(Tri::yes) : (gross ? fact(not_(tri(over_two_weeks(answers).is_yes() || long_pain))) : of_short_history(answers));
+  // A cold foot without both pulses waits for no symptom, and for no day: how long the complaint has lasted is not how long the foot
+  // has been so. Only pain of the foot at rest that is known to last for weeks is another trouble. With one pulse that nobody could
+  // look for, feeling or movement that is lost says the same (convention).
+  const bool unlooked = (dorsal.is_yes() && tibial.value == Tri::undetermined) || (tibial.is_yes() && dorsal.value == Tri::undetermined);
+  const bool failing = answers.yes("nerve.sensation_foot_reduced", side).is_yes() || answers.yes("ankle.movement", side).is_no();
+  const bool today = gross || (unlooked && failing && answers.yes("vessel.foot_cold", side).is_yes());
+  const Clue lately = sudden.is_yes() ? fact(Tri::yes) : (today ? fact(not_(tri(long_pain))) : of_short_history(answers));
   Raised raised;
   raised.clue = every({perfusion, gross ? fact(Tri::yes) : symptom, lately});
   if (raised.clue.value == Tri::undetermined && !perfusion.is_yes()) {

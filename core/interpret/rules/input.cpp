@@ -3,6 +3,8 @@
 #include "core/wire/type.hpp"
 
 #include <algorithm>
+#include <array>
+#include <optional>
 
 namespace limbledger::interpret {
 
@@ -59,6 +61,22 @@ std::string_view unsettled_by(const model::Finding& finding) {
   }
 }
 
+namespace {
+
+// A pulse "not done" because it could not be felt was felt for: every alert and rule hears grade 0.
+[[nodiscard]] std::optional<model::Finding> as_absent_pulse(const model::Finding& finding) {
+  constexpr std::array<std::string_view, 4> pulses{"vessel.pulse_dorsalis_pedis", "vessel.pulse_posterior_tibial", "vessel.pulse_popliteal", "vessel.pulse_femoral"};
+  const auto* not_done = std::get_if<model::NotDone>(&finding.value);
+  if (not_done == nullptr || not_done->reason != model::WhyNot::not_palpable || std::find(pulses.begin(), pulses.end(), finding.item.text) == pulses.end()) {
+    return std::nullopt;
+  }
+  std::optional<model::Finding> graded(finding);
+  graded->value = model::Grade{{"pulse/0-3"}, {"0"}, std::nullopt, std::nullopt, std::nullopt};
+  return graded;
+}
+
+}  // namespace
+
 Said says_answer(const model::Finding& finding) {
   const auto* answer = std::get_if<model::Answer>(&finding.value);
   if (answer == nullptr || answer->answer == model::AnswerWord::unsure) {
@@ -83,6 +101,8 @@ Heard hear(Findings findings, std::uint8_t all_bits, const Says& says) {
     const std::string_view why = unsettled_by(*finding);
     if (!why.empty()) {
       said.state = why;
+    } else if (const auto graded = as_absent_pulse(*finding)) {
+      said = says(*graded);
     } else if (const auto* not_done = std::get_if<model::NotDone>(&finding->value)) {
       said.state = state_of(not_done->reason);
     } else {

@@ -25,6 +25,8 @@ msg-alert-septic_adult-raised = Same day: { $side } knee hot or swollen, tender 
 msg-alert-septic_adult-replaced = Same day, to the surgeon: replaced { $side } knee with heat, swelling or fever
 msg-alert-septic_adult-ill = Call now: infected { $side } knee and the person is ill, the whole body is threatened
 msg-alert-septic_child-raised = Same day: child with an irritable { $side } leg and fever, or who does not bear weight or lets nothing move it
+msg-alert-septic_child-burning = Same day: child with a fever and a hot or swollen joint of the { $side } leg, infected until shown otherwise
+msg-alert-septic_child-burning_now = Call now: infant with a fever and a hot or swollen joint of the { $side } leg, infected until shown otherwise
 msg-alert-septic_child-ill = Call now: child with an irritable { $side } leg who is ill, the whole body is threatened
 msg-alert-septic_child-not_moved = Same day: child who does not move the { $side } leg, an infected joint or a break until shown otherwise
 msg-alert-septic_child-not_moved_now = Call now: infant who does not move the { $side } leg, an infected joint or a break until shown otherwise
@@ -254,6 +256,7 @@ msg-step-none_advised_now = No next step: what would settle the questions above 
 msg-step-plan_is_set = The plan is the examiner's. The program names no further step
 
 msg-contradiction-effusion_large = Much fluid on stroking, but the kneecap does not knock: look again?
+msg-contradiction-two_answers = Two answers to one thing that differ both stand, and the one that raises more counts for alerts: which holds?
 msg-contradiction-limb_and_findings = No limb there, but something was found at its knee: the wrong side?
 msg-contradiction-pregnancy_and_sex = Pregnant, but recorded as male: which holds?
 msg-contradiction-pulse_and_pressure = No pulse felt behind the ankle, but a pressure recorded there: feel again?

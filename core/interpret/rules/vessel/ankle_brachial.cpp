@@ -155,7 +155,8 @@ void hear_pressure(const View& view, std::size_t input, PressuresHeard& heard) {
   for (const std::string_view item : {std::string_view("vessel.pulse_dorsalis_pedis"), std::string_view("vessel.pulse_posterior_tibial")}) {
     for (const model::Finding* finding : view.at(item, side)) {
       const auto* grade = std::get_if<model::Grade>(&finding->value);
-      if (grade != nullptr && grade->grade.text == "0") {
+      const auto* not_done = std::get_if<model::NotDone>(&finding->value);
+      if ((grade != nullptr && grade->grade.text == "0") || (not_done != nullptr && not_done->reason == model::WhyNot::not_palpable)) {
         none = true;
         because.push_back(finding);
       }

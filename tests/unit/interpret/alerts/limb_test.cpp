@@ -86,8 +86,10 @@ TEST_CASE("a recent complaint is enough where no day was recorded: a knee out of
   CHECK(is_now(felt, "ali"));
   pulse(cold, "vessel.pulse_posterior_tibial", Side::left, "0");
   CHECK(is_now(cold, "ali"));  // C2: a pulseless, cold limb
-  // What is known to be old is not recent, and says nothing about the sign.
+  // That the complaint is old does not make the sign of today old; pain of the foot at rest for weeks does, and says nothing about the sign.
   cold.count("history.weeks_since_onset", 104);
+  CHECK(is_now(cold, "ali"));
+  cold.yes("history.rest_pain_over_2_weeks", Side::left);
   CHECK(!raised(cold, "ali"));
   CHECK(flag(cold, "ali") == "not_asked");
 }

@@ -136,6 +136,9 @@ TEST_CASE("septic_child: under one year the leg that is not moved is asked for, 
   CHECK(!asks(bench, "septic_child", "gait.limp"));
   CHECK(!asks(bench, "limp_child", "gait.limp"));
   bench.no("hip.leg_not_moved", Side::left);
+  CHECK(flag(bench, "septic_child") == "not_asked");  // a fever, and nobody looked whether a joint is hot or full
+  bench.no("knee.look_skin_hot_red", Side::left);
+  graded(bench, "knee.effusion_stroke", Side::left, "0", "effusion/stroke");
   CHECK(flag(bench, "septic_child") == "asked_no");
   Bench five = sore_knee(2021);
   temperature(five, 386);
