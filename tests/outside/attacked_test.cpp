@@ -27,7 +27,7 @@ namespace {
 
 }  // namespace
 
-TEST_CASE("a cold foot without both pulses is called for now at any complaint, whatever was not asked; weeks of it are another trouble") {
+TEST_CASE("a cold foot without both pulses is called for now at any complaint, whatever was not asked; weeks of pain at rest are another trouble") {
   for (const char* complaint : {"swollen_legs", "free", "acute_knee", "heel_pain", "calf_pain"}) {
     CAPTURE(complaint);
     KneeVisit visit = visit_for(complaint, "1956-01-01");
@@ -36,7 +36,10 @@ TEST_CASE("a cold foot without both pulses is called for now at any complaint, w
     visit.add_all("vessel.pulse_posterior_tibial left grade:0");
     CHECK(urgency_of(visit, "ali") == "now");
     if (std::string(complaint) == "swollen_legs") {
+      // How long the complaint has lasted is not how long the foot has been so.
       visit.add_all("history.weeks_since_onset midline count:9");
+      CHECK(urgency_of(visit, "ali") == "now");
+      visit.add_all("history.rest_pain_over_2_weeks left answer:yes");
       CHECK(urgency_of(visit, "ali") == "none");
     }
   }
