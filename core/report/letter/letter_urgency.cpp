@@ -96,8 +96,8 @@ void add_undone(const PageView& view, int shortened, SheetSection& section) {
 }  // namespace
 
 bool record_stays(const PageView& view) {
-  const auto send = view.exam.consent ? view.exam.consent->send : std::nullopt;
-  return send && *send != model::ConsentWord::yes;
+  const auto& consent = view.exam.consent;
+  return consent && consent->send && *consent->send != model::ConsentWord::yes;
 }
 
 std::string some_of(const PageView& view, const std::vector<std::string>& parts, std::size_t kept, std::string_view where) {

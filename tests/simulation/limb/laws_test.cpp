@@ -205,7 +205,9 @@ TEST_CASE("laws of an exam of the whole limb: order, sides, what is unrelated, p
   CHECK(count.met.answered > seeds.count / 10);
   CHECK(count.met.open_rules > seeds.count / 4);
   CHECK(count.met.withdrawn > seeds.count / 40);
-  CHECK(count.met.lowered > seeds.count / 1'000);
+  if (seeds.count >= 2'000) {  // met once in 500 exams: of fewer, none is no wonder
+    CHECK(count.met.lowered > seeds.count / 1'000);
+  }
   CHECK(count.ranges > seeds.count / 20);
   CHECK(count.bands > seeds.count / 20);
   CHECK(count.turned > seeds.count / 5);
