@@ -55,6 +55,19 @@ template <class Work>
   return values[values.size() / 2];
 }
 
+// A request of its own for each call.
+[[nodiscard]] inline std::string request_id(std::size_t number) {
+  char text[37];
+  std::snprintf(text, sizeof text, "00000000-0000-4000-8000-%012zx", number);
+  return text;
+}
+
+// The text between two marks, for the few members of a reply that a measurement needs.
+[[nodiscard]] inline std::string between(const std::string& text, const std::string& before, const std::string& after) {
+  const auto from = text.find(before) + before.size();
+  return text.substr(from, text.find(after, from) - from);
+}
+
 // The floor of the work must hold the ratio; the last line is counted by the runner.
 [[nodiscard]] inline int judge(const char* what, double ratio, double at_most, double aim) {
   std::printf("%s: %.2f x (at most %.2f x, aim %.2f x)\n", what, ratio, at_most, aim);

@@ -22,19 +22,8 @@ constexpr std::size_t findings_an_exam = 60;
 constexpr std::size_t exams_a_day = 40;
 constexpr std::int64_t day_ms = std::int64_t{24} * 3600 * 1000;
 constexpr std::int64_t first_day_ms = 1767225600000;  // 2026-01-01
-constexpr int starts = 25;  // the quickest counts: whatever else the machine does comes on top
+constexpr int starts = 25;
 constexpr int exams_read = 200;
-
-std::string life_request(std::size_t number) {
-  char text[37];
-  std::snprintf(text, sizeof text, "00000000-0000-4000-8000-%012zx", number);
-  return text;
-}
-
-std::string life_between(const std::string& text, const std::string& before, const std::string& after) {
-  const auto from = text.find(before) + before.size();
-  return text.substr(from, text.find(after, from) - from);
-}
 
 class Clerk {
  public:
@@ -49,10 +38,10 @@ class Clerk {
   std::string exam(std::size_t number, const std::string& findings) {
     const std::int64_t at = first_day_ms + static_cast<std::int64_t>(number / exams_a_day) * day_ms + static_cast<std::int64_t>(number % exams_a_day) * 600'000;
     const std::string opened = ask("exam.open", R"({"complaint":"free","setting":"outreach","side":"left","examined_at":)" + wire::write(model::Instant{at}) +
-                                                    R"(,"request":")" + life_request(2 * number) + "\"}");
-    const std::string id = life_between(opened, R"("exam":{"exam":")", "\"");
+                                                    R"(,"request":")" + request_id(2 * number) + "\"}");
+    const std::string id = between(opened, R"("exam":{"exam":")", "\"");
     ask("finding.record", R"({"exam":")" + id + R"(","findings":)" + findings + R"(,"seen":[")" +
-                              life_between(opened.substr(opened.rfind("\"revision\":[\"")), "[\"", "\"") + R"("],"request":")" + life_request(2 * number + 1) + "\"}");
+                              between(opened.substr(opened.rfind("\"revision\":[\"")), "[\"", "\"") + R"("],"request":")" + request_id(2 * number + 1) + "\"}");
     return id;
   }
 
@@ -184,7 +173,7 @@ int run() {
     const std::string& id = ids[static_cast<std::size_t>(i) * 7919 % ids.size()];
     slowest = std::max(slowest, seconds([&] { clerk.ask("exam.read", R"({"exam":")" + id + "\"}"); }));
   }
-  const int failed = held_to("the first reply of the program while locked", *std::min_element(first.begin(), first.end()), 0.1) + held_to("one day's exams after unlocking", unlocking + finding, 1.0) +
+  const int failed = held_to("the first reply of the program while locked", median(first), 0.1) + held_to("one day's exams after unlocking", unlocking + finding, 1.0) +
                      held_to("the slowest of 200 exams read", slowest, 0.05) + (listed == std::min(exams, exams_a_day) ? 0 : 1);
   std::printf("%d passed, %d failed\n", 4 - failed, failed);
   return failed == 0 ? 0 : 1;

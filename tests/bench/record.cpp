@@ -32,18 +32,6 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 12> items{{
 }};
 constexpr std::size_t findings_a_round = items.size() * 2;
 
-std::string request_id(unsigned number) {
-  char text[37];
-  std::snprintf(text, sizeof text, "00000000-0000-4000-8000-%012x", number);
-  return text;
-}
-
-// The text between two marks, for the few members this needs.
-std::string between(const std::string& text, const std::string& before, const std::string& after) {
-  const auto from = text.find(before) + before.size();
-  return text.substr(from, text.find(after, from) - from);
-}
-
 class Form {
  public:
   explicit Form(service::Desk& desk) {

@@ -45,23 +45,33 @@ const std::set<std::string>& joint_regions() {
   return regions;
 }
 
-// Regions of the items that a condition's tests, and what spoils them, are read from.
-const std::set<std::string>& regions_of(const model::Word& condition) {
-  static const std::map<std::string, std::set<std::string>> all = [] {
-    std::map<std::string, std::set<std::string>> found;
-    for (const auto& groups : facts().evidence().groups) {
-      std::set<std::string>& regions = found[groups.condition.text];
-      const auto add = [&](const model::ItemId& item) { regions.insert(facts().item(item)->region.text); };
-      for (const auto& group : groups.groups) {
-        for (const auto& member : group.members) {
-          for (const auto& part : member.parts) {
-            add(part.item);
-          }
+using NamesOf = std::map<std::string, std::set<std::string>>;  // by condition
+
+// What `add` takes from each part of a condition's tests.
+template <class Add>
+NamesOf from_parts(const Add& add) {
+  NamesOf found;
+  for (const auto& groups : facts().evidence().groups) {
+    std::set<std::string>& names = found[groups.condition.text];
+    for (const auto& group : groups.groups) {
+      for (const auto& member : group.members) {
+        for (const auto& part : member.parts) {
+          add(part, names);
         }
       }
+    }
+  }
+  return found;
+}
+
+// Regions of the items that a condition's tests, and what spoils them, are read from.
+const std::set<std::string>& regions_of(const model::Word& condition) {
+  static const NamesOf all = [] {
+    NamesOf found = from_parts([](const auto& part, auto& regions) { regions.insert(facts().item(part.item)->region.text); });
+    for (const auto& groups : facts().evidence().groups) {
       for (const auto& confounder : groups.confounders) {
         if (confounder.when.item) {
-          add(*confounder.when.item);
+          found[groups.condition.text].insert(facts().item(*confounder.when.item)->region.text);
         }
       }
     }
@@ -72,45 +82,23 @@ const std::set<std::string>& regions_of(const model::Word& condition) {
 
 // Items that a condition of one leg reads on the other: the sound leg raised (`side` of a part).
 const std::set<std::string>& read_across(const model::Word& condition) {
-  static const std::map<std::string, std::set<std::string>> all = [] {
-    std::map<std::string, std::set<std::string>> found;
-    for (const auto& groups : facts().evidence().groups) {
-      std::set<std::string>& items = found[groups.condition.text];
-      for (const auto& group : groups.groups) {
-        for (const auto& member : group.members) {
-          for (const auto& part : member.parts) {
-            if (part.side && *part.side == reference::OnSide::other) {
-              items.insert(part.item.text);
-            }
-          }
-        }
-      }
+  static const NamesOf all = from_parts([](const auto& part, auto& items) {
+    if (part.side && *part.side == reference::OnSide::other) {
+      items.insert(part.item.text);
     }
-    return found;
-  }();
+  });
   return all.at(condition.text);
 }
 
 // Lengths that say how much a test can be trusted: the girth of a thigh too heavy to be held (`instead` of the item's row).
 const std::set<std::string>& measured_for(const model::Word& condition) {
-  static const std::map<std::string, std::set<std::string>> all = [] {
-    std::map<std::string, std::set<std::string>> found;
-    for (const auto& groups : facts().evidence().groups) {
-      std::set<std::string>& items = found[groups.condition.text];
-      for (const auto& group : groups.groups) {
-        for (const auto& member : group.members) {
-          for (const auto& part : member.parts) {
-            for (const model::Instead& one : facts().item(part.item)->instead.value_or(std::vector<model::Instead>{})) {
-              if (one.measured) {
-                items.insert(one.measured->text);
-              }
-            }
-          }
-        }
+  static const NamesOf all = from_parts([](const auto& part, auto& items) {
+    for (const model::Instead& one : facts().item(part.item)->instead.value_or(std::vector<model::Instead>{})) {
+      if (one.measured) {
+        items.insert(one.measured->text);
       }
     }
-    return found;
-  }();
+  });
   return all.at(condition.text);
 }
 
