@@ -64,6 +64,7 @@ Bench feet() {
       made.no(item, side);
     }
     made.add("skin.callus", side, model::Choices{{{"none_of_these"}}});
+    made.add("skin.gangrene", side, model::Choice{{"gangrene_none"}});
   }
   return made;
 }
@@ -174,6 +175,17 @@ TEST_CASE("nice feet: an active foot has no class, whatever else was found; rest
     CAPTURE(item);
     CHECK(gate_of(said(active, "nice_feet")) == "active_foot");
   }
+  // Toes that are not black leave the heel open, where one of two answers was taken away: open, not a class.
+  Bench heel = feet();
+  of_side(heel, "skin.gangrene", Side::left).value = model::Choice{{"gangrene_dry"}};
+  CHECK(gate_of(said(heel, "nice_feet")) == "active_foot");
+  auto& findings = *heel.exam.findings;
+  findings.erase(std::find_if(findings.begin(), findings.end(), [](const auto& f) { return f.item.text == "skin.gangrene" && f.side == Side::left; }));
+  const interpret::RuleResult toes = said(heel, "nice_feet");
+  CHECK(toes.outcome == interpret::Outcome::undetermined);
+  REQUIRE(toes.settle.size() == 1);
+  CHECK(toes.settle[0].item == model::ItemId{"skin.gangrene"});
+  CHECK(toes.settle[0].side == Side::left);
   Bench rest = feet();
   rest.yes("history.rest_pain_over_2_weeks", Side::left);
   CHECK(band_of(said(rest, "nice_feet")) == "class_low");

@@ -137,6 +137,7 @@ TEST_CASE("both tables of the feet say which interval counts, and a short stance
     for (const char* item : {"skin.ulcer", "skin.redness_spreading", "skin.black_toe", "foot.hot_red_swollen", "history.foot_ulcer_before", "history.amputation_before"}) {
       made.no(item, side);
     }
+    made.add("skin.gangrene", side, model::Choice{{"gangrene_none"}});
     made.yes("foot.deformity", side);
   }
   CHECK(has(lines_of(made, "rule.nice_feet", Side::midline), "again in 3 to 6 months"));

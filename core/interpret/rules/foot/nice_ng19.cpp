@@ -39,14 +39,11 @@ struct NiceSheet {
   }
 };
 
-// The dead toe and the dead tissue are one question, which either item answers.
+// A black toe is dead tissue; toes that are not black leave the rest of the foot to be looked at.
 [[nodiscard]] OneFoot hear_dead_tissue(FeetHearing& heard, Side side) {
   const OneFoot toe = hear_foot(heard, "skin.black_toe", side);
   const OneFoot tissue = hear_foot(heard, "skin.gangrene", side, &says_any_choice);
-  if (toe.told.value == Tri::yes || (tissue.told.value == Tri::undetermined && toe.told.value == Tri::no)) {
-    return toe;
-  }
-  return tissue;
+  return toe.told.value == Tri::yes ? toe : tissue;
 }
 
 [[nodiscard]] std::string_view item_to_ask(std::string_view heard) {
@@ -75,7 +72,7 @@ void add_foot(NiceSheet& nice, FeetHearing& heard, Side side) {
   }
   answer(NiceGroup::active, "hot_red_swollen", "hot, red and swollen foot", "foot.hot_red_swollen");
   const OneFoot dead = hear_dead_tissue(heard, side);
-  nice.add(NiceGroup::active, "dead_tissue", "black toe or dead tissue", "skin.black_toe", side, dead.told);
+  nice.add(NiceGroup::active, "dead_tissue", "black toe or dead tissue", "skin.gangrene", side, dead.told);
   answer(NiceGroup::rest_pain, "rest_pain_long", "rest pain for over two weeks", "history.rest_pain_over_2_weeks");
   const OneFoot numb = hear_numb(heard, side);
   nice.add(NiceGroup::numb, "protective_feeling", "protective sensation", item_to_ask(numb.item), side, numb.told, {"kept", "lost"});
