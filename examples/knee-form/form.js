@@ -42,11 +42,11 @@ const options_of = (step, words) => {
   return step.choices?.map((one) => [one.grade ?? one.choice, words.get(one.label) ?? one.label]);
 };
 
-// The words of an alert come with the assessment; the reply to a finding has its name at once.
+// The reply to a finding has each alert's name at once; its words come with the assessment, and no alert waits for them.
 const show_alerts = async (raised) => {
-  if (!raised.length) return alerts.replaceChildren();
-  const told = await call('exam.assess', { exam, only: ['alerts'], language: 'en' });
-  alerts.replaceChildren(...told.alerts.map((one) => element('p', {}, one.text ?? one.alert)));
+  const show = (all) => alerts.replaceChildren(...all.map((one) => element('p', {}, `${one.text ?? one.alert}${one.state === 'raised' ? '' : ` (${one.state})`}`)));
+  show(raised);
+  if (raised.length) await call('exam.assess', { exam, only: ['alerts'], language: 'en' }).then((told) => show(told.alerts), () => {});
 };
 
 const record = async (step, side, value, state, request, confirmed) => {
@@ -85,11 +85,9 @@ const draw_step = (step, side, words) => {
   return field;
 };
 
-try {
-  const opened = await call('session.open', { once: /#once=(.+)/.exec(location.hash)[1], client: 'knee form', protocol: 1 });
-  history.replaceState(null, '', location.pathname);
-  token = opened.token;
-  const begun = await call('exam.open', { complaint: 'acute_knee', side: 'left', setting: 'outreach', request: crypto.randomUUID() });
+const request = crypto.randomUUID();  // of the opening; sent again, it opens no second exam
+const begin = async (injured_on) => {
+  const begun = await call('exam.open', { complaint: 'acute_knee', side: 'left', setting: 'outreach', ...(injured_on ? { injured_on } : {}), offset_min: -new Date().getTimezoneOffset(), request });
   exam = begun.exam.exam;
   seen = begun.revision;
   const described = await call('form.describe', { complaint: 'acute_knee', exam, language: 'en' });
@@ -98,6 +96,19 @@ try {
     element('h2', {}, words.get(position.label) ?? position.position),
     ...position.steps.flatMap((step) => step.sides.map((side) => draw_step(step, side, words))),
   ]));
+};
+
+try {
+  const opened = await call('session.open', { once: /#once=(.+)/.exec(location.hash)[1], client: 'knee form', protocol: 1 });
+  history.replaceState(null, '', location.pathname);
+  token = opened.token;
+  // When it happened is asked first: alerts and rules rest on it.
+  const day = element('input', { type: 'text', id: 'day', placeholder: '2026-11-23, or 2026', size: 22 });
+  const told = element('p', { role: 'status' });
+  form.replaceChildren(
+    element('label', { htmlFor: 'day' }, 'Left knee, injured on '), day, ' ',
+    element('button', { type: 'button', textContent: 'Begin', onclick: () => begin(day.value).catch((error) => told.replaceChildren(error.data?.faults.map((one) => one.hint).join(' ') ?? 'no answer came')) }), told,
+  );
 } catch (error) {
   form.replaceChildren(element('p', {}, error.data?.faults?.map((one) => one.hint).join(' ') ?? 'No session: open the link that the program printed.'));
 }

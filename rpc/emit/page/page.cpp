@@ -148,7 +148,8 @@ constexpr std::string_view how_to_call = R"html(<section id="how"><h2>How to cal
 <a href="#session.open"><code>session.open</code></a> with the token; over the standard input there is no token. Token and address stand in <code>sidecar.json</code> in the ledger's folder while the program serves.
 A page may call only where it is served from: <code>limbledger serve --http 0 --pages DIR --once</code> serves yours and prints a link. Its <code>#once=CODE</code> is good once; <code>session.open</code> with
 <code>once</code> gives the token for it.</p>
-<p>A form comes from <a href="#form.describe"><code>form.describe</code></a>: what to draw, position by position. One exam is a short walk: <a href="#exam.open"><code>exam.open</code></a>, then
+<p>A form comes from <a href="#form.describe"><code>form.describe</code></a>: what to draw, position by position. One exam is a short walk: <a href="#exam.open"><code>exam.open</code></a> (with
+<code>injured_on</code> where something was hurt: alerts and rules rest on it), then
 <a href="#finding.record"><code>finding.record</code></a> for each answer (its reply has the alerts, which are shown at once), <a href="#exam.assess"><code>exam.assess</code></a> for what the findings support,
 <a href="#note.write"><code>note.write</code></a> for a page to read.</p>
 <ul><li>What writes takes a <code>request</code>: a UUID that the form makes once and sends again when no answer came. It then writes nothing twice.</li>
