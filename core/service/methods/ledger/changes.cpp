@@ -1,5 +1,6 @@
 #include "core/service/methods/ledger/changes.hpp"
 
+#include "core/ledger/fold/records.hpp"
 #include "core/ledger/log/log.hpp"
 #include "core/service/desk.hpp"
 #include "core/service/methods/exam/told.hpp"
