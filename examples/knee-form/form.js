@@ -103,10 +103,10 @@ try {
   history.replaceState(null, '', location.pathname);
   token = opened.token;
   // When it happened is asked first: alerts and rules rest on it.
-  const day = element('input', { type: 'text', id: 'day', placeholder: '2026-11-23, or 2026', size: 22 });
+  const day = element('input', { type: 'text', id: 'day', size: 12 });
   const told = element('p', { role: 'status' });
   form.replaceChildren(
-    element('label', { htmlFor: 'day' }, 'Left knee, injured on '), day, ' ',
+    element('label', { htmlFor: 'day' }, 'Left knee, injured on (2026-11-23, or 2026-11, or 2026) '), day, ' ',
     element('button', { type: 'button', textContent: 'Begin', onclick: () => begin(day.value).catch((error) => told.replaceChildren(error.data?.faults.map((one) => one.hint).join(' ') ?? 'no answer came')) }), told,
   );
 } catch (error) {
