@@ -113,6 +113,7 @@ Result<std::string> call(std::span<const Method> table, Context& context, std::s
   LateFlush late(context.desk->store());
   auto reply = row->invoke(context, document, params);
   if (auto flushed = late.finish(); !flushed) {
+    context.staff_called.reset();
     context.desk->shut();  // what was refused must not be read or told of as recorded
     return flushed.error();
   }

@@ -39,6 +39,8 @@ struct Context {
   // Set by a method whose caller would rather wait until there is something to say, at most so long (ms). A carrier that can
   // wait asks again with the same text once something changed, and sends what comes then; another sends what it has.
   std::optional<std::int64_t> wait_ms;
+  // Set by an answer at a kiosk that calls the staff; a carrier that can tells the examiners' sessions at once, also while locked.
+  std::optional<model::ExamId> staff_called;
 };
 
 }  // namespace limbledger::service

@@ -45,7 +45,7 @@ constexpr std::array table{
     bind<&token_list>("token.list", to_examiner, "the tokens of this launch, without their texts", while_locked),
     bind<&token_end>("token.end", to_examiner, "ends a token before its time", while_locked),
     bind<&ledger_unlock>("ledger.unlock", to_all_but_kiosk, "opens the ledger with an examiner's passphrase", while_locked),
-    bind<&ledger_lock>("ledger.lock", to_examiner_viewer, "locks the ledger", while_locked),
+    bind<&ledger_lock>("ledger.lock", to_examiner, "locks the ledger", while_locked),
     bind<&examiner_add>("examiner.add", to_examiner, "one more examiner of this device, by the printed code; for when every passphrase is lost", while_locked),
     bind<&ledger_verify>("ledger.verify", to_examiner_viewer, "checks every entry and head, and unlocked every seal; names what is damaged", while_locked),
     bind<&request_read>("request.read", to_examiner_kiosk, "what the ledger has from one request", own_exam),

@@ -9,6 +9,7 @@
 
 #include <functional>
 #include <span>
+#include <string_view>
 #include <vector>
 
 namespace limbledger::service {
@@ -18,6 +19,9 @@ struct Written {
   std::vector<model::EntryId> revision;
   bool repeat = false;
 };
+
+// The remark on `seen` where a record that exists is written to: it makes the member a required one (wire/schema.hpp).
+inline constexpr std::string_view seen_note = "needed: the revision that was shown";
 
 // Fault params.missing or revision.unknown when `seen` is not a revision of these operations.
 [[nodiscard]] Result<void> check_seen(const std::vector<model::EntryId>& seen, std::span<const ledger::Opened> operations);

@@ -49,7 +49,10 @@ namespace {
 
 }  // namespace
 
-bool member_required(const Type& type) { return type.kind != Kind::optional && type.kind != Kind::list; }
+bool member_required(const Field& field) {
+  const Kind kind = field.type().kind;
+  return kind == Kind::list ? field.note.starts_with(needed_note) : kind != Kind::optional;
+}
 
 std::string SchemaSet::of(const Type& type, std::string_view note) {
   switch (type.kind) {
@@ -120,7 +123,7 @@ std::string SchemaSet::object(const Type& type, std::string_view tag, std::strin
   }
   for (const Field& field : type.fields) {
     properties += (properties.empty() ? "" : ",") + quoted(field.name) + ":" + of(field.type(), field.note);
-    if (member_required(field.type())) {
+    if (member_required(field)) {
       required += (required.empty() ? "" : ",") + quoted(field.name);
     }
   }

@@ -44,8 +44,10 @@ class SchemaSet {
   std::vector<std::string> clashes_;
 };
 
-// Whether an object that lacks this member is refused.
-[[nodiscard]] bool member_required(const Type& type);
+// Whether an object that lacks this member is refused. A list that is absent reads as an empty one; where a method refuses an empty
+// one, the remark on the member begins with this word, and the member is described as required.
+inline constexpr std::string_view needed_note = "needed: ";
+[[nodiscard]] bool member_required(const Field& field);
 // A schema that stands alone: "$schema" of 2020-12, "title", "$defs" for what it names.
 [[nodiscard]] std::string schema_document(const Type& type);
 

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <cstdint>
+#include <functional>
 #include <map>
 #include <string>
 #include <string_view>
@@ -12,6 +13,8 @@ namespace limbledger::rpc {
 struct Page {
   std::string_view type;  // as Content-Type says it
   std::string text;
+  std::string fields{};                     // header lines of its own; empty: those of `page_fields`
+  std::function<const Page*()> later{};     // makes the page when it is first asked for, and keeps it
 };
 
 // By the path of the address: "/", "/form.js".

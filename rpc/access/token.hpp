@@ -67,6 +67,8 @@ class Tokens final : public service::TokenKeeper {
   // The exams of the kiosks whose tokens are good; nothing for one that has opened none yet.
   [[nodiscard]] std::vector<std::optional<model::ExamId>> kiosks() const;
   [[nodiscard]] const TokenLimits& limits() const { return limits_; }
+  // By the clock that tokens go by.
+  [[nodiscard]] std::int64_t up_ms() const { return world_.now().up_ms; }
   // To be told which token was ended before its time.
   void tells_end(std::function<void(std::uint64_t)> tell) { tell_end_ = std::move(tell); }
 

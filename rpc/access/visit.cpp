@@ -1,10 +1,10 @@
 #include "rpc/access/visit.hpp"
 
-#include "core/ledger/world.hpp"
 #include "core/service/desk.hpp"
 #include "core/service/methods/ledger/changes.hpp"
 
 #include <algorithm>
+#include <utility>
 #include <vector>
 
 namespace limbledger::rpc {
@@ -131,7 +131,7 @@ class Visit final : public Conversation, private service::Admission {
       return;
     }
     service::Desk& desk = *visits_.service_.context.desk;
-    const std::int64_t now = desk.world().now().up_ms;
+    const std::int64_t now = visits_.tokens_.up_ms();
     const std::uint64_t mark = service::change_mark(desk);
     std::vector<Held> before;
     before.swap(held_);
@@ -153,6 +153,13 @@ class Visit final : public Conversation, private service::Admission {
     }
     if (held_.empty()) {
       visits_.waiting_.erase(this);
+    }
+  }
+
+  // An examiner's session alone: somebody at a kiosk was asked to call.
+  void tell_staff(const std::string& text) {
+    if (caller_.scope == Scope::examiner && !left_ && visits_.tokens_.find(token_number_)) {
+      send_(text);
     }
   }
 
@@ -197,7 +204,7 @@ class Visit final : public Conversation, private service::Admission {
     if (!context.wait_ms || context.desk == nullptr || left_ || held_.size() >= waits_max) {
       return false;
     }
-    held_.push_back({std::string(text), context.desk->world().now().up_ms + *context.wait_ms, service::change_mark(*context.desk)});
+    held_.push_back({std::string(text), visits_.tokens_.up_ms() + *context.wait_ms, service::change_mark(*context.desk)});
     visits_.waiting_.insert(this);
     return true;
   }
@@ -258,8 +265,11 @@ class Visit final : public Conversation, private service::Admission {
       return std::nullopt;
     }
     const auto page = visits_.pages_.find(head.target.substr(0, head.target.find('?')));
-    return page == visits_.pages_.end() ? std::nullopt
-                                        : std::optional(HttpReply{200, page->second.text, visits_.page_fields_, page->second.type});
+    if (page == visits_.pages_.end()) {
+      return std::nullopt;
+    }
+    const Page& shown = page->second.later ? *page->second.later() : page->second;
+    return HttpReply{200, shown.text, shown.fields.empty() ? visits_.page_fields_ : shown.fields, shown.type};
   }
 
   // Without one, what anybody may ask is answered, and the rest says that a token is missing.
@@ -401,10 +411,25 @@ service::NetworkLimits published(const NetLimits& limits, const TokenLimits& tok
 
 std::unique_ptr<Conversation> Visits::begin() { return std::make_unique<Visit>(*this); }
 
+void Visits::tell_staff_called() {
+  const auto called = std::exchange(service_.context.staff_called, std::nullopt);
+  if (!called) {
+    return;
+  }
+  const std::string text = "{\"jsonrpc\":\"2.0\",\"method\":\"" + std::string(staff_called_name) + "\",\"params\":" + wire::write(service::StaffCalled{*called}) + "}";
+  const std::vector<Visit*> all(sockets_.begin(), sockets_.end());
+  for (Visit* visit : all) {
+    if (sockets_.contains(visit)) {
+      visit->tell_staff(text);
+    }
+  }
+}
+
 void Visits::tell_changes() {
   if (service_.context.desk == nullptr) {
     return;
   }
+  tell_staff_called();
   const std::uint64_t mark = service::change_mark(*service_.context.desk);
   if (mark == told_mark_) {
     return;

@@ -41,6 +41,7 @@ class Visits {
   void tell_changes();
 
  private:
+  void tell_staff_called();
   friend class Visit;
 
   const Service& service_;

@@ -1,6 +1,7 @@
 #include "rpc/emit/openrpc.hpp"
 
 #include "core/service/call.hpp"
+#include "core/service/methods/ledger/changes.hpp"
 #include "core/wire/parse.hpp"
 #include "core/wire/schema.hpp"
 #include "rpc/access/scope.hpp"
@@ -30,7 +31,7 @@ struct Params {
   for (const wire::Field& field : type.fields) {
     fields.push_back(&field);
   }
-  const auto required = [](const wire::Field* field) { return wire::member_required(field->type()); };
+  const auto required = [](const wire::Field* field) { return wire::member_required(*field); };
   params.either = std::is_partitioned(fields.begin(), fields.end(), required);
   std::stable_partition(fields.begin(), fields.end(), required);
   for (const wire::Field* field : fields) {
@@ -61,13 +62,31 @@ struct Params {
   return pairings.empty() ? std::string{} : ",\"examples\":[" + pairings + "]";
 }
 
+[[nodiscard]] std::string words_text(std::uint8_t bits) {
+  std::string text;
+  for (const ScopeWord& one : scope_words) {
+    if ((bits & static_cast<std::uint8_t>(one.scope)) != 0) {
+      text += (text.empty() ? "" : ",") + quoted(one.word);
+    }
+  }
+  return "[" + text + "]";
+}
+
+// The same as the description says, for programs. A kiosk goes on with its own exam where nobody else may while it is locked.
+[[nodiscard]] std::string traits_text(const service::Method& method) {
+  const std::uint8_t scopes = method.scopes.open ? service::to_any_token.bits : method.scopes.bits;
+  const auto kiosk = static_cast<std::uint8_t>(method.of_own_exam ? static_cast<std::uint8_t>(service::Scope::kiosk) & scopes : 0);
+  return std::string(",\"x-writes\":") + (method.writes ? "true" : "false") + ",\"x-needs-token\":" + (method.scopes.open ? "false" : "true") +
+         ",\"x-scopes\":" + words_text(scopes) + ",\"x-while-locked\":" + words_text(method.while_locked ? scopes : kiosk);
+}
+
 [[nodiscard]] std::string method_text(const service::Method& method, std::span<const Example> examples, wire::SchemaSet& schemas) {
   const Params params = params_of(method.params(), schemas);
   return "{\"name\":" + quoted(method.name) + ",\"summary\":" + quoted(method.summary) + ",\"description\":" +
          quoted("May be called by: " + scopes_text(method.scopes) + "." + (method.writes ? " Writes; the same request again writes nothing new." : "") +
                 (method.while_locked ? " Answers also while the ledger is locked." : "")) +
          ",\"paramStructure\":" + (params.either ? "\"either\"" : "\"by-name\"") + ",\"params\":[" + params.list +
-         "],\"result\":{\"name\":\"result\",\"schema\":" + schemas.of(method.result()) + "}" + examples_text(method.name, examples) + "}";
+         "],\"result\":{\"name\":\"result\",\"schema\":" + schemas.of(method.result()) + "}" + traits_text(method) + examples_text(method.name, examples) + "}";
 }
 
 [[nodiscard]] std::string errors_text() {
@@ -90,7 +109,10 @@ struct Params {
   const auto row = std::find_if(table.begin(), table.end(), [](const service::Method& method) { return method.name == "changes.read"; });
   return row == table.end() ? std::string()
                             : "{\"name\":" + quoted(changed_name) +
-                                  ",\"summary\":\"which records changed; sent over WebSocket once a session is open\",\"schema\":" + schemas.of(row->result()) + "}";
+                                  ",\"summary\":\"which records changed; sent over WebSocket once a session is open\",\"schema\":" + schemas.of(row->result()) + "},{\"name\":" + quoted(staff_called_name) +
+                                  ",\"summary\":\"an answer at a kiosk asks its person to call the staff; sent over WebSocket to the sessions of examiners, also while the "
+                                  "ledger is locked. Once it is unlocked changes.read says which answers, as staff_called\",\"schema\":" +
+                                  schemas.of(wire::type_of<service::StaffCalled>()) + "}";
 }
 
 }  // namespace
@@ -99,7 +121,8 @@ std::string openrpc_text(std::span<const service::Method> table, std::span<const
   wire::SchemaSet schemas("#/components/schemas/");
   std::string methods = "{\"name\":" + quoted(discover_name) +
                         ",\"summary\":\"This document\",\"description\":\"May be called by anybody who may call anything. Answers also while the "
-                        "ledger is locked.\",\"paramStructure\":\"either\",\"params\":[],\"result\":{\"name\":\"result\",\"schema\":{\"type\":\"object\"}},\"examples\":[{\"name\":\"how it begins\",\"params\":[],\"result\":{\"name\":"
+                        "ledger is locked.\",\"x-writes\":false,\"x-needs-token\":true,\"x-scopes\":" + words_text(service::to_any_token.bits) +
+                        ",\"x-while-locked\":" + words_text(service::to_any_token.bits) + ",\"paramStructure\":\"either\",\"params\":[],\"result\":{\"name\":\"result\",\"schema\":{\"type\":\"object\"}},\"examples\":[{\"name\":\"how it begins\",\"params\":[],\"result\":{\"name\":"
                         "\"result\",\"value\":{\"openrpc\":\"1.3.2\"}}}]}";
   for (const service::Method& method : table) {
     methods += "," + method_text(method, examples, schemas);

@@ -1,8 +1,15 @@
 #include "rpc/program/opened.hpp"
 
 #include "core/reference/edition.hpp"
+#include "core/store/memory.hpp"
 #include "rpc/program/passphrase.hpp"
+#include "rpc/program/practice/people.hpp"
 #include "rpc/program/problem.hpp"
+
+#include <stdlib.h>
+
+#include <filesystem>
+#include <system_error>
 
 namespace limbledger::rpc {
 
@@ -10,6 +17,16 @@ namespace {
 
 constexpr std::size_t keyring_bytes_max = std::size_t{1} << 20U;
 constexpr std::size_t passphrase_bytes_max = 1024;
+
+[[nodiscard]] Folder folder_to_go() {
+  std::error_code failed;
+  const std::filesystem::path place = std::filesystem::temp_directory_path(failed);
+  std::string path = (failed ? std::filesystem::path("/tmp") : place) / "limbledger-demo-XXXXXX";
+  if (::mkdtemp(path.data()) == nullptr) {
+    throw Problem(ExitCode::unavailable, path + ": cannot be made\n  what to do: see that the folder for temporary files can be written, or set TMPDIR");
+  }
+  return {path};
+}
 
 }  // namespace
 
@@ -35,7 +52,8 @@ OpenedLedger::OpenedLedger(const std::string& path, const std::string& instead) 
   if (edition == nullptr) {
     throw Problem(ExitCode::internal, "the facts built into this program do not load\n  what to do: build it again and run its tests");
   }
-  auto desk = service::Desk::open(*store_, world_, *edition, ledger::Bytes(keyring->begin(), keyring->end()));
+  gate_ = std::make_unique<GatedStore>(*store_);
+  auto desk = service::Desk::open(*gate_, world_, *edition, ledger::Bytes(keyring->begin(), keyring->end()));
   if (!desk) {
     throw problem_of(desk.error(), folder_.path);
   }
@@ -49,6 +67,41 @@ OpenedLedger::OpenedLedger(const std::string& path, const std::string& instead) 
         return wire::Fault{"ledger.read_only", "", "a keyring that can be written"};
       }
     });
+  }
+}
+
+OpenedLedger::OpenedLedger(InMemory) : folder_(folder_to_go()), lock_(folder_.lock()) {
+  service::NewLedger wanted;
+  wanted.examiner_label = shown_examiner;
+  wanted.passphrase = shown_passphrase;
+  wanted.kind = service::LedgerKind::demonstration;
+  wanted.argon_passes = 1;
+  wanted.argon_kib = 8;
+  auto store = std::make_unique<store::MemoryStore>();
+  const reference::Edition* edition = reference::built_in_edition();
+  const auto made = edition == nullptr ? Result<service::MadeLedger>(wire::Fault{"internal.failure", ""}) : service::make_ledger(*store, still_world_, wanted);
+  if (!made) {
+    throw problem_of(made.error(), "the demonstration in memory");
+  }
+  if (const auto people = register_invented_people(*store, still_world_, *made, wanted.passphrase); !people) {
+    throw problem_of(people.error(), "the demonstration in memory");
+  }
+  shown_code_ = made->recovery_code;
+  store_ = std::move(store);
+  gate_ = std::make_unique<GatedStore>(*store_);
+  auto desk = service::Desk::open(*gate_, still_world_, *edition, made->keyring);
+  if (!desk) {
+    throw problem_of(desk.error(), "the demonstration in memory");
+  }
+  desk_ = std::move(*desk);
+  desk_->keeps_keyring([](const ledger::Bytes&) { return Result<void>(); });
+  write_file(folder_.demo_passphrase(), std::string(shown_passphrase) + "\n");
+}
+
+OpenedLedger::~OpenedLedger() {
+  if (!shown_code_.empty()) {
+    std::error_code failed;
+    std::filesystem::remove_all(folder_.path, failed);
   }
 }
 

@@ -54,7 +54,20 @@ void add_new(CLI::App& app, Options& options) {
 
 void add_serve(CLI::App& app, Options& options) {
   CLI::App* command = app.add_subcommand("serve", "Answer JSON-RPC 2.0 requests for one ledger, on the standard input and output or over HTTP and WebSocket.");
-  command->add_option("--ledger", options.folder, "folder of the ledger (default: $XDG_DATA_HOME/limbledger, else ~/.local/share/limbledger)");
+  CLI::Option* folder = command->add_option("--ledger", options.folder, "folder of the ledger (default: $XDG_DATA_HOME/limbledger, else ~/.local/share/limbledger)");
+  command->add_flag("--demo", options.demonstration, "a demonstration in memory, with invented people and a clock that stands; gone when the program ends")->excludes(folder);
+  command
+      ->add_option_function<std::vector<std::string>>(
+          "--trouble",
+          [&options](const std::vector<std::string>& words) {
+            for (const std::string& word : words) {
+              if (!take_trouble(word, options.trouble)) {
+                throw CLI::ValidationError("--trouble", "takes slow=MS, full, full=N, locked, locked=N or kill=N");
+              }
+            }
+          },
+          "for testing a front end, on a demonstration alone: slow=MS, full[=N], locked[=N], kill=N; may be given several times")
+      ->allow_extra_args(false);
   CLI::Option_group* carrier = command->add_option_group("carrier");
   carrier
       ->add_option_function<std::string>(
@@ -100,7 +113,12 @@ void add_serve(CLI::App& app, Options& options) {
       "names the addresses and the token to send; the file is gone after a clean stop. With both, the program stops when the\n"
       "standard input ends. Others who may call get tokens of their own: --give, or limbledger token.\n\n"
       "A page in a browser may call only where this program serves it: --pages DIR. The link of --once opens it and its first\n"
-      "session. The files are read at the start; scripts stand in files of their own.\n\n"
+      "session. The files are read at the start; scripts stand in files of their own. Under /description stands what can be\n"
+      "called, for people; with --demo every method can be tried there:\n"
+      "  limbledger serve --demo --http 0 --once\n\n"
+      "--trouble shows a front end what else can happen, and is refused on a ledger for people. slow=MS: each reply comes so\n"
+      "much later. full: nothing can be written. locked: the ledger locks itself, once. With =N both begin after N messages\n"
+      "were answered. kill=N: the message after N is carried out, and the program killed before it replies.\n\n"
       "health.check and rpc.discover are answered at once; records are read and written once the ledger is unlocked, by\n"
       "ledger.unlock or --passphrase-fd. Where nothing can be written, the ledger is read only. A reply to a writing method\n"
       "means that it is on disk. End of input, SIGTERM and SIGINT stop it.");

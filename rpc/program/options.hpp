@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/service/context.hpp"
+#include "rpc/program/demo/trouble.hpp"
 #include "rpc/transport/framing.hpp"
 
 #include <optional>
@@ -24,6 +25,7 @@ struct Options {
   std::string folder;  // empty: the default folder
   bool demonstration = false;
   bool practice = false;
+  TroubleAsk trouble;      // of serve, on a demonstration alone
   std::string examiner;  // empty: not named
   std::optional<int> passphrase_fd;
   bool stdio = false;

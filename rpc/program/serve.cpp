@@ -93,7 +93,10 @@ void say_kind(service::LedgerKind kind) {
 
 ExitCode serve(const Options& options) {
   const StopSignals stop;
-  OpenedLedger opened(options.folder.empty() ? default_folder() : options.folder);
+  OpenedLedger opened = options.demonstration ? OpenedLedger(InMemory{}) : OpenedLedger(options.folder.empty() ? default_folder() : options.folder);
+  if (options.trouble.any() && opened.desk().kind() != service::LedgerKind::demonstration) {
+    throw Problem(ExitCode::usage, "--trouble: " + opened.folder().path + " is no demonstration\n  what to do: limbledger serve --demo, or a ledger of limbledger new DIR --demo");
+  }
   Log log(opened.folder().log(), opened.read_only());
   if (opened.read_only()) {
     std::cerr << "limbledger: nothing can be written in " << opened.folder().path << "; the ledger is read and nothing is recorded or logged\n";
@@ -123,6 +126,15 @@ ExitCode serve(const Options& options) {
     log.call_failed(method, code, incident);
     return incident;
   };
+  TroublePlay play(options.trouble, opened.desk(), opened.gate());
+  if (options.trouble.any()) {
+    std::cerr << "limbledger: plays trouble, as --trouble says\n";
+    service.asked = [&play] { play.asked(); };
+    service.worked_out = [&play] { play.worked_out(); };
+  }
+  if (options.demonstration) {
+    std::cerr << "limbledger: in memory; gone when this program ends. sidecar.json lies in " << opened.folder().path << "\n";
+  }
   if (opened.desk().kind() == service::LedgerKind::demonstration) {
     opened.desk().wakes_by([&] {
       try {
@@ -132,6 +144,12 @@ ExitCode serve(const Options& options) {
       }
     });
   }
+  // The clock of one in memory goes on with its calls alone.
+  const auto lock_if_idle = [&] {
+    if (!options.demonstration) {
+      opened.desk().lock_if_idle();
+    }
+  };
   Stdio stdio;
   stdio.framing = options.framing;
   const auto too_large = [&] { return answer_too_large(service); };
@@ -140,7 +158,7 @@ ExitCode serve(const Options& options) {
     if (options.stdio) {
       beside.emplace(stdio, too_large);
     }
-    const HttpHooks hooks{[&] { opened.desk().lock_if_idle(); }, stop.descriptor(), beside ? &*beside : nullptr};
+    const HttpHooks hooks{lock_if_idle, stop.descriptor(), beside ? &*beside : nullptr};
     const ExitCode code = serve_http(options, opened, service, log, hooks);
     if (beside) {
       return ended(beside->end(), log);
@@ -151,7 +169,7 @@ ExitCode serve(const Options& options) {
   if (options.scope == service::Scope::kiosk) {
     opened.desk().kiosks_by([&] { return std::vector{context.caller.exam}; });
   }
-  stdio.idle = [&] { opened.desk().lock_if_idle(); };
+  stdio.idle = lock_if_idle;
   stdio.stop = stop.descriptor();
   log.started(options.framing == Framing::lines ? "stdio lines" : "stdio headers");
   const StdioOutcome outcome = serve_stdio(stdio, [&](std::string_view text) { return answer(text, service); }, too_large);

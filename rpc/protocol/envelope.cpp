@@ -171,7 +171,16 @@ std::string answer_too_large(const Service& service) {
 
 std::string refusal_text(const Service& service, const wire::Fault& fault) { return error_reply(service, {}, fault, "null"); }
 
-std::optional<std::string> answer(std::string_view text, const Service& service) { return answer_as(text, service, nullptr); }
+std::optional<std::string> answer(std::string_view text, const Service& service) {
+  if (service.asked) {
+    service.asked();
+  }
+  auto reply = answer_as(text, service, nullptr);
+  if (service.worked_out) {
+    service.worked_out();
+  }
+  return reply;
+}
 
 std::optional<std::string> answer_refused(std::string_view text, const Service& service, const wire::Fault& fault) {
   return answer_as(text, service, &fault);

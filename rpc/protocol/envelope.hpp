@@ -19,6 +19,7 @@ namespace limbledger::rpc {
 inline constexpr std::string_view discover_name = "rpc.discover";
 // What a WebSocket session is told unasked.
 inline constexpr std::string_view changed_name = "ledger.changed";
+inline constexpr std::string_view staff_called_name = "staff.called";
 
 // Whom a text is answered by. The functions may be left empty.
 struct Service {
@@ -29,6 +30,9 @@ struct Service {
   // Told of every call that failed: the method (a name of the table, else empty) and the fault's code. For an internal
   // failure it gives back the number under which a person can report it; else what it gives is not used.
   std::function<std::string(std::string_view method, std::string_view code)> failed;
+  // Around every message that is answered; for a demonstration that plays trouble.
+  std::function<void()> asked{};
+  std::function<void()> worked_out{};
 };
 
 [[nodiscard]] std::optional<std::string> answer(std::string_view text, const Service& service);

@@ -703,6 +703,10 @@ export interface LabelledWord {
 export interface Change {
   kind: ChangedKind;
   object: Id;
+  /**
+   * of an exam: what was answered at a kiosk since the cursor so that its person was asked to call the staff; never told to a kiosk
+   */
+  staff_called?: Name[];
 }
 export interface ChangesReadResult {
   changes?: Change[];
@@ -1684,6 +1688,9 @@ export interface SessionOpenResult {
   token?: string;
   exam?: Id;
 }
+export interface StaffCalled {
+  exam: Id;
+}
 export interface StepSuggestResult {
   steps?: Step[];
   message?: Name;
@@ -1863,9 +1870,9 @@ export interface CatalogueReadParams {
   words?: boolean;
 }
 export interface PersonRegisterParams {
+  names: PersonName[];
   sex: Sex;
   request: RequestId;
-  names?: PersonName[];
   birth?: Birth;
   norm_sex?: NormSex;
   home?: string;
@@ -1875,9 +1882,9 @@ export interface PersonRegisterParams {
 export interface PersonAmendParams {
   person: Id;
   changes: PersonBody;
+  seen: Id[];
   request: RequestId;
   replaces?: Id[];
-  seen?: Id[];
   confirmed?: string[];
 }
 export interface PersonFindParams {
@@ -1919,8 +1926,8 @@ export interface ExamOpenParams {
 export interface ExamAmendParams {
   exam: Id;
   changes: ExamChanges;
+  seen: Id[];
   request: RequestId;
-  seen?: Id[];
   confirmed?: string[];
 }
 export interface ExamReadParams {
@@ -1936,130 +1943,130 @@ export interface ExamFindParams {
 }
 export interface ConsentRecordParams {
   exam: Id;
+  seen: Id[];
   request: RequestId;
   consent?: Consent;
   company?: Company;
   who_spoke?: WhoSpoke;
   interpreter?: Interpreter;
-  seen?: Id[];
 }
 export interface ImpressionRecordParams {
   exam: Id;
   impression: Impression;
+  seen: Id[];
   request: RequestId;
   replaces?: Id[];
-  seen?: Id[];
 }
 export interface PlanRecordParams {
   exam: Id;
+  plan_items: PlanItem[];
+  seen: Id[];
   request: RequestId;
-  plan_items?: PlanItem[];
   replaces?: Id[];
-  seen?: Id[];
   confirmed?: string[];
 }
 export interface AlertHandleParams {
   exam: Id;
   alert: Name;
+  seen: Id[];
   request: RequestId;
   side?: Side;
   action?: string;
   reason?: string;
-  seen?: Id[];
 }
 export interface ExamSignParams {
   exam: Id;
   read_aloud: string;
+  seen: Id[];
   request: RequestId;
   identified?: string[];
   shown?: Shown[];
-  seen?: Id[];
   confirmed?: string[];
 }
 export interface ExamTransferParams {
   exam: Id;
   set: TransferSet;
+  seen: Id[];
   request: RequestId;
-  seen?: Id[];
   confirmed?: string[];
 }
 export interface ExamCountersignParams {
   exam: Id;
+  seen: Id[];
   request: RequestId;
   findings?: NewFinding[];
   impression?: Impression;
   remark?: string;
-  seen?: Id[];
 }
 export interface StatementDisagreeParams {
   exam: Id;
   statement: Name;
   because: string;
+  seen: Id[];
   request: RequestId;
-  seen?: Id[];
 }
 export interface PlanFollowParams {
   exam: Id;
   plan_item: Id;
   became: Became;
+  seen: Id[];
   request: RequestId;
   on?: CalendarDate;
   text?: string;
-  seen?: Id[];
   confirmed?: string[];
 }
 export interface OutcomeRecordParams {
   exam: Id;
   found: FoundLater;
+  seen: Id[];
   request: RequestId;
-  seen?: Id[];
   confirmed?: string[];
 }
 export interface ExamWithdrawParams {
   exam: Id;
   reason: string;
+  seen: Id[];
   request: RequestId;
-  seen?: Id[];
 }
 export interface ExamMoveParams {
   exam: Id;
   person: Id;
   reason: string;
+  seen: Id[];
   request: RequestId;
-  seen?: Id[];
   confirmed?: string[];
 }
 export interface ExamSwapSidesParams {
   exam: Id;
   reason: string;
+  seen: Id[];
   request: RequestId;
-  seen?: Id[];
 }
 export interface AddendumRecordParams {
   exam: Id;
   kind: AddendumKind;
   reason: string;
+  seen: Id[];
   request: RequestId;
   text?: string;
   findings?: NewFinding[];
-  seen?: Id[];
 }
 export interface FindingCheckParams {
+  findings: NewFinding[];
   exam?: Id;
-  findings?: NewFinding[];
 }
 export interface FindingRecordParams {
   exam: Id;
+  findings: NewFinding[];
+  seen: Id[];
   request: RequestId;
-  findings?: NewFinding[];
-  seen?: Id[];
 }
 export interface FindingWithdrawParams {
   exam: Id;
   finding: Id;
   reason: string;
+  seen: Id[];
   request: RequestId;
-  seen?: Id[];
 }
 export interface FindingHistoryParams {
   exam: Id;
@@ -2108,6 +2115,7 @@ export interface NoteWriteParams {
 export interface LetterWriteParams {
   exam: Id;
   question: string;
+  seen: Id[];
   request: RequestId;
   to?: string;
   urgency?: LetterUrgency;
@@ -2115,7 +2123,6 @@ export interface LetterWriteParams {
   corrects?: Id;
   language?: Name;
   protected?: boolean;
-  seen?: Id[];
   confirmed?: string[];
 }
 export interface LetterReadParams {

@@ -211,6 +211,18 @@ void take_handling(const model::Exam& exam, Alert& alert) {
 // Nobody is asked for the pulse of a foot that was taken off, or to look under a plaster.
 [[nodiscard]] bool is_there(const View& view, const ToAsk& ask) { return view.bodies().not_applicable(*ask.item, ask.side) == nullptr; }
 
+// A person alone at a kiosk said yes to it and was asked to call the staff: whoever examines is asked about that before anything else.
+[[nodiscard]] bool staff_was_called(const View& view, const JudgedFlag& judged) {
+  const auto called = [&](const model::Finding* finding) {
+    return finding->origin == model::Origin::self_reported && calls_staff(view.edition(), finding->item, finding->value);
+  };
+  const auto& tells = judged.row->tell_staff;
+  return judged.raised.clue.open.any(called) || std::any_of(view.findings().begin(), view.findings().end(), [&](const model::Finding* finding) {
+           const bool here = !judged.side || finding->side == *judged.side || finding->side == Side::midline;
+           return here && std::find(tells.begin(), tells.end(), finding->item) != tells.end() && called(finding);
+         });
+}
+
 [[nodiscard]] bool is_asked(const View& view, const std::vector<JudgedFlag>& flags, const JudgedFlag& judged) {
   const Clue& clue = waits_for(judged.raised);
   if (clue.value != Tri::undetermined || is_protected(judged)) {
@@ -418,7 +430,7 @@ std::vector<const JudgedFlag*> asked_flags(const View& view, const std::vector<J
   const auto& complaint = view.exam().side;
   const auto rank = [&](const JudgedFlag* judged) {
     const bool elsewhere = judged->side && complaint && *judged->side != *complaint;
-    return std::tuple(!judged->raised.ask_first, !is_raised(*judged) && !judged->raised.clue.warm(), judged->row->urgency, judged->row->harm_minutes.steps,
+    return std::tuple(!staff_was_called(view, *judged), !judged->raised.ask_first, !is_raised(*judged) && !judged->raised.clue.warm(), judged->row->urgency, judged->row->harm_minutes.steps,
                       judged->row->alert.text, elsewhere, judged->side ? static_cast<int>(*judged->side) : -1);
   };
   std::sort(asked.begin(), asked.end(), [&](const JudgedFlag* a, const JudgedFlag* b) { return rank(a) < rank(b); });
@@ -465,18 +477,18 @@ AlertsJudged judge_alerts(const View& view, const std::vector<JudgedFlag>& flags
   return out;
 }
 
-bool calls_staff(const reference::Edition& edition, const model::Observation& observation) {
-  const auto* temperature = std::get_if<model::Temperature>(&observation.value);
-  if (observation.item.text == "general.temperature" && temperature != nullptr && temperature->cel && temperature->cel->steps >= fever_tenths) {
+bool calls_staff(const reference::Edition& edition, const model::ItemId& item, const model::Value& value) {
+  const auto* temperature = std::get_if<model::Temperature>(&value);
+  if (item.text == "general.temperature" && temperature != nullptr && temperature->cel && temperature->cel->steps >= fever_tenths) {
     return true;
   }
-  const auto* answer = std::get_if<model::Answer>(&observation.value);
+  const auto* answer = std::get_if<model::Answer>(&value);
   if (answer == nullptr || answer->answer != model::AnswerWord::yes) {
     return false;
   }
   const auto rows = edition.alerts();
   return std::any_of(rows.begin(), rows.end(), [&](const reference::AlertRow& row) {
-    return std::find(row.tell_staff.begin(), row.tell_staff.end(), observation.item) != row.tell_staff.end();
+    return std::find(row.tell_staff.begin(), row.tell_staff.end(), item) != row.tell_staff.end();
   });
 }
 

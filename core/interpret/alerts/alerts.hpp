@@ -54,6 +54,6 @@ struct JudgedFlag {
 [[nodiscard]] AlertsJudged judge_alerts(const View& view, const std::vector<JudgedFlag>& flags, const AlertsAsk& ask);
 
 // Whether a yes to this item, given at a kiosk, calls the staff.
-[[nodiscard]] bool calls_staff(const reference::Edition& edition, const model::Observation& observation);
+[[nodiscard]] bool calls_staff(const reference::Edition& edition, const model::ItemId& item, const model::Value& value);
 
 }  // namespace limbledger::interpret

@@ -1,12 +1,12 @@
 #include "rpc/program/examples/examples.hpp"
 
-#include "core/ledger/world.hpp"
 #include "core/reference/edition.hpp"
 #include "core/service/call.hpp"
 #include "core/service/desk.hpp"
 #include "core/store/memory.hpp"
 #include "core/wire/parse.hpp"
 #include "rpc/access/token.hpp"
+#include "rpc/program/demo/still_world.hpp"
 #include "rpc/program/examples/talk.hpp"
 
 #include <map>
@@ -15,23 +15,6 @@
 namespace limbledger::rpc {
 
 namespace {
-
-class StillWorld final : public ledger::World {
- public:
-  ledger::Reading now() override { return {1795515300000, 0, {1, 2, 3, 4, 5, 6, 7, 8}, ledger::ClockQuality::person}; }  // 2026-11-24T10:15:00Z
-  // Counted, by the mixing step of a published generator (splitmix64): every id differs, and nothing here is secret.
-  void random(std::span<std::uint8_t> bytes) override {
-    for (std::uint8_t& byte : bytes) {
-      std::uint64_t mixed = (count_ += 0x9E3779B97F4A7C15U);
-      mixed = (mixed ^ (mixed >> 30U)) * 0xBF58476D1CE4E5B9U;
-      mixed = (mixed ^ (mixed >> 27U)) * 0x94D049BB133111EBU;
-      byte = static_cast<std::uint8_t>(mixed >> 56U);
-    }
-  }
-
- private:
-  std::uint64_t count_ = 0;
-};
 
 // The value at a pointer without escapes, as written; empty where there is none.
 [[nodiscard]] std::string picked(const wire::Document& document, std::string_view pointer) {

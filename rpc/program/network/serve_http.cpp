@@ -2,6 +2,7 @@
 
 #include "rpc/access/scope.hpp"
 #include "rpc/access/visit.hpp"
+#include "rpc/program/network/description.hpp"
 #include "rpc/program/network/discovery.hpp"
 #include "rpc/program/network/given_files.hpp"
 #include "rpc/program/network/pages.hpp"
@@ -46,6 +47,7 @@ ExitCode serve_http(const Options& options, OpenedLedger& opened, Service& servi
   for (const std::string& line : not_served) {
     std::cerr << "limbledger: not served: " << line << "\n";
   }
+  add_description(options.demonstration ? &opened : nullptr, service, pages);
   const auto listener = Listener::open(*options.http_port, {}, why);
   if (!listener) {
     throw Problem(ExitCode::unavailable, "port " + std::to_string(*options.http_port) + " of 127.0.0.1 cannot be had (" + why +

@@ -1,6 +1,7 @@
 #include "rpc/emit/files.hpp"
 #include "rpc/emit/openrpc.hpp"
 #include "core/wire/parse.hpp"
+#include "core/wire/schema.hpp"
 #include "tests/outside/rpc/protocol_methods.hpp"
 #include "tests/unit/rpc/holds.hpp"
 
@@ -38,6 +39,29 @@ TEST_CASE("required params come first, and where the struct has them mixed only 
   CHECK(text.find("\"name\":\"needed\"") < text.find("\"name\":\"maybe\""));
   CHECK(holds(text, R"(May be called by: examiner, kiosk. Writes; the same request again writes nothing new. Answers also while the ledger is locked.)"));
   CHECK(holds(text, R"("paramStructure":"by-name")"));
+}
+
+TEST_CASE("the document says for programs whether a method writes, who may call it, and who of them while the ledger is locked") {
+  constexpr std::array table{service::bind<&mixed>("mixed", service::to_examiner_kiosk, "mixed", {true, false, false, true}),
+                             service::bind<&mixed>("open", service::to_anybody, "open", {false, true})};
+  const std::string text = openrpc_text(table);
+  CHECK(holds(text, R"("x-writes":true,"x-needs-token":true,"x-scopes":["examiner","kiosk"],"x-while-locked":["kiosk"])"));
+  CHECK(holds(text, R"("x-writes":false,"x-needs-token":false,"x-scopes":["examiner","kiosk","viewer","sync"],"x-while-locked":["examiner","kiosk","viewer","sync"])"));
+}
+
+// What may be left out in truth: a list is described as optional only where an empty one is taken.
+TEST_CASE("of the lists among the params of a method only those that may be empty are described as optional") {
+  std::vector<std::string> optional;
+  for (const service::Method& method : service::methods()) {
+    for (const wire::Field& field : method.params().fields) {
+      if (field.type().kind == wire::Kind::list && !wire::member_required(field)) {
+        optional.push_back(std::string(method.name) + " " + std::string(field.name));
+      }
+    }
+  }
+  CHECK(optional == std::vector<std::string>{"person.amend replaces", "place.amend replaces", "place.amend seen", "impression.record replaces", "plan.record replaces"});
+  const std::string text = openrpc_text(service::methods());
+  CHECK(holds(text, R"("name":"seen","description":"needed: the revision that was shown","required":true)"));
 }
 
 TEST_CASE("the errors of the document hold every code of the table") {

@@ -17,7 +17,7 @@ using service::Scope;
 // Of the page, method by method. To K no unlocking, locking or assessing (DEVELOPERS.md).
 const std::map<std::string, std::string>& scopes_of_the_page() {
   static const std::map<std::string, std::string> table{
-      {"health.check", "-"},         {"session.open", "-"},        {"session.end", "EKVS"},      {"ledger.unlock", "EVS"},       {"ledger.lock", "EV"},
+      {"health.check", "-"},         {"session.open", "-"},        {"session.end", "EKVS"},      {"ledger.unlock", "EVS"},       {"ledger.lock", "E"},
       {"token.make", "E"},           {"token.list", "E"},          {"token.end", "E"},           {"catalogue.read", "EKVS"},     {"form.describe", "EKV"},
       {"form.write", "EV"},          {"person.register", "E"},     {"person.amend", "E"},        {"person.find", "EV"},          {"person.read", "EV"},
       {"exam.open", "EK"},           {"exam.read", "EKV"},         {"exam.find", "EV"},          {"consent.record", "E"},        {"impression.record", "E"},

@@ -278,19 +278,19 @@ TEST_CASE("verifying names what holds, and a kiosk may not") {
   CHECK(codes_of(fixture.call("ledger.verify", "{}")) == "token.scope");
 }
 
-TEST_CASE("a kiosk and a copying program lock nobody out, and a kiosk is given no assessment of a document") {
+TEST_CASE("a kiosk, a copying program and who looks on lock nobody out, and a kiosk is given no assessment of a document") {
   DeskFixture fixture;
   const std::string document =
       R"({"document":{"format":"limbledger-exam/1","as_of":"2026-11-24","exam":{"complaint":"free","setting":"outreach"},"findings":[]}})";
   CHECK(codes_of(fixture.call("document.assess", document)) == "answered");
-  for (const Scope scope : {Scope::kiosk, Scope::sync}) {
+  for (const Scope scope : {Scope::kiosk, Scope::sync, Scope::viewer}) {
     fixture.caller.scope = scope;
     CHECK(codes_of(fixture.call("ledger.lock", "{}")) == "token.scope");
   }
   fixture.caller.scope = Scope::kiosk;
   CHECK(codes_of(fixture.call("document.assess", document)) == "token.scope");
   CHECK_FALSE(fixture.desk->locked());
-  fixture.caller.scope = Scope::viewer;
+  fixture.caller.scope = Scope::examiner;
   CHECK(at(fixture.ok("ledger.lock", "{}"), "/locked") == "true");
 }
 

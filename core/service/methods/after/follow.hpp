@@ -16,7 +16,7 @@ struct StatementDisagreeParams {
 };
 BOOST_DESCRIBE_STRUCT(StatementDisagreeParams, (), (exam, statement, because, seen, request))
 constexpr auto notes(const StatementDisagreeParams*) {
-  return std::array{wire::Note{"statement", "the name of a statement or contradiction, or of a rule, hypothesis or alert with its side: rule.ottawa_knee:left, alert.scfe:left, alert.ces"}};
+  return std::array{wire::Note{"seen", seen_note}, wire::Note{"statement", "the name of a statement or contradiction, or of a rule, hypothesis or alert with its side: rule.ottawa_knee:left, alert.scfe:left, alert.ces"}};
 }
 // Faults: statement.unknown (today's assessment holds none of that name), exam.withdrawn.
 [[nodiscard]] Result<ExamReply> statement_disagree(Context& context, const StatementDisagreeParams& params);
@@ -33,7 +33,7 @@ struct PlanFollowParams {
 };
 BOOST_DESCRIBE_STRUCT(PlanFollowParams, (), (exam, plan_item, became, on, text, seen, request, confirmed))
 constexpr auto notes(const PlanFollowParams*) {
-  return std::array{wire::Note{"became", "of a referral: written, sent, received, seen, answered, lost; of anything: arranged, given, done, declined"},
+  return std::array{wire::Note{"seen", seen_note}, wire::Note{"became", "of a referral: written, sent, received, seen, answered, lost; of anything: arranged, given, done, declined"},
                     wire::Note{"on", "the day it became so, as far as it is known"}};
 }
 // Faults: plan.unknown, params.unknown_word (a word that only a referral becomes), finding.stale (another step that was not seen),
@@ -48,7 +48,7 @@ struct OutcomeRecordParams {
   std::optional<std::vector<wire::Name>> confirmed;  // codes a person has answered for: value.unusual
 };
 BOOST_DESCRIBE_STRUCT(OutcomeRecordParams, (), (exam, found, seen, request, confirmed))
-constexpr auto notes(const OutcomeRecordParams*) { return std::array{wire::Note{"exam", "the exam whose question it answers, not the review at which it was told"}}; }
+constexpr auto notes(const OutcomeRecordParams*) { return std::array{wire::Note{"seen", seen_note}, wire::Note{"exam", "the exam whose question it answers, not the review at which it was told"}}; }
 // Faults: value.unusual (a day in the future), exam.withdrawn.
 [[nodiscard]] Result<ExamReply> outcome_record(Context& context, const OutcomeRecordParams& params);
 

@@ -20,7 +20,7 @@ struct ExamCountersignParams {
 };
 BOOST_DESCRIBE_STRUCT(ExamCountersignParams, (), (exam, findings, impression, remark, seen, request))
 constexpr auto notes(const ExamCountersignParams*) {
-  return std::array{wire::Note{"findings", "the supervisor's own, also where they are the same; what the signer recorded stays as it is"},
+  return std::array{wire::Note{"seen", seen_note}, wire::Note{"findings", "the supervisor's own, also where they are the same; what the signer recorded stays as it is"},
                     wire::Note{"impression", "the supervisor's own; absent: none of their own"}};
 }
 struct ExamCountersignResult {

@@ -18,7 +18,7 @@ struct AlertHandleParams {
 };
 BOOST_DESCRIBE_STRUCT(AlertHandleParams, (), (exam, alert, side, action, reason, seen, request))
 constexpr auto notes(const AlertHandleParams*) {
-  return std::array{wire::Note{"action", "what was done; exactly one of action and reason"}, wire::Note{"reason", "why nothing was done"}};
+  return std::array{wire::Note{"seen", seen_note}, wire::Note{"action", "what was done; exactly one of action and reason"}, wire::Note{"reason", "why nothing was done"}};
 }
 struct AlertHandleResult {
   interpret::Alert alert;

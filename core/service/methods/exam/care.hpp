@@ -19,6 +19,7 @@ struct ConsentRecordParams {
   model::RequestId request;
 };
 BOOST_DESCRIBE_STRUCT(ConsentRecordParams, (), (exam, consent, company, who_spoke, interpreter, seen, request))
+constexpr auto notes(const ConsentRecordParams*) { return std::array{wire::Note{"seen", seen_note}}; }
 // What is not given stays as it was recorded.
 [[nodiscard]] Result<ExamReply> consent_record(Context& context, const ConsentRecordParams& params);
 
@@ -30,6 +31,7 @@ struct ImpressionRecordParams {
   model::RequestId request;
 };
 BOOST_DESCRIBE_STRUCT(ImpressionRecordParams, (), (exam, impression, replaces, seen, request))
+constexpr auto notes(const ImpressionRecordParams*) { return std::array{wire::Note{"seen", seen_note}}; }
 [[nodiscard]] Result<ExamReply> impression_record(Context& context, const ImpressionRecordParams& params);
 
 struct PlanRecordParams {
@@ -41,6 +43,7 @@ struct PlanRecordParams {
   std::optional<std::vector<wire::Name>> confirmed;  // codes a person has answered for: value.unusual
 };
 BOOST_DESCRIBE_STRUCT(PlanRecordParams, (), (exam, plan_items, replaces, seen, request, confirmed))
+constexpr auto notes(const PlanRecordParams*) { return std::array{wire::Note{"plan_items", "needed: at least one"}, wire::Note{"seen", seen_note}}; }
 struct PlanRecordResult {
   model::Exam exam;
   std::vector<model::EntryId> revision;
@@ -60,6 +63,7 @@ struct ExamSignParams {
   std::optional<std::vector<wire::Name>> confirmed;  // codes a person has answered for: person.mismatch
 };
 BOOST_DESCRIBE_STRUCT(ExamSignParams, (), (exam, read_aloud, identified, shown, seen, request, confirmed))
+constexpr auto notes(const ExamSignParams*) { return std::array{wire::Note{"seen", seen_note}}; }
 struct ExamSignResult {
   model::Signed signed_;
   std::vector<model::Word> incomplete;
@@ -81,6 +85,7 @@ struct AddendumRecordParams {
   model::RequestId request;
 };
 BOOST_DESCRIBE_STRUCT(AddendumRecordParams, (), (exam, kind, reason, text, findings, seen, request))
+constexpr auto notes(const AddendumRecordParams*) { return std::array{wire::Note{"seen", seen_note}}; }
 struct AddendumRecordResult {
   model::Addendum addendum;
   std::vector<model::EntryId> revision;

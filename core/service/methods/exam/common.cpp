@@ -2,6 +2,7 @@
 
 #include "core/ledger/log/log.hpp"
 #include "core/service/desk.hpp"
+#include "core/service/methods/exam/told.hpp"
 
 #include <algorithm>
 #include <span>
@@ -74,22 +75,30 @@ void leave_out_unseen(const Context& context, model::Exam& exam) {
   if (!sees_protected(context)) {
     leave_out_protected(context, exam);
   }
-  // What examiners say among themselves is not for the person to read alone.
   if (context.caller.scope != Scope::kiosk) {
     return;
   }
-  exam.impression.reset();
-  exam.plan.reset();
-  exam.alerts_handled.reset();
-  exam.addenda.reset();
-  exam.signed_.reset();
-  exam.incomplete.reset();
-  exam.disagreed.reset();
-  exam.countersigned.reset();
-  exam.followed.reset();
-  exam.outcomes.reset();
-  exam.transfer.reset();
-  exam.sides_exchanged.reset();
+  // A kiosk is told what its form needs and its own answers; whatever else a record comes to hold is not for the person to read alone.
+  model::Exam told;
+  told.exam = exam.exam;
+  told.state = exam.state;
+  told.complaint = exam.complaint;
+  told.side = exam.side;
+  told.setting = exam.setting;
+  told.examined_at = exam.examined_at;
+  told.offset_min = exam.offset_min;
+  told.injured_on = exam.injured_on;
+  told.edition = exam.edition;
+  told.revision = exam.revision;
+  for (model::Finding& finding : exam.findings.value_or(std::vector<model::Finding>{})) {
+    if (is_answered_there(finding)) {
+      if (!told.findings) {
+        told.findings.emplace();
+      }
+      told.findings->push_back(std::move(finding));
+    }
+  }
+  exam = std::move(told);
 }
 
 Result<void> exam_takes_changes(const ledger::ExamRecord& record) {

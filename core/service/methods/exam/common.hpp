@@ -37,8 +37,8 @@ constexpr auto notes(const ExamReply*) {
 [[nodiscard]] bool sees_protected(const Context& context);
 [[nodiscard]] bool is_protected(const Context& context, const model::ItemId& item);
 void leave_out_protected(const Context& context, model::Exam& exam);
-// Leaves the exam as the caller may see it: without what is kept apart, and for a kiosk without what examiners say among
-// themselves, what they think and decided, and every trace of an alert.
+// Leaves the exam as the caller may see it: without what is kept apart, and to a kiosk what it was opened with and what was answered
+// there; nothing that examiners found, think, decided or say among themselves, and no trace of an alert.
 void leave_out_unseen(const Context& context, model::Exam& exam);
 // Adds: exam.signed, exam.withdrawn, and `seen` must be a revision of it.
 [[nodiscard]] Result<void> exam_takes_changes(const ledger::ExamRecord& record);

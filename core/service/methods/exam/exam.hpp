@@ -54,6 +54,7 @@ struct ExamAmendParams {
   std::optional<std::vector<wire::Name>> confirmed;  // codes a person has answered for: value.unusual
 };
 BOOST_DESCRIBE_STRUCT(ExamAmendParams, (), (exam, changes, seen, request, confirmed))
+constexpr auto notes(const ExamAmendParams*) { return std::array{wire::Note{"seen", seen_note}}; }
 // Faults: those of exam.open for what is changed, exam.signed, exam.withdrawn, finding.stale (amended by another, not seen).
 [[nodiscard]] Result<ExamReply> exam_amend(Context& context, const ExamAmendParams& params);
 
@@ -92,6 +93,7 @@ struct ExamReasonParams {
   model::RequestId request;
 };
 BOOST_DESCRIBE_STRUCT(ExamReasonParams, (), (exam, reason, seen, request))
+constexpr auto notes(const ExamReasonParams*) { return std::array{wire::Note{"seen", seen_note}}; }
 [[nodiscard]] Result<ExamReply> exam_withdraw(Context& context, const ExamReasonParams& params);
 
 struct ExamMoveParams {
@@ -103,6 +105,7 @@ struct ExamMoveParams {
   std::optional<std::vector<wire::Name>> confirmed;
 };
 BOOST_DESCRIBE_STRUCT(ExamMoveParams, (), (exam, person, reason, seen, request, confirmed))
+constexpr auto notes(const ExamMoveParams*) { return std::array{wire::Note{"seen", seen_note}}; }
 [[nodiscard]] Result<ExamReply> exam_move(Context& context, const ExamMoveParams& params);
 
 struct ExchangedFinding {

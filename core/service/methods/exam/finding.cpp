@@ -132,7 +132,7 @@ void check_all(Context& context, const std::vector<NewFinding>& findings, std::v
 // A kiosk changes what was reported at a kiosk, never what an examiner found.
 [[nodiscard]] Result<void> kiosk_may_change(const Context& context, const ledger::ExamFold& fold, const model::EntryId& entry) {
   const auto held = std::find_if(fold.history.begin(), fold.history.end(), [&](const model::Finding& one) { return one.entry == entry; });
-  if (context.caller.scope == Scope::kiosk && held != fold.history.end() && held->origin != model::Origin::self_reported) {
+  if (context.caller.scope == Scope::kiosk && held != fold.history.end() && !is_answered_there(*held)) {
     return wire::Fault{"exam.not_yours", "/findings", "an answer given at the kiosk"};
   }
   return {};
@@ -246,10 +246,11 @@ Result<FindingRecordResult> finding_record(Context& context, const FindingRecord
     result.repeat = true;
   }
   const bool dangerous = std::any_of(planned.begin(), planned.end(), [&](const Planned& plan) {
-    return interpret::calls_staff(*context.edition, plan.observation);
+    return interpret::calls_staff(*context.edition, plan.observation.item, plan.observation.value);
   });
   if (context.caller.scope == Scope::kiosk && dangerous) {
     result.tell_staff = true;
+    context.staff_called = params.exam;
   }
   auto alerts = alerts_of(context, params.exam);
   if (!alerts) {

@@ -38,6 +38,7 @@ struct FindingRecordParams {
   model::RequestId request;
 };
 BOOST_DESCRIBE_STRUCT(FindingRecordParams, (), (exam, findings, seen, request))
+constexpr auto notes(const FindingRecordParams*) { return std::array{wire::Note{"findings", "needed: 1 to 100, all or none"}, wire::Note{"seen", seen_note}}; }
 
 struct RecordedFinding {
   model::FindingId finding;
@@ -60,6 +61,7 @@ struct FindingCheckParams {
   std::vector<NewFinding> findings;
 };
 BOOST_DESCRIBE_STRUCT(FindingCheckParams, (), (exam, findings))
+constexpr auto notes(const FindingCheckParams*) { return std::array{wire::Note{"findings", "needed: 1 to 100"}}; }
 struct CheckedFault {
   wire::Name code;
   wire::Remark path;
@@ -82,6 +84,7 @@ struct FindingWithdrawParams {
   model::RequestId request;
 };
 BOOST_DESCRIBE_STRUCT(FindingWithdrawParams, (), (exam, finding, reason, seen, request))
+constexpr auto notes(const FindingWithdrawParams*) { return std::array{wire::Note{"seen", seen_note}}; }
 struct FindingWithdrawResult {
   model::FindingId finding;
   model::EntryId entry;

@@ -60,6 +60,10 @@ void ask_body(const interpret::View& view, FormAsk& ask) {
 [[nodiscard]] FormRecorded recorded_at(interpret::Findings findings, Side side, bool kiosk) {
   FormRecorded recorded;
   recorded.side = side;
+  // What an examiner recorded is no question any more; what it was, the person alone does not learn.
+  if (kiosk && !std::all_of(findings.begin(), findings.end(), [](const model::Finding* finding) { return is_answered_there(*finding); })) {
+    return recorded;
+  }
   std::vector<model::FindingId> ids;
   for (const model::Finding* finding : findings) {
     if (finding->finding) {

@@ -1,5 +1,7 @@
 #include "core/service/methods/exam/told.hpp"
 
+#include "core/interpret/alerts/alerts.hpp"
+
 #include <algorithm>
 
 namespace limbledger::service {
@@ -20,6 +22,12 @@ bool is_told(const reference::Edition& edition, const model::Item& item) {
   return std::any_of(rows.begin(), rows.end(), [&](const reference::AlertRow& row) {
     return std::find(row.tell_staff.begin(), row.tell_staff.end(), item.item) != row.tell_staff.end();
   });
+}
+
+bool is_answered_there(const model::Finding& finding) { return finding.origin == model::Origin::self_reported && !finding.entered_by; }
+
+bool called_staff(const reference::Edition& edition, const model::Finding& finding) {
+  return is_answered_there(finding) && interpret::calls_staff(edition, finding.item, finding.value);
 }
 
 }  // namespace limbledger::service

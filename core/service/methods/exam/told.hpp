@@ -3,10 +3,15 @@
 // is read (region body) is the examiner's to record. Source: clinical safety, C16.
 #pragma once
 
+#include "core/model/exam/finding.hpp"
 #include "core/reference/edition.hpp"
 
 namespace limbledger::service {
 
 [[nodiscard]] bool is_told(const reference::Edition& edition, const model::Item& item);
+// What was answered at a kiosk and still stands as it was: no examiner entered it or took it over.
+[[nodiscard]] bool is_answered_there(const model::Finding& finding);
+// An answer at a kiosk for which its person was asked to call the staff.
+[[nodiscard]] bool called_staff(const reference::Edition& edition, const model::Finding& finding);
 
 }  // namespace limbledger::service

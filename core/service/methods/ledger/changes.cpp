@@ -1,7 +1,9 @@
 #include "core/service/methods/ledger/changes.hpp"
 
+#include "core/ledger/fold/records.hpp"
 #include "core/ledger/log/log.hpp"
 #include "core/service/desk.hpp"
+#include "core/service/methods/exam/told.hpp"
 
 #include <algorithm>
 #include <map>
@@ -82,6 +84,26 @@ using Seen = std::map<model::ReplicaId, std::uint64_t>;
   return caller.scope != Scope::kiosk || (caller.exam && model::as_object(*caller.exam) == change.object);
 }
 
+// Each exam that changed with what of it, among these entries, called the staff.
+void add_staff_called(Context& context, const std::vector<model::EntryId>& entries, std::vector<Change>& changes) {
+  for (Change& change : changes) {
+    const auto record = change.kind == ChangedKind::exam ? context.desk->records().exam(model::ExamId{change.object.bytes})
+                                                          : Result<const ledger::ExamRecord*>(wire::Fault{"exam.unknown", ""});
+    if (!record) {
+      continue;  // what cannot be read is told of as changed
+    }
+    for (const model::Finding& finding : (*record)->fold.history) {
+      const bool came = finding.entry && std::find(entries.begin(), entries.end(), *finding.entry) != entries.end();
+      if (came && called_staff(*context.edition, finding)) {
+        if (!change.staff_called) {
+          change.staff_called.emplace();
+        }
+        change.staff_called->push_back(finding.item);
+      }
+    }
+  }
+}
+
 }  // namespace
 
 wire::Remark change_cursor(Desk& desk) { return to_cursor(reached(desk.log().index())); }
@@ -102,6 +124,7 @@ Result<ChangesReadResult> changes_read(Context& context, const ChangesReadParams
     return wire::Fault{"params.wrong_type", "/cursor", "the cursor of changes.read, session.open or ledger.changed"};
   }
   std::size_t left = rows_a_call_max;
+  std::vector<model::EntryId> entries;
   for (const auto& [replica, seq] : now) {
     std::uint64_t& from = (*seen)[replica];
     if (from >= seq) {
@@ -117,6 +140,7 @@ Result<ChangesReadResult> changes_read(Context& context, const ChangesReadParams
     }
     for (const ledger::Row& row : *rows) {
       from = std::max(from, row.seq);
+      entries.push_back(ledger::entry_id(row.hash));
       const auto change = change_of(index, row);
       const bool told = change && std::any_of(result.changes.begin(), result.changes.end(), [&](const Change& c) { return c.object == change->object; });
       if (change && !told && may_know(context.caller, *change)) {
@@ -131,6 +155,9 @@ Result<ChangesReadResult> changes_read(Context& context, const ChangesReadParams
     }
   }
   result.cursor = to_cursor(*seen);
+  if (context.caller.scope != Scope::kiosk && context.edition != nullptr) {
+    add_staff_called(context, entries, result.changes);
+  }
   if (params.wait_ms && params.wait_ms->steps > 0 && result.changes.empty() && !result.more) {
     context.wait_ms = params.wait_ms->steps;
   }

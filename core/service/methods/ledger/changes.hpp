@@ -4,6 +4,7 @@
 // that asks again and again does not keep it open.
 #pragma once
 
+#include "core/model/exam/finding.hpp"
 #include "core/service/context.hpp"
 #include "core/wire/fault.hpp"
 #include "core/wire/type.hpp"
@@ -30,8 +31,17 @@ BOOST_DESCRIBE_ENUM(ChangedKind, exam, person, clinic)
 struct Change {
   ChangedKind kind{};  // clinic: places and what else belongs to no record
   model::ObjectId object;
+  std::optional<std::vector<model::ItemId>> staff_called = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(Change, (), (kind, object))
+BOOST_DESCRIBE_STRUCT(Change, (), (kind, object, staff_called))
+constexpr auto notes(const Change*) {
+  return std::array{wire::Note{"staff_called", "of an exam: what was answered at a kiosk since the cursor so that its person was asked to call the staff; never told to a kiosk"}};
+}
+// What the notification staff.called says; also while the ledger is locked, so that it names the exam and nothing of it.
+struct StaffCalled {
+  model::ExamId exam;
+};
+BOOST_DESCRIBE_STRUCT(StaffCalled, (), (exam))
 struct ChangesReadResult {
   std::vector<Change> changes;
   wire::Remark cursor;

@@ -158,7 +158,7 @@ struct LockResult {
   bool locked = false;
 };
 BOOST_DESCRIBE_STRUCT(LockResult, (), (locked))
-// Examiner and viewer, also while locked: a kiosk or a copying program does not shut out those who work.
+// The examiner alone, also while locked: who looks on, a kiosk or a copying program does not shut out those who work.
 [[nodiscard]] Result<LockResult> ledger_lock(Context& context, const NoParams& params);
 
 }  // namespace limbledger::service

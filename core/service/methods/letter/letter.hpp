@@ -28,7 +28,7 @@ struct LetterWriteParams {
 };
 BOOST_DESCRIBE_STRUCT(LetterWriteParams, (), (exam, question, to, urgency, plan_item, corrects, language, protected_, seen, request, confirmed))
 constexpr auto notes(const LetterWriteParams*) {
-  return std::array{wire::Note{"question", "what the reader is asked, in the examiner's words"},
+  return std::array{wire::Note{"seen", seen_note}, wire::Note{"question", "what the reader is asked, in the examiner's words"},
                     wire::Note{"urgency", "the examiner's own; alerts stand beside it whatever it says"},
                     wire::Note{"plan_item", "the referral that this letter is for; it counts as written while nothing more is recorded of it"},
                     wire::Note{"corrects", "a letter of this exam whose place this one has; it then says in words what has changed"},

@@ -34,6 +34,7 @@ struct PersonRegisterParams {
   std::optional<std::vector<wire::Name>> confirmed;  // codes a person has answered for: value.unusual
 };
 BOOST_DESCRIBE_STRUCT(PersonRegisterParams, (), (names, birth, sex, norm_sex, home, identifiers, request, confirmed))
+constexpr auto notes(const PersonRegisterParams*) { return std::array{wire::Note{"names", "needed: at least one"}}; }
 // Scope E; writes. Faults: value.empty, value.all_or_one (birth), value.unusual (a birth in the future), request.reused.
 [[nodiscard]] Result<PersonReply> person_register(Context& context, const PersonRegisterParams& params);
 
@@ -46,6 +47,7 @@ struct PersonAmendParams {
   std::optional<std::vector<wire::Name>> confirmed;
 };
 BOOST_DESCRIBE_STRUCT(PersonAmendParams, (), (person, changes, replaces, seen, request, confirmed))
+constexpr auto notes(const PersonAmendParams*) { return std::array{wire::Note{"seen", seen_note}}; }
 // Scope E; writes. Faults besides: person.unknown, revision.unknown, format.newer, finding.stale (a value that stands and
 // was not named), value.unusual (a birth after an exam of this person). Names and identifiers add to those that stand unless they replace their entry.
 [[nodiscard]] Result<PersonReply> person_amend(Context& context, const PersonAmendParams& params);

@@ -48,6 +48,7 @@ struct PlaceAmendParams {
   std::optional<std::vector<wire::Name>> confirmed;  // codes a person has answered for: value.unusual
 };
 BOOST_DESCRIBE_STRUCT(PlaceAmendParams, (), (place, changes, replaces, seen, request, confirmed))
+constexpr auto notes(const PlaceAmendParams*) { return std::array{wire::Note{"seen", "the revision that was shown; needed for a place that is there, empty for a new one"}}; }
 struct PlaceAmendResult {
   std::vector<ShownPlace> places;  // the one that was written
   std::vector<model::EntryId> revision;

@@ -16,7 +16,7 @@ struct StatementExplainParams {
 BOOST_DESCRIBE_STRUCT(StatementExplainParams, (), (exam, document, statement, priors))
 constexpr auto notes(const StatementExplainParams*) {
   return std::array{
-      wire::Note{"exam", "exactly one of exam and document"},
+      wire::Note{"exam", "exactly one of exam and document; with it the ledger must be unlocked"},
       wire::Note{"statement",
                  "motion.norm:knee.flexion_passive:left, or a rule or hypothesis with its side: rule.ottawa_knee:left, condition.acl_tear:left"},
       wire::Note{"priors", "as they were given to the assessment that is explained"}};

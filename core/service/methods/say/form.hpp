@@ -31,7 +31,7 @@ BOOST_DESCRIBE_STRUCT(FormDescribeParams, (), (complaint, minutes, cannot, exam,
 constexpr auto notes(const FormDescribeParams*) {
   return std::array{wire::Note{"minutes", "leaves out what does not fit, but never the minimum set nor what is asked for safety"},
                     wire::Note{"cannot", "such steps are replaced, or named as left out; one_limb: nothing that takes two legs; no_instrument: hands and eyes alone"},
-                    wire::Note{"exam", "gives the age, a pregnancy, the open concerns and what is recorded already, so that a form goes on where it stopped"},
+                    wire::Note{"exam", "gives the age, a pregnancy, the open concerns and what is recorded already, so that a form goes on where it stopped; with it the ledger must be unlocked"},
                     wire::Note{"language", "en, es or fr: adds the words of every name in this form; es and fr are labels for review by a clinician"}};
 }
 

@@ -17,7 +17,7 @@ struct ExamTransferParams {
 };
 BOOST_DESCRIBE_STRUCT(ExamTransferParams, (), (exam, set, seen, request, confirmed))
 constexpr auto notes(const ExamTransferParams*) {
-  return std::array{wire::Note{"set", "everything in it may be left out; a later call replaces the set that its caller was shown"}};
+  return std::array{wire::Note{"seen", seen_note}, wire::Note{"set", "everything in it may be left out; a later call replaces the set that its caller was shown"}};
 }
 struct ExamTransferResult {
   model::Exam exam;

@@ -1,0 +1,114 @@
+// One exam of a left knee. Every answer is a call of its own: nothing that was told as recorded is lost, and what is asked back holds
+// nothing else up.
+
+const form = document.getElementById('form');
+const alerts = document.getElementById('alerts');
+let token;
+let exam;
+let seen;
+
+const call = async (method, params) => {
+  const reply = await fetch('/rpc', {
+    method: 'POST',
+    headers: { 'Content-Type': 'application/json', ...(token ? { Authorization: `Bearer ${token}` } : {}) },
+    body: JSON.stringify({ jsonrpc: '2.0', id: 1, method, params }),
+  });
+  const { result, error } = await reply.json();
+  if (error) throw error;
+  return result;
+};
+const element = (name, attributes = {}, ...children) => {
+  const made = Object.assign(document.createElement(name), attributes);
+  made.append(...children);
+  return made;
+};
+
+// What each control sends: the table "What each control sends" of /description.
+const value_of = (step, typed) => {
+  switch (step.control) {
+    case 'answer': return { kind: 'answer', answer: typed };
+    case 'test': return { kind: 'test', result: typed };
+    case 'grade': return { kind: 'grade', scale: step.scale, grade: typed };
+    case 'choice': return { kind: 'choice', choice: typed };
+    case 'choices': return { kind: 'choices', choices: typed.split(' ') };
+    case 'angle': return step.value === 'arc' ? { kind: 'angle', entered: typed, order: step.orders[0] } : { kind: 'angle', toward_deg: Number(typed) };
+    case 'text': return { kind: 'text', text: typed };
+    default: return { kind: step.value, [step.unit ?? 'count']: Number(typed) };
+  }
+};
+const options_of = (step, words) => {
+  if (step.control === 'answer') return [['yes', 'yes'], ['no', 'no'], ['unsure', 'not sure']];
+  if (step.control === 'test') return [['positive', 'positive'], ['negative', 'negative'], ['equivocal', 'in between']];
+  return step.choices?.map((one) => [one.grade ?? one.choice, words.get(one.label) ?? one.label]);
+};
+
+// The reply to a finding has each alert's name at once; its words come with the assessment, and no alert waits for them.
+const show_alerts = async (raised) => {
+  const show = (all) => alerts.replaceChildren(...all.map((one) => element('p', {}, `${one.text ?? one.alert}${one.state === 'raised' ? '' : ` (${one.state})`}`)));
+  show(raised);
+  if (raised.length) await call('exam.assess', { exam, only: ['alerts'], language: 'en' }).then((told) => show(told.alerts), () => {});
+};
+
+const record = async (step, side, value, state, request, confirmed) => {
+  const finding = { item: step.item, side, value, ...(step.instruments ? { instrument: step.instruments[0] } : {}), ...(step.positions ? { position: step.positions[0] } : {}), ...(confirmed ? { confirmed } : {}) };
+  state.textContent = 'sending';
+  try {
+    const reply = await call('finding.record', { exam, seen, request, findings: [finding] });
+    seen = reply.revision;
+    state.textContent = 'recorded';
+    await show_alerts(reply.alerts);
+  } catch (error) {
+    if (error.data === undefined) {
+      state.replaceChildren('no answer came ', element('button', { type: 'button', textContent: 'Send again', onclick: () => record(step, side, value, state, request, confirmed) }));
+      return;
+    }
+    state.replaceChildren(...error.data.faults.map((one) => element('span', {}, `${one.hint} (${one.code}; ${one.expected ?? ''}) `)));
+    if (error.code === 2) {  // asked back: a person looks, and the same call is sent with the code
+      const codes = error.data.faults.map((one) => one.code);
+      state.append(element('button', { type: 'button', textContent: 'It is so', onclick: () => record(step, side, value, state, request, codes) }));
+    }
+  }
+};
+
+const draw_step = (step, side, words) => {
+  const state = element('span', { className: 'state', role: 'status' });
+  const options = options_of(step, words);
+  const typed = options
+    ? element('select', { multiple: step.control === 'choices' }, ...(step.control === 'choices' ? [] : [element('option', { value: '', textContent: '' })]), ...options.map(([value, text]) => element('option', { value, textContent: text })))
+    : element('input', { type: step.control === 'number' ? 'number' : 'text', step: 'any', size: 12 });
+  typed.setAttribute('aria-label', `${words.get(step.label)}, ${side}`);
+  const text = () => (step.control === 'choices' ? [...typed.selectedOptions].map((one) => one.value).join(' ') : typed.value);
+  const send = element('button', { type: 'button', textContent: 'Record', onclick: () => text() && record(step, side, value_of(step, text()), state, crypto.randomUUID()) });
+  const field = element('fieldset', {}, element('legend', {}, `${words.get(step.label) ?? step.label}, ${side}${step.unit ? ` (${step.unit})` : ''}`), typed, send, state);
+  field.dataset.item = step.item;
+  field.dataset.side = side;
+  return field;
+};
+
+const request = crypto.randomUUID();  // of the opening; sent again, it opens no second exam
+const begin = async (injured_on) => {
+  const begun = await call('exam.open', { complaint: 'acute_knee', side: 'left', setting: 'outreach', ...(injured_on ? { injured_on } : {}), offset_min: -new Date().getTimezoneOffset(), request });
+  exam = begun.exam.exam;
+  seen = begun.revision;
+  const described = await call('form.describe', { complaint: 'acute_knee', exam, language: 'en' });
+  const words = new Map(described.texts.map((one) => [one.message, one.text]));
+  form.replaceChildren(...described.positions.flatMap((position) => [
+    element('h2', {}, words.get(position.label) ?? position.position),
+    ...position.steps.flatMap((step) => step.sides.map((side) => draw_step(step, side, words))),
+  ]));
+};
+
+try {
+  const opened = await call('session.open', { once: /#once=(.+)/.exec(location.hash)[1], client: 'knee form', protocol: 1 });
+  history.replaceState(null, '', location.pathname);
+  token = opened.token;
+  // When it happened is asked first: alerts and rules rest on it.
+  const day = element('input', { type: 'text', id: 'day', size: 12 });
+  const told = element('p', { role: 'status' });
+  form.replaceChildren(
+    element('label', { htmlFor: 'day' }, 'Left knee, injured on (2026-11-23, or 2026-11, or 2026) '), day, ' ',
+    element('button', { type: 'button', textContent: 'Begin', onclick: () => begin(day.value).catch((error) => told.replaceChildren(error.data?.faults.map((one) => one.hint).join(' ') ?? 'no answer came')) }), told,
+  );
+} catch (error) {
+  form.replaceChildren(element('p', {}, error.data?.faults?.map((one) => one.hint).join(' ') ?? 'No session: open the link that the program printed.'));
+}

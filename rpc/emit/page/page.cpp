@@ -1,0 +1,266 @@
+#include "rpc/emit/page/page.hpp"
+
+#include "core/service/call.hpp"
+#include "core/wire/number.hpp"
+#include "core/wire/schema.hpp"
+#include "core/wire/write.hpp"
+#include "rpc/access/scope.hpp"
+#include "rpc/emit/files.hpp"
+#include "rpc/emit/page/faults_of.hpp"
+#include "rpc/emit/page/shapes.hpp"
+#include "rpc/protocol/envelope.hpp"
+#include "rpc/protocol/error.hpp"
+
+#include <algorithm>
+#include <utility>
+#include <vector>
+
+namespace limbledger::rpc {
+
+namespace {
+
+constexpr std::size_t shown_bytes_max = 6000;  // of an answer: the rest stands in the OpenRPC document
+
+[[nodiscard]] std::string element_text(std::string_view name, std::string_view inside) {
+  return "<" + std::string(name) + ">" + std::string(inside) + "</" + std::string(name) + ">";
+}
+
+[[nodiscard]] std::string fault_link(std::string_view code) { return "<a href=\"#fault-" + as_html(code) + "\"><code>" + as_html(code) + "</code></a>"; }
+
+[[nodiscard]] std::string fault_list(std::span<const std::string_view> codes) {
+  std::string list;
+  for (const std::string_view code : codes) {
+    list += (list.empty() ? "" : ", ") + fault_link(code);
+  }
+  return list;
+}
+
+[[nodiscard]] std::string json_block(std::string_view json) {
+  std::string laid = laid_out(json);
+  const bool cut = laid.size() > shown_bytes_max;
+  if (cut) {
+    laid.resize(laid.rfind('\n', shown_bytes_max));
+  }
+  return "<pre tabindex=\"0\">" + as_html(laid) + (cut ? "\n... the rest stands in what rpc.discover answers" : "") + "</pre>";
+}
+
+[[nodiscard]] std::string who_text(const service::Method& method) {
+  std::string text = element_text("dt", "May be called by") + element_text("dd", as_html(scopes_text(method.scopes)));
+  text += element_text("dt", "Writes") + element_text("dd", method.writes ? "yes; the same <code>request</code> again writes nothing new" : "no");
+  const bool kiosk = method.of_own_exam && method.scopes.allows(service::Scope::kiosk);
+  text += element_text("dt", "While the ledger is locked") +
+          element_text("dd", method.while_locked ? "answers" : (kiosk ? "answers a kiosk about its own exam; nobody else" : "<code>ledger.locked</code>"));
+  return "<dl class=\"facts\">" + text + "</dl>";
+}
+
+[[nodiscard]] std::string examples_of(std::string_view method, std::span<const Example> examples) {
+  std::string text;
+  for (const Example& example : examples) {
+    if (example.method == method) {
+      text += "<details><summary>Example: " + as_html(example.title) + "</summary><h4>Call</h4>" +
+              json_block("{\"jsonrpc\":\"2.0\",\"id\":1,\"method\":" + wire::quoted(method) + ",\"params\":" + example.params + "}") + "<h4>Result</h4>" +
+              json_block(example.result) + "</details>";
+    }
+  }
+  return text;
+}
+
+[[nodiscard]] std::string try_form(std::string_view method, std::span<const TryLine> lines) {
+  std::string choices;
+  for (std::size_t at = 0; at < lines.size(); ++at) {
+    if (lines[at].method == method) {
+      choices += "<option value=\"" + std::to_string(at) + "\">" + as_html(lines[at].title) + "</option>";
+    }
+  }
+  if (choices.empty()) {
+    return {};
+  }
+  const std::string id = "try-" + std::string(method);
+  return "<form class=\"try\" data-method=\"" + as_html(method) + "\"><h4>Try it on the demonstration</h4><p><label for=\"" + id + "-line\">Start from</label> <select id=\"" + id +
+         "-line\">" + choices + "</select> <button type=\"button\" class=\"day\">Play the day up to here</button></p><p><label for=\"" + id + "-params\">Params of " + as_html(method) +
+         "</label></p><textarea id=\"" + id + "-params\" rows=\"6\" spellcheck=\"false\"></textarea><p><button type=\"submit\">Send</button></p><output aria-live=\"polite\"></output></form>";
+}
+
+[[nodiscard]] std::string method_article(const service::Method& method, const PageAsk& ask) {
+  const std::string name = as_html(method.name);
+  std::string text = "<article id=\"" + name + "\"><h3><code>" + name + "</code></h3><p class=\"purpose\">" + as_html(method.summary) + "</p>" + who_text(method);
+  text += "<h4>Params</h4>" + (method.params().fields.empty() ? element_text("p", "None.") : members_table(method.params(), {}));
+  text += "<h4>Result</h4><p>" + kind_text(method.result()) + "</p>";
+  const auto codes = faults_of(method);
+  text += "<h4>Faults</h4><p>" + (codes.empty() ? std::string("None of its own; ") : fault_list(codes) + "; and ") + "<a href=\"#every-call\">those of every call</a>.</p>";
+  text += examples_of(method.name, ask.examples);
+  return text + try_form(method.name, ask.try_out) + "</article>";
+}
+
+[[nodiscard]] std::string discover_article() {
+  return "<article id=\"rpc.discover\"><h3><code>rpc.discover</code></h3><p class=\"purpose\">all of this for programs: an OpenRPC 1.3.2 document</p><dl class=\"facts\"><dt>May be called "
+         "by</dt><dd>anybody with a token</dd><dt>Writes</dt><dd>no</dd><dt>While the ledger is locked</dt><dd>answers</dd></dl><h4>Params</h4><p>None.</p><h4>Result</h4><p>an "
+         "object as OpenRPC describes it. Of each method <code>x-writes</code>, <code>x-needs-token</code>, <code>x-scopes</code> and "
+         "<code>x-while-locked</code> (the scopes that are answered then) say what this page says in words; <code>x-notifications</code> names what comes unasked.</p><h4>Faults</h4><p>"
+         "None of its own; <a href=\"#every-call\">those of every call</a>.</p></article>";
+}
+
+[[nodiscard]] std::string faults_section() {
+  std::string rows;
+  for (const wire::FaultCode& row : wire::fault_codes()) {
+    rows += "<tr id=\"fault-" + as_html(row.code) + "\"><th scope=\"row\"><code>" + as_html(row.code) + "</code></th><td>" + std::to_string(static_cast<int>(row.number)) + "</td><td>" +
+            (row.retry ? "yes" : "no") + "</td><td>" + as_html(row.meaning) + "</td><td>" + as_html(row.hint) + "</td></tr>";
+  }
+  std::string numbers;
+  for (const ErrorNumber& number : error_numbers()) {
+    numbers += "<tr><th scope=\"row\">" + std::to_string(static_cast<int>(number.number)) + "</th><td>" + as_html(number.message) + "</td></tr>";
+  }
+  return "<section id=\"faults\"><h2>Errors and their faults</h2><p>An error of JSON-RPC has a number; its <code>data</code> (" + shape_link("ErrorData") +
+         ") holds every fault that was found, each with its code, the place in the params, what was expected and what to do. Codes are never renamed. Number 2 is no refusal: "
+         "a person is asked, and the same call with the code in <code>confirmed</code> is then taken.</p><table><thead><tr><th scope=\"col\">Number</th><th scope=\"col\">Says</th></tr></thead><tbody>" +
+         numbers + "</tbody></table><h3 id=\"every-call\">Faults of every call</h3><p>" + fault_list(faults_of_every_call()) +
+         "</p><h3>All faults</h3><div class=\"wide\" tabindex=\"0\"><table><thead><tr><th scope=\"col\">Code</th><th scope=\"col\">Number</th><th scope=\"col\">The same again may be taken</th><th "
+         "scope=\"col\">Means</th><th scope=\"col\">What to do</th></tr></thead><tbody>" +
+         rows + "</tbody></table></div></section>";
+}
+
+template <class T>
+[[nodiscard]] std::string limit_rows(const T& limits) {
+  std::string rows;
+  const wire::Type& type = wire::type_of<T>();
+  for (const wire::Field& field : type.fields) {
+    const std::int64_t value = field.type().get(field.at(const_cast<T*>(&limits)));
+    rows += "<tr><th scope=\"row\"><code>" + as_html(field.name) + "</code></th><td>" + std::to_string(value) + "</td><td>" + as_html(field.note) + "</td></tr>";
+  }
+  return rows;
+}
+
+[[nodiscard]] std::string limits_section(const PageAsk& ask) {
+  std::string rows;
+  const auto add = [&](std::string_view name, std::size_t value, std::string_view what) {
+    rows += "<tr><th scope=\"row\">" + as_html(name) + "</th><td>" + std::to_string(value) + "</td><td>" + as_html(what) + "</td></tr>";
+  };
+  add("message", ask.limits.message_bytes, "bytes of one message");
+  add("depth", ask.limits.depth, "lists and objects inside one another");
+  add("batch", ask.limits.batch_calls, "calls of one batch");
+  return "<section id=\"limits\"><h2>Limits</h2><p>As <a href=\"#health.check\"><code>health.check</code></a> tells them; whatever is over one is refused by a fault that names it, and times are in "
+         "milliseconds.</p><div class=\"wide\" tabindex=\"0\"><table><thead><tr><th scope=\"col\">Limit</th><th scope=\"col\">At most</th><th scope=\"col\">Of what</th></tr></thead><tbody>" +
+         rows + limit_rows(ask.network) + "</tbody></table></div></section>";
+}
+
+constexpr std::string_view how_to_call = R"html(<section id="how"><h2>How to call</h2>
+<p>Over HTTP a call is a POST to <code>/rpc</code> with <code>Content-Type: application/json</code> and <code>Authorization: Bearer TOKEN</code>; over WebSocket, at the same address, the first call is
+<a href="#session.open"><code>session.open</code></a> with the token; over the standard input there is no token. Token and address stand in <code>sidecar.json</code> in the ledger's folder while the program serves.
+A page may call only where it is served from: <code>limbledger serve --http 0 --pages DIR --once</code> serves yours and prints a link. Its <code>#once=CODE</code> is good once; <code>session.open</code> with
+<code>once</code> gives the token for it.</p>
+<p>A form comes from <a href="#form.describe"><code>form.describe</code></a>: what to draw, position by position. One exam is a short walk: <a href="#exam.open"><code>exam.open</code></a> (with
+<code>injured_on</code> where something was hurt: alerts and rules rest on it), then
+<a href="#finding.record"><code>finding.record</code></a> for each answer (its reply has the alerts, which are shown at once), <a href="#exam.assess"><code>exam.assess</code></a> for what the findings support,
+<a href="#note.write"><code>note.write</code></a> for a page to read.</p>
+<ul><li>What writes takes a <code>request</code>: a UUID that the form makes once and sends again when no answer came. It then writes nothing twice.</li>
+<li>What writes to an exam, a person or a place that is there takes <code>seen</code>: the <code>revision</code> of the newest reply about it that was shown. Each reply has the next one.</li>
+<li>A reply to a writing method means that it is on disk.</li><li>A word that your form does not know is shown as it is, and never read as a no.</li>
+<li>Names such as <code>msg.item.knee_lachman.short</code> stand for words: <code>form.describe</code> with <code>"language":"en"</code> adds <code>texts</code>, and <code>exam.assess</code> with it gives each alert,
+question and statement its <code>text</code>. The alerts in the reply to a finding come without: ask <code>exam.assess</code> with <code>"only":["alerts"]</code> and the language.</li>
+<li>An error with the number 2 asks back, and nothing is recorded: show its faults, and once a person has looked send the same call with the same <code>request</code> and the codes in
+<code>confirmed</code> of that finding.</li></ul>
+<h3>What each control sends</h3>
+<p>A step of <code>form.describe</code> has a <code>control</code> to draw and the kind of <code>value</code> to send. Each of its <code>sides</code> is a finding of its own: <code>{"item":ITEM,"side":"left","value":VALUE}</code>,
+with one of its <code>instruments</code> and <code>positions</code> where it names any.</p>
+<div class="wide" tabindex="0"><table><thead><tr><th scope="col">Control</th><th scope="col">Value</th><th scope="col">Value to send</th></tr></thead><tbody>
+<tr><th scope="row">answer</th><td>answer</td><td><code>{"kind":"answer","answer":"yes"}</code>, <code>no</code> or <code>unsure</code></td></tr>
+<tr><th scope="row">test</th><td>test</td><td><code>{"kind":"test","result":"positive"}</code>, <code>negative</code> or <code>equivocal</code></td></tr>
+<tr><th scope="row">grade</th><td>grade</td><td><code>{"kind":"grade","scale":"mrc/1976","grade":"4"}</code>: <code>scale</code> of the step, <code>grade</code> of one of its <code>choices</code></td></tr>
+<tr><th scope="row">choice, choices</th><td>the same</td><td><code>{"kind":"choice","choice":"twist"}</code>; <code>{"kind":"choices","choices":["twist"]}</code>: of the step's <code>choices</code></td></tr>
+<tr><th scope="row">angle</th><td>angle</td><td><code>{"kind":"angle","toward_deg":112}</code>, counted in the direction of <code>toward</code></td></tr>
+<tr><th scope="row">angle</th><td>arc</td><td><code>{"kind":"angle","entered":"5-0-130","order":"extension_zero_flexion"}</code>: <code>order</code> is one of the step's <code>orders</code></td></tr>
+<tr><th scope="row">number</th><td>temperature, length, time ...</td><td><code>{"kind":"temperature","cel":37.5}</code>: the member is named as the step's <code>unit</code>; of a count it is <code>count</code></td></tr>
+<tr><th scope="row">text</th><td>text</td><td><code>{"kind":"text","text":"..."}</code></td></tr>
+<tr><th scope="row">any</th><td>any</td><td>not examined: <code>{"kind":"not_done","reason":"pain"}</code>, a reason of <code>why_not</code></td></tr>
+</tbody></table></div></section>)html";
+
+[[nodiscard]] std::string group_of(std::string_view method) { return std::string(method.substr(0, method.find('.'))); }
+
+[[nodiscard]] std::string contents(const PageAsk& ask) {
+  std::vector<std::pair<std::string, std::string>> groups;  // in the order in which each is first named
+  const auto add = [&](std::string_view name) {
+    const std::string group = group_of(name);
+    auto at = std::find_if(groups.begin(), groups.end(), [&](const auto& one) { return one.first == group; });
+    if (at == groups.end()) {
+      at = groups.insert(groups.end(), {group, {}});
+    }
+    at->second += "<li><a href=\"#" + as_html(name) + "\">" + as_html(name) + "</a></li>";
+  };
+  add(discover_name);
+  for (const service::Method& method : ask.table) {
+    add(method.name);
+  }
+  std::string list;
+  for (const auto& [group, names] : groups) {
+    list += "<li><b>" + as_html(group) + "</b><ul>" + names + "</ul></li>";
+  }
+  return "<nav aria-label=\"Contents\"><p><label for=\"find\">Show methods with</label> <input id=\"find\" type=\"search\" autocomplete=\"off\"> <span id=\"found\" aria-live=\"polite\"></span></p><ul "
+         "class=\"parts\"><li><a href=\"#how\">How to call</a></li><li><a href=\"#methods\">Methods</a></li><li><a href=\"#unasked\">Unasked</a></li><li><a href=\"#faults\">Errors</a></li><li><a "
+         "href=\"#limits\">Limits</a></li><li><a href=\"#shapes\">Shapes</a></li></ul><ul class=\"methods\">" +
+         list + "</ul></nav>";
+}
+
+[[nodiscard]] std::string try_data(const PageAsk& ask) {
+  std::string lines;
+  for (const TryLine& line : ask.try_out) {
+    lines += (lines.empty() ? "" : ",") + ("{\"method\":" + wire::quoted(line.method)) + ",\"params\":" + std::string(line.params) + ",\"keep\":" + line.keep + "}";
+  }
+  // Data, which no policy runs; a slash keeps `</script>` from ending it.
+  std::string text = "{\"kept\":" + ask.kept + ",\"lines\":[" + lines + "]}";
+  for (std::size_t at = text.find("</"); at != std::string::npos; at = text.find("</", at + 3)) {
+    text.replace(at, 2, "<\\/");
+  }
+  return "<script type=\"application/json\" id=\"day\">" + text + "</script>";
+}
+
+}  // namespace
+
+std::string as_html(std::string_view text) {
+  std::string out;
+  for (const char c : text) {
+    switch (c) {
+      case '&':
+        out += "&amp;";
+        break;
+      case '<':
+        out += "&lt;";
+        break;
+      case '>':
+        out += "&gt;";
+        break;
+      case '"':
+        out += "&quot;";
+        break;
+      default:
+        out += c;
+    }
+  }
+  return out;
+}
+
+std::string description_page(const PageAsk& ask) {
+  std::string methods = discover_article();
+  for (const service::Method& method : ask.table) {
+    methods += method_article(method, ask);
+  }
+  const bool tries = !ask.try_out.empty();
+  const std::string banner =
+      tries ? "<p id=\"banner\" role=\"note\"><b>DEMONSTRATION</b> in memory, with invented people. What you send is gone when the program ends, and no ledger of anybody can be reached from "
+              "here. Its examiner is <code>" +
+                  as_html(ask.examiner) + "</code>, with the passphrase <code>" + as_html(ask.passphrase) + "</code>. <span id=\"session\">Open the link that the program printed to try the methods.</span></p>"
+            : "<p id=\"banner\" role=\"note\">This page only describes. To try every method on invented people, in memory, start <code>limbledger serve --demo --http 0 --once</code> and open the link that "
+              "it prints.</p>";
+  return "<!doctype html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"><link rel=\"icon\" href=\"data:,\"><link "
+         "rel=\"stylesheet\" href=\"/description.css\"><title>limbledger: what can be called</title></head><body><a class=\"skip\" href=\"#methods\">To the methods</a><header><h1>What can be "
+         "called</h1><p>limbledger " +
+         std::string(service::program_version) + ", protocol " + std::to_string(service::protocol_newest) +
+         ". It supports the judgement of people who are trained and licensed to examine, and does not replace it.</p>" + banner + "</header>" + contents(ask) + "<main>" +
+         std::string(how_to_call) + "<section id=\"methods\"><h2>Methods</h2>" + methods + "</section>" +
+         "<section id=\"unasked\"><h2>What comes unasked</h2><p>Over WebSocket, once a session is open, two notifications come:</p><dl><dt><code>" + std::string(changed_name) +
+         "</code></dt><dd>which records changed, as " + shape_link("ChangesReadResult") + "; what was missed meanwhile, <a href=\"#changes.read\"><code>changes.read</code></a> gives from the last cursor on</dd><dt><code>" +
+         std::string(staff_called_name) + "</code></dt><dd>to examiners, also while the ledger is locked: an answer at a kiosk asks its person to call the staff; as " + shape_link("StaffCalled") +
+         "</dd></dl></section>" + faults_section() + limits_section(ask) + shapes_section(ask.table) + "</main>" + (tries ? try_data(ask) : "") +
+         "<script src=\"/description.js\" defer></script></body></html>\n";
+}
+
+}  // namespace limbledger::rpc
