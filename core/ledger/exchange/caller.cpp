@@ -120,13 +120,17 @@ Result<Bytes> Caller::make_hello() {
   }
   Hello hello = sign_hello(member_.device_key, member_.clinic, exporter_, have_digest(*leaves));
   if (std::none_of(elsewhere->begin(), elsewhere->end(), [](const HeldElsewhere& one) { return one.held != 0; })) {
-    Sending sending;
-    if (auto found = add_lacking(member_.store, member_.replica(), {}, 1, 1, 0, sending); !found) {
-      return found.error();
+    auto first = member_.store.read(member_.replica(), 1, 1, 1);
+    if (!first || first->empty()) {
+      return first ? Result<Bytes>(wire::Fault("entry.gap", "")) : Result<Bytes>(first.error());
     }
-    if (!sending.runs.empty()) {
-      hello.introduction = std::move(sending.runs.front());
-    }
+    // The introduction alone, with a head of its own: it is a commit by itself.
+    Run run;
+    run.replica = member_.replica();
+    run.before = start_of({member_.clinic, run.replica, member_.device_key.pub()}).hash;
+    run.head = sign_head(member_.device_key, member_.clinic, run.replica, 1, first->front().hash);
+    run.rows = std::move(*first);
+    hello.introduction = std::move(run);
   }
   return hello.to_bytes(member_.clinic, exporter_);
 }

@@ -94,7 +94,4 @@ class Answerer {
 // A hub writes down the heads it holds, where they are others than at its last witness; other replicas write nothing.
 [[nodiscard]] Result<void> witness_if_hub(Member& member);
 
-// The other side's key where its chain is not here yet: a device that has just been enrolled knows its hub by it.
-constexpr std::string_view hub_key_name = "hub";
-
 }  // namespace limbledger::ledger

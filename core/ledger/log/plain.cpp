@@ -70,10 +70,10 @@ Result<std::vector<Row>> append_plain(Member& member, const std::vector<PlainEnt
   return rows;
 }
 
-Result<void> begin_chain(Member& member, Intro intro) {
+Result<void> begin_chain(Member& member, Intro intro, Meta meta) {
   intro.clinic = member.clinic;
   intro.sign_pub = member.device_key.pub();
-  const auto rows = append_plain(member, {{Kind::intro, [&intro](const Position&) { return intro.to_bytes(); }}});
+  const auto rows = append_plain(member, {{Kind::intro, [&intro](const Position&) { return intro.to_bytes(); }}}, std::move(meta));
   return rows ? Result<void>() : Result<void>(rows.error());
 }
 

@@ -33,7 +33,10 @@ struct PlainEntry {
 [[nodiscard]] Result<std::vector<Row>> append_plain(Member& member, const std::vector<PlainEntry>& entries, Meta meta = {});
 
 // The first entry of a chain. Clinic and signing key are the member's own, whatever `intro` says.
-[[nodiscard]] Result<void> begin_chain(Member& member, Intro intro);
+[[nodiscard]] Result<void> begin_chain(Member& member, Intro intro, Meta meta = {});
+
+// Kept beside the log: the public key of the device that enrolled this one, whose chain is not here before the first exchange.
+constexpr std::string_view hub_key_name = "hub";
 
 struct NewOrder {
   OrderKind sub = OrderKind::grant;
