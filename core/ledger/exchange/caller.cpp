@@ -7,7 +7,7 @@ namespace limbledger::ledger {
 
 namespace {
 
-constexpr std::size_t rounds_max = 4;  // one brings and gives, the next fetches what the other wrote about it
+constexpr std::size_t rounds_max = 4;  // of asking and giving: one does both, the next fetches what the other wrote about it
 
 void add_taken(Taken& to, const Taken& more) {
   to.entries += more.entries;
@@ -65,27 +65,33 @@ Result<std::optional<Bytes>> Caller::make() {
     auto hello = make_hello();
     return hello ? Result<std::optional<Bytes>>(std::optional<Bytes>(std::move(*hello))) : Result<std::optional<Bytes>>(hello.error());
   }
-  if (step_ == Step::ask) {
+  if (step_ == Step::ask && rounds_ < rounds_max) {
     auto ask = make_ask();
     if (!ask || *ask) {
       return ask;
     }
-    step_ = Step::give;
     has_given_ = false;
-    given_before_ = out_.given;
+    auto take = make_take();
+    if (!take || *take) {
+      step_ = Step::give;
+      return take;
+    }
   }
   if (step_ == Step::give) {
     auto take = make_take();
     if (!take || *take) {
       return take;
     }
-    if (out_.given == given_before_ || rounds_ >= rounds_max) {
-      step_ = Step::over;
-      return none;
-    }
-    // Something was new there: a hub may have written about it.
-    step_ = Step::hello;
+    // The receipt may name what is new here: a hub writes down what it was given.
+    step_ = Step::ask;
+    ++rounds_;
     return make();
+  }
+  if (step_ != Step::over) {
+    step_ = Step::over;
+    if (auto compared = compare(); !compared) {
+      return compared.error();
+    }
   }
   return none;
 }
@@ -104,8 +110,19 @@ Result<void> Caller::receive(View answer) {
   return done;
 }
 
+// Both hold the same leaves, as far as the other told.
+Result<void> Caller::compare() {
+  const auto leaves = leaves_of(member_.store);
+  if (!leaves) {
+    return leaves.error();
+  }
+  out_.is_same = leaves->size() == theirs_.size() && std::all_of(leaves->begin(), leaves->end(), [this](const Place& leaf) {
+                   return std::find(theirs_.begin(), theirs_.end(), have_row(leaf)) != theirs_.end();
+                 });
+  return {};
+}
+
 Result<Bytes> Caller::make_hello() {
-  ++rounds_;
   const auto intro = stored_intro(member_.store, member_.clinic, member_.replica());
   if (!intro) {
     return wire::Fault("ledger.none", "", "a ledger whose own chain has begun");
@@ -170,9 +187,8 @@ Result<void> Caller::receive_same(View answer) {
   if (!leaves) {
     return leaves.error();
   }
-  out_.is_same = same->is_same && same->digest == have_digest(*leaves);
   theirs_ = same->have;
-  if (out_.is_same) {
+  if (same->is_same && same->digest == have_digest(*leaves)) {
     for (const Place& leaf : *leaves) {
       theirs_.push_back(have_row(leaf));
     }

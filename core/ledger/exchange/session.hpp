@@ -24,7 +24,7 @@ struct Exchanged {
   std::uint64_t waiting_there = 0;      // entries that the other put aside
   std::size_t messages = 0;             // calls made
   std::size_t sent_size = 0, got_size = 0;  // bytes of all messages
-  bool is_same = false;                 // both hold the same, as the last answer says
+  bool is_same = false;                 // at the end both hold the same
 };
 
 class Caller {
@@ -48,6 +48,7 @@ class Caller {
   [[nodiscard]] Result<void> receive_same(View answer);
   [[nodiscard]] Result<void> receive_runs(View answer);
   [[nodiscard]] Result<void> receive_receipt(View answer);
+  [[nodiscard]] Result<void> compare();
   [[nodiscard]] Result<bool> needs_receipt();
   [[nodiscard]] Result<void> know_peer(const Same& same);
 
@@ -59,7 +60,6 @@ class Caller {
   std::vector<HaveRow> theirs_;          // leaves of the other, as far as it told
   std::set<model::ReplicaId> asked_;     // by the last ASK
   std::set<model::ReplicaId> given_up_;  // chains whose missing entries the other could not give
-  std::uint64_t given_before_ = 0;
   std::size_t rounds_ = 0;
   bool sends_last_ = false;
   bool has_given_ = false;

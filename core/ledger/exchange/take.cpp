@@ -263,7 +263,8 @@ class Taking {
     Meta meta;
     note_orders(heads_, new_rows(rows), meta);
     if (out_.own_came_back) {
-      meta[std::string(restored_name)] = Bytes(member_.replica().bytes.begin(), member_.replica().bytes.end());
+      const model::ReplicaId own = member_.replica();
+      meta[std::string(restored_name)] = Bytes(own.bytes.begin(), own.bytes.end());
     }
     if (had_parked || !waiting_.empty()) {
       ByteWriter words;

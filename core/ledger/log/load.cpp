@@ -70,6 +70,10 @@ Result<void> Log::load_chains(const Heads& heads, const RowMaker& make_row) {
     leaves[head.replica].push_back(head);
   }
   for (const auto& [replica, newest] : leaves) {
+    const auto known = index_.leaves.find(replica);
+    if (known != index_.leaves.end() && known->second.size() > 1) {
+      continue;  // a fork that was walked whole; a new leaf of it has all walked again
+    }
     if (auto loaded = load_replica(replica, newest); !loaded) {
       return loaded;
     }
@@ -97,12 +101,15 @@ Result<std::vector<model::ObjectId>> Log::catch_up() {
     return heads.error();
   }
   std::map<model::ReplicaId, std::size_t> branches;
-  bool is_forked = false;
   for (const Head& head : heads->newest) {
-    const auto known = index_.leaves.find(head.replica);
-    const bool is_known = known != index_.leaves.end() && std::any_of(known->second.begin(), known->second.end(), [&head](const Joint& leaf) { return leaf.hash == head.hash; });
-    is_forked = is_forked || (!is_known && ++branches[head.replica] > 1) || (!is_known && known != index_.leaves.end() && head.seq <= known->second.front().seq);
+    ++branches[head.replica];
   }
+  const bool is_forked = std::any_of(heads->newest.begin(), heads->newest.end(), [&](const Head& head) {
+    const auto known = index_.leaves.find(head.replica);
+    return branches[head.replica] > 1 && (known == index_.leaves.end() || std::none_of(known->second.begin(), known->second.end(), [&head](const Joint& leaf) {
+                                            return leaf.hash == head.hash;
+                                          }));
+  });
   if (is_forked) {
     // A branch lies beside what was read: all is walked again.
     index_ = Index();

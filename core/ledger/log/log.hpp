@@ -136,6 +136,7 @@ struct Verification {
   };
   std::uint64_t entries = 0;
   std::uint64_t opened = 0;     // whose seals were opened too
+  std::uint64_t other_kinds = 0;  // of a kind that only a newer edition knows: kept and passed on, not read
   std::size_t replicas = 0;
   std::vector<Damage> damage;
   std::vector<Head> vouched_to;  // the newest head of each replica that holds

@@ -2,7 +2,7 @@
 // shows its keys, and both screens show six digits made of all that was said. Whoever stands between the two must choose before
 // seeing what the other side says next, and is caught with all but one chance in a million. A person who sees both screens says yes;
 // then the clinic's device writes the ENROL order and hands over the newest epoch. Bytes in, bytes out; no transport here.
-// Source: ledger, item 44; the format's section 12a.
+// Source: ledger, item 44; the format's section 10.
 #pragma once
 
 #include "core/ledger/keys/keyring.hpp"

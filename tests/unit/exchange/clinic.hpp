@@ -73,7 +73,10 @@ class Device {
     REQUIRE(opened.has_value());
     log_ = std::move(*opened);
   }
-  void catch_up() { REQUIRE(log_->catch_up().has_value()); }
+  void catch_up() {
+    const auto caught = log_->catch_up();
+    REQUIRE_MESSAGE(caught.has_value(), (caught ? "" : code_of(caught.error())));
+  }
 
   // The hub's first orders: itself as the hub, and these devices.
   void enrol(const std::vector<Device*>& others) {
