@@ -2,12 +2,12 @@
 // own rules (schemas/ledger-format.md, section 10).
 #include "tests/unit/exchange/clinic.hpp"
 
-using namespace limbledger::ledger;
-using namespace limbledger::ledger::exchange_test;
-using limbledger::ledger::test::filled;
-using limbledger::ledger::test::from_hex;
-using limbledger::ledger::test::outside_data;
-using limbledger::ledger::test::text_member;
+namespace limbledger::ledger::exchange_test {
+
+using test::filled;
+using test::from_hex;
+using test::outside_data;
+using test::text_member;
 
 namespace {
 
@@ -193,3 +193,5 @@ TEST_CASE("an order copied to another place, and one of a newer kind, count for 
   CHECK(trust->void_count() == 1);
   CHECK(trust->unread() == 1);
 }
+
+}  // namespace limbledger::ledger::exchange_test

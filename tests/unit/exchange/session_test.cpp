@@ -2,8 +2,7 @@
 // (schemas/ledger-format.md, section 12).
 #include "tests/unit/exchange/clinic.hpp"
 
-using namespace limbledger::ledger;
-using namespace limbledger::ledger::exchange_test;
+namespace limbledger::ledger::exchange_test {
 
 TEST_CASE("after one exchange both hold the same, fold to the same, and each knows what the hub holds of it") {
   Device hub(1);
@@ -181,3 +180,5 @@ TEST_CASE("a revoked device is not answered") {
   hub.catch_up();
   CHECK(code_of(exchange(tablet, hub).error()) == "replica.revoked");
 }
+
+}  // namespace limbledger::ledger::exchange_test

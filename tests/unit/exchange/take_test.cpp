@@ -2,12 +2,12 @@
 // forks. Logic tests of our own rules; the entries of later editions are those of tests/outside/node/ledger_bytes.mjs.
 #include "tests/unit/exchange/clinic.hpp"
 
-using namespace limbledger::ledger;
-using namespace limbledger::ledger::exchange_test;
-using limbledger::ledger::test::from_hex;
-using limbledger::ledger::test::make_stub;
-using limbledger::ledger::test::outside_data;
-using limbledger::ledger::test::text_member;
+namespace limbledger::ledger::exchange_test {
+
+using test::from_hex;
+using test::make_stub;
+using test::outside_data;
+using test::text_member;
 
 namespace {
 
@@ -218,3 +218,5 @@ TEST_CASE("a device that wrote on after a restore has two branches: both are kep
   CHECK(exchange(third, hub)->messages <= 4);
   CHECK(exchange(third, hub)->messages == 1);
 }
+
+}  // namespace limbledger::ledger::exchange_test

@@ -3,13 +3,13 @@
 // tests/outside/python/exchange_bytes.py (the messages, and enrolment). Read here, checked, and written again.
 #include "tests/unit/exchange/clinic.hpp"
 
-using namespace limbledger::ledger;
-using namespace limbledger::ledger::exchange_test;
-using limbledger::ledger::test::filled;
-using limbledger::ledger::test::from_hex;
-using limbledger::ledger::test::outside_data;
-using limbledger::ledger::test::text_member;
-using limbledger::ledger::test::to_hex;
+namespace limbledger::ledger::exchange_test {
+
+using test::filled;
+using test::from_hex;
+using test::outside_data;
+using test::text_member;
+using test::to_hex;
 
 namespace {
 
@@ -217,3 +217,5 @@ TEST_CASE("no worked message is read with a byte missing, and none with one too 
     }
   }
 }
+
+}  // namespace limbledger::ledger::exchange_test
