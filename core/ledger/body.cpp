@@ -21,6 +21,14 @@ Bytes to_bytes(const Predecessor& predecessor) {
   return ByteWriter(56).raw(predecessor.replica.bytes).u64(predecessor.seq).raw(predecessor.hash).take();
 }
 
+Place read_place(ByteReader& in) {
+  Place out;
+  out.replica.bytes = in.array<16>();
+  out.seq = in.u64();
+  out.hash = in.array<32>();
+  return out;
+}
+
 Bytes Intro::to_bytes() const {
   require(program.size() <= program_size_max);
   ByteWriter out(222 + program.size());
@@ -52,9 +60,7 @@ Result<Intro> Intro::from_bytes(View body) {
   out.sign_pub = in.array<32>();
   out.box_pub = in.array<32>();
   out.device.bytes = in.array<16>();
-  out.predecessor.replica.bytes = in.array<16>();
-  out.predecessor.seq = in.u64();
-  out.predecessor.hash = in.array<32>();
+  out.predecessor = read_place(in);
   out.heir_signature = in.array<64>();
   const std::size_t program_size = in.u16();
   const View program = in.raw(program_size);

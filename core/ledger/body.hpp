@@ -6,6 +6,7 @@
 #include "core/ledger/entry.hpp"
 
 #include <string>
+#include <tuple>
 
 namespace limbledger::ledger {
 
@@ -22,6 +23,12 @@ struct Predecessor {  // the chain whose place this one takes, up to where it wa
   Hash hash{};
   friend bool operator==(const Predecessor&, const Predecessor&) = default;
 };
+
+// An entry where it stands; 56 bytes where it is stored or sent.
+using Place = Predecessor;
+[[nodiscard]] inline bool operator<(const Place& a, const Place& b) {
+  return std::tie(a.replica.bytes, a.seq, a.hash) < std::tie(b.replica.bytes, b.seq, b.hash);
+}
 
 struct Intro {
   ChainClass chain_class = ChainClass::record;
@@ -62,5 +69,6 @@ struct ExaminerBody {
 
 // The 56 bytes a predecessor's key signs, after tag, clinic and the new replica.
 [[nodiscard]] Bytes to_bytes(const Predecessor& predecessor);
+[[nodiscard]] Place read_place(ByteReader& in);
 
 }  // namespace limbledger::ledger

@@ -2280,6 +2280,8 @@ export const faults = {
   'alert.unknown': { number: 8, retry: false, hint: "use an alert and side of exam.assess" },
   /** the person said no to sending this on */
   'consent.send': { number: 2, retry: false, hint: "print it for the person's own hand, after asking: send it again with confirmed" },
+  /** what this device shows is not what it promised, or the clinic is another */
+  'enrol.code': { number: 9, retry: false, hint: "start the enrolment anew, with both screens side by side" },
   /** an entry is not of the ledger's format */
   'entry.format': { number: 9, retry: false, hint: "run verify; keep the file and a copy of it" },
   /** entries are missing before this one */
@@ -2322,6 +2324,14 @@ export const faults = {
   'examiner.taken': { number: 1, retry: false, hint: "choose another name, such as the same with the year" },
   /** no examiner has this id or label here */
   'examiner.unknown': { number: 8, retry: false, hint: "use the id that health.check or the program shows" },
+  /** this message is of another clinic, or of another connection */
+  'exchange.foreign': { number: 9, retry: false, hint: "call a replica of this clinic" },
+  /** this is not the message of an exchange that comes now */
+  'exchange.message': { number: -32600, retry: false, hint: "start the exchange anew, from its first message" },
+  /** a practice ledger exchanges with none, and a demonstration only with its like */
+  'exchange.purpose': { number: 1, retry: false, hint: "use a ledger of the same purpose" },
+  /** a receipt does not hold */
+  'exchange.receipt': { number: 9, retry: false, hint: "start the exchange anew; count nothing as held elsewhere by this receipt" },
   /** two things recorded here do not go together */
   'finding.contradicts': { number: 2, retry: false, hint: "check both; send it again with confirmed, or change one" },
   /** the place is filled by a value that the writer had not named */
@@ -2438,6 +2448,8 @@ export const faults = {
   'replica.forked': { number: 9, retry: false, hint: "both are kept; go on under a new replica" },
   /** this device was revoked */
   'replica.revoked': { number: 9, retry: false, hint: "a person decides at the hub" },
+  /** this replica is not enrolled in the clinic */
+  'replica.unknown': { number: 9, retry: false, hint: "enrol the device, with both screens side by side" },
   /** this is not a JSON-RPC 2.0 request */
   'request.envelope': { number: -32600, retry: false, hint: "send jsonrpc, method, params and id as the specification says" },
   /** this request id was used for something else */

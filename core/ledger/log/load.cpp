@@ -1,5 +1,7 @@
 #include "core/ledger/log/log.hpp"
 
+#include "core/ledger/log/plain.hpp"
+
 #include <algorithm>
 
 namespace limbledger::ledger {
@@ -59,11 +61,19 @@ Result<void> Log::load(const RowMaker& make_row) {
     return heads.error();
   }
   load_index(*heads);
+  return load_chains(*heads, make_row);
+}
+
+Result<void> Log::load_chains(const Heads& heads, const RowMaker& make_row) {
   std::map<model::ReplicaId, std::vector<Head>> leaves;
-  for (const Head& head : heads->newest) {
+  for (const Head& head : heads.newest) {
     leaves[head.replica].push_back(head);
   }
   for (const auto& [replica, newest] : leaves) {
+    const auto known = index_.leaves.find(replica);
+    if (known != index_.leaves.end() && known->second.size() > 1) {
+      continue;  // a fork that was walked whole; a new leaf of it has all walked again
+    }
     if (auto loaded = load_replica(replica, newest); !loaded) {
       return loaded;
     }
@@ -77,8 +87,47 @@ Result<void> Log::load(const RowMaker& make_row) {
   } else {
     joint_ = start_of({identity_.clinic, identity_.replica(), identity_.device_key.pub()});
   }
-  clock_ = HybridClock(release_ms, index_.newest);
+  const bool is_forked = own != index_.leaves.end() && own->second.size() > 1;
+  if (is_forked || has_ended(heads.meta, identity_.replica())) {
+    damage_.push_back(wire::Fault("replica.forked", "").with("replica", '"' + identity_.replica().to_text() + '"'));
+  }
+  clock_ = HybridClock(release_ms, std::max(clock_.last(), index_.newest));
   return {};
+}
+
+Result<std::vector<model::ObjectId>> Log::catch_up() {
+  const auto heads = store_.heads();
+  if (!heads) {
+    return heads.error();
+  }
+  std::map<model::ReplicaId, std::size_t> branches;
+  for (const Head& head : heads->newest) {
+    ++branches[head.replica];
+  }
+  const bool is_forked = std::any_of(heads->newest.begin(), heads->newest.end(), [&](const Head& head) {
+    const auto known = index_.leaves.find(head.replica);
+    return branches[head.replica] > 1 && (known == index_.leaves.end() || std::none_of(known->second.begin(), known->second.end(), [&head](const Joint& leaf) {
+                                            return leaf.hash == head.hash;
+                                          }));
+  });
+  if (is_forked) {
+    // A branch lies beside what was read: all is walked again.
+    index_ = Index();
+    touched_.clear();
+  }
+  const std::size_t damage_before = damage_.size();
+  std::erase_if(damage_, [](const wire::Fault& fault) { return fault.code == "replica.forked"; });
+  caught_.emplace();
+  auto loaded = load_chains(*heads, {});
+  std::vector<model::ObjectId> changed(caught_->begin(), caught_->end());
+  caught_.reset();
+  if (!loaded) {
+    return loaded.error();
+  }
+  if (damage_.size() > damage_before && damage_.back().code != "replica.forked") {
+    return damage_.back();
+  }
+  return changed;
 }
 
 // Thrown away unless it opens, is of this fold, and every leaf it covers still stands in the store.
@@ -95,8 +144,12 @@ void Log::load_index(const Heads& heads) {
   if (!index) {
     return;
   }
+  std::map<model::ReplicaId, std::size_t> branches;
+  for (const Head& head : heads.newest) {
+    ++branches[head.replica];
+  }
   for (const auto& [replica, leaves] : index->leaves) {
-    if (leaves.size() != 1) {
+    if (leaves.size() != 1 || branches[replica] != 1) {
       return;  // a forked chain is walked from its start
     }
     const auto rows = store_.read(replica, leaves.front().seq, leaves.front().seq, 8);
@@ -211,7 +264,7 @@ void Log::adopt(const VerifiedEntry& entry) {
       return;  // without its key: kept, passed on, counted by verify, read when the key comes
     }
     default:
-      return;
+      return;  // intro, order, witness, and what only a newer edition knows: kept and passed on
   }
 }
 
@@ -245,6 +298,9 @@ Result<void> Log::read_touched(const RowMaker& make_row) {
     if (make_row && object.type != ObjectType::clinic) {
       object.row = make_row(*this, id, object.type, *all);
     }
+  }
+  if (caught_) {
+    caught_->insert(touched_.begin(), touched_.end());
   }
   touched_.clear();
   return {};

@@ -69,6 +69,10 @@ class Log {
                                                    const SignKey* examiner_key);
   // Publishes an examiner's key for this device, once.
   [[nodiscard]] Result<void> introduce_examiner(const model::ExaminerId& examiner, const SignKey& key);
+  // Reads what an exchange has stored since, own orders and witnesses included; gives the objects that changed. A fork is walked
+  // from its start. Where the own chain has a second branch, or came back to a restored device, nothing is appended any more:
+  // fault replica.forked, and the way on is a new replica.
+  [[nodiscard]] Result<std::vector<model::ObjectId>> catch_up();
   // Takes a run of another replica of this clinic, checked to its signed head; known entries change nothing.
   [[nodiscard]] Result<std::size_t> take(const Origin& origin, std::vector<Row> rows, const Head& head);
 
@@ -95,6 +99,7 @@ class Log {
 
   Log(LogStore& store, World& world, Identity identity);
   [[nodiscard]] Result<void> load(const RowMaker& make_row);
+  [[nodiscard]] Result<void> load_chains(const Heads& heads, const RowMaker& make_row);
   void load_index(const Heads& heads);
   [[nodiscard]] Result<void> load_replica(const model::ReplicaId& replica, const std::vector<Head>& leaves);
   void adopt(const VerifiedEntry& entry);
@@ -115,6 +120,7 @@ class Log {
   HybridClock clock_;
   Index index_;
   Joint joint_;                       // the end of the own chain
+  std::optional<std::set<model::ObjectId>> caught_;  // while catching up: all that was touched
   std::set<model::ObjectId> touched_;  // of which entries or a key came, and whose operations are not noted yet
   std::vector<wire::Fault> damage_;
   std::size_t unsaved_ = 0;
@@ -130,6 +136,7 @@ struct Verification {
   };
   std::uint64_t entries = 0;
   std::uint64_t opened = 0;     // whose seals were opened too
+  std::uint64_t other_kinds = 0;  // of a kind that only a newer edition knows: kept and passed on, not read
   std::size_t replicas = 0;
   std::vector<Damage> damage;
   std::vector<Head> vouched_to;  // the newest head of each replica that holds

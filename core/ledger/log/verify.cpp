@@ -6,6 +6,10 @@ namespace limbledger::ledger {
 
 namespace {
 
+bool is_other_kind(const Row& row) {
+  return row.header[1] < static_cast<std::uint8_t>(Kind::op) || row.header[1] > static_cast<std::uint8_t>(Kind::examiner);
+}
+
 class Verifier {
  public:
   Verifier(LogStore& store, const model::ClinicId& clinic, const Log* log) : store_(store), clinic_(clinic), log_(log) {}
@@ -60,6 +64,7 @@ class Verifier {
       }
       for (const Row& row : *rows) {
         ++out_.entries;
+        out_.other_kinds += is_other_kind(row) ? 1U : 0U;
         if (row.seq == 1 && !origin) {
           const auto stated = origin_of(clinic_, row);
           if (stated) {
@@ -92,6 +97,8 @@ class Verifier {
         const auto again = static_cast<std::uint64_t>(
             std::count_if(rows->begin(), rows->end(), [&](const Row& row) { return row.seq == rows->back().seq; }));
         out_.entries -= again;
+        out_.other_kinds -= static_cast<std::uint64_t>(
+            std::count_if(rows->begin(), rows->end(), [&](const Row& row) { return row.seq == rows->back().seq && is_other_kind(row); }));
         hashes.erase(rows->back().seq);
         forget_damage_at(replica, rows->back().seq);
       }

@@ -1,0 +1,327 @@
+// The side of an exchange that calls.
+#include "core/ledger/exchange/session.hpp"
+
+#include <algorithm>
+
+namespace limbledger::ledger {
+
+namespace {
+
+constexpr std::size_t rounds_max = 4;  // of asking and giving: one does both, the next fetches what the other wrote about it
+
+void add_taken(Taken& to, const Taken& more) {
+  to.entries += more.entries;
+  to.known += more.known;
+  to.parked += more.parked;
+  to.turned_away += more.turned_away;
+  to.own_came_back = to.own_came_back || more.own_came_back;
+}
+
+// Chains with orders go first: what comes after them is then enrolled where it arrives.
+Result<std::vector<model::ReplicaId>> chains_to_give(LogStore& store) {
+  const auto orders = stored_orders(store);
+  const auto leaves = leaves_of(store);
+  if (!orders || !leaves) {
+    return orders ? leaves.error() : orders.error();
+  }
+  std::vector<model::ReplicaId> out;
+  const auto add = [&out](const model::ReplicaId& replica) {
+    if (std::find(out.begin(), out.end(), replica) == out.end()) {
+      out.push_back(replica);
+    }
+  };
+  for (const Row& order : *orders) {
+    add(order.replica);
+  }
+  for (const Place& leaf : *leaves) {
+    add(leaf.replica);
+  }
+  return out;
+}
+
+}  // namespace
+
+Caller::Caller(Member member, const Exporter& exporter, std::size_t budget) : member_(member), exporter_(exporter), budget_(budget) {}
+
+Result<std::optional<Bytes>> Caller::next() {
+  if (!waiting_for_answer_) {
+    auto made = make();
+    if (!made) {
+      step_ = Step::over;
+      return made.error();
+    }
+    waiting_for_answer_ = std::move(*made);
+    if (waiting_for_answer_) {
+      ++out_.messages;
+      out_.sent_size += waiting_for_answer_->size();
+    }
+  }
+  return waiting_for_answer_;
+}
+
+Result<std::optional<Bytes>> Caller::make() {
+  std::optional<Bytes> none;
+  if (step_ == Step::hello) {
+    auto hello = make_hello();
+    return hello ? Result<std::optional<Bytes>>(std::optional<Bytes>(std::move(*hello))) : Result<std::optional<Bytes>>(hello.error());
+  }
+  if (step_ == Step::ask && rounds_ < rounds_max) {
+    auto ask = make_ask();
+    if (!ask || *ask) {
+      return ask;
+    }
+    has_given_ = false;
+    auto take = make_take();
+    if (!take || *take) {
+      step_ = Step::give;
+      return take;
+    }
+  }
+  if (step_ == Step::give) {
+    auto take = make_take();
+    if (!take || *take) {
+      return take;
+    }
+    // The receipt may name what is new here: a hub writes down what it was given.
+    step_ = Step::ask;
+    ++rounds_;
+    return make();
+  }
+  if (step_ != Step::over) {
+    step_ = Step::over;
+    if (auto compared = compare(); !compared) {
+      return compared.error();
+    }
+  }
+  return none;
+}
+
+Result<void> Caller::receive(View answer) {
+  if (!waiting_for_answer_) {
+    return wire::Fault("exchange.message", "", "no answer before a call");
+  }
+  const auto asked = message_kind(*waiting_for_answer_);
+  waiting_for_answer_.reset();
+  out_.got_size += answer.size();
+  Result<void> done = *asked == MessageKind::hello ? receive_same(answer) : *asked == MessageKind::ask ? receive_runs(answer) : receive_receipt(answer);
+  if (!done) {
+    step_ = Step::over;
+  }
+  return done;
+}
+
+// Both hold the same leaves, as far as the other told.
+Result<void> Caller::compare() {
+  const auto leaves = leaves_of(member_.store);
+  if (!leaves) {
+    return leaves.error();
+  }
+  out_.is_same = leaves->size() == theirs_.size() && std::all_of(leaves->begin(), leaves->end(), [this](const Place& leaf) {
+                   return std::find(theirs_.begin(), theirs_.end(), have_row(leaf)) != theirs_.end();
+                 });
+  return {};
+}
+
+Result<Bytes> Caller::make_hello() {
+  const auto intro = stored_intro(member_.store, member_.clinic, member_.replica());
+  if (!intro) {
+    return wire::Fault("ledger.none", "", "a ledger whose own chain has begun");
+  }
+  if (intro->purpose == Purpose::practice) {
+    return wire::Fault("exchange.purpose", "", "a ledger that is not for practice");
+  }
+  const auto leaves = leaves_of(member_.store);
+  const auto elsewhere = held_elsewhere(member_);
+  if (!leaves || !elsewhere) {
+    return leaves ? elsewhere.error() : leaves.error();
+  }
+  Hello hello = sign_hello(member_.device_key, member_.clinic, exporter_, have_digest(*leaves));
+  if (std::none_of(elsewhere->begin(), elsewhere->end(), [](const HeldElsewhere& one) { return one.held != 0; })) {
+    auto first = member_.store.read(member_.replica(), 1, 1, 1);
+    if (!first || first->empty()) {
+      return first ? Result<Bytes>(wire::Fault("entry.gap", "")) : Result<Bytes>(first.error());
+    }
+    // The introduction alone, with a head of its own: it is a commit by itself.
+    Run run;
+    run.replica = member_.replica();
+    run.before = start_of({member_.clinic, run.replica, member_.device_key.pub()}).hash;
+    run.head = sign_head(member_.device_key, member_.clinic, run.replica, 1, first->front().hash);
+    run.rows = std::move(*first);
+    hello.introduction = std::move(run);
+  }
+  return hello.to_bytes(member_.clinic, exporter_);
+}
+
+Result<void> Caller::know_peer(const Same& same) {
+  const auto heads = member_.store.heads();
+  if (!heads) {
+    return heads.error();
+  }
+  std::vector<PublicKey> keys;
+  if (const auto hub = heads->meta.find(std::string(hub_key_name)); hub != heads->meta.end() && hub->second.size() == 32) {
+    std::copy(hub->second.begin(), hub->second.end(), keys.emplace_back().begin());
+  }
+  for (const Head& head : heads->newest) {
+    if (const auto intro = stored_intro(member_.store, member_.clinic, head.replica)) {
+      keys.push_back(intro->sign_pub);
+    }
+  }
+  for (const PublicKey& key : keys) {
+    if (key != member_.device_key.pub() && verify_same(key, exporter_, same)) {
+      out_.peer = replica_of(member_.clinic, key);
+      return {};
+    }
+  }
+  return wire::Fault("replica.unknown", "", "an answer signed by a replica of this clinic");
+}
+
+Result<void> Caller::receive_same(View answer) {
+  const auto same = Same::from_bytes(answer);
+  if (!same) {
+    return same.error();
+  }
+  if (auto known = know_peer(*same); !known) {
+    return known;
+  }
+  const auto leaves = leaves_of(member_.store);
+  if (!leaves) {
+    return leaves.error();
+  }
+  theirs_ = same->have;
+  if (same->is_same && same->digest == have_digest(*leaves)) {
+    for (const Place& leaf : *leaves) {
+      theirs_.push_back(have_row(leaf));
+    }
+  }
+  step_ = Step::ask;
+  return {};
+}
+
+Result<std::optional<Bytes>> Caller::make_ask() {
+  Ask ask;
+  asked_.clear();
+  for (const HaveRow& row : theirs_) {
+    if ((row.flags & have_parked) != 0 || given_up_.contains(row.replica)) {
+      continue;
+    }
+    const auto here = holds(member_.store, row);
+    if (!here) {
+      return here.error();
+    }
+    if (*here) {
+      continue;
+    }
+    if (asked_.insert(row.replica).second) {
+      const auto points = points_of(member_.store, row.replica);
+      if (!points) {
+        return points.error();
+      }
+      ask.held.insert(ask.held.end(), points->begin(), points->end());
+      ask.wants.push_back({row.replica, 1, row.seq, 0});
+    }
+    for (Want& want : ask.wants) {
+      want.to = want.replica == row.replica ? std::max(want.to, row.seq) : want.to;
+    }
+    if (ask.wants.size() == Ask::wants_max) {
+      break;
+    }
+  }
+  return ask.wants.empty() ? std::optional<Bytes>() : std::optional<Bytes>(ask.to_bytes());
+}
+
+Result<void> Caller::receive_runs(View answer) {
+  auto runs = Runs::from_bytes(answer, MessageKind::runs);
+  if (!runs) {
+    return runs.error();
+  }
+  const bool more = runs->mark;
+  std::set<model::ReplicaId> came;
+  for (const Run& run : runs->runs) {
+    came.insert(run.replica);
+  }
+  const auto taken = take(member_, std::move(runs->runs));
+  if (!taken) {
+    return taken.error();
+  }
+  add_taken(out_.taken, *taken);
+  if (taken->entries == 0) {
+    // Nothing of it could be had, or it waits: not asked for again in this exchange.
+    const std::set<model::ReplicaId>& done = more && !came.empty() ? came : asked_;
+    given_up_.insert(done.begin(), done.end());
+  }
+  return {};
+}
+
+Result<bool> Caller::needs_receipt() {
+  const auto elsewhere = held_elsewhere(member_);
+  if (!elsewhere) {
+    return elsewhere.error();
+  }
+  return std::none_of(elsewhere->begin(), elsewhere->end(), [this](const HeldElsewhere& one) { return one.holder == out_.peer && one.not_held == 0; });
+}
+
+Result<std::optional<Bytes>> Caller::make_take() {
+  if (sends_last_) {
+    sends_last_ = false;
+    return std::optional<Bytes>();
+  }
+  const auto chains = chains_to_give(member_.store);
+  const auto needed = needs_receipt();
+  if (!chains || !needed) {
+    return chains ? needed.error() : chains.error();
+  }
+  Sending sending;
+  for (const model::ReplicaId& replica : *chains) {
+    if (given_up_.contains(replica)) {
+      continue;  // what they hold of it is not known here, so neither is what they lack
+    }
+    if (auto added = add_lacking(member_.store, replica, theirs_, 1, UINT64_MAX >> 1U, budget_, sending); !added) {
+      return added.error();
+    }
+    if (sending.more) {
+      break;
+    }
+  }
+  if (sending.runs.empty() && (has_given_ || !*needed)) {
+    return std::optional<Bytes>();
+  }
+  Runs out;
+  out.kind = MessageKind::take;
+  out.mark = !sending.more;
+  out.runs = std::move(sending.runs);
+  sends_last_ = out.mark;
+  has_given_ = true;
+  return std::optional<Bytes>(out.to_bytes());
+}
+
+Result<void> Caller::receive_receipt(View answer) {
+  ByteReader in(answer);
+  const std::uint8_t kind = in.u8();
+  const std::uint64_t new_there = in.u64();
+  const std::uint64_t parked_there = in.u64();
+  if (in.ran_short() || kind != static_cast<std::uint8_t>(MessageKind::receipt)) {
+    return wire::Fault("exchange.message", "", "a receipt");
+  }
+  const auto receipt = Receipt::from_bytes(in.raw(in.left()));
+  if (!receipt) {
+    return receipt.error();
+  }
+  if (receipt->holder != out_.peer) {
+    return wire::Fault("exchange.receipt", "", "a receipt of the replica that answered");
+  }
+  if (auto kept = keep_receipt(member_, *receipt); !kept) {
+    return kept;
+  }
+  out_.given += new_there;
+  out_.waiting_there += parked_there;
+  theirs_.clear();
+  for (const Receipt::Line& line : receipt->lines) {
+    theirs_.push_back(have_row(line.place));
+  }
+  if (new_there == 0) {
+    sends_last_ = true;  // it takes nothing more of this
+  }
+  return {};
+}
+
+}  // namespace limbledger::ledger

@@ -1,0 +1,184 @@
+// Two replicas of a clinic, message by message: what comes across, what a cut leaves, what is refused. Logic tests of our own rules
+// (schemas/ledger-format.md, section 12).
+#include "tests/unit/exchange/clinic.hpp"
+
+namespace limbledger::ledger::exchange_test {
+
+TEST_CASE("after one exchange both hold the same, fold to the same, and each knows what the hub holds of it") {
+  Device hub(1);
+  Device tablet(2);
+  hub.enrol({&tablet});
+  hub.write_some(50, 3);
+  tablet.write_some(51, 4);
+  tablet.write_some(50, 2);
+  const auto done = exchange(tablet, hub);
+  REQUIRE_MESSAGE(done.has_value(), (done ? "" : code_of(done.error())));
+  CHECK(tablet.have() == hub.have());
+  CHECK(tablet.said() == hub.said());
+  CHECK(done->given == tablet.own_seq() - 1);  // the introduction went with the hello
+  CHECK(done->taken.entries == hub.own_seq());
+  CHECK(tablet.held_at(hub) == tablet.own_seq());
+  tablet.write_some(51, 1);
+  CHECK(tablet.held_at(hub) == tablet.own_seq() - 1);
+}
+
+TEST_CASE("with nothing new an exchange is one call and at most 256 bytes both ways") {
+  Device hub(1);
+  Device tablet(2);
+  hub.enrol({&tablet});
+  tablet.write_some(51, 4);
+  REQUIRE(exchange(tablet, hub).has_value());
+  const std::uint64_t before = hub.own_seq();
+  const auto again = exchange(tablet, hub);
+  REQUIRE(again.has_value());
+  CHECK(again->is_same);
+  CHECK(again->messages == 1);
+  CHECK(again->sent_size == 1 + hello_size);
+  CHECK(again->got_size == 1 + same_size);
+  CHECK(again->sent_size + again->got_size <= 256);
+  CHECK(hub.own_seq() == before);  // nothing is written about nothing
+}
+
+TEST_CASE("the hub writes one witness an exchange that brought something, and the receipt says so") {
+  Device hub(1);
+  Device tablet(2);
+  hub.enrol({&tablet});
+  tablet.write_some(51, 4);
+  const std::uint64_t before = hub.own_seq();
+  REQUIRE(exchange(tablet, hub, SIZE_MAX, 1).has_value());  // as many messages as there are runs
+  CHECK(hub.own_seq() == before + 1);
+  const auto rows = hub.store().read(hub.replica(), before + 1, before + 1, 1);
+  REQUIRE(rows->size() == 1);
+  CHECK(Header::from_bytes(rows->front().header)->kind == Kind::witness);
+  const auto witness = WitnessBody::from_bytes(rows->front().body);
+  REQUIRE(witness.has_value());
+  REQUIRE(witness->heads.size() == 1);
+  CHECK(witness->heads.front().replica == tablet.replica());
+  CHECK(witness->heads.front().seq == tablet.own_seq());
+  Member own = tablet.member();
+  CHECK(held_elsewhere(own)->front().level == ReceiptLevel::witnessed);
+  CHECK(tablet.own_seq() == tablet.seq_of(tablet.replica()));
+  CHECK(tablet.have() == hub.have());
+}
+
+TEST_CASE("an exchange that breaks off anywhere goes on where it was, and no receipt runs ahead of what is held") {
+  for (std::size_t cut = 0; cut < 8; ++cut) {
+    Device hub(1);
+    Device tablet(2);
+    Device other(3);
+    hub.enrol({&tablet, &other});
+    other.write_some(52, 3);
+    REQUIRE(exchange(other, hub).has_value());
+    tablet.write_some(51, 5);
+    INFO(cut);
+    (void)exchange(tablet, hub, cut, 1);
+    CHECK(tablet.held_at(hub) <= hub.seq_of(tablet.replica()));
+    const auto done = exchange(tablet, hub, SIZE_MAX, 1);
+    REQUIRE(done.has_value());
+    CHECK(tablet.have() == hub.have());
+    CHECK(tablet.said() == hub.said());
+    CHECK(tablet.held_at(hub) == tablet.own_seq());
+    CHECK(exchange(tablet, hub)->messages == 1);
+  }
+}
+
+TEST_CASE("long chains go in parts that end at kept heads") {
+  Device hub(1);
+  Device tablet(2);
+  hub.enrol({&tablet});
+  tablet.write_some(51, 2300);
+  const auto done = exchange(tablet, hub, SIZE_MAX, 1000);
+  REQUIRE(done.has_value());
+  CHECK(done->messages >= 5);  // hello, ask, three takes
+  CHECK(hub.seq_of(tablet.replica()) == tablet.own_seq());
+  CHECK(tablet.held_at(hub) == tablet.own_seq());
+  CHECK(tablet.said() == hub.said());
+}
+
+TEST_CASE("what a third wrote comes by way of the hub, and a tablet learns of its receipt though another brought its entries") {
+  Device hub(1);
+  Device a(2);
+  Device b(3);
+  hub.enrol({&a, &b});
+  REQUIRE(exchange(a, hub).has_value());
+  REQUIRE(exchange(b, hub).has_value());
+  REQUIRE(exchange(a, hub).has_value());
+  a.write_some(51, 3);
+  // Tablet to tablet, without the hub.
+  const auto between = exchange(a, b);
+  REQUIRE_MESSAGE(between.has_value(), (between ? "" : code_of(between.error())));
+  CHECK(a.said() == b.said());
+  REQUIRE(exchange(b, hub).has_value());
+  CHECK(hub.seq_of(a.replica()) == a.own_seq());
+  CHECK(a.held_at(hub) < a.own_seq());
+  REQUIRE(exchange(a, hub).has_value());
+  CHECK(a.held_at(hub) == a.own_seq());
+  CHECK(a.have() == hub.have());
+}
+
+TEST_CASE("who is not enrolled is not answered, and neither is a stranger's connection or another clinic") {
+  Device hub(1);
+  Device tablet(2);
+  Device stranger(3);
+  hub.enrol({&tablet});
+  stranger.write_some(51, 1);
+  CHECK(code_of(exchange(stranger, hub).error()) == "replica.unknown");
+  CHECK(hub.seq_of(stranger.replica()) == 0);
+  Member hub_member = hub.member();
+  CHECK(waiting(hub.store())->empty());
+
+  Caller caller(tablet.member(), exporter_of(8));
+  Answerer elsewhere(hub_member, exporter_of(9));
+  const auto hello = caller.next();
+  CHECK(code_of(elsewhere.answer(**hello).error()) == "exchange.foreign");
+  // Each byte of the signed part matters.
+  Answerer answerer(hub_member, exporter_of(8));
+  for (std::size_t at = 0; at < 1 + hello_size; ++at) {
+    Bytes changed = **hello;
+    changed[at] ^= 1U;
+    INFO(at);
+    CHECK_FALSE(answerer.answer(changed).has_value());
+  }
+  CHECK(code_of(answerer.answer(Ask{}.to_bytes()).error()) == "exchange.message");
+  CHECK(answerer.answer(**hello).has_value());
+}
+
+TEST_CASE("an answer that another signed, or that was changed, ends the exchange") {
+  Device hub(1);
+  Device tablet(2);
+  hub.enrol({&tablet});
+  REQUIRE(exchange(tablet, hub).has_value());
+  Answerer answerer(hub.member(), exporter_of(8));
+  for (std::size_t at = 0; at < 1 + same_size; ++at) {
+    Caller caller(tablet.member(), exporter_of(8));
+    auto answer = answerer.answer(**caller.next());
+    REQUIRE(answer.has_value());
+    (*answer)[at] ^= 1U;
+    CHECK_FALSE(caller.receive(*answer).has_value());
+    const auto next = caller.next();
+    CHECK((next.has_value() && !next->has_value()));
+  }
+}
+
+TEST_CASE("demonstration, practice and clinic do not exchange") {
+  Device hub(1);
+  Device practice(2, Purpose::practice);
+  Device demonstration(3, Purpose::demonstration);
+  hub.enrol({&practice, &demonstration});
+  CHECK(code_of(exchange(practice, hub).error()) == "exchange.purpose");
+  CHECK(code_of(exchange(demonstration, hub).error()) == "exchange.purpose");
+  CHECK(hub.seq_of(demonstration.replica()) == 0);
+}
+
+TEST_CASE("a revoked device is not answered") {
+  Device hub(1);
+  Device tablet(2);
+  hub.enrol({&tablet});
+  REQUIRE(exchange(tablet, hub).has_value());
+  Member own = hub.member();
+  REQUIRE(append_orders(own, root_key(), {{OrderKind::revoke, Revoke{tablet.device(), {}}.to_fields()}}).has_value());
+  hub.catch_up();
+  CHECK(code_of(exchange(tablet, hub).error()) == "replica.revoked");
+}
+
+}  // namespace limbledger::ledger::exchange_test
