@@ -329,6 +329,10 @@ Clue cannot_tell_of_pain(const Answers& answers, Side side) {
                          answers.chosen("nerve.sensation_loss_level", side, {"loss_whole_foot_or_more"}), fact(history_not_reliable(answers.view())), fact(too_young)});
 }
 
+Clue foot_taken_off(const Answers& answers, Side side) {
+  return unasked(answers.chosen("body.limb_level", side, {"at_hip", "through_thigh", "at_knee", "through_shin", "at_ankle"}));
+}
+
 std::string_view part_complained_of(const Answers& answers) {
   const model::Sequence* sequence = answers.view().edition().sequence(answers.view().exam().complaint);
   return sequence != nullptr && sequence->part ? std::string_view(sequence->part->text) : std::string_view();

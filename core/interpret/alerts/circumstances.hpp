@@ -66,6 +66,8 @@ namespace limbledger::interpret {
 // Nobody tells of pain here: not awake, not reliable, too young to say what exceeds a hurt, or a leg without feeling. That none is told
 // of is then no answer (BOAST_ACS; rule acs/boast2014). No is never said, and nothing is asked.
 [[nodiscard]] Clue cannot_tell_of_pain(const Answers& answers, model::Side side);
+// Recorded as gone from the ankle up, or higher.
+[[nodiscard]] Clue foot_taken_off(const Answers& answers, model::Side side);
 // Ankle, foot or shin newly out of shape.
 [[nodiscard]] Clue foot_deformed(const Answers& answers, model::Side side);
 // A pulse of the foot that cannot be felt: one, or both.

@@ -211,7 +211,7 @@ TEST_CASE("planted: of a foot or leg that was taken off nothing is answered no")
   const KneeVisit gone = untold_visit("diabetic_foot", "1960-01-01", noes + ";history.diabetes midline answer:yes;body.limb_level left choice:at_ankle");
   const KneeVisit leg_gone = untold_visit("diabetic_foot", "1960-01-01", noes + ";history.diabetes midline answer:yes;body.limb_level left choice:at_knee");
   std::size_t answered = 0;
-  for (const char* name : {"ali", "charcot", "df_infect", "achilles"}) {
+  for (const std::string name : {"ali", "charcot", "df_infect", "achilles", "ankle_disloc"}) {
     CAPTURE(name);
     answered += untold_flag(whole, name) == "asked_no" ? 1U : 0U;
     CHECK(untold_flag(gone, name) != "asked_no");
