@@ -1,6 +1,7 @@
 #include "core/interpret/assess.hpp"
 
 #include "core/interpret/body.hpp"
+#include "core/interpret/contradict/named_side.hpp"
 #include "core/interpret/contradictions.hpp"
 #include "core/interpret/evidence/judge.hpp"
 #include "core/interpret/function/short_stance.hpp"
@@ -39,7 +40,7 @@ void take_all(std::vector<T>& all, std::vector<T> part) {
 // Alerts first, then what the findings say, then the rules, then the evidence: a rule never lowers an alert.
 [[nodiscard]] All judge_all(const View& view, std::span<const model::Exam> earlier, const AssessAsk& ask) {
   All all;
-  all.watched = watch(view, {ask.protected_, ask.before_corrections, ask.place ? &*ask.place : nullptr});  // alerts, rules, concerns
+  all.watched = watch(view, {ask.protected_, ask.before_corrections, ask.place ? &*ask.place : nullptr, ask.known_otherwise});  // alerts, rules, concerns
   const std::vector<Reading> readings = read_motions(view);
   take_all(all.statements, judge_bodies(view));
   take_all(all.statements, judge_norms(view, readings));
@@ -57,7 +58,9 @@ void take_all(std::vector<T>& all, std::vector<T> part) {
   take_all(all.contradictions, finding_contradictions(view));
   take_all(all.contradictions, body_contradictions(view));
   take_all(all.contradictions, measure_contradictions(view));
-  if (auto other_knee = signs_on_the_other_knee(view)) {
+  auto other_knee = signs_on_the_other_knee(view);
+  take_all(all.contradictions, named_side_contradictions(view, other_knee.has_value()));
+  if (other_knee) {
     all.contradictions.push_back(std::move(*other_knee));
   }
   return all;

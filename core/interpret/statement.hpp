@@ -140,10 +140,14 @@ struct Alert {
   std::optional<model::AlertHandled> handled;
   std::optional<wire::LongText> text = std::nullopt;  // in the language that was asked for
   std::optional<bool> call_back = std::nullopt;  // came after the signature
+  std::optional<std::vector<model::Word>> corrected = std::nullopt;  // what it went by, where that is no finding
+  std::optional<model::AlertHandled> handled_before = std::nullopt;  // what was said of it earlier, and does not answer it now
 };
-BOOST_DESCRIBE_STRUCT(Alert, (), (alert, side, state, urgency, interrupts, because, message, meanwhile, stop, audience, sources, handled, text, call_back))
+BOOST_DESCRIBE_STRUCT(Alert, (), (alert, side, state, urgency, interrupts, because, message, meanwhile, stop, audience, sources, handled, text, call_back, corrected, handled_before))
 constexpr auto notes(const Alert*) {
-  return std::array{wire::Note{"call_back", "true: it was not there when the exam was signed, so the person has to be called back"}};
+  return std::array{wire::Note{"call_back", "true: it was not there when the exam was signed, so the person has to be called back"},
+                    wire::Note{"corrected", "of one that is withdrawn_by_correction: person.birth, person.sex, person.norm_sex, exam.person; absent: a finding"},
+                    wire::Note{"handled_before", "what was done or said of it before; it has since been raised by other findings, or became more urgent, and this is no answer"}};
 }
 
 // Whom to call from this place, once an alert of class now stands unanswered.

@@ -106,6 +106,23 @@ View::View(const View& base, const model::Finding& instead)
   own.count = own.count + 1 - taken;
 }
 
+View::View(const View& base, const std::vector<model::EntryId>& without)
+    : exam_(base.exam_), person_(base.person_), edition_(base.edition_), examined_on_(base.examined_on_) {
+  runs_.resize(base.runs_.size());
+  findings_.reserve(base.findings_.size());
+  for (const model::Finding* finding : base.findings_) {
+    if (finding->entry && std::binary_search(without.begin(), without.end(), *finding->entry)) {
+      continue;
+    }
+    if (const model::Item* item = edition_.item(finding->item)) {
+      Run& run = runs_[edition_.index(*item)];
+      run.first = run.count == 0 ? static_cast<std::uint32_t>(findings_.size()) : run.first;
+      ++run.count;
+    }
+    findings_.push_back(finding);
+  }
+}
+
 View::~View() = default;
 
 const Bodies& View::bodies() const {

@@ -31,6 +31,8 @@ class View {
 
   // The same exam with this finding in its slot, whatever stood there: to see what an answer would change. `base` and `instead` live longer.
   View(const View& base, const model::Finding& instead);
+  // The same exam without what these entries say (in order). `base` lives longer.
+  View(const View& base, const std::vector<model::EntryId>& without);
 
   [[nodiscard]] const model::Exam& exam() const { return exam_; }
   [[nodiscard]] const std::optional<model::Person>& person() const { return person_; }

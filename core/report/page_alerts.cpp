@@ -49,6 +49,13 @@ using model::Side;
       return says.ends_with(".\u2069") ? says : says + ".";  // what a person ended keeps its own end
     }
   }
+  if (alert.corrected) {
+    std::vector<std::string> what;
+    for (const model::Word& one : *alert.corrected) {
+      what.push_back(view.say("corrected." + one.text));
+    }
+    return enum_word(view.words, "alert_state", alert.state) + " " + view.say("page.alert_corrected", {{"what", joined(what, "; "), false, true}});
+  }
   return enum_word(view.words, "alert_state", alert.state);
 }
 
@@ -220,6 +227,9 @@ SheetSection alerts_section(const PageView& view) {
     section.bullet(alert_text(alert, view.words) + ".");
     add_because(view, alert.because, section);
     section.under(answer_to(view, alert, planned));
+    if (const auto& before = alert.handled_before; before && (before->action || before->reason)) {
+      section.under(view.say("page.alert_before", {{"text", before->action ? before->action->text : before->reason->text}}));
+    }
     if (alert.call_back.value_or(false)) {
       section.under(view.say("page.call_back"));
     }

@@ -1,5 +1,6 @@
 #include "core/interpret/alerts/alerts.hpp"
 
+#include "core/interpret/after/meanwhile.hpp"
 #include "core/interpret/alerts/circumstances.hpp"
 #include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/body.hpp"
@@ -52,7 +53,12 @@ constexpr std::array left_then_right{Side::left, Side::right};
 }
 
 // Looked at, and found out of the ordinary by what the catalogue says of the item: it speaks for another trouble, and is no proof of a no.
+// So does a grade: a weak pulse is not a pulse that was lost, and no answer that the foot has blood.
 [[nodiscard]] bool speaks_for_another(const View& view, const model::Finding& finding) {
+  if (const auto* grade = std::get_if<model::Grade>(&finding.value)) {
+    const model::Scale* scale = view.edition().scale(grade->scale);
+    return scale != nullptr && scale->ordinary && std::find(scale->ordinary->begin(), scale->ordinary->end(), grade->grade) == scale->ordinary->end();
+  }
   const auto* choice = std::get_if<model::Choice>(&finding.value);
   const model::Item* item = choice != nullptr && finding.side != Side::midline ? view.edition().item(finding.item) : nullptr;
   return item != nullptr && item->region.text != "history" && item->ordinary &&
@@ -72,65 +78,6 @@ void keep_only_true_noes(const View& view, Clue& clue) {
   } else {
     clue.against = FindingTrail::of(view.trails().findings, noes);
   }
-}
-
-// What is done meanwhile for a native joint, for a replaced one, and there for who is ill.
-struct OfReplaced {
-  std::string_view native;
-  std::string_view replaced;
-  std::string_view ill;
-};
-constexpr std::array<OfReplaced, 2> of_replaced{
-    {{"msg.meanwhile.fluid_first", "msg.meanwhile.fluid_first_replaced", "msg.meanwhile.fluid_first_replaced_ill"},
-     {"msg.meanwhile.no_needle_by_program", "msg.meanwhile.no_needle_by_program_replaced", "msg.meanwhile.no_needle_by_program_replaced"}}};
-
-// What is done instead where the place is known not to have what it takes; the first that fits. Not listed is unknown, and changes nothing.
-struct OfPlace {
-  std::string_view usual;
-  std::string_view lacks;
-  std::string_view instead;
-};
-constexpr std::array<OfPlace, 8> of_place{{{"msg.meanwhile.offload", "offloading", "msg.meanwhile.offload_none_here"},
-                                           {"msg.meanwhile.offload", "crutches", "msg.meanwhile.offload_no_crutches"},
-                                           {"msg.meanwhile.sample_then_antibiotic", "dressings", "msg.meanwhile.cover_then_antibiotic"},
-                                           {"msg.meanwhile.film_shows_nothing_yet", "film", "msg.meanwhile.film_elsewhere"},
-                                           {"msg.meanwhile.film_hip", "film", "msg.meanwhile.film_hip_elsewhere"},
-                                           {"msg.meanwhile.film_both_hips", "film", "msg.meanwhile.film_both_hips_elsewhere"},
-                                           {"msg.meanwhile.scan_route", "ultrasound", "msg.meanwhile.scan_elsewhere"},
-                                           {"msg.meanwhile.pressures_where_had", "doppler", "msg.meanwhile.pressures_elsewhere"}}};
-
-void fit_to_place(const model::Place* place, std::vector<model::MessageId>& meanwhile) {
-  if (place == nullptr || !place->here) {
-    return;
-  }
-  const auto lacks = [&](std::string_view what) {
-    return std::any_of(place->here->begin(), place->here->end(), [&](const model::Here& one) { return one.what.text == what && one.there == model::YesNo::no; });
-  };
-  for (model::MessageId& message : meanwhile) {
-    const auto at = std::find_if(of_place.begin(), of_place.end(), [&](const OfPlace& one) { return one.usual == message.text && lacks(one.lacks); });
-    if (at != of_place.end()) {
-      message.text = at->instead;
-    }
-  }
-}
-
-// Replaced by any answer that stands: of two that disagree the one that keeps the needle away.
-[[nodiscard]] std::vector<model::MessageId> meanwhile_of(const View& view, const JudgedFlag& judged, const model::Place* place) {
-  std::vector<model::MessageId> meanwhile = judged.row->meanwhile;
-  fit_to_place(place, meanwhile);
-  const std::string_view what = judged.raised.what;
-  const std::string_view joint = what.starts_with("hip") ? "body.hip_replaced" : (what.starts_with("ankle") ? "body.ankle_replaced" : "body.knee_replaced");
-  const auto replaced = [&](Side side) { return (!judged.side || *judged.side == side) && view.says_yes(joint, side); };
-  if (std::none_of(left_then_right.begin(), left_then_right.end(), replaced)) {
-    return meanwhile;
-  }
-  for (model::MessageId& message : meanwhile) {
-    const auto at = std::find_if(of_replaced.begin(), of_replaced.end(), [&](const OfReplaced& one) { return one.native == message.text; });
-    if (at != of_replaced.end()) {
-      message.text = what.ends_with("ill") ? at->ill : at->replaced;
-    }
-  }
-  return meanwhile;
 }
 
 [[nodiscard]] Alert to_alert(const View& view, const JudgedFlag& judged, const model::Place* place) {
@@ -159,6 +106,8 @@ void fit_to_place(const model::Place* place, std::vector<model::MessageId>& mean
   alert.stop.clear();
   alert.sources.clear();
   alert.handled.reset();
+  alert.handled_before.reset();
+  alert.corrected.reset();
   return alert;
 }
 
@@ -171,14 +120,43 @@ void fit_to_place(const model::Place* place, std::vector<model::MessageId>& mean
          });
 }
 
-// An action answers the class it was recorded for and those below it: what became more urgent is raised again.
-void take_handling(const model::Exam& exam, Alert& alert) {
-  for (const model::AlertHandled& handled : exam.alerts_handled.value_or(std::vector<model::AlertHandled>{})) {
-    const bool same = handled.alert == alert.alert && handled.side == alert.side;
-    if (same && (alert.urgency != Urgency::now || handled.urgent)) {
-      alert.state = AlertState::handled;
-      alert.handled = handled;
+[[nodiscard]] std::vector<std::vector<const model::Finding*>> told_apart(const View& view);
+
+// It stands, in this class, by what the writer of an answer to it had been shown of the findings: they may have been a mistake that was
+// taken back, and what is found later was answered by nobody.
+[[nodiscard]] bool stands_by_what_was_shown(const View& view, const JudgedFlag& judged, const model::AlertHandled& handled) {
+  if (!handled.unseen) {
+    return true;
+  }
+  const View shown(view, *handled.unseen);
+  if (told_apart(shown).empty()) {
+    const Raised raised = judged.flag->judge(Answers(shown), judged.side.value_or(Side::midline));
+    return raised.applies != Tri::no && raised.clue.is_yes() && raised.urgency <= judged.raised.urgency;
+  }
+  const std::vector<JudgedFlag> flags = judge_flags(shown);
+  return std::any_of(flags.begin(), flags.end(), [&](const JudgedFlag& one) {
+    return one.flag == judged.flag && one.side == judged.side && stands_as_alert(one) && one.raised.urgency <= judged.raised.urgency;
+  });
+}
+
+// An action answers the class it was recorded for and those below it, and what it was recorded of: what became more urgent, or was
+// raised again by other findings, is raised again, with what was said before.
+void take_handling(const View& view, const JudgedFlag& judged, bool gone, Alert& alert) {
+  const auto& all = view.exam().alerts_handled;
+  for (const model::AlertHandled& handled : all ? *all : std::vector<model::AlertHandled>{}) {
+    if (handled.alert != alert.alert || handled.side != alert.side) {
+      continue;
     }
+    const bool answers = (alert.urgency != Urgency::now || handled.urgent) && (gone || stands_by_what_was_shown(view, judged, handled));
+    auto& kept = answers ? alert.handled : alert.handled_before;
+    kept = handled;
+    kept->unseen.reset();
+    if (answers) {
+      alert.state = AlertState::handled;
+    }
+  }
+  if (alert.handled) {
+    alert.handled_before.reset();
   }
 }
 
@@ -251,8 +229,8 @@ void fill_questions(const View& view, const std::vector<JudgedFlag>& flags, Aler
 
 // What was raised once and is no more. One that is now shown inside a graver one is not gone.
 void add_withdrawn(const View& view, const std::vector<JudgedFlag>& now, const AlertsAsk& ask, std::vector<Alert>& alerts) {
-  for (const model::Exam& before : ask.before_corrections) {
-    const View then(before, view.person(), view.edition(), view.examined_on());
+  const auto add = [&](const model::Exam& before, const std::optional<model::Person>& person, const std::vector<model::Word>& corrected) {
+    const View then(before, person, view.edition(), view.examined_on());
     const std::vector<JudgedFlag> flags = judge_flags(then);
     for (const JudgedFlag* judged : listed_alerts(flags)) {
       const auto same = [&](const auto& name, const std::optional<Side>& side) { return name == judged->row->alert && side == judged->side; };
@@ -262,11 +240,20 @@ void add_withdrawn(const View& view, const std::vector<JudgedFlag>& now, const A
         continue;
       }
       Alert alert = to_alert(then, *judged, ask.place);
-      take_handling(view.exam(), alert);
+      take_handling(view, *judged, true, alert);
       alert.state = AlertState::withdrawn_by_correction;
       alert.interrupts = false;
+      if (!corrected.empty()) {
+        alert.corrected = corrected;
+      }
       alerts.push_back(std::move(alert));
     }
+  };
+  for (const model::Exam& before : ask.before_corrections) {
+    add(before, view.person(), {});
+  }
+  for (const KnownOtherwise& before : ask.known_otherwise) {
+    add(before.exam, before.person, before.corrected);
   }
 }
 
@@ -441,7 +428,7 @@ std::vector<Alert> raised_alerts(const View& view, const std::vector<JudgedFlag>
   std::vector<Alert> alerts;
   for (const JudgedFlag* judged : listed_alerts(flags)) {
     Alert alert = to_alert(view, *judged, ask.place);
-    take_handling(view.exam(), alert);
+    take_handling(view, *judged, false, alert);
     alerts.push_back(std::move(alert));
   }
   add_withdrawn(view, flags, ask, alerts);

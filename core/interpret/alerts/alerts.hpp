@@ -5,6 +5,7 @@
 #pragma once
 
 #include "core/interpret/alerts/red_flag.hpp"
+#include "core/interpret/assess_ask.hpp"
 #include "core/interpret/statement.hpp"
 #include "core/model/place.hpp"
 
@@ -17,6 +18,7 @@ struct AlertsAsk {
   bool protected_ = false;                            // show what is masked
   std::span<const model::Exam> before_corrections{};  // the exam as it stood while an alert was raised that is no more
   const model::Place* place = nullptr;                // where the exam is done, where that is known
+  std::span<const KnownOtherwise> known_otherwise{};
 };
 
 struct AlertsJudged {

@@ -1,6 +1,7 @@
 #include "core/interpret/alerts/answers.hpp"
 
 #include "core/interpret/alerts/limits.hpp"
+#include "core/interpret/body.hpp"
 
 #include <algorithm>
 
@@ -54,8 +55,21 @@ class Recorded {
 // Nothing of the item was recorded, on whatever side: most of what is asked for.
 [[nodiscard]] bool nothing_of(const View& view, const model::Item* item) { return item != nullptr && view.of(*item).empty(); }
 
+// Where a limb was taken off there is nothing to ask after and nothing to say no of; what was seen all the same counts.
+[[nodiscard]] const OpenBody* taken_off(const View& view, const model::Item* item, Side side) {
+  if (item == nullptr || view.bodies().open().empty()) {
+    return nullptr;
+  }
+  const OpenBody* body = view.bodies().not_applicable(*item, side);
+  return body != nullptr && body->row->why_not == model::WhyNot::no_limb ? body : nullptr;
+}
+
 [[nodiscard]] Clue to_be_asked(const View& view, const model::Item* item, Side side) {
   Clue clue;
+  if (const OpenBody* body = taken_off(view, item, side)) {
+    clue.open.add({view.trails().findings, body->finding});
+    return clue;
+  }
   if (const auto asked = asked_at(item, side)) {
     clue.ask = AskTrail(view.trails().asks, *asked);
   }
@@ -70,6 +84,13 @@ class Recorded {
     clue.value = hear(recorded.findings(), says_any, says).as_tri();
     const auto all = FindingTrail::of(view.trails().findings, recorded.findings());
     (clue.is_yes() ? clue.because : (clue.is_no() ? clue.against : clue.open)) = all;
+    if (const OpenBody* body = clue.is_no() ? taken_off(view, item, side) : nullptr) {
+      clue.value = Tri::undetermined;
+      clue.open = clue.against;
+      clue.open.add({view.trails().findings, body->finding});
+      clue.against.clear();
+      return clue;
+    }
     if (clue.value != Tri::undetermined) {
       return clue;
     }

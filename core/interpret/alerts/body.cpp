@@ -120,7 +120,12 @@ Raised cauda_equina(const Answers& answers, Side) {
   const Clue back = answers.yes("history.back_pain");
   const auto felt_less = [&](Side side) { return answers.chosen("nerve.saddle_touch", side, {"felt_less", "not_felt"}); };
   const Clue saddle = led_by(answers.yes("history.saddle_numbness"), {felt_less(Side::left), felt_less(Side::right)});
-  const Clue bladder = every({answers.yes("history.bladder_bowel_change"), either({back, unasked(answers.yes("history.cancer_known")), drop, saddle})});
+  // What stays in the bladder after voiding tells of it as well, and more surely than what is told: any pain of back or leg is enough then.
+  const Clue retained = answers.count_at_least("general.bladder_after_ml", bladder_left_ml);
+  const Clue changed = led_by(answers.yes("history.bladder_bowel_change"), {retained});
+  const Clue leg_pain = unasked(either({answers.yes("history.pain_below_knee", Side::left), answers.yes("history.pain_below_knee", Side::right),
+                                        answers.yes("history.leg_pain_both")}));
+  const Clue bladder = led_by(every({changed, either({back, unasked(answers.yes("history.cancer_known")), drop, saddle})}), {every({retained, leg_pain})});
   const Clue two_sided = every({unasked(back), either({both("nerve.sensation_foot_reduced"), both("nerve.foot_drop")})});
   Raised raised;
   const Clue root_pain = led_by(back, {answers.yes("history.pain_below_knee", Side::left), answers.yes("history.pain_below_knee", Side::right),
@@ -130,9 +135,14 @@ Raised cauda_equina(const Answers& answers, Side) {
   // Pain down both legs from the back, and new.
   const Clue both_legs = unasked(every({answers.yes("history.leg_pain_both"), root_pain, of_short_history(answers)}));
   raised.clue = led_by(either({saddle, bladder, two_sided}), {told_more, both_legs});
-  const bool told = answers.yes("history.bladder_bowel_change").is_yes();
+  // Weakness of both legs without any pain is not on the page as a sign alone; what would make it one is asked.
+  const bool told = changed.is_yes() || (weak.is_yes() && !root_pain.is_yes());
   if (raised.clue.value == Tri::undetermined && !back.is_yes() && !told) {
     raised.clue.because.clear();
+  } else if (raised.clue.value == Tri::undetermined && weak.is_yes()) {
+    raised.clue.because.add(weak.because);
+  } else if (raised.clue.is_no() && weak.is_yes()) {
+    raised.clue = left_open(raised.clue, weak);
   }
   raised.urgency = AlertClass::now;
   raised.interrupts = true;

@@ -13,14 +13,14 @@ using model::Side;
 
 Raised hip_slip(const Answers& answers, Side side) {
   Raised raised;
-  raised.applies = answers.aged(slip_from, slip_to);
+  const Clue seen = answers.chosen("history.film_result", side, {"hip_slip_seen"});
+  raised.applies = seen.is_yes() ? Tri::yes : answers.aged(slip_from, slip_to);  // what a film shows asks for no age
   if (raised.applies == Tri::no) {
     return raised;
   }
   const Clue lost = hip_rotation_lost(answers, side);
   const Clue rolls = answers.positive("hip.log_roll", side);
   const Clue gait = answers.chosen("gait.pattern", side, {"turned_out"});
-  const Clue seen = answers.chosen("history.film_result", side, {"hip_slip_seen"});
   raised.clue = led_by(lost, {gait, answers.positive("hip.turns_out_in_flexion", side),
                               answers.chosen("hip.leg_attitude", side, {"attitude_turned_out", "attitude_short_turned_out"}), seen});
   if (raised.clue.value == Tri::undetermined && rolls.is_yes()) {
@@ -55,6 +55,14 @@ Raised limping_child(const Answers& answers, Side) {
   raised.clue = every({circumstance(negate(injured(answers))), limping, led_by(sign, {told})});
   if (raised.clue.value == Tri::undetermined && !limping.is_yes()) {
     raised.clue.because.clear();
+  }
+  // A tender testis: the page has it looked at in every limping child and gives no class, so it is named and never a no, and what makes
+  // the limp red is asked.
+  const Clue testis = led_by(Clue{}, {answers.any_yes({"pelvis.scrotum_tender"}, Side::left), answers.any_yes({"pelvis.scrotum_tender"}, Side::right)});
+  if (testis.is_yes() && raised.clue.is_no()) {
+    raised.clue = left_open(raised.clue, testis);
+  } else if (testis.is_yes() && !raised.clue.is_yes()) {
+    raised.clue.because.add(testis.because);
   }
   // Nobody limps before walking: that both legs are moved is no answer about it.
   if (answers.aged(0, 0) == Tri::yes && raised.clue.is_no()) {

@@ -2,6 +2,7 @@
 
 #include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/motion/difference.hpp"
+#include "core/interpret/rules/injury.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -318,6 +319,18 @@ Clue ankle_restricted(const Answers& answers, Side side) {
     out = first || (out.value == Tri::undetermined && one.is_no()) ? one : out;
   }
   return out;
+}
+
+Clue cannot_tell_of_pain(const Answers& answers, Side side) {
+  const bool too_young = answers.aged(0, tells_of_pain_from - 1) == Tri::yes;
+  return led_by(Clue{}, {negate(answers.yes("general.answers_reliable")),
+                         answers.chosen("general.consciousness", Side::midline, {"mind_new_confusion", "mind_voice", "mind_pain", "mind_none"}),
+                         answers.yes("body.feeling_lost", side), answers.yes("body.paralysis", side),
+                         answers.chosen("nerve.sensation_loss_level", side, {"loss_whole_foot_or_more"}), fact(history_not_reliable(answers.view())), fact(too_young)});
+}
+
+Clue foot_taken_off(const Answers& answers, Side side) {
+  return unasked(answers.chosen("body.limb_level", side, {"at_hip", "through_thigh", "at_knee", "through_shin", "at_ankle"}));
 }
 
 std::string_view part_complained_of(const Answers& answers) {

@@ -63,6 +63,11 @@ namespace limbledger::interpret {
 [[nodiscard]] std::string_view ischaemia_grade(const Answers& answers, model::Side side);
 // The region of the complaint, or none: hip, knee, leg, ankle, foot, pelvis.
 [[nodiscard]] std::string_view part_complained_of(const Answers& answers);
+// Nobody tells of pain here: not awake, not reliable, too young to say what exceeds a hurt, or a leg without feeling. That none is told
+// of is then no answer (BOAST_ACS; rule acs/boast2014). No is never said, and nothing is asked.
+[[nodiscard]] Clue cannot_tell_of_pain(const Answers& answers, model::Side side);
+// Recorded as gone from the ankle up, or higher.
+[[nodiscard]] Clue foot_taken_off(const Answers& answers, model::Side side);
 // Ankle, foot or shin newly out of shape.
 [[nodiscard]] Clue foot_deformed(const Answers& answers, model::Side side);
 // A pulse of the foot that cannot be felt: one, or both.

@@ -94,6 +94,8 @@ Raised infected_foot(const Answers& answers, Side side) {
     if (!sore) {
       raised.clue.because.clear();  // diabetes, or a scratch, points to no infected foot
     }
+  } else if (const Clue gone = foot_taken_off(answers, side); gone.is_yes()) {
+    raised.clue = left_open(raised.clue, gone);  // whole skin of what is left is no answer about a foot
   }
   return raised;
 }

@@ -66,14 +66,17 @@ Raised hip_fracture_old(const Answers& answers, Side side) {
   const Clue why = led_by(either({circumstance(hurt_lately(answers)), circumstance(walks_not)}), {fall});
   const bool weak = answers.yes("history.frail").is_yes() || (answers.yes("history.memory_poor").is_yes() && walks_not.is_yes());
   Raised raised;
-  raised.applies = weak ? Tri::yes : answers.aged(hip_fracture_from, 200);
+  // What is seen asks for no age: a break on the film, or a leg short and turned out after an injury.
+  const bool lies_so = answers.chosen("hip.leg_attitude", side, {"attitude_short_turned_out"}).is_yes() && (fall.is_yes() || hurt_lately(answers).is_yes());
+  raised.applies = weak || seen.is_yes() || lies_so ? Tri::yes : answers.aged(hip_fracture_from, 200);
   raised.clue = every({why, sign});
   for (const Clue& told : {fall, walks_not}) {
     if (!raised.clue.is_no() && told.is_yes()) {
       raised.clue.because.add(told.because);
     }
   }
-  raised.what = seen.is_yes() ? "seen" : "raised";
+  const bool by_look = !weak && answers.aged(hip_fracture_from, 200) != Tri::yes;
+  raised.what = seen.is_yes() ? "seen" : (by_look ? "lies_so" : "raised");
   return raised;
 }
 

@@ -207,6 +207,35 @@ Clue compartment_in_danger(const Answers& answers, Side side) {
                  answers.any_yes({"leg.compartment_front_tense", "leg.compartment_outer_tense", "leg.compartment_back_tense"}, side)});
 }
 
+namespace {
+
+// Of who cannot tell of pain its absence is no answer, and a hand tells what can be told: muscles felt tense after an injury, under a
+// plaster or by what else does it are raised (convention, beyond the page, whose example has them soft and leaves it open).
+void judge_without_pain(const Answers& answers, Side side, const Clue& hidden, const Clue& pains, Raised& raised) {
+  const Clue tense = led_by(answers.yes("leg.tense_compartment", side),
+                            {answers.any_yes({"leg.compartment_front_tense", "leg.compartment_outer_tense", "leg.compartment_back_tense"}, side)});
+  const Clue cause = led_by(answers.yes("history.injury_severe_or_crush"),
+                            {answers.chosen("history.film_result", side, {"knee_fracture_seen", "shaft_fracture_seen", "ankle_fracture_seen", "foot_fracture_seen"}),
+                             answers.chosen("history.compartment_causes", side, {"cause_shin_broken", "cause_crush", "cause_long_lying", "cause_tight_cast",
+                                                                                 "cause_flow_back", "cause_operation", "cause_bleed", "cause_snake"}),
+                             answers.chosen("body.cast", side, {"cast_thigh", "cast_knee", "cast_shin", "cast_ankle", "cast_foot"}),
+                             circumstance(hurt_lately(answers))});
+  raised.clue = every({tense, unasked(cause)});
+  if (raised.clue.is_yes()) {
+    raised.clue.because.add(hidden.because);
+    raised.what = "untold";
+    return;
+  }
+  raised.clue.value = Tri::undetermined;
+  raised.clue.open.add(hidden.because);
+  raised.clue.open.add(pains.against);
+  raised.clue.open.add(pains.open);
+  raised.clue.open.add(raised.clue.against);
+  raised.clue.against.clear();
+}
+
+}  // namespace
+
 // Pain beyond what the hurt explains, or pain on stretch, in a limb at risk; both together without. The pulse never lowers it.
 // Stretch pain alone in a limb not at risk is not raised; where nobody asked, that question comes first (C3).
 Raised compartment(const Answers& answers, Side side) {
@@ -218,16 +247,19 @@ Raised compartment(const Answers& answers, Side side) {
   // Where either pain would raise it, a group of muscles that nobody stretched is open: one stretch of four is no answer.
   const Clue stretched = either({behind, answers.yes("leg.stretch_pain_front", side), answers.yes("leg.stretch_pain_outer", side), answers.yes("leg.stretch_pain_deep", side)});
   const Clue risk = compartment_in_danger(answers, side);
-  const Clue hidden = negate(answers.yes("general.answers_reliable"));
+  const Clue hidden = cannot_tell_of_pain(answers, side);
   Raised raised;
   raised.urgency = AlertClass::now;
   raised.interrupts = true;
+  if (hidden.is_yes() && !beyond.is_yes() && !stretch.is_yes()) {
+    judge_without_pain(answers, side, hidden, either({beyond, stretched}), raised);
+    return raised;
+  }
   const Clue both = every({beyond, beyond.is_yes() ? stretched : stretch});
   if (both.is_yes()) {
     raised.clue = both;
   } else if (risk.is_yes()) {
-    // Who cannot tell of pain is never a no.
-    raised.clue = either({beyond, stretched, hidden.is_yes() ? unasked(Clue{}) : fact(Tri::no)});
+    raised.clue = either({beyond, stretched});
     raised.clue.because.add(risk.because);
   } else if (beyond.is_yes()) {
     raised.clue = risk.is_no() ? both : beyond;
@@ -275,6 +307,8 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   raised.clue = every({perfusion, gross ? fact(Tri::yes) : symptom, lately});
   if (raised.clue.value == Tri::undetermined && !perfusion.is_yes()) {
     raised.clue.because = perfusion.because;
+    // A vessel that is wide behind the knee can close: the pages give it no class, so the foot is asked after.
+    raised.clue.because.add(answers.any_yes({"knee.popliteal_swelling_beats", "vessel.pulse_popliteal_broad"}, side).because);
   }
   raised.urgency = AlertClass::now;
   raised.interrupts = true;

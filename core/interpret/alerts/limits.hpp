@@ -42,6 +42,8 @@ inline constexpr std::int64_t late_dislocation_to = 5;      // CONVENTION: sough
 inline constexpr std::int64_t ultrasound_to_months = 5;     // RACGP_DDH: ultrasound to six months, then film
 inline constexpr std::int64_t lump_over_mm = 50;            // NICE_NG12, SCOT_SARCOMA: more than 5 cm
 inline constexpr std::int64_t limp_unseen_days = 7;         // LIMP_RCHT: longer and never looked at
+inline constexpr std::int64_t tells_of_pain_from = 3;       // CONVENTION: younger, nobody tells what exceeds a hurt
+inline constexpr std::int64_t bladder_left_ml = 200;        // CES_GIRFT: what stays behind after voiding; less does not exclude
 inline constexpr std::int64_t calf_fuller_mm = 20;          // CONVENTION: a calf this much thicker opens the question of a clot
 
 }  // namespace limbledger::interpret

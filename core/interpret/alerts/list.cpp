@@ -41,6 +41,9 @@ std::span<const RedFlag> all_red_flags() {
       RedFlag{"alert.bone_stress", true, &bone_stress},
       RedFlag{"alert.ddh_late", true, &late_dislocation},
       RedFlag{"alert.joints_stiff", false, &joints_stiff},
+      RedFlag{"alert.bleeding", true, &bleeding_now},
+      RedFlag{"alert.fracture", true, &broken_bone},
+      RedFlag{"alert.pelvic_fx", false, &broken_pelvis},
   };
   return flags;
 }

@@ -40,7 +40,7 @@ struct RedFlag {
 
 [[nodiscard]] std::span<const RedFlag> all_red_flags();
 
-// By file: hip.cpp, limb.cpp, joint.cpp, extensor.cpp, child.cpp, body.cpp, foot.cpp, skin.cpp, flow.cpp, stress.cpp.
+// By file: hip.cpp, limb.cpp, joint.cpp, extensor.cpp, child.cpp, body.cpp, foot.cpp, skin.cpp, flow.cpp, stress.cpp, seen.cpp.
 [[nodiscard]] Raised open_fracture(const Answers& answers, model::Side side);
 [[nodiscard]] Raised dislocated_kneecap(const Answers& answers, model::Side side);
 [[nodiscard]] Raised dislocated_knee(const Answers& answers, model::Side side);
@@ -75,6 +75,9 @@ struct RedFlag {
 [[nodiscard]] Raised hip_bone_stress(const Answers& answers, model::Side side);
 [[nodiscard]] Raised bone_stress(const Answers& answers, model::Side side);
 [[nodiscard]] Raised late_dislocation(const Answers& answers, model::Side side);
+[[nodiscard]] Raised bleeding_now(const Answers& answers, model::Side side);
+[[nodiscard]] Raised broken_bone(const Answers& answers, model::Side side);
+[[nodiscard]] Raised broken_pelvis(const Answers& answers, model::Side side);
 [[nodiscard]] Raised joints_stiff(const Answers& answers, model::Side side);
 
 }  // namespace limbledger::interpret

@@ -154,6 +154,27 @@ template <class T>
   return hear(view.at(part.item.text, side_for(view, part.item, side)), bit_for | bit_against, says);
 }
 
+// What a single test was seen to give, whatever speaks against believing it; nothing where several that differ stand.
+[[nodiscard]] std::optional<bool> seen_of(const View& view, const GroupMember& member, model::Side judged_side) {
+  if (member.parts.size() != 1) {
+    return std::nullopt;
+  }
+  const TestPart& part = member.parts.front();
+  std::optional<bool> seen;
+  for (const model::Finding* finding : view.at(part.item.text, side_for(view, part.item, leg_of(part.side, judged_side)))) {
+    const std::string_view word = word_of_finding(view, part, *finding);
+    const bool yes = holds(part.yes, word);
+    if (!settles(*finding) || (!yes && !holds(part.no, word))) {
+      continue;
+    }
+    if (seen && *seen != yes) {
+      return std::nullopt;
+    }
+    seen = yes;
+  }
+  return seen;
+}
+
 [[nodiscard]] bool uses_any(const GroupMember& member, const std::set<std::string>& items) {
   return std::any_of(member.parts.begin(), member.parts.end(), [&](const TestPart& part) { return items.count(part.item.text) > 0; });
 }
@@ -308,6 +329,11 @@ std::vector<TestHeard> hear_tests(const View& view, const reference::EvidenceCon
         heard.admission = reference::admit(*heard.row, condition, person);
         if (heard.admission.row_class != reference::RowClass::none && heard.positive) {
           heard.ratio = ratio_of(*heard.row, *heard.positive);
+        }
+        const bool not_counted_twice = heard.state == "in_prior" || heard.state == "not_native";
+        if (heard.admission.row_class != reference::RowClass::none && !heard.positive && !not_counted_twice) {
+          heard.aside = seen_of(view, member, side);
+          heard.if_counted = heard.aside ? ratio_of(*heard.row, *heard.aside) : std::nullopt;
         }
         const bool open_by_parts = !heard.positive && heard.state != "in_prior" && heard.state != "not_native";
         if (heard.admission.row_class != reference::RowClass::none && member.parts.size() > 1 && open_by_parts && heard.part_positive) {

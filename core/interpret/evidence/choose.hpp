@@ -23,9 +23,13 @@ struct TestHeard {
   std::optional<Ratio> ratio;  // where it may compute
   bool part_positive = false;  // a part of it is positive, whatever the whole is
   std::optional<Ratio> if_negative;  // of a composite left open although a part is positive: what it would have said, had that part not been
+  std::optional<bool> aside;   // of one test that was done and does not count: what was seen, had nothing spoken against believing it
+  std::optional<Ratio> if_counted;   // the ratio it would have had
   bool weak = false;           // a negative that cannot be told from this test now: it gives no direction by itself
 
   [[nodiscard]] bool computes() const { return positive && ratio; }
+  // Done, with figures that could have computed, and not believed: nothing else becomes more certain by that.
+  [[nodiscard]] bool set_aside() const { return !positive && if_counted; }
 };
 
 // Acutely injured (within 14 days: our convention, after the advice to examine again at two weeks), and what chooses the prior.

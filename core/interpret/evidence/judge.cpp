@@ -74,11 +74,34 @@ void add_open_composites(const std::vector<TestHeard>& heard, const Choice& choi
   }
 }
 
+// A test of the same group that comes first and was set aside: had it counted it would have stood in the keeper's place, and what is not
+// believed may not make the other one more certain. One that says otherwise is simply not believed.
+void add_set_aside(const std::vector<TestHeard>& heard, const Choice& choice, std::vector<Replaced>& all) {
+  for (std::size_t k = 0; k < choice.kept.size(); ++k) {
+    const TestHeard& keeper = heard[choice.kept[k]];
+    for (std::size_t at = 0; at < choice.kept[k]; ++at) {
+      if (heard[at].group == keeper.group && heard[at].set_aside() && *heard[at].aside == *keeper.positive) {
+        std::vector<Ratio> ratios = ratios_of(heard, choice.kept);
+        ratios[k] = *heard[at].if_counted;
+        all.push_back({&heard[at], &keeper, combine(ratios), true});
+        break;
+      }
+    }
+  }
+}
+
 void widen(Chances& chances_now, const PriorShare& prior, std::vector<Replaced>& replaced) {
   for (Replaced& one : replaced) {
     const Chances former = chances(prior, one.combined);
     one.point = former.point;
     if (!one.agrees) {
+      continue;
+    }
+    if (one.set_aside()) {
+      const bool lower = *one.keeper->positive;
+      one.kept_as_end = lower ? former.low < chances_now.low : former.high > chances_now.high;
+      chances_now.low = lower ? std::min(chances_now.low, former.low) : chances_now.low;
+      chances_now.high = lower ? chances_now.high : std::max(chances_now.high, former.high);
       continue;
     }
     if (*one.keeper->positive && former.high > chances_now.high) {
@@ -194,9 +217,14 @@ void name_hypothesis(JudgedHypothesis& judged, bool nothing) {
     account.combined = combine(ratios_of(heard, choice.kept));
     account.replaced = replaced_tests(heard, choice);
     add_open_composites(heard, choice, account.replaced);
+    add_set_aside(heard, choice, account.replaced);
     account.prior = prior_of(view, condition.condition, here, priors);
     account.second_class =
         std::any_of(choice.kept.begin(), choice.kept.end(), [&](std::size_t at) { return heard[at].admission.row_class == RowClass::second; });
+    // Its class stays where it was done and is not believed: what is left is not surer for it.
+    account.second_class = account.second_class || std::any_of(heard.begin(), heard.end(), [](const TestHeard& one) {
+                             return one.set_aside() && one.admission.row_class == RowClass::second;
+                           });
     nothing = tells_nothing(account.combined);
     // The side to which it leans is kept, weakly, where the interval holds 1: else a positive result that computes could lower
     // what another test's bare direction had said before it.

@@ -150,6 +150,11 @@ void write_chances(const Account& account, const Hypothesis& result, Working& wo
                             (one.kept_as_end ? "; its figure stays as an end of the range" : ""));
       continue;
     }
+    if (one.set_aside()) {
+      add_line(working, one.test->member->test.text + " was set aside (" + one.test->state + "); counted it would give " + three(one.point) +
+                            (one.kept_as_end ? "; its figure stays as an end of the range" : ""));
+      continue;
+    }
     const std::string dropped = one.test != nullptr ? one.test->member->test.text + result_word(*one.test) + " gave " + three(one.point)
                                                     : "without " + one.keeper->member->test.text + " it was " + three(one.point);
     const std::string why = one.test != nullptr ? ", replaced by " + one.keeper->member->test.text + ", which stands before it in the group: "

@@ -18,7 +18,8 @@ struct Replaced {
   double point = 0;
   bool kept_as_end = false;
 
-  [[nodiscard]] bool open_composite() const { return test != nullptr && !test->positive; }
+  [[nodiscard]] bool open_composite() const { return test != nullptr && !test->positive && test->if_negative; }
+  [[nodiscard]] bool set_aside() const { return test != nullptr && test->set_aside(); }
 };
 
 struct Account {

@@ -123,6 +123,19 @@ void ExamFolder::fill_slot(const Slot& slot, const std::vector<std::size_t>& hea
   }
 }
 
+// Its writer saw it, or saw what it corrects without saying anything else of that leg.
+bool ExamFolder::shown_to(std::size_t writer, std::size_t entry) const {
+  if (graph_.saw(writer, entry)) {
+    return true;
+  }
+  const model::Observation& here = *observation(entry);
+  const auto& targets = nodes_[entry].targets;
+  return std::any_of(targets.begin(), targets.end(), [&](std::size_t target) {
+    const model::Observation* old = observation(target);
+    return old != nullptr && old->value == here.value && old->origin == here.origin && side_now_[target] == side_now_[entry] && shown_to(writer, target);
+  });
+}
+
 // A side exchange turns what its writer had seen, as it does a finding.
 void ExamFolder::fill_alerts_handled() {
   for (std::size_t i = 0; i < graph_.size(); ++i) {
@@ -131,7 +144,19 @@ void ExamFolder::fill_alerts_handled() {
       continue;
     }
     model::AlertHandled handled{body_of->alert, body_of->side, body_of->urgent, body_of->action, body_of->reason, graph_.at(i).operation().by,
-                                wall_of(graph_.at(i).operation())};
+                                wall_of(graph_.at(i).operation()), std::nullopt};
+    std::vector<model::EntryId> unseen;
+    for (std::size_t other = 0; other < graph_.size(); ++other) {
+      const bool found = observation(other) != nullptr ? nodes_[other].replaced_by.empty() && !shown_to(i, other)
+                                                       : body<model::AddendumBody>(other) != nullptr && !graph_.saw(i, other);
+      if (!nodes_[other].is_void && found) {
+        unseen.push_back(graph_.at(other).entry());
+      }
+    }
+    if (!unseen.empty()) {
+      std::sort(unseen.begin(), unseen.end());
+      handled.unseen = std::move(unseen);
+    }
     for (std::size_t swap = 0; swap < graph_.size(); ++swap) {
       if (!nodes_[swap].is_void && body<model::SwapSidesBody>(swap) != nullptr && graph_.saw(swap, i) && handled.side) {
         handled.side = other_side(*handled.side);

@@ -71,6 +71,7 @@ class ExamFolder {
   [[nodiscard]] model::Side side_now(std::size_t entry);
   void fill_slot(const Slot& slot, const std::vector<std::size_t>& heads);
   void fill_history();
+  [[nodiscard]] bool shown_to(std::size_t writer, std::size_t entry) const;
   [[nodiscard]] model::Finding to_finding(std::size_t entry, model::Standing standing) const;
 
   template <class T>

@@ -90,9 +90,10 @@ struct AlertHandled {
   std::optional<wire::Remark> reason;
   std::optional<ExaminerId> by;
   Instant at;
+  std::optional<std::vector<EntryId>> unseen;  // of what is found now, what its writer had not been shown; worked out, never stored
   friend bool operator==(const AlertHandled&, const AlertHandled&) = default;
 };
-BOOST_DESCRIBE_STRUCT(AlertHandled, (), (alert, side, urgent, action, reason, by, at))
+BOOST_DESCRIBE_STRUCT(AlertHandled, (), (alert, side, urgent, action, reason, by, at, unseen))
 
 struct Exam {
   std::optional<ExamId> exam;  // absent in a document

@@ -1,6 +1,6 @@
 // Alerts on the wire: on the reply to a finding, to whom they are told, handled, taken back by a correction; what is withheld and
 // asked back once; the signature and the next step. Sources: contract, sections 7 and 9; clinical safety, C2, C9, C12, C16, C21.
-#include "tests/unit/service/desk_fixture.hpp"
+#include "tests/unit/service/after/clinic.hpp"
 
 #include <doctest/doctest.h>
 
@@ -95,6 +95,94 @@ TEST_CASE_FIXTURE(Knee, "what was handled as the same day and becomes urgent is 
   record(answer("history.breathless", "midline", "yes"));
   CHECK(at(assess(R"(,"only":["alert.dvt"])"), "/alerts/0/state") == "raised");
   CHECK(at(assess(R"(,"only":["alert.dvt"])"), "/alerts/0/urgency") == "now");
+}
+
+// C2 closes an alert by an action or a reason; that it answers only what its writer had been shown is our own rule.
+TEST_CASE_FIXTURE(Knee, "planted: a reason given for a mistake that was taken back answers no new raise; it interrupts again with the former reason beside it") {
+  const auto absent = [](const std::string& pulse) {
+    return R"({"item":"vessel.pulse_)" + pulse + R"(","side":"left","value":{"kind":"grade","scale":"pulse/0-3","grade":"0"},"replaces":[]})";
+  };
+  const auto ali = [&](const std::string& member) { return at(assess(R"(,"only":["alert.ali"])"), "/alerts/0/" + member); };
+  const std::string dorsal = at(record(absent("dorsalis_pedis")), "/recorded/0/finding");
+  const std::string tibial = at(record(absent("posterior_tibial")), "/recorded/0/finding");
+  const std::string cold = record(answer("vessel.foot_cold", "left", "yes"));
+  REQUIRE(ali("state") == "raised");
+  write("alert.handle", R"("alert":"alert.ali","side":"left","reason":"recorded on the wrong leg")");
+  CHECK(ali("state") == "handled");
+  // The same said again in its place is nothing new.
+  const auto again = [&](const std::string& entry, const std::string& word) {
+    return record(R"({"item":"vessel.foot_cold","side":"left","value":{"kind":"answer","answer":")" + word + R"("},"replaces":[")" + entry + "\"]}");
+  };
+  const std::string same = again(at(cold, "/recorded/0/entry"), "yes");
+  CHECK(ali("state") == "handled");
+  const auto take_back = [&](const std::string& finding) { write("finding.withdraw", R"("finding":")" + finding + R"(","reason":"the other leg")"); };
+  take_back(dorsal);
+  take_back(tibial);
+  // The cold foot of an injured leg still stands and raises it by itself.
+  record(absent("dorsalis_pedis"));
+  CHECK(ali("state") == "handled");
+  // It is corrected, and only what came later raises.
+  const std::string warm = again(at(same, "/recorded/0/entry"), "no");
+  record(absent("posterior_tibial"));
+  const std::string raised = again(at(warm, "/recorded/0/entry"), "yes");
+  CHECK(at(raised, "/alerts/0/alert") == "alert.ali");
+  CHECK(at(raised, "/alerts/0/state") == "raised");
+  CHECK(at(raised, "/alerts/0/interrupts") == "true");
+  CHECK(at(raised, "/alerts/0/handled") == "");
+  CHECK(at(raised, "/alerts/0/handled_before/reason") == "recorded on the wrong leg");
+  CHECK(at(raised, "/alerts/0/handled_before/unseen") == "");
+  CHECK(at(ok("exam.read", R"({"exam":")" + exam + "\"}"), "/exam/alerts_handled/0/unseen") == "");
+  CHECK(added::unwrapped(at(ok("note.write", R"({"exam":")" + exam + "\"}"), "/text")).find("Said of it before, no answer to what is found now") != std::string::npos);
+  write("alert.handle", R"("alert":"alert.ali","side":"left","action":"called the district")");
+  CHECK(ali("state") == "handled");
+  CHECK(ali("handled/action") == "called the district");
+  CHECK(ali("handled_before") == "");
+}
+
+// C2: a correction that removes an alert leaves it; whose age and sex it is may be what was corrected.
+TEST_CASE_FIXTURE(Knee, "planted: an alert that goes with a corrected birth date, or with the person, stays withdrawn and names what was corrected") {
+  const auto person_of = [&](const std::string& born) {
+    return at(ok("person.register", R"({"names":[{"text":"Rumi Invented"}],"sex":"female","birth":{"date":")" + born + R"("},"request":")" + request_id(++requests) + "\"}"), "/person/person");
+  };
+  const auto move_to = [&](const std::string& person) {
+    write("exam.move", R"("person":")" + person + R"(","reason":"now known","confirmed":["value.unusual"])");
+  };
+  const auto scfe = [&](const std::string& member) { return at(assess(R"(,"only":["alert.scfe"])"), "/alerts/0/" + member); };
+  const std::string girl = person_of("2013-05-01");
+  move_to(girl);
+  CHECK(scfe("state") == "");
+  record(R"({"item":"hip.leg_attitude","side":"left","value":{"kind":"choice","choice":"attitude_turned_out"},"position":"supine","replaces":[]})");
+  REQUIRE(scfe("state") == "raised");
+  const std::string read = ok("person.read", R"({"person":")" + girl + "\"}");
+  ok("person.amend", R"({"person":")" + girl + R"(","changes":{"birth":{"date":"1993-05-01"}},"replaces":)" + at(read, "/revision") + R"(,"seen":)" + at(read, "/revision") +
+                         R"(,"request":")" + request_id(++requests) + "\"}");
+  CHECK(scfe("state") == "withdrawn_by_correction");
+  CHECK(scfe("corrected") == R"(["person.birth"])");
+  CHECK(scfe("interrupts") == "false");
+  CHECK(added::unwrapped(at(ok("note.write", R"({"exam":")" + exam + "\"}"), "/text")).find("Corrected since: the date of birth") != std::string::npos);
+  // On the reply to a finding as well, and answered like any other.
+  CHECK(record(answer("history.pop", "left", "no")).find("withdrawn_by_correction") != std::string::npos);
+  write("alert.handle", R"("alert":"alert.scfe","side":"left","reason":"born in 1993")");
+  CHECK(scfe("handled/reason") == "born in 1993");
+  // A person who was corrected before the exam was opened leaves nothing.
+  const std::string second = at(ok("exam.open", R"({"person":")" + girl + R"(","complaint":"acute_knee","setting":"outreach","side":"left","injured_on":"2026-11-23","request":")" +
+                                                     request_id(++requests) + "\"}"), "/exam/exam");
+  CHECK(ok("exam.assess", R"({"exam":")" + second + "\"}").find("withdrawn_by_correction") == std::string::npos);
+}
+
+TEST_CASE_FIXTURE(Knee, "planted: an alert that goes because the exam was moved to another person stays withdrawn and says so") {
+  const auto person_of = [&](const std::string& name, const std::string& born) {
+    return at(ok("person.register", R"({"names":[{"text":")" + name + R"("}],"sex":"female","birth":{"date":")" + born + R"("},"request":")" + request_id(++requests) + "\"}"), "/person/person");
+  };
+  const std::string child = person_of("Rumi Invented", "2013-05-01");
+  const std::string mother = person_of("Ilse Madeup", "1986-05-01");
+  write("exam.move", R"("person":")" + child + R"(","reason":"now known")");
+  record(R"({"item":"hip.leg_attitude","side":"left","value":{"kind":"choice","choice":"attitude_turned_out"},"position":"supine","replaces":[]})");
+  write("exam.move", R"("person":")" + mother + R"(","reason":"it was the mother")");
+  const std::string all = assess(R"(,"only":["alert.scfe"])");
+  CHECK(at(all, "/alerts/0/state") == "withdrawn_by_correction");
+  CHECK(at(all, "/alerts/0/corrected") == R"(["exam.person"])");
+  CHECK(all.find("Rumi") == std::string::npos);
 }
 
 TEST_CASE_FIXTURE(Knee, "C2: a correction that removes an alert leaves it raised, withdrawn by correction; so does taking the finding back") {

@@ -21,8 +21,6 @@ using model::Side;
   return says_any_named(finding);
 }
 
-constexpr std::int64_t tells_from_years = 3;  // CONVENTION: younger, nobody tells what exceeds a hurt
-
 // In danger by anything that says so; not, once neither a severe injury nor another cause was named.
 void add_danger(const View& view, RuleSheet& sheet, const Clue& danger, Side side) {
   for (const model::Finding* finding : danger.because.written()) {
@@ -52,9 +50,12 @@ void add_stretches(const View& view, RuleSheet& sheet, Side side) {
   }
 }
 
-[[nodiscard]] bool cannot_tell(const View& view, const Answers& answers) {
-  return answers.yes("general.answers_reliable").is_no() || history_not_reliable(view) || under_age(view, tells_from_years) == Tri::yes ||
-         answers.chosen("general.consciousness", Side::midline, {"mind_new_confusion", "mind_voice", "mind_pain", "mind_none"}).is_yes();
+// The absence of pain is an answer only of who can tell of it.
+void doubt_noes(SheetInput& input) {
+  if (input.may_be == 1) {
+    input.may_be = no_or_yes;
+    input.state = "not_reliable";
+  }
 }
 
 [[nodiscard]] JudgedRule judge_compartment(const View& view, const Answers& answers, Side side) {
@@ -65,8 +66,12 @@ void add_stretches(const View& view, RuleSheet& sheet, Side side) {
   add_danger(view, sheet, compartment_in_danger(answers, side), side);
   add_answer(view, sheet, "pain_beyond", "pain beyond what the hurt explains", "history.pain_out_of_proportion", side);
   add_stretches(view, sheet, side);
+  const bool can_tell = !cannot_tell_of_pain(answers, side).is_yes();
+  for (std::size_t at = 1; at < sheet.inputs.size() && !can_tell; ++at) {
+    doubt_noes(sheet.inputs[at]);
+  }
   const auto value = [&](std::size_t at) { return sheet.inputs[at].may_be == no_or_yes ? Tri::undetermined : tri(sheet.inputs[at].may_be == 2); };
-  const CompartmentIn in{value(0), value(1), value(2), !cannot_tell(view, answers), Tri::undetermined};
+  const CompartmentIn in{value(0), value(1), value(2), can_tell, Tri::undetermined};
   add_known(sheet, "cannot_tell", "cannot tell of pain", tri(!in.can_tell), "known", "general.answers_reliable", Side::midline);
   sheet.inputs.push_back({"compartment_pressure", "diastolic less compartment pressure", {"not measured", "30 or more", "below 30"}, {}, side, 1, "not_available", {}});
   const auto classes = compartment_classes(in);
@@ -77,6 +82,10 @@ void add_stretches(const View& view, RuleSheet& sheet, Side side) {
   sheet.rows.push_back({{"table.acs/boast2014.pressure"}, {"BOAST_ACS_SUM"}, model::Status::read, Params().figure("below_mm_hg", 30'000).raw()});
   JudgedRule judged = judge_sheet(view, sheet, &decide_compartment);
   RuleResult& result = judged.result;
+  if (!can_tell) {  // nobody is asked after a pain that cannot be told
+    const auto of_pain = [](const Settle& one) { return one.input.text == "pain_beyond" || one.input.text == "stretch_pain"; };
+    result.settle.erase(std::remove_if(result.settle.begin(), result.settle.end(), of_pain), result.settle.end());
+  }
   // Pain beyond the hurt is positive though nobody asked after the danger.
   for (Settle& settle : result.settle) {
     if (settle.input.text == "pain_beyond" && in.in_danger == Tri::undetermined) {

@@ -23,6 +23,8 @@ namespace {
     }
     model::Checked checked = model::check(observation_of(findings[i]), context.edition->catalogue(), confirmed, "/findings" + wire::pointer_step(i));
     faults.insert(faults.end(), checked.faults.begin(), checked.faults.end());
+    const std::vector<wire::Fault> not_kept = faults_of_what_is_not_kept(findings[i], context.desk->examiner(), "/findings" + wire::pointer_step(i));
+    faults.insert(faults.end(), not_kept.begin(), not_kept.end());
     out.insert(out.end(), checked.observations.begin(), checked.observations.end());
   }
   if (!faults.empty()) {

@@ -23,6 +23,7 @@ namespace {
     judged.exam = seen->exam;
   }
   judged.before_corrections.clear();
+  judged.known_otherwise.clear();
   const interpret::Watched watched = watch(context, judged, true);
   const interpret::Alert* alert = alert_named(watched, params);
   return alert != nullptr && alert->urgency == interpret::Urgency::now;

@@ -248,6 +248,8 @@ Result<AddendumRecordResult> addendum_record(Context& context, const AddendumRec
     model::Checked checked =
         model::check(observation_of((*params.findings)[i]), context.edition->catalogue(), confirmed, "/findings" + wire::pointer_step(i));
     faults.insert(faults.end(), checked.faults.begin(), checked.faults.end());
+    const std::vector<wire::Fault> not_kept = faults_of_what_is_not_kept((*params.findings)[i], context.desk->examiner(), "/findings" + wire::pointer_step(i));
+    faults.insert(faults.end(), not_kept.begin(), not_kept.end());
     if (!body.findings) {
       body.findings.emplace();
     }

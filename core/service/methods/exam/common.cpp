@@ -72,6 +72,11 @@ void leave_out_protected(const Context& context, model::Exam& exam) {
 }
 
 void leave_out_unseen(const Context& context, model::Exam& exam) {
+  if (exam.alerts_handled) {
+    for (model::AlertHandled& one : *exam.alerts_handled) {
+      one.unseen.reset();  // worked out for the judgement; it names entries of what is kept apart too
+    }
+  }
   if (!sees_protected(context)) {
     leave_out_protected(context, exam);
   }

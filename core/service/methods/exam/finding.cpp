@@ -167,6 +167,20 @@ void check_all(Context& context, const std::vector<NewFinding>& findings, std::v
 
 }  // namespace
 
+std::vector<wire::Fault> faults_of_what_is_not_kept(const NewFinding& finding, const model::ExaminerId& signer, const std::string& path) {
+  std::vector<wire::Fault> faults;
+  const auto refuse = [&](bool sent, std::string_view member, std::string_view expected) {
+    if (sent) {
+      faults.emplace_back("finding.not_kept", path + "/" + std::string(member), std::string(expected));
+    }
+  };
+  refuse(finding.examiner && *finding.examiner != signer, "examiner", "no examiner, or the one who signs");
+  refuse(finding.examined_at.has_value(), "examined_at", "no time of its own");
+  refuse(!finding.replaces.empty(), "replaces", "nothing: what was signed stays as it is");
+  refuse(finding.beside.value_or(false), "beside", "nothing: it stands beside by itself");
+  return faults;
+}
+
 model::Observation observation_of(const NewFinding& finding) {
   return {finding.item, finding.side,    finding.value,  finding.instrument, finding.position, finding.end_feel,
           finding.pain, finding.quality, finding.origin, finding.despite,    finding.remark};

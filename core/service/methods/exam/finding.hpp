@@ -31,6 +31,10 @@ struct NewFinding {
 BOOST_DESCRIBE_STRUCT(NewFinding, (), (item, side, value, instrument, position, end_feel, pain, quality, origin, despite, remark, examiner,
                                        examined_at, replaces, beside, confirmed))
 
+// A finding under somebody's own signature (an addendum, a countersignature) is that examiner's, of that time, and replaces nothing:
+// finding.not_kept names each of examiner (another one), examined_at, replaces and beside that was sent.
+[[nodiscard]] std::vector<wire::Fault> faults_of_what_is_not_kept(const NewFinding& finding, const model::ExaminerId& signer, const std::string& path);
+
 struct FindingRecordParams {
   model::ExamId exam;
   std::vector<NewFinding> findings;

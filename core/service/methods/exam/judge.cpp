@@ -54,6 +54,7 @@ struct Gathered : ToJudge {
   interpret::AssessAsk ask = make_ask(gathered.as_of, only, priors);
   ask.before_corrections = gathered.before_corrections;
   ask.place = gathered.place;
+  ask.known_otherwise = gathered.known_otherwise;
   ask.saw = wire::Name{gathered.digest};
   return ask;
 }

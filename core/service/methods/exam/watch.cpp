@@ -4,6 +4,7 @@
 #include "core/interpret/view.hpp"
 #include "core/ledger/log/log.hpp"
 #include "core/service/methods/exam/raised.hpp"
+#include "core/service/methods/people/known_before.hpp"
 #include "core/service/methods/say/assess.hpp"
 
 #include <algorithm>
@@ -45,7 +46,7 @@ void mark_damaged(model::Exam& exam) {
 }
 
 // As if it stood in its place.
-void put(model::Exam& exam, const model::Observation& observation) {
+void put(model::Exam& exam, const model::Observation& observation, const std::optional<model::EntryId>& entry = std::nullopt) {
   if (!exam.findings) {
     exam.findings.emplace();
   }
@@ -54,6 +55,7 @@ void put(model::Exam& exam, const model::Observation& observation) {
                                 [&](const model::Finding& held) { return held.item == observation.item && held.side == observation.side; }),
                  findings.end());
   findings.push_back(as_finding(observation));
+  findings.back().entry = entry;
 }
 
 [[nodiscard]] bool misses_an_entry(const ledger::ExamRecord& record) {
@@ -152,12 +154,13 @@ ToJudge exam_to_judge(Context& context, const ledger::ExamRecord& record) {
   out.place = place_of_exam(context, out.exam);
   out.at_signature = shown_at_signature(context, record);
   out.before_corrections = shown_while_raised(context, record, interpret::View(out.exam, out.person, *context.edition, out.as_of));
+  out.known_otherwise = known_before(context, record, out.person);
   return out;
 }
 
 interpret::Watched watch(Context& context, const ToJudge& judged, bool protected_too) {
   const interpret::View view(judged.exam, judged.person, *context.edition, judged.as_of);
-  return interpret::watch(view, {protected_too, judged.before_corrections, judged.place ? &*judged.place : nullptr});
+  return interpret::watch(view, {protected_too, judged.before_corrections, judged.place ? &*judged.place : nullptr, judged.known_otherwise});
 }
 
 void add_call_backs(Context& context, const ToJudge& judged, bool protected_too, std::vector<interpret::Alert>& alerts) {
@@ -172,7 +175,7 @@ void add_call_backs(Context& context, const ToJudge& judged, bool protected_too,
   model::Exam with_addenda = judged.exam;
   for (const model::Addendum& addendum : judged.exam.addenda.value_or(std::vector<model::Addendum>{})) {
     for (const model::Observation& observation : addendum.findings.value_or(std::vector<model::Observation>{})) {
-      put(with_addenda, observation);
+      put(with_addenda, observation, addendum.entry);
     }
   }
   // So may not what only the supervisor found.
@@ -223,7 +226,8 @@ Result<std::vector<interpret::Alert>> alerts_of(Context& context, const model::E
   const bool any = std::any_of(flags.begin(), flags.end(), [](const interpret::JudgedFlag& one) { return one.raised.clue.is_yes(); });
   const std::optional<model::Place> place = any ? place_of_exam(context, judged.view().exam()) : std::nullopt;
   const std::vector<model::Exam> while_raised = shown_while_raised(context, **record, judged.view(), &flags);
-  return interpret::raised_alerts(judged.view(), flags, {false, while_raised, place ? &*place : nullptr});
+  const std::vector<interpret::KnownOtherwise> otherwise = known_before(context, **record, judged.view().person());
+  return interpret::raised_alerts(judged.view(), flags, {false, while_raised, place ? &*place : nullptr, otherwise});
 }
 
 std::vector<wire::Fault> withheld_faults(Context& context, const ledger::ExamRecord& record, const std::vector<AtPath>& observations) {

@@ -18,6 +18,7 @@ struct ToJudge {
   std::vector<model::Exam> before_corrections;  // the exam as it was shown while an alert was raised that is no more (raised.hpp)
   std::optional<model::Exam> at_signature;      // as its signer had been shown it, where something came since
   std::optional<model::Place> place = std::nullopt;  // where it is done, with what is there
+  std::vector<interpret::KnownOtherwise> known_otherwise{};  // while its person was known otherwise
 };
 [[nodiscard]] ToJudge exam_to_judge(Context& context, const ledger::ExamRecord& record);
 [[nodiscard]] interpret::Watched watch(Context& context, const ToJudge& judged, bool protected_too);

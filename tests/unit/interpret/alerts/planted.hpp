@@ -45,6 +45,9 @@ inline const std::vector<Planted>& planted() {
       {"scfe", "chronic_knee", 2013, {"history.mechanism no_injury", "hip.turns_out_in_flexion left positive", "gait.steps_now 0"}},
       // Class now, and not among what interrupts (C2).
       {"tumour", "free", 1960, {"history.cancer_known yes", "history.fracture_minimal_force left yes"}, false},
+      {"bleeding", "acute_knee", 1990, {"history.mechanism vehicle", "vessel.bleeding_active left yes"}, false},
+      {"pelvic_fx", "hip_after_fall", 1990, {"history.mechanism vehicle", "pelvis.injury_deformity yes"}, false},
+      {"fracture", "free", 1990, {"history.mechanism vehicle", "leg.look_deformity left yes"}, false},
       {"deep_wound", "free", 1960, {"skin.ulcer left no", "skin.deep_wound left wound_sting_or_snake"}, false},
       // The same day, and within two weeks: those that this file's neighbours added.
       {"charcot", "diabetic_foot", 1960, {"body.feeling_lost left yes", "foot.hot_red_swollen left yes"}, false},

@@ -39,6 +39,42 @@ TEST_CASE("C25: in a supervised exam nobody else records before its examiner has
   CHECK(at(clinic.assess(R"(,"only":["hypotheses"])"), "/hypotheses/0/hypothesis") == "condition.acl_tear");
 }
 
+// Contract, section 9: an unknown member is a fault that names it; so is one that is known and would not be kept.
+TEST_CASE("planted: an addendum and a countersignature refuse each member of a finding that they do not keep, and drop none silently") {
+  TwoExaminers clinic(LedgerKind::clinic, R"(,"supervised":true)");
+  clinic.record(two_of_them);
+  clinic.sign();
+  const std::string entry = at(clinic.read(), "/exam/findings/0/entry");
+  const std::string plain = R"({"item":"knee.patella_tender","side":"left","value":{"kind":"answer","answer":"no"})";
+  const std::string kind = R"("kind":"findings","reason":"looked again",)";
+  struct Sent {
+    std::string more;
+    std::string path;
+  };
+  const std::vector<Sent> all{{R"("examined_at":"2026-11-24T11:00:00.000Z")", "/findings/0/examined_at"},
+                              {R"("replaces":[")" + entry + "\"]", "/findings/0/replaces"},
+                              {R"("beside":true)", "/findings/0/beside"},
+                              {R"("examiner":")" + clinic.second + "\"", "/findings/0/examiner"}};
+  for (const Sent& one : all) {
+    CAPTURE(one.more);
+    const auto refused = clinic.attempt("addendum.record", kind + R"("findings":[)" + plain + "," + one.more + "}]");
+    CHECK(codes_of(refused) == "finding.not_kept");
+    CHECK(path_of(refused) == one.path);
+  }
+  CHECK(at(clinic.read(), "/exam/addenda") == "");
+  const std::string own = at(clinic.read(), "/exam/signed/by");
+  CHECK(codes_of(clinic.attempt("addendum.record", kind + R"("findings":[)" + plain + R"(,"examiner":")" + own + R"(","replaces":[],"beside":false}])")) == "answered");
+  clinic.see();
+  clinic.second_unlocks();
+  for (const Sent& one : all) {
+    const std::string more = one.path.ends_with("examiner") ? R"("examiner":")" + own + "\"" : one.more;
+    CAPTURE(more);
+    const auto refused = clinic.attempt("exam.countersign", R"("findings":[)" + plain + "," + more + "}]");
+    CHECK(codes_of(refused) == "finding.not_kept");
+    CHECK(path_of(refused) == one.path);
+  }
+}
+
 TEST_CASE("C25: the countersignature keeps both, lists what differs, needs another examiner, and covers what was shown") {
   TwoExaminers clinic(LedgerKind::clinic, R"(,"supervised":true)");
   clinic.record(two_of_them);

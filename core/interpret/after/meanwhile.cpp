@@ -1,0 +1,75 @@
+#include "core/interpret/after/meanwhile.hpp"
+
+#include <algorithm>
+#include <array>
+#include <string_view>
+
+namespace limbledger::interpret {
+
+using model::Side;
+
+namespace {
+
+// What is done meanwhile for a native joint, for a replaced one, and there for who is ill.
+struct OfReplaced {
+  std::string_view native;
+  std::string_view replaced;
+  std::string_view ill;
+};
+constexpr std::array<OfReplaced, 2> of_replaced{
+    {{"msg.meanwhile.fluid_first", "msg.meanwhile.fluid_first_replaced", "msg.meanwhile.fluid_first_replaced_ill"},
+     {"msg.meanwhile.no_needle_by_program", "msg.meanwhile.no_needle_by_program_replaced", "msg.meanwhile.no_needle_by_program_replaced"}}};
+
+// What is done instead where the place is known not to have what it takes; the first that fits. Not listed is unknown, and changes nothing.
+struct OfPlace {
+  std::string_view usual;
+  std::string_view lacks;
+  std::string_view instead;
+};
+constexpr std::array<OfPlace, 8> of_place{{{"msg.meanwhile.offload", "offloading", "msg.meanwhile.offload_none_here"},
+                                           {"msg.meanwhile.offload", "crutches", "msg.meanwhile.offload_no_crutches"},
+                                           {"msg.meanwhile.sample_then_antibiotic", "dressings", "msg.meanwhile.cover_then_antibiotic"},
+                                           {"msg.meanwhile.film_shows_nothing_yet", "film", "msg.meanwhile.film_elsewhere"},
+                                           {"msg.meanwhile.film_hip", "film", "msg.meanwhile.film_hip_elsewhere"},
+                                           {"msg.meanwhile.film_both_hips", "film", "msg.meanwhile.film_both_hips_elsewhere"},
+                                           {"msg.meanwhile.scan_route", "ultrasound", "msg.meanwhile.scan_elsewhere"},
+                                           {"msg.meanwhile.pressures_where_had", "doppler", "msg.meanwhile.pressures_elsewhere"}}};
+
+void fit_to_place(const model::Place* place, std::vector<model::MessageId>& meanwhile) {
+  if (place == nullptr || !place->here) {
+    return;
+  }
+  const auto lacks = [&](std::string_view what) {
+    return std::any_of(place->here->begin(), place->here->end(), [&](const model::Here& one) { return one.what.text == what && one.there == model::YesNo::no; });
+  };
+  for (model::MessageId& message : meanwhile) {
+    const auto at = std::find_if(of_place.begin(), of_place.end(), [&](const OfPlace& one) { return one.usual == message.text && lacks(one.lacks); });
+    if (at != of_place.end()) {
+      message.text = at->instead;
+    }
+  }
+}
+
+}  // namespace
+
+// Replaced by any answer that stands: of two that disagree the one that keeps the needle away.
+std::vector<model::MessageId> meanwhile_of(const View& view, const JudgedFlag& judged, const model::Place* place) {
+  std::vector<model::MessageId> meanwhile = judged.row->meanwhile;
+  fit_to_place(place, meanwhile);
+  const std::string_view what = judged.raised.what;
+  const std::string_view joint = what.starts_with("hip") ? "body.hip_replaced" : (what.starts_with("ankle") ? "body.ankle_replaced" : "body.knee_replaced");
+  constexpr std::array both{Side::left, Side::right};
+  const auto replaced = [&](Side side) { return (!judged.side || *judged.side == side) && view.says_yes(joint, side); };
+  if (std::none_of(both.begin(), both.end(), replaced)) {
+    return meanwhile;
+  }
+  for (model::MessageId& message : meanwhile) {
+    const auto at = std::find_if(of_replaced.begin(), of_replaced.end(), [&](const OfReplaced& one) { return one.native == message.text; });
+    if (at != of_replaced.end()) {
+      message.text = what.ends_with("ill") ? at->ill : at->replaced;
+    }
+  }
+  return meanwhile;
+}
+
+}  // namespace limbledger::interpret

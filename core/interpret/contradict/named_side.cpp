@@ -1,0 +1,149 @@
+#include "core/interpret/contradict/named_side.hpp"
+
+#include "core/interpret/knee/lines.hpp"
+#include "core/interpret/params.hpp"
+
+#include <algorithm>
+#include <cstdlib>
+
+namespace limbledger::interpret {
+
+namespace {
+
+using model::Side;
+
+constexpr std::size_t signs_of_a_complaint = 2;       // as for the signs of the other knee (our convention)
+constexpr std::int64_t angles_alike_tenths = 100;     // CONVENTION: a reading of two sides further apart speaks for either
+
+enum class Speaks : std::uint8_t { nothing, ordinary, of_it, sign };
+
+[[nodiscard]] bool is_ordinary(const model::Item& item, std::string_view word) {
+  return item.ordinary && std::any_of(item.ordinary->begin(), item.ordinary->end(), [&](const auto& one) { return one.text == word; });
+}
+
+[[nodiscard]] bool hurts_here(const model::Finding& finding) { return finding.pain && finding.pain->score && finding.pain->score->steps > 0; }
+
+// A grade that the catalogue counts as neither, or an angle, is read against the same of the other side.
+[[nodiscard]] Speaks against_other(const View& view, const model::Item& item, const model::Finding& finding) {
+  const Findings others = view.at(item, other_side(finding.side));
+  const auto* angle = std::get_if<model::Angle>(&finding.value);
+  const bool alike = std::all_of(others.begin(), others.end(), [&](const model::Finding* other) {
+    const auto* there = std::get_if<model::Angle>(&other->value);
+    if (angle != nullptr && there != nullptr && angle->deg && there->deg) {
+      return std::abs(angle->deg->steps - there->deg->steps) <= angles_alike_tenths;
+    }
+    return other->value == finding.value;
+  });
+  return alike && !others.empty() ? Speaks::ordinary : (others.empty() ? Speaks::nothing : Speaks::of_it);
+}
+
+// What one finding says of its side: out of the ordinary, as usual, or something that speaks of it without being seen.
+[[nodiscard]] Speaks speaks(const View& view, const model::Item& item, const model::Finding& finding) {
+  if (std::holds_alternative<model::NotDone>(finding.value)) {
+    const model::WhyNot why = std::get<model::NotDone>(finding.value).reason;
+    const bool of_it = why == model::WhyNot::pain || why == model::WhyNot::blocked || why == model::WhyNot::unable || why == model::WhyNot::not_palpable;
+    return of_it ? Speaks::of_it : Speaks::nothing;
+  }
+  if (hurts_here(finding)) {
+    return Speaks::sign;
+  }
+  if (const auto* answer = std::get_if<model::Answer>(&finding.value)) {
+    const bool yes = answer->answer == model::AnswerWord::yes;
+    const bool both = is_ordinary(item, "yes") && is_ordinary(item, "no");
+    if (answer->answer == model::AnswerWord::unsure || both) {
+      return Speaks::nothing;
+    }
+    return yes != is_ordinary(item, "yes") ? Speaks::sign : Speaks::ordinary;
+  }
+  if (const auto* choice = std::get_if<model::Choice>(&finding.value)) {
+    return !item.ordinary ? Speaks::nothing : (is_ordinary(item, choice->choice.text) ? Speaks::ordinary : Speaks::sign);
+  }
+  if (const auto* choices = std::get_if<model::Choices>(&finding.value)) {
+    const bool usual = std::all_of(choices->choices.begin(), choices->choices.end(), [&](const model::ChoiceId& one) { return is_ordinary(item, one.text); });
+    return !item.ordinary ? Speaks::nothing : (usual ? Speaks::ordinary : Speaks::sign);
+  }
+  const auto* grade = std::get_if<model::Grade>(&finding.value);
+  if (const model::Scale* scale = grade != nullptr ? view.edition().scale(grade->scale) : nullptr; scale != nullptr && scale->ordinary) {
+    const bool usual = std::find(scale->ordinary->begin(), scale->ordinary->end(), grade->grade) != scale->ordinary->end();
+    return usual ? Speaks::ordinary : Speaks::sign;
+  }
+  const Found found = found_at(view, item.item.text, finding.side);
+  if (found.result) {
+    return found.is(model::TestResult::positive) ? Speaks::sign : (found.is(model::TestResult::negative) ? Speaks::ordinary : Speaks::nothing);
+  }
+  return against_other(view, item, finding);
+}
+
+struct OfSide {
+  std::vector<const model::Finding*> signs;
+  bool spoken_of = false;  // told of, or stopped by pain: nobody can say that nothing is there
+  bool looked_at = false;
+};
+
+[[nodiscard]] OfSide of_side(const View& view, Side side) {
+  OfSide out;
+  for (const model::Finding* finding : view.findings()) {
+    const model::Item* item = finding->side == side && settles(*finding) ? view.edition().item(finding->item) : nullptr;
+    // What a body is like, and what was put on the skin, is of no complaint.
+    if (item == nullptr || item->region.text == "body" || item->protected_.value_or(false)) {
+      continue;
+    }
+    const Speaks says = speaks(view, *item, *finding);
+    const bool told = item->region.text == "history";
+    if (says == Speaks::sign && !told) {
+      out.signs.push_back(finding);
+    }
+    out.spoken_of = out.spoken_of || says == Speaks::of_it || (says == Speaks::sign && told);
+    out.looked_at = out.looked_at || (!told && says != Speaks::nothing && says != Speaks::of_it);
+  }
+  return out;
+}
+
+[[nodiscard]] Contradiction named(std::string_view name, Side side, const std::vector<const model::Finding*>& signs) {
+  Contradiction one;
+  one.contradiction = {"contradiction." + std::string(name) + ":" + std::string(side_word(side))};
+  one.side = side;
+  one.message = {"msg.contradiction." + std::string(name)};
+  one.params = Params().raw();
+  one.findings = ids_of(signs);
+  return one;
+}
+
+}  // namespace
+
+std::vector<Contradiction> named_side_contradictions(const View& view, bool complaint_asked) {
+  std::vector<Contradiction> all;
+  const model::Exam& exam = view.exam();
+  const bool exchanged = exam.sides_exchanged && exam.sides_exchanged->size() % 2 == 1;
+  for (const Side side : {Side::left, Side::right}) {
+    const auto names = [&](const std::optional<Side>& one) { return one && *one == side; };
+    const bool planned = exam.plan && std::any_of(exam.plan->begin(), exam.plan->end(), [&](const model::PlanItem& item) {
+                           return names(item.side) && item.became != model::Became::declined;
+                         });
+    const bool thought = exam.impression && names(exam.impression->side);
+    if (!names(exam.side) && !planned && !thought) {
+      continue;
+    }
+    const OfSide there = of_side(view, other_side(side));
+    const OfSide here = there.signs.empty() ? OfSide{} : of_side(view, side);
+    if (there.signs.empty() || !here.signs.empty() || here.spoken_of) {
+      continue;
+    }
+    if (thought) {
+      all.push_back(named("impression_side", side, there.signs));
+    }
+    if (planned) {
+      all.push_back(named("plan_side", side, there.signs));
+    }
+    // Before anybody looked at the side complained of, the other one is only the one that was looked at first; unless left and right were
+    // exchanged, which leaves the complaint as it was said.
+    const bool thought_there = exam.impression && exam.impression->side && *exam.impression->side == other_side(side);
+    const bool looked_at = here.looked_at && there.signs.size() >= signs_of_a_complaint;
+    if (names(exam.side) && (exchanged || (!complaint_asked && (looked_at || thought_there)))) {
+      all.push_back(named(exchanged ? "complaint_not_turned" : "complaint_and_findings", side, there.signs));
+    }
+  }
+  return all;
+}
+
+}  // namespace limbledger::interpret
