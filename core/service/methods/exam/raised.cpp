@@ -81,7 +81,6 @@ class GrownExams {
 
   Context& context_;
   model::ExamId exam_;
-  const ledger::ExamRecord& record_;
   ledger::Graph graph_;
   std::map<model::EntryId, const model::Finding*> told_;  // every finding of the record, by its entry
   bool repeats_ = false;                                  // one request came twice: which of them stands is the fold's affair
@@ -90,7 +89,7 @@ class GrownExams {
 };
 
 GrownExams::GrownExams(Context& context, const model::ExamId& exam, const ledger::ExamRecord& record)
-    : context_(context), exam_(exam), record_(record), graph_(record.operations) {
+    : context_(context), exam_(exam), graph_(record.operations) {
   repeats_ = graph_.size() != record.operations.size();
   for (const model::Finding& finding : record.fold.history) {
     told_.emplace(*finding.entry, &finding);
