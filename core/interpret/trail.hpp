@@ -6,7 +6,7 @@
 #include "core/model/item.hpp"
 
 #include <algorithm>
-#include <deque>
+#include <cstddef>
 #include <vector>
 
 namespace limbledger::interpret {
@@ -20,15 +20,38 @@ struct ToAsk {
 template <class T>
 class Trail {
  public:
+  class Nodes;
   struct Node {
     T leaf{};  // of a node without parts
     const Node* first = nullptr;
     const Node* second = nullptr;
+    Nodes* kept_in = nullptr;
   };
-  using Nodes = std::deque<Node>;
+  // In blocks that never move: one judgement makes a thousand, and gives them back all at once.
+  class Nodes {
+   public:
+    Nodes() = default;
+    Nodes(const Nodes&) = delete;
+    Nodes& operator=(const Nodes&) = delete;
+    [[nodiscard]] const Node* keep(const T& leaf, const Node* first = nullptr, const Node* second = nullptr) {
+      if (left_ == 0) {
+        blocks_.emplace_back().reserve(a_block);
+        left_ = a_block;
+      }
+      --left_;
+      std::vector<Node>& block = blocks_.back();
+      block.push_back({leaf, first, second, this});
+      return &block.back();
+    }
+
+   private:
+    static constexpr std::size_t a_block = 128;
+    std::vector<std::vector<Node>> blocks_;
+    std::size_t left_ = 0;  // in the last of them
+  };
 
   Trail() = default;
-  Trail(Nodes& nodes, const T& one) : nodes_(&nodes), root_(&nodes.emplace_back(Node{one})) {}
+  Trail(Nodes& nodes, const T& one) : root_(nodes.keep(one)) {}
   template <class Many>
   [[nodiscard]] static Trail of(Nodes& nodes, const Many& many) {
     Trail out;
@@ -44,7 +67,7 @@ class Trail {
     if (empty()) {
       *this = other;
     } else if (!other.empty() && other.root_ != root_) {
-      root_ = &nodes_->emplace_back(Node{T{}, root_, other.root_});
+      root_ = root_->kept_in->keep(T{}, root_, other.root_);
     }
   }
   template <class Test>
@@ -68,7 +91,6 @@ class Trail {
   [[nodiscard]] static bool any_in(const Node& node, const Test& test) {
     return node.first == nullptr ? test(node.leaf) : any_in(*node.first, test) || any_in(*node.second, test);
   }
-  Nodes* nodes_ = nullptr;
   const Node* root_ = nullptr;
 };
 

@@ -42,12 +42,15 @@ struct Placed {
 
 // Of findings of one item, which lie together by side.
 [[nodiscard]] Findings of_side(Findings run, model::Side side) {
-  if (run.empty()) {
-    return run;
+  std::size_t first = 0;
+  while (first < run.size() && run[first]->side != side) {
+    ++first;
   }
-  const auto first = std::find_if(run.begin(), run.end(), [&](const model::Finding* one) { return one->side == side; });
-  const auto last = std::find_if(first, run.end(), [&](const model::Finding* one) { return one->side != side; });
-  return {first, last};
+  std::size_t after = first;
+  while (after < run.size() && run[after]->side == side) {
+    ++after;
+  }
+  return run.subspan(first, after - first);
 }
 
 }  // namespace
@@ -63,14 +66,18 @@ View::View(const model::Exam& exam, const std::optional<model::Person>& person, 
   }
   std::vector<Placed> standing_findings;
   standing_findings.reserve(exam.findings->size());
+  bool in_order = true;  // as a folded exam brings them
   for (const model::Finding& finding : *exam.findings) {
     const model::Standing standing = finding.standing ? *finding.standing : model::Standing::current;
     if (standing == model::Standing::current || standing == model::Standing::in_conflict) {
       standing_findings.push_back(placed(edition, finding));
+      in_order = in_order && (standing_findings.size() < 2 || (standing_findings.end() - 2)->place < standing_findings.back().place);
     }
   }
-  std::sort(standing_findings.begin(), standing_findings.end(),
-            [](const Placed& a, const Placed& b) { return a.place != b.place ? a.place < b.place : stands_before(*a.finding, *b.finding); });
+  if (!in_order) {
+    std::sort(standing_findings.begin(), standing_findings.end(),
+              [](const Placed& a, const Placed& b) { return a.place != b.place ? a.place < b.place : stands_before(*a.finding, *b.finding); });
+  }
   findings_.reserve(standing_findings.size());
   for (const Placed& one : standing_findings) {
     if (one.item != nullptr) {

@@ -213,6 +213,15 @@ Result<std::unique_ptr<const Edition>> Edition::load(const EditionTexts& texts) 
     edition->items_by_name_[edition->slot_of(edition->items_[i].item.text)] = static_cast<std::uint32_t>(i + 1);
     edition->sorted_items_.push_back(&edition->items_[i]);
   }
+  edition->items_by_key_.resize(edition->items_by_name_.size());
+  for (const model::Item& item : edition->items_) {
+    const std::uint64_t key = key_of(item.item.text);
+    std::size_t slot = key & (edition->items_by_key_.size() - 1);
+    while (edition->items_by_key_[slot].item != nullptr) {
+      slot = (slot + 1) & (edition->items_by_key_.size() - 1);
+    }
+    edition->items_by_key_[slot] = {key, &item};
+  }
   std::sort(edition->sorted_items_.begin(), edition->sorted_items_.end(), [](const model::Item* a, const model::Item* b) { return a->item.text < b->item.text; });
   edition->ranks_.resize(edition->items_.size());
   for (std::size_t i = 0; i < edition->sorted_items_.size(); ++i) {

@@ -258,6 +258,7 @@ void Desk::lock() {
       inside_->kiosk_records = inside_->records_of(*inside_->kiosk_log);
     }
   }
+  inside_->once_raised.clear();
   inside_->records.reset();
   inside_->log.reset();
   inside_->examiner_key.reset();

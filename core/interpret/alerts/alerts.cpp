@@ -261,9 +261,15 @@ void add_withdrawn(const View& view, const std::vector<JudgedFlag>& now, const A
 [[nodiscard]] std::vector<std::vector<const model::Finding*>> told_apart(const View& view) {
   std::vector<std::vector<const model::Finding*>> apart;
   const auto& all = view.findings();  // those of one item and side lie together
-  for (std::size_t first = 0, next = 0; first < all.size(); first = next) {
+  for (std::size_t first = 0, after = 1; first < all.size(); first = after, ++after) {
+    while (after < all.size() && all[after]->side == all[first]->side && all[after]->item == all[first]->item) {
+      ++after;
+    }
+    if (after - first == 1) {
+      continue;
+    }
     std::vector<const model::Finding*> values;
-    for (next = first; next < all.size() && all[next]->side == all[first]->side && all[next]->item == all[first]->item; ++next) {
+    for (std::size_t next = first; next < after; ++next) {
       const auto same = [&](const model::Finding* one) { return one->value == all[next]->value; };
       if (settles(*all[next]) && !std::holds_alternative<model::NotDone>(all[next]->value) && std::none_of(values.begin(), values.end(), same)) {
         values.push_back(all[next]);

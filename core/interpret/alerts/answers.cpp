@@ -18,18 +18,6 @@ constexpr std::uint8_t says_any = 3;
 [[nodiscard]] Said said(bool yes) { return {yes ? says_yes : says_no, "known"}; }
 [[nodiscard]] Said not_said() { return {std::nullopt, "unsure"}; }
 
-// The side an item is asked on: this one, or the midline where the item has no sides. None where the edition has no such item.
-[[nodiscard]] std::optional<ToAsk> asked_at(const model::Item* item, Side side) {
-  if (item == nullptr) {
-    return std::nullopt;
-  }
-  const auto has = [&](Side one) { return std::find(item->sides.begin(), item->sides.end(), one) != item->sides.end(); };
-  if (has(side)) {
-    return ToAsk{item, side};
-  }
-  return has(Side::midline) ? std::optional(ToAsk{item, Side::midline}) : std::nullopt;
-}
-
 // Of this side, and of the person as a whole.
 class Recorded {
  public:
@@ -64,14 +52,26 @@ class Recorded {
   return body != nullptr && body->row->why_not == model::WhyNot::no_limb ? body : nullptr;
 }
 
+// On this side, or of the person where the item has no sides. Nothing where the edition has no such item.
 [[nodiscard]] Clue to_be_asked(const View& view, const model::Item* item, Side side) {
   Clue clue;
+  if (item == nullptr) {
+    return clue;
+  }
   if (const OpenBody* body = taken_off(view, item, side)) {
     clue.open.add({view.trails().findings, body->finding});
     return clue;
   }
-  if (const auto asked = asked_at(item, side)) {
-    clue.ask = AskTrail(view.trails().asks, *asked);
+  bool of_person = false;
+  for (const Side one : item->sides) {
+    if (one == side) {
+      clue.ask = AskTrail(view.trails().asks, {item, side});
+      return clue;
+    }
+    of_person = of_person || one == Side::midline;
+  }
+  if (of_person) {
+    clue.ask = AskTrail(view.trails().asks, {item, Side::midline});
   }
   return clue;
 }
@@ -108,8 +108,8 @@ class Recorded {
 
 }  // namespace
 
-const Reading* Answers::motion(std::string_view item, Side side) const {
-  const model::Item* known = view_.edition().item(item);
+const Reading* Answers::motion(const ItemKey& item, Side side) const {
+  const model::Item* known = view_.edition().item_of(item);
   return known != nullptr ? motion(*known, side) : nullptr;
 }
 
@@ -129,24 +129,24 @@ const Reading* Answers::motion(const model::Item& item, Side side) const {
   return kept->readable == Readable::number ? &*kept : nullptr;
 }
 
-Clue Answers::hear_as(std::string_view item, Side side, const Says& says) const {
-  const model::Item* known = view_.edition().item(item);
-  return nothing_of(view_, known) ? to_be_asked(view_, known, side) : hear_item(view_, known, item, side, says);
+Clue Answers::hear_as(const ItemKey& item, Side side, const Says& says) const {
+  const model::Item* known = view_.edition().item_of(item);
+  return nothing_of(view_, known) ? to_be_asked(view_, known, side) : hear_item(view_, known, item.name(), side, says);
 }
 
-Clue Answers::yes(std::string_view item, Side side) const {
-  const model::Item* known = view_.edition().item(item);
-  return nothing_of(view_, known) ? to_be_asked(view_, known, side) : hear_item(view_, known, item, side, &says_answer);
+Clue Answers::yes(const ItemKey& item, Side side) const {
+  const model::Item* known = view_.edition().item_of(item);
+  return nothing_of(view_, known) ? to_be_asked(view_, known, side) : hear_item(view_, known, item.name(), side, &says_answer);
 }
 
-Clue Answers::positive(std::string_view item, Side side) const {
+Clue Answers::positive(const ItemKey& item, Side side) const {
   return hear_as(item, side, [](const model::Finding& finding) {
     const auto* test = std::get_if<model::Test>(&finding.value);
     return test == nullptr || test->result == model::TestResult::equivocal ? not_said() : said(test->result == model::TestResult::positive);
   });
 }
 
-Clue Answers::chosen(std::string_view item, Side side, std::initializer_list<std::string_view> choices) const {
+Clue Answers::chosen(const ItemKey& item, Side side, std::initializer_list<std::string_view> choices) const {
   return hear_as(item, side, [choices](const model::Finding& finding) {
     const auto in = [&](const model::ChoiceId& id) { return std::find(choices.begin(), choices.end(), id.text) != choices.end(); };
     if (const auto* choice = std::get_if<model::Choice>(&finding.value)) {
@@ -157,7 +157,7 @@ Clue Answers::chosen(std::string_view item, Side side, std::initializer_list<std
   });
 }
 
-Clue Answers::several(std::string_view item, Side side, std::initializer_list<std::string_view> choices, std::ptrdiff_t least) const {
+Clue Answers::several(const ItemKey& item, Side side, std::initializer_list<std::string_view> choices, std::ptrdiff_t least) const {
   return hear_as(item, side, [choices, least](const model::Finding& finding) {
     const auto* found = std::get_if<model::Choices>(&finding.value);
     if (found == nullptr) {
@@ -168,14 +168,14 @@ Clue Answers::several(std::string_view item, Side side, std::initializer_list<st
   });
 }
 
-Clue Answers::any_yes(std::initializer_list<std::string_view> items, Side side) const {
+Clue Answers::any_yes(std::initializer_list<ItemKey> items, Side side) const {
   Clue out;
-  for (const std::string_view item : items) {
-    const model::Item* known = view_.edition().item(item);
+  for (const ItemKey& item : items) {
+    const model::Item* known = view_.edition().item_of(item);
     if (nothing_of(view_, known)) {
       continue;
     }
-    if (const Clue one = hear_item(view_, known, item, side, &says_answer); one.is_yes()) {
+    if (const Clue one = hear_item(view_, known, item.name(), side, &says_answer); one.is_yes()) {
       out.value = Tri::yes;
       out.because.add(one.because);
     }
@@ -183,28 +183,28 @@ Clue Answers::any_yes(std::initializer_list<std::string_view> items, Side side) 
   return out;
 }
 
-Clue Answers::longer_than(std::string_view item, Side side, std::int64_t mm) const {
+Clue Answers::longer_than(const ItemKey& item, Side side, std::int64_t mm) const {
   return hear_as(item, side, [mm](const model::Finding& finding) {
     const auto* length = std::get_if<model::Length>(&finding.value);
     return length == nullptr || !length->mm ? not_said() : said(length->mm->steps > mm * model::Millimetres::wire_rule.per_unit);
   });
 }
 
-Clue Answers::pressure_below(std::string_view item, std::int64_t mm_hg) const {
+Clue Answers::pressure_below(const ItemKey& item, std::int64_t mm_hg) const {
   return hear_as(item, Side::midline, [mm_hg](const model::Finding& finding) {
     const auto* pressure = std::get_if<model::Pressure>(&finding.value);
     return pressure == nullptr || !pressure->mm_hg || pressure->signal ? not_said() : said(pressure->mm_hg->steps < mm_hg);
   });
 }
 
-Clue Answers::graded(std::string_view item, Side side, std::initializer_list<std::string_view> grades) const {
+Clue Answers::graded(const ItemKey& item, Side side, std::initializer_list<std::string_view> grades) const {
   return hear_as(item, side, [grades](const model::Finding& finding) {
     const auto* grade = std::get_if<model::Grade>(&finding.value);
     return grade == nullptr ? not_said() : said(std::find(grades.begin(), grades.end(), grade->grade.text) != grades.end());
   });
 }
 
-Clue Answers::count_at_least(std::string_view item, std::int64_t least, Side side) const {
+Clue Answers::count_at_least(const ItemKey& item, std::int64_t least, Side side) const {
   return hear_as(item, side, [least](const model::Finding& finding) {
     const auto* count = std::get_if<model::CountValue>(&finding.value);
     return count == nullptr ? not_said() : said(count->count.steps >= least);
@@ -214,14 +214,14 @@ Clue Answers::count_at_least(std::string_view item, std::int64_t least, Side sid
 Clue Answers::warm_at_least(std::int64_t tenths) const { return heat_at_least("general.temperature", tenths); }
 Clue Answers::warmest_at_least(std::int64_t tenths) const { return heat_at_least("general.temperature_highest_7_days", tenths); }
 
-Clue Answers::heat_at_least(std::string_view item, std::int64_t tenths) const {
+Clue Answers::heat_at_least(const ItemKey& item, std::int64_t tenths) const {
   return hear_as(item, Side::midline, [tenths](const model::Finding& finding) {
     const auto* temperature = std::get_if<model::Temperature>(&finding.value);
     return temperature == nullptr || !temperature->cel ? not_said() : said(temperature->cel->steps >= tenths);
   });
 }
 
-Clue Answers::stopped(std::string_view item, Side side, std::initializer_list<model::WhyNot> reasons) const {
+Clue Answers::stopped(const ItemKey& item, Side side, std::initializer_list<model::WhyNot> reasons) const {
   return tried(item, side, [reasons](const model::Finding& finding) {
     const auto* not_done = std::get_if<model::NotDone>(&finding.value);
     if (not_done == nullptr) {
@@ -231,13 +231,13 @@ Clue Answers::stopped(std::string_view item, Side side, std::initializer_list<mo
   });
 }
 
-Clue Answers::tried(std::string_view item, Side side, const std::function<Tri(const model::Finding&)>& says) const {
-  const model::Item* known = view_.edition().item(item);
+Clue Answers::tried(const ItemKey& item, Side side, const std::function<Tri(const model::Finding&)>& says) const {
+  const model::Item* known = view_.edition().item_of(item);
   Clue clue;
   if (nothing_of(view_, known)) {
     return clue;
   }
-  const Recorded recorded(view_, known, item, side);
+  const Recorded recorded(view_, known, item.name(), side);
   for (const model::Finding* finding : recorded.findings()) {
     const Tri said = settles(*finding) ? says(*finding) : Tri::undetermined;
     if (said == Tri::yes) {

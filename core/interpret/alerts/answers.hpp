@@ -17,6 +17,8 @@
 
 namespace limbledger::interpret {
 
+using reference::ItemKey;
+
 // What several dangers ask: worked out once a side.
 enum class Known : std::uint8_t {
   injured,
@@ -46,28 +48,28 @@ class Answers {
   explicit Answers(const View& view) : view_(view), age_(view.age_on_exam()) {}
   [[nodiscard]] const View& view() const { return view_; }
   // The reading of a motion on this side, or null; only where it is a number. Read when first asked for.
-  [[nodiscard]] const Reading* motion(std::string_view item, model::Side side) const;
+  [[nodiscard]] const Reading* motion(const ItemKey& item, model::Side side) const;
   [[nodiscard]] const Reading* motion(const model::Item& item, model::Side side) const;
 
-  [[nodiscard]] Clue yes(std::string_view item, model::Side side = model::Side::midline) const;
-  [[nodiscard]] Clue positive(std::string_view item, model::Side side) const;
-  [[nodiscard]] Clue chosen(std::string_view item, model::Side side, std::initializer_list<std::string_view> choices) const;
-  [[nodiscard]] Clue graded(std::string_view item, model::Side side, std::initializer_list<std::string_view> grades) const;
+  [[nodiscard]] Clue yes(const ItemKey& item, model::Side side = model::Side::midline) const;
+  [[nodiscard]] Clue positive(const ItemKey& item, model::Side side) const;
+  [[nodiscard]] Clue chosen(const ItemKey& item, model::Side side, std::initializer_list<std::string_view> choices) const;
+  [[nodiscard]] Clue graded(const ItemKey& item, model::Side side, std::initializer_list<std::string_view> grades) const;
   // At least so many of these choices.
-  [[nodiscard]] Clue several(std::string_view item, model::Side side, std::initializer_list<std::string_view> choices, std::ptrdiff_t least) const;
+  [[nodiscard]] Clue several(const ItemKey& item, model::Side side, std::initializer_list<std::string_view> choices, std::ptrdiff_t least) const;
   // Yes with all that say yes; else nothing is said, and nothing asked.
-  [[nodiscard]] Clue any_yes(std::initializer_list<std::string_view> items, model::Side side) const;
-  [[nodiscard]] Clue count_at_least(std::string_view item, std::int64_t least, model::Side side = model::Side::midline) const;
-  [[nodiscard]] Clue longer_than(std::string_view item, model::Side side, std::int64_t mm) const;
-  [[nodiscard]] Clue pressure_below(std::string_view item, std::int64_t mm_hg) const;
+  [[nodiscard]] Clue any_yes(std::initializer_list<ItemKey> items, model::Side side) const;
+  [[nodiscard]] Clue count_at_least(const ItemKey& item, std::int64_t least, model::Side side = model::Side::midline) const;
+  [[nodiscard]] Clue longer_than(const ItemKey& item, model::Side side, std::int64_t mm) const;
+  [[nodiscard]] Clue pressure_below(const ItemKey& item, std::int64_t mm_hg) const;
   // Tenths of a degree Celsius.
   [[nodiscard]] Clue warm_at_least(std::int64_t tenths) const;
   [[nodiscard]] Clue warmest_at_least(std::int64_t tenths) const;  // the highest of the last seven days
   // Tried, and stopped by one of these reasons: yes. Done: no.
-  [[nodiscard]] Clue stopped(std::string_view item, model::Side side, std::initializer_list<model::WhyNot> reasons) const;
+  [[nodiscard]] Clue stopped(const ItemKey& item, model::Side side, std::initializer_list<model::WhyNot> reasons) const;
   // What each tried finding says; any yes decides, and what is not recorded says nothing and is not asked after.
-  [[nodiscard]] Clue tried(std::string_view item, model::Side side, const std::function<Tri(const model::Finding&)>& says) const;
-  [[nodiscard]] Clue hear_as(std::string_view item, model::Side side, const Says& says) const;
+  [[nodiscard]] Clue tried(const ItemKey& item, model::Side side, const std::function<Tri(const model::Finding&)>& says) const;
+  [[nodiscard]] Clue hear_as(const ItemKey& item, model::Side side, const Says& says) const;
 
   // Completed years on the day of the exam: at least `low` and at most `high`.
   [[nodiscard]] Tri aged(std::int64_t low, std::int64_t high) const;
@@ -83,7 +85,7 @@ class Answers {
   }
 
  private:
-  [[nodiscard]] Clue heat_at_least(std::string_view item, std::int64_t tenths) const;
+  [[nodiscard]] Clue heat_at_least(const ItemKey& item, std::int64_t tenths) const;
 
   const View& view_;
   std::optional<model::AgeInterval> age_;

@@ -115,7 +115,7 @@ Raised leg_clot(const Answers& answers, Side side) {
 // pain, cancer, a dropped foot or numbness. What changed in sex, and weakness of both legs or by the day, count where they were
 // answered: they are not asked after here, and asked in private alone.
 Raised cauda_equina(const Answers& answers, Side) {
-  const auto both = [&](std::string_view item) { return unasked(every({answers.yes(item, Side::left), answers.yes(item, Side::right)})); };
+  const auto both = [&](const ItemKey& item) { return unasked(every({answers.yes(item, Side::left), answers.yes(item, Side::right)})); };
   const Clue drop = unasked(either({answers.yes("nerve.foot_drop", Side::left), answers.yes("nerve.foot_drop", Side::right)}));
   const Clue back = answers.yes("history.back_pain");
   const auto felt_less = [&](Side side) { return answers.chosen("nerve.saddle_touch", side, {"felt_less", "not_felt"}); };

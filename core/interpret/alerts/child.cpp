@@ -129,18 +129,18 @@ namespace {
 
 // How far a hip opens with the knee bent: less than 60 degrees after three months, or 20 less than the other.
 [[nodiscard]] Clue opens_too_little(const Answers& answers, Side side) {
-  constexpr std::string_view item = "hip.abduction_passive_flexed";
+  constexpr ItemKey item = "hip.abduction_passive_flexed";
   constexpr std::int64_t thousandths = 1000;
   const View& view = answers.view();
   const Reading* here = answers.motion(item, side);
   const Reading* other = answers.motion(item, other_side(side));
   Clue clue;
   for (const auto& [reading, on] : {std::pair(here, side), std::pair(other, other_side(side))}) {
-    const model::Item* known = view.edition().item(item);
-    if (reading == nullptr && view.at(item, on).empty() && known != nullptr) {
+    const model::Item* known = view.edition().item_of(item);
+    if (reading == nullptr && view.at(item.name(), on).empty() && known != nullptr) {
       clue.ask.add({view.trails().asks, ToAsk{known, on}});
     } else if (reading == nullptr) {
-      clue.open.add(FindingTrail::of(view.trails().findings, view.at(item, on)));
+      clue.open.add(FindingTrail::of(view.trails().findings, view.at(item.name(), on)));
     }
   }
   if (here == nullptr) {

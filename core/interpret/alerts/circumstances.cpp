@@ -31,10 +31,10 @@ constexpr std::int64_t days_a_week = 7;
 }
 
 // Less than the other side by more than the error of a difference; thousandths of a degree toward the named direction.
-[[nodiscard]] Clue less_than_other(const Answers& answers, std::string_view item, Side side) {
+[[nodiscard]] Clue less_than_other(const Answers& answers, const ItemKey& item, Side side) {
   const View& view = answers.view();
   Clue clue;
-  const model::Item* known = view.edition().item(item);
+  const model::Item* known = view.edition().item_of(item);
   if (known == nullptr) {
     return clue;
   }
@@ -220,8 +220,8 @@ Clue bone_tender(const Answers& answers, Side side) {
 
 Clue restricted(const Answers& answers, Side side) {
   return answers.once(Known::restricted, side, [&]() -> Clue {
-    const auto stopped = [&](std::string_view item) { return answers.stopped(item, side, {WhyNot::pain, WhyNot::blocked, WhyNot::unable}); };
-    const auto bends_too_little = [&](std::string_view item) {
+    const auto stopped = [&](const ItemKey& item) { return answers.stopped(item, side, {WhyNot::pain, WhyNot::blocked, WhyNot::unable}); };
+    const auto bends_too_little = [&](const ItemKey& item) {
       return answers.hear_as(item, side, [](const model::Finding& finding) -> Said {
         const auto* angle = std::get_if<model::Angle>(&finding.value);
         if (angle == nullptr || angle->reads || angle->bound || !angle->toward_deg) {
@@ -240,7 +240,7 @@ Clue restricted(const Answers& answers, Side side) {
 Clue severe_pain_on_passive(const Answers& answers, Side side) {
   return answers.once(Known::severe_pain_on_passive, side, [&]() -> Clue {
     Clue out;
-    for (const std::string_view item : {"knee.flexion_passive", "knee.extension_passive", "hip.internal_rotation_passive_seated",
+    for (const ItemKey item : std::initializer_list<ItemKey>{"knee.flexion_passive", "knee.extension_passive", "hip.internal_rotation_passive_seated",
                                         "hip.internal_rotation_passive_supine", "hip.log_roll", "ankle.dorsiflexion_passive_knee_bent"}) {
       const Clue one = answers.tried(item, side, [](const model::Finding& finding) {
         const auto* not_done = std::get_if<model::NotDone>(&finding.value);
@@ -267,7 +267,7 @@ Clue severe_pain_on_passive(const Answers& answers, Side side) {
 
 Clue hip_rotation_lost(const Answers& answers, Side side) {
   return answers.once(Known::hip_rotation_lost, side, [&]() -> Clue {
-    const auto lost = [&](std::string_view item) {
+    const auto lost = [&](const ItemKey& item) {
       const Clue difference = less_than_other(answers, item, side);
       Clue little;
       if (const Reading* here = answers.motion(item, side); here != nullptr && here->high <= rotation_lost_at * 100) {
@@ -290,7 +290,7 @@ Clue extension_lacking(const Answers& answers, Side side) {
 }
 
 FindingTrail extension_short(const Answers& answers, Side side) {
-  constexpr std::string_view item = "knee.extension_passive";
+  constexpr ItemKey item = "knee.extension_passive";
   const Reading* here = answers.motion(item, side);
   const Reading* other = answers.motion(item, other_side(side));
   if (here == nullptr || here->high >= 0 || (other != nullptr && here->low >= other->high)) {
@@ -309,7 +309,7 @@ Clue abduction_lacking(const Answers& answers, Side side) {
 
 Clue ankle_restricted(const Answers& answers, Side side) {
   Clue out;
-  for (const std::string_view item : {"ankle.dorsiflexion_passive_knee_bent", "ankle.dorsiflexion_passive_knee_straight", "ankle.dorsiflexion_active_knee_bent",
+  for (const ItemKey item : std::initializer_list<ItemKey>{"ankle.dorsiflexion_passive_knee_bent", "ankle.dorsiflexion_passive_knee_straight", "ankle.dorsiflexion_active_knee_bent",
                                       "ankle.plantarflexion_passive_knee_bent"}) {
     const Clue one = led_by(less_than_other(answers, item, side), {answers.stopped(item, side, {WhyNot::pain, WhyNot::blocked, WhyNot::unable})});
     if (one.is_yes()) {
@@ -342,6 +342,6 @@ Clue foot_deformed(const Answers& answers, Side side) {
   return either({answers.yes("ankle.look_deformity", side), answers.yes("foot.look_deformity", side), answers.yes("leg.look_deformity", side)});
 }
 
-Clue pulse_absent(const Answers& answers, std::string_view item, Side side) { return answers.graded(item, side, {"0"}); }
+Clue pulse_absent(const Answers& answers, const ItemKey& item, Side side) { return answers.graded(item, side, {"0"}); }
 
 }  // namespace limbledger::interpret

@@ -71,6 +71,6 @@ namespace limbledger::interpret {
 // Ankle, foot or shin newly out of shape.
 [[nodiscard]] Clue foot_deformed(const Answers& answers, model::Side side);
 // A pulse of the foot that cannot be felt: one, or both.
-[[nodiscard]] Clue pulse_absent(const Answers& answers, std::string_view item, model::Side side);
+[[nodiscard]] Clue pulse_absent(const Answers& answers, const ItemKey& item, model::Side side);
 
 }  // namespace limbledger::interpret

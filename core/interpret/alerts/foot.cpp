@@ -21,7 +21,7 @@ namespace {
 
 // Neither pulse is full, or the pressure at the ankle is low. One full pulse beside one that is not, or that nobody felt for, is no no.
 [[nodiscard]] Clue poor_pulses(const Answers& answers, Side side) {
-  const auto poor = [&](std::string_view item) { return answers.graded(item, side, {"0", "1"}); };
+  const auto poor = [&](const ItemKey& item) { return answers.graded(item, side, {"0", "1"}); };
   Clue low = fact(ankle_pressure_low(answers.view(), side) == Tri::yes ? Tri::yes : Tri::undetermined);
   if (low.is_yes()) {
     low.because = FindingTrail::of(answers.view().trails().findings, answers.view().at("vessel.pressure_posterior_tibial", side));

@@ -12,7 +12,7 @@ namespace {
 
 // Turned gently, and it hurts or is not let.
 [[nodiscard]] Clue hurts_when_turned(const Answers& answers, Side side) {
-  const auto turned = [&](std::string_view item) {
+  const auto turned = [&](const ItemKey& item) {
     return answers.tried(item, side, [](const model::Finding& finding) {
       const auto* not_done = std::get_if<model::NotDone>(&finding.value);
       if (not_done != nullptr) {
@@ -28,7 +28,7 @@ namespace {
 // Anything about the hip itself that speaks for a break. The roll is asked for; a roll that does not hurt answers nothing while
 // another of these is there.
 [[nodiscard]] Clue hip_sign(const Answers& answers, Side side, const Clue& seen) {
-  constexpr std::string_view lift = "hip.straight_leg_lift";
+  constexpr ItemKey lift = "hip.straight_leg_lift";
   const Clue turns_out = led_by(answers.chosen("gait.pattern", side, {"turned_out"}),
                                 {answers.chosen("hip.leg_attitude", side, {"attitude_short_turned_out", "attitude_turned_out"})});
   const Clue site = answers.chosen("history.pain_site", side,

@@ -111,7 +111,7 @@ Raised infected_joint_adult(const Answers& answers, Side side) {
   const Clue hip = infected_hip(answers, side, lowered);
   const Clue ankle = infected_ankle(answers, side, lowered);
   const Clue toe = infected_toe(answers, side, lowered);
-  const auto points = [&](std::string_view item) { return answers.yes(item, side).is_yes(); };
+  const auto points = [&](const ItemKey& item) { return answers.yes(item, side).is_yes(); };
   const bool hip_points = points("hip.pain_passive_severe");
   const bool ankle_points = points("ankle.hot_red");
   Clue lead = part == "hip" ? hip : (part == "ankle" ? ankle : (part == "foot" ? toe : knee));

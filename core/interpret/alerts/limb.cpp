@@ -14,13 +14,13 @@ using model::Side;
 
 namespace {
 
-constexpr std::string_view dorsal_pulse = "vessel.pulse_dorsalis_pedis";
-constexpr std::string_view tibial_pulse = "vessel.pulse_posterior_tibial";
+constexpr ItemKey dorsal_pulse = "vessel.pulse_dorsalis_pedis";
+constexpr ItemKey tibial_pulse = "vessel.pulse_posterior_tibial";
 
 // One structure gives way by 6 mm or more, or at all with the knee straight (convention, after the bands of IKDC2000).
-[[nodiscard]] Clue loose(const Answers& answers, Side side, std::initializer_list<std::string_view> items, std::string_view straight = {}) {
-  Clue clue = straight.empty() ? Clue{} : answers.graded(straight, side, {"1", "2", "3"});
-  for (const std::string_view item : items) {
+[[nodiscard]] Clue loose(const Answers& answers, Side side, std::initializer_list<ItemKey> items, const ItemKey* straight = nullptr) {
+  Clue clue = straight == nullptr ? Clue{} : answers.graded(*straight, side, {"1", "2", "3"});
+  for (const ItemKey& item : items) {
     clue = led_by(answers.graded(item, side, {"2", "3"}), {clue});
     clue = unasked(clue);
   }
@@ -30,8 +30,10 @@ constexpr std::string_view tibial_pulse = "vessel.pulse_posterior_tibial";
 [[nodiscard]] Clue two_structures_loose(const Answers& answers, Side side) {
   const Clue front = loose(answers, side, {"knee.lachman", "knee.lachman_prone", "knee.lachman_dropped_leg", "knee.anterior_drawer"});
   const Clue back = led_by(loose(answers, side, {"knee.posterior_drawer"}), {answers.positive("knee.posterior_sag", side)});
-  const Clue inner = loose(answers, side, {"knee.valgus_30"}, "knee.valgus_0");
-  const Clue outer = loose(answers, side, {"knee.varus_30"}, "knee.varus_0");
+  static constexpr ItemKey valgus_straight = "knee.valgus_0";
+  static constexpr ItemKey varus_straight = "knee.varus_0";
+  const Clue inner = loose(answers, side, {"knee.valgus_30"}, &valgus_straight);
+  const Clue outer = loose(answers, side, {"knee.varus_30"}, &varus_straight);
   Clue out = either({every({front, back}), every({front, inner}), every({front, outer}), every({back, inner}), every({back, outer}), every({inner, outer})});
   if (out.value == Tri::undetermined) {
     out.because.clear();  // one loose ligament alone points to no dislocation, and nobody is asked to test the others
@@ -47,7 +49,7 @@ constexpr std::string_view tibial_pulse = "vessel.pulse_posterior_tibial";
       open.push_back(concern);
     }
   };
-  const auto says = [&](std::string_view item) { return answers.yes(item, side).is_yes(); };
+  const auto says = [&](const ItemKey& item) { return answers.yes(item, side).is_yes(); };
   const std::string_view part = part_complained_of(answers);
   opens(at_knee.is_yes() || says("knee.look_deformity"), "concern.knee_fracture");
   opens(says("leg.look_deformity") || bone_tender_at_shaft(answers, side).is_yes(), "concern.shaft_fracture");

@@ -109,8 +109,9 @@ Classes classes_of(Tri value) {
   return no_or_yes;
 }
 
-std::vector<const model::Finding*> at_side_or_midline(const View& view, std::string_view item, Side side) {
-  const model::Item* known = view.edition().item(item);
+namespace {
+
+[[nodiscard]] std::vector<const model::Finding*> known_at_side_or_midline(const View& view, const model::Item* known, std::string_view item, Side side) {
   if (known != nullptr && view.of(*known).empty()) {
     return {};  // most of what a rule asks after was not recorded
   }
@@ -122,8 +123,18 @@ std::vector<const model::Finding*> at_side_or_midline(const View& view, std::str
   return found;
 }
 
+}  // namespace
+
+std::vector<const model::Finding*> at_side_or_midline(const View& view, std::string_view item, Side side) {
+  return known_at_side_or_midline(view, view.edition().item(item), item, side);
+}
+
 Told tell(const View& view, std::string_view item, Side side, const Says& says, std::vector<const model::Finding*>& findings) {
-  const std::vector<const model::Finding*> here = at_side_or_midline(view, item, side);
+  return tell(view, view.edition().item(item), item, side, says, findings);
+}
+
+Told tell(const View& view, const model::Item* known, std::string_view item, Side side, const Says& says, std::vector<const model::Finding*>& findings) {
+  const std::vector<const model::Finding*> here = known_at_side_or_midline(view, known, item, side);
   const Heard heard = hear(here, no_or_yes, says);
   findings.insert(findings.end(), heard.findings.begin(), heard.findings.end());
   if (heard.as_tri() == Tri::no && view.bodies().not_reliable(item, side) != nullptr) {

@@ -67,6 +67,9 @@ struct InjuryHeard {
 // An answer, with what it rests on added to `findings`. A no that this body cannot give (pressing a numb foot, steps of who never
 // walked) is unknown.
 [[nodiscard]] Told tell(const View& view, std::string_view item, model::Side side, const Says& says, std::vector<const model::Finding*>& findings);
+// The same of an item that was looked up; null where the edition does not have it.
+[[nodiscard]] Told tell(const View& view, const model::Item* known, std::string_view item, model::Side side, const Says& says,
+                        std::vector<const model::Finding*>& findings);
 // Four steps as an answer or as a number of steps.
 [[nodiscard]] Said says_four_steps(const model::Finding& finding);
 // Who gave the history was said not to be reliable.

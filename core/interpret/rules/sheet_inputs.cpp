@@ -3,6 +3,7 @@
 #include "core/interpret/body.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace limbledger::interpret {
 
@@ -34,26 +35,31 @@ Tri under_age(const View& view, std::int64_t years) {
   return tri(age->high < years);
 }
 
-void add_joined(const View& view, RuleSheet& sheet, std::string_view input, std::string_view said, SheetJoin join,
-                std::initializer_list<SheetSource> sources, Side side) {
+Joined tell_joined(const View& view, SheetJoin join, std::initializer_list<SheetSource> sources, Side side, std::vector<const model::Finding*>& findings) {
   Tri value = join == SheetJoin::parts ? Tri::no : Tri::undetermined;
-  std::string_view item = sources.begin()->item;
+  Joined joined{{}, sources.begin()->item.name(), 0};
   std::string state;
-  std::size_t open = 0;
   for (const SheetSource& source : sources) {
-    const Told told = tell(view, source.item, side, source.says, sheet.findings);
+    Told told = tell(view, view.edition().item_of(source.item), source.item.name(), side, source.says, findings);
     if (join == SheetJoin::parts) {
       value = or_(value, told.value);
     } else {
       value = told.value == Tri::yes || value == Tri::undetermined ? told.value == Tri::undetermined ? value : told.value : value;
     }
-    if (told.value == Tri::undetermined && ++open == 1) {
-      item = source.item;
-      state = told.state;
+    if (told.value == Tri::undetermined && ++joined.open == 1) {
+      joined.item = source.item.name();
+      state = std::move(told.state);
     }
   }
-  sheet.inputs.push_back({input, said, {"no", "yes"}, item, side, classes_of(value), value == Tri::undetermined ? state : "known", {}});
-  sheet.inputs.back().in_part = join == SheetJoin::parts && open > 1;
+  joined.told = {value, value == Tri::undetermined ? std::move(state) : std::string("known")};
+  return joined;
+}
+
+void add_joined(const View& view, RuleSheet& sheet, std::string_view input, std::string_view said, SheetJoin join,
+                std::initializer_list<SheetSource> sources, Side side) {
+  const Joined joined = tell_joined(view, join, sources, side, sheet.findings);
+  sheet.inputs.push_back({input, said, {"no", "yes"}, joined.item, side, classes_of(joined.told.value), joined.told.state, {}});
+  sheet.inputs.back().in_part = join == SheetJoin::parts && joined.open > 1;
 }
 
 void add_known(RuleSheet& sheet, std::string_view input, std::string_view said, Tri value, std::string_view state, std::string_view item, Side side) {

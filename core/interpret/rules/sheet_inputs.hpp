@@ -20,14 +20,20 @@ namespace limbledger::interpret {
 [[nodiscard]] Tri under_age(const View& view, std::int64_t years);
 
 struct SheetSource {
-  std::string_view item;
+  reference::ItemKey item;
   Says says = &says_answer;
 };
 enum class SheetJoin : std::uint8_t {
   parts,     // yes by any; no when each of them says no
   one_thing  // ways of telling the same: yes by any, else no by any
 };
-// What is asked for is the first of them that is open.
+struct Joined {
+  Told told;
+  std::string_view item;  // the first of them that is open: it is asked for
+  std::size_t open = 0;   // how many are
+};
+[[nodiscard]] Joined tell_joined(const View& view, SheetJoin join, std::initializer_list<SheetSource> sources, model::Side side,
+                                 std::vector<const model::Finding*>& findings);
 void add_joined(const View& view, RuleSheet& sheet, std::string_view input, std::string_view said, SheetJoin join,
                 std::initializer_list<SheetSource> sources, model::Side side);
 // An input that something else worked out.

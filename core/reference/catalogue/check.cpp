@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <set>
 
 namespace limbledger::reference {
 
@@ -245,6 +246,10 @@ bool is_position(const model::Word& position) {
 void check_catalogue(const Facts& facts, Faults& faults) {
   check_once(
       facts.items, "items", "/item", [](const model::Item& one) -> const std::string& { return one.item.text; }, faults);
+  std::set<std::uint64_t> keys;
+  for (std::size_t i = 0; i < facts.items.size(); ++i) {
+    CheckedRow{row_path("items", i), facts.items[i].item.text, faults}.need(keys.insert(key_of(facts.items[i].item.text)).second, "json.duplicate_member", "/item", "no other name has its key");
+  }
   check_once(
       facts.scales, "scales", "/scale", [](const model::Scale& one) -> const std::string& { return one.scale.text; }, faults);
   check_once(

@@ -45,7 +45,7 @@ void add_stretches(const View& view, RuleSheet& sheet, Side side) {
   if (calf && back) {
     add_joined(view, sheet, "stretch_pain", "pain on stretch", SheetJoin::parts, {{"knee.stretch_pain_calf"}, {"leg.stretch_pain_back"}, front, outer, deep}, side);
   } else {
-    const SheetSource behind{back ? "leg.stretch_pain_back" : "knee.stretch_pain_calf"};
+    const SheetSource behind{std::string_view(back ? "leg.stretch_pain_back" : "knee.stretch_pain_calf")};
     add_joined(view, sheet, "stretch_pain", "pain on stretch", SheetJoin::parts, {behind, front, outer, deep}, side);
   }
 }

@@ -13,7 +13,7 @@ namespace {
 
 using model::Side;
 
-constexpr std::size_t wells_calf = 7, wells_before = 10, wells_other = 11;
+constexpr std::size_t wells_first_point = 2, wells_bed = 4, wells_calf = 7, wells_before = 10, wells_other = 11;
 enum class WellsGroup : std::size_t { age, pregnant, points };
 constexpr std::array<std::int64_t, 2> wells_calf_limits{30, 31};
 constexpr std::string_view calf_girth = "leg.calf_girth_10cm";
@@ -100,42 +100,54 @@ void add_calf(const View& view, RuleSheet& sheet, Side side) {
              {"under 30 mm", "30 mm", "over 30 mm"});
 }
 
+// All that is answered, in the order of the sheet; the calf, which is measured, has its place between the whole leg and the pitting.
+template <class Answered, class Calf>
+void hear_wells(Side side, bool of_1997, const Answered& answered, const Calf& calf) {
+  answered("cancer_active", "cancer under treatment or within six months", {{"history.cancer_active"}, {"history.cancer_known", &says_no_cancer}}, Side::midline);
+  answered("leg_still", "leg paralysed, weak or lately in plaster",
+           {{"history.leg_paralysed_or_plaster"},
+            {"body.paralysis", [](const model::Finding& finding) { return says_only_yes(finding, is_yes_answer(finding)); }},
+            {"body.cast", [](const model::Finding& finding) { return says_only_yes(finding, !choices_of(finding).empty()); }}},
+           side);
+  constexpr std::string_view bed = "history.immobile_or_surgery_recent";
+  if (of_1997) {
+    answered("bed_or_operation", "more than 3 days in bed, or a large operation within 4 weeks", {{bed, &says_bed_1997}}, Side::midline);
+  } else {
+    answered("bed_or_operation", "3 days or more in bed, or a large operation within 12 weeks", {{bed}}, Side::midline);
+  }
+  answered("vein_tender", "tender along the deep veins", {{"leg.calf_tender_vein"}}, side);
+  answered("leg_swollen", "whole leg swollen",
+           {{"vessel.whole_leg_swollen"},
+            {"knee.look_swelling_spread",
+             [](const model::Finding& finding) { return says_only_yes(finding, says_one_of(finding, {"whole_limb"}).bits == std::uint8_t{2}); }}},
+           side);
+  calf();
+  answered("pitting_more", "pitting in this leg alone, or more", {{"vessel.oedema_more_this_side"}}, side);
+  answered("new_veins", "surface veins that are new and not varicose", {{"vessel.veins_collateral"}}, side);
+  answered("clot_before", "clot in a leg vein before", {{"history.clot_before"}}, Side::midline);
+  answered("other_cause", "another cause at least as likely", {{"history.other_cause_as_likely"}}, side);
+}
+
 [[nodiscard]] RuleSheet wells_sheet(const View& view, Side side, bool of_1997) {
   RuleSheet sheet;
   sheet.rule = of_1997 ? wells_1997_rule : wells_rule;
   sheet.edition = of_1997 ? wells_1997_edition : wells_edition;
   sheet.side = side;
   sheet.counts = true;
-  sheet.inputs.reserve(12);
+  sheet.inputs.reserve(wells_inputs);
   constexpr std::array<std::int64_t, 1> adult{wells_from};
   add_number(sheet, "age", "age", {}, Side::midline, age_at_exam(view), adult, {"under 18", "18 or more"});
   const Told pregnant = tell_pregnancy(view, sheet.findings);
   add_known(sheet, "pregnant", "pregnant", pregnant.value, pregnant.state, "body.pregnancy", Side::midline);
-  add_joined(view, sheet, "cancer_active", "cancer under treatment or within six months", SheetJoin::one_thing,
-             {{"history.cancer_active"}, {"history.cancer_known", &says_no_cancer}}, Side::midline);
-  add_joined(view, sheet, "leg_still", "leg paralysed, weak or lately in plaster", SheetJoin::one_thing,
-             {{"history.leg_paralysed_or_plaster"},
-              {"body.paralysis", [](const model::Finding& finding) { return says_only_yes(finding, is_yes_answer(finding)); }},
-              {"body.cast", [](const model::Finding& finding) { return says_only_yes(finding, !choices_of(finding).empty()); }}},
-             side);
+  hear_wells(
+      side, of_1997,
+      [&](std::string_view input, std::string_view said, std::initializer_list<SheetSource> sources, Side on) {
+        add_joined(view, sheet, input, said, SheetJoin::one_thing, sources, on);
+      },
+      [&] { add_calf(view, sheet, side); });
   if (of_1997) {
-    add_answer(view, sheet, "bed_or_operation", "more than 3 days in bed, or a large operation within 4 weeks", "history.immobile_or_surgery_recent",
-               Side::midline, &says_bed_1997);
-    sheet.inputs.back().item = {};  // asked again it would say no more
-  } else {
-    add_answer(view, sheet, "bed_or_operation", "3 days or more in bed, or a large operation within 12 weeks", "history.immobile_or_surgery_recent", Side::midline);
+    sheet.inputs[wells_bed].item = {};  // asked again it would say no more
   }
-  add_answer(view, sheet, "vein_tender", "tender along the deep veins", "leg.calf_tender_vein", side);
-  add_joined(view, sheet, "leg_swollen", "whole leg swollen", SheetJoin::one_thing,
-             {{"vessel.whole_leg_swollen"},
-              {"knee.look_swelling_spread",
-               [](const model::Finding& finding) { return says_only_yes(finding, says_one_of(finding, {"whole_limb"}).bits == std::uint8_t{2}); }}},
-             side);
-  add_calf(view, sheet, side);
-  add_answer(view, sheet, "pitting_more", "pitting in this leg alone, or more", "vessel.oedema_more_this_side", side);
-  add_answer(view, sheet, "new_veins", "surface veins that are new and not varicose", "vessel.veins_collateral", side);
-  add_answer(view, sheet, "clot_before", "clot in a leg vein before", "history.clot_before", Side::midline);
-  add_answer(view, sheet, "other_cause", "another cause at least as likely", "history.other_cause_as_likely", side);
   sheet.formula = of_1997 ? "1 point each, an earlier clot none; another cause at least as likely -2; calf over 30 mm; 3 or more high, 1 to 2 moderate"
                           : "1 point each; another cause at least as likely -2; calf 30 mm or more; 2 or more";
   sheet.rows.push_back({{of_1997 ? "table.wells_dvt/1997.calf" : "table.wells_dvt/2003.calf"},
@@ -184,22 +196,30 @@ SheetCompleted wells_1997(std::span<const Classes> may_be) {
 std::vector<JudgedRule> run_wells(const View& view) { return run_wells_as(view, false); }
 std::vector<JudgedRule> run_wells_1997(const View& view) { return run_wells_as(view, true); }
 
+// What the sheet would give for its points, without writing the sheet.
 Tri wells_two_or_more(const View& view, Side side) {
-  const RuleSheet sheet = wells_sheet(view, side, false);
-  std::int64_t least = 0;
-  std::int64_t most = 0;
-  for (std::size_t i = 2; i < sheet.inputs.size(); ++i) {
+  std::vector<const model::Finding*> heard;
+  Between points;
+  std::size_t input = wells_first_point;
+  const auto count = [&](Classes may_be) {
     std::optional<Between> own;
-    for (std::uint8_t one = 0; one < sheet.inputs[i].classes.size(); ++one) {
-      if ((sheet.inputs[i].may_be >> one & 1U) != 0) {
-        const std::int64_t point = wells_point(i, one);
+    for (std::uint8_t one = 0; may_be >> one != 0; ++one) {
+      if ((may_be >> one & 1U) != 0) {
+        const std::int64_t point = wells_point(input, one);
         own = own ? Between{std::min(own->low, point), std::max(own->high, point)} : Between{point, point};
       }
     }
-    least += own ? own->low : 0;
-    most += own ? own->high : 0;
-  }
-  return least >= wells_likely ? Tri::yes : (most < wells_likely ? Tri::no : Tri::undetermined);
+    points.low += own ? own->low : 0;
+    points.high += own ? own->high : 0;
+    ++input;
+  };
+  hear_wells(
+      side, false,
+      [&](std::string_view, std::string_view, std::initializer_list<SheetSource> sources, Side on) {
+        count(classes_of(tell_joined(view, SheetJoin::one_thing, sources, on, heard).told.value));
+      },
+      [&] { count(classes_of(calf_difference(view, side, heard), wells_calf_limits)); });
+  return points.low >= wells_likely ? Tri::yes : (points.high < wells_likely ? Tri::no : Tri::undetermined);
 }
 
 std::optional<Between> calf_difference(const View& view, Side side, std::vector<const model::Finding*>& findings) {

@@ -2,10 +2,14 @@
 
 #include "core/interpret/view.hpp"
 #include "core/ledger/log/log.hpp"
+#include "core/service/methods/exam/common.hpp"
 #include "core/service/once_raised.hpp"
 
 #include <algorithm>
+#include <array>
+#include <map>
 #include <set>
+#include <string_view>
 
 namespace limbledger::service {
 
@@ -47,6 +51,149 @@ constexpr std::size_t exams_kept_max = 256;
   return states;
 }
 
+// Alerts are judged by nothing that these say. An exchange of sides turns what came before it, and the sides are those of now.
+constexpr std::array<std::string_view, 7> passed_over{"alert_handled", "became", "disagree", "impression", "letter", "plan", "swap_sides"};
+
+[[nodiscard]] bool is_passed_over(const model::Operation& operation) {
+  return std::find(passed_over.begin(), passed_over.end(), operation.op.text) != passed_over.end();
+}
+
+[[nodiscard]] bool has_same_values(const model::Exam& exam) {
+  return exam.marks && std::any_of(exam.marks->begin(), exam.marks->end(), [](const model::EntryMark& one) { return one.mark.text == "same_value"; });
+}
+
+// The exam at one entry after the other, as far as its alerts want it. Folding every state anew is quadratic in findings told one by one,
+// so a state is grown from the one before it where all that came between is a finding, a correction or a withdrawal of one, or nothing
+// that alerts are judged by; anywhere else (two writers joined, a conflict, a signature, an amended opening) it is folded as ever.
+class GrownExams {
+ public:
+  GrownExams(Context& context, const model::ExamId& exam, const ledger::ExamRecord& record);
+
+  // The exam as these entries alone tell it, its findings on the sides of now; nothing where they open none.
+  [[nodiscard]] std::optional<model::Exam> folded(const std::vector<model::EntryId>& heads) const;
+  // The same for judging alerts: what nobody judges of it may be older. Good until the next call; asked for oldest first.
+  [[nodiscard]] const model::Exam* at(const std::vector<model::EntryId>& heads);
+
+ private:
+  [[nodiscard]] const model::Exam* grown(std::size_t head);
+  [[nodiscard]] bool grow(model::Exam& exam, std::size_t by) const;
+  [[nodiscard]] const model::Finding* told_at(const model::EntryId& entry) const;
+
+  Context& context_;
+  model::ExamId exam_;
+  ledger::Graph graph_;
+  std::map<model::EntryId, const model::Finding*> told_;  // every finding of the record, by its entry
+  bool repeats_ = false;                                  // one request came twice: which of them stands is the fold's affair
+  std::map<std::size_t, model::Exam> ends_;               // what may be grown on, by the last entry that is in it
+  std::optional<model::Exam> joined_;
+};
+
+GrownExams::GrownExams(Context& context, const model::ExamId& exam, const ledger::ExamRecord& record)
+    : context_(context), exam_(exam), graph_(record.operations) {
+  repeats_ = graph_.size() != record.operations.size();
+  for (const model::Finding& finding : record.fold.history) {
+    told_.emplace(*finding.entry, &finding);
+  }
+}
+
+const model::Finding* GrownExams::told_at(const model::EntryId& entry) const {
+  const auto found = told_.find(entry);
+  return found == told_.end() ? nullptr : found->second;
+}
+
+std::optional<model::Exam> GrownExams::folded(const std::vector<model::EntryId>& heads) const {
+  const std::vector<bool> known = graph_.closure(heads);
+  std::vector<ledger::Opened> operations;
+  for (std::size_t i = 0; i < graph_.size(); ++i) {
+    if (known[i]) {
+      operations.push_back(graph_.at(i));
+    }
+  }
+  auto fold = fold_operations(context_, exam_, operations);
+  if (!fold) {
+    return std::nullopt;
+  }
+  for (model::Finding& finding : *fold->exam.findings) {
+    const model::Finding* now = told_at(*finding.entry);
+    finding.side = now != nullptr ? now->side : finding.side;
+  }
+  return std::move(fold->exam);
+}
+
+const model::Exam* GrownExams::at(const std::vector<model::EntryId>& heads) {
+  const auto head = heads.size() == 1 && !repeats_ ? graph_.find(heads.front()) : std::nullopt;
+  if (head) {
+    return grown(*head);
+  }
+  joined_ = folded(heads);
+  return joined_ ? &*joined_ : nullptr;
+}
+
+const model::Exam* GrownExams::grown(std::size_t head) {
+  // Back to what is at hand, or to an entry that nothing is grown over.
+  std::vector<std::size_t> steps;
+  std::size_t from = head;
+  while (ends_.count(from) == 0) {
+    const model::Operation& operation = graph_.at(from).operation();
+    const auto before = operation.after.size() == 1 ? graph_.find(operation.after.front()) : std::nullopt;
+    const bool over = operation.op.text == "finding" || operation.op.text == "withdraw" || is_passed_over(operation);
+    if (!over || !before || graph_.waits(from) || steps.size() > graph_.size()) {
+      break;
+    }
+    steps.push_back(from);
+    from = *before;
+  }
+  std::optional<model::Exam> exam;
+  if (const auto end = ends_.find(from); end != ends_.end()) {
+    if (steps.empty()) {
+      return &end->second;
+    }
+    exam = std::move(end->second);
+    ends_.erase(end);
+  } else {
+    exam = folded({graph_.at(from).entry()});
+  }
+  while (exam && !steps.empty() && grow(*exam, steps.back())) {
+    steps.pop_back();
+  }
+  if (!exam || !steps.empty()) {
+    exam = folded({graph_.at(head).entry()});
+  }
+  return exam ? &ends_.insert_or_assign(head, std::move(*exam)).first->second : nullptr;
+}
+
+// False, and the exam is of no use any more, where the fold might make something else of it.
+bool GrownExams::grow(model::Exam& exam, std::size_t by) const {
+  const ledger::Opened& opened = graph_.at(by);
+  const model::Operation& operation = opened.operation();
+  if (!opened.readable() || operation.replaces.size() > model::pointers_max) {
+    return false;
+  }
+  if (is_passed_over(operation)) {
+    return true;
+  }
+  const auto* withdraw = std::get_if<model::WithdrawBody>(&opened.body());
+  const model::Finding* told = told_at(opened.entry());
+  const auto of = withdraw != nullptr ? withdraw->finding : (told != nullptr ? told->finding : std::nullopt);
+  // After a signature, or a withdrawal of the whole exam, what an entry does hangs on more than itself.
+  if (!of || exam.state != model::ExamState::open || (!operation.replaces.empty() && has_same_values(exam))) {
+    return false;
+  }
+  auto& findings = *exam.findings;
+  for (const model::EntryId& entry : operation.replaces) {
+    const auto old = std::find_if(findings.begin(), findings.end(), [&](const model::Finding& one) { return one.entry == entry; });
+    if (old == findings.end() || old->finding != of || old->standing != model::Standing::current) {
+      return false;
+    }
+    findings.erase(old);
+  }
+  if (withdraw == nullptr) {
+    findings.push_back(*told);
+    findings.back().standing = model::Standing::current;
+  }
+  return true;
+}
+
 class History {
  public:
   History(Context& context, const ledger::ExamRecord& record, const interpret::View& now)
@@ -72,16 +219,23 @@ class History {
   [[nodiscard]] const Alerts& raised_at(const Heads& heads) {
     const auto [state, fresh] = kept_.states.try_emplace(heads);
     if (fresh) {
-      const std::optional<model::Exam> exam = exam_at(heads);
-      state->second.raised = exam ? raised_in(*exam) : Alerts{};
+      const model::Exam* exam = exams().at(heads);
+      state->second.raised = exam != nullptr ? raised_in(*exam) : Alerts{};
     }
     return state->second.raised;
+  }
+
+  // Oldest first, so that each grows from the one before it.
+  void judge(const std::vector<Heads>& newest_first) {
+    for (auto heads = newest_first.rbegin(); heads != newest_first.rend(); ++heads) {
+      static_cast<void>(raised_at(*heads));
+    }
   }
 
   [[nodiscard]] std::optional<model::Exam> exam_kept(const Heads& heads) {
     OnceRaised::State& state = kept_.states[heads];
     if (!state.exam) {
-      state.exam = exam_at(heads);
+      state.exam = exams().folded(heads);
     }
     return state.exam;
   }
@@ -95,31 +249,11 @@ class History {
     return all[*now.exam().exam];
   }
 
-  [[nodiscard]] std::optional<model::Exam> exam_at(const Heads& heads) {
-    if (!graph_) {
-      graph_.emplace(record_.operations);
+  [[nodiscard]] GrownExams& exams() {
+    if (!exams_) {
+      exams_.emplace(context_, *now_.exam().exam, record_);
     }
-    const std::vector<bool> known = graph_->closure(heads);
-    std::vector<ledger::Opened> operations;
-    for (std::size_t i = 0; i < graph_->size(); ++i) {
-      if (known[i]) {
-        operations.push_back(graph_->at(i));
-      }
-    }
-    auto fold = fold_operations(context_, *now_.exam().exam, operations);
-    if (!fold) {
-      return std::nullopt;
-    }
-    for (model::Finding& finding : *fold->exam.findings) {
-      finding.side = side_now(finding);
-    }
-    return std::move(fold->exam);
-  }
-
-  [[nodiscard]] model::Side side_now(const model::Finding& finding) const {
-    const auto& all = record_.fold.history;
-    const auto at = std::find_if(all.begin(), all.end(), [&](const model::Finding& one) { return one.entry == finding.entry; });
-    return at == all.end() ? finding.side : at->side;
+    return *exams_;
   }
 
   [[nodiscard]] Alerts raised_in(const model::Exam& exam) const {
@@ -143,7 +277,7 @@ class History {
   const interpret::View& now_;
   OnceRaised unkept_;  // an entry that is missing may come, and then a state holds more
   OnceRaised& kept_;
-  std::optional<ledger::Graph> graph_;
+  std::optional<GrownExams> exams_;
 };
 
 }  // namespace
@@ -153,7 +287,9 @@ std::vector<model::Exam> shown_while_raised(Context& context, const ledger::Exam
   History history(context, record, now);
   Alerts named = history.raised_now(flags);
   std::vector<model::Exam> out;
-  for (const Heads& heads : states_shown(record)) {
+  const std::vector<Heads> states = states_shown(record);
+  history.judge(states);
+  for (const Heads& heads : states) {
     bool gone = false;
     for (const OnceRaised::Alert& alert : history.raised_at(heads)) {
       const auto same = [&](const OnceRaised::Alert& one) { return one.row == alert.row && one.side == alert.side; };
