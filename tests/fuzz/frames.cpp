@@ -54,7 +54,8 @@ void frames(std::string_view bytes) {
   must(taken(framing, limits, bytes, 1) == whole, "byte by byte the same comes out");
   for (std::size_t i = 0; i < whole.kinds.size(); ++i) {
     must(whole.kinds[i] != rpc::FrameKind::broken || i + 1 == whole.kinds.size(), "nothing follows a broken frame");
-    if (whole.kinds[i] == rpc::FrameKind::message) {
+    // What we frame is a reply, which has no line end in it.
+    if (whole.kinds[i] == rpc::FrameKind::message && whole.texts[i].find_first_of("\r\n") == std::string::npos) {
       const Taken again = taken(framing, limits, rpc::framed(framing, whole.texts[i]), 7);
       must(again.texts == std::vector<std::string>{whole.texts[i]} && again.kinds.front() == rpc::FrameKind::message, "what is framed is read back");
     }
