@@ -1,8 +1,8 @@
 // stage: outside
-// The memory of a program that is used all day: reads, refusals and repeats leave nothing behind, and a recorded finding costs at
-// most 1 KiB. What counts is the resident set as the kernel states it (proc(5), VmRSS), after a warm-up.
+// The memory of a program that is used all day: reads, refusals and repeats leave nothing behind, and once what is
+// kept on purpose is full, a recorded finding costs at most 1 KiB. What counts is the resident set as the kernel states it (proc(5), VmRSS), after a warm-up.
 //   node memory.mjs      takes limbledger of $LIMBLEDGER_BUILD; LIMBLEDGER_CALLS and LIMBLEDGER_FINDINGS are the sizes, by the tier
-//                        20,000 calls and 1,000 findings, or 1,000,000 and 20,000
+//                        20,000 calls and 2,000 findings, or 1,000,000 and 20,000
 
 import { randomUUID } from 'node:crypto';
 import { spawnSync } from 'node:child_process';
@@ -17,12 +17,13 @@ import { Peer } from '../lib/peer.mjs';
 const build = process.env.LIMBLEDGER_BUILD ?? fileURLToPath(new URL('../../../../build', import.meta.url));
 const full = process.env.LIMBLEDGER_TIER === 'full';
 const calls_wanted = Number(process.env.LIMBLEDGER_CALLS ?? (full ? 1_000_000 : 20_000));
-const findings_wanted = Number(process.env.LIMBLEDGER_FINDINGS ?? (full ? 20_000 : 1_000));
+const findings_wanted = Number(process.env.LIMBLEDGER_FINDINGS ?? (full ? 20_000 : 2_000));
 const program = join(build, 'limbledger');
 const count = new Count();
 const scratch = mkdtempSync(join(tmpdir(), 'limbledger-memory-'));
 const ledger = join(scratch, 'demo');
 const batch_calls = 50;
+const fill = 20_000;
 let peer;
 
 try {
@@ -75,19 +76,22 @@ try {
   count.note('reads, refusals and repeats leave less than 1 MiB behind', grown < 1024, `${grown} KiB`);
   count.note('they were answered, refused and answered once more', kinds.result > 0 && kinds.error > 0 && kinds.result + kinds.error > done, JSON.stringify(kinds));
 
-  // Forty findings an exam; every other call replaces what stood. As many are recorded first as fill what is kept on purpose.
+  // Forty findings an exam; every other call replaces what stood. First so many that what is kept on purpose is full: the pages of
+  // the store (16 MB), the newest folded exams and what they have raised.
   const record = async (wanted) => {
     for (let made = 0; made < wanted;) {
-      const at = await open_exam(ask, person);
+      const at = await open_exam(ask);
       for (; at.number < 40 && made < wanted; made += 4) await record_next(ask, at, 1, 2, 3);
     }
   };
-  await record(full ? 4000 : 400);
+  const empty = resident();
+  await record(fill);
   const first = resident();
   await record(findings_wanted);
   const each = (resident() - first) * 1024 / findings_wanted;
-  console.log(`${findings_wanted} findings: ${Math.round(each)} bytes of the resident set each`);
+  console.log(`${fill} findings fill what is kept, by ${first - empty} KiB; ${findings_wanted} more: ${Math.round(each)} bytes of the resident set each`);
   count.note('a recorded finding costs at most 1 KiB', each <= 1024, `${Math.round(each)} bytes`);
+  count.note('what is kept on purpose stays below 64 MiB', first < 64 * 1024, `${first} KiB`);
   await count.check('the program ends well', async () => (await peer.close()) === 0);
 } catch (error) {
   count.note('it came to its end', false, error.stack);
