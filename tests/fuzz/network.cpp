@@ -36,9 +36,9 @@ struct Served {
       }
     }
     context.caller.scope = service::Scope::none;
-    static const std::unique_ptr<Desktop> desktop = new_desktop();  // session.open says how it stands with it
-    context.desk = desktop->desk.get();
-    context.edition = desktop->context.edition;
+    static const Desktop& desktop = *new_desktop().release();  // session.open says how it stands with it
+    context.desk = desktop.desk.get();
+    context.edition = desktop.context.edition;
   }
 };
 

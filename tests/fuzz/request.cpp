@@ -41,7 +41,7 @@ bool left_no_trace(std::string_view text, const std::optional<std::string>& repl
 }  // namespace
 
 void request(std::string_view bytes) {
-  static std::unique_ptr<Desktop> at;
+  static auto& at = *new std::unique_ptr<Desktop>;  // never taken down: what it closes with would be gone before it
   bool untouched = true;
   if (!at) {
     at = new_desktop();

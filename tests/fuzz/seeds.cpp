@@ -13,6 +13,7 @@
 #include <filesystem>
 #include <fstream>
 #include <iostream>
+#include <utility>
 
 namespace {
 
@@ -67,8 +68,14 @@ Texts findings() {
       out.emplace_back(list->raw.substr(1, list->raw.size() - 2));
     }
   }
+  // Every item by its name, many at once: each judging takes its time under the sanitizers.
+  std::string many;
+  std::size_t count = 0;
   for (const model::Item& item : reference::built_in_edition()->items()) {
-    out.push_back(R"({"item":")" + std::string(item.item.text) + R"(","side":"left","value":{"kind":"not_done","reason":"pain"}})");
+    many += (many.empty() ? "" : ",") + (R"({"item":")" + std::string(item.item.text)) + R"(","side":"left","value":{"kind":"not_done","reason":"pain"}})";
+    if (++count % 30 == 0) {
+      out.push_back(std::exchange(many, {}));
+    }
   }
   return out;
 }
