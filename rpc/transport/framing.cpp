@@ -147,7 +147,7 @@ std::size_t Decoder::take_header(std::string_view bytes) {
       stop("the header is longer than " + std::to_string(limits_.header_bytes) + " bytes");
       return taken;
     }
-    if (c == '\n' && (kept_.size() == 2 || kept_.compare(kept_.size() - 4, 4, "\r\n\r\n") == 0)) {
+    if (c == '\n' && (kept_.size() == 2 || kept_.ends_with("\r\n\r\n"))) {
       end_header();
       return taken;
     }

@@ -3,6 +3,8 @@
 #include "core/wire/read.hpp"
 #include "core/wire/write.hpp"
 
+#include <algorithm>
+
 namespace limbledger::ledger {
 
 namespace {
@@ -31,6 +33,14 @@ namespace {
   return fold_exam(id, operations, keys, log.identity().clinic, kept_apart);
 }
 
+// Takes the one away that was not asked for the longest, where there are so many.
+template <class Kept>
+void make_room(Kept& kept, std::size_t max) {
+  if (kept.size() >= max) {
+    kept.erase(std::min_element(kept.begin(), kept.end(), [](const auto& a, const auto& b) { return a.second->used < b.second->used; }));
+  }
+}
+
 }  // namespace
 
 std::string list_row(const Log& log, const model::ObjectId& object, ObjectType type, std::span<const Opened> operations) {
@@ -46,6 +56,7 @@ std::string list_row(const Log& log, const model::ObjectId& object, ObjectType t
 Result<const ExamRecord*> Records::exam(const model::ExamId& id) {
   const auto kept = exams_.find(id);
   if (kept != exams_.end() && kept->second->folded) {
+    kept->second->used = ++uses_;
     return kept->second.get();
   }
   auto record = kept != exams_.end() ? std::move(kept->second) : std::make_unique<ExamRecord>();
@@ -70,14 +81,14 @@ Result<const ExamRecord*> Records::exam(const model::ExamId& id) {
     }
     record->fold.exam.incomplete->push_back({"damaged_entries"});
   }
-  if (exams_.size() >= kept_max) {
-    exams_.erase(exams_.begin());
-  }
+  make_room(exams_, kept_max);
+  record->used = ++uses_;
   return (exams_[id] = std::move(record)).get();
 }
 
 Result<const PersonRecord*> Records::person(const model::PersonId& id) {
   if (const auto kept = persons_.find(id); kept != persons_.end()) {
+    kept->second->used = ++uses_;
     return kept->second.get();
   }
   auto record = std::make_unique<PersonRecord>();
@@ -91,9 +102,8 @@ Result<const PersonRecord*> Records::person(const model::PersonId& id) {
     return wire::Fault{"person.unknown", "/person", "the id of a person"};
   }
   record->fold = std::move(*fold);
-  if (persons_.size() >= kept_max) {
-    persons_.erase(persons_.begin());
-  }
+  make_room(persons_, kept_max);
+  record->used = ++uses_;
   return (persons_[id] = std::move(record)).get();
 }
 

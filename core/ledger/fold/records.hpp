@@ -5,6 +5,7 @@
 #include "core/ledger/fold/fold.hpp"
 #include "core/ledger/log/log.hpp"
 
+#include <cstdint>
 #include <map>
 #include <memory>
 #include <optional>
@@ -18,12 +19,14 @@ struct ExamRecord {
   ExamFold fold;
   std::vector<Opened> operations;
   std::size_t unopened = 0;
-  bool folded = false;  // of all of `operations`
+  bool folded = false;     // of all of `operations`
+  std::uint64_t used = 0;  // when it was last asked for, counted
 };
 
 struct PersonRecord {
   PersonFold fold;
   std::vector<Opened> operations;
+  std::uint64_t used = 0;
 };
 
 // The row of an object in the lists; empty where nothing opens the record.
@@ -53,7 +56,9 @@ class Records {
   [[nodiscard]] Result<void> refresh_lists();
   void list(const model::ExamId& id, const ExamFold& fold);
 
-  static constexpr std::size_t kept_max = 256;  // folded records kept at once
+  // Folded records kept at once; the one that was not asked for the longest goes. A finding in one takes 4 KB: more of
+  // them would be memory that grows with the day, and one page of a list is 50.
+  static constexpr std::size_t kept_max = 64;
 
   Log& log_;
   KeptApart kept_apart_;
@@ -62,6 +67,7 @@ class Records {
   std::map<model::ExamId, ListedExam> listed_exams_;
   std::map<model::PersonId, model::Person> listed_persons_;
   std::set<model::ObjectId> listed_;
+  std::uint64_t uses_ = 0;
 };
 
 }  // namespace limbledger::ledger

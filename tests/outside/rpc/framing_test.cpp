@@ -142,6 +142,14 @@ TEST_CASE("a body between the limit and 16 MiB is passed over and the next frame
   CHECK_FALSE(decoded.broken);
 }
 
+// Found by tests/fuzz: the end of the header was looked for before its first line had four bytes, and the program ended.
+TEST_CASE("a first header line of three bytes breaks the stream and nothing else") {
+  const Limits limits;
+  CHECK(decode(Framing::headers, limits, {"}\r\n"}).broken);
+  CHECK(decode(Framing::headers, limits, {"}\r\n\r\n"}).broken);
+  CHECK(decode(Framing::headers, limits, {"x\r\nContent-Length: 2\r\n\r\n{}"}).messages.empty());
+}
+
 TEST_CASE("a stream that ends inside a body or a header is broken") {
   const Limits limits;
   CHECK(decode(Framing::headers, limits, {"Content-Length: 9\r\n\r\n{}"}).broken);
