@@ -38,10 +38,25 @@ using model::Side;
   return false;
 }
 
+// The six tests count where the pain does not draw in: a band beside a positive count says that the question is open.
+void add_count_without_gate(const PageView& view, const interpret::Hypothesis& hypothesis, SheetSection& section) {
+  if (hypothesis.hypothesis.text != "condition.sacroiliac_pain") {
+    return;
+  }
+  for (const interpret::RuleResult& rule : view.assessment.rules) {
+    const bool open = std::any_of(rule.flags.begin(), rule.flags.end(), [](const model::Word& flag) { return flag.text == "drawing_in_not_asked"; });
+    if (rule.rule.text == "rule.laslett" && rule.outcome == interpret::Outcome::positive && open && (!hypothesis.side || *hypothesis.side == rule.side)) {
+      section.under(rule_lines(rule, view.exam, view.person, view.assessment.as_of, view.words, view.edition).back());
+      return;
+    }
+  }
+}
+
 [[nodiscard]] SheetSection hypotheses_section(const PageView& view) {
   SheetSection section = view.section("page.hypotheses");
   for (const interpret::Hypothesis& hypothesis : view.assessment.hypotheses) {
     section.bullet(hypothesis_text(hypothesis, view.words, view.edition));
+    add_count_without_gate(view, hypothesis, section);
     add_disagreed(view, interpret::statement_name(hypothesis), section);
   }
   if (!view.assessment.hypotheses.empty()) {

@@ -164,6 +164,19 @@ void add_once(std::vector<std::string>& list, const std::string& text) {
   return words.has(own) ? words.say(own) : enum_word(words, "outcome", answer.gives);
 }
 
+// A question that somebody asked, and that nobody could answer, is not said to be one that nobody asked.
+[[nodiscard]] std::string flag_said(const std::string& flag, const model::Exam& exam) {
+  if (flag != "drawing_in_not_asked") {
+    return flag;
+  }
+  const std::vector<model::Finding>& all = findings_of(exam);
+  const bool recorded = std::any_of(all.begin(), all.end(), [](const model::Finding& finding) {
+    const bool stands = !finding.standing || *finding.standing == model::Standing::current || *finding.standing == model::Standing::in_conflict;
+    return stands && finding.item.text == "pelvis.lumbar_pain_centralises";
+  });
+  return recorded ? "drawing_in_not_known" : flag;
+}
+
 [[nodiscard]] std::string outcome_line(const RuleResult& rule, const model::Exam& exam, const Words& words) {
   const std::string name = "msg." + rule.rule.text + ".";
   if (rule.band) {
@@ -362,7 +375,7 @@ std::vector<std::string> rule_lines(const RuleResult& rule, const model::Exam& e
   for (const model::Word& flag : rule.flags) {
     const bool said_already = flag.text == "contradicted" || (flag.text == "rules_disagree" && rule.outcome == interpret::Outcome::negative && !rule.band);
     if (!said_already) {
-      lines.push_back(rule_word(words, rule, "flag", flag.text) + ".");
+      lines.push_back(rule_word(words, rule, "flag", flag_said(flag.text, exam)) + ".");
     }
   }
   return lines;

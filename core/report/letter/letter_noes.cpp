@@ -28,17 +28,15 @@ using model::Finding;
 // The items that a no rests on where all of them were only looked at; none where it rests on more.
 [[nodiscard]] std::vector<std::string> looks_alone(const PageView& view, const interpret::Flag& flag) {
   std::vector<std::string> labels;
-  for (const model::FindingId& id : flag.findings) {
-    for (const Finding* finding : view.findings) {
-      if (finding->finding != id) {
-        continue;
-      }
-      if (!described_by_eye(view, *finding)) {
-        return {};
-      }
-      if (const std::string label = view.label(finding->item); std::find(labels.begin(), labels.end(), label) == labels.end()) {
-        labels.push_back(label);
-      }
+  for (const Finding* finding : view.findings) {
+    if (!finding->finding || std::find(flag.findings.begin(), flag.findings.end(), *finding->finding) == flag.findings.end()) {
+      continue;
+    }
+    if (!described_by_eye(view, *finding)) {
+      return {};
+    }
+    if (const std::string label = view.label(finding->item); std::find(labels.begin(), labels.end(), label) == labels.end()) {
+      labels.push_back(label);
     }
   }
   return labels;
