@@ -2,12 +2,14 @@
 
 #include "core/interpret/assess.hpp"
 #include "core/interpret/rules/ankle/series.hpp"
+#include "core/interpret/rules/rule.hpp"
 #include "core/report/page_criteria.hpp"
 #include "core/report/page_motion.hpp"
 #include "core/report/text.hpp"
 #include "core/wire/parse.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace limbledger::report {
 
@@ -177,6 +179,22 @@ void add_once(std::vector<std::string>& list, const std::string& text) {
   return recorded ? "drawing_in_not_known" : flag;
 }
 
+// "All items" is said of what the rule holds as known, and names it.
+[[nodiscard]] std::pair<std::vector<std::string>, std::vector<std::string>> checked_and_open(const RuleResult& rule, const Words& words) {
+  std::vector<std::string> checked;
+  std::vector<std::string> open;
+  for (const interpret::RuleInput& input : rule.inputs) {
+    const bool known = input.state.text.starts_with("known");
+    if (known || input.input.text != "pregnant") {
+      (known ? checked : open).push_back(input_text(words, rule, input.input.text));
+    }
+  }
+  if (has_flag(rule, "earlier_operation_not_asked")) {
+    open.push_back(words.say("msg.change.earlier_operation"));
+  }
+  return {checked, open};
+}
+
 [[nodiscard]] std::string outcome_line(const RuleResult& rule, const model::Exam& exam, const Words& words) {
   const std::string name = "msg." + rule.rule.text + ".";
   if (rule.band) {
@@ -194,18 +212,7 @@ void add_once(std::vector<std::string>& list, const std::string& text) {
       if (has_flag(rule, "rules_disagree")) {
         return words.say(name + "negative_disagrees");
       }
-      // "All items" is said of what the rule holds as known, and names it.
-      std::vector<std::string> checked;
-      std::vector<std::string> open;
-      for (const interpret::RuleInput& input : rule.inputs) {
-        const bool known = input.state.text.starts_with("known");
-        if (known || input.input.text != "pregnant") {
-          (known ? checked : open).push_back(input_text(words, rule, input.input.text));
-        }
-      }
-      if (has_flag(rule, "earlier_operation_not_asked")) {
-        open.push_back(words.say("msg.change.earlier_operation"));
-      }
+      const auto [checked, open] = checked_and_open(rule, words);
       const Args args{{"checked", joined(checked), false, true}, {"open", joined(open), false, true}};
       return words.say(name + (open.empty() ? "negative" : "negative_with_gaps"), args);
     }
@@ -379,6 +386,15 @@ std::vector<std::string> rule_lines(const RuleResult& rule, const model::Exam& e
     }
   }
   return lines;
+}
+
+std::string rule_short(const RuleResult& rule, const model::Exam& exam, const Words& words) {
+  const bool plain = !rule.band && !has_flag(rule, "contradicted") && !has_flag(rule, "rules_disagree");
+  if (rule.outcome != interpret::Outcome::negative || !plain || interpret::film_for(rule.rule).empty()) {
+    return outcome_line(rule, exam, words);
+  }
+  const std::vector<std::string> open = checked_and_open(rule, words).second;
+  return words.say(open.empty() ? "msg.letter.rule_no_film" : "msg.letter.rule_no_film_gaps", {{"open", joined(open), false, true}});
 }
 
 std::string contradiction_text(const interpret::Contradiction& contradiction, const Words& words) {

@@ -156,7 +156,7 @@ void blank_lines(const PageView& view, std::size_t count, SheetSection& section)
 [[nodiscard]] SheetSection back_section(const PageView& view) {
   SheetSection section = view.section("home.back");
   for (const PlanItem& item : planned(view, {PlanKind::safety_net})) {
-    section.plain(on_its_side(view, item.side, typed(item.text.text)));
+    section.plain(view.say("home.back_said", {{"text", on_its_side(view, item.side, typed(item.text.text)), false, true}}));
   }
   const std::size_t written = section.lines.size();
   section.plain(view.say("home.back_if"));

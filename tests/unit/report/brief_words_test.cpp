@@ -39,8 +39,8 @@ std::string between(const std::string& text, const std::string& from, const std:
   return text.substr(at, end == std::string::npos ? end : end - at);
 }
 
-std::string found_in(const std::string& letter) { return between(letter, "Found, and how ---", "Given here, and the response"); }
-std::string not_examined_in(const std::string& letter) { return between(letter, "Not examined ---", "How to reply"); }
+std::string found_in(const std::string& letter) { return between(letter, "Found, and how ---", "Given here ---"); }
+std::string not_examined_in(const std::string& letter) { return between(letter, "Not examined ---", "Reply ---"); }
 
 std::size_t count_of(const std::string& text, const std::string& part) {
   std::size_t count = 0;
@@ -173,7 +173,7 @@ TEST_CASE("a yes that is a fact of the person stands in the head, and is never c
   CHECK(has(head(note), facts));
   for (int shortened = 0; shortened <= report::letter_shortest; ++shortened) {
     const std::string letter = letter_at(printer.view(), shortened);
-    CHECK(has(letter.substr(0, letter.find("Question to the reader")), facts));
+    CHECK(has(letter.substr(0, letter.find("Question ---")), facts));
     CHECK(!has(found_in(letter), "Pregnant"));
     CHECK(!has(found_in(letter), "Diabetes"));
   }
@@ -324,9 +324,9 @@ TEST_CASE("of a long list the joint complained of is kept before others, and a m
 
 TEST_CASE("what the person can do is not called not recorded, and a reason to come back reads as one") {
   const std::string ankle = letter_at(Printer("ankle").view(), 0);
-  const std::string function = between(ankle, "What the person can and can no longer do ---", "Found, and how");
+  const std::string function = between(ankle, "Can, and can no longer ---", "Found, and how");
   CHECK(has(function, "Asked or seen, and can: "));
   CHECK(has(function, "Steps taken now (0 to 4): 4"));
   CHECK(has(ankle, "come back if: \u2068You cannot stand on the foot tomorrow\u2069"));
-  CHECK(has(between(letter_at(Printer("infant").view(), 0), "What the person can and can no longer do ---", "Found, and how"), "Not recorded."));
+  CHECK(has(between(letter_at(Printer("infant").view(), 0), "Can, and can no longer ---", "Found, and how"), "Not recorded."));
 }
