@@ -26,7 +26,7 @@ struct LetterAsk {
 };
 
 // Lines of one sheet of A4 in the letter's own layout; tried out with a browser.
-inline constexpr std::size_t letter_lines_max = 66;
+inline constexpr std::size_t letter_lines_max = 68;
 
 inline constexpr int letter_shortest = 9;
 

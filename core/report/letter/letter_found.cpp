@@ -81,6 +81,7 @@ struct FoundHere {
   std::string in_a_word;
   std::string region;
   bool whole = false;  // never left out: a danger sign, or blood, feeling and movement of the side complained of
+  bool number = false;
 };
 
 struct FoundOnSide {
@@ -193,7 +194,7 @@ struct FoundOnSide {
     const bool of_foot = complained_of && blood_feeling_or_movement(*finding);
     const model::Item* item = view.edition.item(finding->item);
     FoundHere one{view.label(finding->item), with_other_side(view, *finding, shortened), bare_value(view, *finding), value_in_a_word(view, *finding),
-                  item != nullptr ? item->region.text : std::string(), of_foot || alert_rests_on(view, *finding)};
+                  item != nullptr ? item->region.text : std::string(), of_foot || alert_rests_on(view, *finding), is_number(*finding)};
     switch (ordinary(view.edition, *finding)) {
       case Ordinary::unusual:
         here.unusual.push_back(std::move(one));
@@ -238,7 +239,7 @@ struct FoundKept {
 
 [[nodiscard]] FoundKept found_kept(int shortened, bool beside) {
   constexpr std::size_t all = 1000;
-  const std::size_t unusual = beside ? (shortened < 7 ? all : (shortened < 9 ? 4 : 0)) : (shortened < 8 ? all : (shortened < 9 ? 10 : 4));
+  const std::size_t unusual = beside ? (shortened < 7 ? all : (shortened < 9 ? 4 : 0)) : (shortened < 8 ? all : (shortened < 9 ? 10 : 0));
   const std::size_t measured = beside ? (shortened < 4 ? all : (shortened < 6 ? 2 : 0)) : (shortened < 6 ? all : (shortened < 8 ? 4 : (shortened < 9 ? 2 : 0)));
   return {unusual, measured, shortened >= (beside ? 1 : 2), shortened < (beside ? 6 : 8)};
 }
@@ -265,7 +266,9 @@ void add_told(const PageView& view, int shortened, SheetSection& section) {
   if (!alike.empty()) {
     words.push_back(alike_text(alike));
   }
-  if (!labels.empty()) {
+  if (!labels.empty() && shortened == letter_shortest) {
+    words.push_back(view.say("letter.told_more", {{"where", kept_where(view, "page.findings"), false, true}, {"count", wire::write_number(static_cast<std::int64_t>(labels.size()), 1), true}}));
+  } else if (!labels.empty()) {
     words.push_back(view.say("letter.by_name", {{"where", kept_where(view, "page.findings"), false, true}, {"what", joined(labels, " / "), false, true}}));
   }
   if (!words.empty()) {
@@ -302,7 +305,9 @@ SheetSection letter_found(const PageView& view, int shortened) {
     std::vector<SaidAlike> unusual_in_a_word;
     std::size_t taken = 0;
     for (const FoundHere& one : here.unusual) {
-      if (one.whole || taken < kept.unusual) {
+      // A number stands with that of the other side to the end.
+      const bool in_full = one.whole && (one.number || shortened < letter_shortest);
+      if (in_full || taken < kept.unusual) {
         unusual.push_back(one.text);
         taken += one.whole ? 0 : 1;
       } else {

@@ -111,7 +111,7 @@ std::string danger_named(const PageView& view, const interpret::Flag& flag) {
 
 void add_noes(const PageView& view, int shortened, SheetSection& section) {
   constexpr std::size_t all = 1000;
-  const std::size_t kept = shortened < letter_shortest ? all : 3;
+  const std::size_t kept = shortened < letter_shortest ? all : 1;
   if (const std::vector<std::string> by_name = asked_by_name(view); !by_name.empty()) {
     section.bullet(view.say("letter.asked_by_name", {{"what", some_of(view, by_name, kept, "page.findings"), false, true}}) + ".");
   }

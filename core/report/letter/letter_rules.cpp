@@ -64,7 +64,7 @@ void add_unsettled(const PageView& view, int shortened, SheetSection& section) {
     section.bullet(view.say("letter.within_error_named", {{"what", joined(names, " / "), false, true}}) + ".");
   }
   if (const std::vector<std::string> open = rules_still_open(view, shortened < 6); !open.empty()) {
-    section.bullet(view.say("letter.rules_open", {{"what", joined(open, "; "), false, true}}) + ".");
+    section.bullet(view.say("letter.rules_open", {{"what", some_of(view, open, shortened < letter_shortest ? open.size() : 1, "page.unsettled"), false, true}}) + ".");
   }
 }
 

@@ -276,7 +276,7 @@ SheetSection letter_not_examined(const PageView& view, int shortened) {
     section.bullet(view.say("letter.signs_cannot", {{"flags", joined(asked, "; "), false, true}}));
   }
   if (const std::vector<std::string> open = open_signs(view, false); !open.empty()) {
-    const std::size_t named = shortened < letter_shortest ? all : 4;
+    const std::size_t named = shortened < letter_shortest ? all : 2;
     section.bullet(view.say("letter.signs_not_asked", {{"flags", some_of(view, open, named, "page.danger_signs"), false, true}}));
   }
   if (section.lines.empty()) {

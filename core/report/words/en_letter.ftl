@@ -88,6 +88,7 @@ msg-letter-where = in the clinic's note: { $where }
 msg-letter-where_kept = kept at the clinic (ask there): { $where }
 msg-letter-left_out = Ordinary, and left out for length ({ $where }): { $what }.
 msg-letter-of_region = { $region } { $count }
+msg-letter-told_more = { $count } more, { $where }
 msg-letter-by_name = by name ({ $where }): { $what }
 msg-letter-because_others = and others, told below
 msg-letter-because_also = and, told below: { $what }
