@@ -50,6 +50,9 @@ struct OrdinaryOf {
     if (!item.ordinary) {
       return Ordinary::described;
     }
+    if (choice.text.ends_with("_not_done")) {
+      return Ordinary::described;  // what was not done is ordinary in nobody
+    }
     const bool is_ordinary = stands_as(choice.text, {});
     return !is_ordinary && says_nothing(choice.text) ? Ordinary::described : either_way(is_ordinary);
   }

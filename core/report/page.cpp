@@ -38,10 +38,25 @@ using model::Side;
   return false;
 }
 
+// The six tests count where the pain does not draw in: a band beside a positive count says that the question is open.
+void add_count_without_gate(const PageView& view, const interpret::Hypothesis& hypothesis, SheetSection& section) {
+  if (hypothesis.hypothesis.text != "condition.sacroiliac_pain") {
+    return;
+  }
+  for (const interpret::RuleResult& rule : view.assessment.rules) {
+    const bool open = std::any_of(rule.flags.begin(), rule.flags.end(), [](const model::Word& flag) { return flag.text == "drawing_in_not_asked"; });
+    if (rule.rule.text == "rule.laslett" && rule.outcome == interpret::Outcome::positive && open && (!hypothesis.side || *hypothesis.side == rule.side)) {
+      section.under(rule_lines(rule, view.exam, view.person, view.assessment.as_of, view.words, view.edition).back());
+      return;
+    }
+  }
+}
+
 [[nodiscard]] SheetSection hypotheses_section(const PageView& view) {
   SheetSection section = view.section("page.hypotheses");
   for (const interpret::Hypothesis& hypothesis : view.assessment.hypotheses) {
     section.bullet(hypothesis_text(hypothesis, view.words, view.edition));
+    add_count_without_gate(view, hypothesis, section);
     add_disagreed(view, interpret::statement_name(hypothesis), section);
   }
   if (!view.assessment.hypotheses.empty()) {
@@ -84,35 +99,6 @@ void add_film_planned(const PageView& view, const interpret::RuleResult& rule, S
   section.under(view.say("page.film_in_plan", {{"films", films.empty() ? view.say("page.film_none") : joined(films, "; "), false, true}}) + ".");
 }
 
-// "Film not required" by a rule, while an alert or a prompt to refer of that side asks for one: said in the same line.
-[[nodiscard]] std::string film_by_alert(const PageView& view, const interpret::RuleResult& rule) {
-  if (rule.outcome != interpret::Outcome::negative || interpret::film_for(rule.rule).empty()) {
-    return {};
-  }
-  std::vector<std::string> films;
-  const auto add = [&](const std::optional<Side>& side, const std::vector<model::MessageId>& meanwhile) {
-    for (const model::MessageId& message : meanwhile) {
-      const bool here = !side || *side == Side::midline || *side == rule.side;
-      if (here && message.text.starts_with("msg.meanwhile.film")) {
-        films.push_back(view.words.say(message.text, {{"side", side ? side_of(view.words, *side) : std::string(), false, true}}));
-      }
-    }
-  };
-  for (const interpret::Alert& alert : view.assessment.alerts) {
-    if (!is_hidden(view, alert) && alert.state != interpret::AlertState::withdrawn_by_correction) {
-      add(alert.side, alert.meanwhile);
-    }
-  }
-  for (const interpret::Statement& statement : view.assessment.statements) {
-    const std::string danger = statement.statement.text.substr(0, statement.statement.text.find(':'));
-    const reference::AlertRow* row = referral_prompt(danger) ? view.edition.alert({"alert." + std::string(after_dot(danger))}) : nullptr;
-    if (row != nullptr && !is_protected_danger(view, danger)) {
-      add(statement.side, row->meanwhile);
-    }
-  }
-  return films.empty() ? std::string() : " " + view.say("page.film_by_alert", {{"films", joined(films, "; "), false, true}}) + ".";
-}
-
 // One of the rules that are shown asks something of the part complained of.
 [[nodiscard]] bool shown_rule_asks_part(const PageView& view) {
   const model::Sequence* sequence = view.edition.sequence(view.exam.complaint);
@@ -126,19 +112,16 @@ void add_film_planned(const PageView& view, const interpret::RuleResult& rule, S
          });
 }
 
-// The published version; where its name holds a word that a page does not use of a person, in words.
-[[nodiscard]] std::string edition_named(const PageView& view, const interpret::RuleResult& rule) {
-  std::string name = "rule_edition." + rule.edition.text;
-  std::replace(name.begin(), name.end(), '/', '.');
-  return view.words.has("msg." + name) ? view.say(name) : rule.edition.text;
-}
-
 [[nodiscard]] SheetSection rules_section(const PageView& view) {
   SheetSection section = view.section("page.rules");
   for (const interpret::RuleResult& rule : view.assessment.rules) {
-    const std::string head = view.say(rule.rule.text + ".name") + view.side_after(rule.side) + " (" + edition_named(view, rule) + ")";
+    const std::string head = view.say(rule.rule.text + ".name") + view.side_after(rule.side) + " (" + rule_edition_named(view, rule) + ")";
     const std::vector<std::string> lines = rule_lines(rule, view.exam, view.person, view.assessment.as_of, view.words, view.edition);
-    section.bullet(head + ": " + lines.front() + film_by_alert(view, rule));
+    std::string says = head + ": " + lines.front();
+    if (const std::vector<std::string> films = film_by_alert(view, rule); !films.empty()) {
+      says += " " + view.say("page.film_by_alert", {{"films", joined(films, "; "), false, true}}) + ".";
+    }
+    section.bullet(says);
     for (std::size_t i = 1; i < lines.size(); ++i) {
       section.under(lines[i]);
     }
@@ -179,6 +162,42 @@ void add_film_planned(const PageView& view, const interpret::RuleResult& rule, S
 }
 
 }  // namespace
+
+// "Film not required" by a rule, while an alert or a prompt to refer of that side asks for one: said in the same line.
+std::vector<std::string> film_by_alert(const PageView& view, const interpret::RuleResult& rule) {
+  if (rule.outcome != interpret::Outcome::negative || interpret::film_for(rule.rule).empty()) {
+    return {};
+  }
+  std::vector<std::string> films;
+  const auto add = [&](const std::optional<Side>& side, const std::vector<model::MessageId>& meanwhile) {
+    for (const model::MessageId& message : meanwhile) {
+      const bool here = !side || *side == Side::midline || *side == rule.side;
+      if (here && message.text.starts_with("msg.meanwhile.film")) {
+        films.push_back(view.words.say(message.text, {{"side", side ? side_of(view.words, *side) : std::string(), false, true}}));
+      }
+    }
+  };
+  for (const interpret::Alert& alert : view.assessment.alerts) {
+    if (!is_hidden(view, alert) && alert.state != interpret::AlertState::withdrawn_by_correction) {
+      add(alert.side, alert.meanwhile);
+    }
+  }
+  for (const interpret::Statement& statement : view.assessment.statements) {
+    const std::string danger = statement.statement.text.substr(0, statement.statement.text.find(':'));
+    const reference::AlertRow* row = referral_prompt(danger) ? view.edition.alert({"alert." + std::string(after_dot(danger))}) : nullptr;
+    if (row != nullptr && !is_protected_danger(view, danger)) {
+      add(statement.side, row->meanwhile);
+    }
+  }
+  return films;
+}
+
+// The published version; where its name holds a word that a page does not use of a person, in words.
+std::string rule_edition_named(const PageView& view, const interpret::RuleResult& rule) {
+  std::string name = "rule_edition." + rule.edition.text;
+  std::replace(name.begin(), name.end(), '/', '.');
+  return view.words.has("msg." + name) ? view.say(name) : rule.edition.text;
+}
 
 Sheet exam_sheet(const model::Exam& exam, const std::optional<model::Person>& person, const interpret::Assessment& assessment, const Words& words,
                  const reference::Edition& edition, const PageNames& names) {

@@ -68,13 +68,12 @@ class StillToAsk {
       return {};
     }
     // What an alert or the plan keeps off the feet is named as that, where nothing else is missing.
-    std::vector<std::string> now;
-    std::vector<std::string> kept;
+    std::vector<model::ItemId> now;
+    std::vector<model::ItemId> kept;
     bool settled = false;
-    const auto add = [&](const model::ItemId& item, std::vector<std::string>& to) {
-      const std::string label = view_.label(item);
-      if (std::find(to.begin(), to.end(), label) == to.end()) {
-        to.push_back(label);
+    const auto add = [&](const model::ItemId& item, std::vector<model::ItemId>& to) {
+      if (std::find(to.begin(), to.end(), item) == to.end()) {
+        to.push_back(item);
       }
     };
     for (const interpret::JudgedFlag& judged : judged_) {
@@ -105,20 +104,50 @@ class StillToAsk {
 
  private:
   // What nobody is asked for, but would settle it: a danger that is open names something.
-  [[nodiscard]] std::vector<std::string> would_settle(const interpret::Flag& flag) const {
-    std::vector<std::string> labels;
+  [[nodiscard]] std::vector<model::ItemId> would_settle(const interpret::Flag& flag) const {
+    std::vector<model::ItemId> items;
     for (const interpret::JudgedFlag& judged : judged_) {
       const bool same = after_dot(judged.row->alert.text) == after_dot(flag.flag.text) && judged.side == flag.side;
       for (const interpret::ToAsk& ask : same ? judged.raised.would_settle.written() : std::vector<interpret::ToAsk>{}) {
-        const std::string label = view_.label(ask.item->item);
-        if (std::find(labels.begin(), labels.end(), label) == labels.end()) {
-          labels.push_back(label);
+        if (std::find(items.begin(), items.end(), ask.item->item) == items.end()) {
+          items.push_back(ask.item->item);
         }
+      }
+    }
+    return items;
+  }
+  // A joint that is not complained of is not named for one that is: "kneecap tender" says nothing to whoever reads of a foot.
+  [[nodiscard]] bool of_another_joint(const model::ItemId& item) const {
+    constexpr std::array<std::string_view, 6> joints{"hip", "knee", "ankle", "foot", "pelvis", "leg"};
+    const model::Sequence* sequence = view_.edition.sequence(view_.exam.complaint);
+    const model::Item* known = view_.edition.item(item);
+    return sequence != nullptr && sequence->part && known != nullptr && known->region != *sequence->part &&
+           std::find(joints.begin(), joints.end(), known->region.text) != joints.end();
+  }
+  [[nodiscard]] std::vector<std::string> labels_of_part(const std::vector<model::ItemId>& items) const {
+    std::vector<std::string> labels;
+    bool bone = false;
+    for (const model::ItemId& item : items) {
+      if (of_another_joint(item)) {
+        bone = bone || item.text.ends_with("_tender") || item.text.find("bone_tender") != std::string::npos;
+        continue;
+      }
+      if (const std::string label = view_.label(item); std::find(labels.begin(), labels.end(), label) == labels.end()) {
+        labels.push_back(label);
+      }
+    }
+    if (bone) {
+      labels.insert(labels.begin(), view_.say("page.flag_asks_bone", {{"part", part_named(view_), false, true}}));
+    }
+    if (labels.empty()) {  // nothing of the part would settle it: what would is named wherever it lies
+      for (const model::ItemId& item : items) {
+        labels.push_back(view_.label(item));
       }
     }
     return labels;
   }
-  [[nodiscard]] std::string few(std::vector<std::string> labels) const {
+  [[nodiscard]] std::string few(const std::vector<model::ItemId>& items) const {
+    std::vector<std::string> labels = labels_of_part(items);
     constexpr std::size_t shown = 3;
     const bool more = labels.size() > shown;
     labels.resize(std::min(labels.size(), shown));
@@ -187,12 +216,11 @@ std::string value_or_undone(const PageView& view, const model::Finding& finding)
 }
 
 std::vector<std::string> findings_named(const PageView& view, const std::vector<model::FindingId>& ids, const std::optional<Side>& said) {
+  // In the order of the body: ids are drawn, and a page that followed them would differ from one entry of the same findings to the next.
   std::vector<std::string> parts;
-  for (const model::FindingId& id : ids) {
-    for (const model::Finding* finding : view.findings) {
-      if (finding->finding && *finding->finding == id) {
-        parts.push_back(view.label(finding->item) + (said == finding->side ? std::string() : view.side_after(finding->side)) + ": " + value_or_undone(view, *finding));
-      }
+  for (const model::Finding* finding : view.findings) {
+    if (finding->finding && std::find(ids.begin(), ids.end(), *finding->finding) != ids.end()) {
+      parts.push_back(view.label(finding->item) + (said == finding->side ? std::string() : view.side_after(finding->side)) + ": " + value_or_undone(view, *finding));
     }
   }
   return parts;

@@ -2,12 +2,14 @@
 
 #include "core/interpret/assess.hpp"
 #include "core/interpret/rules/ankle/series.hpp"
+#include "core/interpret/rules/rule.hpp"
 #include "core/report/page_criteria.hpp"
 #include "core/report/page_motion.hpp"
 #include "core/report/text.hpp"
 #include "core/wire/parse.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace limbledger::report {
 
@@ -164,6 +166,35 @@ void add_once(std::vector<std::string>& list, const std::string& text) {
   return words.has(own) ? words.say(own) : enum_word(words, "outcome", answer.gives);
 }
 
+// A question that somebody asked, and that nobody could answer, is not said to be one that nobody asked.
+[[nodiscard]] std::string flag_said(const std::string& flag, const model::Exam& exam) {
+  if (flag != "drawing_in_not_asked") {
+    return flag;
+  }
+  const std::vector<model::Finding>& all = findings_of(exam);
+  const bool recorded = std::any_of(all.begin(), all.end(), [](const model::Finding& finding) {
+    const bool stands = !finding.standing || *finding.standing == model::Standing::current || *finding.standing == model::Standing::in_conflict;
+    return stands && finding.item.text == "pelvis.lumbar_pain_centralises";
+  });
+  return recorded ? "drawing_in_not_known" : flag;
+}
+
+// "All items" is said of what the rule holds as known, and names it.
+[[nodiscard]] std::pair<std::vector<std::string>, std::vector<std::string>> checked_and_open(const RuleResult& rule, const Words& words) {
+  std::vector<std::string> checked;
+  std::vector<std::string> open;
+  for (const interpret::RuleInput& input : rule.inputs) {
+    const bool known = input.state.text.starts_with("known");
+    if (known || input.input.text != "pregnant") {
+      (known ? checked : open).push_back(input_text(words, rule, input.input.text));
+    }
+  }
+  if (has_flag(rule, "earlier_operation_not_asked")) {
+    open.push_back(words.say("msg.change.earlier_operation"));
+  }
+  return {checked, open};
+}
+
 [[nodiscard]] std::string outcome_line(const RuleResult& rule, const model::Exam& exam, const Words& words) {
   const std::string name = "msg." + rule.rule.text + ".";
   if (rule.band) {
@@ -181,18 +212,7 @@ void add_once(std::vector<std::string>& list, const std::string& text) {
       if (has_flag(rule, "rules_disagree")) {
         return words.say(name + "negative_disagrees");
       }
-      // "All items" is said of what the rule holds as known, and names it.
-      std::vector<std::string> checked;
-      std::vector<std::string> open;
-      for (const interpret::RuleInput& input : rule.inputs) {
-        const bool known = input.state.text.starts_with("known");
-        if (known || input.input.text != "pregnant") {
-          (known ? checked : open).push_back(input_text(words, rule, input.input.text));
-        }
-      }
-      if (has_flag(rule, "earlier_operation_not_asked")) {
-        open.push_back(words.say("msg.change.earlier_operation"));
-      }
+      const auto [checked, open] = checked_and_open(rule, words);
       const Args args{{"checked", joined(checked), false, true}, {"open", joined(open), false, true}};
       return words.say(name + (open.empty() ? "negative" : "negative_with_gaps"), args);
     }
@@ -362,10 +382,19 @@ std::vector<std::string> rule_lines(const RuleResult& rule, const model::Exam& e
   for (const model::Word& flag : rule.flags) {
     const bool said_already = flag.text == "contradicted" || (flag.text == "rules_disagree" && rule.outcome == interpret::Outcome::negative && !rule.band);
     if (!said_already) {
-      lines.push_back(rule_word(words, rule, "flag", flag.text) + ".");
+      lines.push_back(rule_word(words, rule, "flag", flag_said(flag.text, exam)) + ".");
     }
   }
   return lines;
+}
+
+std::string rule_short(const RuleResult& rule, const model::Exam& exam, const Words& words) {
+  const bool plain = !rule.band && !has_flag(rule, "contradicted") && !has_flag(rule, "rules_disagree");
+  if (rule.outcome != interpret::Outcome::negative || !plain || interpret::film_for(rule.rule).empty()) {
+    return outcome_line(rule, exam, words);
+  }
+  const std::vector<std::string> open = checked_and_open(rule, words).second;
+  return words.say(open.empty() ? "msg.letter.rule_no_film" : "msg.letter.rule_no_film_gaps", {{"open", joined(open), false, true}});
 }
 
 std::string contradiction_text(const interpret::Contradiction& contradiction, const Words& words) {

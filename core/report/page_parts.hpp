@@ -86,6 +86,10 @@ class PageView {
 [[nodiscard]] bool said_by_another(const PageView& view, const interpret::Statement& statement);
 [[nodiscard]] SheetSection compared_section(const PageView& view);
 [[nodiscard]] SheetSection found_section(const PageView& view);
+// The films that an alert or a prompt of that side asks for, where the rule asks for none.
+[[nodiscard]] std::vector<std::string> film_by_alert(const PageView& view, const interpret::RuleResult& rule);
+// The rule's published version; where its name holds a word that a page does not use of a person, in words.
+[[nodiscard]] std::string rule_edition_named(const PageView& view, const interpret::RuleResult& rule);
 [[nodiscard]] SheetSection not_done_section(const PageView& view);
 [[nodiscard]] SheetSection not_examined_section(const PageView& view);
 

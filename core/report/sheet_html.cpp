@@ -27,10 +27,10 @@ constexpr std::string_view sheet_style =
 
 // A title stands beside its lines, so that a letter has room on one sheet.
 constexpr std::string_view letter_style =
-    "@page{size:A4;margin:9mm 13mm 10mm}body{max-width:184mm;padding:0;font-size:8.8pt;line-height:1.24}h1{font-size:12.5pt;margin:0}"
-    ".who{font-size:11pt}header p{margin:0 0 .4mm}.who+p{font-weight:bold}.sheet>tfoot>tr>td{font-size:7pt}"
-    "section{display:grid;grid-template-columns:29mm 1fr;column-gap:3mm;border-top:.15mm solid #000;margin-top:1mm;padding-top:.7mm}"
-    "h2{grid-column:1;grid-row:1/span 9;border:0;margin:0;font-size:8.8pt}section>p,section>ul{grid-column:2;margin:0 0 .3mm}li{margin:0 0 .3mm}"
+    "@page{size:A4;margin:7mm 11mm 8mm}body{max-width:188mm;padding:0;font-size:8.5pt;line-height:1.21}h1{font-size:12pt;margin:0}"
+    ".who{font-size:11pt}header p{margin:0 0 .2mm}.who+p{font-weight:bold}.sheet>tfoot>tr>td{font-size:7pt}"
+    "section{display:grid;grid-template-columns:26mm 1fr;column-gap:2mm;border-top:.15mm solid #000;margin-top:.6mm;padding-top:.5mm}"
+    "h2{grid-column:1;grid-row:1/span 9;border:0;margin:0;font-size:8.5pt}section>p,section>ul{grid-column:2;margin:0 0 .2mm}ul{padding-left:4mm}li{margin:0 0 .2mm}"
     "@media screen{body{padding:4mm}}";
 constexpr std::string_view home_style =
     "body{font-size:15.5pt;line-height:1.25;overflow-wrap:anywhere}h1{font-size:19pt}h2{font-size:16pt;margin:3.5mm 0 1mm}p{margin:0 0 1.5mm}ul{padding-left:8mm}li{margin:0 0 1.2mm}"

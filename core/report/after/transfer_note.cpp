@@ -4,6 +4,7 @@
 #include "core/report/page_parts.hpp"
 
 #include <algorithm>
+#include <iterator>
 #include <utility>
 
 namespace limbledger::report {
@@ -30,27 +31,57 @@ constexpr std::size_t alerts_in_head_max = 2;
   return view.say("transfer.found_at", {{"what", what, false, true}, {"at", view.local(at), false, true}});
 }
 
-[[nodiscard]] std::string named_with_time(const PageView& view, const model::Finding& finding) {
-  const std::string what = view.label(finding.item) + view.side_after(finding.side) + ": " + value_or_undone(view, finding);
-  // When it was found, where that was said; else when it was written down, which is at once unless it comes from paper.
-  const bool said = finding.examined_at && (finding.examined_at != view.exam.examined_at || finding.origin == model::Origin::from_paper);
-  const auto at = said || !finding.entered_at ? finding.examined_at : finding.entered_at;
-  return at ? timed(view, what, *at) : what;
+// When it was found: a pulse that was felt yesterday and written down today is yesterday's. When it was written down stands beside it
+// where that was not at once.
+[[nodiscard]] std::string when_found(const PageView& view, const model::Finding& finding) {
+  constexpr std::int64_t at_once_ms = 15 * 60'000;
+  const auto found = finding.examined_at ? finding.examined_at : view.exam.examined_at;
+  const auto written = finding.entered_at;
+  if (!found) {
+    return written ? view.say("transfer.written_at", {{"written", view.local(*written), false, true}}) : std::string();
+  }
+  if (!written || (written->ms >= found->ms - at_once_ms && written->ms <= found->ms + at_once_ms)) {
+    return view.local(*found);
+  }
+  return view.say("transfer.found_and_written", {{"at", view.local(*found), false, true}, {"written", view.local(*written), false, true}});
+}
+
+struct FoundAtOnce {
+  std::string when;
+  std::vector<std::string> what;
+};
+
+// One line for what was found and written at the same time.
+void add_by_time(const PageView& view, const std::vector<const model::Finding*>& findings, std::string_view message, bool bullet, SheetSection& section) {
+  std::vector<FoundAtOnce> times;
+  for (const model::Finding* finding : findings) {
+    const std::string when = when_found(view, *finding);
+    auto at = std::find_if(times.begin(), times.end(), [&](const FoundAtOnce& one) { return one.when == when; });
+    if (at == times.end()) {
+      at = times.insert(times.end(), FoundAtOnce{when, {}});
+    }
+    at->what.push_back(view.label(finding->item) + view.side_after(finding->side) + ": " + value_or_undone(view, *finding));
+  }
+  for (const FoundAtOnce& one : times) {
+    const std::string name = std::string(message) + (one.when.empty() ? "_untimed" : "");
+    const std::string line = view.say(name, {{"at", one.when, false, true}, {"findings", joined(one.what, "; "), false, true}}) + ".";
+    if (bullet) {
+      section.bullet(line);
+    } else {
+      section.under(line);
+    }
+  }
 }
 
 void add_why(const PageView& view, Sheet& sheet) {
   SheetSection section = view.section("transfer.why");
   for (const interpret::Alert* alert : standing_alerts(view)) {
     section.bullet(alert_text(*alert, view.words) + ".");
-    std::vector<std::string> because;
-    for (const model::Finding* finding : view.findings) {
-      if (finding->finding && std::find(alert->because.begin(), alert->because.end(), *finding->finding) != alert->because.end()) {
-        because.push_back(named_with_time(view, *finding));
-      }
-    }
-    if (!because.empty()) {
-      section.under(view.say("transfer.found", {{"findings", joined(because, "; "), false, true}}) + ".");
-    }
+    std::vector<const model::Finding*> because;
+    std::copy_if(view.findings.begin(), view.findings.end(), std::back_inserter(because), [&](const model::Finding* finding) {
+      return finding->finding && std::find(alert->because.begin(), alert->because.end(), *finding->finding) != alert->because.end();
+    });
+    add_by_time(view, because, "transfer.found", false, section);
     if (alert->handled && alert->handled->action) {
       section.under(view.say("page.alert_action", {{"text", alert->handled->action->text}}));
     } else if (alert->handled && alert->handled->reason) {
@@ -87,17 +118,14 @@ void add_checks(const PageView& view, const std::vector<model::Transferred>& all
     add_check(view, "vessel", one.set.vessel_check, section);
     add_check(view, "nerve", one.set.nerve_check, section);
   }
-  std::vector<std::string> recorded;
-  for (const model::Finding* finding : view.findings) {
-    if (finding->item.text.starts_with("vessel.") || finding->item.text.starts_with("nerve.")) {
-      recorded.push_back(named_with_time(view, *finding));
-    }
-  }
+  std::vector<const model::Finding*> recorded;
+  std::copy_if(view.findings.begin(), view.findings.end(), std::back_inserter(recorded), [](const model::Finding* finding) {
+    return finding->item.text.starts_with("vessel.") || finding->item.text.starts_with("nerve.");
+  });
   if (recorded.empty()) {
     section.bullet(view.say("transfer.recorded_none"));
-  } else {
-    section.bullet(view.say("transfer.recorded", {{"findings", joined(recorded, "; "), false, true}}) + ".");
   }
+  add_by_time(view, recorded, "transfer.recorded", true, section);
   sheet.sections.push_back(std::move(section));
 }
 

@@ -18,6 +18,8 @@ namespace limbledger::report {
 
 // Differences that are within their error, each with both values; one for each item. Of sides alone, or also from figures and last time.
 [[nodiscard]] std::vector<std::string> within_error(const PageView& view, bool sides_alone);
+// The same of sides alone, by name.
+[[nodiscard]] std::vector<std::string> within_error_named(const PageView& view);
 // Rules that say nothing yet, by name, or with what they need.
 [[nodiscard]] std::vector<std::string> rules_still_open(const PageView& view, bool with_needs);
 [[nodiscard]] SheetSection unsettled_section(const PageView& view);  // no lines: nothing

@@ -16,6 +16,7 @@ using interpret::Statement;
 
 // One reading, and all that is not told of it.
 struct UnsettledReading {
+  std::string name;
   std::string what;  // label, side and reading; empty where the statement is a sentence of its own
   std::vector<std::string> says;
 };
@@ -27,16 +28,14 @@ void add_unsettled_reading(const PageView& view, const Statement& statement, con
   const std::string says = view.words.say(short_words ? row : statement.message.text, said.args);
   auto at = std::find_if(readings.begin(), readings.end(), [&](const UnsettledReading& one) { return one.what == what; });
   if (at == readings.end()) {
-    at = readings.insert(readings.end(), UnsettledReading{what, {}});
+    at = readings.insert(readings.end(), UnsettledReading{view.label(said.item), what, {}});
   }
   if (std::find(at->says.begin(), at->says.end(), says) == at->says.end()) {
     at->says.push_back(says);
   }
 }
 
-}  // namespace
-
-std::vector<std::string> within_error(const PageView& view, bool sides_alone) {
+[[nodiscard]] std::vector<UnsettledReading> readings_within_error(const PageView& view, bool sides_alone) {
   std::vector<UnsettledReading> readings;
   std::vector<std::pair<model::ItemId, Comparator>> said_of;
   // The side that is complained of first: what two sides differ by is one thing.
@@ -60,8 +59,22 @@ std::vector<std::string> within_error(const PageView& view, bool sides_alone) {
       add_unsettled_reading(view, statement, said, readings);
     }
   }
+  return readings;
+}
+
+}  // namespace
+
+std::vector<std::string> within_error_named(const PageView& view) {
+  std::vector<std::string> names;
+  for (const UnsettledReading& one : readings_within_error(view, true)) {
+    names.push_back(one.name);
+  }
+  return names;
+}
+
+std::vector<std::string> within_error(const PageView& view, bool sides_alone) {
   std::vector<std::string> texts;
-  for (const UnsettledReading& one : readings) {
+  for (const UnsettledReading& one : readings_within_error(view, sides_alone)) {
     const std::string says = joined(one.says, "; ");
     texts.push_back(one.what.empty() ? says : one.what + ": " + says);
   }

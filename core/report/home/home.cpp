@@ -1,5 +1,7 @@
 #include "core/report/home/home.hpp"
 
+#include "core/report/home/home_back.hpp"
+
 #include <algorithm>
 #include <array>
 #include <string_view>
@@ -67,7 +69,18 @@ void blank_lines(const PageView& view, std::size_t count, SheetSection& section)
 
 [[nodiscard]] SheetSection do_section(const PageView& view, std::size_t& left_out) {
   SheetSection section = view.section("home.do");
-  const std::vector<PlanItem> items = planned(view, {PlanKind::limit, PlanKind::splint, PlanKind::medicine, PlanKind::exercise, PlanKind::advice});
+  std::vector<PlanItem> items = planned(view, {PlanKind::limit, PlanKind::splint, PlanKind::medicine, PlanKind::exercise, PlanKind::advice});
+  // A dose that was given is no thing to do: read as one, it is taken twice.
+  const auto given_medicine = [](const PlanItem& item) {
+    return item.kind == PlanKind::medicine && (item.became == model::Became::given || item.became == model::Became::done);
+  };
+  std::vector<std::string> given;
+  for (const PlanItem& item : items) {
+    if (given_medicine(item)) {
+      given.push_back(view.say("home.given", {{"text", on_its_side(view, item.side, typed(item.text.text)), false, true}}));
+    }
+  }
+  items.erase(std::remove_if(items.begin(), items.end(), given_medicine), items.end());
   for (const PlanItem& item : items) {
     if (section.lines.size() == things_to_do_max) {
       break;
@@ -78,6 +91,9 @@ void blank_lines(const PageView& view, std::size_t count, SheetSection& section)
   left_out = items.size() - section.lines.size();
   if (section.lines.empty()) {
     blank_lines(view, things_to_do_max, section);
+  }
+  for (const std::string& text : given) {
+    section.plain(text);
   }
   return section;
 }
@@ -100,7 +116,7 @@ void blank_lines(const PageView& view, std::size_t count, SheetSection& section)
 }
 
 // The alerts that stand first, then what this complaint must not miss; what the examiner typed before both.
-[[nodiscard]] std::vector<std::string> reasons_to_return(const PageView& view, std::size_t most, bool injured) {
+[[nodiscard]] std::vector<std::string> reasons_to_return(const PageView& view, std::size_t most, bool injured, ReturnSigns& signs) {
   // An alert's danger by the name that the sequences have for it.
   constexpr std::array<std::pair<std::string_view, std::string_view>, 14> dangers{
       {{"knee_disloc_vasc", "knee_dislocated"}, {"acs", "compartment"},           {"ali", "cold_limb"},          {"septic_adult", "joint_infection"},
@@ -113,11 +129,11 @@ void blank_lines(const PageView& view, std::size_t count, SheetSection& section)
     if (injured && said_for_injury) {
       return;
     }
-    const std::string name = "home_back." + std::string(danger);
-    if (reasons.size() < most && view.words.has("msg." + name)) {
-      if (const std::string said = view.say(name); std::find(reasons.begin(), reasons.end(), said) == reasons.end()) {
-        reasons.push_back(said);
-      }
+    if (reasons.size() >= most) {
+      return;
+    }
+    if (const std::string said = signs.of(danger); !said.empty() && std::find(reasons.begin(), reasons.end(), said) == reasons.end()) {
+      reasons.push_back(said);
     }
   };
   for (const interpret::Alert& alert : view.assessment.alerts) {
@@ -140,18 +156,23 @@ void blank_lines(const PageView& view, std::size_t count, SheetSection& section)
 [[nodiscard]] SheetSection back_section(const PageView& view) {
   SheetSection section = view.section("home.back");
   for (const PlanItem& item : planned(view, {PlanKind::safety_net})) {
-    section.bullet(on_its_side(view, item.side, typed(item.text.text)));
+    section.plain(view.say("home.back_said", {{"text", on_its_side(view, item.side, typed(item.text.text)), false, true}}));
   }
   const std::size_t written = section.lines.size();
+  section.plain(view.say("home.back_if"));
+  ReturnSigns signs(view);
   // Beside the others and not in their place.
   const bool injured = limb_injured_or_bound(view);
   if (injured) {
-    section.bullet(view.say("home.back_blood"));
+    section.bullet(signs.of_blood());
     section.bullet(view.say("home.back_pain"));
   }
   const std::size_t most = written + reasons_of_program_min > reasons_to_return_max ? reasons_of_program_min : reasons_to_return_max - written;
-  for (const std::string& reason : reasons_to_return(view, most, injured)) {
+  for (const std::string& reason : reasons_to_return(view, most, injured, signs)) {
     section.bullet(reason);
+  }
+  if (signs.some_are_there()) {
+    section.bullet(view.say(ReturnSigns::is_child(view) ? "home.back_worse_child" : "home.back_worse"));
   }
   if (written == 0) {
     blank_lines(view, 1, section);

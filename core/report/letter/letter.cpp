@@ -10,7 +10,7 @@ namespace limbledger::report {
 
 namespace {
 
-constexpr std::size_t letter_columns = 92;  // beside the titles, at the size of the letter
+constexpr std::size_t letter_columns = 104;  // beside the titles, at the size of the letter
 
 [[nodiscard]] std::string quoted_words(std::string_view text) { return "\u2068" + std::string(text) + "\u2069"; }
 
@@ -25,12 +25,14 @@ constexpr std::size_t letter_columns = 92;  // beside the titles, at the size of
 [[nodiscard]] std::vector<std::string> letter_head(const PageView& view, const LetterAsk& ask) {
   const model::Exam& exam = view.exam;
   std::vector<std::string> lines;
-  const auto send = exam.consent ? exam.consent->send : std::nullopt;
+  // Read by reference: GCC 12 takes a copy of an optional inside a conditional for unset.
+  const bool asked = exam.consent && exam.consent->send;
+  const bool may_send = asked && *exam.consent->send == model::ConsentWord::yes;
   // Whoever is about to send it reads this first (HC-064).
-  if (send && *send != model::ConsentWord::yes) {
-    lines.push_back(view.say("letter.own_hand", {{"send", enum_word(view.words, "value", *send), false, true}}));
-  } else {
-    lines.push_back(view.say(send ? "letter.may_be_sent" : "letter.send_not_asked"));
+  if (asked && !may_send) {
+    lines.push_back(view.say("letter.own_hand", {{"send", enum_word(view.words, "value", *exam.consent->send), false, true}}));
+  } else if (!asked) {
+    lines.push_back(view.say("letter.send_not_asked"));
   }
   if (ask.protected_) {
     lines.push_back(view.say("letter.for_reader_alone"));
@@ -45,6 +47,9 @@ constexpr std::size_t letter_columns = 92;  // beside the titles, at the size of
   if (exam.place) {
     const auto at = view.names.places.find(*exam.place);
     from.push_back(view.say("page.place", {{"place", at == view.names.places.end() ? exam.place->to_text() : at->second}}));
+  }
+  if (may_send) {
+    from.push_back(view.say("letter.may_be_sent"));
   }
   lines.push_back(joined(from, ". "));
   std::vector<std::string> known;
@@ -69,7 +74,11 @@ constexpr std::size_t letter_columns = 92;  // beside the titles, at the size of
   if (exam.injured_on) {
     why.push_back(view.say("page.injured", {{"date", exam.injured_on->to_text(), false, true}}));
   }
-  if (!exam.signed_) {
+  if (exam.signed_) {
+    std::string says = view.say("page.signed", {{"by", view.examiner(exam.signed_->by)}, {"at", view.local(exam.signed_->at), false, true}});
+    says.erase(says.find_last_not_of('.') + 1);
+    why.push_back(std::move(says));
+  } else {
     why.push_back(view.say("letter.not_signed"));
   }
   lines.push_back(joined(why, ". "));
@@ -112,27 +121,22 @@ constexpr std::size_t letter_columns = 92;  // beside the titles, at the size of
   return section;
 }
 
-[[nodiscard]] std::size_t wrapped_lines(const std::string& text, std::size_t columns_here) {
-  std::size_t lines = 0;
-  for (std::size_t at = 0; at <= text.size();) {
-    const std::size_t end = std::min(text.find('\n', at), text.size());
-    const std::size_t width = width_of(std::string_view(text).substr(at, end - at));
-    lines += width == 0 ? 1 : (width + columns_here - 1) / columns_here;
-    at = end + 1;
-  }
-  return lines;
-}
-
-// A title breaks between words: a name under it takes lines of its own.
-[[nodiscard]] std::size_t title_lines(std::string_view title, std::size_t columns_here) {
+// A line breaks between words.
+[[nodiscard]] std::size_t wrapped_lines(std::string_view text, std::size_t columns_here) {
   std::size_t lines = 1;
   std::size_t used = 0;
-  for (std::size_t at = 0; at < title.size();) {
-    const std::size_t end = std::min(title.find(' ', at), title.size());
-    const std::size_t width = width_of(title.substr(at, end - at));
+  for (std::size_t at = 0; at < text.size();) {
+    const std::size_t end = std::min(text.find_first_of(" \n", at), text.size());
+    const std::size_t width = width_of(text.substr(at, end - at));
     const bool fits = used == 0 || used + 1 + width <= columns_here;
     lines += fits ? 0 : 1;
     used = fits && used != 0 ? used + 1 + width : width;
+    lines += used > columns_here ? used / columns_here : 0;  // one word that is longer than the line
+    used = used > columns_here ? used % columns_here : used;
+    if (end < text.size() && text[end] == '\n') {
+      ++lines;
+      used = 0;
+    }
     at = end + 1;
   }
   return lines;
@@ -159,6 +163,7 @@ Sheet letter_of_length(const PageView& view, const LetterAsk& ask, int shortened
   } else {
     sections.push_back(letter_until(view, shortened));
     sections.push_back(impression_section(view));
+    sections.back().title = view.say("letter.impression");  // by whom stands in the head
     sections.push_back(letter_function(view, shortened));
     sections.push_back(letter_found(view, shortened));
     sections.push_back(letter_treatment(view));
@@ -166,15 +171,15 @@ Sheet letter_of_length(const PageView& view, const LetterAsk& ask, int shortened
     sections.push_back(letter_not_examined(view, shortened));
   }
   sections.push_back(reply_section(view, ask));
-  SheetSection about = view.section("page.about");
+  SheetSection about = view.section("letter.about_title");
   about.plain(view.say("letter.about"));
   sections.push_back(std::move(about));
   return sheet;
 }
 
 std::size_t letter_lines(const Sheet& sheet) {
-  constexpr std::size_t across = 115;  // the head has the whole width
-  constexpr std::size_t across_bold = 95;
+  constexpr std::size_t across = 120;  // the head has the whole width
+  constexpr std::size_t across_bold = 100;
   std::size_t lines = sheet.banner.empty() ? 0 : 2;
   for (const std::string& line : sheet.head) {
     lines += wrapped_lines(line, &line == &sheet.head.front() ? across_bold : across);
@@ -182,10 +187,10 @@ std::size_t letter_lines(const Sheet& sheet) {
   for (const SheetSection& section : sheet.sections) {
     std::size_t beside = 0;
     for (const SheetLine& line : section.lines) {
-      beside += wrapped_lines(line.text, letter_columns);
+      beside += wrapped_lines(line.text, line.kind == LineKind::plain ? letter_columns : letter_columns - 3);
     }
-    constexpr std::size_t title_columns = 15;
-    lines += std::max(beside, title_lines(section.title, title_columns));
+    constexpr std::size_t title_columns = 14;
+    lines += std::max(beside, wrapped_lines(section.title, title_columns));
   }
   return lines;
 }

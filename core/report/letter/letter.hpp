@@ -1,8 +1,8 @@
 // The letter about one exam (clinical safety, requirement 18): what is asked of the reader, how soon and because of which finding,
 // the examiner's impression, what the person can no longer do, what was found and by which method, what was given, medicines and
-// allergies, what was not examined, how to reply. It holds no hypothesis and no rule, and nothing that is kept from a page by
-// default; a protected letter holds that alone. Lists that grow are shortened to fit one sheet of A4 and say so; what people wrote,
-// alerts, medicines and allergies never are.
+// allergies, what was not examined, how to reply. It holds no hypothesis, of rules what decides on a film, a scan or a surgeon, and nothing that is kept from a page by
+// default; a protected letter holds that alone. Lists that grow lose their values to fit one sheet of A4, by name and with where
+// they are read; what people wrote, alerts, medicines, allergies and what is out of the ordinary never lose their names.
 #pragma once
 
 #include "core/model/exam/letter.hpp"
@@ -26,7 +26,7 @@ struct LetterAsk {
 };
 
 // Lines of one sheet of A4 in the letter's own layout; tried out with a browser.
-inline constexpr std::size_t letter_lines_max = 60;
+inline constexpr std::size_t letter_lines_max = 68;
 
 inline constexpr int letter_shortest = 9;
 

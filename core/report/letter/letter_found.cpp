@@ -15,56 +15,13 @@ namespace {
 using model::Finding;
 using model::Side;
 
-constexpr std::array<std::string_view, 8> of_function{"history.function_reduced", "history.weight_bearing", "history.refuses_weight", "history.walking_lost",
-                                                      "history.walks_usually",    "history.can_reach_feet", "history.moves_about",    "history.steps_at_once"};
-constexpr std::array<std::string_view, 5> of_medicines{"history.medicines", "history.blood_thinners", "history.steroids", "history.bone_drugs",
-                                                       "history.quinolones"};
-constexpr std::array<std::string_view, 2> of_allergies{"history.allergy_known", "history.allergies"};
-constexpr std::array<std::string_view, 4> of_treatment{"history.given_so_far", "history.painkiller_last_6h", "history.painkiller_what",
-                                                       "history.joint_put_back"};
-
-template <std::size_t Count>
-[[nodiscard]] bool one_of_items(const Finding& finding, const std::array<std::string_view, Count>& items) {
-  return std::find(items.begin(), items.end(), finding.item.text) != items.end();
-}
-
-[[nodiscard]] bool speaks_of_function(const Finding& finding) {
-  const std::string_view item = finding.item.text;
-  return item.starts_with("function.") || item.starts_with("gait.") || one_of_items(finding, of_function);
-}
-
-[[nodiscard]] bool stands_elsewhere(const Finding& finding) {
-  return speaks_of_function(finding) || one_of_items(finding, of_medicines) || one_of_items(finding, of_allergies) || one_of_items(finding, of_treatment);
-}
-
-[[nodiscard]] bool left_undone(const Finding& finding) { return std::holds_alternative<model::NotDone>(finding.value); }
-
 [[nodiscard]] bool is_number(const Finding& finding) {
   return !left_undone(finding) && !std::holds_alternative<model::Answer>(finding.value) && !std::holds_alternative<model::Test>(finding.value) &&
          !std::holds_alternative<model::Choice>(finding.value) && !std::holds_alternative<model::Choices>(finding.value) &&
          !std::holds_alternative<model::Words>(finding.value);
 }
 
-// An activity's name is its text; how well it goes stands behind it.
-[[nodiscard]] std::string activity_line(const PageView& view, const Finding& named) {
-  const auto* words = std::get_if<model::Words>(&named.value);
-  for (const Finding* finding : view.findings) {
-    const auto* count = std::get_if<model::CountValue>(&finding->value);
-    if (words != nullptr && count != nullptr && finding->item.text == named.item.text + "_ability") {
-      return view.say("letter.activity", {{"activity", words->text.text}, {"ability", wire::write_number(count->count.steps, 1), true}});
-    }
-  }
-  if (words == nullptr) {
-    return view.value(named);
-  }
-  return view.say("letter.activity_alone", {{"activity", words->text.text}});
-}
-
-[[nodiscard]] std::string with_label(const PageView& view, const Finding& finding) {
-  return view.label(finding.item) + view.side_after(finding.side) + ": " + value_or_undone(view, finding);
-}
-
-constexpr int without_method = 7;  // from this length on a look or a touch stands without how it was done
+constexpr int without_method = 3;  // from this length on a look or a touch stands without how it was done
 
 // Without its method, but never without where it came from.
 [[nodiscard]] std::string bare_value(const PageView& view, const Finding& finding) {
@@ -73,11 +30,31 @@ constexpr int without_method = 7;  // from this length on a look or a touch stan
   return observed ? value : joined({value, enum_word(view.words, "origin", *finding.origin)});
 }
 
+constexpr int without_grade_words = 5;  // "grade 2" for "grade 2 (6 to 10 mm more than the other side)"
+
+[[nodiscard]] std::string without_meaning(const Finding& finding, std::string value, int shortened) {
+  if (shortened < without_grade_words || !std::holds_alternative<model::Grade>(finding.value)) {
+    return value;
+  }
+  const std::size_t from = value.find(" (");
+  if (from == std::string::npos) {
+    return value;
+  }
+  int depth = 0;
+  for (std::size_t at = from + 1; at < value.size(); ++at) {
+    depth += value[at] == '(' ? 1 : (value[at] == ')' ? -1 : 0);
+    if (depth == 0) {
+      return value.erase(from, at - from + 1);
+    }
+  }
+  return value;
+}
+
 // Items of one side, without the side in each.
 [[nodiscard]] std::string without_side(const PageView& view, const Finding& finding, int shortened) {
   const bool bare = shortened >= without_method && !is_number(finding) && !finding.pain && !finding.end_feel && !finding.remark && !finding.despite &&
                     finding.standing != model::Standing::in_conflict;
-  return view.label(finding.item) + ": " + (bare ? bare_value(view, finding) : view.value(finding));
+  return view.label(finding.item) + ": " + without_meaning(finding, bare ? bare_value(view, finding) : view.value(finding), shortened);
 }
 
 // What a person was told by others or tells of themselves; a no is told with the danger signs, what weighs in the head.
@@ -96,33 +73,22 @@ constexpr int without_method = 7;  // from this length on a look or a touch stan
   return answer == nullptr || answer->answer != model::AnswerWord::no || ordinary(view.edition, finding) == Ordinary::unusual;
 }
 
-// A list whose first `whole` are never left out.
-struct FoundList {
-  std::vector<std::string> parts;
-  std::size_t whole = 0;
-
-  // Of another list what is kept, as never left out; the rest to be counted.
-  void take(const FoundList& other, std::size_t kept) {
-    const std::size_t here = std::min(other.parts.size(), other.whole + kept);
-    for (std::size_t i = 0; i < other.parts.size(); ++i) {
-      add(other.parts[i], i < here);
-    }
-  }
-
-  void add(std::string part, bool never_folded) {
-    if (never_folded) {
-      parts.insert(parts.begin() + static_cast<std::ptrdiff_t>(whole++), std::move(part));
-    } else {
-      parts.push_back(std::move(part));
-    }
-  }
+// One finding of a side: in full, by its label, and its value in full and in a word.
+struct FoundHere {
+  std::string label;
+  std::string text;
+  std::string value;
+  std::string in_a_word;
+  std::string region;
+  bool whole = false;  // never left out: a danger sign, or blood, feeling and movement of the side complained of
+  bool number = false;
 };
 
 struct FoundOnSide {
-  FoundList unusual;
-  FoundList measured;
-  FoundList described;
-  FoundList ordinary_labels;
+  std::vector<FoundHere> unusual;
+  std::vector<FoundHere> measured;
+  std::vector<FoundHere> described;
+  std::vector<FoundHere> ordinary_here;
 };
 
 // Of a side that is complained of alone: the same item on the other one, which stands behind the value that it is read against.
@@ -163,7 +129,7 @@ struct FoundOnSide {
   const bool alike = own_whole.starts_with(own_bare) && other_whole == other_bare + own_whole.substr(own_bare.size());
   return view.say("letter.other_value", {{"value", value, false, true},
                                          {"side", side_of(view.words, other->side), false, true},
-                                         {"other", alike ? other_bare : other_whole, false, true}});
+                                         {"other", without_meaning(*other, alike ? other_bare : other_whole, shortened), false, true}});
 }
 
 [[nodiscard]] bool alert_rests_on(const PageView& view, const Finding& finding) {
@@ -196,6 +162,22 @@ struct FoundOnSide {
   return all;
 }
 
+// "no", "negative", "grade 2": what a list of what is ordinary can do with.
+[[nodiscard]] std::string value_in_a_word(const PageView& view, const Finding& finding) {
+  std::string word;
+  if (const auto* answer = std::get_if<model::Answer>(&finding.value)) {
+    word = enum_word(view.words, "value", answer->answer);
+  } else if (const auto* test = std::get_if<model::Test>(&finding.value)) {
+    word = enum_word(view.words, "value", test->result);
+  } else if (const auto* grade = std::get_if<model::Grade>(&finding.value)) {
+    word = view.say("value.grade", {{"grade", grade->grade.text, false, true}});
+  } else {
+    return bare_value(view, finding);
+  }
+  const bool observed = !finding.origin || *finding.origin == model::Origin::observed;
+  return observed ? word : joined({word, enum_word(view.words, "origin", *finding.origin)});
+}
+
 [[nodiscard]] FoundOnSide gather_side(const PageView& view, Side side, bool complained_of, int shortened) {
   FoundOnSide here;
   for (const Finding* finding : complained_part_first(view)) {
@@ -204,38 +186,35 @@ struct FoundOnSide {
         is_lasting_fact(view, *finding) || stands_behind_other(view, *finding)) {
       continue;
     }
-    // What an alert rests on is a danger sign that was found: it is not left out either.
-    const bool of_foot = complained_of && blood_feeling_or_movement(*finding);
-    const bool whole = of_foot || alert_rests_on(view, *finding);
     // Entered for a group: nobody looked at this item alone, and nothing is said of it.
     if (finding->origin && *finding->origin == model::Origin::bulk_expected) {
       continue;
     }
+    // What an alert rests on is a danger sign that was found: it is not left out either.
+    const bool of_foot = complained_of && blood_feeling_or_movement(*finding);
+    const model::Item* item = view.edition.item(finding->item);
+    FoundHere one{view.label(finding->item), with_other_side(view, *finding, shortened), bare_value(view, *finding), value_in_a_word(view, *finding),
+                  item != nullptr ? item->region.text : std::string(), of_foot || alert_rests_on(view, *finding), is_number(*finding)};
     switch (ordinary(view.edition, *finding)) {
       case Ordinary::unusual:
-        here.unusual.add(with_other_side(view, *finding, shortened), whole);
+        here.unusual.push_back(std::move(one));
         break;
       case Ordinary::ordinary:
-        // With its value: "kneecap tender" alone under what is ordinary reads both ways.
-        if (finding->item.text.starts_with("knee.valgus_") || finding->item.text.starts_with("knee.varus_")) {
-          // Whether the other ligaments hold is asked by whoever reads of one that does not: before what may be left out.
-          here.ordinary_labels.parts.insert(here.ordinary_labels.parts.begin() + static_cast<std::ptrdiff_t>(here.ordinary_labels.whole),
-                                            view.label(finding->item) + ": " + bare_value(view, *finding));
-          break;
-        }
-        here.ordinary_labels.add(view.label(finding->item) + ": " + bare_value(view, *finding), of_foot);
+        one.whole = of_foot;
+        here.ordinary_here.push_back(std::move(one));
         break;
       case Ordinary::described:
-      case Ordinary::told:
-        (is_number(*finding) ? here.measured : here.described).add(with_other_side(view, *finding, shortened), whole);
+      case Ordinary::told: {
+        const bool beyond = is_number(*finding) && lies_beyond(view, *finding);
+        (beyond ? here.unusual : (is_number(*finding) ? here.measured : here.described)).push_back(std::move(one));
         break;
+      }
     }
   }
+  for (std::vector<FoundHere>* list : {&here.unusual, &here.measured, &here.described, &here.ordinary_here}) {
+    std::stable_partition(list->begin(), list->end(), [](const FoundHere& one) { return one.whole; });
+  }
   return here;
-}
-
-[[nodiscard]] std::string shortened_found(const PageView& view, const FoundList& found, std::size_t kept) {
-  return some_of(view, found.parts, found.whole + kept, "page.findings");
 }
 
 // The side that is complained of is read first.
@@ -250,22 +229,50 @@ struct FoundOnSide {
   return side == Side::midline ? view.say("letter.whole_person") : side_of(view.words, side);
 }
 
-// Walking was lost at some time; what can be done now is told beside it.
-[[nodiscard]] bool walking_was_lost(const PageView& view, const Finding& finding) {
-  const std::string_view item = finding.item.text;
-  return (item == "history.steps_at_once" || item == "history.walking_lost" || item == "history.weight_bearing" || item == "history.refuses_weight") &&
-         !left_undone(finding) && ordinary(view.edition, finding) == Ordinary::unusual;
+// Of what is out of the ordinary, and of what was measured, so many in full and the others by name.
+struct FoundKept {
+  std::size_t unusual;
+  std::size_t measured;
+  bool in_a_word;
+  bool ordinary_named;
+};
+
+[[nodiscard]] FoundKept found_kept(int shortened, bool beside) {
+  constexpr std::size_t all = 1000;
+  const std::size_t unusual = beside ? (shortened < 7 ? all : (shortened < 9 ? 4 : 0)) : (shortened < 8 ? all : (shortened < 9 ? 10 : 0));
+  const std::size_t measured = beside ? (shortened < 4 ? all : (shortened < 6 ? 2 : 0)) : (shortened < 6 ? all : (shortened < 8 ? 4 : (shortened < 9 ? 2 : 0)));
+  return {unusual, measured, shortened >= (beside ? 1 : 2), shortened < (beside ? 6 : 8)};
 }
 
-// What the error of measurement or an answer not yet given leaves open; of sides alone, because a letter compares with no figures.
-void add_unsettled(const PageView& view, int shortened, SheetSection& section) {
-  constexpr std::size_t all = 1000;
-  const std::size_t kept = shortened < 4 ? all : (shortened < 6 ? 3 : (shortened < 8 ? 1 : 0));
-  if (const std::vector<std::string> measured = within_error(view, true); !measured.empty()) {
-    section.bullet(view.say("letter.within_error", {{"what", some_of(view, measured, kept, "page.unsettled"), false, true}}) + ".");
+// In the person's own words and as it was told; what is out of the ordinary of it is never folded.
+void add_told(const PageView& view, int shortened, SheetSection& section) {
+  constexpr int by_name_from = 7;
+  std::vector<std::string> words;
+  std::vector<SaidAlike> alike;
+  std::vector<std::string> labels;
+  for (const Finding* finding : view.findings) {
+    if (!is_told_of(view, *finding)) {
+      continue;
+    }
+    const std::string label = view.label(finding->item) + view.side_after(finding->side);
+    if (std::holds_alternative<model::Words>(finding->value) && (shortened < letter_shortest || words.empty())) {
+      words.push_back(with_label(view, *finding));
+    } else if (shortened < by_name_from || ordinary(view.edition, *finding) == Ordinary::unusual) {
+      add_alike(alike, label, value_or_undone(view, *finding));
+    } else {
+      labels.push_back(label);
+    }
   }
-  if (const std::vector<std::string> open = rules_still_open(view, shortened < 7); !open.empty()) {
-    section.bullet(view.say("letter.rules_open", {{"what", some_of(view, open, kept, "page.unsettled"), false, true}}) + ".");
+  if (!alike.empty()) {
+    words.push_back(alike_text(alike));
+  }
+  if (!labels.empty() && shortened == letter_shortest) {
+    words.push_back(view.say("letter.told_more", {{"where", kept_where(view, "page.findings"), false, true}, {"count", wire::write_number(static_cast<std::int64_t>(labels.size()), 1), true}}));
+  } else if (!labels.empty()) {
+    words.push_back(view.say("letter.by_name", {{"where", kept_where(view, "page.findings"), false, true}, {"what", joined(labels, " / "), false, true}}));
+  }
+  if (!words.empty()) {
+    section.bullet(view.say("letter.told", {{"what", joined(words, "; "), false, true}}));
   }
 }
 
@@ -284,172 +291,73 @@ bool blood_feeling_or_movement(const Finding& finding) {
   return std::any_of(begins.begin(), begins.end(), [&](std::string_view one) { return finding.item.text.starts_with(one); });
 }
 
-SheetSection letter_function(const PageView& view, int shortened) {
-  SheetSection section = view.section("letter.function");
-  std::vector<std::string> parts;
-  std::vector<std::string> then;
-  std::optional<std::string> now;
-  std::vector<std::string> can;
-  bool steps_lost = false;
-  for (const Finding* finding : view.findings) {
-    if (!speaks_of_function(*finding) || finding->item.text.ends_with("_ability")) {
-      continue;
-    }
-    if (walking_was_lost(view, *finding)) {
-      steps_lost = steps_lost || finding->item.text == "history.steps_at_once";
-      then.push_back(with_label(view, *finding));
-      continue;
-    }
-    if (finding->item.text == "gait.steps_now") {
-      now = with_label(view, *finding);
-      if (!left_undone(*finding) && ordinary(view.edition, *finding) == Ordinary::ordinary) {
-        can.push_back(*now);
-        continue;
-      }
-      parts.push_back(*now);
-      continue;
-    }
-    if (finding->item.text.starts_with("function.activity_") && !left_undone(*finding)) {
-      parts.push_back(activity_line(view, *finding));
-    } else if (left_undone(*finding) || ordinary(view.edition, *finding) != Ordinary::ordinary) {
-      parts.push_back(with_label(view, *finding));
-    } else {
-      can.push_back(with_label(view, *finding));
-    }
-  }
-  if (!then.empty() && (now || steps_lost)) {
-    // Then and now stand together and first, so that neither is read for the other.
-    parts.erase(std::remove(parts.begin(), parts.end(), now.value_or(std::string())), parts.end());
-    section.plain(view.say("letter.then", {{"what", joined(then, "; "), false, true}}) + ". " +
-                  view.say("letter.now", {{"what", now.value_or(view.say("letter.now_not_recorded")), false, true}}) + ".");
-    if (parts.empty()) {
-      return section;
-    }
-  } else {
-    parts.insert(parts.begin(), then.begin(), then.end());
-  }
-  constexpr std::size_t all = 1000;
-  if (parts.empty() && !can.empty()) {
-    // Asked, and nothing was lost: "not recorded" would be untrue.
-    section.plain(view.say("letter.function_kept", {{"what", some_of(view, can, shortened < 4 ? all : (shortened < letter_shortest ? 3 : 1), "page.findings"), false, true}}));
-    return section;
-  }
-  section.plain(parts.empty() ? view.say("letter.function_not_recorded") : some_of(view, parts, shortened < 4 ? all : (shortened < 6 ? 6 : 3), "page.findings") + ".");
-  return section;
-}
-
 SheetSection letter_found(const PageView& view, int shortened) {
-  constexpr std::size_t all = 1000;
-  // What is told of the side that is complained of goes last.
-  const std::size_t told_kept = shortened < 2 ? all : (shortened < 4 ? 6 : (shortened < 6 ? 3 : (shortened < 7 ? 1 : 0)));
-  const std::size_t measured_of_side = shortened < 5 ? all : (shortened < 6 ? 4 : (shortened < 7 ? 3 : (shortened < 8 ? 1 : 0)));
-  const std::size_t measured_beside = shortened < 3 ? all : (shortened < 5 ? 2 : (shortened < 7 ? 1 : 0));
-  const std::size_t ordinary_of_side = shortened < 3 ? all : (shortened < 5 ? 10 : (shortened < 6 ? 3 : (shortened < 7 ? 2 : 0)));
-  const std::size_t ordinary_beside = shortened < 1 ? all : (shortened < 2 ? 4 : (shortened < 4 ? 2 : (shortened < 6 ? 1 : 0)));
-  const std::size_t unusual_of_side = shortened < 6 ? all : (shortened < 7 ? 8 : (shortened < 8 ? 4 : 2));
-  const std::size_t unusual_beside = shortened < 5 ? all : (shortened < 6 ? 5 : (shortened < 7 ? 3 : (shortened < 8 ? 1 : 0)));
   SheetSection section = view.section("letter.found");
-  // Where nothing of a list is kept, its count stands at the end with the others.
-  std::vector<std::string> left_out;
-  const auto put = [&](const FoundList& found, std::size_t kept, std::string_view message, std::string_view when_none, const std::string& of_side) {
-    if (found.parts.empty()) {
-      return;
-    }
-    if (found.whole + kept == 0) {
-      left_out.push_back(view.say(when_none, {{"side", of_side, false, true}, {"count", wire::write_number(static_cast<std::int64_t>(found.parts.size()), 1), true}}));
-      return;
-    }
-    section.bullet(view.say(message, {{"side", of_side, false, true}, {"what", shortened_found(view, found, kept), false, true}}));
-  };
+  std::vector<std::string> left_out;  // ordinary, and named by region alone
   for (const Side side : sides_in_order(view)) {
     const bool complained_of = is_complained_of(view, side);
     const bool beside = !complained_of && (view.exam.side == Side::left || view.exam.side == Side::right);
     const FoundOnSide here = gather_side(view, side, complained_of, shortened);
-    const std::size_t measured_kept = beside ? measured_beside : measured_of_side;
-    const std::size_t ordinary_kept = beside ? ordinary_beside : ordinary_of_side;
     const std::string of_side = of_side_named(view, side);
-    const std::size_t unusual_kept = beside ? unusual_beside : unusual_of_side;
-    FoundList told_first;
-    told_first.take(here.unusual, unusual_kept);
-    told_first.take(here.measured, measured_kept);
-    told_first.take(here.described, measured_kept);
-    put(told_first, 0, "letter.found_side", "letter.left_out_found", of_side);
-    put(here.ordinary_labels, ordinary_kept, "letter.ordinary_side", "letter.left_out_ordinary", of_side);
+    const FoundKept kept = found_kept(shortened, beside);
+    // What is out of the ordinary has its value on either side, however short the letter; how it was found is what goes.
+    std::vector<std::string> unusual;
+    std::vector<SaidAlike> unusual_in_a_word;
+    std::size_t taken = 0;
+    for (const FoundHere& one : here.unusual) {
+      // A number stands with that of the other side to the end.
+      const bool in_full = one.whole && (one.number || shortened < letter_shortest);
+      if (in_full || taken < kept.unusual) {
+        unusual.push_back(one.text);
+        taken += one.whole ? 0 : 1;
+      } else {
+        add_alike(unusual_in_a_word, one.label, one.in_a_word);
+      }
+    }
+    if (!unusual_in_a_word.empty()) {
+      unusual.push_back(alike_text(unusual_in_a_word));
+    }
+    if (!unusual.empty()) {
+      section.bullet(view.say("letter.found_side", {{"side", of_side, false, true}, {"what", joined(unusual, "; "), false, true}}));
+    }
+    std::vector<std::string> measured;
+    std::vector<std::string> by_name;
+    taken = 0;
+    for (const std::vector<FoundHere>* list : {&here.measured, &here.described}) {
+      for (const FoundHere& one : *list) {
+        const bool in_full = one.whole || taken < kept.measured;
+        taken += in_full && !one.whole ? 1 : 0;
+        (in_full ? measured : by_name).push_back(in_full ? one.text : one.label);
+      }
+    }
+    if (!by_name.empty()) {
+      measured.push_back(view.say("letter.by_name", {{"where", kept_where(view, "page.findings"), false, true}, {"what", joined(by_name, " / "), false, true}}));
+    }
+    if (!measured.empty()) {
+      section.bullet(view.say("letter.measured_side", {{"side", of_side, false, true}, {"what", joined(measured, "; "), false, true}}));
+    }
+    std::vector<SaidAlike> alike;
+    std::vector<std::string> regions;
+    for (const FoundHere& one : here.ordinary_here) {
+      if (one.whole || kept.ordinary_named) {
+        add_alike(alike, one.label, kept.in_a_word ? one.in_a_word : one.value);
+      } else {
+        regions.push_back(one.region);
+      }
+    }
+    if (!alike.empty()) {
+      section.bullet(view.say("letter.ordinary_side", {{"side", of_side, false, true}, {"what", alike_text(alike), false, true}}));
+    }
+    if (!regions.empty()) {
+      left_out.push_back(of_side + ": " + by_region(view, regions));
+    }
   }
   add_unsettled(view, shortened, section);
-  std::vector<std::string> told;
-  for (const Finding* finding : view.findings) {
-    if (is_told_of(view, *finding)) {
-      told.push_back(with_label(view, *finding));
-    }
-  }
-  if (!told.empty() && told_kept == 0) {
-    left_out.push_back(view.say("letter.left_out_told", {{"count", wire::write_number(static_cast<std::int64_t>(told.size()), 1), true}}));
-  } else if (!told.empty()) {
-    section.bullet(view.say("letter.told", {{"what", some_of(view, told, told_kept, "page.findings"), false, true}}));
-  }
+  add_rules(view, shortened, section);
+  add_told(view, shortened, section);
   add_noes(view, shortened, section);
   if (!left_out.empty()) {
-    section.bullet(view.say(record_stays(view) ? "letter.left_out_kept" : "letter.left_out", {{"where", view.say("page.findings"), false, true}, {"what", joined(left_out, "; "), false, true}}));
-  }
-  if (section.lines.empty()) {
-    section.plain(view.say("page.nothing"));
-  }
-  return section;
-}
-
-SheetSection letter_treatment(const PageView& view) {
-  SheetSection section = view.section("letter.treatment");
-  std::vector<std::string> parts;
-  std::vector<std::string> named;
-  for (const model::PlanItem& item : view.exam.plan.value_or(std::vector<model::PlanItem>{})) {
-    const bool given = item.became == model::Became::given || item.became == model::Became::done;
-    const bool is_care = item.kind == model::PlanKind::splint || item.kind == model::PlanKind::limit || item.kind == model::PlanKind::exercise ||
-                         item.kind == model::PlanKind::medicine;
-    if (given && is_care) {
-      named.push_back(item.plan_item ? item.plan_item->to_text() : std::string());
-      parts.push_back(view.say("letter.given", {{"plan", enum_word(view.words, "plan", item.kind) + view.side_after(item.side), false, true},
-                                                {"text", item.text.text}}));
-    }
-  }
-  for (const Finding* finding : view.findings) {
-    if (one_of_items(*finding, of_treatment)) {
-      parts.push_back(with_label(view, *finding));
-    }
-  }
-  section.plain((parts.empty() ? view.say("letter.nothing_given") : joined(parts, "; ") + ".") + " " + view.say("letter.response"));
-  add_exchanged_line(view, named, section);
-  return section;
-}
-
-SheetSection letter_medicines(const PageView& view) {
-  SheetSection section = view.section("letter.medicines");
-  std::vector<std::string> medicines;
-  std::vector<std::string> allergies;
-  for (const Finding* finding : view.findings) {
-    if (one_of_items(*finding, of_medicines)) {
-      medicines.push_back(with_label(view, *finding));
-    } else if (one_of_items(*finding, of_allergies)) {
-      allergies.push_back(with_label(view, *finding));
-    }
-  }
-  const std::string taken = medicines.empty() ? view.say("letter.medicines_not_asked") : joined(medicines, "; ") + ".";
-  section.plain(taken + " " + (allergies.empty() ? view.say("letter.allergies_not_asked") : joined(allergies, "; ") + "."));
-  return section;
-}
-
-SheetSection letter_private(const PageView& view) {
-  SheetSection section = view.section("letter.private");
-  for (const interpret::Alert& alert : view.assessment.alerts) {
-    if (alert.audience == interpret::Audience::protected_) {
-      section.bullet(alert_text(alert, view.words) + ".");
-    }
-  }
-  for (const Finding* finding : view.findings) {
-    const model::Item* item = view.edition.item(finding->item);
-    if (item != nullptr && item->protected_.value_or(false)) {
-      section.bullet(with_label(view, *finding));
-    }
+    section.bullet(view.say("letter.left_out", {{"where", kept_where(view, "page.findings"), false, true}, {"what", joined(left_out, "; "), false, true}}));
   }
   if (section.lines.empty()) {
     section.plain(view.say("page.nothing"));

@@ -28,17 +28,15 @@ using model::Finding;
 // The items that a no rests on where all of them were only looked at; none where it rests on more.
 [[nodiscard]] std::vector<std::string> looks_alone(const PageView& view, const interpret::Flag& flag) {
   std::vector<std::string> labels;
-  for (const model::FindingId& id : flag.findings) {
-    for (const Finding* finding : view.findings) {
-      if (finding->finding != id) {
-        continue;
-      }
-      if (!described_by_eye(view, *finding)) {
-        return {};
-      }
-      if (const std::string label = view.label(finding->item); std::find(labels.begin(), labels.end(), label) == labels.end()) {
-        labels.push_back(label);
-      }
+  for (const Finding* finding : view.findings) {
+    if (!finding->finding || std::find(flag.findings.begin(), flag.findings.end(), *finding->finding) == flag.findings.end()) {
+      continue;
+    }
+    if (!described_by_eye(view, *finding)) {
+      return {};
+    }
+    if (const std::string label = view.label(finding->item); std::find(labels.begin(), labels.end(), label) == labels.end()) {
+      labels.push_back(label);
     }
   }
   return labels;
@@ -113,7 +111,7 @@ std::string danger_named(const PageView& view, const interpret::Flag& flag) {
 
 void add_noes(const PageView& view, int shortened, SheetSection& section) {
   constexpr std::size_t all = 1000;
-  const std::size_t kept = shortened < 3 ? all : (shortened < 5 ? 6 : (shortened < 6 ? 3 : (shortened < 8 ? 1 : 0)));
+  const std::size_t kept = shortened < letter_shortest ? all : 1;
   if (const std::vector<std::string> by_name = asked_by_name(view); !by_name.empty()) {
     section.bullet(view.say("letter.asked_by_name", {{"what", some_of(view, by_name, kept, "page.findings"), false, true}}) + ".");
   }

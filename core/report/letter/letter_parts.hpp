@@ -1,7 +1,7 @@
-// The sections of a letter that rest on findings; letter.cpp puts them in order. `shortened` from 0 (all) to 9: what grows is cut
-// to a count with where the rest is read, first what was found ordinary, then what was told, what was measured and not done, the
-// grounds of an alert, and in the end, where a sheet could never hold it, how a look was done and what was out of the ordinary. Danger signs that were asked
-// after, and pulses, feeling and movement of the side that is complained of, are never cut.
+// The sections of a letter that rest on findings; letter.cpp puts them in order. `shortened` from 0 (all) to 9: what grows loses its
+// values and keeps its names, with where the values are read; what was ordinary, not done or told becomes a count by part of the body
+// in the end. What is out of the ordinary on either side, danger signs that were asked after, and pulses, feeling and movement of the
+// side that is complained of keep their names at every length.
 #pragma once
 
 #include "core/report/letter/letter.hpp"
@@ -18,6 +18,26 @@ namespace limbledger::report {
 [[nodiscard]] bool blood_feeling_or_movement(const model::Finding& finding);
 // Whether a letter, or a protected one, tells of this alert.
 [[nodiscard]] bool alert_in_letter(const PageView& view, const interpret::Alert& alert, bool private_letter);
+// What the person can do, was given or takes has a section of its own.
+[[nodiscard]] bool speaks_of_function(const model::Finding& finding);
+[[nodiscard]] bool stands_elsewhere(const model::Finding& finding);
+[[nodiscard]] bool left_undone(const model::Finding& finding);
+[[nodiscard]] std::string with_label(const PageView& view, const model::Finding& finding);
+
+// What says the same is said once: "Skin hot or red / Kneecap tender: no".
+struct SaidAlike {
+  std::string value;
+  std::vector<std::string> labels;
+};
+void add_alike(std::vector<SaidAlike>& all, const std::string& label, const std::string& value);
+[[nodiscard]] std::string alike_text(const std::vector<SaidAlike>& all);
+// "knee 5, vessels 2"
+[[nodiscard]] std::string by_region(const PageView& view, const std::vector<std::string>& regions);
+// Where what is not in the letter is read: the clinic's note, under that title.
+[[nodiscard]] std::string kept_where(const PageView& view, std::string_view title);
+void add_unsettled(const PageView& view, int shortened, SheetSection& section);
+void add_rules(const PageView& view, int shortened, SheetSection& section);
+
 [[nodiscard]] SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shortened);
 [[nodiscard]] SheetSection letter_until(const PageView& view, int shortened);
 [[nodiscard]] SheetSection letter_function(const PageView& view, int shortened);

@@ -18,6 +18,7 @@ namespace {
 
 // What was decided beside it: a reader who does not know that a film is ordered orders another.
 [[nodiscard]] std::vector<std::string> decided(const PageView& view) {
+  const bool same_day = std::any_of(view.assessment.alerts.begin(), view.assessment.alerts.end(), [&](const interpret::Alert& alert) { return alert_in_letter(view, alert, false); });
   std::vector<std::string> parts;
   for (const model::PlanItem& item : view.exam.plan.value_or(std::vector<model::PlanItem>{})) {
     const bool ordered = item.kind == model::PlanKind::film || item.kind == model::PlanKind::referral || item.kind == model::PlanKind::review;
@@ -33,6 +34,10 @@ namespace {
     }
     if (item.by) {
       one.push_back(view.say("plan.by", {{"date", item.by->to_text(), false, true}}));
+      // A date beside "the same day" would be read as when it is due.
+      if (same_day && item.kind == model::PlanKind::referral && item.by->to_text() > view.day().to_text()) {
+        one.push_back(view.say("letter.plan_later"));
+      }
     }
     if (item.became) {
       one.push_back(enum_word(view.words, "became", *item.became));
@@ -100,15 +105,16 @@ SheetSection letter_until(const PageView& view, int shortened) {
   }
   // Whoever receives the person does not try what the alerts advise against.
   constexpr std::size_t all = 1000;
-  const std::size_t kept = shortened < 2 ? all : (shortened < 4 ? 8 : (shortened < 6 ? 5 : (shortened < 8 ? 3 : (shortened < letter_shortest ? 2 : 1))));
-  std::vector<std::string> steps;
+  const std::size_t kept = shortened < 5 ? all : (shortened < 7 ? 6 : (shortened < 8 ? 4 : (shortened < letter_shortest ? 2 : 1)));
+  std::vector<std::string> parts;
   for (const StoppedSteps& stopped : stopped_steps(view)) {
-    for (const std::string& label : stopped.labels) {
-      steps.push_back(label + view.side_after(stopped.side));
+    if (!stopped.labels.empty()) {
+      const std::string of_side = stopped.side ? view.side_before(stopped.side) : view.say("letter.whole_person") + ": ";
+      parts.push_back(of_side + some_of(view, stopped.labels, kept, "page.cannot_wait"));
     }
   }
-  if (!steps.empty()) {
-    section.plain(view.say("letter.until_stop", {{"steps", some_of(view, steps, kept, "page.cannot_wait"), false, true}}));
+  if (!parts.empty()) {
+    section.plain(view.say("letter.until_stop", {{"steps", joined(parts, "; "), false, true}}));
   }
   return section;
 }

@@ -16,6 +16,20 @@ using model::Side;
 // The examiner's word against the most urgent alert: 0 now, 1 same day, 2 later.
 [[nodiscard]] int how_soon(model::LetterUrgency urgency) { return static_cast<int>(urgency); }
 
+// The most urgent of what is raised.
+[[nodiscard]] model::LetterUrgency urgency_found(const PageView& view, bool private_letter) {
+  model::LetterUrgency soonest = model::LetterUrgency::routine;
+  for (const interpret::Alert& alert : view.assessment.alerts) {
+    const auto here = alert.urgency == interpret::Urgency::now ? model::LetterUrgency::now : model::LetterUrgency::same_day;
+    if (alert_in_letter(view, alert, private_letter) && how_soon(here) < how_soon(soonest)) {
+      soonest = here;
+    }
+  }
+  const auto& statements = view.assessment.statements;
+  const bool prompt = !private_letter && std::any_of(statements.begin(), statements.end(), [](const interpret::Statement& one) { return referral_prompt(one.statement.text); });
+  return prompt && how_soon(soonest) > how_soon(model::LetterUrgency::two_weeks) ? model::LetterUrgency::two_weeks : soonest;
+}
+
 // Where only some are kept, the sign that the danger is named for stands first, then what is out of the ordinary on its own side: a
 // pulse of the other leg alone would say the wrong thing.
 void add_grounds(const PageView& view, std::string_view danger, const std::vector<model::FindingId>& findings, const std::optional<Side>& side, std::size_t kept,
@@ -40,8 +54,32 @@ void add_grounds(const PageView& view, std::string_view danger, const std::vecto
     };
     std::stable_sort(ids.begin(), ids.end(), [&](const model::FindingId& a, const model::FindingId& b) { return weight(a) < weight(b); });
   }
-  if (const std::vector<std::string> why = findings_named(view, ids); !why.empty()) {
-    section.under(view.say("page.alert_because", {{"findings", some_of(view, why, kept, "page.cannot_wait"), false, true}}) + ".");
+  std::vector<std::string> why;
+  std::vector<std::string> by_name;
+  if (ids.size() <= kept) {
+    why = findings_named(view, ids);
+  } else {
+    for (const model::FindingId& id : ids) {
+      const std::vector<std::string> one = findings_named(view, {id});
+      if (why.size() < kept) {
+        why.insert(why.end(), one.begin(), one.end());
+        continue;
+      }
+      for (const model::Finding* finding : one.empty() ? std::vector<const model::Finding*>{} : view.findings) {
+        if (finding->finding == id) {
+          by_name.push_back(view.label(finding->item) + (finding->side == side ? std::string() : view.side_after(finding->side)));
+        }
+      }
+    }
+  }
+  // What is found is told again with its values below; here its name says what else the alert rests on.
+  if (!by_name.empty() && kept < 2) {
+    why.push_back(view.say("letter.because_others"));
+  } else if (!by_name.empty()) {
+    why.push_back(view.say("letter.because_also", {{"what", joined(by_name, " / "), false, true}}));
+  }
+  if (!why.empty()) {
+    section.under(view.say("page.alert_because", {{"findings", joined(why, "; "), false, true}}) + ".");
   }
 }
 
@@ -66,30 +104,96 @@ void add_grounds(const PageView& view, std::string_view danger, const std::vecto
   return labels;
 }
 
-// What was meant to be examined and was not, with the reason: the question may hang on it. What shows blood, feeling and movement of the
-// side complained of stands first; of that side all is named, and at last two, while a sheet can hold it.
+// What was meant to be examined and was not, with the reason: the question may hang on it. One reason is said once, with all that it
+// stands for; what shows blood, feeling and movement of the side complained of stands first. Only in the end does the other side, then
+// what is beyond two of the own, keep no more than its number.
 void add_undone(const PageView& view, int shortened, SheetSection& section) {
   constexpr std::size_t always_named = 2;
-  const std::size_t kept = shortened < 3 ? 1000 : (shortened < 5 ? 6 : (shortened < 7 ? 3 : (shortened < 8 ? 1 : 0)));
-  std::vector<std::string> first;
-  std::vector<std::string> rest;
-  std::size_t here = 0;  // of the rest, on the side complained of, which come first
+  std::vector<SaidAlike> alike;
+  std::vector<std::string> regions;
+  std::size_t named = 0;
   for (const bool complained_of : {true, false}) {
-    for (const model::Finding* finding : view.findings) {
-      if (!std::holds_alternative<model::NotDone>(finding->value) || is_complained_of(view, finding->side) != complained_of ||
-          finding->item.text.starts_with("function.") || finding->item.text.starts_with("gait.")) {
-        continue;  // what the person can do stands by itself
+    for (const bool of_foot : {true, false}) {
+      for (const model::Finding* finding : view.findings) {
+        const bool whole = complained_of && blood_feeling_or_movement(*finding);
+        if (!left_undone(*finding) || is_complained_of(view, finding->side) != complained_of || whole != of_foot ||
+            finding->item.text.starts_with("function.") || finding->item.text.starts_with("gait.")) {
+          continue;  // what the person can do stands by itself
+        }
+        const bool by_name = whole || (complained_of ? shortened < letter_shortest || named < always_named : shortened < 7);
+        if (!by_name) {
+          const model::Item* item = view.edition.item(finding->item);
+          regions.push_back(item != nullptr ? item->region.text : std::string());
+          continue;
+        }
+        named += whole ? 0 : 1;
+        add_alike(alike, view.label(finding->item) + view.side_after(finding->side), value_or_undone(view, *finding));
       }
-      const bool whole = complained_of && blood_feeling_or_movement(*finding);
-      here += complained_of && !whole ? 1 : 0;
-      (whole ? first : rest).push_back(view.label(finding->item) + view.side_after(finding->side) + ": " + value_or_undone(view, *finding));
     }
   }
-  const std::size_t whole = first.size();
-  const std::size_t named = shortened < 8 ? std::max(kept, here) : (shortened < letter_shortest ? std::min(always_named, here) : 0);
-  first.insert(first.end(), rest.begin(), rest.end());
-  if (!first.empty()) {
-    section.bullet(view.say("letter.undone", {{"what", some_of(view, first, whole + named, "page.not_done"), false, true}}));
+  std::vector<std::string> parts;
+  if (!alike.empty()) {
+    parts.push_back(alike_text(alike));
+  }
+  if (!regions.empty()) {
+    parts.push_back(view.say("letter.undone_more", {{"where", kept_where(view, "page.not_done"), false, true}, {"what", by_region(view, regions), false, true}}));
+  }
+  if (!parts.empty()) {
+    section.bullet(view.say("letter.undone", {{"what", joined(parts, "; "), false, true}}));
+  }
+}
+
+// Of the minimum set, by side; the side complained of first, and what is open on both sides once.
+void add_minimum(const PageView& view, int shortened, SheetSection& section) {
+  constexpr int by_name_below = 7;
+  struct OfSides {
+    std::string sides;
+    std::vector<std::string> labels;
+    std::vector<std::string> regions;
+  };
+  std::vector<OfSides> all;
+  const std::string both_sides = side_of(view.words, Side::right) + view.say("page.and") + side_of(view.words, Side::left);
+  for (const bool complained_of : {true, false}) {
+    for (const interpret::MissingItem& missing : view.assessment.missing) {
+      const auto on = [&](Side side) {
+        return std::any_of(view.assessment.missing.begin(), view.assessment.missing.end(),
+                           [&](const interpret::MissingItem& one) { return one.item == missing.item && one.side == side; });
+      };
+      if ((is_complained_of(view, missing.side) || missing.side == Side::midline) != complained_of) {
+        continue;
+      }
+      const bool both = on(Side::right) && on(Side::left);
+      const std::string sides = both ? both_sides : (missing.side == Side::midline ? std::string() : side_of(view.words, missing.side));
+      auto at = std::find_if(all.begin(), all.end(), [&](const OfSides& one) { return one.sides == sides; });
+      if (at == all.end()) {
+        at = all.insert(all.end(), OfSides{sides, {}, {}});
+      }
+      const std::string label = view.label(missing.item);
+      if (std::find(at->labels.begin(), at->labels.end(), label) == at->labels.end()) {
+        const model::Item* item = view.edition.item(missing.item);
+        at->labels.push_back(label);
+        at->regions.push_back(item != nullptr ? item->region.text : std::string());
+      }
+    }
+  }
+  std::vector<std::string> parts;
+  for (const OfSides& one : all) {
+    const std::string what = shortened < by_name_below ? joined(one.labels, " / ") : by_region(view, one.regions);
+    if (one.sides.empty()) {
+      parts.push_back(what);
+    } else {
+      parts.push_back(view.say("letter.minimum_of", {{"sides", one.sides, false, true}, {"what", what, false, true}}));
+    }
+  }
+  if (parts.empty()) {
+    return;
+  }
+  // Two calls: GCC 12 takes the temporary of a conditional one for unset.
+  const std::string what = joined(parts, "; ");
+  if (shortened < by_name_below) {
+    section.bullet(view.say("page.minimum", {{"items", what, false, true}}) + ".");
+  } else {
+    section.bullet(view.say("letter.minimum_by_region", {{"where", kept_where(view, "page.not_examined"), false, true}, {"what", what, false, true}}) + ".");
   }
 }
 
@@ -120,19 +224,21 @@ bool alert_in_letter(const PageView& view, const interpret::Alert& alert, bool p
 
 SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shortened) {
   constexpr std::size_t all_grounds = 1000;
-  const std::size_t grounds = shortened < 5 ? all_grounds : (shortened < 6 ? 3 : (shortened < 7 ? 2 : 1));
+  const std::size_t grounds = shortened < 4 ? all_grounds : (shortened < 6 ? 3 : (shortened < letter_shortest ? 2 : 1));
   SheetSection section = view.section("letter.urgency");
-  if (ask.urgency) {
+  // One word leads, the most urgent; the examiner's stands with the question that it was written for.
+  const model::LetterUrgency found = urgency_found(view, ask.protected_);
+  const bool found_leads = found != model::LetterUrgency::routine && (!ask.urgency || how_soon(found) < how_soon(*ask.urgency));
+  if (found_leads) {
+    section.plain(view.say("letter.urgency_found", {{"urgency", enum_word(view.words, "letter_urgency", found), false, true}}));
+  } else if (ask.urgency) {
     section.plain(view.say("letter.urgency_said", {{"urgency", enum_word(view.words, "letter_urgency", *ask.urgency), false, true}}));
   } else {
     section.plain(view.say("letter.urgency_not_said"));
-  }
-  int soonest = how_soon(model::LetterUrgency::routine);
-  for (const interpret::Alert& alert : view.assessment.alerts) {
+  }  for (const interpret::Alert& alert : view.assessment.alerts) {
     if (!alert_in_letter(view, alert, ask.protected_)) {
       continue;
     }
-    soonest = std::min(soonest, how_soon(alert.urgency == interpret::Urgency::now ? model::LetterUrgency::now : model::LetterUrgency::same_day));
     section.bullet(view.say("letter.alert", {{"alert", alert_text(alert, view.words), false, true}}) + ".");
     if (!ask.protected_) {
       add_grounds(view, alert.alert.text, alert.because, alert.side, grounds, section);
@@ -143,13 +249,14 @@ SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shor
   }
   for (const interpret::Statement& statement : view.assessment.statements) {
     if (!ask.protected_ && referral_prompt(statement.statement.text)) {
-      soonest = std::min(soonest, how_soon(model::LetterUrgency::two_weeks));
       section.bullet(view.say("letter.alert", {{"alert", prompt_text(statement, view.words), false, true}}) + ".");
       add_grounds(view, statement.statement.text.substr(0, statement.statement.text.find(':')), statement.findings, statement.side, grounds, section);
     }
   }
-  if (ask.urgency && soonest < how_soon(*ask.urgency)) {
-    section.plain(view.say("letter.urgency_differs"));
+  if (found_leads && ask.urgency) {
+    section.plain(view.say("letter.urgency_differs", {{"urgency", enum_word(view.words, "letter_urgency", *ask.urgency), false, true}}));
+  } else if (found_leads) {
+    section.plain(view.say("letter.urgency_not_said"));
   }
   return section;
 }
@@ -157,41 +264,19 @@ SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shor
 // The other side, the joints above and below, the minimum set and the danger signs: nothing else is named.
 SheetSection letter_not_examined(const PageView& view, int shortened) {
   constexpr std::size_t all = 1000;
-  const std::size_t kept = shortened < 1 ? all : (shortened < 3 ? 6 : (shortened < 5 ? 4 : (shortened < 6 ? 2 : (shortened < 8 ? 1 : 0))));
   SheetSection section = view.section("page.not_examined");
   add_transfer_line(view, section);  // else a set that was cut short would read as one that is whole
   if (const std::vector<std::string> places = places_not_examined(view); !places.empty()) {
     const std::string named = joined(places, "; ");
-    section.bullet((shortened < letter_shortest && places_without_reason(view) ? view.say("letter.places_no_reason", {{"places", named, false, true}}) : named) + ".");
+    section.bullet((places_without_reason(view) ? view.say("letter.places_no_reason", {{"places", named, false, true}}) : named) + ".");
   }
   add_undone(view, shortened, section);
-  // The side that is complained of first; of both sides an item is named once.
-  std::vector<std::string> minimum;
-  for (const bool complained_of : {true, false}) {
-    for (const interpret::MissingItem& missing : view.assessment.missing) {
-      const auto on = [&](Side side) {
-        return std::any_of(view.assessment.missing.begin(), view.assessment.missing.end(),
-                           [&](const interpret::MissingItem& one) { return one.item == missing.item && one.side == side; });
-      };
-      if ((is_complained_of(view, missing.side) || missing.side == Side::midline) != complained_of) {
-        continue;
-      }
-      const bool both = on(Side::right) && on(Side::left);
-      const std::string label = view.label(missing.item) + (both ? ", " + side_of(view.words, Side::right) + view.say("page.and") + side_of(view.words, Side::left)
-                                                                 : view.side_after(missing.side));
-      if (std::find(minimum.begin(), minimum.end(), label) == minimum.end()) {
-        minimum.push_back(label);
-      }
-    }
-  }
-  if (!minimum.empty()) {
-    section.bullet(view.say("page.minimum", {{"items", some_of(view, minimum, kept, "page.not_examined"), false, true}}) + ".");
-  }
+  add_minimum(view, shortened, section);
   if (const std::vector<std::string> asked = open_signs(view, true); !asked.empty()) {
     section.bullet(view.say("letter.signs_cannot", {{"flags", joined(asked, "; "), false, true}}));
   }
   if (const std::vector<std::string> open = open_signs(view, false); !open.empty()) {
-    const std::size_t named = shortened < 4 ? all : (shortened < 5 ? 6 : (shortened < 6 ? 4 : (shortened < 7 ? 2 : 1)));
+    const std::size_t named = shortened < letter_shortest ? all : 2;
     section.bullet(view.say("letter.signs_not_asked", {{"flags", some_of(view, open, named, "page.danger_signs"), false, true}}));
   }
   if (section.lines.empty()) {

@@ -192,3 +192,4 @@ msg-toward-pronation = pronation
 msg-toward-supination = supination
 
 msg-language-for_review = FOR REVIEW: no clinician has read these words yet
+msg-language-sentences_english = Sentences marked (en) are in English and await review

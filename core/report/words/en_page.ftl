@@ -84,6 +84,7 @@ msg-page-flag_rests = { $flag } ({ $findings })
 msg-page-flags_found_but = The sign itself was found; something else asked with it speaks against (signs of): { $flags }.
 msg-page-flags_not_settled = Measured or asked, and not settled by it (signs of): { $flags }.
 msg-page-flag_asks = not recorded: { $items }
+msg-page-flag_asks_bone = tender bone at or near { $part }
 msg-page-flag_asks_kept = not recorded, and not to be tried now: { $items }
 msg-page-flag_circumstance = only circumstances, such as an injury or the time since it began, speak against it
 msg-page-and_more = , and more

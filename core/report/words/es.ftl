@@ -145,6 +145,7 @@ msg-joint-foot = pie
 # The form on paper.
 
 msg-language-for_review = PARA REVISIÓN: ningún clínico ha leído todavía estas palabras
+msg-language-sentences_english = Las frases marcadas (en) están en inglés y esperan revisión
 msg-page-untested = No probado en personas reales
 msg-page-demonstration = DEMOSTRACIÓN: solo personas inventadas
 msg-page-practice = PRÁCTICA: solo personas inventadas, para enseñar

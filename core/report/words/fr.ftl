@@ -145,6 +145,7 @@ msg-joint-foot = pied
 # The form on paper.
 
 msg-language-for_review = À RELIRE : aucun clinicien n'a encore lu ces mots
+msg-language-sentences_english = Les phrases marquées (en) sont en anglais et attendent une relecture
 msg-page-untested = Pas éprouvé sur de vraies personnes
 msg-page-demonstration = DÉMONSTRATION : personnes inventées seulement
 msg-page-practice = EXERCICE : personnes inventées seulement, pour l'enseignement

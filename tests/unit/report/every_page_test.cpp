@@ -126,8 +126,8 @@ TEST_CASE("C18: a letter answers the same on its one sheet, its head and impress
     const std::string text = on_one_line(report::sheet_text(sheet, *report::built_in_words()));
     CAPTURE(std::string(name));
     CHECK(report::letter_lines(sheet) <= report::letter_lines_max);
-    CHECK(has(text.substr(0, text.find("Question to the reader")), printer.person->names->front().text.text));
-    CHECK(has(text.substr(0, text.find("Question to the reader")), "From: \u2068Ines Invented\u2069"));
+    CHECK(has(text.substr(0, text.find("Question ---")), printer.person->names->front().text.text));
+    CHECK(has(text.substr(0, text.find("Question ---")), "From: \u2068Ines Invented\u2069"));
     CHECK(text.find(printer.exam.impression->text.text) < text.find("Found, and how"));
     CHECK(has(text, printer.exam.impression->certainty->text));
     for (const model::PlanItem& item : *printer.exam.plan) {

@@ -156,7 +156,7 @@ TEST_CASE("C18: a letter of a generated exam fits one sheet unless more than two
     const bool fits = report::letter_lines(sheet) <= report::letter_lines_max;
     fitted += fits ? 1U : 0U;
     CHECK((fits || drawn.assessment.alerts.size() > alerts_that_fit));
-    shortened += report::sheet_text(sheet, *report::built_in_words()).find("more, in the record") != std::string::npos ? 1U : 0U;
+    shortened += report::sheet_text(sheet, *report::built_in_words()).find("in the clinic's note") != std::string::npos ? 1U : 0U;
   }
   CHECK(shortened > 0);
   CHECK(fitted > drawn_exams / 2);

@@ -179,7 +179,7 @@ TEST_CASE("the side that is complained of is read first, and its pulses, feeling
     }
   }
   const std::string long_one = on_one_line(report::sheet_text(report::letter_sheet(crowded.view(), {}), *report::built_in_words()));
-  CHECK(has(long_one, "more, in the record"));
+  CHECK(has(long_one, "in the clinic's note"));
   const std::size_t again = long_one.find("- LEFT", long_one.find("Found, and how"));
   const std::string short_left = long_one.substr(again, long_one.find("- RIGHT", again) - again);
   CHECK(has(short_left, "Pulse on the back of the foot"));

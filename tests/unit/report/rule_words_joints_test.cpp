@@ -109,6 +109,10 @@ TEST_CASE("the page gives the points for a clot with what each open answer gives
   Bench none = all_answered("posterior_hip", 1980,
                             {{"pelvis.distraction", "test"}, {"pelvis.compression", "test"}, {"pelvis.thigh_thrust", "test"}, {"pelvis.sacral_thrust", "test"}, {"pelvis.gaenslen", "test"}}, false);
   const std::string zero = all_lines(none, "rule.laslett");
+  // Nobody asked whether the pain draws in, and then somebody who was not sure: the count says which.
+  CHECK(has(zero, "NOT ASKED: whether the pain draws toward the middle"));
+  none.add("pelvis.lumbar_pain_centralises", Side::midline, model::Answer{model::AnswerWord::unsure});
+  CHECK(has(all_lines(none, "rule.laslett"), "not known, though it was asked or tried: whether the pain draws toward the middle"));
   CHECK(has(zero, "0 of 6. Pain of the sacroiliac joint is not excluded"));
 }
 

@@ -204,7 +204,8 @@ msg-rule-laslett-gives_none_of_set = none
 msg-rule-laslett-gate_age = under 18
 msg-rule-laslett-gate_pain_draws_in = the pain draws toward the middle with repeated bending
 msg-rule-laslett-flag_two_of_four = two or more of four of them, which one source counts as good as three of six (the four from memory)
-msg-rule-laslett-flag_drawing_in_not_asked = not known whether the pain draws toward the middle with repeated bending; where it does, the count does not stand
+msg-rule-laslett-flag_drawing_in_not_asked = NOT ASKED: whether the pain draws toward the middle with repeated bending; where it does, the count does not stand
+msg-rule-laslett-flag_drawing_in_not_known = not known, though it was asked or tried: whether the pain draws toward the middle with repeated bending; where it does, the count does not stand
 msg-rule-laslett-flag_outside_derivation = pregnant: the six were not tested there
 msg-rule-laslett-flag_pregnancy_not_asked = pregnancy: not asked; the six were not tested there
 

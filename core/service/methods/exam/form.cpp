@@ -289,6 +289,7 @@ Result<FormWriteResult> form_write(Context& context, const FormWriteParams& para
   // On each sheet: whoever fills it in must know that nobody has checked these words.
   if (is_for_review(result.language)) {
     banner.push_back((*words)->say("msg.language.for_review"));
+    banner.push_back((*words)->say("msg.language.sentences_english"));
     result.for_review = true;
   }
   result.html.text = form_paper(*context.edition, *form, **words, report::joined(banner, " \u00b7 "));

@@ -9,17 +9,18 @@ using namespace limbledger::service::test;
 TEST_CASE("C18: a letter asks first, says the side in capitals, the examiner's impression, the method, and how to reply") {
   LetterFixture made;
   const std::string text = at(made.letter(R"(,"urgency":"same_day")"), "/text");
-  CHECK(says(text, "Question to the reader"));
+  CHECK(says(text, "Question"));
   CHECK(says(text, "Is the kneecap broken?"));
   CHECK(says(text, "By the examiner: THE SAME DAY."));
   CHECK(says(text, "LEFT: \u2068broken kneecap\u2069"));
-  CHECK(says(text, "LEFT: Kneecap tender: yes; Knee flexion, active: 80\u00b0, long goniometer, supine"));
+  CHECK(says(text, "LEFT, OUT OF THE ORDINARY: Kneecap tender: yes"));
+  CHECK(says(text, "LEFT, measured or described: Knee flexion, active: 80\u00b0, long goniometer, supine"));
   CHECK(says(text, "splint, LEFT: \u2068straight splint\u2069"));
   CHECK(says(text, "Medicines: not asked. Allergies: not asked."));
   CHECK(says(text, "knee: RIGHT"));
   CHECK(says(text, "Please reply to \u2068Invented Examiner\u2069, \u2068Invented Ford\u2069, \u2068clinic office\u2069 \u2068000 111\u2069"));
   CHECK(says(text, "The record is not signed yet"));
-  CHECK(text.find("Question to the reader") < text.find("Examiner's impression"));
+  CHECK(text.find("\nQuestion\n") < text.find("Examiner's impression"));
   CHECK(text.find("Examiner's impression") < text.find("Found, and how"));
 }
 

@@ -1,0 +1,113 @@
+// What a letter leaves open, and what decision rules say; and how a list is folded without a name being lost.
+#include "core/interpret/rules/rule.hpp"
+#include "core/report/brief/brief.hpp"
+#include "core/report/letter/letter_parts.hpp"
+#include "core/report/page_judged.hpp"
+
+#include <algorithm>
+#include <array>
+#include <string_view>
+
+namespace limbledger::report {
+
+namespace {
+
+using model::Side;
+
+constexpr std::array<std::string_view, 18> rules_that_bear{
+      "rule.ottawa_knee",  "rule.pittsburgh_knee",      "rule.ottawa_ankle",  "rule.ottawa_midfoot", "rule.wells_dvt",     "rule.clot_route",
+      "rule.knee_vessels", "rule.compartment_signs",    "rule.kocher",        "rule.caird",          "rule.singhal",       "rule.ankle_brachial",
+      "rule.foot_category", "rule.protective_sensation", "rule.nice_feet",     "rule.laslett",        "rule.lowery",        "rule.nice_oa"};
+
+}  // namespace
+
+void add_alike(std::vector<SaidAlike>& all, const std::string& label, const std::string& value) {
+  auto at = std::find_if(all.begin(), all.end(), [&](const SaidAlike& one) { return one.value == value; });
+  if (at == all.end()) {
+    at = all.insert(all.end(), SaidAlike{value, {}});
+  }
+  at->labels.push_back(label);
+}
+
+std::string alike_text(const std::vector<SaidAlike>& all) {
+  std::vector<std::string> parts;
+  for (const SaidAlike& one : all) {
+    parts.push_back(joined(one.labels, " / ") + ": " + one.value);
+  }
+  return joined(parts, "; ");
+}
+
+// "knee 5, vessel 2"
+std::string by_region(const PageView& view, const std::vector<std::string>& regions) {
+  std::vector<SaidAlike> all;
+  for (const std::string& region : regions) {
+    add_alike(all, {}, region);
+  }
+  std::vector<std::string> parts;
+  for (const SaidAlike& one : all) {
+    parts.push_back(view.say("letter.of_region", {{"region", word_of(view.words, "letter_region", one.value), false, true},
+                                                  {"count", wire::write_number(static_cast<std::int64_t>(one.labels.size()), 1), true}}));
+  }
+  return joined(parts);
+}
+
+std::string kept_where(const PageView& view, std::string_view title) {
+  return view.say(record_stays(view) ? "letter.where_kept" : "letter.where", {{"where", view.say(title), false, true}});
+}
+
+// What the error of measurement or an answer not yet given leaves open; of sides alone, because a letter compares with no figures.
+void add_unsettled(const PageView& view, int shortened, SheetSection& section) {
+  const std::vector<std::string> names = within_error_named(view);
+  if (!names.empty() && shortened < 1) {
+    section.bullet(view.say("letter.within_error", {{"what", joined(within_error(view, true), "; "), false, true}}) + ".");
+  } else if (!names.empty()) {
+    section.bullet(view.say("letter.within_error_named", {{"what", joined(names, " / "), false, true}}) + ".");
+  }
+  if (const std::vector<std::string> open = rules_still_open(view, shortened < 6); !open.empty()) {
+    section.bullet(view.say("letter.rules_open", {{"what", some_of(view, open, shortened < letter_shortest ? open.size() : 1, "page.unsettled"), false, true}}) + ".");
+  }
+}
+
+// What decides whether a film, a scan or a surgeon is asked for, in one line each with its edition; counts of falls and of worn joints
+// are of the note.
+void add_rules(const PageView& view, int shortened, SheetSection& section) {
+  constexpr std::size_t in_full = 3;
+  std::vector<std::string> says;
+  std::vector<std::string> names;
+  bool no_film = false;
+  for (const bool complained_of : {true, false}) {
+    for (const interpret::RuleResult& rule : view.assessment.rules) {
+      const bool settled = rule.outcome == interpret::Outcome::positive || rule.outcome == interpret::Outcome::negative;
+      const bool here = rule.side == Side::midline || is_complained_of(view, rule.side);
+      // Of the other side what it found; that nothing is asked for there is no news.
+      const bool wanted = here || rule.outcome == interpret::Outcome::positive;
+      if (here != complained_of || !settled || !wanted || std::find(rules_that_bear.begin(), rules_that_bear.end(), rule.rule.text) == rules_that_bear.end()) {
+        continue;
+      }
+      const std::string name = view.say("letter.rule_named", {{"rule", view.say(rule.rule.text + ".name") + view.side_after(rule.side), false, true},
+                                                              {"edition", rule_edition_named(view, rule), false, true}});
+      std::string outcome = rule_short(rule, view.exam, view.words);
+      outcome.erase(outcome.find_last_not_of('.') + 1);
+      no_film = no_film || (rule.outcome == interpret::Outcome::negative && !interpret::film_for(rule.rule).empty());
+      if (shortened < letter_shortest || says.size() < in_full) {
+        if (const std::vector<std::string> films = film_by_alert(view, rule); !films.empty()) {
+          outcome = view.say("letter.rule_film_by_alert", {{"says", outcome, false, true}, {"films", joined(films, "; "), false, true}});
+        }
+        says.push_back(name + ": " + outcome);
+      } else {
+        names.push_back(name);
+      }
+    }
+  }
+  if (!names.empty()) {
+    says.push_back(view.say("letter.by_name", {{"where", kept_where(view, "page.rules"), false, true}, {"what", joined(names, "; "), false, true}}));
+  }
+  if (no_film) {
+    says.push_back(view.say("letter.rule_again"));
+  }
+  if (!says.empty()) {
+    section.bullet(view.say("letter.rules", {{"what", joined(says, "; "), false, true}}) + ".");
+  }
+}
+
+}  // namespace limbledger::report
