@@ -33,7 +33,7 @@ constexpr std::string_view letter_style =
     "h2{grid-column:1;grid-row:1/span 9;border:0;margin:0;font-size:8.5pt}section>p,section>ul{grid-column:2;margin:0 0 .2mm}ul{padding-left:4mm}li{margin:0 0 .2mm}"
     "@media screen{body{padding:4mm}}";
 constexpr std::string_view home_style =
-    "body{font-size:15.5pt;line-height:1.25;overflow-wrap:anywhere}h1{font-size:19pt}h2{font-size:16pt;margin:3.5mm 0 1mm}p{margin:0 0 1.5mm}ul{padding-left:8mm}li{margin:0 0 1.2mm}"
+    "body{font-size:15.5pt;line-height:1.25;overflow-wrap:anywhere}h1{font-size:19pt}h2{font-size:16pt;margin:2.5mm 0 .8mm}p{margin:0 0 1.5mm}ul{padding-left:8mm}li{margin:0 0 1.2mm}"
     ".who{font-size:18pt}.sheet>tfoot>tr>td{font-size:10pt}section:last-child{font-size:10pt}section:last-child h2{display:none}";
 constexpr std::string_view note_style = "body{font-size:9pt;line-height:1.25}h2{font-size:10pt;margin:1.8mm 0 .5mm}p,li{margin-bottom:.3mm}";
 

@@ -325,6 +325,14 @@ export interface Alert {
    * true: it was not there when the exam was signed, so the person has to be called back
    */
   call_back?: boolean;
+  /**
+   * of one that is withdrawn_by_correction: person.birth, person.sex, person.norm_sex, exam.person; absent: a finding
+   */
+  corrected?: Name[];
+  /**
+   * what was done or said of it before; it has since been raised by other findings, or became more urgent, and this is no answer
+   */
+  handled_before?: AlertHandled;
 }
 export interface AlertHandled {
   alert: Name;
@@ -334,6 +342,7 @@ export interface AlertHandled {
   reason?: string;
   by?: Id;
   at: Instant;
+  unseen?: Id[];
 }
 export interface Agreement {
   pairs: number;
@@ -2334,6 +2343,8 @@ export const faults = {
   'exchange.receipt': { number: 9, retry: false, hint: "start the exchange anew; count nothing as held elsewhere by this receipt" },
   /** two things recorded here do not go together */
   'finding.contradicts': { number: 2, retry: false, hint: "check both; send it again with confirmed, or change one" },
+  /** a signed addition keeps nothing of this member */
+  'finding.not_kept': { number: 1, retry: false, hint: "leave it out; what was found is of who signs, and corrects nothing; say the rest in the reason or the remark" },
   /** the place is filled by a value that the writer had not named */
   'finding.stale': { number: 3, retry: false, hint: "show both values; send again with replaces or beside" },
   /** no finding has this id here */
