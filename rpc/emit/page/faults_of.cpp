@@ -42,6 +42,7 @@ constexpr std::array own_faults{
     OwnFaults{"transfer.write", "exam.not_transferred"},
     OwnFaults{"exam.countersign", "exam.not_signed exam.countersigned examiner.own"},
     OwnFaults{"exam.countersign addendum.record finding.check finding.record", of_a_finding},
+    OwnFaults{"exam.countersign addendum.record", "finding.not_kept"},
     OwnFaults{"statement.disagree", "statement.unknown"},
     OwnFaults{"plan.follow", "plan.unknown value.date_order value.unusual"},
     OwnFaults{"outcome.record", "value.date_order value.unusual"},
