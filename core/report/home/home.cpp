@@ -231,6 +231,7 @@ HomeSheet home_sheet(const PageView& view, const HomeAsk& ask) {
   }
   sheet.who = names.empty() ? view.say("home.name_blank") : joined(names, " / ");
   sheet.examined = view.day().to_text();
+  sheet.head.push_back(view.say("home.seen_on", {{"day", view.day().to_text(), false, true}}));  // else "today" and "tomorrow" below have no place
   if (!ask.reviewed) {
     sheet.head.push_back(view.say("home.for_review"));
   }

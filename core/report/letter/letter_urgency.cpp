@@ -235,7 +235,8 @@ SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shor
     section.plain(view.say("letter.urgency_said", {{"urgency", enum_word(view.words, "letter_urgency", *ask.urgency), false, true}}));
   } else {
     section.plain(view.say("letter.urgency_not_said"));
-  }  for (const interpret::Alert& alert : view.assessment.alerts) {
+  }
+  for (const interpret::Alert& alert : view.assessment.alerts) {
     if (!alert_in_letter(view, alert, ask.protected_)) {
       continue;
     }

@@ -143,6 +143,7 @@ msg-letter-about = Decision support for a licensed examiner; not tested on real 
 ## For the person. Short sentences, to be read aloud; nothing here names an illness.
 
 msg-home-title = FOR YOU TO KEEP
+msg-home-seen_on = Seen on { $day }
 msg-home-name_blank = Name: ____________________
 msg-home-think = What we think
 msg-home-do = What to do
@@ -193,8 +194,8 @@ msg-home_sign-walks_harder = walking gets harder
 msg-home_sign-turns_out = the foot turns outward
 msg-home_sign-carries_not = the leg no longer carries
 msg-home_sign-calf = the calf swells or hurts
-msg-home_sign-breath = you are short of breath or have pain in the chest
-msg-home_sign-breath_child = the child is short of breath or has pain in the chest
+msg-home_sign-breath = you are short of breath or have pain in the chest: come at once, by day or night
+msg-home_sign-breath_child = the child is short of breath or has pain in the chest: come at once, by day or night
 msg-home_sign-stands_not = you can no longer stand on the leg
 msg-home_sign-lifts_not = you can no longer lift the leg
 msg-home_sign-shorter = the leg looks shorter or turned out
@@ -219,7 +220,7 @@ msg-home_back-joint_infection = the joint turns hot, red or more swollen, or you
 msg-home_back-knee_fracture = you cannot put weight on the leg, or can no longer bend the knee
 msg-home_back-extensor_rupture = you cannot lift the straight leg from the bed
 msg-home_back-hip_slip = walking gets harder, the foot turns outward, or the leg no longer carries
-msg-home_back-clot = the calf swells or hurts, or you are short of breath or have pain in the chest
+msg-home_back-clot = the calf swells or hurts, or you are short of breath or have pain in the chest: then come at once, by day or night
 msg-home_back-tumour = the pain wakes you at night and turning over does not help, or a lump grows
 msg-home_back-hip_fracture = you can no longer stand on the leg or lift it, or the leg looks shorter or turned out
 msg-home_back-hip_stress = the pain in the groin grows with walking, or comes at rest

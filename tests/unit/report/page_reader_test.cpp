@@ -115,7 +115,7 @@ TEST_CASE("C19: a dose that was given is no thing to do, and what is there alrea
   CHECK(!has(fall, "cannot put weight on the leg"));
   const std::string clot = home_of(Printer("clot"));
   CHECK(!has(clot, "the calf swells"));
-  CHECK(has(clot, "- you are short of breath or have pain in the chest"));
+  CHECK(has(clot, "- you are short of breath or have pain in the chest: come at once, by day or night"));
   const std::string infant = home_of(Printer("infant"));
   CHECK(!has(infant, "no longer stands"));
   CHECK(has(infant, "the child has a fever or looks ill"));
