@@ -123,19 +123,23 @@ void keep_only_true_noes(const View& view, Clue& clue) {
 [[nodiscard]] std::vector<std::vector<const model::Finding*>> told_apart(const View& view);
 
 // It stands, in this class, by what the writer of an answer to it had been shown of the findings: they may have been a mistake that was
-// taken back, and what is found later was answered by nobody.
+// taken back, and what is found later was answered by nobody. A reason to do nothing is one for the line that was read; something that
+// was done, as a call, holds for what is found meanwhile in the same class.
 [[nodiscard]] bool stands_by_what_was_shown(const View& view, const JudgedFlag& judged, const model::AlertHandled& handled) {
   if (!handled.unseen) {
     return true;
   }
   const View shown(view, *handled.unseen);
+  const auto answered = [&](const Raised& then) {
+    return then.urgency <= judged.raised.urgency && (handled.action || then.what == judged.raised.what);
+  };
   if (told_apart(shown).empty()) {
     const Raised raised = judged.flag->judge(Answers(shown), judged.side.value_or(Side::midline));
-    return raised.applies != Tri::no && raised.clue.is_yes() && raised.urgency <= judged.raised.urgency;
+    return raised.applies != Tri::no && raised.clue.is_yes() && answered(raised);
   }
   const std::vector<JudgedFlag> flags = judge_flags(shown);
   return std::any_of(flags.begin(), flags.end(), [&](const JudgedFlag& one) {
-    return one.flag == judged.flag && one.side == judged.side && stands_as_alert(one) && one.raised.urgency <= judged.raised.urgency;
+    return one.flag == judged.flag && one.side == judged.side && stands_as_alert(one) && answered(one.raised);
   });
 }
 

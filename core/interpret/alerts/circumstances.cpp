@@ -321,12 +321,31 @@ Clue ankle_restricted(const Answers& answers, Side side) {
   return out;
 }
 
+namespace {
+
+// Only an answer that is known to be reliable is a no: unsure, and nobody able to judge it, are not.
+bool reliable_in_doubt(const View& view) {
+  const auto& spoke = view.exam().who_spoke;
+  if (spoke && spoke->reliable && *spoke->reliable != model::Reliable::yes) {
+    return true;
+  }
+  const Findings all = view.at("general.answers_reliable", Side::midline);
+  return std::any_of(all.begin(), all.end(), [](const model::Finding* finding) {
+    const auto* answer = std::get_if<model::Answer>(&finding->value);
+    const auto* undone = std::get_if<model::NotDone>(&finding->value);
+    return (answer != nullptr && answer->answer != model::AnswerWord::yes) || (undone != nullptr && undone->reason == model::WhyNot::unable);
+  });
+}
+
+}  // namespace
+
 Clue cannot_tell_of_pain(const Answers& answers, Side side) {
   const bool too_young = answers.aged(0, tells_of_pain_from - 1) == Tri::yes;
   return led_by(Clue{}, {negate(answers.yes("general.answers_reliable")),
                          answers.chosen("general.consciousness", Side::midline, {"mind_new_confusion", "mind_voice", "mind_pain", "mind_none"}),
                          answers.yes("body.feeling_lost", side), answers.yes("body.paralysis", side),
-                         answers.chosen("nerve.sensation_loss_level", side, {"loss_whole_foot_or_more"}), fact(history_not_reliable(answers.view())), fact(too_young)});
+                         answers.chosen("nerve.sensation_loss_level", side, {"loss_whole_foot_or_more"}), answers.chosen("history.knee_rule_exclusions", Side::midline, {"altered_consciousness"}),
+                         fact(reliable_in_doubt(answers.view())), fact(too_young)});
 }
 
 Clue foot_taken_off(const Answers& answers, Side side) {

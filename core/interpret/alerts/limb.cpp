@@ -222,12 +222,14 @@ void judge_without_pain(const Answers& answers, Side side, const Clue& hidden, c
                                                                                  "cause_flow_back", "cause_operation", "cause_bleed", "cause_snake"}),
                              answers.chosen("body.cast", side, {"cast_thigh", "cast_knee", "cast_shin", "cast_ankle", "cast_foot"}),
                              circumstance(hurt_lately(answers))});
-  raised.clue = every({tense, unasked(cause)});
+  // Felt tense, and nobody said by what: that is asked before anything else.
+  raised.clue = every({tense, tense.is_yes() ? cause : unasked(cause)});
   if (raised.clue.is_yes()) {
     raised.clue.because.add(hidden.because);
     raised.what = "untold";
     return;
   }
+  raised.ask_first = tense.is_yes() && cause.value == Tri::undetermined;
   raised.clue.value = Tri::undetermined;
   raised.clue.open.add(hidden.because);
   raised.clue.open.add(pains.against);

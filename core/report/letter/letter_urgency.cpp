@@ -256,7 +256,7 @@ SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shor
   }
   if (found_leads && ask.urgency) {
     section.plain(view.say("letter.urgency_differs", {{"urgency", enum_word(view.words, "letter_urgency", *ask.urgency), false, true}}));
-  } else if (found_leads) {
+  } else if (found_leads && shortened < letter_shortest) {
     section.plain(view.say("letter.urgency_not_said"));
   }
   return section;

@@ -118,9 +118,10 @@ TEST_CASE_FIXTURE(Knee, "planted: a reason given for a mistake that was taken ba
   const auto take_back = [&](const std::string& finding) { write("finding.withdraw", R"("finding":")" + finding + R"(","reason":"the other leg")"); };
   take_back(dorsal);
   take_back(tibial);
-  // The cold foot of an injured leg still stands and raises it by itself.
-  record(absent("dorsalis_pedis"));
+  // The cold foot of an injured leg still stands and raises it by itself; a pulse that is lost is another line than its writer read.
   CHECK(ali("state") == "handled");
+  record(absent("dorsalis_pedis"));
+  CHECK(ali("state") == "raised");
   // It is corrected, and only what came later raises.
   const std::string warm = again(at(same, "/recorded/0/entry"), "no");
   record(absent("posterior_tibial"));
@@ -137,6 +138,29 @@ TEST_CASE_FIXTURE(Knee, "planted: a reason given for a mistake that was taken ba
   CHECK(ali("state") == "handled");
   CHECK(ali("handled/action") == "called the district");
   CHECK(ali("handled_before") == "");
+}
+
+// C2: an alert interrupts on the answer that settles it; a reason to do nothing was given for what was read then.
+TEST_CASE_FIXTURE(Knee, "planted: a reason to do nothing holds for the line it was given for, and not for a graver one that is found later; something done does") {
+  const auto ali = [&](const std::string& member) { return at(assess(R"(,"only":["alert.ali"])"), "/alerts/0/" + member); };
+  const auto absent = [](const std::string& pulse) {
+    return R"({"item":"vessel.pulse_)" + pulse + R"(","side":"left","value":{"kind":"grade","scale":"pulse/0-3","grade":"0"},"replaces":[]})";
+  };
+  record(answer("vessel.foot_cold", "left", "yes"));
+  record(absent("dorsalis_pedis"));
+  record(absent("posterior_tibial"));
+  const std::string first = ali("message");
+  REQUIRE(ali("state") == "raised");
+  write("alert.handle", R"("alert":"alert.ali","side":"left","reason":"known for years")");
+  REQUIRE(ali("state") == "handled");
+  const std::string weak = record(answer("ankle.movement", "left", "no"));
+  REQUIRE(ali("message") != first);
+  CHECK(at(weak, "/alerts/0/state") == "raised");
+  CHECK(at(weak, "/alerts/0/interrupts") == "true");
+  CHECK(ali("handled_before/reason") == "known for years");
+  write("alert.handle", R"("alert":"alert.ali","side":"left","action":"district called, goes now")");
+  record(R"({"item":"nerve.foot_drop","side":"left","value":{"kind":"answer","answer":"yes"},"replaces":[]})");
+  CHECK(ali("state") == "handled");
 }
 
 // C2: a correction that removes an alert leaves it; whose age and sex it is may be what was corrected.

@@ -67,7 +67,10 @@ const std::vector<Untold> cannot_tell{{"unconscious", "1990-01-01", "general.con
                                       {"not reliable", "1990-01-01", "general.answers_reliable midline answer:no", ""},
                                       {"a small child", "2025-01-01", "", ""},
                                       {"a leg without feeling", "1990-01-01", "body.feeling_lost left answer:yes", ""},
-                                      {"told by others, not reliably", "1990-01-01", "", R"(,"who_spoke":{"who":"other","reliable":"no"})"}};
+                                      {"told by others, not reliably", "1990-01-01", "", R"(,"who_spoke":{"who":"other","reliable":"no"})"},
+                                      {"perhaps not reliable", "1990-01-01", "general.answers_reliable midline answer:unsure", ""},
+                                      {"told by others, perhaps not reliably", "1990-01-01", "", R"(,"who_spoke":{"who":"other","reliable":"unsure"})"},
+                                      {"a changed mind, said for the rule of the knee", "1990-01-01", "history.knee_rule_exclusions midline choices:altered_consciousness", ""}};
 
 }  // namespace
 
@@ -95,6 +98,11 @@ TEST_CASE("planted: of who cannot tell of pain no pain is no answer, for rule an
     KneeVisit plaster = told("leg.compartment_front_tense left answer:yes;body.cast left choices:cast_foot", "");
     plaster.complaint = "after_plaster";
     CHECK(untold_line(plaster, "acs") == "untold");
+    // Tense, and nobody said by what: that is the first question.
+    KneeVisit found = untold_visit("free", one.born, no_pains + ";leg.tense_compartment left answer:yes" + (one.lines.empty() ? "" : ";" + one.lines), "");
+    found.exam_more = one.more;
+    CHECK(untold_flag(found, "acs") == "not_asked");
+    CHECK(untold_asks(found, "acs", "history.injury_severe_or_crush"));
     // Pain that is shown all the same counts as everybody's.
     KneeVisit pain = untold_visit("acute_knee", one.born, "history.injury_severe_or_crush midline answer:yes;history.pain_out_of_proportion left answer:yes" + (one.lines.empty() ? "" : ";" + one.lines), "2026-11-23");
     pain.exam_more = one.more;
