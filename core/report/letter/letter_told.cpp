@@ -2,6 +2,7 @@
 #include "core/report/brief/brief.hpp"
 #include "core/report/letter/letter_parts.hpp"
 #include "core/report/ordinary.hpp"
+#include "core/report/page_judged.hpp"
 
 #include <algorithm>
 #include <array>

@@ -152,12 +152,12 @@ TEST_CASE("a test that was not done is ordinary in nobody") {
 TEST_CASE("a form in a language for review says once, on top, that sentences marked are in English") {
   service::Context context;
   context.edition = reference::built_in_edition();
-  for (const auto& [language, says] : {std::pair<const char*, const char*>{"es", "Las frases marcadas (en) est"}, {"fr", "Les phrases marqu"}}) {
+  for (const auto& one : {std::pair<const char*, const char*>{"es", "Las frases marcadas (en) est"}, {"fr", "Les phrases marqu"}}) {
     service::FormWriteParams params;
     params.complaint = {"acute_knee"};
-    params.language = model::Word{language};
+    params.language = model::Word{one.first};
     const auto form = service::form_write(context, params);
     REQUIRE(form.has_value());
-    CHECK_MESSAGE(has(form->html.text, says), language);
+    CHECK_MESSAGE(has(form->html.text, one.second), one.first);
   }
 }
