@@ -59,7 +59,7 @@ void take_all(std::vector<T>& all, std::vector<T> part) {
   take_all(all.contradictions, body_contradictions(view));
   take_all(all.contradictions, measure_contradictions(view));
   auto other_knee = signs_on_the_other_knee(view);
-  take_all(all.contradictions, named_side_contradictions(view, other_knee.has_value()));
+  take_all(all.contradictions, named_side_contradictions(view, all.watched.flags, other_knee.has_value()));
   if (other_knee) {
     all.contradictions.push_back(std::move(*other_knee));
   }

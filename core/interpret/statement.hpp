@@ -146,8 +146,8 @@ struct Alert {
 BOOST_DESCRIBE_STRUCT(Alert, (), (alert, side, state, urgency, interrupts, because, message, meanwhile, stop, audience, sources, handled, text, call_back, corrected, handled_before))
 constexpr auto notes(const Alert*) {
   return std::array{wire::Note{"call_back", "true: it was not there when the exam was signed, so the person has to be called back"},
-                    wire::Note{"corrected", "of one that is withdrawn_by_correction: person.birth, person.sex, person.norm_sex, exam.person; absent: a finding"},
-                    wire::Note{"handled_before", "what was done or said of it before; it has since been raised by other findings, or became more urgent, and this is no answer"}};
+                    wire::Note{"corrected", "of one that is withdrawn_by_correction: person.birth, person.sex, person.norm_sex, exam.person, exam.complaint, exam.side, exam.injured_on, exam.who_spoke, exam.offset_min; absent: a finding"},
+                    wire::Note{"handled_before", "what was done or said of it before; it has since been raised by other findings, became more urgent, or is of another leg or person than it was said of, and this is no answer"}};
 }
 
 // Whom to call from this place, once an alert of class now stands unanswered.

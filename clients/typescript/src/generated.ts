@@ -326,11 +326,11 @@ export interface Alert {
    */
   call_back?: boolean;
   /**
-   * of one that is withdrawn_by_correction: person.birth, person.sex, person.norm_sex, exam.person; absent: a finding
+   * of one that is withdrawn_by_correction: person.birth, person.sex, person.norm_sex, exam.person, exam.complaint, exam.side, exam.injured_on, exam.who_spoke, exam.offset_min; absent: a finding
    */
   corrected?: Name[];
   /**
-   * what was done or said of it before; it has since been raised by other findings, or became more urgent, and this is no answer
+   * what was done or said of it before; it has since been raised by other findings, became more urgent, or is of another leg or person than it was said of, and this is no answer
    */
   handled_before?: AlertHandled;
 }
@@ -343,6 +343,31 @@ export interface AlertHandled {
   by?: Id;
   at: Instant;
   unseen?: Id[];
+  measured_again?: MeasuredAgain[];
+  /**
+   * exam.sides, exam.person: left and right were exchanged since, or the exam was moved to another person; it is then asked again
+   */
+  corrected?: Name[];
+}
+export interface MeasuredAgain {
+  entry: Id;
+  was?: (
+    | Angle
+    | Length
+    | Duration
+    | Force
+    | Pressure
+    | Temperature
+    | Mass
+    | CountValue
+    | Grade
+    | Test
+    | Answer
+    | Choice
+    | Choices
+    | Words
+    | NotDone
+  )[];
 }
 export interface Agreement {
   pairs: number;
@@ -1004,6 +1029,10 @@ export interface SidesExchanged {
    */
   written_before?: Name[];
 }
+export interface ExamAlerts {
+  exam: Id;
+  alerts?: Alert[];
+}
 export interface ExamChanges {
   complaint?: Name;
   side?: Side;
@@ -1019,6 +1048,7 @@ export interface ExamCountersignResult {
   differences?: SupervisedDifference[];
   revision?: Id[];
   repeat?: boolean;
+  call_backs?: Alert[];
 }
 export interface SupervisedDifference {
   about: Name;
@@ -1148,6 +1178,10 @@ export interface ExamReply {
    * letters of this exam that the record no longer agrees with and that no other corrects
    */
   stale_letters?: Id[];
+  /**
+   * all alerts of the exam as of now, as on the reply to a finding; absent where this call changes nothing that they are judged by
+   */
+  alerts?: Alert[];
 }
 export interface ExamSignResult {
   signed: Signed;
@@ -1629,6 +1663,10 @@ export interface PersonReply {
   revision?: Id[];
   repeat?: boolean;
   look_alikes?: LookAlike[];
+  /**
+   * after a change of birth, sex or norm_sex: of each open exam of this person that has alerts all of them as of now, of each signed one those that came after its signature (call_back) or went by a correction since
+   */
+  exams?: ExamAlerts[];
 }
 export interface Place {
   place?: Id;
@@ -1718,6 +1756,10 @@ export interface SwapSidesResult {
   exchanged?: ExchangedFinding[];
   texts_to_read?: Name[];
   stale_letters?: Id[];
+  /**
+   * all alerts of the exam as of now, as on the reply to a finding; absent where this call changes nothing that they are judged by
+   */
+  alerts?: Alert[];
 }
 export interface TakeHomeWriteResult {
   text: string;

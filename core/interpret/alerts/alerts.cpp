@@ -1,5 +1,6 @@
 #include "core/interpret/alerts/alerts.hpp"
 
+#include "core/interpret/after/handling.hpp"
 #include "core/interpret/after/meanwhile.hpp"
 #include "core/interpret/alerts/circumstances.hpp"
 #include "core/interpret/alerts/limits.hpp"
@@ -118,50 +119,6 @@ void keep_only_true_noes(const View& view, Clue& clue) {
            const bool named = std::find(inside->begin(), inside->end(), other.row->alert) != inside->end();
            return named && stands_as_alert(other) && other.raised.hides && (!judged.side || !other.side || judged.side == other.side);
          });
-}
-
-[[nodiscard]] std::vector<std::vector<const model::Finding*>> told_apart(const View& view);
-
-// It stands, in this class, by what the writer of an answer to it had been shown of the findings: they may have been a mistake that was
-// taken back, and what is found later was answered by nobody. A reason to do nothing is one for the line that was read; something that
-// was done, as a call, holds for what is found meanwhile in the same class.
-[[nodiscard]] bool stands_by_what_was_shown(const View& view, const JudgedFlag& judged, const model::AlertHandled& handled) {
-  if (!handled.unseen) {
-    return true;
-  }
-  const View shown(view, *handled.unseen);
-  const auto answered = [&](const Raised& then) {
-    return then.urgency <= judged.raised.urgency && (handled.action || then.what == judged.raised.what);
-  };
-  if (told_apart(shown).empty()) {
-    const Raised raised = judged.flag->judge(Answers(shown), judged.side.value_or(Side::midline));
-    return raised.applies != Tri::no && raised.clue.is_yes() && answered(raised);
-  }
-  const std::vector<JudgedFlag> flags = judge_flags(shown);
-  return std::any_of(flags.begin(), flags.end(), [&](const JudgedFlag& one) {
-    return one.flag == judged.flag && one.side == judged.side && stands_as_alert(one) && answered(one.raised);
-  });
-}
-
-// An action answers the class it was recorded for and those below it, and what it was recorded of: what became more urgent, or was
-// raised again by other findings, is raised again, with what was said before.
-void take_handling(const View& view, const JudgedFlag& judged, bool gone, Alert& alert) {
-  const auto& all = view.exam().alerts_handled;
-  for (const model::AlertHandled& handled : all ? *all : std::vector<model::AlertHandled>{}) {
-    if (handled.alert != alert.alert || handled.side != alert.side) {
-      continue;
-    }
-    const bool answers = (alert.urgency != Urgency::now || handled.urgent) && (gone || stands_by_what_was_shown(view, judged, handled));
-    auto& kept = answers ? alert.handled : alert.handled_before;
-    kept = handled;
-    kept->unseen.reset();
-    if (answers) {
-      alert.state = AlertState::handled;
-    }
-  }
-  if (alert.handled) {
-    alert.handled_before.reset();
-  }
 }
 
 [[nodiscard]] Judged to_prompt(const JudgedFlag& judged) {
@@ -380,6 +337,8 @@ std::vector<JudgedFlag> judge_flags(const View& view) {
   }
   return judged;
 }
+
+bool tells_apart(const View& view) { return !told_apart(view).empty(); }
 
 bool stands_as_alert(const JudgedFlag& judged) { return is_raised(judged) && !is_prompt(judged); }
 

@@ -40,6 +40,8 @@ struct JudgedFlag {
 // Those that apply to this person, for the side of the complaint (both where none is named) and for a side where something
 // found there raises one or points to it.
 [[nodiscard]] std::vector<JudgedFlag> judge_flags(const View& view);
+// Two findings of one item and side stand, settle and differ.
+[[nodiscard]] bool tells_apart(const View& view);
 // Raised, and no mere prompt to refer.
 [[nodiscard]] bool stands_as_alert(const JudgedFlag& judged);
 // What the list of alerts names of those; the others are shown inside a graver one.

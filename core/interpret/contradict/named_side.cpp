@@ -99,11 +99,53 @@ struct OfSide {
   return out;
 }
 
-[[nodiscard]] Contradiction named(std::string_view name, Side side, const std::vector<const model::Finding*>& signs) {
+// A danger that stands on this side and not on the other.
+[[nodiscard]] std::vector<const JudgedFlag*> dangers_of(const std::vector<JudgedFlag>& flags, Side side) {
+  std::vector<const JudgedFlag*> here;
+  for (const JudgedFlag& one : flags) {
+    const bool protects = one.row->protected_.value_or(false);
+    if (!protects && one.side && stands_as_alert(one)) {
+      if (*one.side == other_side(side)) {
+        return {};
+      }
+      here.push_back(&one);
+    }
+  }
+  return here;
+}
+
+// Found at this visit: not told, nor done before or elsewhere.
+[[nodiscard]] bool found_today(const View& view, const model::Finding& finding) {
+  const bool before = finding.despite && finding.despite->how != model::DespiteHow::knowingly;
+  const bool another_day = finding.examined_at && view.exam().examined_at &&
+                           !(model::date_of(*finding.examined_at, view.exam().offset_min ? view.exam().offset_min->steps : 0) == view.examined_on());
+  return !before && !another_day;
+}
+
+// Beside a danger of the other leg an impression or a plan of this one is explained by a sign that was found on it today, of the part
+// that was complained of or of what the danger rests on; by no unequal angle, nor by what was told, nor by what is there for long.
+[[nodiscard]] bool sign_explains(const View& view, const std::vector<const JudgedFlag*>& dangers, Side side) {
+  const model::Sequence* sequence = view.edition().sequence(view.exam().complaint);
+  const auto is_near = [&](const model::Item& item) {
+    return (sequence != nullptr && sequence->part && *sequence->part == item.region) || std::any_of(dangers.begin(), dangers.end(), [&](const JudgedFlag* danger) {
+             return danger->raised.clue.because.any([&](const model::Finding* one) {
+               const model::Item* other = view.edition().item(one->item);
+               return other != nullptr && other->region == item.region;
+             });
+           });
+  };
+  return std::any_of(view.findings().begin(), view.findings().end(), [&](const model::Finding* finding) {
+    const model::Item* item = finding->side == side && settles(*finding) ? view.edition().item(finding->item) : nullptr;
+    return item != nullptr && item->region.text != "history" && item->region.text != "body" && is_near(*item) && found_today(view, *finding) &&
+           speaks(view, *item, *finding) == Speaks::sign;
+  });
+}
+
+[[nodiscard]] Contradiction named(std::string_view name, Side side, const std::vector<const model::Finding*>& signs, std::string_view says = "") {
   Contradiction one;
   one.contradiction = {"contradiction." + std::string(name) + ":" + std::string(side_word(side))};
   one.side = side;
-  one.message = {"msg.contradiction." + std::string(name)};
+  one.message = {"msg.contradiction." + std::string(says.empty() ? name : says)};
   one.params = Params().raw();
   one.findings = ids_of(signs);
   return one;
@@ -111,7 +153,7 @@ struct OfSide {
 
 }  // namespace
 
-std::vector<Contradiction> named_side_contradictions(const View& view, bool complaint_asked) {
+std::vector<Contradiction> named_side_contradictions(const View& view, const std::vector<JudgedFlag>& flags, bool complaint_asked) {
   std::vector<Contradiction> all;
   const model::Exam& exam = view.exam();
   const bool exchanged = exam.sides_exchanged && exam.sides_exchanged->size() % 2 == 1;
@@ -125,14 +167,29 @@ std::vector<Contradiction> named_side_contradictions(const View& view, bool comp
       continue;
     }
     const OfSide there = of_side(view, other_side(side));
+    const std::vector<const JudgedFlag*> dangers = thought || planned ? dangers_of(flags, other_side(side)) : std::vector<const JudgedFlag*>{};
+    if (!dangers.empty() && !sign_explains(view, dangers, side)) {
+      std::vector<const model::Finding*> rests_on;
+      for (const JudgedFlag* danger : dangers) {
+        const std::vector<const model::Finding*> because = danger->raised.clue.because.written();
+        rests_on.insert(rests_on.end(), because.begin(), because.end());
+      }
+      if (thought) {
+        all.push_back(named("impression_side", side, rests_on, "impression_beside_danger"));
+      }
+      if (planned) {
+        all.push_back(named("plan_side", side, rests_on, "plan_beside_danger"));
+      }
+    }
     const OfSide here = there.signs.empty() ? OfSide{} : of_side(view, side);
     if (there.signs.empty() || !here.signs.empty() || here.spoken_of) {
       continue;
     }
-    if (thought) {
+    const bool asked = std::any_of(all.begin(), all.end(), [&](const Contradiction& one) { return one.side == side; });
+    if (thought && !asked) {
       all.push_back(named("impression_side", side, there.signs));
     }
-    if (planned) {
+    if (planned && !asked) {
       all.push_back(named("plan_side", side, there.signs));
     }
     // Before anybody looked at the side complained of, the other one is only the one that was looked at first; unless left and right were

@@ -2,6 +2,7 @@
 // alone. Asked about, never settled: C10.
 #pragma once
 
+#include "core/interpret/alerts/alerts.hpp"
 #include "core/interpret/statement.hpp"
 #include "core/interpret/view.hpp"
 
@@ -9,7 +10,8 @@
 
 namespace limbledger::interpret {
 
-// `complaint_asked`: that the signs of the other knee stand against the complaint is asked already.
-[[nodiscard]] std::vector<Contradiction> named_side_contradictions(const View& view, bool complaint_asked);
+// Beside a danger that stands on the other side (`flags`) an impression or a plan is asked about unless a sign found on the named side
+// explains it. `complaint_asked`: that the signs of the other knee stand against the complaint is asked already.
+[[nodiscard]] std::vector<Contradiction> named_side_contradictions(const View& view, const std::vector<JudgedFlag>& flags, bool complaint_asked);
 
 }  // namespace limbledger::interpret

@@ -136,7 +136,48 @@ bool ExamFolder::shown_to(std::size_t writer, std::size_t entry) const {
   });
 }
 
-// A side exchange turns what its writer had seen, as it does a finding.
+// The values of one finding from the newest before this one back to that which its writer was shown; nothing where one of them spoke of
+// another leg, or where they part.
+std::vector<model::Value> ExamFolder::values_since_shown(std::size_t writer, std::size_t entry) const {
+  std::vector<model::Value> values;
+  std::size_t at = entry;
+  while (!graph_.saw(writer, at)) {
+    const auto& targets = nodes_[at].targets;
+    if (targets.size() != 1 || observation(targets.front()) == nullptr || side_now_[targets.front()] != side_now_[entry]) {
+      return {};
+    }
+    at = targets.front();
+    values.push_back(observation(at)->value);
+  }
+  return values;
+}
+
+// Whoever answered an alert without knowledge of an exchange was shown it on the side where it then stood.
+bool ExamFolder::swapped_since(std::size_t writer) const {
+  bool turned = false;
+  for (std::size_t swap = 0; swap < graph_.size(); ++swap) {
+    turned = turned != (!nodes_[swap].is_void && body<model::SwapSidesBody>(swap) != nullptr && !graph_.saw(writer, swap));
+  }
+  return turned;
+}
+
+// Whose exam it then was, and is no more. One that was nobody's yet was of who sat there all the same.
+bool ExamFolder::moved_since(std::size_t writer) const {
+  std::optional<model::PersonId> then;
+  for (std::size_t i = 0; i < graph_.size(); ++i) {
+    if (nodes_[i].is_void || !graph_.saw(writer, i)) {
+      continue;
+    }
+    if (const auto* move = body<model::MoveBody>(i)) {
+      then = move->person;
+    } else if (body<model::ExamBody>(i) != nullptr && !amends(i)) {
+      then = body<model::ExamBody>(i)->person;
+    }
+  }
+  return then && then != out_.exam.person;
+}
+
+// A side exchange turns what was said of a leg before it, as it does a finding; it is then asked again.
 void ExamFolder::fill_alerts_handled() {
   for (std::size_t i = 0; i < graph_.size(); ++i) {
     const auto* body_of = body<model::AlertHandledBody>(i);
@@ -146,21 +187,36 @@ void ExamFolder::fill_alerts_handled() {
     model::AlertHandled handled{body_of->alert, body_of->side, body_of->urgent, body_of->action, body_of->reason, graph_.at(i).operation().by,
                                 wall_of(graph_.at(i).operation()), std::nullopt};
     std::vector<model::EntryId> unseen;
+    std::vector<model::MeasuredAgain> again;
     for (std::size_t other = 0; other < graph_.size(); ++other) {
       const bool found = observation(other) != nullptr ? nodes_[other].replaced_by.empty() && !shown_to(i, other)
                                                        : body<model::AddendumBody>(other) != nullptr && !graph_.saw(i, other);
-      if (!nodes_[other].is_void && found) {
-        unseen.push_back(graph_.at(other).entry());
+      if (nodes_[other].is_void || !found) {
+        continue;
+      }
+      unseen.push_back(graph_.at(other).entry());
+      if (observation(other) != nullptr) {
+        if (auto values = values_since_shown(i, other); !values.empty()) {
+          again.push_back({graph_.at(other).entry(), std::move(values)});
+        }
       }
     }
     if (!unseen.empty()) {
       std::sort(unseen.begin(), unseen.end());
       handled.unseen = std::move(unseen);
     }
-    for (std::size_t swap = 0; swap < graph_.size(); ++swap) {
-      if (!nodes_[swap].is_void && body<model::SwapSidesBody>(swap) != nullptr && graph_.saw(swap, i) && handled.side) {
-        handled.side = other_side(*handled.side);
+    if (!again.empty()) {
+      handled.measured_again = std::move(again);
+    }
+    if (swapped_since(i)) {
+      handled.corrected.emplace().push_back({"exam.sides"});
+      handled.side = handled.side ? std::optional(other_side(*handled.side)) : std::nullopt;
+    }
+    if (moved_since(i)) {
+      if (!handled.corrected) {
+        handled.corrected.emplace();
       }
+      handled.corrected->push_back({"exam.person"});
     }
     if (!out_.exam.alerts_handled) {
       out_.exam.alerts_handled.emplace();

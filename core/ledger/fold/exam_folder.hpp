@@ -72,6 +72,9 @@ class ExamFolder {
   void fill_slot(const Slot& slot, const std::vector<std::size_t>& heads);
   void fill_history();
   [[nodiscard]] bool shown_to(std::size_t writer, std::size_t entry) const;
+  [[nodiscard]] std::vector<model::Value> values_since_shown(std::size_t writer, std::size_t entry) const;
+  [[nodiscard]] bool swapped_since(std::size_t writer) const;
+  [[nodiscard]] bool moved_since(std::size_t writer) const;
   [[nodiscard]] model::Finding to_finding(std::size_t entry, model::Standing standing) const;
 
   template <class T>

@@ -81,6 +81,14 @@ struct EntryMark {
 };
 BOOST_DESCRIBE_STRUCT(EntryMark, (), (entry, mark))
 
+// Of what is found now, a value that stands in the place of one that somebody had been shown.
+struct MeasuredAgain {
+  EntryId entry;
+  std::vector<Value> was;  // newest first; the last is the one that was shown
+  friend bool operator==(const MeasuredAgain&, const MeasuredAgain&) = default;
+};
+BOOST_DESCRIBE_STRUCT(MeasuredAgain, (), (entry, was))
+
 // What was done about an alert, or why nothing was. `urgent`: it was of class now; one that becomes so later is raised again.
 struct AlertHandled {
   Word alert;
@@ -91,9 +99,14 @@ struct AlertHandled {
   std::optional<ExaminerId> by;
   Instant at;
   std::optional<std::vector<EntryId>> unseen;  // of what is found now, what its writer had not been shown; worked out, never stored
+  std::optional<std::vector<MeasuredAgain>> measured_again = std::nullopt;  // of those; as little stored
+  std::optional<std::vector<Word>> corrected = std::nullopt;                // exam.sides, exam.person: other than they were when it was said
   friend bool operator==(const AlertHandled&, const AlertHandled&) = default;
 };
-BOOST_DESCRIBE_STRUCT(AlertHandled, (), (alert, side, urgent, action, reason, by, at, unseen))
+BOOST_DESCRIBE_STRUCT(AlertHandled, (), (alert, side, urgent, action, reason, by, at, unseen, measured_again, corrected))
+constexpr auto notes(const AlertHandled*) {
+  return std::array{wire::Note{"corrected", "exam.sides, exam.person: left and right were exchanged since, or the exam was moved to another person; it is then asked again"}};
+}
 
 struct Exam {
   std::optional<ExamId> exam;  // absent in a document

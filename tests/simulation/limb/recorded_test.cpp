@@ -1,6 +1,6 @@
 // The laws about what was once raised, through the methods that record: exams of the whole limb (exams.hpp) written into a ledger a
-// finding or a few at a time, with corrections, a withdrawal and an exchange of sides between. An alert that was on a reply is on every
-// later one, raised or handled or withdrawn, or stands inside a graver one: here the history of the exam is looked at. What is raised at
+// finding or a few at a time, with corrections of findings, person and opening, a withdrawal and an exchange of sides between. An alert that was on a reply is on every
+// later one and in every later assessment, raised or handled or withdrawn, or stands inside a graver one: here the history of the exam is looked at. What is raised at
 // the end is what the same findings raise told in another order: there history is not. Sources: clinical safety, C2; contract, section 7.
 #include "core/wire/write.hpp"
 #include "tests/simulation/knee_exams.hpp"
@@ -83,8 +83,9 @@ class RecordedLimb : public service::test::DeskFixture {
     const auto& birth = *of.person->birth;
     const std::string person = ok("person.register", R"({"names":[{"text":"Invented"}],"birth":{"date":")" + birth.date->to_text() + R"("},"sex":)" +
                                                          wire::write(of.person->sex) + R"(,"request":")" + next() + "\"}");
-    std::string params = R"({"complaint":")" + of.exam.complaint.text + R"(","setting":"outreach","person":")" +
-                         service::test::at(person, "/person/person") + R"(","request":")" + next() + "\"";
+    whose = service::test::at(person, "/person/person");
+    known = revision_of(person);
+    std::string params = R"({"complaint":")" + of.exam.complaint.text + R"(","setting":"outreach","person":")" + whose + R"(","request":")" + next() + "\"";
     params += of.exam.side ? R"(,"side":)" + wire::write(*of.exam.side) : std::string();
     params += of.exam.injured_on ? R"(,"injured_on":")" + of.exam.injured_on->to_text() + "\"" : std::string();
     const std::string opened = ok("exam.open", params + "}");
@@ -127,6 +128,24 @@ class RecordedLimb : public service::test::DeskFixture {
     }
   }
 
+  // Whose it is, how old they are, when and by whom it was told: each of them one more correction, and none may lose what was raised.
+  void correct_all_but_findings(Draw& draw) {
+    const auto of_exam = [&](const std::string& method, const std::string& members) {
+      const auto result = call(method, R"({"exam":")" + exam + R"(","seen":[)" + seen + R"(],"request":")" + next() + R"(","confirmed":["value.unusual"],)" + members + "}");
+      seen = result ? revision_of(*result) : seen;
+      stays_listed(assessed());
+    };
+    const std::string years[]{"1931", "1958", "1989", "2010", "2016", "2021"};
+    const std::string born = years[draw.below(6)] + "-05-01";
+    ok("person.amend", R"({"person":")" + whose + R"(","changes":{"birth":{"date":")" + born + R"("}},"replaces":[)" + known + R"(],"seen":[)" + known +
+                           R"(],"confirmed":["value.unusual"],"request":")" + next() + "\"}");
+    stays_listed(assessed());
+    of_exam("exam.amend", R"("changes":{"injured_on":")" + std::string(draw.one_in(2) ? "2026-01-01" : "2026-11-20") + "\"}");
+    const std::string other = ok("person.register", R"({"names":[{"text":"Another"}],"birth":{"date":")" + years[draw.below(6)] + R"(-05-01"},"sex":"female","request":")" + next() + "\"}");
+    of_exam("exam.move", R"("person":")" + service::test::at(other, "/person/person") + R"(","reason":"invented")");
+    of_exam("exam.amend", R"("changes":{"side":")" + std::string(draw.one_in(2) ? "left" : "right") + "\"}");
+  }
+
   // What was found LEFT is RIGHT from here on; of which side the complaint is stays, and with it what rests on no side.
   void exchange() {
     seen = revision_of(ok("exam.swap_sides", R"({"exam":")" + exam + R"(","seen":[)" + seen + R"(],"request":")" + next() + R"(","reason":"invented"})"));
@@ -153,6 +172,8 @@ class RecordedLimb : public service::test::DeskFixture {
   void read() { seen = revision_of(ok("exam.read", R"({"exam":")" + exam + "\"}")); }
 
   std::string exam;
+  std::string whose;
+  std::string known;  // of the person, as it was sent
   std::string seen;
   std::map<std::string, std::string> entries;  // by item and side
   std::map<std::string, std::string> findings;
@@ -263,6 +284,9 @@ TEST_CASE("laws of a recorded exam: what was once raised stays on the list, and 
     }
     if (!desk.entries.empty()) {
       desk.take_back(desk.entries.begin()->first);
+    }
+    if (draw.one_in(2)) {
+      desk.correct_all_but_findings(draw);
     }
     desk.same_after_unlocking();
     desk.exchange();

@@ -3,6 +3,7 @@
 #include "core/ledger/log/log.hpp"
 #include "core/model/check.hpp"
 #include "core/report/text.hpp"
+#include "core/service/methods/exam/watch.hpp"
 #include "core/service/methods/say/texts.hpp"
 #include "core/wire/parse.hpp"
 #include "core/wire/write.hpp"
@@ -134,7 +135,11 @@ Result<ExamCountersignResult> exam_countersign(Context& context, const ExamCount
   }
   for (const model::Countersigned& one : reply->exam.countersigned.value_or(std::vector<model::Countersigned>{})) {
     if (one.entry == written->entries.front()) {
-      return ExamCountersignResult{one, interpret::differences(reply->exam, one), reply->revision, reply->repeat};
+      ExamCountersignResult result{one, interpret::differences(reply->exam, one), reply->revision, reply->repeat};
+      if (auto later = call_backs_of(context, params.exam); !later.empty()) {
+        result.call_backs = std::move(later);
+      }
+      return result;
     }
   }
   return wire::Fault{"internal.failure", "/exam", "the countersignature that was written"};

@@ -28,8 +28,9 @@ struct ExamCountersignResult {
   std::vector<interpret::SupervisedDifference> differences;
   std::vector<model::EntryId> revision;
   std::optional<bool> repeat;
+  std::optional<std::vector<interpret::Alert>> call_backs = std::nullopt;  // alerts that were not there when the exam was signed
 };
-BOOST_DESCRIBE_STRUCT(ExamCountersignResult, (), (countersigned, differences, revision, repeat))
+BOOST_DESCRIBE_STRUCT(ExamCountersignResult, (), (countersigned, differences, revision, repeat, call_backs))
 // Faults: exam.not_signed, examiner.own (the signer), finding.stale (something came since that was not seen), exam.withdrawn, and
 // those of a finding.
 [[nodiscard]] Result<ExamCountersignResult> exam_countersign(Context& context, const ExamCountersignParams& params);

@@ -22,7 +22,6 @@ namespace {
   if (const auto seen = exam_as_seen(context, params.exam, record, params.seen)) {
     judged.exam = seen->exam;
   }
-  judged.before_corrections.clear();
   judged.known_otherwise.clear();
   const interpret::Watched watched = watch(context, judged, true);
   const interpret::Alert* alert = alert_named(watched, params);

@@ -107,7 +107,7 @@ Result<ExamReply> consent_record(Context& context, const ConsentRecordParams& pa
   }
   operation.body_json = wire::write(body);
   const auto written = write(context, {operation}, [&] { return exam_takes_changes(**record); });
-  return written ? exam_reply(context, params.exam, *written) : Result<ExamReply>(written.error());
+  return written ? judged_reply(context, params.exam, *written) : Result<ExamReply>(written.error());
 }
 
 Result<ExamReply> impression_record(Context& context, const ImpressionRecordParams& params) {

@@ -75,6 +75,7 @@ void leave_out_unseen(const Context& context, model::Exam& exam) {
   if (exam.alerts_handled) {
     for (model::AlertHandled& one : *exam.alerts_handled) {
       one.unseen.reset();  // worked out for the judgement; it names entries of what is kept apart too
+      one.measured_again.reset();
     }
   }
   if (!sees_protected(context)) {

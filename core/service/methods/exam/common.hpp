@@ -1,6 +1,7 @@
 // What the methods of one exam share: the exam as it stands for a writer, and the replies that several of them give.
 #pragma once
 
+#include "core/interpret/statement.hpp"
 #include "core/model/exam/exam.hpp"
 #include "core/model/place.hpp"
 #include "core/reference/edition.hpp"
@@ -9,9 +10,13 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace limbledger::service {
+
+inline constexpr std::string_view alerts_note =
+    "all alerts of the exam as of now, as on the reply to a finding; absent where this call changes nothing that they are judged by";
 
 // The exam with its revision; `repeat` when this very request had been recorded before.
 struct ExamReply {
@@ -20,11 +25,13 @@ struct ExamReply {
   std::optional<bool> repeat;
   std::optional<std::vector<model::Word>> remarks = std::nullopt;
   std::optional<std::vector<model::LetterId>> stale_letters = std::nullopt;
+  std::optional<std::vector<interpret::Alert>> alerts = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(ExamReply, (), (exam, revision, repeat, remarks, stale_letters))
+BOOST_DESCRIBE_STRUCT(ExamReply, (), (exam, revision, repeat, remarks, stale_letters, alerts))
 constexpr auto notes(const ExamReply*) {
   return std::array{wire::Note{"remarks", "clock_suspect: an exam was opened without examined_at while the clock of the device cannot be right"},
-                    wire::Note{"stale_letters", "letters of this exam that the record no longer agrees with and that no other corrects"}};
+                    wire::Note{"stale_letters", "letters of this exam that the record no longer agrees with and that no other corrects"},
+                    wire::Note{"alerts", alerts_note}};
 }
 
 // Stands above every print of a ledger that is not for people; empty for a clinic's.

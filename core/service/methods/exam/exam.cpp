@@ -1,5 +1,6 @@
 #include "core/service/methods/exam/exam.hpp"
 
+#include "core/service/methods/exam/watch.hpp"
 #include "core/service/methods/people/dates.hpp"
 #include "core/wire/write.hpp"
 
@@ -281,7 +282,7 @@ Result<ExamReply> exam_move(Context& context, const ExamMoveParams& params) {
     }
     return dates.result();
   });
-  return written ? exam_reply(context, params.exam, *written) : Result<ExamReply>(written.error());
+  return written ? judged_reply(context, params.exam, *written) : Result<ExamReply>(written.error());
 }
 
 Result<SwapSidesResult> exam_swap_sides(Context& context, const ExamReasonParams& params) {
@@ -305,11 +306,11 @@ Result<SwapSidesResult> exam_swap_sides(Context& context, const ExamReasonParams
   if (!written) {
     return written.error();
   }
-  const auto reply = exam_reply(context, params.exam, *written);
+  const auto reply = judged_reply(context, params.exam, *written);
   if (!reply) {
     return reply.error();
   }
-  SwapSidesResult result{reply->exam, reply->revision, reply->repeat, {}, texts_with_sides(reply->exam), reply->stale_letters};
+  SwapSidesResult result{reply->exam, reply->revision, reply->repeat, {}, texts_with_sides(reply->exam), reply->stale_letters, reply->alerts};
   for (const model::Finding& finding : reply->exam.findings.value_or(std::vector<model::Finding>{})) {
     if (finding.side != model::Side::midline) {
       result.exchanged.push_back({*finding.finding, finding.item, finding.side});

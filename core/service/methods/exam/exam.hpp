@@ -121,8 +121,10 @@ struct SwapSidesResult {
   std::vector<ExchangedFinding> exchanged;
   std::vector<model::Word> texts_to_read;  // ids of findings, plan items and addenda, "impression", "exam.side": what names a side and was not turned
   std::optional<std::vector<model::LetterId>> stale_letters;
+  std::optional<std::vector<interpret::Alert>> alerts = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(SwapSidesResult, (), (exam, revision, repeat, exchanged, texts_to_read, stale_letters))
+BOOST_DESCRIBE_STRUCT(SwapSidesResult, (), (exam, revision, repeat, exchanged, texts_to_read, stale_letters, alerts))
+constexpr auto notes(const SwapSidesResult*) { return std::array{wire::Note{"alerts", alerts_note}}; }
 [[nodiscard]] Result<SwapSidesResult> exam_swap_sides(Context& context, const ExamReasonParams& params);
 
 }  // namespace limbledger::service

@@ -52,7 +52,6 @@ struct Gathered : ToJudge {
 [[nodiscard]] interpret::AssessAsk ask_for(const Gathered& gathered, const std::optional<std::vector<wire::Name>>& only,
                                            const std::optional<std::vector<interpret::TypedPrior>>& priors) {
   interpret::AssessAsk ask = make_ask(gathered.as_of, only, priors);
-  ask.before_corrections = gathered.before_corrections;
   ask.place = gathered.place;
   ask.known_otherwise = gathered.known_otherwise;
   ask.saw = wire::Name{gathered.digest};

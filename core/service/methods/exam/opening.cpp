@@ -1,6 +1,7 @@
 #include "core/ledger/log/log.hpp"
 #include "core/service/admission.hpp"
 #include "core/service/methods/exam/exam.hpp"
+#include "core/service/methods/exam/watch.hpp"
 #include "core/service/methods/people/changes.hpp"
 #include "core/service/methods/people/dates.hpp"
 #include "core/wire/write.hpp"
@@ -274,7 +275,7 @@ Result<ExamReply> exam_amend(Context& context, const ExamAmendParams& params) {
     }
     return check_changes(context, params, (*record)->fold.exam, *body);
   });
-  return written ? exam_reply(context, params.exam, *written) : Result<ExamReply>(written.error());
+  return written ? judged_reply(context, params.exam, *written) : Result<ExamReply>(written.error());
 }
 
 }  // namespace limbledger::service

@@ -7,9 +7,11 @@
 
 #include <algorithm>
 #include <array>
+#include <iterator>
 #include <map>
 #include <set>
 #include <string_view>
+#include <utility>
 
 namespace limbledger::service {
 
@@ -25,7 +27,7 @@ constexpr std::size_t exams_kept_max = 256;
 // What alerts are judged by.
 [[nodiscard]] bool is_judged(const model::Operation& operation) {
   const std::string& op = operation.op.text;
-  return op == "finding" || op == "settle" || op == "withdraw" || op == "exam";
+  return op == "finding" || op == "settle" || op == "withdraw" || op == "exam" || op == "move" || op == "consent";
 }
 
 [[nodiscard]] bool waits_for_entries(const ledger::ExamRecord& record) {
@@ -33,22 +35,47 @@ constexpr std::size_t exams_kept_max = 256;
   return record.unopened != 0 || (marks && std::any_of(marks->begin(), marks->end(), [](const model::EntryMark& one) { return one.mark.text == "waits"; }));
 }
 
+// A state of the exam that somebody was shown, and the time by which its person is known: what came before it, or `with` it.
+struct StateShown {
+  Heads heads;
+  ledger::Stamp at;
+  bool with = false;
+};
+
 // What some writer was shown, newest first: the end of each call that something judged came with, and what a writer joined. Within a
 // call nothing is shown.
-[[nodiscard]] std::vector<Heads> states_shown(const ledger::ExamRecord& record) {
-  std::vector<Heads> states;
+[[nodiscard]] std::vector<StateShown> states_shown(const ledger::ExamRecord& record) {
+  std::vector<StateShown> states;
   std::set<model::RequestId> calls;
   for (auto opened = record.operations.rbegin(); opened != record.operations.rend(); ++opened) {
     const model::Operation& operation = opened->operation();
     if (calls.insert(operation.request).second && is_judged(operation)) {
-      states.push_back({opened->entry()});
+      states.push_back({{opened->entry()}, opened->stamp()});
     }
     if (operation.after.size() > 1) {
-      states.push_back(operation.after);
-      std::sort(states.back().begin(), states.back().end());
+      states.push_back({operation.after, opened->stamp()});
+      std::sort(states.back().heads.begin(), states.back().heads.end());
     }
   }
   return states;
+}
+
+// And the exam as it stood when something of its person was corrected, before it and with it.
+void add_corrected(const ledger::ExamRecord& record, const PersonsKnown& persons, std::vector<StateShown>& states) {
+  for (const ledger::Stamp& at : persons.corrections()) {
+    std::vector<ledger::Opened> before;
+    std::copy_if(record.operations.begin(), record.operations.end(), std::back_inserter(before), [&](const ledger::Opened& one) { return one.stamp() < at; });
+    if (before.empty()) {
+      continue;
+    }
+    Heads heads = ledger::Graph(before).heads();
+    std::sort(heads.begin(), heads.end());
+    states.push_back({heads, at, false});
+    states.push_back({std::move(heads), at, true});
+  }
+  if (!persons.corrections().empty()) {
+    std::stable_sort(states.begin(), states.end(), [](const StateShown& a, const StateShown& b) { return a.at == b.at ? a.with && !b.with : b.at < a.at; });
+  }
 }
 
 // Alerts are judged by nothing that these say. An exchange of sides turns what came before it, and the sides are those of now.
@@ -196,12 +223,12 @@ bool GrownExams::grow(model::Exam& exam, std::size_t by) const {
 
 class History {
  public:
-  History(Context& context, const ledger::ExamRecord& record, const interpret::View& now)
-      : context_(context), record_(record), now_(now), kept_(waits_for_entries(record) ? unkept_ : kept_of(context, now)) {
+  History(Context& context, const ledger::ExamRecord& record, const PersonsKnown& persons, const interpret::View& now)
+      : context_(context), record_(record), persons_(persons), now_(now), kept_(waits_for_entries(record) ? unkept_ : kept_of(context, now)) {
     const auto exchanges = static_cast<std::size_t>(
         std::count_if(record.operations.begin(), record.operations.end(), [](const ledger::Opened& one) { return is_exchange(one.operation()); }));
-    if (kept_.person != now.person() || !(kept_.as_of == now.examined_on()) || kept_.exchanges != exchanges) {
-      kept_ = {now.person(), now.examined_on(), exchanges, {}};
+    if (kept_.exchanges != exchanges) {
+      kept_ = {{}, exchanges, {}};
     }
   }
 
@@ -209,35 +236,52 @@ class History {
   [[nodiscard]] const Alerts& raised_now(const std::vector<interpret::JudgedFlag>* flags) {
     Heads heads = record_.fold.exam.revision.value_or(Heads{});
     std::sort(heads.begin(), heads.end());
-    const auto [state, fresh] = kept_.states.try_emplace(std::move(heads));
-    if (fresh) {
-      state->second.raised = alerts_of_flags(flags != nullptr ? *flags : interpret::judge_flags(now_));
+    OnceRaised::State& state = kept_.states[std::move(heads)];
+    read(state, now_.exam());
+    const std::size_t known = place_of(now_.person());
+    if (const Alerts* held = held_in(state, known)) {
+      return *held;
     }
-    return state->second.raised;
+    return state.raised.emplace_back(known, alerts_of_flags(flags != nullptr ? *flags : interpret::judge_flags(now_))).second;
   }
 
-  [[nodiscard]] const Alerts& raised_at(const Heads& heads) {
-    const auto [state, fresh] = kept_.states.try_emplace(heads);
-    if (fresh) {
-      const model::Exam* exam = exams().at(heads);
-      state->second.raised = exam != nullptr ? raised_in(*exam) : Alerts{};
+  [[nodiscard]] const Alerts& raised_at(const StateShown& shown) {
+    OnceRaised::State& state = kept_.states[shown.heads];
+    const model::Exam* exam = nullptr;
+    if (!state.read) {
+      exam = exams().at(shown.heads);
+      if (exam == nullptr) {
+        return none_;
+      }
+      read(state, *exam);
     }
-    return state->second.raised;
+    const std::optional<model::Person>& person = persons_.at(state.person, shown.at, shown.with);
+    const std::size_t known = place_of(person);
+    if (const Alerts* held = held_in(state, known)) {
+      return *held;
+    }
+    exam = exam != nullptr ? exam : exams().at(shown.heads);
+    return state.raised.emplace_back(known, exam != nullptr ? raised_in(*exam, person) : Alerts{}).second;
   }
 
-  // Oldest first, so that each grows from the one before it.
-  void judge(const std::vector<Heads>& newest_first) {
-    for (auto heads = newest_first.rbegin(); heads != newest_first.rend(); ++heads) {
-      static_cast<void>(raised_at(*heads));
+  // Of each state, in their order; judged oldest first, so that each grows from the one before it.
+  [[nodiscard]] std::vector<const Alerts*> raised_at_all(const std::vector<StateShown>& newest_first) {
+    std::vector<const Alerts*> all(newest_first.size());
+    for (std::size_t i = newest_first.size(); i > 0; --i) {
+      all[i - 1] = &raised_at(newest_first[i - 1]);
     }
+    return all;
   }
 
-  [[nodiscard]] std::optional<model::Exam> exam_kept(const Heads& heads) {
-    OnceRaised::State& state = kept_.states[heads];
+  [[nodiscard]] std::optional<interpret::KnownOtherwise> kept_at(const StateShown& shown, const StateShown* next) {
+    OnceRaised::State& state = kept_.states[shown.heads];
     if (!state.exam) {
-      state.exam = exams().folded(heads);
+      state.exam = exams().folded(shown.heads);
     }
-    return state.exam;
+    if (!state.exam) {
+      return std::nullopt;
+    }
+    return interpret::KnownOtherwise{*state.exam, persons_.at(state.person, shown.at, shown.with), corrected(shown, next)};
   }
 
  private:
@@ -249,6 +293,58 @@ class History {
     return all[*now.exam().exam];
   }
 
+  static void read(OnceRaised::State& state, const model::Exam& exam) {
+    if (!state.read) {
+      state.read = true;
+      state.person = exam.person;
+      state.opening = {exam.complaint, exam.side, exam.injured_on, exam.who_spoke, exam.offset_min};
+    }
+  }
+
+  [[nodiscard]] static const Alerts* held_in(const OnceRaised::State& state, std::size_t known) {
+    const auto held = std::find_if(state.raised.begin(), state.raised.end(), [&](const auto& one) { return one.first == known; });
+    return held == state.raised.end() ? nullptr : &held->second;
+  }
+
+  [[nodiscard]] std::size_t place_of(const std::optional<model::Person>& person) {
+    if (&person == placed_) {
+      return place_;
+    }
+    const auto held = std::find_if(kept_.known.begin(), kept_.known.end(), [&](const std::optional<model::Person>& one) {
+      return one.has_value() == person.has_value() && what_differs(one, person).empty();
+    });
+    placed_ = &person;
+    place_ = static_cast<std::size_t>(held - kept_.known.begin());
+    if (held == kept_.known.end()) {
+      kept_.known.push_back(person);
+    }
+    return place_;
+  }
+
+  // What was said otherwise between a state and the next one, or now; nothing where it was a finding.
+  [[nodiscard]] std::vector<model::Word> corrected(const StateShown& shown, const StateShown* next) {
+    const OnceRaised::State& before = kept_.states[shown.heads];
+    OnceRaised::State now;
+    read(now, now_.exam());
+    const OnceRaised::State& after = next != nullptr ? kept_.states[next->heads] : now;
+    const std::optional<model::Person>& then = persons_.at(before.person, shown.at, shown.with);
+    std::vector<model::Word> all = what_differs(then, next != nullptr ? persons_.at(after.person, next->at, next->with) : now_.person());
+    if (!all.empty() && before.person != after.person) {
+      all = {{"exam.person"}};
+    }
+    const auto differs = [&](bool same, std::string_view word) {
+      if (!same) {
+        all.push_back({std::string(word)});
+      }
+    };
+    differs(before.opening.complaint == after.opening.complaint, "exam.complaint");
+    differs(before.opening.side == after.opening.side, "exam.side");
+    differs(before.opening.injured_on == after.opening.injured_on, "exam.injured_on");
+    differs(before.opening.who_spoke == after.opening.who_spoke, "exam.who_spoke");
+    differs(before.opening.offset_min == after.opening.offset_min, "exam.offset_min");
+    return all;
+  }
+
   [[nodiscard]] GrownExams& exams() {
     if (!exams_) {
       exams_.emplace(context_, *now_.exam().exam, record_);
@@ -256,8 +352,8 @@ class History {
     return *exams_;
   }
 
-  [[nodiscard]] Alerts raised_in(const model::Exam& exam) const {
-    const interpret::View view(exam, now_.person(), *context_.edition, now_.examined_on());
+  [[nodiscard]] Alerts raised_in(const model::Exam& exam, const std::optional<model::Person>& person) const {
+    const interpret::View view(exam, person, *context_.edition, now_.examined_on());
     return alerts_of_flags(interpret::judge_flags(view));
   }
 
@@ -274,35 +370,39 @@ class History {
 
   Context& context_;
   const ledger::ExamRecord& record_;
+  const PersonsKnown& persons_;
   const interpret::View& now_;
   OnceRaised unkept_;  // an entry that is missing may come, and then a state holds more
   OnceRaised& kept_;
   std::optional<GrownExams> exams_;
+  Alerts none_;
+  const std::optional<model::Person>* placed_ = nullptr;  // nearly always the one of the state before
+  std::size_t place_ = 0;
 };
 
 }  // namespace
 
-std::vector<model::Exam> shown_while_raised(Context& context, const ledger::ExamRecord& record, const interpret::View& now,
-                                            const std::vector<interpret::JudgedFlag>* flags) {
-  History history(context, record, now);
+std::vector<interpret::KnownOtherwise> shown_while_raised(Context& context, const ledger::ExamRecord& record, const PersonsKnown& persons,
+                                                          const interpret::View& now, const std::vector<interpret::JudgedFlag>* flags) {
+  History history(context, record, persons, now);
   Alerts named = history.raised_now(flags);
-  std::vector<model::Exam> out;
-  const std::vector<Heads> states = states_shown(record);
-  history.judge(states);
-  for (const Heads& heads : states) {
+  std::vector<interpret::KnownOtherwise> out;
+  std::vector<StateShown> states = states_shown(record);
+  add_corrected(record, persons, states);
+  const std::vector<const Alerts*> raised = history.raised_at_all(states);
+  for (std::size_t i = 0; i < states.size(); ++i) {
     bool gone = false;
-    for (const OnceRaised::Alert& alert : history.raised_at(heads)) {
+    for (const OnceRaised::Alert& alert : *raised[i]) {
       const auto same = [&](const OnceRaised::Alert& one) { return one.row == alert.row && one.side == alert.side; };
       if (alert.listed && std::none_of(named.begin(), named.end(), same)) {
         named.push_back(alert);
         gone = true;
       }
     }
-    if (!gone) {
-      continue;
-    }
-    if (auto exam = history.exam_kept(heads)) {
-      out.push_back(std::move(*exam));
+    if (gone) {
+      if (auto kept = history.kept_at(states[i], i > 0 ? &states[i - 1] : nullptr)) {
+        out.push_back(std::move(*kept));
+      }
     }
   }
   return out;

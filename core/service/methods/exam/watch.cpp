@@ -9,6 +9,8 @@
 
 #include <algorithm>
 #include <deque>
+#include <iterator>
+#include <utility>
 
 namespace limbledger::service {
 
@@ -116,23 +118,67 @@ class Laid {
   const interpret::View* top_;
 };
 
-// The first signature that holds, and whether anything came that its signer had not seen.
-[[nodiscard]] std::optional<model::Exam> shown_at_signature(Context& context, const ledger::ExamRecord& record) {
+[[nodiscard]] bool has_additions(const model::Exam& exam) {
+  const auto finds = [](const auto& one) { return one.findings && !one.findings->empty(); };
+  return (exam.addenda && std::any_of(exam.addenda->begin(), exam.addenda->end(), finds)) ||
+         (exam.countersigned && std::any_of(exam.countersigned->begin(), exam.countersigned->end(), finds));
+}
+
+// What was added after the signature was judged by the exam, and by what was known of its person, as they stood then. Newest first.
+void add_since_signature(Context& context, const ledger::ExamRecord& record, const PersonsKnown& persons, const ledger::Stamp& signed_at, ToJudge& out) {
+  std::vector<std::pair<ledger::Stamp, bool>> ends;  // with what came at that time, or before it
+  for (const ledger::Opened& one : record.operations) {
+    ends.emplace_back(one.stamp(), true);
+  }
+  for (const ledger::Stamp& at : persons.corrections()) {
+    ends.emplace_back(at, false);
+  }
+  ends.erase(std::remove_if(ends.begin(), ends.end(), [&](const auto& end) { return !(signed_at < end.first); }), ends.end());
+  std::sort(ends.begin(), ends.end(), [](const auto& a, const auto& b) { return b < a; });
+  for (const auto& end : ends) {
+    std::vector<ledger::Opened> until;
+    std::copy_if(record.operations.begin(), record.operations.end(), std::back_inserter(until),
+                 [&](const ledger::Opened& one) { return one.stamp() < end.first || (end.second && one.stamp() == end.first); });
+    auto then = fold_operations(context, *record.fold.exam.exam, until);
+    if (!then || !has_additions(then->exam)) {
+      continue;
+    }
+    const auto& person = persons.at(then->exam.person, end.first, end.second);
+    std::vector<model::Word> corrected = what_differs(person, out.person);
+    if (!corrected.empty() && then->exam.person != out.exam.person) {
+      corrected = {{"exam.person"}};
+    }
+    out.since_signature.push_back({std::move(then->exam), person, std::move(corrected)});
+  }
+}
+
+// The first signature that holds, and whether anything came that its signer had not seen: of the exam, or of its person.
+void add_signature(Context& context, const ledger::ExamRecord& record, const PersonsKnown& persons, ToJudge& out) {
   const auto& closed = record.fold.exam.signed_;
   if (!closed) {
-    return std::nullopt;
+    return;
   }
-  for (const ledger::Opened& opened : record.operations) {
+  const auto sign = std::find_if(record.operations.begin(), record.operations.end(), [&](const ledger::Opened& opened) {
     const model::Operation& operation = opened.operation();
-    if (operation.op.text == "sign" && operation.by == closed->by && operation.at.wall_ms.steps == closed->at.ms) {
-      const ledger::Graph graph(record.operations);
-      const std::vector<bool> seen = graph.closure(operation.after);
-      const auto unseen = std::count(seen.begin(), seen.end(), false);
-      const auto shown = unseen > 1 ? exam_as_seen(context, *record.fold.exam.exam, record, operation.after) : std::nullopt;
-      return shown ? std::optional(shown->exam) : std::nullopt;
-    }
+    return operation.op.text == "sign" && operation.by == closed->by && operation.at.wall_ms.steps == closed->at.ms;
+  });
+  if (sign == record.operations.end()) {
+    return;
   }
-  return std::nullopt;
+  const ledger::Graph graph(record.operations);
+  const std::vector<bool> seen = graph.closure(sign->operation().after);
+  const bool came = std::count(seen.begin(), seen.end(), false) > 1;
+  const auto& known_then = persons.at(out.exam.person, sign->stamp());
+  if (!came && what_differs(known_then, out.person).empty()) {
+    return;
+  }
+  if (auto shown = exam_as_seen(context, *record.fold.exam.exam, record, sign->operation().after)) {
+    const std::optional<model::PersonId> of = shown->exam.person;
+    out.at_signature = interpret::KnownOtherwise{std::move(shown->exam), persons.at(of, sign->stamp()), {}};
+  }
+  if (has_additions(out.exam)) {
+    add_since_signature(context, record, persons, sign->stamp(), out);
+  }
 }
 
 // As it stands, without its history.
@@ -151,48 +197,80 @@ class Laid {
 
 ToJudge exam_to_judge(Context& context, const ledger::ExamRecord& record) {
   ToJudge out = exam_as_it_stands(context, record);
+  const PersonsKnown persons(context, record);
   out.place = place_of_exam(context, out.exam);
-  out.at_signature = shown_at_signature(context, record);
-  out.before_corrections = shown_while_raised(context, record, interpret::View(out.exam, out.person, *context.edition, out.as_of));
-  out.known_otherwise = known_before(context, record, out.person);
+  add_signature(context, record, persons, out);
+  out.known_otherwise = shown_while_raised(context, record, persons, interpret::View(out.exam, out.person, *context.edition, out.as_of));
   return out;
 }
 
 interpret::Watched watch(Context& context, const ToJudge& judged, bool protected_too) {
   const interpret::View view(judged.exam, judged.person, *context.edition, judged.as_of);
-  return interpret::watch(view, {protected_too, judged.before_corrections, judged.place ? &*judged.place : nullptr, judged.known_otherwise});
+  return interpret::watch(view, {protected_too, {}, judged.place ? &*judged.place : nullptr, judged.known_otherwise});
 }
+
+namespace {
+
+// What an addendum says was found is added to nothing; but it may not wait either. So may not what only the supervisor found.
+[[nodiscard]] model::Exam with_additions(const model::Exam& exam) {
+  model::Exam with = exam;
+  for (const model::Addendum& addendum : exam.addenda.value_or(std::vector<model::Addendum>{})) {
+    for (const model::Observation& observation : addendum.findings.value_or(std::vector<model::Observation>{})) {
+      put(with, observation, addendum.entry);
+    }
+  }
+  for (const model::Countersigned& closed : exam.countersigned.value_or(std::vector<model::Countersigned>{})) {
+    for (const model::Observation& observation : closed.findings.value_or(std::vector<model::Observation>{})) {
+      put(with, observation);
+    }
+  }
+  return with;
+}
+
+[[nodiscard]] bool is_same(const interpret::Alert& one, const interpret::Alert& other) { return one.alert == other.alert && one.side == other.side; }
+
+}  // namespace
 
 void add_call_backs(Context& context, const ToJudge& judged, bool protected_too, std::vector<interpret::Alert>& alerts) {
   if (!judged.at_signature) {
     return;
   }
-  const auto alerts_when = [&](const model::Exam& exam) {
-    const interpret::View view(exam, judged.person, *context.edition, judged.as_of);
+  const auto alerts_when = [&](const model::Exam& exam, const std::optional<model::Person>& person) {
+    const interpret::View view(exam, person, *context.edition, judged.as_of);
     return interpret::raised_alerts(view, interpret::judge_flags(view), {protected_too, {}, judged.place ? &*judged.place : nullptr});
   };
-  // What an addendum says was found is added to nothing; but it may not wait either.
-  model::Exam with_addenda = judged.exam;
-  for (const model::Addendum& addendum : judged.exam.addenda.value_or(std::vector<model::Addendum>{})) {
-    for (const model::Observation& observation : addendum.findings.value_or(std::vector<model::Observation>{})) {
-      put(with_addenda, observation, addendum.entry);
-    }
-  }
-  // So may not what only the supervisor found.
-  for (const model::Countersigned& closed : judged.exam.countersigned.value_or(std::vector<model::Countersigned>{})) {
-    for (const model::Observation& observation : closed.findings.value_or(std::vector<model::Observation>{})) {
-      put(with_addenda, observation);
-    }
-  }
-  for (interpret::Alert& alert : alerts_when(with_addenda)) {
-    const bool known = std::any_of(alerts.begin(), alerts.end(), [&](const interpret::Alert& one) {
-      return one.alert == alert.alert && one.side == alert.side && one.state != interpret::AlertState::withdrawn_by_correction;
+  const auto holds = [](const std::vector<interpret::Alert>& all, const interpret::Alert& alert, bool gone_too) {
+    return std::any_of(all.begin(), all.end(), [&](const interpret::Alert& one) {
+      return is_same(one, alert) && (gone_too || one.state != interpret::AlertState::withdrawn_by_correction);
     });
-    if (!known) {
+  };
+  const model::Exam with = with_additions(judged.exam);
+  for (interpret::Alert& alert : alerts_when(with, judged.person)) {
+    if (!holds(alerts, alert, false)) {
       alerts.push_back(std::move(alert));
     }
   }
-  interpret::mark_call_backs(alerts_when(*judged.at_signature), alerts);
+  // What an addition once raised, and raises no more; one that stands inside a graver one is not gone.
+  const interpret::View view(with, judged.person, *context.edition, judged.as_of);
+  const std::vector<interpret::JudgedFlag> flags = judged.since_signature.empty() ? std::vector<interpret::JudgedFlag>{} : interpret::judge_flags(view);
+  for (const interpret::KnownOtherwise& then : judged.since_signature) {
+    const std::vector<interpret::Alert> without = alerts_when(then.exam, then.person);
+    for (interpret::Alert& alert : alerts_when(with_additions(then.exam), then.person)) {
+      const bool stands = std::any_of(flags.begin(), flags.end(), [&](const interpret::JudgedFlag& one) {
+        return one.row->alert == alert.alert && one.side == alert.side && interpret::stands_as_alert(one);
+      });
+      if (stands || holds(alerts, alert, true) || holds(without, alert, true)) {
+        continue;
+      }
+      alert.state = interpret::AlertState::withdrawn_by_correction;
+      alert.interrupts = false;
+      if (!then.corrected.empty() && alert.audience != interpret::Audience::protected_) {
+        alert.corrected = then.corrected;
+      }
+      alerts.push_back(std::move(alert));
+    }
+  }
+  interpret::mark_call_backs(alerts_when(judged.at_signature->exam, judged.at_signature->person), alerts);
   std::stable_sort(alerts.begin(), alerts.end(), [](const interpret::Alert& a, const interpret::Alert& b) {
     return std::pair(a.state, a.urgency) < std::pair(b.state, b.urgency);
   });
@@ -205,7 +283,7 @@ std::vector<interpret::Alert> call_backs_of(Context& context, const model::ExamI
   }
   ToJudge judged = exam_as_it_stands(context, **record);
   judged.place = place_of_exam(context, judged.exam);
-  judged.at_signature = shown_at_signature(context, **record);
+  add_signature(context, **record, PersonsKnown(context, **record), judged);
   std::vector<interpret::Alert> alerts = watch(context, judged, false).alerts.alerts;
   add_call_backs(context, judged, false, alerts);
   alerts.erase(std::remove_if(alerts.begin(), alerts.end(), [](const interpret::Alert& one) { return !one.call_back.value_or(false); }), alerts.end());
@@ -220,14 +298,33 @@ Result<std::vector<interpret::Alert>> alerts_of(Context& context, const model::E
   if (!record) {
     return record.error();
   }
+  if ((*record)->fold.exam.signed_) {
+    const ToJudge judged = exam_to_judge(context, **record);
+    std::vector<interpret::Alert> alerts = watch(context, judged, false).alerts.alerts;
+    add_call_backs(context, judged, false, alerts);
+    return alerts;
+  }
   const ExamAtHand judged(context, **record);
   const std::vector<interpret::JudgedFlag> flags = interpret::judge_flags(judged.view());
   // Read from the log each time: so only where something of it is said.
   const bool any = std::any_of(flags.begin(), flags.end(), [](const interpret::JudgedFlag& one) { return one.raised.clue.is_yes(); });
   const std::optional<model::Place> place = any ? place_of_exam(context, judged.view().exam()) : std::nullopt;
-  const std::vector<model::Exam> while_raised = shown_while_raised(context, **record, judged.view(), &flags);
-  const std::vector<interpret::KnownOtherwise> otherwise = known_before(context, **record, judged.view().person());
-  return interpret::raised_alerts(judged.view(), flags, {false, while_raised, place ? &*place : nullptr, otherwise});
+  const PersonsKnown persons(context, **record);
+  const std::vector<interpret::KnownOtherwise> while_raised = shown_while_raised(context, **record, persons, judged.view(), &flags);
+  return interpret::raised_alerts(judged.view(), flags, {false, {}, place ? &*place : nullptr, while_raised});
+}
+
+Result<ExamReply> judged_reply(Context& context, const model::ExamId& exam, const Written& written) {
+  auto reply = exam_reply(context, exam, written);
+  if (!reply) {
+    return reply;
+  }
+  auto alerts = alerts_of(context, exam);
+  if (!alerts) {
+    return alerts.error();
+  }
+  reply->alerts = std::move(*alerts);
+  return reply;
 }
 
 std::vector<wire::Fault> withheld_faults(Context& context, const ledger::ExamRecord& record, const std::vector<AtPath>& observations) {

@@ -15,10 +15,10 @@ struct ToJudge {
   model::Exam exam;
   std::optional<model::Person> person;
   model::PartialDate as_of;
-  std::vector<model::Exam> before_corrections;  // the exam as it was shown while an alert was raised that is no more (raised.hpp)
-  std::optional<model::Exam> at_signature;      // as its signer had been shown it, where something came since
-  std::optional<model::Place> place = std::nullopt;  // where it is done, with what is there
-  std::vector<interpret::KnownOtherwise> known_otherwise{};  // while its person was known otherwise
+  std::optional<interpret::KnownOtherwise> at_signature;  // as its signer had been shown it and knew its person, where something came since
+  std::optional<model::Place> place = std::nullopt;       // where it is done, with what is there
+  std::vector<interpret::KnownOtherwise> known_otherwise{};     // while an alert was raised that is no more (raised.hpp)
+  std::vector<interpret::KnownOtherwise> since_signature{};     // with what was added since, at each change of it or of its person
 };
 [[nodiscard]] ToJudge exam_to_judge(Context& context, const ledger::ExamRecord& record);
 [[nodiscard]] interpret::Watched watch(Context& context, const ToJudge& judged, bool protected_too);
@@ -29,8 +29,11 @@ void add_call_backs(Context& context, const ToJudge& judged, bool protected_too,
 // Those alone that came after the signature; none that protects a person.
 [[nodiscard]] std::vector<interpret::Alert> call_backs_of(Context& context, const model::ExamId& exam);
 
-// The alerts that ride on a reply; none for a kiosk.
+// The alerts that ride on a reply; none for a kiosk. After the signature those that came since are marked.
 [[nodiscard]] Result<std::vector<interpret::Alert>> alerts_of(Context& context, const model::ExamId& exam);
+
+// The exam after a write by which it may be judged otherwise, with its alerts.
+[[nodiscard]] Result<ExamReply> judged_reply(Context& context, const model::ExamId& exam, const Written& written);
 
 // Which of these observations are steps that are withheld now and were not answered for, each as a question at its path. A
 // step is asked about where it is withheld by what stands and by what will stand: no test withholds itself by what it found.

@@ -3,12 +3,22 @@
 #include "core/ledger/log/log.hpp"
 
 #include <algorithm>
+#include <iterator>
+#include <utility>
 
 namespace limbledger::service {
 
 namespace {
 
-[[nodiscard]] std::vector<model::Word> what_differs(const std::optional<model::Person>& before, const std::optional<model::Person>& now) {
+// Whether it says anything of a person that alerts are judged by.
+[[nodiscard]] bool is_of_judged(const ledger::Opened& opened) {
+  const auto* body = std::get_if<model::PersonBody>(&opened.body());
+  return body == nullptr || body->birth || body->sex || body->norm_sex || !opened.operation().replaces.empty();
+}
+
+}  // namespace
+
+std::vector<model::Word> what_differs(const std::optional<model::Person>& before, const std::optional<model::Person>& now) {
   std::vector<model::Word> differs;
   const model::Person none;
   const model::Person& was = before ? *before : none;
@@ -25,99 +35,81 @@ namespace {
   return differs;
 }
 
-// Entries of two objects name nothing of each other: the stamps of the ledger's own clock order them.
-[[nodiscard]] bool comes_before(const ledger::Opened& one, const ledger::Opened& other) { return one.stamp() < other.stamp(); }
-
-class Before {
- public:
-  Before(Context& context, const ledger::ExamRecord& record, const std::optional<model::Person>& now) : context_(context), record_(record), now_(now) {}
-
-  // As it stood for who moved it, judged by the person whose it was.
-  void add_moves(std::vector<interpret::KnownOtherwise>& all) {
-    for (const ledger::Opened& move : record_.operations) {
-      if (move.operation().op.text != "move") {
-        continue;
-      }
-      const ledger::Graph graph(record_.operations);
-      const std::vector<bool> known = graph.closure(move.operation().after);
-      std::vector<ledger::Opened> seen;
-      for (std::size_t i = 0; i < graph.size(); ++i) {
-        if (known[i]) {
-          seen.push_back(graph.at(i));
-        }
-      }
-      auto exam = exam_of(seen);
-      std::optional<model::Person> person;
-      if (exam && exam->person) {
-        const auto held = context_.desk->records().person(*exam->person);
-        person = held ? std::optional((*held)->fold.person) : std::nullopt;
-      }
-      if (exam && !what_differs(person, now_).empty()) {
-        all.push_back({std::move(*exam), std::move(person), {{"exam.person"}}});
-      }
+PersonsKnown::PersonsKnown(Context& context, const ledger::ExamRecord& record) {
+  if (record.operations.empty()) {
+    return;
+  }
+  ledger::Stamp opened = record.operations.front().stamp();
+  std::vector<model::PersonId> persons = record.fold.persons;
+  for (const ledger::Opened& one : record.operations) {
+    opened = std::min(opened, one.stamp());
+    const auto* opening = std::get_if<model::ExamBody>(&one.body());
+    const auto* move = std::get_if<model::MoveBody>(&one.body());
+    const auto person = move != nullptr ? std::optional(move->person) : (opening != nullptr ? opening->person : std::nullopt);
+    if (person && std::find(persons.begin(), persons.end(), *person) == persons.end()) {
+      persons.push_back(*person);
     }
   }
+  for (const model::PersonId& person : persons) {
+    add(context, person, opened);
+  }
+  std::sort(corrections_.begin(), corrections_.end());
+}
 
-  // As it stood when the person was changed, judged by what was known of the person until then.
-  void add_changes(std::vector<interpret::KnownOtherwise>& all) {
-    const auto held = record_.fold.exam.person ? context_.desk->records().person(*record_.fold.exam.person) : Result<const ledger::PersonRecord*>(nullptr);
-    if (!held || *held == nullptr) {
-      return;
-    }
-    const std::vector<ledger::Opened>& of_person = (*held)->operations;
-    for (const ledger::Opened& change : of_person) {
-      if (change.operation().op.text != "person_change") {
-        continue;
-      }
-      std::vector<ledger::Opened> seen;
-      std::copy_if(record_.operations.begin(), record_.operations.end(), std::back_inserter(seen), [&](const ledger::Opened& one) { return comes_before(one, change); });
-      if (seen.empty()) {
-        continue;  // it was corrected before this exam was opened
-      }
-      const ledger::Graph graph(of_person);
-      const std::vector<bool> known = graph.closure(change.operation().after);
-      std::vector<ledger::Opened> until_then;
-      for (std::size_t i = 0; i < graph.size(); ++i) {
-        if (known[i]) {
-          until_then.push_back(graph.at(i));
-        }
-      }
-      const auto before = ledger::fold_person(*record_.fold.exam.person, until_then);
-      std::vector<model::Word> corrected = before ? what_differs(before->person, now_) : std::vector<model::Word>{};
-      auto exam = corrected.empty() ? std::nullopt : exam_of(seen);
-      if (exam) {
-        all.push_back({std::move(*exam), before->person, std::move(corrected)});
-      }
+void PersonsKnown::add(Context& context, const model::PersonId& id, const ledger::Stamp& opened) {
+  const auto held = context.desk->records().person(id);
+  if (!held) {
+    return;
+  }
+  std::vector<const ledger::Opened*> later;
+  for (const ledger::Opened& one : (*held)->operations) {
+    if (opened < one.stamp() && is_of_judged(one)) {
+      later.push_back(&one);
     }
   }
-
- private:
-  [[nodiscard]] std::optional<model::Exam> exam_of(const std::vector<ledger::Opened>& operations) {
-    auto fold = fold_operations(context_, *record_.fold.exam.exam, operations);
-    if (!fold) {
-      return std::nullopt;
-    }
-    for (model::Finding& finding : *fold->exam.findings) {
-      const auto& history = record_.fold.history;
-      const auto at = std::find_if(history.begin(), history.end(), [&](const model::Finding& one) { return one.entry == finding.entry; });
-      finding.side = at == history.end() ? finding.side : at->side;
-    }
-    return std::move(fold->exam);
+  Known& known = known_.emplace_back();
+  known.id = id;
+  if (later.empty()) {
+    known.versions.push_back({{}, (*held)->fold.person});
+    return;
   }
+  std::sort(later.begin(), later.end(), [](const ledger::Opened* a, const ledger::Opened* b) { return a->stamp() < b->stamp(); });
+  const auto known_by = [&](const ledger::Stamp& stamp, bool with) -> std::optional<model::Person> {
+    std::vector<ledger::Opened> until;
+    std::copy_if((*held)->operations.begin(), (*held)->operations.end(), std::back_inserter(until),
+                 [&](const ledger::Opened& one) { return one.stamp() < stamp || (with && one.stamp() == stamp); });
+    const auto fold = ledger::fold_person(id, until);
+    return fold ? std::optional(fold->person) : std::nullopt;
+  };
+  // Somebody who was registered after the exam was opened, or by a clock that is ahead, was known by what was written first.
+  std::optional<model::Person> first = known_by(later.front()->stamp(), false);
+  for (const ledger::Opened* change : later) {
+    std::optional<model::Person> person = known_by(change->stamp(), true);
+    if (!first) {
+      first = person;
+    }
+    if (known.versions.empty()) {
+      known.versions.push_back({{}, first});
+    }
+    if (!what_differs(known.versions.back().person, person).empty()) {
+      known.versions.push_back({change->stamp(), std::move(person)});
+      corrections_.push_back(change->stamp());
+    }
+  }
+}
 
-  Context& context_;
-  const ledger::ExamRecord& record_;
-  const std::optional<model::Person>& now_;
-};
-
-}  // namespace
-
-std::vector<interpret::KnownOtherwise> known_before(Context& context, const ledger::ExamRecord& record, const std::optional<model::Person>& now) {
-  std::vector<interpret::KnownOtherwise> all;
-  Before before(context, record, now);
-  before.add_changes(all);
-  before.add_moves(all);
-  return all;
+const std::optional<model::Person>& PersonsKnown::at(const std::optional<model::PersonId>& person, const ledger::Stamp& stamp, bool with) const {
+  const auto known = std::find_if(known_.begin(), known_.end(), [&](const Known& one) { return person == one.id; });
+  if (known == known_.end()) {
+    return nobody_;
+  }
+  const Version* found = &known->versions.front();
+  for (const Version& one : known->versions) {
+    if (&one == found || one.from < stamp || (with && one.from == stamp)) {
+      found = &one;
+    }
+  }
+  return found->person;
 }
 
 }  // namespace limbledger::service

@@ -1,16 +1,42 @@
-// What an exam was judged by before the person it speaks of was corrected: another date of birth or sex, or another person that it
-// was moved from. An alert that goes by such a correction stays on the list with what was corrected (clinical safety, C2). One state of
-// the exam a correction: as it stood for who corrected.
+// Whose an exam was, and what was known of them, at each point of its history: an alert is judged by the date of birth and the sex that
+// stood when its inputs did, and by the person whose exam it then was (clinical safety, C2). Entries of two objects name nothing of each
+// other: the stamps of the ledger's own clock order them.
 #pragma once
 
-#include "core/interpret/alerts/alerts.hpp"
 #include "core/service/methods/exam/common.hpp"
 
+#include <optional>
 #include <vector>
 
 namespace limbledger::service {
 
-// Nearly always empty: then it costs a look at the kinds of the entries. Sides are those of now.
-[[nodiscard]] std::vector<interpret::KnownOtherwise> known_before(Context& context, const ledger::ExamRecord& record, const std::optional<model::Person>& now);
+// What of a person alerts are judged by and differs: person.birth, person.sex, person.norm_sex.
+[[nodiscard]] std::vector<model::Word> what_differs(const std::optional<model::Person>& before, const std::optional<model::Person>& now);
+
+class PersonsKnown {
+ public:
+  // Nearly always one person of whom nothing changed since the exam was opened: then it costs a look at the entries.
+  PersonsKnown(Context& context, const ledger::ExamRecord& record);
+
+  // What was known of this person by what came before the stamp, or with it; good as long as this is.
+  [[nodiscard]] const std::optional<model::Person>& at(const std::optional<model::PersonId>& person, const ledger::Stamp& stamp, bool with = false) const;
+  // When something of one of them was corrected while the exam was there, in order.
+  [[nodiscard]] const std::vector<ledger::Stamp>& corrections() const { return corrections_; }
+
+ private:
+  struct Version {
+    ledger::Stamp from;
+    std::optional<model::Person> person;
+  };
+  struct Known {
+    model::PersonId id;
+    std::vector<Version> versions;  // never empty; the first holds from ever
+  };
+  void add(Context& context, const model::PersonId& id, const ledger::Stamp& opened);
+
+  std::vector<Known> known_;
+  std::vector<ledger::Stamp> corrections_;
+  std::optional<model::Person> nobody_;
+};
 
 }  // namespace limbledger::service

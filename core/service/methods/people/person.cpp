@@ -1,8 +1,12 @@
 #include "core/service/methods/people/person.hpp"
 
 #include "core/ledger/log/log.hpp"
+#include "core/service/methods/exam/watch.hpp"
 #include "core/service/methods/people/changes.hpp"
 #include "core/service/methods/people/dates.hpp"
+
+#include <algorithm>
+#include <utility>
 
 namespace limbledger::service {
 
@@ -105,6 +109,35 @@ void check_birth(const model::Birth& birth, const std::string& path, std::vector
   }
   reply.look_alikes = std::move(*alike);
   return reply;
+}
+
+// Whoever corrects a birth date is told at once what it raises: of a signed exam what nobody was shown when it was signed.
+[[nodiscard]] Result<std::vector<ExamAlerts>> alerts_of_exams(Context& context, const model::PersonId& person) {
+  const auto listed = context.desk->records().exams();
+  if (!listed) {
+    return listed.error();
+  }
+  std::vector<std::pair<model::ExamId, model::ExamState>> of_person;
+  for (const auto& [id, row] : **listed) {
+    if (row.state != model::ExamState::withdrawn && std::find(row.persons.begin(), row.persons.end(), person) != row.persons.end()) {
+      of_person.emplace_back(id, row.state);
+    }
+  }
+  std::vector<ExamAlerts> out;
+  for (const auto& one : of_person) {
+    auto alerts = alerts_of(context, one.first);
+    if (!alerts) {
+      continue;  // one that does not open is found by ledger.verify
+    }
+    if (one.second == model::ExamState::signed_) {
+      const auto shown = [](const interpret::Alert& alert) { return !alert.call_back.value_or(false) && !alert.corrected; };
+      alerts->erase(std::remove_if(alerts->begin(), alerts->end(), shown), alerts->end());
+    }
+    if (!alerts->empty()) {
+      out.push_back({one.first, std::move(*alerts)});
+    }
+  }
+  return out;
 }
 
 [[nodiscard]] std::vector<std::size_t> person_nodes(const ledger::Graph& graph) {
@@ -294,7 +327,17 @@ Result<PersonReply> person_amend(Context& context, const PersonAmendParams& para
   if (!written) {
     return written.error();
   }
-  return reply_of(context, params.person, *written);
+  auto reply = reply_of(context, params.person, *written);
+  if (reply && (changes.birth || changes.sex || changes.norm_sex)) {
+    auto exams = alerts_of_exams(context, params.person);
+    if (!exams) {
+      return exams.error();
+    }
+    if (!exams->empty()) {
+      reply->exams = std::move(*exams);
+    }
+  }
+  return reply;
 }
 
 Result<PersonFindResult> person_find(Context& context, const PersonFindParams& params) {

@@ -3,15 +3,24 @@
 // with the reasons, and nobody is merged. Unknown stays unknown: an amended member must name what it replaces.
 #pragma once
 
+#include "core/interpret/statement.hpp"
 #include "core/ledger/log/index.hpp"
 #include "core/model/exam/exam.hpp"
 #include "core/service/methods/people/likeness.hpp"
 #include "core/service/writing.hpp"
 
+#include <array>
 #include <optional>
 #include <vector>
 
 namespace limbledger::service {
+
+// The alerts of one exam of a person, as on the reply to a finding.
+struct ExamAlerts {
+  model::ExamId exam;
+  std::vector<interpret::Alert> alerts;
+};
+BOOST_DESCRIBE_STRUCT(ExamAlerts, (), (exam, alerts))
 
 struct PersonReply {
   model::Person person;
@@ -20,8 +29,13 @@ struct PersonReply {
   std::vector<model::EntryId> revision;
   std::optional<bool> repeat;
   std::vector<LookAlike> look_alikes;
+  std::optional<std::vector<ExamAlerts>> exams = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(PersonReply, (), (person, conflicts, marks, revision, repeat, look_alikes))
+BOOST_DESCRIBE_STRUCT(PersonReply, (), (person, conflicts, marks, revision, repeat, look_alikes, exams))
+constexpr auto notes(const PersonReply*) {
+  return std::array{wire::Note{"exams", "after a change of birth, sex or norm_sex: of each open exam of this person that has alerts all of them as of now, of each signed one "
+                                        "those that came after its signature (call_back) or went by a correction since"}};
+}
 
 struct PersonRegisterParams {
   std::vector<model::PersonName> names;

@@ -1,0 +1,169 @@
+#include "core/interpret/after/handling.hpp"
+
+#include <algorithm>
+#include <cstddef>
+#include <cstdint>
+#include <optional>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+namespace limbledger::interpret {
+
+namespace {
+
+using model::Side;
+
+[[nodiscard]] bool stands_in(const View& view, const JudgedFlag& judged) {
+  const Raised raised = judged.flag->judge(Answers(view), judged.side.value_or(Side::midline));
+  return raised.applies != Tri::no && raised.clue.is_yes();
+}
+
+// It stands, in this class, by these findings alone: what its writer was shown may have been a mistake that was taken back, and what is
+// found later was answered by nobody. A reason to do nothing is one for the line that was read; something that was done, as a call,
+// holds for what is found meanwhile in the same class.
+[[nodiscard]] bool answers_by(const View& shown, const JudgedFlag& judged, const model::AlertHandled& handled) {
+  const auto answered = [&](const Raised& then) {
+    return then.urgency <= judged.raised.urgency && (handled.action || then.what == judged.raised.what);
+  };
+  if (!tells_apart(shown)) {
+    const Raised raised = judged.flag->judge(Answers(shown), judged.side.value_or(Side::midline));
+    return raised.applies != Tri::no && raised.clue.is_yes() && answered(raised);
+  }
+  const std::vector<JudgedFlag> flags = judge_flags(shown);
+  return std::any_of(flags.begin(), flags.end(), [&](const JudgedFlag& one) {
+    return one.flag == judged.flag && one.side == judged.side && stands_as_alert(one) && answered(one.raised);
+  });
+}
+
+// The one number of a value; null where it has none, or several.
+[[nodiscard]] std::int64_t* number_in(model::Value& value) {
+  const auto steps = [](auto& quantity) { return quantity ? &quantity->steps : nullptr; };
+  if (auto* length = std::get_if<model::Length>(&value)) {
+    return steps(length->mm);
+  }
+  if (auto* time = std::get_if<model::Duration>(&value)) {
+    return steps(time->s);
+  }
+  if (auto* pressure = std::get_if<model::Pressure>(&value)) {
+    return steps(pressure->mm_hg);
+  }
+  if (auto* heat = std::get_if<model::Temperature>(&value)) {
+    return steps(heat->cel);
+  }
+  if (auto* mass = std::get_if<model::Mass>(&value)) {
+    return steps(mass->kg);
+  }
+  if (auto* count = std::get_if<model::CountValue>(&value)) {
+    return &count->count.steps;
+  }
+  auto* angle = std::get_if<model::Angle>(&value);
+  return angle != nullptr ? steps(angle->toward_deg) : nullptr;
+}
+
+// Whether the alert would go if the value went on the way that it went: then it has come nearer to that, and says no worse.
+[[nodiscard]] bool goes_further_on(const View& view, const JudgedFlag& judged, const model::Finding& now, model::Value was) {
+  model::Finding further = now;
+  if (auto* grade = std::get_if<model::Grade>(&further.value)) {
+    const auto* before = std::get_if<model::Grade>(&was);
+    const model::Scale* scale = before != nullptr && before->scale == grade->scale ? view.edition().scale(grade->scale) : nullptr;
+    const auto place = [&](const wire::Name& name) {
+      return scale == nullptr ? 0 : std::find_if(scale->grades.begin(), scale->grades.end(), [&](const auto& one) { return one.grade == name; }) - scale->grades.begin();
+    };
+    if (scale == nullptr || scale->grades.empty() || place(grade->grade) == place(before->grade)) {
+      return false;
+    }
+    grade->grade = place(grade->grade) < place(before->grade) ? scale->grades.front().grade : scale->grades.back().grade;
+    return !stands_in(View(view, further), judged);
+  }
+  std::int64_t* number = number_in(further.value);
+  const std::int64_t* before = number_in(was);
+  if (number == nullptr || before == nullptr || further.value.index() != was.index() || *number == *before) {
+    return false;
+  }
+  constexpr std::int64_t steps_on = 1024;
+  const std::int64_t step = *number - *before;
+  for (std::int64_t times = 1; times <= steps_on; times *= 2) {
+    *number += step * times;
+    if (auto* angle = std::get_if<model::Angle>(&further.value)) {
+      angle->deg.reset();
+    }
+    if (!stands_in(View(view, further), judged)) {
+      return true;
+    }
+  }
+  return false;
+}
+
+[[nodiscard]] bool says_no_worse(const View& view, const JudgedFlag& judged, const model::MeasuredAgain& again) {
+  const auto& all = view.findings();
+  const auto at = std::find_if(all.begin(), all.end(), [&](const model::Finding* one) { return one->entry == again.entry; });
+  if (at == all.end() || again.was.empty()) {
+    return false;
+  }
+  // Said with each of the values that it had: an alert that went and came again is another one.
+  const bool stood = std::all_of(again.was.begin(), again.was.end(), [&](const model::Value& value) {
+    model::Finding then = **at;
+    then.value = value;
+    return stands_in(View(view, then), judged);
+  });
+  const model::Value& shown = again.was.back();
+  if (!stood || shown == (*at)->value) {
+    return stood;
+  }
+  const auto* choices = std::get_if<model::Choices>(&(*at)->value);
+  const auto* before = std::get_if<model::Choices>(&shown);
+  if (choices != nullptr && before != nullptr) {
+    return std::all_of(choices->choices.begin(), choices->choices.end(),
+                       [&](const model::ChoiceId& one) { return std::find(before->choices.begin(), before->choices.end(), one) != before->choices.end(); });
+  }
+  return goes_further_on(view, judged, **at, shown);
+}
+
+[[nodiscard]] bool still_answers(const View& view, const JudgedFlag& judged, const model::AlertHandled& handled) {
+  if (!handled.unseen || answers_by(View(view, *handled.unseen), judged, handled)) {
+    return true;
+  }
+  std::vector<model::EntryId> news = *handled.unseen;
+  for (const model::MeasuredAgain& again : handled.measured_again.value_or(std::vector<model::MeasuredAgain>{})) {
+    if (says_no_worse(view, judged, again)) {
+      news.erase(std::remove(news.begin(), news.end(), again.entry), news.end());
+    }
+  }
+  return news.size() != handled.unseen->size() && answers_by(View(view, news), judged, handled);
+}
+
+[[nodiscard]] bool was_corrected(const model::AlertHandled& handled, std::string_view what) {
+  return handled.corrected && std::any_of(handled.corrected->begin(), handled.corrected->end(), [&](const model::Word& one) { return one.text == what; });
+}
+
+}  // namespace
+
+// An action answers the class it was recorded for and those below it.
+void take_handling(const View& view, const JudgedFlag& judged, bool gone, Alert& alert) {
+  const auto& all = view.exam().alerts_handled;
+  const bool rests_on_a_leg = judged.side && judged.raised.clue.because.any([](const model::Finding* finding) { return finding->side != Side::midline; });
+  for (const model::AlertHandled& handled : all ? *all : std::vector<model::AlertHandled>{}) {
+    const bool turned = was_corrected(handled, "exam.sides");
+    // What rests on no leg was turned by no exchange, and stands where it was said.
+    const bool stayed = turned && !gone && !rests_on_a_leg && handled.side;
+    const std::optional<Side> said_of = stayed ? std::optional(other_side(*handled.side)) : handled.side;
+    if (handled.alert != alert.alert || said_of != alert.side) {
+      continue;
+    }
+    const bool of_this = !was_corrected(handled, "exam.person") && !(turned && rests_on_a_leg);
+    const bool answers = (alert.urgency != Urgency::now || handled.urgent) && (gone || (of_this && still_answers(view, judged, handled)));
+    auto& kept = answers ? alert.handled : alert.handled_before;
+    kept = handled;
+    kept->unseen.reset();
+    kept->measured_again.reset();
+    if (answers) {
+      alert.state = AlertState::handled;
+    }
+  }
+  if (alert.handled) {
+    alert.handled_before.reset();
+  }
+}
+
+}  // namespace limbledger::interpret

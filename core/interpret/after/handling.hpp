@@ -1,0 +1,13 @@
+// What was done or said about an alert, and whether it still answers it: as long as the alert stands in its class by what its writer had
+// been shown, on the leg and of the person that it was said of. What was measured again since and says no worse is nothing new; in
+// doubt it is. Else it is raised again, with what was said before beside it. Our convention; clinical safety, C2.
+#pragma once
+
+#include "core/interpret/alerts/alerts.hpp"
+
+namespace limbledger::interpret {
+
+// `gone`: it is raised no more, and what was said of it stays beside it whatever came since.
+void take_handling(const View& view, const JudgedFlag& judged, bool gone, Alert& alert);
+
+}  // namespace limbledger::interpret
