@@ -437,14 +437,24 @@ bool hurt_long_ago(const Answers& answers) {
   return told.is_yes() && injured(answers).is_no();
 }
 
-Clue hip_taken_off(const Answers& answers, Side side) { return unasked(answers.chosen("body.limb_level", side, {"at_hip"})); }
+namespace {
 
-Clue knee_taken_off(const Answers& answers, Side side) {
-  return unasked(answers.chosen("body.limb_level", side, {"at_hip", "through_thigh", "at_knee"}));
+// Asked for by many dangers and recorded of few people: nothing is kept where it was not.
+Clue taken_off_at(const Answers& answers, Side side, std::initializer_list<std::string_view> levels) {
+  return answers.tried("body.limb_level", side, [levels](const model::Finding& finding) {
+    const auto* level = std::get_if<model::Choice>(&finding.value);
+    return level != nullptr && std::find(levels.begin(), levels.end(), level->choice.text) != levels.end() ? Tri::yes : Tri::undetermined;
+  });
 }
 
+}  // namespace
+
+Clue hip_taken_off(const Answers& answers, Side side) { return taken_off_at(answers, side, {"at_hip"}); }
+
+Clue knee_taken_off(const Answers& answers, Side side) { return taken_off_at(answers, side, {"at_hip", "through_thigh", "at_knee"}); }
+
 Clue foot_taken_off(const Answers& answers, Side side) {
-  return unasked(answers.chosen("body.limb_level", side, {"at_hip", "through_thigh", "at_knee", "through_shin", "at_ankle"}));
+  return taken_off_at(answers, side, {"at_hip", "through_thigh", "at_knee", "through_shin", "at_ankle"});
 }
 
 std::string_view part_complained_of(const Answers& answers) {

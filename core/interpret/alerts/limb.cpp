@@ -363,8 +363,8 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   // Dead tissue, or pain at rest, beside a pulse that is lost is urgent at any age: over two weeks it is alert.clti. Younger, or of an age
   // that nobody told, the more urgent of the two neighbours has it (our own rule; the pages have a gate of two weeks between them).
   const Clue dead = dead_tissue(answers, side);
-  const bool known_long = long_pain || answers.yes("history.foot_ulcer_over_2_weeks", side).is_yes() || over_two_weeks(answers).is_yes();
-  if (!raised.clue.is_yes() && !known_long && (dead.is_yes() || rest_pain.is_yes())) {
+  const auto known_long = [&] { return long_pain || answers.yes("history.foot_ulcer_over_2_weeks", side).is_yes() || over_two_weeks(answers).is_yes(); };
+  if (!raised.clue.is_yes() && (dead.is_yes() || rest_pain.is_yes()) && !known_long()) {
     const Clue no_flow = dead.is_yes() ? pulses_lost(answers, side) : every({dorsal, tibial});
     if (no_flow.is_yes()) {
       raised.clue = every({no_flow, dead.is_yes() ? dead : rest_pain});
@@ -386,8 +386,9 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
       raised.clue.because.add(FindingTrail::of(view.trails().findings, view.at(item, side)));
     }
   }
-  if (raised.clue.is_yes() && foot_taken_off(answers, side).is_yes()) {
+  if (const Clue gone = raised.clue.is_yes() ? foot_taken_off(answers, side) : Clue{}; gone.is_yes()) {
     raised.what = "stump";
+    raised.clue.because.add(gone.because);
   }
   return raised;
 }

@@ -69,7 +69,9 @@ Raised broken_bone(const Answers& answers, Side side) {
   }
   raised.clue = led_by(bent, {seen});
   raised.clue.because.add(seen.is_yes() ? seen.because : FindingTrail{});
-  raised.what = seen.is_yes() ? "seen" : (foot_taken_off(answers, side).is_yes() ? "stump" : "raised");
+  const Clue gone = bent.is_yes() && !seen.is_yes() ? foot_taken_off(answers, side) : Clue{};
+  raised.clue.because.add(gone.is_yes() ? gone.because : FindingTrail{});
+  raised.what = seen.is_yes() ? "seen" : (gone.is_yes() ? "stump" : "raised");
   if (of_no_side && !bent.is_yes()) {
     raised.of_no_side = true;
     raised.what = "seen_no_side";
