@@ -12,6 +12,7 @@
 #include <iterator>
 #include <string>
 #include <tuple>
+#include <utility>
 
 namespace limbledger::interpret {
 
@@ -66,8 +67,10 @@ constexpr std::array left_then_right{Side::left, Side::right};
          std::none_of(item->ordinary->begin(), item->ordinary->end(), [&](const model::Word& one) { return one.text == choice->choice.text; });
 }
 
-// A no holds by the answers that are one; where none is left it is open, and what was found is named.
+// A no holds by the answers that are one; where none is left it is open, and what was found is named. What counted for a yes without
+// pointing to it is named once it stands.
 void keep_only_true_noes(const View& view, Clue& clue) {
+  clue.because.add(clue.is_yes() ? clue.quiet : FindingTrail{});
   const auto other = [&](const model::Finding* finding) { return speaks_for_another(view, *finding); };
   if (!clue.is_no() || !clue.against.any(other)) {
     return;
@@ -297,9 +300,9 @@ void add_more_alarming(const View& kept, const View& view, const std::vector<std
   const Answers answers(view);
   std::vector<JudgedFlag> judged;
   judged.reserve(2 * all_red_flags().size());
-  // Of left and right: asked after, and something was found there.
-  const std::array interest{of_interest(view, Side::left), of_interest(view, Side::right)};
+  const std::array interest{of_interest(view, Side::left), of_interest(view, Side::right)};  // asked after, and something was found there
   const std::array found{view.has_side(Side::left), view.has_side(Side::right)};
+  const bool film_of_no_side = !interest[0] && !interest[1] && !view.at("history.film_result", Side::midline).empty();
   for (const RedFlag& flag : all_red_flags()) {
     const reference::AlertRow* row = view.edition().alert(flag.alert);
     if (row == nullptr) {
@@ -309,17 +312,22 @@ void add_more_alarming(const View& kept, const View& view, const std::vector<std
       judged.push_back({&flag, row, std::nullopt, flag.judge(answers, Side::midline)});
       keep_only_true_noes(view, judged.back().raised.clue);
     }
+    bool of_no_side = false;
     for (const Side side : left_then_right) {
       if (!flag.sided) {
         break;
       }
       const std::size_t at = side == Side::left ? 0 : 1;
-      if (!interest[at] && !found[at]) {
+      if (!interest[at] && !found[at] && !film_of_no_side) {
         continue;  // nothing found there could point to it
       }
       Raised raised = flag.judge(answers, side);
       keep_only_true_noes(view, raised.clue);
-      if (interest[at] || (!raised.clue.is_no() && points_here(raised.clue, side))) {
+      if (raised.of_no_side && raised.clue.is_yes()) {  // once
+        if (!std::exchange(of_no_side, true)) {
+          judged.push_back({&flag, row, std::nullopt, std::move(raised)});
+        }
+      } else if (interest[at] || (!raised.clue.is_no() && points_here(raised.clue, side))) {
         judged.push_back({&flag, row, side, std::move(raised)});
       }
     }

@@ -1,9 +1,11 @@
 #include "core/interpret/alerts/answers.hpp"
 
+#include "core/interpret/alerts/circumstances.hpp"
 #include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/body.hpp"
 
 #include <algorithm>
+#include <array>
 
 namespace limbledger::interpret {
 
@@ -76,6 +78,25 @@ class Recorded {
   return clue;
 }
 
+// Examined, and with a remark on how: guarded, with little effort, with poor contact, or perhaps beside the landmark. Whatever it is,
+// what was not found may be there all the same (our own reading, for all dangers alike).
+[[nodiscard]] bool any_held_back(Findings findings) {
+  return std::any_of(findings.begin(), findings.end(), [](const model::Finding* one) { return one->quality && !one->quality->empty() && settles(*one); });
+}
+
+// A pulse that was written as not felt where the foot is gone says nothing of blood.
+[[nodiscard]] bool is_pulse(const model::Item* item) { return item != nullptr && item->item.text.starts_with("vessel.pulse_"); }
+
+[[nodiscard]] Clue left_undecided(Clue clue, const FindingTrail& by) {
+  clue.value = Tri::undetermined;
+  clue.open = clue.because;
+  clue.open.add(clue.against);
+  clue.open.add(by);
+  clue.because.clear();
+  clue.against.clear();
+  return clue;
+}
+
 [[nodiscard]] Clue hear_item(const View& view, const model::Item* item, std::string_view name, Side side, const Says& says) {
   const Recorded recorded(view, item, name, side);
   Clue clue;
@@ -84,12 +105,11 @@ class Recorded {
     clue.value = hear(recorded.findings(), says_any, says).as_tri();
     const auto all = FindingTrail::of(view.trails().findings, recorded.findings());
     (clue.is_yes() ? clue.because : (clue.is_no() ? clue.against : clue.open)) = all;
-    if (const OpenBody* body = clue.is_no() ? taken_off(view, item, side) : nullptr) {
-      clue.value = Tri::undetermined;
-      clue.open = clue.against;
-      clue.open.add({view.trails().findings, body->finding});
-      clue.against.clear();
-      return clue;
+    if (const OpenBody* body = clue.is_no() || (clue.is_yes() && is_pulse(item)) ? taken_off(view, item, side) : nullptr) {
+      return left_undecided(clue, {view.trails().findings, body->finding});
+    }
+    if (clue.is_no() && any_held_back(recorded.findings())) {
+      return left_undecided(clue, {});
     }
     if (clue.value != Tri::undetermined) {
       return clue;
@@ -104,6 +124,31 @@ class Recorded {
     clue.ask = to_be_asked(view, item, side).ask;
   }
   return clue;
+}
+
+}  // namespace
+
+namespace {
+
+// Only who feels it knows of it. Of a leg, and of the back.
+constexpr std::array<ItemKey, 9> pains_of_leg{"history.pain_out_of_proportion", "knee.stretch_pain_calf", "leg.stretch_pain_back", "leg.stretch_pain_front",
+                                              "leg.stretch_pain_outer", "leg.stretch_pain_deep", "history.rest_pain_foot", "history.rest_pain_over_2_weeks",
+                                              "history.exertional_groin_pain"};
+constexpr std::array<ItemKey, 3> pains_of_back{"history.back_pain", "history.pain_below_knee", "history.leg_pain_both"};
+
+template <std::size_t Size>
+[[nodiscard]] bool is_among(const ItemKey& item, const std::array<ItemKey, Size>& items) {
+  return std::any_of(items.begin(), items.end(), [&](const ItemKey& one) { return one.key() == item.key(); });
+}
+
+// The no of who cannot tell of pain is none.
+[[nodiscard]] Clue unless_untold(const Answers& answers, const ItemKey& item, Side side, Clue clue) {
+  const bool of_leg = clue.is_no() && is_among(item, pains_of_leg);
+  if (!of_leg && !(clue.is_no() && is_among(item, pains_of_back))) {
+    return clue;
+  }
+  const Clue hidden = of_leg ? cannot_tell_of_pain(answers, side) : cannot_speak_for_pain(answers);
+  return hidden.is_yes() ? left_undecided(clue, hidden.because) : clue;
 }
 
 }  // namespace
@@ -136,7 +181,15 @@ Clue Answers::hear_as(const ItemKey& item, Side side, const Says& says) const {
 
 Clue Answers::yes(const ItemKey& item, Side side) const {
   const model::Item* known = view_.edition().item_of(item);
-  return nothing_of(view_, known) ? to_be_asked(view_, known, side) : hear_item(view_, known, item.name(), side, &says_answer);
+  return nothing_of(view_, known) ? to_be_asked(view_, known, side)
+                                  : unless_untold(*this, item, side, hear_item(view_, known, item.name(), side, &says_answer));
+}
+
+Clue Answers::no(const ItemKey& item, Side side) const {
+  return hear_as(item, side, [](const model::Finding& finding) {
+    const auto* answer = std::get_if<model::Answer>(&finding.value);
+    return answer == nullptr || answer->answer == model::AnswerWord::unsure ? not_said() : said(answer->answer == model::AnswerWord::no);
+  });
 }
 
 Clue Answers::positive(const ItemKey& item, Side side) const {
@@ -211,6 +264,20 @@ Clue Answers::count_at_least(const ItemKey& item, std::int64_t least, Side side)
   });
 }
 
+Clue Answers::count_below(const ItemKey& item, std::int64_t less_than, Side side) const {
+  return hear_as(item, side, [less_than](const model::Finding& finding) {
+    const auto* count = std::get_if<model::CountValue>(&finding.value);
+    return count == nullptr ? not_said() : said(count->count.steps < less_than);
+  });
+}
+
+Clue Answers::colder_than(std::int64_t tenths) const {
+  return hear_as("general.temperature", Side::midline, [tenths](const model::Finding& finding) {
+    const auto* temperature = std::get_if<model::Temperature>(&finding.value);
+    return temperature == nullptr || !temperature->cel ? not_said() : said(temperature->cel->steps < tenths);
+  });
+}
+
 Clue Answers::warm_at_least(std::int64_t tenths) const { return heat_at_least("general.temperature", tenths); }
 Clue Answers::warmest_at_least(std::int64_t tenths) const { return heat_at_least("general.temperature_highest_7_days", tenths); }
 
@@ -243,6 +310,8 @@ Clue Answers::tried(const ItemKey& item, Side side, const std::function<Tri(cons
     if (said == Tri::yes) {
       clue.value = Tri::yes;
       clue.because.add({view_.trails().findings, finding});
+    } else if (said == Tri::no && finding->quality && !finding->quality->empty()) {
+      clue.open.add({view_.trails().findings, finding});
     } else if (said == Tri::no && !clue.is_yes()) {
       clue.value = Tri::no;
       clue.against.add({view_.trails().findings, finding});

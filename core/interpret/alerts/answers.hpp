@@ -1,5 +1,6 @@
 // Recorded answers as clues. A group entry, a carried-over value and what the person alone reported give neither yes nor no;
-// a reason why something was not done gives neither; two that disagree give neither. Angles in 0.1 degree.
+// a reason why something was not done gives neither; two that disagree give neither. What was examined with a held-back or doubtful hand
+// (any `quality`) gives a yes and no no, nor does the no about pain of who cannot tell of it. Angles in 0.1 degree.
 #pragma once
 
 #include "core/interpret/alerts/clue.hpp"
@@ -39,6 +40,8 @@ enum class Known : std::uint8_t {
   wound_infected,
   hurt_lately,
   fever,
+  unable_to_speak_for_pain,
+  untold_pain,
   fever_of_child
 };
 inline constexpr std::size_t known_count = static_cast<std::size_t>(Known::fever_of_child) + 1;
@@ -52,6 +55,8 @@ class Answers {
   [[nodiscard]] const Reading* motion(const model::Item& item, model::Side side) const;
 
   [[nodiscard]] Clue yes(const ItemKey& item, model::Side side = model::Side::midline) const;
+  // Where the no is the alarming answer: yes for a no, however it was examined.
+  [[nodiscard]] Clue no(const ItemKey& item, model::Side side = model::Side::midline) const;
   [[nodiscard]] Clue positive(const ItemKey& item, model::Side side) const;
   [[nodiscard]] Clue chosen(const ItemKey& item, model::Side side, std::initializer_list<std::string_view> choices) const;
   [[nodiscard]] Clue graded(const ItemKey& item, model::Side side, std::initializer_list<std::string_view> grades) const;
@@ -60,10 +65,12 @@ class Answers {
   // Yes with all that say yes; else nothing is said, and nothing asked.
   [[nodiscard]] Clue any_yes(std::initializer_list<ItemKey> items, model::Side side) const;
   [[nodiscard]] Clue count_at_least(const ItemKey& item, std::int64_t least, model::Side side = model::Side::midline) const;
+  [[nodiscard]] Clue count_below(const ItemKey& item, std::int64_t less_than, model::Side side = model::Side::midline) const;
   [[nodiscard]] Clue longer_than(const ItemKey& item, model::Side side, std::int64_t mm) const;
   [[nodiscard]] Clue pressure_below(const ItemKey& item, std::int64_t mm_hg) const;
   // Tenths of a degree Celsius.
   [[nodiscard]] Clue warm_at_least(std::int64_t tenths) const;
+  [[nodiscard]] Clue colder_than(std::int64_t tenths) const;
   [[nodiscard]] Clue warmest_at_least(std::int64_t tenths) const;  // the highest of the last seven days
   // Tried, and stopped by one of these reasons: yes. Done: no.
   [[nodiscard]] Clue stopped(const ItemKey& item, model::Side side, std::initializer_list<model::WhyNot> reasons) const;

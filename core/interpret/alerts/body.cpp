@@ -135,6 +135,12 @@ Raised cauda_equina(const Answers& answers, Side) {
   // Pain down both legs from the back, and new.
   const Clue both_legs = unasked(every({answers.yes("history.leg_pain_both"), root_pain, of_short_history(answers)}));
   raised.clue = led_by(either({saddle, bladder, two_sided}), {told_more, both_legs});
+  // Pain down both legs from the back, and nobody said since when: that is asked, and the rest is no no.
+  if (const Clue legs = answers.yes("history.leg_pain_both"); !raised.clue.is_yes() && legs.is_yes() && root_pain.is_yes() && both_legs.value == Tri::undetermined) {
+    raised.clue = left_open(raised.clue, legs);
+    raised.clue.because.add(legs.because);
+    raised.clue.ask.add(answers.count_at_least("history.weeks_since_onset", short_history_weeks + 1).ask);
+  }
   // Weakness of both legs without any pain is not on the page as a sign alone; what would make it one is asked.
   const bool told = changed.is_yes() || (weak.is_yes() && !root_pain.is_yes());
   if (raised.clue.value == Tri::undetermined && !back.is_yes() && !told) {
@@ -177,7 +183,7 @@ Raised tumour(const Answers& answers, Side) {
   const Clue felt = of_complaint([&](Side side) { return answers.yes("skin.lump", side); });
   const Clue lump = unasked(at_knee.value == Tri::undetermined && felt.is_no() ? felt : at_knee);
   const Clue at_night = answers.yes("history.night_pain");
-  const Clue night = every({at_night, either({negate(answers.yes("history.night_pain_relieved_by_turning")), answers.yes("history.night_pain_getting_worse")})});
+  const Clue night = every({at_night, either({answers.no("history.night_pain_relieved_by_turning"), answers.yes("history.night_pain_getting_worse")})});
   const Clue lost = answers.yes("history.weight_loss");
   const Clue cancer = answers.yes("history.cancer_known");
   const Clue known = unasked(cancer);

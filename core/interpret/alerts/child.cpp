@@ -11,10 +11,23 @@ namespace limbledger::interpret {
 
 using model::Side;
 
+namespace {
+
+// Nobody knows which hip the film shows: one line, and neither is walked on.
+void say_of_no_side(const FilmShows& film, Raised& raised) {
+  if (film.of_no_side && raised.what.ends_with("seen")) {
+    raised.of_no_side = true;
+    raised.what = raised.urgency == AlertClass::now ? "unstable_seen_no_side" : "seen_no_side";
+  }
+}
+
+}  // namespace
+
 Raised hip_slip(const Answers& answers, Side side) {
   Raised raised;
-  const Clue seen = answers.chosen("history.film_result", side, {"hip_slip_seen"});
-  raised.applies = seen.is_yes() ? Tri::yes : answers.aged(slip_from, slip_to);  // what a film shows asks for no age
+  const FilmShows film = film_shows(answers, side, {"hip_slip_seen"});
+  const Clue& seen = film.clue;
+  raised.applies = seen.is_yes() ? Tri::yes : (hip_taken_off(answers, side).is_yes() ? Tri::no : answers.aged(slip_from, slip_to));  // what a film shows asks for no age
   if (raised.applies == Tri::no) {
     return raised;
   }
@@ -31,6 +44,11 @@ Raised hip_slip(const Answers& answers, Side side) {
     raised.urgency = AlertClass::now;
     raised.interrupts = true;
     raised.what = lost.is_yes() ? "unstable" : (seen.is_yes() ? "unstable_seen" : "unstable_turned_out");
+    raised.clue.because.add(cannot_walk(answers).because);
+  }
+  if (raised.clue.is_yes()) {
+    raised.clue.because.add(seen.is_yes() ? seen.because : FindingTrail{});
+    say_of_no_side(film, raised);
   }
   return raised;
 }
@@ -47,7 +65,7 @@ Raised limping_child(const Answers& answers, Side) {
   const Clue sign = either({fever_of_child(answers), answers.yes("history.unwell"), cannot_stand(answers), answers.yes("history.night_pain"),
                             answers.yes("history.weight_loss"), over_two_weeks(answers), unasked(bone), unasked(pain)});
   // The rest of the red list counts where it was answered, and is not asked after here.
-  const Clue unseen = every({answers.count_at_least("history.limp_days", limp_unseen_days + 1), negate(answers.yes("history.limp_seen_before"))});
+  const Clue unseen = every({answers.count_at_least("history.limp_days", limp_unseen_days + 1), answers.no("history.limp_seen_before")});
   const Clue lump = both([&](Side side) { return answers.yes("skin.lump", side); });
   const Clue told = led_by(answers.any_yes({"history.pain_severe_sudden", "history.fatigue", "history.night_sweats", "general.pallor"}, Side::midline), {unseen, lump});
   const Clue still = both([&](Side side) { return leg_not_moved(answers, side); });
@@ -80,7 +98,7 @@ Raised limping_child(const Answers& answers, Side) {
 
 Raised perthes(const Answers& answers, Side side) {
   Raised raised;
-  raised.applies = answers.aged(perthes_from, perthes_to);
+  raised.applies = hip_taken_off(answers, side).is_yes() ? Tri::no : answers.aged(perthes_from, perthes_to);
   if (raised.applies == Tri::no) {
     return raised;
   }
@@ -112,7 +130,7 @@ Raised inflicted_injury(const Answers& answers, Side) {
     return either({bone_tender(answers, side), bone_tender_at_shaft(answers, side), bone_tender_at_ankle(answers, side), bone_tender_at_foot(answers, side),
                    answers.yes("knee.look_deformity", side), answers.yes("knee.bruising", side),
                    foot_deformed(answers, side), answers.yes("skin.bruises", side),
-                   answers.chosen("history.film_result", side, {"knee_fracture_seen", "shaft_fracture_seen", "hip_fracture_seen"}),
+                   film_shows(answers, side, {"knee_fracture_seen", "shaft_fracture_seen", "hip_fracture_seen"}).clue,
                    answers.chosen("knee.look_swelling_spread", side, {"whole_limb"})});
   };
   const Clue hurt = unasked(either({hurt_at(Side::left), hurt_at(Side::right)}));
@@ -126,6 +144,10 @@ Raised inflicted_injury(const Answers& answers, Side) {
 }
 
 namespace {
+
+[[nodiscard]] bool held_back_at(const Reading* reading) {
+  return std::any_of(reading->findings.begin(), reading->findings.end(), [](const model::Finding* one) { return one->quality && !one->quality->empty(); });
+}
 
 // How far a hip opens with the knee bent: less than 60 degrees after three months, or 20 less than the other.
 [[nodiscard]] Clue opens_too_little(const Answers& answers, Side side) {
@@ -157,6 +179,10 @@ namespace {
                   : (other->high - here->low < abduction_differs * thousandths ? Tri::no : Tri::undetermined);
   }
   clue.value = or_(little, differs);
+  if (clue.is_no() && (held_back_at(here) || (other != nullptr && held_back_at(other)))) {
+    clue.value = Tri::undetermined;
+    clue.open.add(FindingTrail::of(view.trails().findings, here->findings));
+  }
   FindingTrail measured = FindingTrail::of(view.trails().findings, here->findings);
   if (other != nullptr && little != Tri::yes) {
     measured.add(FindingTrail::of(view.trails().findings, other->findings));
@@ -174,7 +200,7 @@ namespace {
 // A hip that never was in its socket, found after the first weeks. Uneven folds say little and count for nothing.
 Raised late_dislocation(const Answers& answers, Side side) {
   Raised raised;
-  raised.applies = answers.aged(0, late_dislocation_to);
+  raised.applies = hip_taken_off(answers, side).is_yes() ? Tri::no : answers.aged(0, late_dislocation_to);
   if (raised.applies == Tri::no) {
     return raised;
   }

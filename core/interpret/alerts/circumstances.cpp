@@ -15,6 +15,7 @@ using model::WhyNot;
 namespace {
 
 constexpr std::int64_t days_a_week = 7;
+constexpr std::int64_t highest_age = 200;
 
 // Days since the recorded injury, as far as they are known.
 [[nodiscard]] Tri injured_within(const View& view, std::int64_t days) {
@@ -28,6 +29,11 @@ constexpr std::int64_t days_a_week = 7;
     return Tri::undetermined;
   }
   return most <= days ? Tri::yes : (least > days ? Tri::no : Tri::undetermined);
+}
+
+// Read with a remark on how: a limb that was held back may have more or less than was read, so no difference is no answer.
+[[nodiscard]] bool held_back_reading(const Reading& reading) {
+  return std::any_of(reading.findings.begin(), reading.findings.end(), [](const model::Finding* one) { return one->quality && !one->quality->empty(); });
 }
 
 // Less than the other side by more than the error of a difference; thousandths of a degree toward the named direction.
@@ -60,6 +66,9 @@ constexpr std::int64_t days_a_week = 7;
   clue.because.add(FindingTrail::of(view.trails().findings, other->findings));
   if (other->low - here->high > needed) {
     clue.value = Tri::yes;
+  } else if (other->high - here->low <= needed && (held_back_reading(*here) || held_back_reading(*other))) {
+    clue.open.add(clue.because);
+    clue.because.clear();
   } else if (other->high - here->low <= needed) {
     clue.value = Tri::no;
     std::swap(clue.because, clue.against);
@@ -118,7 +127,9 @@ Clue injured(const Answers& answers) {
 Clue hurt_lately(const Answers& answers) {
   return answers.once(Known::hurt_lately, Side::midline, [&]() -> Clue {
     const Clue hurt = injured(answers);
-    return hurt.value == Tri::undetermined && complains_of_something_recent(answers.view()) ? fact(Tri::yes) : hurt;
+    // A complaint alone makes nothing lately that is known to have begun long ago.
+    const bool old = answers.count_at_least("history.weeks_since_onset", lately_weeks + 1).is_yes();
+    return hurt.value == Tri::undetermined && !old && complains_of_something_recent(answers.view()) ? fact(Tri::yes) : hurt;
   });
 }
 
@@ -170,14 +181,14 @@ Clue walks_as(const Answers& answers, std::initializer_list<std::string_view> ga
 
 Clue cannot_walk(const Answers& answers) {
   return answers.once(Known::cannot_walk, Side::midline, [&]() -> Clue {
-    return led_by(negate(answers.count_at_least("gait.steps_now", 4)),
+    return led_by(answers.count_below("gait.steps_now", 4),
                   {walks_as(answers, {"will_not_walk"}), answers.yes("history.walking_lost"), refuses_weight(answers)});
   });
 }
 
 Clue cannot_stand(const Answers& answers) {
   return answers.once(Known::cannot_stand, Side::midline, [&]() -> Clue {
-    return led_by(negate(answers.count_at_least("gait.steps_now", 1)), {walks_as(answers, {"will_not_walk"}), refuses_weight(answers)});
+    return led_by(answers.count_below("gait.steps_now", 1), {walks_as(answers, {"will_not_walk"}), refuses_weight(answers)});
   });
 }
 
@@ -326,7 +337,12 @@ namespace {
 // Only an answer that is known to be reliable is a no: unsure, and nobody able to judge it, are not.
 bool reliable_in_doubt(const View& view) {
   const auto& spoke = view.exam().who_spoke;
-  if (spoke && spoke->reliable && *spoke->reliable != model::Reliable::yes) {
+  const bool of_others = spoke && !spoke->who.text.starts_with("self");
+  if (spoke && (spoke->reliable ? *spoke->reliable != model::Reliable::yes : of_others)) {
+    return true;  // said by another, and nobody said how reliably
+  }
+  const auto& interpreter = view.exam().interpreter;
+  if (interpreter && interpreter->kind == model::InterpreterKind::child) {
     return true;
   }
   const Findings all = view.at("general.answers_reliable", Side::midline);
@@ -339,17 +355,106 @@ bool reliable_in_doubt(const View& view) {
 
 }  // namespace
 
-Clue cannot_tell_of_pain(const Answers& answers, Side side) {
-  const bool too_young = answers.aged(0, tells_of_pain_from - 1) == Tri::yes;
-  return led_by(Clue{}, {negate(answers.yes("general.answers_reliable")),
-                         answers.chosen("general.consciousness", Side::midline, {"mind_new_confusion", "mind_voice", "mind_pain", "mind_none"}),
-                         answers.yes("body.feeling_lost", side), answers.yes("body.paralysis", side),
-                         answers.chosen("nerve.sensation_loss_level", side, {"loss_whole_foot_or_more"}), answers.chosen("history.knee_rule_exclusions", Side::midline, {"altered_consciousness"}),
-                         fact(reliable_in_doubt(answers.view())), fact(too_young)});
+namespace {
+
+// Too young, or perhaps so. Of somebody whose age is not known an exam of a small child alone says so: every adult without a day of
+// birth would else be unable to answer.
+bool perhaps_too_young(const Answers& answers) {
+  const Tri small = answers.aged(0, tells_of_pain_from - 1);
+  if (small != Tri::undetermined || answers.aged(0, highest_age) == Tri::yes) {
+    return small != Tri::no;
+  }
+  const View& view = answers.view();
+  const std::string& why = view.exam().complaint.text;
+  const auto told = [&](std::string_view item) {
+    return !view.at(item, Side::left).empty() || !view.at(item, Side::right).empty() || !view.at(item, Side::midline).empty();
+  };
+  return why == "infant_hip" || why == "limping_child" || why == "child_alignment" || told("history.moves_about") || told("history.child_not_moving_leg") ||
+         told("history.walking_age_months") || told("hip.ortolani") || told("hip.barlow") || told("hip.leg_not_moved");
 }
 
+}  // namespace
+
+Clue cannot_speak_for_pain(const Answers& answers) {
+  return answers.once(Known::unable_to_speak_for_pain, Side::midline, [&]() -> Clue {
+    return led_by(Clue{}, {answers.no("general.answers_reliable"),
+                           answers.chosen("general.consciousness", Side::midline, {"mind_new_confusion", "mind_voice", "mind_pain", "mind_none"}),
+                           answers.chosen("history.knee_rule_exclusions", Side::midline, {"altered_consciousness"}), answers.yes("history.memory_poor"),
+                           fact(reliable_in_doubt(answers.view())), fact(perhaps_too_young(answers))});
+  });
+}
+
+Clue cannot_tell_of_pain(const Answers& answers, Side side) {
+  return answers.once(Known::untold_pain, side, [&]() -> Clue {
+    return led_by(Clue{}, {cannot_speak_for_pain(answers), answers.yes("body.feeling_lost", side), answers.yes("body.paralysis", side),
+                           answers.chosen("nerve.sensation_loss_level", side, {"loss_whole_foot_or_more"})});
+  });
+}
+
+Clue dead_tissue(const Answers& answers, Side side) {
+  return led_by(answers.chosen("skin.gangrene", side, {"gangrene_dry", "gangrene_wet"}), {answers.yes("skin.black_toe", side)});
+}
+
+Clue pulses_lost(const Answers& answers, Side side) {
+  constexpr ItemKey dorsal_item = "vessel.pulse_dorsalis_pedis";
+  constexpr ItemKey tibial_item = "vessel.pulse_posterior_tibial";
+  const Clue dorsal = pulse_absent(answers, dorsal_item, side);
+  const Clue tibial = pulse_absent(answers, tibial_item, side);
+  const auto full = [&](const ItemKey& item) { return answers.graded(item, side, {"2", "3"}).is_yes(); };
+  Clue lost;
+  if ((dorsal.is_yes() && !full(tibial_item)) || (tibial.is_yes() && !full(dorsal_item))) {
+    lost.value = Tri::yes;
+    lost.because = dorsal.because;
+    lost.because.add(tibial.because);
+    lost.because.add(FindingTrail::of(answers.view().trails().findings, answers.view().at(dorsal.is_yes() ? tibial_item.name() : dorsal_item.name(), side)));
+  }
+  return lost;
+}
+
+FilmShows film_shows(const Answers& answers, Side side, std::initializer_list<std::string_view> choices) {
+  constexpr ItemKey film = "history.film_result";
+  FilmShows shows{answers.chosen(film, side, choices)};
+  const bool of_this_side = shows.clue.because.any([&](const model::Finding* one) { return one->side == side; });
+  if (!shows.clue.is_yes() || side == Side::midline || of_this_side) {
+    shows.of_no_side = shows.clue.is_yes() && side == Side::midline;
+    return shows;
+  }
+  const auto& complaint = answers.view().exam().side;
+  if (!complaint || *complaint == Side::midline) {
+    shows.of_no_side = true;
+  } else if (*complaint != side) {
+    shows.clue = Clue{};
+  }
+  return shows;
+}
+
+bool hurt_long_ago(const Answers& answers) {
+  const Tri lately = injured_within(answers.view(), lately_weeks * days_a_week);
+  if (lately != Tri::undetermined) {
+    return lately == Tri::no;
+  }
+  const Clue told = led_by(answers.yes("history.fall_or_blow"), {negate(answers.chosen("history.mechanism", Side::midline, {"no_injury"}))});
+  return told.is_yes() && injured(answers).is_no();
+}
+
+namespace {
+
+// Asked for by many dangers and recorded of few people: nothing is kept where it was not.
+Clue taken_off_at(const Answers& answers, Side side, std::initializer_list<std::string_view> levels) {
+  return answers.tried("body.limb_level", side, [levels](const model::Finding& finding) {
+    const auto* level = std::get_if<model::Choice>(&finding.value);
+    return level != nullptr && std::find(levels.begin(), levels.end(), level->choice.text) != levels.end() ? Tri::yes : Tri::undetermined;
+  });
+}
+
+}  // namespace
+
+Clue hip_taken_off(const Answers& answers, Side side) { return taken_off_at(answers, side, {"at_hip"}); }
+
+Clue knee_taken_off(const Answers& answers, Side side) { return taken_off_at(answers, side, {"at_hip", "through_thigh", "at_knee"}); }
+
 Clue foot_taken_off(const Answers& answers, Side side) {
-  return unasked(answers.chosen("body.limb_level", side, {"at_hip", "through_thigh", "at_knee", "through_shin", "at_ankle"}));
+  return taken_off_at(answers, side, {"at_hip", "through_thigh", "at_knee", "through_shin", "at_ankle"});
 }
 
 std::string_view part_complained_of(const Answers& answers) {

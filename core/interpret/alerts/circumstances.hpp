@@ -63,9 +63,26 @@ namespace limbledger::interpret {
 [[nodiscard]] std::string_view ischaemia_grade(const Answers& answers, model::Side side);
 // The region of the complaint, or none: hip, knee, leg, ankle, foot, pelvis.
 [[nodiscard]] std::string_view part_complained_of(const Answers& answers);
-// Nobody tells of pain here: not awake, not reliable, too young to say what exceeds a hurt, or a leg without feeling. That none is told
+// Nobody tells of pain here: not awake, not reliable, perhaps too young to say what exceeds a hurt, told by others, or a leg without feeling. That none is told
 // of is then no answer (BOAST_ACS; rule acs/boast2014). No is never said, and nothing is asked.
 [[nodiscard]] Clue cannot_tell_of_pain(const Answers& answers, model::Side side);
+// The same of the person alone, not of the leg: awake, reliable, old enough, of clear memory, and speaking for themselves.
+[[nodiscard]] Clue cannot_speak_for_pain(const Answers& answers);
+// Dead tissue of this foot: gangrene or a black toe. No is the choice that says none.
+[[nodiscard]] Clue dead_tissue(const Answers& answers, model::Side side);
+// A pulse of the foot is lost and the other is not full: not felt, weak, or nobody felt for it. No is never said.
+[[nodiscard]] Clue pulses_lost(const Answers& answers, model::Side side);
+// What a film shows of this side. One that was recorded of no side is of the side complained of; where none is, of nobody knows which.
+struct FilmShows {
+  Clue clue;
+  bool of_no_side = false;
+};
+[[nodiscard]] FilmShows film_shows(const Answers& answers, model::Side side, std::initializer_list<std::string_view> choices);
+// A break that a dated injury of more than six weeks ago made is known.
+[[nodiscard]] bool hurt_long_ago(const Answers& answers);
+// The joint is gone with the limb, or the foot alone.
+[[nodiscard]] Clue hip_taken_off(const Answers& answers, model::Side side);
+[[nodiscard]] Clue knee_taken_off(const Answers& answers, model::Side side);
 // Recorded as gone from the ankle up, or higher.
 [[nodiscard]] Clue foot_taken_off(const Answers& answers, model::Side side);
 // Ankle, foot or shin newly out of shape.

@@ -30,6 +30,7 @@ Clue either(std::initializer_list<Clue> clues) {
       out.against.add(clue.against);
     } else if (clue.value == out.value) {
       out.because.add(clue.because);
+      out.quiet.add(clue.quiet);
       if (out.value == Tri::undetermined) {
         join_open(out, clue);
       }
@@ -51,6 +52,7 @@ Clue every(std::initializer_list<Clue> clues) {
       continue;
     }
     out.because.add(clue.because);
+    out.quiet.add(clue.quiet);
     if (clue.value == Tri::undetermined) {
       join_open(out, clue);
     }
@@ -69,12 +71,11 @@ Clue negate(Clue clue) {
 
 Clue led_by(const Clue& lead, std::initializer_list<Clue> others) {
   Clue out = lead;
-  if (!lead.is_yes()) {
-    for (const Clue& other : others) {
-      if (other.is_yes()) {
-        out = out.is_yes() ? out : fact(Tri::yes);
-        out.because.add(other.because);
-      }
+  for (const Clue& other : others) {
+    if (other.is_yes()) {
+      out = out.is_yes() ? out : fact(Tri::yes);
+      out.because.add(other.because);
+      out.quiet.add(other.quiet);
     }
   }
   if (out.value == Tri::undetermined) {
@@ -86,6 +87,9 @@ Clue led_by(const Clue& lead, std::initializer_list<Clue> others) {
 }
 
 Clue circumstance(Clue clue) {
+  if (clue.is_yes()) {
+    clue.quiet.add(clue.because);
+  }
   clue.because.clear();
   clue.against.clear();
   clue.ask.clear();

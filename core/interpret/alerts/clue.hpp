@@ -15,6 +15,7 @@ struct Clue {
   bool hinted = false;   // a yes that settles nothing (kiosk, carried over) points to it
   FindingTrail because;  // what says yes; also the parts that do while the whole is open
   FindingTrail against;  // what says no
+  FindingTrail quiet;    // what counts and points to nothing; named once it is raised
   FindingTrail open;     // recorded, and no answer: refused, not sure, reported by the person alone
   AskTrail ask;          // what is not recorded, or only reported
 
@@ -30,9 +31,9 @@ struct Clue {
 [[nodiscard]] Clue either(std::initializer_list<Clue> clues);
 [[nodiscard]] Clue every(std::initializer_list<Clue> clues);
 [[nodiscard]] Clue negate(Clue clue);
-// Yes if any says yes; else what the first says. Only the first is asked after.
+// Yes if any says yes, by all that do; else what the first says. Only the first is asked after.
 [[nodiscard]] Clue led_by(const Clue& lead, std::initializer_list<Clue> others);
-// Counts, but neither points to the danger nor is asked after, nor is its no an answer about the sign: an injury, a gait nobody
+// Counts and is named once it is raised, but neither points to the danger nor is asked after, nor is its no an answer about the sign: an injury, a gait nobody
 // looked at.
 [[nodiscard]] Clue circumstance(Clue clue);
 // Counts, points and is asked after; its no is no answer about the sign: a fever, a pregnancy, how long it has been.

@@ -24,7 +24,10 @@ namespace {
   const auto poor = [&](const ItemKey& item) { return answers.graded(item, side, {"0", "1"}); };
   Clue low = fact(ankle_pressure_low(answers.view(), side) == Tri::yes ? Tri::yes : Tri::undetermined);
   if (low.is_yes()) {
-    low.because = FindingTrail::of(answers.view().trails().findings, answers.view().at("vessel.pressure_posterior_tibial", side));
+    const View& view = answers.view();
+    low.because = FindingTrail::of(view.trails().findings, view.at("vessel.pressure_posterior_tibial", side));
+    low.because.add(FindingTrail::of(view.trails().findings, view.at("vessel.pressure_arm", side)));
+    low.because.add(FindingTrail::of(view.trails().findings, view.at("vessel.pressure_arm", other_side(side))));
   }
   const Clue dorsal = poor("vessel.pulse_dorsalis_pedis");
   const Clue tibial = poor("vessel.pulse_posterior_tibial");
@@ -66,7 +69,7 @@ void grade_wound(const Answers& answers, Side side, Raised& raised) {
     is("bone", {bone});
   } else if (poor.is_yes()) {
     is("poor_flow", {poor});
-  } else if (const Clue dry = led_by(answers.chosen("skin.gangrene", side, {"gangrene_dry"}), {answers.yes("skin.black_toe", side)}); dry.is_yes()) {
+  } else if (const Clue dry = dead_tissue(answers, side); dry.is_yes()) {
     is("dead", {dry});
   } else if (infected.is_yes() && deep.is_yes()) {
     is("moderate", {infected, deep});
@@ -89,6 +92,10 @@ Raised infected_foot(const Answers& answers, Side side) {
   raised.clue = every({wound, bare_no(either({answers.yes("history.diabetes"), numb_foot(answers, side)}))});
   if (raised.clue.is_yes()) {
     grade_wound(answers, side, raised);
+    if (const Clue gone = foot_taken_off(answers, side); gone.is_yes()) {
+      raised.what = raised.urgency == AlertClass::now ? "stump_now" : "stump";  // what is left is named, not a foot
+      raised.clue.because.add(gone.because);
+    }
   } else if (raised.clue.value == Tri::undetermined) {
     const bool sore = answers.any_yes({"skin.ulcer", "skin.black_toe"}, side).is_yes() || answers.chosen("skin.gangrene", side, {"gangrene_dry", "gangrene_wet"}).is_yes();
     if (!sore) {
@@ -118,41 +125,55 @@ Raised collapsing_foot(const Answers& answers, Side side) {
   if (raised.clue.value == Tri::undetermined && !hot.is_yes()) {
     raised.clue.because.clear();
   }
-  raised.what = raised.clue.is_yes() && foot_wound(answers, side).is_yes() ? "with_wound" : "raised";
+  const Clue wound = raised.clue.is_yes() ? foot_wound(answers, side) : Clue{};
+  raised.what = wound.is_yes() ? "with_wound" : "raised";
+  raised.clue.because.add(wound.is_yes() ? wound.because : FindingTrail{});
   return raised;
 }
 
-// Pain at rest, a sore or dead tissue for more than two weeks in a foot that blood hardly reaches, whatever the cause.
+// Pain at rest or a sore for more than two weeks in a foot that blood hardly reaches, whatever the cause. Dead tissue waits for no day:
+// under two weeks, or of an age that nobody told, it stands here beside poor pulses and, with a pulse lost, in alert.ali (our own rule).
 Raised lasting_ischaemia(const Answers& answers, Side side) {
   const Clue pain = answers.yes("history.rest_pain_over_2_weeks", side);
   const Clue sore = answers.yes("history.foot_ulcer_over_2_weeks", side);
-  const Clue dead = led_by(answers.chosen("skin.gangrene", side, {"gangrene_dry", "gangrene_wet"}), {answers.yes("skin.black_toe", side)});
-  const Clue dead_long = unasked(every({dead, over_two_weeks(answers)}));
+  const Clue dead = unasked(dead_tissue(answers, side));
+  const Clue rests_long = unasked(every({answers.yes("history.rest_pain_foot", side), over_two_weeks(answers)}));
+  const auto lost = [&](const ItemKey& item) { return dead.is_yes() ? pulse_absent(answers, item, side) : Clue{}; };
+  const Clue poor = led_by(poor_pulses(answers, side), {lost("vessel.pulse_dorsalis_pedis"), lost("vessel.pulse_posterior_tibial")});
+  const Clue threatened = led_by(either({pain, sore}), {dead, rests_long});
   Raised raised;
-  raised.clue = every({led_by(either({pain, sore}), {dead_long}), poor_pulses(answers, side)});
+  raised.clue = every({threatened, poor});
   // Pulses felt after an injury of days are no answer about weeks that nobody asked after.
   const bool asked = pain.value != Tri::undetermined || sore.value != Tri::undetermined || dead.is_yes();
   if (raised.clue.is_no() && !asked && hurt_lately(answers).is_yes()) {
     raised.clue.against.clear();
   }
-  raised.what = pain.is_yes() ? "raised" : (sore.is_yes() ? "sore" : "dead");
+  const bool long_dead = over_two_weeks(answers).is_yes();
+  raised.what = pain.is_yes() ? "raised" : (sore.is_yes() ? "sore" : (dead.is_yes() ? (long_dead ? "dead" : "dead_early") : "raised"));
+  if (raised.what == "dead" && raised.clue.is_yes()) {
+    raised.clue.because.add(over_two_weeks(answers).because);
+  }
+  if (const Clue gone = raised.clue.is_yes() ? foot_taken_off(answers, side) : Clue{}; gone.is_yes()) {
+    raised.what = "stump";
+    raised.clue.because.add(gone.because);
+  }
   return raised;
 }
 
 // Rutherford's classes, as far as what was recorded settles one; empty where it does not. Strength that was not looked at leaves it open.
 std::string_view ischaemia_grade(const Answers& answers, Side side) {
-  const Clue moves = answers.yes("ankle.movement", side);
+  const Clue still_foot = answers.no("ankle.movement", side);
   const auto power = [&](std::initializer_list<std::string_view> grades) {
     return either({answers.graded("nerve.power_ankle_dorsiflexion", side, grades), answers.graded("nerve.power_ankle_plantarflexion", side, grades)});
   };
-  const bool weak = moves.is_no() || answers.yes("nerve.foot_drop", side).is_yes() || power({"0", "1", "2", "3", "4", "4-", "4+"}).is_yes();
-  const bool strong = !weak && moves.is_yes();
+  const bool weak = still_foot.is_yes() || answers.yes("nerve.foot_drop", side).is_yes() || power({"0", "1", "2", "3", "4", "4-", "4+"}).is_yes();
+  const bool strong = !weak && still_foot.is_no();
   const auto lost = [&](std::initializer_list<std::string_view> levels) { return answers.chosen("nerve.sensation_loss_level", side, levels).is_yes(); };
   const bool beyond = lost({"loss_beyond_toes", "loss_whole_foot_or_more"});
   const bool felt = lost({"loss_none"});
-  const bool still = moves.is_no() && answers.graded("nerve.power_ankle_dorsiflexion", side, {"0"}).is_yes() &&
+  const bool still = still_foot.is_yes() && answers.graded("nerve.power_ankle_dorsiflexion", side, {"0"}).is_yes() &&
                      answers.graded("nerve.power_ankle_plantarflexion", side, {"0"}).is_yes();
-  if (still && lost({"loss_whole_foot_or_more"}) && answers.yes("vessel.doppler_venous_audible", side).is_no()) {
+  if (still && lost({"loss_whole_foot_or_more"}) && answers.no("vessel.doppler_venous_audible", side).is_yes()) {
     return "grade_3";
   }
   if (beyond || weak) {
@@ -162,8 +183,8 @@ std::string_view ischaemia_grade(const Answers& answers, Side side) {
     return "grade_2a";
   }
   if (strong && felt) {
-    const Clue heard = answers.yes("vessel.doppler_arterial_audible", side);
-    return heard.is_yes() ? "grade_1" : (heard.is_no() ? "grade_2a" : "");
+    const Clue silent = answers.no("vessel.doppler_arterial_audible", side);
+    return silent.is_no() ? "grade_1" : (silent.is_yes() ? "grade_2a" : "");
   }
   return "";
 }

@@ -17,6 +17,7 @@ namespace {
   Clue clue;
   const View& view = answers.view();
   FindingTrail tried;
+  const auto with_remark = [](const model::Finding* one) { return one->quality && !one->quality->empty(); };
   for (const std::string_view item : {"nerve.monofilament_great_toe", "nerve.monofilament_metatarsal_head_1", "nerve.monofilament_metatarsal_head_5",
                                       "nerve.toe_touch_great", "nerve.toe_touch_third", "nerve.toe_touch_fifth", "nerve.tuning_fork_great_toe",
                                       "nerve.tuning_fork_ankle"}) {
@@ -32,7 +33,7 @@ namespace {
     if (rule.result.outcome == Outcome::positive) {
       clue.value = Tri::yes;
       clue.because = tried;
-    } else if (rule.result.outcome == Outcome::negative && rule.result.flags.empty()) {
+    } else if (rule.result.outcome == Outcome::negative && rule.result.flags.empty() && !tried.any(with_remark)) {
       clue.value = Tri::no;
       clue.against = tried;
     }
@@ -109,7 +110,7 @@ Clue foot_hot(const Answers& answers, Side side) {
 
 Clue foot_wound(const Answers& answers, Side side) {
   return answers.once(Known::foot_wound, side, [&]() -> Clue {
-    const Clue broken = negate(answers.yes("skin.intact", side));
+    const Clue broken = answers.no("skin.intact", side);
     const Clue ulcer = answers.yes("skin.ulcer", side);
     const Clue gangrene = answers.chosen("skin.gangrene", side, {"gangrene_dry", "gangrene_wet"});
     return led_by(ulcer.value == Tri::undetermined && broken.is_no() ? broken : ulcer,
@@ -129,9 +130,9 @@ Clue wound_infected(const Answers& answers, Side side) {
 Clue whole_body_answers(const Answers& answers) {
   Clue out = fact(Tri::no);
   int signs = 0;
-  const Clue heat = led_by(answers.warm_at_least(fever_wound_tenths), {negate(answers.warm_at_least(temperature_low_tenths))});
+  const Clue heat = led_by(answers.warm_at_least(fever_wound_tenths), {answers.colder_than(temperature_low_tenths)});
   const Clue white = led_by(answers.count_at_least("general.lab_white_cells", white_cells_over + 1),
-                            {negate(answers.count_at_least("general.lab_white_cells", white_cells_under))});
+                            {answers.count_below("general.lab_white_cells", white_cells_under)});
   for (const Clue& one : {heat, answers.count_at_least("general.pulse_rate", pulse_sepsis_over + 1),
                           answers.count_at_least("general.respiratory_rate", breaths_over + 1), white}) {
     if (one.is_yes()) {

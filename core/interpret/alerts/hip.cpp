@@ -4,6 +4,8 @@
 #include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/alerts/red_flag.hpp"
 
+#include <utility>
+
 namespace limbledger::interpret {
 
 using model::Side;
@@ -58,17 +60,23 @@ namespace {
 
 // After an injury or a fall, or where nobody knows why the person stopped walking. Taking steps is no answer: undisplaced ones walk.
 Raised hip_fracture_old(const Answers& answers, Side side) {
-  const Clue seen = answers.chosen("history.film_result", side, {"hip_fracture_seen"});
+  const FilmShows film = film_shows(answers, side, {"hip_fracture_seen"});
+  const Clue& seen = film.clue;
   const Clue sign = sign_or_not_walking(answers, side, hip_sign(answers, side, seen));
   const Clue walks_not = cannot_walk(answers);
   // A fall these days needs no date; it is named among the grounds.
   const Clue fall = answers.yes("history.fall_recent");
   const Clue why = led_by(either({circumstance(hurt_lately(answers)), circumstance(walks_not)}), {fall});
-  const bool weak = answers.yes("history.frail").is_yes() || (answers.yes("history.memory_poor").is_yes() && walks_not.is_yes());
+  const Clue frail = answers.yes("history.frail");
+  const bool weak = frail.is_yes() || (answers.yes("history.memory_poor").is_yes() && walks_not.is_yes());
   Raised raised;
   // What is seen asks for no age: a break on the film, or a leg short and turned out after an injury.
   const bool lies_so = answers.chosen("hip.leg_attitude", side, {"attitude_short_turned_out"}).is_yes() && (fall.is_yes() || hurt_lately(answers).is_yes());
   raised.applies = weak || seen.is_yes() || lies_so ? Tri::yes : answers.aged(hip_fracture_from, 200);
+  if (hip_taken_off(answers, side).is_yes() && !seen.is_yes()) {
+    raised.applies = Tri::no;  // no hip is left there to break
+    return raised;
+  }
   raised.clue = every({why, sign});
   for (const Clue& told : {fall, walks_not}) {
     if (!raised.clue.is_no() && told.is_yes()) {
@@ -77,6 +85,17 @@ Raised hip_fracture_old(const Answers& answers, Side side) {
   }
   const bool by_look = !weak && answers.aged(hip_fracture_from, 200) != Tri::yes;
   raised.what = seen.is_yes() ? "seen" : (by_look ? "lies_so" : "raised");
+  if (raised.clue.is_yes()) {
+    // What chose the line, or let it apply at this age, stands among the grounds.
+    const bool old_enough = answers.aged(hip_fracture_from, 200) == Tri::yes;
+    const Clue lies = answers.chosen("hip.leg_attitude", side, {"attitude_short_turned_out"});
+    const Clue memory = answers.yes("history.memory_poor");
+    for (const auto& [counts, clue] : {std::pair<bool, const Clue*>(true, &seen), {by_look, &lies}, {!old_enough, &frail}, {!old_enough, &memory}}) {
+      raised.clue.because.add(counts && clue->is_yes() ? clue->because : FindingTrail{});
+    }
+    raised.of_no_side = film.of_no_side;
+    raised.what = film.of_no_side ? "seen_no_side" : raised.what;
+  }
   return raised;
 }
 
@@ -89,6 +108,10 @@ Raised dislocated_hip(const Answers& answers, Side side) {
   const bool of_hip = part_complained_of(answers) == "hip";
   const Clue went_back = of_hip ? unasked(answers.yes("history.joint_put_back", side)) : Clue{};
   Raised raised;
+  if (hip_taken_off(answers, side).is_yes()) {
+    raised.applies = Tri::no;
+    return raised;
+  }
   raised.clue = led_by(out_now, {went_back});
   // At the age at which a hip is found that never was in place, legs that lie even are no answer until that one is.
   if (raised.clue.is_no() && !raised.clue.against.empty()) {

@@ -16,11 +16,13 @@ namespace {
 
 [[nodiscard]] Clue ill(const Answers& answers) {
   return every({answers.yes("history.unwell"), either({fever(answers), answers.count_at_least("general.pulse_rate", pulse_sepsis_over + 1),
-                                                       negate(answers.warm_at_least(temperature_low_tenths))})});
+                                                       answers.colder_than(temperature_low_tenths)})});
 }
 
 void make_now_if_ill(const Answers& answers, Raised& raised) {
-  if (raised.clue.is_yes() && ill(answers).is_yes()) {
+  const Clue general = raised.clue.is_yes() ? ill(answers) : Clue{};
+  if (general.is_yes()) {
+    raised.clue.because.add(general.because);
     raised.urgency = AlertClass::now;
     raised.interrupts = true;
     raised.what = "ill";
@@ -42,7 +44,7 @@ void make_now_if_ill(const Answers& answers, Raised& raised) {
   const Clue general = either({fever(answers), answers.yes("history.unwell"), unasked(lowered), unasked(cannot_walk(answers)), unasked(hot_skin)});
   // Nobody sees it hot: that it lets nobody move it stands for heat and lost motion, with a high fever today, whatever the weeks.
   const Clue high_fever = answers.warm_at_least(fever_child_tenths);
-  const Clue lately = sore.is_yes() && high_fever.is_yes() ? high_fever : of_short_history(answers);
+  const Clue lately = sore.is_yes() && high_fever.is_yes() ? led_by(high_fever, {of_short_history(answers)}) : of_short_history(answers);
   const Clue of_own = every({sore, bare_no(general), lately, beyond_the_injury(answers, lowered)});
   const Clue replaced = answers.yes("body.hip_replaced", side);
   const Clue of_metal = every({unasked(replaced), led_by(hot_skin, {every({sore, fever(answers)}), answers.chosen("hip.look_skin", side, {"hip_sinus"})})});
@@ -60,7 +62,7 @@ void make_now_if_ill(const Answers& answers, Raised& raised) {
 
 // A hot great toe is gout far more often: it counts with a fever, illness, weak defence or broken skin.
 [[nodiscard]] Clue infected_toe(const Answers& answers, Side side, const Clue& lowered) {
-  const Clue more = either({fever(answers), answers.yes("history.unwell"), lowered, unasked(negate(answers.yes("skin.intact", side)))});
+  const Clue more = either({fever(answers), answers.yes("history.unwell"), lowered, unasked(answers.no("skin.intact", side))});
   return every({answers.yes("foot.mtp_first_hot_red", side), answers.yes("foot.mtp_first_tender", side), bare_no(more), of_short_history(answers)});
 }
 
@@ -89,13 +91,14 @@ Raised infected_joint_adult(const Answers& answers, Side side) {
   const Clue lowered = either({answers.yes("history.immune_suppressed"), answers.yes("history.joint_injection_or_operation_recent")});
   // After an injury the joint is swollen anyway: something more must point to infection.
   const Clue beyond_injury = hurt.is_yes() ? either({fever(answers), answers.yes("history.unwell"), lowered}) : fact(Tri::yes);
-  // Hot, hardly moving and with a high fever today: how long the complaint has lasted is not how long the joint has been so (convention).
-  const Clue high_fever = answers.warm_at_least(fever_child_tenths);
+  // Hot, hardly moving and with a fever: how long the complaint has lasted is not how long the joint has been so ("2_weeks unless fever":
+  // the page's example).
+  const Clue high_fever = fever(answers);
   const bool today = high_fever.is_yes() && hot(answers, side).is_yes() && restricted(answers, side).is_yes();
   // Hot and swollen with a fever waits for nobody to press on it (convention, beyond the page).
   const bool burning = hot(answers, side).is_yes() && swollen(answers, side).is_yes() && fever(answers).is_yes();
-  const Clue of_own = every({either({hot(answers, side), swollen(answers, side)}), burning ? fact(Tri::yes) : tender(answers, side), restricted(answers, side),
-                             today ? high_fever : of_short_history(answers), beyond_injury});
+  const Clue of_own = every({either({hot(answers, side), swollen(answers, side)}), burning ? led_by(fact(Tri::yes), {tender(answers, side)}) : tender(answers, side), restricted(answers, side),
+                             today ? led_by(high_fever, {of_short_history(answers)}) : of_short_history(answers), beyond_injury});
   const Clue heat = either({hot(answers, side), every({either({swollen(answers, side), fever(answers)}), of_short_history(answers)})});
   const Clue replaced = answers.yes("body.knee_replaced", side);
   // A wound that runs, or is infected, over it counts as heat does.
@@ -136,6 +139,11 @@ Raised infected_joint_adult(const Answers& answers, Side side) {
     const bool of_metal_hip = hip.is_yes() && points("body.hip_replaced");
     const bool of_metal_ankle = ankle.is_yes() && points("body.ankle_replaced");
     raised.what = hip.is_yes() ? (of_metal_hip ? "hip_replaced" : "hip") : (ankle.is_yes() ? (of_metal_ankle ? "ankle_replaced" : "ankle") : "toe");
+  }
+  if (raised.clue.is_yes()) {
+    for (const Clue& metal : {replaced, answers.yes("body.hip_replaced", side), answers.yes("body.ankle_replaced", side)}) {
+      raised.clue.because.add(raised.what.ends_with("replaced") && metal.is_yes() ? metal.because : FindingTrail{});
+    }
   }
   const std::string_view joint = raised.what;
   make_now_if_ill(answers, raised);
@@ -184,6 +192,8 @@ Raised infected_joint_child(const Answers& answers, Side side) {
   make_now_if_ill(answers, raised);
   if (raised.clue.is_yes() && still.is_yes() && raised.what != "ill") {
     raised.what = feverish.is_yes() ? "not_moved_fever" : "not_moved";
+    raised.clue.because.add(still.because);
+    raised.clue.because.add(feverish.is_yes() ? feverish.because : FindingTrail{});
   } else if (burning.is_yes() && raised.what == "raised") {
     raised.what = "burning";
   }

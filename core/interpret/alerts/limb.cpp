@@ -5,6 +5,7 @@
 #include "core/interpret/rules/knee/knee_vessels.hpp"
 
 #include <algorithm>
+#include <array>
 #include <optional>
 #include <vector>
 
@@ -53,6 +54,11 @@ constexpr ItemKey tibial_pulse = "vessel.pulse_posterior_tibial";
   const std::string_view part = part_complained_of(answers);
   opens(at_knee.is_yes() || says("knee.look_deformity"), "concern.knee_fracture");
   opens(says("leg.look_deformity") || bone_tender_at_shaft(answers, side).is_yes(), "concern.shaft_fracture");
+  const bool foot_gone = foot_taken_off(answers, side).is_yes();
+  if (foot_gone) {
+    open.push_back("concern.shaft_fracture");  // what is out of shape is the part above
+    return open;
+  }
   opens(says("ankle.look_deformity") || says("ankle.skin_tented") || bone_tender_at_ankle(answers, side).is_yes(), "concern.ankle_fracture");
   opens(says("foot.look_deformity") || bone_tender_at_foot(answers, side).is_yes(), "concern.foot_fracture");
   if (open.empty()) {
@@ -63,6 +69,31 @@ constexpr ItemKey tibial_pulse = "vessel.pulse_posterior_tibial";
     opens(part == "foot", "concern.foot_fracture");
   }
   return open;
+}
+
+// What the rule of the knee's vessels read, of this foot, the other one and both arms.
+constexpr std::array<std::string_view, 5> vessel_items{"vessel.pulse_dorsalis_pedis", "vessel.pulse_posterior_tibial", "vessel.pressure_posterior_tibial",
+                                                       "vessel.pressure_dorsalis_pedis", "vessel.pressure_arm"};
+
+// Only what was examined with a full hand leaves time.
+[[nodiscard]] bool vessels_well_examined(const View& view, Side side) {
+  return std::all_of(vessel_items.begin(), vessel_items.end(), [&](std::string_view item) {
+    const auto well = [](const model::Finding* one) { return !one->quality || one->quality->empty(); };
+    const Findings here = view.at(item, side);
+    const Findings other = view.at(item, other_side(side));
+    return std::all_of(here.begin(), here.end(), well) && (item != "vessel.pressure_arm" || std::all_of(other.begin(), other.end(), well));
+  });
+}
+
+void name_vessels(const View& view, Side side, Raised& raised) {
+  for (const std::string_view item : vessel_items) {
+    for (const Side one : {side, other_side(side)}) {
+      const bool of_ankle = item != "vessel.pressure_arm" && item.starts_with("vessel.pressure_");
+      if (one == side || !of_ankle) {
+        raised.clue.because.add(FindingTrail::of(view.trails().findings, view.at(item, one)));
+      }
+    }
+  }
 }
 
 // No pulse is said of what was felt for alone, and it stands among the grounds.
@@ -111,7 +142,7 @@ Raised open_fracture(const Answers& answers, Side side) {
     at_knee.because.clear();  // tender bone alone points to no wound
   }
   const Clue near = answers.yes("skin.wound_over_bone", side);
-  const Clue skin_open = negate(answers.yes("skin.intact", side));
+  const Clue skin_open = answers.no("skin.intact", side);
   const Clue deep = answers.chosen("skin.deep_wound", side, {"wound_puncture", "wound_bite", "wound_sting_or_snake", "wound_body_left"});
   const Clue out_of_shape = foot_deformed(answers, side);
   const Clue below = every({out_of_shape, led_by(near.value == Tri::undetermined && skin_open.is_no() ? skin_open : near, {skin_open, deep})});
@@ -157,21 +188,33 @@ Raised dislocated_ankle(const Answers& answers, Side side) {
   const Clue skin = answers.yes("ankle.skin_tented", side);
   const Clue dorsal = pulse_absent(answers, dorsal_pulse, side);
   const Clue tibial = pulse_absent(answers, tibial_pulse, side);
-  const Clue threatened = led_by(negate(answers.yes("ankle.movement", side)), {skin, dorsal, tibial, answers.yes("vessel.foot_cold", side), stopped});
+  const Clue threatened = led_by(answers.no("ankle.movement", side), {skin, dorsal, tibial, answers.yes("vessel.foot_cold", side), stopped});
   const Clue went_back = part_complained_of(answers) == "ankle" ? unasked(answers.yes("history.joint_put_back", side)) : Clue{};
   Raised raised;
+  // Of a foot that is gone the part above is out of shape, and has its own line (alert.fracture).
+  if (foot_taken_off(answers, side).is_yes()) {
+    raised.applies = Tri::no;
+    return raised;
+  }
   raised.clue = led_by(shape, {went_back});
   raised.what = shape.is_yes() ? "raised" : (went_back.is_yes() ? "went_back" : "raised");
   if (shape.is_yes() && threatened.is_yes()) {
     raised.urgency = AlertClass::now;
     raised.interrupts = true;
-    raised.clue.because.add(threatened.because);
+    for (const Clue* one : {&threatened, &skin, &dorsal, &tibial}) {
+      raised.clue.because.add(one->is_yes() ? one->because : FindingTrail{});
+    }
     raised.what = skin.is_yes() ? "skin" : (dorsal.is_yes() || tibial.is_yes() ? "pulse" : "held");
   }
   return raised;
 }
 
 Raised dislocated_knee(const Answers& answers, Side side) {
+  if (knee_taken_off(answers, side).is_yes()) {
+    Raised gone;
+    gone.applies = Tri::no;
+    return gone;
+  }
   const Clue hurt = circumstance(hurt_lately(answers));
   const bool kneecap_out = answers.chosen("knee.look_patella_height", side, {"laterally_displaced"}).is_yes();
   const Clue deformed = kneecap_out ? fact(Tri::no) : every({hurt, answers.yes("knee.look_deformity", side)});
@@ -187,7 +230,7 @@ Raised dislocated_knee(const Answers& answers, Side side) {
   }
   // By the rule of the knee's vessels. Only equal pulses and a pressure ratio of 0.90 or more leave time; what was not looked at leaves none.
   const KneeVessels vessels = raised.clue.is_yes() ? hear_knee_vessels(answers.view(), side) : KneeVessels{};
-  const bool watched = vessels.pulse == 1 && vessels.hard != Tri::yes && vessels.pressure_low == Tri::no;
+  const bool watched = vessels.pulse == 1 && vessels.hard != Tri::yes && vessels.pressure_low == Tri::no && vessels_well_examined(answers.view(), side);
   raised.urgency = watched ? AlertClass::same_day : AlertClass::now;
   raised.interrupts = raised.urgency == AlertClass::now;
   raised.what = deformed.is_yes() ? "deformed" : (lax.is_yes() ? "loose" : "raised");
@@ -196,13 +239,16 @@ Raised dislocated_knee(const Answers& answers, Side side) {
   } else if (vessels.pulse == 1 && vessels.pressure_low == Tri::yes) {
     raised.what = "pressure_low";
   }
+  if (raised.clue.is_yes() && (watched || raised.what == "pressure_low")) {
+    name_vessels(answers.view(), side, raised);
+  }
   name_lost_pulse(raised, pulse_absent(answers, dorsal_pulse, side), pulse_absent(answers, tibial_pulse, side));
   return raised;
 }
 
 Clue compartment_in_danger(const Answers& answers, Side side) {
   return led_by(answers.yes("history.injury_severe_or_crush"),
-                {answers.chosen("history.film_result", side, {"knee_fracture_seen", "shaft_fracture_seen"}), answers.yes("history.blood_thinners"),
+                {film_shows(answers, side, {"knee_fracture_seen", "shaft_fracture_seen"}).clue, answers.yes("history.blood_thinners"),
                  answers.chosen("history.compartment_causes", side, {"cause_shin_broken", "cause_crush", "cause_long_lying", "cause_tight_cast",
                                                                      "cause_flow_back", "cause_operation", "cause_bleed"}),
                  answers.yes("history.bleeding_disorder"), answers.yes("leg.tense_compartment", side),
@@ -216,12 +262,17 @@ namespace {
 void judge_without_pain(const Answers& answers, Side side, const Clue& hidden, const Clue& pains, Raised& raised) {
   const Clue tense = led_by(answers.yes("leg.tense_compartment", side),
                             {answers.any_yes({"leg.compartment_front_tense", "leg.compartment_outer_tense", "leg.compartment_back_tense"}, side)});
+  // A leg that is spastic, or as firm as the other, is tense by itself: there a cause must be named, a complaint or a fall is not enough.
+  const bool firm_anyway = answers.yes("body.spastic_tone", side).is_yes() ||
+                           led_by(answers.yes("leg.tense_compartment", other_side(side)),
+                                  {answers.any_yes({"leg.compartment_front_tense", "leg.compartment_outer_tense", "leg.compartment_back_tense"}, other_side(side))})
+                               .is_yes();
   const Clue cause = led_by(answers.yes("history.injury_severe_or_crush"),
-                            {answers.chosen("history.film_result", side, {"knee_fracture_seen", "shaft_fracture_seen", "ankle_fracture_seen", "foot_fracture_seen"}),
+                            {film_shows(answers, side, {"knee_fracture_seen", "shaft_fracture_seen", "ankle_fracture_seen", "foot_fracture_seen"}).clue,
                              answers.chosen("history.compartment_causes", side, {"cause_shin_broken", "cause_crush", "cause_long_lying", "cause_tight_cast",
                                                                                  "cause_flow_back", "cause_operation", "cause_bleed", "cause_snake"}),
                              answers.chosen("body.cast", side, {"cast_thigh", "cast_knee", "cast_shin", "cast_ankle", "cast_foot"}),
-                             circumstance(hurt_lately(answers))});
+                             firm_anyway ? Clue{} : circumstance(hurt_lately(answers))});
   // Felt tense, and nobody said by what: that is asked before anything else.
   raised.clue = every({tense, tense.is_yes() ? cause : unasked(cause)});
   if (raised.clue.is_yes()) {
@@ -284,31 +335,41 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   // Cold and without both pulses: nobody waits for the day it happened.
   const bool gross = dorsal.is_yes() && tibial.is_yes() && answers.yes("vessel.foot_cold", side).is_yes();
   const Clue hurt = gross ? hurt_lately(answers) : injured(answers);
-  const Clue others_felt = either({every({dorsal, bare_no(negate(unasked(pulse_absent(answers, dorsal_pulse, other_side(side)))))}),
-                                   every({tibial, bare_no(negate(unasked(pulse_absent(answers, tibial_pulse, other_side(side)))))})});
+  const auto felt_there = [&](const ItemKey& item) { return bare_no(unasked(answers.graded(item, other_side(side), {"1", "2", "3"}))); };
+  const Clue others_felt = either({every({dorsal, felt_there(dorsal_pulse)}), every({tibial, felt_there(tibial_pulse)})});
   const Clue felt_both = every({negate(dorsal), negate(tibial)});
   const Clue refill = felt_both.is_yes() ? fact(Tri::no) : unasked(answers.yes("vessel.capillary_refill_slow", side));
   // Told to have turned cold or pale within two weeks: the sign and the time in one answer.
   const Clue sudden = answers.yes("history.cold_pale_sudden", side);
   const Clue perfusion =
       led_by(either({answers.yes("vessel.foot_cold", side), every({dorsal, tibial}), every({circumstance(hurt), others_felt}), refill}),
-             {sudden, answers.chosen("vessel.foot_colour", side, {"colour_pale", "colour_mottled"}), negate(answers.yes("vessel.doppler_arterial_audible", side))});
+             {sudden, answers.chosen("vessel.foot_colour", side, {"colour_pale", "colour_mottled"}), answers.no("vessel.doppler_arterial_audible", side)});
   // Pain at rest for longer than that is another trouble.
   const bool long_pain = answers.yes("history.rest_pain_over_2_weeks", side).is_yes();
   const Clue rest_pain = long_pain ? fact(Tri::no) : answers.yes("history.rest_pain_foot", side);
   const Clue symptom = led_by(either({circumstance(hurt), answers.yes("nerve.sensation_foot_reduced", side), answers.yes("nerve.foot_drop", side),
-                                      negate(answers.yes("ankle.movement", side)), answers.yes("history.pain_out_of_proportion", side)}),
+                                      answers.no("ankle.movement", side), answers.yes("history.pain_out_of_proportion", side)}),
                               {rest_pain, answers.yes("history.numb_or_tingling", side), numb_foot(answers, side),
                                answers.chosen("nerve.sensation_loss_level", side, {"loss_toes_only", "loss_beyond_toes", "loss_whole_foot_or_more"})});
   // A cold foot without both pulses waits for no symptom, and for no day: how long the complaint has lasted is not how long the foot
   // has been so. Only pain of the foot at rest that is known to last for weeks is another trouble. With one pulse that nobody could
   // look for, feeling or movement that is lost says the same (convention).
   const bool unlooked = (dorsal.is_yes() && tibial.value == Tri::undetermined) || (tibial.is_yes() && dorsal.value == Tri::undetermined);
-  const bool failing = answers.yes("nerve.sensation_foot_reduced", side).is_yes() || answers.yes("ankle.movement", side).is_no();
+  const bool failing = answers.yes("nerve.sensation_foot_reduced", side).is_yes() || answers.no("ankle.movement", side).is_yes();
   const bool today = gross || (unlooked && failing && answers.yes("vessel.foot_cold", side).is_yes());
-  const Clue lately = sudden.is_yes() ? fact(Tri::yes) : (today ? fact(not_(tri(long_pain))) : of_short_history(answers));
+  const Clue lately = sudden.is_yes() ? led_by(sudden, {of_short_history(answers)}) : (today ? fact(not_(tri(long_pain))) : of_short_history(answers));
   Raised raised;
   raised.clue = every({perfusion, gross ? fact(Tri::yes) : symptom, lately});
+  // Dead tissue, or pain at rest, beside a pulse that is lost is urgent at any age: over two weeks it is alert.clti. Younger, or of an age
+  // that nobody told, the more urgent of the two neighbours has it (our own rule; the pages have a gate of two weeks between them).
+  const Clue dead = dead_tissue(answers, side);
+  const auto known_long = [&] { return long_pain || answers.yes("history.foot_ulcer_over_2_weeks", side).is_yes() || over_two_weeks(answers).is_yes(); };
+  if (!raised.clue.is_yes() && (dead.is_yes() || rest_pain.is_yes()) && !known_long()) {
+    const Clue no_flow = dead.is_yes() ? pulses_lost(answers, side) : every({dorsal, tibial});
+    if (no_flow.is_yes()) {
+      raised.clue = every({no_flow, dead.is_yes() ? dead : rest_pain});
+    }
+  }
   if (raised.clue.value == Tri::undetermined && !perfusion.is_yes()) {
     raised.clue.because = perfusion.because;
     // A vessel that is wide behind the knee can close: the pages give it no class, so the foot is asked after.
@@ -319,6 +380,15 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   name_lost_pulse(raised, dorsal, tibial);
   if (const std::string_view grade = raised.clue.is_yes() ? ischaemia_grade(answers, side) : ""; !grade.empty()) {
     raised.what = grade;  // the pulse that was not felt stands among the grounds
+    const View& view = answers.view();
+    for (const std::string_view item : {"ankle.movement", "nerve.sensation_loss_level", "nerve.foot_drop", "nerve.power_ankle_dorsiflexion",
+                                        "nerve.power_ankle_plantarflexion", "vessel.doppler_arterial_audible", "vessel.doppler_venous_audible"}) {
+      raised.clue.because.add(FindingTrail::of(view.trails().findings, view.at(item, side)));
+    }
+  }
+  if (const Clue gone = raised.clue.is_yes() ? foot_taken_off(answers, side) : Clue{}; gone.is_yes()) {
+    raised.what = "stump";
+    raised.clue.because.add(gone.because);
   }
   return raised;
 }

@@ -22,6 +22,7 @@ struct Raised {
   bool interrupts = false;
   bool hides = true;           // false: what stands inside this danger is shown beside it all the same
   bool ask_first = false;      // its question stands in first place
+  bool of_no_side = false;   // nobody recorded of which side: one line, and both sides are held back
   std::string_view what = "raised";  // which message: msg.alert.<name>.<what>
   std::string_view refer = {};       // the same of a referral prompt: msg.referral.<name>.<refer>
   AskTrail would_settle{};           // open, and nobody is asked: named where a page tells what is missing

@@ -28,9 +28,12 @@ constexpr std::array<SeenBreak, 4> seen_breaks{{{"shaft_fracture_seen", "concern
                                                 {"ankle_fracture_seen", "concern.ankle_fracture"},
                                                 {"foot_fracture_seen", "concern.foot_fracture"}}};
 
-// There the break is known and treated.
+// There the break is known, and treated or old.
 [[nodiscard]] bool comes_after_treatment(const Answers& answers) {
   const std::string& why = answers.view().exam().complaint.text;
+  if (hurt_long_ago(answers)) {
+    return true;  // the film of an injury whose day is known and long past
+  }
   return why == "after_plaster" || why == "after_operation" || why == "after_amputation" || why == "review";
 }
 
@@ -46,20 +49,33 @@ Raised bleeding_now(const Answers& answers, Side side) {
   return only_where_found(raised);
 }
 
-// Bent, twisted or stepped since an injury, with whole skin too; or a break that a film shows.
+// Bent, twisted or stepped since an injury, with whole skin too; or a break that a film shows. Of a limb that was taken off the part that
+// is left is out of shape, wherever on it that was recorded.
 Raised broken_bone(const Answers& answers, Side side) {
-  const Clue bent = every({circumstance(hurt_lately(answers)), answers.yes("leg.look_deformity", side)});
+  const Clue stump = led_by(foot_taken_off(answers, side).is_yes() ? answers.any_yes({"ankle.look_deformity", "foot.look_deformity"}, side) : Clue{},
+                            {knee_taken_off(answers, side).is_yes() ? answers.any_yes({"knee.look_deformity"}, side) : Clue{}});
+  const Clue bent = every({circumstance(hurt_lately(answers)), led_by(answers.yes("leg.look_deformity", side), {stump})});
   Raised raised;
+  bool of_no_side = false;
   Clue seen;
   for (const SeenBreak& one : seen_breaks) {
-    const Clue here = answers.chosen("history.film_result", side, {one.choice});
+    const FilmShows film = film_shows(answers, side, {one.choice});
+    const Clue& here = film.clue;
     if (here.is_yes() && !comes_after_treatment(answers)) {
       seen = seen.is_yes() ? seen : here;
+      of_no_side = of_no_side || film.of_no_side;
       raised.opens.push_back(one.concern);
     }
   }
   raised.clue = led_by(bent, {seen});
-  raised.what = seen.is_yes() ? "seen" : "raised";
+  raised.clue.because.add(seen.is_yes() ? seen.because : FindingTrail{});
+  const Clue gone = bent.is_yes() && !seen.is_yes() ? foot_taken_off(answers, side) : Clue{};
+  raised.clue.because.add(gone.is_yes() ? gone.because : FindingTrail{});
+  raised.what = seen.is_yes() ? "seen" : (gone.is_yes() ? "stump" : "raised");
+  if (of_no_side && !bent.is_yes()) {
+    raised.of_no_side = true;
+    raised.what = "seen_no_side";
+  }
   if (bent.is_yes() && raised.opens.empty()) {
     raised.opens.push_back("concern.shaft_fracture");
   }

@@ -14,7 +14,7 @@ namespace {
 
 // The whole body answers: one sign is enough beside redness that spreads.
 [[nodiscard]] Clue poisoned(const Answers& answers) {
-  return either({led_by(answers.warm_at_least(fever_wound_tenths), {negate(answers.warm_at_least(temperature_low_tenths))}),
+  return either({led_by(answers.warm_at_least(fever_wound_tenths), {answers.colder_than(temperature_low_tenths)}),
                  answers.count_at_least("general.pulse_rate", pulse_sepsis_over + 1),
                  unasked(answers.count_at_least("general.respiratory_rate", breaths_over + 1)),
                  unasked(answers.pressure_below("general.blood_pressure_systolic", systolic_under)),
@@ -56,6 +56,7 @@ void raise_fevered(const Answers& answers, Side side, const Clue& infected, Rais
   const Clue fevered = every({sore, led_by(heat, {general})});
   if (fevered.is_yes()) {
     raised.clue = fevered;
+    raised.clue.because.add(general.is_yes() ? general.because : FindingTrail{});
     raised.hides = false;  // a sore of a foot with diabetes has a line of its own
     raised.what = general.is_yes() ? "ill" : "fever";
     raised.interrupts = general.is_yes();
@@ -78,18 +79,25 @@ Raised deep_infection(const Answers& answers, Side side) {
   const Clue spreads = answers.yes("skin.redness_spreading", side);
   const Clue infected = led_by(spreads, {infection_seen(answers, side)});
   const Clue gas = answers.yes("skin.gas_crackle", side);
-  const Clue dead = led_by(answers.yes("skin.dusky_or_blistered", side), {answers.chosen("skin.gangrene", side, {"gangrene_wet"})});
+  const Clue dusky = answers.yes("skin.dusky_or_blistered", side);
+  const Clue wet = answers.chosen("skin.gangrene", side, {"gangrene_wet"});
+  const Clue dead = led_by(dusky, {wet});
   const Clue numb = answers.yes("skin.numb_patch", side);
   const Clue beyond = answers.yes("skin.swelling_beyond_redness", side);
   const Clue pain = answers.yes("history.pain_out_of_proportion", side);
   const Clue ill = poisoned_as_far_as_asked(answers);
   Raised raised;
   const Clue local = every({infected, either({numb, beyond, pain, dead, gas})});
-  raised.clue = led_by(either({local, every({spreads, ill})}), {gas, dead});
+  // Dusky or blistered skin with its redness answered no is a blister until something else says otherwise: the page asks for infected skin.
+  const bool mere_blister = dusky.is_yes() && infected.is_no() && !wet.is_yes() && !numb.is_yes() && !beyond.is_yes() && !pain.is_yes() && !ill.is_yes();
+  raised.clue = led_by(either({local, every({spreads, ill})}), {gas, mere_blister ? Clue{} : dead});
   raised.urgency = AlertClass::now;
   raised.interrupts = true;
   if (!raised.clue.is_yes()) {
     raise_fevered(answers, side, infected, raised);
+    if (mere_blister && raised.clue.is_no()) {
+      raised.clue = left_open(raised.clue, dusky);
+    }
     return raised;
   }
   const bool by_skin = infected.is_yes();
@@ -115,6 +123,7 @@ Raised deep_wound(const Answers& answers, Side side) {
   if (venom.is_yes()) {
     raised.urgency = AlertClass::now;
     raised.what = "venom";
+    raised.clue.because.add(venom.because);
   } else if (answers.chosen("skin.deep_wound", side, {"wound_bite"}).is_yes()) {
     raised.what = "bite";
   } else if (!answers.chosen("skin.deep_wound", side, {"wound_puncture"}).is_yes()) {

@@ -14,7 +14,8 @@ Raised hip_bone_stress(const Answers& answers, Side side) {
   const Clue under_load = answers.yes("history.exertional_groin_pain", side);
   const Clue site = answers.chosen("history.pain_site", side, {"site_groin", "site_thigh_front", "site_thigh_outer"});
   const Clue medicine = answers.yes("history.bone_drugs");
-  const Clue seen = answers.chosen("history.film_result", side, {"femoral_neck_stress_seen"});
+  const FilmShows film = film_shows(answers, side, {"femoral_neck_stress_seen"});
+  const Clue& seen = film.clue;
   const Clue reason = led_by(either({answers.yes("history.load_changed"), medicine}),
                              {unasked(answers.yes("history.low_energy_intake")), answers.positive("hip.fulcrum", side), answers.positive("hip.hop", side)});
   Raised raised;
@@ -22,7 +23,12 @@ Raised hip_bone_stress(const Answers& answers, Side side) {
   if (raised.clue.value == Tri::undetermined && !under_load.is_yes()) {
     raised.clue.because.clear();  // more load alone points to no bone
   }
-  raised.what = seen.is_yes() ? "seen" : (medicine.is_yes() ? "medicine" : "raised");
+  raised.what = seen.is_yes() ? (film.of_no_side ? "seen_no_side" : "seen") : (medicine.is_yes() ? "medicine" : "raised");
+  raised.of_no_side = film.of_no_side && seen.is_yes();
+  raised.clue.because.add(seen.is_yes() ? seen.because : FindingTrail{});
+  if (hip_taken_off(answers, side).is_yes() && !seen.is_yes()) {
+    raised.applies = Tri::no;
+  }
   return raised;
 }
 

@@ -84,6 +84,30 @@ TEST_CASE("another format, and findings inside the exam, are refused by their pa
   CHECK(assess(other).error().faults[0].path == "/document/format");
 }
 
+TEST_CASE("a document with a complaint, an answered alert or a finding of an addendum that the edition does not have is refused by its place") {
+  const auto refusal = [](const std::string& exam, const std::string& earlier) -> std::optional<wire::Fault> {
+    const auto answer = assess(R"({"document":{"format":"limbledger-exam/1","as_of":"2026-11-24","person":{"birth":{"date":"1996-01-01"},"sex":"male","norm_sex":"male"},"exam":{"side":"left","setting":"outreach",)" +
+                               exam + R"(},"findings":[])" + earlier + "}}");
+    return answer ? std::nullopt : std::optional(answer.error().faults.front());
+  };
+  CHECK_FALSE(refusal(R"("complaint":"acute_knee")", ""));
+  const auto complaint = refusal(R"("complaint":"acute_kne")", "");
+  REQUIRE(complaint);
+  CHECK(complaint->code == "params.unknown_word");
+  CHECK(complaint->path == "/document/exam/complaint");
+  CHECK(complaint->expected.find("acute_knee") != std::string::npos);
+  const auto earlier = refusal(R"("complaint":"acute_knee")", R"(,"earlier":[{"complaint":"knees","side":"left","setting":"outreach","examined_at":"2026-10-01T10:00:00.000Z"}])");
+  REQUIRE(earlier);
+  CHECK(earlier->path == "/document/earlier/0/complaint");
+  const auto handled = refusal(R"("complaint":"acute_knee","alerts_handled":[{"alert":"alert.cold","urgent":true,"action":"called","at":"2026-11-24T10:00:00.000Z"}])", "");
+  REQUIRE(handled);
+  CHECK(handled->path == "/document/exam/alerts_handled/0/alert");
+  const auto addendum = refusal(R"("complaint":"acute_knee","addenda":[{"entry":"aaaaaaaaaaaaaaaaaaaaaaaaaa","by":"aaaaaaaaaaaaaaaaaaaaaaaaaa","at":"2026-11-24T10:00:00.000Z","kind":"findings","reason":"looked again","findings":[{"item":"knee.brusing","side":"left","value":{"kind":"answer","answer":"yes"}}]}])", "");
+  REQUIRE(addendum);
+  CHECK(addendum->code == "item.unknown");
+  CHECK(addendum->path == "/document/exam/addenda/0/findings/0/item");
+}
+
 TEST_CASE("only names a list or the beginning of a name") {
   CHECK(assess(document_of(flexion_finding, R"(,"only":["rules"])"))->statements.empty());
   CHECK(assess(document_of(flexion_finding, R"(,"only":["motion.norm"])"))->statements.size() == 1);

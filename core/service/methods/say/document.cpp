@@ -64,6 +64,38 @@ namespace {
   return checked;
 }
 
+// A word that the edition does not have would be read as nothing: a complaint without its dangers, an answer to no alert.
+void check_codes(const reference::Edition& edition, const model::Exam& exam, const std::string& path, const std::vector<std::string>& confirmed,
+                 std::vector<wire::Fault>& faults) {
+  if (edition.sequence(exam.complaint) == nullptr) {
+    std::string known;
+    for (const model::Sequence& one : edition.sequences()) {
+      known += (known.empty() ? "one of: " : ", ") + one.complaint.text;
+    }
+    faults.emplace_back("params.unknown_word", path + "/complaint", known);
+  }
+  const auto handled = exam.alerts_handled.value_or(std::vector<model::AlertHandled>{});
+  for (std::size_t i = 0; i < handled.size(); ++i) {
+    if (edition.alert(std::string_view(handled[i].alert.text)) == nullptr) {
+      std::string known;
+      for (const reference::AlertRow& row : edition.alerts()) {
+        known += (known.empty() ? "one of: " : ", ") + row.alert.text;
+      }
+      faults.emplace_back("params.unknown_word", path + "/alerts_handled" + wire::pointer_step(i) + "/alert", known);
+    }
+  }
+  const auto addenda = exam.addenda.value_or(std::vector<model::Addendum>{});
+  for (std::size_t i = 0; i < addenda.size(); ++i) {
+    const auto observed = addenda[i].findings.value_or(std::vector<model::Observation>{});
+    for (std::size_t at = 0; at < observed.size(); ++at) {
+      const std::string place = path + "/addenda" + wire::pointer_step(i) + "/findings" + wire::pointer_step(at);
+      for (wire::Fault& fault : model::check(observed[at], edition.catalogue(), confirmed, place).faults) {
+        faults.push_back(std::move(fault));
+      }
+    }
+  }
+}
+
 // A document states its own days, so what cannot be is refused; only what lies after `as_of` is asked back.
 void check_dates(const ExamDocument& document, const std::optional<std::vector<wire::Name>>& confirmed, std::vector<wire::Fault>& faults) {
   const std::optional<model::Birth> birth = document.person ? document.person->birth : std::nullopt;
@@ -112,6 +144,10 @@ Result<CheckedDocument> check_document(const reference::Edition& edition, const 
   std::vector<std::string> codes;
   for (const wire::Name& code : confirmed ? *confirmed : std::vector<wire::Name>{}) {
     codes.push_back(code.text);
+  }
+  check_codes(edition, document.exam, "/document/exam", codes, faults);
+  for (std::size_t i = 0; i < document.earlier.size(); ++i) {
+    check_codes(edition, document.earlier[i], "/document/earlier" + wire::pointer_step(i), codes, faults);
   }
   CheckedDocument checked{document.person, document.exam, document.earlier};
   checked.exam.findings = check_findings(edition, document.findings, codes, "/document/findings", faults);
