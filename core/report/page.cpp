@@ -220,11 +220,11 @@ Sheet exam_sheet(const model::Exam& exam, const std::optional<model::Person>& pe
   add(told_section(view));
   add(letters_section(view), false);
   add(alerts_section(view), false);
-  add(next_section(view), false);
   add(unsettled_section(view), false);  // after what cannot wait: an open rule of the knee stands above no broken hip
   // Before what figures say: whoever stops reading half-way knows what nobody looked at.
   add(not_done_section(view));
   add(not_examined_section(view));
+  add(next_section(view), false);
   add(hypotheses_section(view));
   add(rules_section(view));
   add(not_fitting_section(view), false);

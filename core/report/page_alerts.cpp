@@ -22,7 +22,7 @@ using model::Side;
   for (const model::PlanItem& item : view.exam.plan ? *view.exam.plan : std::vector<model::PlanItem>{}) {
     const bool here = !side || !item.side || *item.side == Side::midline || *item.side == *side;
     if (here && item.became != model::Became::declined) {
-      planned.push_back(view.say("page.planned", {{"kind", enum_word(view.words, "plan", item.kind), false, true}, {"text", item.text.text}}));
+      planned.push_back(view.say("page.planned", {{"kind", enum_word(view.words, "plan", item.kind), false, true}, {"text", plan_words(view, item), false, true}}));
     }
   }
   return joined(planned, "; ");
@@ -66,10 +66,10 @@ void add_because(const PageView& view, const std::vector<model::FindingId>& find
   }
 }
 
-void add_meanwhile(const PageView& view, const std::vector<model::MessageId>& meanwhile, const Args& args, SheetSection& section) {
+void add_meanwhile(const PageView& view, const std::vector<model::MessageId>& meanwhile, const std::optional<Side>& side, SheetSection& section) {
   std::vector<std::string> parts;
   for (const model::MessageId& message : meanwhile) {
-    parts.push_back(view.words.say(message.text, args));
+    parts.push_back(meanwhile_text(view, message, side));
   }
   if (!parts.empty()) {
     section.under(view.say("page.until_then", {{"what", joined(parts, "; "), false, true}}) + ".");
@@ -129,9 +129,9 @@ void add_stopped(const PageView& view, SheetSection& section) {
   for (const StoppedSteps& stopped : stopped_steps(view)) {
     const Args args{{"side", view.side_after(stopped.side), false, true},
                     {"steps", joined(stopped.labels, "; "), false, true},
-                    {"count", wire::write_number(static_cast<std::int64_t>(stopped.others), 1), true}};
+                    {"parts", parts_named(view, stopped.others), false, true}};
     if (!stopped.labels.empty()) {
-      section.bullet(view.say(stopped.others == 0 ? "page.stopped" : "page.stopped_and_others", args));
+      section.bullet(view.say(stopped.others.empty() ? "page.stopped" : "page.stopped_and_others", args));
     }
   }
 }
@@ -213,9 +213,7 @@ std::string question_text(const interpret::Question& question, const Words& word
 bool referral_prompt(std::string_view statement) { return statement.starts_with("referral."); }
 
 SheetSection alerts_section(const PageView& view) {
-  constexpr std::size_t asks_shown = 3;  // the form names them all
   SheetSection section = view.section("page.cannot_wait");
-  const auto side_of_it = [&](const std::optional<Side>& side) { return side ? side_of(view.words, *side) : std::string(); };
   bool some_hidden = view.holds_protected;
   std::string planned;  // said once, for the alerts that share it
   for (const interpret::Alert& alert : view.assessment.alerts) {
@@ -223,7 +221,6 @@ SheetSection alerts_section(const PageView& view) {
       some_hidden = true;
       continue;
     }
-    const Args args{{"side", side_of_it(alert.side), false, true}};
     section.bullet(alert_text(alert, view.words) + ".");
     add_because(view, alert.because, section);
     section.under(answer_to(view, alert, planned));
@@ -235,7 +232,7 @@ SheetSection alerts_section(const PageView& view) {
     }
     add_disagreed(view, interpret::statement_name(alert), section);
     if (alert.state == interpret::AlertState::raised) {
-      add_meanwhile(view, alert.meanwhile, args, section);
+      add_meanwhile(view, alert.meanwhile, alert.side, section);
     }
   }
   add_urgent(view, section);
@@ -246,13 +243,12 @@ SheetSection alerts_section(const PageView& view) {
   add_none_raised(view, some_hidden, section);
   for (const interpret::Statement& statement : view.assessment.statements) {
     if (referral_prompt(statement.statement.text)) {
-      const Args args{{"side", side_of_it(statement.side), false, true}};
       section.bullet(prompt_text(statement, view.words) + ".");
       add_because(view, statement.findings, section);
       const std::string& id = statement.statement.text;
       const std::string_view danger = std::string_view(id).substr(0, id.find(':'));
       if (const reference::AlertRow* row = view.edition.alert({"alert." + std::string(after_dot(danger))}); row != nullptr) {
-        add_meanwhile(view, row->meanwhile, args, section);
+        add_meanwhile(view, row->meanwhile, statement.side, section);
       }
     }
   }
@@ -262,7 +258,7 @@ SheetSection alerts_section(const PageView& view) {
       continue;
     }
     section.bullet(view.say("page.question", {{"side", view.side_after(question.side), false, true},
-                                              {"question", question_text(question, view.words, view.edition, asks_shown), false, true}}) +
+                                              {"question", question_text(question, view.words, view.edition), false, true}}) +
                    ".");
   }
   if (view.assessment.questions_more.steps > 0) {

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <array>
+#include <iterator>
 
 namespace limbledger::report {
 
@@ -173,6 +174,42 @@ bool is_open_flag(const PageView& view, const interpret::Flag& flag) {
   return answer == FlagAnswer::not_asked && (row == nullptr || is_question || interpret::belongs_to(view.edition, *row, view.exam.complaint));
 }
 
+std::vector<model::FindingId> speaking_for(const PageView& view, const interpret::Flag& flag) {
+  std::vector<model::FindingId> ids;
+  // One pulse that is felt settles a danger; the other, that is weak, is not among what the no rests on, and speaks all the same.
+  std::vector<std::string> kinds;
+  for (const model::Finding* finding : view.findings) {
+    const std::string& item = finding->item.text;
+    const bool of_nerve_or_vessel = item.starts_with("vessel.") || item.starts_with("nerve.");
+    if (of_nerve_or_vessel && finding->finding && std::find(flag.findings.begin(), flag.findings.end(), *finding->finding) != flag.findings.end()) {
+      kinds.push_back(item.substr(0, item.find('_')));
+    }
+  }
+  const auto bears_on = [&](const model::Finding& finding) {
+    const std::string& item = finding.item.text;
+    return std::find(flag.findings.begin(), flag.findings.end(), *finding.finding) != flag.findings.end() ||
+           std::find(kinds.begin(), kinds.end(), item.substr(0, item.find('_'))) != kinds.end();
+  };
+  for (const model::Finding* finding : view.findings) {
+    const bool here = finding->side == Side::midline || !flag.side || *flag.side == Side::midline || *flag.side == finding->side;
+    if (here && finding->finding && bears_on(*finding) && !std::holds_alternative<model::NotDone>(finding->value) && ordinary(view.edition, *finding) == Ordinary::unusual) {
+      ids.push_back(*finding->finding);
+    }
+  }
+  return ids;
+}
+
+std::string for_and_against(const PageView& view, const interpret::Flag& flag, const std::string& named) {
+  const std::vector<model::FindingId> speaking = speaking_for(view, flag);
+  std::vector<model::FindingId> others;
+  std::copy_if(flag.findings.begin(), flag.findings.end(), std::back_inserter(others),
+               [&](const model::FindingId& id) { return std::find(speaking.begin(), speaking.end(), id) == speaking.end(); });
+  const std::string for_it = joined(findings_named(view, speaking, flag.side), "; ");
+  const std::string against = joined(findings_named(view, others, flag.side), "; ");
+  return view.say(against.empty() ? "page.flag_for" : "page.flag_for_and_against",
+                  {{"flag", named, false, true}, {"for", for_it, false, true}, {"against", against, false, true}});
+}
+
 std::optional<std::string> not_covered(const PageView& view) {
   const interpret::Covered covered = interpret::covered(view.edition, view.exam.complaint);
   if (covered.rule && covered.dangers) {
@@ -255,9 +292,11 @@ SheetSection flags_section(const PageView& view) {
     std::string_view title;
     bool found = false;     // the sign itself, though something else is a no
     bool measured = false;  // and the measurement does not settle it
+    bool spoken = false;    // something that was found speaks for it
   };
-  constexpr std::array<Row, 6> rows{{{FlagAnswer::raised, "page.flags_raised"},
+  constexpr std::array<Row, 7> rows{{{FlagAnswer::raised, "page.flags_raised"},
                                      {FlagAnswer::asked_no, "page.flags_found_but", true},
+                                     {FlagAnswer::asked_no, "page.flags_no_but", false, false, true},
                                      {FlagAnswer::cannot_answer, "page.flags_not_settled", false, true},
                                      {FlagAnswer::asked_no, "page.flags_asked_no"},
                                      {FlagAnswer::not_asked, "page.flags_not_asked"},
@@ -274,13 +313,18 @@ SheetSection flags_section(const PageView& view) {
     std::vector<Named> named;
     for (const interpret::Flag& flag : view.assessment.flags) {
       const FlagAnswer printed = printed_answer(view, flag);
-      if (printed != answer || is_hidden_flag(view, flag) || (printed == FlagAnswer::asked_no && sign_found(view, flag) != row.found) ||
+      if (printed != answer || is_hidden_flag(view, flag) || (printed == FlagAnswer::asked_no && (sign_found(view, flag) != row.found || (!row.found && !speaking_for(view, flag).empty() != row.spoken))) ||
           (printed == FlagAnswer::cannot_answer && left_open_by_measure(view, flag) != row.measured) ||
           (printed == FlagAnswer::not_asked && !is_open_flag(view, flag))) {
         continue;
       }
       const std::string label = flag_label(view, flag.flag.text);
-      std::string findings = answer == FlagAnswer::asked_no || row.measured ? no_rests_on(view, flag) : std::string();
+      if (row.spoken) {
+        const std::string named_side = flag.side && *flag.side != Side::midline ? label + " " + side_of(view.words, *flag.side) : label;
+        named.push_back({for_and_against(view, flag, named_side), {}, {}});
+        continue;
+      }
+      std::string findings = (answer == FlagAnswer::asked_no || row.measured) && !row.spoken ? no_rests_on(view, flag) : std::string();
       if (answer == FlagAnswer::not_asked) {
         const bool by_time = flag.answer == FlagAnswer::asked_no && !flag.findings.empty();  // how long ago alone
         findings = by_time ? view.say("page.flag_circumstance") : still.of(flag);

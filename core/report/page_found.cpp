@@ -1,4 +1,5 @@
 // What was found, what was not done and why, and what was not examined.
+#include "core/report/brief/brief.hpp"
 #include "core/report/page_criteria.hpp"
 #include "core/report/page_parts.hpp"
 
@@ -46,19 +47,6 @@ using model::Side;
   const model::Item* item = view.edition.item(finding.item);
   const bool says = item != nullptr && item->value == model::ValueKind::test && item->text.positive && view.words.has(item->text.positive->text);
   return says ? view.words.say(item->text.positive->text) : std::string();
-}
-
-// By name, where one or two items of a region were examined on a side; none where there were more.
-[[nodiscard]] std::vector<std::string> only_items(const PageView& view, const std::string& region, Side side) {
-  std::vector<std::string> labels;
-  for (const model::Finding* finding : view.findings) {
-    const std::string label = view.label(finding->item);
-    if (finding->side == side && region_name(finding->item) == region && !was_not_done(*finding) &&
-        std::find(labels.begin(), labels.end(), label) == labels.end()) {
-      labels.push_back(label);
-    }
-  }
-  return labels.size() > 2 ? std::vector<std::string>{} : labels;
 }
 
 [[nodiscard]] bool holds_finding(const PageView& view, const model::ItemId& item, Side side) {
@@ -118,11 +106,7 @@ std::string PageView::examiner(const model::ExaminerId& id) const {
   return at == names.examiners.end() ? id.to_text() : at->second;
 }
 
-std::string PageView::local(model::Instant instant) const {
-  const std::int64_t offset = exam.offset_min ? exam.offset_min->steps : 0;
-  const std::string text = model::Instant{instant.ms + offset * 60'000}.to_text();
-  return text.substr(0, 10) + " " + text.substr(11, 5) + (offset == 0 ? " UTC" : "");
-}
+std::string PageView::local(model::Instant instant) const { return local_time(instant, exam.offset_min ? exam.offset_min->steps : 0); }
 
 model::PartialDate PageView::day() const {
   return exam.examined_at ? model::date_of(*exam.examined_at, exam.offset_min ? exam.offset_min->steps : 0) : assessment.as_of;
@@ -208,45 +192,29 @@ SheetSection not_examined_section(const PageView& view) {
   add_transfer_line(view, section);
   const model::Sequence* sequence = view.edition.sequence(view.exam.complaint);
   const std::string part = sequence != nullptr && sequence->part ? sequence->part->text : std::string();
-  const auto nobody_looked = [&](const std::string& joint, Side side) {
-    return std::any_of(view.assessment.not_examined.begin(), view.assessment.not_examined.end(),
-                       [&](const interpret::NotExamined& one) { return one.joint.text == joint && one.side == side; });
-  };
+  const auto nobody_looked = [&](const std::string& joint, Side side) { return is_not_examined(view, joint, side); };
   for (const Side side : {Side::right, Side::left}) {
     if (!part.empty() && nobody_looked(part, side)) {
-      section.bullet(view.say("page.other_side", {{"side", side_of(view.words, side), false, true}, {"part", word_of(view.words, "joint", part), false, true}}));
-    }
-  }
-  const bool has_joints = sequence != nullptr && sequence->joints_around;
-  for (const model::Word& joint : has_joints ? *sequence->joints_around : std::vector<model::Word>{}) {
-    std::vector<std::string> sides;
-    for (const Side side : {Side::right, Side::left}) {
-      if (nobody_looked(joint.text, side)) {
-        sides.push_back(side_of(view.words, side));
-      }
-    }
-    if (!sides.empty()) {
-      section.bullet(view.say("page.joint", {{"joint", word_of(view.words, "joint", joint.text), false, true},
-                                             {"sides", joined(sides, view.say("page.and")), false, true}}));
+      const std::string place = view.say("page.other_side", {{"side", side_of(view.words, side), false, true}, {"part", word_of(view.words, "joint", part), false, true}});
+      section.bullet(place_with_reason(view, part, side, place));
     }
   }
   std::vector<std::string> joints;
-  const auto name_few = [&](const std::string& joint) {
-    joints.push_back(word_of(view.words, "joint", joint));
-    for (const Side side : {Side::right, Side::left}) {
-      const std::vector<std::string> only = only_items(view, joint, side);
-      if (!only.empty()) {
-        section.bullet(view.say("page.joint_only", {{"joint", joints.back(), false, true},
-                                                    {"side", side_of(view.words, side), false, true},
-                                                    {"items", joined(only, "; "), false, true}}));
-      }
-    }
-  };
   if (!part.empty()) {
-    name_few(part);
+    joints.push_back(word_of(view.words, "joint", part));
   }
-  for (const model::Word& joint : has_joints ? *sequence->joints_around : std::vector<model::Word>{}) {
-    name_few(joint.text);
+  for (const model::Word& joint : sequence != nullptr && sequence->joints_around ? *sequence->joints_around : std::vector<model::Word>{}) {
+    joints.push_back(word_of(view.words, "joint", joint.text));
+    std::vector<std::string> without;
+    for (const std::string& place : places_of_joint(view, joint.text, without)) {
+      section.bullet(place);
+    }
+    for (const std::string& place : without) {
+      section.bullet(reason_lacking(view, place));
+    }
+  }
+  for (const std::string& place : places_barely_examined(view)) {
+    section.bullet(place);
   }
   std::vector<std::string> of_midline;
   for (const Side side : {Side::right, Side::left}) {
@@ -264,12 +232,12 @@ SheetSection not_examined_section(const PageView& view) {
       }
     }
     if (!labels.empty()) {
-      section.bullet(view.say(other ? "page.minimum_other" : "page.minimum_side",
-                              {{"side", side_of(view.words, side), false, true}, {"items", joined(labels, "; "), false, true}}));
+      section.bullet(reason_lacking(view, view.say(other ? "page.minimum_other" : "page.minimum_side",
+                                                   {{"side", side_of(view.words, side), false, true}, {"items", joined(labels, "; "), false, true}})));
     }
   }
   if (!of_midline.empty()) {
-    section.bullet(view.say("page.minimum", {{"items", joined(of_midline, "; "), false, true}}));
+    section.bullet(reason_lacking(view, view.say("page.minimum", {{"items", joined(of_midline, "; "), false, true}})));
   }
   // What was found (also where it disagrees) and what was not done stand above already, with their words.
   std::vector<std::string> asked;

@@ -70,6 +70,10 @@ class PageView {
 // A no that rests on nothing recorded, or on how long ago it began alone, is nobody's answer about the sign.
 [[nodiscard]] interpret::FlagAnswer printed_answer(const PageView& view, const interpret::Flag& flag);
 
+// Of what a no rests on, what is out of the ordinary: beside it the no is not plain. And such a no in words, with both.
+[[nodiscard]] std::vector<model::FindingId> speaking_for(const PageView& view, const interpret::Flag& flag);
+[[nodiscard]] std::string for_and_against(const PageView& view, const interpret::Flag& flag, const std::string& named);
+
 // Not asked after though it belongs to this complaint, or it cannot be answered.
 [[nodiscard]] bool is_open_flag(const PageView& view, const interpret::Flag& flag);
 // "the ankle", or "this complaint"; and what no rule and no list of dangers of this edition speaks of, in words.

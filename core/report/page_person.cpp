@@ -47,6 +47,18 @@ using model::Side;
   return item.kind == model::PlanKind::advice || item.kind == model::PlanKind::safety_net;
 }
 
+// The same as on the letter and on the sheet for the person.
+[[nodiscard]] std::string how_soon_line(const PageView& view) {
+  const HowSoon soon = how_soon(view);
+  if (!soon.urgency) {
+    return view.say("page.how_soon_not_said");
+  }
+  std::string line = view.say(soon.found ? "page.how_soon_found" : "page.how_soon_said",
+                              {{"urgency", enum_word(view.words, "letter_urgency", *soon.urgency), false, true}, {"due", due_text(view, *soon.urgency), false, true}});
+  line.erase(line.find_last_not_of(' ') + 1);
+  return line;
+}
+
 [[nodiscard]] std::string sentence(std::string text) {
   // A sentence a person ended keeps its own end.
   return text.empty() || text.ends_with(".") || text.ends_with(".\u2069") ? text : text + ".";
@@ -133,9 +145,12 @@ std::vector<std::string> head_lines(const PageView& view) {
     why.push_back(view.say("page.injured", {{"date", exam.injured_on->to_text(), false, true}}));
   }
   lines.push_back(joined(why, ". "));
+  std::vector<std::string> told;
   if (const std::vector<std::string> facts = weighty_facts(view); !facts.empty()) {
-    lines.push_back(view.say("page.facts_of_person", {{"facts", joined(facts, "; "), false, true}}) + ".");
+    told.push_back(view.say("page.facts_of_person", {{"facts", joined(facts, "; "), false, true}}));
   }
+  told.push_back(allergies_told(view));
+  lines.push_back(joined(told, ". ") + ".");
   lines.push_back(consent_line(view));
   if (exam.exam) {
     lines.push_back(view.say("page.exam_id", {{"exam", exam.exam->to_text(), false, true}}));
@@ -182,10 +197,12 @@ SheetSection impression_section(const PageView& view) {
 
 SheetSection plan_section(const PageView& view) {
   SheetSection section = view.section("page.plan");
+  section.plain(how_soon_line(view));
   if (!view.exam.plan || view.exam.plan->empty()) {
     section.plain(view.say("page.none_written"));
     return section;
   }
+  const std::size_t heads = section.lines.size();
   std::vector<std::string> named;
   for (const model::PlanItem& item : *view.exam.plan) {
     if (is_words_for_the_person(item)) {
@@ -196,20 +213,22 @@ SheetSection plan_section(const PageView& view) {
     if (is_told(item)) {
       kind = view.say("plan.told", {{"plan", kind, false, true}});
     }
-    std::vector<std::string> parts{kind + ": " + as_written(item.text.text)};
+    std::vector<std::string> parts{kind + ": " + plan_words(view, item)};
     if (item.who) {
       parts.push_back(as_written(item.who->text));
     }
     if (item.by) {
       parts.push_back(view.say("plan.by", {{"date", item.by->to_text(), false, true}}));
     }
-    if (!is_told(item)) {
+    if (item.kind == model::PlanKind::limit && !item.became) {
+      parts.push_back(view.say("plan.not_told_yet"));
+    } else if (!is_told(item)) {
       parts.push_back(item.became ? enum_word(view.words, "became", *item.became) : view.say("plan.open"));
     }
     section.bullet(joined(parts, "; "));
   }
   add_exchanged_line(view, named, section);
-  if (section.lines.empty()) {
+  if (section.lines.size() == heads) {
     section.plain(view.say("plan.only_told"));
   }
   return section;
@@ -240,6 +259,15 @@ SheetSection told_section(const PageView& view) {
   add_exchanged_line(view, named, section);
   if (section.lines.empty()) {
     section.plain(view.say("page.told_nothing"));
+    return section;
+  }
+  // Of a child it is the others who have to know.
+  std::vector<std::string> others;
+  for (const wire::Name& other : view.exam.company && view.exam.company->others ? *view.exam.company->others : std::vector<wire::Name>{}) {
+    others.push_back(as_written(other.text));
+  }
+  if (!others.empty()) {
+    section.plain(view.say("page.told_there", {{"others", joined(others), false, true}}));
   }
   return section;
 }

@@ -54,7 +54,7 @@ struct Sheet {
 [[nodiscard]] std::string sheet_text(const Sheet& sheet, const Words& words);
 // One HTML document that needs nothing else: no script, no address, black on white, laid out for A4.
 [[nodiscard]] std::string sheet_html(const Sheet& sheet, const Words& words);
-// A text inside HTML: nothing of it is markup, what people wrote keeps its own writing direction.
+// A text inside HTML, of any page of the program: nothing of it is markup, what people wrote keeps its own writing direction.
 [[nodiscard]] std::string html_text(std::string_view text);
 
 }  // namespace limbledger::report

@@ -25,16 +25,16 @@ constexpr std::string_view sheet_style =
     ".found.compared thead th:first-child{width:11%}.found.compared thead th:last-child{width:25%}.found.compared td,.found.compared th{font-size:9pt}.found.compared tr{break-inside:auto}"
     "@media print{body{max-width:none;padding:0}}";
 
-// A title stands beside its lines, so that a letter has room on one sheet.
+// A title runs into its first line, so that a letter has room on one sheet.
 constexpr std::string_view letter_style =
     "@page{size:A4;margin:7mm 11mm 8mm}body{max-width:188mm;padding:0;font-size:8.5pt;line-height:1.21}h1{font-size:12pt;margin:0}"
     ".who{font-size:11pt}header p{margin:0 0 .2mm}.who+p{font-weight:bold}.sheet>tfoot>tr>td{font-size:7pt}"
-    "section{display:grid;grid-template-columns:26mm 1fr;column-gap:2mm;border-top:.15mm solid #000;margin-top:.6mm;padding-top:.5mm}"
-    "h2{grid-column:1;grid-row:1/span 9;border:0;margin:0;font-size:8.5pt}section>p,section>ul{grid-column:2;margin:0 0 .2mm}ul{padding-left:4mm}li{margin:0 0 .2mm}"
+    "section{border-top:.15mm solid #000;margin-top:.5mm;padding-top:.4mm}"
+    "h2{float:left;border:0;margin:0 2mm 0 0;font-size:8.5pt;line-height:1.21}section>p,section>ul{margin:0 0 .2mm}ul{padding:0;list-style:disc inside}li{margin:0 0 .2mm}"
     "@media screen{body{padding:4mm}}";
 constexpr std::string_view home_style =
-    "body{font-size:15.5pt;line-height:1.25;overflow-wrap:anywhere}h1{font-size:19pt}h2{font-size:16pt;margin:2.5mm 0 .8mm}p{margin:0 0 1.5mm}ul{padding-left:8mm}li{margin:0 0 1.2mm}"
-    ".who{font-size:18pt}.sheet>tfoot>tr>td{font-size:10pt}section:last-child{font-size:10pt}section:last-child h2{display:none}";
+    "@page{size:A4;margin:9mm 13mm 11mm}body{padding:0;font-size:15pt;line-height:1.2;overflow-wrap:anywhere}h1{font-size:17pt;display:inline}h2{font-size:15.5pt;margin:1.8mm 0 .5mm}p{margin:0 0 1mm}ul{padding-left:8mm}li{margin:0 0 .7mm}"
+    ".who{font-size:17pt}.who+p{font-weight:bold}.sheet>tfoot>tr>td{font-size:9pt}section:last-child{font-size:9pt}section:last-child h2{display:none}";
 constexpr std::string_view note_style = "body{font-size:9pt;line-height:1.25}h2{font-size:10pt;margin:1.8mm 0 .5mm}p,li{margin-bottom:.3mm}";
 
 [[nodiscard]] std::string_view style_of(SheetLook look) {

@@ -1,5 +1,6 @@
 #include "core/report/text.hpp"
 
+#include "core/wire/number.hpp"
 #include "core/wire/text.hpp"
 
 #include <algorithm>
@@ -232,6 +233,19 @@ std::string angle_text(const Words& words, const model::Angle& angle) {
     return words.say(*angle.bound == model::Bound::at_least ? "msg.value.at_least" : "msg.value.at_most", {{"value", text, false, true}});
   }
   return text;
+}
+
+std::string local_time(model::Instant instant, std::int64_t offset_min) {
+  constexpr std::int64_t minute_ms = 60'000;
+  constexpr std::int64_t hour = 60;
+  const std::string text = model::Instant{instant.ms + offset_min * minute_ms}.to_text();
+  std::string zone = "UTC";
+  if (offset_min != 0) {
+    const std::int64_t minutes = offset_min < 0 ? -offset_min : offset_min;
+    const auto two_digits = [](std::int64_t number) { return std::string(number < 10 ? "0" : "") + wire::write_number(number, 1); };
+    zone += (offset_min < 0 ? "-" : "+") + two_digits(minutes / hour) + ":" + two_digits(minutes % hour);
+  }
+  return text.substr(0, 10) + " " + text.substr(11, 5) + " " + zone;
 }
 
 std::string joined(const std::vector<std::string>& parts, std::string_view between) {

@@ -38,6 +38,8 @@ template <class E>
 [[nodiscard]] std::string bare_value_text(const Words& words, const reference::Edition& edition, const model::Finding& finding);
 // The number or text of an angle alone: 118.5°, -20° toward extension, at least 120°.
 [[nodiscard]] std::string angle_text(const Words& words, const model::Angle& angle);
+// Date and time with the offset from UTC: a page is read where another time is kept.
+[[nodiscard]] std::string local_time(model::Instant instant, std::int64_t offset_min);
 [[nodiscard]] std::string joined(const std::vector<std::string>& parts, std::string_view between = ", ");
 
 }  // namespace limbledger::report

@@ -1,5 +1,6 @@
 #include "core/report/after/transfer_note.hpp"
 
+#include "core/report/brief/brief.hpp"
 #include "core/report/page_judged.hpp"
 #include "core/report/page_parts.hpp"
 
@@ -75,8 +76,11 @@ void add_by_time(const PageView& view, const std::vector<const model::Finding*>&
 
 void add_why(const PageView& view, Sheet& sheet) {
   SheetSection section = view.section("transfer.why");
+  std::size_t in_head = 0;
   for (const interpret::Alert* alert : standing_alerts(view)) {
-    section.bullet(alert_text(*alert, view.words) + ".");
+    // In full once: those that the head says are named here.
+    const bool named = ++in_head <= alerts_in_head_max;
+    section.bullet((named ? flag_label(view, alert->alert.text) + view.side_after(alert->side) : alert_text(*alert, view.words)) + ".");
     std::vector<const model::Finding*> because;
     std::copy_if(view.findings.begin(), view.findings.end(), std::back_inserter(because), [&](const model::Finding* finding) {
       return finding->finding && std::find(alert->because.begin(), alert->because.end(), *finding->finding) != alert->because.end();
@@ -89,7 +93,7 @@ void add_why(const PageView& view, Sheet& sheet) {
     }
     std::vector<std::string> meanwhile;
     for (const model::MessageId& message : alert->meanwhile) {
-      meanwhile.push_back(view.words.say(message.text, {{"side", alert->side ? side_of(view.words, *alert->side) : std::string(), false, true}}));
+      meanwhile.push_back(meanwhile_text(view, message, alert->side));
     }
     if (!meanwhile.empty()) {
       section.under(view.say("page.until_then", {{"what", joined(meanwhile, "; "), false, true}}) + ".");
@@ -134,7 +138,9 @@ void add_checks(const PageView& view, const std::vector<model::Transferred>& all
   std::vector<std::string> parts;
   for (const model::Finding* finding : view.findings) {
     if (std::find(items.begin(), items.end(), finding->item.text) != items.end()) {
-      parts.push_back(view.label(finding->item) + ": " + value_or_undone(view, *finding));
+      const std::string told = view.label(finding->item) + ": " + value_or_undone(view, *finding);
+      const std::string when = when_found(view, *finding);
+      parts.push_back(when.empty() ? told : view.say("transfer.found_at", {{"what", told, false, true}, {"at", when, false, true}}));
     }
   }
   return joined(parts, "; ");
@@ -171,7 +177,7 @@ struct OfPlan {
     }
     const bool given = item.became == model::Became::given || item.became == model::Became::done;
     std::string text = view.say("letter.given", {{"plan", enum_word(view.words, "plan", item.kind) + view.side_after(item.side), false, true},
-                                                 {"text", item.text.text}});
+                                                 {"text", plan_words(view, item), false, true}});
     if (given && item.became_on) {
       text += " (" + item.became_on->to_text() + ")";
     }
@@ -181,11 +187,16 @@ struct OfPlan {
   return out;
 }
 
+// The plan holds days at most.
+[[nodiscard]] std::string with_plan_time(const PageView& view, const std::vector<std::string>& parts) {
+  return view.say("transfer.untimed", {{"what", joined(parts, "; "), false, true}});
+}
+
 void add_given(const PageView& view, const model::TransferSet& set, SheetSection& section) {
   std::vector<std::string> given;
   for (const model::GivenSoFar& one : set.given.value_or(std::vector<model::GivenSoFar>{})) {
     const std::string what = by_hand(one.what.text);
-    given.push_back(one.at ? timed(view, what, *one.at) : what);
+    given.push_back(one.at ? timed(view, what, *one.at) : view.say("transfer.untimed", {{"what", what, false, true}}));
   }
   const OfPlan plan = of_plan(view);
   const std::string told = told_before(view, {"history.given_so_far", "history.painkiller_last_6h", "history.painkiller_what"});
@@ -196,7 +207,7 @@ void add_given(const PageView& view, const model::TransferSet& set, SheetSection
   }
   // Read as a second dose, or as none, it would do harm.
   if (!plan.given.empty()) {
-    section.bullet(view.say(given.empty() ? "transfer.given_plan" : "transfer.given_plan_beside", {{"what", joined(plan.given, "; "), false, true}}));
+    section.bullet(view.say(given.empty() ? "transfer.given_plan" : "transfer.given_plan_beside", {{"what", with_plan_time(view, plan.given), false, true}}));
   }
   if (!told.empty()) {
     section.bullet(view.say("transfer.given_told", {{"what", told, false, true}}));
@@ -205,7 +216,7 @@ void add_given(const PageView& view, const model::TransferSet& set, SheetSection
     section.bullet(view.say("transfer.given_open", {{"what", joined(plan.open, "; "), false, true}}));
   }
   if (!plan.told.empty()) {
-    section.bullet(view.say("transfer.told_plan", {{"what", joined(plan.told, "; "), false, true}}));
+    section.bullet(view.say("transfer.told_plan", {{"what", with_plan_time(view, plan.told), false, true}}));
   }
   add_exchanged_line(view, plan.named, section);
   bool nobody = true;
@@ -216,6 +227,8 @@ void add_given(const PageView& view, const model::TransferSet& set, SheetSection
     }
     if (one.at) {
       who.push_back(view.local(*one.at));
+    } else {
+      who.push_back(view.say("transfer.time_unknown"));
     }
     if (one.said) {
       who.push_back(by_hand(one.said->text));
@@ -235,8 +248,13 @@ void add_given(const PageView& view, const model::TransferSet& set, SheetSection
 
 void add_set(const PageView& view, const model::Transferred& one, bool alone, Sheet& sheet) {
   SheetSection section = view.section("transfer.set");
+  // "Today" in somebody's own words has a day only with when it was written.
+  Args written{{"by", one.by ? view.examiner(*one.by) : std::string("?")}, {"at", view.local(one.at), false, true}};
+  if (view.exam.injured_on) {
+    written.push_back({"injured", view.exam.injured_on->to_text(), false, true});
+  }
+  section.plain(view.say(view.exam.injured_on ? "transfer.set_of_injured" : "transfer.set_of", written));
   if (!alone) {
-    section.title = view.say("transfer.set_of", {{"by", one.by ? view.examiner(*one.by) : std::string("?")}, {"at", view.local(one.at), false, true}});
     section.plain(view.say("transfer.set_unsettled"));
   }
   add_told(view, "onset", one.set.onset, {}, section);
@@ -252,20 +270,24 @@ void add_set(const PageView& view, const model::Transferred& one, bool alone, Sh
 void add_held(const PageView& view, Sheet& sheet) {
   SheetSection section = view.section("transfer.held");
   std::vector<std::string> labels;
+  std::vector<std::string> further;  // parts of the body whose other steps are stopped too
   for (const interpret::Alert* alert : standing_alerts(view)) {
-    for (const model::ItemId& item : alert->stop) {
-      const std::string label = view.label(item);
-      if (std::find(labels.begin(), labels.end(), label) == labels.end()) {
+    for (const model::ItemId& id : alert->stop) {
+      const std::string label = view.label(id);
+      if (std::find(labels.begin(), labels.end(), label) != labels.end()) {
+        continue;
+      }
+      if (labels.size() < held_items_max) {
         labels.push_back(label);
+      } else if (const model::Item* item = view.edition.item(id); item != nullptr) {
+        further.push_back(item->region.text);
       }
     }
   }
+  if (!further.empty()) {
+    labels.push_back(view.say("transfer.held_further", {{"parts", parts_named(view, further), false, true}}));
+  }
   if (!labels.empty()) {
-    const std::size_t more = labels.size() > held_items_max ? labels.size() - held_items_max : 0;
-    labels.resize(labels.size() - more);
-    if (more > 0) {
-      labels.push_back(view.say("transfer.held_more", {{"count", wire::write_number(static_cast<std::int64_t>(more), 1), true}}));
-    }
     section.plain(view.say("transfer.held_items", {{"items", joined(labels, "; "), false, true}}) + ".");
   }
   section.plain(view.say("transfer.held_end"));
@@ -284,6 +306,9 @@ void add_held(const PageView& view, Sheet& sheet) {
   const std::string complaint = word_of(view.words, "complaint", view.exam.complaint.text) + view.side_after(view.exam.side);
   if (alerts.empty()) {
     alerts.push_back(view.say("transfer.no_alert"));
+  }
+  if (const model::LetterUrgency found = urgency_found(view, false); found != model::LetterUrgency::routine) {
+    alerts.push_back(due_text(view, found));
   }
   Args args{{"complaint", complaint, false, true}, {"alerts", joined(alerts, " "), false, true}};
   if (first.set.to) {

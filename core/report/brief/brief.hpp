@@ -2,6 +2,7 @@
 // what is not advised until somebody has seen the person. A fact is neither a finding nor ordinary.
 #pragma once
 
+#include "core/model/exam/letter.hpp"
 #include "core/report/page_parts.hpp"
 
 #include <cstddef>
@@ -24,17 +25,48 @@ namespace limbledger::report {
 [[nodiscard]] std::vector<std::string> rules_still_open(const PageView& view, bool with_needs);
 [[nodiscard]] SheetSection unsettled_section(const PageView& view);  // no lines: nothing
 
-// "hip: RIGHT and LEFT": the part complained of and the joints around it, where nobody looked.
+// "hip: RIGHT and LEFT (reason not recorded)": the part complained of and the joints around it, where nobody looked, with the reason.
 [[nodiscard]] std::vector<std::string> places_not_examined(const PageView& view);
-// No transfer stopped the exam, and nothing at any of these places was entered as not done for a reason.
-[[nodiscard]] bool places_without_reason(const PageView& view);
+// Of one joint: those with a reason; `without` gets the sides that have none.
+[[nodiscard]] std::vector<std::string> places_of_joint(const PageView& view, const std::string& joint, std::vector<std::string>& without);
+[[nodiscard]] std::string place_with_reason(const PageView& view, std::string_view joint, model::Side side, const std::string& place);
+// "hip RIGHT: only inward rotation": where two items at most were examined, which reads as a joint that was.
+[[nodiscard]] std::vector<std::string> places_barely_examined(const PageView& view);
+[[nodiscard]] bool is_not_examined(const PageView& view, std::string_view joint, model::Side side);
+// What nobody gave a reason for; after a transfer nothing lacks one.
+[[nodiscard]] std::string reason_lacking(const PageView& view, const std::string& what);
+
+// Whether a letter, or a protected one, tells of this alert.
+[[nodiscard]] bool alert_in_letter(const PageView& view, const interpret::Alert& alert, bool private_letter);
+// The most urgent of what is raised; routine where nothing is.
+[[nodiscard]] model::LetterUrgency urgency_found(const PageView& view, bool private_letter);
+// The most urgent of that and of what the examiner wrote in letters that stand; none where neither says anything.
+struct HowSoon {
+  std::optional<model::LetterUrgency> urgency;
+  bool found = false;
+};
+[[nodiscard]] HowSoon how_soon(const PageView& view);
+// A plan item that sends the person somewhere: a referral or a film that was not declined.
+[[nodiscard]] bool sends_on(const model::PlanItem& item);
+// The last day of it, counted from the examination; none for what can wait.
+[[nodiscard]] std::optional<std::string> due_day(const PageView& view, model::LetterUrgency urgency);
+[[nodiscard]] std::string due_text(const PageView& view, model::LetterUrgency urgency);
+
+// "ALLERGIES: penicillin", or that nobody asked; the same in brackets behind a text that names a drug.
+[[nodiscard]] std::string allergies_told(const PageView& view);
+[[nodiscard]] std::string beside_drug(const PageView& view, const std::string& text);
+[[nodiscard]] std::string plan_words(const PageView& view, const model::PlanItem& item);
+[[nodiscard]] std::string meanwhile_text(const PageView& view, const model::MessageId& message, const std::optional<model::Side>& side);
 
 // What alerts and prompts to refer advise against, of the steps of this complaint; one label for the variants of one test.
 struct StoppedSteps {
   std::optional<model::Side> side;
   std::vector<std::string> labels;
-  std::size_t others = 0;  // beyond the steps of this complaint
+  std::vector<std::string> regions;  // of the labels, one each
+  std::vector<std::string> others;   // parts of the body whose further steps, outside this complaint, are stopped too
 };
 [[nodiscard]] std::vector<StoppedSteps> stopped_steps(const PageView& view);
+// "knee, walking": parts of the body by name, each once.
+[[nodiscard]] std::string parts_named(const PageView& view, const std::vector<std::string>& regions);
 
 }  // namespace limbledger::report

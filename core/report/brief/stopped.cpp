@@ -38,32 +38,38 @@ class StoppedList {
         continue;
       }
       if (!is_wanted(*item)) {
-        of.others.push_back(item->family.text);
+        of.others.push_back({item->family.text, item->region.text});
         continue;
       }
       of.families.push_back(item->family.text);
       of.steps.labels.push_back(view_.label(id));
+      of.steps.regions.push_back(item->region.text);
     }
   }
 
   [[nodiscard]] std::vector<StoppedSteps> written() {
     std::vector<StoppedSteps> all;
     for (Of& of : sides_) {
-      std::sort(of.others.begin(), of.others.end());
-      of.others.erase(std::unique(of.others.begin(), of.others.end()), of.others.end());
-      of.steps.others = static_cast<std::size_t>(std::count_if(of.others.begin(), of.others.end(), [&](const std::string& family) {
-        return std::find(of.families.begin(), of.families.end(), family) == of.families.end();
-      }));
+      for (const Other& other : of.others) {
+        const bool named = std::find(of.families.begin(), of.families.end(), other.family) != of.families.end();
+        if (!named && std::find(of.steps.others.begin(), of.steps.others.end(), other.region) == of.steps.others.end()) {
+          of.steps.others.push_back(other.region);
+        }
+      }
       all.push_back(std::move(of.steps));
     }
     return all;
   }
 
  private:
+  struct Other {
+    std::string family;
+    std::string region;
+  };
   struct Of {
     StoppedSteps steps;
     std::vector<std::string> families;
-    std::vector<std::string> others;
+    std::vector<Other> others;
   };
 
   [[nodiscard]] bool in_sequence(const model::Item& item) const {
@@ -82,7 +88,7 @@ class StoppedList {
     if (at != sides_.end()) {
       return *at;
     }
-    sides_.push_back(Of{{side, {}, 0}, {}, {}});
+    sides_.push_back(Of{{side, {}, {}, {}}, {}, {}});
     return sides_.back();
   }
 
@@ -113,6 +119,16 @@ class StoppedList {
 }
 
 }  // namespace
+
+std::string parts_named(const PageView& view, const std::vector<std::string>& regions) {
+  std::vector<std::string> names;
+  for (const std::string& region : regions) {
+    if (const std::string name = word_of(view.words, "letter_region", region); std::find(names.begin(), names.end(), name) == names.end()) {
+      names.push_back(name);
+    }
+  }
+  return joined(names);
+}
 
 std::vector<StoppedSteps> stopped_steps(const PageView& view) {
   for (const StoppedScope scope : {StoppedScope::sequence, StoppedScope::part}) {

@@ -1,46 +1,138 @@
-// The part complained of and the joints around it, by side, where nobody looked: for the head of what was found and for a letter.
+// The part complained of and the joints around it, by side, where nobody looked or hardly anybody: for note and letter.
 #include "core/report/brief/brief.hpp"
 
 #include <algorithm>
 
 namespace limbledger::report {
 
-std::vector<std::string> places_not_examined(const PageView& view) {
+namespace {
+
+using model::Side;
+
+[[nodiscard]] std::vector<std::string> joints_of_visit(const PageView& view) {
   const model::Sequence* sequence = view.edition.sequence(view.exam.complaint);
-  const std::string part = sequence != nullptr && sequence->part ? sequence->part->text : std::string();
-  std::vector<std::string> places;
-  const auto name = [&](const std::string& joint) {
-    std::vector<std::string> sides;
-    for (const model::Side side : {model::Side::right, model::Side::left}) {
-      const auto& open = view.assessment.not_examined;
-      if (std::any_of(open.begin(), open.end(), [&](const interpret::NotExamined& one) { return one.joint.text == joint && one.side == side; })) {
-        sides.push_back(side_of(view.words, side));
-      }
-    }
-    if (!sides.empty()) {
-      places.push_back(view.say("page.joint", {{"joint", word_of(view.words, "joint", joint), false, true},
-                                               {"sides", joined(sides, view.say("page.and")), false, true}}));
-    }
-  };
-  if (!part.empty()) {
-    name(part);
+  std::vector<std::string> joints;
+  if (sequence != nullptr && sequence->part) {
+    joints.push_back(sequence->part->text);
   }
   for (const model::Word& joint : sequence != nullptr && sequence->joints_around ? *sequence->joints_around : std::vector<model::Word>{}) {
-    name(joint.text);
+    joints.push_back(joint.text);
   }
+  return joints;
+}
+
+// Something of it was entered as not done: the first reason; none where nothing was entered.
+[[nodiscard]] std::string reason_of(const PageView& view, std::string_view joint, Side side) {
+  for (const model::Finding* finding : view.findings) {
+    const model::Item* item = view.edition.item(finding->item);
+    if (item != nullptr && item->region.text == joint && finding->side == side && std::holds_alternative<model::NotDone>(finding->value)) {
+      return value_or_undone(view, *finding);
+    }
+  }
+  return {};
+}
+
+[[nodiscard]] std::string sides_named(const PageView& view, const std::vector<Side>& sides) {
+  std::vector<std::string> names;
+  for (const Side side : sides) {
+    names.push_back(side_of(view.words, side));
+  }
+  return joined(names, view.say("page.and"));
+}
+
+// By name, where one or two items of a region were examined on a side; none where there were more.
+[[nodiscard]] std::vector<std::string> only_items(const PageView& view, const std::string& region, Side side) {
+  std::vector<std::string> labels;
+  for (const model::Finding* finding : view.findings) {
+    const std::string label = view.label(finding->item);
+    if (finding->side == side && finding->item.text.starts_with(region + ".") && !std::holds_alternative<model::NotDone>(finding->value) &&
+        std::find(labels.begin(), labels.end(), label) == labels.end()) {
+      labels.push_back(label);
+    }
+  }
+  return labels.size() > 2 ? std::vector<std::string>{} : labels;
+}
+
+}  // namespace
+
+bool is_not_examined(const PageView& view, std::string_view joint, Side side) {
+  const auto& open = view.assessment.not_examined;
+  return std::any_of(open.begin(), open.end(), [&](const interpret::NotExamined& one) { return one.joint.text == joint && one.side == side; });
+}
+
+std::string reason_lacking(const PageView& view, const std::string& what) {
+  if (view.exam.transfer && !view.exam.transfer->empty()) {
+    return what;
+  }
+  return view.say("page.reason_lacking", {{"what", what, false, true}});
+}
+
+std::string place_with_reason(const PageView& view, std::string_view joint, Side side, const std::string& place) {
+  const std::string reason = reason_of(view, joint, side);
+  if (reason.empty()) {
+    return reason_lacking(view, place);
+  }
+  return view.say("page.place_reason", {{"place", place, false, true}, {"reason", reason, false, true}});
+}
+
+std::vector<std::string> places_of_joint(const PageView& view, const std::string& joint, std::vector<std::string>& without) {
+  std::vector<std::string> with;
+  std::vector<Side> bare;
+  const auto place = [&](const std::vector<Side>& sides) {
+    return view.say("page.joint", {{"joint", word_of(view.words, "joint", joint), false, true}, {"sides", sides_named(view, sides), false, true}});
+  };
+  for (const Side side : {Side::right, Side::left}) {
+    if (!is_not_examined(view, joint, side)) {
+      continue;
+    }
+    if (reason_of(view, joint, side).empty()) {
+      bare.push_back(side);
+    } else {
+      with.push_back(place_with_reason(view, joint, side, place({side})));
+    }
+  }
+  if (!bare.empty()) {
+    without.push_back(place(bare));
+  }
+  return with;
+}
+
+std::vector<std::string> places_not_examined(const PageView& view) {
+  // All that lack a reason say so once, at their end.
+  std::vector<std::string> without;
+  std::vector<std::string> with;
+  for (const std::string& joint : joints_of_visit(view)) {
+    const std::vector<std::string> here = places_of_joint(view, joint, without);
+    with.insert(with.end(), here.begin(), here.end());
+  }
+  std::vector<std::string> places;
+  if (!without.empty()) {
+    places.push_back(reason_lacking(view, joined(without, "; ")));
+  }
+  places.insert(places.end(), with.begin(), with.end());
   return places;
 }
 
-bool places_without_reason(const PageView& view) {
-  if (view.exam.transfer && !view.exam.transfer->empty()) {
-    return false;
+std::vector<std::string> places_barely_examined(const PageView& view) {
+  std::vector<std::string> places;
+  for (const std::string& joint : joints_of_visit(view)) {
+    const std::vector<std::string> right = only_items(view, joint, Side::right);
+    const std::vector<std::string> left = only_items(view, joint, Side::left);
+    const auto add = [&](const std::vector<Side>& sides, const std::vector<std::string>& only) {
+      if (!only.empty()) {
+        places.push_back(view.say("page.joint_only", {{"joint", word_of(view.words, "joint", joint), false, true},
+                                                      {"side", sides_named(view, sides), false, true},
+                                                      {"items", joined(only, "; "), false, true}}));
+      }
+    };
+    if (right == left) {
+      add({Side::right, Side::left}, right);
+    } else {
+      add({Side::right}, right);
+      add({Side::left}, left);
+    }
   }
-  const auto& open = view.assessment.not_examined;
-  return std::none_of(view.findings.begin(), view.findings.end(), [&](const model::Finding* finding) {
-    const model::Item* item = view.edition.item(finding->item);
-    return item != nullptr && std::holds_alternative<model::NotDone>(finding->value) &&
-           std::any_of(open.begin(), open.end(), [&](const interpret::NotExamined& one) { return one.joint == item->region && one.side == finding->side; });
-  });
+  return places;
 }
 
 }  // namespace limbledger::report

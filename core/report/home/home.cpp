@@ -1,6 +1,8 @@
 #include "core/report/home/home.hpp"
 
+#include "core/report/brief/brief.hpp"
 #include "core/report/home/home_back.hpp"
+#include "core/report/page_judged.hpp"
 
 #include <algorithm>
 #include <array>
@@ -57,7 +59,10 @@ void blank_lines(const PageView& view, std::size_t count, SheetSection& section)
 [[nodiscard]] SheetSection think_section(const PageView& view) {
   SheetSection section = view.section("home.think");
   if (view.exam.impression) {
-    section.plain(on_its_side(view, view.exam.impression->side, typed(view.exam.impression->text.text)));
+    // What somebody thinks is not what is so: how sure stands with it.
+    const model::Impression& impression = *view.exam.impression;
+    const std::string thought = view.say(impression.certainty ? "home.thinks" : "home.thinks_perhaps", {{"text", on_its_side(view, impression.side, typed(impression.text.text)), false, true}});
+    section.plain(impression.certainty ? thought + " " + view.say("home.how_sure", {{"certainty", impression.certainty->text}}) : thought);
   } else {
     if (view.exam.side && *view.exam.side != model::Side::midline) {
       section.plain(view.say("home.side_only", {{"side", side_of(view.words, *view.exam.side), false, true}}));
@@ -65,6 +70,53 @@ void blank_lines(const PageView& view, std::size_t count, SheetSection& section)
     blank_lines(view, 2, section);
   }
   return section;
+}
+
+// What alerts and prompts to refer say meanwhile, of that what is meant for the person, in their words; each once.
+void add_until_seen(const PageView& view, SheetSection& section) {
+  std::vector<std::string> parts;
+  const auto add = [&](const std::vector<model::MessageId>& meanwhile) {
+    constexpr std::string_view begins = "msg.meanwhile.";
+    for (const model::MessageId& message : meanwhile) {
+      const std::string name = "home_until." + message.text.substr(std::min(begins.size(), message.text.size()));
+      const std::string said = view.words.has("msg." + name) ? view.say(name) : std::string();
+      if (!said.empty() && std::find(parts.begin(), parts.end(), said) == parts.end()) {
+        parts.push_back(said);
+      }
+    }
+  };
+  for (const interpret::Alert& alert : view.assessment.alerts) {
+    if (alert_in_letter(view, alert, false)) {
+      add(alert.meanwhile);
+    }
+  }
+  for (const interpret::Statement& statement : view.assessment.statements) {
+    const std::string danger = statement.statement.text.substr(0, statement.statement.text.find(':'));
+    const reference::AlertRow* row = referral_prompt(danger) ? view.edition.alert({"alert." + std::string(after_dot(danger))}) : nullptr;
+    if (row != nullptr && !is_protected_danger(view, danger)) {
+      add(row->meanwhile);
+    }
+  }
+  if (!parts.empty()) {
+    section.plain(view.say("home.until_seen", {{"what", joined(parts, "; "), false, true}}) + ".");
+  }
+}
+
+// The same urgency as on the letter, with its day.
+[[nodiscard]] std::string how_soon_said(const PageView& view) {
+  const HowSoon soon = how_soon(view);
+  if (!soon.urgency) {
+    return {};
+  }
+  const std::string day = due_day(view, *soon.urgency).value_or(std::string());
+  return view.say("home.soon_" + std::string(wire::type_of<model::LetterUrgency>().words[static_cast<std::size_t>(*soon.urgency)]), {{"day", day, false, true}});
+}
+
+// A day of the plan that is later than what was found asks for would be the second urgency of one sheet.
+[[nodiscard]] bool is_too_late(const PageView& view, const PlanItem& item) {
+  const HowSoon soon = how_soon(view);
+  const auto day = soon.urgency ? due_day(view, *soon.urgency) : std::nullopt;
+  return day && item.by && sends_on(item) && item.by->to_text() > *day;
 }
 
 [[nodiscard]] SheetSection do_section(const PageView& view, std::size_t& left_out) {
@@ -77,7 +129,7 @@ void blank_lines(const PageView& view, std::size_t count, SheetSection& section)
   std::vector<std::string> given;
   for (const PlanItem& item : items) {
     if (given_medicine(item)) {
-      given.push_back(view.say("home.given", {{"text", on_its_side(view, item.side, typed(item.text.text)), false, true}}));
+      given.push_back(view.say("home.given", {{"text", on_its_side(view, item.side, plan_words(view, item)), false, true}}));
     }
   }
   items.erase(std::remove_if(items.begin(), items.end(), given_medicine), items.end());
@@ -85,12 +137,16 @@ void blank_lines(const PageView& view, std::size_t count, SheetSection& section)
     if (section.lines.size() == things_to_do_max) {
       break;
     }
-    const std::string text = on_its_side(view, item.side, typed(item.text.text));
+    const std::string text = on_its_side(view, item.side, plan_words(view, item));
     section.bullet(with_date(view, "home.until", text, item.by));
   }
   left_out = items.size() - section.lines.size();
+  const bool nothing_planned = section.lines.empty();
+  add_until_seen(view, section);
   if (section.lines.empty()) {
     blank_lines(view, things_to_do_max, section);
+  } else if (nothing_planned) {
+    blank_lines(view, 1, section);
   }
   for (const std::string& text : given) {
     section.plain(text);
@@ -209,7 +265,7 @@ void blank_lines(const PageView& view, std::size_t count, SheetSection& section)
     } else if (item.who) {
       text += " (" + typed(item.who->text) + ")";
     }
-    section.bullet(with_date(view, "home.visit", text, item.by));
+    section.bullet(with_date(view, "home.visit", text, is_too_late(view, item) ? std::nullopt : item.by));
   }
   if (section.lines.empty()) {
     blank_lines(view, 1, section);
@@ -231,7 +287,12 @@ HomeSheet home_sheet(const PageView& view, const HomeAsk& ask) {
   }
   sheet.who = names.empty() ? view.say("home.name_blank") : joined(names, " / ");
   sheet.examined = view.day().to_text();
-  sheet.head.push_back(view.say("home.seen_on", {{"day", view.day().to_text(), false, true}}));  // else "today" and "tomorrow" below have no place
+  // Else "today" and "tomorrow" below have no place; and how soon before all that can be read.
+  sheet.head.push_back(joined({view.say("home.seen_on", {{"day", view.day().to_text(), false, true}}), how_soon_said(view)}, ". "));
+  const std::vector<PlanItem> sent = view.exam.plan.value_or(std::vector<PlanItem>{});
+  if (std::any_of(sent.begin(), sent.end(), [&](const PlanItem& item) { return is_too_late(view, item); })) {
+    sheet.head.push_back(view.say("home.plan_later"));
+  }
   if (!ask.reviewed) {
     sheet.head.push_back(view.say("home.for_review"));
   }

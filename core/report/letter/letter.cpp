@@ -10,7 +10,7 @@ namespace limbledger::report {
 
 namespace {
 
-constexpr std::size_t letter_columns = 104;  // beside the titles, at the size of the letter
+constexpr std::size_t letter_columns = 120;  // at the size of the letter
 
 [[nodiscard]] std::string quoted_words(std::string_view text) { return "\u2068" + std::string(text) + "\u2069"; }
 
@@ -65,8 +65,13 @@ constexpr std::size_t letter_columns = 104;  // beside the titles, at the size o
   if (!known.empty()) {
     lines.push_back(joined(known, ". "));
   }
-  if (const std::vector<std::string> facts = weighty_facts(view); !facts.empty() && !ask.protected_) {
-    lines.push_back(view.say("page.facts_of_person", {{"facts", joined(facts, "; "), false, true}}) + ".");
+  if (!ask.protected_) {
+    std::vector<std::string> told;
+    if (const std::vector<std::string> facts = weighty_facts(view); !facts.empty()) {
+      told.push_back(view.say("page.facts_of_person", {{"facts", joined(facts, "; "), false, true}}));
+    }
+    told.push_back(allergies_told(view));
+    lines.push_back(joined(told, ". ") + ".");
   }
   std::vector<std::string> why{view.say(
       "page.complaint", {{"complaint", word_of(view.words, "complaint", exam.complaint.text) + view.side_after(exam.side), false, true}})};
@@ -87,7 +92,21 @@ constexpr std::size_t letter_columns = 104;  // beside the titles, at the size o
 
 [[nodiscard]] SheetSection question_section(const PageView& view, const LetterAsk& ask) {
   SheetSection section = view.section("letter.question");
-  section.plain(quoted_words(ask.question));
+  if (ask.protected_) {
+    section.plain(quoted_words(ask.question));
+    return section;
+  }
+  // Sent to be seen, or asked in writing: the question alone does not say.
+  const auto planned = [&](model::PlanKind kind) {
+    const std::vector<model::PlanItem> plan = view.exam.plan.value_or(std::vector<model::PlanItem>{});
+    return std::any_of(plan.begin(), plan.end(), [&](const model::PlanItem& item) { return item.kind == kind && item.became != model::Became::declined; });
+  };
+  const bool review = planned(model::PlanKind::review);
+  const std::string_view sent = planned(model::PlanKind::referral) ? "letter.sent_referral"
+                                : planned(model::PlanKind::film)   ? (review ? "letter.sent_film_and_review" : "letter.sent_film")
+                                : review                           ? "letter.sent_review"
+                                                                   : "letter.sent_nothing";
+  section.plain(quoted_words(ask.question) + " " + view.say(sent));
   return section;
 }
 
@@ -142,6 +161,17 @@ constexpr std::size_t letter_columns = 104;  // beside the titles, at the size o
   return lines;
 }
 
+// All in one paragraph: what the last lines of its bullets leave empty is room.
+[[nodiscard]] SheetSection run_together(SheetSection section) {
+  std::string text;
+  for (const SheetLine& line : section.lines) {
+    text += (text.empty() ? "" : " ") + std::string(line.kind == LineKind::bullet ? "- " : "") + line.text;
+  }
+  section.lines.clear();
+  section.plain(text);
+  return section;
+}
+
 }  // namespace
 
 Sheet letter_of_length(const PageView& view, const LetterAsk& ask, int shortened) {
@@ -168,7 +198,12 @@ Sheet letter_of_length(const PageView& view, const LetterAsk& ask, int shortened
     sections.push_back(letter_found(view, shortened));
     sections.push_back(letter_treatment(view));
     sections.push_back(letter_medicines(view));
-    sections.push_back(letter_not_examined(view, shortened));
+    sections.push_back(letter_not_examined(view));
+    if (shortened == letter_shortest) {
+      for (SheetSection& section : sections) {
+        section = run_together(std::move(section));
+      }
+    }
   }
   sections.push_back(reply_section(view, ask));
   SheetSection about = view.section("letter.about_title");
@@ -185,12 +220,13 @@ std::size_t letter_lines(const Sheet& sheet) {
     lines += wrapped_lines(line, &line == &sheet.head.front() ? across_bold : across);
   }
   for (const SheetSection& section : sheet.sections) {
-    std::size_t beside = 0;
+    // The title runs into the first line, in bold.
+    const std::string run_in(width_of(section.title) + width_of(section.title) / 5 + 2, 'x');
     for (const SheetLine& line : section.lines) {
-      beside += wrapped_lines(line.text, line.kind == LineKind::plain ? letter_columns : letter_columns - 3);
+      const bool first = &line == &section.lines.front();
+      const std::size_t across_here = line.kind == LineKind::plain ? letter_columns : letter_columns - 2;
+      lines += wrapped_lines(first ? run_in + " " + line.text : line.text, across_here);
     }
-    constexpr std::size_t title_columns = 14;
-    lines += std::max(beside, wrapped_lines(section.title, title_columns));
   }
   return lines;
 }
@@ -227,11 +263,14 @@ model::LetterPage letter_page(const Sheet& sheet) {
   return page;
 }
 
-Sheet letter_sheet(const model::LetterPage& page, const Words& words, const std::vector<model::Word>& stale_because) {
+Sheet letter_sheet(const model::LetterPage& page, const Words& words, const std::vector<model::Word>& stale_because, const std::string& written) {
   Sheet sheet;
   sheet.look = SheetLook::letter;
   sheet.banner = page.banner ? page.banner->text : std::string();
   sheet.title = page.title.text;
+  if (!written.empty()) {
+    sheet.title = words.say("msg.letter.title_written", {{"title", sheet.title, false, true}, {"at", written, false, true}});
+  }
   sheet.who = page.who.text;
   sheet.examined = page.examined.text;
   if (!stale_because.empty()) {

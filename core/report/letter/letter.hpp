@@ -35,7 +35,8 @@ inline constexpr int letter_shortest = 9;
 [[nodiscard]] Sheet letter_of_length(const PageView& view, const LetterAsk& ask, int shortened);
 [[nodiscard]] std::size_t letter_lines(const Sheet& sheet);
 [[nodiscard]] model::LetterPage letter_page(const Sheet& sheet);
-// As it was written; with `stale_because` it says on top what has changed since.
-[[nodiscard]] Sheet letter_sheet(const model::LetterPage& page, const Words& words, const std::vector<model::Word>& stale_because);
+// As it was written, and when (`written`, in words; the page itself was made before it was known); with `stale_because` it says on top what
+// has changed since.
+[[nodiscard]] Sheet letter_sheet(const model::LetterPage& page, const Words& words, const std::vector<model::Word>& stale_because, const std::string& written = {});
 
 }  // namespace limbledger::report

@@ -255,7 +255,7 @@ void add_told(const PageView& view, int shortened, SheetSection& section) {
       continue;
     }
     const std::string label = view.label(finding->item) + view.side_after(finding->side);
-    if (std::holds_alternative<model::Words>(finding->value) && (shortened < letter_shortest || words.empty())) {
+    if (std::holds_alternative<model::Words>(finding->value)) {
       words.push_back(with_label(view, *finding));
     } else if (shortened < by_name_from || ordinary(view.edition, *finding) == Ordinary::unusual) {
       add_alike(alike, label, value_or_undone(view, *finding));
@@ -266,9 +266,7 @@ void add_told(const PageView& view, int shortened, SheetSection& section) {
   if (!alike.empty()) {
     words.push_back(alike_text(alike));
   }
-  if (!labels.empty() && shortened == letter_shortest) {
-    words.push_back(view.say("letter.told_more", {{"where", kept_where(view, "page.findings"), false, true}, {"count", wire::write_number(static_cast<std::int64_t>(labels.size()), 1), true}}));
-  } else if (!labels.empty()) {
+  if (!labels.empty()) {
     words.push_back(view.say("letter.by_name", {{"where", kept_where(view, "page.findings"), false, true}, {"what", joined(labels, " / "), false, true}}));
   }
   if (!words.empty()) {
@@ -349,13 +347,13 @@ SheetSection letter_found(const PageView& view, int shortened) {
       section.bullet(view.say("letter.ordinary_side", {{"side", of_side, false, true}, {"what", alike_text(alike), false, true}}));
     }
     if (!regions.empty()) {
-      left_out.push_back(of_side + ": " + by_region(view, regions));
+      left_out.push_back(of_side + ": " + parts_named(view, regions));
     }
   }
   add_unsettled(view, shortened, section);
   add_rules(view, shortened, section);
   add_told(view, shortened, section);
-  add_noes(view, shortened, section);
+  add_noes(view, section);
   if (!left_out.empty()) {
     section.bullet(view.say("letter.left_out", {{"where", kept_where(view, "page.findings"), false, true}, {"what", joined(left_out, "; "), false, true}}));
   }

@@ -45,6 +45,7 @@ using model::Finding;
 struct AnsweredNo {
   std::vector<std::string> asked;
   std::vector<std::string> only_looked;  // of one side at least
+  std::vector<std::string> spoken_for;   // something that was found speaks for it
 };
 
 [[nodiscard]] AnsweredNo answered_no(const PageView& view) {
@@ -58,6 +59,11 @@ struct AnsweredNo {
     const std::string label = danger_named(view, flag);
     if (std::find(labels.begin(), labels.end(), label) == labels.end()) {
       labels.push_back(label);
+    }
+    if (!speaking_for(view, flag).empty()) {
+      looked_labels.push_back(label);
+      no.spoken_for.push_back(for_and_against(view, flag, label));
+      continue;
     }
     const std::vector<std::string> looks = looks_alone(view, flag);
     if (!looks.empty() && std::find(looked_labels.begin(), looked_labels.end(), label) == looked_labels.end()) {
@@ -106,21 +112,30 @@ std::string danger_named(const PageView& view, const interpret::Flag& flag) {
   const bool differs = std::any_of(view.assessment.flags.begin(), view.assessment.flags.end(), [&](const interpret::Flag& one) {
     return one.side != flag.side && flag_label(view, one.flag.text) == label && printed_answer(view, one) != printed_answer(view, flag);
   });
-  return differs ? label + view.side_after(flag.side) : label;
+  // Where one side is complained of, a label without a side is of that one.
+  const bool one_side = view.exam.side && *view.exam.side != model::Side::midline;
+  const bool of_other = one_side && flag.side && *flag.side != model::Side::midline && *flag.side != *view.exam.side;
+  return differs || of_other ? label + view.side_after(flag.side) : label;
 }
 
-void add_noes(const PageView& view, int shortened, SheetSection& section) {
-  constexpr std::size_t all = 1000;
-  const std::size_t kept = shortened < letter_shortest ? all : 1;
+std::string danger_sides(const PageView& view) {
+  const bool one_side = view.exam.side && *view.exam.side != model::Side::midline;
+  return one_side ? " " + view.say("letter.danger_sides", {{"side", side_of(view.words, *view.exam.side), false, true}}) : std::string();
+}
+
+void add_noes(const PageView& view, SheetSection& section) {
   if (const std::vector<std::string> by_name = asked_by_name(view); !by_name.empty()) {
-    section.bullet(view.say("letter.asked_by_name", {{"what", some_of(view, by_name, kept, "page.findings"), false, true}}) + ".");
+    section.bullet(view.say("letter.asked_by_name", {{"what", joined(by_name, "; "), false, true}}) + ".");
   }
   const AnsweredNo no = answered_no(view);
+  if (!no.spoken_for.empty()) {
+    section.bullet(view.say("page.flags_no_but", {{"flags", joined(no.spoken_for, "; "), false, true}}));
+  }
   if (!no.only_looked.empty()) {
     section.bullet(view.say("letter.not_suggested", {{"flags", joined(no.only_looked, "; "), false, true}}) + ".");
   }
   if (!no.asked.empty()) {
-    section.bullet(view.say("letter.asked_no", {{"flags", joined(no.asked, "; "), false, true}}));
+    section.bullet(view.say("letter.asked_no", {{"flags", joined(no.asked, "; "), false, true}}) + danger_sides(view));
   }
 }
 

@@ -1,23 +1,21 @@
 // The sections of a letter that rest on findings; letter.cpp puts them in order. `shortened` from 0 (all) to 9: what grows loses its
-// values and keeps its names, with where the values are read; what was ordinary, not done or told becomes a count by part of the body
-// in the end. What is out of the ordinary on either side, danger signs that were asked after, and pulses, feeling and movement of the
-// side that is complained of keep their names at every length.
+// values and keeps its names, with where the values are read; what was ordinary or is not advised is named by part of the body in the
+// end. What is out of the ordinary on either side, danger signs whether asked after or not, what was not examined or not done, what was
+// asked by name, and pulses, feeling and movement of the side that is complained of keep their names at every length.
 #pragma once
 
 #include "core/report/letter/letter.hpp"
 
 namespace limbledger::report {
 
-// Joined; in the place of what does not fit, how many more there are and under which title of the record (`where`).
-[[nodiscard]] std::string some_of(const PageView& view, const std::vector<std::string>& parts, std::size_t kept, std::string_view where);
+// Joined; in the place of what does not fit, what the others are and under which title of the record (`where`).
+[[nodiscard]] std::string some_of(const PageView& view, const std::vector<std::string>& parts, std::size_t kept, const std::string& others, std::string_view where);
 // A record that is not to be passed on is asked after at the clinic.
 [[nodiscard]] bool record_stays(const PageView& view);
 // Where nobody said which side, or both: each is complained of.
 [[nodiscard]] bool is_complained_of(const PageView& view, model::Side side);
 // Whether the foot has blood, feels and moves.
 [[nodiscard]] bool blood_feeling_or_movement(const model::Finding& finding);
-// Whether a letter, or a protected one, tells of this alert.
-[[nodiscard]] bool alert_in_letter(const PageView& view, const interpret::Alert& alert, bool private_letter);
 // What the person can do, was given or takes has a section of its own.
 [[nodiscard]] bool speaks_of_function(const model::Finding& finding);
 [[nodiscard]] bool stands_elsewhere(const model::Finding& finding);
@@ -31,8 +29,6 @@ struct SaidAlike {
 };
 void add_alike(std::vector<SaidAlike>& all, const std::string& label, const std::string& value);
 [[nodiscard]] std::string alike_text(const std::vector<SaidAlike>& all);
-// "knee 5, vessels 2"
-[[nodiscard]] std::string by_region(const PageView& view, const std::vector<std::string>& regions);
 // Where what is not in the letter is read: the clinic's note, under that title.
 [[nodiscard]] std::string kept_where(const PageView& view, std::string_view title);
 void add_unsettled(const PageView& view, int shortened, SheetSection& section);
@@ -44,10 +40,11 @@ void add_rules(const PageView& view, int shortened, SheetSection& section);
 [[nodiscard]] SheetSection letter_found(const PageView& view, int shortened);
 // With its side where the same danger was answered otherwise on the other one.
 [[nodiscard]] std::string danger_named(const PageView& view, const interpret::Flag& flag);
-void add_noes(const PageView& view, int shortened, SheetSection& section);
+[[nodiscard]] std::string danger_sides(const PageView& view);  // of which side those are that name none
+void add_noes(const PageView& view, SheetSection& section);
 [[nodiscard]] SheetSection letter_treatment(const PageView& view);
 [[nodiscard]] SheetSection letter_medicines(const PageView& view);
-[[nodiscard]] SheetSection letter_not_examined(const PageView& view, int shortened);
+[[nodiscard]] SheetSection letter_not_examined(const PageView& view);
 // What is kept from a page by default, for a protected letter alone.
 [[nodiscard]] SheetSection letter_private(const PageView& view);
 

@@ -37,20 +37,6 @@ std::string alike_text(const std::vector<SaidAlike>& all) {
   return joined(parts, "; ");
 }
 
-// "knee 5, vessel 2"
-std::string by_region(const PageView& view, const std::vector<std::string>& regions) {
-  std::vector<SaidAlike> all;
-  for (const std::string& region : regions) {
-    add_alike(all, {}, region);
-  }
-  std::vector<std::string> parts;
-  for (const SaidAlike& one : all) {
-    parts.push_back(view.say("letter.of_region", {{"region", word_of(view.words, "letter_region", one.value), false, true},
-                                                  {"count", wire::write_number(static_cast<std::int64_t>(one.labels.size()), 1), true}}));
-  }
-  return joined(parts);
-}
-
 std::string kept_where(const PageView& view, std::string_view title) {
   return view.say(record_stays(view) ? "letter.where_kept" : "letter.where", {{"where", view.say(title), false, true}});
 }
@@ -64,7 +50,7 @@ void add_unsettled(const PageView& view, int shortened, SheetSection& section) {
     section.bullet(view.say("letter.within_error_named", {{"what", joined(names, " / "), false, true}}) + ".");
   }
   if (const std::vector<std::string> open = rules_still_open(view, shortened < 6); !open.empty()) {
-    section.bullet(view.say("letter.rules_open", {{"what", some_of(view, open, shortened < letter_shortest ? open.size() : 1, "page.unsettled"), false, true}}) + ".");
+    section.bullet(view.say("letter.rules_open", {{"what", joined(open, "; "), false, true}}) + ".");
   }
 }
 

@@ -54,7 +54,8 @@ template <std::size_t Count>
 
 bool speaks_of_function(const Finding& finding) {
   const std::string_view item = finding.item.text;
-  return item.starts_with("function.") || item.starts_with("gait.") || one_of_items(finding, of_function);
+  // How somebody walks is found by a look; how many steps are taken is what can be done.
+  return item.starts_with("function.") || item == "gait.steps_now" || one_of_items(finding, of_function);
 }
 
 bool stands_elsewhere(const Finding& finding) {
@@ -114,10 +115,17 @@ SheetSection letter_function(const PageView& view, int shortened) {
   constexpr std::size_t all = 1000;
   if (parts.empty() && !can.empty()) {
     // Asked, and nothing was lost: "not recorded" would be untrue.
-    section.plain(view.say("letter.function_kept", {{"what", some_of(view, can, shortened < 4 ? all : (shortened < letter_shortest ? 3 : 1), "page.findings"), false, true}}));
+    section.plain(view.say("letter.function_kept", {{"what", some_of(view, can, shortened < 4 ? all : 3, view.say("letter.others_of_function"), "page.findings"), false, true}}));
     return section;
   }
-  section.plain(parts.empty() ? view.say("letter.function_not_recorded") : some_of(view, parts, shortened < 4 ? all : (shortened < 6 ? 6 : 3), "page.findings") + ".");
+  const bool walk_seen = std::any_of(view.findings.begin(), view.findings.end(), [](const Finding* finding) {
+    return finding->item.text.starts_with("gait.") && !speaks_of_function(*finding) && !left_undone(*finding);
+  });
+  if (parts.empty() && walk_seen) {
+    section.plain(view.say("letter.function_walk_below"));
+    return section;
+  }
+  section.plain(parts.empty() ? view.say("letter.function_not_recorded") : some_of(view, parts, shortened < 4 ? all : (shortened < 6 ? 6 : 3), view.say("letter.others_of_function"), "page.findings") + ".");
   return section;
 }
 
@@ -134,7 +142,7 @@ SheetSection letter_treatment(const PageView& view) {
     } else if (given && is_care) {
       named.push_back(item.plan_item ? item.plan_item->to_text() : std::string());
       parts.push_back(view.say("letter.given", {{"plan", enum_word(view.words, "plan", item.kind) + view.side_after(item.side), false, true},
-                                                {"text", item.text.text}}));
+                                                {"text", plan_words(view, item), false, true}}));
     }
   }
   for (const Finding* finding : view.findings) {
@@ -150,16 +158,12 @@ SheetSection letter_treatment(const PageView& view) {
 SheetSection letter_medicines(const PageView& view) {
   SheetSection section = view.section("letter.medicines");
   std::vector<std::string> medicines;
-  std::vector<std::string> allergies;
   for (const Finding* finding : view.findings) {
     if (one_of_items(*finding, of_medicines)) {
       medicines.push_back(with_label(view, *finding));
-    } else if (one_of_items(*finding, of_allergies)) {
-      allergies.push_back(with_label(view, *finding));
     }
   }
-  const std::string taken = medicines.empty() ? view.say("letter.medicines_not_asked") : joined(medicines, "; ") + ".";
-  section.plain(taken + " " + (allergies.empty() ? view.say("letter.allergies_not_asked") : joined(allergies, "; ") + "."));
+  section.plain(medicines.empty() ? view.say("letter.medicines_not_asked") : joined(medicines, "; ") + ".");
   return section;
 }
 

@@ -28,7 +28,7 @@ namespace {
       continue;  // what holds until seen stands above, what was given in its own section
     }
     std::vector<std::string> one{view.say("letter.given", {{"plan", enum_word(view.words, "plan", item.kind) + view.side_after(item.side), false, true},
-                                                           {"text", item.text.text}})};
+                                                           {"text", plan_words(view, item), false, true}})};
     if (item.who) {
       one.push_back("\u2068" + item.who->text + "\u2069");
     }
@@ -47,6 +47,14 @@ namespace {
   return parts;
 }
 
+// Who reads on has to know what the person knows.
+[[nodiscard]] std::string with_told(const PageView& view, const model::PlanItem& item, const std::string& text) {
+  const bool given = item.became == model::Became::given || item.became == model::Became::done;
+  const bool splint = item.kind == model::PlanKind::splint;
+  const std::string_view became = splint ? (given ? "letter.was_given" : "letter.not_given") : (given ? "letter.was_told" : "letter.not_told");
+  return view.say(became, {{"what", text, false, true}});
+}
+
 }  // namespace
 
 SheetSection letter_until(const PageView& view, int shortened) {
@@ -59,23 +67,21 @@ SheetSection letter_until(const PageView& view, int shortened) {
     }
     if (item.kind == model::PlanKind::safety_net && holds_until_seen(item)) {
       // "You cannot stand on it tomorrow" alone reads as what is expected.
-      planned.push_back(view.say("letter.come_back_if", {{"text", item.text.text}}));
+      planned.push_back(with_told(view, item, view.say("letter.come_back_if", {{"text", item.text.text}})));
     } else if (holds_until_seen(item)) {
-      planned.push_back(view.say("letter.given", {{"plan", enum_word(view.words, "plan", item.kind) + view.side_after(item.side), false, true},
-                                                  {"text", item.text.text}}));
+      planned.push_back(with_told(view, item, view.say("letter.given", {{"plan", enum_word(view.words, "plan", item.kind) + view.side_after(item.side), false, true},
+                                                                        {"text", item.text.text}})));
     }
   }
   std::string says = view.say("letter.until_no_plan");
   if (!planned.empty()) {
-    says = view.say("letter.until_plan", {{"what", joined(planned, "; "), false, true}});
-    says += says.ends_with(".\u2069") ? "" : ".";  // what a person ended keeps its own end
+    says = view.say("letter.until_plan", {{"what", joined(planned, "; "), false, true}}) + ".";
   }
   // Two alerts may say the same; a reader needs it once.
   std::vector<std::string> meanwhile;
   const auto add_meanwhile_of = [&](const std::vector<model::MessageId>& messages, const std::optional<model::Side>& side) {
-    const Args args{{"side", side ? side_of(view.words, *side) : std::string(), false, true}};
     for (const model::MessageId& message : messages) {
-      if (const std::string said = view.words.say(message.text, args); std::find(meanwhile.begin(), meanwhile.end(), said) == meanwhile.end()) {
+      if (const std::string said = meanwhile_text(view, message, side); std::find(meanwhile.begin(), meanwhile.end(), said) == meanwhile.end()) {
         meanwhile.push_back(said);
       }
     }
@@ -110,7 +116,9 @@ SheetSection letter_until(const PageView& view, int shortened) {
   for (const StoppedSteps& stopped : stopped_steps(view)) {
     if (!stopped.labels.empty()) {
       const std::string of_side = stopped.side ? view.side_before(stopped.side) : view.say("letter.whole_person") + ": ";
-      parts.push_back(of_side + some_of(view, stopped.labels, kept, "page.cannot_wait"));
+      const std::vector<std::string> rest(stopped.regions.begin() + static_cast<std::ptrdiff_t>(std::min(kept, stopped.regions.size())), stopped.regions.end());
+      const std::string others = view.say("letter.others_of_parts", {{"parts", parts_named(view, rest), false, true}});
+      parts.push_back(of_side + some_of(view, stopped.labels, kept, others, "page.cannot_wait"));
     }
   }
   if (!parts.empty()) {

@@ -13,23 +13,6 @@ namespace {
 
 using model::Side;
 
-// The examiner's word against the most urgent alert: 0 now, 1 same day, 2 later.
-[[nodiscard]] int how_soon(model::LetterUrgency urgency) { return static_cast<int>(urgency); }
-
-// The most urgent of what is raised.
-[[nodiscard]] model::LetterUrgency urgency_found(const PageView& view, bool private_letter) {
-  model::LetterUrgency soonest = model::LetterUrgency::routine;
-  for (const interpret::Alert& alert : view.assessment.alerts) {
-    const auto here = alert.urgency == interpret::Urgency::now ? model::LetterUrgency::now : model::LetterUrgency::same_day;
-    if (alert_in_letter(view, alert, private_letter) && how_soon(here) < how_soon(soonest)) {
-      soonest = here;
-    }
-  }
-  const auto& statements = view.assessment.statements;
-  const bool prompt = !private_letter && std::any_of(statements.begin(), statements.end(), [](const interpret::Statement& one) { return referral_prompt(one.statement.text); });
-  return prompt && how_soon(soonest) > how_soon(model::LetterUrgency::two_weeks) ? model::LetterUrgency::two_weeks : soonest;
-}
-
 // Where only some are kept, the sign that the danger is named for stands first, then what is out of the ordinary on its own side: a
 // pulse of the other leg alone would say the wrong thing.
 void add_grounds(const PageView& view, std::string_view danger, const std::vector<model::FindingId>& findings, const std::optional<Side>& side, std::size_t kept,
@@ -105,95 +88,69 @@ void add_grounds(const PageView& view, std::string_view danger, const std::vecto
 }
 
 // What was meant to be examined and was not, with the reason: the question may hang on it. One reason is said once, with all that it
-// stands for; what shows blood, feeling and movement of the side complained of stands first. Only in the end does the other side, then
-// what is beyond two of the own, keep no more than its number.
-void add_undone(const PageView& view, int shortened, SheetSection& section) {
-  constexpr std::size_t always_named = 2;
+// stands for; what shows blood, feeling and movement of the side complained of stands first.
+void add_undone(const PageView& view, SheetSection& section) {
   std::vector<SaidAlike> alike;
-  std::vector<std::string> regions;
-  std::size_t named = 0;
   for (const bool complained_of : {true, false}) {
     for (const bool of_foot : {true, false}) {
       for (const model::Finding* finding : view.findings) {
         const bool whole = complained_of && blood_feeling_or_movement(*finding);
-        if (!left_undone(*finding) || is_complained_of(view, finding->side) != complained_of || whole != of_foot ||
-            finding->item.text.starts_with("function.") || finding->item.text.starts_with("gait.")) {
+        if (!left_undone(*finding) || is_complained_of(view, finding->side) != complained_of || whole != of_foot || speaks_of_function(*finding)) {
           continue;  // what the person can do stands by itself
         }
-        const bool by_name = whole || (complained_of ? shortened < letter_shortest || named < always_named : shortened < 7);
-        if (!by_name) {
-          const model::Item* item = view.edition.item(finding->item);
-          regions.push_back(item != nullptr ? item->region.text : std::string());
-          continue;
-        }
-        named += whole ? 0 : 1;
         add_alike(alike, view.label(finding->item) + view.side_after(finding->side), value_or_undone(view, *finding));
       }
     }
   }
-  std::vector<std::string> parts;
   if (!alike.empty()) {
-    parts.push_back(alike_text(alike));
-  }
-  if (!regions.empty()) {
-    parts.push_back(view.say("letter.undone_more", {{"where", kept_where(view, "page.not_done"), false, true}, {"what", by_region(view, regions), false, true}}));
-  }
-  if (!parts.empty()) {
-    section.bullet(view.say("letter.undone", {{"what", joined(parts, "; "), false, true}}));
+    section.bullet(view.say("letter.undone", {{"what", alike_text(alike), false, true}}));
   }
 }
 
-// Of the minimum set, by side; the side complained of first, and what is open on both sides once.
-void add_minimum(const PageView& view, int shortened, SheetSection& section) {
-  constexpr int by_name_below = 7;
+// Of the minimum set, by side; the side complained of first, and what is open on both sides once. A joint that nobody looked at on a side
+// is named above with all that belongs to it.
+void add_minimum(const PageView& view, SheetSection& section) {
   struct OfSides {
     std::string sides;
     std::vector<std::string> labels;
-    std::vector<std::string> regions;
   };
   std::vector<OfSides> all;
   const std::string both_sides = side_of(view.words, Side::right) + view.say("page.and") + side_of(view.words, Side::left);
+  const auto said_above = [&](const interpret::MissingItem& missing) {
+    const model::Item* item = view.edition.item(missing.item);
+    return item != nullptr && is_not_examined(view, item->region.text, missing.side);
+  };
   for (const bool complained_of : {true, false}) {
     for (const interpret::MissingItem& missing : view.assessment.missing) {
       const auto on = [&](Side side) {
         return std::any_of(view.assessment.missing.begin(), view.assessment.missing.end(),
-                           [&](const interpret::MissingItem& one) { return one.item == missing.item && one.side == side; });
+                           [&](const interpret::MissingItem& one) { return one.item == missing.item && one.side == side && !said_above(one); });
       };
-      if ((is_complained_of(view, missing.side) || missing.side == Side::midline) != complained_of) {
+      if (said_above(missing) || (is_complained_of(view, missing.side) || missing.side == Side::midline) != complained_of) {
         continue;
       }
       const bool both = on(Side::right) && on(Side::left);
       const std::string sides = both ? both_sides : (missing.side == Side::midline ? std::string() : side_of(view.words, missing.side));
       auto at = std::find_if(all.begin(), all.end(), [&](const OfSides& one) { return one.sides == sides; });
       if (at == all.end()) {
-        at = all.insert(all.end(), OfSides{sides, {}, {}});
+        at = all.insert(all.end(), OfSides{sides, {}});
       }
-      const std::string label = view.label(missing.item);
-      if (std::find(at->labels.begin(), at->labels.end(), label) == at->labels.end()) {
-        const model::Item* item = view.edition.item(missing.item);
+      if (const std::string label = view.label(missing.item); std::find(at->labels.begin(), at->labels.end(), label) == at->labels.end()) {
         at->labels.push_back(label);
-        at->regions.push_back(item != nullptr ? item->region.text : std::string());
       }
     }
   }
   std::vector<std::string> parts;
   for (const OfSides& one : all) {
-    const std::string what = shortened < by_name_below ? joined(one.labels, " / ") : by_region(view, one.regions);
+    const std::string what = joined(one.labels, " / ");
     if (one.sides.empty()) {
       parts.push_back(what);
     } else {
       parts.push_back(view.say("letter.minimum_of", {{"sides", one.sides, false, true}, {"what", what, false, true}}));
     }
   }
-  if (parts.empty()) {
-    return;
-  }
-  // Two calls: GCC 12 takes the temporary of a conditional one for unset.
-  const std::string what = joined(parts, "; ");
-  if (shortened < by_name_below) {
-    section.bullet(view.say("page.minimum", {{"items", what, false, true}}) + ".");
-  } else {
-    section.bullet(view.say("letter.minimum_by_region", {{"where", kept_where(view, "page.not_examined"), false, true}, {"what", what, false, true}}) + ".");
+  if (!parts.empty()) {
+    section.bullet(reason_lacking(view, view.say("page.minimum", {{"items", joined(parts, "; "), false, true}})) + ".");
   }
 }
 
@@ -204,22 +161,13 @@ bool record_stays(const PageView& view) {
   return consent && consent->send && *consent->send != model::ConsentWord::yes;
 }
 
-std::string some_of(const PageView& view, const std::vector<std::string>& parts, std::size_t kept, std::string_view where) {
+std::string some_of(const PageView& view, const std::vector<std::string>& parts, std::size_t kept, const std::string& others, std::string_view where) {
   if (parts.size() <= kept) {
     return joined(parts, "; ");
   }
-  if (kept == 0) {
-    return view.say(record_stays(view) ? "letter.more_alone_kept" : "letter.more_alone", {{"count", wire::write_number(static_cast<std::int64_t>(parts.size()), 1), true}, {"where", view.say(where), false, true}});
-  }
   std::vector<std::string> shown(parts.begin(), parts.begin() + static_cast<std::ptrdiff_t>(kept));
-  shown.push_back(view.say(record_stays(view) ? "letter.more_kept" : "letter.more", {{"count", wire::write_number(static_cast<std::int64_t>(parts.size() - kept), 1), true},
-                                           {"where", view.say(where), false, true}}));
+  shown.push_back(view.say("letter.and_others", {{"others", others, false, true}, {"where", kept_where(view, where), false, true}}));
   return joined(shown, "; ");
-}
-
-bool alert_in_letter(const PageView& view, const interpret::Alert& alert, bool private_letter) {
-  const bool is_private = alert.audience == interpret::Audience::protected_;
-  return alert.state != interpret::AlertState::withdrawn_by_correction && is_private == private_letter && (private_letter || !is_hidden(view, alert));
 }
 
 SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shortened) {
@@ -228,7 +176,7 @@ SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shor
   SheetSection section = view.section("letter.urgency");
   // One word leads, the most urgent; the examiner's stands with the question that it was written for.
   const model::LetterUrgency found = urgency_found(view, ask.protected_);
-  const bool found_leads = found != model::LetterUrgency::routine && (!ask.urgency || how_soon(found) < how_soon(*ask.urgency));
+  const bool found_leads = found != model::LetterUrgency::routine && (!ask.urgency || static_cast<int>(found) < static_cast<int>(*ask.urgency));
   if (found_leads) {
     section.plain(view.say("letter.urgency_found", {{"urgency", enum_word(view.words, "letter_urgency", found), false, true}}));
   } else if (ask.urgency) {
@@ -254,31 +202,38 @@ SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shor
       add_grounds(view, statement.statement.text.substr(0, statement.statement.text.find(':')), statement.findings, statement.side, grounds, section);
     }
   }
+  std::vector<std::string> last;
+  if (found_leads || ask.urgency) {
+    last.push_back(due_text(view, found_leads ? found : *ask.urgency));
+  }
   if (found_leads && ask.urgency) {
-    section.plain(view.say("letter.urgency_differs", {{"urgency", enum_word(view.words, "letter_urgency", *ask.urgency), false, true}}));
-  } else if (found_leads && shortened < letter_shortest) {
-    section.plain(view.say("letter.urgency_not_said"));
+    last.push_back(view.say("letter.urgency_differs", {{"urgency", enum_word(view.words, "letter_urgency", *ask.urgency), false, true}}));
+  } else if (found_leads) {
+    last.push_back(view.say("letter.urgency_not_said"));
+  }
+  if (const std::string said = joined(last, " "); !said.empty()) {
+    section.plain(said);
   }
   return section;
 }
 
-// The other side, the joints above and below, the minimum set and the danger signs: nothing else is named.
-SheetSection letter_not_examined(const PageView& view, int shortened) {
-  constexpr std::size_t all = 1000;
+// The other side, the joints above and below, the minimum set and the danger signs, each by name at every length, with the reason.
+SheetSection letter_not_examined(const PageView& view) {
   SheetSection section = view.section("page.not_examined");
   add_transfer_line(view, section);  // else a set that was cut short would read as one that is whole
   if (const std::vector<std::string> places = places_not_examined(view); !places.empty()) {
-    const std::string named = joined(places, "; ");
-    section.bullet((places_without_reason(view) ? view.say("letter.places_no_reason", {{"places", named, false, true}}) : named) + ".");
+    section.bullet(joined(places, "; ") + ".");
   }
-  add_undone(view, shortened, section);
-  add_minimum(view, shortened, section);
+  if (const std::vector<std::string> barely = places_barely_examined(view); !barely.empty()) {
+    section.bullet(joined(barely, " / ") + ".");
+  }
+  add_undone(view, section);
+  add_minimum(view, section);
   if (const std::vector<std::string> asked = open_signs(view, true); !asked.empty()) {
     section.bullet(view.say("letter.signs_cannot", {{"flags", joined(asked, "; "), false, true}}));
   }
   if (const std::vector<std::string> open = open_signs(view, false); !open.empty()) {
-    const std::size_t named = shortened < letter_shortest ? all : 2;
-    section.bullet(view.say("letter.signs_not_asked", {{"flags", some_of(view, open, named, "page.danger_signs"), false, true}}));
+    section.bullet(view.say("letter.signs_not_asked", {{"flags", joined(open, "; "), false, true}}) + danger_sides(view));
   }
   if (section.lines.empty()) {
     section.plain(view.say("letter.all_examined"));

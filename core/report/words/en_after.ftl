@@ -23,7 +23,8 @@ msg-transfer-recorded = Found at the examination, { $at }: { $findings }
 msg-transfer-recorded_untimed = Found at the examination: { $findings }
 msg-transfer-recorded_none = Recorded at the examination: no vessel and no nerve
 msg-transfer-set = What travels with the person
-msg-transfer-set_of = What travels with the person, written by { $by }, { $at }
+msg-transfer-set_of = Written by { $by }, { $at }; "today", "yesterday" and bare hours below are the writer's words, of that time.
+msg-transfer-set_of_injured = Written by { $by }, { $at }; "today", "yesterday" and bare hours below are the writer's words, of that time (injured { $injured }).
 msg-transfer-set_unsettled = Two sets were written without knowledge of each other; ask the sender which holds.
 msg-transfer-line = { $what }: { $text }
 msg-transfer-line_told = { $what }, as recorded at the examination: { $text }
@@ -47,7 +48,10 @@ msg-transfer-next_check = Next check of vessels and nerves: { $at }
 msg-transfer-next_check_none = Next check of vessels and nerves: no time recorded ________
 msg-transfer-held = Stopped, and not examined further
 msg-transfer-held_items = Not to be done for now: { $items }
-msg-transfer-held_more = { $count } more
+msg-transfer-held_further = and further steps of: { $parts }
+msg-transfer-untimed = { $what } (time not recorded)
+msg-transfer-time_unknown = time not recorded
+
 msg-transfer-held_end = What was not examined is not known; this page does not speak of it.
 msg-transfer-untested = Decision support for a licensed examiner; not tested on real people. The examiner's judgement and local protocol stand above every line; this page prints what was recorded and supports no decision by itself.
 

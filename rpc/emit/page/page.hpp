@@ -36,7 +36,4 @@ struct PageAsk {
 [[nodiscard]] std::string_view description_script();
 [[nodiscard]] std::string_view description_style();
 
-// `&`, `<`, `>` and quotes as HTML wants them.
-[[nodiscard]] std::string as_html(std::string_view text);
-
 }  // namespace limbledger::rpc

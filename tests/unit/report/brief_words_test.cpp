@@ -102,7 +102,7 @@ TEST_CASE("what a letter leaves out for length names a title of the note under w
       ++folded;
       bool there = false;
       for (const char* title : {"Findings", "Danger signs asked after", "Not examined", "Alerts, and what was done", "Not done, with the reason",
-                                "Not settled by measurement"}) {
+                                "Within the error of measurement, and rules without a result"}) {
         const bool is = letter.compare(at + begins.size(), std::string_view(title).size(), title) == 0;
         there = there || (is && has(note, "\n" + std::string(title) + "\n---"));
       }
@@ -116,11 +116,11 @@ TEST_CASE("what a letter leaves out for length names a title of the note under w
 TEST_CASE("what the error of measurement leaves open is said in one line of note and letter, with both values; of a letter sides alone") {
   const Printer child("child");
   const std::string flexion = "Knee flexion, passive, LEFT 140°: cannot be told from the other side (141; ";
-  const std::string note = section(note_of(child), "Not settled by measurement");
+  const std::string note = section(note_of(child), "Within the error of measurement, and rules without a result");
   CHECK(has(note, "not told either way"));
   CHECK(has(note, flexion));
   const std::string letter = found_in(letter_at(child.view(), 0));
-  CHECK(count_of(letter, "Not settled by measurement") == 1);
+  CHECK(count_of(letter, "Within the error of measurement: ") == 1);
   CHECK(has(letter, flexion));
   // Of two sides it is one thing, and a letter compares with no figures.
   CHECK(count_of(letter, "Knee flexion, passive, ") == 1);
@@ -129,14 +129,14 @@ TEST_CASE("what the error of measurement leaves open is said in one line of note
 
 TEST_CASE("a rule that is still open is said in one line of note and letter with what it needs, and its result nowhere") {
   service::ExamDocument one = document("ankle");
-  CHECK(!has(note_of(Printer(one)), "Rules still open"));
+  CHECK(!has(note_of(Printer(one)), "Rules without a result: "));
   drop(one, "gait.steps_now");
   drop(one, "history.steps_at_once");
   const Printer open(one);
   const std::string says = "Ottawa ankle rule, RIGHT: Cannot say yet: needs ";
-  CHECK(has(section(note_of(open), "Not settled by measurement"), "Rules still open: " + says));
+  CHECK(has(section(note_of(open), "Within the error of measurement, and rules without a result"), "Rules without a result: " + says));
   const std::string letter = found_in(letter_at(open.view(), 0));
-  CHECK(has(letter, "Rules still open, no result: " + says));
+  CHECK(has(letter, "Rules without a result: " + says));
   CHECK(!has(letter, "Film not required"));
 }
 

@@ -138,7 +138,7 @@ TEST_CASE("a danger that only a look at the leg speaks against was not answered 
     REQUIRE(no != std::string::npos);
     CHECK(!has(letter.substr(no, letter.find(". ", no) - no), "a hip out of joint"));
   }
-  CHECK(has(hip, "Danger signs asked after, not settled (signs of): a hip out of joint"));
+  CHECK(has(hip, "Danger signs asked after, still open (signs of): a hip out of joint"));
 }
 
 TEST_CASE("steps that were lost are told with those that are taken now") {

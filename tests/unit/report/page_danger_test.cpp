@@ -80,7 +80,8 @@ TEST_CASE("danger signs: what was answered no and what was not asked are named a
   raised.flag("flag.second_sign", Side::left, interpret::FlagAnswer::not_asked);
   raised.flag("flag.third_sign", std::nullopt, interpret::FlagAnswer::cannot_answer);
   const std::string page = raised.page();
-  CHECK(has(page, "Asked, answered no (signs of): first sign LEFT (Skin hot or red: yes); first sign RIGHT (Skin hot or red, LEFT: yes). "
+  CHECK(has(page, "Not found on what was examined, though something speaks for it (signs of): first sign LEFT (for it: Skin hot or red: yes). "
+                  "Asked, answered no (signs of): first sign RIGHT (Skin hot or red, LEFT: yes). "
                   "Not asked, or not all of it (signs of): fourth sign LEFT; second sign LEFT. Asked, cannot be answered (signs of): third sign."));
   CHECK(!has(page, "This edition asks for no danger signs"));
 }
@@ -109,7 +110,7 @@ TEST_CASE("what is not yet asked is a question, three at most, and the rest a co
   Raised raised;
   raised.assessment.questions.push_back({{"alert.joint_infection"}, Side::left, {1}, {}, {"msg.page.untested"}});
   raised.assessment.questions_more = {2};
-  CHECK(has(raised.page(), "Not settled yet, LEFT: Not tested on real people. Further questions that are not yet asked: 2."));
+  CHECK(has(raised.page(), "Still to be asked or looked at, LEFT: Not tested on real people. Further questions that are not yet asked: 2."));
 }
 
 TEST_CASE("a sign that was found is not printed as answered no, though something else asked with it is a no") {

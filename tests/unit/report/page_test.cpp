@@ -84,7 +84,7 @@ TEST_CASE("the examiner's impression stands before findings and before what they
   CHECK(has(page, "Certainty, in the examiner's words: \u2068probable\u2069\n"));
   CHECK(has(page, "Alternatives: \u2068torn meniscus\u2069\n"));
   std::size_t last = 0;
-  for (const std::string title : {"\nExaminer's impression\n", "\nFound out of the ordinary, as recorded\n", "\nPlan\n", "\nWhat the person was told\n", "\nNot settled by measurement\n",
+  for (const std::string title : {"\nExaminer's impression\n", "\nFound out of the ordinary, as recorded\n", "\nPlan\n", "\nWhat the person was told\n", "\nWithin the error of measurement, and rules without a result\n",
                                   "\nNot done, with the reason\n", "\nNot examined\n", "\nWhat the findings support, in study clinics\n", "\nRules\n", "\nFindings\n",
                                   "\nCompared with published figures, the other side and last time\n", "\nDanger signs asked after\n", "\nCompany, and who spoke\n", "\nSignature\n", "\nWhat this page is\n"}) {
     CAPTURE(title);

@@ -143,7 +143,7 @@ TEST_CASE("what the person was told stands by itself, and is a line to write on 
   service::ExamDocument stiff = document("stiff");
   const std::string told = section(page_of(stiff), "What the person was told");
   CHECK(has(told, "advice: \u2068Raised seat in the latrine; stick in the left hand\u2069; told"));
-  CHECK(has(told, "suddenly cannot bear weight.\u2069; not recorded yet as told"));
+  CHECK(has(told, "suddenly cannot bear weight.\u2069; NOT RECORDED AS TOLD"));
   CHECK(!has(section(page_of(stiff), "Plan"), "Raised seat"));
   stiff.exam.plan.reset();
   CHECK(has(section(page_of(stiff), "What the person was told"), "Nothing is recorded. By hand: ____"));

@@ -119,9 +119,10 @@ constexpr std::string_view consent_to_send = "consent.send";
   return {};
 }
 
-[[nodiscard]] LetterReply reply_of(const model::Letter& letter, const model::LetterPage& page, const report::Words& words) {
+[[nodiscard]] LetterReply reply_of(const model::Exam& exam, const model::Letter& letter, const model::LetterPage& page, const report::Words& words) {
   const auto because = letter.stale_because.value_or(std::vector<model::Word>{});
-  const report::Sheet sheet = report::letter_sheet(page, words, because);
+  const std::string written = report::local_time(letter.at, exam.offset_min ? exam.offset_min->steps : 0);
+  const report::Sheet sheet = report::letter_sheet(page, words, because, written);
   LetterReply reply;
   reply.letter = letter;
   reply.text.text = report::sheet_text(sheet, words);
@@ -191,7 +192,7 @@ Result<LetterReply> letter_write(Context& context, const LetterWriteParams& para
   if (letter == nullptr) {
     return wire::Fault{"internal.failure", "/exam", "a letter that was recorded"};
   }
-  LetterReply reply = reply_of(*letter, body.page, **words);
+  LetterReply reply = reply_of(after->exam, *letter, body.page, **words);
   reply.revision = after->revision;
   reply.repeat = after->repeat;
   reply.stale_letters = after->stale_letters;
@@ -216,7 +217,7 @@ Result<LetterReply> letter_read(Context& context, const LetterReadParams& params
   if (words == nullptr) {
     return wire::Fault{"internal.failure", "", "words that load"};
   }
-  LetterReply reply = reply_of(*letter, body->page, *words);
+  LetterReply reply = reply_of((*record)->fold.exam, *letter, body->page, *words);
   reply.revision = (*record)->fold.exam.revision.value_or(std::vector<model::EntryId>{});
   return reply;
 }

@@ -98,7 +98,7 @@ TEST_CASE("C25: the same supervisor countersigns once; after an addendum once mo
 TEST_CASE("words of impression and plan written before the sides were exchanged are marked, on the note, in a letter and on the sheet; later words are not") {
   Stated clinic(LedgerKind::demonstration);
   const std::string entry = at(clinic.write("impression.record", R"("impression":{"text":"torn meniscus, LEFT","side":"left"},"replaces":[])"), "/revision/0");
-  const std::string warning = "RIGHT AND LEFT WERE EXCHANGED on 2026-11-24 13:15; written before, and not turned by it: check every side named here.";
+  const std::string warning = "RIGHT AND LEFT WERE EXCHANGED on 2026-11-24 13:15 UTC+03:00; written before, and not turned by it: check every side named here.";
   CHECK(!says(unwrapped(clinic.note()), warning));
   const std::string swapped = clinic.write("exam.swap_sides", R"("reason":"taken from the other end of the couch")");
   CHECK(at(clinic.read(), "/exam/sides_exchanged/0/written_before") == R"(["impression",")" + clinic.referral + "\"]");

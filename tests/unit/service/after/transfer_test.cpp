@@ -38,9 +38,9 @@ TEST_CASE("C11: one call stops the exam and answers with a note of one page: who
   for (const std::string part :
        {"TRANSFER NOTE", "Kofi Invented", "Receive now at invented district hospital: knee, recent injury or recent pain, LEFT. Call now: ",
         "Numbers to call, from the place of the examination: invented surgeon on call 000 111", "Stopped for transfer 2026-11-24 13:15", "Done: splinted, surgeon called",
-        "Vessels: LEFT foot: no pulse, cool (2026-11-24 13:00)", "Nerves: LEFT great toe does not lift (time not recorded)", "Allergies: penicillin",
+        "Vessels: LEFT foot: no pulse, cool (2026-11-24 13:00 UTC+03:00)", "Nerves: LEFT great toe does not lift (time not recorded)", "Allergies: penicillin",
         "Onset: about 07:30, twisted while carrying water", "Last meal or drink: 06:00, bread", "Tetanus: three, last 2024", "Blood thinners: none told",
-        "Given so far: splint, long leg (2026-11-24 13:05)", "Called: surgeon on call, 000 111, 2026-11-24 13:06", "Next check of vessels and nerves: 2026-11-24 13:30", "Until then: ",
+        "Given so far: splint, long leg (2026-11-24 13:05 UTC+03:00)", "Called: surgeon on call, 000 111, 2026-11-24 13:06", "Next check of vessels and nerves: 2026-11-24 13:30", "Until then: ",
         "Not to be done for now: ", "not tested on real people"}) {
     CAPTURE(part);
     CAPTURE(text);
@@ -72,7 +72,7 @@ TEST_CASE("C11: a second set keeps what the first one told: an allergy stands un
   clinic.write("exam.transfer", whole_set);
   const std::string text =
       unwrapped(at(clinic.write("exam.transfer", R"("set":{"to":"invented teaching hospital","blood_thinners":"one, name not known","given":[{"what":"invented fluid"}]})"), "/text"));
-  for (const std::string part : {"Receive now at invented teaching hospital", "Allergies: penicillin", "Blood thinners: one, name not known", "splint, long leg (2026-11-24 13:05)",
+  for (const std::string part : {"Receive now at invented teaching hospital", "Allergies: penicillin", "Blood thinners: one, name not known", "splint, long leg (2026-11-24 13:05 UTC+03:00)",
                                  "invented fluid", "Called: surgeon on call, 000 111"}) {
     CAPTURE(part);
     CAPTURE(text);
@@ -89,7 +89,7 @@ TEST_CASE("C11: after a transfer what was not done is no gap, in the assessment,
   CHECK(at(clinic.assess(), "/held_back") == "");
   clinic.write("exam.transfer", R"("set":{"onset":"this morning"})");
   CHECK(at(clinic.assess(R"(,"only":["missing"])"), "/missing") == "[]");
-  CHECK(says(unwrapped(clinic.note()), "Stopped for transfer 2026-11-24 13:15 by Invented Examiner: what was not done after that is no gap."));
+  CHECK(says(unwrapped(clinic.note()), "Stopped for transfer 2026-11-24 13:15 UTC+03:00 by Invented Examiner: what was not done after that is no gap."));
   clinic.record(R"({"item":"vessel.pulse_dorsalis_pedis","side":"left","value":{"kind":"grade","scale":"pulse/0-3","grade":"1"}})");
   const std::string incomplete = at(clinic.sign(), "/incomplete");
   CHECK(!says(incomplete, "minimum_set"));
@@ -156,7 +156,7 @@ TEST_CASE("C11: where travel takes longer than the harm, the call precedes every
   const std::string note = unwrapped(clinic.note());
   const auto call = note.find("Call first, before any further question: invented district hospital is 500 minutes away");
   REQUIRE(call != std::string::npos);
-  CHECK(call < note.find("Not settled yet"));
+  CHECK(call < note.find("Still to be asked"));
   CHECK(says(note, "Numbers of this place: invented surgeon on call 000 111"));
   // Answered, it asks for nothing more.
   clinic.write("alert.handle", R"("alert":"alert.knee_disloc_vasc","side":"left","action":"surgeon called")");

@@ -16,10 +16,12 @@ TEST_CASE("C18: a letter asks first, says the side in capitals, the examiner's i
   CHECK(says(text, "LEFT, OUT OF THE ORDINARY: Kneecap tender: yes"));
   CHECK(says(text, "LEFT, measured or described: Knee flexion, active: 80\u00b0, long goniometer, supine"));
   CHECK(says(text, "splint, LEFT: \u2068straight splint\u2069"));
-  CHECK(says(text, "Medicines: not asked. Allergies: not asked."));
+  CHECK(says(text, "Medicines: not asked."));
+  CHECK(text.find("Allergies: not asked.") < text.find("\nQuestion\n"));
   CHECK(says(text, "knee: RIGHT"));
   CHECK(says(text, "Please reply to \u2068Invented Examiner\u2069, \u2068Invented Ford\u2069, \u2068clinic office\u2069 \u2068000 111\u2069"));
   CHECK(says(text, "The record is not signed yet"));
+  CHECK(says(text, "LETTER, written 2026-"));
   CHECK(text.find("\nQuestion\n") < text.find("Examiner's impression"));
   CHECK(text.find("Examiner's impression") < text.find("Found, and how"));
 }
@@ -188,5 +190,6 @@ TEST_CASE("what was written by hand is never cut: a letter that runs over one sh
   for (int i = 0; i < 1200; ++i) {
     words += "gap ";
   }
+  made.write("plan.record", R"("plan_items":[{"kind":"limit","text":")" + words.substr(0, 3999) + "x\"}]");
   CHECK(at(made.write("letter.write", R"("question":")" + words.substr(0, 3999) + "x\""), "/remarks") != "");
 }

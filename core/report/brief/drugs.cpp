@@ -1,0 +1,85 @@
+// What the person does not bear stands at the top of a page and beside every drug that is named on it: whoever reads the one may not
+// come to the other. And what is done meanwhile, in whose lines drugs stand.
+#include "core/report/brief/brief.hpp"
+
+#include <algorithm>
+#include <array>
+#include <string_view>
+
+namespace limbledger::report {
+
+namespace {
+
+// Those that name a drug; what only a protocol names is not known here.
+constexpr std::array<std::string_view, 6> names_a_drug{"msg.meanwhile.fluid_first",       "msg.meanwhile.fluid_first_replaced",
+                                                       "msg.meanwhile.fluid_first_replaced_ill", "msg.meanwhile.sepsis_protocol",
+                                                       "msg.meanwhile.sample_then_antibiotic",   "msg.meanwhile.cover_then_antibiotic"};
+
+[[nodiscard]] std::string in_own_words(std::string_view text) { return "\u2068" + std::string(text) + "\u2069"; }
+
+}  // namespace
+
+std::string allergies_told(const PageView& view) {
+  std::vector<std::string> named;
+  std::string open;
+  std::optional<model::AnswerWord> known;
+  const auto name = [&](const std::string& text) {
+    if (std::find(named.begin(), named.end(), text) == named.end()) {
+      named.push_back(text);
+    }
+  };
+  for (const model::Finding* finding : view.findings) {
+    const bool of_allergies = finding->item.text == "history.allergies" || finding->item.text == "history.allergy_known";
+    if (!of_allergies) {
+      continue;
+    }
+    if (const auto* words = std::get_if<model::Words>(&finding->value)) {
+      name(in_own_words(words->text.text));
+    } else if (const auto* answer = std::get_if<model::Answer>(&finding->value)) {
+      known = answer->answer;
+    } else {
+      open = value_or_undone(view, *finding);
+    }
+  }
+  for (const model::Transferred& one : view.exam.transfer.value_or(std::vector<model::Transferred>{})) {
+    if (one.set.allergies) {
+      name(in_own_words(one.set.allergies->text));
+    }
+  }
+  if (!named.empty()) {
+    return view.say("page.allergies", {{"what", joined(named, "; "), false, true}});
+  }
+  if (known == model::AnswerWord::no) {
+    return view.say("page.allergies_none");
+  }
+  if (known) {
+    return view.say(*known == model::AnswerWord::yes ? "page.allergies_unnamed" : "page.allergies_unsure");
+  }
+  // Two returns: GCC 12 takes the temporary of a conditional call for unset.
+  if (!open.empty()) {
+    return view.say("page.allergies_open", {{"why", open, false, true}});
+  }
+  return view.say("page.allergies_not_asked");
+}
+
+std::string beside_drug(const PageView& view, const std::string& text) {
+  return view.say("page.beside_drug", {{"text", text, false, true}, {"allergies", allergies_told(view), false, true}});
+}
+
+std::string plan_words(const PageView& view, const model::PlanItem& item) {
+  const std::string text = in_own_words(item.text.text);
+  if (item.kind != model::PlanKind::medicine) {
+    return text;
+  }
+  return beside_drug(view, text);
+}
+
+std::string meanwhile_text(const PageView& view, const model::MessageId& message, const std::optional<model::Side>& side) {
+  const std::string text = view.words.say(message.text, {{"side", side ? side_of(view.words, *side) : std::string(), false, true}});
+  if (std::find(names_a_drug.begin(), names_a_drug.end(), message.text) == names_a_drug.end()) {
+    return text;
+  }
+  return beside_drug(view, text);
+}
+
+}  // namespace limbledger::report

@@ -1,0 +1,94 @@
+// How soon the person is seen: the same on note, letter, transfer note and take-home sheet, because all of them ask here.
+#include "core/report/brief/brief.hpp"
+#include "core/report/page_judged.hpp"
+
+#include <algorithm>
+
+namespace limbledger::report {
+
+namespace {
+
+using model::LetterUrgency;
+
+constexpr std::int64_t day_ms = 24 * 3'600'000LL;
+constexpr std::int64_t two_weeks_days = 14;
+
+[[nodiscard]] bool is_sooner(LetterUrgency one, LetterUrgency other) { return static_cast<int>(one) < static_cast<int>(other); }
+
+// A prompt waits two weeks; one that asks for a test of the blood today does not.
+[[nodiscard]] LetterUrgency of_prompt(std::string_view statement) {
+  return statement.starts_with("referral.dvt") ? LetterUrgency::same_day : LetterUrgency::two_weeks;
+}
+
+}  // namespace
+
+bool sends_on(const model::PlanItem& item) {
+  return (item.kind == model::PlanKind::referral || item.kind == model::PlanKind::film) && item.became != model::Became::declined;
+}
+
+bool alert_in_letter(const PageView& view, const interpret::Alert& alert, bool private_letter) {
+  const bool is_private = alert.audience == interpret::Audience::protected_;
+  return alert.state != interpret::AlertState::withdrawn_by_correction && is_private == private_letter && (private_letter || !is_hidden(view, alert));
+}
+
+LetterUrgency urgency_found(const PageView& view, bool private_letter) {
+  LetterUrgency soonest = LetterUrgency::routine;
+  for (const interpret::Alert& alert : view.assessment.alerts) {
+    const auto here = alert.urgency == interpret::Urgency::now ? LetterUrgency::now : LetterUrgency::same_day;
+    soonest = alert_in_letter(view, alert, private_letter) && is_sooner(here, soonest) ? here : soonest;
+  }
+  for (const interpret::Statement& statement : view.assessment.statements) {
+    const std::string& name = statement.statement.text;
+    const std::string danger = name.substr(0, name.find(':'));
+    if (!private_letter && referral_prompt(danger) && !is_protected_danger(view, danger) && is_sooner(of_prompt(danger), soonest)) {
+      soonest = of_prompt(danger);
+    }
+  }
+  return soonest;
+}
+
+HowSoon how_soon(const PageView& view) {
+  HowSoon soon;
+  if (const LetterUrgency found = urgency_found(view, false); found != LetterUrgency::routine) {
+    soon = {found, true};
+  }
+  for (const model::Letter& letter : view.exam.letters.value_or(std::vector<model::Letter>{})) {
+    const bool stands = !letter.corrected_by && !letter.protected_.value_or(false);
+    if (stands && letter.urgency && (!soon.urgency || is_sooner(*letter.urgency, *soon.urgency))) {
+      soon = {letter.urgency, false};
+    }
+  }
+  return soon;
+}
+
+std::optional<std::string> due_day(const PageView& view, LetterUrgency urgency) {
+  if (urgency == LetterUrgency::routine) {
+    return std::nullopt;
+  }
+  if (urgency != LetterUrgency::two_weeks) {
+    return view.day().to_text();
+  }
+  if (!view.exam.examined_at) {
+    return std::nullopt;  // the day alone holds no instant to count from
+  }
+  const std::int64_t offset = view.exam.offset_min ? view.exam.offset_min->steps : 0;
+  std::string last = model::date_of({view.exam.examined_at->ms + two_weeks_days * day_ms}, offset).to_text();
+  // One day on every page: the plan's own, where that comes before.
+  for (const model::PlanItem& item : view.exam.plan.value_or(std::vector<model::PlanItem>{})) {
+    const std::string by = item.by && sends_on(item) ? item.by->to_text() : std::string();
+    if (by.size() == last.size() && by < last && by >= view.day().to_text()) {
+      last = by;
+    }
+  }
+  return last;
+}
+
+std::string due_text(const PageView& view, LetterUrgency urgency) {
+  const std::optional<std::string> day = due_day(view, urgency);
+  if (!day) {
+    return {};
+  }
+  return view.say(urgency == LetterUrgency::two_weeks ? "page.due_by" : "page.due_on", {{"day", *day, false, true}});
+}
+
+}  // namespace limbledger::report

@@ -1,0 +1,225 @@
+// What a reader of the printed pages could not answer at once, each as a test: every danger and every part of the minimum set that is
+// open, with the reason; no plain "no" beside what speaks for it; one urgency with its day on every page; allergies beside a drug; times
+// with their offset. Source: clinical safety, part A and requirements 11, 14, 18 and 19; else a logic test of our own rule.
+#include "core/report/after/transfer_note.hpp"
+#include "core/report/brief/brief.hpp"
+#include "core/report/home/home.hpp"
+#include "core/report/letter/letter.hpp"
+#include "core/report/letter/letter_parts.hpp"
+#include "core/report/page_judged.hpp"
+
+#include "tests/unit/report/printer.hpp"
+
+#include <algorithm>
+#include <regex>
+
+using namespace limbledger;
+using namespace limbledger::report_test;
+
+namespace {
+
+using model::Side;
+
+std::string letter_read(const Printer& printer, int shortened, std::optional<model::LetterUrgency> urgency = std::nullopt) {
+  report::LetterAsk ask;
+  ask.question = "What next?";
+  ask.urgency = urgency;
+  return on_one_line(report::sheet_text(report::letter_of_length(printer.view(), ask, shortened), *report::built_in_words()));
+}
+
+std::string home_read(const Printer& printer) {
+  return on_one_line(report::sheet_text(report::home_sheet(printer.view(), {{}, true}).sheet, *report::built_in_words()));
+}
+
+std::string note_read(const Printer& printer) {
+  return report::exam_page(printer.exam, printer.person, printer.assessment, *report::built_in_words(), *reference::built_in_edition(), printer.names);
+}
+
+std::string transfer_read(const Printer& printer) {
+  const report::Sheet sheet = report::transfer_sheet(printer.exam, printer.person, printer.assessment, *report::built_in_words(), *reference::built_in_edition(), printer.names, std::nullopt);
+  return on_one_line(report::sheet_text(sheet, *report::built_in_words()));
+}
+
+std::string part_of(const std::string& text, const std::string& from, const std::string& to) {
+  const std::size_t at = text.find(from);
+  REQUIRE(at != std::string::npos);
+  return text.substr(at, text.find(to, at) - at);
+}
+
+}  // namespace
+
+TEST_CASE("C18: at every length a letter names each danger that was not asked after and each item of the minimum set that is open, or the joint that nobody looked at") {
+  std::size_t dangers = 0;
+  std::size_t items = 0;
+  for (const char* name : printed_people) {
+    const Printer printer(name);
+    const report::PageView view = printer.view();
+    for (int shortened = 0; shortened <= report::letter_shortest; ++shortened) {
+      const std::string open = part_of(letter_read(printer, shortened), "Not examined ---", "Reply ---");
+      CAPTURE(std::string(name));
+      CAPTURE(shortened);
+      for (const interpret::Flag& flag : printer.assessment.flags) {
+        if (report::is_open_flag(view, flag) && !report::is_hidden_flag(view, flag)) {
+          ++dangers;
+          CHECK_MESSAGE(has(open, report::flag_label(view, flag.flag.text)), flag.flag.text);
+        }
+      }
+      for (const interpret::MissingItem& missing : printer.assessment.missing) {
+        ++items;
+        const std::string region = reference::built_in_edition()->item(missing.item)->region.text;
+        const bool joint = report::is_not_examined(view, region, missing.side) && has(open, report::word_of(*report::built_in_words(), "joint", region) + ": ");
+        CHECK_MESSAGE((joint || has(open, view.label(missing.item))), missing.item.text);
+      }
+      CHECK((printer.assessment.missing.empty() || has(open, "(reason not recorded)")));
+    }
+  }
+  CHECK(dangers > 100);
+  CHECK(items > 300);
+}
+
+TEST_CASE("no page says how many more of something there are in the place of what they are") {
+  const std::regex count_alone("(and|;|,) [0-9]+ more");
+  for (const char* name : printed_people) {
+    Printer printer(name);
+    CAPTURE(std::string(name));
+    CHECK(!std::regex_search(on_one_line(note_read(printer)), count_alone));
+    for (int shortened = 0; shortened <= report::letter_shortest; ++shortened) {
+      CHECK(!std::regex_search(letter_read(printer, shortened), count_alone));
+    }
+    printer.exam.transfer = std::vector<model::Transferred>{model::Transferred{}};
+    CHECK(!std::regex_search(transfer_read(printer), count_alone));
+  }
+  CHECK(has(on_one_line(note_read(Printer("sole"))), "Great toe extension, passive, foot hanging; and, outside this complaint, further steps of: "));
+}
+
+TEST_CASE("C18: a joint of which one thing was looked at does not read as examined") {
+  for (int shortened = 0; shortened <= report::letter_shortest; ++shortened) {
+    const std::string letter = part_of(letter_read(Printer("stiff"), shortened), "Not examined ---", "Reply ---");
+    CHECK(has(letter, "hip RIGHT and LEFT: only Hip inward rotation, lying, hip straight"));
+    CHECK(has(part_of(letter_read(Printer("football"), shortened), "Not examined ---", "Reply ---"), "ankle LEFT: only Moves foot and toes"));
+  }
+}
+
+TEST_CASE("A: beside a weak pulse, that blood is cut off is no plain no: what speaks for it and what against stand in note and letter") {
+  const Printer sole("sole");
+  const std::string signs = section(note_read(sole), "Danger signs asked after");
+  const std::string spoken = "though something speaks for it (signs of): blood flow to the foot cut off";
+  CHECK(has(signs, spoken + " RIGHT (for it: Pulse on the back of the foot: grade 1 (Diminished); against it: "));
+  const std::size_t plain = signs.find("Asked, answered no (signs of)");
+  CHECK((plain == std::string::npos || !has(signs.substr(plain, signs.find("Not asked", plain) - plain), "blood flow")));
+  for (int shortened = 0; shortened <= report::letter_shortest; ++shortened) {
+    CHECK(has(letter_read(sole, shortened), spoken + " (for it: Pulse on the back of the foot: grade 1 (Diminished); against it: "));
+  }
+  service::ExamDocument strong = document("sole");
+  for (model::Finding& finding : strong.findings) {
+    if (auto* grade = std::get_if<model::Grade>(&finding.value); grade != nullptr && finding.item.text.starts_with("vessel.pulse_")) {
+      grade->grade = {"2"};
+    }
+  }
+  CHECK(has(section(note_read(Printer(strong)), "Danger signs asked after"), "Asked, answered no (signs of): blood flow to the foot cut off RIGHT ("));
+}
+
+TEST_CASE("C18: how somebody walks stands among what was found") {
+  const std::string child = letter_read(Printer("child"), 0);
+  CHECK(has(part_of(child, "Found, and how", "Given here"), "LEFT, OUT OF THE ORDINARY: Way of walking: Turned out"));
+  CHECK(!has(part_of(child, "Can, and can no longer", "Found, and how"), "Way of walking"));
+}
+
+TEST_CASE("C18: what the person does not bear stands at the top of each page and beside each drug that is named") {
+  Printer sole("sole");
+  sole.exam.plan->push_back({std::nullopt, model::PlanKind::medicine, {"invented tablet"}, std::nullopt, std::nullopt, std::nullopt, std::nullopt});
+  sole.exam.transfer = std::vector<model::Transferred>{model::Transferred{}};
+  const std::string allergies = "ALLERGIES: \u2068penicillin, a rash all over\u2069";
+  for (const std::string& page : {on_one_line(note_read(sole)), letter_read(sole, 0), letter_read(sole, report::letter_shortest), transfer_read(sole)}) {
+    CHECK(page.find(allergies) < page.find("---"));
+    CHECK(has(page, "tissue for the laboratory first where that is quick (" + allergies + ")"));
+    CHECK(has(page, "\u2068invented tablet\u2069 (" + allergies + ")"));
+  }
+  CHECK(has(home_read(sole), "\u2068invented tablet\u2069 (" + allergies + ")"));
+  CHECK(has(head(note_read(Printer("fall"))), "Allergies: not asked"));
+  CHECK(has(head(note_read(Printer("hip"))), "Allergies: none known, as told"));
+}
+
+TEST_CASE("one urgency with one day on note, letter and take-home sheet; that the examiner has not stated one is said at every length") {
+  Printer sole("sole");
+  for (int shortened = 0; shortened <= report::letter_shortest; ++shortened) {
+    const std::string letter = letter_read(sole, shortened);
+    CHECK(has(letter, "THE SAME DAY, because of what was found:"));
+    CHECK(has(letter, "That day is 2026-11-24. The examiner has not stated how soon."));
+  }
+  CHECK(has(section(note_read(sole), "Plan"), "How soon: THE SAME DAY, because of the alerts below. That day is 2026-11-24"));
+  const std::string home = home_read(sole);
+  CHECK(has(home, "Seen on 2026-11-24. GO THE SAME DAY, 2026-11-24"));
+  CHECK(!has(home, "2026-11-25"));  // the plan's day is later than what was found asks for
+  CHECK(has(home, "For the clinic: the plan names a later day"));
+  // The plan's own day where it comes before the two weeks are over.
+  CHECK(has(letter_read(Printer("infant"), 0), "At the latest on 2026-12-01."));
+  CHECK(has(home_read(Printer("infant")), "GO WITHIN TWO WEEKS: by 2026-12-01 at the latest."));
+  // Of what nobody raised the examiner's letter says it.
+  Printer football("football");
+  CHECK(!has(home_read(football), "GO "));
+  model::Letter letter;
+  letter.urgency = model::LetterUrgency::two_weeks;
+  football.exam.letters = std::vector<model::Letter>{letter};
+  CHECK(has(home_read(football), "GO WITHIN TWO WEEKS: by 2026-12-08 at the latest."));
+  letter.protected_ = true;
+  letter.urgency = model::LetterUrgency::now;
+  football.exam.letters = std::vector<model::Letter>{letter};
+  CHECK(!has(home_read(football), "GO "));
+}
+
+TEST_CASE("a prompt that asks for a test of the blood today is no matter of two weeks") {
+  Printer ankle("ankle");
+  interpret::Statement prompt;
+  prompt.statement = {"referral.dvt:left"};
+  prompt.side = Side::left;
+  prompt.message = {"msg.referral.dvt"};
+  ankle.assessment.statements.push_back(prompt);
+  CHECK(report::urgency_found(ankle.view(), false) == model::LetterUrgency::same_day);
+  CHECK(report::urgency_found(ankle.view(), true) == model::LetterUrgency::routine);
+}
+
+TEST_CASE("C19: the sheet says what to do until seen, from what was raised, and what the examiner thinks with how sure") {
+  const std::string child = home_read(Printer("child"));
+  CHECK(has(child, "Until you are seen there: no weight on the leg at all: carried or wheeled; nothing to eat or drink."));
+  CHECK(has(child, "The examiner thinks: LEFT side: \u2068Knee pain"));
+  CHECK(has(child, "in the examiner's words: \u2068open\u2069"));
+  CHECK(has(home_read(Printer("lock")), "nobody forces the knee straight; walk with crutches"));
+  CHECK(!has(home_read(Printer("ankle")), "Until you are seen"));
+  Printer silent("ankle");
+  silent.exam.impression->certainty.reset();
+  CHECK(has(home_read(silent), "The examiner thinks it may be (how sure is not said): "));
+}
+
+TEST_CASE("C11: every time of a transfer note stands with its date and its offset, and who wrote it and when") {
+  Printer hip("hip");
+  hip.exam.transfer = std::vector<model::Transferred>{model::Transferred{}};
+  hip.exam.transfer->front().at = *hip.exam.examined_at;
+  hip.exam.transfer->front().set.onset = wire::Remark{"yesterday evening"};
+  std::string note = transfer_read(hip);
+  CHECK(has(note, "\"today\", \"yesterday\" and bare hours below are the writer's words, of that time (injured 2026-11-23)."));
+  CHECK(has(note, "pain-killer by mouth as the local protocol has it, at 09:30\u2069 (Allergies: none known, as told) (time not recorded)"));
+  // Without what people wrote.
+  note = std::regex_replace(note, std::regex("\u2068[^\u2069]*\u2069"), "");
+  const std::regex time("[0-9]{2}:[0-9]{2}");
+  const std::regex whole("[0-9]{4}-[0-9]{2}-[0-9]{2} [0-9]{2}:[0-9]{2} UTC[+][0-9]{2}:[0-9]{2}");
+  const auto count = [&](const std::regex& one) { return std::distance(std::sregex_iterator(note.begin(), note.end(), one), std::sregex_iterator()); };
+  CHECK(count(whole) >= 4);
+  CHECK(count(time) == 2 * count(whole));  // the time and its offset
+}
+
+TEST_CASE("an instant is printed with the offset it was told in") {
+  const model::Instant noon = *Printer("hip").exam.examined_at;  // 06:40 UTC
+  CHECK(report::local_time(noon, 180) == "2026-11-24 09:40 UTC+03:00");
+  CHECK(report::local_time(noon, -570) == "2026-11-23 21:10 UTC-09:30");
+  CHECK(report::local_time(noon, 0) == "2026-11-24 06:40 UTC");
+}
+
+TEST_CASE("C14: a letter says whether it refers the person or asks, and what the person was told or not") {
+  CHECK(has(part_of(letter_read(Printer("football"), 0), "Question ---", "How soon"), "REFERRAL: "));
+  const std::string stiff = letter_read(Printer("stiff"), 0);
+  CHECK(has(part_of(stiff, "Question ---", "How soon"), "NO REFERRAL is planned"));
+  CHECK(has(stiff, "stick in the left hand\u2069 (told)"));
+  CHECK(has(stiff, "cannot bear weight.\u2069 (NOT RECORDED AS TOLD)"));
+  CHECK(has(section(note_read(Printer("football")), "Plan"), "limit: \u2068No football until reviewed\u2069; NOT RECORDED AS TOLD"));
+}
