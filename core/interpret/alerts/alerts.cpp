@@ -264,6 +264,9 @@ void add_withdrawn(const View& view, const std::vector<JudgedFlag>& now, const A
 // Of one item and side, two that both stand, settle and differ.
 [[nodiscard]] std::vector<std::vector<const model::Finding*>> told_apart(const View& view) {
   std::vector<std::vector<const model::Finding*>> apart;
+  if (!view.may_hold_two()) {
+    return apart;
+  }
   const auto& all = view.findings();  // those of one item and side lie together
   for (std::size_t first = 0, after = 1; first < all.size(); first = after, ++after) {
     while (after < all.size() && all[after]->side == all[first]->side && all[after]->item == all[first]->item) {
@@ -343,14 +346,21 @@ void add_more_alarming(const View& kept, const View& view, const std::vector<std
   // Of left and right: asked after, and something was found there.
   const std::array interest{of_interest(view, Side::left), of_interest(view, Side::right)};
   const std::array found{view.has_side(Side::left), view.has_side(Side::right)};
+  const auto rows = view.edition().alerts();  // in the order of the functions, as far as that goes
+  std::size_t next_row = 0;
   for (const RedFlag& flag : all_red_flags()) {
-    const reference::AlertRow* row = view.edition().alert(flag.alert);
+    const bool in_turn = next_row < rows.size() && rows[next_row].alert.text == flag.alert;
+    const reference::AlertRow* row = in_turn ? &rows[next_row] : view.edition().alert(flag.alert);
+    next_row += in_turn ? 1 : 0;
     if (row == nullptr) {
       continue;
     }
     if (!flag.sided) {
       judged.push_back({&flag, row, std::nullopt, flag.judge(answers, Side::midline)});
       keep_only_true_noes(view, judged.back().raised.clue);
+      if (judged.back().raised.applies == Tri::no) {
+        judged.pop_back();
+      }
     }
     for (const Side side : left_then_right) {
       if (!flag.sided) {
@@ -360,14 +370,18 @@ void add_more_alarming(const View& kept, const View& view, const std::vector<std
       if (!interest[at] && !found[at]) {
         continue;  // nothing found there could point to it
       }
-      Raised raised = flag.judge(answers, side);
-      keep_only_true_noes(view, raised.clue);
-      if (interest[at] || (!raised.clue.is_no() && points_here(raised.clue, side))) {
-        judged.push_back({&flag, row, side, std::move(raised)});
+      JudgedFlag& one = judged.emplace_back();
+      one.raised = flag.judge(answers, side);
+      keep_only_true_noes(view, one.raised.clue);
+      if (one.raised.applies != Tri::no && (interest[at] || (!one.raised.clue.is_no() && points_here(one.raised.clue, side)))) {
+        one.flag = &flag;
+        one.row = row;
+        one.side = side;
+      } else {
+        judged.pop_back();
       }
     }
   }
-  judged.erase(std::remove_if(judged.begin(), judged.end(), [](const JudgedFlag& one) { return one.raised.applies == Tri::no; }), judged.end());
   return judged;
 }
 
