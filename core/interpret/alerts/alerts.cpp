@@ -303,21 +303,21 @@ void add_withdrawn(const View& view, const std::vector<JudgedFlag>& now, const A
   return clue;
 }
 
-[[nodiscard]] std::vector<JudgedFlag> judge_as_told(const View& view);
+[[nodiscard]] std::vector<JudgedFlag> judge_as_told(const View& view, const WantedRows& wanted);
 
 // A danger that one of two answers raises is raised, whichever the other: every choice among what is told apart is judged (of more than
 // four such slots, the first four together).
 void add_more_alarming(const View& kept, const View& view, const std::vector<std::vector<const model::Finding*>>& apart, std::size_t at,
-                       std::vector<JudgedFlag>& judged) {
+                       const WantedRows& wanted, std::vector<JudgedFlag>& judged) {
   constexpr std::size_t slots_most = 4;
   if (at < apart.size() && at < slots_most) {
     for (const model::Finding* one : apart[at]) {
       const View chosen(view, *one);
-      add_more_alarming(kept, chosen, apart, at + 1, judged);
+      add_more_alarming(kept, chosen, apart, at + 1, wanted, judged);
     }
     return;
   }
-  for (JudgedFlag& flag : judge_as_told(view)) {
+  for (JudgedFlag& flag : judge_as_told(view, wanted)) {
     if (!is_raised(flag)) {
       continue;
     }
@@ -339,7 +339,7 @@ void add_more_alarming(const View& kept, const View& view, const std::vector<std
   }
 }
 
-[[nodiscard]] std::vector<JudgedFlag> judge_as_told(const View& view) {
+[[nodiscard]] std::vector<JudgedFlag> judge_as_told(const View& view, const WantedRows& wanted) {
   const Answers answers(view);
   std::vector<JudgedFlag> judged;
   judged.reserve(2 * all_red_flags().size());
@@ -352,7 +352,7 @@ void add_more_alarming(const View& kept, const View& view, const std::vector<std
     const bool in_turn = next_row < rows.size() && rows[next_row].alert.text == flag.alert;
     const reference::AlertRow* row = in_turn ? &rows[next_row] : view.edition().alert(flag.alert);
     next_row += in_turn ? 1 : 0;
-    if (row == nullptr) {
+    if (row == nullptr || (wanted && !wanted(*row))) {
       continue;
     }
     if (!flag.sided) {
@@ -387,10 +387,12 @@ void add_more_alarming(const View& kept, const View& view, const std::vector<std
 
 }  // namespace
 
-std::vector<JudgedFlag> judge_flags(const View& view) {
-  std::vector<JudgedFlag> judged = judge_as_told(view);
+std::vector<JudgedFlag> judge_flags(const View& view) { return judge_flags(view, WantedRows()); }
+
+std::vector<JudgedFlag> judge_flags(const View& view, const WantedRows& wanted) {
+  std::vector<JudgedFlag> judged = judge_as_told(view, wanted);
   if (const auto apart = told_apart(view); !apart.empty()) {
-    add_more_alarming(view, view, apart, 0, judged);
+    add_more_alarming(view, view, apart, 0, wanted, judged);
   }
   return judged;
 }
