@@ -92,6 +92,7 @@ Bodies::Bodies(const View& view) : edition_(view.edition()) {
       }
     }
   }
+  any_limb_missing_ = std::any_of(open_.begin(), open_.end(), [](const OpenBody& one) { return one.row->why_not == model::WhyNot::no_limb; });
 }
 
 template <class Holds>

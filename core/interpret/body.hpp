@@ -24,6 +24,8 @@ class Bodies {
   explicit Bodies(const View& view);
 
   [[nodiscard]] const std::vector<OpenBody>& open() const { return open_; }
+  // A limb, or a part of one, was taken off: asked at every question of every alert, and in most exams there is none.
+  [[nodiscard]] bool any_limb_missing() const { return any_limb_missing_; }
   // Each answers null where nothing special was recorded. A midline item of the person is touched by states of the person alone.
   [[nodiscard]] const OpenBody* not_applicable(const model::Item& item, model::Side side) const;
   [[nodiscard]] const OpenBody* uncompared(const model::Item& item, model::Side side, std::string_view comparator) const;
@@ -38,6 +40,7 @@ class Bodies {
 
   const reference::Edition& edition_;
   std::vector<OpenBody> open_;  // in the order of the rows
+  bool any_limb_missing_ = false;
 };
 
 // The state's own word: hypermobile, knee_fused; and the short one that messages use: fused, implant, no_limb.

@@ -13,13 +13,6 @@ using model::Side;
 
 namespace {
 
-// A rule speaks of a break only where there was an injury: its age criterion alone opens nothing in a knee that wore out.
-[[nodiscard]] bool acute(const View& view) {
-  const Clue hurt = injured(Answers(view));
-  const std::string& why = view.exam().complaint.text;
-  return hurt.is_yes() || ((why == "acute_knee" || why == "ankle_injury") && !hurt.is_no());
-}
-
 // Positive, contradicted, or open where an answer may still make it positive.
 [[nodiscard]] bool unsettled(const RuleResult& rule) {
   const bool contradicted = std::any_of(rule.flags.begin(), rule.flags.end(), [](const model::Word& flag) { return flag.text == "contradicted"; });
@@ -53,10 +46,17 @@ void hold(std::vector<OpenConcern>& open, const model::Concern& concern, Side si
 
 }  // namespace
 
+// A rule speaks of a break only where there was an injury: its age criterion alone opens nothing in a knee that wore out.
+bool rules_may_hold(const View& view) {
+  const Clue hurt = injured(Answers(view));
+  const std::string& why = view.exam().complaint.text;
+  return hurt.is_yes() || ((why == "acute_knee" || why == "ankle_injury") && !hurt.is_no());
+}
+
 std::vector<OpenConcern> open_concerns(const View& view, const std::vector<JudgedFlag>& flags, const std::vector<JudgedRule>& rules) {
   // The rules that leave a break open, each with what its film looks for.
   std::vector<std::pair<std::string_view, const JudgedRule*>> films;
-  if (acute(view)) {
+  if (!rules.empty() && rules_may_hold(view)) {
     for (const JudgedRule& rule : rules) {
       const std::string_view looks_for = unsettled(rule.result) ? film_for(rule.result.rule) : std::string_view();
       if (!looks_for.empty()) {

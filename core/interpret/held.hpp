@@ -13,6 +13,9 @@ namespace limbledger::interpret {
 
 [[nodiscard]] std::vector<OpenConcern> open_concerns(const View& view, const std::vector<JudgedFlag>& flags, const std::vector<JudgedRule>& rules);
 
+// Whether a rule may hold a concern open: only where there was an injury.
+[[nodiscard]] bool rules_may_hold(const View& view);
+
 // Why a step is not advised now on this side, and until when.
 struct Withholding {
   model::Word by;  // concern.* or alert.*

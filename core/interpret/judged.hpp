@@ -6,6 +6,7 @@
 #include "core/interpret/held.hpp"
 #include "core/interpret/statement.hpp"
 
+#include <span>
 #include <vector>
 
 namespace limbledger::interpret {
@@ -18,6 +19,14 @@ struct Watched {
   std::vector<OpenConcern> concerns;
 };
 [[nodiscard]] Watched watch(const View& view, const AlertsAsk& ask = {});
+
+// What may withhold one of these items: of `watch`, the flags that stop one or hold one of their concerns open, and the concerns as far
+// as they are theirs. `withheld` says of these items what it says after the whole, and at a finding of one of them nothing else is judged.
+struct Withholders {
+  std::vector<JudgedFlag> flags;
+  std::vector<OpenConcern> concerns;
+};
+[[nodiscard]] Withholders withholders_of(const View& view, std::span<const model::Item* const> items);
 
 [[nodiscard]] std::vector<JudgedRule> run_rules(const View& view);
 // An open wound with a break, or a joint that was out of place, is not a matter of these rules: what speaks for a film stands, and

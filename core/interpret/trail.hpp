@@ -7,6 +7,8 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <memory>
+#include <type_traits>
 #include <vector>
 
 namespace limbledger::interpret {
@@ -33,21 +35,29 @@ class Trail {
     Nodes() = default;
     Nodes(const Nodes&) = delete;
     Nodes& operator=(const Nodes&) = delete;
-    [[nodiscard]] const Node* keep(const T& leaf, const Node* first = nullptr, const Node* second = nullptr) {
-      if (left_ == 0) {
-        blocks_.emplace_back().reserve(a_block);
-        left_ = a_block;
+    ~Nodes() {
+      for (Node* block : blocks_) {
+        std::allocator<Node>().deallocate(block, a_block);  // a node holds pointers alone: nothing of it has to be ended
       }
-      --left_;
-      std::vector<Node>& block = blocks_.back();
-      block.push_back({leaf, first, second, this});
-      return &block.back();
+    }
+    [[nodiscard]] const Node* keep(const T& leaf, const Node* first = nullptr, const Node* second = nullptr) {
+      static_assert(std::is_trivially_destructible_v<T>);
+      if (next_ == end_) {
+        add_block();
+      }
+      return std::construct_at(next_++, Node{leaf, first, second, this});
     }
 
    private:
     static constexpr std::size_t a_block = 128;
-    std::vector<std::vector<Node>> blocks_;
-    std::size_t left_ = 0;  // in the last of them
+    [[gnu::noinline]] void add_block() {
+      blocks_.reserve(blocks_.size() + 1);
+      next_ = blocks_.emplace_back(std::allocator<Node>().allocate(a_block));
+      end_ = next_ + a_block;
+    }
+    std::vector<Node*> blocks_;
+    Node* next_ = nullptr;  // in the last of them
+    Node* end_ = nullptr;
   };
 
   Trail() = default;
@@ -64,10 +74,10 @@ class Trail {
   [[nodiscard]] bool empty() const { return root_ == nullptr; }
   void clear() { root_ = nullptr; }
   void add(const Trail& other) {
-    if (empty()) {
-      *this = other;
-    } else if (!other.empty() && other.root_ != root_) {
-      root_ = root_->kept_in->keep(T{}, root_, other.root_);
+    if (root_ == nullptr) {
+      root_ = other.root_;
+    } else if (other.root_ != nullptr && other.root_ != root_) {
+      join(other);
     }
   }
   template <class Test>
@@ -87,6 +97,8 @@ class Trail {
   }
 
  private:
+  // Seldom: most of what is added is empty, or added to nothing.
+  [[gnu::noinline]] void join(const Trail& other) { root_ = root_->kept_in->keep(T{}, root_, other.root_); }
   template <class Test>
   [[nodiscard]] static bool any_in(const Node& node, const Test& test) {
     return node.first == nullptr ? test(node.leaf) : any_in(*node.first, test) || any_in(*node.second, test);

@@ -30,9 +30,10 @@ struct Placed {
   const model::Finding* finding = nullptr;
 };
 
-[[nodiscard]] Placed placed(const reference::Edition& edition, const model::Finding& finding) {
+// `near` is the item of the finding before it, which mostly is its own as well (left and right lie together).
+[[nodiscard]] Placed placed(const reference::Edition& edition, const model::Finding& finding, const model::Item* near) {
   constexpr std::size_t sides = 3;
-  const model::Item* item = edition.item(finding.item);
+  const model::Item* item = near != nullptr && near->item == finding.item ? near : edition.item(finding.item);
   if (item == nullptr) {
     return {2 * edition.rank_of(finding.item.text) * sides, nullptr, &finding};
   }
@@ -70,27 +71,30 @@ View::View(const model::Exam& exam, const std::optional<model::Person>& person, 
   for (const model::Finding& finding : *exam.findings) {
     const model::Standing standing = finding.standing ? *finding.standing : model::Standing::current;
     if (standing == model::Standing::current || standing == model::Standing::in_conflict) {
-      standing_findings.push_back(placed(edition, finding));
+      standing_findings.push_back(placed(edition, finding, standing_findings.empty() ? nullptr : standing_findings.back().item));
       in_order = in_order && (standing_findings.size() < 2 || (standing_findings.end() - 2)->place < standing_findings.back().place);
     }
   }
   if (!in_order) {
     std::sort(standing_findings.begin(), standing_findings.end(),
               [](const Placed& a, const Placed& b) { return a.place != b.place ? a.place < b.place : stands_before(*a.finding, *b.finding); });
+    may_hold_two_ = std::adjacent_find(standing_findings.begin(), standing_findings.end(), [](const Placed& a, const Placed& b) { return a.place == b.place; }) !=
+                    standing_findings.end();
   }
-  findings_.reserve(standing_findings.size());
-  for (const Placed& one : standing_findings) {
+  findings_.resize(standing_findings.size());
+  for (std::size_t at = 0; at < standing_findings.size(); ++at) {
+    const Placed& one = standing_findings[at];
     if (one.item != nullptr) {
       Run& run = runs_[edition.index(*one.item)];
-      run.first = run.count == 0 ? static_cast<std::uint32_t>(findings_.size()) : run.first;
+      run.first = run.count == 0 ? static_cast<std::uint32_t>(at) : run.first;
       ++run.count;
     }
-    findings_.push_back(one.finding);
+    findings_[at] = one.finding;
   }
 }
 
 View::View(const View& base, const model::Finding& instead)
-    : exam_(base.exam_), person_(base.person_), edition_(base.edition_), examined_on_(base.examined_on_), findings_(base.findings_), runs_(base.runs_) {
+    : exam_(base.exam_), person_(base.person_), edition_(base.edition_), examined_on_(base.examined_on_), findings_(base.findings_), runs_(base.runs_), may_hold_two_(base.may_hold_two_) {
   const model::Item* item = edition_.item(instead.item);
   const auto same_slot = [&](const model::Finding* held) { return held->item == instead.item && held->side == instead.side; };
   const auto first_of_slot = std::find_if(findings_.begin(), findings_.end(), same_slot);
@@ -114,7 +118,7 @@ View::View(const View& base, const model::Finding& instead)
 }
 
 View::View(const View& base, const std::vector<model::EntryId>& without)
-    : exam_(base.exam_), person_(base.person_), edition_(base.edition_), examined_on_(base.examined_on_) {
+    : exam_(base.exam_), person_(base.person_), edition_(base.edition_), examined_on_(base.examined_on_), may_hold_two_(base.may_hold_two_) {
   runs_.resize(base.runs_.size());
   findings_.reserve(base.findings_.size());
   for (const model::Finding* finding : base.findings_) {
@@ -132,10 +136,8 @@ View::View(const View& base, const std::vector<model::EntryId>& without)
 
 View::~View() = default;
 
-const Bodies& View::bodies() const {
-  if (bodies_ == nullptr) {
-    bodies_ = std::make_unique<const Bodies>(*this);
-  }
+const Bodies& View::make_bodies() const {
+  bodies_ = std::make_unique<const Bodies>(*this);
   return *bodies_;
 }
 

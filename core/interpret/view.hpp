@@ -48,6 +48,8 @@ class View {
   // All that stand, by item, side and id.
   [[nodiscard]] const std::vector<const model::Finding*>& findings() const { return findings_; }
   [[nodiscard]] bool has_side(model::Side side) const;
+  // Whether two of one item and side may stand: false says that none do.
+  [[nodiscard]] bool may_hold_two() const { return may_hold_two_; }
   [[nodiscard]] Findings at(std::string_view item, model::Side side) const;
   [[nodiscard]] Findings at(const model::Item& item, model::Side side) const;  // of this edition
   [[nodiscard]] Findings of(const model::Item& item) const {                   // of every side
@@ -56,11 +58,13 @@ class View {
   }
   [[nodiscard]] bool says_yes(std::string_view item, model::Side side) const;
   // What is special about this body; worked out when first asked for.
-  [[nodiscard]] const Bodies& bodies() const;
+  [[nodiscard]] const Bodies& bodies() const { return bodies_ != nullptr ? *bodies_ : make_bodies(); }
   // Where what is concluded from this exam keeps what it points at.
   [[nodiscard]] Trails& trails() const { return trails_; }
 
  private:
+  [[nodiscard]] const Bodies& make_bodies() const;
+
   const model::Exam& exam_;
   const std::optional<model::Person>& person_;
   const reference::Edition& edition_;
@@ -71,6 +75,7 @@ class View {
     std::uint32_t count = 0;
   };
   std::vector<Run> runs_;  // of each item of the edition, in findings_
+  bool may_hold_two_ = false;
   mutable Trails trails_;
   mutable std::unique_ptr<const Bodies> bodies_;
 };

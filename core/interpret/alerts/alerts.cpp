@@ -224,6 +224,9 @@ void add_withdrawn(const View& view, const std::vector<JudgedFlag>& now, const A
 // Of one item and side, two that both stand, settle and differ.
 [[nodiscard]] std::vector<std::vector<const model::Finding*>> told_apart(const View& view) {
   std::vector<std::vector<const model::Finding*>> apart;
+  if (!view.may_hold_two()) {
+    return apart;
+  }
   const auto& all = view.findings();  // those of one item and side lie together
   for (std::size_t first = 0, after = 1; first < all.size(); first = after, ++after) {
     while (after < all.size() && all[after]->side == all[first]->side && all[after]->item == all[first]->item) {
@@ -260,21 +263,21 @@ void add_withdrawn(const View& view, const std::vector<JudgedFlag>& now, const A
   return clue;
 }
 
-[[nodiscard]] std::vector<JudgedFlag> judge_as_told(const View& view);
+[[nodiscard]] std::vector<JudgedFlag> judge_as_told(const View& view, const WantedRows& wanted);
 
 // A danger that one of two answers raises is raised, whichever the other: every choice among what is told apart is judged (of more than
 // four such slots, the first four together).
 void add_more_alarming(const View& kept, const View& view, const std::vector<std::vector<const model::Finding*>>& apart, std::size_t at,
-                       std::vector<JudgedFlag>& judged) {
+                       const WantedRows& wanted, std::vector<JudgedFlag>& judged) {
   constexpr std::size_t slots_most = 4;
   if (at < apart.size() && at < slots_most) {
     for (const model::Finding* one : apart[at]) {
       const View chosen(view, *one);
-      add_more_alarming(kept, chosen, apart, at + 1, judged);
+      add_more_alarming(kept, chosen, apart, at + 1, wanted, judged);
     }
     return;
   }
-  for (JudgedFlag& flag : judge_as_told(view)) {
+  for (JudgedFlag& flag : judge_as_told(view, wanted)) {
     if (!is_raised(flag)) {
       continue;
     }
@@ -296,21 +299,28 @@ void add_more_alarming(const View& kept, const View& view, const std::vector<std
   }
 }
 
-[[nodiscard]] std::vector<JudgedFlag> judge_as_told(const View& view) {
+[[nodiscard]] std::vector<JudgedFlag> judge_as_told(const View& view, const WantedRows& wanted) {
   const Answers answers(view);
   std::vector<JudgedFlag> judged;
   judged.reserve(2 * all_red_flags().size());
   const std::array interest{of_interest(view, Side::left), of_interest(view, Side::right)};  // asked after, and something was found there
   const std::array found{view.has_side(Side::left), view.has_side(Side::right)};
   const bool film_of_no_side = !interest[0] && !interest[1] && !view.at("history.film_result", Side::midline).empty();
+  const auto rows = view.edition().alerts();  // in the order of the functions, as far as that goes
+  std::size_t next_row = 0;
   for (const RedFlag& flag : all_red_flags()) {
-    const reference::AlertRow* row = view.edition().alert(flag.alert);
-    if (row == nullptr) {
+    const bool in_turn = next_row < rows.size() && rows[next_row].alert.text == flag.alert;
+    const reference::AlertRow* row = in_turn ? &rows[next_row] : view.edition().alert(flag.alert);
+    next_row += in_turn ? 1 : 0;
+    if (row == nullptr || (wanted && !wanted(*row))) {
       continue;
     }
     if (!flag.sided) {
       judged.push_back({&flag, row, std::nullopt, flag.judge(answers, Side::midline)});
       keep_only_true_noes(view, judged.back().raised.clue);
+      if (judged.back().raised.applies == Tri::no) {
+        judged.pop_back();
+      }
     }
     bool of_no_side = false;
     for (const Side side : left_then_right) {
@@ -321,27 +331,31 @@ void add_more_alarming(const View& kept, const View& view, const std::vector<std
       if (!interest[at] && !found[at] && !film_of_no_side) {
         continue;  // nothing found there could point to it
       }
-      Raised raised = flag.judge(answers, side);
-      keep_only_true_noes(view, raised.clue);
-      if (raised.of_no_side && raised.clue.is_yes()) {  // once
-        if (!std::exchange(of_no_side, true)) {
-          judged.push_back({&flag, row, std::nullopt, std::move(raised)});
-        }
-      } else if (interest[at] || (!raised.clue.is_no() && points_here(raised.clue, side))) {
-        judged.push_back({&flag, row, side, std::move(raised)});
+      JudgedFlag& one = judged.emplace_back();
+      one.raised = flag.judge(answers, side);
+      keep_only_true_noes(view, one.raised.clue);
+      const bool once = one.raised.of_no_side && one.raised.clue.is_yes();
+      const bool here = once ? !std::exchange(of_no_side, true) : interest[at] || (!one.raised.clue.is_no() && points_here(one.raised.clue, side));
+      if (one.raised.applies != Tri::no && here) {
+        one.flag = &flag;
+        one.row = row;
+        one.side = once ? std::nullopt : std::optional(side);
+      } else {
+        judged.pop_back();
       }
     }
   }
-  judged.erase(std::remove_if(judged.begin(), judged.end(), [](const JudgedFlag& one) { return one.raised.applies == Tri::no; }), judged.end());
   return judged;
 }
 
 }  // namespace
 
-std::vector<JudgedFlag> judge_flags(const View& view) {
-  std::vector<JudgedFlag> judged = judge_as_told(view);
+std::vector<JudgedFlag> judge_flags(const View& view) { return judge_flags(view, WantedRows()); }
+
+std::vector<JudgedFlag> judge_flags(const View& view, const WantedRows& wanted) {
+  std::vector<JudgedFlag> judged = judge_as_told(view, wanted);
   if (const auto apart = told_apart(view); !apart.empty()) {
-    add_more_alarming(view, view, apart, 0, judged);
+    add_more_alarming(view, view, apart, 0, wanted, judged);
   }
   return judged;
 }

@@ -9,6 +9,7 @@
 #include "core/interpret/statement.hpp"
 #include "core/model/place.hpp"
 
+#include <functional>
 #include <span>
 #include <vector>
 
@@ -40,6 +41,9 @@ struct JudgedFlag {
 // Those that apply to this person, for the side of the complaint (both where none is named) and for a side where something
 // found there raises one or points to it.
 [[nodiscard]] std::vector<JudgedFlag> judge_flags(const View& view);
+// The same of the dangers that are wanted alone.
+using WantedRows = std::function<bool(const reference::AlertRow&)>;
+[[nodiscard]] std::vector<JudgedFlag> judge_flags(const View& view, const WantedRows& wanted);
 // Two findings of one item and side stand, settle and differ.
 [[nodiscard]] bool tells_apart(const View& view);
 // Raised, and no mere prompt to refer.

@@ -47,7 +47,7 @@ class Recorded {
 
 // Where a limb was taken off there is nothing to ask after and nothing to say no of; what was seen all the same counts.
 [[nodiscard]] const OpenBody* taken_off(const View& view, const model::Item* item, Side side) {
-  if (item == nullptr || view.bodies().open().empty()) {
+  if (item == nullptr || !view.bodies().any_limb_missing()) {
     return nullptr;
   }
   const OpenBody* body = view.bodies().not_applicable(*item, side);
@@ -60,7 +60,7 @@ class Recorded {
   if (item == nullptr) {
     return clue;
   }
-  if (const OpenBody* body = taken_off(view, item, side)) {
+  if (const OpenBody* body = view.bodies().any_limb_missing() ? taken_off(view, item, side) : nullptr) {
     clue.open.add({view.trails().findings, body->finding});
     return clue;
   }
@@ -126,6 +126,13 @@ class Recorded {
   return clue;
 }
 
+// A function object is made of `says` only where something was recorded: of most of what is asked for nothing was.
+template <class Reads>
+[[nodiscard]] Clue hear_with(const View& view, const ItemKey& item, Side side, const Reads& says) {
+  const model::Item* known = view.edition().item_of(item);
+  return nothing_of(view, known) ? to_be_asked(view, known, side) : hear_item(view, known, item.name(), side, says);
+}
+
 }  // namespace
 
 namespace {
@@ -174,10 +181,7 @@ const Reading* Answers::motion(const model::Item& item, Side side) const {
   return kept->readable == Readable::number ? &*kept : nullptr;
 }
 
-Clue Answers::hear_as(const ItemKey& item, Side side, const Says& says) const {
-  const model::Item* known = view_.edition().item_of(item);
-  return nothing_of(view_, known) ? to_be_asked(view_, known, side) : hear_item(view_, known, item.name(), side, says);
-}
+Clue Answers::hear_as(const ItemKey& item, Side side, const Says& says) const { return hear_with(view_, item, side, says); }
 
 Clue Answers::yes(const ItemKey& item, Side side) const {
   const model::Item* known = view_.edition().item_of(item);
@@ -186,21 +190,21 @@ Clue Answers::yes(const ItemKey& item, Side side) const {
 }
 
 Clue Answers::no(const ItemKey& item, Side side) const {
-  return hear_as(item, side, [](const model::Finding& finding) {
+  return hear_with(view_, item, side, [](const model::Finding& finding) {
     const auto* answer = std::get_if<model::Answer>(&finding.value);
     return answer == nullptr || answer->answer == model::AnswerWord::unsure ? not_said() : said(answer->answer == model::AnswerWord::no);
   });
 }
 
 Clue Answers::positive(const ItemKey& item, Side side) const {
-  return hear_as(item, side, [](const model::Finding& finding) {
+  return hear_with(view_, item, side, [](const model::Finding& finding) {
     const auto* test = std::get_if<model::Test>(&finding.value);
     return test == nullptr || test->result == model::TestResult::equivocal ? not_said() : said(test->result == model::TestResult::positive);
   });
 }
 
 Clue Answers::chosen(const ItemKey& item, Side side, std::initializer_list<std::string_view> choices) const {
-  return hear_as(item, side, [choices](const model::Finding& finding) {
+  return hear_with(view_, item, side, [choices](const model::Finding& finding) {
     const auto in = [&](const model::ChoiceId& id) { return std::find(choices.begin(), choices.end(), id.text) != choices.end(); };
     if (const auto* choice = std::get_if<model::Choice>(&finding.value)) {
       return choice->choice.text == "not_known" || choice->choice.text == "depth_not_seen" ? not_said() : said(in(choice->choice));
@@ -211,7 +215,7 @@ Clue Answers::chosen(const ItemKey& item, Side side, std::initializer_list<std::
 }
 
 Clue Answers::several(const ItemKey& item, Side side, std::initializer_list<std::string_view> choices, std::ptrdiff_t least) const {
-  return hear_as(item, side, [choices, least](const model::Finding& finding) {
+  return hear_with(view_, item, side, [choices, least](const model::Finding& finding) {
     const auto* found = std::get_if<model::Choices>(&finding.value);
     if (found == nullptr) {
       return not_said();
@@ -237,28 +241,28 @@ Clue Answers::any_yes(std::initializer_list<ItemKey> items, Side side) const {
 }
 
 Clue Answers::longer_than(const ItemKey& item, Side side, std::int64_t mm) const {
-  return hear_as(item, side, [mm](const model::Finding& finding) {
+  return hear_with(view_, item, side, [mm](const model::Finding& finding) {
     const auto* length = std::get_if<model::Length>(&finding.value);
     return length == nullptr || !length->mm ? not_said() : said(length->mm->steps > mm * model::Millimetres::wire_rule.per_unit);
   });
 }
 
 Clue Answers::pressure_below(const ItemKey& item, std::int64_t mm_hg) const {
-  return hear_as(item, Side::midline, [mm_hg](const model::Finding& finding) {
+  return hear_with(view_, item, Side::midline, [mm_hg](const model::Finding& finding) {
     const auto* pressure = std::get_if<model::Pressure>(&finding.value);
     return pressure == nullptr || !pressure->mm_hg || pressure->signal ? not_said() : said(pressure->mm_hg->steps < mm_hg);
   });
 }
 
 Clue Answers::graded(const ItemKey& item, Side side, std::initializer_list<std::string_view> grades) const {
-  return hear_as(item, side, [grades](const model::Finding& finding) {
+  return hear_with(view_, item, side, [grades](const model::Finding& finding) {
     const auto* grade = std::get_if<model::Grade>(&finding.value);
     return grade == nullptr ? not_said() : said(std::find(grades.begin(), grades.end(), grade->grade.text) != grades.end());
   });
 }
 
 Clue Answers::count_at_least(const ItemKey& item, std::int64_t least, Side side) const {
-  return hear_as(item, side, [least](const model::Finding& finding) {
+  return hear_with(view_, item, side, [least](const model::Finding& finding) {
     const auto* count = std::get_if<model::CountValue>(&finding.value);
     return count == nullptr ? not_said() : said(count->count.steps >= least);
   });
@@ -282,7 +286,7 @@ Clue Answers::warm_at_least(std::int64_t tenths) const { return heat_at_least("g
 Clue Answers::warmest_at_least(std::int64_t tenths) const { return heat_at_least("general.temperature_highest_7_days", tenths); }
 
 Clue Answers::heat_at_least(const ItemKey& item, std::int64_t tenths) const {
-  return hear_as(item, Side::midline, [tenths](const model::Finding& finding) {
+  return hear_with(view_, item, Side::midline, [tenths](const model::Finding& finding) {
     const auto* temperature = std::get_if<model::Temperature>(&finding.value);
     return temperature == nullptr || !temperature->cel ? not_said() : said(temperature->cel->steps >= tenths);
   });

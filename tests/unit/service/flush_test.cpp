@@ -9,10 +9,13 @@ namespace {
 class FailingDisk final : public ledger::LogStore {
  public:
   Result<void> append(std::span<const ledger::Row> rows, std::span<const ledger::Head> heads, const ledger::Meta& meta) override {
+    told += "append ";
     return kept.append(rows, heads, meta);
   }
+  void put_off_flush() override { told += "put off "; }
   Result<void> flush() override {
     ++flushes;
+    told += "flush ";
     return fails ? Result<void>(wire::Fault{"ledger.read_only", ""}) : Result<void>();
   }
   Result<std::vector<ledger::Row>> read(const model::ReplicaId& replica, std::uint64_t from, std::uint64_t to, std::size_t limit) override {
@@ -27,6 +30,7 @@ class FailingDisk final : public ledger::LogStore {
   store::MemoryStore kept;
   bool fails = false;
   int flushes = 0;
+  std::string told;  // what was asked of it, in order
 };
 
 std::string opens(unsigned number) { return R"({"complaint":"acute_knee","side":"left","setting":"outreach","request":")" + request_id(number) + "\"}"; }
@@ -61,6 +65,47 @@ TEST_CASE("after a flush that failed, what was refused is told nowhere as record
   REQUIRE((*restarted)->unlock("", passphrase).has_value());
   CHECK(at(*call(**restarted, "request.read", R"({"request":")" + request_id(1) + "\"}"), "/state") == "recorded");
   CHECK(codes_of(call(**restarted, "exam.open", opens(2))) == "answered");
+}
+
+TEST_CASE("a flush that fails after a finding was judged: neither the finding nor its alert is told, and a new start has it whole or not at all") {
+  FixedWorld world;
+  FailingDisk disk;
+  NewLedger wanted;
+  wanted.examiner_label = examiner_label;
+  wanted.passphrase = passphrase;
+  wanted.argon_passes = 1;
+  wanted.argon_kib = 8;
+  const auto made = make_ledger(disk, world, wanted);
+  REQUIRE(made.has_value());
+  const auto desk = Desk::open(disk, world, *reference::built_in_edition(), made->keyring);
+  REQUIRE(desk.has_value());
+  REQUIRE((*desk)->unlock("", passphrase).has_value());
+  const auto opened = call(**desk, "exam.open", opens(1));
+  REQUIRE(opened.has_value());
+  const std::string exam = at(*opened, "/exam/exam");
+  const auto finding = [&](unsigned number, const std::string& seen) {
+    return R"({"exam":")" + exam + R"(","findings":[{"item":"vessel.foot_cold","side":"left","value":{"kind":"answer","answer":"yes"}}],"seen":[")" + seen +
+           R"("],"request":")" + request_id(number) + "\"}";
+  };
+  const std::string seen = at(*opened, "/revision/0");
+  disk.told.clear();
+  disk.fails = true;
+  const auto refused = call(**desk, "finding.record", finding(2, seen));
+  CHECK(disk.told == "put off append flush ");  // judged between the two: the reply waits for both
+  REQUIRE_FALSE(refused.has_value());
+  REQUIRE(refused.error().faults.size() == 1);
+  CHECK(refused.error().faults.front().code == "ledger.read_only");
+  CHECK(codes_of(call(**desk, "exam.read", R"({"exam":")" + exam + "\"}")) == "ledger.locked");
+  disk.fails = false;
+  CHECK(codes_of(call(**desk, "finding.record", finding(2, seen))) == "ledger.locked");
+  const auto restarted = Desk::open(disk, world, *reference::built_in_edition(), made->keyring);
+  REQUIRE((*restarted)->unlock("", passphrase).has_value());
+  // This disk had kept it: the same request again says so, writes nothing twice, and tells the alerts that were never told.
+  disk.told.clear();
+  const auto again = call(**restarted, "finding.record", finding(2, seen));
+  REQUIRE(again.has_value());
+  CHECK(at(*again, "/repeat") == "true");
+  CHECK(disk.told == "put off flush ");
 }
 
 }  // namespace limbledger::service::test

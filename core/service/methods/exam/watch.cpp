@@ -329,27 +329,38 @@ Result<ExamReply> judged_reply(Context& context, const model::ExamId& exam, cons
 
 std::vector<wire::Fault> withheld_faults(Context& context, const ledger::ExamRecord& record, const std::vector<AtPath>& observations) {
   std::vector<wire::Fault> faults;
-  const bool any = std::any_of(observations.begin(), observations.end(), [&](const AtPath& one) {
-    return may_be_withheld(*context.edition, *one.observation) && !one.observation->despite;
-  });
-  if (!any || context.caller.scope == Scope::kiosk) {
+  if (context.caller.scope == Scope::kiosk) {
+    return faults;
+  }
+  std::vector<bool> may(observations.size());
+  std::vector<const model::Item*> items;  // of what is done without saying that it is done all the same
+  for (std::size_t i = 0; i < observations.size(); ++i) {
+    const model::Observation& observation = *observations[i].observation;
+    may[i] = may_be_withheld(*context.edition, observation);
+    const model::Item* item = context.edition->item(observation.item);
+    const bool done = !std::holds_alternative<model::NotDone>(observation.value) && observation.origin != model::Origin::self_reported;
+    if (may[i] && item != nullptr && done && !observation.despite) {
+      items.push_back(item);
+    }
+  }
+  if (items.empty()) {
     return faults;
   }
   const ExamAtHand stands(context, record);
   Laid before(stands.view());
-  for (const AtPath& one : observations) {
-    if (!may_be_withheld(*context.edition, *one.observation)) {
-      before.lay(*one.observation);
+  for (std::size_t i = 0; i < observations.size(); ++i) {
+    if (!may[i]) {
+      before.lay(*observations[i].observation);
     }
   }
-  const interpret::Watched without = interpret::watch(before.view());
+  const interpret::Withholders without = interpret::withholders_of(before.view(), items);
   Laid after(stands.view());
-  std::optional<interpret::Watched> with;  // most steps are not withheld, and then nobody asks
+  std::optional<interpret::Withholders> with;  // most steps are not withheld, and then nobody asks
   for (const AtPath& one : observations) {
     const model::Observation& observation = *one.observation;
     const model::Item* item = context.edition->item(observation.item);
-    const bool done = !std::holds_alternative<model::NotDone>(observation.value) && observation.origin != model::Origin::self_reported;
-    if (item == nullptr || !done || observation.despite) {
+    if (item == nullptr || std::find(items.begin(), items.end(), item) == items.end() || observation.despite ||
+        std::holds_alternative<model::NotDone>(observation.value) || observation.origin == model::Origin::self_reported) {
       continue;
     }
     const auto by = interpret::withheld(*item, observation.side, without.concerns, without.flags);
@@ -360,7 +371,7 @@ std::vector<wire::Fault> withheld_faults(Context& context, const ledger::ExamRec
       for (const AtPath& each : observations) {
         after.lay(*each.observation);
       }
-      with = interpret::watch(after.view());
+      with = interpret::withholders_of(after.view(), items);
     }
     if (interpret::withheld(*item, observation.side, with->concerns, with->flags)) {
       faults.emplace_back("item.withheld", one.path, "despite {how, because}, where it was done all the same", by->by.text);
