@@ -1,6 +1,9 @@
 #include "core/model/exam/finding.hpp"
 #include "core/report/sheet.hpp"
 #include "core/report/text.hpp"
+#include "core/wire/html.hpp"
+
+#include <algorithm>
 
 namespace limbledger::report {
 
@@ -189,26 +192,9 @@ std::string html_text(std::string_view text) {
       at += isolate_end_mark.size();
       continue;
     }
-    switch (text[at]) {
-      case '&':
-        out += "&amp;";
-        break;
-      case '<':
-        out += "&lt;";
-        break;
-      case '>':
-        out += "&gt;";
-        break;
-      case '"':
-        out += "&quot;";
-        break;
-      case '\'':
-        out += "&#39;";
-        break;
-      default:
-        out += text[at];
-    }
-    ++at;
+    const std::size_t end = std::min({text.size(), text.find(isolate_mark, at), text.find(isolate_end_mark, at)});
+    out += wire::html_escaped(text.substr(at, end - at));
+    at = end;
   }
   for (; open > 0; --open) {
     out += "</bdi>";

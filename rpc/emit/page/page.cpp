@@ -1,7 +1,7 @@
 #include "rpc/emit/page/page.hpp"
 
-#include "core/report/sheet.hpp"
 #include "core/service/call.hpp"
+#include "core/wire/html.hpp"
 #include "core/wire/number.hpp"
 #include "core/wire/schema.hpp"
 #include "core/wire/write.hpp"
@@ -26,7 +26,7 @@ constexpr std::size_t shown_bytes_max = 6000;  // of an answer: the rest stands 
   return "<" + std::string(name) + ">" + std::string(inside) + "</" + std::string(name) + ">";
 }
 
-[[nodiscard]] std::string fault_link(std::string_view code) { return "<a href=\"#fault-" + report::html_text(code) + "\"><code>" + report::html_text(code) + "</code></a>"; }
+[[nodiscard]] std::string fault_link(std::string_view code) { return "<a href=\"#fault-" + wire::html_escaped(code) + "\"><code>" + wire::html_escaped(code) + "</code></a>"; }
 
 [[nodiscard]] std::string fault_list(std::span<const std::string_view> codes) {
   std::string list;
@@ -42,11 +42,11 @@ constexpr std::size_t shown_bytes_max = 6000;  // of an answer: the rest stands 
   if (cut) {
     laid.resize(laid.rfind('\n', shown_bytes_max));
   }
-  return "<pre tabindex=\"0\">" + report::html_text(laid) + (cut ? "\n... the rest stands in what rpc.discover answers" : "") + "</pre>";
+  return "<pre tabindex=\"0\">" + wire::html_escaped(laid) + (cut ? "\n... the rest stands in what rpc.discover answers" : "") + "</pre>";
 }
 
 [[nodiscard]] std::string who_text(const service::Method& method) {
-  std::string text = element_text("dt", "May be called by") + element_text("dd", report::html_text(scopes_text(method.scopes)));
+  std::string text = element_text("dt", "May be called by") + element_text("dd", wire::html_escaped(scopes_text(method.scopes)));
   text += element_text("dt", "Writes") + element_text("dd", method.writes ? "yes; the same <code>request</code> again writes nothing new" : "no");
   const bool kiosk = method.of_own_exam && method.scopes.allows(service::Scope::kiosk);
   text += element_text("dt", "While the ledger is locked") +
@@ -58,7 +58,7 @@ constexpr std::size_t shown_bytes_max = 6000;  // of an answer: the rest stands 
   std::string text;
   for (const Example& example : examples) {
     if (example.method == method) {
-      text += "<details><summary>Example: " + report::html_text(example.title) + "</summary><h4>Call</h4>" +
+      text += "<details><summary>Example: " + wire::html_escaped(example.title) + "</summary><h4>Call</h4>" +
               json_block("{\"jsonrpc\":\"2.0\",\"id\":1,\"method\":" + wire::quoted(method) + ",\"params\":" + example.params + "}") + "<h4>Result</h4>" +
               json_block(example.result) + "</details>";
     }
@@ -70,21 +70,21 @@ constexpr std::size_t shown_bytes_max = 6000;  // of an answer: the rest stands 
   std::string choices;
   for (std::size_t at = 0; at < lines.size(); ++at) {
     if (lines[at].method == method) {
-      choices += "<option value=\"" + std::to_string(at) + "\">" + report::html_text(lines[at].title) + "</option>";
+      choices += "<option value=\"" + std::to_string(at) + "\">" + wire::html_escaped(lines[at].title) + "</option>";
     }
   }
   if (choices.empty()) {
     return {};
   }
   const std::string id = "try-" + std::string(method);
-  return "<form class=\"try\" data-method=\"" + report::html_text(method) + "\"><h4>Try it on the demonstration</h4><p><label for=\"" + id + "-line\">Start from</label> <select id=\"" + id +
-         "-line\">" + choices + "</select> <button type=\"button\" class=\"day\">Play the day up to here</button></p><p><label for=\"" + id + "-params\">Params of " + report::html_text(method) +
+  return "<form class=\"try\" data-method=\"" + wire::html_escaped(method) + "\"><h4>Try it on the demonstration</h4><p><label for=\"" + id + "-line\">Start from</label> <select id=\"" + id +
+         "-line\">" + choices + "</select> <button type=\"button\" class=\"day\">Play the day up to here</button></p><p><label for=\"" + id + "-params\">Params of " + wire::html_escaped(method) +
          "</label></p><textarea id=\"" + id + "-params\" rows=\"6\" spellcheck=\"false\"></textarea><p><button type=\"submit\">Send</button></p><output aria-live=\"polite\"></output></form>";
 }
 
 [[nodiscard]] std::string method_article(const service::Method& method, const PageAsk& ask) {
-  const std::string name = report::html_text(method.name);
-  std::string text = "<article id=\"" + name + "\"><h3><code>" + name + "</code></h3><p class=\"purpose\">" + report::html_text(method.summary) + "</p>" + who_text(method);
+  const std::string name = wire::html_escaped(method.name);
+  std::string text = "<article id=\"" + name + "\"><h3><code>" + name + "</code></h3><p class=\"purpose\">" + wire::html_escaped(method.summary) + "</p>" + who_text(method);
   text += "<h4>Params</h4>" + (method.params().fields.empty() ? element_text("p", "None.") : members_table(method.params(), {}));
   text += "<h4>Result</h4><p>" + kind_text(method.result()) + "</p>";
   const auto codes = faults_of(method);
@@ -104,12 +104,12 @@ constexpr std::size_t shown_bytes_max = 6000;  // of an answer: the rest stands 
 [[nodiscard]] std::string faults_section() {
   std::string rows;
   for (const wire::FaultCode& row : wire::fault_codes()) {
-    rows += "<tr id=\"fault-" + report::html_text(row.code) + "\"><th scope=\"row\"><code>" + report::html_text(row.code) + "</code></th><td>" + std::to_string(static_cast<int>(row.number)) + "</td><td>" +
-            (row.retry ? "yes" : "no") + "</td><td>" + report::html_text(row.meaning) + "</td><td>" + report::html_text(row.hint) + "</td></tr>";
+    rows += "<tr id=\"fault-" + wire::html_escaped(row.code) + "\"><th scope=\"row\"><code>" + wire::html_escaped(row.code) + "</code></th><td>" + std::to_string(static_cast<int>(row.number)) + "</td><td>" +
+            (row.retry ? "yes" : "no") + "</td><td>" + wire::html_escaped(row.meaning) + "</td><td>" + wire::html_escaped(row.hint) + "</td></tr>";
   }
   std::string numbers;
   for (const ErrorNumber& number : error_numbers()) {
-    numbers += "<tr><th scope=\"row\">" + std::to_string(static_cast<int>(number.number)) + "</th><td>" + report::html_text(number.message) + "</td></tr>";
+    numbers += "<tr><th scope=\"row\">" + std::to_string(static_cast<int>(number.number)) + "</th><td>" + wire::html_escaped(number.message) + "</td></tr>";
   }
   return "<section id=\"faults\"><h2>Errors and their faults</h2><p>An error of JSON-RPC has a number; its <code>data</code> (" + shape_link("ErrorData") +
          ") holds every fault that was found, each with its code, the place in the params, what was expected and what to do. Codes are never renamed. Number 2 is no refusal: "
@@ -126,7 +126,7 @@ template <class T>
   const wire::Type& type = wire::type_of<T>();
   for (const wire::Field& field : type.fields) {
     const std::int64_t value = field.type().get(field.at(const_cast<T*>(&limits)));
-    rows += "<tr><th scope=\"row\"><code>" + report::html_text(field.name) + "</code></th><td>" + std::to_string(value) + "</td><td>" + report::html_text(field.note) + "</td></tr>";
+    rows += "<tr><th scope=\"row\"><code>" + wire::html_escaped(field.name) + "</code></th><td>" + std::to_string(value) + "</td><td>" + wire::html_escaped(field.note) + "</td></tr>";
   }
   return rows;
 }
@@ -134,7 +134,7 @@ template <class T>
 [[nodiscard]] std::string limits_section(const PageAsk& ask) {
   std::string rows;
   const auto add = [&](std::string_view name, std::size_t value, std::string_view what) {
-    rows += "<tr><th scope=\"row\">" + report::html_text(name) + "</th><td>" + std::to_string(value) + "</td><td>" + report::html_text(what) + "</td></tr>";
+    rows += "<tr><th scope=\"row\">" + wire::html_escaped(name) + "</th><td>" + std::to_string(value) + "</td><td>" + wire::html_escaped(what) + "</td></tr>";
   };
   add("message", ask.limits.message_bytes, "bytes of one message");
   add("depth", ask.limits.depth, "lists and objects inside one another");
@@ -185,7 +185,7 @@ with one of its <code>instruments</code> and <code>positions</code> where it nam
     if (at == groups.end()) {
       at = groups.insert(groups.end(), {group, {}});
     }
-    at->second += "<li><a href=\"#" + report::html_text(name) + "\">" + report::html_text(name) + "</a></li>";
+    at->second += "<li><a href=\"#" + wire::html_escaped(name) + "\">" + wire::html_escaped(name) + "</a></li>";
   };
   add(discover_name);
   for (const service::Method& method : ask.table) {
@@ -193,7 +193,7 @@ with one of its <code>instruments</code> and <code>positions</code> where it nam
   }
   std::string list;
   for (const auto& [group, names] : groups) {
-    list += "<li><b>" + report::html_text(group) + "</b><ul>" + names + "</ul></li>";
+    list += "<li><b>" + wire::html_escaped(group) + "</b><ul>" + names + "</ul></li>";
   }
   return "<nav aria-label=\"Contents\"><p><label for=\"find\">Show methods with</label> <input id=\"find\" type=\"search\" autocomplete=\"off\"> <span id=\"found\" aria-live=\"polite\"></span></p><ul "
          "class=\"parts\"><li><a href=\"#how\">How to call</a></li><li><a href=\"#methods\">Methods</a></li><li><a href=\"#unasked\">Unasked</a></li><li><a href=\"#faults\">Errors</a></li><li><a "
@@ -225,7 +225,7 @@ std::string description_page(const PageAsk& ask) {
   const std::string banner =
       tries ? "<p id=\"banner\" role=\"note\"><b>DEMONSTRATION</b> in memory, with invented people. What you send is gone when the program ends, and no ledger of anybody can be reached from "
               "here. Its examiner is <code>" +
-                  report::html_text(ask.examiner) + "</code>, with the passphrase <code>" + report::html_text(ask.passphrase) + "</code>. <span id=\"session\">Open the link that the program printed to try the methods.</span></p>"
+                  wire::html_escaped(ask.examiner) + "</code>, with the passphrase <code>" + wire::html_escaped(ask.passphrase) + "</code>. <span id=\"session\">Open the link that the program printed to try the methods.</span></p>"
             : "<p id=\"banner\" role=\"note\">This page only describes. To try every method on invented people, in memory, start <code>limbledger serve --demo --http 0 --once</code> and open the link that "
               "it prints.</p>";
   return "<!doctype html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"><link rel=\"icon\" href=\"data:,\"><link "

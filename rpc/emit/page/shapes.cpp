@@ -1,7 +1,7 @@
 #include "rpc/emit/page/shapes.hpp"
 
-#include "core/report/sheet.hpp"
 #include "core/service/methods/ledger/changes.hpp"
+#include "core/wire/html.hpp"
 #include "core/wire/number.hpp"
 #include "core/wire/schema.hpp"
 #include "rpc/emit/page/page.hpp"
@@ -44,7 +44,7 @@ void gather_shapes(const wire::Type& type, std::string_view tag, ShapesFound& fo
 [[nodiscard]] std::string words_list(const wire::Type& type) {
   std::string list;
   for (const std::string_view word : type.words) {
-    list += (list.empty() ? "" : ", ") + ("<code>" + report::html_text(word) + "</code>");
+    list += (list.empty() ? "" : ", ") + ("<code>" + wire::html_escaped(word) + "</code>");
   }
   return list;
 }
@@ -57,7 +57,7 @@ void gather_shapes(const wire::Type& type, std::string_view tag, ShapesFound& fo
 
 }  // namespace
 
-std::string shape_link(std::string_view name) { return "<a href=\"#shape-" + report::html_text(name) + "\">" + report::html_text(name) + "</a>"; }
+std::string shape_link(std::string_view name) { return "<a href=\"#shape-" + wire::html_escaped(name) + "\">" + wire::html_escaped(name) + "</a>"; }
 
 std::string kind_text(const wire::Type& type) {
   switch (type.kind) {
@@ -72,20 +72,20 @@ std::string kind_text(const wire::Type& type) {
     case wire::Kind::choice: {
       std::string list;
       for (const wire::Alternative& alternative : type.alternatives) {
-        list += (list.empty() ? "" : ", ") + shape_link(alternative.type().name) + " (<code>kind</code> <code>" + report::html_text(alternative.tag) + "</code>)";
+        list += (list.empty() ? "" : ", ") + shape_link(alternative.type().name) + " (<code>kind</code> <code>" + wire::html_escaped(alternative.tag) + "</code>)";
       }
       return "one of " + list;
     }
     case wire::Kind::text: {
       // What is written out as a pattern says its own length.
       const wire::TextRule& rule = type.text_rule;
-      const std::string text = rule.expected.empty() ? std::string("text") : report::html_text(rule.expected);
+      const std::string text = rule.expected.empty() ? std::string("text") : wire::html_escaped(rule.expected);
       return text + (rule.length_max != 0 && rule.pattern.empty() ? " (" + std::to_string(rule.length_max) + " characters at most)" : "");
     }
     case wire::Kind::boolean:
       return "<code>true</code> or <code>false</code>";
     case wire::Kind::number:
-      return report::html_text(range_text(type.number_rule));
+      return wire::html_escaped(range_text(type.number_rule));
     case wire::Kind::raw:
       return "any JSON value";
   }
@@ -95,11 +95,11 @@ std::string kind_text(const wire::Type& type) {
 std::string members_table(const wire::Type& type, std::string_view tag) {
   std::string rows;
   if (!tag.empty()) {
-    rows = "<tr><th scope=\"row\"><code>kind</code></th><td>needed</td><td><code>" + report::html_text(tag) + "</code></td><td></td></tr>";
+    rows = "<tr><th scope=\"row\"><code>kind</code></th><td>needed</td><td><code>" + wire::html_escaped(tag) + "</code></td><td></td></tr>";
   }
   for (const wire::Field& field : type.fields) {
-    rows += "<tr><th scope=\"row\"><code>" + report::html_text(field.name) + "</code></th><td>" + (wire::member_required(field) ? "needed" : "") + "</td><td>" + kind_text(field.type()) + "</td><td>" +
-            report::html_text(field.note.starts_with(wire::needed_note) ? field.note.substr(wire::needed_note.size()) : field.note) + "</td></tr>";
+    rows += "<tr><th scope=\"row\"><code>" + wire::html_escaped(field.name) + "</code></th><td>" + (wire::member_required(field) ? "needed" : "") + "</td><td>" + kind_text(field.type()) + "</td><td>" +
+            wire::html_escaped(field.note.starts_with(wire::needed_note) ? field.note.substr(wire::needed_note.size()) : field.note) + "</td></tr>";
   }
   return "<div class=\"wide\" tabindex=\"0\"><table><thead><tr><th scope=\"col\">Member</th><th scope=\"col\">Needed</th><th scope=\"col\">Holds</th><th scope=\"col\">Remark</th></tr></thead><tbody>" + rows +
          "</tbody></table></div>";
@@ -115,7 +115,7 @@ std::string shapes_section(std::span<const service::Method> table) {
   }
   std::string text;
   for (const auto& [name, shape] : found) {
-    text += "<article id=\"shape-" + report::html_text(name) + "\"><h3>" + report::html_text(name) + "</h3>" + (shape.type->note.empty() ? std::string() : "<p>" + report::html_text(shape.type->note) + "</p>");
+    text += "<article id=\"shape-" + wire::html_escaped(name) + "\"><h3>" + wire::html_escaped(name) + "</h3>" + (shape.type->note.empty() ? std::string() : "<p>" + wire::html_escaped(shape.type->note) + "</p>");
     text += shape.type->kind == wire::Kind::word ? "<p>One of " + words_list(*shape.type) + "</p>" : (shape.type->fields.empty() ? std::string("<p>No members.</p>") : members_table(*shape.type, shape.tag));
     text += "</article>";
   }

@@ -2,8 +2,8 @@
 // trouble that is played for those who test a front end. Header fields: Content Security Policy 3.
 #include "core/ledger/world.hpp"
 #include "core/reference/edition.hpp"
-#include "core/report/sheet.hpp"
 #include "core/store/memory.hpp"
+#include "core/wire/html.hpp"
 #include "rpc/emit/page/faults_of.hpp"
 #include "rpc/emit/page/page.hpp"
 #include "rpc/program/demo/trouble.hpp"
@@ -48,17 +48,17 @@ TEST_CASE("the page has every method with its purpose, each of its params and it
     const std::size_t begin = page.find("<article id=\"" + std::string(method.name) + "\">");
     REQUIRE(begin != std::string::npos);
     const std::string article = page.substr(begin, page.find("</article>", begin) - begin);
-    CHECK(holds(article, report::html_text(method.summary)));
+    CHECK(holds(article, wire::html_escaped(method.summary)));
     for (const wire::Field& field : method.params().fields) {
       CHECK(holds(article, "<code>" + std::string(field.name) + "</code>"));
     }
     for (const Example& example : held_talk().examples) {
-      CHECK((example.method != method.name || holds(article, "Example: " + report::html_text(example.title))));
+      CHECK((example.method != method.name || holds(article, "Example: " + wire::html_escaped(example.title))));
     }
   }
   for (const wire::FaultCode& row : wire::fault_codes()) {
     CHECK(holds(page, "<tr id=\"fault-" + std::string(row.code) + "\">"));
-    CHECK(holds(page, report::html_text(row.hint)));
+    CHECK(holds(page, wire::html_escaped(row.hint)));
   }
   CHECK(holds(page, "<code>messages_a_second</code>"));
 }
