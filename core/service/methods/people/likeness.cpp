@@ -54,11 +54,6 @@ enum class Alike : std::uint8_t { no, similar, letters, same };
   });
 }
 
-[[nodiscard]] bool swapped_day_and_month(const model::Birth& a, const model::Birth& b) {
-  return a.date && b.date && a.date->day != 0 && b.date->day != 0 && a.date->year == b.date->year && a.date->month != a.date->day &&
-         a.date->month == b.date->day && a.date->day == b.date->month;
-}
-
 [[nodiscard]] std::string_view birth_word(const std::optional<model::Birth>& a, const std::optional<model::Birth>& b) {
   const auto days_a = birth_days(a);
   const auto days_b = birth_days(b);
@@ -66,7 +61,7 @@ enum class Alike : std::uint8_t { no, similar, letters, same };
     return "";
   }
   if (!days_a->meets(*days_b)) {
-    return swapped_day_and_month(*a, *b) ? "swapped_day_month" : "other_birth";
+    return match::swapped_day_and_month(*a, *b) ? "swapped_day_month" : "other_birth";
   }
   return days_a->first == days_a->last && days_b->first == days_b->last ? "same_birth" : "birth_may_agree";
 }
@@ -76,23 +71,6 @@ enum class Alike : std::uint8_t { no, similar, letters, same };
 }
 
 }  // namespace
-
-std::optional<Days> birth_days(const std::optional<model::Birth>& birth) {
-  if (!birth) {
-    return std::nullopt;
-  }
-  if (birth->date) {
-    return Days{birth->date->first_day(), birth->date->last_day()};
-  }
-  if (!birth->age_years || !birth->on) {
-    return std::nullopt;
-  }
-  // Completed years on a day: born up to a year less a day before the birthday of that age. 365.25 days, rounded outwards.
-  const std::int64_t around = birth->plus_minus ? birth->plus_minus->steps : 0;
-  const std::int64_t oldest = birth->age_years->steps + around + 1;
-  const std::int64_t youngest = std::max<std::int64_t>(birth->age_years->steps - around, 0);
-  return Days{birth->on->first_day() - (oldest * 1461 + 3) / 4, birth->on->last_day() - youngest * 1461 / 4 + (youngest > 0 ? 1 : 0)};
-}
 
 bool names_person(std::string_view said, const model::Person& person) {
   const std::string text = trimmed(said);

@@ -3,8 +3,8 @@
 // year and an age only roughly; a birth that does not fit hides no one who shares a number, or name and home.
 #pragma once
 
+#include "core/match/register.hpp"
 #include "core/model/person.hpp"
-#include "core/service/methods/people/folded.hpp"
 #include "core/wire/fault.hpp"
 
 #include <map>
@@ -13,13 +13,14 @@
 
 namespace limbledger::service {
 
-// Days since 1970 between which a birth lies; nothing when it is not known.
-struct Days {
-  std::int64_t first = 0;
-  std::int64_t last = 0;
-  [[nodiscard]] bool meets(const Days& other) const { return first <= other.last && other.first <= last; }
-};
-[[nodiscard]] std::optional<Days> birth_days(const std::optional<model::Birth>& birth);
+using match::birth_days;
+using match::Days;
+using match::folded_name;
+using match::folded_words;
+using match::Letters;
+using match::look_alike_skeleton;
+using match::slips_between;
+using match::trimmed;
 
 // Whether what was said names this person: words of one of the names in any order, the birth, a number (alone or after its
 // issuer), or the home. A person of whom none of these is known is named by nothing.
