@@ -32,7 +32,7 @@ using match::trimmed;
 struct LookAlike {
   model::PersonId person;
   // same_name, similar_name, look_alike_letters, same_birth, birth_may_agree, swapped_day_month, other_birth, same_home,
-  // same_identifier
+  // same_identifier, decided_not_the_same
   std::vector<model::Word> because;
 };
 BOOST_DESCRIBE_STRUCT(LookAlike, (), (person, because))
