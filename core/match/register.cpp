@@ -54,8 +54,10 @@ bool is_worth_asking(const Model& model, const Candidate& candidate) {
   const auto name = static_cast<NameLevel>(candidate.pattern[0]);
   const auto birth = static_cast<BirthLevel>(candidate.pattern[1]);
   const bool number = static_cast<TextLevel>(candidate.pattern[4]) == TextLevel::same || static_cast<TextLevel>(candidate.pattern[4]) == TextLevel::near;
-  // Different births and different names together are two people, whatever else agrees; so is a namesake a generation apart.
-  if (!number && (candidate.perhaps_kin || (name == NameLevel::shares_word && birth == BirthLevel::other) ||
+  // Different births and different names together are two people, whatever else agrees; so is a namesake a generation apart, and one
+  // word in common says too little where no birth speaks.
+  const bool no_birth = birth == BirthLevel::other || birth == BirthLevel::missing;
+  if (!number && (candidate.perhaps_kin || (name == NameLevel::shares_word && no_birth) ||
                   ((name == NameLevel::other || name == NameLevel::missing) && !near_birth(candidate.pattern)))) {
     return false;
   }

@@ -23,6 +23,7 @@ constexpr Shares start_u{{
     {0, 0.0001, 0.0005, 0.9994},
 }};
 constexpr double registered_twice = 0.15;
+constexpr std::size_t people_least = 200;  // fewer people are not asked about sooner: whoever keeps the list knows them
 constexpr double least_share = 0.000001;  // no level weighs more than twenty bits
 constexpr std::size_t rounds_max = 200;
 constexpr double still = 0.000001;
@@ -92,7 +93,7 @@ Model starting_model(std::size_t people) {
   Model model;
   model.m = start_m;
   model.u = start_u;
-  model.prior = std::min(0.1, 2 * registered_twice / static_cast<double>(std::max<std::size_t>(people, 1)));
+  model.prior = std::min(0.1, 2 * registered_twice / static_cast<double>(std::max(people, people_least)));
   return model;
 }
 

@@ -104,7 +104,7 @@ constexpr std::array<std::string_view, 21> every_call{
   }
   if (code == "exam.signed" || code == "exam.withdrawn") {
     const bool later = method.name == "exam.countersign" || method.name == "addendum.record" || method.name == "plan.follow" || method.name == "outcome.record" ||
-                       method.name == "alert.handle" || method.name == "letter.write" || method.name == "statement.disagree";
+                       method.name == "alert.handle" || method.name == "letter.write" || method.name == "statement.disagree" || method.name == "conflict.settle";
     return method.writes && of_exam && (code == "exam.withdrawn" || !later);
   }
   if (code == "revision.unknown") {

@@ -9,9 +9,9 @@
 #include <cmath>
 #include <string>
 
-namespace {
+namespace limbledger::match::published_test {
 
-using namespace limbledger;
+namespace {
 
 // With one field of two levels: m and u of agreeing, and the rest.
 match::Model of_one_field(double m, double u) {
@@ -77,3 +77,5 @@ TEST_CASE("our logarithm is the C library's") {
     CHECK(match::log2_of(x) == doctest::Approx(std::log2(x)).epsilon(1e-13));
   }
 }
+
+}  // namespace limbledger::match::published_test

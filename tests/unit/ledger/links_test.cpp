@@ -8,7 +8,7 @@
 #include <algorithm>
 #include <functional>
 
-namespace limbledger::ledger::fold_test {
+namespace limbledger::ledger::fold_test::links {
 
 namespace {
 
@@ -178,4 +178,4 @@ TEST_CASE("every order and repetition of decisions by two writers who did not kn
   CHECK(folds == 25 * 24 * 4);
 }
 
-}  // namespace limbledger::ledger::fold_test
+}  // namespace limbledger::ledger::fold_test::links

@@ -8,8 +8,7 @@
 #include <algorithm>
 #include <string>
 
-using namespace limbledger;
-using namespace limbledger::match;
+namespace limbledger::match::match_test {
 
 namespace {
 
@@ -221,3 +220,5 @@ TEST_CASE("a word sounds as others that are written for it") {
   CHECK(sound_of(U"roza") == sound_of(U"lossa"));
   CHECK_FALSE(sound_of(U"kofi") == sound_of(U"awa"));
 }
+
+}  // namespace limbledger::match::match_test

@@ -13,11 +13,6 @@ namespace {
 
 constexpr std::int64_t pairs_a_page = 50;
 
-[[nodiscard]] Bits to_bits(double weight) {
-  const double tenths = weight * 10;
-  return {static_cast<std::int64_t>(tenths < 0 ? tenths - 0.5 : tenths + 0.5)};
-}
-
 [[nodiscard]] DecidedPair tell_decided(Context& context, const ledger::Decided& one) {
   DecidedPair out{one.entry, one.same, one.reason, one.shown_under, one.by, std::nullopt, one.at};
   if (one.by) {

@@ -6,30 +6,13 @@
 
 #include "core/ledger/fold/links.hpp"
 #include "core/match/register.hpp"
+#include "core/service/methods/people/likeness.hpp"
 #include "core/service/writing.hpp"
 
 #include <optional>
 #include <vector>
 
 namespace limbledger::service {
-
-struct BitUnit {
-  static constexpr std::int64_t low = -100000, high = 100000;
-  static constexpr std::int32_t per_unit = 10;
-  static constexpr std::string_view code = "bit";
-};
-using Bits = model::Quantity<BitUnit>;
-
-struct WeighedField {
-  match::Field field{};
-  model::Word level;
-  Bits weight;
-};
-BOOST_DESCRIBE_STRUCT(WeighedField, (), (field, level, weight))
-constexpr auto notes(const WeighedField*) {
-  return std::array{wire::Note{"level", "how well the two agree, or missing"},
-                    wire::Note{"weight", "log2 of how much more often records of one person agree so than records of two; a missing field weighs 0"}};
-}
 
 struct DecidedPair {
   model::EntryId entry;

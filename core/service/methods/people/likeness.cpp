@@ -121,9 +121,20 @@ Result<void> check_identified(const std::optional<std::vector<wire::Name>>& iden
   return {};
 }
 
+Bits to_bits(double weight) {
+  const double tenths = weight * 10;
+  return {static_cast<std::int64_t>(tenths < 0 ? tenths - 0.5 : tenths + 0.5)};
+}
+
 std::vector<LookAlike> look_alikes_of(const model::PersonId& id, const model::Person& person,
-                                      const std::map<model::PersonId, model::Person>& all) {
+                                      const std::map<model::PersonId, model::Person>& all, const match::Model& weighed_by) {
   const std::vector<Letters> names = names_of(person);
+  const match::Looked looked = match::look_at(person);
+  std::size_t of_that_name = 1;
+  for (const auto& [other_id, other] : all) {
+    const std::vector<Letters> theirs = names_of(other);
+    of_that_name += other_id != id && std::any_of(names.begin(), names.end(), [&](const Letters& one) { return std::find(theirs.begin(), theirs.end(), one) != theirs.end(); }) ? 1U : 0U;
+  }
   std::vector<LookAlike> out;
   for (const auto& [other_id, other] : all) {
     if (other_id == id) {
@@ -131,28 +142,35 @@ std::vector<LookAlike> look_alikes_of(const model::PersonId& id, const model::Pe
     }
     const bool number = share_identifier(person, other);
     const Alike alike = compare(names, names_of(other));
-    if (!number && alike == Alike::no) {
-      continue;
-    }
     const std::string_view birth = birth_word(person.birth, other.birth);
     const bool home = share_home(person, other);
     // Father and son: the same name in one house is worth a warning whatever the births.
-    if (!number && birth == "other_birth" && !(home && alike == Alike::same)) {
+    const bool by_rule = number || (alike != Alike::no && (birth != "other_birth" || (home && alike == Alike::same)));
+    const match::Candidate weighed = match::judge_pair(weighed_by, id, looked, other_id, match::look_at(other), of_that_name, all.size());
+    if (!by_rule && !match::is_worth_asking(weighed_by, weighed)) {
       continue;
     }
     LookAlike like;
     like.person = other_id;
+    like.weight = to_bits(weighed.weight);
+    for (const match::FieldWeight& one : weighed.working) {
+      like.working.push_back({one.field, one.level, to_bits(one.weight)});
+    }
     const auto add = [&](bool holds, std::string_view word) {
       if (holds) {
         like.because.push_back({std::string(word)});
       }
     };
+    const auto name = static_cast<match::NameLevel>(weighed.pattern[0]);
     add(alike == Alike::same, "same_name");
     add(alike == Alike::letters, "look_alike_letters");
-    add(alike == Alike::similar, "similar_name");
+    add(alike == Alike::similar || (alike == Alike::no && (name == match::NameLevel::near || name == match::NameLevel::close)), "similar_name");
+    add(alike == Alike::no && name == match::NameLevel::part, "part_of_name");
+    add(name == match::NameLevel::shares_word, "shares_word");
     add(!birth.empty(), birth);
     add(home, "same_home");
     add(number, "same_identifier");
+    add(weighed.perhaps_twins, "perhaps_twins");
     out.push_back(std::move(like));
   }
   return out;

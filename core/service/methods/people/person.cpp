@@ -1,6 +1,7 @@
 #include "core/service/methods/people/person.hpp"
 
 #include "core/ledger/log/log.hpp"
+#include "core/service/kept_register.hpp"
 #include "core/service/methods/people/changes.hpp"
 #include "core/service/methods/people/dates.hpp"
 #include "core/service/methods/people/group.hpp"
@@ -84,7 +85,9 @@ void check_birth(const model::Birth& birth, const std::string& path, std::vector
   if (!links) {
     return links.error();
   }
-  std::vector<LookAlike> alike = look_alikes_of(id, person, **all);
+  // By what was last learnt of the clinic's people, where somebody asked for it; learning takes seconds and no form waits for it.
+  const KeptRegister& kept = context.desk->kept_register();
+  std::vector<LookAlike> alike = look_alikes_of(id, person, **all, kept.people != nullptr ? kept.people->model() : match::starting_model((*all)->size()));
   // One with this person is no look-alike; decided not to be stays one, and says so.
   const std::set<model::PersonId> group = (*links)->group_of(id);
   alike.erase(std::remove_if(alike.begin(), alike.end(), [&](const LookAlike& one) { return group.contains(one.person); }), alike.end());

@@ -4,7 +4,7 @@
 #include "core/ledger/log/log.hpp"
 #include "tests/unit/service/desk_fixture.hpp"
 
-namespace limbledger::service::test {
+namespace limbledger::service::test::clinic_lists {
 
 namespace {
 
@@ -232,4 +232,4 @@ TEST_CASE("a value that an alert rests on comes before other values") {
   CHECK(at(queue, "/queue/1/harm") == "value");
 }
 
-}  // namespace limbledger::service::test
+}  // namespace limbledger::service::test::clinic_lists

@@ -4,7 +4,7 @@
 
 #include "core/wire/write.hpp"
 
-namespace limbledger::service::test {
+namespace limbledger::service::test::clinic_pairs {
 
 namespace {
 
@@ -38,6 +38,17 @@ TEST_CASE("HC-078: a woman registered twice is listed with each field's agreemen
   CHECK(at(list, "/pairs/0/working/4/weight") == "0");
   CHECK(at(list, "/pairs/0/decided") == "[]");
   CHECK(at(t.fixture.ok("person.read", R"({"person":")" + t.one + "\"}"), "/linked").empty());
+}
+
+TEST_CASE("look-alikes at registration come with the weight of each field, also where one name holds the other, and twins are named as that") {
+  const Twice t;
+  const std::string third = t.fixture.ok("person.register", R"({"names":[{"text":"Amina Fatou Invented"}],"sex":"female","home":"Upper Ford","birth":{"date":"2015-03-12"},"request":")" + request_id(3) + "\"}");
+  CHECK(third.find(R"("part_of_name")") != std::string::npos);
+  CHECK(at(third, "/look_alikes/0/working/0/field") == "name");
+  CHECK(at(third, "/look_alikes/0/working/2/level") == "same");
+  CHECK(at(third, "/look_alikes/0/working/4/weight") == "0");
+  const std::string twin = t.fixture.ok("person.register", R"({"names":[{"text":"Musa Invented"}],"sex":"male","home":"Upper Ford","birth":{"date":"2015-03-12"},"request":")" + request_id(4) + "\"}");
+  CHECK(twin.find(R"("perhaps_twins")") != std::string::npos);
 }
 
 TEST_CASE("while two records are one, exams of both are found under either, each of the record it was entered for; undoing gives both back") {
@@ -116,4 +127,4 @@ TEST_CASE("earlier exams of a linked record are compared with, and no more once 
   CHECK_FALSE(compares());
 }
 
-}  // namespace limbledger::service::test
+}  // namespace limbledger::service::test::clinic_pairs
