@@ -103,25 +103,27 @@ class RecordAtHand {
   const report::Words* words_;
 };
 
-[[nodiscard]] std::string clock_in_words(model::Instant at, const std::optional<model::OffsetMinutes>& offset, const report::Words& words) {
+[[nodiscard]] std::string clock_in_words(model::Instant at, std::int64_t offset_min, const report::Words& words) {
   if (!can_be_right(at)) {
     return words.say("msg.clinic.clock_doubtful");
   }
-  const std::int64_t minutes = offset ? offset->steps : 0;
-  const std::string utc = model::Instant{at.ms + minutes * 60'000}.to_text();
+  const std::string utc = model::Instant{at.ms + offset_min * 60'000}.to_text();
   return utc.substr(0, 10) + " " + utc.substr(11, 5);
 }
 
 [[nodiscard]] std::string row_in_words(const QueueRow& row, const ledger::ListedExam* exam, const report::Words& words) {
   std::string text = words.say("msg.clinic.queue_" + row.about.text);
   const std::string who = row.person ? person_in_words(*row.person, words) : std::string();
-  if (!who.empty()) {
-    text += " " + (exam != nullptr ? words.say("msg.clinic.queue_of", {{"person", who, false, true}, {"visit", visit_in_words(*exam, words), false, true}})
-                                   : words.say("msg.clinic.queue_of_person", {{"person", who, false, true}}));
+  std::int64_t offset_min = 0;
+  if (exam != nullptr) {
+    text += " " + words.say("msg.clinic.queue_of", {{"person", who, false, true}, {"visit", visit_in_words(*exam, words), false, true}});
+    offset_min = exam->offset_min ? exam->offset_min->steps : 0;
+  } else if (!who.empty()) {
+    text += " " + words.say("msg.clinic.queue_of_person", {{"person", who, false, true}});
   }
   for (const QueueEntry& one : row.entries) {
     const std::string by = one.by_name ? one.by_name->text : words.say("msg.clinic.no_examiner");
-    const std::string at = clock_in_words(one.at, exam != nullptr ? exam->offset_min : std::optional<model::OffsetMinutes>(), words);
+    const std::string at = clock_in_words(one.at, offset_min, words);
     const std::string seen = words.say(row.entries.size() < 2 ? "msg.clinic.queue_alone" : (one.had_seen.empty() ? "msg.clinic.queue_unseen" : "msg.clinic.queue_seen"));
     text += " " + words.say("msg.clinic.queue_entry", {{"by", by}, {"at", at, false, true}, {"what", one.text ? one.text->text : std::string(), false, true}, {"seen", seen, false, true}});
   }
@@ -151,7 +153,16 @@ class RecordAtHand {
   const RecordAtHand at_hand(context, record.operations, &record.fold, words);
   model::Exam told = record.fold.exam;
   leave_out_unseen(context, told);
+  // What is kept apart is in nobody's queue but an examiner's, by whatever it is found.
+  const auto is_kept_apart = [&](const std::vector<model::EntryId>& entries) {
+    return !sees_protected(context) && std::any_of(record.fold.history.begin(), record.fold.history.end(), [&](const model::Finding& one) {
+             return is_protected(context, one.item) && std::find(entries.begin(), entries.end(), *one.entry) != entries.end();
+           });
+  };
   const auto add = [&](const model::Word& about, const std::optional<model::ItemId>& item, const std::optional<model::Side>& side, const std::vector<model::EntryId>& entries) {
+    if (is_kept_apart(entries)) {
+      return;
+    }
     QueueRow row;
     row.harm = harm_of(about, an_alert_rests_on(*visit, entries, record.fold));
     row.about = about;
@@ -173,9 +184,6 @@ class RecordAtHand {
   for (const model::EntryMark& mark : ledger::unseen_marks(record.fold, record.operations)) {
     const auto found = std::find_if(record.fold.history.begin(), record.fold.history.end(), [&](const model::Finding& one) { return one.entry == mark.entry; });
     const bool is_finding = found != record.fold.history.end();
-    if (is_finding && !sees_protected(context) && is_protected(context, found->item)) {
-      continue;
-    }
     add(mark.mark, is_finding ? std::optional(found->item) : std::nullopt, is_finding ? std::optional(found->side) : std::nullopt, {mark.entry});
   }
   return {};
@@ -246,7 +254,7 @@ class RecordAtHand {
     }
     for (const DecidedPair& one : told->decided) {
       text += " " + words->say("msg.clinic.decided", {{"by", one.by_name ? one.by_name->text : words->say("msg.clinic.no_examiner")},
-                                                      {"at", clock_in_words(one.at, std::nullopt, *words), false, true},
+                                                      {"at", clock_in_words(one.at, 0, *words), false, true},
                                                       {"what", report::word_of(*words, "clinic.same", wire::type_of<model::SamePerson>().words[static_cast<std::size_t>(one.same)]), false, true}});
     }
     row.text = wire::LongText{text};
