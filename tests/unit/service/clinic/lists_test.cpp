@@ -29,7 +29,7 @@ void record(const DeskFixture& fixture, OpenedExam& exam, const std::string& fin
 }
 
 const std::string no_pulse =
-    R"({"item":"history.mechanism","side":"midline","value":{"kind":"choice","choice":"twist"}},{"item":"vessel.pulse_dorsalis_pedis","side":"left","value":{"kind":"grade","scale":"pulse/0-3","grade":"0"}})";
+    R"({"item":"history.mechanism","side":"midline","value":{"kind":"choice","choice":"twist"}},{"item":"vessel.pulse_dorsalis_pedis","side":"right","value":{"kind":"grade","scale":"pulse/0-3","grade":"2"}},{"item":"vessel.pulse_dorsalis_pedis","side":"left","value":{"kind":"grade","scale":"pulse/0-3","grade":"0"}})";
 
 std::string settle(const OpenedExam& exam, const std::string& take, const std::string& seen, unsigned request, const std::string& reason = "looked at again together") {
   return R"({"exam":")" + exam.exam + R"(","take":")" + take + R"(","reason":")" + reason + R"(","seen":)" + seen + R"(,"request":")" + request_id(request) + "\"}";
@@ -59,12 +59,12 @@ model::EntryId from_elsewhere(DeskFixture& fixture, const OpenedExam& exam, cons
 std::string flexion_elsewhere(int deg) {
   model::FindingId finding;
   finding.bytes.fill(9);
-  return R"({"finding":")" + finding.to_text() + R"(","observation":{"item":"knee.flexion_passive","side":"left","value":{"kind":"angle","deg":)" + std::to_string(deg) +
+  return R"({"finding":")" + finding.to_text() + R"(","observation":{"item":"knee.flexion_active","side":"left","value":{"kind":"angle","deg":)" + std::to_string(deg) +
          R"(,"toward":"flexion","toward_deg":)" + std::to_string(deg) + R"(},"instrument":"goniometer_long","position":"supine"}})";
 }
 
 const std::string flexion_here =
-    R"({"item":"knee.flexion_passive","side":"left","value":{"kind":"angle","toward_deg":110},"instrument":"goniometer_long","position":"supine"})";
+    R"({"item":"knee.flexion_active","side":"left","value":{"kind":"angle","toward_deg":110},"instrument":"goniometer_long","position":"supine"})";
 
 }  // namespace
 
@@ -165,7 +165,7 @@ TEST_CASE("HC-082: two values of one finding stand in the queue with who wrote t
   CHECK(at(settled, "/exam/findings/0/value/deg") == "95");
   CHECK(at(fixture.ok("conflict.list", "{}"), "/total") == "0");
   // Undone: the other value, which is still there to be taken.
-  const std::string history = fixture.ok("finding.history", R"({"exam":")" + exam.exam + R"(","item":"knee.flexion_passive","side":"left"})");
+  const std::string history = fixture.ok("finding.history", R"({"exam":")" + exam.exam + R"(","item":"knee.flexion_active","side":"left"})");
   std::string here;
   for (int i = 0; i < 3 && here.empty(); ++i) {
     const std::string one = "/findings/" + std::to_string(i);
