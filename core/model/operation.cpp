@@ -28,6 +28,7 @@ std::span<const StoredType> stored_types() {
       StoredType{"outcome", &wire::type_of<OutcomeBody>},
       StoredType{"countersign", &wire::type_of<CountersignBody>},
       StoredType{"letter", &wire::type_of<LetterBody>},
+      StoredType{"link", &wire::type_of<LinkBody>},
   };
   return types;
 }

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/model/exam/exam.hpp"
+#include "core/model/link.hpp"
 #include "core/model/person.hpp"
 #include "core/model/place.hpp"
 

@@ -48,5 +48,6 @@ template const Type& type_of<model::TransferSet>();
 template const Type& type_of<model::Transferred>();
 template const Type& type_of<model::Countersigned>();
 template const Type& type_of<model::LetterBody>();
+template const Type& type_of<model::LinkBody>();
 
 }  // namespace limbledger::wire

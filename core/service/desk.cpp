@@ -5,6 +5,7 @@
 #include "core/ledger/log/log.hpp"
 #include "core/reference/edition.hpp"
 #include "core/service/desk_identity.hpp"
+#include "core/service/kept_register.hpp"
 #include "core/service/once_raised.hpp"
 #include "core/service/passphrase_wait.hpp"
 #include "core/service/watched_store.hpp"
@@ -39,6 +40,7 @@ struct Desk::Inside {
   std::unique_ptr<ledger::Log> kiosk_log;  // while locked
   std::unique_ptr<ledger::Records> kiosk_records;
   std::map<model::ExamId, OnceRaised> once_raised;
+  KeptRegister kept_register;
   model::ExaminerId examiner;
   std::optional<ledger::SignKey> examiner_key;
 
@@ -236,6 +238,7 @@ void Desk::shut() {
   inside_->kiosk_records.reset();
   inside_->kiosk_log.reset();
   inside_->once_raised.clear();
+  inside_->kept_register = {};
   inside_->records.reset();
   inside_->log.reset();
   inside_->examiner_key.reset();
@@ -259,6 +262,7 @@ void Desk::lock() {
     }
   }
   inside_->once_raised.clear();
+  inside_->kept_register = {};
   inside_->records.reset();
   inside_->log.reset();
   inside_->examiner_key.reset();
@@ -357,6 +361,8 @@ const reference::Edition& Desk::edition() const { return *inside_->edition; }
 std::map<std::string, std::string, std::less<>>& Desk::answers() { return inside_->answers; }
 ledger::Log& Desk::log() { return *inside_->log; }
 ledger::Records& Desk::records() { return *inside_->records; }
+KeptRegister& Desk::kept_register() { return inside_->kept_register; }
+
 std::map<model::ExamId, OnceRaised>& Desk::once_raised() { return inside_->once_raised; }
 const model::ExaminerId& Desk::examiner() const { return inside_->examiner; }
 const ledger::SignKey* Desk::examiner_key() const { return inside_->examiner_key ? &*inside_->examiner_key : nullptr; }

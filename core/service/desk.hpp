@@ -29,6 +29,7 @@ class SignKey;
 
 namespace limbledger::service {
 
+struct KeptRegister;  // kept_register.hpp
 struct OnceRaised;  // once_raised.hpp
 
 enum class LedgerKind : std::uint8_t { clinic, demonstration, practice };
@@ -140,6 +141,8 @@ class Desk {
   [[nodiscard]] ledger::Records& records();
   // What alerts each exam has raised so far; forgotten on locking.
   [[nodiscard]] std::map<model::ExamId, OnceRaised>& once_raised();
+  // Who may be registered twice, as it was last worked out; forgotten on locking.
+  [[nodiscard]] KeptRegister& kept_register();
   [[nodiscard]] const model::ExaminerId& examiner() const;
   // Null where the ledger was opened by the printed code: it is read, and nothing is recorded or signed.
   [[nodiscard]] const ledger::SignKey* examiner_key() const;

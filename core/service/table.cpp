@@ -2,6 +2,10 @@
 #include "core/service/call.hpp"
 #include "core/service/methods/after/follow.hpp"
 #include "core/service/methods/after/supervise.hpp"
+#include "core/service/methods/clinic/day.hpp"
+#include "core/service/methods/clinic/loops.hpp"
+#include "core/service/methods/clinic/pair.hpp"
+#include "core/service/methods/clinic/queue.hpp"
 #include "core/service/methods/exam/alert.hpp"
 #include "core/service/methods/exam/care.hpp"
 #include "core/service/methods/exam/exam.hpp"
@@ -57,6 +61,8 @@ constexpr std::array table{
     bind<&person_amend>("person.amend", to_examiner, "changes what is known of a person, member by member", writes),
     bind<&person_find>("person.find", to_examiner_viewer, "people by name, birth or home, page by page, with reasons"),
     bind<&person_read>("person.read", to_examiner_viewer, "one person with their exams and look-alikes"),
+    bind<&pair_list>("pair.list", to_examiner_viewer, "who may be registered twice, with each field's agreement and weight; nothing is joined by it"),
+    bind<&pair_decide>("pair.decide", to_examiner, "that two records are of one person, or are not, or neither after all; the records stay as they are", writes),
     bind<&place_read>("place.read", to_examiner_viewer, "places: travel, telephones, what is there, local protocol"),
     bind<&place_amend>("place.amend", to_examiner, "adds or changes a place", writes),
     bind<&exam_open>("exam.open", to_examiner_kiosk, "begins an exam", writes_own_exam),
@@ -86,6 +92,10 @@ constexpr std::array table{
     bind<&document_assess>("document.assess", to_all_but_kiosk, "the same of a document that stands in no ledger", while_locked),
     bind<&statement_explain>("statement.explain", to_examiner_viewer, "how one statement was reached", while_locked),
     bind<&transfer_write>("transfer.write", to_examiner_viewer, "the note of a transfer again, on one page"),
+    bind<&day_list>("day.list", to_examiner_viewer, "who came on a day, and what is left of it"),
+    bind<&loop_list>("loop.list", to_examiner_viewer, "what is left open, by name, who cannot wait first"),
+    bind<&conflict_list>("conflict.list", to_examiner_viewer, "what disagrees and who looks alike, in the order of possible harm; leaving it loses nothing"),
+    bind<&conflict_settle>("conflict.settle", to_examiner, "takes one of the values of a finding as it was written, with the reason; undone by taking another", writes),
     bind<&agreement_read>("agreement.read", to_examiner_viewer, "how far two examiners agree, item by item; never of persons"),
     bind<&note_write>("note.write", to_examiner_viewer, "one exam as a page to read and to print: impression and plan first"),
     bind<&letter_write>("letter.write", to_examiner, "a letter about the exam on one sheet, kept as it was printed", writes),

@@ -16,6 +16,8 @@ namespace limbledger::rpc {
 [[nodiscard]] ExitCode verify(const Options& options);
 // Prints the assessment of a document; 1 for a document that cannot be read.
 [[nodiscard]] ExitCode assess(const Options& options);
+// Prints the day, what is left open, or what disagrees.
+[[nodiscard]] ExitCode print_list(const Options& options);
 [[nodiscard]] ExitCode write_schemas(const Options& options);
 [[nodiscard]] ExitCode list_rules(const Options& options);
 

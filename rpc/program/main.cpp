@@ -49,6 +49,8 @@ void keep_to_ourselves() {
       return list_rules(options);
     case Command::assess:
       return assess(options);
+    case Command::clinic_list:
+      return print_list(options);
   }
   return ExitCode::usage;
 }

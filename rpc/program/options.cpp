@@ -166,6 +166,29 @@ void add_token(CLI::App& app, Options& options) {
   deed("end", "End a token before its time.", TokenDeed::end)->add_option("NUMBER", options.number, "as list shows it")->required()->check(CLI::PositiveNumber);
 }
 
+void add_lists(CLI::App& app, Options& options) {
+  const auto list = [&](const char* name, const char* what, ClinicList which, const char* footer) {
+    CLI::App* command = app.add_subcommand(name, what);
+    command->add_option("--ledger", options.folder, "folder of the ledger (default: as for serve)");
+    command->add_option("--passphrase-fd", options.passphrase_fd, std::string(fd_help) + ". Without it the terminal is asked")->check(CLI::NonNegativeNumber);
+    command->footer(footer);
+    command->callback([&options, which] {
+      options.command = Command::clinic_list;
+      options.list = which;
+    });
+    return command;
+  };
+  const char* served = "While the ledger is served, ask the program that serves it (exit code 4 says so).";
+  list("day", "Print who came on a day, and what is left of it.", ClinicList::day,
+       (std::string("Example:\n  limbledger day 2026-11-24 --ledger /tmp/show\n\nIt holds what has reached this ledger. ") + served).c_str())
+      ->add_option("DATE", options.day, "a calendar day (default: today)");
+  list("loops", "Print what is left open, by name, those who cannot wait first.", ClinicList::loops,
+       (std::string("Example:\n  limbledger loops --ledger /tmp/show\n\nFor whoever goes out next. ") + served).c_str())
+      ->add_option("DATE", options.day, "the day by which something is past (default: today)");
+  list("conflicts", "Print what disagrees and who looks alike, in the order of possible harm.", ClinicList::conflicts,
+       (std::string("Example:\n  limbledger conflicts --ledger /tmp/show\n\nNothing is settled by printing it; what is left waits and loses nothing. ") + served).c_str());
+}
+
 void add_others(CLI::App& app, Options& options) {
   CLI::App* verify = app.add_subcommand("verify", "Check every entry, head and signature of a ledger and name what is damaged.");
   verify->add_option("DIR", options.folder, "folder of the ledger")->required();
@@ -217,6 +240,7 @@ std::optional<Options> read_options(int count, const char* const* words, int& ex
   add_new(app, options);
   add_serve(app, options);
   add_token(app, options);
+  add_lists(app, options);
   add_others(app, options);
   try {
     app.parse(count, words);

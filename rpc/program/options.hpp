@@ -12,7 +12,8 @@
 
 namespace limbledger::rpc {
 
-enum class Command : std::uint8_t { new_ledger, serve, token, verify, schemas, rules, assess };
+enum class Command : std::uint8_t { new_ledger, serve, token, verify, schemas, rules, assess, clinic_list };
+enum class ClinicList : std::uint8_t { day, loops, conflicts };
 enum class TokenDeed : std::uint8_t { make, list, end };
 
 struct GivenAtStart {
@@ -43,6 +44,8 @@ struct Options {
   int number = 0;                          // of the token to be ended
   std::string file;  // "-": the standard input
   bool json = false;
+  ClinicList list{};
+  std::string day;                         // of a list; empty: today
   std::vector<std::string> confirmed;  // codes of questions that were asked back and answered
 };
 

@@ -63,6 +63,7 @@ const std::map<std::string, std::vector<std::string>, std::less<>>& edges() {
       {"core/interpret", {"core/wire/", "core/model/", "core/reference/"}},
       {"core/report", {"core/wire/", "core/model/", "core/reference/", "core/interpret/"}},
       {"core/ledger", {"core/wire/", "core/model/"}},
+      {"core/match", {"core/wire/", "core/model/"}},
       {"core/store", {"core/ledger/port.hpp", "core/ledger/entry.hpp", "core/ledger/bytes.hpp", "core/wire/", "core/model/ids.hpp"}},
       {"core/service", {"core/"}},
       {"rpc", {"core/service/", "core/ledger/port.hpp", "core/wire/"}},

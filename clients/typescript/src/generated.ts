@@ -84,10 +84,16 @@ export type Status = 'read' | 'memory' | 'derived' | 'common_practice' | 'conven
 export type ChangedKind = 'exam' | 'person' | 'clinic';
 export type Chaperone = 'offered' | 'present' | 'declined' | 'not_available';
 export type ClockHealth = 'plausible' | 'suspect';
+export type Harm = 'wrong_person' | 'wrong_side' | 'danger' | 'after_signature' | 'value' | 'opinion' | 'about_person' | 'look_alike';
+export type Sex = 'male' | 'female' | 'other' | 'unknown';
+export type NormSex = 'male' | 'female' | 'unspecified';
+export type Field = 'name' | 'birth' | 'sex' | 'home' | 'identifier';
+export type SamePerson = 'yes' | 'no' | 'undo';
+export type PairReason = 'asked_person' | 'asked_family' | 'same_paper' | 'known_here' | 'seen_together' | 'decided_wrongly' | 'other';
 export type ConsentWord = 'yes' | 'no' | 'withdrawn';
 export type Control = 'angle' | 'number' | 'grade' | 'test' | 'answer' | 'choice' | 'choices' | 'text';
-export type DurabilityWord = 'memory' | 'browser' | 'disk';
 export type ExamState = 'open' | 'signed' | 'withdrawn';
+export type DurabilityWord = 'memory' | 'browser' | 'disk';
 export type Setting = 'outreach' | 'primary_care' | 'emergency' | 'orthopaedic' | 'sports';
 export type Reliable = 'yes' | 'no' | 'unsure';
 export type InterpreterKind = 'none' | 'trained' | 'relative' | 'child';
@@ -96,13 +102,19 @@ export type SaidBack = 'yes' | 'partly' | 'not_done';
 export type Standing = 'current' | 'replaced' | 'withdrawn' | 'in_conflict';
 export type LetterUrgency = 'now' | 'same_day' | 'two_weeks' | 'routine';
 export type LaterKind = 'film' | 'operation' | 'answer' | 'impression';
-export type Sex = 'male' | 'female' | 'other' | 'unknown';
-export type NormSex = 'male' | 'female' | 'unspecified';
 export type LedgerKindWord = 'clinic' | 'demonstration' | 'practice';
 export type WhyLeft = 'no_minutes' | 'cannot' | 'pregnancy' | 'no_instrument' | 'age_unknown';
 export type GivenScope = 'examiner' | 'kiosk' | 'viewer' | 'sync';
 export type LedgerState = 'ready' | 'locked' | 'read_only';
 export type YesNo = 'yes' | 'no';
+export type LoopWord =
+  | 'call_back'
+  | 'alert_without_action'
+  | 'in_conflict'
+  | 'unsigned_exam'
+  | 'referral_past_day'
+  | 'review_overdue'
+  | 'third_visit_without_impression';
 export type TokenState = 'good' | 'waiting' | 'expired' | 'ended';
 export type OpenedBy = 'passphrase' | 'printed_code';
 export type RequestState = 'recorded' | 'unknown';
@@ -772,6 +784,105 @@ export interface Conflict {
   entries?: Id[];
   values?: unknown[];
 }
+export interface ConflictListResult {
+  queue?: QueueRow[];
+  total: number;
+  text?: string;
+}
+export interface QueueRow {
+  harm: Harm;
+  /**
+   * finding, withdrawal, person, impression, plan, consent, request, a member of a person or place, pair, look_alike, or the mark of what was unseen: side_exchange_unseen, late, signature_unseen, withdrawal_unseen (a name from the catalogue)
+   */
+  about: Name;
+  exam?: Id;
+  person?: ListedPerson;
+  item?: Name;
+  side?: Side;
+  entries?: QueueEntry[];
+  revision?: Id[];
+  /**
+   * the method that settles it; leaving it is no answer and loses nothing (a name from the catalogue)
+   */
+  settle_by: Name;
+  pair?: ToldPair;
+  text?: string;
+}
+export interface ListedPerson {
+  /**
+   * all records of this person, the one that is shown first; empty where the exam is of nobody yet
+   */
+  persons?: Id[];
+  names?: PersonName[];
+  birth?: Birth;
+  home?: string;
+}
+export interface PersonName {
+  text: string;
+}
+export interface QueueEntry {
+  entry: Id;
+  by?: Id;
+  by_name?: string;
+  at: Instant;
+  had_seen?: Id[];
+  value?: unknown;
+  text?: string;
+}
+export interface ToldPair {
+  persons?: Id[];
+  people?: Person[];
+  /**
+   * bit, in steps of 0.1
+   */
+  weight?: number;
+  /**
+   * odds of nine to one or more where the weights hold; a person decides all the same
+   */
+  strong?: boolean;
+  /**
+   * perhaps_twins, perhaps_parent_and_child, decided_differently (two deciders who had not seen each other), contradicted (a chain joins two who were decided not to be the same: nobody of it is shown as one)
+   */
+  remarks?: Name[];
+  working?: WeighedField[];
+  same?: SamePerson;
+  decided?: DecidedPair[];
+  revision?: Id[];
+}
+export interface Person {
+  person?: Id;
+  names?: PersonName[];
+  birth?: Birth;
+  sex: Sex;
+  norm_sex: NormSex;
+  home?: string;
+  identifiers?: Identifier[];
+  revision?: Id[];
+}
+export interface Identifier {
+  issuer: string;
+  text: string;
+}
+export interface WeighedField {
+  field: Field;
+  /**
+   * how well the two agree, or missing (a name from the catalogue)
+   */
+  level: Name;
+  /**
+   * log2 of how much more often records of one person agree so than records of two; a missing field weighs 0 (bit, in steps of 0.1)
+   */
+  weight: number;
+}
+export interface DecidedPair {
+  entry: Id;
+  same: SamePerson;
+  reason: PairReason;
+  shown_under?: Id;
+  by?: Id;
+  by_name?: string;
+  at: Instant;
+}
 export interface Consent {
   examine?: ConsentWord;
   record?: ConsentWord;
@@ -799,6 +910,37 @@ export interface DamagedEntry {
   seq: number;
   entry?: Id;
   code: Name;
+}
+export interface DayListResult {
+  day: CalendarDate;
+  visits?: DayVisit[];
+  undated?: DayVisit[];
+  came: number;
+  open: number;
+  with_alerts: number;
+  text?: string;
+}
+export interface DayVisit {
+  exam: Id;
+  person: ListedPerson;
+  state: ExamState;
+  complaint: Name;
+  side?: Side;
+  place?: Id;
+  examiner?: Id;
+  examiner_name?: string;
+  examined_at?: Instant;
+  left?: Name[];
+  alerts?: ListedAlert[];
+  conflicts: boolean;
+  unseen: boolean;
+}
+export interface ListedAlert {
+  alert: Name;
+  side?: Side;
+  urgency: Urgency;
+  call_back?: boolean;
+  text?: string;
 }
 export interface EntryMark {
   entry: Id;
@@ -1115,23 +1257,6 @@ export interface ExamDocument {
    */
   ledger_kind?: LedgerKindWord;
 }
-export interface Person {
-  person?: Id;
-  names?: PersonName[];
-  birth?: Birth;
-  sex: Sex;
-  norm_sex: NormSex;
-  home?: string;
-  identifiers?: Identifier[];
-  revision?: Id[];
-}
-export interface PersonName {
-  text: string;
-}
-export interface Identifier {
-  issuer: string;
-  text: string;
-}
 export interface ExamNames {
   places?: NamedPlace[];
   examiners?: NamedExaminer[];
@@ -1160,6 +1285,7 @@ export interface ListedExam {
   offset_min?: number;
   findings: number;
   in_conflict?: boolean;
+  unseen?: boolean;
 }
 export interface ExamReadResult {
   exam: Exam;
@@ -1481,6 +1607,7 @@ export interface FormWriteResult {
 export interface FoundPerson {
   person: Person;
   because?: Name[];
+  shown_under?: Id;
 }
 export interface HealthResult {
   state: LedgerState;
@@ -1571,6 +1698,18 @@ export interface LetterReply {
    */
   remarks?: Name[];
 }
+export interface ListedLoop {
+  loop: LoopWord;
+  exam: Id;
+  examined_on?: CalendarDate;
+  alert?: Name;
+  side?: Side;
+  urgency?: Urgency;
+  plan_item?: Id;
+  plan?: string;
+  by?: CalendarDate;
+  text?: string;
+}
 export interface ListedToken {
   number: number;
   scope: GivenScope;
@@ -1589,6 +1728,20 @@ export interface LockResult {
 export interface LookAlike {
   person: Id;
   because?: Name[];
+  /**
+   * bit, in steps of 0.1
+   */
+  weight: number;
+  working?: WeighedField[];
+}
+export interface LoopListResult {
+  as_of: CalendarDate;
+  people?: OpenPerson[];
+  text?: string;
+}
+export interface OpenPerson {
+  person: ListedPerson;
+  loops?: ListedLoop[];
 }
 export interface NewFinding {
   item: Name;
@@ -1636,6 +1789,19 @@ export interface NoteWriteResult {
   language: Name;
   protected?: boolean;
 }
+export interface PairDecideResult {
+  pair: ToldPair;
+  group?: Id[];
+  shown_under?: Id;
+  revision?: Id[];
+  repeat?: boolean;
+}
+export interface PairListResult {
+  pairs?: ToldPair[];
+  total: number;
+  people: number;
+  learnt: boolean;
+}
 export interface PersonBody {
   names?: PersonName[];
   birth?: Birth;
@@ -1655,6 +1821,8 @@ export interface PersonReadResult {
   revision?: Id[];
   exams?: ListedExam[];
   look_alikes?: LookAlike[];
+  linked?: Person[];
+  shown_under?: Id;
 }
 export interface PersonReply {
   person: Person;
@@ -1948,6 +2116,19 @@ export interface PersonFindParams {
 export interface PersonReadParams {
   person: Id;
 }
+export interface PairListParams {
+  decided?: boolean;
+  limit?: number;
+  from?: number;
+}
+export interface PairDecideParams {
+  persons: Id[];
+  same: SamePerson;
+  reason: PairReason;
+  request: RequestId;
+  shown_under?: Id;
+  seen?: Id[];
+}
 export interface PlaceReadParams {
   place?: Id;
 }
@@ -2152,6 +2333,30 @@ export interface TransferWriteParams {
   exam: Id;
   language?: Name;
 }
+export interface DayListParams {
+  day?: CalendarDate;
+  place?: Id;
+  language?: Name;
+}
+export interface LoopListParams {
+  as_of?: CalendarDate;
+  place?: Id;
+  language?: Name;
+}
+export interface ConflictListParams {
+  exam?: Id;
+  look_alikes?: boolean;
+  limit?: number;
+  from?: number;
+  language?: Name;
+}
+export interface ConflictSettleParams {
+  exam: Id;
+  take: Id;
+  reason: string;
+  seen: Id[];
+  request: RequestId;
+}
 export interface AgreementReadParams {
   items?: Name[];
   from?: CalendarDate;
@@ -2228,6 +2433,10 @@ export interface Methods {
   'person.find': { params: PersonFindParams; result: PersonFindResult };
   /** one person with their exams and look-alikes */
   'person.read': { params: PersonReadParams; result: PersonReadResult };
+  /** who may be registered twice, with each field's agreement and weight; nothing is joined by it */
+  'pair.list': { params: PairListParams; result: PairListResult };
+  /** that two records are of one person, or are not, or neither after all; the records stay as they are */
+  'pair.decide': { params: PairDecideParams; result: PairDecideResult };
   /** places: travel, telephones, what is there, local protocol */
   'place.read': { params: PlaceReadParams; result: PlaceReadResult };
   /** adds or changes a place */
@@ -2286,6 +2495,14 @@ export interface Methods {
   'statement.explain': { params: StatementExplainParams; result: Working };
   /** the note of a transfer again, on one page */
   'transfer.write': { params: TransferWriteParams; result: TransferWriteResult };
+  /** who came on a day, and what is left of it */
+  'day.list': { params: DayListParams; result: DayListResult };
+  /** what is left open, by name, who cannot wait first */
+  'loop.list': { params: LoopListParams; result: LoopListResult };
+  /** what disagrees and who looks alike, in the order of possible harm; leaving it loses nothing */
+  'conflict.list': { params: ConflictListParams; result: ConflictListResult };
+  /** takes one of the values of a finding as it was written, with the reason; undone by taking another */
+  'conflict.settle': { params: ConflictSettleParams; result: ExamReply };
   /** how far two examiners agree, item by item; never of persons */
   'agreement.read': { params: AgreementReadParams; result: AgreementReadResult };
   /** one exam as a page to read and to print: impression and plan first */
@@ -2302,6 +2519,7 @@ export interface Methods {
 export type WritingMethod =
   | 'person.register'
   | 'person.amend'
+  | 'pair.decide'
   | 'place.amend'
   | 'exam.open'
   | 'exam.amend'
@@ -2321,6 +2539,7 @@ export type WritingMethod =
   | 'addendum.record'
   | 'finding.record'
   | 'finding.withdraw'
+  | 'conflict.settle'
   | 'letter.write';
 
 /** Every code of an error: its number in JSON-RPC, whether the same call may succeed later, and what to do. */
@@ -2473,6 +2692,10 @@ export const faults = {
   'method.unknown': { number: -32601, retry: false, hint: "rpc.discover lists the methods" },
   /** this page may not call the sidecar */
   'origin.refused': { number: 6, retry: false, hint: "open the page that the sidecar serves" },
+  /** this would make one of two people who were decided not to be the same, or the other way round */
+  'pair.contradicts': { number: 1, retry: false, hint: "look at all of them again, and undo the decision that was wrong first" },
+  /** nothing was decided of these two, so there is nothing to undo */
+  'pair.undecided': { number: 1, retry: false, hint: "read the pairs anew with pair.list" },
   /** a member is missing */
   'params.missing': { number: -32602, retry: false, hint: "send it" },
   /** there is no such member */

@@ -112,6 +112,9 @@ struct PlaceFold {
 // Nothing when the set holds no operation that opens the record.
 [[nodiscard]] std::optional<ExamFold> fold_exam(const model::ExamId& exam, std::span<const Opened> operations, const ExaminerKeys& keys,
                                                 const model::ClinicId& clinic, const KeptApart& kept_apart = {});
+// What was written without knowledge of what matters to it (a side exchange, a signature, a withdrawal of the exam) and still stands,
+// unless somebody who had seen both signed, added or settled since: then it was looked at.
+[[nodiscard]] std::vector<model::EntryMark> unseen_marks(const ExamFold& fold, std::span<const Opened> operations);
 [[nodiscard]] std::optional<PersonFold> fold_person(const model::PersonId& person, std::span<const Opened> operations);
 // Places live under the clinic's own object.
 [[nodiscard]] std::vector<PlaceFold> fold_places(std::span<const Opened> operations);

@@ -35,7 +35,7 @@ constexpr BodyRow body_rows[] = {
     {"alert_handled", &read_body<model::AlertHandledBody>}, {"transfer", &read_body<model::TransferBody>},
     {"disagree", &read_body<model::DisagreeBody>},     {"became", &read_body<model::BecameBody>},
     {"outcome", &read_body<model::OutcomeBody>},       {"countersign", &read_body<model::CountersignBody>},
-    {"letter", &read_body<model::LetterBody>},
+    {"letter", &read_body<model::LetterBody>},         {"link", &read_body<model::LinkBody>},
 };
 
 }  // namespace

@@ -9,7 +9,7 @@ namespace limbledger::ledger {
 
 namespace {
 
-[[nodiscard]] ListedExam to_row(const model::ExamId& id, const ExamFold& fold) {
+[[nodiscard]] ListedExam to_row(const model::ExamId& id, const ExamFold& fold, std::span<const Opened> operations) {
   ListedExam row;
   row.exam = id;
   row.persons = fold.persons;
@@ -23,6 +23,9 @@ namespace {
   row.findings.steps = fold.exam.findings ? static_cast<std::int64_t>(fold.exam.findings->size()) : 0;
   if (fold.exam.conflicts) {
     row.in_conflict = true;
+  }
+  if (!unseen_marks(fold, operations).empty()) {
+    row.unseen = true;
   }
   return row;
 }
@@ -47,7 +50,7 @@ std::string list_row(const Log& log, const model::ObjectId& object, ObjectType t
   if (type == ObjectType::exam) {
     const model::ExamId id{object.bytes};
     const auto fold = fold_known(log, id, operations);
-    return fold ? wire::write(to_row(id, *fold)) : std::string();
+    return fold ? wire::write(to_row(id, *fold, operations)) : std::string();
   }
   const auto fold = fold_person(model::PersonId{object.bytes}, operations);
   return fold ? wire::write(fold->person) : std::string();
@@ -117,12 +120,30 @@ Result<std::vector<PlaceFold>> Records::places() {
   return fold_places(*operations);
 }
 
+Result<const LinkFold*> Records::links() {
+  if (!links_) {
+    const auto operations = clinic_operations();
+    if (!operations) {
+      return operations.error();
+    }
+    const ExaminerKeys keys = [this](const model::ExaminerId& examiner, const PublicKey& pub) { return log_.knows_examiner(examiner, pub); };
+    links_ = fold_links(*operations, keys, log_.identity().clinic);
+  }
+  return &*links_;
+}
+
 void Records::changed(std::span<const Opened> operations) {
   for (const Opened& opened : operations) {
     const model::ObjectId& object = opened.operation().object;
     if (const auto kept = exams_.find(model::ExamId{object.bytes}); kept != exams_.end()) {
       kept->second->operations.push_back(opened);
       kept->second->folded = false;
+    }
+    if (!std::holds_alternative<model::ExamBody>(opened.body()) && exams_.find(model::ExamId{object.bytes}) == exams_.end()) {
+      ++people_changes_;
+    }
+    if (object == log_.clinic_object()) {
+      links_.reset();
     }
     persons_.erase(model::PersonId{object.bytes});
     listed_.erase(object);
@@ -150,7 +171,7 @@ Result<void> Records::refresh_lists() {
     if (is_exam) {
       const auto record = exam(model::ExamId{id.bytes});
       if (record) {
-        const ListedExam row = to_row(model::ExamId{id.bytes}, (*record)->fold);
+        const ListedExam row = to_row(model::ExamId{id.bytes}, (*record)->fold, (*record)->operations);
         rows.emplace_back(id, wire::write(row));
         listed_exams_[row.exam] = row;
       }

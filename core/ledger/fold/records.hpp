@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/ledger/fold/fold.hpp"
+#include "core/ledger/fold/links.hpp"
 #include "core/ledger/log/log.hpp"
 
 #include <cstdint>
@@ -47,6 +48,11 @@ class Records {
   [[nodiscard]] Result<const std::map<model::ExamId, ListedExam>*> exams();
   [[nodiscard]] Result<const std::map<model::PersonId, model::Person>*> persons();
 
+  // What was decided of pairs of records, and who is one with whom by it. Good until the next append.
+  [[nodiscard]] Result<const LinkFold*> links();
+  // Counts what came about people and pairs, so that what was worked out of them is known to be old.
+  [[nodiscard]] std::uint64_t people_changes() const { return people_changes_; }
+
   // To be called with what was appended or taken.
   void changed(std::span<const Opened> operations);
   // The index with every list row in place, written beside the log.
@@ -68,6 +74,8 @@ class Records {
   std::map<model::PersonId, model::Person> listed_persons_;
   std::set<model::ObjectId> listed_;
   std::uint64_t uses_ = 0;
+  std::optional<LinkFold> links_;
+  std::uint64_t people_changes_ = 0;
 };
 
 }  // namespace limbledger::ledger

@@ -16,7 +16,7 @@
 namespace limbledger::ledger {
 
 // Raised whenever a fold of the same entries would say something else.
-inline constexpr std::uint16_t fold_version = 1;
+inline constexpr std::uint16_t fold_version = 2;
 
 struct ListedExam {
   model::ExamId exam;
@@ -30,8 +30,9 @@ struct ListedExam {
   std::optional<model::OffsetMinutes> offset_min;
   wire::Count<0, 1000000> findings;
   std::optional<bool> in_conflict;
+  std::optional<bool> unseen = std::nullopt;  // holds what was written without knowing what matters to it, and nobody has looked since
 };
-BOOST_DESCRIBE_STRUCT(ListedExam, (), (exam, persons, state, complaint, side, place, examiner, examined_at, offset_min, findings, in_conflict))
+BOOST_DESCRIBE_STRUCT(ListedExam, (), (exam, persons, state, complaint, side, place, examiner, examined_at, offset_min, findings, in_conflict, unseen))
 
 struct Examiner {
   model::ExaminerId examiner;

@@ -32,6 +32,7 @@ constexpr std::array own_faults{
     OwnFaults{"exam.amend consent.record exam.move", "finding.stale"},
     OwnFaults{"person.register person.amend", "value.empty value.date value.control_character value.unusual value.date_order"},
     OwnFaults{"person.amend place.amend impression.record plan.record", "finding.stale"},
+    OwnFaults{"pair.decide", "person.unknown value.empty pair.contradicts pair.undecided finding.stale"},
     OwnFaults{"place.amend", "place.unknown value.empty value.unusual"},
     OwnFaults{"exam.move", "person.mismatch"},
     OwnFaults{"impression.record plan.record finding.withdraw", "exam.not_closed"},
@@ -55,6 +56,8 @@ constexpr std::array own_faults{
     OwnFaults{"document.assess", of_a_finding},
     OwnFaults{"statement.explain", "value.all_or_one statement.unknown ledger.locked exam.unknown"},
     OwnFaults{"letter.write", "letter.unknown letter.other_kind letter.protected plan.unknown consent.send finding.stale"},
+    OwnFaults{"conflict.list", "exam.unknown"},
+    OwnFaults{"conflict.settle", "finding.unknown finding.stale value.empty exam.not_closed"},
     OwnFaults{"letter.read", "letter.unknown letter.protected"},
     OwnFaults{"take_home.write letter.write", "language.no_texts"},
     OwnFaults{"take_home.write", "language.not_reviewed exam.withdrawn"},
@@ -101,7 +104,7 @@ constexpr std::array<std::string_view, 21> every_call{
   }
   if (code == "exam.signed" || code == "exam.withdrawn") {
     const bool later = method.name == "exam.countersign" || method.name == "addendum.record" || method.name == "plan.follow" || method.name == "outcome.record" ||
-                       method.name == "alert.handle" || method.name == "letter.write" || method.name == "statement.disagree";
+                       method.name == "alert.handle" || method.name == "letter.write" || method.name == "statement.disagree" || method.name == "conflict.settle";
     return method.writes && of_exam && (code == "exam.withdrawn" || !later);
   }
   if (code == "revision.unknown") {

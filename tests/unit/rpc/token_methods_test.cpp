@@ -26,7 +26,8 @@ const std::map<std::string, std::string>& scopes_of_the_page() {
       {"addendum.record", "E"},      {"finding.check", "EK"},      {"finding.record", "EK"},     {"finding.withdraw", "EK"},     {"finding.history", "EV"},
       {"exam.assess", "EV"},         {"document.assess", "EVS"},   {"statement.explain", "EV"},  {"step.suggest", "E"},          {"note.write", "EV"},
       {"letter.write", "E"},         {"take_home.write", "E"},     {"ledger.verify", "EV"},      {"changes.read", "EKV"},        {"request.read", "EK"},
-      {"exam.countersign", "E"}};
+      {"exam.countersign", "E"},     {"pair.list", "EV"},          {"pair.decide", "E"},         {"day.list", "EV"},             {"loop.list", "EV"},
+      {"conflict.list", "EV"},       {"conflict.settle", "E"}};
   return table;
 }
 

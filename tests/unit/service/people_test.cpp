@@ -1,10 +1,11 @@
 #include "tests/unit/service/desk_fixture.hpp"
 
-#include "core/service/methods/people/folded.hpp"
+#include "core/match/folded.hpp"
 #include "core/wire/write.hpp"
 
 using namespace limbledger::service;
 using namespace limbledger::service::test;
+using namespace limbledger::match;
 namespace wire = limbledger::wire;
 
 // Hard cases HC-...: the project's own list of inputs that records of people have failed on; names are invented.

@@ -86,6 +86,11 @@ template <class T>
 
 }  // namespace
 
+std::vector<model::Word> what_is_left(Context& context, const model::ExamId& exam) {
+  const auto record = context.desk->records().exam(exam);
+  return record ? what_is_missing(context, **record) : std::vector<model::Word>{};
+}
+
 Result<ExamReply> consent_record(Context& context, const ConsentRecordParams& params) {
   const auto record = exam_to_write(context, params.exam, params.seen);
   if (!record) {

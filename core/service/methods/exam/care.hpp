@@ -9,6 +9,9 @@
 
 namespace limbledger::service {
 
+// What a signature now would list as missing.
+[[nodiscard]] std::vector<model::Word> what_is_left(Context& context, const model::ExamId& exam);
+
 struct ConsentRecordParams {
   model::ExamId exam;
   std::optional<model::Consent> consent;

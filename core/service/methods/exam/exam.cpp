@@ -2,6 +2,7 @@
 
 #include "core/service/methods/exam/watch.hpp"
 #include "core/service/methods/people/dates.hpp"
+#include "core/service/methods/people/group.hpp"
 #include "core/wire/write.hpp"
 
 #include <algorithm>
@@ -95,8 +96,8 @@ struct Place {
   return Place{negative ? -ms : ms, text.substr(dot + 1)};
 }
 
-[[nodiscard]] bool matches(const ledger::ListedExam& row, const ExamFindParams& wanted) {
-  if (wanted.person && std::find(row.persons.begin(), row.persons.end(), *wanted.person) == row.persons.end()) {
+[[nodiscard]] bool matches(const ledger::ListedExam& row, const ExamFindParams& wanted, const std::set<model::PersonId>& group) {
+  if (wanted.person && !touches_group(row.persons, group)) {
     return false;
   }
   if (wanted.state && *wanted.state != row.state) {
@@ -198,9 +199,10 @@ Result<ExamFindResult> exam_find(Context& context, const ExamFindParams& params)
       return wire::Fault{"params.wrong_type", "/cursor", "the cursor of the page before"};
     }
   }
+  const std::set<model::PersonId> group = params.person ? group_of(context, *params.person) : std::set<model::PersonId>();
   std::vector<std::pair<Place, const ledger::ListedExam*>> rows;
   for (const auto& [id, row] : **listed) {
-    if (matches(row, params) && (!after || *after < place_of(row))) {
+    if (matches(row, params, group) && (!after || *after < place_of(row))) {
       rows.emplace_back(place_of(row), &row);
     }
   }

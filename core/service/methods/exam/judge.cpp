@@ -3,6 +3,7 @@
 #include "core/interpret/after/urgent_way.hpp"
 #include "core/ledger/log/log.hpp"
 #include "core/service/methods/exam/watch.hpp"
+#include "core/service/methods/people/group.hpp"
 #include "core/service/methods/say/texts.hpp"
 
 #include <algorithm>
@@ -32,9 +33,10 @@ struct Gathered : ToJudge {
   if (!listed) {
     return listed.error();
   }
+  const std::set<model::PersonId> group = group_of(context, *out.exam.person);
   std::vector<std::pair<model::Instant, model::ExamId>> before;
   for (const auto& [id, row] : **listed) {
-    const bool same_person = row.persons.size() == 1 && row.persons.front() == *out.exam.person;
+    const bool same_person = row.persons.size() == 1 && group.contains(row.persons.front());
     if (same_person && id != exam && row.state != model::ExamState::withdrawn && row.examined_at && out.exam.examined_at &&
         *row.examined_at < *out.exam.examined_at) {
       before.emplace_back(*row.examined_at, id);

@@ -54,11 +54,6 @@ enum class Alike : std::uint8_t { no, similar, letters, same };
   });
 }
 
-[[nodiscard]] bool swapped_day_and_month(const model::Birth& a, const model::Birth& b) {
-  return a.date && b.date && a.date->day != 0 && b.date->day != 0 && a.date->year == b.date->year && a.date->month != a.date->day &&
-         a.date->month == b.date->day && a.date->day == b.date->month;
-}
-
 [[nodiscard]] std::string_view birth_word(const std::optional<model::Birth>& a, const std::optional<model::Birth>& b) {
   const auto days_a = birth_days(a);
   const auto days_b = birth_days(b);
@@ -66,7 +61,7 @@ enum class Alike : std::uint8_t { no, similar, letters, same };
     return "";
   }
   if (!days_a->meets(*days_b)) {
-    return swapped_day_and_month(*a, *b) ? "swapped_day_month" : "other_birth";
+    return match::swapped_day_and_month(*a, *b) ? "swapped_day_month" : "other_birth";
   }
   return days_a->first == days_a->last && days_b->first == days_b->last ? "same_birth" : "birth_may_agree";
 }
@@ -76,23 +71,6 @@ enum class Alike : std::uint8_t { no, similar, letters, same };
 }
 
 }  // namespace
-
-std::optional<Days> birth_days(const std::optional<model::Birth>& birth) {
-  if (!birth) {
-    return std::nullopt;
-  }
-  if (birth->date) {
-    return Days{birth->date->first_day(), birth->date->last_day()};
-  }
-  if (!birth->age_years || !birth->on) {
-    return std::nullopt;
-  }
-  // Completed years on a day: born up to a year less a day before the birthday of that age. 365.25 days, rounded outwards.
-  const std::int64_t around = birth->plus_minus ? birth->plus_minus->steps : 0;
-  const std::int64_t oldest = birth->age_years->steps + around + 1;
-  const std::int64_t youngest = std::max<std::int64_t>(birth->age_years->steps - around, 0);
-  return Days{birth->on->first_day() - (oldest * 1461 + 3) / 4, birth->on->last_day() - youngest * 1461 / 4 + (youngest > 0 ? 1 : 0)};
-}
 
 bool names_person(std::string_view said, const model::Person& person) {
   const std::string text = trimmed(said);
@@ -143,9 +121,20 @@ Result<void> check_identified(const std::optional<std::vector<wire::Name>>& iden
   return {};
 }
 
+Bits to_bits(double weight) {
+  const double tenths = weight * 10;
+  return {static_cast<std::int64_t>(tenths < 0 ? tenths - 0.5 : tenths + 0.5)};
+}
+
 std::vector<LookAlike> look_alikes_of(const model::PersonId& id, const model::Person& person,
-                                      const std::map<model::PersonId, model::Person>& all) {
+                                      const std::map<model::PersonId, model::Person>& all, const match::Model& weighed_by) {
   const std::vector<Letters> names = names_of(person);
+  const match::Looked looked = match::look_at(person);
+  std::size_t of_that_name = 1;
+  for (const auto& [other_id, other] : all) {
+    const std::vector<Letters> theirs = names_of(other);
+    of_that_name += other_id != id && std::any_of(names.begin(), names.end(), [&](const Letters& one) { return std::find(theirs.begin(), theirs.end(), one) != theirs.end(); }) ? 1U : 0U;
+  }
   std::vector<LookAlike> out;
   for (const auto& [other_id, other] : all) {
     if (other_id == id) {
@@ -153,28 +142,35 @@ std::vector<LookAlike> look_alikes_of(const model::PersonId& id, const model::Pe
     }
     const bool number = share_identifier(person, other);
     const Alike alike = compare(names, names_of(other));
-    if (!number && alike == Alike::no) {
-      continue;
-    }
     const std::string_view birth = birth_word(person.birth, other.birth);
     const bool home = share_home(person, other);
     // Father and son: the same name in one house is worth a warning whatever the births.
-    if (!number && birth == "other_birth" && !(home && alike == Alike::same)) {
+    const bool by_rule = number || (alike != Alike::no && (birth != "other_birth" || (home && alike == Alike::same)));
+    const match::Candidate weighed = match::judge_pair(weighed_by, id, looked, other_id, match::look_at(other), of_that_name, all.size());
+    if (!by_rule && !match::is_worth_asking(weighed_by, weighed)) {
       continue;
     }
     LookAlike like;
     like.person = other_id;
+    like.weight = to_bits(weighed.weight);
+    for (const match::FieldWeight& one : weighed.working) {
+      like.working.push_back({one.field, one.level, to_bits(one.weight)});
+    }
     const auto add = [&](bool holds, std::string_view word) {
       if (holds) {
         like.because.push_back({std::string(word)});
       }
     };
+    const auto name = static_cast<match::NameLevel>(weighed.pattern[0]);
     add(alike == Alike::same, "same_name");
     add(alike == Alike::letters, "look_alike_letters");
-    add(alike == Alike::similar, "similar_name");
+    add(alike == Alike::similar || (alike == Alike::no && (name == match::NameLevel::near || name == match::NameLevel::close)), "similar_name");
+    add(alike == Alike::no && name == match::NameLevel::part, "part_of_name");
+    add(name == match::NameLevel::shares_word, "shares_word");
     add(!birth.empty(), birth);
     add(home, "same_home");
     add(number, "same_identifier");
+    add(weighed.perhaps_twins, "perhaps_twins");
     out.push_back(std::move(like));
   }
   return out;

@@ -1,9 +1,11 @@
 #include "core/service/methods/people/person.hpp"
 
 #include "core/ledger/log/log.hpp"
+#include "core/service/kept_register.hpp"
 #include "core/service/methods/exam/watch.hpp"
 #include "core/service/methods/people/changes.hpp"
 #include "core/service/methods/people/dates.hpp"
+#include "core/service/methods/people/group.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -77,12 +79,29 @@ void check_birth(const model::Birth& birth, const std::string& path, std::vector
   return {};
 }
 
+// By the rules in words; what was decided of a pair is heeded.
 [[nodiscard]] Result<std::vector<LookAlike>> alike_at_hand(Context& context, const model::PersonId& id, const model::Person& person) {
   const auto all = context.desk->records().persons();
   if (!all) {
     return all.error();
   }
-  return look_alikes_of(id, person, **all);
+  const auto links = context.desk->records().links();
+  if (!links) {
+    return links.error();
+  }
+  // By what was last learnt of the clinic's people, where somebody asked for it; learning takes seconds and no form waits for it.
+  const KeptRegister& kept = context.desk->kept_register();
+  std::vector<LookAlike> alike = look_alikes_of(id, person, **all, kept.people != nullptr ? kept.people->model() : match::starting_model((*all)->size()));
+  // One with this person is no look-alike; decided not to be stays one, and says so.
+  const std::set<model::PersonId> group = (*links)->group_of(id);
+  alike.erase(std::remove_if(alike.begin(), alike.end(), [&](const LookAlike& one) { return group.contains(one.person); }), alike.end());
+  for (LookAlike& one : alike) {
+    const auto found = (*links)->pairs.find(std::minmax(id, one.person));
+    if (found != (*links)->pairs.end() && found->second.same == model::SamePerson::no) {
+      one.because.push_back({"decided_not_the_same"});
+    }
+  }
+  return alike;
 }
 
 [[nodiscard]] Result<PersonReply> reply_of(Context& context, const model::PersonId& id, const Written& written) {
@@ -349,6 +368,10 @@ Result<PersonFindResult> person_find(Context& context, const PersonFindParams& p
   if (!all) {
     return all.error();
   }
+  const auto links = context.desk->records().links();
+  if (!links) {
+    return links.error();
+  }
   const std::size_t limit = params.limit ? static_cast<std::size_t>(params.limit->steps) : people_per_page;
   PersonFindResult result;
   // By id: whoever is registered between two pages comes before or after the cursor and shifts nobody.
@@ -362,6 +385,9 @@ Result<PersonFindResult> person_find(Context& context, const PersonFindParams& p
       break;
     }
     result.people.push_back({row->second, std::move(*because)});
+    if (const auto under = (*links)->shown_under.find(row->first); under != (*links)->shown_under.end()) {
+      result.people.back().shown_under = under->second;
+    }
   }
   return result;
 }
@@ -385,8 +411,25 @@ Result<PersonReadResult> person_read(Context& context, const PersonReadParams& p
     result.marks = fold.marks;
   }
   result.revision = fold.person.revision.value_or(std::vector<model::EntryId>{});
+  const auto links = context.desk->records().links();
+  const auto everybody = context.desk->records().persons();
+  if (!links || !everybody) {
+    return !links ? links.error() : everybody.error();
+  }
+  const std::set<model::PersonId> group = (*links)->group_of(params.person);
+  for (const model::PersonId& one : group) {
+    if (const auto found = (*everybody)->find(one); found != (*everybody)->end() && one != params.person) {
+      if (!result.linked) {
+        result.linked.emplace();
+      }
+      result.linked->push_back(found->second);
+    }
+  }
+  if (const auto under = (*links)->shown_under.find(params.person); under != (*links)->shown_under.end()) {
+    result.shown_under = under->second;
+  }
   for (const auto& [id, exam] : **exams) {
-    if (std::find(exam.persons.begin(), exam.persons.end(), params.person) != exam.persons.end()) {
+    if (touches_group(exam.persons, group)) {
       result.exams.push_back(exam);
     }
   }

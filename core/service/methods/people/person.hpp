@@ -77,8 +77,9 @@ BOOST_DESCRIBE_STRUCT(PersonFindParams, (), (text, birth, home, limit, cursor))
 struct FoundPerson {
   model::Person person;
   std::vector<model::Word> because;  // name, similar_name, look_alike_letters, identifier, birth, home
+  std::optional<model::PersonId> shown_under = std::nullopt;  // of one who has several records, as it was decided
 };
-BOOST_DESCRIBE_STRUCT(FoundPerson, (), (person, because))
+BOOST_DESCRIBE_STRUCT(FoundPerson, (), (person, because, shown_under))
 struct PersonFindResult {
   std::vector<FoundPerson> people;        // by id
   std::optional<model::PersonId> cursor;  // the last one shown, when there are more
@@ -96,10 +97,12 @@ struct PersonReadResult {
   std::optional<std::vector<model::Conflict>> conflicts;
   std::optional<std::vector<model::EntryMark>> marks;
   std::vector<model::EntryId> revision;
-  std::vector<ledger::ListedExam> exams;  // newest first
+  std::vector<ledger::ListedExam> exams;  // newest first; of all who are one with this person, each with the record it was entered for
   std::vector<LookAlike> look_alikes;
+  std::optional<std::vector<model::Person>> linked;      // the other records of this person, as it was decided (pair.decide)
+  std::optional<model::PersonId> shown_under;            // of them all
 };
-BOOST_DESCRIBE_STRUCT(PersonReadResult, (), (person, conflicts, marks, revision, exams, look_alikes))
+BOOST_DESCRIBE_STRUCT(PersonReadResult, (), (person, conflicts, marks, revision, exams, look_alikes, linked, shown_under))
 // Scope E V. Faults: person.unknown.
 [[nodiscard]] Result<PersonReadResult> person_read(Context& context, const PersonReadParams& params);
 

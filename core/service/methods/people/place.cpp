@@ -1,9 +1,9 @@
 #include "core/service/methods/people/place.hpp"
 
 #include "core/ledger/log/log.hpp"
+#include "core/match/folded.hpp"
 #include "core/service/methods/people/changes.hpp"
 #include "core/service/methods/people/dates.hpp"
-#include "core/service/methods/people/folded.hpp"
 
 namespace limbledger::service {
 
@@ -33,7 +33,7 @@ namespace {
 [[nodiscard]] Result<void> check_texts(const PlaceChanges& changes) {
   std::vector<wire::Fault> faults;
   const auto filled = [&](std::string_view text, const std::string& path) {
-    if (trimmed(text).empty()) {
+    if (match::trimmed(text).empty()) {
       faults.push_back({"value.empty", "/changes" + path, "at least one character"});
     }
   };

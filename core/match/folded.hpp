@@ -9,7 +9,7 @@
 #include <string_view>
 #include <vector>
 
-namespace limbledger::service {
+namespace limbledger::match {
 
 using Letters = std::u32string;
 
@@ -30,4 +30,4 @@ using Letters = std::u32string;
 // Without the spaces before and after it, of whatever width.
 [[nodiscard]] std::string trimmed(std::string_view text);
 
-}  // namespace limbledger::service
+}  // namespace limbledger::match

@@ -1,9 +1,9 @@
-#include "core/service/methods/people/folded.hpp"
+#include "core/match/folded.hpp"
 
 #include <algorithm>
 #include <array>
 
-namespace limbledger::service {
+namespace limbledger::match {
 
 namespace {
 
@@ -215,4 +215,4 @@ std::string trimmed(std::string_view text) {
   return std::string(text);
 }
 
-}  // namespace limbledger::service
+}  // namespace limbledger::match

@@ -1,0 +1,54 @@
+#include "core/ledger/fold/fold.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace limbledger::ledger {
+
+namespace {
+
+constexpr std::array<std::string_view, 4> unseen_words{"side_exchange_unseen", "late", "signature_unseen", "withdrawal_unseen"};
+constexpr std::array<std::string_view, 4> looks_at{"sign", "addendum", "settle", "countersign"};
+
+template <std::size_t Count>
+[[nodiscard]] bool is_among(std::string_view word, const std::array<std::string_view, Count>& words) {
+  return std::find(words.begin(), words.end(), word) != words.end();
+}
+
+[[nodiscard]] bool still_stands(const ExamFold& fold, const model::EntryId& entry) {
+  const auto found = std::find_if(fold.history.begin(), fold.history.end(), [&](const model::Finding& one) { return one.entry == entry; });
+  return found == fold.history.end() || found->standing == model::Standing::current || found->standing == model::Standing::in_conflict;
+}
+
+}  // namespace
+
+std::vector<model::EntryMark> unseen_marks(const ExamFold& fold, std::span<const Opened> operations) {
+  std::vector<model::EntryMark> out;
+  const auto& marks = fold.exam.marks;
+  if (!marks || std::none_of(marks->begin(), marks->end(), [](const model::EntryMark& one) { return is_among(one.mark.text, unseen_words); })) {
+    return out;
+  }
+  const Graph graph(operations);
+  // What each of the two had not seen of the other: looked at by who saw both, that is all that stood then.
+  const auto looked_at = [&](std::size_t node) {
+    for (std::size_t i = 0; i < graph.size(); ++i) {
+      const bool saw_both = graph.saw(i, node) && std::any_of(operations.begin(), operations.end(), [&](const Opened& other) {
+                              const auto at = graph.find(other.entry());
+                              return at && *at != node && graph.saw(i, *at) && !graph.saw(node, *at) && !graph.saw(*at, node);
+                            });
+      if (saw_both && is_among(graph.at(i).operation().op.text, looks_at)) {
+        return true;
+      }
+    }
+    return false;
+  };
+  for (const model::EntryMark& one : *marks) {
+    const auto node = graph.find(one.entry);
+    if (is_among(one.mark.text, unseen_words) && node && still_stands(fold, one.entry) && !looked_at(*node)) {
+      out.push_back(one);
+    }
+  }
+  return out;
+}
+
+}  // namespace limbledger::ledger

@@ -1,0 +1,117 @@
+#include "core/service/methods/clinic/listed.hpp"
+
+#include "core/report/page_judged.hpp"
+#include "core/report/text.hpp"
+#include "core/service/methods/exam/watch.hpp"
+#include "core/service/methods/people/dates.hpp"
+
+#include <algorithm>
+
+namespace limbledger::service {
+
+Result<JudgedVisit> judge_visit(Context& context, const model::ExamId& exam) {
+  const auto record = context.desk->records().exam(exam);
+  if (!record) {
+    return record.error();
+  }
+  const ToJudge judged = exam_to_judge(context, **record);
+  JudgedVisit out{judged.exam, watch(context, judged, false).alerts.alerts};
+  add_call_backs(context, judged, false, out.alerts);
+  out.alerts.erase(std::remove_if(out.alerts.begin(), out.alerts.end(), [](const interpret::Alert& one) { return one.audience == interpret::Audience::protected_; }),
+                   out.alerts.end());
+  return out;
+}
+
+std::vector<ListedAlert> alerts_without_action(const JudgedVisit& visit, const report::Words* words) {
+  std::vector<ListedAlert> out;
+  for (const interpret::Alert& alert : visit.alerts) {
+    if (alert.state != interpret::AlertState::raised || visit.exam.state == model::ExamState::withdrawn) {
+      continue;
+    }
+    out.push_back({alert.alert, alert.side, alert.urgency, alert.call_back, std::nullopt});
+    if (words != nullptr) {
+      out.back().text = wire::LongText{report::alert_text(alert, *words)};
+    }
+  }
+  return out;
+}
+
+Result<ListedPerson> listed_person(Context& context, const std::vector<model::PersonId>& persons) {
+  const auto links = context.desk->records().links();
+  const auto all = context.desk->records().persons();
+  if (!links || !all) {
+    return !links ? links.error() : all.error();
+  }
+  ListedPerson out;
+  for (const model::PersonId& one : persons) {
+    const auto under = (*links)->shown_under.find(one);
+    std::vector<model::PersonId> records{under == (*links)->shown_under.end() ? one : under->second};
+    for (const model::PersonId& other : (*links)->group_of(one)) {
+      if (other != records.front()) {
+        records.push_back(other);
+      }
+    }
+    for (const model::PersonId& record : records) {
+      if (std::find(out.persons.begin(), out.persons.end(), record) != out.persons.end()) {
+        continue;
+      }
+      out.persons.push_back(record);
+      const auto found = (*all)->find(record);
+      if (found == (*all)->end()) {
+        continue;
+      }
+      for (const model::PersonName& name : found->second.names.value_or(std::vector<model::PersonName>{})) {
+        if (std::find(out.names.begin(), out.names.end(), name) == out.names.end()) {
+          out.names.push_back(name);
+        }
+      }
+      out.birth = out.birth ? out.birth : found->second.birth;
+      out.home = out.home ? out.home : found->second.home;
+    }
+  }
+  return out;
+}
+
+std::optional<model::PartialDate> day_of_visit(const ledger::ListedExam& row) {
+  if (!row.examined_at || !can_be_right(*row.examined_at)) {
+    return std::nullopt;
+  }
+  return model::date_of(*row.examined_at, row.offset_min ? row.offset_min->steps : 0);
+}
+
+model::PartialDate today_at_hand(Context& context) { return model::date_of({context.desk->world().now().wall_ms}, 0); }
+
+std::string examiner_named(Context& context, const std::optional<model::ExaminerId>& examiner) {
+  if (!examiner) {
+    return {};
+  }
+  const std::string label = context.desk->label_of(*examiner);
+  return label.empty() ? examiner->to_text() : label;
+}
+
+std::string person_in_words(const ListedPerson& person, const report::Words& words) {
+  std::vector<std::string> names;
+  for (const model::PersonName& name : person.names) {
+    names.push_back(name.text.text);
+  }
+  std::vector<std::string> parts{names.empty() ? words.say("msg.clinic.nobody") : words.say("msg.clinic.named", {{"names", report::joined(names, " / ")}})};
+  if (person.birth && person.birth->date) {
+    parts.push_back(words.say("msg.clinic.born", {{"date", person.birth->date->to_text(), false, true}}));
+  } else if (person.birth && person.birth->age_years && person.birth->on) {
+    parts.push_back(words.say("msg.clinic.aged", {{"years", std::to_string(person.birth->age_years->steps), true}, {"on", person.birth->on->to_text(), false, true}}));
+  }
+  if (person.home) {
+    parts.push_back(words.say("msg.clinic.home", {{"home", person.home->text}}));
+  }
+  return report::joined(parts);
+}
+
+std::string visit_in_words(const ledger::ListedExam& row, const report::Words& words) {
+  std::string text = report::word_of(words, "complaint", row.complaint.text);
+  if (row.side && *row.side != model::Side::midline) {
+    text += ", " + report::side_of(words, *row.side);
+  }
+  return text;
+}
+
+}  // namespace limbledger::service

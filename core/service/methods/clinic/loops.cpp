@@ -1,0 +1,171 @@
+#include "core/service/methods/clinic/loops.hpp"
+
+#include "core/interpret/after/open_loops.hpp"
+#include "core/report/text.hpp"
+#include "core/service/methods/say/texts.hpp"
+
+#include <algorithm>
+#include <map>
+
+namespace limbledger::service {
+
+namespace {
+
+[[nodiscard]] LoopWord loop_word(interpret::LoopKind kind) {
+  switch (kind) {
+    case interpret::LoopKind::alert_without_action:
+      return LoopWord::alert_without_action;
+    case interpret::LoopKind::call_back:
+      return LoopWord::call_back;
+    case interpret::LoopKind::referral_past_day:
+      return LoopWord::referral_past_day;
+    case interpret::LoopKind::review_overdue:
+      return LoopWord::review_overdue;
+    case interpret::LoopKind::third_visit_without_impression:
+      return LoopWord::third_visit_without_impression;
+  }
+  return LoopWord::alert_without_action;
+}
+
+// Now before the same day, then in the order of the words.
+[[nodiscard]] int weight_of_loop(const ListedLoop& loop) {
+  const int urgent = loop.urgency == interpret::Urgency::now ? 0 : 100;
+  return (loop.urgency ? urgent : 200) + static_cast<int>(loop.loop);
+}
+
+[[nodiscard]] std::string loop_text(const ListedLoop& loop, const std::string& alert, const report::Words& words) {
+  const std::string name = "msg.clinic.loop_" + std::string(wire::type_of<LoopWord>().words[static_cast<std::size_t>(loop.loop)]);
+  const std::string side = loop.side && *loop.side != model::Side::midline ? ", " + report::side_of(words, *loop.side) : std::string();
+  return words.say(name, {{"alert", alert, false, true},
+                          {"on", loop.examined_on ? loop.examined_on->to_text() : words.say("msg.clinic.day_unknown"), false, true},
+                          {"plan", loop.plan ? loop.plan->text : std::string()},
+                          {"side", side, false, true},
+                          {"by", loop.by ? loop.by->to_text() : words.say("msg.clinic.day_unknown"), false, true}});
+}
+
+// Visits of one person, oldest first.
+using VisitRows = std::vector<ledger::ListedExam>;
+
+[[nodiscard]] Result<OpenPerson> loops_of(Context& context, const VisitRows& rows, const model::PartialDate& as_of, const report::Words* words) {
+  OpenPerson out;
+  auto person = listed_person(context, rows.front().persons);
+  if (!person) {
+    return person.error();
+  }
+  out.person = std::move(*person);
+  std::vector<JudgedVisit> judged;
+  for (const ledger::ListedExam& row : rows) {
+    auto one = judge_visit(context, row.exam);
+    if (!one) {
+      return one.error();
+    }
+    judged.push_back(std::move(*one));
+  }
+  std::vector<interpret::Visit> visits;
+  for (const JudgedVisit& one : judged) {
+    visits.push_back({&one.exam, one.alerts});
+  }
+  const auto row_of = [&](const std::optional<model::ExamId>& exam) {
+    return static_cast<std::size_t>(std::find_if(rows.begin(), rows.end(), [&](const ledger::ListedExam& row) { return row.exam == exam; }) - rows.begin());
+  };
+  const auto add = [&](ListedLoop loop, const std::string& alert) {
+    loop.examined_on = day_of_visit(rows[row_of(loop.exam)]);
+    if (words != nullptr) {
+      loop.text = wire::LongText{loop_text(loop, alert, *words)};
+    }
+    out.loops.push_back(std::move(loop));
+  };
+  for (const interpret::OpenLoop& open : interpret::open_loops(visits, as_of)) {
+    ListedLoop loop;
+    loop.loop = loop_word(open.loop);
+    loop.exam = *open.exam;
+    loop.alert = open.alert;
+    loop.side = open.side;
+    loop.plan_item = open.plan_item;
+    loop.by = open.by;
+    const JudgedVisit& visit = judged[row_of(open.exam)];
+    std::string alert;
+    for (const ListedAlert& one : alerts_without_action(visit, words)) {
+      if (open.alert == one.alert && open.side == one.side) {
+        loop.urgency = one.urgency;
+        alert = one.text ? one.text->text : std::string();
+      }
+    }
+    for (const model::PlanItem& item : visit.exam.plan.value_or(std::vector<model::PlanItem>{})) {
+      if (open.plan_item && item.plan_item == open.plan_item) {
+        loop.plan = item.text;
+      }
+    }
+    add(std::move(loop), alert);
+  }
+  for (const ledger::ListedExam& row : rows) {
+    const auto day = day_of_visit(row);
+    if (row.state == model::ExamState::withdrawn) {
+      continue;
+    }
+    ListedLoop loop;
+    loop.exam = row.exam;
+    if (row.in_conflict.value_or(false) || row.unseen.value_or(false)) {
+      loop.loop = LoopWord::in_conflict;
+      add(loop, {});
+    }
+    if (row.state == model::ExamState::open && (!day || day->last_day() < as_of.first_day())) {
+      loop.loop = LoopWord::unsigned_exam;
+      add(loop, {});
+    }
+  }
+  std::stable_sort(out.loops.begin(), out.loops.end(), [](const ListedLoop& a, const ListedLoop& b) { return weight_of_loop(a) < weight_of_loop(b); });
+  return out;
+}
+
+[[nodiscard]] std::string loop_page(const LoopListResult& list, const report::Words& words, const std::string& banner) {
+  std::string text = banner.empty() ? "" : report::wrapped(banner);
+  text += report::wrapped(words.say("msg.clinic.loops_title", {{"day", list.as_of.to_text(), false, true}}));
+  text += report::wrapped(words.say("msg.clinic.loops_count", {{"people", std::to_string(list.people.size()), true}}));
+  for (const OpenPerson& one : list.people) {
+    text += report::wrapped(person_in_words(one.person, words), "- ");
+    for (const ListedLoop& loop : one.loops) {
+      text += report::wrapped(loop.text->text, "    ");
+    }
+  }
+  return text + "\n" + report::wrapped(words.say("msg.clinic.loops_end"));
+}
+
+}  // namespace
+
+Result<LoopListResult> loop_list(Context& context, const LoopListParams& params) {
+  const auto words = words_in(params.language);
+  const auto listed = context.desk->records().exams();
+  const auto links = context.desk->records().links();
+  if (!words || !listed || !links) {
+    return !words ? words.error() : (!listed ? listed.error() : links.error());
+  }
+  // By who is one; an exam of nobody, or of two by unseen moves, stands by itself.
+  std::map<std::string, VisitRows> of_person;
+  for (const auto& [id, row] : **listed) {
+    if (!params.place || row.place == params.place) {
+      const std::string who = row.persons.size() == 1 ? (*links)->group_of(row.persons.front()).begin()->to_text() : id.to_text();
+      of_person[who].push_back(row);
+    }
+  }
+  LoopListResult result;
+  result.as_of = params.as_of ? *params.as_of : today_at_hand(context);
+  for (auto& [who, rows] : of_person) {
+    std::stable_sort(rows.begin(), rows.end(), [](const ledger::ListedExam& a, const ledger::ListedExam& b) { return a.examined_at < b.examined_at; });
+    auto open = loops_of(context, rows, result.as_of, *words);
+    if (!open) {
+      return open.error();
+    }
+    if (!open->loops.empty()) {
+      result.people.push_back(std::move(*open));
+    }
+  }
+  std::stable_sort(result.people.begin(), result.people.end(),
+                   [](const OpenPerson& a, const OpenPerson& b) { return weight_of_loop(a.loops.front()) < weight_of_loop(b.loops.front()); });
+  if (*words != nullptr) {
+    result.text = wire::LongText{loop_page(result, **words, banner_of(context.desk->kind(), **words))};
+  }
+  return result;
+}
+
+}  // namespace limbledger::service

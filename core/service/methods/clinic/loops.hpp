@@ -1,0 +1,49 @@
+// loop.list: what is left open, by name, for whoever goes out next: alerts without an action, call-backs, exams nobody signed, values in
+// conflict, referrals unanswered past their day, reviews overdue, three visits without an impression. Who has several records is one.
+// Every line names its exam. Source: clinical safety, requirement 14.
+#pragma once
+
+#include "core/service/methods/clinic/listed.hpp"
+
+namespace limbledger::service {
+
+struct LoopListParams {
+  std::optional<model::PartialDate> as_of;   // absent: today, by the clock of this device
+  std::optional<model::PlaceId> place;       // exams of one place alone
+  std::optional<model::Word> language;       // with the page to print
+};
+BOOST_DESCRIBE_STRUCT(LoopListParams, (), (as_of, place, language))
+constexpr auto notes(const LoopListParams*) { return std::array{wire::Note{"as_of", "the day by which something is past; absent: today by this device's clock"}}; }
+
+// In the order in which they are asked after.
+enum class LoopWord { call_back, alert_without_action, in_conflict, unsigned_exam, referral_past_day, review_overdue, third_visit_without_impression };
+BOOST_DESCRIBE_ENUM(LoopWord, call_back, alert_without_action, in_conflict, unsigned_exam, referral_past_day, review_overdue, third_visit_without_impression)
+
+struct ListedLoop {
+  LoopWord loop{};
+  model::ExamId exam;
+  std::optional<model::PartialDate> examined_on;
+  std::optional<model::Word> alert;
+  std::optional<model::Side> side;
+  std::optional<interpret::Urgency> urgency;
+  std::optional<model::PlanItemId> plan_item;
+  std::optional<wire::Remark> plan;          // in the words of who planned it
+  std::optional<model::PartialDate> by;
+  std::optional<wire::LongText> text;
+};
+BOOST_DESCRIBE_STRUCT(ListedLoop, (), (loop, exam, examined_on, alert, side, urgency, plan_item, plan, by, text))
+struct OpenPerson {
+  ListedPerson person;
+  std::vector<ListedLoop> loops;
+};
+BOOST_DESCRIBE_STRUCT(OpenPerson, (), (person, loops))
+struct LoopListResult {
+  model::PartialDate as_of;
+  std::vector<OpenPerson> people;            // who cannot wait first
+  std::optional<wire::LongText> text;
+};
+BOOST_DESCRIBE_STRUCT(LoopListResult, (), (as_of, people, text))
+// Scope E V.
+[[nodiscard]] Result<LoopListResult> loop_list(Context& context, const LoopListParams& params);
+
+}  // namespace limbledger::service

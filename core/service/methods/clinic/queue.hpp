@@ -1,0 +1,82 @@
+// conflict.list and conflict.settle: what disagrees since the day came home, in the order of possible harm (our convention): whose exam it
+// is, which side, what could raise a danger, what came after a signature, other values, opinions, what is known of a person, and
+// who looks alike. Each in clinical words, with who wrote what, when, and what each had seen. Nothing has to be settled: what is left
+// waits, both values stand, and rules take them for unknown. Settling takes one of the values as it was written; to undo it, settle
+// with the other. Source: ledger, items 18, 27 to 30; clinical safety, part D.
+#pragma once
+
+#include "core/service/methods/clinic/listed.hpp"
+#include "core/service/methods/clinic/pair.hpp"
+#include "core/service/methods/exam/common.hpp"
+
+namespace limbledger::service {
+
+// By possible harm, the gravest first.
+enum class Harm { wrong_person, wrong_side, danger, after_signature, value, opinion, about_person, look_alike };
+BOOST_DESCRIBE_ENUM(Harm, wrong_person, wrong_side, danger, after_signature, value, opinion, about_person, look_alike)
+
+struct QueueEntry {
+  model::EntryId entry;
+  std::optional<model::ExaminerId> by;
+  std::optional<wire::Name> by_name;
+  model::Instant at;                         // as that device's clock claimed
+  std::vector<model::EntryId> had_seen;      // of the other entries here
+  std::optional<wire::Raw> value;            // as it was written
+  std::optional<wire::LongText> text;        // the same in words
+};
+BOOST_DESCRIBE_STRUCT(QueueEntry, (), (entry, by, by_name, at, had_seen, value, text))
+
+struct QueueRow {
+  Harm harm{};
+  model::Word about;
+  std::optional<model::ExamId> exam;
+  std::optional<ListedPerson> person;
+  std::optional<model::ItemId> item;
+  std::optional<model::Side> side;
+  std::vector<QueueEntry> entries;
+  std::vector<model::EntryId> revision;      // for `seen` of the method that settles it
+  model::Word settle_by;
+  std::optional<ToldPair> pair;              // of a look-alike, and of decisions that stand against each other
+  std::optional<wire::LongText> text;
+};
+BOOST_DESCRIBE_STRUCT(QueueRow, (), (harm, about, exam, person, item, side, entries, revision, settle_by, pair, text))
+constexpr auto notes(const QueueRow*) {
+  return std::array{wire::Note{"about", "finding, withdrawal, person, impression, plan, consent, request, a member of a person or place, pair, look_alike, or the mark of what was unseen: side_exchange_unseen, "
+                                        "late, signature_unseen, withdrawal_unseen"},
+                    wire::Note{"settle_by", "the method that settles it; leaving it is no answer and loses nothing"}};
+}
+
+struct ConflictListParams {
+  std::optional<model::ExamId> exam;         // of one exam alone
+  std::optional<bool> look_alikes;           // false: without those who look alike
+  std::optional<wire::Count<1, 500>> limit;
+  std::optional<wire::Count<0, 1000000>> from;  // how many to pass over
+  std::optional<model::Word> language;       // with sentences
+};
+BOOST_DESCRIBE_STRUCT(ConflictListParams, (), (exam, look_alikes, limit, from, language))
+struct ConflictListResult {
+  std::vector<QueueRow> queue;
+  wire::Count<0, 1000000> total;
+  std::optional<wire::LongText> text;
+};
+BOOST_DESCRIBE_STRUCT(ConflictListResult, (), (queue, total, text))
+// Scope E V. Faults: exam.unknown.
+[[nodiscard]] Result<ConflictListResult> conflict_list(Context& context, const ConflictListParams& params);
+
+struct ConflictSettleParams {
+  model::ExamId exam;
+  model::EntryId take;                       // the value that holds, as it was written
+  wire::Remark reason;
+  std::vector<model::EntryId> seen;
+  model::RequestId request;
+};
+BOOST_DESCRIBE_STRUCT(ConflictSettleParams, (), (exam, take, reason, seen, request))
+constexpr auto notes(const ConflictSettleParams*) {
+  return std::array{wire::Note{"take", "an entry of exam.read, finding.history or conflict.list; any value that was ever recorded there, so that a settlement can be undone"},
+                    wire::Note{"seen", seen_note}};
+}
+// Scope E; writes, signed by the examiner; also after the signature. Faults: finding.unknown, finding.stale (a value of this place that was not
+// seen), value.empty (no reason), exam.withdrawn, revision.unknown, format.newer.
+[[nodiscard]] Result<ExamReply> conflict_settle(Context& context, const ConflictSettleParams& params);
+
+}  // namespace limbledger::service

@@ -1,0 +1,72 @@
+// limbledger day, loops, conflicts: the clinic's lists, printed as a person reads them from a ledger that nobody serves now.
+#include "core/service/call.hpp"
+#include "rpc/program/commands.hpp"
+#include "rpc/program/opened.hpp"
+#include "rpc/program/passphrase.hpp"
+
+#include <iostream>
+
+namespace limbledger::rpc {
+
+namespace {
+
+struct PrintedList {
+  std::string_view method;
+  std::string_view day_member;  // empty: the list is of no day
+};
+
+[[nodiscard]] PrintedList printed_list(ClinicList list) {
+  switch (list) {
+    case ClinicList::day:
+      return {"day.list", "day"};
+    case ClinicList::loops:
+      return {"loop.list", "as_of"};
+    case ClinicList::conflicts:
+      return {"conflict.list", {}};
+  }
+  return {"day.list", "day"};
+}
+
+}  // namespace
+
+ExitCode print_list(const Options& options) {
+  const PrintedList list = printed_list(options.list);
+  const std::string folder = options.folder.empty() ? default_folder() : options.folder;
+  OpenedLedger opened(folder, "ask the running program: the method " + std::string(list.method) + ", at the address in sidecar.json");
+  bool unlocked = opened.unlock_if_told(options.passphrase_fd);
+  if (!opened.why_locked().empty()) {
+    std::cerr << "limbledger: " << opened.why_locked() << "\n";
+  }
+  if (!unlocked && has_terminal()) {
+    std::string passphrase = ask_passphrase("Passphrase: ");
+    const auto result = opened.desk().unlock({}, passphrase);
+    wipe(passphrase);
+    if (!result) {
+      throw problem_of(result.error(), folder);
+    }
+  }
+  service::Context context;
+  context.desk = &opened.desk();
+  context.edition = &opened.desk().edition();
+  std::string params = R"({"language":"en")";
+  if (!options.day.empty() && !list.day_member.empty()) {
+    params += "," + wire::quoted(list.day_member) + ":" + wire::quoted(options.day);
+  }
+  const auto sent = wire::parse(params + "}");
+  if (!sent) {
+    throw problem_of(sent.error(), "DATE");
+  }
+  const auto result = service::call(service::methods(), context, list.method, *sent, &sent->root());
+  if (!result) {
+    throw problem_of(result.error(), folder);
+  }
+  const auto document = wire::parse(*result);
+  const wire::Node* text = document ? document->child(document->root(), "text") : nullptr;
+  if (text == nullptr) {
+    throw Problem(ExitCode::internal, "the list holds no page");
+  }
+  std::cout << text->text;
+  return ExitCode::done;
+}
+
+}  // namespace limbledger::rpc
