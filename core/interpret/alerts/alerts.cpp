@@ -3,7 +3,6 @@
 #include "core/interpret/after/handling.hpp"
 #include "core/interpret/after/meanwhile.hpp"
 #include "core/interpret/alerts/circumstances.hpp"
-#include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/body.hpp"
 #include "core/interpret/params.hpp"
 
@@ -453,21 +452,6 @@ AlertsJudged judge_alerts(const View& view, const std::vector<JudgedFlag>& flags
   }
   fill_questions(view, flags, out);
   return out;
-}
-
-bool calls_staff(const reference::Edition& edition, const model::ItemId& item, const model::Value& value) {
-  const auto* temperature = std::get_if<model::Temperature>(&value);
-  if (item.text == "general.temperature" && temperature != nullptr && temperature->cel && temperature->cel->steps >= fever_tenths) {
-    return true;
-  }
-  const auto* answer = std::get_if<model::Answer>(&value);
-  if (answer == nullptr || answer->answer != model::AnswerWord::yes) {
-    return false;
-  }
-  const auto rows = edition.alerts();
-  return std::any_of(rows.begin(), rows.end(), [&](const reference::AlertRow& row) {
-    return std::find(row.tell_staff.begin(), row.tell_staff.end(), item) != row.tell_staff.end();
-  });
 }
 
 }  // namespace limbledger::interpret

@@ -1,5 +1,7 @@
-#include "core/interpret/alerts/red_flag.hpp"
+#include "core/interpret/alerts/alerts.hpp"
+#include "core/interpret/alerts/limits.hpp"
 
+#include <algorithm>
 #include <array>
 
 namespace limbledger::interpret {
@@ -46,6 +48,21 @@ std::span<const RedFlag> all_red_flags() {
       RedFlag{"alert.pelvic_fx", false, &broken_pelvis},
   };
   return flags;
+}
+
+bool calls_staff(const reference::Edition& edition, const model::ItemId& item, const model::Value& value) {
+  const auto* temperature = std::get_if<model::Temperature>(&value);
+  if (item.text == "general.temperature" && temperature != nullptr && temperature->cel && temperature->cel->steps >= fever_tenths) {
+    return true;
+  }
+  const auto* answer = std::get_if<model::Answer>(&value);
+  if (answer == nullptr || answer->answer != model::AnswerWord::yes) {
+    return false;
+  }
+  const auto rows = edition.alerts();
+  return std::any_of(rows.begin(), rows.end(), [&](const reference::AlertRow& row) {
+    return std::find(row.tell_staff.begin(), row.tell_staff.end(), item) != row.tell_staff.end();
+  });
 }
 
 }  // namespace limbledger::interpret
