@@ -218,4 +218,37 @@ TEST_CASE("a demonstration whose kept passphrase is wrong starts locked") {
   }
 }
 
+TEST_CASE("the day, what is left open and what disagrees are printed from a ledger that nobody serves, and a wrong day is refused by name") {
+  const Scratch scratch;
+  const std::string path = scratch.path("clinic");
+  make_demonstration(path);
+  {
+    OpenedLedger opened(path);
+    REQUIRE(opened.unlock_if_told(std::nullopt));
+    REQUIRE(holds(call(opened, "person.register", awa), "Awa"));
+    const std::string exam = R"({"request":"00000000-0000-4000-8000-000000000002","complaint":"free","setting":"outreach","examined_at":"2026-11-20T10:00:00.000Z","offset_min":0})";
+    REQUIRE(holds(call(opened, "exam.open", exam), "exam"));
+  }
+  Options options;
+  options.folder = path;
+  options.day = "2026-11-20";
+  for (const auto& row : std::vector<std::pair<ClinicList, std::string>>{
+           {ClinicList::day, "DAY LIST 2026-11-20"}, {ClinicList::loops, "LEFT OPEN, as of 2026-11-20"}, {ClinicList::conflicts, "TO BE SETTLED: 0"}}) {
+    options.list = row.first;
+    const Silence silence;
+    CHECK(print_list(options) == ExitCode::done);
+    CHECK(holds(silence.text(), row.second));
+    CHECK(holds(silence.text(), "DEMONSTRATION"));
+  }
+  options.list = ClinicList::day;
+  options.day = "yesterday";
+  const auto ended = ended_with([&] {
+    const Silence silence;
+    static_cast<void>(print_list(options));
+  });
+  CHECK(holds(ended.second, "/day"));
+  const OpenedLedger served(path);
+  CHECK(ended_with([&] { static_cast<void>(print_list(options)); }).first == 4);
+}
+
 }  // namespace limbledger::rpc

@@ -257,6 +257,10 @@ TEST_CASE("the command line is read, and a wrong one ends with code 2") {
   CHECK((made->practice && !made->demonstration && made->examiner == "Amina"));
   CHECK(options_of({"assess", "-", "--json"}, code)->file == "-");
   CHECK(options_of({"verify", "/x"}, code)->command == Command::verify);
+  const auto loops = options_of({"loops", "2026-12-24", "--ledger", "/x"}, code);
+  REQUIRE(loops.has_value());
+  CHECK((loops->command == Command::clinic_list && loops->list == ClinicList::loops && loops->day == "2026-12-24" && loops->folder == "/x"));
+  CHECK(options_of({"conflicts"}, code)->list == ClinicList::conflicts);
   CHECK(options_of({"schemas", "/x"}, code)->command == Command::schemas);
   for (const auto& wrong : std::vector<std::vector<const char*>>{{},
                                                                   {"nonsense"},
