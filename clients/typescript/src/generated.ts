@@ -1130,6 +1130,10 @@ export interface ListedExam {
   offset_min?: number;
   findings: number;
   in_conflict?: boolean;
+  /**
+   * of exam.find alone: what was answered at a kiosk in this exam so that its person was asked to call the staff, also where it was changed or taken over since
+   */
+  staff_called?: Name[];
 }
 export interface ExamReadResult {
   exam: Exam;
@@ -2196,7 +2200,7 @@ export interface Methods {
   'exam.amend': { params: ExamAmendParams; result: ExamReply };
   /** one exam as it stands, with conflicts and marks */
   'exam.read': { params: ExamReadParams; result: ExamReadResult };
-  /** exams, newest first, page by page */
+  /** exams, newest first, page by page, with what called the staff at a kiosk */
   'exam.find': { params: ExamFindParams; result: ExamFindResult };
   /** consent, company, who spoke, interpreter */
   'consent.record': { params: ConsentRecordParams; result: ExamReply };

@@ -30,8 +30,12 @@ struct ListedExam {
   std::optional<model::OffsetMinutes> offset_min;
   wire::Count<0, 1000000> findings;
   std::optional<bool> in_conflict;
+  std::optional<std::vector<model::ItemId>> staff_called = std::nullopt;  // never stored: what calls the staff is for the edition at hand
 };
-BOOST_DESCRIBE_STRUCT(ListedExam, (), (exam, persons, state, complaint, side, place, examiner, examined_at, offset_min, findings, in_conflict))
+BOOST_DESCRIBE_STRUCT(ListedExam, (), (exam, persons, state, complaint, side, place, examiner, examined_at, offset_min, findings, in_conflict, staff_called))
+constexpr auto notes(const ListedExam*) {
+  return std::array{wire::Note{"staff_called", "of exam.find alone: what was answered at a kiosk in this exam so that its person was asked to call the staff, also where it was changed or taken over since"}};
+}
 
 struct Examiner {
   model::ExaminerId examiner;
