@@ -326,4 +326,19 @@ const Edition* built_in_edition() {
   return edition.get();
 }
 
+const Edition* EditionRef::get() const {
+  if (held_ == nullptr && later_) {
+    held_ = built_in_edition();
+  }
+  return held_;
+}
+
+model::EditionId EditionRef::id() const {
+  if (held_ != nullptr || !later_) {
+    return held_ != nullptr ? held_->id() : model::EditionId{};
+  }
+  Faults ignored;
+  return read_file<EditionLine>(embedded("edition.json"), ignored).edition;
+}
+
 }  // namespace limbledger::reference

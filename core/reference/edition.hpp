@@ -8,6 +8,7 @@
 #include "core/reference/body_row.hpp"
 #include "core/model/item.hpp"
 #include "core/model/person.hpp"
+#include "core/reference/edition_ref.hpp"
 #include "core/reference/evidence/rows.hpp"
 #include "core/reference/item_key.hpp"
 #include "core/reference/motion/rows.hpp"

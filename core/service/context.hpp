@@ -3,15 +3,13 @@
 #pragma once
 
 #include "core/model/ids.hpp"
+#include "core/reference/edition_ref.hpp"
 
 #include <cstdint>
 #include <optional>
 
 namespace limbledger::ledger {
 class World;
-}
-namespace limbledger::reference {
-class Edition;
 }
 
 namespace limbledger::service {
@@ -31,7 +29,7 @@ struct Caller {
 
 struct Context {
   Desk* desk = nullptr;
-  const reference::Edition* edition = nullptr;
+  reference::EditionRef edition;
   Caller caller;
   Admission* admission = nullptr;  // none where the carrier is itself the proof
   TokenKeeper* tokens = nullptr;   // none where nothing is served over the network

@@ -22,7 +22,7 @@ struct Desk::Inside {
   WatchedStore store;
   PassphraseWait wait;
   ledger::World* world = nullptr;
-  const reference::Edition* edition = nullptr;
+  reference::EditionRef edition;
   ledger::Keyring keyring;
   model::ClinicId clinic;
   ledger::Purpose purpose = ledger::Purpose::record;
@@ -86,13 +86,13 @@ Desk::Desk(std::unique_ptr<Inside> inside) : inside_(std::move(inside)) {}
 
 Desk::~Desk() { lock(); }
 
-Result<std::unique_ptr<Desk>> Desk::open(ledger::LogStore& store, ledger::World& world, const reference::Edition& edition, ledger::Bytes keyring) {
+Result<std::unique_ptr<Desk>> Desk::open(ledger::LogStore& store, ledger::World& world, reference::EditionRef edition, ledger::Bytes keyring) {
   if (!ledger::prepare_sealing()) {
     return wire::Fault{"internal.failure", "", "the sealing library"};
   }
   auto inside = std::make_unique<Inside>(store);
   inside->world = &world;
-  inside->edition = &edition;
+  inside->edition = edition;
   auto parsed = ledger::Keyring::from_bytes(keyring);
   if (!parsed) {
     return parsed.error();
@@ -357,7 +357,7 @@ void Desk::note_verified(std::size_t count, std::string_view first_code) {
 }
 
 ledger::World& Desk::world() { return *inside_->world; }
-const reference::Edition& Desk::edition() const { return *inside_->edition; }
+const reference::EditionRef& Desk::edition_ref() const { return inside_->edition; }
 std::map<std::string, std::string, std::less<>>& Desk::answers() { return inside_->answers; }
 ledger::Log& Desk::log() { return *inside_->log; }
 ledger::Records& Desk::records() { return *inside_->records; }

@@ -7,6 +7,7 @@
 #include "core/ledger/world.hpp"
 #include "core/model/ids.hpp"
 #include "core/model/time.hpp"
+#include "core/reference/edition_ref.hpp"
 #include "core/wire/fault.hpp"
 
 #include <functional>
@@ -73,7 +74,7 @@ struct FoundDamage {
 class Desk {
  public:
   // `keyring` is the content of the keyring's file. Faults: entry.format.
-  [[nodiscard]] static Result<std::unique_ptr<Desk>> open(ledger::LogStore& store, ledger::World& world, const reference::Edition& edition,
+  [[nodiscard]] static Result<std::unique_ptr<Desk>> open(ledger::LogStore& store, ledger::World& world, reference::EditionRef edition,
                                                           ledger::Bytes keyring);
   ~Desk();
   Desk(const Desk&) = delete;
@@ -132,7 +133,8 @@ class Desk {
   [[nodiscard]] const std::optional<FoundDamage>& damage() const;
   void note_verified(std::size_t count, std::string_view first_code);
   [[nodiscard]] ledger::World& world();
-  [[nodiscard]] const reference::Edition& edition() const;
+  [[nodiscard]] const reference::EditionRef& edition_ref() const;
+  [[nodiscard]] const reference::Edition& edition() const { return *edition_ref(); }
   // Answers that rest on the edition alone, by what was asked; kept because they are long and asked for again and again.
   [[nodiscard]] std::map<std::string, std::string, std::less<>>& answers();
 

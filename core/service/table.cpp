@@ -68,7 +68,7 @@ constexpr std::array table{
     bind<&exam_open>("exam.open", to_examiner_kiosk, "begins an exam", writes_own_exam),
     bind<&exam_amend>("exam.amend", to_examiner, "corrects what an exam was opened with: complaint, side, setting, place, injury", writes),
     bind<&exam_read>("exam.read", to_examiner_kiosk_viewer, "one exam as it stands, with conflicts and marks", own_exam),
-    bind<&exam_find>("exam.find", to_examiner_viewer, "exams, newest first, page by page"),
+    bind<&exam_find>("exam.find", to_examiner_viewer, "exams, newest first, page by page, with what called the staff at a kiosk"),
     bind<&consent_record>("consent.record", to_examiner, "consent, company, who spoke, interpreter", writes),
     bind<&impression_record>("impression.record", to_examiner, "the examiner's own impression", writes),
     bind<&plan_record>("plan.record", to_examiner, "what was decided, and what became of it", writes),

@@ -371,6 +371,31 @@ const Node* Document::child(const Node& parent, std::string_view key) const {
   return nullptr;
 }
 
+bool is_utf8(std::string_view text) { return text.empty() || simdjson::validate_utf8(text.data(), text.size()); }
+
+const Node* Document::at_pointer(std::string_view pointer) const {
+  const Node* node = &root();
+  while (node != nullptr && !pointer.empty()) {
+    const std::size_t end = std::min(pointer.find('/', 1), pointer.size());
+    const std::string_view step = pointer.substr(1, end - 1);
+    pointer.remove_prefix(end);
+    if (node->kind != NodeKind::list) {
+      node = child(*node, step);
+      continue;
+    }
+    std::size_t left = 0;
+    for (const char digit : step) {
+      left = left * 10 + static_cast<std::size_t>(digit - '0');
+    }
+    std::uint32_t index = node->first;
+    for (; left > 0 && index != 0; --left) {
+      index = at(index).next;
+    }
+    node = index == 0 || step.empty() || !std::all_of(step.begin(), step.end(), is_digit) ? nullptr : &at(index);
+  }
+  return node;
+}
+
 Result<Document> parse(std::string_view text, std::size_t depth_max) {
   Document document;
   document.keep_ = std::make_unique<Document::Keep>();

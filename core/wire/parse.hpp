@@ -36,6 +36,8 @@ class Document {
   [[nodiscard]] const Node& root() const { return nodes_.front(); }
   [[nodiscard]] const Node& at(std::uint32_t index) const { return nodes_[index]; }
   [[nodiscard]] const Node* child(const Node& parent, std::string_view key) const;
+  // The value at a JSON Pointer without escapes, or null.
+  [[nodiscard]] const Node* at_pointer(std::string_view pointer) const;
 
  private:
   friend Result<Document> parse(std::string_view text, std::size_t depth_max);
@@ -49,6 +51,9 @@ inline constexpr std::size_t depth_max_default = 32;
 
 // Faults: json.syntax (with the byte where it stopped making sense), json.duplicate_member (path and name), limit.depth.
 [[nodiscard]] Result<Document> parse(std::string_view text, std::size_t depth_max = depth_max_default);
+
+// Strict UTF-8 (RFC 3629), whatever it says.
+[[nodiscard]] bool is_utf8(std::string_view text);
 
 // One step of a JSON Pointer, escaped.
 [[nodiscard]] std::string pointer_step(std::string_view member);

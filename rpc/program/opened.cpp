@@ -48,12 +48,8 @@ OpenedLedger::OpenedLedger(const std::string& path, const std::string& instead) 
   if (!keyring) {
     throw Problem(ExitCode::unavailable, folder_.keyring() + ": cannot be read\n  what to do: see who owns it; without it the ledger stays sealed");
   }
-  const reference::Edition* edition = reference::built_in_edition();
-  if (edition == nullptr) {
-    throw Problem(ExitCode::internal, "the facts built into this program do not load\n  what to do: build it again and run its tests");
-  }
   gate_ = std::make_unique<GatedStore>(*store_);
-  auto desk = service::Desk::open(*gate_, world_, *edition, ledger::Bytes(keyring->begin(), keyring->end()));
+  auto desk = service::Desk::open(*gate_, world_, reference::EditionRef::built_in(), ledger::Bytes(keyring->begin(), keyring->end()));
   if (!desk) {
     throw problem_of(desk.error(), folder_.path);
   }

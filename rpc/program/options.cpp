@@ -227,7 +227,7 @@ std::string intended_use() {
 
 std::optional<Options> read_options(int count, const char* const* words, int& exit_code) {
   Options options;
-  CLI::App app("limbledger: examinations of the hip, knee, ankle and foot, recorded and read\n\n" + intended_use(), "limbledger");
+  CLI::App app("", "limbledger");
   app.require_subcommand(1);
   app.set_version_flag("--version", "limbledger " + std::string(service::program_version) + ", protocol " + std::to_string(service::protocol_newest));
   app.footer(
@@ -245,6 +245,8 @@ std::optional<Options> read_options(int count, const char* const* words, int& ex
   try {
     app.parse(count, words);
   } catch (const CLI::Success& asked) {
+    // Only now: the words of a page take longer to read than all else that a start does.
+    app.description("limbledger: examinations of the hip, knee, ankle and foot, recorded and read\n\n" + intended_use());
     exit_code = app.exit(asked, std::cout, std::cerr);
     return std::nullopt;
   } catch (const CLI::ParseError& wrong) {

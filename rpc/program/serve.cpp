@@ -1,3 +1,4 @@
+#include "core/reference/edition.hpp"
 #include "core/service/call.hpp"
 #include "core/service/desk.hpp"
 #include "rpc/access/visit.hpp"
@@ -14,11 +15,17 @@
 #include <sys/signalfd.h>
 #include <unistd.h>
 
+#include <chrono>
+#include <condition_variable>
 #include <iostream>
+#include <mutex>
+#include <thread>
 
 namespace limbledger::rpc {
 
 namespace {
+
+constexpr int read_ahead_after_ms = 100;
 
 // The signals that ask the program to stop, as a descriptor that becomes readable.
 class StopSignals {
@@ -81,6 +88,36 @@ class StopSignals {
   return exit_code_of(outcome.end);
 }
 
+// The facts are read beside the first answers, which need none of them, and a little later, so as not to take the processor from
+// those; whoever needs the facts before that reads them at once.
+class ReadsAhead {
+ public:
+  ReadsAhead()
+      : thread_([this] {
+          std::unique_lock lock(mutex_);
+          if (!left_.wait_for(lock, std::chrono::milliseconds(read_ahead_after_ms), [this] { return leaving_; })) {
+            lock.unlock();
+            static_cast<void>(reference::built_in_edition());
+          }
+        }) {}
+  ~ReadsAhead() {
+    {
+      const std::lock_guard lock(mutex_);
+      leaving_ = true;
+    }
+    left_.notify_one();
+    thread_.join();
+  }
+  ReadsAhead(const ReadsAhead&) = delete;
+  ReadsAhead& operator=(const ReadsAhead&) = delete;
+
+ private:
+  std::mutex mutex_;
+  std::condition_variable left_;
+  bool leaving_ = false;
+  std::thread thread_;
+};
+
 void say_kind(service::LedgerKind kind) {
   if (kind == service::LedgerKind::demonstration) {
     std::cerr << "limbledger: DEMONSTRATION ledger, for invented people only\n";
@@ -110,7 +147,8 @@ ExitCode serve(const Options& options) {
   }
   service::Context context;
   context.desk = &opened.desk();
-  context.edition = &opened.desk().edition();
+  context.edition = opened.desk().edition_ref();
+  const ReadsAhead reads_ahead;
   context.caller.scope = options.scope;
   const service::NetworkLimits network = published({}, {});
   context.network = &network;

@@ -11,6 +11,7 @@ namespace limbledger::rpc {
 
 namespace {
 
+constexpr std::int64_t ask_every_ms = 1000;
 constexpr std::int64_t released_ms = 1'793'491'200'000;  // 2026-11-01T00:00:00Z
 
 [[nodiscard]] std::int64_t read_clock(clockid_t clock) {
@@ -38,7 +39,12 @@ ledger::Reading MachineWorld::now() {
   if (reading.wall_ms < released_ms) {
     reading.clock = ledger::ClockQuality::unset;
   } else {
-    reading.clock = synchronised() ? ledger::ClockQuality::network : ledger::ClockQuality::person;
+    // The kernel is asked once a second: a call reads the clock several times, and each question is a system call.
+    if (!asked_up_ms_ || reading.up_ms - *asked_up_ms_ >= ask_every_ms) {
+      asked_up_ms_ = reading.up_ms;
+      synchronised_ = synchronised();
+    }
+    reading.clock = synchronised_ ? ledger::ClockQuality::network : ledger::ClockQuality::person;
   }
   return reading;
 }

@@ -4,6 +4,7 @@
 
 #include "core/ledger/world.hpp"
 
+#include <optional>
 #include <string>
 
 namespace limbledger::rpc {
@@ -17,6 +18,8 @@ class MachineWorld final : public ledger::World {
 
  private:
   std::array<std::uint8_t, 8> boot_{};
+  std::optional<std::int64_t> asked_up_ms_;  // when the kernel was last asked whether its clock is kept
+  bool synchronised_ = false;
 };
 
 // 16 hexadecimal digits drawn now; names a failure in the log and in the reply, and says nothing else.

@@ -29,6 +29,7 @@ using HttpRequest = boost::beast::http::request<boost::beast::http::string_body>
 using ErrorCode = boost::system::error_code;
 
 inline constexpr std::size_t read_bytes = std::size_t{16} * 1024;  // asked of the kernel at once
+inline constexpr std::size_t passed_over_max = std::size_t{16} * 1024 * 1024;  // read to its end after a refusal
 
 [[nodiscard]] inline bool over(Moment since, Moment now, int ms) { return now - since > std::chrono::milliseconds(ms); }
 

@@ -1,8 +1,9 @@
 #include "rpc/transport/connection.hpp"
+#include "rpc/transport/request_reader.hpp"
 
+#include <boost/asio/post.hpp>
 #include <boost/asio/write.hpp>
 #include <boost/beast/core/flat_buffer.hpp>
-#include <boost/beast/http/parser.hpp>
 #include <boost/beast/http/rfc7230.hpp>
 #include <boost/beast/websocket/rfc6455.hpp>
 
@@ -17,12 +18,14 @@ namespace beast = boost::beast;
 namespace http = boost::beast::http;
 using beast::http::field;
 
-constexpr std::size_t passed_over_max = std::size_t{16} * 1024 * 1024;
-constexpr std::string_view go_on = "HTTP/1.1 100 Continue\r\n\r\n";
+// A body of up to this size is copied behind its head: one piece costs the kernel less than two.
+constexpr std::size_t joined_bytes_max = std::size_t{16} * 1024;
+constexpr std::string_view continue_line = "HTTP/1.1 100 Continue\r\n\r\n";
 
 [[nodiscard]] std::string_view plain(beast::string_view text) { return {text.data(), text.size()}; }
 
-// One connection: request after request, each answered before the next is read.
+// One connection: request after request, each answered before the next is read. A reply is written at once, and only what the
+// kernel does not take then is waited for.
 class HttpConnection final : public Connection, public std::enable_shared_from_this<HttpConnection> {
  public:
   HttpConnection(Network& network, Socket socket)
@@ -30,13 +33,16 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
         socket_(std::move(socket)),
         talk_(network.begin()),
         allowance_(network.limits.messages_a_second, network.limits.messages_rush),
-        since_(Clock::now()) {}
+        since_(Clock::now()) {
+    ErrorCode ignored;  // a connection that broke is found by the first read
+    socket_.non_blocking(true, ignored);
+  }
 
   void start() {
     talk_->http_opened([weak = weak_from_this()](HttpReply reply) {
       const auto alive = weak.lock();
-      if (alive && alive->phase_ == Phase::waiting) {
-        alive->write(std::move(reply), false);
+      if (alive && alive->phase_ == Phase::waiting && alive->write(std::move(reply), false)) {
+        alive->go();
       }
     });
     read();
@@ -46,7 +52,9 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
     crowded_ = true;
     ++network_.refusals;
     refuse(talk_->http_trouble(Trouble::crowded, {}));
-    read();
+    if (!reading_ && phase_ != Phase::ended) {
+      read();
+    }
   }
 
   void check(Moment now) override {
@@ -144,8 +152,6 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
     for (;;) {
       if (!parser_) {
         if (in_.size() == 0) {
-          phase_ = Phase::idle;
-          since_ = Clock::now();
           return reading_ ? void() : read();
         }
         begin_request();
@@ -159,10 +165,10 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
         return refuse_unread(failed);
       }
       if (phase_ == Phase::head && parser_->is_header_done() && !take_head()) {
-        return;
+        return phase_ == Phase::idle ? go_on() : void();
       }
       if (parser_->is_done()) {
-        return answer();
+        return answer() ? go_on() : void();
       }
       if (in_.size() == 0) {
         return read();
@@ -170,39 +176,44 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
     }
   }
 
+  // The next request. Whoever sent several at once waits for it as others wait for theirs.
+  void go_on() {
+    if (in_.size() == 0) {
+      return go();
+    }
+    asio::post(socket_.get_executor(), [self = shared_from_this()] {
+      if (self->phase_ == Phase::idle) {
+        self->go();
+      }
+    });
+  }
+
   void begin_request() {
-    parser_.emplace();
+    parser_.emplace(request_);
     parser_->header_limit(static_cast<std::uint32_t>(network_.limits.head_bytes));
     parser_->body_limit(network_.limits.message_bytes);
     phase_ = Phase::head;
     since_ = Clock::now();
   }
 
-  [[nodiscard]] std::optional<std::string_view> value(field name) const {
-    const auto& fields = parser_->get();
-    const auto found = fields.find(name);
-    return found == fields.end() ? std::nullopt : std::optional(plain(found->value()));
-  }
-
   [[nodiscard]] HttpHead head() const {
-    const auto& request = parser_->get();
     HttpHead head;
-    head.method = plain(request.method_string());
-    head.target = plain(request.target());
-    head.host = value(field::host);
-    head.origin = value(field::origin);
-    head.content_type = value(field::content_type);
-    head.authorization = value(field::authorization);
-    head.fetch_site = value(field::sec_fetch_site);
-    head.preflight = value(field::access_control_request_method);
-    head.upgrade = http::token_list(request[field::upgrade]).exists("websocket");
+    head.method = request_.method();
+    head.target = request_.target();
+    head.host = request_.value(field::host);
+    head.origin = request_.value(field::origin);
+    head.content_type = request_.value(field::content_type);
+    head.authorization = request_.value(field::authorization);
+    head.fetch_site = request_.value(field::sec_fetch_site);
+    head.preflight = request_.value(field::access_control_request_method);
+    head.upgrade = request_.value(field::upgrade) && http::token_list(request_.text(field::upgrade)).exists("websocket");
     for (const field once : {field::host, field::origin, field::content_type, field::authorization}) {
-      head.ambiguous = head.ambiguous || request.count(once) > 1;
+      head.ambiguous = head.ambiguous || request_.twice(once);
     }
     return head;
   }
 
-  // False: answered, or no longer HTTP.
+  // False: answered (and idle once the answer is out), or no longer HTTP.
   [[nodiscard]] bool take_head() {
     const HttpHead head = this->head();
     if (auto refused = talk_->head(head)) {
@@ -211,7 +222,7 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
         return false;
       }
       const bool unsure = refused->status == 400;  // what was no request may hide another
-      write(std::move(*refused), unsure || !parser_->get().keep_alive());
+      static_cast<void>(write(std::move(*refused), unsure || !parser_->keep_alive()));
       return false;
     }
     if (head.upgrade) {
@@ -219,21 +230,26 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
       return false;
     }
     phase_ = Phase::body;
-    if (!parser_->is_done() && in_.size() == 0 && beast::iequals(parser_->get()[field::expect], "100-continue")) {
+    if (!parser_->is_done() && in_.size() == 0 && beast::iequals(request_.text(field::expect), "100-continue")) {
       ErrorCode ignored;  // a connection that broke is found by the next read
-      asio::write(socket_, asio::buffer(go_on), ignored);
+      asio::write(socket_, asio::buffer(continue_line), ignored);
     }
     return true;
   }
 
   void upgrade() {
-    const auto& request = parser_->get();
     // Beast would answer these with a page of text.
-    if (request[field::sec_websocket_version] != "13") {
+    if (request_.text(field::sec_websocket_version) != "13") {
       HttpReply refused = talk_->http_trouble(Trouble::malformed, {});
       refused.status = 426;
       refused.fields += "Upgrade: websocket\r\nConnection: Upgrade\r\nSec-WebSocket-Version: 13\r\n";
       return refuse(std::move(refused));
+    }
+    HttpRequest request(parser_->verb(), request_.target(), parser_->http_version());
+    for (const field name : {field::host, field::upgrade, field::connection, field::sec_websocket_key, field::sec_websocket_version}) {
+      if (const auto value = request_.value(name)) {
+        request.set(name, *value);
+      }
     }
     if (!beast::websocket::is_upgrade(request) || request[field::sec_websocket_key].size() != 24 || !parser_->is_done() || in_.size() != 0) {
       return refuse(talk_->http_trouble(Trouble::malformed, {}));
@@ -256,10 +272,11 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
     refuse(talk_->http_trouble(failed == http::error::header_limit ? Trouble::large_head : Trouble::malformed, {}));
   }
 
-  void answer() {
+  // True: answered, and the next request may come.
+  [[nodiscard]] bool answer() {
     asked_ = true;
-    const std::string_view text = parser_->get().body();
-    const bool keep = parser_->get().keep_alive();
+    const std::string_view text = request_.body();
+    const bool keep = parser_->keep_alive();
     if (!allowance_.take(Clock::now())) {
       refused_in_a_row_ += 1;
       return write(talk_->http_trouble(Trouble::often, text), !keep || refused_in_a_row_ >= network_.limits.refused_in_a_row);
@@ -270,20 +287,24 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
       close_after_ = close_after_ || !keep;
       phase_ = Phase::waiting;
       // So that a caller who goes away is seen. Nothing is read further than the next request's first bytes.
-      return in_.size() == 0 ? read() : void();
+      if (in_.size() == 0) {
+        read();
+      }
+      return false;
     }
-    write(std::move(reply), !keep);
+    const bool out = write(std::move(reply), !keep);
     talk_->after_reply();
+    return out && phase_ == Phase::idle;
   }
 
   // The rest of the request is not read, so the connection cannot go on.
-  void refuse(HttpReply reply) { write(std::move(reply), true); }
+  void refuse(HttpReply reply) { static_cast<void>(write(std::move(reply), true)); }
 
-  void write(HttpReply reply, bool close) {
+  // True: all of it is out, and the next request may come. Else `written` goes on where that is still to be.
+  [[nodiscard]] bool write(HttpReply reply, bool close) {
     close_after_ = close_after_ || close;
     phase_ = Phase::writing;
     written_since_ = Clock::now();
-    body_ = std::move(reply.body);
     out_.clear();
     if (reply.status == 200) {
       out_ += "HTTP/1.1 200 OK\r\n";
@@ -294,7 +315,7 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
       out_ += "Content-Type: ";
       out_ += reply.type;
       out_ += "\r\nContent-Length: ";
-      out_ += std::to_string(body_.size());
+      out_ += std::to_string(reply.body.size());
       out_ += "\r\n";
     }
     out_ += "Cache-Control: no-store\r\nX-Content-Type-Options: nosniff\r\n";
@@ -303,10 +324,30 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
       out_ += "Connection: close\r\n";
     }
     out_ += "\r\n";
+    body_ = std::move(reply.body);
     // A HEAD is answered as the same GET would be, without the body.
-    const bool without_body = parser_ && parser_->is_header_done() && parser_->get().method() == http::verb::head;
-    const std::array<asio::const_buffer, 2> parts{asio::buffer(out_), without_body ? asio::const_buffer() : asio::const_buffer(asio::buffer(body_))};
-    asio::async_write(socket_, parts, [self = shared_from_this()](ErrorCode failed, std::size_t) { self->written(failed); });
+    if (parser_ && parser_->is_header_done() && parser_->verb() == http::verb::head) {
+      body_.clear();
+    }
+    if (body_.size() <= joined_bytes_max) {
+      out_ += body_;
+      body_.clear();
+    }
+    ErrorCode failed;
+    const std::array<asio::const_buffer, 2> both{asio::buffer(out_), asio::buffer(body_)};
+    const std::size_t count = body_.empty() ? socket_.write_some(both[0], failed) : socket_.write_some(both, failed);
+    if (failed && failed != asio::error::would_block) {
+      end();
+      return false;
+    }
+    const std::size_t went = failed ? 0 : count;
+    if (went == out_.size() + body_.size()) {
+      return finish();
+    }
+    const std::size_t of_head = std::min(went, out_.size());
+    const std::array<asio::const_buffer, 2> rest{both[0] + of_head, both[1] + (went - of_head)};
+    asio::async_write(socket_, rest, [self = shared_from_this()](ErrorCode broke, std::size_t) { self->written(broke); });
+    return false;
   }
 
   void written(ErrorCode failed) {
@@ -316,11 +357,22 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
     if (failed) {
       return end();
     }
+    if (finish()) {
+      go();
+    }
+  }
+
+  // The reply is out.
+  [[nodiscard]] bool finish() {
     if (close_after_) {
-      return linger();
+      linger();
+      return false;
     }
     parser_.reset();
-    go();
+    body_ = std::string();
+    phase_ = Phase::idle;
+    since_ = Clock::now();
+    return true;
   }
 
   // A socket closed with bytes unread resets the connection, and the reply would be lost with it.
@@ -355,7 +407,8 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
   std::unique_ptr<Conversation> talk_;
   Allowance allowance_;
   beast::flat_buffer in_;
-  std::optional<http::request_parser<http::string_body>> parser_;
+  KeptRequest request_;
+  std::optional<RequestReader> parser_;
   std::string out_;
   std::string body_;
   Phase phase_ = Phase::idle;

@@ -1,27 +1,26 @@
-// One empty call over WebSocket and over HTTP against a bare TCP echo of the same bytes, all on one core, in turns: what the
-// carriers, the token and the envelope cost beside the kernel. The second pair carries a message of 2 KB up and 1 KB down,
-// for a call that copies; it is shown and not judged. Every figure is the median of the rounds' medians.
-#include "rpc/access/visit.hpp"
-#include "rpc/transport/listener.hpp"
-#include "tests/bench/bench.hpp"
+// What a call costs over WebSocket and over HTTP against a bare TCP echo of the same bytes, all on one core, in turns: an empty
+// call (the carriers, the token and the envelope beside the kernel), a call that copies 2 KB up and 1 KB down, and document.assess
+// of an exam with 12 findings. The first two are judged. Assessing takes nine times as long as the echo wherever it is done, so that
+// of it what the carrier adds is shown: its time less the same call in this process. Last, shown too, a finding that is on disk, over
+// WebSocket and in this process, in turns, against the sum of that and an empty call; on one core it also holds what the writer's own
+// session is told after the reply. Every figure is the median of the rounds' medians; p99/p50 is of all calls.
+#include "core/reference/edition.hpp"
+#include "tests/bench/echo.hpp"
+#include "tests/bench/recording.hpp"
+#include "tests/bench/served.hpp"
 
-#include <arpa/inet.h>
-#include <netinet/in.h>
-#include <netinet/tcp.h>
-#include <sched.h>
-#include <sys/epoll.h>
-#include <sys/socket.h>
-#include <unistd.h>
-
-#include <array>
-#include <thread>
+#include <fstream>
+#include <iterator>
 
 namespace limbledger::bench {
 
 namespace {
 
 constexpr int rounds = 15;
-constexpr int calls_a_round = 2000;
+constexpr std::size_t calls_a_round = 2000;
+constexpr std::size_t assessments_a_round = 200;
+constexpr std::size_t findings_assessed = 12;
+constexpr int exams_recorded = 12;
 
 struct Nothing {};
 BOOST_DESCRIBE_STRUCT(Nothing, (), ())
@@ -32,107 +31,85 @@ Result<wire::Raw> copies(service::Context&, const wire::Raw&) {
   return reply;
 }
 
-constexpr std::array table{
+constexpr std::array own_rows{
     service::bind<&nothing>("call.empty", service::to_anybody, "does nothing"),
     service::bind<&copies>("call.large", service::to_anybody, "takes much and gives much"),
 };
 
-void stay_on_one_core() {
-  cpu_set_t one;
-  CPU_ZERO(&one);
-  CPU_SET(0, &one);
-  ::sched_setaffinity(0, sizeof one, &one);
+std::vector<service::Method> whole_table() {
+  std::vector<service::Method> table(own_rows.begin(), own_rows.end());
+  table.insert(table.end(), service::methods().begin(), service::methods().end());
+  return table;
 }
 
-[[noreturn]] void give_up(const char* what) {
-  std::perror(what);
-  std::exit(1);
-}
-
-sockaddr_in loopback(std::uint16_t port) {
-  sockaddr_in address{};
-  address.sin_family = AF_INET;
-  address.sin_port = htons(port);
-  address.sin_addr.s_addr = htonl(INADDR_LOOPBACK);
-  return address;
-}
-
-void at_once(int file) {
-  const int yes = 1;
-  ::setsockopt(file, IPPROTO_TCP, TCP_NODELAY, &yes, sizeof yes);
-}
-
-// Takes `up` bytes and gives `down` bytes, for ever.
-class Echo {
- public:
-  Echo(std::size_t up, std::size_t down) : up_(up), down_(down), server_(::socket(AF_INET, SOCK_STREAM, 0)) {
-    sockaddr_in address = loopback(0);
-    socklen_t size = sizeof address;
-    if (::bind(server_, reinterpret_cast<sockaddr*>(&address), size) != 0 || ::listen(server_, 1) != 0 ||
-        ::getsockname(server_, reinterpret_cast<sockaddr*>(&address), &size) != 0) {
-      give_up("echo");
-    }
-    port = ntohs(address.sin_port);
-    thread_ = std::thread([this] { run(); });
-  }
-  ~Echo() {
-    thread_.join();
-    ::close(server_);
-  }
-  Echo(const Echo&) = delete;
-  Echo& operator=(const Echo&) = delete;
-  std::uint16_t port = 0;
-
- private:
-  void run() const {
-    const int file = ::accept4(server_, nullptr, nullptr, SOCK_NONBLOCK);
-    at_once(file);
-    const int queue = ::epoll_create1(0);
-    epoll_event event{EPOLLIN, {}};
-    ::epoll_ctl(queue, EPOLL_CTL_ADD, file, &event);
-    std::vector<char> in(up_);
-    const std::string out(down_, 'x');
-    std::size_t have = 0;
-    for (;;) {
-      const ssize_t got = ::recv(file, in.data() + have, up_ - have, 0);
-      if (got < 0) {
-        ::epoll_wait(queue, &event, 1, -1);
-        continue;
+// The fullest of the invented exams, cut to its first findings.
+std::string assess_params() {
+  std::ifstream file(std::string(LIMBLEDGER_SOURCE_DIR) + "/tests/unit/report/exams/football.json");
+  const std::string text{std::istreambuf_iterator<char>(file), {}};
+  const auto document = need(wire::parse(text), "the exam");
+  std::string out;
+  for (std::uint32_t index = document.root().first; index != 0; index = document.at(index).next) {
+    const wire::Node& member = document.at(index);
+    std::string value(member.raw);
+    if (member.key == "findings") {
+      value.clear();
+      std::uint32_t at = member.first;
+      for (std::size_t i = 0; i < findings_assessed && at != 0; ++i, at = document.at(at).next) {
+        value += (value.empty() ? "" : ",") + std::string(document.at(at).raw);
       }
-      have += static_cast<std::size_t>(got);
-      if (got == 0 || (have == up_ && ::send(file, out.data(), down_, MSG_NOSIGNAL) < 0)) {
-        break;
-      }
-      have = have == up_ ? 0 : have;
+      value = "[" + value + "]";
     }
-    ::close(queue);
-    ::close(file);
+    out += (out.empty() ? "" : ",") + wire::quoted(member.key) + ":" + value;
   }
+  std::replace(out.begin(), out.end(), '\n', ' ');
+  return R"({"document":{)" + out + "}}";
+}
 
-  std::size_t up_;
-  std::size_t down_;
-  int server_;
-  std::thread thread_;
+struct Timed {
+  std::vector<double> medians;
+  std::vector<double> all;
+
+  template <class Call>
+  void round(std::size_t calls, Call&& call) {
+    round(calls, [] {}, call);
+  }
+  template <class Before, class Call>
+  void round(std::size_t calls, Before&& before, Call&& call) {
+    std::vector<double> times;
+    for (std::size_t i = 0; i < calls; ++i) {
+      before();
+      times.push_back(seconds(call));
+    }
+    medians.push_back(median(times));
+    all.insert(all.end(), times.begin(), times.end());
+  }
+  [[nodiscard]] double us() const { return median(medians) * 1e6; }
+  [[nodiscard]] double spread() const {
+    std::vector<double> sorted = all;
+    std::sort(sorted.begin(), sorted.end());
+    return sorted[sorted.size() * 99 / 100] / sorted[sorted.size() / 2];
+  }
 };
 
-class Client {
+// One connection: what is sent, and how much comes back.
+class Peer {
  public:
-  explicit Client(std::uint16_t port) : file_(::socket(AF_INET, SOCK_STREAM, 0)) {
-    const sockaddr_in address = loopback(port);
-    if (::connect(file_, reinterpret_cast<const sockaddr*>(&address), sizeof address) != 0) {
-      give_up("connect");
-    }
-    at_once(file_);
-  }
-  ~Client() { ::close(file_); }
-  Client(const Client&) = delete;
-  Client& operator=(const Client&) = delete;
+  Peer(std::uint16_t port, std::string request, std::size_t reply_bytes) : file_(connected(port)), request_(std::move(request)), reply_bytes_(reply_bytes) {}
+  ~Peer() { ::close(file_); }
+  Peer(const Peer&) = delete;
+  Peer& operator=(const Peer&) = delete;
 
-  void send(const std::string& bytes) const {
-    if (::send(file_, bytes.data(), bytes.size(), MSG_NOSIGNAL) != static_cast<ssize_t>(bytes.size())) {
-      give_up("send");
-    }
+  Timed timed;
+  void round(std::size_t calls) {
+    timed.round(calls, [&] { call(); });
   }
+  void call() {
+    send_all(file_, request_);
+    take(reply_bytes_);
+  }
+  [[nodiscard]] int file() const { return file_; }
+
+ private:
   void take(std::size_t count) {
     room_.resize(std::max(room_.size(), count));
     for (std::size_t have = 0; have < count;) {
@@ -143,125 +120,141 @@ class Client {
       have += static_cast<std::size_t>(got);
     }
   }
-  // What comes first, in one piece.
-  std::string some() {
-    room_.resize(65536);
-    const ssize_t got = ::recv(file_, room_.data(), room_.size(), 0);
-    return {room_.data(), static_cast<std::size_t>(std::max<ssize_t>(got, 0))};
-  }
 
- private:
   int file_;
+  std::string request_;
+  std::size_t reply_bytes_;
   std::string room_;
 };
 
-std::string masked_frame(const std::string& text) {
-  std::string out = "\x81";
-  if (text.size() < 126) {
-    out += static_cast<char>(0x80U | text.size());
-  } else {
-    out += '\xFE';
-    out += static_cast<char>(text.size() >> 8U);
-    out += static_cast<char>(text.size() & 0xFFU);
-  }
-  const std::string mask = "\x5a\xa5\x3c\xc3";
-  out += mask;
-  for (std::size_t i = 0; i < text.size(); ++i) {
-    out += static_cast<char>(text[i] ^ mask[i % 4]);
-  }
-  return out;
-}
-
-// A peer: what is sent, how much comes back, and the time of each call.
-struct Peer {
-  Client client;
-  std::string request;
-  std::size_t reply_bytes = 0;
-  std::vector<double> medians;
-
-  void round() {
-    std::vector<double> times;
-    for (int i = 0; i < calls_a_round; ++i) {
-      times.push_back(seconds([&] {
-        client.send(request);
-        client.take(reply_bytes);
-      }));
-    }
-    medians.push_back(median(times));
-  }
-  [[nodiscard]] double us() const { return median(medians) * 1e6; }
-};
-
-struct Ratios {
+struct Figures {
+  double echo = 0;
   double websocket = 0;
   double http = 0;
+  double here = 0;  // in this process
 };
 
-Ratios measure(std::uint16_t port, const std::string& token, const std::string& call) {
-  const std::string host = "Host: 127.0.0.1:" + std::to_string(port) + "\r\n";
-  Peer http{Client(port),
-            "POST /rpc HTTP/1.1\r\n" + host + "Authorization: Bearer " + token + "\r\nContent-Type: application/json\r\nContent-Length: " +
-                std::to_string(call.size()) + "\r\n\r\n" + call,
-            0,
-            {}};
-  http.client.send(http.request);
-  const std::string first = http.client.some();
-  http.reply_bytes = first.size();
-  const std::size_t down = first.size() - first.find("\r\n\r\n") - 4;
-
-  Peer websocket{Client(port), masked_frame(call), down + (down < 126 ? 2 : 4), {}};
-  websocket.client.send("GET /rpc HTTP/1.1\r\n" + host +
-                        "Upgrade: websocket\r\nConnection: Upgrade\r\nSec-WebSocket-Version: 13\r\nSec-WebSocket-Key: dGhlIHNhbXBsZSBub25jZQ==\r\n\r\n");
-  static_cast<void>(websocket.client.some());
-
-  Ratios ratios;
-  Echo echoing(call.size(), down);
-  {
-    Peer echo{Client(echoing.port), call, down, {}};
-    for (int round = 0; round < rounds; ++round) {
-      echo.round();
-      websocket.round();
-      http.round();
-    }
-    ratios = {websocket.us() / echo.us(), http.us() / echo.us()};
-    std::printf("%zu bytes up, %zu down: echo %.1f us, WebSocket %.1f us (%.2f x), HTTP %.1f us (%.2f x)\n", call.size(), down, echo.us(), websocket.us(),
-                ratios.websocket, http.us(), ratios.http);
+template <class Here>
+Figures measure(const char* what, const Served& served, const std::string& method, const std::string& params, std::size_t calls, Here&& here) {
+  const std::string call = R"({"jsonrpc":"2.0","method":")" + method + R"(","params":)" + params + R"(,"id":1})";
+  const std::string request = as_http(served.port(), "/rpc", served.authorization(), call);
+  const int first = connected(served.port());
+  send_all(first, request);
+  const std::string reply = taken(first, [](const std::string& got) {
+    const std::size_t head = got.find("\r\n\r\n");
+    const std::size_t length = got.find("Content-Length: ");
+    return head != std::string::npos && length < head && got.size() == head + 4 + std::stoul(got.substr(length + 16));
+  });
+  ::close(first);
+  if (reply.find(R"("result":)") == std::string::npos) {
+    std::fprintf(stderr, "%s: %s\n", what, reply.c_str());
+    std::exit(1);
   }
-  return ratios;
+  const std::size_t down = reply.size() - reply.find("\r\n\r\n") - 4;
+  Peer http(served.port(), request, reply.size());
+  Peer websocket(served.port(), as_frame(call), framed_bytes(down));
+  send_all(websocket.file(), as_upgrade(served.port(), "/rpc"));
+  static_cast<void>(taken(websocket.file(), [](const std::string& got) { return got.find("\r\n\r\n") != std::string::npos; }));
+  const std::string opening = R"({"jsonrpc":"2.0","method":"session.open","params":{"token":")" + served.token + R"("},"id":1})";
+  send_all(websocket.file(), as_frame(opening));
+  static_cast<void>(taken(websocket.file(), [](std::string got) { return text_of(got).has_value(); }));
+  const Echo echoing(call.size(), down, [] {});
+  Peer echo(echoing.port, call, down);
+  Timed inside;
+  for (int round = 0; round < rounds; ++round) {
+    echo.round(calls);
+    websocket.round(calls);
+    http.round(calls);
+    // Each after a round trip of the echo, as it is when it comes over a socket: the kernel's work leaves other things in the caches.
+    inside.round(calls, [&] { echo.call(); }, here);
+  }
+  const Figures found{echo.timed.us(), websocket.timed.us(), http.timed.us(), inside.us()};
+  std::printf("%s, %zu bytes up, %zu down: echo %.1f us, WebSocket %.1f us (%.2f x), HTTP %.1f us (%.2f x), in this process %.1f us\n", what, call.size(), down, found.echo,
+              found.websocket, found.websocket / found.echo, found.http, found.http / found.echo, found.here);
+  std::printf("  p99/p50: echo %.2f, WebSocket %.2f, HTTP %.2f\n", echo.timed.spread(), websocket.timed.spread(), http.timed.spread());
+  return found;
+}
+
+// Two ledgers on this disk, recorded into in turns.
+void recording(const service::Context& facts, double empty_us) {
+  const Folder here;
+  const Folder there;
+  OnDisk near(here.path + "/ledger.sqlite", store::Flush::full);
+  OnDisk far(there.path + "/ledger.sqlite", store::Flush::full);
+  const auto near_desk = need(service::Desk::open(*near.store, near.world, *facts.edition, near.keyring), "desk");
+  const auto far_desk = need(service::Desk::open(*far.store, far.world, *facts.edition, far.keyring), "desk");
+  static_cast<void>(need(near_desk->unlock("", near.wanted.passphrase), "unlock"));
+  static_cast<void>(need(far_desk->unlock("", far.wanted.passphrase), "unlock"));
+  service::Context near_context;
+  service::Context far_context;
+  far_context.desk = far_desk.get();
+  far_context.edition = facts.edition;
+  BenchWorld world;
+  const Served served(service::methods(), far_context, world, [] {});
+  SocketSession session(served.port(), served.token);
+  RecordingForm inside(in_process(near_context, *near_desk));
+  RecordingForm outside([&](const std::string& method, const std::string& params) { return session.ask(method, params); });
+  std::vector<double> inside_times;
+  std::vector<double> outside_times;
+  for (int exam = 0; exam < exams_recorded; ++exam) {
+    inside.open_exam();
+    outside.open_exam();
+    for (std::size_t i = 0; i < findings_an_exam_recorded; ++i) {
+      inside_times.push_back(seconds([&] { inside.record(i); }));
+      outside_times.push_back(seconds([&] { outside.record(i); }));
+    }
+  }
+  const double in_us = median(inside_times) * 1e6;
+  const double out_us = median(outside_times) * 1e6;
+  std::printf("a finding on disk: in this process %.0f us, over WebSocket %.0f us; an empty call %.1f us: %.2f x the two together (aim 1.00 x)\n", in_us, out_us, empty_us,
+              out_us / (in_us + empty_us));
 }
 
 int run() {
-  stay_on_one_core();
+  stay_on(0);
+  const Folder folder;
+  OnDisk disk(folder.path + "/ledger.sqlite", store::Flush::off);
+  const auto desk = need(service::Desk::open(*disk.store, disk.world, *reference::built_in_edition(), disk.keyring), "desk");
+  static_cast<void>(need(desk->unlock("", disk.wanted.passphrase), "unlock"));
   BenchWorld world;
   service::Context context;
-  context.caller.scope = service::Scope::none;
-  const rpc::Service service{table, context, {}, {}, {}};
-  rpc::NetLimits limits;
-  limits.messages_rush = 1e12;
-  limits.session_ms = 3'600'000;
-  std::string why;
-  const auto listener = rpc::Listener::open(0, limits, why);
-  if (!listener) {
-    std::fprintf(stderr, "listen: %s\n", why.c_str());
-    return 1;
+  context.desk = desk.get();
+  context.edition = reference::built_in_edition();
+  const std::vector<service::Method> table = whole_table();
+  Figures empty;
+  Figures large;
+  Figures assessed;
+  {
+    const Served served(table, context, world, [] {});
+    service::Context own;
+    own.edition = context.edition;
+    own.caller.scope = service::Scope::examiner;
+    std::size_t said = 0;
+    const auto inside = [&](const std::string& method, const std::string& params) {
+      return [&own, &table, &said, method, params] {
+        const auto document = need(wire::parse(params), "params");
+        said += need(service::call(table, own, method, document, &document.root()), method.c_str()).size();
+      };
+    };
+    const std::string texts = R"({"texts":[")" + std::string(1930, 'y') + R"("]})";
+    const std::string assess = assess_params();
+    large = measure("a call that copies", served, "call.large", texts, calls_a_round, inside("call.large", texts));
+    assessed = measure("an assessment of 12 findings", served, "document.assess", assess, assessments_a_round, inside("document.assess", assess));
+    empty = measure("an empty call", served, "call.empty", "{}", calls_a_round, inside("call.empty", "{}"));
+    if (said == 0) {
+      std::fprintf(stderr, "nothing was said\n");
+      return 1;
+    }
   }
-  rpc::Tokens tokens(world, {64, 1'000'000'000, 1'000'000'000'000});
-  rpc::Visits visits(service, tokens, listener->port());
-  const std::string token = tokens.make({service::Scope::examiner, std::nullopt}).text;
-  std::array<int, 2> stop{};
-  if (::pipe(stop.data()) != 0) {
-    give_up("pipe");
-  }
-  std::thread serving([&] { listener->run([&] { return visits.begin(); }, stop[0], nullptr, 1000); });
-  static_cast<void>(measure(listener->port(), token,
-                            R"({"jsonrpc":"2.0","method":"call.large","params":{"texts":[")" + std::string(1930, 'y') + R"("]},"id":1})"));
-  const Ratios ratios = measure(listener->port(), token, R"({"jsonrpc":"2.0","method":"call.empty","params":{},"id":1})");
-  ::close(stop[1]);
-  serving.join();
-  const int websocket = judge("an empty call over WebSocket against the echo", ratios.websocket, 1.5, 1.35);
-  const int http = judge("an empty call over HTTP against the echo", ratios.http, 1.9, 1.67);
-  std::printf("%d passed, %d failed\n", 2 - websocket - http, websocket + http);
-  return websocket + http;
+  int failed = judge("an empty call over WebSocket against the echo", empty.websocket / empty.echo, 1.5, 1.35);
+  failed += judge("an empty call over HTTP against the echo", empty.http / empty.echo, 1.9, 1.4);
+  failed += judge("2 KB up and 1 KB down over WebSocket against the echo", large.websocket / large.echo, 1.5, 1.35);
+  failed += judge("2 KB up and 1 KB down over HTTP against the echo", large.http / large.echo, 1.9, 1.4);
+  std::printf("an assessment without its own time against the echo: over WebSocket %.2f x (aim 1.35 x), over HTTP %.2f x (aim 1.40 x)\n",
+              (assessed.websocket - assessed.here) / assessed.echo, (assessed.http - assessed.here) / assessed.echo);
+  recording(context, empty.websocket);
+  std::printf("%d passed, %d failed\n", 4 - failed, failed);
+  return failed;
 }
 
 }  // namespace

@@ -30,23 +30,9 @@ struct Made {
   std::map<std::string, std::string, std::less<>> kept;
 };
 
-// The value at a pointer without escapes, as written; empty where there is none.
+// As written; empty where there is none.
 std::string value_at(const wire::Document& document, std::string_view pointer) {
-  const wire::Node* node = &document.root();
-  while (node != nullptr && !pointer.empty()) {
-    const std::size_t end = std::min(pointer.find('/', 1), pointer.size());
-    const std::string_view step = pointer.substr(1, end - 1);
-    pointer.remove_prefix(end);
-    if (node->kind == wire::NodeKind::list) {
-      std::uint32_t at = node->first;
-      for (int left = step.front() - '0'; left > 0 && at != 0; --left) {
-        at = document.at(at).next;
-      }
-      node = at == 0 ? nullptr : &document.at(at);
-    } else {
-      node = document.child(*node, step);
-    }
-  }
+  const wire::Node* node = document.at_pointer(pointer);
   return node == nullptr ? std::string{} : std::string(node->raw);
 }
 

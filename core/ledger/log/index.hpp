@@ -31,8 +31,13 @@ struct ListedExam {
   wire::Count<0, 1000000> findings;
   std::optional<bool> in_conflict;
   std::optional<bool> unseen = std::nullopt;  // holds what was written without knowing what matters to it, and nobody has looked since
+  std::optional<std::vector<model::ItemId>> staff_called = std::nullopt;  // never stored: what calls the staff is for the edition at hand
 };
-BOOST_DESCRIBE_STRUCT(ListedExam, (), (exam, persons, state, complaint, side, place, examiner, examined_at, offset_min, findings, in_conflict, unseen))
+BOOST_DESCRIBE_STRUCT(ListedExam, (),
+                      (exam, persons, state, complaint, side, place, examiner, examined_at, offset_min, findings, in_conflict, unseen, staff_called))
+constexpr auto notes(const ListedExam*) {
+  return std::array{wire::Note{"staff_called", "of exam.find alone: what was answered at a kiosk in this exam so that its person was asked to call the staff, also where it was changed or taken over since"}};
+}
 
 struct Examiner {
   model::ExaminerId examiner;

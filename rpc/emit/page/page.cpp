@@ -159,7 +159,9 @@ A page may call only where it is served from: <code>limbledger serve --http 0 --
 <li>Names such as <code>msg.item.knee_lachman.short</code> stand for words: <code>form.describe</code> with <code>"language":"en"</code> adds <code>texts</code>, and <code>exam.assess</code> with it gives each alert,
 question and statement its <code>text</code>. The alerts in the reply to a finding come without: ask <code>exam.assess</code> with <code>"only":["alerts"]</code> and the language.</li>
 <li>An error with the number 2 asks back, and nothing is recorded: show its faults, and once a person has looked send the same call with the same <code>request</code> and the codes in
-<code>confirmed</code> of that finding.</li></ul>
+<code>confirmed</code> of that finding. <code>item.withheld</code> is answered for otherwise: a danger or a possible break that was recorded speaks against the step. Where it was done all the same, the finding takes
+<code>"despite":{"how":"knowingly","because":"..."}</code>; <code>how</code> is <code>before</code>, <code>elsewhere</code> or <code>knowingly</code>.</li>
+<li>A message is strict JSON in UTF-8. A member that stands twice in one object refuses the whole message (<code>json.duplicate_member</code>), though the grammar allows it: two values for one thing have no place in a record.</li></ul>
 <h3>What each control sends</h3>
 <p>A step of <code>form.describe</code> has a <code>control</code> to draw and the kind of <code>value</code> to send. Each of its <code>sides</code> is a finding of its own: <code>{"item":ITEM,"side":"left","value":VALUE}</code>,
 with one of its <code>instruments</code> and <code>positions</code> where it names any.</p>

@@ -28,6 +28,16 @@ TEST_CASE("the built-in edition loads whole") {
   CHECK(edition->catalogue().nearest_item(model::ItemId{"knee.flexon_active"}) == "knee.flexion_active");
 }
 
+TEST_CASE("the built-in edition says its name before it is read, and is read when it is asked for") {
+  const reference::EditionRef later = reference::EditionRef::built_in();
+  REQUIRE(reference::built_in_edition() != nullptr);
+  CHECK(later.id() == reference::built_in_edition()->id());
+  CHECK(later.get() == reference::built_in_edition());
+  CHECK(later.id() == reference::built_in_edition()->id());
+  CHECK(reference::EditionRef().get() == nullptr);
+  CHECK(reference::EditionRef(reference::built_in_edition()).get() == reference::built_in_edition());
+}
+
 TEST_CASE("bony tenderness, pulses, pressures and every answer of the history stay out of a group entry") {
   const reference::Edition* edition = reference::built_in_edition();
   REQUIRE(edition != nullptr);

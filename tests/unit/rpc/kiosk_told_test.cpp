@@ -99,6 +99,18 @@ TEST_CASE("C16: an answer that calls the staff is told to the sessions of examin
   CHECK(at(asked, "/result/changes/0/object") == house.exam);
   CHECK(at(asked, "/result/changes/0/staff_called") == R"(["history.saddle_numbness"])");
   CHECK(house.asks(house.kiosk, "changes.read", R"({"cursor":")" + cursor + "\"}").find("staff") == std::string::npos);
+  // A list of the day marks the exam, whoever reads it.
+  const std::string viewing = house.tokens.make({service::Scope::viewer, std::nullopt}).text;
+  for (const std::string& reader : {house.examiner, viewing}) {
+    const std::string listed = house.asks(reader, "exam.find");
+    CAPTURE(listed);
+    CHECK(at(listed, "/result/exams/0/exam") == house.exam);
+    CHECK(at(listed, "/result/exams/0/staff_called") == R"(["history.saddle_numbness"])");
+  }
+  // Taken back at the kiosk, it was answered all the same.
+  const std::string entry = at(house.of_exam(house.kiosk, "exam.read"), "/result/exam/findings/1/entry");
+  house.writes(house.kiosk, R"({"item":"history.saddle_numbness","side":"midline","value":{"kind":"answer","answer":"no"},"replaces":[")" + entry + "\"]}");
+  CHECK(at(house.asks(house.examiner, "exam.find"), "/result/exams/0/staff_called") == R"(["history.saddle_numbness"])");
   // The same words from an examiner are a finding: they raise the alert, and call nobody.
   house.writes(house.examiner, told_answer("history.bladder_bowel_change", "midline"));
   house.visits.tell_changes();

@@ -95,30 +95,9 @@ inline std::string path_of(const Result<std::string>& result) { return result ? 
 inline std::string at(std::string_view json, std::string_view pointer) {
   const auto document = wire::parse(json);
   REQUIRE(document.has_value());
-  const wire::Node* node = &document->root();
-  while (!pointer.empty()) {
-    const std::size_t end = pointer.find('/', 1);
-    const std::string_view step = pointer.substr(1, end == std::string_view::npos ? end : end - 1);
-    pointer = end == std::string_view::npos ? std::string_view() : pointer.substr(end);
-    const wire::Node* below = nullptr;
-    if (node->kind == wire::NodeKind::list) {
-      std::size_t left = 0;
-      for (const char c : step) {
-        left = left * 10 + static_cast<std::size_t>(c - '0');
-      }
-      for (std::uint32_t index = node->first; index != 0; index = document->at(index).next) {
-        if (left-- == 0) {
-          below = &document->at(index);
-          break;
-        }
-      }
-    } else {
-      below = document->child(*node, step);
-    }
-    if (below == nullptr) {
-      return {};
-    }
-    node = below;
+  const wire::Node* node = document->at_pointer(pointer);
+  if (node == nullptr) {
+    return {};
   }
   return std::string(node->kind == wire::NodeKind::text ? node->text : node->raw);
 }

@@ -124,6 +124,24 @@ TEST_CASE("a pointer escapes tilde and slash") {
 
 }  // namespace limbledger::wire
 
+// RFC 6901, sections 4 and 5, without escapes.
+TEST_CASE("a pointer names a member of an object, an element of a list by its number from 0, or nothing") {
+  const auto document = limbledger::wire::parse(R"({"foo":["bar","baz",{"deep":[0,1,2,3,4,5,6,7,8,9,10,"eleven"]}],"":0})");
+  REQUIRE(document.has_value());
+  const auto found = [&](std::string_view pointer) {
+    const limbledger::wire::Node* node = document->at_pointer(pointer);
+    return node == nullptr ? std::string("none") : std::string(node->raw);
+  };
+  CHECK(document->at_pointer("") == &document->root());
+  CHECK(found("/foo/0") == R"("bar")");
+  CHECK(found("/") == "0");
+  CHECK(found("/foo/2/deep/11") == R"("eleven")");
+  for (const char* nowhere : {"/foo/3", "/foo/-", "/foo/x", "/foo/", "/bar", "/foo/0/x", "/foo/2/deep/12"}) {
+    CAPTURE(nowhere);
+    CHECK(found(nowhere) == "none");
+  }
+}
+
 // JSONTestSuite: n_incomplete_null, n_incomplete_true, n_incomplete_false, n_multidigit_number_then_00 and others whose break
 // lies where the walk for its place has to look at a broken value.
 TEST_CASE("broken values are refused with their code wherever they stand, never by an exception") {

@@ -1,5 +1,6 @@
 #include "core/service/methods/exam/exam.hpp"
 
+#include "core/service/methods/exam/told.hpp"
 #include "core/service/methods/exam/watch.hpp"
 #include "core/service/methods/people/dates.hpp"
 #include "core/service/methods/people/group.hpp"
@@ -212,11 +213,17 @@ Result<ExamFindResult> exam_find(Context& context, const ExamFindParams& params)
   for (std::size_t i = 0; i < rows.size() && i < limit; ++i) {
     result.exams.push_back(*rows[i].second);
     ledger::ListedExam& listed_exam = result.exams.back();
-    if (!sees_protected(context) && listed_exam.findings.steps > 0) {
-      if (const auto record = context.desk->records().exam(listed_exam.exam)) {
-        const auto& findings = (*record)->fold.exam.findings;
-        listed_exam.findings.steps -= findings ? std::count_if(findings->begin(), findings->end(), [&](const model::Finding& one) { return is_protected(context, one.item); }) : 0;
-      }
+    // A row that holds findings is looked into; an exam that cannot be read is listed as it is known.
+    const auto record = listed_exam.findings.steps > 0 ? context.desk->records().exam(listed_exam.exam) : Result<const ledger::ExamRecord*>(wire::Fault{"exam.unknown", ""});
+    if (!record) {
+      continue;
+    }
+    if (auto items = staff_calls(*context.edition, (*record)->fold.history); !items.empty()) {
+      listed_exam.staff_called = std::move(items);
+    }
+    if (!sees_protected(context)) {
+      const auto& findings = (*record)->fold.exam.findings;
+      listed_exam.findings.steps -= findings ? std::count_if(findings->begin(), findings->end(), [&](const model::Finding& one) { return is_protected(context, one.item); }) : 0;
     }
   }
   if (rows.size() > limit) {

@@ -30,4 +30,14 @@ bool called_staff(const reference::Edition& edition, const model::Finding& findi
   return is_answered_there(finding) && interpret::calls_staff(edition, finding.item, finding.value);
 }
 
+std::vector<model::ItemId> staff_calls(const reference::Edition& edition, std::span<const model::Finding> history) {
+  std::vector<model::ItemId> items;
+  for (const model::Finding& finding : history) {
+    if (called_staff(edition, finding) && std::find(items.begin(), items.end(), finding.item) == items.end()) {
+      items.push_back(finding.item);
+    }
+  }
+  return items;
+}
+
 }  // namespace limbledger::service

@@ -6,6 +6,9 @@
 #include "core/model/exam/finding.hpp"
 #include "core/reference/edition.hpp"
 
+#include <span>
+#include <vector>
+
 namespace limbledger::service {
 
 [[nodiscard]] bool is_told(const reference::Edition& edition, const model::Item& item);
@@ -13,5 +16,7 @@ namespace limbledger::service {
 [[nodiscard]] bool is_answered_there(const model::Finding& finding);
 // An answer at a kiosk for which its person was asked to call the staff.
 [[nodiscard]] bool called_staff(const reference::Edition& edition, const model::Finding& finding);
+// The items of all such answers among these, each once.
+[[nodiscard]] std::vector<model::ItemId> staff_calls(const reference::Edition& edition, std::span<const model::Finding> history);
 
 }  // namespace limbledger::service

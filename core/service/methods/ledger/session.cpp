@@ -140,7 +140,7 @@ Result<HealthResult> health_check(Context& context, const NoParams& /*params*/) 
     result.store.damage = StoreDamage{count_of(damage->count), model::Word{damage->code}};
   }
   result.protocol = {{protocol_oldest}, {protocol_newest}};
-  result.edition = desk.edition().id();
+  result.edition = desk.edition_ref().id();
   result.limits = {count_of(wire::message_bytes_max), count_of(wire::depth_max_default),  {batch_calls_max},
                    count_of(findings_a_call_max),          count_of(wire::Name::wire_rule.length_max), count_of(wire::Remark::wire_rule.length_max),
                    count_of(wire::LongText::wire_rule.length_max)};
