@@ -90,6 +90,8 @@ Result<Receipt> make_receipt(Member& member, const model::DeviceId& to, ReceiptL
   return out;
 }
 
+std::string receipt_name(const model::ReplicaId& holder) { return std::string(receipt_prefix) + holder.to_text(); }
+
 Result<void> keep_receipt(Member& member, const Receipt& receipt) {
   const auto holder = stored_intro(member.store, member.clinic, receipt.holder);
   if (!holder) {
@@ -99,7 +101,7 @@ Result<void> keep_receipt(Member& member, const Receipt& receipt) {
     return good;
   }
   Meta meta;
-  meta[std::string(receipt_prefix) + receipt.holder.to_text()] = receipt.to_bytes();
+  meta[receipt_name(receipt.holder)] = receipt.to_bytes();
   return member.store.append({}, {}, meta);
 }
 

@@ -6,6 +6,7 @@
 #include "core/ledger/exchange/have.hpp"
 #include "core/ledger/log/plain.hpp"
 
+#include <string>
 #include <vector>
 
 namespace limbledger::ledger {
@@ -29,6 +30,9 @@ struct Receipt {
   [[nodiscard]] Bytes to_bytes() const;
   [[nodiscard]] static Result<Receipt> from_bytes(View bytes);
 };
+
+// Under which name beside the log the newest of a holder is kept.
+[[nodiscard]] std::string receipt_name(const model::ReplicaId& holder);
 
 void sign_receipt(const SignKey& holder_key, const model::ClinicId& clinic, Receipt& receipt);
 // Fault exchange.receipt.
