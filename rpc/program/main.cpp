@@ -49,6 +49,16 @@ void keep_to_ourselves() {
       return list_rules(options);
     case Command::assess:
       return assess(options);
+    case Command::hub:
+      return run_hub(options);
+    case Command::join:
+      return join_clinic(options);
+    case Command::exchange:
+      return exchange_with_hub(options);
+    case Command::parcel_write:
+      return write_parcel_file(options);
+    case Command::parcel_read:
+      return read_parcel_file(options);
   }
   return ExitCode::usage;
 }

@@ -1783,6 +1783,7 @@ export interface VerifyResult {
   damage?: DamagedEntry[];
   unlisted?: number;
   vouched_to?: VouchedHead[];
+  unread?: number;
 }
 export interface VouchedHead {
   replica: Id;
