@@ -49,7 +49,8 @@ struct HeldElsewhere {
   ReceiptLevel level = ReceiptLevel::held;
   std::int64_t wall_ms = 0;  // by the holder's clock
 };
-// Checked again: signature, holder, and that the entry named is on the own chain.
+// Checked again: signature, holder, and that the entry named is on the own chain. What a hub's newest witness says counts as well: it
+// comes by stick too.
 [[nodiscard]] Result<std::vector<HeldElsewhere>> held_elsewhere(Member& member);
 // Checks and keeps it; one that says less than the one kept before is kept all the same, and shows.
 [[nodiscard]] Result<void> keep_receipt(Member& member, const Receipt& receipt);

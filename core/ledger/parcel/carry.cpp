@@ -155,10 +155,9 @@ Result<ParcelTaken> take_parcel(Member& member, const std::map<std::uint32_t, Bo
     return out.error();
   }
   out->taken = taken;
-  if (taken.entries != 0) {
-    if (auto written = witness_if_hub(member); !written) {
-      return written.error();
-    }
+  // Also where an earlier reading was broken off after it had taken them: it writes only what no witness names yet.
+  if (auto written = witness_if_hub(member); !written) {
+    return written.error();
   }
   if (auto flushed = member.store.flush(); !flushed) {
     return flushed.error();

@@ -100,6 +100,15 @@ TEST_CASE("a device that joined reads what the hub wrote and gives what it write
   CHECK(held->front().not_held == 0);
   CHECK(held->front().level == "witnessed");
 
+  const auto list = call(*tablet.desk, "replica.list", "{}");
+  REQUIRE_MESSAGE(list.has_value(), codes_of(list));
+  CHECK(at(*list, "/replica") == tablet.door->replica().to_text());
+  CHECK(at(*list, "/hub") == "false");
+  CHECK(at(*list, "/holders/0/replica") == (*hub)->replica().to_text());
+  CHECK(at(*list, "/holders/0/not_held") == "0");
+  CHECK(at(*list, "/holders/0/level") == "witnessed");
+  CHECK(at(*call(*clinic.desk, "replica.list", "{}"), "/hub") == "true");
+
   // The hub is locked: it takes all the same, and shows it once it is open again.
   clinic.desk->lock();
   const std::string later = register_somebody(*tablet.desk, 13, "Invented Later");

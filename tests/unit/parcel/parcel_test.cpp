@@ -190,6 +190,29 @@ TEST_CASE("a parcel brings home what was written, whatever the pieces, and again
   REQUIRE(back.has_value());
   CHECK(tablet.have() == hub.have());
   CHECK(tablet.said() == hub.said());
+  CHECK(tablet.held_at(hub) == tablet.own_seq());
+  tablet.write_some(51, 1);
+  CHECK(tablet.held_at(hub) == tablet.own_seq() - 1);
+}
+
+TEST_CASE("a hub that took a parcel and was broken off before its witness writes it when the parcel is read again, once") {
+  Device hub(1);
+  Device tablet(2);
+  hub.enrol({&tablet});
+  tablet.write_some(51, 3);
+  Sending sending;
+  REQUIRE(add_lacking(tablet.store(), tablet.replica(), {}, 1, UINT64_MAX >> 1U, SIZE_MAX, sending).has_value());
+  Member own = hub.member();
+  REQUIRE(take(own, std::move(sending.runs)).has_value());
+  hub.catch_up();
+  const std::uint64_t before = hub.own_seq();
+  const Bytes parcel = parcel_from(tablet);
+  for (int i = 0; i < 2; ++i) {
+    const auto again = take_from(hub, parcel);
+    REQUIRE(again.has_value());
+    CHECK(again->taken.entries == 0);
+    CHECK(hub.own_seq() == before + 1);
+  }
 }
 
 TEST_CASE("parcels come in any order; what a holder's receipt names is left out where that is wanted") {
