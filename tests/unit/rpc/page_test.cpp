@@ -2,6 +2,7 @@
 // trouble that is played for those who test a front end. Header fields: Content Security Policy 3.
 #include "core/ledger/world.hpp"
 #include "core/reference/edition.hpp"
+#include "core/service/call.hpp"
 #include "core/store/memory.hpp"
 #include "rpc/emit/page/faults_of.hpp"
 #include "rpc/emit/page/page.hpp"
