@@ -356,6 +356,23 @@ void Desk::note_verified(std::size_t count, std::string_view first_code) {
   }
 }
 
+Result<void> Desk::catch_up() {
+  Inside& in = *inside_;
+  const auto read_on = [](ledger::Log* log, ledger::Records* records) -> Result<void> {
+    if (log == nullptr) {
+      return {};
+    }
+    const auto changed = log->catch_up();
+    if (!changed) {
+      return changed.error();
+    }
+    records->forget(*changed);
+    return {};
+  };
+  auto done = read_on(in.log.get(), in.records.get());
+  return done ? read_on(in.kiosk_log.get(), in.kiosk_records.get()) : done;
+}
+
 ledger::World& Desk::world() { return *inside_->world; }
 const reference::EditionRef& Desk::edition_ref() const { return inside_->edition; }
 std::map<std::string, std::string, std::less<>>& Desk::answers() { return inside_->answers; }

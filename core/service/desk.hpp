@@ -138,6 +138,9 @@ class Desk {
   // Answers that rest on the edition alone, by what was asked; kept because they are long and asked for again and again.
   [[nodiscard]] std::map<std::string, std::string, std::less<>>& answers();
 
+  // To be told whenever an exchange or a parcel stored entries: what is open is read on from there.
+  [[nodiscard]] Result<void> catch_up();
+
   // Below only while unlocked.
   [[nodiscard]] ledger::Log& log();
   [[nodiscard]] ledger::Records& records();

@@ -6,8 +6,6 @@ namespace limbledger::service {
 
 namespace {
 
-constexpr std::string_view program_name = "limbledger 1";
-
 [[nodiscard]] ledger::Purpose purpose_of(LedgerKind kind) {
   switch (kind) {
     case LedgerKind::demonstration:
@@ -50,7 +48,7 @@ Result<MadeLedger> make_ledger(ledger::LogStore& store, ledger::World& world, co
   intro.sign_pub = identity.device_key.pub();
   intro.box_pub = ledger::BoxPair(vault.box_secret).pub();
   world.random(intro.device.bytes);
-  intro.program = program_name;
+  intro.program = ledger_program;
   ledger::Row row;
   row.body = intro.to_bytes();
   ledger::Header header;

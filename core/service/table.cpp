@@ -16,6 +16,7 @@
 #include "core/service/methods/ledger/changes.hpp"
 #include "core/service/methods/ledger/examiner.hpp"
 #include "core/service/methods/ledger/ledger.hpp"
+#include "core/service/methods/ledger/replica.hpp"
 #include "core/service/methods/ledger/request.hpp"
 #include "core/service/methods/ledger/session.hpp"
 #include "core/service/methods/ledger/token.hpp"
@@ -52,6 +53,7 @@ constexpr std::array table{
     bind<&ledger_lock>("ledger.lock", to_examiner, "locks the ledger", while_locked),
     bind<&examiner_add>("examiner.add", to_examiner, "one more examiner of this device, by the printed code; for when every passphrase is lost", while_locked),
     bind<&ledger_verify>("ledger.verify", to_examiner_viewer, "checks every entry and head, and unlocked every seal; names what is damaged", while_locked),
+    bind<&replica_list>("replica.list", to_examiner_viewer, "who else holds the entries of this device, by their receipts, and what waits for earlier entries"),
     bind<&request_read>("request.read", to_examiner_kiosk, "what the ledger has from one request", own_exam),
     bind<&form_told>("form.describe", to_examiner_kiosk_viewer, "what to draw for a complaint, position by position, with what is withheld", while_locked_own_exam),
     bind<&form_write>("form.write", to_examiner_viewer, "the same form on paper, as one HTML document for A4", while_locked),

@@ -18,6 +18,15 @@ namespace limbledger::rpc {
 [[nodiscard]] ExitCode assess(const Options& options);
 // Prints the day, what is left open, or what disagrees.
 [[nodiscard]] ExitCode print_list(const Options& options);
+// The clinic's replica, which the others exchange with; answers until a signal comes.
+[[nodiscard]] ExitCode run_hub(const Options& options);
+// Makes a ledger of this device in a new folder, as one of the clinic whose hub lets it in.
+[[nodiscard]] ExitCode join_clinic(const Options& options);
+// Gives the hub what it lacks and takes what is new there; 1 where they do not hold the same at the end.
+[[nodiscard]] ExitCode exchange_with_hub(const Options& options);
+[[nodiscard]] ExitCode write_parcel_file(const Options& options);
+// 1 where the file is no whole parcel of this clinic, and nothing was taken.
+[[nodiscard]] ExitCode read_parcel_file(const Options& options);
 [[nodiscard]] ExitCode write_schemas(const Options& options);
 [[nodiscard]] ExitCode list_rules(const Options& options);
 

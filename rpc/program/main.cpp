@@ -51,6 +51,16 @@ void keep_to_ourselves() {
       return assess(options);
     case Command::clinic_list:
       return print_list(options);
+    case Command::hub:
+      return run_hub(options);
+    case Command::join:
+      return join_clinic(options);
+    case Command::exchange:
+      return exchange_with_hub(options);
+    case Command::parcel_write:
+      return write_parcel_file(options);
+    case Command::parcel_read:
+      return read_parcel_file(options);
   }
   return ExitCode::usage;
 }

@@ -3,6 +3,7 @@
 #include "core/store/sqlite.hpp"
 #include "rpc/access/calibrate.hpp"
 #include "rpc/program/commands.hpp"
+#include "rpc/program/exchange/new_folder.hpp"
 #include "rpc/program/folder.hpp"
 #include "rpc/program/lock_file.hpp"
 #include "rpc/program/passphrase.hpp"
@@ -18,56 +19,11 @@ namespace {
 constexpr std::uint32_t demo_argon_passes = 2;  // opens at once; there is nothing to guess, the passphrase lies beside it
 constexpr std::uint32_t demo_argon_kib = 19 * 1024;
 
-[[nodiscard]] std::string examiner_label(const Options& options) {
-  const std::string label = options.examiner.empty() ? "examiner" : options.examiner;
-  if (label.size() > service::examiner_label_bytes_max || !wire::check_text(label, service::examiner_label_bytes_max, false).empty()) {
-    throw Problem(ExitCode::usage, "--examiner: longer than 24 bytes, or not on one line\n  what to do: give a short name");
-  }
-  return label;
-}
-
 [[nodiscard]] service::LedgerKind kind_of(const Options& options) {
   if (options.demonstration) {
     return service::LedgerKind::demonstration;
   }
   return options.practice ? service::LedgerKind::practice : service::LedgerKind::clinic;
-}
-
-[[nodiscard]] std::string new_passphrase(const Options& options, ledger::World& world) {
-  if (options.demonstration) {
-    return "demonstration " + new_incident(world);
-  }
-  if (!options.passphrase_fd) {
-    return ask_new_passphrase();
-  }
-  std::string passphrase = read_passphrase(*options.passphrase_fd);
-  check_new_passphrase(passphrase);
-  return passphrase;
-}
-
-// The ledger is made in memory, where its clinic's name comes to be, and goes to the disk in one transaction.
-void write_store(const Folder& folder, store::MemoryStore& made_in, const model::ClinicId& clinic) {
-  store::SqliteOptions how;
-  how.clinic = clinic;
-  const auto store = store::SqliteStore::open(folder.ledger(), how);
-  if (!store) {
-    throw problem_of(store.error(), folder.ledger());
-  }
-  const auto heads = made_in.heads();
-  if (!heads) {
-    throw problem_of(heads.error(), folder.ledger());
-  }
-  std::vector<ledger::Row> rows;
-  for (const ledger::Head& head : heads->newest) {
-    const auto chain = made_in.read(head.replica, 1, head.seq, head.seq);
-    if (!chain) {
-      throw problem_of(chain.error(), folder.ledger());
-    }
-    rows.insert(rows.end(), chain->begin(), chain->end());
-  }
-  if (const auto written = (*store)->append(rows, heads->newest, heads->meta); !written) {
-    throw problem_of(written.error(), folder.ledger());
-  }
 }
 
 [[nodiscard]] std::string milliseconds(std::int64_t us) {
@@ -96,6 +52,50 @@ void print_made(const Options& options, const Folder& folder, const service::Mad
 }
 
 }  // namespace
+
+std::string examiner_label(const Options& options) {
+  const std::string label = options.examiner.empty() ? "examiner" : options.examiner;
+  if (label.size() > service::examiner_label_bytes_max || !wire::check_text(label, service::examiner_label_bytes_max, false).empty()) {
+    throw Problem(ExitCode::usage, "--examiner: longer than 24 bytes, or not on one line\n  what to do: give a short name");
+  }
+  return label;
+}
+
+std::string new_passphrase(const Options& options, ledger::World& world) {
+  if (options.demonstration) {
+    return "demonstration " + new_incident(world);
+  }
+  if (!options.passphrase_fd) {
+    return ask_new_passphrase();
+  }
+  std::string passphrase = read_passphrase(*options.passphrase_fd);
+  check_new_passphrase(passphrase);
+  return passphrase;
+}
+
+void write_store(const Folder& folder, store::MemoryStore& made_in, const model::ClinicId& clinic) {
+  store::SqliteOptions how;
+  how.clinic = clinic;
+  const auto store = store::SqliteStore::open(folder.ledger(), how);
+  if (!store) {
+    throw problem_of(store.error(), folder.ledger());
+  }
+  const auto heads = made_in.heads();
+  if (!heads) {
+    throw problem_of(heads.error(), folder.ledger());
+  }
+  std::vector<ledger::Row> rows;
+  for (const ledger::Head& head : heads->newest) {
+    const auto chain = made_in.read(head.replica, 1, head.seq, head.seq);
+    if (!chain) {
+      throw problem_of(chain.error(), folder.ledger());
+    }
+    rows.insert(rows.end(), chain->begin(), chain->end());
+  }
+  if (const auto written = (*store)->append(rows, heads->newest, heads->meta); !written) {
+    throw problem_of(written.error(), folder.ledger());
+  }
+}
 
 ExitCode make_new_ledger(const Options& options) {
   MachineWorld world;

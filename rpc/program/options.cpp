@@ -4,6 +4,7 @@
 #include "core/service/call.hpp"
 #include "core/service/methods/ledger/session.hpp"
 #include "rpc/access/scope.hpp"
+#include "rpc/program/exchange/exchange_options.hpp"
 #include "rpc/program/problem.hpp"
 
 #include <CLI/CLI.hpp>
@@ -241,6 +242,7 @@ std::optional<Options> read_options(int count, const char* const* words, int& ex
   add_serve(app, options);
   add_token(app, options);
   add_lists(app, options);
+  add_exchange(app, options);
   add_others(app, options);
   try {
     app.parse(count, words);

@@ -12,7 +12,7 @@
 
 namespace limbledger::rpc {
 
-enum class Command : std::uint8_t { new_ledger, serve, token, verify, schemas, rules, assess, clinic_list };
+enum class Command : std::uint8_t { new_ledger, serve, token, verify, schemas, rules, assess, clinic_list, hub, join, exchange, parcel_write, parcel_read };
 enum class ClinicList : std::uint8_t { day, loops, conflicts };
 enum class TokenDeed : std::uint8_t { make, list, end };
 
@@ -46,6 +46,13 @@ struct Options {
   bool json = false;
   ClinicList list{};
   std::string day;                         // of a list; empty: today
+  std::string with;                    // of exchange and join: where the hub answers, as https://HOST:PORT
+  std::string address = "0.0.0.0";     // of the hub: its own address that it answers at
+  std::uint16_t hub_port = 0;          // 0: any that is free
+  bool enrols = false;                 // the hub lets one new device in
+  std::optional<int> code_fd;          // where the recovery code comes from
+  bool cut_too = false;                // of a parcel that was cut short, what is whole
+  std::string holder;                  // whose receipt says what a parcel can leave out; empty: all
   std::vector<std::string> confirmed;  // codes of questions that were asked back and answered
 };
 

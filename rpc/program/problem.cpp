@@ -35,6 +35,10 @@ Problem problem_of(const wire::Refusal& refusal, std::string_view where) {
     if (!fault.got.empty()) {
       text += "; got: " + fault.got;
     }
+    // Of a parcel: chunk and entry.
+    for (const wire::FaultParam& param : fault.code.starts_with("parcel.") ? fault.params : std::vector<wire::FaultParam>()) {
+      text += "; " + param.name + " " + param.json;
+    }
     text += " (" + fault.code + ")";
     if (row != nullptr && !row->hint.empty()) {
       text += "\n  what to do: " + std::string(row->hint);

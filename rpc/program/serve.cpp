@@ -5,15 +5,12 @@
 #include "rpc/emit/openrpc.hpp"
 #include "rpc/program/commands.hpp"
 #include "rpc/program/examples/examples.hpp"
+#include "rpc/program/exchange/stop_signals.hpp"
 #include "rpc/program/logging.hpp"
 #include "rpc/program/opened.hpp"
 #include "rpc/program/network/serve_http.hpp"
 #include "rpc/protocol/envelope.hpp"
 #include "rpc/transport/stdio.hpp"
-
-#include <signal.h>
-#include <sys/signalfd.h>
-#include <unistd.h>
 
 #include <chrono>
 #include <condition_variable>
@@ -26,32 +23,6 @@ namespace limbledger::rpc {
 namespace {
 
 constexpr int read_ahead_after_ms = 100;
-
-// The signals that ask the program to stop, as a descriptor that becomes readable.
-class StopSignals {
- public:
-  StopSignals() {
-    sigset_t set;
-    ::sigemptyset(&set);
-    for (const int one : {SIGTERM, SIGINT, SIGHUP}) {
-      ::sigaddset(&set, one);
-    }
-    ::sigprocmask(SIG_BLOCK, &set, nullptr);
-    ::signal(SIGPIPE, SIG_IGN);
-    descriptor_ = ::signalfd(-1, &set, SFD_CLOEXEC | SFD_NONBLOCK);
-    if (descriptor_ < 0) {
-      throw Problem(ExitCode::internal, "signals cannot be waited for\n  what to do: try again");
-    }
-  }
-  ~StopSignals() { ::close(descriptor_); }
-  StopSignals(const StopSignals&) = delete;
-  StopSignals& operator=(const StopSignals&) = delete;
-
-  [[nodiscard]] int descriptor() const { return descriptor_; }
-
- private:
-  int descriptor_ = -1;
-};
 
 [[nodiscard]] std::string_view name_of(StdioEnd end) {
   switch (end) {

@@ -40,6 +40,9 @@ void print_damage(const wire::Document& document, const wire::Node& damage) {
   if (replicas != nullptr) {
     std::cout << "replicas  " << (replicas->kind == wire::NodeKind::list ? std::to_string(replicas->count) : std::string(replicas->raw)) << "\n";
   }
+  if (const std::string unread = raw_member(document, root, "unread"); !unread.empty()) {
+    std::cout << "unread    " << unread << ", of kinds that only a newer edition knows: checked, kept and passed on\n";
+  }
   if (bad) {
     print_damage(document, *damage);
     if (const std::string more = raw_member(document, root, "unlisted"); !more.empty()) {

@@ -95,6 +95,7 @@ const std::vector<Library>& libraries() {
       {"simdjson.h", {"core/wire/read.cpp", "core/wire/parse.cpp"}},
       {"boost/asio/", {"rpc/transport/"}},
       {"boost/beast/", {"rpc/transport/"}},
+      {"openssl/", {"rpc/transport/"}},
       {"sodium.h", {"core/ledger/", "rpc/access/token.cpp"}},
       {"sodium/", {"core/ledger/"}},
       {"sqlite3.h", {"core/store/"}},

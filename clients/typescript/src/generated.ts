@@ -115,6 +115,7 @@ export type LoopWord =
   | 'referral_past_day'
   | 'review_overdue'
   | 'third_visit_without_impression';
+export type HolderLevel = 'held' | 'opened' | 'witnessed';
 export type TokenState = 'good' | 'waiting' | 'expired' | 'ended';
 export type OpenedBy = 'passphrase' | 'printed_code';
 export type RequestState = 'recorded' | 'unknown';
@@ -1679,6 +1680,25 @@ export interface Here {
   what: Name;
   there: YesNo;
 }
+export interface HolderReplica {
+  replica: Id;
+  /**
+   * entries of this device that it has said to have on its disk, from the first on
+   */
+  held: number;
+  /**
+   * entries written here after those
+   */
+  not_held: number;
+  /**
+   * witnessed: the hub has written down what it holds
+   */
+  level: HolderLevel;
+  /**
+   * by the clock of who holds them (an instant in UTC such as 2026-11-24T10:15:00.000Z)
+   */
+  at: Instant;
+}
 export interface LetterReply {
   letter: Letter;
   text: string;
@@ -1885,6 +1905,27 @@ export interface PlanRecordResult {
   repeat?: boolean;
   open_loops?: PlanItem[];
 }
+export interface ReplicaListResult {
+  replica: Id;
+  hub: boolean;
+  /**
+   * who has given a receipt for entries of this device; none: they are here alone
+   */
+  holders?: HolderReplica[];
+  /**
+   * entries that came before what stands before them: kept, not yet read
+   */
+  waiting?: WaitingEntries[];
+}
+export interface WaitingEntries {
+  replica: Id;
+  first: number;
+  entries: number;
+  /**
+   * the newest of its entries that are held; what is between it and first is missing, perhaps on an earlier stick
+   */
+  held_to: number;
+}
 export interface RequestReadResult {
   state: RequestState;
   object?: Id;
@@ -1993,6 +2034,7 @@ export interface VerifyResult {
   damage?: DamagedEntry[];
   unlisted?: number;
   vouched_to?: VouchedHead[];
+  unread?: number;
 }
 export interface VouchedHead {
   replica: Id;
@@ -2062,6 +2104,7 @@ export interface ExaminerAddParams {
 export interface LedgerVerifyParams {
   from?: number;
 }
+export interface ReplicaListParams {}
 export interface RequestReadParams {
   request: RequestId;
 }
@@ -2415,6 +2458,8 @@ export interface Methods {
   'examiner.add': { params: ExaminerAddParams; result: ExaminerAddResult };
   /** checks every entry and head, and unlocked every seal; names what is damaged */
   'ledger.verify': { params: LedgerVerifyParams; result: VerifyResult };
+  /** who else holds the entries of this device, by their receipts, and what waits for earlier entries */
+  'replica.list': { params: ReplicaListParams; result: ReplicaListResult };
   /** what the ledger has from one request */
   'request.read': { params: RequestReadParams; result: RequestReadResult };
   /** what to draw for a complaint, position by position, with what is withheld */
@@ -2550,8 +2595,12 @@ export const faults = {
   'alert.unknown': { number: 8, retry: false, hint: "use an alert and side of exam.assess" },
   /** the person said no to sending this on */
   'consent.send': { number: 2, retry: false, hint: "print it for the person's own hand, after asking: send it again with confirmed" },
+  /** the hub lets no new device in now, or another one is being let in */
+  'enrol.closed': { number: 1, retry: true, hint: "start the hub with --enrol, and begin again" },
   /** what this device shows is not what it promised, or the clinic is another */
   'enrol.code': { number: 9, retry: false, hint: "start the enrolment anew, with both screens side by side" },
+  /** somebody at the hub has said no */
+  'enrol.refused': { number: 6, retry: false, hint: "where the digits differed, somebody stands between: use another network, such as a cable" },
   /** an entry is not of the ledger's format */
   'entry.format': { number: 9, retry: false, hint: "run verify; keep the file and a copy of it" },
   /** entries are missing before this one */
@@ -2594,10 +2643,16 @@ export const faults = {
   'examiner.taken': { number: 1, retry: false, hint: "choose another name, such as the same with the year" },
   /** no examiner has this id or label here */
   'examiner.unknown': { number: 8, retry: false, hint: "use the id that health.check or the program shows" },
+  /** what answered is no hub, or could not take the message */
+  'exchange.carrier': { number: 9, retry: true, hint: "give the address that the hub prints, and try again" },
   /** this message is of another clinic, or of another connection */
   'exchange.foreign': { number: 9, retry: false, hint: "call a replica of this clinic" },
+  /** another device answers at this address than the hub that this one was enrolled by */
+  'exchange.key': { number: 9, retry: false, hint: "give the hub's own address; nothing was sent to the other one" },
   /** this is not the message of an exchange that comes now */
   'exchange.message': { number: -32600, retry: false, hint: "start the exchange anew, from its first message" },
+  /** this device knows no hub: it was not enrolled by one */
+  'exchange.no_hub': { number: 1, retry: false, hint: "let the other devices join this clinic and call this one; or join theirs in a new folder" },
   /** a practice ledger exchanges with none, and a demonstration only with its like */
   'exchange.purpose': { number: 1, retry: false, hint: "use a ledger of the same purpose" },
   /** a receipt does not hold */
@@ -2704,10 +2759,18 @@ export const faults = {
   'params.unknown_word': { number: -32602, retry: false, hint: "use one of the words listed" },
   /** the value has the wrong type or form */
   'params.wrong_type': { number: -32602, retry: false, hint: "send what was expected" },
+  /** bytes of the parcel were changed after it was written */
+  'parcel.changed': { number: 9, retry: false, hint: "copy it again from where it came, or have it written again; nothing of it was taken" },
   /** the parcel ends too early */
   'parcel.cut_short': { number: 9, retry: true, hint: "copy it again from where it came" },
   /** the parcel belongs to another clinic */
   'parcel.foreign': { number: 9, retry: false, hint: "use a parcel of this clinic" },
+  /** this is no parcel, or one of a newer edition */
+  'parcel.format': { number: 9, retry: false, hint: "choose the file that parcel write made; or update this program" },
+  /** the parcel is sealed to a key that this device does not hold, or its beginning was changed */
+  'parcel.key': { number: 9, retry: false, hint: "exchange with the clinic first, or have the parcel written again" },
+  /** the parcel's medium cannot be read or written */
+  'parcel.unreadable': { number: 5, retry: true, hint: "put the stick in again, or take another one" },
   /** the passphrase is too short */
   'passphrase.short': { number: 1, retry: false, hint: "choose a longer one, such as four words that do not belong together" },
   /** this does not name the person of the exam */

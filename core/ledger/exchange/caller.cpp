@@ -9,15 +9,8 @@ namespace {
 
 constexpr std::size_t rounds_max = 4;  // of asking and giving: one does both, the next fetches what the other wrote about it
 
-void add_taken(Taken& to, const Taken& more) {
-  to.entries += more.entries;
-  to.known += more.known;
-  to.parked += more.parked;
-  to.turned_away += more.turned_away;
-  to.own_came_back = to.own_came_back || more.own_came_back;
-}
+}  // namespace
 
-// Chains with orders go first: what comes after them is then enrolled where it arrives.
 Result<std::vector<model::ReplicaId>> chains_to_give(LogStore& store) {
   const auto orders = stored_orders(store);
   const auto leaves = leaves_of(store);
@@ -38,8 +31,6 @@ Result<std::vector<model::ReplicaId>> chains_to_give(LogStore& store) {
   }
   return out;
 }
-
-}  // namespace
 
 Caller::Caller(Member member, const Exporter& exporter, std::size_t budget) : member_(member), exporter_(exporter), budget_(budget) {}
 

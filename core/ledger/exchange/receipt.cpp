@@ -1,6 +1,7 @@
 #include "core/ledger/exchange/receipt.hpp"
 
 #include "core/ledger/exchange/take.hpp"
+#include "core/ledger/trust/witness.hpp"
 
 #include <algorithm>
 
@@ -90,6 +91,8 @@ Result<Receipt> make_receipt(Member& member, const model::DeviceId& to, ReceiptL
   return out;
 }
 
+std::string receipt_name(const model::ReplicaId& holder) { return std::string(receipt_prefix) + holder.to_text(); }
+
 Result<void> keep_receipt(Member& member, const Receipt& receipt) {
   const auto holder = stored_intro(member.store, member.clinic, receipt.holder);
   if (!holder) {
@@ -99,9 +102,67 @@ Result<void> keep_receipt(Member& member, const Receipt& receipt) {
     return good;
   }
   Meta meta;
-  meta[std::string(receipt_prefix) + receipt.holder.to_text()] = receipt.to_bytes();
+  meta[receipt_name(receipt.holder)] = receipt.to_bytes();
   return member.store.append({}, {}, meta);
 }
+
+namespace {
+
+constexpr std::uint64_t witness_page = 256;
+constexpr int witness_pages_max = 16;  // back from the end of the hub's chain
+
+// The ends of the chains of those that orders make a hub.
+Result<std::vector<Head>> hubs_here(Member& member, const Heads& heads) {
+  const auto trust = stored_trust(member.store, member.clinic);
+  if (!trust) {
+    return trust.error();
+  }
+  const auto find = [&member](const model::ReplicaId& replica) { return stored_intro(member.store, member.clinic, replica); };
+  std::vector<Head> out;
+  for (const Head& head : heads.newest) {
+    if (head.replica != member.replica() && (roles_of_replica(*trust, member.clinic, head.replica, find) & roles::hub) != 0) {
+      out.push_back(head);
+    }
+  }
+  return out;
+}
+
+// What a hub's newest witness says of the own chain.
+Result<HeldElsewhere> witnessed_by(Member& member, const Head& hub) {
+  HeldElsewhere out;
+  out.holder = hub.replica;
+  std::uint64_t to = hub.seq;
+  for (int page = 0; page < witness_pages_max && to != 0; ++page) {
+    const std::uint64_t from = to > witness_page ? to - witness_page + 1 : 1;
+    const auto rows = member.store.read(hub.replica, from, to, SIZE_MAX >> 1U);
+    if (!rows) {
+      return rows.error();
+    }
+    for (auto row = rows->rbegin(); row != rows->rend(); ++row) {
+      const auto header = Header::from_bytes(row->header);
+      const auto body = header && header->kind == Kind::witness && row->state == RowState::whole ? WitnessBody::from_bytes(row->body) : Result<WitnessBody>(wire::Fault("entry.format", ""));
+      if (!body) {
+        continue;
+      }
+      for (const Place& place : body->heads) {
+        const auto here = place.replica == member.replica() ? holds(member.store, have_row(place)) : Result<bool>(false);
+        if (!here) {
+          return here.error();
+        }
+        if (*here && place.seq > out.held) {
+          out.held = place.seq;
+          out.level = ReceiptLevel::witnessed;
+          out.wall_ms = header->stamp.ms;
+        }
+      }
+      return out;
+    }
+    to = from - 1;
+  }
+  return out;
+}
+
+}  // namespace
 
 Result<std::vector<HeldElsewhere>> held_elsewhere(Member& member) {
   const auto heads = member.store.heads();
@@ -140,6 +201,26 @@ Result<std::vector<HeldElsewhere>> held_elsewhere(Member& member) {
     }
     one.not_held = own_seq - std::min(one.held, own_seq);
     out.push_back(one);
+  }
+  // By stick no receipt comes, but the hub's witnesses do.
+  const auto hubs = hubs_here(member, *heads);
+  if (!hubs) {
+    return hubs.error();
+  }
+  for (const Head& hub : *hubs) {
+    const auto said = witnessed_by(member, hub);
+    if (!said) {
+      return said.error();
+    }
+    auto known = std::find_if(out.begin(), out.end(), [&hub](const HeldElsewhere& one) { return one.holder == hub.replica; });
+    if (said->held == 0 || (known != out.end() && known->held >= said->held)) {
+      continue;
+    }
+    if (known == out.end()) {
+      known = out.insert(out.end(), *said);
+    }
+    *known = *said;
+    known->not_held = own_seq - std::min(said->held, own_seq);
   }
   return out;
 }

@@ -6,6 +6,7 @@
 #include "core/ledger/exchange/have.hpp"
 #include "core/ledger/log/plain.hpp"
 
+#include <string>
 #include <vector>
 
 namespace limbledger::ledger {
@@ -30,6 +31,9 @@ struct Receipt {
   [[nodiscard]] static Result<Receipt> from_bytes(View bytes);
 };
 
+// Under which name beside the log the newest of a holder is kept.
+[[nodiscard]] std::string receipt_name(const model::ReplicaId& holder);
+
 void sign_receipt(const SignKey& holder_key, const model::ClinicId& clinic, Receipt& receipt);
 // Fault exchange.receipt.
 [[nodiscard]] Result<void> verify_receipt(const model::ClinicId& clinic, const PublicKey& holder_pub, const Receipt& receipt);
@@ -45,7 +49,8 @@ struct HeldElsewhere {
   ReceiptLevel level = ReceiptLevel::held;
   std::int64_t wall_ms = 0;  // by the holder's clock
 };
-// Checked again: signature, holder, and that the entry named is on the own chain.
+// Checked again: signature, holder, and that the entry named is on the own chain. What a hub's newest witness says counts as well: it
+// comes by stick too.
 [[nodiscard]] Result<std::vector<HeldElsewhere>> held_elsewhere(Member& member);
 // Checks and keeps it; one that says less than the one kept before is kept all the same, and shows.
 [[nodiscard]] Result<void> keep_receipt(Member& member, const Receipt& receipt);

@@ -91,6 +91,9 @@ class Answerer {
   Taken taken_;
 };
 
+// All chains held, those with orders first: what comes after them is then enrolled where it arrives.
+[[nodiscard]] Result<std::vector<model::ReplicaId>> chains_to_give(LogStore& store);
+
 // A hub writes down the heads it holds, where they are others than at its last witness; other replicas write nothing.
 [[nodiscard]] Result<void> witness_if_hub(Member& member);
 

@@ -22,6 +22,13 @@ struct Taken {
   // under this replica, also after a restart.
   bool own_came_back = false;
 };
+inline void add_taken(Taken& to, const Taken& more) {
+  to.entries += more.entries;
+  to.known += more.known;
+  to.parked += more.parked;
+  to.turned_away += more.turned_away;
+  to.own_came_back = to.own_came_back || more.own_came_back;
+}
 
 // Faults: entry.* with the place, exchange.purpose (demonstration and clinic do not mix), ledger.none (no own chain yet), and the
 // store's own.

@@ -150,6 +150,14 @@ void Records::changed(std::span<const Opened> operations) {
   }
 }
 
+void Records::forget(std::span<const model::ObjectId> objects) {
+  for (const model::ObjectId& object : objects) {
+    exams_.erase(model::ExamId{object.bytes});
+    persons_.erase(model::PersonId{object.bytes});
+    listed_.erase(object);
+  }
+}
+
 Result<void> Records::refresh_lists() {
   std::vector<std::pair<model::ObjectId, std::string>> rows;
   for (const auto& [id, object] : log_.index().objects) {

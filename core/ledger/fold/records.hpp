@@ -55,6 +55,8 @@ class Records {
 
   // To be called with what was appended or taken.
   void changed(std::span<const Opened> operations);
+  // To be called with what an exchange changed: folded anew when it is next asked for.
+  void forget(std::span<const model::ObjectId> objects);
   // The index with every list row in place, written beside the log.
   [[nodiscard]] Result<void> save();
 

@@ -16,6 +16,8 @@ class SignKey {
   explicit SignKey(const Secret32& seed);
   [[nodiscard]] const PublicKey& pub() const { return pub_; }
   [[nodiscard]] Signature sign(View message) const;
+  // For the carrier of an exchange, which proves this same key to the other side.
+  [[nodiscard]] Secret32 seed() const { return Secret32(expanded_.view().first(32)); }
 
  private:
   Secret<64> expanded_;

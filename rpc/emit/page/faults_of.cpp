@@ -27,6 +27,7 @@ constexpr std::array own_faults{
     OwnFaults{"ledger.unlock", "ledger.passphrase ledger.wait examiner.unknown value.empty"},
     OwnFaults{"examiner.add", "ledger.passphrase ledger.wait examiner.taken passphrase.short limit.text ledger.read_only"},
     OwnFaults{"ledger.verify", "entry.gap"},
+    OwnFaults{"replica.list", "entry.gap"},
     OwnFaults{"form.describe", "exam.unknown language.not_reviewed ledger.locked"},
     OwnFaults{"exam.open exam.amend", "place.unknown person.unknown person.mismatch exam.not_reviewed value.empty value.date_order value.unusual token.scope"},
     OwnFaults{"exam.amend consent.record exam.move", "finding.stale"},

@@ -68,6 +68,7 @@ std::span<const Line> example_talk() {
       {"changes.read", "what changed since, or within half a minute from now", R"({"cursor":"@cursor","wait_ms":30000})", {}},
       {"document.assess", "an exam that stands in no ledger", R"({"document":{"format":"limbledger-exam/1","as_of":"2026-11-24","person":{"birth":{"date":"1971"},"sex":"female","norm_sex":"female"},"exam":{"complaint":"chronic_knee","setting":"primary_care"},"findings":[{"item":"knee.flexion_passive","side":"left","value":{"kind":"angle","toward_deg":118},"instrument":"goniometer_long","position":"supine"}]},"only":["motion.norm"]})", {}},
       {"ledger.verify", "every entry holds", R"({})", {}},
+      {"replica.list", "nobody else holds these entries yet", R"({})", {}},
       {"ledger.lock", "on purpose", R"({})", {}},
       {"examiner.add", "by the printed code, where every passphrase is lost", R"({"code":"@code","examiner":"Amina Invented 2026","passphrase":"another four words here"})", {}},
       {"ledger.unlock", "by the examiner who was added", R"({"examiner":"Amina Invented 2026","passphrase":"another four words here"})", {}},

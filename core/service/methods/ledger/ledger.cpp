@@ -33,6 +33,9 @@ Result<VerifyResult> ledger_verify(Context& context, const VerifyParams& params)
   if (const std::size_t unlisted = verification->damage.size() - result.damage.size(); unlisted != 0) {
     result.unlisted = counted(unlisted);
   }
+  if (verification->other_kinds != 0) {
+    result.unread = counted(verification->other_kinds);
+  }
   for (const ledger::Head& head : verification->vouched_to) {
     result.vouched_to.push_back({head.replica, counted(head.seq), ledger::entry_id(head.hash)});
   }

@@ -35,8 +35,9 @@ struct VerifyResult {
   std::vector<DamagedEntry> damage;                          // 1000 at most
   std::optional<wire::Count<0, 9007199254740991>> unlisted;  // damage before `from` or beyond the thousand
   std::vector<VouchedHead> vouched_to;
+  std::optional<wire::Count<0, 9007199254740991>> unread;  // of kinds that only a newer edition knows: checked, kept and passed on
 };
-BOOST_DESCRIBE_STRUCT(VerifyResult, (), (entries, opened, replicas, damage, unlisted, vouched_to))
+BOOST_DESCRIBE_STRUCT(VerifyResult, (), (entries, opened, replicas, damage, unlisted, vouched_to, unread))
 // Scope E V.
 [[nodiscard]] Result<VerifyResult> ledger_verify(Context& context, const VerifyParams& params);
 

@@ -1,0 +1,174 @@
+// The door by which a ledger exchanges, from enrolment on, with methods called on both sides as a front end calls them: what was
+// recorded on one shows on the other, while it is open and while it is locked. Logic tests of our own rules.
+#include "core/service/exchange/enrolment.hpp"
+#include "tests/unit/service/desk_fixture.hpp"
+
+namespace limbledger::service::test {
+
+namespace {
+
+constexpr std::string_view joined_passphrase = "seven other invented words here";
+
+struct Joined {
+  store::MemoryStore store;
+  FixedWorld world{9};
+  std::unique_ptr<Desk> desk;
+  std::unique_ptr<ExchangeDoor> door;
+};
+
+void join_to(ExchangeDoor& hub, std::string_view code, Joined& device) {
+  auto admitting = Admitting::begin(hub, code);
+  REQUIRE(admitting.has_value());
+  auto joining = Joining::begin(device.world);
+  REQUIRE(joining.has_value());
+  const auto card = (*admitting)->answer((*joining)->commit());
+  REQUIRE(card.has_value());
+  const auto own = (*joining)->show(*card);
+  REQUIRE(own.has_value());
+  CHECK((*joining)->clinic_device_key() == hub.key());
+  REQUIRE((*admitting)->answer(*own).has_value());
+  CHECK((*admitting)->digits() == (*joining)->digits());
+  CHECK((*admitting)->digits().size() == 6);
+  const auto welcome = (*admitting)->welcome();
+  REQUIRE(welcome.has_value());
+  NewLedger wanted;
+  wanted.examiner_label = "Second Examiner";
+  wanted.passphrase = joined_passphrase;
+  wanted.argon_passes = 1;
+  wanted.argon_kib = 8;
+  const auto made = (*joining)->finish(device.store, *welcome, wanted);
+  REQUIRE(made.has_value());
+  auto desk = Desk::open(device.store, device.world, *reference::built_in_edition(), made->keyring);
+  REQUIRE(desk.has_value());
+  device.desk = std::move(*desk);
+  REQUIRE(device.desk->unlock({}, joined_passphrase).has_value());
+  auto door = ExchangeDoor::open(*device.desk);
+  REQUIRE(door.has_value());
+  device.door = std::move(*door);
+  CHECK(device.door->replica() == (*admitting)->newcomer());
+  CHECK(*device.door->hub_key() == hub.key());
+}
+
+ExchangeState meet(ExchangeDoor& calls, ExchangeDoor& answers) {
+  Exporter shared{};
+  shared.fill(5);
+  const auto calling = calls.calling(shared);
+  const auto answering = answers.answering(shared);
+  while (true) {
+    const auto message = calling->next();
+    REQUIRE(message.has_value());
+    if (!*message) {
+      return calling->state();
+    }
+    const auto answer = answering->answer(**message);
+    REQUIRE(answer.has_value());
+    REQUIRE(calling->receive(*answer).has_value());
+  }
+}
+
+std::string register_somebody(Desk& desk, unsigned number, const std::string& name) {
+  const auto made = call(desk, "person.register", R"({"names":[{"text":")" + name + R"("}],"sex":"female","request":")" + request_id(number) + R"("})");
+  REQUIRE_MESSAGE(made.has_value(), codes_of(made));
+  return at(*made, "/person/person");
+}
+
+}  // namespace
+
+TEST_CASE("a device that joined reads what the hub wrote and gives what it writes, open or locked") {
+  DeskFixture clinic;
+  auto hub = ExchangeDoor::open(*clinic.desk);
+  REQUIRE(hub.has_value());
+  Joined tablet;
+  join_to(**hub, clinic.made.recovery_code, tablet);
+  CHECK(*(*hub)->is_hub());
+  CHECK_FALSE(*tablet.door->is_hub());
+
+  const std::string there = register_somebody(*clinic.desk, 11, "Invented Hubward");
+  const std::string here = register_somebody(*tablet.desk, 12, "Invented Tabletward");
+  // Both lists were looked at before: what comes in changes them.
+  CHECK(at(*call(*clinic.desk, "person.find", "{}"), "/people/1").empty());
+  const ExchangeState done = meet(*tablet.door, **hub);
+  CHECK(done.is_same);
+  CHECK(done.given > 0);
+  CHECK(done.taken > 0);
+  CHECK(call(*tablet.desk, "person.read", R"({"person":")" + there + R"("})").has_value());
+  CHECK(call(*clinic.desk, "person.read", R"({"person":")" + here + R"("})").has_value());
+  CHECK_FALSE(at(*call(*clinic.desk, "person.find", "{}"), "/people/1").empty());
+  const auto held = tablet.door->held_elsewhere();
+  REQUIRE(held->size() == 1);
+  CHECK(held->front().holder == (*hub)->replica());
+  CHECK(held->front().not_held == 0);
+  CHECK(held->front().level == "witnessed");
+
+  const auto list = call(*tablet.desk, "replica.list", "{}");
+  REQUIRE_MESSAGE(list.has_value(), codes_of(list));
+  CHECK(at(*list, "/replica") == tablet.door->replica().to_text());
+  CHECK(at(*list, "/hub") == "false");
+  CHECK(at(*list, "/holders/0/replica") == (*hub)->replica().to_text());
+  CHECK(at(*list, "/holders/0/not_held") == "0");
+  CHECK(at(*list, "/holders/0/level") == "witnessed");
+  CHECK(at(*call(*clinic.desk, "replica.list", "{}"), "/hub") == "true");
+
+  // The hub is locked: it takes all the same, and shows it once it is open again.
+  clinic.desk->lock();
+  const std::string later = register_somebody(*tablet.desk, 13, "Invented Later");
+  CHECK(meet(*tablet.door, **hub).is_same);
+  CHECK(meet(*tablet.door, **hub).calls == 1);
+  clinic.unlock();
+  CHECK(call(*clinic.desk, "person.read", R"({"person":")" + later + R"("})").has_value());
+  CHECK(at(*call(*clinic.desk, "ledger.verify", "{}"), "/damage/0").empty());
+  // And it goes on writing where its witnesses stand.
+  register_somebody(*clinic.desk, 14, "Invented After");
+  CHECK(meet(*tablet.door, **hub).is_same);
+}
+
+TEST_CASE("who holds another clinic's code, or none, lets nobody in; a practice ledger lets nobody in at all") {
+  DeskFixture clinic;
+  DeskFixture other(LedgerKind::clinic, 2);
+  auto hub = ExchangeDoor::open(*clinic.desk);
+  REQUIRE(hub.has_value());
+  const auto code_of_fault = [](const auto& refused) { return refused ? std::string("answered") : refused.error().faults.front().code + refused.error().faults.front().path; };
+  CHECK(code_of_fault(Admitting::begin(**hub, other.made.recovery_code)) == "ledger.passphrase/code");
+  CHECK(code_of_fault(Admitting::begin(**hub, "no code")) == "ledger.passphrase/code");
+  clinic.desk->lock();
+  CHECK(code_of_fault(Admitting::begin(**hub, clinic.made.recovery_code)) == "ledger.locked");
+  CHECK(code_of_fault(ExchangeDoor::open(*clinic.desk)) == "ledger.locked");
+  DeskFixture practice(LedgerKind::practice, 3);
+  auto door = ExchangeDoor::open(*practice.desk);
+  REQUIRE(door.has_value());
+  CHECK(code_of_fault(Admitting::begin(**door, practice.made.recovery_code)) == "exchange.purpose");
+}
+
+TEST_CASE("a parcel goes from door to door, and what it brings shows at once") {
+  DeskFixture clinic;
+  auto hub = ExchangeDoor::open(*clinic.desk);
+  REQUIRE(hub.has_value());
+  Joined tablet;
+  join_to(**hub, clinic.made.recovery_code, tablet);
+  const std::string here = register_somebody(*tablet.desk, 12, "Invented Tabletward");
+  ledger::Bytes parcel;
+  const auto written = tablet.door->write_parcel(std::nullopt, [&parcel](std::span<const std::uint8_t> bytes) {
+    parcel.insert(parcel.end(), bytes.begin(), bytes.end());
+    return Result<void>();
+  });
+  REQUIRE(written.has_value());
+  std::size_t next = 0;
+  const ReadPiece pieces = [&](bool from_start) -> Result<ledger::Bytes> {
+    next = from_start ? 0 : next;
+    const std::size_t size = std::min<std::size_t>(700, parcel.size() - next);
+    ledger::Bytes out(parcel.begin() + static_cast<std::ptrdiff_t>(next), parcel.begin() + static_cast<std::ptrdiff_t>(next + size));
+    next += size;
+    return out;
+  };
+  CHECK((*hub)->check_parcel(pieces)->entries == written->entries);
+  CHECK_FALSE(call(*clinic.desk, "person.read", R"({"person":")" + here + R"("})").has_value());
+  const auto taken = (*hub)->take_parcel(pieces, false);
+  REQUIRE(taken.has_value());
+  CHECK(taken->taken == written->entries);
+  CHECK(call(*clinic.desk, "person.read", R"({"person":")" + here + R"("})").has_value());
+  CHECK((*hub)->take_parcel(pieces, false)->taken == 0);
+  clinic.desk->lock();
+  CHECK((*hub)->take_parcel(pieces, false).has_error());
+}
+
+}  // namespace limbledger::service::test
