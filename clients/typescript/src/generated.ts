@@ -107,6 +107,7 @@ export type WhyLeft = 'no_minutes' | 'cannot' | 'pregnancy' | 'no_instrument' | 
 export type GivenScope = 'examiner' | 'kiosk' | 'viewer' | 'sync';
 export type LedgerState = 'ready' | 'locked' | 'read_only';
 export type YesNo = 'yes' | 'no';
+export type HolderLevel = 'held' | 'opened' | 'witnessed';
 export type LoopWord =
   | 'call_back'
   | 'alert_without_action'
@@ -115,7 +116,6 @@ export type LoopWord =
   | 'referral_past_day'
   | 'review_overdue'
   | 'third_visit_without_impression';
-export type HolderLevel = 'held' | 'opened' | 'witnessed';
 export type TokenState = 'good' | 'waiting' | 'expired' | 'ended';
 export type OpenedBy = 'passphrase' | 'printed_code';
 export type RequestState = 'recorded' | 'unknown';
@@ -1287,6 +1287,10 @@ export interface ListedExam {
   findings: number;
   in_conflict?: boolean;
   unseen?: boolean;
+  /**
+   * of exam.find alone: what was answered at a kiosk in this exam so that its person was asked to call the staff, also where it was changed or taken over since
+   */
+  staff_called?: Name[];
 }
 export interface ExamReadResult {
   exam: Exam;
@@ -2492,7 +2496,7 @@ export interface Methods {
   'exam.amend': { params: ExamAmendParams; result: ExamReply };
   /** one exam as it stands, with conflicts and marks */
   'exam.read': { params: ExamReadParams; result: ExamReadResult };
-  /** exams, newest first, page by page */
+  /** exams, newest first, page by page, with what called the staff at a kiosk */
   'exam.find': { params: ExamFindParams; result: ExamFindResult };
   /** consent, company, who spoke, interpreter */
   'consent.record': { params: ConsentRecordParams; result: ExamReply };
