@@ -29,6 +29,7 @@ struct KnownOtherwise {
   model::Exam exam;
   std::optional<model::Person> person;
   std::vector<model::Word> corrected;  // person.birth, person.sex, exam.person ...
+  std::vector<model::EntryId> turned{};  // findings whose side was exchanged since, in order
 };
 
 struct AssessAsk {

@@ -142,12 +142,16 @@ struct Alert {
   std::optional<bool> call_back = std::nullopt;  // came after the signature
   std::optional<std::vector<model::Word>> corrected = std::nullopt;  // what it went by, where that is no finding
   std::optional<model::AlertHandled> handled_before = std::nullopt;  // what was said of it earlier, and does not answer it now
+  std::optional<std::vector<model::AlertHandled>> handled_also = std::nullopt;  // nothing that was done or said is lost
+  std::optional<std::vector<model::Finding>> rested_on = std::nullopt;          // of one that went: as it stood then
 };
-BOOST_DESCRIBE_STRUCT(Alert, (), (alert, side, state, urgency, interrupts, because, message, meanwhile, stop, audience, sources, handled, text, call_back, corrected, handled_before))
+BOOST_DESCRIBE_STRUCT(Alert, (), (alert, side, state, urgency, interrupts, because, message, meanwhile, stop, audience, sources, handled, text, call_back, corrected, handled_before, handled_also, rested_on))
 constexpr auto notes(const Alert*) {
   return std::array{wire::Note{"call_back", "true: it was not there when the exam was signed, so the person has to be called back"},
                     wire::Note{"corrected", "of one that is withdrawn_by_correction: person.birth, person.sex, person.norm_sex, exam.person, exam.complaint, exam.side, exam.injured_on, exam.who_spoke, exam.offset_min; absent: a finding"},
-                    wire::Note{"handled_before", "what was done or said of it before; it has since been raised by other findings, became more urgent, or is of another leg or person than it was said of, and this is no answer"}};
+                    wire::Note{"handled_before", "what was done or said of it before; it has since been raised by other findings, became more urgent, or is of another leg or person than it was said of, and this is no answer"},
+                    wire::Note{"handled_also", "what else was done or said of it, and of an alert that stands inside it, oldest first"},
+                    wire::Note{"rested_on", "of one that is withdrawn_by_correction: the findings that raised it, as they stood then"}};
 }
 
 // Whom to call from this place, once an alert of class now stands unanswered.

@@ -31,6 +31,9 @@ class View {
 
   // The same exam with this finding in its slot, whatever stood there: to see what an answer would change. `base` and `instead` live longer.
   View(const View& base, const model::Finding& instead);
+  // The same exam, which keeps of what was asked, as far as two of it may stand (heard()). `base` lives longer.
+  struct Listens {};
+  View(const View& base, Listens listens);
   // The same exam without what these entries say (in order). `base` lives longer.
   View(const View& base, const std::vector<model::EntryId>& without);
 
@@ -54,8 +57,13 @@ class View {
   [[nodiscard]] Findings at(const model::Item& item, model::Side side) const;  // of this edition
   [[nodiscard]] Findings of(const model::Item& item) const {                   // of every side
     const Run& run = runs_[edition_.index(item)];
+    if (listens_ && run.count > 1) {
+      heard_.push_back(&item);
+    }
     return Findings(findings_).subspan(run.first, run.count);
   }
+  // In the order in which they were asked for, perhaps more than once.
+  [[nodiscard]] const std::vector<const model::Item*>& heard() const { return heard_; }
   [[nodiscard]] bool says_yes(std::string_view item, model::Side side) const;
   // What is special about this body; worked out when first asked for.
   [[nodiscard]] const Bodies& bodies() const { return bodies_ != nullptr ? *bodies_ : make_bodies(); }
@@ -76,6 +84,8 @@ class View {
   };
   std::vector<Run> runs_;  // of each item of the edition, in findings_
   bool may_hold_two_ = false;
+  bool listens_ = false;
+  mutable std::vector<const model::Item*> heard_;
   mutable Trails trails_;
   mutable std::unique_ptr<const Bodies> bodies_;
 };

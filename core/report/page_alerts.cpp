@@ -31,7 +31,14 @@ using model::Side;
 [[nodiscard]] std::string answer_to(const PageView& view, const interpret::Alert& alert, std::string& said_before) {
   const auto& handled = alert.handled;
   // What was done stands whatever became of the alert; that it is raised no more must not be hidden by it.
-  const std::string gone = alert.state == interpret::AlertState::withdrawn_by_correction ? enum_word(view.words, "alert_state", alert.state) + " " : std::string();
+  std::string gone = alert.state == interpret::AlertState::withdrawn_by_correction ? enum_word(view.words, "alert_state", alert.state) + " " : std::string();
+  if (alert.corrected) {
+    std::vector<std::string> what;
+    for (const model::Word& one : *alert.corrected) {
+      what.push_back(view.say("corrected." + one.text));
+    }
+    gone += view.say("page.alert_corrected", {{"what", joined(what, "; "), false, true}}) + " ";
+  }
   if (handled && handled->action) {
     return gone + view.say("page.alert_action", {{"text", handled->action->text}});
   }
@@ -49,12 +56,8 @@ using model::Side;
       return says.ends_with(".\u2069") ? says : says + ".";  // what a person ended keeps its own end
     }
   }
-  if (alert.corrected) {
-    std::vector<std::string> what;
-    for (const model::Word& one : *alert.corrected) {
-      what.push_back(view.say("corrected." + one.text));
-    }
-    return enum_word(view.words, "alert_state", alert.state) + " " + view.say("page.alert_corrected", {{"what", joined(what, "; "), false, true}});
+  if (!gone.empty()) {
+    return gone.substr(0, gone.size() - 1);
   }
   return enum_word(view.words, "alert_state", alert.state);
 }
@@ -63,6 +66,17 @@ void add_because(const PageView& view, const std::vector<model::FindingId>& find
   const std::string why = all_named(view, findings);
   if (!why.empty()) {
     section.under(view.say("page.alert_because", {{"findings", why, false, true}}) + ".");
+  }
+}
+
+// What raised it and has been told otherwise since, as it then stood.
+void add_rested_on(const PageView& view, const std::vector<model::Finding>& findings, SheetSection& section) {
+  std::vector<std::string> parts;
+  for (const model::Finding& finding : findings) {
+    parts.push_back(view.label(finding.item) + view.side_after(finding.side) + ": " + value_or_undone(view, finding));
+  }
+  if (!parts.empty()) {
+    section.under(view.say("page.alert_rested_on", {{"findings", joined(parts, "; "), false, true}}) + ".");
   }
 }
 
@@ -210,6 +224,20 @@ std::string question_text(const interpret::Question& question, const Words& word
   return words.say(question.message.text, {{"side", question.side ? side_of(words, *question.side) : std::string(), false, true}, {"items", items, false, true}});
 }
 
+void add_handled_also(const PageView& view, const interpret::Alert& alert, SheetSection& section) {
+  for (const model::AlertHandled& one : alert.handled_also.value_or(std::vector<model::AlertHandled>{})) {
+    if (!one.action && !one.reason) {
+      continue;
+    }
+    const std::string of = one.alert == alert.alert ? std::string() : flag_label(view, one.alert.text);
+    Args args{{"text", one.action ? one.action->text : one.reason->text}};
+    if (!of.empty()) {
+      args.push_back({"alert", of, false, true});
+    }
+    section.under(view.say(of.empty() ? "page.alert_also" : "page.alert_also_of", args));
+  }
+}
+
 bool referral_prompt(std::string_view statement) { return statement.starts_with("referral."); }
 
 SheetSection alerts_section(const PageView& view) {
@@ -222,11 +250,16 @@ SheetSection alerts_section(const PageView& view) {
       continue;
     }
     section.bullet(alert_text(alert, view.words) + ".");
-    add_because(view, alert.because, section);
+    if (alert.rested_on) {
+      add_rested_on(view, *alert.rested_on, section);
+    } else {
+      add_because(view, alert.because, section);
+    }
     section.under(answer_to(view, alert, planned));
     if (const auto& before = alert.handled_before; before && (before->action || before->reason)) {
       section.under(view.say("page.alert_before", {{"text", before->action ? before->action->text : before->reason->text}}));
     }
+    add_handled_also(view, alert, section);
     if (alert.call_back.value_or(false)) {
       section.under(view.say("page.call_back"));
     }

@@ -61,6 +61,8 @@ class PageView {
 // For a person's protection by the row of its danger, raised or not: "flag.nai", "alert.nai".
 [[nodiscard]] bool is_protected_danger(const PageView& view, std::string_view name);
 [[nodiscard]] bool is_hidden(const PageView& view, const interpret::Alert& alert);
+// What else was done or said of it, and of one that stands inside it.
+void add_handled_also(const PageView& view, const interpret::Alert& alert, SheetSection& section);
 [[nodiscard]] bool is_hidden_flag(const PageView& view, const interpret::Flag& flag);
 [[nodiscard]] std::string flag_label(const PageView& view, std::string_view flag);
 // Within a sentence: "pain" alone would read as what was found by a test that was not done.

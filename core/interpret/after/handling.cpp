@@ -1,5 +1,7 @@
 #include "core/interpret/after/handling.hpp"
 
+#include "core/interpret/after/told_apart.hpp"
+
 #include <algorithm>
 #include <cstddef>
 #include <cstdint>
@@ -30,7 +32,7 @@ using model::Side;
     const Raised raised = judged.flag->judge(Answers(shown), judged.side.value_or(Side::midline));
     return raised.applies != Tri::no && raised.clue.is_yes() && answered(raised);
   }
-  const std::vector<JudgedFlag> flags = judge_flags(shown);
+  const std::vector<JudgedFlag> flags = judge_flags(shown, [&](const reference::AlertRow& row) { return row.alert == judged.row->alert; });
   return std::any_of(flags.begin(), flags.end(), [&](const JudgedFlag& one) {
     return one.flag == judged.flag && one.side == judged.side && stands_as_alert(one) && answered(one.raised);
   });
@@ -137,32 +139,72 @@ using model::Side;
   return handled.corrected && std::any_of(handled.corrected->begin(), handled.corrected->end(), [&](const model::Word& one) { return one.text == what; });
 }
 
+// Worked out for the judgement, and for nobody else.
+void shorten(model::AlertHandled& handled) {
+  handled.unseen.reset();
+  handled.measured_again.reset();
+}
+
 }  // namespace
 
-// An action answers the class it was recorded for and those below it.
+// An action answers the class it was recorded for and those below it. Of what was said the last that answers stands first; the rest is
+// kept beside it.
 void take_handling(const View& view, const JudgedFlag& judged, bool gone, Alert& alert) {
   const auto& all = view.exam().alerts_handled;
   const bool rests_on_a_leg = judged.side && judged.raised.clue.because.any([](const model::Finding* finding) { return finding->side != Side::midline; });
+  std::vector<model::AlertHandled> also;
   for (const model::AlertHandled& handled : all ? *all : std::vector<model::AlertHandled>{}) {
     const bool turned = was_corrected(handled, "exam.sides");
     // What rests on no leg was turned by no exchange, and stands where it was said.
-    const bool stayed = turned && !gone && !rests_on_a_leg && handled.side;
+    const bool stayed = turned && !rests_on_a_leg && handled.side;
     const std::optional<Side> said_of = stayed ? std::optional(other_side(*handled.side)) : handled.side;
     if (handled.alert != alert.alert || said_of != alert.side) {
       continue;
     }
     const bool of_this = !was_corrected(handled, "exam.person") && !(turned && rests_on_a_leg);
     const bool answers = (alert.urgency != Urgency::now || handled.urgent) && (gone || (of_this && still_answers(view, judged, handled)));
-    auto& kept = answers ? alert.handled : alert.handled_before;
-    kept = handled;
-    kept->unseen.reset();
-    kept->measured_again.reset();
-    if (answers) {
-      alert.state = AlertState::handled;
+    if (answers || !alert.handled) {
+      auto& kept = answers ? alert.handled : alert.handled_before;
+      kept = handled;
     }
+    also.push_back(handled);
   }
   if (alert.handled) {
+    alert.state = AlertState::handled;
     alert.handled_before.reset();
+  }
+  const auto is_first = [&](const model::AlertHandled& one) { return alert.handled == one || alert.handled_before == one; };
+  also.erase(std::remove_if(also.begin(), also.end(), is_first), also.end());
+  for (auto* kept : {&alert.handled, &alert.handled_before}) {
+    if (*kept) {
+      shorten(**kept);
+    }
+  }
+  std::for_each(also.begin(), also.end(), shorten);
+  if (!also.empty()) {
+    alert.handled_also = std::move(also);
+  }
+}
+
+void take_handling_inside(const View& view, const JudgedFlag& inner, Alert& alert) {
+  const bool hidden = inner.row->protected_.value_or(false);
+  if (hidden && alert.audience != Audience::protected_) {
+    return;
+  }
+  Alert alone;
+  alone.alert = inner.row->alert;
+  alone.side = inner.side;
+  alone.urgency = inner.raised.urgency == AlertClass::now ? Urgency::now : Urgency::same_day;
+  take_handling(view, inner, false, alone);
+  std::vector<model::AlertHandled> also = alone.handled_also.value_or(std::vector<model::AlertHandled>{});
+  for (const auto* kept : {&alone.handled_before, &alone.handled}) {
+    if (*kept) {
+      also.push_back(**kept);
+    }
+  }
+  if (!also.empty()) {
+    auto& all = alert.handled_also ? *alert.handled_also : alert.handled_also.emplace();
+    all.insert(all.end(), also.begin(), also.end());
   }
 }
 

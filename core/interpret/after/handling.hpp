@@ -9,5 +9,7 @@ namespace limbledger::interpret {
 
 // `gone`: it is raised no more, and what was said of it stays beside it whatever came since.
 void take_handling(const View& view, const JudgedFlag& judged, bool gone, Alert& alert);
+// And what was done or said of one that stands inside it, and has no line of its own.
+void take_handling_inside(const View& view, const JudgedFlag& inner, Alert& alert);
 
 }  // namespace limbledger::interpret

@@ -2,6 +2,7 @@
 
 #include "core/interpret/after/handling.hpp"
 #include "core/interpret/after/meanwhile.hpp"
+#include "core/interpret/after/told_apart.hpp"
 #include "core/interpret/alerts/circumstances.hpp"
 #include "core/interpret/body.hpp"
 #include "core/interpret/params.hpp"
@@ -111,16 +112,20 @@ void keep_only_true_noes(const View& view, Clue& clue) {
   alert.handled.reset();
   alert.handled_before.reset();
   alert.corrected.reset();
+  alert.handled_also.reset();
+  alert.rested_on.reset();
   return alert;
+}
+
+[[nodiscard]] bool is_inside(const JudgedFlag& judged, const JudgedFlag& other) {
+  const auto& inside = judged.row->inside;
+  return inside && std::find(inside->begin(), inside->end(), other.row->alert) != inside->end() && stands_as_alert(other) && other.raised.hides &&
+         (!judged.side || !other.side || judged.side == other.side);
 }
 
 // Shown inside a graver one that is raised on that side, or for the person as a whole.
 [[nodiscard]] bool shown_inside(const JudgedFlag& judged, const std::vector<JudgedFlag>& all) {
-  const auto& inside = judged.row->inside;
-  return inside && std::any_of(all.begin(), all.end(), [&](const JudgedFlag& other) {
-           const bool named = std::find(inside->begin(), inside->end(), other.row->alert) != inside->end();
-           return named && stands_as_alert(other) && other.raised.hides && (!judged.side || !other.side || judged.side == other.side);
-         });
+  return std::any_of(all.begin(), all.end(), [&](const JudgedFlag& other) { return is_inside(judged, other); });
 }
 
 [[nodiscard]] Judged to_prompt(const JudgedFlag& judged) {
@@ -192,17 +197,31 @@ void fill_questions(const View& view, const std::vector<JudgedFlag>& flags, Aler
 
 // What was raised once and is no more. One that is now shown inside a graver one is not gone.
 void add_withdrawn(const View& view, const std::vector<JudgedFlag>& now, const AlertsAsk& ask, std::vector<Alert>& alerts) {
-  const auto add = [&](const model::Exam& before, const std::optional<model::Person>& person, const std::vector<model::Word>& corrected) {
+  const auto add = [&](const model::Exam& before, const std::optional<model::Person>& person, const std::vector<model::Word>& corrected,
+                       const std::vector<model::EntryId>& turned) {
     const View then(before, person, view.edition(), view.examined_on());
     const std::vector<JudgedFlag> flags = judge_flags(then);
     for (const JudgedFlag* judged : listed_alerts(flags)) {
-      const auto same = [&](const auto& name, const std::optional<Side>& side) { return name == judged->row->alert && side == judged->side; };
+      const std::optional<Side> at = side_since(*judged, turned);
+      const auto same = [&](const auto& name, const std::optional<Side>& side) { return name == judged->row->alert && side == at; };
       const bool stands = std::any_of(now.begin(), now.end(), [&](const JudgedFlag& one) { return stands_as_alert(one) && same(one.row->alert, one.side); });
       const bool named = std::any_of(alerts.begin(), alerts.end(), [&](const Alert& one) { return same(one.alert, one.side); });
       if (stands || named) {
         continue;
       }
       Alert alert = to_alert(then, *judged, ask.place);
+      alert.side = at;
+      alert.rested_on.emplace();
+      for (const model::Finding* finding : judged->raised.clue.because.written()) {
+        const model::Item* item = view.edition().item(finding->item);
+        if (!is_protected(*judged) && item != nullptr && item->protected_.value_or(false)) {
+          continue;
+        }
+        alert.rested_on->push_back(*finding);
+        model::Finding& kept = alert.rested_on->back();
+        const bool other = kept.entry && std::binary_search(turned.begin(), turned.end(), *kept.entry);
+        kept.side = other ? other_side(kept.side) : kept.side;
+      }
       take_handling(view, *judged, true, alert);
       alert.state = AlertState::withdrawn_by_correction;
       alert.interrupts = false;
@@ -213,88 +232,10 @@ void add_withdrawn(const View& view, const std::vector<JudgedFlag>& now, const A
     }
   };
   for (const model::Exam& before : ask.before_corrections) {
-    add(before, view.person(), {});
+    add(before, view.person(), {}, {});
   }
   for (const KnownOtherwise& before : ask.known_otherwise) {
-    add(before.exam, before.person, before.corrected);
-  }
-}
-
-// Of one item and side, two that both stand, settle and differ.
-[[nodiscard]] std::vector<std::vector<const model::Finding*>> told_apart(const View& view) {
-  std::vector<std::vector<const model::Finding*>> apart;
-  if (!view.may_hold_two()) {
-    return apart;
-  }
-  const auto& all = view.findings();  // those of one item and side lie together
-  for (std::size_t first = 0, after = 1; first < all.size(); first = after, ++after) {
-    while (after < all.size() && all[after]->side == all[first]->side && all[after]->item == all[first]->item) {
-      ++after;
-    }
-    if (after - first == 1) {
-      continue;
-    }
-    std::vector<const model::Finding*> values;
-    for (std::size_t next = first; next < after; ++next) {
-      const auto same = [&](const model::Finding* one) { return one->value == all[next]->value; };
-      if (settles(*all[next]) && !std::holds_alternative<model::NotDone>(all[next]->value) && std::none_of(values.begin(), values.end(), same)) {
-        values.push_back(all[next]);
-      }
-    }
-    if (values.size() > 1) {
-      apart.push_back(std::move(values));
-    }
-  }
-  return apart;
-}
-
-// What a clue of another view of the same exam points at, kept by this one.
-[[nodiscard]] Clue kept_by(const View& view, const Clue& other) {
-  Clue clue;
-  clue.value = other.value;
-  clue.hinted = other.hinted;
-  clue.because = FindingTrail::of(view.trails().findings, other.because.written());
-  clue.against = FindingTrail::of(view.trails().findings, other.against.written());
-  clue.open = FindingTrail::of(view.trails().findings, other.open.written());
-  for (const ToAsk& ask : other.ask.written()) {
-    clue.ask.add({view.trails().asks, ask});
-  }
-  return clue;
-}
-
-[[nodiscard]] std::vector<JudgedFlag> judge_as_told(const View& view, const WantedRows& wanted);
-
-// A danger that one of two answers raises is raised, whichever the other: every choice among what is told apart is judged (of more than
-// four such slots, the first four together).
-void add_more_alarming(const View& kept, const View& view, const std::vector<std::vector<const model::Finding*>>& apart, std::size_t at,
-                       const WantedRows& wanted, std::vector<JudgedFlag>& judged) {
-  constexpr std::size_t slots_most = 4;
-  if (at < apart.size() && at < slots_most) {
-    for (const model::Finding* one : apart[at]) {
-      const View chosen(view, *one);
-      add_more_alarming(kept, chosen, apart, at + 1, wanted, judged);
-    }
-    return;
-  }
-  for (JudgedFlag& flag : judge_as_told(view, wanted)) {
-    if (!is_raised(flag)) {
-      continue;
-    }
-    flag.raised.clue = kept_by(kept, flag.raised.clue);
-    if (flag.raised.graver) {
-      flag.raised.graver = kept_by(kept, *flag.raised.graver);
-    }
-    AskTrail settle;
-    for (const ToAsk& ask : flag.raised.would_settle.written()) {
-      settle.add({kept.trails().asks, ask});
-    }
-    flag.raised.would_settle = settle;
-    const auto same = std::find_if(judged.begin(), judged.end(), [&](const JudgedFlag& one) { return one.flag == flag.flag && one.side == flag.side; });
-    if (same == judged.end()) {
-      judged.push_back(std::move(flag));
-    } else if (!is_raised(*same) || flag.raised.urgency < same->raised.urgency) {
-      *same = std::move(flag);
-    }
+    add(before.exam, before.person, before.corrected, before.turned);
   }
 }
 
@@ -353,13 +294,19 @@ std::vector<JudgedFlag> judge_flags(const View& view) { return judge_flags(view,
 
 std::vector<JudgedFlag> judge_flags(const View& view, const WantedRows& wanted) {
   std::vector<JudgedFlag> judged = judge_as_told(view, wanted);
-  if (const auto apart = told_apart(view); !apart.empty()) {
-    add_more_alarming(view, view, apart, 0, wanted, judged);
+  if (view.may_hold_two()) {
+    add_more_alarming(view, &judge_as_told, wanted, judged);
   }
   return judged;
 }
 
-bool tells_apart(const View& view) { return !told_apart(view).empty(); }
+std::optional<Side> side_since(const JudgedFlag& judged, const std::vector<model::EntryId>& turned) {
+  const auto stayed = [&](const model::Finding* finding) {
+    return finding->side != Side::midline && !(finding->entry && std::binary_search(turned.begin(), turned.end(), *finding->entry));
+  };
+  const bool of_a_leg = judged.side && judged.raised.clue.because.any([](const model::Finding* finding) { return finding->side != Side::midline; });
+  return of_a_leg && !judged.raised.clue.because.any(stayed) ? std::optional(other_side(*judged.side)) : judged.side;
+}
 
 bool stands_as_alert(const JudgedFlag& judged) { return is_raised(judged) && !is_prompt(judged); }
 
@@ -419,6 +366,12 @@ std::vector<Alert> raised_alerts(const View& view, const std::vector<JudgedFlag>
   for (const JudgedFlag* judged : listed_alerts(flags)) {
     Alert alert = to_alert(view, *judged, ask.place);
     take_handling(view, *judged, false, alert);
+    // What was done about one that stands inside it now is not lost with its line.
+    for (const JudgedFlag& inner : flags) {
+      if (stands_as_alert(inner) && is_inside(inner, *judged)) {
+        take_handling_inside(view, inner, alert);
+      }
+    }
     alerts.push_back(std::move(alert));
   }
   add_withdrawn(view, flags, ask, alerts);

@@ -44,8 +44,8 @@ struct JudgedFlag {
 // The same of the dangers that are wanted alone.
 using WantedRows = std::function<bool(const reference::AlertRow&)>;
 [[nodiscard]] std::vector<JudgedFlag> judge_flags(const View& view, const WantedRows& wanted);
-// Two findings of one item and side stand, settle and differ.
-[[nodiscard]] bool tells_apart(const View& view);
+// On which side it is now, where it was judged as its writers were shown it: it goes with the leg that it rests on.
+[[nodiscard]] std::optional<model::Side> side_since(const JudgedFlag& judged, const std::vector<model::EntryId>& turned);
 // Raised, and no mere prompt to refer.
 [[nodiscard]] bool stands_as_alert(const JudgedFlag& judged);
 // What the list of alerts names of those; the others are shown inside a graver one.

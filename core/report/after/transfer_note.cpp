@@ -91,6 +91,7 @@ void add_why(const PageView& view, Sheet& sheet) {
     } else if (alert->handled && alert->handled->reason) {
       section.under(view.say("page.alert_reason", {{"text", alert->handled->reason->text}}));
     }
+    add_handled_also(view, *alert, section);
     std::vector<std::string> meanwhile;
     for (const model::MessageId& message : alert->meanwhile) {
       meanwhile.push_back(meanwhile_text(view, message, alert->side));

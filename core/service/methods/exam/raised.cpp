@@ -78,8 +78,8 @@ void add_corrected(const ledger::ExamRecord& record, const PersonsKnown& persons
   }
 }
 
-// Alerts are judged by nothing that these say. An exchange of sides turns what came before it, and the sides are those of now.
-constexpr std::array<std::string_view, 7> passed_over{"alert_handled", "became", "disagree", "impression", "letter", "plan", "swap_sides"};
+// Alerts are judged by nothing that these say.
+constexpr std::array<std::string_view, 6> passed_over{"alert_handled", "became", "disagree", "impression", "letter", "plan"};
 
 [[nodiscard]] bool is_passed_over(const model::Operation& operation) {
   return std::find(passed_over.begin(), passed_over.end(), operation.op.text) != passed_over.end();
@@ -91,15 +91,18 @@ constexpr std::array<std::string_view, 7> passed_over{"alert_handled", "became",
 
 // The exam at one entry after the other, as far as its alerts want it. Folding every state anew is quadratic in findings told one by one,
 // so a state is grown from the one before it where all that came between is a finding, a correction or a withdrawal of one, or nothing
-// that alerts are judged by; anywhere else (two writers joined, a conflict, a signature, an amended opening) it is folded as ever.
+// that alerts are judged by; anywhere else (two writers joined, a conflict, a signature, an amended opening, sides exchanged) it is folded
+// as ever. Its sides are those that it was shown with.
 class GrownExams {
  public:
   GrownExams(Context& context, const model::ExamId& exam, const ledger::ExamRecord& record);
 
-  // The exam as these entries alone tell it, its findings on the sides of now; nothing where they open none.
+  // The exam as these entries alone tell it; nothing where they open none.
   [[nodiscard]] std::optional<model::Exam> folded(const std::vector<model::EntryId>& heads) const;
   // The same for judging alerts: what nobody judges of it may be older. Good until the next call; asked for oldest first.
   [[nodiscard]] const model::Exam* at(const std::vector<model::EntryId>& heads);
+  // Of its findings those whose side was exchanged since.
+  [[nodiscard]] std::vector<model::EntryId> turned_since(const model::Exam& exam) const;
 
  private:
   [[nodiscard]] const model::Exam* grown(std::size_t head);
@@ -137,14 +140,19 @@ std::optional<model::Exam> GrownExams::folded(const std::vector<model::EntryId>&
     }
   }
   auto fold = fold_operations(context_, exam_, operations);
-  if (!fold) {
-    return std::nullopt;
-  }
-  for (model::Finding& finding : *fold->exam.findings) {
+  return fold ? std::optional(std::move(fold->exam)) : std::nullopt;
+}
+
+std::vector<model::EntryId> GrownExams::turned_since(const model::Exam& exam) const {
+  std::vector<model::EntryId> turned;
+  for (const model::Finding& finding : *exam.findings) {
     const model::Finding* now = told_at(*finding.entry);
-    finding.side = now != nullptr ? now->side : finding.side;
+    if (now != nullptr && now->side != finding.side) {
+      turned.push_back(*finding.entry);
+    }
   }
-  return std::move(fold->exam);
+  std::sort(turned.begin(), turned.end());
+  return turned;
 }
 
 const model::Exam* GrownExams::at(const std::vector<model::EntryId>& heads) {
@@ -200,7 +208,8 @@ bool GrownExams::grow(model::Exam& exam, std::size_t by) const {
     return true;
   }
   const auto* withdraw = std::get_if<model::WithdrawBody>(&opened.body());
-  const model::Finding* told = told_at(opened.entry());
+  const auto* body = std::get_if<model::FindingBody>(&opened.body());
+  const model::Finding* told = body != nullptr ? told_at(opened.entry()) : nullptr;
   const auto of = withdraw != nullptr ? withdraw->finding : (told != nullptr ? told->finding : std::nullopt);
   // After a signature, or a withdrawal of the whole exam, what an entry does hangs on more than itself.
   if (!of || exam.state != model::ExamState::open || (!operation.replaces.empty() && has_same_values(exam))) {
@@ -216,6 +225,7 @@ bool GrownExams::grow(model::Exam& exam, std::size_t by) const {
   }
   if (withdraw == nullptr) {
     findings.push_back(*told);
+    findings.back().side = body->observation.side;
     findings.back().standing = model::Standing::current;
   }
   return true;
@@ -242,7 +252,7 @@ class History {
     if (const Alerts* held = held_in(state, known)) {
       return *held;
     }
-    return state.raised.emplace_back(known, alerts_of_flags(flags != nullptr ? *flags : interpret::judge_flags(now_))).second;
+    return state.raised.emplace_back(known, alerts_of_flags(flags != nullptr ? *flags : interpret::judge_flags(now_), {})).second;
   }
 
   [[nodiscard]] const Alerts& raised_at(const StateShown& shown) {
@@ -281,7 +291,7 @@ class History {
     if (!state.exam) {
       return std::nullopt;
     }
-    return interpret::KnownOtherwise{*state.exam, persons_.at(state.person, shown.at, shown.with), corrected(shown, next)};
+    return interpret::KnownOtherwise{*state.exam, persons_.at(state.person, shown.at, shown.with), corrected(shown, next), exams().turned_since(*state.exam)};
   }
 
  private:
@@ -352,17 +362,17 @@ class History {
     return *exams_;
   }
 
-  [[nodiscard]] Alerts raised_in(const model::Exam& exam, const std::optional<model::Person>& person) const {
+  [[nodiscard]] Alerts raised_in(const model::Exam& exam, const std::optional<model::Person>& person) {
     const interpret::View view(exam, person, *context_.edition, now_.examined_on());
-    return alerts_of_flags(interpret::judge_flags(view));
+    return alerts_of_flags(interpret::judge_flags(view), kept_.exchanges > 0 ? exams().turned_since(exam) : std::vector<model::EntryId>{});
   }
 
-  [[nodiscard]] static Alerts alerts_of_flags(const std::vector<interpret::JudgedFlag>& flags) {
+  [[nodiscard]] static Alerts alerts_of_flags(const std::vector<interpret::JudgedFlag>& flags, const std::vector<model::EntryId>& turned) {
     const std::vector<const interpret::JudgedFlag*> listed = interpret::listed_alerts(flags);
     Alerts alerts;
     for (const interpret::JudgedFlag& flag : flags) {
       if (interpret::stands_as_alert(flag)) {
-        alerts.push_back({flag.row, flag.side, std::find(listed.begin(), listed.end(), &flag) != listed.end()});
+        alerts.push_back({flag.row, interpret::side_since(flag, turned), std::find(listed.begin(), listed.end(), &flag) != listed.end()});
       }
     }
     return alerts;

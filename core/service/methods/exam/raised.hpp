@@ -12,7 +12,7 @@
 namespace limbledger::service {
 
 // The exam as its writers were shown it while an alert was raised that is no more, newest first, with its person as known then; of each
-// such alert one state, and what was corrected when it went. Sides are those of now: an exchange turns what came before it. `flags`:
+// such alert one state, and what was corrected when it went. Sides are those that were shown, with what an exchange turned since. `flags`:
 // those of the exam as it stands, where they are judged already.
 [[nodiscard]] std::vector<interpret::KnownOtherwise> shown_while_raised(Context& context, const ledger::ExamRecord& record, const PersonsKnown& persons,
                                                                         const interpret::View& now,

@@ -137,3 +137,27 @@ TEST_CASE("planted: two standing answers that differ leave the alert raised, and
   CHECK_FALSE(silent_apart(silent_visit("acute_knee", "2001-01-01", "vessel.foot_cold left answer:no;vessel.foot_cold left answer:no", "2026-11-24")));
   CHECK(silent_line(silent_visit("acute_knee", "2001-01-01", "history.pop left answer:no;history.pop left answer:yes", "2026-11-24"), "ali") == "none");
 }
+
+// However much else was told in two ways, before it or after it in the order of the items, and of however much that it asks for itself.
+TEST_CASE("planted: a limb without blood that one of two answers tells of is raised beside any number of other contradictions") {
+  const std::string cold = "vessel.pulse_dorsalis_pedis left grade:0;vessel.pulse_posterior_tibial left grade:0;vessel.foot_cold left answer:yes;vessel.foot_cold left answer:no";
+  const std::vector<std::string> others{"ankle.atfl_tender", "ankle.cfl_tender", "ankle.ptfl_tender", "ankle.deltoid_tender", "history.giving_way", "history.locking", "history.pop",
+                                        "ankle.hot_red", "knee.look_open_wound", "knee.joint_line_medial_tender", "knee.look_skin_hot_red", "knee.look_deformity"};
+  REQUIRE(silent_line(silent_visit("acute_knee", "1980-01-01", cold), "ali") != "none");
+  std::string lines = cold;
+  for (const std::string& other : others) {
+    lines += ";" + other + " left answer:yes;" + other + " left answer:no";
+    CAPTURE(lines);
+    const KneeVisit visit = silent_visit("acute_knee", "1980-01-01", lines);
+    CHECK(silent_line(visit, "ali") == silent_line(silent_visit("acute_knee", "1980-01-01", cold), "ali"));
+    REQUIRE(silent_alert(visit, "ali"));
+    CHECK(silent_alert(visit, "ali")->interrupts);
+  }
+  // Every sign of the foot told both ways, so that only the worse of each together raises it.
+  const KneeVisit all = silent_visit("acute_knee", "1980-01-01",
+                                     lines + ";vessel.pulse_dorsalis_pedis left grade:2;vessel.pulse_posterior_tibial left grade:2;ankle.movement left answer:yes;ankle.movement left answer:no;"
+                                             "history.rest_pain_foot left answer:yes;history.rest_pain_foot left answer:no;nerve.sensation_foot_reduced left answer:yes;"
+                                             "nerve.sensation_foot_reduced left answer:no");
+  REQUIRE(silent_alert(all, "ali"));
+  CHECK(silent_alert(all, "ali")->urgency == interpret::Urgency::now);
+}
