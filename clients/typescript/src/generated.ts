@@ -47,6 +47,7 @@ export type DespiteHow = 'before' | 'elsewhere' | 'knowingly';
 export type AlertState = 'raised' | 'handled' | 'withdrawn_by_correction';
 export type Urgency = 'now' | 'same_day';
 export type Audience = 'clinician' | 'protected';
+export type Standing = 'current' | 'replaced' | 'withdrawn' | 'in_conflict';
 /**
  * a calendar date: 1971, 1971-05 or 1971-05-12
  */
@@ -99,7 +100,6 @@ export type Reliable = 'yes' | 'no' | 'unsure';
 export type InterpreterKind = 'none' | 'trained' | 'relative' | 'child';
 export type PlanKind = 'film' | 'referral' | 'splint' | 'limit' | 'exercise' | 'medicine' | 'advice' | 'safety_net' | 'review';
 export type SaidBack = 'yes' | 'partly' | 'not_done';
-export type Standing = 'current' | 'replaced' | 'withdrawn' | 'in_conflict';
 export type LetterUrgency = 'now' | 'same_day' | 'two_weeks' | 'routine';
 export type LaterKind = 'film' | 'operation' | 'answer' | 'impression';
 export type LedgerKindWord = 'clinic' | 'demonstration' | 'practice';
@@ -346,6 +346,14 @@ export interface Alert {
    * what was done or said of it before; it has since been raised by other findings, became more urgent, or is of another leg or person than it was said of, and this is no answer
    */
   handled_before?: AlertHandled;
+  /**
+   * what else was done or said of it, and of an alert that stands inside it, oldest first
+   */
+  handled_also?: AlertHandled[];
+  /**
+   * of one that is withdrawn_by_correction: the findings that raised it, as they stood then
+   */
+  rested_on?: Finding[];
 }
 export interface AlertHandled {
   alert: Name;
@@ -381,6 +389,43 @@ export interface MeasuredAgain {
     | Words
     | NotDone
   )[];
+}
+export interface Finding {
+  finding?: Id;
+  exam?: Id;
+  item: Name;
+  side: Side;
+  value:
+    | Angle
+    | Length
+    | Duration
+    | Force
+    | Pressure
+    | Temperature
+    | Mass
+    | CountValue
+    | Grade
+    | Test
+    | Answer
+    | Choice
+    | Choices
+    | Words
+    | NotDone;
+  instrument?: Name;
+  position?: Name;
+  end_feel?: Name;
+  pain?: Pain;
+  quality?: Quality[];
+  origin?: Origin;
+  despite?: Despite;
+  remark?: string;
+  examiner?: Id;
+  examined_at?: Instant;
+  entry?: Id;
+  entered_at?: Instant;
+  entered_by?: Id;
+  standing?: Standing;
+  marks?: Name[];
 }
 export interface Agreement {
   pairs: number;
@@ -1018,43 +1063,6 @@ export interface PlanItem {
   became?: Became;
   became_on?: CalendarDate;
   said_back?: SaidBack;
-}
-export interface Finding {
-  finding?: Id;
-  exam?: Id;
-  item: Name;
-  side: Side;
-  value:
-    | Angle
-    | Length
-    | Duration
-    | Force
-    | Pressure
-    | Temperature
-    | Mass
-    | CountValue
-    | Grade
-    | Test
-    | Answer
-    | Choice
-    | Choices
-    | Words
-    | NotDone;
-  instrument?: Name;
-  position?: Name;
-  end_feel?: Name;
-  pain?: Pain;
-  quality?: Quality[];
-  origin?: Origin;
-  despite?: Despite;
-  remark?: string;
-  examiner?: Id;
-  examined_at?: Instant;
-  entry?: Id;
-  entered_at?: Instant;
-  entered_by?: Id;
-  standing?: Standing;
-  marks?: Name[];
 }
 export interface Letter {
   letter: Id;
