@@ -221,6 +221,9 @@ struct KneeVisit {
     if (kind == "count") {
       return R"({"kind":"count","count":)" + rest + "}";
     }
+    if (kind == "mm_hg") {
+      return R"({"kind":"pressure","mm_hg":)" + rest + "}";
+    }
     if (kind == "cel") {
       return R"({"kind":"temperature","cel":)" + rest + "}";
     }

@@ -41,6 +41,7 @@ enum class Known : std::uint8_t {
   hurt_lately,
   fever,
   unable_to_speak_for_pain,
+  body_fails,
   untold_pain,
   fever_of_child
 };

@@ -69,7 +69,8 @@ Raised leg_clot(const Answers& answers, Side side) {
   const Clue fuller = calf_measured_fuller(answers, side);
   const Clue entry = either({led_by(answers.yes("leg.calf_swelling", side), {fuller}), whole_leg_swollen(answers, side), unasked(tender), suspects});
   const Clue fast = answers.count_at_least("general.pulse_rate", pulse_clot_over + 1);
-  const Clue chest = led_by(answers.yes("history.breathless"), {fast});
+  // Signs that were counted stand beside what is told: who says no, or cannot say, may still lack breath (our own rule).
+  const Clue chest = led_by(answers.yes("history.breathless"), {fast, breathes_badly(answers), body_fails(answers)});
   const Clue wells = entry.is_no() ? Clue{} : wells_clue(answers, side, fuller);
   const Clue bears = bare_no(pregnant(answers));
   const Clue tested = answers.chosen("general.lab_d_dimer", Side::midline, {"lab_positive"});

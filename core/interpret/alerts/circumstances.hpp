@@ -57,6 +57,11 @@ namespace limbledger::interpret {
 [[nodiscard]] Clue wound_infected(const Answers& answers, model::Side side);
 // Two signs or more of heat or cold, pulse, breaths and white cells: an infected wound is severe by them.
 [[nodiscard]] Clue whole_body_answers(const Answers& answers);
+// One sign of shock or sepsis that stands alone: low pressure, a mind newly changed, fast breaths, little oxygen, a racing pulse. Nothing
+// is asked.
+[[nodiscard]] Clue body_fails(const Answers& answers);
+// Breaths faster than the age has them, or little oxygen in the blood.
+[[nodiscard]] Clue breathes_badly(const Answers& answers);
 // Exactly, not rounded: ankle pressure below 0.90 of the higher arm pressure.
 [[nodiscard]] Tri ankle_pressure_low(const View& view, model::Side side);
 // grade_1, grade_2a, grade_2b, grade_3 of a limb without blood; empty where what was recorded settles none.

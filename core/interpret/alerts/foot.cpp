@@ -40,6 +40,14 @@ namespace {
   return led_by(both, {low});
 }
 
+// Both were tried and neither could be done, for whatever reason.
+[[nodiscard]] Clue pulses_not_felt_for(const Answers& answers, Side side) {
+  const auto undone = [&](const ItemKey& item) {
+    return answers.tried(item, side, [](const model::Finding& finding) { return std::holds_alternative<model::NotDone>(finding.value) ? Tri::yes : Tri::no; });
+  };
+  return every({undone("vessel.pulse_dorsalis_pedis"), undone("vessel.pulse_posterior_tibial")});
+}
+
 // Which line a wound of such a foot gets, the gravest first; what says so stands among the grounds.
 void grade_wound(const Answers& answers, Side side, Raised& raised) {
   const Clue infected = wound_infected(answers, side);
@@ -139,7 +147,9 @@ Raised lasting_ischaemia(const Answers& answers, Side side) {
   const Clue dead = unasked(dead_tissue(answers, side));
   const Clue rests_long = unasked(every({answers.yes("history.rest_pain_foot", side), over_two_weeks(answers)}));
   const auto lost = [&](const ItemKey& item) { return dead.is_yes() ? pulse_absent(answers, item, side) : Clue{}; };
-  const Clue poor = led_by(poor_pulses(answers, side), {lost("vessel.pulse_dorsalis_pedis"), lost("vessel.pulse_posterior_tibial")});
+  // Nobody could feel for either pulse: dead tissue says itself that blood is lacking (our own rule).
+  const Clue unfelt = dead.is_yes() ? pulses_not_felt_for(answers, side) : Clue{};
+  const Clue poor = led_by(poor_pulses(answers, side), {lost("vessel.pulse_dorsalis_pedis"), lost("vessel.pulse_posterior_tibial"), unfelt});
   const Clue threatened = led_by(either({pain, sore}), {dead, rests_long});
   Raised raised;
   raised.clue = every({threatened, poor});
@@ -150,7 +160,10 @@ Raised lasting_ischaemia(const Answers& answers, Side side) {
   }
   const bool long_dead = over_two_weeks(answers).is_yes();
   raised.what = pain.is_yes() ? "raised" : (sore.is_yes() ? "sore" : (dead.is_yes() ? (long_dead ? "dead" : "dead_early") : "raised"));
-  if (raised.what == "dead" && raised.clue.is_yes()) {
+  if (raised.what.starts_with("dead") && unfelt.is_yes()) {
+    raised.what = long_dead ? "dead_unfelt_long" : "dead_unfelt";
+  }
+  if (long_dead && raised.what.starts_with("dead") && raised.clue.is_yes()) {
     raised.clue.because.add(over_two_weeks(answers).because);
   }
   if (const Clue gone = raised.clue.is_yes() ? foot_taken_off(answers, side) : Clue{}; gone.is_yes()) {

@@ -127,6 +127,41 @@ Clue wound_infected(const Answers& answers, Side side) {
   });
 }
 
+namespace {
+
+// Years in which a child's own limits hold; the youngest that the age allows, and an adult where nobody knows it.
+[[nodiscard]] std::int64_t breaths_too_many(const Answers& answers) {
+  if (answers.aged(0, adult_signs_from - 1) != Tri::yes) {
+    return breaths_over;
+  }
+  return answers.aged(0, 0) == Tri::yes ? breaths_infant_over : (answers.aged(0, 4) == Tri::yes ? breaths_small_over : breaths_child_over);
+}
+
+[[nodiscard]] std::int64_t pressure_too_low(const Answers& answers) {
+  for (std::int64_t age = 0; age < 10; ++age) {
+    if (answers.aged(0, age) == Tri::yes) {
+      return systolic_child_under + 2 * age;
+    }
+  }
+  return systolic_under;
+}
+
+}  // namespace
+
+Clue breathes_badly(const Answers& answers) {
+  return unasked(led_by(answers.count_at_least("general.respiratory_rate", breaths_too_many(answers) + 1),
+                        {answers.count_below("general.oxygen_saturation", saturation_under)}));
+}
+
+Clue body_fails(const Answers& answers) {
+  return answers.once(Known::body_fails, Side::midline, [&]() -> Clue {
+    const bool small = answers.aged(0, adult_signs_from - 1) == Tri::yes;
+    return unasked(led_by(answers.pressure_below("general.blood_pressure_systolic", pressure_too_low(answers)),
+                          {answers.chosen("general.consciousness", Side::midline, {"mind_new_confusion", "mind_voice", "mind_pain", "mind_none"}),
+                           breathes_badly(answers), small ? Clue{} : answers.count_at_least("general.pulse_rate", pulse_racing_over + 1)}));
+  });
+}
+
 Clue whole_body_answers(const Answers& answers) {
   Clue out = fact(Tri::no);
   int signs = 0;
@@ -140,7 +175,9 @@ Clue whole_body_answers(const Answers& answers) {
       out.because.add(one.because);
     }
   }
-  out.value = tri(signs >= 2);
+  const Clue fails = body_fails(answers);
+  out.because.add(fails.is_yes() ? fails.because : FindingTrail{});
+  out.value = tri(signs >= 2 || fails.is_yes());
   return out;
 }
 

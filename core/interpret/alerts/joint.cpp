@@ -15,8 +15,10 @@ using model::WhyNot;
 namespace {
 
 [[nodiscard]] Clue ill(const Answers& answers) {
-  return every({answers.yes("history.unwell"), either({fever(answers), answers.count_at_least("general.pulse_rate", pulse_sepsis_over + 1),
-                                                       answers.colder_than(temperature_low_tenths)})});
+  const Clue told = every({answers.yes("history.unwell"), either({fever(answers), answers.count_at_least("general.pulse_rate", pulse_sepsis_over + 1),
+                                                                  answers.colder_than(temperature_low_tenths)})});
+  // Signs that were counted need nobody's word; a child's heat and pulse are no adult's (our own rule).
+  return led_by(told, {answers.child() == Tri::no ? whole_body_answers(answers) : body_fails(answers)});
 }
 
 void make_now_if_ill(const Answers& answers, Raised& raised) {
@@ -122,6 +124,13 @@ Raised infected_joint_adult(const Answers& answers, Side side) {
     lead.because.clear();
   }
   raised.clue = of_this_or_another(lead, {{knee, knee.warm()}, {hip, hip_points}, {ankle, ankle_points}, {toe, false}});
+  // A hot joint beside signs of shock or sepsis waits for no hand, no week and no injury (our own rule).
+  const Clue fails = raised.clue.is_yes() ? Clue{} : body_fails(answers);
+  const Clue hot_hip = fails.is_yes() ? every({led_by(answers.chosen("hip.look_skin", side, {"hip_hot_red"}), {answers.yes("hip.pain_passive_severe", side)}), fails}) : Clue{};
+  const Clue hot_ankle = fails.is_yes() ? every({answers.yes("ankle.hot_red", side), fails}) : Clue{};
+  const Clue hot_toe = fails.is_yes() ? every({answers.yes("foot.mtp_first_hot_red", side), fails}) : Clue{};
+  const Clue hot_knee = fails.is_yes() ? every({hot(answers, side), fails}) : Clue{};
+  raised.clue = led_by(raised.clue, {hot_knee, hot_hip, hot_ankle, hot_toe});
   if (raised.clue.is_no() && raised.clue.against.empty()) {
     // Time alone speaks against it; what was asked of it is named, though a fever that is not there settles nothing.
     const Clue skin = part == "hip" ? answers.chosen("hip.look_skin", side, {"hip_hot_red"}) : (part == "ankle" ? answers.yes("ankle.hot_red", side) : hot(answers, side));
@@ -135,10 +144,12 @@ Raised infected_joint_adult(const Answers& answers, Side side) {
     }
   }
   raised.what = replaced.is_yes() ? "replaced" : "raised";
-  if (raised.clue.is_yes() && !knee.is_yes()) {
+  if (raised.clue.is_yes() && !knee.is_yes() && !hot_knee.is_yes()) {
     const bool of_metal_hip = hip.is_yes() && points("body.hip_replaced");
     const bool of_metal_ankle = ankle.is_yes() && points("body.ankle_replaced");
-    raised.what = hip.is_yes() ? (of_metal_hip ? "hip_replaced" : "hip") : (ankle.is_yes() ? (of_metal_ankle ? "ankle_replaced" : "ankle") : "toe");
+    const bool at_hip = hip.is_yes() || hot_hip.is_yes();
+    const bool at_ankle = ankle.is_yes() || hot_ankle.is_yes();
+    raised.what = at_hip ? (of_metal_hip ? "hip_replaced" : "hip") : (at_ankle ? (of_metal_ankle ? "ankle_replaced" : "ankle") : "toe");
   }
   if (raised.clue.is_yes()) {
     for (const Clue& metal : {replaced, answers.yes("body.hip_replaced", side), answers.yes("body.ankle_replaced", side)}) {
@@ -147,7 +158,7 @@ Raised infected_joint_adult(const Answers& answers, Side side) {
   }
   const std::string_view joint = raised.what;
   make_now_if_ill(answers, raised);
-  if (raised.what == "ill" && raised.clue.is_yes() && !knee.is_yes()) {
+  if (raised.what == "ill" && raised.clue.is_yes() && !knee.is_yes() && !hot_knee.is_yes()) {
     raised.what = joint.starts_with("hip") ? "hip_ill" : (joint.starts_with("ankle") ? "ankle_ill" : "toe_ill");
   }
   return raised;
@@ -168,7 +179,8 @@ Raised infected_joint_child(const Answers& answers, Side side) {
   const Clue irritable = infant ? led_by(still, {limps(answers), stopped, cannot_walk(answers), sore})
                                 : either({limps(answers), led_by(stopped, {cannot_walk(answers), sore, still})});
   const Clue feverish = fever_of_child(answers);
-  const Clue general = either({feverish, answers.yes("history.unwell")});
+  const Clue fails = body_fails(answers);
+  const Clue general = led_by(either({feverish, answers.yes("history.unwell")}), {fails});
   const bool hurt = injured(answers).is_yes();
   const Clue severe = hurt ? general : either({general, cannot_stand(answers), unasked(severe_pain_on_passive(answers, side))});
   const bool still_infant = infant && still.is_yes();
@@ -178,7 +190,7 @@ Raised infected_joint_child(const Answers& answers, Side side) {
   const Clue heat = led_by(hot(answers, side), {answers.yes("ankle.hot_red", side), answers.chosen("hip.look_skin", side, {"hip_hot_red"}),
                                                 answers.yes("foot.mtp_first_hot_red", side)});
   const Clue local = either({heat, swollen(answers, side)});
-  const Clue burning = every({local, feverish});
+  const Clue burning = led_by(every({local, feverish}), {fails.is_yes() ? every({heat, fails}) : Clue{}});
   const Clue moved = every({irritable, severe});
   const Clue joined = local.is_yes() || feverish.is_yes() ? either({burning, moved}) : moved;
   raised.clue = still_infant ? led_by(joined, {still}) : joined;
@@ -239,6 +251,7 @@ Raised infected_bone(const Answers& answers, Side side) {
     raised.clue.ask = feverish.ask;
   }
   raised.what = !raised.clue.is_yes() || knee.is_yes() ? "raised" : (elsewhere.is_yes() ? "leg" : (sinus.is_yes() ? "sinus" : "probe"));
+  make_now_if_ill(answers, raised);
   return raised;
 }
 

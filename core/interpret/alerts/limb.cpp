@@ -272,7 +272,8 @@ void judge_without_pain(const Answers& answers, Side side, const Clue& hidden, c
                              answers.chosen("history.compartment_causes", side, {"cause_shin_broken", "cause_crush", "cause_long_lying", "cause_tight_cast",
                                                                                  "cause_flow_back", "cause_operation", "cause_bleed", "cause_snake"}),
                              answers.chosen("body.cast", side, {"cast_thigh", "cast_knee", "cast_shin", "cast_ankle", "cast_foot"}),
-                             firm_anyway ? Clue{} : circumstance(hurt_lately(answers))});
+                             firm_anyway ? Clue{} : led_by(circumstance(hurt_lately(answers)),
+                                                           {answers.yes("history.blood_thinners"), answers.yes("history.bleeding_disorder")})});
   // Felt tense, and nobody said by what: that is asked before anything else.
   raised.clue = every({tense, tense.is_yes() ? cause : unasked(cause)});
   if (raised.clue.is_yes()) {
@@ -327,13 +328,45 @@ Raised compartment(const Answers& answers, Side side) {
   return raised;
 }
 
+namespace {
+
+// What has no flow below it: both pulses of the foot, or the one at the groin or behind the knee while none of the foot is felt (our own rule).
+[[nodiscard]] Clue flow_gone(const Answers& answers, Side side, const Clue& dorsal, const Clue& tibial) {
+  const bool felt = dorsal.is_no() || tibial.is_no();
+  const auto above = [&](const ItemKey& item) { return felt ? Clue{} : unasked(pulse_absent(answers, item, side)); };
+  return led_by(every({dorsal, tibial}), {above("vessel.pulse_femoral"), above("vessel.pulse_popliteal")});
+}
+
+// The foot does not move, drops or has no power. What is known to be old says nothing of today: a paralysed leg, an old drop.
+[[nodiscard]] Clue foot_fails(const Answers& answers, Side side) {
+  const bool old_weakness = answers.yes("body.paralysis", side).is_yes();
+  const bool old_drop = answers.no("history.foot_drop_new", side).is_yes();
+  const Clue still = old_weakness ? fact(Tri::no) : answers.no("ankle.movement", side);
+  const Clue drop = old_weakness || old_drop ? Clue{}
+                                             : led_by(answers.yes("nerve.foot_drop", side),
+                                                      {answers.graded("nerve.power_ankle_dorsiflexion", side, {"0", "1", "2", "3"})});
+  const Clue push = old_weakness ? Clue{} : answers.graded("nerve.power_ankle_plantarflexion", side, {"0", "1", "2", "3"});
+  return led_by(still, {drop, push});
+}
+
+// Numb, and by no nerves that are known to be ill.
+[[nodiscard]] Clue newly_numb(const Answers& answers, Side side) {
+  if (led_by(answers.yes("history.diabetes"), {answers.yes("history.leprosy"), answers.yes("body.feeling_lost", side)}).is_yes()) {
+    return {};
+  }
+  return led_by(answers.yes("nerve.sensation_foot_reduced", side), {answers.chosen("nerve.sensation_loss_level", side, {"loss_beyond_toes", "loss_whole_foot_or_more"})});
+}
+
+}  // namespace
+
 // A perfusion sign and a symptom, within two weeks. Pain and tingling cannot be required where feeling is reduced: that is itself
 // the symptom, and one sign is enough.
 Raised limb_ischaemia(const Answers& answers, Side side) {
   const Clue dorsal = pulse_absent(answers, dorsal_pulse, side);
   const Clue tibial = pulse_absent(answers, tibial_pulse, side);
-  // Cold and without both pulses: nobody waits for the day it happened.
-  const bool gross = dorsal.is_yes() && tibial.is_yes() && answers.yes("vessel.foot_cold", side).is_yes();
+  const Clue no_flow_below = flow_gone(answers, side, dorsal, tibial);
+  // Cold and without its pulses: nobody waits for the day it happened.
+  const bool gross = no_flow_below.is_yes() && answers.yes("vessel.foot_cold", side).is_yes();
   const Clue hurt = gross ? hurt_lately(answers) : injured(answers);
   const auto felt_there = [&](const ItemKey& item) { return bare_no(unasked(answers.graded(item, other_side(side), {"1", "2", "3"}))); };
   const Clue others_felt = either({every({dorsal, felt_there(dorsal_pulse)}), every({tibial, felt_there(tibial_pulse)})});
@@ -343,13 +376,14 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   const Clue sudden = answers.yes("history.cold_pale_sudden", side);
   const Clue perfusion =
       led_by(either({answers.yes("vessel.foot_cold", side), every({dorsal, tibial}), every({circumstance(hurt), others_felt}), refill}),
-             {sudden, answers.chosen("vessel.foot_colour", side, {"colour_pale", "colour_mottled"}), answers.no("vessel.doppler_arterial_audible", side)});
+             {sudden, no_flow_below, answers.chosen("vessel.foot_colour", side, {"colour_pale", "colour_mottled"}), answers.no("vessel.doppler_arterial_audible", side)});
   // Pain at rest for longer than that is another trouble.
   const bool long_pain = answers.yes("history.rest_pain_over_2_weeks", side).is_yes();
   const Clue rest_pain = long_pain ? fact(Tri::no) : answers.yes("history.rest_pain_foot", side);
+  const Clue fails = foot_fails(answers, side);
   const Clue symptom = led_by(either({circumstance(hurt), answers.yes("nerve.sensation_foot_reduced", side), answers.yes("nerve.foot_drop", side),
                                       answers.no("ankle.movement", side), answers.yes("history.pain_out_of_proportion", side)}),
-                              {rest_pain, answers.yes("history.numb_or_tingling", side), numb_foot(answers, side),
+                              {rest_pain, answers.yes("history.numb_or_tingling", side), numb_foot(answers, side), fails, answers.yes("history.both_legs_weak"),
                                answers.chosen("nerve.sensation_loss_level", side, {"loss_toes_only", "loss_beyond_toes", "loss_whole_foot_or_more"})});
   // A cold foot without both pulses waits for no symptom, and for no day: how long the complaint has lasted is not how long the foot
   // has been so. Only pain of the foot at rest that is known to last for weeks is another trouble. With one pulse that nobody could
@@ -357,9 +391,22 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   const bool unlooked = (dorsal.is_yes() && tibial.value == Tri::undetermined) || (tibial.is_yes() && dorsal.value == Tri::undetermined);
   const bool failing = answers.yes("nerve.sensation_foot_reduced", side).is_yes() || answers.no("ankle.movement", side).is_yes();
   const bool today = gross || (unlooked && failing && answers.yes("vessel.foot_cold", side).is_yes());
-  const Clue lately = sudden.is_yes() ? led_by(sudden, {of_short_history(answers)}) : (today ? fact(not_(tri(long_pain))) : of_short_history(answers));
+  // What happened these days, a plaster that is on, a vessel wide behind the knee, a foot that fails, or one numb without a pulse are of
+  // today, whatever the weeks of the complaint and an old pain at rest say (our own rule). Both pulses of the foot felt end that.
+  const Clue wide = answers.any_yes({"knee.popliteal_swelling_beats", "vessel.pulse_popliteal_broad"}, side);
+  const Clue plaster = answers.chosen("body.cast", side, {"cast_hip", "cast_thigh", "cast_knee", "cast_shin", "cast_ankle", "cast_foot"});
+  const Clue happened = every({hurt_lately(answers), of_short_history(answers)});
+  const Clue numb = no_flow_below.is_yes() || unlooked ? newly_numb(answers, side) : Clue{};
+  const Clue acute = felt_both.is_yes() ? Clue{} : led_by(Clue{}, {fails, numb, plaster, wide, happened});
+  const Clue by_weeks = today ? fact(not_(tri(long_pain))) : of_short_history(answers);
+  const Clue lately = sudden.is_yes() ? led_by(sudden, {of_short_history(answers), acute})
+                                      : led_by(by_weeks, {acute, acute.is_yes() ? of_short_history(answers) : Clue{}});
   Raised raised;
   raised.clue = every({perfusion, gross ? fact(Tri::yes) : symptom, lately});
+  // Weeks alone answer nothing of a foot that is cold or without its pulses: whether it moves is asked (our own rule).
+  if (raised.clue.is_no() && lately.is_no() && perfusion.is_yes() && !felt_both.is_yes() && !fails.is_no()) {
+    raised.clue = every({perfusion, fails});
+  }
   // Dead tissue, or pain at rest, beside a pulse that is lost is urgent at any age: over two weeks it is alert.clti. Younger, or of an age
   // that nobody told, the more urgent of the two neighbours has it (our own rule; the pages have a gate of two weeks between them).
   const Clue dead = dead_tissue(answers, side);
@@ -373,7 +420,7 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   if (raised.clue.value == Tri::undetermined && !perfusion.is_yes()) {
     raised.clue.because = perfusion.because;
     // A vessel that is wide behind the knee can close: the pages give it no class, so the foot is asked after.
-    raised.clue.because.add(answers.any_yes({"knee.popliteal_swelling_beats", "vessel.pulse_popliteal_broad"}, side).because);
+    raised.clue.because.add(wide.because);
   }
   raised.urgency = AlertClass::now;
   raised.interrupts = true;

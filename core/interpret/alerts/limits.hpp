@@ -35,6 +35,11 @@ inline constexpr std::int64_t breaths_over = 20;            // the same
 inline constexpr std::int64_t white_cells_over = 12000;     // IWGDF_IDSA_DFI, in a microlitre
 inline constexpr std::int64_t white_cells_under = 4000;     // the same
 inline constexpr std::int64_t systolic_under = 90;          // WSES2018
+inline constexpr std::int64_t saturation_under = 92;        // CONVENTION: per cent; the pages name no value
+inline constexpr std::int64_t pulse_racing_over = 130;      // CONVENTION: a pulse that stands alone; the pages want a second sign beside one over 90
+inline constexpr std::int64_t adult_signs_from = 12;        // CONVENTION: breaths and pressure of the pages are an adult's
+inline constexpr std::int64_t breaths_infant_over = 60, breaths_small_over = 40, breaths_child_over = 30;  // CONVENTION: under 1, 5 and 12 years
+inline constexpr std::int64_t systolic_child_under = 70;    // CONVENTION: and two more a year of age, under 10
 inline constexpr std::int64_t abduction_least = 60;         // RACGP_DDH: with the hip bent, after three months
 inline constexpr std::int64_t abduction_differs = 20;       // CONVENTION: less than on the other side by this much
 inline constexpr std::int64_t abduction_from_months = 3, abduction_to_months = 23;  // RACGP_DDH; the upper end is a convention

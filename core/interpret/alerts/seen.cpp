@@ -2,6 +2,7 @@
 // shape. They are heard where they were answered and asked after nowhere, so nothing of them is said where nobody saw one. Their class is
 // our convention where the line beside it names no source; none is among what interrupts (clinical safety, C2).
 #include "core/interpret/alerts/circumstances.hpp"
+#include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/alerts/red_flag.hpp"
 
 #include <array>
@@ -85,7 +86,11 @@ Raised broken_bone(const Answers& answers, Side side) {
 // Looked at and asked after only, never sprung (LEE2007, SCOTT2013); a film alone leaves time.
 Raised broken_pelvis(const Answers& answers, Side) {
   const Clue hurt = circumstance(hurt_lately(answers));
-  const Clue looks = every({hurt, led_by(answers.yes("pelvis.injury_deformity"), {answers.yes("pelvis.perineum_bruise"), answers.yes("pelvis.blood_at_meatus")})});
+  const Clue signs = led_by(answers.yes("pelvis.injury_deformity"), {answers.yes("pelvis.perineum_bruise"), answers.yes("pelvis.blood_at_meatus")});
+  // Out of shape is asked of an injury, so only an injury denied or old speaks against it; beside signs of shock nothing does (our own rule).
+  const Clue shock = signs.is_yes() ? led_by(body_fails(answers), {unasked(answers.count_at_least("general.pulse_rate", pulse_clot_over + 1))}) : Clue{};
+  const Clue shape = every({fact(not_(tri(hurt.is_no()))), answers.yes("pelvis.injury_deformity")});
+  const Clue looks = led_by(every({hurt, signs}), {shape, every({signs, shock})});
   const auto film = [&](Side side) { return answers.chosen("history.film_result", side, {"pelvic_fracture_seen"}); };
   const Clue seen = comes_after_treatment(answers) ? Clue{} : led_by(film(Side::midline), {film(Side::left), film(Side::right)});
   Raised raised;

@@ -66,7 +66,7 @@ void raise_fevered(const Answers& answers, Side side, const Clue& infected, Rais
   raised.clue = either({raised.clue, fevered});
   // A fever, a pain or a fresh wound alone points to much else.
   const bool numb_or_beyond = answers.any_yes({"skin.numb_patch", "skin.swelling_beyond_redness"}, side).is_yes();
-  if (raised.clue.value == Tri::undetermined && !infected.is_yes() && !numb_or_beyond && !(heat.is_yes() && wounded(answers, side).is_yes())) {
+  if (raised.clue.value == Tri::undetermined && !infected.is_yes() && !numb_or_beyond && !((heat.is_yes() || general.is_yes()) && wounded(answers, side).is_yes())) {
     raised.clue.because.clear();
   }
 }
