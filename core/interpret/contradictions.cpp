@@ -137,6 +137,41 @@ void ask_apart(const View& view, std::vector<Contradiction>& found) {
   }
 }
 
+// Said of one side against the other, by the items' own words: on both sides at once it cannot be.
+void ask_more_on_both(const View& view, std::vector<Contradiction>& found) {
+  constexpr std::array<std::string_view, 12> against_other{"vessel.foot_warm",     "hip.look_swelling",       "ankle.swelling_lateral", "ankle.swelling_medial",
+                                                           "leg.calf_swelling",    "leg.thigh_wasting",       "leg.calf_wasting",       "ankle.achilles_thickened",
+                                                           "hip.knee_height_lower", "hip.log_roll_free",      "hip.percussion_patellopubic",
+                                                           "knee.external_rotation_recurvatum"};
+  std::vector<const model::Finding*> both;
+  for (const std::string_view item : against_other) {
+    std::vector<const model::Finding*> more;
+    std::size_t sides = 0;
+    for (const Side side : {Side::left, Side::right}) {
+      const std::size_t before = more.size();
+      for (const model::Finding* finding : view.at(item, side)) {
+        const std::string_view says = settles(*finding) ? says_in_short(*finding) : std::string_view();
+        if (says == "yes" || says == "positive") {
+          more.push_back(finding);
+        }
+      }
+      sides += static_cast<std::size_t>(more.size() > before);
+    }
+    if (sides == 2) {
+      both.insert(both.end(), more.begin(), more.end());
+    }
+  }
+  if (!both.empty()) {
+    Contradiction one;
+    one.contradiction = {"contradiction.more_on_both:" + std::string(side_word(Side::midline))};
+    one.side = Side::midline;
+    one.message = {"msg.contradiction.more_on_both"};
+    one.params = Params().raw();
+    one.findings = ids_of(both);
+    found.push_back(std::move(one));
+  }
+}
+
 }  // namespace
 
 std::vector<Contradiction> finding_contradictions(const View& view) {
@@ -149,6 +184,7 @@ std::vector<Contradiction> finding_contradictions(const View& view) {
     ask_pair(answers, pair, found);
   }
   ask_apart(view, found);
+  ask_more_on_both(view, found);
   return found;
 }
 

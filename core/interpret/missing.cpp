@@ -41,6 +41,16 @@ namespace {
   return !std::holds_alternative<model::NotDone>(finding.value) && !awaits_examiner(finding);
 }
 
+// A step of the first months stands in no minimum set by itself. At that age, and where one side was tried later, both sides belong to it:
+// a hip that nobody tried is not read as one that went well.
+[[nodiscard]] bool needed_on_both(const View& view, const model::SequenceStep& step, const model::Item& item) {
+  if (!step.until_months || item.sides.size() < 2) {
+    return false;
+  }
+  const auto months = view.age_months_on_exam();
+  return (months && months->high < step.until_months->steps) || !view.at(item, model::Side::left).empty() || !view.at(item, model::Side::right).empty();
+}
+
 // An item that can be said of the person as a whole needs no sides.
 [[nodiscard]] std::vector<model::Side> sides_needed(const model::Item& item) {
   const bool midline = std::find(item.sides.begin(), item.sides.end(), model::Side::midline) != item.sides.end();
@@ -110,7 +120,7 @@ std::vector<MissingItem> missing_items(const View& view, const model::Sequence& 
   const bool no_time = left_for_time(view, sequence);
   for (const model::SequenceStep& step : sequence.steps) {
     const model::Item* item = view.edition().item(step.item);
-    if (item == nullptr || !needed(view, step)) {
+    if (item == nullptr || (!needed(view, step) && !needed_on_both(view, step, *item))) {
       continue;
     }
     for (const model::Side side : sides_needed(*item)) {
@@ -119,7 +129,9 @@ std::vector<MissingItem> missing_items(const View& view, const model::Sequence& 
       // What this body does not have is no gap.
       const bool applies = view.bodies().not_applicable(*item, side) == nullptr;
       const bool left_out = no_time && only_no_time(view, *item, side);
-      if (applies && (left_out || (!on_a_side && !has_record(view, *item, side)))) {
+      // What stands for it on the side that nobody tried is no answer beside a side that was tried by the test itself.
+      const bool recorded = step.until_months ? filled(view, item->item, side) : has_record(view, *item, side);
+      if (applies && (left_out || (!on_a_side && !recorded))) {
         missing.push_back({item->item, side, model::Word{std::string(why_missing(view, step, *item, side, no_time))}});
       }
     }

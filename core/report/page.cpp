@@ -61,6 +61,9 @@ void add_count_without_gate(const PageView& view, const interpret::Hypothesis& h
   }
   if (!view.assessment.hypotheses.empty()) {
     section.plain(view.say("page.not_exclusive"));
+    if (view.exam.impression) {
+      section.plain(view.say("page.not_weighed"));
+    }
     return section;
   }
   if (view.assessment.held_back.value_or(false)) {

@@ -29,6 +29,7 @@ struct PageNames {
   std::map<model::ExaminerId, std::string> examiners;
   std::string banner;  // above everything: DEMONSTRATION, PRACTICE
   ProtectedNote protected_note = ProtectedNote::mentioned;
+  std::optional<model::Instant> now;  // when it is printed: a day that was named may have passed
 };
 
 [[nodiscard]] Sheet exam_sheet(const model::Exam& exam, const std::optional<model::Person>& person, const interpret::Assessment& assessment,

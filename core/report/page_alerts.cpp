@@ -53,7 +53,8 @@ using model::Side;
     said_before = planned;
     if (!planned.empty()) {
       const std::string says = view.say("page.alert_open_plan", {{"plan", planned, false, true}});
-      return says.ends_with(".\u2069") ? says : says + ".";  // what a person ended keeps its own end
+      const std::string ended = says.ends_with(".\u2069") ? says : says + ".";  // what a person ended keeps its own end
+      return ended + " " + view.say("page.alert_open_answer");
     }
   }
   if (!gone.empty()) {

@@ -164,7 +164,7 @@ class StillToAsk {
 
 bool is_open_flag(const PageView& view, const interpret::Flag& flag) {
   const FlagAnswer answer = printed_answer(view, flag);
-  if (answer == FlagAnswer::cannot_answer) {
+  if (answer == FlagAnswer::cannot_answer || speaks_for_alone(view, flag)) {
     return true;
   }
   const reference::AlertRow* row = view.edition.alert("alert." + std::string(after_dot(flag.flag.text)));
@@ -206,7 +206,7 @@ std::string for_and_against(const PageView& view, const interpret::Flag& flag, c
                [&](const model::FindingId& id) { return std::find(speaking.begin(), speaking.end(), id) == speaking.end(); });
   const std::string for_it = joined(findings_named(view, speaking, flag.side), "; ");
   const std::string against = joined(findings_named(view, others, flag.side), "; ");
-  return view.say(against.empty() ? "page.flag_for" : "page.flag_for_and_against",
+  return view.say("page.flag_for_and_against",
                   {{"flag", named, false, true}, {"for", for_it, false, true}, {"against", against, false, true}});
 }
 
@@ -270,7 +270,7 @@ bool is_hidden_flag(const PageView& view, const interpret::Flag& flag) {
          });
 }
 
-// A no that rests on nothing recorded, or on how long ago it began alone, is nobody's answer about the sign.
+// A no that rests on nothing recorded, on how long ago it began alone, or on what speaks for it is nobody's answer against the sign.
 interpret::FlagAnswer printed_answer(const PageView& view, const interpret::Flag& flag) {
   const auto tells_nothing = [&](const model::FindingId& id) {
     return std::any_of(view.findings.begin(), view.findings.end(), [&](const model::Finding* finding) {
@@ -278,7 +278,16 @@ interpret::FlagAnswer printed_answer(const PageView& view, const interpret::Flag
     });
   };
   const bool of_nothing = std::all_of(flag.findings.begin(), flag.findings.end(), tells_nothing);
-  return flag.answer == FlagAnswer::asked_no && of_nothing ? FlagAnswer::not_asked : flag.answer;
+  return flag.answer == FlagAnswer::asked_no && (of_nothing || speaks_for_alone(view, flag)) ? FlagAnswer::not_asked : flag.answer;
+}
+
+bool speaks_for_alone(const PageView& view, const interpret::Flag& flag) {
+  if (flag.answer != FlagAnswer::asked_no || sign_found(view, flag)) {
+    return false;
+  }
+  const std::vector<model::FindingId> speaking = speaking_for(view, flag);
+  return !speaking.empty() &&
+         std::all_of(flag.findings.begin(), flag.findings.end(), [&](const model::FindingId& id) { return std::find(speaking.begin(), speaking.end(), id) != speaking.end(); });
 }
 
 SheetSection flags_section(const PageView& view) {
@@ -327,7 +336,9 @@ SheetSection flags_section(const PageView& view) {
       std::string findings = (answer == FlagAnswer::asked_no || row.measured) && !row.spoken ? no_rests_on(view, flag) : std::string();
       if (answer == FlagAnswer::not_asked) {
         const bool by_time = flag.answer == FlagAnswer::asked_no && !flag.findings.empty();  // how long ago alone
-        findings = by_time ? view.say("page.flag_circumstance") : still.of(flag);
+        findings = speaks_for_alone(view, flag) ? view.say("page.flag_for_alone", {{"for", no_rests_on(view, flag), false, true}})
+                   : by_time                    ? view.say("page.flag_circumstance")
+                                                : still.of(flag);
       }
       auto at = std::find_if(named.begin(), named.end(), [&](const Named& one) { return one.label == label && one.findings == findings; });
       if (at == named.end()) {

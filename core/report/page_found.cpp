@@ -112,6 +112,10 @@ model::PartialDate PageView::day() const {
   return exam.examined_at ? model::date_of(*exam.examined_at, exam.offset_min ? exam.offset_min->steps : 0) : assessment.as_of;
 }
 
+bool PageView::has_passed(const std::string& day) const {
+  return names.now && model::date_of(*names.now, exam.offset_min ? exam.offset_min->steps : 0).to_text() > day;
+}
+
 std::optional<model::AgeInterval> PageView::age() const {
   return person && person->birth ? model::age_on(*person->birth, day()) : std::nullopt;
 }
@@ -217,6 +221,7 @@ SheetSection not_examined_section(const PageView& view) {
     section.bullet(place);
   }
   std::vector<std::string> of_midline;
+  std::vector<std::string> held_back;  // their reason is known
   for (const Side side : {Side::right, Side::left}) {
     const bool other = view.exam.side && *view.exam.side != Side::midline && *view.exam.side != side;
     // An other side that was not looked at is said above, in one line.
@@ -225,8 +230,10 @@ SheetSection not_examined_section(const PageView& view) {
     }
     std::vector<std::string> labels;
     for (const interpret::MissingItem& missing : minimum_missing(view, side)) {
-      const std::string label = view.label(missing.item);
-      std::vector<std::string>& list = missing.side == Side::midline ? of_midline : labels;
+      const bool midline = missing.side == Side::midline;
+      const bool held = is_advised_against(view, missing.item, missing.side);
+      const std::string label = view.label(missing.item) + (held && !midline ? view.side_after(missing.side) : std::string());
+      std::vector<std::string>& list = held ? held_back : (midline ? of_midline : labels);
       if (std::find(list.begin(), list.end(), label) == list.end()) {
         list.push_back(label);
       }
@@ -238,6 +245,9 @@ SheetSection not_examined_section(const PageView& view) {
   }
   if (!of_midline.empty()) {
     section.bullet(reason_lacking(view, view.say("page.minimum", {{"items", joined(of_midline, "; "), false, true}})));
+  }
+  if (!held_back.empty()) {
+    section.bullet(view.say("page.minimum_held", {{"items", joined(held_back, "; "), false, true}}));
   }
   // What was found (also where it disagrees) and what was not done stand above already, with their words.
   std::vector<std::string> asked;

@@ -41,6 +41,8 @@ class PageView {
   // Date and time where the exam was done.
   [[nodiscard]] std::string local(model::Instant instant) const;
   [[nodiscard]] model::PartialDate day() const;
+  // Before the day of printing, where the exam was done.
+  [[nodiscard]] bool has_passed(const std::string& day) const;
   [[nodiscard]] std::optional<model::AgeInterval> age() const;
 };
 
@@ -71,6 +73,9 @@ void add_handled_also(const PageView& view, const interpret::Alert& alert, Sheet
 [[nodiscard]] std::vector<std::string> findings_named(const PageView& view, const std::vector<model::FindingId>& ids, const std::optional<model::Side>& said = {});
 // A no that rests on nothing recorded, or on how long ago it began alone, is nobody's answer about the sign.
 [[nodiscard]] interpret::FlagAnswer printed_answer(const PageView& view, const interpret::Flag& flag);
+
+// The no rests on nothing but what speaks for the danger.
+[[nodiscard]] bool speaks_for_alone(const PageView& view, const interpret::Flag& flag);
 
 // Of what a no rests on, what is out of the ordinary: beside it the no is not plain. And such a no in words, with both.
 [[nodiscard]] std::vector<model::FindingId> speaking_for(const PageView& view, const interpret::Flag& flag);

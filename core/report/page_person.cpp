@@ -219,6 +219,9 @@ SheetSection plan_section(const PageView& view) {
     }
     if (item.by) {
       parts.push_back(view.say("plan.by", {{"date", item.by->to_text(), false, true}}));
+      if (is_too_late(view, item)) {
+        parts.push_back(view.say("plan.later"));
+      }
     }
     if (item.kind == model::PlanKind::limit && !item.became) {
       parts.push_back(view.say("plan.not_told_yet"));

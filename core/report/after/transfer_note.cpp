@@ -148,10 +148,12 @@ void add_checks(const PageView& view, const std::vector<model::Transferred>& all
 }
 
 void add_told(const PageView& view, std::string_view what, const std::optional<wire::Remark>& text, std::initializer_list<std::string_view> items,
-              SheetSection& section) {
+              SheetSection& section, const std::string& days = {}) {
   const Arg named{"what", view.say("transfer." + std::string(what)), false, true};
   const std::string told = told_before(view, items);
-  if (text) {
+  if (text && !days.empty()) {
+    section.bullet(view.say("transfer.line", {named, {"text", text->text}}) + " " + days);
+  } else if (text) {
     section.bullet(view.say("transfer.line", {named, {"text", text->text}}));
   } else if (!told.empty()) {
     section.bullet(view.say("transfer.line_told", {named, {"text", told, false, true}}));
@@ -188,9 +190,9 @@ struct OfPlan {
   return out;
 }
 
-// The plan holds days at most.
+// The plan holds days at most: of which examination it is, is the day that it has.
 [[nodiscard]] std::string with_plan_time(const PageView& view, const std::vector<std::string>& parts) {
-  return view.say("transfer.untimed", {{"what", joined(parts, "; "), false, true}});
+  return view.say("transfer.plan_untimed", {{"what", joined(parts, "; "), false, true}, {"day", view.day().to_text(), false, true}});
 }
 
 void add_given(const PageView& view, const model::TransferSet& set, SheetSection& section) {
@@ -258,9 +260,12 @@ void add_set(const PageView& view, const model::Transferred& one, bool alone, Sh
   if (!alone) {
     section.plain(view.say("transfer.set_unsettled"));
   }
-  add_told(view, "onset", one.set.onset, {}, section);
+  // Written on a later day, an hour or a "yesterday" is read of the wrong one.
+  const std::string written_on = model::date_of(one.at, view.exam.offset_min ? view.exam.offset_min->steps : 0).to_text();
+  const std::string days = written_on == view.day().to_text() ? std::string() : view.say("transfer.which_day", {{"day", view.day().to_text(), false, true}, {"written", written_on, false, true}});
+  add_told(view, "onset", one.set.onset, {}, section, days);
   add_told(view, "allergies", one.set.allergies, {"history.allergy_known", "history.allergies"}, section);
-  add_told(view, "last_meal", one.set.last_meal, {}, section);
+  add_told(view, "last_meal", one.set.last_meal, {}, section, days);
   add_told(view, "tetanus", one.set.tetanus, {}, section);
   add_told(view, "blood_thinners", one.set.blood_thinners, {"history.blood_thinners"}, section);
   add_told(view, "pregnancy", one.set.pregnancy, {"body.pregnancy", "body.pregnancy_weeks"}, section);

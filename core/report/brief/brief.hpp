@@ -48,8 +48,12 @@ struct HowSoon {
 [[nodiscard]] HowSoon how_soon(const PageView& view);
 // A plan item that sends the person somewhere: a referral or a film that was not declined.
 [[nodiscard]] bool sends_on(const model::PlanItem& item);
+// Done as planned, by the record: a day that has passed then calls for nobody.
+[[nodiscard]] bool was_sent_on(const PageView& view);
 // The last day of it, counted from the examination; none for what can wait.
 [[nodiscard]] std::optional<std::string> due_day(const PageView& view, model::LetterUrgency urgency);
+// A day of the plan that is later than what was found asks for: the second urgency of one page.
+[[nodiscard]] bool is_too_late(const PageView& view, const model::PlanItem& item);
 [[nodiscard]] std::string due_text(const PageView& view, model::LetterUrgency urgency);
 
 // "ALLERGIES: penicillin", or that nobody asked; the same in brackets behind a text that names a drug.
@@ -66,6 +70,8 @@ struct StoppedSteps {
   std::vector<std::string> others;   // parts of the body whose further steps, outside this complaint, are stopped too
 };
 [[nodiscard]] std::vector<StoppedSteps> stopped_steps(const PageView& view);
+// This very item, on this side: why it was left out is known.
+[[nodiscard]] bool is_advised_against(const PageView& view, const model::ItemId& item, model::Side side);
 // "knee, walking": parts of the body by name, each once.
 [[nodiscard]] std::string parts_named(const PageView& view, const std::vector<std::string>& regions);
 

@@ -130,6 +130,23 @@ std::string parts_named(const PageView& view, const std::vector<std::string>& re
   return joined(names);
 }
 
+bool is_advised_against(const PageView& view, const model::ItemId& item, Side side) {
+  const auto holds = [&](const std::optional<Side>& of, const std::vector<model::ItemId>& stop) {
+    const bool here = !of || *of == Side::midline || side == Side::midline || *of == side;
+    return here && std::find(stop.begin(), stop.end(), item) != stop.end();
+  };
+  for (const interpret::Alert& alert : view.assessment.alerts) {
+    if (!is_hidden(view, alert) && alert.state != interpret::AlertState::withdrawn_by_correction && holds(alert.side, alert.stop)) {
+      return true;
+    }
+  }
+  return std::any_of(view.assessment.statements.begin(), view.assessment.statements.end(), [&](const interpret::Statement& statement) {
+    const std::string danger = statement.statement.text.substr(0, statement.statement.text.find(':'));
+    const reference::AlertRow* row = referral_prompt(danger) && !is_protected_danger(view, danger) ? view.edition.alert({"alert." + std::string(after_dot(danger))}) : nullptr;
+    return row != nullptr && holds(statement.side, row->stop);
+  });
+}
+
 std::vector<StoppedSteps> stopped_steps(const PageView& view) {
   for (const StoppedScope scope : {StoppedScope::sequence, StoppedScope::part}) {
     std::vector<StoppedSteps> steps = stopped_by(view, scope);

@@ -40,12 +40,22 @@ using model::Side;
   return joined(names, view.say("page.and"));
 }
 
+// What lies on a part and is recorded by its organ: a sore, a pulse and a filament are of the foot.
+[[nodiscard]] bool lies_on(std::string_view item, std::string_view part) {
+  if (item.starts_with(std::string(part) + ".")) {
+    return true;
+  }
+  const bool skin = item.starts_with("skin.");
+  const bool organ = skin || item.starts_with("vessel.") || item.starts_with("nerve.") || item.starts_with("body.");
+  return part == "ankle" ? skin : (part == "foot" || part == "leg") && organ;
+}
+
 // By name, where one or two items of a region were examined on a side; none where there were more.
 [[nodiscard]] std::vector<std::string> only_items(const PageView& view, const std::string& region, Side side) {
   std::vector<std::string> labels;
   for (const model::Finding* finding : view.findings) {
     const std::string label = view.label(finding->item);
-    if (finding->side == side && finding->item.text.starts_with(region + ".") && !std::holds_alternative<model::NotDone>(finding->value) &&
+    if (finding->side == side && lies_on(finding->item.text, region) && !std::holds_alternative<model::NotDone>(finding->value) &&
         std::find(labels.begin(), labels.end(), label) == labels.end()) {
       labels.push_back(label);
     }

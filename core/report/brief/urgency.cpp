@@ -26,6 +26,15 @@ bool sends_on(const model::PlanItem& item) {
   return (item.kind == model::PlanKind::referral || item.kind == model::PlanKind::film) && item.became != model::Became::declined;
 }
 
+bool was_sent_on(const PageView& view) {
+  const std::vector<model::PlanItem> plan = view.exam.plan.value_or(std::vector<model::PlanItem>{});
+  return std::any_of(plan.begin(), plan.end(), [](const model::PlanItem& item) {
+    const auto& became = item.became;
+    return sends_on(item) && (became == model::Became::done || became == model::Became::given || became == model::Became::received ||
+                              became == model::Became::seen || became == model::Became::answered);
+  });
+}
+
 bool alert_in_letter(const PageView& view, const interpret::Alert& alert, bool private_letter) {
   const bool is_private = alert.audience == interpret::Audience::protected_;
   return alert.state != interpret::AlertState::withdrawn_by_correction && is_private == private_letter && (private_letter || !is_hidden(view, alert));
@@ -83,12 +92,23 @@ std::optional<std::string> due_day(const PageView& view, LetterUrgency urgency) 
   return last;
 }
 
+bool is_too_late(const PageView& view, const model::PlanItem& item) {
+  const HowSoon soon = how_soon(view);
+  const auto day = soon.urgency ? due_day(view, *soon.urgency) : std::nullopt;
+  return day && item.by && sends_on(item) && item.became != model::Became::done && item.by->to_text() > *day;
+}
+
 std::string due_text(const PageView& view, LetterUrgency urgency) {
   const std::optional<std::string> day = due_day(view, urgency);
   if (!day) {
     return {};
   }
-  return view.say(urgency == LetterUrgency::two_weeks ? "page.due_by" : "page.due_on", {{"day", *day, false, true}});
+  const bool two_weeks = urgency == LetterUrgency::two_weeks;
+  if (view.has_passed(*day)) {
+    const std::string_view passed = was_sent_on(view) ? "page.due_passed_done" : (two_weeks ? "page.due_passed_by" : "page.due_passed");
+    return view.say(passed, {{"day", *day, false, true}});
+  }
+  return view.say(two_weeks ? "page.due_by" : "page.due_on", {{"day", *day, false, true}});
 }
 
 }  // namespace limbledger::report

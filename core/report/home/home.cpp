@@ -97,6 +97,11 @@ void add_until_seen(const PageView& view, SheetSection& section) {
       add(row->meanwhile);
     }
   }
+  // "No weight on the leg" beside "no weight on the leg at all: carried" is the same line twice.
+  const std::vector<std::string> said = parts;
+  parts.erase(std::remove_if(parts.begin(), parts.end(), [&](const std::string& one) {
+                return std::any_of(said.begin(), said.end(), [&](const std::string& other) { return other.size() > one.size() && other.starts_with(one); });
+              }), parts.end());
   if (!parts.empty()) {
     section.plain(view.say("home.until_seen", {{"what", joined(parts, "; "), false, true}}) + ".");
   }
@@ -109,14 +114,11 @@ void add_until_seen(const PageView& view, SheetSection& section) {
     return {};
   }
   const std::string day = due_day(view, *soon.urgency).value_or(std::string());
+  const bool named = *soon.urgency == model::LetterUrgency::same_day || *soon.urgency == model::LetterUrgency::two_weeks;
+  if (named && !day.empty() && view.has_passed(day) && !was_sent_on(view)) {
+    return view.say("home.soon_passed", {{"day", day, false, true}});
+  }
   return view.say("home.soon_" + std::string(wire::type_of<model::LetterUrgency>().words[static_cast<std::size_t>(*soon.urgency)]), {{"day", day, false, true}});
-}
-
-// A day of the plan that is later than what was found asks for would be the second urgency of one sheet.
-[[nodiscard]] bool is_too_late(const PageView& view, const PlanItem& item) {
-  const HowSoon soon = how_soon(view);
-  const auto day = soon.urgency ? due_day(view, *soon.urgency) : std::nullopt;
-  return day && item.by && sends_on(item) && item.by->to_text() > *day;
 }
 
 [[nodiscard]] SheetSection do_section(const PageView& view, std::size_t& left_out) {
@@ -209,10 +211,23 @@ void add_until_seen(const PageView& view, SheetSection& section) {
   return reasons;
 }
 
+// "You cannot stand on it tomorrow" alone reads as what is to come.
+[[nodiscard]] bool says_come_back(std::string_view text) {
+  std::string words = " ";
+  for (const char c : text) {
+    const bool upper = c >= 'A' && c <= 'Z';
+    const bool letter = upper || (c >= 'a' && c <= 'z') || static_cast<unsigned char>(c) >= 0x80;
+    words += upper ? static_cast<char>(c - 'A' + 'a') : (letter ? c : ' ');
+  }
+  words += ' ';
+  constexpr std::array<std::string_view, 10> said{" if ", " when ", " whenever ", " should ", " come ", " comes ", " return ", " call ", " unless ", " in case "};
+  return std::any_of(said.begin(), said.end(), [&](std::string_view one) { return words.find(one) != std::string::npos; });
+}
+
 [[nodiscard]] SheetSection back_section(const PageView& view) {
   SheetSection section = view.section("home.back");
   for (const PlanItem& item : planned(view, {PlanKind::safety_net})) {
-    section.plain(view.say("home.back_said", {{"text", on_its_side(view, item.side, typed(item.text.text)), false, true}}));
+    section.plain(view.say(says_come_back(item.text.text) ? "home.back_said" : "home.back_said_if", {{"text", on_its_side(view, item.side, typed(item.text.text)), false, true}}));
   }
   const std::size_t written = section.lines.size();
   section.plain(view.say("home.back_if"));
@@ -221,7 +236,7 @@ void add_until_seen(const PageView& view, SheetSection& section) {
   const bool injured = limb_injured_or_bound(view);
   if (injured) {
     section.bullet(signs.of_blood());
-    section.bullet(view.say("home.back_pain"));
+    section.bullet(view.say(planned(view, {PlanKind::splint}).empty() ? "home.back_pain_unbound" : "home.back_pain"));
   }
   const std::size_t most = written + reasons_of_program_min > reasons_to_return_max ? reasons_of_program_min : reasons_to_return_max - written;
   for (const std::string& reason : reasons_to_return(view, most, injured, signs)) {
@@ -290,9 +305,8 @@ HomeSheet home_sheet(const PageView& view, const HomeAsk& ask) {
   // Else "today" and "tomorrow" below have no place; and how soon before all that can be read.
   sheet.head.push_back(joined({view.say("home.seen_on", {{"day", view.day().to_text(), false, true}}), how_soon_said(view)}, ". "));
   const std::vector<PlanItem> sent = view.exam.plan.value_or(std::vector<PlanItem>{});
-  if (std::any_of(sent.begin(), sent.end(), [&](const PlanItem& item) { return is_too_late(view, item); })) {
-    sheet.head.push_back(view.say("home.plan_later"));
-  }
+  // For the examiner alone: what is not settled yet is nothing to carry home.
+  out.plan_later = std::any_of(sent.begin(), sent.end(), [&](const PlanItem& item) { return is_too_late(view, item); });
   if (!ask.reviewed) {
     sheet.head.push_back(view.say("home.for_review"));
   }

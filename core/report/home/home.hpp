@@ -19,6 +19,7 @@ struct HomeAsk {
 struct HomeSheet {
   Sheet sheet;
   std::size_t left_out = 0;  // things to do that did not fit among three
+  bool plan_later = false;   // a day of the plan is later than what was found asks for, and is left out
 };
 
 [[nodiscard]] HomeSheet home_sheet(const PageView& view, const HomeAsk& ask);

@@ -1,5 +1,6 @@
 #include "core/report/home/home_back.hpp"
 
+#include "core/report/brief/brief.hpp"
 #include "core/report/ordinary.hpp"
 
 #include <algorithm>
@@ -92,10 +93,25 @@ constexpr std::array<SignItems, 16> shown_by{
   });
 }
 
+// An alert or a prompt keeps the leg off the ground: whoever shall not walk does not find that walking gets harder.
+[[nodiscard]] bool shall_not_walk(const PageView& view) {
+  const auto keeps_off = [](const std::vector<model::MessageId>& meanwhile) {
+    return std::any_of(meanwhile.begin(), meanwhile.end(), [](const model::MessageId& one) {
+      return one.text.starts_with("msg.meanwhile.no_weight") || one.text.starts_with("msg.meanwhile.offload") || one.text == "msg.meanwhile.no_standing_trial";
+    });
+  };
+  for (const interpret::Alert& alert : view.assessment.alerts) {
+    if (alert_in_letter(view, alert, false) && keeps_off(alert.meanwhile)) {
+      return true;
+    }
+  }
+  return false;
+}
+
 [[nodiscard]] bool cannot_be(const PageView& view, std::string_view part) {
   const auto age = view.age();
   const bool infant = age && age->high < 1;
-  return infant && (part == "child_stands_not" || part == "no_weight" || part == "carries_not" || part == "stands_not" || part == "steps_not" || part == "walks_harder");
+  return (infant || shall_not_walk(view)) && (part == "child_stands_not" || part == "no_weight" || part == "carries_not" || part == "stands_not" || part == "steps_not" || part == "walks_harder");
 }
 
 }  // namespace

@@ -30,7 +30,7 @@ constexpr std::size_t letter_columns = 120;  // at the size of the letter
   const bool may_send = asked && *exam.consent->send == model::ConsentWord::yes;
   // Whoever is about to send it reads this first (HC-064).
   if (asked && !may_send) {
-    lines.push_back(view.say("letter.own_hand", {{"send", enum_word(view.words, "value", *exam.consent->send), false, true}}));
+    lines.push_back(view.say(asks_answer_alone(view) ? "letter.own_hand_answer" : "letter.own_hand", {{"send", enum_word(view.words, "value", *exam.consent->send), false, true}}));
   } else if (!asked) {
     lines.push_back(view.say("letter.send_not_asked"));
   }
@@ -136,7 +136,7 @@ constexpr std::size_t letter_columns = 120;  // at the size of the letter
   } else {
     section.plain(view.say("letter.reply_to", {{"to", joined(to), false, true}}));
   }
-  section.plain(view.say("letter.reply_lines"));
+  section.plain(view.say(asks_answer_alone(view) ? "letter.reply_lines_answer" : "letter.reply_lines"));
   return section;
 }
 
@@ -173,6 +173,11 @@ constexpr std::size_t letter_columns = 120;  // at the size of the letter
 }
 
 }  // namespace
+
+bool asks_answer_alone(const PageView& view) {
+  const std::vector<model::PlanItem> plan = view.exam.plan.value_or(std::vector<model::PlanItem>{});
+  return urgency_found(view, false) == model::LetterUrgency::routine && std::none_of(plan.begin(), plan.end(), sends_on);
+}
 
 Sheet letter_of_length(const PageView& view, const LetterAsk& ask, int shortened) {
   Sheet sheet;

@@ -88,8 +88,31 @@ struct FoundOnSide {
   std::vector<FoundHere> unusual;
   std::vector<FoundHere> measured;
   std::vector<FoundHere> described;
+  std::vector<FoundHere> untold;  // done, and the note says that it tells nothing either way
   std::vector<FoundHere> ordinary_here;
 };
+
+// The note says of it that it cannot be told from this test, or its own words leave open what it was done for.
+[[nodiscard]] bool tells_nothing(const PageView& view, const Finding& finding) {
+  const auto& all = view.assessment.statements;
+  const bool judged_so = finding.finding && std::any_of(all.begin(), all.end(), [&](const interpret::Statement& one) {
+    return one.verdict == interpret::Verdict::not_distinguishable && one.side == finding.side && one.statement.text.starts_with("laxity.test:" + finding.item.text + ":") &&
+           std::find(one.findings.begin(), one.findings.end(), *finding.finding) != one.findings.end();
+  });
+  return judged_so || bare_value_text(view.words, view.edition, finding).find("not excluded") != std::string::npos;  // letters are in English
+}
+
+// "Hot, red and swollen: no" beside a wound that is red or warm is not told alone.
+[[nodiscard]] std::string beside_wound(const PageView& view, const Finding& finding) {
+  const auto* answer = std::get_if<model::Answer>(&finding.value);
+  const bool no_heat = answer != nullptr && answer->answer == model::AnswerWord::no && (finding.item.text == "foot.hot_red_swollen" || finding.item.text == "ankle.hot_red");
+  for (const Finding* one : view.findings) {
+    if (no_heat && one->item.text == "skin.infection_signs" && one->side == finding.side && !left_undone(*one) && ordinary(view.edition, *one) == Ordinary::unusual) {
+      return view.label(one->item) + ": " + bare_value_text(view.words, view.edition, *one);
+    }
+  }
+  return {};
+}
 
 // Of a side that is complained of alone: the same item on the other one, which stands behind the value that it is read against.
 [[nodiscard]] const Finding* read_against(const PageView& view, const Finding& finding) {
@@ -200,6 +223,15 @@ struct FoundOnSide {
         here.unusual.push_back(std::move(one));
         break;
       case Ordinary::ordinary:
+        if (tells_nothing(view, *finding)) {
+          here.untold.push_back(std::move(one));
+          break;
+        }
+        if (const std::string beside = beside_wound(view, *finding); !beside.empty()) {
+          one.text = view.say("letter.beside_wound", {{"value", one.text, false, true}, {"wound", beside, false, true}});
+          here.described.push_back(std::move(one));
+          break;
+        }
         one.whole = of_foot;
         here.ordinary_here.push_back(std::move(one));
         break;
@@ -333,6 +365,13 @@ SheetSection letter_found(const PageView& view, int shortened) {
     }
     if (!measured.empty()) {
       section.bullet(view.say("letter.measured_side", {{"side", of_side, false, true}, {"what", joined(measured, "; "), false, true}}));
+    }
+    std::vector<SaidAlike> untold;
+    for (const FoundHere& one : here.untold) {
+      add_alike(untold, one.label, one.value);
+    }
+    if (!untold.empty()) {
+      section.bullet(view.say("letter.untold_side", {{"side", of_side, false, true}, {"what", alike_text(untold), false, true}}));
     }
     std::vector<SaidAlike> alike;
     std::vector<std::string> regions;

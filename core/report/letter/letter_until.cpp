@@ -58,7 +58,7 @@ namespace {
 }  // namespace
 
 SheetSection letter_until(const PageView& view, int shortened) {
-  SheetSection section = view.section("letter.until");
+  SheetSection section = view.section(asks_answer_alone(view) ? "letter.until_answer" : "letter.until");
   std::vector<std::string> planned;
   std::vector<std::string> named;
   for (const model::PlanItem& item : view.exam.plan.value_or(std::vector<model::PlanItem>{})) {

@@ -124,8 +124,11 @@ void add_minimum(const PageView& view, SheetSection& section) {
     for (const interpret::MissingItem& missing : view.assessment.missing) {
       const auto on = [&](Side side) {
         return std::any_of(view.assessment.missing.begin(), view.assessment.missing.end(),
-                           [&](const interpret::MissingItem& one) { return one.item == missing.item && one.side == side && !said_above(one); });
+                           [&](const interpret::MissingItem& one) { return one.item == missing.item && one.side == side && !said_above(one) && !is_advised_against(view, one.item, one.side); });
       };
+      if (is_advised_against(view, missing.item, missing.side)) {
+        continue;
+      }
       if (said_above(missing) || (is_complained_of(view, missing.side) || missing.side == Side::midline) != complained_of) {
         continue;
       }
@@ -140,6 +143,14 @@ void add_minimum(const PageView& view, SheetSection& section) {
       }
     }
   }
+  // The reason that is known stands instead of one that is lacking.
+  std::vector<std::string> held;
+  for (const interpret::MissingItem& missing : view.assessment.missing) {
+    const std::string label = view.label(missing.item) + view.side_after(missing.side);
+    if (!said_above(missing) && is_advised_against(view, missing.item, missing.side) && std::find(held.begin(), held.end(), label) == held.end()) {
+      held.push_back(label);
+    }
+  }
   std::vector<std::string> parts;
   for (const OfSides& one : all) {
     const std::string what = joined(one.labels, " / ");
@@ -151,6 +162,9 @@ void add_minimum(const PageView& view, SheetSection& section) {
   }
   if (!parts.empty()) {
     section.bullet(reason_lacking(view, view.say("page.minimum", {{"items", joined(parts, "; "), false, true}})) + ".");
+  }
+  if (!held.empty()) {
+    section.bullet(view.say("page.minimum_held", {{"items", joined(held, " / "), false, true}}) + ".");
   }
 }
 

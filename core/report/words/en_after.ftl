@@ -49,6 +49,8 @@ msg-transfer-next_check_none = Next check of vessels and nerves: no time recorde
 msg-transfer-held = Stopped, and not examined further
 msg-transfer-held_items = Not to be done for now: { $items }
 msg-transfer-held_further = and further steps of: { $parts }
+msg-transfer-plan_untimed = { $what } (time not recorded) (of the examination of { $day })
+msg-transfer-which_day = (written on { $written }; an hour or a day in these words may be of the examination, { $day }: ask)
 msg-transfer-untimed = { $what } (time not recorded)
 msg-transfer-time_unknown = time not recorded
 

@@ -176,6 +176,7 @@ msg-contradiction-pulses_and_index = No pulse felt in the foot, and an ankle-arm
 msg-contradiction-pitting_and_level = A pit was graded, and the swelling is said to reach nowhere
 msg-contradiction-no_pit_and_level = No pit, and the swelling is said to reach a level: swelling that does not pit, or one of the two not meant?
 msg-contradiction-heel_rise_and_count = The heel is said not to rise on this leg, and rises were counted
+msg-contradiction-more_on_both = The same is said of each side against the other (warmer, fuller, thinner, lower, further): of two sides one at most can be so
 msg-contradiction-crest_on_both = The pelvis is said to be high, or low, on both sides at once
 msg-contradiction-bowed_and_angle = The knee is said to be bowed, and its angle is knock-kneed: sign or side exchanged?
 msg-contradiction-knock_kneed_and_angle = The knee is said to be knock-kneed, and its angle is bowed: sign or side exchanged?

@@ -170,3 +170,17 @@ TEST_CASE("knees apart and ankles apart at once are asked about") {
   made.find("knee.intermalleolar_distance_standing").value = mm(20);
   CHECK(apart());
 }
+
+TEST_CASE("warmer, fuller, thinner or lower than the other side, said of both sides, is asked back; of one side it is not") {
+  for (const char* item : {"vessel.foot_warm", "leg.calf_wasting", "leg.thigh_wasting", "ankle.swelling_lateral", "hip.look_swelling"}) {
+    LimbBench made;
+    made.yes(item, Side::left);
+    CHECK_MESSAGE(!made.asked("more_on_both", "midline"), item);
+    made.yes(item, Side::right);
+    CHECK_MESSAGE(made.asked("more_on_both", "midline"), item);
+  }
+  LimbBench lower;
+  lower.add("hip.knee_height_lower", Side::left, model::Test{model::TestResult::positive, std::nullopt});
+  lower.add("hip.knee_height_lower", Side::right, model::Test{model::TestResult::negative, std::nullopt});
+  CHECK_FALSE(lower.asked("more_on_both", "midline"));
+}

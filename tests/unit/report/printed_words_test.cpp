@@ -100,8 +100,8 @@ TEST_CASE("no message of an alert or a referral holds two urgencies") {
 
 TEST_CASE("an alert without an answer shows the plan beside it, and is not said to have no action") {
   const std::string alerts = alerts_of(document("fall"));
-  CHECK(has(alerts, "No answer to this alert is recorded. The plan says (whether that answers it, the examiner knows): film \u2068Knee, two views"));
-  CHECK(has(alerts, "; splint \u2068Straight splint, no weight\u2069."));
+  CHECK(has(alerts, "The plan holds: film \u2068Knee, two views"));
+  CHECK(has(alerts, "; splint \u2068Straight splint, no weight\u2069. Whether that answers this alert is not recorded: the examiner knows."));
   service::ExamDocument fall = document("fall");
   fall.exam.plan.reset();
   CHECK(has(alerts_of(fall), "No answer to this alert is recorded, and nothing is planned for it."));
@@ -112,7 +112,7 @@ TEST_CASE("a plan that stands beside one alert is not printed again beside the n
   add(fall, "history.blood_thinners", model::Side::midline, model::Answer{model::AnswerWord::yes});
   add(fall, "history.swelling_onset", model::Side::right, model::Choice{{"within_2h"}});
   const std::string alerts = alerts_of(fall);
-  CHECK(has(alerts, "The plan says what stands above (whether that answers it, the examiner knows)."));
+  CHECK(has(alerts, "The plan holds what stands above. Whether that answers this alert too is not recorded: the examiner knows."));
   CHECK(alerts.find("Straight splint, no weight") == alerts.rfind("Straight splint, no weight"));
 }
 
@@ -192,7 +192,7 @@ TEST_CASE("an open plan item says what open means; people are named as the band 
 TEST_CASE("a page without an alert says so with how much was not asked, and names that below") {
   const std::string alerts = alerts_of(document("football"));
   CHECK(has(alerts, "No alert for now or today raised by what was recorded; danger signs not asked after, or not all of it: "));
-  CHECK(has(alerts, ", named below."));
+  CHECK(has(alerts, " (named under \"Danger signs asked after\")."));
   CHECK(!has(alerts, "pressure in a compartment"));
   CHECK(has(section(page_of(document("football")), "Danger signs"), "pressure in a compartment"));
   CHECK(!has(alerts_of(document("fall")), "raised by what was recorded"));

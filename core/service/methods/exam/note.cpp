@@ -4,6 +4,7 @@
 #include "core/service/desk.hpp"
 #include "core/service/methods/exam/exam.hpp"
 #include "core/service/methods/exam/watch.hpp"
+#include "core/service/methods/people/dates.hpp"
 #include "core/service/methods/say/texts.hpp"
 
 namespace limbledger::service {
@@ -48,6 +49,7 @@ Result<NoteWriteResult> note_write(Context& context, const NoteWriteParams& para
                          : context.caller.scope == Scope::examiner ? report::ProtectedNote::mentioned
                                                                    : report::ProtectedNote::absent;
   names.banner = banner_of(context.desk->kind(), *words);
+  names.now = now_if_right(context.desk->world().now());
   if (read->names) {
     for (const NamedPlace& one : read->names->places.value_or(std::vector<NamedPlace>{})) {
       names.places[one.place] = one.name.text;

@@ -2,6 +2,7 @@
 
 #include "core/service/desk.hpp"
 #include "core/service/methods/exam/exam.hpp"
+#include "core/service/methods/people/dates.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -28,6 +29,7 @@ Result<std::unique_ptr<Printed>> to_print(Context& context, const model::ExamId&
     return read.error();
   }
   printed->names.banner = banner_of(*context.desk, words);
+  printed->names.now = now_if_right(context.desk->world().now());
   // What leaves the clinic does not even tell that there is something protected.
   printed->names.protected_note = with_protected ? report::ProtectedNote::shown : report::ProtectedNote::absent;
   if (read->names) {

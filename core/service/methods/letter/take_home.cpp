@@ -38,6 +38,9 @@ Result<TakeHomeWriteResult> take_home_write(Context& context, const TakeHomeWrit
   if (!*reviewed) {
     result.for_review = true;
   }
+  if (home.plan_later) {
+    result.remarks = std::vector<model::Word>{{"plan_later"}};
+  }
   if (home.left_out != 0) {
     result.left_out = wire::Count<1, 1000>{static_cast<std::int64_t>(home.left_out)};
   }

@@ -26,12 +26,14 @@ struct TakeHomeWriteResult {
   model::Word language;
   std::optional<bool> for_review;
   std::optional<wire::Count<1, 1000>> left_out;
+  std::optional<std::vector<model::Word>> remarks = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(TakeHomeWriteResult, (), (text, html, about, language, for_review, left_out))
+BOOST_DESCRIBE_STRUCT(TakeHomeWriteResult, (), (text, html, about, language, for_review, left_out, remarks))
 constexpr auto notes(const TakeHomeWriteResult*) {
   return std::array{wire::Note{"about", "the exam's revision that the sheet was written from"},
                     wire::Note{"for_review", "nobody has read the texts of this language yet; the sheet says so"},
-                    wire::Note{"left_out", "so many things to do did not fit among three: decline what matters least, or say them"}};
+                    wire::Note{"left_out", "so many things to do did not fit among three: decline what matters least, or say them"},
+                    wire::Note{"remarks", "plan_later: the plan names a later day than what was found asks for; the sheet leaves it out, settle it before it is handed out"}};
 }
 // Faults: language.not_reviewed, language.no_texts, params.unknown_word, exam.withdrawn.
 [[nodiscard]] Result<TakeHomeWriteResult> take_home_write(Context& context, const TakeHomeWriteParams& params);

@@ -60,6 +60,10 @@ bool clock_is_suspect(const ledger::Reading& reading) {
   return !ledger::HybridClock(ledger::release_ms).is_plausible(reading) || reading.wall_ms > ledger::release_ms + clock_years_max * 365 * 86'400'000;
 }
 
+std::optional<model::Instant> now_if_right(const ledger::Reading& reading) {
+  return clock_is_suspect(reading) ? std::nullopt : std::optional(model::Instant{reading.wall_ms});
+}
+
 bool can_be_right(model::Instant instant) { return instant.ms >= ledger::release_ms; }
 
 DateCheck::DateCheck(std::optional<std::int64_t> today, const std::optional<std::vector<wire::Name>>& confirmed) : today_(today) {

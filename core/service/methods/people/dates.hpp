@@ -23,6 +23,8 @@ namespace limbledger::service {
 [[nodiscard]] std::optional<std::int64_t> latest_today(Context& context, const std::optional<model::OffsetMinutes>& offset_min = {});
 // Not set, before the release of the program, or more than 50 years after it (our convention).
 [[nodiscard]] bool clock_is_suspect(const ledger::Reading& reading);
+// None where the clock cannot be right: it says of no day that it has passed.
+[[nodiscard]] std::optional<model::Instant> now_if_right(const ledger::Reading& reading);
 // The clock that stamped this can have been right.
 [[nodiscard]] bool can_be_right(model::Instant instant);
 

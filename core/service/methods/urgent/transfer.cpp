@@ -62,6 +62,7 @@ namespace {
   }
   report::PageNames names;
   names.banner = banner_of(context.desk->kind(), *words);
+  names.now = now_if_right(context.desk->world().now());
   if (read->names) {
     for (const NamedPlace& one : read->names->places.value_or(std::vector<NamedPlace>{})) {
       names.places[one.place] = one.name.text;

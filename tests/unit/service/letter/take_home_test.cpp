@@ -57,7 +57,7 @@ TEST_CASE("C19: the sheet says what the examiner wrote, three things at most, wh
   CHECK(says(text, "- LEFT side: \u2068no weight on it\u2069 - LEFT side: \u2068straight splint\u2069 - \u2068as written by hand\u2069"));
   CHECK(!says(text, "tighten the thigh"));
   CHECK(at(sheet, "/left_out") == "2");
-  CHECK(says(text, "Your examiner: \u2068the splint hurts\u2069 Come back the same day it happens, if: - the foot turns cold, numb, pale or blue"));
+  CHECK(says(text, "Your examiner: come back if: \u2068the splint hurts\u2069 Come back the same day it happens, if: - the foot turns cold, numb, pale or blue"));
   CHECK(says(text, "\u2068clinic office\u2069: \u2068000 111\u2069"));
   CHECK(says(text, "\u2068here again\u2069, by 2026-12-01"));
   CHECK(says(text, "You are sent to: \u2068bone clinic\u2069, by 2026-12-01"));
