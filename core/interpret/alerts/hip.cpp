@@ -87,7 +87,9 @@ Raised hip_fracture_old(const Answers& answers, Side side) {
   // The age gate of the page is from memory: younger, a fall that leaves a leg that does not carry and a hip that hurts raises it as well,
   // and is asked after where the complaint is of the hip (our own rule).
   const Clue strong = old == Tri::no && raised.applies == Tri::no && walks_not.is_yes() && (fall.is_yes() || hurt_lately(answers).is_yes()) ? strong_hip_sign(answers, side) : Clue{};
-  const bool by_signs = strong.is_yes() || (old == Tri::no && raised.applies == Tri::no && strong.value == Tri::undetermined && !strong.ask.empty() && part_complained_of(answers) == "hip");
+  const bool grown = answers.child() == Tri::no;  // a child has lines of its own, and this one where it is brought for the injury
+  const bool asked_after = grown && old == Tri::no && raised.applies == Tri::no && strong.value == Tri::undetermined && !strong.ask.empty() && part_complained_of(answers) == "hip";
+  const bool by_signs = (strong.is_yes() && (grown || complains_of_something_recent(answers.view()))) || asked_after;
   raised.applies = by_signs ? Tri::yes : raised.applies;
   if (hip_taken_off(answers, side).is_yes() && !seen.is_yes()) {
     raised.applies = Tri::no;  // no hip is left there to break

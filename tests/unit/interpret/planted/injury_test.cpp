@@ -123,6 +123,8 @@ TEST_CASE("planted: under sixty a fall, a leg that does not carry and a hip that
   CHECK(hurt_line(hurt_visit("hip_after_fall", 1971, fell + "hip.log_roll left negative; history.pain_site left site_outer_hip"), "hip_fx_old") == "none");
   CHECK(hurt_line(hurt_visit("hip_after_fall", 1971, "history.fall_recent yes; gait.steps_now 4; hip.log_roll left positive"), "hip_fx_old") == "none");
   CHECK(!asks(hurt_visit("acute_knee", 1996, "gait.steps_now 0"), "hip_fx_old", "hip.log_roll"));
+  CHECK(hurt_line(hurt_visit("hip_after_fall", 2014, fell + "hip.log_roll left positive"), "hip_fx_old") == "signs");
+  CHECK(hurt_line(hurt_visit("limping_child", 2021, fell + "hip.log_roll left positive"), "hip_fx_old") == "none");
 }
 
 TEST_CASE("planted: does not bear, carried and will not move are not walking, in whichever word; an infant is carried anyway") {
