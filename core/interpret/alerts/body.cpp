@@ -125,7 +125,7 @@ Raised cauda_equina(const Answers& answers, Side) {
   const Clue changed = led_by(answers.yes("history.bladder_bowel_change"), {retained});
   const Clue leg_pain = unasked(either({answers.yes("history.pain_below_knee", Side::left), answers.yes("history.pain_below_knee", Side::right),
                                         answers.yes("history.leg_pain_both")}));
-  const Clue bladder = led_by(every({changed, either({back, leg_pain, unasked(answers.yes("history.cancer_known")), drop, saddle})}), {});
+  const Clue bladder = every({changed, either({back, leg_pain, unasked(answers.yes("history.cancer_known")), drop, saddle})});
   const Clue two_sided = every({unasked(back), either({both("nerve.sensation_foot_reduced"), both("nerve.foot_drop")})});
   Raised raised;
   const Clue root_pain = led_by(back, {answers.yes("history.pain_below_knee", Side::left), answers.yes("history.pain_below_knee", Side::right),

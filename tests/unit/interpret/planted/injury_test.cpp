@@ -1,5 +1,6 @@
 // Planted cases in which an injury, an age or a word for walking silenced a danger, and two in which a danger was called that the pages do
 // not call. Sources: the red flags page, sections 1, 3, 8, 9, 11, 12 and 17, and clinical safety C2, C3; what is our own rule says so. All is invented.
+#include "core/report/ordinary.hpp"
 #include "tests/unit/interpret/alerts/story.hpp"
 
 using namespace limbledger::interpret_test;
@@ -180,4 +181,15 @@ TEST_CASE("planted: a bone broken by almost nothing that does not carry, or with
   CHECK(referred(hurt_visit("hip_groin", 1975, broke + "gait.steps_now 4", false), "tumour"));
   CHECK(hurt_line(hurt_visit("hip_groin", 1975, broke + "gait.steps_now 4", false), "tumour") == "none");
   CHECK(hurt_line(hurt_visit("hip_groin", 1975, "gait.steps_now 0", false), "tumour") == "none");
+}
+
+// Consultation S05 of clinical safety: the head is asked after beside blood thinners, so what was told of it is named.
+TEST_CASE("planted: a head that was struck is among what was found out of the ordinary, and one that was not is ordinary") {
+  const auto told = [](const char* answer) {
+    const Bench bench = hurt_visit("acute_knee", 1942, std::string("history.blood_thinners yes; history.head_injury ") + answer, false);
+    return limbledger::report::ordinary(*bench.edition, bench.exam.findings->back());
+  };
+  CHECK(told("yes") == limbledger::report::Ordinary::unusual);
+  CHECK(told("no") == limbledger::report::Ordinary::ordinary);
+  CHECK(told("unsure") == limbledger::report::Ordinary::described);
 }
