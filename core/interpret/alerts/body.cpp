@@ -112,8 +112,8 @@ Raised leg_clot(const Answers& answers, Side side) {
   return raised;
 }
 
-// Both legs sore is no sign. Feeling or power lost on both sides counts with back pain; a bladder that changed counts with back
-// pain, cancer, a dropped foot or numbness. What changed in sex, and weakness of both legs or by the day, count where they were
+// Both legs sore is no sign. Feeling or power lost on both sides counts with back pain; a bladder that changed counts with pain of the
+// back, below the knee or of both legs, with cancer, a dropped foot or numbness. What changed in sex, and weakness of both legs or by the day, count where they were
 // answered: they are not asked after here, and asked in private alone.
 Raised cauda_equina(const Answers& answers, Side) {
   const auto both = [&](const ItemKey& item) { return unasked(every({answers.yes(item, Side::left), answers.yes(item, Side::right)})); };
@@ -121,12 +121,12 @@ Raised cauda_equina(const Answers& answers, Side) {
   const Clue back = answers.yes("history.back_pain");
   const auto felt_less = [&](Side side) { return answers.chosen("nerve.saddle_touch", side, {"felt_less", "not_felt"}); };
   const Clue saddle = led_by(answers.yes("history.saddle_numbness"), {felt_less(Side::left), felt_less(Side::right)});
-  // What stays in the bladder after voiding tells of it as well, and more surely than what is told: any pain of back or leg is enough then.
+  // What stays in the bladder after voiding tells of it as well.
   const Clue retained = answers.count_at_least("general.bladder_after_ml", bladder_left_ml);
   const Clue changed = led_by(answers.yes("history.bladder_bowel_change"), {retained});
   const Clue leg_pain = unasked(either({answers.yes("history.pain_below_knee", Side::left), answers.yes("history.pain_below_knee", Side::right),
                                         answers.yes("history.leg_pain_both")}));
-  const Clue bladder = led_by(every({changed, either({back, unasked(answers.yes("history.cancer_known")), drop, saddle})}), {every({retained, leg_pain})});
+  const Clue bladder = every({changed, either({back, leg_pain, unasked(answers.yes("history.cancer_known")), drop, saddle})});
   const Clue two_sided = every({unasked(back), either({both("nerve.sensation_foot_reduced"), both("nerve.foot_drop")})});
   Raised raised;
   const Clue root_pain = led_by(back, {answers.yes("history.pain_below_knee", Side::left), answers.yes("history.pain_below_knee", Side::right),
@@ -225,6 +225,11 @@ Raised tumour(const Answers& answers, Side) {
     raised.clue.because.add(broke.because);
     raised.clue.because.add(known.because);
     raised.what = "broke_cancer";
+  } else if (const Clue worse = led_by(Clue{}, {cannot_walk(answers), lost, night, sweats}); broke.is_yes() && worse.is_yes() && !hurt_long_ago(answers)) {
+    raised.urgency = AlertClass::now;  // it carries nobody any more, or an illness stands behind it: a bone that broke by itself
+    raised.clue.because.add(broke.because);
+    raised.clue.because.add(worse.because);
+    raised.what = "broke_now";
   } else if (broke.is_yes()) {
     raised.what = "broke";
   } else if (grows.is_yes()) {

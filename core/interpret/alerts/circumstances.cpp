@@ -82,9 +82,15 @@ constexpr std::int64_t highest_age = 200;
   return led_by(either({answers.yes("history.fever"), answers.warm_at_least(tenths)}), {answers.warmest_at_least(tenths)});
 }
 
-// Of either leg, as a way of walking is.
+// Of either leg, as a way of walking is. Carried, or a child at play that will not move, says the same of who walked before; small
+// children are carried anyway (our own rule). These are heard, not asked after.
 [[nodiscard]] Clue refuses_weight(const Answers& answers) {
-  return either({answers.yes("history.refuses_weight", Side::left), answers.yes("history.refuses_weight", Side::right)});
+  const auto bears_not = [&](Side side) { return answers.chosen("history.weight_bearing", side, {"bears_not"}); };
+  const auto never = [&](Side side) { return answers.chosen("history.weight_bearing", side, {"bears_never_walked"}).is_yes(); };
+  const bool walks_at_all = answers.aged(0, walks_from - 1) == Tri::no && !never(Side::left) && !never(Side::right);
+  const Clue refused = either({answers.yes("history.refuses_weight", Side::left), answers.yes("history.refuses_weight", Side::right)});
+  return led_by(refused, {bears_not(Side::left), bears_not(Side::right), walks_at_all ? answers.chosen("gait.aid", Side::midline, {"aid_carried"}) : Clue{},
+                          walks_at_all ? answers.chosen("general.child_at_play", Side::midline, {"play_will_not_move"}) : Clue{}});
 }
 
 }  // namespace
@@ -427,6 +433,8 @@ FilmShows film_shows(const Answers& answers, Side side, std::initializer_list<st
   }
   return shows;
 }
+
+bool injured_weeks_ago(const Answers& answers) { return injured_within(answers.view(), short_history_weeks * days_a_week) == Tri::no; }
 
 bool hurt_long_ago(const Answers& answers) {
   const Tri lately = injured_within(answers.view(), lately_weeks * days_a_week);

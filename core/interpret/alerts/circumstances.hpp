@@ -85,6 +85,8 @@ struct FilmShows {
 [[nodiscard]] FilmShows film_shows(const Answers& answers, model::Side side, std::initializer_list<std::string_view> choices);
 // A break that a dated injury of more than six weeks ago made is known.
 [[nodiscard]] bool hurt_long_ago(const Answers& answers);
+// A day of injury that is known and more than two weeks back.
+[[nodiscard]] bool injured_weeks_ago(const Answers& answers);
 // The joint is gone with the limb, or the foot alone.
 [[nodiscard]] Clue hip_taken_off(const Answers& answers, model::Side side);
 [[nodiscard]] Clue knee_taken_off(const Answers& answers, model::Side side);

@@ -41,6 +41,16 @@ namespace {
                  answers.positive("hip.percussion_patellopubic", side)});
 }
 
+// At an age at which a hip seldom breaks: the hip itself hurts when it is turned, pushed or lifted, or the leg lies turned out. Where it
+// hurts is told of many bruises and counts for nothing here.
+[[nodiscard]] Clue strong_hip_sign(const Answers& answers, Side side) {
+  constexpr ItemKey lift = "hip.straight_leg_lift";
+  return led_by(answers.positive("hip.log_roll", side),
+                {hurts_when_turned(answers, side), answers.positive("hip.heel_push", side), answers.positive("hip.percussion_patellopubic", side),
+                 answers.stopped(lift, side, {model::WhyNot::pain, model::WhyNot::unable}),
+                 answers.chosen("hip.leg_attitude", side, {"attitude_short_turned_out", "attitude_turned_out"})});
+}
+
 // A knee that is hurt is a reason of its own not to walk.
 [[nodiscard]] bool complains_of_the_knee(const Answers& answers) {
   const std::string_view complaint = answers.view().exam().complaint.text;
@@ -72,19 +82,27 @@ Raised hip_fracture_old(const Answers& answers, Side side) {
   Raised raised;
   // What is seen asks for no age: a break on the film, or a leg short and turned out after an injury.
   const bool lies_so = answers.chosen("hip.leg_attitude", side, {"attitude_short_turned_out"}).is_yes() && (fall.is_yes() || hurt_lately(answers).is_yes());
-  raised.applies = weak || seen.is_yes() || lies_so ? Tri::yes : answers.aged(hip_fracture_from, 200);
+  const Tri old = answers.aged(hip_fracture_from, 200);
+  raised.applies = weak || seen.is_yes() || lies_so ? Tri::yes : old;
+  // The age gate of the page is from memory: younger, a fall that leaves a leg that does not carry and a hip that hurts raises it as well,
+  // and is asked after where the complaint is of the hip (our own rule).
+  const Clue strong = old == Tri::no && raised.applies == Tri::no && walks_not.is_yes() && (fall.is_yes() || hurt_lately(answers).is_yes()) ? strong_hip_sign(answers, side) : Clue{};
+  const bool grown = answers.child() == Tri::no;  // a child has lines of its own, and this one where it is brought for the injury
+  const bool asked_after = grown && old == Tri::no && raised.applies == Tri::no && strong.value == Tri::undetermined && !strong.ask.empty() && part_complained_of(answers) == "hip";
+  const bool by_signs = (strong.is_yes() && (grown || complains_of_something_recent(answers.view()))) || asked_after;
+  raised.applies = by_signs ? Tri::yes : raised.applies;
   if (hip_taken_off(answers, side).is_yes() && !seen.is_yes()) {
     raised.applies = Tri::no;  // no hip is left there to break
     return raised;
   }
-  raised.clue = every({why, sign});
+  raised.clue = every({why, by_signs ? strong : sign});
   for (const Clue& told : {fall, walks_not}) {
     if (!raised.clue.is_no() && told.is_yes()) {
       raised.clue.because.add(told.because);
     }
   }
   const bool by_look = !weak && answers.aged(hip_fracture_from, 200) != Tri::yes;
-  raised.what = seen.is_yes() ? "seen" : (by_look ? "lies_so" : "raised");
+  raised.what = seen.is_yes() ? "seen" : (by_signs ? "signs" : (by_look ? "lies_so" : "raised"));
   if (raised.clue.is_yes()) {
     // What chose the line, or let it apply at this age, stands among the grounds.
     const bool old_enough = answers.aged(hip_fracture_from, 200) == Tri::yes;

@@ -68,6 +68,12 @@ void make_now_if_ill(const Answers& answers, Raised& raised) {
   return every({answers.yes("foot.mtp_first_hot_red", side), answers.yes("foot.mtp_first_tender", side), bare_no(more), of_short_history(answers)});
 }
 
+// White cells and protein of an infection, by the figures of KOCHER1999 and its later form; heard where they are there, and no no.
+[[nodiscard]] Clue blood_of_infection(const Answers& answers) {
+  const Clue cells = answers.count_at_least("general.lab_white_cells", white_cells_over + 1);
+  return led_by(Clue{}, {cells, answers.count_at_least("general.lab_crp", crp_over + 1)});
+}
+
 // The first is asked after; another joint that says yes is raised, and one that is hot or held leaves a no open.
 [[nodiscard]] Clue of_this_or_another(const Clue& asked, std::initializer_list<std::pair<Clue, bool>> others) {
   Clue out = asked;
@@ -182,7 +188,12 @@ Raised infected_joint_child(const Answers& answers, Side side) {
   const Clue fails = body_fails(answers);
   const Clue general = led_by(either({feverish, answers.yes("history.unwell")}), {fails});
   const bool hurt = injured(answers).is_yes();
-  const Clue severe = hurt ? general : either({general, cannot_stand(answers), unasked(severe_pain_on_passive(answers, side))});
+  // The page has no gate for an injury: a child that is brought for a limp, and fell, is judged as any other. Brought for the injury itself,
+  // one of the two signs is what a hurt leg does; with both, or warm from 38.0 or with the blood of an infection, it is raised (our own rule).
+  const Clue signs = either({cannot_stand(answers), unasked(severe_pain_on_passive(answers, side))});
+  const bool for_the_injury = hurt && complains_of_something_recent(answers.view());
+  const Clue beside_injury = unasked(every({signs, either({every({cannot_stand(answers), severe_pain_on_passive(answers, side)}), fever(answers), blood_of_infection(answers)})}));
+  const Clue severe = for_the_injury ? led_by(general, {beside_injury}) : either({general, signs});
   const bool still_infant = infant && still.is_yes();
   const auto months = answers.view().age_months_on_exam();
   const bool newborn = months && months->high < infant_joint_months;
@@ -200,6 +211,9 @@ Raised infected_joint_child(const Answers& answers, Side side) {
     raised.clue.open = local.because;
     raised.clue.ask = answers.yes("history.unwell").ask;
     raised.clue.ask.add(answers.positive("hip.log_roll", side).ask);
+  }
+  if (raised.clue.is_no() && for_the_injury && signs.is_yes()) {
+    raised.clue = left_open(raised.clue, signs);  // an injury explains it, and answers nothing
   }
   make_now_if_ill(answers, raised);
   if (raised.clue.is_yes() && still.is_yes() && raised.what != "ill") {
@@ -220,9 +234,13 @@ Raised infected_joint_child(const Answers& answers, Side side) {
 
 Raised infected_bone(const Answers& answers, Side side) {
   const Clue bone = bone_tender(answers, side);
-  const Clue no_injury = circumstance(negate(injured(answers)));
   const Clue feverish = fever(answers);
   const Clue lowered = led_by(answers.yes("history.immune_suppressed"), {answers.yes("history.sickle_cell")});
+  // Children fall, and a bruise makes no fever: of a child brought for a limp, or of weak defence or sickle cells, the injury is not
+  // sufficient beside one (our own reading of the page's word).
+  const bool for_a_limp = answers.view().exam().complaint.text == "limping_child" || lowered.is_yes();
+  const bool not_sufficient = answers.child() == Tri::yes && feverish.is_yes() && for_a_limp;
+  const Clue no_injury = not_sufficient ? fact(Tri::yes) : circumstance(negate(injured(answers)));
   const Clue local = answers.chosen("knee.look_swelling_spread", side, {"local", "whole_limb"});
   // A tender growth plate of the shin counts with fever only: at that age it is common and harmless without.
   const Clue plate = every({answers.yes("knee.tibial_tubercle_tender", side), feverish});

@@ -15,8 +15,7 @@ using model::Side;
 
 namespace {
 
-constexpr ItemKey dorsal_pulse = "vessel.pulse_dorsalis_pedis";
-constexpr ItemKey tibial_pulse = "vessel.pulse_posterior_tibial";
+constexpr ItemKey dorsal_pulse = "vessel.pulse_dorsalis_pedis", tibial_pulse = "vessel.pulse_posterior_tibial";
 
 // One structure gives way by 6 mm or more, or at all with the knee straight (convention, after the bands of IKDC2000).
 [[nodiscard]] Clue loose(const Answers& answers, Side side, std::initializer_list<ItemKey> items, const ItemKey* straight = nullptr) {
@@ -31,8 +30,7 @@ constexpr ItemKey tibial_pulse = "vessel.pulse_posterior_tibial";
 [[nodiscard]] Clue two_structures_loose(const Answers& answers, Side side) {
   const Clue front = loose(answers, side, {"knee.lachman", "knee.lachman_prone", "knee.lachman_dropped_leg", "knee.anterior_drawer"});
   const Clue back = led_by(loose(answers, side, {"knee.posterior_drawer"}), {answers.positive("knee.posterior_sag", side)});
-  static constexpr ItemKey valgus_straight = "knee.valgus_0";
-  static constexpr ItemKey varus_straight = "knee.varus_0";
+  static constexpr ItemKey valgus_straight = "knee.valgus_0", varus_straight = "knee.varus_0";
   const Clue inner = loose(answers, side, {"knee.valgus_30"}, &valgus_straight);
   const Clue outer = loose(answers, side, {"knee.varus_30"}, &varus_straight);
   Clue out = either({every({front, back}), every({front, inner}), every({front, outer}), every({back, inner}), every({back, outer}), every({inner, outer})});
@@ -54,8 +52,7 @@ constexpr ItemKey tibial_pulse = "vessel.pulse_posterior_tibial";
   const std::string_view part = part_complained_of(answers);
   opens(at_knee.is_yes() || says("knee.look_deformity"), "concern.knee_fracture");
   opens(says("leg.look_deformity") || bone_tender_at_shaft(answers, side).is_yes(), "concern.shaft_fracture");
-  const bool foot_gone = foot_taken_off(answers, side).is_yes();
-  if (foot_gone) {
+  if (foot_taken_off(answers, side).is_yes()) {
     open.push_back("concern.shaft_fracture");  // what is out of shape is the part above
     return open;
   }
@@ -132,33 +129,82 @@ Tri ankle_pressure_low(const View& view, Side side) {
   return tri(*ankle * 100 < arm * abi_hundredths);
 }
 
+namespace {
+
+// An open break needs a break that is seen, or an injury these weeks. Nobody recorded one, and an ulcer or the weeks say that it is old: the
+// wound is no open break until the injury was asked after (our own rule). Without any of that the wound counts as open.
+[[nodiscard]] Clue freshly_broken(const Answers& answers, Side side) {
+  const Clue seen = film_shows(answers, side, {"shaft_fracture_seen", "knee_fracture_seen", "ankle_fracture_seen", "foot_fracture_seen"}).clue;
+  const Clue shape = led_by(Clue{}, {foot_deformed(answers, side), answers.yes("knee.look_deformity", side)});
+  const Clue hurt = hurt_lately(answers);
+  if (hurt.is_no()) {
+    return fact(Tri::no);
+  }
+  if (hurt.is_yes() || seen.is_yes() || shape.is_yes()) {
+    return fact(Tri::yes);
+  }
+  const bool old = answers.count_at_least("history.weeks_since_onset", lately_weeks + 1).is_yes() || answers.yes("skin.ulcer", side).is_yes() ||
+                   answers.yes("history.foot_ulcer_over_2_weeks", side).is_yes();
+  if (!old) {
+    return fact(Tri::yes);
+  }
+  Clue open;
+  open.ask = hurt.ask;
+  return open;
+}
+
+// A wound below the knee beside bone that is tender, a break on a film, or a leg that does not carry, after an injury. Whole skin is asked
+// of foot and ankle alone and counts for the shin as well; a sore hip is a reason of its own not to walk (our own rule, the cautious one).
+[[nodiscard]] Clue broken_under_wound(const Answers& answers, Side side, const Clue& wound) {
+  if (!wound.is_yes()) {
+    return Clue{};
+  }
+  const Clue seen = film_shows(answers, side, {"shaft_fracture_seen", "ankle_fracture_seen", "foot_fracture_seen"}).clue;
+  const Clue tender = led_by(bone_tender_at_shaft(answers, side), {bone_tender_at_ankle(answers, side), bone_tender_at_foot(answers, side)});
+  const Clue hurt = hurt_lately(answers);
+  const Clue carries_not = part_complained_of(answers) == "hip" ? Clue{} : cannot_walk(answers);
+  if (!hurt.is_yes()) {
+    return every({wound, seen.is_yes() && !hurt.is_no() ? seen : Clue{}}).is_yes() ? every({wound, seen}) : Clue{};
+  }
+  return every({circumstance(hurt), wound, led_by(carries_not, {tender, seen})});
+}
+
+}  // namespace
+
 // A wound said to lie near a break counts by itself, as does skin that bone lifts; below the knee a new deformity asks after both.
 Raised open_fracture(const Answers& answers, Side side) {
   const Clue wound = answers.yes("knee.look_open_wound", side);
-  const Clue broken = either({answers.yes("knee.look_deformity", side), bone_tender(answers, side),
-                              every({circumstance(hurt_lately(answers)), cannot_walk(answers)})});
+  const Clue on_film = film_shows(answers, side, {"knee_fracture_seen"}).clue;
+  const Clue broken = led_by(either({answers.yes("knee.look_deformity", side), bone_tender(answers, side),
+                                     every({circumstance(hurt_lately(answers)), cannot_walk(answers)})}), {on_film});
   Clue at_knee = every({wound, broken});
   if (!wound.is_yes()) {
     at_knee.because.clear();  // tender bone alone points to no wound
   }
-  const Clue near = answers.yes("skin.wound_over_bone", side);
+  const Clue near = every({answers.yes("skin.wound_over_bone", side), freshly_broken(answers, side)});
   const Clue skin_open = answers.no("skin.intact", side);
   const Clue deep = answers.chosen("skin.deep_wound", side, {"wound_puncture", "wound_bite", "wound_sting_or_snake", "wound_body_left"});
   const Clue out_of_shape = foot_deformed(answers, side);
   const Clue below = every({out_of_shape, led_by(near.value == Tri::undetermined && skin_open.is_no() ? skin_open : near, {skin_open, deep})});
+  const Clue wound_and_break = broken_under_wound(answers, side, led_by(unasked(skin_open), {deep}));
   const Clue tented = answers.yes("ankle.skin_tented", side);
   Raised raised;
   // Bone that is seen says by itself what wound and break say together, but for an old ulcer's.
-  const Clue bone = every({answers.yes("skin.bone_visible", side), fact(not_(tri(injured(answers).is_no())))});
+  const Clue bone = every({answers.yes("skin.bone_visible", side), freshly_broken(answers, side)});
   if (out_of_shape.is_yes()) {
-    const Clue lower = led_by(either({below, tented}), {bone, near});
+    const Clue lower = led_by(either({below, tented}), {bone, near, wound_and_break});
     raised.clue = wound.is_yes() ? either({at_knee, lower}) : lower;
   } else {
-    raised.clue = led_by(at_knee, {bone, near, tented});
+    raised.clue = led_by(at_knee, {bone, near, tented, wound_and_break});
+  }
+  for (const Clue* one : {&wound_and_break, &bone, &near}) {
+    if (!raised.clue.is_yes() && one->value == Tri::undetermined && !one->because.empty()) {
+      raised.clue = either({raised.clue, *one});  // a wound over bone, and nobody said of what: that is asked
+    }
   }
   raised.urgency = AlertClass::now;
   raised.interrupts = true;
-  const bool below_open = near.is_yes() || below.is_yes();
+  const bool below_open = near.is_yes() || below.is_yes() || wound_and_break.is_yes();
   raised.what = at_knee.is_yes() ? "raised" : (bone.is_yes() ? "bone_seen" : (below_open ? "near_break" : (tented.is_yes() ? "skin" : "raised")));
   if (raised.clue.is_yes()) {
     raised.opens = broken_segments(answers, side, at_knee);
@@ -218,7 +264,10 @@ Raised dislocated_knee(const Answers& answers, Side side) {
   const Clue hurt = circumstance(hurt_lately(answers));
   const bool kneecap_out = answers.chosen("knee.look_patella_height", side, {"laterally_displaced"}).is_yes();
   const Clue deformed = kneecap_out ? fact(Tri::no) : every({hurt, answers.yes("knee.look_deformity", side)});
-  const Clue went_back = every({hurt, answers.yes("history.knee_dislocated", side)});
+  // A joint put back is the knee where the knee is complained of, unless the kneecap is what went out.
+  const bool of_kneecap = kneecap_out || answers.yes("history.patella_dislocated", side).is_yes();
+  const Clue put_back = part_complained_of(answers) == "knee" && !of_kneecap ? unasked(answers.yes("history.joint_put_back", side)) : Clue{};
+  const Clue went_back = every({hurt, led_by(answers.yes("history.knee_dislocated", side), {put_back})});
   const Clue lax = every({hurt, two_structures_loose(answers, side)});
   const Clue marked = either({answers.yes("knee.bruising", side), answers.chosen("knee.look_swelling_spread", side, {"whole_knee", "whole_limb"}),
                               answers.graded("knee.effusion_stroke", side, {"2+", "3+"})});
@@ -230,14 +279,22 @@ Raised dislocated_knee(const Answers& answers, Side side) {
   }
   // By the rule of the knee's vessels. Only equal pulses and a pressure ratio of 0.90 or more leave time; what was not looked at leaves none.
   const KneeVessels vessels = raised.clue.is_yes() ? hear_knee_vessels(answers.view(), side) : KneeVessels{};
+  // Loose since weeks, and both pulses full: there was time, and the artery is looked at the same day (our own rule; the page's two weeks).
+  const bool loose_alone = lax.is_yes() && !deformed.is_yes() && !went_back.is_yes() && !bent_back.is_yes();
+  const auto full = [&](const ItemKey& item) { return answers.graded(item, side, {"2", "3"}).is_yes(); };
+  const bool of_weeks = loose_alone && injured_weeks_ago(answers) && vessels.hard != Tri::yes && vessels.pressure_low != Tri::yes && (vessels.pulse & 1) != 0 && full(dorsal_pulse) && full(tibial_pulse);
   const bool watched = vessels.pulse == 1 && vessels.hard != Tri::yes && vessels.pressure_low == Tri::no && vessels_well_examined(answers.view(), side);
-  raised.urgency = watched ? AlertClass::same_day : AlertClass::now;
+  raised.urgency = watched || of_weeks ? AlertClass::same_day : AlertClass::now;
   raised.interrupts = raised.urgency == AlertClass::now;
   raised.what = deformed.is_yes() ? "deformed" : (lax.is_yes() ? "loose" : "raised");
   if (watched) {
     raised.what = "watched";
   } else if (vessels.pulse == 1 && vessels.pressure_low == Tri::yes) {
     raised.what = "pressure_low";
+  }
+  if (of_weeks && !watched) {
+    raised.what = "loose_weeks";
+    name_vessels(answers.view(), side, raised);
   }
   if (raised.clue.is_yes() && (watched || raised.what == "pressure_low")) {
     name_vessels(answers.view(), side, raised);

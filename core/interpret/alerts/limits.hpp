@@ -35,11 +35,12 @@ inline constexpr std::int64_t breaths_over = 20;            // the same
 inline constexpr std::int64_t white_cells_over = 12000;     // IWGDF_IDSA_DFI, in a microlitre
 inline constexpr std::int64_t white_cells_under = 4000;     // the same
 inline constexpr std::int64_t systolic_under = 90;          // WSES2018
-inline constexpr std::int64_t saturation_under = 92;        // CONVENTION: per cent; the pages name no value
+inline constexpr std::int64_t saturation_under = 92;        // CONVENTION, from memory: per cent; no source was read for it
 inline constexpr std::int64_t pulse_racing_over = 130;      // CONVENTION: a pulse that stands alone; the pages want a second sign beside one over 90
 inline constexpr std::int64_t adult_signs_from = 12;        // CONVENTION: breaths and pressure of the pages are an adult's
-inline constexpr std::int64_t breaths_infant_over = 60, breaths_small_over = 40, breaths_child_over = 30;  // CONVENTION: under 1, 5 and 12 years
-inline constexpr std::int64_t systolic_child_under = 70;    // CONVENTION: and two more a year of age, under 10
+inline constexpr std::int64_t breaths_infant_over = 60, breaths_small_over = 40, breaths_child_over = 30;  // CONVENTION, from memory: under 1, 5 and 12 years
+inline constexpr std::int64_t systolic_child_under = 70;    // CONVENTION, from memory: and two more a year of age, under 10
+inline constexpr std::int64_t crp_over = 20;                // the child's hip rule by CRP, mg in a litre
 inline constexpr std::int64_t abduction_least = 60;         // RACGP_DDH: with the hip bent, after three months
 inline constexpr std::int64_t abduction_differs = 20;       // CONVENTION: less than on the other side by this much
 inline constexpr std::int64_t abduction_from_months = 3, abduction_to_months = 23;  // RACGP_DDH; the upper end is a convention
@@ -48,6 +49,7 @@ inline constexpr std::int64_t ultrasound_to_months = 5;     // RACGP_DDH: ultras
 inline constexpr std::int64_t lump_over_mm = 50;            // NICE_NG12, SCOT_SARCOMA: more than 5 cm
 inline constexpr std::int64_t limp_unseen_days = 7;         // LIMP_RCHT: longer and never looked at
 inline constexpr std::int64_t tells_of_pain_from = 3;       // CONVENTION: younger, nobody tells what exceeds a hurt
+inline constexpr std::int64_t walks_from = 2;                // CONVENTION: younger, being carried says nothing
 inline constexpr std::int64_t bladder_left_ml = 200;        // CES_GIRFT: what stays behind after voiding; less does not exclude
 inline constexpr std::int64_t calf_fuller_mm = 20;          // CONVENTION: a calf this much thicker opens the question of a clot
 

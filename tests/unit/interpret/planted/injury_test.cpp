@@ -1,0 +1,195 @@
+// Planted cases in which an injury, an age or a word for walking silenced a danger, and two in which a danger was called that the pages do
+// not call. Sources: the red flags page, sections 1, 3, 8, 9, 11, 12 and 17, and clinical safety C2, C3; what is our own rule says so. All is invented.
+#include "core/report/ordinary.hpp"
+#include "tests/unit/interpret/alerts/story.hpp"
+
+using namespace limbledger::interpret_test;
+
+namespace {
+
+Bench hurt_visit(const std::string& complaint, int born, const std::string& story, bool today = true) {
+  Bench bench = visit(complaint, born, story);
+  if (today) {
+    bench.exam.injured_on = day(2026, 11, 24);
+  }
+  return bench;
+}
+std::string hurt_line(const Bench& bench, const std::string& name) {
+  const auto found = alert(bench, name);
+  return found && found->state == limbledger::interpret::AlertState::raised ? found->message.text.substr(found->message.text.rfind('.') + 1) : "none";
+}
+
+}  // namespace
+
+// Red flags page, 8: no gate for an injury. LIMP_RCHT.
+TEST_CASE("planted: a child that does not bear weight and lets nobody move the hip is raised though it fell; a hurt knee that hurts is asked after") {
+  const std::string limping = "history.fall_or_blow yes; history.unwell no; history.fever no; ";
+  for (const char* sign : {"history.refuses_weight left yes", "gait.steps_now 0; gait.limp yes", "gait.limp yes; hip.pain_passive_severe left yes", "history.weight_bearing left bears_not"}) {
+    for (const bool dated : {false, true}) {
+      CAPTURE(sign);
+      const Bench bench = hurt_visit("limping_child", 2021, limping + "general.temperature 384; " + sign, dated);
+      CHECK(hurt_line(bench, "septic_child") == "raised");
+      CHECK(!is_now(bench, "septic_child"));
+    }
+  }
+  // Brought for the injury: with both signs, with 38.0, or with white cells or CRP of the hip rules (our own rule).
+  const std::string stands_not = "gait.steps_now 0; history.unwell no; history.fever no; ";
+  for (const char* more : {"general.temperature 380", "general.temperature 370; general.lab_crp 21", "general.temperature 370; general.lab_white_cells 12001", "general.temperature 370; hip.pain_passive_severe left yes"}) {
+    CAPTURE(more);
+    CHECK(hurt_line(hurt_visit("acute_knee", 2014, stands_not + more), "septic_child") == "raised");
+  }
+  // The ordinary neighbour: a knee hurt today on which a child does not stand. It is asked after and never answered no.
+  for (const char* more : {"general.temperature 370", "general.temperature 370; general.lab_crp 20; general.lab_white_cells 12000"}) {
+    const Bench bench = hurt_visit("acute_knee", 2014, stands_not + "hip.log_roll left negative; knee.flexion_passive left 60; " + more);
+    CHECK(hurt_line(bench, "septic_child") == "none");
+    CHECK(flag(bench, "septic_child") != "asked_no");
+  }
+  CHECK(hurt_line(hurt_visit("limping_child", 2021, limping + "general.temperature 370; gait.limp yes; gait.steps_now 4"), "septic_child") == "none");
+}
+
+// Section 9: "no sufficient injury"; that a fall is none beside a fever in a limping child, or one of weak defence, is our own reading.
+TEST_CASE("planted: a child's tender bone with a fever is infected until it is not, after a fall too; without a fever the fall explains it") {
+  const std::string bone = "history.sickle_cell yes; history.fall_or_blow yes; leg.tibial_crest_tender left yes; history.refuses_weight left yes; ";
+  CHECK(hurt_line(hurt_visit("limping_child", 2019, bone + "general.temperature 382"), "osteomyelitis") == "leg");
+  CHECK(hurt_line(hurt_visit("limping_child", 2019, bone + "general.temperature 370; history.fever no"), "osteomyelitis") == "none");
+  CHECK(hurt_line(hurt_visit("ankle_injury", 2015, "history.sickle_cell yes; ankle.lateral_malleolus_tender left yes; general.temperature 382"), "osteomyelitis") == "leg");
+  CHECK(hurt_line(hurt_visit("ankle_injury", 2015, "ankle.lateral_malleolus_tender left yes; general.temperature 382"), "osteomyelitis") == "none");
+  CHECK(hurt_line(hurt_visit("acute_knee", 1980, "knee.bone_tender_elsewhere left yes; general.temperature 382"), "osteomyelitis") == "none");
+}
+
+// Section 1 and its examples; BOAST_OPEN.
+TEST_CASE("planted: a wound beside a break on a film, tender bone or a leg that does not carry is an open break; a wound that walks is not") {
+  for (const char* story : {"skin.intact left no; leg.tibial_crest_tender left yes; gait.steps_now 0", "skin.intact left no; gait.steps_now 0", "skin.intact left no; ankle.lateral_malleolus_tender left yes",
+                            "skin.intact left no; history.film_result left shaft_fracture_seen", "skin.deep_wound left wound_puncture; history.film_result left ankle_fracture_seen",
+                            "skin.intact left no; history.film_result left foot_fracture_seen"}) {
+    for (const char* complaint : {"free", "ankle_injury"}) {
+      CAPTURE(story);
+      const Bench bench = hurt_visit(complaint, 1980, story);
+      CHECK(hurt_line(bench, "open_fx") == "near_break");
+      CHECK(is_now(bench, "open_fx"));
+    }
+  }
+  CHECK(is_now(hurt_visit("acute_knee", 1980, "knee.look_open_wound left yes; history.film_result left knee_fracture_seen"), "open_fx"));
+  // Nobody pressed or had the leg loaded: asked. Walks with a wound of the foot: wound care. No injury: another trouble.
+  CHECK(asks(hurt_visit("free", 1980, "skin.intact left no"), "open_fx", "gait.steps_now"));
+  CHECK(hurt_line(hurt_visit("ankle_injury", 1980, "skin.intact left no; gait.steps_now 4; ankle.lateral_malleolus_tender left no"), "open_fx") == "none");
+  CHECK(hurt_line(hurt_visit("hip_after_fall", 1940, "skin.intact left no; gait.steps_now 0"), "open_fx") == "none");
+  CHECK(hurt_line(hurt_visit("wound_or_numb_foot", 1950, "history.mechanism no_injury; skin.intact left no; gait.steps_now 0", false), "open_fx") == "none");
+}
+
+// Our own rule, after C2: an open break needs an injury of these weeks, or a break.
+TEST_CASE("planted: bone in an ulcer, or a wound over bone of weeks, is no open break until somebody says that it was hurt; it is asked") {
+  const std::string ulcer = "history.diabetes yes; skin.ulcer left yes; skin.bone_visible left yes; history.weeks_since_onset 20";
+  const std::string over_bone = "skin.wound_over_bone left yes; history.weeks_since_onset 10";
+  for (const bool is_ulcer : {true, false}) {
+    CAPTURE(is_ulcer);
+    const std::string complaint = is_ulcer ? "diabetic_foot" : "chronic_knee";
+    const std::string& story = is_ulcer ? ulcer : over_bone;
+    const Bench bench = hurt_visit(complaint, 1958, story, false);
+    CHECK(hurt_line(bench, "open_fx") == "none");
+    CHECK(flag(bench, "open_fx") != "asked_no");
+    CHECK(is_now(hurt_visit(complaint, 1958, story), "open_fx"));
+    CHECK(is_now(hurt_visit(complaint, 1958, story + "; history.film_result left shaft_fracture_seen", false), "open_fx"));
+  }
+  // Of no age that anybody told, and no ulcer: the wound counts as open.
+  CHECK(is_now(hurt_visit("free", 1980, "skin.bone_visible left yes", false), "open_fx"));
+  CHECK(is_now(hurt_visit("free", 1980, "skin.wound_over_bone left yes", false), "open_fx"));
+}
+
+// Section 11: "back or leg pain AND bladder change"; clinical safety C3: pain running below the knee.
+TEST_CASE("planted: a bladder that changed counts with pain below the knee or of both legs, and with no sore knee") {
+  const std::string told = "history.bladder_bowel_change yes; history.back_pain no; history.weeks_since_onset 1; ";
+  for (const char* pain : {"history.pain_below_knee left yes", "history.pain_below_knee right yes; history.saddle_numbness unsure", "history.leg_pain_both yes; history.both_legs_weak yes"}) {
+    CAPTURE(pain);
+    const Bench bench = hurt_visit("back_leg", 1980, told + pain, false);
+    CHECK(hurt_line(bench, "ces") == "raised");
+    CHECK(is_now(bench, "ces"));
+  }
+  CHECK(hurt_line(hurt_visit("chronic_knee", 1950, told + "knee.joint_line_medial_tender left yes", false), "ces") == "none");
+  CHECK(hurt_line(hurt_visit("back_leg", 1980, "history.leg_pain_both yes; history.pain_below_knee left yes; history.back_pain no; history.bladder_bowel_change no; history.saddle_numbness no", false), "ces") != "raised");
+}
+
+// Section 12: the age gate is from memory.
+TEST_CASE("planted: under sixty a fall, a leg that does not carry and a hip that hurts when it is moved raise the hip; a bruise of the hip does not") {
+  const std::string fell = "history.fall_recent yes; gait.steps_now 0; ";
+  for (const char* sign : {"hip.log_roll left positive", "hip.heel_push left positive", "hip.leg_attitude left attitude_turned_out", "hip.internal_rotation_passive_supine left pain"}) {
+    for (const int born : {1968, 1971, 1995}) {
+      for (const char* complaint : {"hip_after_fall", "acute_knee"}) {
+        CAPTURE(sign);
+        CHECK(hurt_line(hurt_visit(complaint, born, fell + sign), "hip_fx_old") == "signs");
+      }
+    }
+  }
+  CHECK(asks(hurt_visit("hip_after_fall", 1971, fell), "hip_fx_old", "hip.log_roll"));
+  CHECK(hurt_line(hurt_visit("hip_after_fall", 1971, fell + "hip.log_roll left negative; history.pain_site left site_outer_hip"), "hip_fx_old") == "none");
+  CHECK(hurt_line(hurt_visit("hip_after_fall", 1971, "history.fall_recent yes; gait.steps_now 4; hip.log_roll left positive"), "hip_fx_old") == "none");
+  CHECK(!asks(hurt_visit("acute_knee", 1996, "gait.steps_now 0"), "hip_fx_old", "hip.log_roll"));
+  CHECK(hurt_line(hurt_visit("hip_after_fall", 2014, fell + "hip.log_roll left positive"), "hip_fx_old") == "signs");
+  CHECK(hurt_line(hurt_visit("limping_child", 2021, fell + "hip.log_roll left positive"), "hip_fx_old") == "none");
+}
+
+TEST_CASE("planted: does not bear, carried and will not move are not walking, in whichever word; an infant is carried anyway") {
+  CHECK(raised(hurt_visit("hip_after_fall", 1940, "history.fall_recent yes; history.weight_bearing left bears_not", false), "hip_fx_old"));
+  for (const char* told : {"history.weight_bearing left bears_not", "gait.aid aid_carried", "general.child_at_play play_will_not_move"}) {
+    CAPTURE(told);
+    const std::string lost = std::string("hip.internal_rotation_passive_seated left pain; ") + told;
+    CHECK(hurt_line(hurt_visit("chronic_knee", 2013, lost, false), "scfe") == "unstable");
+    CHECK(is_now(hurt_visit("chronic_knee", 2013, lost, false), "scfe"));
+    CHECK(raised(hurt_visit("limping_child", 2020, std::string("gait.limp yes; general.temperature 372; history.unwell no; ") + told, false), "septic_child"));
+  }
+  CHECK(hurt_line(hurt_visit("chronic_knee", 2013, "hip.internal_rotation_passive_seated left pain; gait.aid aid_two_crutches; history.weight_bearing left bears_with_aid", false), "scfe") == "raised");
+  CHECK_FALSE(raised(hurt_visit("infant_hip", 2026, "gait.aid aid_carried; general.temperature 370", false), "septic_child"));
+  CHECK_FALSE(raised(hurt_visit("limping_child", 2020, "gait.limp yes; gait.aid aid_carried; history.weight_bearing left bears_never_walked; general.temperature 370", false), "septic_child"));
+}
+
+// Section 3: what went back by itself, or was put back, was out; MILLS2004, BOYCE2015.
+TEST_CASE("planted: a knee that was put back was out of joint, a kneecap that was is a kneecap; loose for weeks with full pulses is the same day") {
+  for (const char* story : {"history.joint_put_back left yes; knee.effusion_stroke left 3+", "history.joint_put_back left yes; vessel.pulse_dorsalis_pedis left 0"}) {
+    CAPTURE(story);
+    CHECK(is_now(hurt_visit("acute_knee", 1980, story), "knee_disloc_vasc"));
+  }
+  CHECK(hurt_line(hurt_visit("acute_knee", 2008, "history.joint_put_back left yes; history.patella_dislocated left yes"), "knee_disloc_vasc") == "none");
+  CHECK(hurt_line(hurt_visit("ankle_injury", 1980, "history.joint_put_back left yes"), "knee_disloc_vasc") == "none");
+  CHECK(hurt_line(hurt_visit("acute_knee", 1980, "history.joint_put_back left no"), "knee_disloc_vasc") == "none");
+  const std::string loose = "knee.lachman left 2; knee.valgus_30 left 2; gait.steps_now 4; ";
+  const auto since = [&](int month, int day_of_month, const std::string& more) {
+    Bench bench = hurt_visit("acute_knee", 2000, loose + more, false);
+    bench.exam.injured_on = day(2026, month, day_of_month);
+    return bench;
+  };
+  const std::string full = "vessel.pulse_dorsalis_pedis both 2; vessel.pulse_posterior_tibial both 2";
+  const Bench weeks = since(10, 26, full);
+  CHECK(hurt_line(weeks, "knee_disloc_vasc") == "loose_weeks");
+  CHECK(!is_now(weeks, "knee_disloc_vasc"));
+  CHECK(is_now(since(10, 26, ""), "knee_disloc_vasc"));  // nobody felt for them
+  CHECK(is_now(since(10, 26, "vessel.pulse_dorsalis_pedis left 1; vessel.pulse_dorsalis_pedis right 2; vessel.pulse_posterior_tibial both 2"), "knee_disloc_vasc"));
+  CHECK(is_now(since(11, 20, full), "knee_disloc_vasc"));
+  CHECK(is_now(since(10, 26, full + "; knee.look_deformity left yes"), "knee_disloc_vasc"));
+}
+
+// Section 17: "pathological fracture or cord signs: now"; which break by almost nothing is one is our own rule.
+TEST_CASE("planted: a bone broken by almost nothing that does not carry, or with an illness behind it, is now; one that walks is referred") {
+  const std::string broke = "history.fracture_minimal_force left yes; ";
+  for (const char* more : {"gait.steps_now 0", "history.cancer_known unsure; history.weight_bearing left bears_not", "history.weight_loss yes", "history.night_pain yes; history.night_pain_relieved_by_turning no"}) {
+    CAPTURE(more);
+    const Bench bench = hurt_visit("hip_groin", 1975, broke + more, false);
+    CHECK(hurt_line(bench, "tumour") == "broke_now");
+    REQUIRE(alert(bench, "tumour"));
+    CHECK(alert(bench, "tumour")->urgency == limbledger::interpret::Urgency::now);
+    CHECK(!alert(bench, "tumour")->interrupts);
+  }
+  CHECK(referred(hurt_visit("hip_groin", 1975, broke + "gait.steps_now 4", false), "tumour"));
+  CHECK(hurt_line(hurt_visit("hip_groin", 1975, broke + "gait.steps_now 4", false), "tumour") == "none");
+  CHECK(hurt_line(hurt_visit("hip_groin", 1975, "gait.steps_now 0", false), "tumour") == "none");
+}
+
+// Consultation S05 of clinical safety: the head is asked after beside blood thinners, so what was told of it is named.
+TEST_CASE("planted: a head that was struck is among what was found out of the ordinary, and one that was not is ordinary") {
+  const auto told = [](const char* answer) {
+    const Bench bench = hurt_visit("acute_knee", 1942, std::string("history.blood_thinners yes; history.head_injury ") + answer, false);
+    return limbledger::report::ordinary(*bench.edition, bench.exam.findings->back());
+  };
+  CHECK(told("yes") == limbledger::report::Ordinary::unusual);
+  CHECK(told("no") == limbledger::report::Ordinary::ordinary);
+  CHECK(told("unsure") == limbledger::report::Ordinary::described);
+}
