@@ -35,12 +35,12 @@ bool failing_asks(const KneeVisit& visit, const std::string& name, const std::st
   return false;
 }
 
-const std::string no_pulse = "vessel.pulse_dorsalis_pedis left grade:0;vessel.pulse_posterior_tibial left grade:0";
-const std::string felt = "vessel.pulse_dorsalis_pedis left grade:2;vessel.pulse_posterior_tibial left grade:2";
-const std::string cold = "vessel.foot_cold left answer:yes";
-const std::string weeks_3 = ";history.weeks_since_onset midline count:3";
-const std::string still = ";ankle.movement left answer:no";
-const std::string all_numb = ";nerve.sensation_loss_level left choice:loss_whole_foot_or_more";
+const std::string failing_no_pulse = "vessel.pulse_dorsalis_pedis left grade:0;vessel.pulse_posterior_tibial left grade:0";
+const std::string failing_felt = "vessel.pulse_dorsalis_pedis left grade:2;vessel.pulse_posterior_tibial left grade:2";
+const std::string failing_cold = "vessel.foot_cold left answer:yes";
+const std::string failing_weeks_3 = ";history.weeks_since_onset midline count:3";
+const std::string failing_still = ";ankle.movement left answer:no";
+const std::string failing_all_numb = ";nerve.sensation_loss_level left choice:loss_whole_foot_or_more";
 
 }  // namespace
 
@@ -48,54 +48,54 @@ const std::string all_numb = ";nerve.sensation_loss_level left choice:loss_whole
 TEST_CASE("planted: a foot without its pulses that fails, was hurt these days or lies in a plaster is of today, whatever the weeks and an old pain say") {
   const std::string old_pain = ";history.rest_pain_over_2_weeks left answer:yes";
   const auto interrupts = [](const KneeVisit& visit) { return failing_line(visit, "ali").ends_with("!"); };
-  CHECK(interrupts(failing_visit("free", "1980-01-01", no_pulse + ";" + cold + still + old_pain + ";history.weeks_since_onset midline count:0", "2026-11-24")));
-  CHECK(interrupts(failing_visit("free", "1980-01-01", no_pulse + ";" + cold + old_pain, "2026-11-24")));
-  for (const std::string& weeks : {std::string(), weeks_3, std::string(";history.weeks_since_onset midline count:8")}) {
+  CHECK(interrupts(failing_visit("free", "1980-01-01", failing_no_pulse + ";" + failing_cold + failing_still + old_pain + ";history.weeks_since_onset midline count:0", "2026-11-24")));
+  CHECK(interrupts(failing_visit("free", "1980-01-01", failing_no_pulse + ";" + failing_cold + old_pain, "2026-11-24")));
+  for (const std::string& weeks : {std::string(), failing_weeks_3, std::string(";history.weeks_since_onset midline count:8")}) {
     CAPTURE(weeks);
-    CHECK(interrupts(failing_visit("free", "1980-01-01", no_pulse + still + all_numb + weeks)));
-    CHECK(interrupts(failing_visit("free", "1980-01-01", no_pulse + ";nerve.foot_drop left answer:yes" + weeks)));
-    CHECK(interrupts(failing_visit("free", "1980-01-01", no_pulse + ";nerve.power_ankle_dorsiflexion left grade:1" + weeks)));
-    CHECK(interrupts(failing_visit("free", "1980-01-01", no_pulse + all_numb + weeks)));
+    CHECK(interrupts(failing_visit("free", "1980-01-01", failing_no_pulse + failing_still + failing_all_numb + weeks)));
+    CHECK(interrupts(failing_visit("free", "1980-01-01", failing_no_pulse + ";nerve.foot_drop left answer:yes" + weeks)));
+    CHECK(interrupts(failing_visit("free", "1980-01-01", failing_no_pulse + ";nerve.power_ankle_dorsiflexion left grade:1" + weeks)));
+    CHECK(interrupts(failing_visit("free", "1980-01-01", failing_no_pulse + failing_all_numb + weeks)));
   }
-  CHECK(interrupts(failing_visit("after_plaster", "1980-01-01", cold + still + weeks_3 + ";body.cast left choices:cast_shin;history.numb_or_tingling left answer:yes")));
-  CHECK(interrupts(failing_visit("after_plaster", "1980-01-01", cold + weeks_3 + ";body.cast left choices:cast_shin;history.numb_or_tingling left answer:yes")));
-  CHECK(interrupts(failing_visit("free", "1980-01-01", cold + ";history.rest_pain_foot left answer:yes;nerve.foot_drop left answer:yes;"
+  CHECK(interrupts(failing_visit("after_plaster", "1980-01-01", failing_cold + failing_still + failing_weeks_3 + ";body.cast left choices:cast_shin;history.numb_or_tingling left answer:yes")));
+  CHECK(interrupts(failing_visit("after_plaster", "1980-01-01", failing_cold + failing_weeks_3 + ";body.cast left choices:cast_shin;history.numb_or_tingling left answer:yes")));
+  CHECK(interrupts(failing_visit("free", "1980-01-01", failing_cold + ";history.rest_pain_foot left answer:yes;nerve.foot_drop left answer:yes;"
                                                               "vessel.pulse_dorsalis_pedis left grade:0;vessel.pulse_posterior_tibial left not:unable")));
   // A vessel wide behind the knee sends what closes the foot.
-  CHECK(interrupts(failing_visit("free", "1980-01-01", cold + weeks_3 + ";history.numb_or_tingling left answer:yes;vessel.pulse_popliteal_broad left answer:yes")));
+  CHECK(interrupts(failing_visit("free", "1980-01-01", failing_cold + failing_weeks_3 + ";history.numb_or_tingling left answer:yes;vessel.pulse_popliteal_broad left answer:yes")));
 }
 
 TEST_CASE("planted: the pulses of groin and knee count where none of the foot is felt, and both legs weak is a symptom of a cold foot") {
   const std::string groin = "vessel.pulse_femoral left grade:0";
-  CHECK(failing_line(failing_visit("free", "1950-01-01", cold + ";" + groin), "ali") == "raised!");
-  CHECK(failing_line(failing_visit("free", "1950-01-01", cold + ";vessel.pulse_popliteal left grade:0"), "ali") == "raised!");
-  CHECK(failing_line(failing_visit("free", "1950-01-01", cold + ";history.both_legs_weak midline answer:yes;history.weeks_since_onset midline count:0"), "ali") == "raised!");
-  CHECK(failing_line(failing_visit("after_amputation", "1950-01-01", cold + ";" + groin + ";body.limb_level left choice:through_thigh;history.cold_pale_sudden left answer:yes"), "ali") ==
+  CHECK(failing_line(failing_visit("free", "1950-01-01", failing_cold + ";" + groin), "ali") == "raised!");
+  CHECK(failing_line(failing_visit("free", "1950-01-01", failing_cold + ";vessel.pulse_popliteal left grade:0"), "ali") == "raised!");
+  CHECK(failing_line(failing_visit("free", "1950-01-01", failing_cold + ";history.both_legs_weak midline answer:yes;history.weeks_since_onset midline count:0"), "ali") == "raised!");
+  CHECK(failing_line(failing_visit("after_amputation", "1950-01-01", failing_cold + ";" + groin + ";body.limb_level left choice:through_thigh;history.cold_pale_sudden left answer:yes"), "ali") ==
         "stump!");
   // Pulses of the foot that are felt, and a groin's that was lost for years in a foot that walks.
-  CHECK(failing_line(failing_visit("free", "1950-01-01", cold + ";" + groin + ";" + felt + weeks_3), "ali") == "none");
+  CHECK(failing_line(failing_visit("free", "1950-01-01", failing_cold + ";" + groin + ";" + failing_felt + failing_weeks_3), "ali") == "none");
   CHECK(failing_line(failing_visit("calf_pain", "1950-01-01", groin + ";vessel.foot_cold left answer:no;ankle.movement left answer:yes;history.weeks_since_onset midline count:80"), "ali") ==
         "none");
 }
 
 TEST_CASE("planted: weeks take no question away, and what is known to be old is of no day") {
-  const KneeVisit open = failing_visit("free", "1960-01-01", no_pulse + weeks_3);
+  const KneeVisit open = failing_visit("free", "1960-01-01", failing_no_pulse + failing_weeks_3);
   CHECK(failing_line(open, "ali") == "none");
   CHECK(failing_asks(open, "ali", "ankle.movement"));
-  const KneeVisit moves = failing_visit("free", "1960-01-01", no_pulse + weeks_3 + ";ankle.movement left answer:yes");
+  const KneeVisit moves = failing_visit("free", "1960-01-01", failing_no_pulse + failing_weeks_3 + ";ankle.movement left answer:yes");
   CHECK(failing_line(moves, "ali") == "none");
   CHECK_FALSE(failing_asks(moves, "ali", "ankle.movement"));
   // The ordinary neighbour: a numb foot of somebody with diabetes and poor pulses for months is threatened, and no emergency of today.
-  const KneeVisit clti = failing_visit("diabetic_foot", "1950-01-01", no_pulse + ";history.diabetes midline answer:yes;nerve.sensation_foot_reduced left answer:yes;ankle.movement left answer:yes;"
+  const KneeVisit clti = failing_visit("diabetic_foot", "1950-01-01", failing_no_pulse + ";history.diabetes midline answer:yes;nerve.sensation_foot_reduced left answer:yes;ankle.movement left answer:yes;"
                                                                                  "history.rest_pain_over_2_weeks left answer:yes;history.weeks_since_onset midline count:20");
   CHECK(failing_line(clti, "ali") == "none");
   CHECK(failing_line(clti, "clti") == "raised");
-  CHECK(failing_line(failing_visit("free", "1960-01-01", cold + still + weeks_3 + ";body.paralysis left answer:yes"), "ali") == "none");
-  CHECK(failing_line(failing_visit("free", "1960-01-01", cold + still + weeks_3 + ";" + felt), "ali") == "none");
+  CHECK(failing_line(failing_visit("free", "1960-01-01", failing_cold + failing_still + failing_weeks_3 + ";body.paralysis left answer:yes"), "ali") == "none");
+  CHECK(failing_line(failing_visit("free", "1960-01-01", failing_cold + failing_still + failing_weeks_3 + ";" + failing_felt), "ali") == "none");
   // Cold and numb for long, and nobody felt for a pulse: whether it moves is asked.
-  const KneeVisit numb = failing_visit("free", "1960-01-01", cold + weeks_3 + ";nerve.sensation_foot_reduced left answer:yes");
-  CHECK(failing_line(numb, "ali") == "none");
-  CHECK(failing_asks(numb, "ali", "ankle.movement"));
+  const KneeVisit failing_numb = failing_visit("free", "1960-01-01", failing_cold + failing_weeks_3 + ";nerve.sensation_foot_reduced left answer:yes");
+  CHECK(failing_line(failing_numb, "ali") == "none");
+  CHECK(failing_asks(failing_numb, "ali", "ankle.movement"));
 }
 
 // Section 7: now if sepsis signs; section 22, severe; C2: deep spreading infection or sepsis interrupts. One sign that fails is enough: our own rule.
@@ -192,7 +192,7 @@ TEST_CASE("planted: dead tissue of a foot whose pulses could not be felt for is 
   const std::string dead = "skin.gangrene left choice:gangrene_dry";
   CHECK(failing_line(failing_visit("free", "1980-01-01", dead + unable + ";history.weeks_since_onset midline count:1"), "clti") == "dead_unfelt");
   CHECK(failing_line(failing_visit("free", "1980-01-01", dead + unable), "clti") == "dead_unfelt");
-  CHECK(failing_line(failing_visit("free", "1980-01-01", dead + unable + weeks_3), "clti") == "dead_unfelt_long");
-  CHECK(failing_line(failing_visit("free", "1980-01-01", dead + ";" + felt), "clti") == "none");
+  CHECK(failing_line(failing_visit("free", "1980-01-01", dead + unable + failing_weeks_3), "clti") == "dead_unfelt_long");
+  CHECK(failing_line(failing_visit("free", "1980-01-01", dead + ";" + failing_felt), "clti") == "none");
   CHECK(failing_line(failing_visit("free", "1980-01-01", "skin.gangrene left choice:gangrene_none" + unable), "clti") == "none");
 }
