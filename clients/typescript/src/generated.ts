@@ -1998,6 +1998,10 @@ export interface TakeHomeWriteResult {
    * so many things to do did not fit among three: decline what matters least, or say them
    */
   left_out?: number;
+  /**
+   * plan_later: the plan names a later day than what was found asks for; the sheet leaves it out, settle it before it is handed out
+   */
+  remarks?: Name[];
 }
 export interface TokenEndResult {
   ended: boolean;
