@@ -9,7 +9,7 @@ using namespace limbledger::service::test::life;
 
 namespace {
 
-const std::string knee = R"("complaint":"acute_knee","side":"left")";
+const std::string of_a_knee = R"("complaint":"acute_knee","side":"left")";
 
 }  // namespace
 
@@ -17,11 +17,11 @@ TEST_CASE_FIXTURE(Told, "C2: what a corrected person raises is told on the reply
   const std::string unknown = person_of("Somebody Invented", "1993-05-01");
   std::vector<std::string> exams;
   for (int i = 0; i < 2; ++i) {
-    open(knee + R"(,"person":")" + unknown + "\"");
+    open(of_a_knee + R"(,"person":")" + unknown + "\"");
     REQUIRE(of_alert(choose("hip.leg_attitude", "left", "attitude_turned_out"), "scfe", "/state") == "absent");
     exams.push_back(exam);
   }
-  open(knee + R"(,"person":")" + unknown + "\"");  // nothing was found in this one
+  open(of_a_knee + R"(,"person":")" + unknown + "\"");  // nothing was found in this one
   const std::string named = amend_person(unknown, R"("home":"Invented Ford")");
   CHECK(at(named, "/exams") == "");
   const std::string reply = amend_person(unknown, R"("birth":{"date":"2013-05-01"})");
@@ -43,7 +43,7 @@ TEST_CASE_FIXTURE(Told, "C2: what a corrected person raises is told on the reply
 }
 
 TEST_CASE_FIXTURE(Told, "C2: what a move, the day of the injury, the complaint, its side, an exchange of sides or who spoke raises is told on the reply") {
-  open(knee + R"(,"injured_on":"2026-03-01","person":")" + mother + "\"");
+  open(of_a_knee + R"(,"injured_on":"2026-03-01","person":")" + mother + "\"");
   choose("hip.leg_attitude", "left", "attitude_turned_out");
   answer("history.knee_dislocated", "left", "yes");
   answer("leg.tense_compartment", "left", "yes");
@@ -84,7 +84,7 @@ TEST_CASE_FIXTURE(Told, "C2: what a move, the day of the injury, the complaint, 
 TEST_CASE_FIXTURE(Told, "C12, C14: what is raised by a correction after the signature is a call-back, on the reply and in the assessment from then on") {
   const std::string somebody = person_of("Somebody Invented", "1993-05-01");
   const auto signed_exam = [&](const std::string& more) {
-    open(knee + R"(,"person":")" + somebody + "\"" + more);
+    open(of_a_knee + R"(,"person":")" + somebody + "\"" + more);
     choose("hip.leg_attitude", "left", "attitude_turned_out");
     write("exam.sign", R"("read_aloud":"invented, LEFT knee","confirmed":["person.mismatch"])");
   };
@@ -114,7 +114,7 @@ TEST_CASE_FIXTURE(Told, "C12, C14: what is raised by a correction after the sign
 }
 
 TEST_CASE_FIXTURE(Told, "C14: what an addendum raised is not lost by a birth date that is corrected after it") {
-  open(knee + R"(,"person":")" + child + "\"");
+  open(of_a_knee + R"(,"person":")" + child + "\"");
   write("exam.sign", R"("read_aloud":"invented, LEFT knee","confirmed":["person.mismatch"])");
   const std::string added = write("addendum.record", R"("kind":"findings","reason":"seen while dressing","findings":[{"item":"hip.leg_attitude","side":"left",)"
                                                      R"("value":{"kind":"choice","choice":"attitude_turned_out"},"replaces":[]}])");
@@ -128,7 +128,7 @@ TEST_CASE_FIXTURE(Told, "C14: what an addendum raised is not lost by a birth dat
 }
 
 TEST_CASE_FIXTURE(Told, "the reply to an impression carries no alerts, as nothing is judged by it; one that changes what they are judged by carries all that stand") {
-  open(knee);
+  open(of_a_knee);
   answer("history.knee_dislocated", "left", "yes");
   CHECK(at(write("impression.record", R"("impression":{"text":"invented"},"replaces":[])"), "/alerts") == "");
   CHECK(of_alert(who_spoke("yes"), "knee_disloc_vasc", "/state") == "raised");
