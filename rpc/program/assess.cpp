@@ -1,11 +1,13 @@
 #include "core/reference/edition.hpp"
 #include "core/report/page.hpp"
+#include "core/service/methods/people/dates.hpp"
 #include "core/service/methods/say/document.hpp"
 #include "core/service/methods/say/texts.hpp"
 #include "core/wire/read.hpp"
 #include "core/wire/write.hpp"
 #include "rpc/program/commands.hpp"
 #include "rpc/program/folder.hpp"
+#include "rpc/program/world.hpp"
 
 #include <unistd.h>
 
@@ -81,6 +83,8 @@ ExitCode assess(const Options& options) {
     throw faulty(checked.error(), options.file);
   }
   report::PageNames names;
+  MachineWorld world;
+  names.now = service::now_if_right(world.now());  // as a note: a day that was named may have passed
   if (params.document.ledger_kind) {
     names.banner = service::banner_of(static_cast<service::LedgerKind>(*params.document.ledger_kind), *words);
   }
