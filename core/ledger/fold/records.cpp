@@ -151,6 +151,11 @@ void Records::changed(std::span<const Opened> operations) {
 }
 
 void Records::forget(std::span<const model::ObjectId> objects) {
+  // Whatever came may decide on a pair of records, or be of a person.
+  if (!objects.empty()) {
+    links_.reset();
+    ++people_changes_;
+  }
   for (const model::ObjectId& object : objects) {
     exams_.erase(model::ExamId{object.bytes});
     persons_.erase(model::PersonId{object.bytes});

@@ -122,6 +122,24 @@ TEST_CASE("a device that joined reads what the hub wrote and gives what it write
   CHECK(meet(*tablet.door, **hub).is_same);
 }
 
+TEST_CASE("two records that were decided to be one elsewhere are one here as soon as that came in") {
+  DeskFixture clinic;
+  auto hub = ExchangeDoor::open(*clinic.desk);
+  REQUIRE(hub.has_value());
+  Joined tablet;
+  join_to(**hub, clinic.made.recovery_code, tablet);
+  const std::string one = register_somebody(*clinic.desk, 31, "Invented Twice");
+  const std::string two = register_somebody(*tablet.desk, 32, "Invented Twise");
+  REQUIRE(meet(*tablet.door, **hub).is_same);
+  // What was decided was looked at here before: what comes in changes it.
+  REQUIRE(at(*call(*tablet.desk, "pair.list", R"({"decided":true})"), "/total") == "0");
+  const auto decided = call(*clinic.desk, "pair.decide",
+                            R"({"persons":[")" + one + R"(",")" + two + R"("],"same":"yes","reason":"asked_person","seen":[],"request":")" + request_id(33) + R"("})");
+  REQUIRE_MESSAGE(decided.has_value(), codes_of(decided));
+  REQUIRE(meet(*tablet.door, **hub).is_same);
+  CHECK(at(*call(*tablet.desk, "pair.list", R"({"decided":true})"), "/total") == "1");
+}
+
 TEST_CASE("who holds another clinic's code, or none, lets nobody in; a practice ledger lets nobody in at all") {
   DeskFixture clinic;
   DeskFixture other(LedgerKind::clinic, 2);
