@@ -28,7 +28,7 @@ bool has(const std::vector<std::string>& all, const std::string& one) { return s
 
 class Pair : public Told {
  public:
-  void raise() {
+  void raise_both() {
     of = person_of("Rumi Invented", "2013-05-01");
     open(R"("complaint":"acute_knee","side":"left","injured_on":"2026-11-23","person":")" + of + "\"");
     who_spoke("no");
@@ -105,7 +105,7 @@ TEST_CASE_FIXTURE(Pair, "C2: what was once raised stays, with what was done abou
       CAPTURE(first.kind);
       CAPTURE(second.kind);
       turned = false;
-      raise();
+      raise_both();
       correct(first.kind);
       correct(second.kind);
       const std::string now = alerts();
@@ -130,21 +130,21 @@ TEST_CASE_FIXTURE(Pair, "C2: what was once raised stays, with what was done abou
 }
 
 TEST_CASE_FIXTURE(Pair, "C2: three corrections in a row, and one that is taken back: the alert that comes again is the one that was answered") {
-  raise();
+  raise_both();
   correct("birth");
   correct("finding");
   correct("move");
   CHECK(of_alert(alerts(), "scfe", "/state") == "withdrawn_by_correction");
   CHECK(of_alert(alerts(), "scfe", "/handled/action") == "called about scfe");
   CHECK(of_alert(alerts(), "scfe", "/corrected") == R"(["person.birth"])");
-  raise();
+  raise_both();
   correct("move");
   correct("birth");
   CHECK(of_alert(alerts(), "scfe", "/corrected") == R"(["exam.person"])");
   amend_person(of, R"("birth":{"date":"2013-05-01"})");
   move_to(of);
   CHECK(of_alert(alerts(), "scfe", "/state") == "handled");
-  raise();
+  raise_both();
   correct("injury");
   correct("sex");
   CHECK(of_alert(alerts(), "knee_disloc_vasc", "/corrected") == R"(["exam.injured_on"])");
