@@ -319,11 +319,8 @@ namespace {
 void judge_without_pain(const Answers& answers, Side side, const Clue& hidden, const Clue& pains, Raised& raised) {
   const Clue tense = led_by(answers.yes("leg.tense_compartment", side),
                             {answers.any_yes({"leg.compartment_front_tense", "leg.compartment_outer_tense", "leg.compartment_back_tense"}, side)});
-  // A leg that is spastic, or as firm as the other, is tense by itself: there a cause must be named, a complaint or a fall is not enough.
-  const bool firm_anyway = answers.yes("body.spastic_tone", side).is_yes() ||
-                           led_by(answers.yes("leg.tense_compartment", other_side(side)),
-                                  {answers.any_yes({"leg.compartment_front_tense", "leg.compartment_outer_tense", "leg.compartment_back_tense"}, other_side(side))})
-                               .is_yes();
+  // A spastic leg is tense by itself: there a cause must be named, a complaint or a fall is not enough. The other leg lowers nothing.
+  const bool firm_anyway = answers.yes("body.spastic_tone", side).is_yes();
   const Clue cause = led_by(answers.yes("history.injury_severe_or_crush"),
                             {film_shows(answers, side, {"knee_fracture_seen", "shaft_fracture_seen", "ankle_fracture_seen", "foot_fracture_seen"}).clue,
                              answers.chosen("history.compartment_causes", side, {"cause_shin_broken", "cause_crush", "cause_long_lying", "cause_tight_cast",
@@ -387,7 +384,8 @@ Raised compartment(const Answers& answers, Side side) {
 
 namespace {
 
-// What has no flow below it: both pulses of the foot, or the one at the groin or behind the knee while none of the foot is felt (our own rule).
+// What has no flow below it: both pulses of the foot, or the one at the groin or behind the knee while none of the foot is felt (our own
+// rule). That one is no sign of a cut-off foot by itself: behind a knee a pulse is often not found.
 [[nodiscard]] Clue flow_gone(const Answers& answers, Side side, const Clue& dorsal, const Clue& tibial) {
   const bool felt = dorsal.is_no() || tibial.is_no();
   const auto above = [&](const ItemKey& item) { return felt ? Clue{} : unasked(pulse_absent(answers, item, side)); };
@@ -433,7 +431,7 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   const Clue sudden = answers.yes("history.cold_pale_sudden", side);
   const Clue perfusion =
       led_by(either({answers.yes("vessel.foot_cold", side), every({dorsal, tibial}), every({circumstance(hurt), others_felt}), refill}),
-             {sudden, no_flow_below, answers.chosen("vessel.foot_colour", side, {"colour_pale", "colour_mottled"}), answers.no("vessel.doppler_arterial_audible", side)});
+             {sudden, answers.chosen("vessel.foot_colour", side, {"colour_pale", "colour_mottled"}), answers.no("vessel.doppler_arterial_audible", side)});
   // Pain at rest for longer than that is another trouble.
   const bool long_pain = answers.yes("history.rest_pain_over_2_weeks", side).is_yes();
   const Clue rest_pain = long_pain ? fact(Tri::no) : answers.yes("history.rest_pain_foot", side);

@@ -72,6 +72,9 @@ TEST_CASE("planted: the pulses of groin and knee count where none of the foot is
   CHECK(failing_line(failing_visit("free", "1950-01-01", failing_cold + ";history.both_legs_weak midline answer:yes;history.weeks_since_onset midline count:0"), "ali") == "raised!");
   CHECK(failing_line(failing_visit("after_amputation", "1950-01-01", failing_cold + ";" + groin + ";body.limb_level left choice:through_thigh;history.cold_pale_sudden left answer:yes"), "ali") ==
         "stump!");
+  // An ankle hurt, and no pulse found behind the knee: no foot that is cut off.
+  CHECK(failing_line(failing_visit("ankle_injury", "1981-02-01", "vessel.pulse_popliteal left grade:0;history.pain_out_of_proportion left answer:yes;history.weeks_since_onset midline count:0"), "ali") ==
+        "none");
   // Pulses of the foot that are felt, and a groin's that was lost for years in a foot that walks.
   CHECK(failing_line(failing_visit("free", "1950-01-01", failing_cold + ";" + groin + ";" + failing_felt + failing_weeks_3), "ali") == "none");
   CHECK(failing_line(failing_visit("calf_pain", "1950-01-01", groin + ";vessel.foot_cold left answer:no;ankle.movement left answer:yes;history.weeks_since_onset midline count:80"), "ali") ==
@@ -169,8 +172,8 @@ TEST_CASE("planted: a tense leg in who cannot tell of pain and bleeds easily is 
   CHECK(failing_line(failing_visit("calf_pain", "1942-01-01", tense + ";history.blood_thinners midline answer:no;history.bleeding_disorder midline answer:no"), "acs") == "none");
   CHECK(failing_line(failing_visit("calf_pain", "1942-01-01", "leg.tense_compartment left answer:no;history.memory_poor midline answer:yes;history.blood_thinners midline answer:yes"), "acs") ==
         "none");
-  // As firm as the other leg: there a cause must be named.
-  CHECK(failing_line(failing_visit("calf_pain", "1942-01-01", tense + ";leg.tense_compartment right answer:yes;history.blood_thinners midline answer:yes"), "acs") == "none");
+  // What is found on the other leg lowers nothing.
+  CHECK(failing_line(failing_visit("calf_pain", "1942-01-01", tense + ";leg.tense_compartment right answer:yes;history.blood_thinners midline answer:yes"), "acs") == "untold!");
 }
 
 // LEE2007, SCOTT2013: looked at, never sprung. That no day of injury is needed is our own rule.
