@@ -237,6 +237,16 @@ struct KneeVisit {
   }
 };
 
+// A visit by its complaint, birth and lines; injured on no day unless one is given.
+inline KneeVisit visit_with(const std::string& complaint, const std::string& born, const std::string& lines, const std::string& injured_on = "") {
+  KneeVisit visit;
+  visit.complaint = complaint;
+  visit.born = born;
+  visit.injured_on = injured_on;
+  visit.add_all(lines);
+  return visit;
+}
+
 // A knee hurt the day before, with all that the knee rule looks at answered no.
 [[nodiscard]] inline KneeVisit walked_in(const std::string& born) {
   KneeVisit visit;

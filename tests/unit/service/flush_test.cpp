@@ -33,54 +33,60 @@ class FailingDisk final : public ledger::LogStore {
   std::string told;  // what was asked of it, in order
 };
 
+// A clinic on that disk.
+struct FailingClinic {
+  FixedWorld world;
+  FailingDisk disk;
+  ledger::Bytes keyring;
+
+  FailingClinic() {
+    NewLedger wanted;
+    wanted.examiner_label = examiner_label;
+    wanted.passphrase = passphrase;
+    wanted.argon_passes = 1;
+    wanted.argon_kib = 8;
+    const auto made = make_ledger(disk, world, wanted);
+    REQUIRE(made.has_value());
+    keyring = made->keyring;
+  }
+
+  [[nodiscard]] std::unique_ptr<Desk> start() {
+    auto desk = Desk::open(disk, world, *reference::built_in_edition(), keyring);
+    REQUIRE(desk.has_value());
+    REQUIRE((*desk)->unlock("", passphrase).has_value());
+    return std::move(*desk);
+  }
+};
+
 std::string opens(unsigned number) { return R"({"complaint":"acute_knee","side":"left","setting":"outreach","request":")" + request_id(number) + "\"}"; }
 
 }  // namespace
 
 TEST_CASE("after a flush that failed, what was refused is told nowhere as recorded, and the program must be started again") {
-  FixedWorld world;
-  FailingDisk disk;
-  NewLedger wanted;
-  wanted.examiner_label = examiner_label;
-  wanted.passphrase = passphrase;
-  wanted.argon_passes = 1;
-  wanted.argon_kib = 8;
-  const auto made = make_ledger(disk, world, wanted);
-  REQUIRE(made.has_value());
-  const auto desk = Desk::open(disk, world, *reference::built_in_edition(), made->keyring);
-  REQUIRE(desk.has_value());
-  REQUIRE((*desk)->unlock("", passphrase).has_value());
-  CHECK(codes_of(call(**desk, "exam.open", opens(1))) == "answered");
+  FailingClinic clinic;
+  FailingDisk& disk = clinic.disk;
+  const std::unique_ptr<Desk> desk = clinic.start();
+  CHECK(codes_of(call(*desk, "exam.open", opens(1))) == "answered");
   CHECK(disk.flushes == 1);
   disk.fails = true;
-  CHECK(codes_of(call(**desk, "exam.open", opens(2))) == "ledger.read_only");
+  CHECK(codes_of(call(*desk, "exam.open", opens(2))) == "ledger.read_only");
   disk.fails = false;
-  CHECK(codes_of(call(**desk, "request.read", R"({"request":")" + request_id(2) + "\"}")) == "ledger.locked");
-  CHECK(codes_of(call(**desk, "exam.open", opens(3))) == "ledger.locked");
-  const auto again = (*desk)->unlock("", passphrase);
+  CHECK(codes_of(call(*desk, "request.read", R"({"request":")" + request_id(2) + "\"}")) == "ledger.locked");
+  CHECK(codes_of(call(*desk, "exam.open", opens(3))) == "ledger.locked");
+  const auto again = desk->unlock("", passphrase);
   REQUIRE_FALSE(again.has_value());
   CHECK(again.error().faults.front().code == "ledger.read_only");
   // Started again, the first is there; the second is there whole or not at all.
-  const auto restarted = Desk::open(disk, world, *reference::built_in_edition(), made->keyring);
-  REQUIRE((*restarted)->unlock("", passphrase).has_value());
-  CHECK(at(*call(**restarted, "request.read", R"({"request":")" + request_id(1) + "\"}"), "/state") == "recorded");
-  CHECK(codes_of(call(**restarted, "exam.open", opens(2))) == "answered");
+  const std::unique_ptr<Desk> restarted = clinic.start();
+  CHECK(at(*call(*restarted, "request.read", R"({"request":")" + request_id(1) + "\"}"), "/state") == "recorded");
+  CHECK(codes_of(call(*restarted, "exam.open", opens(2))) == "answered");
 }
 
 TEST_CASE("a flush that fails after a finding was judged: neither the finding nor its alert is told, and a new start has it whole or not at all") {
-  FixedWorld world;
-  FailingDisk disk;
-  NewLedger wanted;
-  wanted.examiner_label = examiner_label;
-  wanted.passphrase = passphrase;
-  wanted.argon_passes = 1;
-  wanted.argon_kib = 8;
-  const auto made = make_ledger(disk, world, wanted);
-  REQUIRE(made.has_value());
-  const auto desk = Desk::open(disk, world, *reference::built_in_edition(), made->keyring);
-  REQUIRE(desk.has_value());
-  REQUIRE((*desk)->unlock("", passphrase).has_value());
-  const auto opened = call(**desk, "exam.open", opens(1));
+  FailingClinic clinic;
+  FailingDisk& disk = clinic.disk;
+  const std::unique_ptr<Desk> desk = clinic.start();
+  const auto opened = call(*desk, "exam.open", opens(1));
   REQUIRE(opened.has_value());
   const std::string exam = at(*opened, "/exam/exam");
   const auto finding = [&](unsigned number, const std::string& seen) {
@@ -90,19 +96,18 @@ TEST_CASE("a flush that fails after a finding was judged: neither the finding no
   const std::string seen = at(*opened, "/revision/0");
   disk.told.clear();
   disk.fails = true;
-  const auto refused = call(**desk, "finding.record", finding(2, seen));
+  const auto refused = call(*desk, "finding.record", finding(2, seen));
   CHECK(disk.told == "put off append flush ");  // judged between the two: the reply waits for both
   REQUIRE_FALSE(refused.has_value());
   REQUIRE(refused.error().faults.size() == 1);
   CHECK(refused.error().faults.front().code == "ledger.read_only");
-  CHECK(codes_of(call(**desk, "exam.read", R"({"exam":")" + exam + "\"}")) == "ledger.locked");
+  CHECK(codes_of(call(*desk, "exam.read", R"({"exam":")" + exam + "\"}")) == "ledger.locked");
   disk.fails = false;
-  CHECK(codes_of(call(**desk, "finding.record", finding(2, seen))) == "ledger.locked");
-  const auto restarted = Desk::open(disk, world, *reference::built_in_edition(), made->keyring);
-  REQUIRE((*restarted)->unlock("", passphrase).has_value());
+  CHECK(codes_of(call(*desk, "finding.record", finding(2, seen))) == "ledger.locked");
+  const std::unique_ptr<Desk> restarted = clinic.start();
   // This disk had kept it: the same request again says so, writes nothing twice, and tells the alerts that were never told.
   disk.told.clear();
-  const auto again = call(**restarted, "finding.record", finding(2, seen));
+  const auto again = call(*restarted, "finding.record", finding(2, seen));
   REQUIRE(again.has_value());
   CHECK(at(*again, "/repeat") == "true");
   CHECK(disk.told == "put off flush ");

@@ -5,17 +5,9 @@
 
 using namespace limbledger;
 using limbledger::tests::KneeVisit;
+using limbledger::tests::visit_with;
 
 namespace {
-
-KneeVisit failing_visit(const std::string& complaint, const std::string& born, const std::string& lines, const std::string& injured_on = "") {
-  KneeVisit visit;
-  visit.complaint = complaint;
-  visit.born = born;
-  visit.injured_on = injured_on;
-  visit.add_all(lines);
-  return visit;
-}
 
 // The line of an alert: its message's last word, with "!" where it interrupts.
 std::string failing_line(const KneeVisit& visit, const std::string& name) {
@@ -48,55 +40,55 @@ const std::string failing_all_numb = ";nerve.sensation_loss_level left choice:lo
 TEST_CASE("planted: a foot without its pulses that fails, was hurt these days or lies in a plaster is of today, whatever the weeks and an old pain say") {
   const std::string old_pain = ";history.rest_pain_over_2_weeks left answer:yes";
   const auto interrupts = [](const KneeVisit& visit) { return failing_line(visit, "ali").ends_with("!"); };
-  CHECK(interrupts(failing_visit("free", "1980-01-01", failing_no_pulse + ";" + failing_cold + failing_still + old_pain + ";history.weeks_since_onset midline count:0", "2026-11-24")));
-  CHECK(interrupts(failing_visit("free", "1980-01-01", failing_no_pulse + ";" + failing_cold + old_pain, "2026-11-24")));
+  CHECK(interrupts(visit_with("free", "1980-01-01", failing_no_pulse + ";" + failing_cold + failing_still + old_pain + ";history.weeks_since_onset midline count:0", "2026-11-24")));
+  CHECK(interrupts(visit_with("free", "1980-01-01", failing_no_pulse + ";" + failing_cold + old_pain, "2026-11-24")));
   for (const std::string& weeks : {std::string(), failing_weeks_3, std::string(";history.weeks_since_onset midline count:8")}) {
     CAPTURE(weeks);
-    CHECK(interrupts(failing_visit("free", "1980-01-01", failing_no_pulse + failing_still + failing_all_numb + weeks)));
-    CHECK(interrupts(failing_visit("free", "1980-01-01", failing_no_pulse + ";nerve.foot_drop left answer:yes" + weeks)));
-    CHECK(interrupts(failing_visit("free", "1980-01-01", failing_no_pulse + ";nerve.power_ankle_dorsiflexion left grade:1" + weeks)));
-    CHECK(interrupts(failing_visit("free", "1980-01-01", failing_no_pulse + failing_all_numb + weeks)));
+    CHECK(interrupts(visit_with("free", "1980-01-01", failing_no_pulse + failing_still + failing_all_numb + weeks)));
+    CHECK(interrupts(visit_with("free", "1980-01-01", failing_no_pulse + ";nerve.foot_drop left answer:yes" + weeks)));
+    CHECK(interrupts(visit_with("free", "1980-01-01", failing_no_pulse + ";nerve.power_ankle_dorsiflexion left grade:1" + weeks)));
+    CHECK(interrupts(visit_with("free", "1980-01-01", failing_no_pulse + failing_all_numb + weeks)));
   }
-  CHECK(interrupts(failing_visit("after_plaster", "1980-01-01", failing_cold + failing_still + failing_weeks_3 + ";body.cast left choices:cast_shin;history.numb_or_tingling left answer:yes")));
-  CHECK(interrupts(failing_visit("after_plaster", "1980-01-01", failing_cold + failing_weeks_3 + ";body.cast left choices:cast_shin;history.numb_or_tingling left answer:yes")));
-  CHECK(interrupts(failing_visit("free", "1980-01-01", failing_cold + ";history.rest_pain_foot left answer:yes;nerve.foot_drop left answer:yes;"
+  CHECK(interrupts(visit_with("after_plaster", "1980-01-01", failing_cold + failing_still + failing_weeks_3 + ";body.cast left choices:cast_shin;history.numb_or_tingling left answer:yes")));
+  CHECK(interrupts(visit_with("after_plaster", "1980-01-01", failing_cold + failing_weeks_3 + ";body.cast left choices:cast_shin;history.numb_or_tingling left answer:yes")));
+  CHECK(interrupts(visit_with("free", "1980-01-01", failing_cold + ";history.rest_pain_foot left answer:yes;nerve.foot_drop left answer:yes;"
                                                               "vessel.pulse_dorsalis_pedis left grade:0;vessel.pulse_posterior_tibial left not:unable")));
   // A vessel wide behind the knee sends what closes the foot.
-  CHECK(interrupts(failing_visit("free", "1980-01-01", failing_cold + failing_weeks_3 + ";history.numb_or_tingling left answer:yes;vessel.pulse_popliteal_broad left answer:yes")));
+  CHECK(interrupts(visit_with("free", "1980-01-01", failing_cold + failing_weeks_3 + ";history.numb_or_tingling left answer:yes;vessel.pulse_popliteal_broad left answer:yes")));
 }
 
 TEST_CASE("planted: the pulses of groin and knee count where none of the foot is felt, and both legs weak is a symptom of a cold foot") {
   const std::string groin = "vessel.pulse_femoral left grade:0";
-  CHECK(failing_line(failing_visit("free", "1950-01-01", failing_cold + ";" + groin), "ali") == "raised!");
-  CHECK(failing_line(failing_visit("free", "1950-01-01", failing_cold + ";vessel.pulse_popliteal left grade:0"), "ali") == "raised!");
-  CHECK(failing_line(failing_visit("free", "1950-01-01", failing_cold + ";history.both_legs_weak midline answer:yes;history.weeks_since_onset midline count:0"), "ali") == "raised!");
-  CHECK(failing_line(failing_visit("after_amputation", "1950-01-01", failing_cold + ";" + groin + ";body.limb_level left choice:through_thigh;history.cold_pale_sudden left answer:yes"), "ali") ==
+  CHECK(failing_line(visit_with("free", "1950-01-01", failing_cold + ";" + groin), "ali") == "raised!");
+  CHECK(failing_line(visit_with("free", "1950-01-01", failing_cold + ";vessel.pulse_popliteal left grade:0"), "ali") == "raised!");
+  CHECK(failing_line(visit_with("free", "1950-01-01", failing_cold + ";history.both_legs_weak midline answer:yes;history.weeks_since_onset midline count:0"), "ali") == "raised!");
+  CHECK(failing_line(visit_with("after_amputation", "1950-01-01", failing_cold + ";" + groin + ";body.limb_level left choice:through_thigh;history.cold_pale_sudden left answer:yes"), "ali") ==
         "stump!");
   // An ankle hurt, and no pulse found behind the knee: no foot that is cut off.
-  CHECK(failing_line(failing_visit("ankle_injury", "1981-02-01", "vessel.pulse_popliteal left grade:0;history.pain_out_of_proportion left answer:yes;history.weeks_since_onset midline count:0"), "ali") ==
+  CHECK(failing_line(visit_with("ankle_injury", "1981-02-01", "vessel.pulse_popliteal left grade:0;history.pain_out_of_proportion left answer:yes;history.weeks_since_onset midline count:0"), "ali") ==
         "none");
   // Pulses of the foot that are felt, and a groin's that was lost for years in a foot that walks.
-  CHECK(failing_line(failing_visit("free", "1950-01-01", failing_cold + ";" + groin + ";" + failing_felt + failing_weeks_3), "ali") == "none");
-  CHECK(failing_line(failing_visit("calf_pain", "1950-01-01", groin + ";vessel.foot_cold left answer:no;ankle.movement left answer:yes;history.weeks_since_onset midline count:80"), "ali") ==
+  CHECK(failing_line(visit_with("free", "1950-01-01", failing_cold + ";" + groin + ";" + failing_felt + failing_weeks_3), "ali") == "none");
+  CHECK(failing_line(visit_with("calf_pain", "1950-01-01", groin + ";vessel.foot_cold left answer:no;ankle.movement left answer:yes;history.weeks_since_onset midline count:80"), "ali") ==
         "none");
 }
 
 TEST_CASE("planted: weeks take no question away, and what is known to be old is of no day") {
-  const KneeVisit open = failing_visit("free", "1960-01-01", failing_no_pulse + failing_weeks_3);
+  const KneeVisit open = visit_with("free", "1960-01-01", failing_no_pulse + failing_weeks_3);
   CHECK(failing_line(open, "ali") == "none");
   CHECK(failing_asks(open, "ali", "ankle.movement"));
-  const KneeVisit moves = failing_visit("free", "1960-01-01", failing_no_pulse + failing_weeks_3 + ";ankle.movement left answer:yes");
+  const KneeVisit moves = visit_with("free", "1960-01-01", failing_no_pulse + failing_weeks_3 + ";ankle.movement left answer:yes");
   CHECK(failing_line(moves, "ali") == "none");
   CHECK_FALSE(failing_asks(moves, "ali", "ankle.movement"));
   // The ordinary neighbour: a numb foot of somebody with diabetes and poor pulses for months is threatened, and no emergency of today.
-  const KneeVisit clti = failing_visit("diabetic_foot", "1950-01-01", failing_no_pulse + ";history.diabetes midline answer:yes;nerve.sensation_foot_reduced left answer:yes;ankle.movement left answer:yes;"
+  const KneeVisit clti = visit_with("diabetic_foot", "1950-01-01", failing_no_pulse + ";history.diabetes midline answer:yes;nerve.sensation_foot_reduced left answer:yes;ankle.movement left answer:yes;"
                                                                                  "history.rest_pain_over_2_weeks left answer:yes;history.weeks_since_onset midline count:20");
   CHECK(failing_line(clti, "ali") == "none");
   CHECK(failing_line(clti, "clti") == "raised");
-  CHECK(failing_line(failing_visit("free", "1960-01-01", failing_cold + failing_still + failing_weeks_3 + ";body.paralysis left answer:yes"), "ali") == "none");
-  CHECK(failing_line(failing_visit("free", "1960-01-01", failing_cold + failing_still + failing_weeks_3 + ";" + failing_felt), "ali") == "none");
+  CHECK(failing_line(visit_with("free", "1960-01-01", failing_cold + failing_still + failing_weeks_3 + ";body.paralysis left answer:yes"), "ali") == "none");
+  CHECK(failing_line(visit_with("free", "1960-01-01", failing_cold + failing_still + failing_weeks_3 + ";" + failing_felt), "ali") == "none");
   // Cold and numb for long, and nobody felt for a pulse: whether it moves is asked.
-  const KneeVisit failing_numb = failing_visit("free", "1960-01-01", failing_cold + failing_weeks_3 + ";nerve.sensation_foot_reduced left answer:yes");
+  const KneeVisit failing_numb = visit_with("free", "1960-01-01", failing_cold + failing_weeks_3 + ";nerve.sensation_foot_reduced left answer:yes");
   CHECK(failing_line(failing_numb, "ali") == "none");
   CHECK(failing_asks(failing_numb, "ali", "ankle.movement"));
 }
@@ -127,23 +119,23 @@ TEST_CASE("planted: low pressure, fast breath, a changed mind or little oxygen b
   for (const Infected& one : all) {
     CAPTURE(one.complaint);
     CAPTURE(one.lines);
-    CHECK(failing_line(failing_visit(one.complaint, "1960-01-01", one.lines + "history.sickle_cell midline answer:no" + cool), one.alert) == one.ordinary);
+    CHECK(failing_line(visit_with(one.complaint, "1960-01-01", one.lines + "history.sickle_cell midline answer:no" + cool), one.alert) == one.ordinary);
     for (const char* sign : {"general.blood_pressure_systolic midline mm_hg:75", "general.respiratory_rate midline count:32", "general.consciousness midline choice:mind_new_confusion",
                              "general.oxygen_saturation midline count:84", "general.pulse_rate midline count:144"}) {
       CAPTURE(sign);
-      CHECK(failing_line(failing_visit(one.complaint, "1960-01-01", one.lines + sign), one.alert) == one.line);
+      CHECK(failing_line(visit_with(one.complaint, "1960-01-01", one.lines + sign), one.alert) == one.line);
       const std::string beside = std::string(sign).starts_with("general.pulse") ? ";general.temperature midline cel:37.0" : cool;
-      CHECK(failing_line(failing_visit(one.complaint, "1960-01-01", one.lines + sign + beside), one.alert) == one.line);
+      CHECK(failing_line(visit_with(one.complaint, "1960-01-01", one.lines + sign + beside), one.alert) == one.line);
     }
   }
   // Pressure of 90 and 20 breaths are not below and not over (WSES2018).
-  CHECK(failing_line(failing_visit("chronic_knee", "1960-01-01", knee + "general.blood_pressure_systolic midline mm_hg:90;general.respiratory_rate midline count:20"), "septic_adult") == "raised");
+  CHECK(failing_line(visit_with("chronic_knee", "1960-01-01", knee + "general.blood_pressure_systolic midline mm_hg:90;general.respiratory_rate midline count:20"), "septic_adult") == "raised");
 }
 
 // Breaths and pressure of a child are a child's: the limits are our own.
 TEST_CASE("planted: a child's infected joint is now by a child's signs, and not by an adult's") {
   const std::string limps = "gait.limp midline answer:yes;hip.pain_passive_severe left answer:yes;general.temperature midline cel:38.7;";
-  const auto child = [&](const std::string& sign) { return failing_line(failing_visit("limping_child", "2021-06-01", limps + sign), "septic_child"); };
+  const auto child = [&](const std::string& sign) { return failing_line(visit_with("limping_child", "2021-06-01", limps + sign), "septic_child"); };
   CHECK(child("general.respiratory_rate midline count:28;general.blood_pressure_systolic midline mm_hg:88;general.pulse_rate midline count:134") == "raised");
   for (const char* sign : {"general.respiratory_rate midline count:44", "general.blood_pressure_systolic midline mm_hg:72", "general.consciousness midline choice:mind_voice",
                            "general.oxygen_saturation midline count:88"}) {
@@ -156,46 +148,46 @@ TEST_CASE("planted: a child's infected joint is now by a child's signs, and not 
 TEST_CASE("planted: a swollen leg beside fast breath, little oxygen or low pressure is now, whatever is told of breathlessness") {
   for (const char* told : {"history.breathless midline answer:no", "history.breathless midline answer:unsure", "general.pulse_rate midline count:98"}) {
     const std::string calf = std::string("leg.calf_swelling left answer:yes;") + told;
-    CHECK(failing_line(failing_visit("calf_pain", "1980-01-01", calf), "dvt") == "none");
+    CHECK(failing_line(visit_with("calf_pain", "1980-01-01", calf), "dvt") == "none");
     for (const char* sign : {";general.oxygen_saturation midline count:82", ";general.respiratory_rate midline count:34", ";general.blood_pressure_systolic midline mm_hg:80"}) {
-      CHECK(failing_line(failing_visit("calf_pain", "1980-01-01", calf + sign), "dvt") == "chest!");
+      CHECK(failing_line(visit_with("calf_pain", "1980-01-01", calf + sign), "dvt") == "chest!");
     }
-    CHECK(failing_line(failing_visit("calf_pain", "1980-01-01", calf + ";general.oxygen_saturation midline count:96;general.respiratory_rate midline count:16"), "dvt") == "none");
+    CHECK(failing_line(visit_with("calf_pain", "1980-01-01", calf + ";general.oxygen_saturation midline count:96;general.respiratory_rate midline count:16"), "dvt") == "none");
   }
 }
 
 // Section 4: a bleeding disorder and blood thinners put a leg in danger; that a tense leg of who cannot tell is then raised is our own rule.
 TEST_CASE("planted: a tense leg in who cannot tell of pain and bleeds easily is raised") {
   const std::string tense = "leg.tense_compartment left answer:yes;history.memory_poor midline answer:yes";
-  CHECK(failing_line(failing_visit("calf_pain", "1942-01-01", tense + ";history.blood_thinners midline answer:yes"), "acs") == "untold!");
-  CHECK(failing_line(failing_visit("calf_pain", "1942-01-01", tense + ";history.bleeding_disorder midline answer:yes"), "acs") == "untold!");
-  CHECK(failing_line(failing_visit("calf_pain", "1942-01-01", tense + ";history.blood_thinners midline answer:no;history.bleeding_disorder midline answer:no"), "acs") == "none");
-  CHECK(failing_line(failing_visit("calf_pain", "1942-01-01", "leg.tense_compartment left answer:no;history.memory_poor midline answer:yes;history.blood_thinners midline answer:yes"), "acs") ==
+  CHECK(failing_line(visit_with("calf_pain", "1942-01-01", tense + ";history.blood_thinners midline answer:yes"), "acs") == "untold!");
+  CHECK(failing_line(visit_with("calf_pain", "1942-01-01", tense + ";history.bleeding_disorder midline answer:yes"), "acs") == "untold!");
+  CHECK(failing_line(visit_with("calf_pain", "1942-01-01", tense + ";history.blood_thinners midline answer:no;history.bleeding_disorder midline answer:no"), "acs") == "none");
+  CHECK(failing_line(visit_with("calf_pain", "1942-01-01", "leg.tense_compartment left answer:no;history.memory_poor midline answer:yes;history.blood_thinners midline answer:yes"), "acs") ==
         "none");
   // What is found on the other leg lowers nothing.
-  CHECK(failing_line(failing_visit("calf_pain", "1942-01-01", tense + ";leg.tense_compartment right answer:yes;history.blood_thinners midline answer:yes"), "acs") == "untold!");
+  CHECK(failing_line(visit_with("calf_pain", "1942-01-01", tense + ";leg.tense_compartment right answer:yes;history.blood_thinners midline answer:yes"), "acs") == "untold!");
 }
 
 // LEE2007, SCOTT2013: looked at, never sprung. That no day of injury is needed is our own rule.
 TEST_CASE("planted: a pelvis out of shape needs no day of injury, and beside signs of shock no injury at all") {
   const std::string shape = "pelvis.injury_deformity midline answer:yes";
   const std::string shock = ";general.blood_pressure_systolic midline mm_hg:75;general.pulse_rate midline count:140";
-  CHECK(failing_line(failing_visit("free", "1980-01-01", shape + shock), "pelvic_fx") == "raised");
-  CHECK(failing_line(failing_visit("free", "1980-01-01", shape), "pelvic_fx") == "raised");
-  CHECK(failing_line(failing_visit("free", "1980-01-01", shape + shock + ";history.mechanism midline choice:no_injury"), "pelvic_fx") == "raised");
-  CHECK(failing_line(failing_visit("free", "1980-01-01", "pelvis.blood_at_meatus midline answer:yes" + shock), "pelvic_fx") == "raised");
+  CHECK(failing_line(visit_with("free", "1980-01-01", shape + shock), "pelvic_fx") == "raised");
+  CHECK(failing_line(visit_with("free", "1980-01-01", shape), "pelvic_fx") == "raised");
+  CHECK(failing_line(visit_with("free", "1980-01-01", shape + shock + ";history.mechanism midline choice:no_injury"), "pelvic_fx") == "raised");
+  CHECK(failing_line(visit_with("free", "1980-01-01", "pelvis.blood_at_meatus midline answer:yes" + shock), "pelvic_fx") == "raised");
   // Of an injury of last year, or none, and a person who is well.
-  CHECK(failing_line(failing_visit("free", "1980-01-01", shape + ";general.blood_pressure_systolic midline mm_hg:124", "2025-11-01"), "pelvic_fx") == "none");
-  CHECK(failing_line(failing_visit("free", "1980-01-01", shape + ";history.mechanism midline choice:no_injury"), "pelvic_fx") == "none");
+  CHECK(failing_line(visit_with("free", "1980-01-01", shape + ";general.blood_pressure_systolic midline mm_hg:124", "2025-11-01"), "pelvic_fx") == "none");
+  CHECK(failing_line(visit_with("free", "1980-01-01", shape + ";history.mechanism midline choice:no_injury"), "pelvic_fx") == "none");
 }
 
 // C13 has dead tissue with poor pulses; that pulses nobody could feel for count beside dead tissue is our own rule.
 TEST_CASE("planted: dead tissue of a foot whose pulses could not be felt for is the same day") {
   const std::string unable = ";vessel.pulse_dorsalis_pedis left not:unable;vessel.pulse_posterior_tibial left not:unable";
   const std::string dead = "skin.gangrene left choice:gangrene_dry";
-  CHECK(failing_line(failing_visit("free", "1980-01-01", dead + unable + ";history.weeks_since_onset midline count:1"), "clti") == "dead_unfelt");
-  CHECK(failing_line(failing_visit("free", "1980-01-01", dead + unable), "clti") == "dead_unfelt");
-  CHECK(failing_line(failing_visit("free", "1980-01-01", dead + unable + failing_weeks_3), "clti") == "dead_unfelt_long");
-  CHECK(failing_line(failing_visit("free", "1980-01-01", dead + ";" + failing_felt), "clti") == "none");
-  CHECK(failing_line(failing_visit("free", "1980-01-01", "skin.gangrene left choice:gangrene_none" + unable), "clti") == "none");
+  CHECK(failing_line(visit_with("free", "1980-01-01", dead + unable + ";history.weeks_since_onset midline count:1"), "clti") == "dead_unfelt");
+  CHECK(failing_line(visit_with("free", "1980-01-01", dead + unable), "clti") == "dead_unfelt");
+  CHECK(failing_line(visit_with("free", "1980-01-01", dead + unable + failing_weeks_3), "clti") == "dead_unfelt_long");
+  CHECK(failing_line(visit_with("free", "1980-01-01", dead + ";" + failing_felt), "clti") == "none");
+  CHECK(failing_line(visit_with("free", "1980-01-01", "skin.gangrene left choice:gangrene_none" + unable), "clti") == "none");
 }

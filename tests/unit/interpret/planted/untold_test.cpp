@@ -5,17 +5,9 @@
 
 using namespace limbledger;
 using limbledger::tests::KneeVisit;
+using limbledger::tests::visit_with;
 
 namespace {
-
-KneeVisit untold_visit(const std::string& complaint, const std::string& born, const std::string& lines, const std::string& injured_on = "") {
-  KneeVisit visit;
-  visit.complaint = complaint;
-  visit.born = born;
-  visit.injured_on = injured_on;
-  visit.add_all(lines);
-  return visit;
-}
 
 std::optional<interpret::Alert> untold_alert(const KneeVisit& visit, const std::string& name) {
   for (const interpret::Alert& one : visit.assess().alerts) {
@@ -80,7 +72,7 @@ TEST_CASE("planted: of who cannot tell of pain no pain is no answer, for rule an
   for (const Untold& one : cannot_tell) {
     CAPTURE(one.what);
     const auto told = [&](const std::string& lines, const std::string& injured_on = "2026-11-23") {
-      KneeVisit visit = untold_visit("acute_knee", one.born, no_pains + ";" + lines + (one.lines.empty() ? "" : ";" + one.lines), injured_on);
+      KneeVisit visit = visit_with("acute_knee", one.born, no_pains + ";" + lines + (one.lines.empty() ? "" : ";" + one.lines), injured_on);
       visit.exam_more = one.more;
       return visit;
     };
@@ -99,17 +91,17 @@ TEST_CASE("planted: of who cannot tell of pain no pain is no answer, for rule an
     plaster.complaint = "after_plaster";
     CHECK(untold_line(plaster, "acs") == "untold");
     // Tense, and nobody said by what: that is the first question.
-    KneeVisit found = untold_visit("free", one.born, no_pains + ";leg.tense_compartment left answer:yes" + (one.lines.empty() ? "" : ";" + one.lines), "");
+    KneeVisit found = visit_with("free", one.born, no_pains + ";leg.tense_compartment left answer:yes" + (one.lines.empty() ? "" : ";" + one.lines), "");
     found.exam_more = one.more;
     CHECK(untold_flag(found, "acs") == "not_asked");
     CHECK(untold_asks(found, "acs", "history.injury_severe_or_crush"));
     // Pain that is shown all the same counts as everybody's.
-    KneeVisit pain = untold_visit("acute_knee", one.born, "history.injury_severe_or_crush midline answer:yes;history.pain_out_of_proportion left answer:yes" + (one.lines.empty() ? "" : ";" + one.lines), "2026-11-23");
+    KneeVisit pain = visit_with("acute_knee", one.born, "history.injury_severe_or_crush midline answer:yes;history.pain_out_of_proportion left answer:yes" + (one.lines.empty() ? "" : ";" + one.lines), "2026-11-23");
     pain.exam_more = one.more;
     CHECK(untold_line(pain, "acs") == "raised");
   }
   // Who can tell is answered as before.
-  const KneeVisit awake = untold_visit("acute_knee", "1990-01-01", no_pains + ";history.injury_severe_or_crush midline answer:yes;general.consciousness midline choice:mind_alert", "2026-11-23");
+  const KneeVisit awake = visit_with("acute_knee", "1990-01-01", no_pains + ";history.injury_severe_or_crush midline answer:yes;general.consciousness midline choice:mind_alert", "2026-11-23");
   CHECK(untold_flag(awake, "acs") == "asked_no");
   CHECK(awake.rule("compartment_signs").outcome == interpret::Outcome::negative);
 }
@@ -119,7 +111,7 @@ TEST_CASE("planted: an impression, a plan or a complaint of the side on which no
   const std::string right = "knee.lachman right grade:3/soft;knee.effusion_stroke right grade:2+;knee.joint_line_medial_tender right answer:yes";
   const std::string left_fine = ";knee.lachman left grade:0/firm;knee.effusion_stroke left grade:0;knee.joint_line_medial_tender left answer:no";
   const auto visit = [&](const std::string& side, const std::string& lines, const std::string& more) {
-    KneeVisit made = untold_visit("acute_knee", "1990-01-01", lines, "2026-11-23");
+    KneeVisit made = visit_with("acute_knee", "1990-01-01", lines, "2026-11-23");
     made.complained_of = side;
     made.exam_more = more;
     return made;
@@ -145,14 +137,14 @@ TEST_CASE("planted: an impression, a plan or a complaint of the side on which no
 // Red flags page, section 11: 200 mL or more after voiding makes it likelier, less does not exclude; weakness of both legs needs a pain there.
 TEST_CASE("planted: what stays in the bladder raises the nerves of the back with any pain of back or leg; both legs weak without pain are asked further") {
   const auto left_behind = [](const std::string& ml, const std::string& more) {
-    return untold_visit("back_leg", "1980-01-01", "general.bladder_after_ml midline count:" + ml + ";history.bladder_bowel_change midline answer:no;" + more);
+    return visit_with("back_leg", "1980-01-01", "general.bladder_after_ml midline count:" + ml + ";history.bladder_bowel_change midline answer:no;" + more);
   };
   CHECK(untold_line(left_behind("200", "history.back_pain midline answer:yes"), "ces") == "raised");
   CHECK(untold_line(left_behind("350", "history.pain_below_knee left answer:yes"), "ces") == "raised");
   CHECK(untold_line(left_behind("199", "history.back_pain midline answer:yes"), "ces") == "none");
   CHECK(untold_line(left_behind("350", "history.pop left answer:no"), "ces") == "none");
-  CHECK(untold_line(untold_visit("chronic_knee", "1980-01-01", "history.both_legs_weak midline answer:yes;history.saddle_numbness midline answer:yes"), "ces") == "raised");
-  const KneeVisit weak = untold_visit("chronic_knee", "1980-01-01", "history.both_legs_weak midline answer:yes;history.back_pain midline answer:no");
+  CHECK(untold_line(visit_with("chronic_knee", "1980-01-01", "history.both_legs_weak midline answer:yes;history.saddle_numbness midline answer:yes"), "ces") == "raised");
+  const KneeVisit weak = visit_with("chronic_knee", "1980-01-01", "history.both_legs_weak midline answer:yes;history.back_pain midline answer:no");
   CHECK(untold_asks(weak, "ces", "history.saddle_numbness"));
   KneeVisit answered = weak;
   answered.add_all("history.saddle_numbness midline answer:no;history.bladder_bowel_change midline answer:no;history.leg_pain_both midline answer:no");
@@ -163,11 +155,11 @@ TEST_CASE("planted: what stays in the bladder raises the nerves of the back with
 // is seen is our convention. Of C2 none of them is among what interrupts.
 TEST_CASE("planted: blood that runs, a swelling that grows, a pelvis or a closed thigh out of shape and a break on a film are raised, and are no line elsewhere") {
   const auto line = [](const std::string& name, const std::string& lines, const std::string& injured_on = "2026-11-23") {
-    return untold_line(untold_visit("acute_knee", "1990-01-01", lines, injured_on), name);
+    return untold_line(visit_with("acute_knee", "1990-01-01", lines, injured_on), name);
   };
   CHECK(line("bleeding", "vessel.bleeding_active left answer:yes") == "raised");
   CHECK(line("bleeding", "vessel.haematoma_expanding left answer:yes") == "inside");
-  CHECK(untold_alert(untold_visit("acute_knee", "1990-01-01", "vessel.bleeding_active left answer:yes"), "bleeding")->urgency == interpret::Urgency::now);
+  CHECK(untold_alert(visit_with("acute_knee", "1990-01-01", "vessel.bleeding_active left answer:yes"), "bleeding")->urgency == interpret::Urgency::now);
   CHECK(line("bleeding", "vessel.bleeding_active left answer:no") == "none");
   for (const char* sign : {"pelvis.injury_deformity", "pelvis.perineum_bruise", "pelvis.blood_at_meatus"}) {
     CAPTURE(sign);
@@ -180,44 +172,44 @@ TEST_CASE("planted: blood that runs, a swelling that grows, a pelvis or a closed
     CHECK(line("fracture", "history.film_result left choices:" + std::string(seen) + "_fracture_seen") == "seen");
     CHECK(line("fracture", "history.film_result left choices:" + std::string(seen) + "_fracture_not_seen") == "none");
   }
-  CHECK(untold_line(untold_visit("after_plaster", "1990-01-01", "history.film_result left choices:shaft_fracture_seen"), "fracture") == "none");
-  CHECK(untold_line(untold_visit("chronic_knee", "1990-01-01", "leg.look_deformity left answer:yes"), "fracture") == "none");
+  CHECK(untold_line(visit_with("after_plaster", "1990-01-01", "history.film_result left choices:shaft_fracture_seen"), "fracture") == "none");
+  CHECK(untold_line(visit_with("chronic_knee", "1990-01-01", "leg.look_deformity left answer:yes"), "fracture") == "none");
   for (const char* name : {"bleeding", "fracture", "pelvic_fx"}) {
-    CHECK(untold_flag(untold_visit("acute_knee", "1990-01-01", "vessel.bleeding_active left answer:no"), name) == "no flag");
+    CHECK(untold_flag(visit_with("acute_knee", "1990-01-01", "vessel.bleeding_active left answer:no"), name) == "no flag");
   }
 }
 
 // The gates (60 years from memory, the cohort's 6 to 18) are for what nobody sees. What a film or a look shows is there at any age.
 TEST_CASE("planted: no age overrules what is seen: a leg short and turned out after a fall at 59, a slip on a film at 19") {
   const std::string lies = "hip.leg_attitude left choice:attitude_short_turned_out;history.fall_recent midline answer:yes";
-  CHECK(untold_line(untold_visit("hip_after_fall", "1967-01-01", lies), "hip_fx_old") == "lies_so");
-  CHECK(untold_line(untold_visit("hip_after_fall", "1960-01-01", lies), "hip_fx_old") == "raised");
-  CHECK(untold_line(untold_visit("hip_after_fall", "1980-01-01", "history.film_result left choices:hip_fracture_seen;history.fall_recent midline answer:yes"), "hip_fx_old") == "seen");
-  CHECK(untold_line(untold_visit("hip_groin", "1967-01-01", "hip.leg_attitude left choice:attitude_short_turned_out"), "hip_fx_old") == "none");
-  CHECK(untold_line(untold_visit("hip_groin", "2007-01-01", "history.film_result left choices:hip_slip_seen"), "scfe") == "seen");
-  CHECK(untold_line(untold_visit("hip_groin", "2007-01-01", "hip.turns_out_in_flexion left test:positive"), "scfe") == "none");
+  CHECK(untold_line(visit_with("hip_after_fall", "1967-01-01", lies), "hip_fx_old") == "lies_so");
+  CHECK(untold_line(visit_with("hip_after_fall", "1960-01-01", lies), "hip_fx_old") == "raised");
+  CHECK(untold_line(visit_with("hip_after_fall", "1980-01-01", "history.film_result left choices:hip_fracture_seen;history.fall_recent midline answer:yes"), "hip_fx_old") == "seen");
+  CHECK(untold_line(visit_with("hip_groin", "1967-01-01", "hip.leg_attitude left choice:attitude_short_turned_out"), "hip_fx_old") == "none");
+  CHECK(untold_line(visit_with("hip_groin", "2007-01-01", "history.film_result left choices:hip_slip_seen"), "scfe") == "seen");
+  CHECK(untold_line(visit_with("hip_groin", "2007-01-01", "hip.turns_out_in_flexion left test:positive"), "scfe") == "none");
 }
 
 // The pages name both as what is looked at and give them no class: they are asked further, and raise nothing.
 TEST_CASE("planted: a tender testis of a limping child is never a no, and a swelling behind the knee that beats asks after the foot") {
   const std::string well = "gait.limp midline answer:no;history.unwell midline answer:no;general.temperature midline cel:36.8;history.fever midline answer:no;"
                            "history.night_pain midline answer:no;history.weight_loss midline answer:no;gait.steps_now midline count:4;history.limp_days midline count:1";
-  const auto child = [&](const std::string& more) { return untold_visit("limping_child", "2016-01-01", well + more); };
+  const auto child = [&](const std::string& more) { return visit_with("limping_child", "2016-01-01", well + more); };
   CHECK(untold_flag(child(""), "limp_child") == "asked_no");
   CHECK(untold_flag(child(";pelvis.scrotum_tender left answer:yes"), "limp_child") == "cannot_answer");
   CHECK(untold_line(child(";pelvis.scrotum_tender left answer:yes"), "limp_child") == "none");
-  const KneeVisit beats = untold_visit("chronic_knee", "1954-01-01", "knee.popliteal_swelling_beats left answer:yes");
+  const KneeVisit beats = visit_with("chronic_knee", "1954-01-01", "knee.popliteal_swelling_beats left answer:yes");
   CHECK(untold_asks(beats, "ali", "vessel.foot_cold"));
-  CHECK_FALSE(untold_asks(untold_visit("chronic_knee", "1954-01-01", "knee.popliteal_swelling left answer:yes"), "ali", "vessel.foot_cold"));
+  CHECK_FALSE(untold_asks(visit_with("chronic_knee", "1954-01-01", "knee.popliteal_swelling left answer:yes"), "ali", "vessel.foot_cold"));
 }
 
 TEST_CASE("planted: of a foot or leg that was taken off nothing is answered no") {
   const std::string noes = "foot.hot_red_swollen left answer:no;vessel.foot_cold left answer:no;ankle.movement left answer:yes;vessel.pulse_dorsalis_pedis left grade:2;"
                            "vessel.pulse_posterior_tibial left grade:2;skin.intact left answer:yes;skin.ulcer left answer:no;foot.deformity left answer:no;"
                            "leg.tense_compartment left answer:no;history.pain_out_of_proportion left answer:no";
-  const KneeVisit whole = untold_visit("diabetic_foot", "1960-01-01", noes + ";history.diabetes midline answer:yes");
-  const KneeVisit gone = untold_visit("diabetic_foot", "1960-01-01", noes + ";history.diabetes midline answer:yes;body.limb_level left choice:at_ankle");
-  const KneeVisit leg_gone = untold_visit("diabetic_foot", "1960-01-01", noes + ";history.diabetes midline answer:yes;body.limb_level left choice:at_knee");
+  const KneeVisit whole = visit_with("diabetic_foot", "1960-01-01", noes + ";history.diabetes midline answer:yes");
+  const KneeVisit gone = visit_with("diabetic_foot", "1960-01-01", noes + ";history.diabetes midline answer:yes;body.limb_level left choice:at_ankle");
+  const KneeVisit leg_gone = visit_with("diabetic_foot", "1960-01-01", noes + ";history.diabetes midline answer:yes;body.limb_level left choice:at_knee");
   std::size_t answered = 0;
   for (const std::string name : {"ali", "charcot", "df_infect", "achilles", "ankle_disloc"}) {
     CAPTURE(name);
@@ -227,13 +219,13 @@ TEST_CASE("planted: of a foot or leg that was taken off nothing is answered no")
   }
   CHECK(answered > 0);
   // What is seen at it all the same counts.
-  CHECK(untold_line(untold_visit("free", "1960-01-01", "body.limb_level left choice:at_ankle;skin.infection_signs left choices:sign_redness;vessel.bleeding_active left answer:yes"), "bleeding") == "raised");
+  CHECK(untold_line(visit_with("free", "1960-01-01", "body.limb_level left choice:at_ankle;skin.infection_signs left choices:sign_redness;vessel.bleeding_active left answer:yes"), "bleeding") == "raised");
 }
 
 // A flag names the answers that are a no of its own sign.
 TEST_CASE("planted: a weak pulse is quoted as no answer against a limb without blood; the answers that are one stay") {
   const auto visit = [](const std::string& grade) {
-    KneeVisit made = untold_visit("calf_pain", "1960-01-01",
+    KneeVisit made = visit_with("calf_pain", "1960-01-01",
                                   "vessel.capillary_refill_slow left answer:no;nerve.sensation_foot_reduced left answer:no;history.cold_pale_sudden left answer:no;"
                                   "nerve.foot_drop left answer:no;ankle.movement left answer:yes;history.pain_out_of_proportion left answer:no");
     made.add("vessel.pulse_dorsalis_pedis left grade:" + grade, R"(,"finding":"aaaaaaaaaaaaaaaaaaaaaaaaaa")");
@@ -252,6 +244,6 @@ TEST_CASE("planted: a weak pulse is quoted as no answer against a limb without b
   };
   CHECK(quoted(visit("2")) == std::vector<std::string>{"a", "b", "c"});
   CHECK(quoted(visit("1")) == std::vector<std::string>{"c"});
-  const KneeVisit alone = untold_visit("calf_pain", "1960-01-01", "vessel.pulse_dorsalis_pedis left grade:1;vessel.pulse_posterior_tibial left grade:1;vessel.foot_cold left answer:unsure");
+  const KneeVisit alone = visit_with("calf_pain", "1960-01-01", "vessel.pulse_dorsalis_pedis left grade:1;vessel.pulse_posterior_tibial left grade:1;vessel.foot_cold left answer:unsure");
   CHECK(untold_flag(alone, "ali") != "asked_no");
 }
