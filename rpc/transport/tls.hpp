@@ -30,7 +30,8 @@ struct TlsLimits {
   std::size_t message_bytes = std::size_t{128} * 1024 * 1024;  // a run of a thousand large entries
   int handshake_ms = 10'000;
   int message_ms = 120'000;                                 // to come, or to go
-  int idle_ms = 60'000;
+  int idle_ms = 60'000;                                     // of a caller that has not proved who it is, all its messages together
+  int person_ms = 600'000;                                  // while somebody compares what two screens show
 };
 
 struct TlsReply {
@@ -50,6 +51,8 @@ class TlsConversation {
   [[nodiscard]] virtual TlsReply post(std::string_view target, std::span<const std::uint8_t> body) = 0;
   // Whether the caller has proved who it is.
   [[nodiscard]] virtual bool knows_caller() const = 0;
+  // Whether a person is being waited for, who may take minutes.
+  [[nodiscard]] virtual bool waits_for_person() const { return false; }
 };
 using NewTlsConversation = std::function<std::unique_ptr<TlsConversation>(const TlsShared&)>;
 

@@ -5,6 +5,9 @@
 
 #include <unistd.h>
 
+#include <algorithm>
+#include <chrono>
+#include <cstdint>
 #include <set>
 #include <utility>
 
@@ -64,6 +67,8 @@ class TlsVisit : public std::enable_shared_from_this<TlsVisit> {
   }
 
  private:
+  const std::chrono::steady_clock::time_point began_ = std::chrono::steady_clock::now();
+
   void know() {
     all_.unknown -= is_known_ ? 0 : 1;
     is_known_ = true;
@@ -78,11 +83,20 @@ class TlsVisit : public std::enable_shared_from_this<TlsVisit> {
     });
   }
 
+  // A stranger's time is not renewed by its messages, or a few of them would hold every place.
+  [[nodiscard]] int may_wait_ms() const {
+    if (talk_->waits_for_person()) {
+      return all_.limits.person_ms;
+    }
+    const auto gone = std::chrono::duration_cast<std::chrono::milliseconds>(std::chrono::steady_clock::now() - began_).count();
+    return talk_->knows_caller() ? all_.limits.idle_ms : std::max(1, all_.limits.idle_ms - static_cast<int>(std::min<std::int64_t>(gone, all_.limits.idle_ms)));
+  }
+
   void read() {
     parser_.emplace();
     parser_->header_limit(static_cast<std::uint32_t>(all_.limits.head_bytes));
     parser_->body_limit(talk_->knows_caller() ? all_.limits.message_bytes : all_.limits.unknown_bytes);
-    wait_at_most(all_.limits.idle_ms);
+    wait_at_most(may_wait_ms());
     http::async_read_header(stream_, buffer_, *parser_, [self = shared_from_this()](TlsError failed, std::size_t) {
       if (failed) {
         return self->close();

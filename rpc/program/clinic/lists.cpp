@@ -52,6 +52,9 @@ ExitCode print_list(const Options& options) {
   if (!options.day.empty() && !list.day_member.empty()) {
     params += "," + wire::quoted(list.day_member) + ":" + wire::quoted(options.day);
   }
+  if (options.list == ClinicList::conflicts) {
+    params += R"(,"limit":500)";  // a page says where it holds a part alone
+  }
   const auto sent = wire::parse(params + "}");
   if (!sent) {
     throw problem_of(sent.error(), "DATE");

@@ -25,7 +25,10 @@ wire::Fault refusal_in(std::span<const std::uint8_t> bytes, unsigned status) {
     const wire::Node* code = document->child(document->root(), "code");
     const wire::Node* expected = document->child(document->root(), "expected");
     if (code != nullptr && wire::find_fault_code(code->text) != nullptr) {
-      return wire::Fault(code->text, "", expected == nullptr ? std::string_view() : expected->text);
+      // Who sent it may be unknown yet, and this goes to a terminal: no control characters.
+      std::string words(expected == nullptr ? std::string_view() : expected->text);
+      std::replace_if(words.begin(), words.end(), [](char one) { return static_cast<unsigned char>(one) < 0x20 || one == 0x7f; }, ' ');
+      return wire::Fault(code->text, "", words);
     }
   }
   return wire::Fault("exchange.carrier", "", "an answer of a limbledger hub", std::to_string(status));

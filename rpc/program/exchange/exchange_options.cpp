@@ -25,7 +25,7 @@ void add_hub(CLI::App& app, Options& options) {
       "  limbledger hub --ledger /srv/clinic --port 7443 --enrol\n\n"
       "The passphrase opens the ledger once, for this device's own key; after that the hub is locked and reads nobody's record.\n"
       "With --enrol it is kept open, and asks for the printed recovery code, until the new device was let in or turned away;\n"
-      "the answer, yes or no, is read from the standard input.\n\n"
+      "the answer, the six digits that the new device shows or no, is read from the standard input.\n\n"
       "The connection is TLS 1.3. No certificate is bought or installed: each device knows the hub by the key that was part of\n"
       "the six digits. Any number of tablets may come at one time; SIGTERM and SIGINT stop it, and an exchange that is broken\n"
       "off goes on at the next one.");
@@ -42,8 +42,8 @@ void add_join(CLI::App& app, Options& options) {
   command->footer(
       "Example:\n"
       "  limbledger join ~/.local/share/limbledger --with https://192.168.1.20:7443 --examiner Amina\n\n"
-      "The hub is started with --enrol. Both screens show six digits; somebody who sees both says yes on both. Where the digits\n"
-      "differ, somebody stands between the two: say no. This device gets no recovery code of its own: the clinic has one.");
+      "The hub is started with --enrol. Both screens show six digits; somebody who sees both says yes here and types them at\n"
+      "the hub. Where the digits differ, somebody stands between the two: say no. This device gets no recovery code of its own: the clinic has one.");
   command->callback([&options] { options.command = Command::join; });
 }
 

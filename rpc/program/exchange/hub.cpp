@@ -8,6 +8,7 @@
 #include "rpc/transport/tls.hpp"
 
 #include <array>
+#include <cerrno>
 #include <iostream>
 
 namespace limbledger::rpc {
@@ -35,8 +36,11 @@ class LettingIn {
   LettingIn& operator=(const LettingIn&) = delete;
 
   [[nodiscard]] TlsReply post(const void* who, std::span<const std::uint8_t> body) {
-    if (admitting_ == nullptr || (who_ != nullptr && who_ != who)) {
+    if ((admitting_ == nullptr && !is_decided()) || (who_ != nullptr && who_ != who)) {
       return refused(wire::Fault("enrol.closed", ""));
+    }
+    if (is_decided()) {
+      return who_ == nullptr ? refused(wire::Fault("enrol.closed", "")) : decided();
     }
     who_ = who;
     if (body.empty()) {
@@ -49,12 +53,15 @@ class LettingIn {
     }
     if (!admitting_->digits().empty()) {
       std::cout << "A new device asks to be let in. It shows six digits; this hub has:\n\n    " << admitting_->digits()
-                << "\n\nAre they the same on both screens? Answer yes or no:" << std::endl;
+                << "\n\nWhere the new device shows the same, type its six digits; no turns it away:" << std::endl;
     }
     TlsReply reply;
     reply.body = std::move(*answer);
     return reply;
   }
+
+  // This one's digits stand on the screen and wait for an answer.
+  [[nodiscard]] bool compares_with(const void* who) const { return who_ == who && !is_decided() && admitting_ != nullptr && !admitting_->digits().empty(); }
 
   // A newcomer that has gone makes room for another, unless its welcome was written already.
   void leave(const void* who) {
@@ -62,33 +69,54 @@ class LettingIn {
       return;
     }
     who_ = nullptr;
-    if (!is_decided()) {
-      static_cast<void>(begin());
+    if (is_decided()) {
+      return;
+    }
+    if (admitting_ != nullptr && !admitting_->digits().empty()) {
+      std::cout << "That device has gone. What is typed now is for the next one." << std::endl;
+    }
+    if (const auto begun = begin(); !begun) {
+      std::cout << problem_of(begun.error(), "").what() << std::endl;
+      turn_away();
     }
   }
 
-  // What a person typed. False: nothing more is asked.
+  // What a person typed: the digits themselves, so that it speaks of no other device than the one that was looked at. False: nothing
+  // more is asked.
   [[nodiscard]] bool said(std::string_view word) {
-    if (admitting_ == nullptr || admitting_->digits().empty() || is_decided()) {
+    if (is_decided()) {
+      return false;
+    }
+    if (admitting_ == nullptr || admitting_->digits().empty()) {
       return true;  // typed before anything was asked
     }
-    if (word != "yes") {
-      std::cout << "Nobody was let in." << std::endl;
-      is_refused_ = true;
-      end();
+    if (word == "no") {
+      turn_away();
       return false;
+    }
+    if (word != admitting_->digits()) {
+      std::cout << "Those are not the digits of this screen. Type the six digits that the new device shows, or no:" << std::endl;
+      return true;
     }
     auto written = admitting_->welcome();
     if (!written) {
       std::cout << problem_of(written.error(), "").what() << std::endl;
-      is_refused_ = true;
-      end();
+      turn_away();
       return false;
     }
     welcome_ = std::move(*written);
     std::cout << "Replica " << admitting_->newcomer().to_text() << " belongs to the clinic now." << std::endl;
     end();
     return false;
+  }
+
+  // Nobody answers any more, or the answer was no.
+  void turn_away() {
+    if (!is_decided()) {
+      std::cout << "Nobody was let in." << std::endl;
+      is_refused_ = true;
+      end();
+    }
   }
 
  private:
@@ -104,8 +132,9 @@ class LettingIn {
     return {};
   }
 
-  // From here on nothing of the clinic's need be open.
+  // From here on nothing of the clinic's need be open, its root key least of all.
   void end() {
+    admitting_.reset();
     wipe(code_);
     desk_.lock();
   }
@@ -162,6 +191,7 @@ class HubTalk final : public TlsConversation {
     return reply;
   }
   bool knows_caller() const override { return answering_->knows_caller(); }
+  bool waits_for_person() const override { return letting_in_ != nullptr && letting_in_->compares_with(this); }
 
  private:
   LettingIn* letting_in_;
@@ -209,7 +239,14 @@ ExitCode run_hub(const Options& options) {
           return false;
         }
       }
-      return got > 0 && typed.size() < piece.size();
+      if (got < 0 && (errno == EINTR || errno == EAGAIN)) {
+        return true;
+      }
+      if (got <= 0 || typed.size() >= piece.size()) {
+        letting_in->turn_away();  // nobody is there to compare
+        return false;
+      }
+      return true;
     };
   }
   listener->run([&](const TlsShared& shared) { return std::make_unique<HubTalk>(*door, letting_in ? &*letting_in : nullptr, shared); }, stop.descriptor(), beside);
