@@ -60,7 +60,11 @@ namespace limbledger::interpret {
 // One sign of shock or sepsis that stands alone: low pressure, a mind newly changed, fast breaths, little oxygen, a racing pulse. Nothing
 // is asked.
 [[nodiscard]] Clue body_fails(const Answers& answers);
-// Breaths faster than the age has them, or little oxygen in the blood.
+// As the age has them: a child's are no adult's.
+[[nodiscard]] Clue pulse_raised(const Answers& answers);
+[[nodiscard]] Clue breaths_raised(const Answers& answers);
+[[nodiscard]] Clue pressure_low(const Answers& answers);
+// Breaths that are a danger at this age, or little oxygen in the blood.
 [[nodiscard]] Clue breathes_badly(const Answers& answers);
 // Exactly, not rounded: ankle pressure below 0.90 of the higher arm pressure.
 [[nodiscard]] Tri ankle_pressure_low(const View& view, model::Side side);

@@ -129,16 +129,18 @@ Clue wound_infected(const Answers& answers, Side side) {
 
 namespace {
 
-// Years in which a child's own limits hold; the youngest that the age allows, and an adult where nobody knows it.
-[[nodiscard]] std::int64_t breaths_too_many(const Answers& answers) {
-  if (answers.aged(0, adult_signs_from - 1) != Tri::yes) {
-    return breaths_over;
+// A child's own limits; those of the oldest that the age allows, and an adult's where nobody knows it.
+[[nodiscard]] ChildSigns signs_of_age(const Answers& answers) {
+  for (const ChildSigns& one : child_signs) {
+    if (answers.aged(0, one.to) == Tri::yes) {
+      return one;
+    }
   }
-  return answers.aged(0, 0) == Tri::yes ? breaths_infant_over : (answers.aged(0, 4) == Tri::yes ? breaths_small_over : breaths_child_over);
+  return {adult_signs_from, breaths_over + 1, breaths_over + 1, pulse_sepsis_over + 1, pulse_racing_from};
 }
 
 [[nodiscard]] std::int64_t pressure_too_low(const Answers& answers) {
-  for (std::int64_t age = 0; age < 10; ++age) {
+  for (std::int64_t age = 0; age < systolic_adult_from; ++age) {
     if (answers.aged(0, age) == Tri::yes) {
       return systolic_child_under + 2 * age;
     }
@@ -148,17 +150,22 @@ namespace {
 
 }  // namespace
 
+Clue pulse_raised(const Answers& answers) { return answers.count_at_least("general.pulse_rate", signs_of_age(answers).pulse_raised); }
+
+Clue breaths_raised(const Answers& answers) { return answers.count_at_least("general.respiratory_rate", signs_of_age(answers).breaths_raised); }
+
+Clue pressure_low(const Answers& answers) { return answers.pressure_below("general.blood_pressure_systolic", pressure_too_low(answers)); }
+
 Clue breathes_badly(const Answers& answers) {
-  return unasked(led_by(answers.count_at_least("general.respiratory_rate", breaths_too_many(answers) + 1),
+  return unasked(led_by(answers.count_at_least("general.respiratory_rate", signs_of_age(answers).breaths_high),
                         {answers.count_below("general.oxygen_saturation", saturation_under)}));
 }
 
 Clue body_fails(const Answers& answers) {
   return answers.once(Known::body_fails, Side::midline, [&]() -> Clue {
-    const bool small = answers.aged(0, adult_signs_from - 1) == Tri::yes;
-    return unasked(led_by(answers.pressure_below("general.blood_pressure_systolic", pressure_too_low(answers)),
+    return unasked(led_by(pressure_low(answers),
                           {answers.chosen("general.consciousness", Side::midline, {"mind_new_confusion", "mind_voice", "mind_pain", "mind_none"}),
-                           breathes_badly(answers), small ? Clue{} : answers.count_at_least("general.pulse_rate", pulse_racing_over + 1)}));
+                           breathes_badly(answers), answers.count_at_least("general.pulse_rate", signs_of_age(answers).pulse_high)}));
   });
 }
 
@@ -168,8 +175,7 @@ Clue whole_body_answers(const Answers& answers) {
   const Clue heat = led_by(answers.warm_at_least(fever_wound_tenths), {answers.colder_than(temperature_low_tenths)});
   const Clue white = led_by(answers.count_at_least("general.lab_white_cells", white_cells_over + 1),
                             {answers.count_below("general.lab_white_cells", white_cells_under)});
-  for (const Clue& one : {heat, answers.count_at_least("general.pulse_rate", pulse_sepsis_over + 1),
-                          answers.count_at_least("general.respiratory_rate", breaths_over + 1), white}) {
+  for (const Clue& one : {heat, pulse_raised(answers), breaths_raised(answers), white}) {
     if (one.is_yes()) {
       ++signs;
       out.because.add(one.because);

@@ -15,9 +15,8 @@ using model::WhyNot;
 namespace {
 
 [[nodiscard]] Clue ill(const Answers& answers) {
-  const Clue told = every({answers.yes("history.unwell"), either({fever(answers), answers.count_at_least("general.pulse_rate", pulse_sepsis_over + 1),
-                                                                  answers.colder_than(temperature_low_tenths)})});
-  // Signs that were counted need nobody's word; a child's heat and pulse are no adult's (our own rule).
+  const Clue told = every({answers.yes("history.unwell"), either({fever(answers), pulse_raised(answers), answers.colder_than(temperature_low_tenths)})});
+  // Signs that were counted need nobody's word; two that are raised beside a joint are an adult's rule (WSES2018), a child's hot joint has both.
   return led_by(told, {answers.child() == Tri::no ? whole_body_answers(answers) : body_fails(answers)});
 }
 

@@ -2,9 +2,18 @@
 // Celsius in tenths, ages in completed years, durations in weeks as the catalogue asks them.
 #pragma once
 
+#include <array>
 #include <cstdint>
 
 namespace limbledger::interpret {
+
+// Breaths and pulse in a minute from which a child counts as raised, and as in danger by itself; `to` in completed years.
+struct ChildSigns {
+  std::int64_t to, breaths_raised, breaths_high, pulse_raised, pulse_high;
+};
+// NICE_NG51: moderate to high, and high risk. The first entry whose years hold the whole age is taken.
+inline constexpr std::array<ChildSigns, 6> child_signs{{{0, 50, 60, 150, 160}, {2, 40, 50, 140, 150}, {4, 35, 40, 130, 140},
+                                                        {5, 24, 29, 120, 130}, {7, 24, 27, 110, 120}, {11, 22, 25, 105, 115}}};
 
 inline constexpr std::int64_t child_under = 16;             // CONVENTION: below it the hip is looked at in every knee
 inline constexpr std::int64_t infant_joint_months = 3;      // red flags page, joint of a child: infant age from memory
@@ -35,12 +44,12 @@ inline constexpr std::int64_t breaths_over = 20;            // the same
 inline constexpr std::int64_t white_cells_over = 12000;     // IWGDF_IDSA_DFI, in a microlitre
 inline constexpr std::int64_t white_cells_under = 4000;     // the same
 inline constexpr std::int64_t systolic_under = 90;          // WSES2018
-inline constexpr std::int64_t saturation_under = 92;        // CONVENTION, from memory: per cent; no source was read for it
-inline constexpr std::int64_t pulse_racing_over = 130;      // CONVENTION: a pulse that stands alone; the pages want a second sign beside one over 90
-inline constexpr std::int64_t adult_signs_from = 12;        // CONVENTION: breaths and pressure of the pages are an adult's
-inline constexpr std::int64_t breaths_infant_over = 60, breaths_small_over = 40, breaths_child_over = 30;  // CONVENTION, from memory: under 1, 5 and 12 years
-inline constexpr std::int64_t systolic_child_under = 70;    // CONVENTION, from memory: and two more a year of age, under 10
-inline constexpr std::int64_t crp_over = 20;                // the child's hip rule by CRP, mg in a litre
+inline constexpr std::int64_t saturation_under = 92;        // NICE_NG51: an adult's; the tables of children call from 90, asked about from 92
+inline constexpr std::int64_t pulse_racing_from = 130;      // NICE_NG51: high risk by itself
+inline constexpr std::int64_t adult_signs_from = 12;        // NICE_NG51: its tables of children end here
+inline constexpr std::int64_t systolic_child_under = 70;    // LOWPRESSURE_2019: and two more a year of age, under 10
+inline constexpr std::int64_t systolic_adult_from = 10;     // the same
+inline constexpr std::int64_t crp_over = 20;                // CAIRD2006, CRP20_BSCOS: mg in a litre
 inline constexpr std::int64_t abduction_least = 60;         // RACGP_DDH: with the hip bent, after three months
 inline constexpr std::int64_t abduction_differs = 20;       // CONVENTION: less than on the other side by this much
 inline constexpr std::int64_t abduction_from_months = 3, abduction_to_months = 23;  // RACGP_DDH; the upper end is a convention

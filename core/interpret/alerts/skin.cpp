@@ -15,16 +15,14 @@ namespace {
 // The whole body answers: one sign is enough beside redness that spreads.
 [[nodiscard]] Clue poisoned(const Answers& answers) {
   return either({led_by(answers.warm_at_least(fever_wound_tenths), {answers.colder_than(temperature_low_tenths)}),
-                 answers.count_at_least("general.pulse_rate", pulse_sepsis_over + 1),
-                 unasked(answers.count_at_least("general.respiratory_rate", breaths_over + 1)),
-                 unasked(answers.pressure_below("general.blood_pressure_systolic", systolic_under)),
+                 pulse_raised(answers), unasked(breaths_raised(answers)), unasked(pressure_low(answers)),
                  unasked(answers.chosen("general.consciousness", Side::midline, {"mind_new_confusion", "mind_voice", "mind_pain", "mind_none"}))});
 }
 
 // What was not recorded of the last three leaves no would-be no open: they are not asked.
 [[nodiscard]] Clue poisoned_as_far_as_asked(const Answers& answers) {
   const Clue all = poisoned(answers);
-  const bool asked = answers.warm_at_least(fever_wound_tenths).is_no() && answers.count_at_least("general.pulse_rate", pulse_sepsis_over + 1).is_no();
+  const bool asked = answers.warm_at_least(fever_wound_tenths).is_no() && pulse_raised(answers).is_no();
   return all.value == Tri::undetermined && asked ? fact(Tri::no) : all;
 }
 

@@ -40,6 +40,17 @@ TEST_CASE("nsti: each deep sign raises it by its own line, and one sign that the
   CHECK_FALSE(raised(at_limits, "nsti"));
 }
 
+// NICE NG51 (2016): of 1 and 2 years, 40 breaths and a pulse of 140 are raised.
+TEST_CASE("nsti: what is ordinary at two years is no sign that the body answers") {
+  const auto at_two = [](const char* sign) { return visit("free", 2024, std::string("skin.redness_spreading left yes; general.temperature 375; ") + sign); };
+  CHECK_FALSE(raised(at_two("general.pulse_rate 138"), "nsti"));
+  CHECK_FALSE(raised(at_two("general.respiratory_rate 38"), "nsti"));
+  CHECK_FALSE(raised(at_two("general.blood_pressure_systolic 86"), "nsti"));
+  CHECK(is_now(at_two("general.pulse_rate 140"), "nsti"));
+  CHECK(is_now(at_two("general.respiratory_rate 40"), "nsti"));
+  CHECK(is_now(at_two("general.blood_pressure_systolic 73"), "nsti"));
+}
+
 TEST_CASE("nsti: gas and dead skin count without anybody having watched the redness; a fever, a numb foot or a great pain alone do not") {
   CHECK(is_now(visit("free", 1980, "skin.gas_crackle left yes"), "nsti"));
   CHECK(is_now(visit("free", 1980, "skin.dusky_or_blistered left yes"), "nsti"));

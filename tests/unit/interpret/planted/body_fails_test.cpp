@@ -132,15 +132,34 @@ TEST_CASE("planted: low pressure, fast breath, a changed mind or little oxygen b
   CHECK(failing_line(visit_with("chronic_knee", "1960-01-01", knee + "general.blood_pressure_systolic midline mm_hg:90;general.respiratory_rate midline count:20"), "septic_adult") == "raised");
 }
 
-// Breaths and pressure of a child are a child's: the limits are our own.
+// NICE NG51 (2016), tables for children under 5 and of 5 to 11 years, and for adults: high risk. Pressure: 70 and two a year
+// (J Trauma Acute Care Surg 2019;86(3):448-453).
 TEST_CASE("planted: a child's infected joint is now by a child's signs, and not by an adult's") {
   const std::string limps = "gait.limp midline answer:yes;hip.pain_passive_severe left answer:yes;general.temperature midline cel:38.7;";
   const auto child = [&](const std::string& sign) { return failing_line(visit_with("limping_child", "2021-06-01", limps + sign), "septic_child"); };
-  CHECK(child("general.respiratory_rate midline count:28;general.blood_pressure_systolic midline mm_hg:88;general.pulse_rate midline count:134") == "raised");
+  CHECK(child("general.respiratory_rate midline count:28;general.blood_pressure_systolic midline mm_hg:88;general.pulse_rate midline count:129") == "raised");
   for (const char* sign : {"general.respiratory_rate midline count:44", "general.blood_pressure_systolic midline mm_hg:72", "general.consciousness midline choice:mind_voice",
                            "general.oxygen_saturation midline count:88"}) {
     CAPTURE(sign);
     CHECK(child(sign) == "ill!");
+  }
+  struct HighRisk {
+    std::string born;
+    int breaths, pulse;
+  };
+  // Examined on 2026-11-24; both ends of each band of years.
+  const std::vector<HighRisk> bands{{"2025-12-01", 60, 160}, {"2025-11-01", 50, 150}, {"2023-12-01", 50, 150}, {"2023-11-01", 40, 140}, {"2021-12-01", 40, 140},
+                                    {"2021-11-01", 29, 130}, {"2020-12-01", 29, 130}, {"2020-11-01", 27, 120}, {"2018-12-01", 27, 120}, {"2018-11-01", 25, 115},
+                                    {"2014-12-01", 25, 115}};
+  for (const HighRisk& one : bands) {
+    CAPTURE(one.born);
+    const auto with = [&](const std::string& item, int count) {
+      return failing_line(visit_with("limping_child", one.born, limps + item + " midline count:" + std::to_string(count)), "septic_child");
+    };
+    CHECK(with("general.respiratory_rate", one.breaths) == "ill!");
+    CHECK(with("general.respiratory_rate", one.breaths - 1) != "ill!");
+    CHECK(with("general.pulse_rate", one.pulse) == "ill!");
+    CHECK(with("general.pulse_rate", one.pulse - 1) != "ill!");
   }
 }
 
