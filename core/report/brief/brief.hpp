@@ -53,6 +53,8 @@ struct HowSoon {
 // The last day of it, counted from the examination; none for what can wait.
 [[nodiscard]] std::optional<std::string> due_day(const PageView& view, model::LetterUrgency urgency);
 // A day of the plan that is later than what was found asks for: the second urgency of one page.
+// A month ends with its last day, which may be after the day that is named.
+[[nodiscard]] bool ends_after(const model::PartialDate& date, const std::string& day);
 [[nodiscard]] bool is_too_late(const PageView& view, const model::PlanItem& item);
 [[nodiscard]] std::string due_text(const PageView& view, model::LetterUrgency urgency);
 

@@ -17,12 +17,16 @@ constexpr std::array<std::string_view, 6> names_a_drug{"msg.meanwhile.fluid_firs
 
 [[nodiscard]] std::string in_own_words(std::string_view text) { return "\u2068" + std::string(text) + "\u2069"; }
 
+[[nodiscard]] int alarm_of(model::AnswerWord answer) {
+  return answer == model::AnswerWord::yes ? 2 : answer == model::AnswerWord::unsure ? 1 : 0;
+}
+
 }  // namespace
 
 std::string allergies_told(const PageView& view) {
   std::vector<std::string> named;
   std::string open;
-  std::optional<model::AnswerWord> known;
+  std::optional<model::AnswerWord> known;  // of several that stand, the most alarming: "none" only where every answer says so
   const auto name = [&](const std::string& text) {
     if (std::find(named.begin(), named.end(), text) == named.end()) {
       named.push_back(text);
@@ -36,7 +40,7 @@ std::string allergies_told(const PageView& view) {
     if (const auto* words = std::get_if<model::Words>(&finding->value)) {
       name(in_own_words(words->text.text));
     } else if (const auto* answer = std::get_if<model::Answer>(&finding->value)) {
-      known = answer->answer;
+      known = !known || alarm_of(answer->answer) > alarm_of(*known) ? answer->answer : *known;
     } else {
       open = value_or_undone(view, *finding);
     }

@@ -92,10 +92,15 @@ std::optional<std::string> due_day(const PageView& view, LetterUrgency urgency) 
   return last;
 }
 
+bool ends_after(const model::PartialDate& date, const std::string& day) {
+  model::PartialDate limit;
+  return !model::PartialDate::from_text(day, limit).empty() || date.last_day() > limit.last_day();
+}
+
 bool is_too_late(const PageView& view, const model::PlanItem& item) {
   const HowSoon soon = how_soon(view);
   const auto day = soon.urgency ? due_day(view, *soon.urgency) : std::nullopt;
-  return day && item.by && sends_on(item) && item.became != model::Became::done && item.by->to_text() > *day;
+  return day && item.by && sends_on(item) && item.became != model::Became::done && ends_after(*item.by, *day);
 }
 
 std::string due_text(const PageView& view, LetterUrgency urgency) {

@@ -35,7 +35,7 @@ namespace {
     if (item.by) {
       one.push_back(view.say("plan.by", {{"date", item.by->to_text(), false, true}}));
       // A date beside "the same day" would be read as when it is due.
-      if (same_day && item.kind == model::PlanKind::referral && item.by->to_text() > view.day().to_text()) {
+      if (same_day && item.kind == model::PlanKind::referral && ends_after(*item.by, view.day().to_text())) {
         one.push_back(view.say("letter.plan_later"));
       }
     }

@@ -154,6 +154,14 @@ TEST_CASE("C19: a day of the plan that is later than what was found asks for is 
   CHECK(!has(later_home(sole), "Settle it"));
   CHECK(!has(later_home(sole), "2026-11-25"));
   CHECK_FALSE(report::home_sheet(Printer("hip").view(), {{}, true}).plan_later);
+  // A month ends with its last day: "by November" is later than the 24th of it.
+  Printer month("sole");
+  for (model::PlanItem& item : *month.exam.plan) {
+    if (item.by) {
+      item.by = model::PartialDate{2026, 11, 0};
+    }
+  }
+  CHECK(report::home_sheet(month.view(), {{}, true}).plan_later);
 }
 
 TEST_CASE("C19: reasons to come back that were written bare are introduced, and no advice stands that cannot fit") {

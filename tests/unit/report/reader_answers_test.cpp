@@ -138,6 +138,16 @@ TEST_CASE("C18: what the person does not bear stands at the top of each page and
   CHECK(has(home_read(sole), "\u2068invented tablet\u2069 (" + allergies + ")"));
   CHECK(has(head(note_read(Printer("fall"))), "Allergies: not asked"));
   CHECK(has(head(note_read(Printer("hip"))), "Allergies: none known, as told"));
+  // Of two answers that stand, from two tablets, no "none": whichever was written last.
+  for (const bool yes_last : {true, false}) {
+    service::ExamDocument hip = document("hip");
+    const auto told = std::find_if(hip.findings.begin(), hip.findings.end(), [](const model::Finding& one) { return one.item.text == "history.allergy_known"; });
+    REQUIRE(told != hip.findings.end());
+    model::Finding other = *told;
+    std::get<model::Answer>((yes_last ? other : *told).value).answer = model::AnswerWord::yes;
+    hip.findings.push_back(other);
+    CHECK_FALSE(has(note_read(Printer(hip)), "Allergies: none known"));
+  }
 }
 
 TEST_CASE("one urgency with one day on note, letter and take-home sheet; that the examiner has not stated one is said at every length") {
