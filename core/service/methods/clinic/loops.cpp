@@ -143,19 +143,25 @@ Result<LoopListResult> loop_list(Context& context, const LoopListParams& params)
   // By who is one; an exam of nobody, or of two by unseen moves, stands by itself.
   std::map<std::string, VisitRows> of_person;
   for (const auto& [id, row] : **listed) {
-    if (!params.place || row.place == params.place) {
-      const std::string who = row.persons.size() == 1 ? (*links)->group_of(row.persons.front()).begin()->to_text() : id.to_text();
-      of_person[who].push_back(row);
-    }
+    const std::string who = row.persons.size() == 1 ? (*links)->group_of(row.persons.front()).begin()->to_text() : id.to_text();
+    of_person[who].push_back(row);
   }
   LoopListResult result;
   result.as_of = params.as_of ? *params.as_of : today_at_hand(context);
   for (auto& [who, rows] : of_person) {
+    const auto is_here = [&](const ledger::ListedExam& row) { return !params.place || row.place == params.place; };
+    if (std::none_of(rows.begin(), rows.end(), is_here)) {
+      continue;
+    }
     std::stable_sort(rows.begin(), rows.end(), [](const ledger::ListedExam& a, const ledger::ListedExam& b) { return a.examined_at < b.examined_at; });
     auto open = loops_of(context, rows, result.as_of, *words);
     if (!open) {
       return open.error();
     }
+    // Judged with the visits elsewhere, where an answer may stand; told are those of here.
+    std::erase_if(open->loops, [&](const ListedLoop& loop) {
+      return std::none_of(rows.begin(), rows.end(), [&](const ledger::ListedExam& row) { return row.exam == loop.exam && is_here(row); });
+    });
     if (!open->loops.empty()) {
       result.people.push_back(std::move(*open));
     }

@@ -200,7 +200,10 @@ class RecordAtHand {
   }
   for (const model::PersonId& id : ids) {
     const auto record = context.desk->records().person(id);
-    if (!record || (*record)->fold.conflicts.empty()) {
+    if (!record) {
+      return record.error();
+    }
+    if ((*record)->fold.conflicts.empty()) {
       continue;
     }
     const std::vector<ledger::Opened> operations = (*record)->operations;
@@ -211,9 +214,10 @@ class RecordAtHand {
       row.harm = Harm::about_person;
       row.about = one.about;
       const auto who = listed_person(context, {id});
-      if (who) {
-        row.person = *who;
+      if (!who) {
+        return who.error();
       }
+      row.person = *who;
       at_hand.add(one.entries, row);
       row.revision = fold.person.revision.value_or(std::vector<model::EntryId>{});
       row.settle_by = model::Word{"person.amend"};
@@ -310,7 +314,9 @@ Result<ConflictListResult> conflict_list(Context& context, const ConflictListPar
   std::vector<ledger::ListedExam> rows;
   for (const auto& [id, row] : **listed) {
     const bool wanted = !params.exam || params.exam == id;
-    if (wanted && row.state != model::ExamState::withdrawn && (row.in_conflict.value_or(false) || row.unseen.value_or(false))) {
+    // Of a withdrawn exam, only what somebody wrote into it without knowing that it was withdrawn.
+    const bool disagrees = row.state != model::ExamState::withdrawn && row.in_conflict.value_or(false);
+    if (wanted && (disagrees || row.unseen.value_or(false))) {
       rows.push_back(row);
     }
   }
@@ -343,6 +349,11 @@ Result<ConflictListResult> conflict_list(Context& context, const ConflictListPar
   }
   if (*words != nullptr) {
     const std::string title = (*words)->say("msg.clinic.queue_title", {{"count", std::to_string(queue.size()), true}});
+    if (!result.queue.empty() && result.queue.size() < queue.size()) {
+      text += "\n" + report::wrapped((*words)->say("msg.clinic.queue_part", {{"first", std::to_string(from + 1), true},
+                                                                             {"last", std::to_string(from + result.queue.size()), true},
+                                                                             {"count", std::to_string(queue.size()), true}}));
+    }
     const std::string banner = banner_of(context.desk->kind(), **words);
     result.text = wire::LongText{(banner.empty() ? "" : report::wrapped(banner)) + report::wrapped(title) + text + "\n" + report::wrapped((*words)->say("msg.clinic.queue_end"))};
   }

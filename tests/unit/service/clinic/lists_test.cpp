@@ -136,6 +136,26 @@ TEST_CASE("open loops are listed by name, who cannot wait first, and go when wha
   CHECK(fixture.ok("loop.list", R"({"as_of":"2026-12-24"})").find("referral_past_day") == std::string::npos);
 }
 
+TEST_CASE("what is left open at one place knows what was answered at another") {
+  const DeskFixture fixture;
+  const auto place = [&](const std::string& name, unsigned request) {
+    return at(fixture.ok("place.amend", R"({"changes":{"name":")" + name + R"("},"replaces":[],"seen":[],"request":")" + request_id(request) + "\"}"), "/places/0/place/place");
+  };
+  const std::string ford = place("Upper Ford", 20), hill = place("Far Hill", 21);
+  const std::string person = name_on_list(fixture, "Awa Invented", 1);
+  const OpenedExam first = knee_exam(fixture, person, 2, R"(,"place":")" + ford + "\"");
+  fixture.ok("plan.record", R"({"exam":")" + first.exam + R"(","plan_items":[{"kind":"review","text":"look again","by":"2026-12-01"}],"replaces":[],"seen":)" + first.seen + R"(,"request":")" +
+                                request_id(3) + "\"}");
+  const auto at_ford = [&] { return fixture.ok("loop.list", R"({"as_of":"2026-12-24","place":")" + ford + "\"}"); };
+  CHECK(at_ford().find("review_overdue") != std::string::npos);
+  fixture.ok("exam.open", R"({"person":")" + person + R"(","complaint":"review","side":"left","setting":"outreach","offset_min":0,"place":")" + hill + R"(","reviews":")" + first.exam +
+                              R"(","request":")" + request_id(4) + "\"}");
+  CHECK(at_ford().find("review_overdue") == std::string::npos);
+  CHECK(at_ford().find("unsigned_exam") != std::string::npos);
+  CHECK(at(at_ford(), "/people/0/loops/1").empty());  // the other place's is not told here
+  CHECK(at(fixture.ok("loop.list", R"({"as_of":"2026-12-24","place":")" + place("Nowhere Invented", 22) + "\"}"), "/people") == "[]");
+}
+
 TEST_CASE("HC-082: two values of one finding stand in the queue with who wrote them and what each had seen; taking one settles it, taking the other undoes that") {
   DeskFixture fixture;
   OpenedExam exam = knee_exam(fixture, name_on_list(fixture, "Kofi Invented", 1), 2);
@@ -213,6 +233,33 @@ TEST_CASE("whose exam it is and which side come before any value, and somebody w
   const std::string read = fixture.ok("exam.read", R"({"exam":")" + side.exam + "\"}");
   fixture.ok("exam.sign", R"({"exam":")" + side.exam + R"(","read_aloud":"Kofi Invented, LEFT knee","seen":)" + at(read, "/revision") + R"(,"request":")" + request_id(10) + "\"}");
   CHECK(at(fixture.ok("conflict.list", R"({"exam":")" + side.exam + "\"}"), "/total") == "0");
+}
+
+TEST_CASE("what somebody wrote into an exam that was withdrawn elsewhere stands in the queue, though the exam does not") {
+  DeskFixture fixture;
+  OpenedExam exam = knee_exam(fixture, name_on_list(fixture, "Kofi Invented", 1), 2);
+  const std::string opened = at(fixture.ok("exam.read", R"({"exam":")" + exam.exam + "\"}"), "/revision/0");
+  fixture.ok("exam.withdraw", R"({"exam":")" + exam.exam + R"(","reason":"entered for the wrong person","seen":)" + exam.seen + R"(,"request":")" + request_id(3) + "\"}");
+  CHECK(at(fixture.ok("conflict.list", "{}"), "/total") == "0");
+  from_elsewhere(fixture, exam, "finding", flexion_elsewhere(95), opened, 900);
+  const std::string queue = fixture.ok("conflict.list", R"({"language":"en"})");
+  CHECK(at(queue, "/total") == "1");
+  CHECK(at(queue, "/queue/0/exam") == exam.exam);
+  CHECK(at(queue, "/text").find("Written for an exam that somebody else had withdrawn") != std::string::npos);
+  CHECK(at(queue, "/text").find("not on this page") == std::string::npos);
+}
+
+TEST_CASE("a page that holds a part of the queue says so") {
+  DeskFixture fixture;
+  for (unsigned n = 0; n < 3; ++n) {
+    OpenedExam exam = knee_exam(fixture, name_on_list(fixture, "Kofi Invented", 1 + 10 * n), 2 + 10 * n);
+    const std::string opened = at(fixture.ok("exam.read", R"({"exam":")" + exam.exam + "\"}"), "/revision/0");
+    record(fixture, exam, flexion_here, 3 + 10 * n);
+    from_elsewhere(fixture, exam, "finding", flexion_elsewhere(95), opened, 900 + n);
+  }
+  const std::string part = fixture.ok("conflict.list", R"({"language":"en","look_alikes":false,"limit":2,"from":1})");
+  CHECK(at(part, "/total") == "3");
+  CHECK(at(part, "/text").find("These are 2 to 3 of 3; the others are not on this page.") != std::string::npos);
 }
 
 TEST_CASE("a value that an alert rests on comes before other values") {
