@@ -203,7 +203,7 @@ void add_stopped(const PageView& view, SheetSection& section) {
 }  // namespace
 
 std::string alert_text(const interpret::Alert& alert, const Words& words) {
-  return words.say(alert.message.text, {{"side", alert.side ? side_of(words, *alert.side) : std::string(), false, true}});
+  return words.say(alert.message.text, {{"side", alert.side ? side_of(words, *alert.side) : words.say("msg.side.not_recorded"), false, true}});
 }
 
 std::string prompt_text(const interpret::Statement& prompt, const Words& words) {

@@ -34,7 +34,7 @@ using model::Side;
   }
   const std::vector<JudgedFlag> flags = judge_flags(shown, [&](const reference::AlertRow& row) { return row.alert == judged.row->alert; });
   return std::any_of(flags.begin(), flags.end(), [&](const JudgedFlag& one) {
-    return one.flag == judged.flag && one.side == judged.side && stands_as_alert(one) && answered(one.raised);
+    return one.flag == judged.flag && (one.side == judged.side || !one.side) && stands_as_alert(one) && answered(one.raised);
   });
 }
 
@@ -158,7 +158,8 @@ void take_handling(const View& view, const JudgedFlag& judged, bool gone, Alert&
     // What rests on no leg was turned by no exchange, and stands where it was said.
     const bool stayed = turned && !rests_on_a_leg && handled.side;
     const std::optional<Side> said_of = stayed ? std::optional(other_side(*handled.side)) : handled.side;
-    if (handled.alert != alert.alert || said_of != alert.side) {
+    // What was said while nobody knew the side was said of either.
+    if (handled.alert != alert.alert || (said_of && said_of != alert.side)) {
       continue;
     }
     const bool of_this = !was_corrected(handled, "exam.person") && !(turned && rests_on_a_leg);

@@ -239,13 +239,31 @@ void add_withdrawn(const View& view, const std::vector<JudgedFlag>& now, const A
   }
 }
 
+// Where nobody named a side and nothing that was found points to one, the danger is one of the person: one line of no side, asked of both.
+void add_of_no_side(const View& view, const Answers& answers, const RedFlag& flag, const reference::AlertRow& row, std::vector<JudgedFlag>& judged) {
+  Raised raised = flag.judge(answers, Side::left);
+  const Raised other = flag.judge(answers, Side::right);
+  if (raised.applies == Tri::no) {
+    return;
+  }
+  raised.clue.ask.add(other.clue.ask);
+  raised.would_settle.add(other.would_settle);
+  if (raised.graver && other.graver) {
+    raised.graver->ask.add(other.graver->ask);
+  }
+  raised.of_no_side = true;
+  keep_only_true_noes(view, raised.clue);
+  judged.push_back({&flag, &row, std::nullopt, std::move(raised)});
+}
+
 [[nodiscard]] std::vector<JudgedFlag> judge_as_told(const View& view, const WantedRows& wanted) {
   const Answers answers(view);
   std::vector<JudgedFlag> judged;
   judged.reserve(2 * all_red_flags().size());
   const std::array interest{of_interest(view, Side::left), of_interest(view, Side::right)};  // asked after, and something was found there
   const std::array found{view.has_side(Side::left), view.has_side(Side::right)};
-  const bool film_of_no_side = !interest[0] && !interest[1] && !view.at("history.film_result", Side::midline).empty();
+  const auto& complaint = view.exam().side;
+  const bool no_side = !complaint || *complaint == Side::midline;
   const auto rows = view.edition().alerts();  // in the order of the functions, as far as that goes
   std::size_t next_row = 0;
   for (const RedFlag& flag : all_red_flags()) {
@@ -261,28 +279,36 @@ void add_withdrawn(const View& view, const std::vector<JudgedFlag>& now, const A
       if (judged.back().raised.applies == Tri::no) {
         judged.pop_back();
       }
+      continue;
     }
-    bool of_no_side = false;
+    bool of_person = no_side && !interest[0] && !interest[1];
+    bool points = false;
+    bool film_told = false;
     for (const Side side : left_then_right) {
-      if (!flag.sided) {
-        break;
-      }
       const std::size_t at = side == Side::left ? 0 : 1;
-      if (!interest[at] && !found[at] && !film_of_no_side) {
+      if (!interest[at] && !found[at]) {
         continue;  // nothing found there could point to it
       }
       JudgedFlag& one = judged.emplace_back();
       one.raised = flag.judge(answers, side);
       keep_only_true_noes(view, one.raised.clue);
-      const bool once = one.raised.of_no_side && one.raised.clue.is_yes();
-      const bool here = once ? !std::exchange(of_no_side, true) : interest[at] || (!one.raised.clue.is_no() && points_here(one.raised.clue, side));
-      if (one.raised.applies != Tri::no && here) {
+      const bool yes = one.raised.clue.is_yes();
+      const bool here = points_here(one.raised.clue, side);
+      const bool film = yes && one.raised.of_no_side;
+      const bool anywhere = yes && no_side && !here && !film && one.raised.applies != Tri::no;
+      const bool told = film ? !std::exchange(film_told, true) : !anywhere && (interest[at] || (!one.raised.clue.is_no() && here));
+      of_person = of_person || anywhere;
+      points = points || (yes && (here || film));
+      if (one.raised.applies != Tri::no && told) {
         one.flag = &flag;
         one.row = row;
-        one.side = once ? std::nullopt : std::optional(side);
+        one.side = film ? std::nullopt : std::optional(side);
       } else {
         judged.pop_back();
       }
+    }
+    if (of_person && !points) {
+      add_of_no_side(view, answers, flag, *row, judged);
     }
   }
   return judged;

@@ -87,6 +87,12 @@ class Recorded {
 // A pulse that was written as not felt where the foot is gone says nothing of blood.
 [[nodiscard]] bool is_pulse(const model::Item* item) { return item != nullptr && item->item.text.starts_with("vessel.pulse_"); }
 
+// Left for another time: the question stands.
+[[nodiscard]] bool nobody_tried(const model::Finding& finding) {
+  const auto* undone = std::get_if<model::NotDone>(&finding.value);
+  return undone != nullptr && (undone->reason == model::WhyNot::no_time || undone->reason == model::WhyNot::other);
+}
+
 [[nodiscard]] Clue left_undecided(Clue clue, const FindingTrail& by) {
   clue.value = Tri::undetermined;
   clue.open = clue.because;
@@ -100,7 +106,7 @@ class Recorded {
 [[nodiscard]] Clue hear_item(const View& view, const model::Item* item, std::string_view name, Side side, const Says& says) {
   const Recorded recorded(view, item, name, side);
   Clue clue;
-  bool only_reported = true;
+  bool still_asked = true;
   if (!recorded.findings().empty()) {
     clue.value = hear(recorded.findings(), says_any, says).as_tri();
     const auto all = FindingTrail::of(view.trails().findings, recorded.findings());
@@ -115,12 +121,12 @@ class Recorded {
       return clue;
     }
     for (const model::Finding* finding : recorded.findings()) {
-      only_reported = only_reported && !unsettled_by(*finding).empty();
+      still_asked = still_asked && (!unsettled_by(*finding).empty() || nobody_tried(*finding));
       const bool not_done = std::holds_alternative<model::NotDone>(finding->value);
       clue.hinted = clue.hinted || (!not_done && says(*finding).bits == says_yes);
     }
   }
-  if (only_reported) {
+  if (still_asked) {
     clue.ask = to_be_asked(view, item, side).ask;
   }
   return clue;

@@ -8,6 +8,7 @@ msg-language-code = es
 msg-side-left = IZQUIERDA
 msg-side-right = DERECHA
 msg-side-midline = LÍNEA MEDIA
+msg-side-not_recorded = IZQUIERDA O DERECHA (no consta)
 msg-answer-yes = sí
 msg-answer-no = no
 msg-answer-unsure = en duda

@@ -8,6 +8,7 @@ msg-language-code = fr
 msg-side-left = GAUCHE
 msg-side-right = DROITE
 msg-side-midline = LIGNE MÉDIANE
+msg-side-not_recorded = GAUCHE OU DROITE (non noté)
 msg-answer-yes = oui
 msg-answer-no = non
 msg-answer-unsure = incertain
