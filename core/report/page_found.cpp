@@ -55,7 +55,7 @@ using model::Side;
   });
 }
 
-// A joint that nobody looked at is named with all that belongs to it; what is known of it from before is named by itself.
+// A joint of the other side that nobody looked at is named with all that belongs to it; what is known of it from before is named by itself.
 [[nodiscard]] bool said_with_its_joint(const PageView& view, const interpret::MissingItem& missing) {
   const model::Item* item = view.edition.item(missing.item);
   return item != nullptr && is_not_examined(view, item->region.text, missing.side) && !is_advised_against(view, missing.item, missing.side) &&
@@ -226,7 +226,7 @@ SheetSection not_examined_section(const PageView& view) {
     }
     std::vector<std::string> labels;
     for (const interpret::MissingItem& missing : minimum_missing(view, side)) {
-      if (said_with_its_joint(view, missing)) {
+      if (other && said_with_its_joint(view, missing)) {
         continue;
       }
       const bool midline = missing.side == Side::midline;
