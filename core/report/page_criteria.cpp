@@ -67,6 +67,23 @@ constexpr std::array<Criterion, 19> criterion_words{{{"age ", "age", true},
   return std::string(line);
 }
 
+// The classes that a line of a sheet leaves possible: "yes", or "open (no or yes)".
+[[nodiscard]] std::vector<std::string_view> classes_left(std::string_view line) {
+  constexpr std::string_view open = "open (";
+  constexpr std::string_view between = " or ";
+  std::string_view left = line.substr(line.rfind(": ") + 2);
+  std::vector<std::string_view> classes;
+  if (left.starts_with(open)) {
+    left = left.substr(open.size(), left.size() - open.size() - 1);
+  }
+  for (auto at = left.find(between); at != std::string_view::npos; at = left.find(between)) {
+    classes.push_back(left.substr(0, at));
+    left.remove_prefix(at + between.size());
+  }
+  classes.push_back(left);
+  return classes;
+}
+
 }  // namespace
 
 std::vector<std::string> criteria_met(const interpret::RuleResult& rule, const interpret::Working& working, const Words& words) {
@@ -79,6 +96,41 @@ std::vector<std::string> criteria_met(const interpret::RuleResult& rule, const i
     }
   }
   return met;
+}
+
+std::string points_counted(const interpret::RuleResult& rule, const interpret::Working& working, const Words& words) {
+  const std::string name = "msg." + rule.rule.text + ".counted";
+  if (!words.has(name)) {
+    return {};
+  }
+  std::vector<std::string> counted;
+  std::vector<std::string> open;
+  std::string less;
+  // A sheet has one line for each input, in their order.
+  for (std::size_t i = 0; i < std::min(rule.inputs.size(), working.lines.size()); ++i) {
+    const std::string& input = rule.inputs[i].input.text;
+    const std::string of_input = "msg." + rule.rule.text + ".counts_" + input;
+    const bool takes = input == "other_cause";
+    if (!takes && !words.has(of_input)) {
+      continue;  // age and pregnancy say whom it was made for
+    }
+    const std::vector<std::string_view> classes = classes_left(working.lines[i].text);
+    const auto counts = std::count_if(classes.begin(), classes.end(), [](std::string_view one) { return one != "no" && one != "under 30 mm"; });
+    if (counts == 0) {
+      continue;
+    }
+    const bool sure = counts == static_cast<std::ptrdiff_t>(classes.size());
+    if (takes) {
+      less = words.say(name + (sure ? "_less" : "_open_less"));
+    } else {
+      (sure ? counted : open).push_back(words.say(of_input));
+    }
+  }
+  std::vector<std::string> parts;
+  parts.push_back(counted.empty() ? words.say(name + "_nothing") : words.say(name, {{"counted", joined(counted, "; "), false, true}}));
+  parts.push_back(less);
+  parts.push_back(open.empty() ? std::string() : words.say(name + "_open", {{"open", joined(open, "; "), false, true}}));
+  return joined(parts, "; ");
 }
 
 std::string input_text(const Words& words, const interpret::RuleResult& rule, std::string_view input) {

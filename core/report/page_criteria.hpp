@@ -13,6 +13,8 @@ namespace limbledger::report {
 
 // The criteria of a positive rule that are met, in the order of its working.
 [[nodiscard]] std::vector<std::string> criteria_met(const interpret::RuleResult& rule, const interpret::Working& working, const Words& words);
+// What a score counts, by name, and what is not known and would change it; empty where the rule has no words for it.
+[[nodiscard]] std::string points_counted(const interpret::RuleResult& rule, const interpret::Working& working, const Words& words);
 // An input, and a word of a rule ("gate", "flag"): a rule's own message where it has one.
 [[nodiscard]] std::string input_text(const Words& words, const interpret::RuleResult& rule, std::string_view input);
 [[nodiscard]] std::string rule_word(const Words& words, const interpret::RuleResult& rule, std::string_view kind, std::string_view word);

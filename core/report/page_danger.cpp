@@ -1,6 +1,7 @@
 // Which danger signs were asked after and with what answer; and what the sections about dangers share.
 #include "core/interpret/alerts/alerts.hpp"
 #include "core/interpret/alerts/covered.hpp"
+#include "core/report/brief/brief.hpp"
 #include "core/report/ordinary.hpp"
 #include "core/report/page_parts.hpp"
 
@@ -254,11 +255,14 @@ std::string value_or_undone(const PageView& view, const model::Finding& finding)
 
 std::vector<std::string> findings_named(const PageView& view, const std::vector<model::FindingId>& ids, const std::optional<Side>& said) {
   // In the order of the body: ids are drawn, and a page that followed them would differ from one entry of the same findings to the next.
+  std::vector<const model::Finding*> named;
+  std::copy_if(view.findings.begin(), view.findings.end(), std::back_inserter(named),
+               [&](const model::Finding* one) { return one->finding && std::find(ids.begin(), ids.end(), *one->finding) != ids.end(); });
+  // Beside one of the other side, none is left without its own.
+  const bool of_one_side = std::all_of(named.begin(), named.end(), [&](const model::Finding* one) { return one->side == Side::midline || said == one->side; });
   std::vector<std::string> parts;
-  for (const model::Finding* finding : view.findings) {
-    if (finding->finding && std::find(ids.begin(), ids.end(), *finding->finding) != ids.end()) {
-      parts.push_back(view.label(finding->item) + (said == finding->side ? std::string() : view.side_after(finding->side)) + ": " + value_or_undone(view, *finding));
-    }
+  for (const model::Finding* finding : named) {
+    parts.push_back(view.label(finding->item) + (of_one_side ? std::string() : view.side_after(finding->side)) + ": " + value_or_undone(view, *finding));
   }
   return parts;
 }
@@ -365,6 +369,9 @@ SheetSection flags_section(const PageView& view) {
   }
   if (!interpret::covered(view.edition, view.exam.complaint).dangers) {
     section.plain(view.say("page.no_dangers_for", {{"part", part_named(view), false, true}}) + ".");
+  }
+  if (const std::string untold = untold_pain(view); !untold.empty()) {
+    section.plain(untold);
   }
   section.plain(view.say("page.flags_end"));
   return section;

@@ -55,6 +55,13 @@ using model::Side;
   });
 }
 
+// A joint of the other side that nobody looked at is named with all that belongs to it; what is known of it from before is named by itself.
+[[nodiscard]] bool said_with_its_joint(const PageView& view, const interpret::MissingItem& missing) {
+  const model::Item* item = view.edition.item(missing.item);
+  return item != nullptr && is_not_examined(view, item->region.text, missing.side) && !is_advised_against(view, missing.item, missing.side) &&
+         !holds_finding(view, missing.item, missing.side);
+}
+
 }  // namespace
 
 PageView::PageView(const model::Exam& of_exam, const std::optional<model::Person>& of_person, const interpret::Assessment& judged,
@@ -196,26 +203,15 @@ SheetSection not_examined_section(const PageView& view) {
   add_transfer_line(view, section);
   const model::Sequence* sequence = view.edition.sequence(view.exam.complaint);
   const std::string part = sequence != nullptr && sequence->part ? sequence->part->text : std::string();
-  const auto nobody_looked = [&](const std::string& joint, Side side) { return is_not_examined(view, joint, side); };
-  for (const Side side : {Side::right, Side::left}) {
-    if (!part.empty() && nobody_looked(part, side)) {
-      const std::string place = view.say("page.other_side", {{"side", side_of(view.words, side), false, true}, {"part", word_of(view.words, "joint", part), false, true}});
-      section.bullet(place_with_reason(view, part, side, place));
-    }
-  }
   std::vector<std::string> joints;
   if (!part.empty()) {
     joints.push_back(word_of(view.words, "joint", part));
   }
   for (const model::Word& joint : sequence != nullptr && sequence->joints_around ? *sequence->joints_around : std::vector<model::Word>{}) {
     joints.push_back(word_of(view.words, "joint", joint.text));
-    std::vector<std::string> without;
-    for (const std::string& place : places_of_joint(view, joint.text, without)) {
-      section.bullet(place);
-    }
-    for (const std::string& place : without) {
-      section.bullet(reason_lacking(view, place));
-    }
+  }
+  for (const std::string& place : places_not_examined(view)) {
+    section.bullet(place);
   }
   for (const std::string& place : places_barely_examined(view)) {
     section.bullet(place);
@@ -225,11 +221,14 @@ SheetSection not_examined_section(const PageView& view) {
   for (const Side side : {Side::right, Side::left}) {
     const bool other = view.exam.side && *view.exam.side != Side::midline && *view.exam.side != side;
     // An other side that was not looked at is said above, in one line.
-    if (other && !part.empty() && nobody_looked(part, side)) {
+    if (other && !part.empty() && is_not_examined(view, part, side)) {
       continue;
     }
     std::vector<std::string> labels;
     for (const interpret::MissingItem& missing : minimum_missing(view, side)) {
+      if (other && said_with_its_joint(view, missing)) {
+        continue;
+      }
       const bool midline = missing.side == Side::midline;
       const bool held = is_advised_against(view, missing.item, missing.side);
       const std::string label = view.label(missing.item) + (held && !midline ? view.side_after(missing.side) : std::string());

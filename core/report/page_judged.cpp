@@ -352,16 +352,37 @@ std::string statement_text(const Statement& statement, const model::Exam& exam, 
   return joined(parts, "; ") + ".";
 }
 
+namespace {
+
+[[nodiscard]] Result<interpret::Working> working_of(const RuleResult& rule, const model::Exam& exam, const std::optional<model::Person>& person,
+                                                           const model::PartialDate& as_of, const reference::Edition& edition) {
+  const model::StatementId id{rule.rule.text + ":" + std::string(wire::type_of<model::Side>().words[static_cast<std::size_t>(rule.side)])};
+  return interpret::explain(exam, person, {}, edition, {as_of, {}, std::nullopt, {}}, id);
+}
+
+}  // namespace
+
+std::string rule_counted(const RuleResult& rule, const model::Exam& exam, const std::optional<model::Person>& person, const model::PartialDate& as_of,
+                         const Words& words, const reference::Edition& edition) {
+  if (!rule.points || !words.has("msg." + rule.rule.text + ".counted")) {
+    return {};
+  }
+  const auto working = working_of(rule, exam, person, as_of, edition);
+  return working ? points_counted(rule, *working, words) : std::string();
+}
+
 std::vector<std::string> rule_lines(const RuleResult& rule, const model::Exam& exam, const std::optional<model::Person>& person,
                                     const model::PartialDate& as_of, const Words& words, const reference::Edition& edition) {
   std::vector<std::string> lines{outcome_line(rule, exam, words) + "."};
   if (rule.outcome == interpret::Outcome::positive) {
-    const model::StatementId id{rule.rule.text + ":" + std::string(wire::type_of<model::Side>().words[static_cast<std::size_t>(rule.side)])};
-    const auto working = interpret::explain(exam, person, {}, edition, {as_of, {}, std::nullopt, {}}, id);
+    const auto working = working_of(rule, exam, person, as_of, edition);
     const std::vector<std::string> met = working ? criteria_met(rule, *working, words) : std::vector<std::string>{};
     if (!met.empty()) {
       lines.push_back(words.say("msg.rule.criteria", {{"criteria", joined(met, "; "), false, true}}) + ".");
     }
+  }
+  if (const std::string counted = rule_counted(rule, exam, person, as_of, words, edition); !counted.empty()) {
+    lines.push_back(words.say("msg.rule.counted", {{"what", counted, false, true}}) + ".");
   }
   for (const interpret::Settle& settle : rule.settle) {
     const bool decides = std::any_of(settle.answers.begin(), settle.answers.end(),

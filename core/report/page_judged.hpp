@@ -37,6 +37,9 @@ struct StatementWords {
                                                   const reference::Edition& edition);
 // The outcome alone; where a film is not asked for, without the list of what was checked.
 [[nodiscard]] std::string rule_short(const interpret::RuleResult& rule, const model::Exam& exam, const Words& words);
+// What the points of a score are counted from, and what is open of them; empty where the rule is no such score.
+[[nodiscard]] std::string rule_counted(const interpret::RuleResult& rule, const model::Exam& exam, const std::optional<model::Person>& person,
+                                       const model::PartialDate& as_of, const Words& words, const reference::Edition& edition);
 // The class of an alert comes first, the side in capitals.
 [[nodiscard]] std::string alert_text(const interpret::Alert& alert, const Words& words);
 [[nodiscard]] std::string prompt_text(const interpret::Statement& prompt, const Words& words);  // a referral, as the alerts are said

@@ -53,7 +53,9 @@ using model::Side;
   if (!soon.urgency) {
     return view.say("page.how_soon_not_said");
   }
-  std::string line = view.say(soon.found ? "page.how_soon_found" : "page.how_soon_said",
+  // Two weeks are asked for by a prompt to refer, which is no alert.
+  const bool by_prompt = *soon.urgency == model::LetterUrgency::two_weeks;
+  std::string line = view.say(soon.found ? (by_prompt ? "page.how_soon_prompt" : "page.how_soon_found") : "page.how_soon_said",
                               {{"urgency", enum_word(view.words, "letter_urgency", *soon.urgency), false, true}, {"due", due_text(view, *soon.urgency), false, true}});
   line.erase(line.find_last_not_of(' ') + 1);
   return line;
@@ -105,7 +107,7 @@ std::vector<std::string> head_lines(const PageView& view) {
   std::vector<std::string> lines;
   // Whoever is about to hand the page on reads this first.
   if (not_to_be_sent(exam)) {
-    lines.push_back(view.say("consent.not_to_send", {{"send", enum_word(view.words, "value", *exam.consent->send), false, true}}));
+    lines.push_back(view.say(asks_answer_alone(view) ? "consent.not_to_send_answer" : "consent.not_to_send", {{"send", enum_word(view.words, "value", *exam.consent->send), false, true}}));
   } else if (!asked_to_send(exam)) {
     lines.push_back(view.say("consent.send_not_asked"));
   }

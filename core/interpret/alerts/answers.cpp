@@ -166,6 +166,29 @@ template <std::size_t Size>
 
 }  // namespace
 
+std::vector<const model::Finding*> untold_noes(const Answers& answers) {
+  std::vector<const model::Finding*> noes;
+  if (pain_untold_by(answers) == UntoldBy::nothing) {
+    return noes;
+  }
+  const auto add = [&](const auto& items) {
+    for (const ItemKey& item : items) {
+      for (const Side side : {Side::right, Side::left, Side::midline}) {
+        for (const model::Finding* finding : answers.view().at(item.name(), side)) {
+          const auto* answer = std::get_if<model::Answer>(&finding->value);
+          const bool no = answer != nullptr && answer->answer == model::AnswerWord::no;
+          if (no && std::find(noes.begin(), noes.end(), finding) == noes.end()) {
+            noes.push_back(finding);
+          }
+        }
+      }
+    }
+  };
+  add(pains_of_leg);
+  add(pains_of_back);
+  return noes;
+}
+
 const Reading* Answers::motion(const ItemKey& item, Side side) const {
   const model::Item* known = view_.edition().item_of(item);
   return known != nullptr ? motion(*known, side) : nullptr;

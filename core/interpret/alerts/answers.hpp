@@ -101,4 +101,7 @@ class Answers {
   mutable std::array<std::array<std::optional<Clue>, 3>, known_count> kept_;
 };
 
+// What was answered no about pain, by who cannot tell of it for a reason that no finding names (pain_untold_by); in their order.
+[[nodiscard]] std::vector<const model::Finding*> untold_noes(const Answers& answers);
+
 }  // namespace limbledger::interpret

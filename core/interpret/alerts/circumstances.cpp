@@ -340,29 +340,6 @@ Clue ankle_restricted(const Answers& answers, Side side) {
 
 namespace {
 
-// Only an answer that is known to be reliable is a no: unsure, and nobody able to judge it, are not.
-bool reliable_in_doubt(const View& view) {
-  const auto& spoke = view.exam().who_spoke;
-  const bool of_others = spoke && !spoke->who.text.starts_with("self");
-  if (spoke && (spoke->reliable ? *spoke->reliable != model::Reliable::yes : of_others)) {
-    return true;  // said by another, and nobody said how reliably
-  }
-  const auto& interpreter = view.exam().interpreter;
-  if (interpreter && interpreter->kind == model::InterpreterKind::child) {
-    return true;
-  }
-  const Findings all = view.at("general.answers_reliable", Side::midline);
-  return std::any_of(all.begin(), all.end(), [](const model::Finding* finding) {
-    const auto* answer = std::get_if<model::Answer>(&finding->value);
-    const auto* undone = std::get_if<model::NotDone>(&finding->value);
-    return (answer != nullptr && answer->answer != model::AnswerWord::yes) || (undone != nullptr && undone->reason == model::WhyNot::unable);
-  });
-}
-
-}  // namespace
-
-namespace {
-
 // Too young, or perhaps so. Of somebody whose age is not known an exam of a small child alone says so: every adult without a day of
 // birth would else be unable to answer.
 bool perhaps_too_young(const Answers& answers) {
@@ -381,12 +358,33 @@ bool perhaps_too_young(const Answers& answers) {
 
 }  // namespace
 
+// Only an answer that is known to be reliable is a no: unsure, and nobody able to judge it, are not.
+UntoldBy pain_untold_by(const Answers& answers) {
+  const View& view = answers.view();
+  const auto& spoke = view.exam().who_spoke;
+  const bool of_others = spoke && !spoke->who.text.starts_with("self");
+  if (spoke && (spoke->reliable ? *spoke->reliable != model::Reliable::yes : of_others)) {
+    return UntoldBy::speaker;  // said by another, and nobody said how reliably
+  }
+  const auto& interpreter = view.exam().interpreter;
+  if (interpreter && interpreter->kind == model::InterpreterKind::child) {
+    return UntoldBy::interpreter;
+  }
+  const Findings all = view.at("general.answers_reliable", Side::midline);
+  const bool in_doubt = std::any_of(all.begin(), all.end(), [](const model::Finding* finding) {
+    const auto* answer = std::get_if<model::Answer>(&finding->value);
+    const auto* undone = std::get_if<model::NotDone>(&finding->value);
+    return (answer != nullptr && answer->answer != model::AnswerWord::yes) || (undone != nullptr && undone->reason == model::WhyNot::unable);
+  });
+  return in_doubt ? UntoldBy::answers : (perhaps_too_young(answers) ? UntoldBy::age : UntoldBy::nothing);
+}
+
 Clue cannot_speak_for_pain(const Answers& answers) {
   return answers.once(Known::unable_to_speak_for_pain, Side::midline, [&]() -> Clue {
     return led_by(Clue{}, {answers.no("general.answers_reliable"),
                            answers.chosen("general.consciousness", Side::midline, {"mind_new_confusion", "mind_voice", "mind_pain", "mind_none"}),
                            answers.chosen("history.knee_rule_exclusions", Side::midline, {"altered_consciousness"}), answers.yes("history.memory_poor"),
-                           fact(reliable_in_doubt(answers.view())), fact(perhaps_too_young(answers))});
+                           fact(pain_untold_by(answers) != UntoldBy::nothing)});
   });
 }
 

@@ -77,6 +77,9 @@ namespace limbledger::interpret {
 [[nodiscard]] Clue cannot_tell_of_pain(const Answers& answers, model::Side side);
 // The same of the person alone, not of the leg: awake, reliable, old enough, of clear memory, and speaking for themselves.
 [[nodiscard]] Clue cannot_speak_for_pain(const Answers& answers);
+// Why that is, where no finding says so by itself: who spoke, who interpreted, answers of which nobody is sure, the age.
+enum class UntoldBy : std::uint8_t { nothing, speaker, interpreter, answers, age };
+[[nodiscard]] UntoldBy pain_untold_by(const Answers& answers);
 // Dead tissue of this foot: gangrene or a black toe. No is the choice that says none.
 [[nodiscard]] Clue dead_tissue(const Answers& answers, model::Side side);
 // A pulse of the foot is lost and the other is not full: not felt, weak, or nobody felt for it. No is never said.

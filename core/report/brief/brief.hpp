@@ -17,7 +17,8 @@ namespace limbledger::report {
 [[nodiscard]] bool is_weighty_fact(const model::Finding& finding);
 [[nodiscard]] std::vector<std::string> weighty_facts(const PageView& view);
 
-// Differences that are within their error, each with both values; one for each item. Of sides alone, or also from figures and last time.
+// Differences that are within their error, each with both values; one for each item. Of sides alone, or also from last time; what lies at the edge of published
+// figures has its span beside the figures.
 [[nodiscard]] std::vector<std::string> within_error(const PageView& view, bool sides_alone);
 // The same of sides alone, by name.
 [[nodiscard]] std::vector<std::string> within_error_named(const PageView& view);
@@ -27,14 +28,14 @@ namespace limbledger::report {
 
 // "hip: RIGHT and LEFT (reason not recorded)": the part complained of and the joints around it, where nobody looked, with the reason.
 [[nodiscard]] std::vector<std::string> places_not_examined(const PageView& view);
-// Of one joint: those with a reason; `without` gets the sides that have none.
-[[nodiscard]] std::vector<std::string> places_of_joint(const PageView& view, const std::string& joint, std::vector<std::string>& without);
-[[nodiscard]] std::string place_with_reason(const PageView& view, std::string_view joint, model::Side side, const std::string& place);
 // "hip RIGHT: only inward rotation": where two items at most were examined, which reads as a joint that was.
 [[nodiscard]] std::vector<std::string> places_barely_examined(const PageView& view);
 [[nodiscard]] bool is_not_examined(const PageView& view, std::string_view joint, model::Side side);
 // What nobody gave a reason for; after a transfer nothing lacks one.
 [[nodiscard]] std::string reason_lacking(const PageView& view, const std::string& what);
+
+// The noes about pain that are no answer, and why, where who spoke or the age is the reason; empty where there are none.
+[[nodiscard]] std::string untold_pain(const PageView& view);
 
 // Whether a letter, or a protected one, tells of this alert.
 [[nodiscard]] bool alert_in_letter(const PageView& view, const interpret::Alert& alert, bool private_letter);
@@ -48,6 +49,8 @@ struct HowSoon {
 [[nodiscard]] HowSoon how_soon(const PageView& view);
 // A plan item that sends the person somewhere: a referral or a film that was not declined.
 [[nodiscard]] bool sends_on(const model::PlanItem& item);
+// Nobody is sent and nothing was raised: a reader is asked in writing.
+[[nodiscard]] bool asks_answer_alone(const PageView& view);
 // Done as planned, by the record: a day that has passed then calls for nobody.
 [[nodiscard]] bool was_sent_on(const PageView& view);
 // The last day of it, counted from the examination; none for what can wait.

@@ -53,6 +53,9 @@ using model::Side;
 // By name, where one or two items of a region were examined on a side; none where there were more.
 [[nodiscard]] std::vector<std::string> only_items(const PageView& view, const std::string& region, Side side) {
   std::vector<std::string> labels;
+  if (is_not_examined(view, region, side)) {
+    return labels;  // said so; what is known from before was not examined
+  }
   for (const model::Finding* finding : view.findings) {
     const std::string label = view.label(finding->item);
     if (finding->side == side && lies_on(finding->item.text, region) && !std::holds_alternative<model::NotDone>(finding->value) &&
@@ -77,7 +80,9 @@ std::string reason_lacking(const PageView& view, const std::string& what) {
   return view.say("page.reason_lacking", {{"what", what, false, true}});
 }
 
-std::string place_with_reason(const PageView& view, std::string_view joint, Side side, const std::string& place) {
+namespace {
+
+[[nodiscard]] std::string place_with_reason(const PageView& view, std::string_view joint, Side side, const std::string& place) {
   const std::string reason = reason_of(view, joint, side);
   if (reason.empty()) {
     return reason_lacking(view, place);
@@ -85,7 +90,8 @@ std::string place_with_reason(const PageView& view, std::string_view joint, Side
   return view.say("page.place_reason", {{"place", place, false, true}, {"reason", reason, false, true}});
 }
 
-std::vector<std::string> places_of_joint(const PageView& view, const std::string& joint, std::vector<std::string>& without) {
+// Of one joint: those with a reason; `without` gets the sides that have none.
+[[nodiscard]] std::vector<std::string> places_of_joint(const PageView& view, const std::string& joint, std::vector<std::string>& without) {
   std::vector<std::string> with;
   std::vector<Side> bare;
   const auto place = [&](const std::vector<Side>& sides) {
@@ -106,6 +112,8 @@ std::vector<std::string> places_of_joint(const PageView& view, const std::string
   }
   return with;
 }
+
+}  // namespace
 
 std::vector<std::string> places_not_examined(const PageView& view) {
   // All that lack a reason say so once, at their end.

@@ -35,7 +35,12 @@ void add_unsettled_reading(const PageView& view, const Statement& statement, con
   }
 }
 
-[[nodiscard]] std::vector<UnsettledReading> readings_within_error(const PageView& view, bool sides_alone) {
+// At the edge of published figures: its span stands in the table of comparisons, and is not said twice.
+[[nodiscard]] bool at_the_edge(const Statement& statement) { return statement.statement.text.starts_with("motion.norm:"); }
+
+enum class OfReadings { sides, all_but_edges, edges };
+
+[[nodiscard]] std::vector<UnsettledReading> readings_within_error(const PageView& view, OfReadings which) {
   std::vector<UnsettledReading> readings;
   std::vector<std::pair<model::ItemId, Comparator>> said_of;
   // The side that is complained of first: what two sides differ by is one thing.
@@ -45,7 +50,8 @@ void add_unsettled_reading(const PageView& view, const Statement& statement, con
       // A hip that hurts is found whatever its angle, and a pattern describes.
       const bool compared = statement.comparator != Comparator::none && statement.grade != interpret::StatementGrade::notable &&
                             !statement.statement.text.starts_with("hip.") && statement.message.text.find("capsular") == std::string::npos;
-      const bool wanted = compared && (!sides_alone || statement.comparator == Comparator::other_side);
+      const bool of_kind = which == OfReadings::sides ? statement.comparator == Comparator::other_side : at_the_edge(statement) == (which == OfReadings::edges);
+      const bool wanted = compared && of_kind;
       if (!here || !wanted || statement.verdict != interpret::Verdict::not_distinguishable || said_by_another(view, statement)) {
         continue;
       }
@@ -66,7 +72,7 @@ void add_unsettled_reading(const PageView& view, const Statement& statement, con
 
 std::vector<std::string> within_error_named(const PageView& view) {
   std::vector<std::string> names;
-  for (const UnsettledReading& one : readings_within_error(view, true)) {
+  for (const UnsettledReading& one : readings_within_error(view, OfReadings::sides)) {
     names.push_back(one.name);
   }
   return names;
@@ -74,7 +80,7 @@ std::vector<std::string> within_error_named(const PageView& view) {
 
 std::vector<std::string> within_error(const PageView& view, bool sides_alone) {
   std::vector<std::string> texts;
-  for (const UnsettledReading& one : readings_within_error(view, sides_alone)) {
+  for (const UnsettledReading& one : readings_within_error(view, sides_alone ? OfReadings::sides : OfReadings::all_but_edges)) {
     const std::string says = joined(one.says, "; ");
     texts.push_back(one.what.empty() ? says : one.what + ": " + says);
   }
@@ -102,6 +108,13 @@ SheetSection unsettled_section(const PageView& view) {
   SheetSection section = view.section("page.unsettled");
   if (const std::vector<std::string> measured = within_error(view, false); !measured.empty()) {
     section.bullet(view.say("page.unsettled_measured", {{"what", joined(measured, "; "), false, true}}) + ".");
+  }
+  std::vector<std::string> edges;
+  for (const UnsettledReading& one : readings_within_error(view, OfReadings::edges)) {
+    edges.push_back(one.what.empty() ? joined(one.says, "; ") : one.what);
+  }
+  if (!edges.empty()) {
+    section.bullet(view.say("page.unsettled_edge", {{"what", joined(edges, "; "), false, true}}) + ".");
   }
   if (const std::vector<std::string> open = rules_still_open(view, true); !open.empty()) {
     section.bullet(view.say("page.unsettled_rules", {{"what", joined(open, "; "), false, true}}) + ".");

@@ -56,6 +56,11 @@ LetterUrgency urgency_found(const PageView& view, bool private_letter) {
   return soonest;
 }
 
+bool asks_answer_alone(const PageView& view) {
+  const std::vector<model::PlanItem> plan = view.exam.plan.value_or(std::vector<model::PlanItem>{});
+  return urgency_found(view, false) == LetterUrgency::routine && std::none_of(plan.begin(), plan.end(), sends_on);
+}
+
 HowSoon how_soon(const PageView& view) {
   HowSoon soon;
   if (const LetterUrgency found = urgency_found(view, false); found != LetterUrgency::routine) {

@@ -135,15 +135,17 @@ void add_until_seen(const PageView& view, SheetSection& section) {
     }
   }
   items.erase(std::remove_if(items.begin(), items.end(), given_medicine), items.end());
-  for (const PlanItem& item : items) {
-    if (section.lines.size() == things_to_do_max) {
-      break;
-    }
-    const std::string text = on_its_side(view, item.side, plan_words(view, item));
-    section.bullet(with_date(view, "home.until", text, item.by));
+  // Typed by the examiner, perhaps of a third person: said so, once.
+  const bool nothing_planned = items.empty();
+  if (!nothing_planned) {
+    section.plain(view.say("home.do_written"));
   }
-  left_out = items.size() - section.lines.size();
-  const bool nothing_planned = section.lines.empty();
+  const std::size_t shown = std::min(items.size(), things_to_do_max);
+  for (std::size_t i = 0; i < shown; ++i) {
+    const std::string text = on_its_side(view, items[i].side, plan_words(view, items[i]));
+    section.bullet(with_date(view, "home.until", text, items[i].by));
+  }
+  left_out = items.size() - shown;
   add_until_seen(view, section);
   if (section.lines.empty()) {
     blank_lines(view, things_to_do_max, section);

@@ -75,7 +75,12 @@ constexpr std::size_t letter_columns = 120;  // at the size of the letter
   }
   std::vector<std::string> why{view.say(
       "page.complaint", {{"complaint", word_of(view.words, "complaint", exam.complaint.text) + view.side_after(exam.side), false, true}})};
-  why.push_back(view.say("page.examined", {{"when", exam.examined_at ? view.local(*exam.examined_at) : view.day().to_text(), false, true}}));
+  const std::string when = exam.examined_at ? view.local(*exam.examined_at) : view.day().to_text();
+  if (exam.examiner) {
+    why.push_back(view.say("letter.examined_by", {{"examiner", view.examiner(*exam.examiner)}, {"when", when, false, true}}));
+  } else {
+    why.push_back(view.say("page.examined", {{"when", when, false, true}}));
+  }
   if (exam.injured_on) {
     why.push_back(view.say("page.injured", {{"date", exam.injured_on->to_text(), false, true}}));
   }
@@ -173,11 +178,6 @@ constexpr std::size_t letter_columns = 120;  // at the size of the letter
 }
 
 }  // namespace
-
-bool asks_answer_alone(const PageView& view) {
-  const std::vector<model::PlanItem> plan = view.exam.plan.value_or(std::vector<model::PlanItem>{});
-  return urgency_found(view, false) == model::LetterUrgency::routine && std::none_of(plan.begin(), plan.end(), sends_on);
-}
 
 Sheet letter_of_length(const PageView& view, const LetterAsk& ask, int shortened) {
   Sheet sheet;

@@ -48,7 +48,4 @@ void add_noes(const PageView& view, SheetSection& section);
 // What is kept from a page by default, for a protected letter alone.
 [[nodiscard]] SheetSection letter_private(const PageView& view);
 
-// Nobody is sent and nothing was raised: the reader is asked in writing.
-[[nodiscard]] bool asks_answer_alone(const PageView& view);
-
 }  // namespace limbledger::report

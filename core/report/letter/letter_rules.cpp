@@ -79,6 +79,9 @@ void add_rules(const PageView& view, int shortened, SheetSection& section) {
         if (const std::vector<std::string> films = film_by_alert(view, rule); !films.empty()) {
           outcome = view.say("letter.rule_film_by_alert", {{"says", outcome, false, true}, {"films", joined(films, "; "), false, true}});
         }
+        if (const std::string counted = rule_counted(rule, view.exam, view.person, view.assessment.as_of, view.words, view.edition); !counted.empty()) {
+          outcome = view.say("letter.rule_counted", {{"says", outcome, false, true}, {"what", counted, false, true}});
+        }
         says.push_back(name + ": " + outcome);
       } else {
         names.push_back(name);

@@ -206,9 +206,11 @@ SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shor
     if (!ask.protected_) {
       add_grounds(view, alert.alert.text, alert.because, alert.side, grounds, section);
     }
-    if (alert.handled && alert.handled->action) {
-      section.under(view.say("page.alert_action", {{"text", alert.handled->action->text}}));
+    if (alert.handled && (alert.handled->action || alert.handled->reason)) {
+      const auto& done = alert.handled->action;
+      section.under(view.say(done ? "page.alert_action" : "page.alert_reason", {{"text", done ? done->text : alert.handled->reason->text}}));
     }
+    add_handled_also(view, alert, section);
   }
   for (const interpret::Statement& statement : view.assessment.statements) {
     if (!ask.protected_ && referral_prompt(statement.statement.text)) {
@@ -248,6 +250,9 @@ SheetSection letter_not_examined(const PageView& view) {
   }
   if (const std::vector<std::string> open = open_signs(view, false); !open.empty()) {
     section.bullet(view.say("letter.signs_not_asked", {{"flags", joined(open, "; "), false, true}}) + danger_sides(view));
+  }
+  if (const std::string untold = untold_pain(view); !untold.empty()) {
+    section.bullet(untold);
   }
   if (section.lines.empty()) {
     section.plain(view.say("letter.all_examined"));

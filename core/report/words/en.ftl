@@ -202,6 +202,7 @@ msg-rule-flag-earlier_operation_not_asked = earlier operation or break of this k
 msg-rule-settle = { $input }: { $answers }
 msg-rule-answer = { $if } gives { $gives }
 msg-rule-criteria = Criteria met: { $criteria }
+msg-rule-counted = Counted: { $what }
 msg-outcome-positive = film advised
 msg-outcome-negative = film not required
 msg-outcome-undetermined = still open
@@ -223,7 +224,6 @@ msg-page-not_done = Not done, with the reason
 msg-page-rules = Rules
 msg-page-not_fitting = Does not fit together
 msg-page-not_examined = Not examined
-msg-page-other_side = the { $side } { $part }
 msg-page-not_part = Other items were not part of this visit.
 msg-page-nothing = Nothing.
 msg-page-none_left_undone = No test was recorded as tried and left undone.
@@ -249,6 +249,7 @@ msg-page-exam_id = Exam: { $exam }
 msg-page-conflict = two values, recorded without knowledge of each other; both are kept
 
 msg-consent-not_to_send = THIS RECORD is not to be passed on (consent to send: { $send }). Care and referral of the person go on.
+msg-consent-not_to_send_answer = THIS RECORD is not to be passed on (consent to send: { $send }). Care of the person goes on.
 msg-consent-send_not_asked = THIS RECORD is not to be passed on until the person was asked. Care and referral of the person go on.
 msg-consent-line = Consent. Examine: { $examine }. Record: { $record }. Send: { $send }.
 msg-consent-not_asked = not asked
@@ -311,7 +312,7 @@ msg-value-reproduces = reproduces { $reproduces ->
     [familiar] the familiar pain
    *[other] another pain
  }
-msg-value-in_words = { $says } ({ $value })
+msg-value-in_words = { $value } ({ $says })
 msg-value-yes = yes
 msg-value-no = no
 msg-value-unsure = unsure

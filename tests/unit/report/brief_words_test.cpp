@@ -285,8 +285,8 @@ TEST_CASE("C11: what the plan gave and told travels with the person, and nothing
     return on_one_line(report::sheet_text(sheet, *report::built_in_words()));
   };
   const std::string whole = note();
-  CHECK(has(whole, "Given so far, of the plan: splint, LEFT: \u2068Pillow between the legs, as she lies\u2069; medicine, as the examiner wrote it: \u2068pain-killer by mouth"));
-  CHECK(has(whole, "Told, of the plan: advice: \u2068Nothing on the leg, nothing to eat until the surgeon has seen her\u2069"));
+  CHECK(has(whole, "Given so far, of the plan: splint, LEFT: \u2068Pillow between the legs, the leg as it lies\u2069; medicine, as the examiner wrote it: \u2068pain-killer by mouth"));
+  CHECK(has(whole, "Told, of the plan: advice: \u2068Nothing on the leg, nothing to eat until seen by the surgeon\u2069"));
   CHECK(!has(whole, "Given so far: nothing recorded"));
   CHECK(has(whole, "Blood thinners, as recorded at the examination: Takes blood thinners: yes"));
   for (model::PlanItem& item : *hip.exam.plan) {

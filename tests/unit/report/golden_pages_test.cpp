@@ -89,8 +89,8 @@ TEST_CASE("no finished page says what a finding does not earn") {
 TEST_CASE("C18: a letter says what holds until seen: limits, advice, splint and reasons to come back of the plan, and what an alert says meanwhile") {
   const std::string hip = on_one_line(letter_of("hip", "", "Film?", model::LetterUrgency::same_day));
   CHECK(has(hip, "Until seen"));
-  CHECK(has(hip, "\u2068Nothing on the leg, nothing to eat until the surgeon has seen her\u2069"));
-  CHECK(has(hip, "splint, LEFT: \u2068Pillow between the legs, as she lies\u2069"));
+  CHECK(has(hip, "\u2068Nothing on the leg, nothing to eat until seen by the surgeon\u2069"));
+  CHECK(has(hip, "splint, LEFT: \u2068Pillow between the legs, the leg as it lies\u2069"));
   CHECK(has(hip, "no trial of standing"));
   const std::string knee = on_one_line(letter_of("football", "", "Torn?", model::LetterUrgency::two_weeks));
   CHECK(has(knee, "limit: \u2068No football until reviewed\u2069"));
@@ -143,7 +143,7 @@ TEST_CASE("a danger that only a look at the leg speaks against was not answered 
 
 TEST_CASE("steps that were lost are told with those that are taken now") {
   const std::string knee = on_one_line(letter_of("football", "", "Torn?", model::LetterUrgency::two_weeks));
-  const std::size_t then = knee.find("Then: Could take four steps at once after the injury: four steps could not be taken (no). Now: ");
+  const std::size_t then = knee.find("Then: Could take four steps at once after the injury: no (four steps could not be taken). Now: ");
   REQUIRE(then != std::string::npos);
   CHECK(knee.find(": 4", then) < knee.find("Found, and how"));
   Printer silent("football");

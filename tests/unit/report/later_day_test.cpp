@@ -122,9 +122,9 @@ TEST_CASE("C18: a letter files under nothing out of the ordinary no test of whic
       CHECK(!has(lock.substr(ordinary, lock.find(" - ", ordinary) - ordinary), "Lachman"));
     }
     CHECK(has(lock, "RIGHT, cannot be told from the test: Lachman test: grade 0"));
-    CHECK(has(later_letter(Printer("infant"), shortened), "LEFT, cannot be told from the test: Lift and lead outward (Ortolani): no clunk; a dislocated hip is not excluded (negative)"));
+    CHECK(has(later_letter(Printer("infant"), shortened), "LEFT, cannot be told from the test: Lift and lead outward (Ortolani): negative (no clunk; a dislocated hip is not excluded)"));
   }
-  CHECK(has(later_letter(Printer("sole")), "Foot hot, red and swollen: not hot with swelling or redness (no), beside the wound (Signs of infection at the wound: Redness, Warmth)"));
+  CHECK(has(later_letter(Printer("sole")), "Foot hot, red and swollen: no (not hot with swelling or redness), beside the wound (Signs of infection at the wound: Redness, Warmth)"));
 }
 
 TEST_CASE("C18: a letter that asks for a written answer alone says of nobody that they are sent or seen") {

@@ -19,9 +19,9 @@ const report::Words& english() { return *report::built_in_words(); }
 
 TEST_CASE("a positive that means cannot is printed in words, also where an alert rests on it") {
   const std::string page = page_of(document("fall"));
-  CHECK(has(section(page, "Findings"), "RIGHT cannot lift the straight leg, or it sags (positive)"));
-  CHECK(has(section(page, alerts_title), "Straight leg raise, by the person, RIGHT: cannot lift the straight leg, or it sags (positive)"));
-  CHECK(has(section(page_of(document("football")), "Findings"), "LEFT lifts the straight leg (negative)"));
+  CHECK(has(section(page, "Findings"), "RIGHT positive (cannot lift the straight leg, or it sags)"));
+  CHECK(has(section(page, alerts_title), "Straight leg raise, by the person, RIGHT: positive (cannot lift the straight leg, or it sags)"));
+  CHECK(has(section(page_of(document("football")), "Findings"), "LEFT negative (lifts the straight leg)"));
 }
 
 TEST_CASE("every test of the catalogue, and every answer whose no is the bad end, has its two ends in words, and they differ") {

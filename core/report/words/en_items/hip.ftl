@@ -471,5 +471,5 @@ msg-item-hip_infant_creases_uneven-purpose = A weak sign of a hip not formed wel
 msg-item-hip_infant_creases_uneven-how = Look at the folds of groin, buttock and thigh, the infant held face down and on the back, legs together. Yes when number or height differs.
 msg-item-hip_infant_creases_uneven-errors = Read alone it misleads: go by abduction and knee height.
 msg-item-hip_infant_creases_uneven-otherwise = Held face down over the arm or the lap.
-msg-item-hip_infant_creases_uneven-yes = folds uneven
+msg-item-hip_infant_creases_uneven-yes = folds of RIGHT and LEFT not alike; no side is part of the question
 msg-item-hip_infant_creases_uneven-no = folds even; a dislocated hip is not excluded
