@@ -107,8 +107,11 @@ constexpr std::size_t letter_columns = 120;  // at the size of the letter
     return std::any_of(plan.begin(), plan.end(), [&](const model::PlanItem& item) { return item.kind == kind && item.became != model::Became::declined; });
   };
   const bool review = planned(model::PlanKind::review);
+  // What was found calls for more than an answer in writing.
+  const bool found = how_soon(view).found;
   const std::string_view sent = planned(model::PlanKind::referral) ? "letter.sent_referral"
                                 : planned(model::PlanKind::film)   ? (review ? "letter.sent_film_and_review" : "letter.sent_film")
+                                : found                            ? "letter.sent_nothing_yet"
                                 : review                           ? "letter.sent_review"
                                                                    : "letter.sent_nothing";
   section.plain(quoted_words(ask.question) + " " + view.say(sent));

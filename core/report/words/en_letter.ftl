@@ -50,6 +50,7 @@ msg-letter-sent_film = FILM asked for; no referral is planned (see Decided).
 msg-letter-sent_film_and_review = FILM asked for; no referral is planned, the clinic reviews (see Decided).
 msg-letter-sent_review = NO REFERRAL is planned, nobody is sent: a written answer is asked for; the review is planned as said under Decided.
 msg-letter-sent_nothing = NO REFERRAL and no review are planned, nobody is sent: a written answer is asked for.
+msg-letter-sent_nothing_yet = NOTHING IS ARRANGED YET: no referral is planned here, and what was found asks for more than a written answer (see How soon).
 msg-letter-urgency = How soon, and why
 msg-letter-urgency_said = By the examiner: { $urgency }.
 msg-letter-urgency_not_said = The examiner has not stated how soon.

@@ -136,6 +136,11 @@ TEST_CASE("C18: a letter that asks for a written answer alone says of nobody tha
   CHECK(!has(stiff, "Seen on"));
   CHECK(!has(stiff, "Care and referral"));
   CHECK(has(later_letter(Printer("hip")), "Seen on ____"));
+  // Beside a danger a written answer is not enough: nobody has arranged anything yet.
+  Printer hip("hip");
+  hip.exam.plan.reset();
+  CHECK(has(later_letter(hip), "NOTHING IS ARRANGED YET"));
+  CHECK(!has(later_letter(hip), "a written answer is asked for"));
 }
 
 TEST_CASE("the note says of an impression that no line weighs that this edition holds no figures, or too few findings, for it") {

@@ -177,6 +177,7 @@ TEST_CASE("planted: a bone broken by almost nothing that does not carry, or with
     REQUIRE(alert(bench, "tumour"));
     CHECK(alert(bench, "tumour")->urgency == limbledger::interpret::Urgency::now);
     CHECK(!alert(bench, "tumour")->interrupts);
+    CHECK(alert(bench, "tumour")->meanwhile.front().text == "msg.meanwhile.splint_as_is");  // no crutches under what is not to be loaded
   }
   CHECK(referred(hurt_visit("hip_groin", 1975, broke + "gait.steps_now 4", false), "tumour"));
   CHECK(hurt_line(hurt_visit("hip_groin", 1975, broke + "gait.steps_now 4", false), "tumour") == "none");
