@@ -69,7 +69,7 @@ class ListAlone {
   void record(std::size_t number) {
     const model::Checked checked = model::check(observations_[number], edition_.catalogue(), {}, "");
     operation_.request = next_request();
-    const ledger::ObjectId id = log_->object_for(ledger::ObjectType::finding, operation_.request, 0);
+    const model::ObjectId id = log_->object_for(ledger::ObjectType::finding, operation_.request, 0);
     operation_.body_json = wire::write(model::FindingBody{model::FindingId{id.bytes}, checked.observations.at(0), std::nullopt});
     append();
   }

@@ -249,7 +249,7 @@ TEST_CASE("an exam grown by a finding is the exam folded anew, whatever two writ
 }
 
 TEST_CASE("what hangs on a finding that came later makes the fold anew: what was handled, written, signed or set against another") {
-  const auto grows = [](const std::vector<Act>& before, bool seen) {
+  const auto grows = [](const std::vector<Act>& before, bool seen, unsigned request = 7) {
     DeviceWriter a(1);
     const model::ExamId exam = exam_of(80000);
     const Opened opening = a.act(exam, "exam", open_body, {}, {}, false, 80000);
@@ -258,8 +258,13 @@ TEST_CASE("what hangs on a finding that came later makes the fold anew: what was
       one(a, exam, 1);
     }
     auto fold = a.fold(exam);
-    a.act(exam, "finding", flexion(finding_of(9700), 95, "right"), seen ? shown(a, exam) : std::vector<model::EntryId>{opening.entry()});
-    return grow_exam(*fold, a.operations(exam));
+    a.act(exam, "finding", flexion(finding_of(9700), 95, "right"), seen ? shown(a, exam) : std::vector<model::EntryId>{opening.entry()}, {}, false, request);
+    const bool grown = grow_exam(*fold, a.operations(exam));
+    CHECK((!grown || *fold == *a.fold(exam)));
+    return grown;
+  };
+  const Act beside_it = [](DeviceWriter& w, const model::ExamId& e, unsigned) {
+    w.act(e, "finding", flexion(finding_of(9800), 60), {w.operations(e).front().entry()}, {}, false, 9);
   };
   CHECK(grows({}, true));
   CHECK(grows({acts()[0], acts()[2], acts()[10]}, true));  // corrected, sides exchanged, planned
@@ -268,6 +273,26 @@ TEST_CASE("what hangs on a finding that came later makes the fold anew: what was
   CHECK_FALSE(grows({acts()[7]}, true));  // withdrawn
   CHECK_FALSE(grows({told_of_later_findings()[0]}, true));
   CHECK_FALSE(grows({told_of_later_findings()[1]}, true));
+  CHECK_FALSE(grows({beside_it}, true));     // a conflict that nobody has settled
+  CHECK_FALSE(grows({acts()[1]}, true, 10003));  // one request, two contents
+}
+
+TEST_CASE("a finding by a clock behind that of what its writer had seen takes its place in the order of display") {
+  DeviceWriter ahead(1);
+  DeviceWriter behind(2);
+  const model::ExamId exam = exam_of(81000);
+  ahead.act(exam, "exam", open_body, {}, {}, false, 81000);
+  behind.take_from(ahead);
+  ahead.world().pass(72LL * 3600 * 1000);
+  const Opened shown_first = ahead.act(exam, "finding", flexion(finding_of(9000), 100), shown(ahead, exam));
+  const Opened answer = behind.act(exam, "finding", flexion(finding_of(9000), 90), {behind.operations(exam).front().entry()});
+  REQUIRE(answer.stamp() < shown_first.stamp());
+  // As if its writer had seen the other: a device whose clock went back writes so.
+  std::vector<Opened> operations = ahead.operations(exam);
+  auto fold = ahead.fold_of(exam, operations);
+  fold->exam.revision->assign(answer.operation().after.begin(), answer.operation().after.end());
+  operations.push_back(answer);
+  CHECK_FALSE(grow_exam(*fold, operations));
 }
 
 }  // namespace limbledger::ledger::fold_test
