@@ -3,11 +3,11 @@
 
 namespace limbledger::store {
 
-constexpr int layout_version = 1;           // user_version of the file
+constexpr int layout_version = 2;           // user_version of the file
 constexpr int application_id = 0x4c494d42;  // "LIMB"
 
 constexpr const char* layout_sql = R"sql(
--- The store's file, version 1. The entries are the truth; everything else can be made from them, but for what is small.
+-- The store's file, version 2. The entries are the truth; everything else can be made from them, but for what is small.
 -- `chain` is a local number for (clinic, replica), so that each key is short and rows of one replica lie together.
 CREATE TABLE chains(chain INTEGER PRIMARY KEY, clinic BLOB NOT NULL, replica BLOB NOT NULL, UNIQUE(clinic, replica));
 
@@ -16,9 +16,6 @@ CREATE TABLE entries(
   chain INTEGER NOT NULL, seq INTEGER NOT NULL, hash BLOB NOT NULL, state INTEGER NOT NULL,
   header BLOB NOT NULL, body BLOB NOT NULL,
   PRIMARY KEY(chain, seq, hash)) WITHOUT ROWID;
-
--- The key id is the last 16 bytes of the header; plain entries have none and are not listed.
-CREATE INDEX entries_kid ON entries(substr(header, 17)) WHERE substr(header, 17) <> x'00000000000000000000000000000000';
 
 -- Part 0: the clinic. Part 1: newest heads, updated in place. Part 2: meta. Together, so that a commit touches one page.
 CREATE TABLE small(part INTEGER NOT NULL, name BLOB NOT NULL, value BLOB NOT NULL, PRIMARY KEY(part, name)) WITHOUT ROWID;
@@ -32,6 +29,22 @@ CREATE TABLE parked(
   replica BLOB NOT NULL, seq INTEGER NOT NULL, hash BLOB NOT NULL, state INTEGER NOT NULL,
   header BLOB NOT NULL, body BLOB NOT NULL,
   PRIMARY KEY(replica, seq, hash)) WITHOUT ROWID;
+)sql";
+
+// The key id is the last 16 bytes of the header; plain entries have none and are not listed. A run says that entries of this key may lie
+// there, never that all between are of it. The newest run of a chain goes on to its end, `last` is NULL: what is recorded in the exam
+// at hand then changes one page less, and the list of an exam is a row and not one for each of its entries.
+constexpr const char* runs_sql = R"sql(
+CREATE TABLE runs(kid BLOB NOT NULL, chain INTEGER NOT NULL, first INTEGER NOT NULL, last INTEGER, PRIMARY KEY(kid, chain, first)) WITHOUT ROWID;
+)sql";
+
+// From version 1, which had an index of all entries by key in the place of runs.
+constexpr const char* runs_from_index_sql = R"sql(
+INSERT INTO runs SELECT kid, chain, min(seq), max(seq) FROM (
+    SELECT kid, chain, seq, row_number() OVER (PARTITION BY chain ORDER BY seq) - row_number() OVER (PARTITION BY chain, kid ORDER BY seq) AS run
+    FROM (SELECT substr(header, 17) AS kid, chain, seq FROM entries) WHERE kid <> zeroblob(16))
+  GROUP BY kid, chain, run ON CONFLICT DO UPDATE SET last=max(last, excluded.last);
+DROP INDEX entries_kid;
 )sql";
 
 }  // namespace limbledger::store

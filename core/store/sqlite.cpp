@@ -58,6 +58,9 @@ class Appending {
     if (row.seq > static_cast<std::uint64_t>(INT64_MAX)) {
       return ledger::entry_fault("entry.format", row.replica, row.seq, row.hash, "a sequence number below 2^63");
     }
+    if (auto found = database_.find_end(*chain); !found) {
+      return found;
+    }
     Statement& insert = database_.insert_entry;
     const int code = insert.bind(1, *chain)
                          .bind(2, static_cast<std::int64_t>(row.seq))
@@ -69,7 +72,7 @@ class Appending {
     if (code != SQLITE_DONE) {
       return database_.fail(code);
     }
-    return sqlite3_changes(database_.handle) == 1 ? Result<void>() : meet_held(row, *chain);
+    return sqlite3_changes(database_.handle) == 1 ? database_.list_under_key(row, *chain) : meet_held(row, *chain);
   }
 
   Result<void> put(const Head& head) {
@@ -165,7 +168,7 @@ Result<void> SqliteStore::check_file() {
   if (!said) {
     return said.error();
   }
-  return *said == "ok" ? Result<void>() : Result<void>(wire::Fault("entry.store", "", "a file whose pages agree"));
+  return *said == "ok" ? database_->check_runs() : Result<void>(wire::Fault("entry.store", "", "a file whose pages agree"));
 }
 
 Result<void> SqliteStore::append(std::span<const Row> rows, std::span<const Head> heads, const ledger::Meta& meta) {
@@ -217,7 +220,11 @@ Result<std::vector<Row>> SqliteStore::read_kid(const model::KeyId& kid) {
     if (!row) {
       return row.error();
     }
-    out.push_back(std::move(*row));
+    // Runs may overlap where a chain has branches.
+    const bool again = !out.empty() && out.back().replica == replica && out.back().seq == row->seq && out.back().hash == row->hash;
+    if (!again) {
+      out.push_back(std::move(*row));
+    }
   }
   return code == SQLITE_DONE ? Result<std::vector<Row>>(std::move(out)) : Result<std::vector<Row>>(database_->fail(code));
 }

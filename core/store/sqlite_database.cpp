@@ -258,22 +258,29 @@ Result<void> SqliteStore::Database::check_layout(const SqliteOptions& options) {
     if (!options.clinic || options.read_only || options.frozen) {
       return wire::Fault("ledger.none", "");
     }
-    // One transaction: a power cut leaves a ledger or an empty file.
-    auto made = run(std::string("BEGIN IMMEDIATE;") + layout_sql + "PRAGMA application_id=" + std::to_string(application_id) +
-                    ";PRAGMA user_version=" + std::to_string(layout_version) + ";INSERT INTO small VALUES(0, x'', x'" +
-                    hex(options.clinic->bytes) + "');COMMIT");
-    if (!made) {
-      roll_back();
-    }
-    return made;
+    return make_file(*options.clinic);
   }
   if (*application != application_id) {
     return damaged("a ledger's file");
   }
-  if (*version != layout_version) {
+  if (*version < 1 || *version > layout_version) {
     return wire::Fault("format.newer", "", "layout " + std::to_string(layout_version), std::to_string(*version));
   }
+  has_runs_ = *version == layout_version;
+  if (!has_runs_ && !options.read_only && !options.frozen) {
+    bring_up_to_date();
+  }
   return {};
+}
+
+// One transaction: a power cut leaves a ledger or an empty file.
+Result<void> SqliteStore::Database::make_file(const model::ClinicId& of) {
+  auto made = run(std::string("BEGIN IMMEDIATE;") + layout_sql + runs_sql + "PRAGMA application_id=" + std::to_string(application_id) +
+                  ";PRAGMA user_version=" + std::to_string(layout_version) + ";INSERT INTO small VALUES(0, x'', x'" + hex(of.bytes) + "');COMMIT");
+  if (!made) {
+    roll_back();
+  }
+  return made;
 }
 
 Result<void> SqliteStore::Database::prepare() {
@@ -289,9 +296,17 @@ Result<void> SqliteStore::Database::prepare() {
   also(fill_entry, "UPDATE entries SET state=?4, body=?5 WHERE chain=?1 AND seq=?2 AND hash=?3");
   also(read_range, "SELECT seq, hash, state, header, body FROM entries WHERE chain=?1 AND seq BETWEEN ?2 AND ?3 "
                    "ORDER BY seq, hash LIMIT ?4");
-  also(read_kid, "SELECT c.replica, e.seq, e.hash, e.state, e.header, e.body FROM entries e JOIN chains c ON c.chain=e.chain "
-                 "WHERE substr(e.header, 17)=?1 AND substr(e.header, 17) <> x'00000000000000000000000000000000' "
-                 "ORDER BY c.replica, e.seq, e.hash");
+  if (has_runs_) {
+    also(read_kid, "SELECT c.replica, e.seq, e.hash, e.state, e.header, e.body FROM runs r CROSS JOIN chains c ON c.chain=r.chain "
+                   "CROSS JOIN entries e ON e.chain=r.chain AND e.seq BETWEEN r.first AND ifnull(r.last, 9223372036854775807) "
+                   "WHERE r.kid=?1 AND substr(e.header, 17)=?1 ORDER BY c.replica, e.seq, e.hash");
+    also(open_run_, "INSERT INTO runs VALUES(?1,?2,?3,?4) ON CONFLICT DO NOTHING");
+    also(close_run_, "UPDATE runs SET last=?4 WHERE kid=?1 AND chain=?2 AND first=?3");
+  } else {
+    also(read_kid, "SELECT c.replica, e.seq, e.hash, e.state, e.header, e.body FROM entries e JOIN chains c ON c.chain=e.chain "
+                   "WHERE substr(e.header, 17)=?1 AND substr(e.header, 17) <> x'00000000000000000000000000000000' "
+                   "ORDER BY c.replica, e.seq, e.hash");
+  }
   also(put_small, "INSERT INTO small VALUES(?1,?2,?3) ON CONFLICT DO UPDATE SET value=excluded.value");
   also(drop_small, "DELETE FROM small WHERE part=?1 AND name=?2");
   also(put_kept, "INSERT INTO kept_heads VALUES(?1,?2,?3,?4) ON CONFLICT DO UPDATE SET signature=excluded.signature");
@@ -367,6 +382,7 @@ Result<std::int64_t> SqliteStore::Database::chain(const model::ReplicaId& replic
 
 Result<void> SqliteStore::Database::load() {
   chains.clear();
+  ends.clear();
   newest.clear();
   Statement clinics;
   int code = clinics.prepare(handle, "SELECT value FROM small WHERE part=0");

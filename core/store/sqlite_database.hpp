@@ -9,6 +9,13 @@
 
 namespace limbledger::store {
 
+// Where a chain ends, and the run of entries under one key that goes on there.
+struct ChainEnd {
+  std::uint64_t seq = 0;
+  std::optional<model::KeyId> kid;
+  std::uint64_t first = 0;
+};
+
 class SqliteStore::Database {
  public:
   Database() = default;
@@ -48,13 +55,22 @@ class SqliteStore::Database {
   // Waits until every commit is on the disk.
   [[nodiscard]] Result<void> flush();
 
-  // Reads again what is remembered of the file: clinic, chains, newest heads.
+  // Where a chain ends, before an entry is added to it.
+  [[nodiscard]] Result<void> find_end(std::int64_t chain);
+  // Lists an entry that was added under its key.
+  [[nodiscard]] Result<void> list_under_key(const ledger::Row& row, std::int64_t chain);
+  // Whether every entry is listed under its key; fault entry.store.
+  [[nodiscard]] Result<void> check_runs();
+
+  // Reads again what is remembered of the file: clinic, chains, newest heads. Ends are looked for when they are needed: a file that is
+  // damaged there is opened and read all the same.
   [[nodiscard]] Result<void> load();
   [[nodiscard]] Result<std::vector<ledger::Row>> rows(const model::ReplicaId& replica, std::uint64_t from,
                                                       std::uint64_t to, std::size_t limit);
 
   model::ClinicId clinic;
   std::map<model::ReplicaId, std::int64_t> chains;
+  std::map<std::int64_t, ChainEnd> ends;
   std::map<model::ReplicaId, std::vector<ledger::Head>> newest;
   sqlite3* handle = nullptr;
 
@@ -71,6 +87,8 @@ class SqliteStore::Database {
   [[nodiscard]] bool is_empty();
   [[nodiscard]] Result<void> configure(const SqliteOptions& options);
   [[nodiscard]] Result<void> check_layout(const SqliteOptions& options);
+  [[nodiscard]] Result<void> make_file(const model::ClinicId& of);
+  void bring_up_to_date();
   [[nodiscard]] Result<void> prepare();
   [[nodiscard]] sqlite3_file* log_file();
   [[nodiscard]] Result<void> settle_log();
@@ -79,6 +97,9 @@ class SqliteStore::Database {
   [[nodiscard]] Result<void> commit();
   void roll_back();
 
+  Statement open_run_;
+  Statement close_run_;
+  bool has_runs_ = true;  // false: a file of version 1 that could not be written, with an index in their place
   Statement begin_;
   Statement commit_;
   bool failed_ = false;

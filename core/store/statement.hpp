@@ -33,6 +33,10 @@ class Statement {
     sqlite3_bind_blob64(statement_, at, bytes.empty() ? &none : bytes.data(), bytes.size(), SQLITE_STATIC);
     return *this;
   }
+  Statement& bind_null(int at) {
+    sqlite3_bind_null(statement_, at);
+    return *this;
+  }
   // SQLITE_ROW, or SQLITE_DONE or a failure; the last two reset.
   [[nodiscard]] int step() {
     const int code = sqlite3_step(statement_);

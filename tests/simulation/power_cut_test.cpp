@@ -3,10 +3,13 @@
 #include "core/store/sqlite.hpp"
 #include "tests/simulation/power_cut_vfs.hpp"
 #include "tests/unit/ledger/support.hpp"
+#include "tests/unit/store/support.hpp"
 
 #include <doctest/doctest.h>
 
 #include <cstdlib>
+
+#include <sqlite3.h>
 
 using namespace limbledger;
 using namespace limbledger::ledger::test;
@@ -14,12 +17,17 @@ using limbledger::simulation::PowerCutDisk;
 using limbledger::store::Flush;
 using limbledger::store::SqliteOptions;
 using limbledger::store::SqliteStore;
+using limbledger::store::test::as_version_1;
 
 namespace {
 
 std::uint64_t cut_count() {
   const char* asked = std::getenv("LIMBLEDGER_POWER_CUTS");
   return asked == nullptr ? 60 : std::strtoull(asked, nullptr, 10);
+}
+
+ledger::ObjectKey key_of_exam(const Writer& writer, std::uint8_t number) {
+  return {secret_of(number), ledger::object_of(writer.origin.clinic, ledger::ObjectType::exam, model::RequestId{filled<16>(number)}, 0)};
 }
 
 // One ledger on one disk, through several cuts.
@@ -41,6 +49,9 @@ class Run {
       for (std::uint64_t more = disk_.random() % 3 + 1; more > 0; --more) {
         if (writer_.rows.empty()) {
           writer_.introduce();
+        }
+        if (disk_.random() % 4 == 0) {
+          writer_.key = keys_[disk_.random() % keys_.size()];  // another exam
         }
         writer_.write(std::string(disk_.random() % 900, 'x'));
       }
@@ -119,6 +130,7 @@ class Run {
   bool early_;  // acknowledges before the flush that was put off
   bool yes_after_no_ = false;
   Writer writer_;
+  std::vector<ledger::ObjectKey> keys_{writer_.key, key_of_exam(writer_, 41), key_of_exam(writer_, 42)};
   SqliteOptions options_;
   std::size_t acknowledged_ = 0;
 };
@@ -180,4 +192,37 @@ TEST_CASE("the same cuts lose entries that were acknowledged before the flush th
   const CutOutcome outcome = cut_often(cut_count(), Flush::full, 1, true);
   INFO(outcome.first);
   CHECK(outcome.failures > 0);
+}
+
+TEST_CASE("the power goes while a file of the layout before is brought up to date: it is of one layout or the other, with every entry") {
+  std::size_t cuts = 0;
+  for (bool cut = true; cut; ++cuts) {
+    PowerCutDisk disk(900 + cuts);
+    Writer writer;
+    const std::vector<ledger::ObjectKey> keys{key_of_exam(writer, 41), key_of_exam(writer, 42)};
+    SqliteOptions options;
+    options.clinic = writer.origin.clinic;
+    options.vfs = disk.vfs_name();
+    writer.introduce();
+    for (std::size_t i = 0; i < 60; ++i) {
+      writer.key = keys[i / 7 % keys.size()];
+      writer.write(std::string(i * 9, 'x'));
+    }
+    const ledger::Head head = writer.head();
+    REQUIRE((*SqliteStore::open("ledger", options))->append(writer.rows, {&head, 1}, {}).has_value());
+    sqlite3* raw = nullptr;
+    REQUIRE(sqlite3_open_v2("ledger", &raw, SQLITE_OPEN_READWRITE, disk.vfs_name().c_str()) == SQLITE_OK);
+    REQUIRE(sqlite3_exec(raw, (std::string("PRAGMA locking_mode=EXCLUSIVE;") + as_version_1).c_str(), nullptr, nullptr, nullptr) == SQLITE_OK);
+    REQUIRE(sqlite3_close(raw) == SQLITE_OK);
+    disk.cut_at(cuts);
+    static_cast<void>(SqliteStore::open("ledger", options));
+    cut = disk.is_cut();
+    disk.restart();
+    const auto opened = SqliteStore::open("ledger", options);
+    REQUIRE(opened.has_value());
+    CHECK((*opened)->check_file().has_value());
+    CHECK((*opened)->read(writer.origin.replica, 0, UINT64_MAX, 1000)->size() == writer.rows.size());
+    CHECK((*opened)->read_kid(keys[0].kid())->size() + (*opened)->read_kid(keys[1].kid())->size() == writer.rows.size() - 1);
+  }
+  CHECK(cuts > 10);
 }

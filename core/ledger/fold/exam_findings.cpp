@@ -234,13 +234,22 @@ void ExamFolder::fill_history() {
 }
 
 model::Finding ExamFolder::to_finding(std::size_t entry, model::Standing standing) const {
-  const model::Observation& seen = *observation(entry);
-  const model::Operation& operation = graph_.at(entry).operation();
-  model::Finding finding;
-  finding.finding = finding_id(entry);
-  finding.exam = exam_;
-  finding.item = seen.item;
+  model::Finding finding = as_told(graph_.at(entry), *finding_id(entry), *observation(entry), out_.exam);
   finding.side = side_now_[entry];
+  finding.standing = standing;
+  if (!nodes_[entry].marks.empty()) {
+    finding.marks = nodes_[entry].marks;
+  }
+  return finding;
+}
+
+model::Finding as_told(const Opened& opened, const model::FindingId& id, const model::Observation& seen, const model::Exam& exam) {
+  const model::Operation& operation = opened.operation();
+  model::Finding finding;
+  finding.finding = id;
+  finding.exam = exam.exam;
+  finding.item = seen.item;
+  finding.side = seen.side;
   finding.value = seen.value;
   finding.instrument = seen.instrument;
   finding.position = seen.position;
@@ -250,16 +259,13 @@ model::Finding ExamFolder::to_finding(std::size_t entry, model::Standing standin
   finding.origin = seen.origin ? seen.origin : model::Origin::observed;
   finding.despite = seen.despite;
   finding.remark = seen.remark;
-  const auto* written = body<model::FindingBody>(entry);
+  const auto* written = std::get_if<model::FindingBody>(&opened.body());
   finding.examiner = written != nullptr && written->examiner ? written->examiner : operation.by;
-  finding.examined_at = operation.examined_at ? operation.examined_at : out_.exam.examined_at;
-  finding.entry = graph_.at(entry).entry();
+  finding.examined_at = operation.examined_at ? operation.examined_at : exam.examined_at;
+  finding.entry = opened.entry();
   finding.entered_at = wall_of(operation);
   finding.entered_by = operation.by;
-  finding.standing = standing;
-  if (!nodes_[entry].marks.empty()) {
-    finding.marks = nodes_[entry].marks;
-  }
+  finding.standing = model::Standing::current;
   return finding;
 }
 

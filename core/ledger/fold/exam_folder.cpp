@@ -267,11 +267,16 @@ void ExamFolder::finish() {
   }
   out_.exam.revision = graph_.heads();
   out_.entries = operations_.size();
+  out_.digest = digest_of(operations_);
+}
+
+Hash digest_of(std::span<const Opened> operations) {
   std::vector<Hash> hashes;
-  for (const Opened& opened : operations_) {
+  hashes.reserve(operations.size());
+  for (const Opened& opened : operations) {
     hashes.push_back(opened.hash());
   }
-  out_.digest = cover(std::move(hashes)).digest;
+  return cover(std::move(hashes)).digest;
 }
 
 std::optional<ExamFold> fold_exam(const model::ExamId& exam, std::span<const Opened> operations, const ExaminerKeys& keys,

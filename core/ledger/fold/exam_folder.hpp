@@ -8,6 +8,11 @@ namespace limbledger::ledger {
 // When the device claims that it was written.
 [[nodiscard]] inline model::Instant wall_of(const model::Operation& operation) { return {operation.at.wall_ms.steps}; }
 
+// A finding as its entry tells it, on the side on which it was entered, and current; `exam` gives its id and time.
+[[nodiscard]] model::Finding as_told(const Opened& opened, const model::FindingId& id, const model::Observation& seen, const model::Exam& exam);
+// H over all entries, sorted.
+[[nodiscard]] Hash digest_of(std::span<const Opened> operations);
+
 class ExamFolder {
  public:
   ExamFolder(const model::ExamId& exam, std::span<const Opened> operations, const ExaminerKeys& keys, const model::ClinicId& clinic,

@@ -94,6 +94,7 @@ struct ExamFold {
   std::vector<model::EntryId> consent_heads;
   std::vector<model::PersonId> persons;      // one, or all that unseen moves name
   Hash digest{};                             // of all entries, sorted
+  friend bool operator==(const ExamFold&, const ExamFold&) = default;
 };
 
 struct PersonFold {
@@ -112,6 +113,9 @@ struct PlaceFold {
 // Nothing when the set holds no operation that opens the record.
 [[nodiscard]] std::optional<ExamFold> fold_exam(const model::ExamId& exam, std::span<const Opened> operations, const ExaminerKeys& keys,
                                                 const model::ClinicId& clinic, const KeptApart& kept_apart = {});
+// Takes the last of the operations into the fold of all before it, where that is a new finding whose writer had seen everything and
+// nothing else of the exam hangs on it. False: nothing was changed, and the fold has to be made anew.
+[[nodiscard]] bool grow_exam(ExamFold& fold, std::span<const Opened> operations);
 // What was written without knowledge of what matters to it (a side exchange, a signature, a withdrawal of the exam) and still stands,
 // unless somebody who had seen both signed, added or settled since: then it was looked at.
 [[nodiscard]] std::vector<model::EntryMark> unseen_marks(const ExamFold& fold, std::span<const Opened> operations);

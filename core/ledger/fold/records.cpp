@@ -36,6 +36,15 @@ namespace {
   return fold_exam(id, operations, keys, log.identity().clinic, kept_apart);
 }
 
+// Whether all of its operations could be taken into the fold as it is.
+[[nodiscard]] bool grow(ExamRecord& record) {
+  const std::span<const Opened> all(record.operations);
+  while (record.folded < all.size() && grow_exam(record.fold, all.first(record.folded + 1))) {
+    ++record.folded;
+  }
+  return record.folded > 0 && record.folded == all.size();
+}
+
 // Takes the one away that was not asked for the longest, where there are so many.
 template <class Kept>
 void make_room(Kept& kept, std::size_t max) {
@@ -58,7 +67,7 @@ std::string list_row(const Log& log, const model::ObjectId& object, ObjectType t
 
 Result<const ExamRecord*> Records::exam(const model::ExamId& id) {
   const auto kept = exams_.find(id);
-  if (kept != exams_.end() && kept->second->folded) {
+  if (kept != exams_.end() && grow(*kept->second)) {
     kept->second->used = ++uses_;
     return kept->second.get();
   }
@@ -77,7 +86,7 @@ Result<const ExamRecord*> Records::exam(const model::ExamId& id) {
     return wire::Fault{"exam.unknown", "/exam", "the id of an exam"};
   }
   record->fold = std::move(*fold);
-  record->folded = true;
+  record->folded = record->operations.size();
   if (record->unopened != 0) {
     if (!record->fold.exam.incomplete) {
       record->fold.exam.incomplete.emplace();
@@ -137,7 +146,6 @@ void Records::changed(std::span<const Opened> operations) {
     const model::ObjectId& object = opened.operation().object;
     if (const auto kept = exams_.find(model::ExamId{object.bytes}); kept != exams_.end()) {
       kept->second->operations.push_back(opened);
-      kept->second->folded = false;
     }
     if (!std::holds_alternative<model::ExamBody>(opened.body()) && exams_.find(model::ExamId{object.bytes}) == exams_.end()) {
       ++people_changes_;

@@ -1,5 +1,5 @@
 // What the log says now, kept while the ledger is open: folded exams, persons and places, and the rows of the lists. A
-// record is folded again when an operation about it came; everything is thrown away on locking.
+// record is folded again, or grown by a finding, when an operation about it came; everything is thrown away on locking.
 #pragma once
 
 #include "core/ledger/fold/fold.hpp"
@@ -20,7 +20,7 @@ struct ExamRecord {
   ExamFold fold;
   std::vector<Opened> operations;
   std::size_t unopened = 0;
-  bool folded = false;     // of all of `operations`
+  std::size_t folded = 0;  // so many of `operations`, the first
   std::uint64_t used = 0;  // when it was last asked for, counted
 };
 

@@ -183,4 +183,116 @@ TEST_CASE("taking the other writer's commits in any grouping gives the state of 
   }
 }
 
+namespace {
+
+// Entries as they reach one reader, one by one: how often the fold grew. Whenever it does, it is what a fold of all so far says.
+std::size_t grown_one_by_one(DeviceWriter& any, const model::ExamId& exam, const std::vector<Opened>& operations) {
+  std::size_t grown = 0;
+  std::optional<ExamFold> fold;
+  for (std::size_t count = 1; count <= operations.size(); ++count) {
+    const std::span<const Opened> so_far(operations.data(), count);
+    const auto whole = any.fold_of(exam, so_far);
+    if (fold && grow_exam(*fold, so_far)) {
+      CHECK(*fold == *whole);
+      ++grown;
+    }
+    fold = whole;
+  }
+  return grown;
+}
+
+// What else is in an exam, beside the acts of all: what was done about an alert, and what was written to others.
+const std::vector<Act>& told_of_later_findings() {
+  static const std::vector<Act> all{
+      [](DeviceWriter& w, const model::ExamId& e, unsigned) {
+        w.act(e, "alert_handled", R"({"alert":"alert.septic_adult","side":"left","urgent":true,"action":"called"})", shown(w, e));
+      },
+      [](DeviceWriter& w, const model::ExamId& e, unsigned) {
+        w.act(e, "letter", R"({"letter":")" + finding_of(9600).to_text() + R"(","question":"Broken?","language":"en","page":{"title":"LETTER","who":"Invented","examined":"today","head":[],"sections":[]}})",
+              shown(w, e));
+      },
+  };
+  return all;
+}
+
+}  // namespace
+
+TEST_CASE("an exam grown by a finding is the exam folded anew, whatever two writers did before it and in whatever order it came") {
+  std::vector<Act> all = acts();
+  all.insert(all.end(), told_of_later_findings().begin(), told_of_later_findings().end());
+  std::size_t grown = 0;
+  unsigned exam_number = 70000;
+  for (const Act& first : all) {
+    for (const Act& second : all) {
+      DeviceWriter a(1);
+      DeviceWriter b(2);
+      const model::ExamId exam = exam_of(++exam_number);
+      const Opened opening = a.act(exam, "exam", open_body, {}, {}, false, exam_number);
+      a.act(exam, "finding", flexion(finding_of(9000), 100), {opening.entry()});
+      b.take_from(a);
+      first(a, exam, 1);
+      second(b, exam, 2);
+      acts()[1](a, exam, 3);  // has not seen what the other did
+      a.take_from(b);
+      acts()[1](a, exam, 4);
+      a.act(exam, "finding", flexion(finding_of(9700), 95, "right"), shown(a, exam));
+      std::vector<Opened> order = a.operations(exam);
+      for (std::size_t turns = 0; turns < order.size(); ++turns) {
+        grown += grown_one_by_one(a, exam, order);
+        std::rotate(order.begin(), order.begin() + 1, order.end());
+      }
+      std::sort(order.begin(), order.end(), [](const Opened& one, const Opened& other) { return one.stamp() < other.stamp(); });
+      grown += grown_one_by_one(a, exam, order);
+    }
+  }
+  CHECK(grown > all.size() * all.size());
+}
+
+TEST_CASE("what hangs on a finding that came later makes the fold anew: what was handled, written, signed or set against another") {
+  const auto grows = [](const std::vector<Act>& before, bool seen, unsigned request = 7) {
+    DeviceWriter a(1);
+    const model::ExamId exam = exam_of(80000);
+    const Opened opening = a.act(exam, "exam", open_body, {}, {}, false, 80000);
+    a.act(exam, "finding", flexion(finding_of(9000), 100), {opening.entry()});
+    for (const Act& one : before) {
+      one(a, exam, 1);
+    }
+    auto fold = a.fold(exam);
+    a.act(exam, "finding", flexion(finding_of(9700), 95, "right"), seen ? shown(a, exam) : std::vector<model::EntryId>{opening.entry()}, {}, false, request);
+    const bool grown = grow_exam(*fold, a.operations(exam));
+    CHECK((!grown || *fold == *a.fold(exam)));
+    return grown;
+  };
+  const Act beside_it = [](DeviceWriter& w, const model::ExamId& e, unsigned) {
+    w.act(e, "finding", flexion(finding_of(9800), 60), {w.operations(e).front().entry()}, {}, false, 9);
+  };
+  CHECK(grows({}, true));
+  CHECK(grows({acts()[0], acts()[2], acts()[10]}, true));  // corrected, sides exchanged, planned
+  CHECK_FALSE(grows({}, false));
+  CHECK_FALSE(grows({acts()[4]}, true));  // signed
+  CHECK_FALSE(grows({acts()[7]}, true));  // withdrawn
+  CHECK_FALSE(grows({told_of_later_findings()[0]}, true));
+  CHECK_FALSE(grows({told_of_later_findings()[1]}, true));
+  CHECK_FALSE(grows({beside_it}, true));     // a conflict that nobody has settled
+  CHECK_FALSE(grows({acts()[1]}, true, 10003));  // one request, two contents
+}
+
+TEST_CASE("a finding by a clock behind that of what its writer had seen takes its place in the order of display") {
+  DeviceWriter ahead(1);
+  DeviceWriter behind(2);
+  const model::ExamId exam = exam_of(81000);
+  ahead.act(exam, "exam", open_body, {}, {}, false, 81000);
+  behind.take_from(ahead);
+  ahead.world().pass(72LL * 3600 * 1000);
+  const Opened shown_first = ahead.act(exam, "finding", flexion(finding_of(9000), 100), shown(ahead, exam));
+  const Opened answer = behind.act(exam, "finding", flexion(finding_of(9000), 90), {behind.operations(exam).front().entry()});
+  REQUIRE(answer.stamp() < shown_first.stamp());
+  // As if its writer had seen the other: a device whose clock went back writes so.
+  std::vector<Opened> operations = ahead.operations(exam);
+  auto fold = ahead.fold_of(exam, operations);
+  fold->exam.revision->assign(answer.operation().after.begin(), answer.operation().after.end());
+  operations.push_back(answer);
+  CHECK_FALSE(grow_exam(*fold, operations));
+}
+
 }  // namespace limbledger::ledger::fold_test

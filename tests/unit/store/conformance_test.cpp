@@ -181,6 +181,49 @@ TEST_CASE("rows are found by key id, of every replica, and plain entries under n
   });
 }
 
+TEST_CASE("every entry is found once under its key, whichever keys take turns and on whichever branch of a fork it lies") {
+  on_each([](Opened& store, const auto& again) {
+    std::vector<ledger::ObjectKey> keys;
+    for (std::uint8_t number = 40; number < 44; ++number) {
+      keys.emplace_back(secret_of(number), ledger::object_of(Writer().origin.clinic, ledger::ObjectType::exam, model::RequestId{filled<16>(number)}, 0));
+    }
+    const Writer stem = some_entries(3);
+    put(*store, stem.rows);
+    std::vector<Writer> branches(3, stem);
+    std::vector<Row> written = stem.rows;
+    for (unsigned step = 0; step < 120; ++step) {
+      Writer& branch = branches[step * 7 % 11 % 3];
+      branch.key = keys[step * 3 / 7 % keys.size()];
+      written.push_back(branch.write("step " + std::to_string(step)));
+      put(*store, {written.back()});
+      if (step % 17 == 0) {
+        put(*store, {written[written.size() / 2]});  // what is there already is listed no second time
+        again();
+      }
+    }
+    again();
+    keys.push_back(stem.key);
+    for (const ledger::ObjectKey& key : keys) {
+      std::vector<model::EntryId> wanted;
+      for (const Row& row : written) {
+        if (std::equal(key.kid().bytes.begin(), key.kid().bytes.end(), row.header.begin() + 16)) {
+          wanted.push_back(ledger::entry_id(row.hash));
+        }
+      }
+      std::vector<model::EntryId> found;
+      const auto rows = store->read_kid(key.kid());
+      REQUIRE(rows.has_value());
+      for (const Row& row : *rows) {
+        found.push_back(ledger::entry_id(row.hash));
+      }
+      std::sort(wanted.begin(), wanted.end());
+      std::sort(found.begin(), found.end());
+      CHECK(wanted.size() > 1);
+      CHECK(found == wanted);
+    }
+  });
+}
+
 TEST_CASE("a newer head replaces its leaf, an older one does not come back, and thousandths are kept") {
   on_each([](Opened& store, const auto& again) {
     Writer writer = some_entries(1);

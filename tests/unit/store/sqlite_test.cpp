@@ -5,6 +5,7 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <fstream>
 
 #include <sqlite3.h>
@@ -16,6 +17,7 @@ using namespace limbledger::ledger::test;
 using limbledger::store::Flush;
 using limbledger::store::SqliteOptions;
 using limbledger::store::SqliteStore;
+using limbledger::store::test::as_version_1;
 using limbledger::store::test::Folder;
 
 namespace {
@@ -32,6 +34,19 @@ void run_sql(const std::string& path, const char* sql) {
   REQUIRE(sqlite3_open(path.c_str(), &handle) == SQLITE_OK);
   CHECK(sqlite3_exec(handle, sql, nullptr, nullptr, nullptr) == SQLITE_OK);
   sqlite3_close(handle);
+}
+
+std::int64_t number_of(const std::string& path, const char* sql) {
+  sqlite3* handle = nullptr;
+  REQUIRE(sqlite3_open(path.c_str(), &handle) == SQLITE_OK);
+  std::int64_t number = -1;
+  const auto take = [](void* to, int, char** values, char**) {
+    *static_cast<std::int64_t*>(to) = std::stoll(values[0]);
+    return 0;
+  };
+  CHECK(sqlite3_exec(handle, sql, take, &number, nullptr) == SQLITE_OK);
+  sqlite3_close(handle);
+  return number;
 }
 
 }  // namespace
@@ -64,8 +79,107 @@ TEST_CASE("a file of a newer layout is refused and left as it is") {
   const Folder folder;
   const std::string path = folder.file("ledger");
   CHECK(opening(path, fresh()) == "opened");
-  run_sql(path, "PRAGMA user_version=2");
+  run_sql(path, "PRAGMA user_version=3");
   CHECK(opening(path) == "format.newer");
+}
+
+namespace {
+
+ledger::ObjectKey key_of(std::uint8_t number) {
+  return {secret_of(number), ledger::object_of(Writer().origin.clinic, ledger::ObjectType::exam, model::RequestId{filled<16>(number)}, 0)};
+}
+
+// Entries of two keys in turns, as two exams that are recorded side by side.
+struct TwoKeys {
+  Writer writer;
+  ledger::ObjectKey first_key;
+  TwoKeys() : first_key(writer.key) {
+    writer.introduce();
+    add(writer.key, 5);
+  }
+  void add(const ledger::ObjectKey& key, int count) {
+    writer.key = key;
+    for (int i = 0; i < count; ++i) {
+      writer.write("invented");
+    }
+  }
+  [[nodiscard]] std::size_t under(const ledger::ObjectKey& key) const {
+    return static_cast<std::size_t>(std::count_if(writer.rows.begin(), writer.rows.end(), [&](const ledger::Row& row) {
+      return std::equal(key.kid().bytes.begin(), key.kid().bytes.end(), row.header.begin() + 16);
+    }));
+  }
+  void keep(SqliteStore& store) const {
+    const ledger::Head head = writer.head();
+    REQUIRE(store.append(writer.rows, {&head, 1}, {}).has_value());
+  }
+};
+
+std::size_t read_under(SqliteStore& store, const ledger::ObjectKey& key) { return store.read_kid(key.kid())->size(); }
+
+}  // namespace
+
+TEST_CASE("a file of the layout before is brought up to date when it is opened for writing, and gives what it gave") {
+  const Folder folder;
+  const std::string path = folder.file("ledger");
+  TwoKeys two;
+  const ledger::ObjectKey other = key_of(77);
+  for (int turn = 0; turn < 4; ++turn) {
+    two.add(other, 3);
+    two.add(two.first_key, 2);
+  }
+  two.keep(**SqliteStore::open(path, {.clinic = two.writer.origin.clinic}));
+  run_sql(path, as_version_1);
+  {
+    const auto reader = SqliteStore::open(path, {.read_only = true});
+    REQUIRE(reader.has_value());
+    CHECK(read_under(**reader, two.first_key) == two.under(two.first_key));
+    CHECK(read_under(**reader, other) == two.under(other));
+  }
+  const auto store = SqliteStore::open(path, {});
+  REQUIRE(store.has_value());
+  CHECK((*store)->check_file().has_value());
+  CHECK(read_under(**store, two.first_key) == two.under(two.first_key));
+  CHECK(read_under(**store, other) == two.under(other));
+  two.add(other, 2);
+  two.keep(**store);
+  CHECK(read_under(**store, other) == two.under(other));
+  CHECK((*store)->check_file().has_value());
+}
+
+TEST_CASE("a file of the layout before that has no room for more is read and written on as it was") {
+  const Folder folder;
+  const std::string path = folder.file("ledger");
+  TwoKeys two;
+  two.keep(**SqliteStore::open(path, {.clinic = two.writer.origin.clinic}));
+  run_sql(path, as_version_1);
+  const auto store = SqliteStore::open(path, {.page_count_max = 1});
+  REQUIRE(store.has_value());
+  CHECK(read_under(**store, two.first_key) == two.under(two.first_key));
+  two.add(two.first_key, 1);
+  two.keep(**store);
+  CHECK(read_under(**store, two.first_key) == two.under(two.first_key));
+  CHECK((*store)->check_file().has_value());
+}
+
+TEST_CASE("what goes on under one key is listed once, also after opening again, and an entry left out of the lists is told") {
+  const Folder folder;
+  const std::string path = folder.file("ledger");
+  TwoKeys two;
+  two.keep(**SqliteStore::open(path, {.clinic = two.writer.origin.clinic}));
+  two.add(two.first_key, 3);
+  two.keep(**SqliteStore::open(path, {}));
+  two.add(key_of(77), 1);
+  two.add(two.first_key, 2);
+  two.keep(**SqliteStore::open(path, {}));
+  CHECK(number_of(path, "SELECT count(*) FROM runs") == 3);
+  CHECK(number_of(path, "SELECT count(*) FROM runs WHERE last IS NULL") == 1);
+  {
+    const auto store = SqliteStore::open(path, {});
+    CHECK(read_under(**store, two.first_key) == two.under(two.first_key));
+    CHECK((*store)->check_file().has_value());
+  }
+  run_sql(path, "UPDATE runs SET last=last-1 WHERE last > first");
+  CHECK(code_of((*SqliteStore::open(path, {}))->check_file().error()) == "entry.store");
 }
 
 TEST_CASE("the file says that it is a ledger and flushes every commit") {
@@ -77,7 +191,7 @@ TEST_CASE("the file says that it is a ledger and flushes every commit") {
   file.read(head.data(), 100);
   // Source: sqlite.org/fileformat2.html, database header: offset 68 application id, 60 user version, 18 and 19 write-ahead log.
   CHECK(head.substr(68, 4) == "LIMB");
-  CHECK(head.substr(60, 4) == std::string("\0\0\0\1", 4));
+  CHECK(head.substr(60, 4) == std::string("\0\0\0\2", 4));
   CHECK(head.substr(18, 2) == "\2\2");
 }
 

@@ -1,4 +1,4 @@
-// A folder of its own for a test that needs a disk, gone with all it holds at the end.
+// A folder of its own for a test that needs a disk, gone with all it holds at the end; and the store's layout before this one.
 #pragma once
 
 #include <doctest/doctest.h>
@@ -8,6 +8,11 @@
 #include <string>
 
 namespace limbledger::store::test {
+
+// As the layout before this one had it: an index of all entries in the place of runs.
+constexpr const char* as_version_1 =
+    "DROP TABLE runs; CREATE INDEX entries_kid ON entries(substr(header, 17)) WHERE substr(header, 17) <> x'00000000000000000000000000000000';"
+    "PRAGMA user_version=1";
 
 class Folder {
  public:

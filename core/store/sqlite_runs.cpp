@@ -1,0 +1,89 @@
+// Which entries of the disk store lie under one key: runs, kept where a chain goes from one key to another.
+#include "core/store/layout.hpp"
+#include "core/store/sqlite_database.hpp"
+
+#include <algorithm>
+
+namespace limbledger::store {
+
+using ledger::View;
+
+// All of it or nothing. Where there is no room for it, or the file is damaged, it is read and written on as it was.
+void SqliteStore::Database::bring_up_to_date() {
+  const std::string sql = std::string("BEGIN IMMEDIATE;") + runs_sql + runs_from_index_sql + "PRAGMA user_version=" + std::to_string(layout_version) + ";COMMIT";
+  has_runs_ = run(sql).has_value();
+  if (!has_runs_) {
+    roll_back();
+  }
+}
+
+Result<void> SqliteStore::Database::find_end(std::int64_t chain) {
+  if (!has_runs_ || ends.contains(chain)) {
+    return {};
+  }
+  ChainEnd end;
+  Statement last;
+  int code = last.prepare(handle, "SELECT max(seq) FROM entries WHERE chain=?1");
+  if (code == SQLITE_OK) {
+    code = last.bind(1, chain).step();
+  }
+  if (code != SQLITE_ROW) {
+    return fail(code);
+  }
+  end.seq = static_cast<std::uint64_t>(last.integer(0));
+  Statement run;
+  code = run.prepare(handle, "SELECT kid, first FROM runs WHERE chain=?1 AND last IS NULL AND kid=(SELECT substr(header, 17) FROM entries "
+                             "WHERE chain=?1 AND substr(header, 17) <> zeroblob(16) ORDER BY seq DESC LIMIT 1) ORDER BY first DESC");
+  if (code == SQLITE_OK) {
+    code = run.bind(1, chain).step();
+  }
+  if (code == SQLITE_ROW && run.blob(0).size() == 16) {
+    std::copy_n(run.blob(0).begin(), 16, end.kid.emplace().bytes.begin());
+    end.first = static_cast<std::uint64_t>(run.integer(1));
+  }
+  ends[chain] = end;
+  return code == SQLITE_ROW || code == SQLITE_DONE ? Result<void>() : Result<void>(fail(code));
+}
+
+Result<void> SqliteStore::Database::list_under_key(const ledger::Row& row, std::int64_t chain) {
+  model::KeyId kid;
+  std::copy_n(row.header.begin() + 16, 16, kid.bytes.begin());
+  if (!has_runs_) {
+    return {};
+  }
+  ChainEnd& end = ends.at(chain);
+  const bool goes_on = kid == model::KeyId{} || (end.kid == kid && row.seq >= end.first);
+  const bool at_end = row.seq > end.seq;
+  int code = SQLITE_DONE;
+  if (!goes_on) {
+    if (at_end && end.kid) {
+      code = close_run_.bind(1, View(end.kid->bytes)).bind(2, chain).bind(3, static_cast<std::int64_t>(end.first)).bind(4, static_cast<std::int64_t>(end.seq)).step();
+    }
+    if (code == SQLITE_DONE) {
+      // A branch that comes later lies beside what goes on at the end.
+      const auto at = static_cast<std::int64_t>(row.seq);
+      open_run_.bind(1, View(kid.bytes)).bind(2, chain).bind(3, at);
+      code = (at_end ? open_run_.bind_null(4) : open_run_.bind(4, at)).step();
+    }
+    if (at_end) {
+      end.kid = kid;
+      end.first = row.seq;
+    }
+  }
+  end.seq = std::max(end.seq, row.seq);
+  return code == SQLITE_DONE ? Result<void>() : Result<void>(fail(code));
+}
+
+Result<void> SqliteStore::Database::check_runs() {
+  if (!has_runs_) {
+    return {};
+  }
+  const auto left_out = number("SELECT count(*) FROM entries e WHERE substr(e.header, 17) <> zeroblob(16) AND NOT EXISTS (SELECT 1 FROM runs r "
+                               "WHERE r.kid=substr(e.header, 17) AND r.chain=e.chain AND e.seq BETWEEN r.first AND ifnull(r.last, e.seq))");
+  if (!left_out) {
+    return left_out.error();
+  }
+  return *left_out == 0 ? Result<void>() : Result<void>(wire::Fault("entry.store", "", "every entry listed under its key", std::to_string(*left_out)));
+}
+
+}  // namespace limbledger::store
