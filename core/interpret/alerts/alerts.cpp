@@ -4,6 +4,7 @@
 #include "core/interpret/after/meanwhile.hpp"
 #include "core/interpret/after/told_apart.hpp"
 #include "core/interpret/alerts/circumstances.hpp"
+#include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/body.hpp"
 #include "core/interpret/params.hpp"
 
@@ -152,6 +153,29 @@ void keep_only_true_noes(const View& view, Clue& clue) {
 [[nodiscard]] bool on_the_feet(const model::Item& item) {
   return item.positions && std::all_of(item.positions->begin(), item.positions->end(),
                                        [](const model::Word& position) { return position.text == "standing" || position.text == "walking"; });
+}
+
+// Nobody walks in the first year, or is told not to walk yet: no steps are asked of a baby (the first year is a convention).
+[[nodiscard]] bool not_walking_yet(const View& view) {
+  const auto months = view.age_months_on_exam();
+  if (months && months->high < walks_not_before_months) {
+    return true;
+  }
+  const Findings told = view.at("history.moves_about", Side::midline);
+  return !told.empty() && std::all_of(told.begin(), told.end(), [](const model::Finding* finding) {
+    const auto* how = std::get_if<model::Choice>(&finding->value);
+    return how != nullptr && (how->choice.text == "moves_not_yet" || how->choice.text == "moves_rolls" || how->choice.text == "moves_crawls");
+  });
+}
+
+// At the age of a slip, with the hip behind the complaint not settled, the hip is looked at before anybody walks for us (exam sequence
+// page, section 4: walking is blocked where a slip is suspected).
+[[nodiscard]] bool slip_unsettled(const View& view, const std::vector<JudgedFlag>& flags) {
+  return std::any_of(flags.begin(), flags.end(), [&](const JudgedFlag& flag) {
+    const auto& asked_in = flag.row->asked_in;
+    return flag.row->alert.text == "alert.scfe" && flag.raised.applies == Tri::yes && flag.raised.clue.value == Tri::undetermined &&
+           std::find(asked_in.begin(), asked_in.end(), view.exam().complaint) != asked_in.end() && flag.side && of_interest(view, *flag.side);
+  });
 }
 
 // Nobody is asked for the pulse of a foot that was taken off, or to look under a plaster.
@@ -350,6 +374,10 @@ bool kept_off_the_feet(const View& view, const std::vector<JudgedFlag>& flags, c
   const model::Item* item = view.edition().item(id);
   if (item == nullptr || !on_the_feet(*item)) {
     return false;
+  }
+  // A limp is seen as the child comes in, and is no walking for us.
+  if (not_walking_yet(view) || (id.text != "gait.limp" && slip_unsettled(view, flags))) {
+    return true;
   }
   const auto& plan = view.exam().plan;
   const bool planned = plan && std::any_of(plan->begin(), plan->end(), [](const model::PlanItem& one) {

@@ -39,6 +39,9 @@ Raised hip_slip(const Answers& answers, Side side) {
   if (raised.clue.value == Tri::undetermined && rolls.is_yes()) {
     raised.clue.because.add(rolls.because);
   }
+  if (raised.clue.value == Tri::undetermined && raised.clue.ask.empty() && !lost.because.empty()) {
+    raised.clue.ask = answers.positive("hip.turns_out_in_flexion", side).ask;  // the rotation that was read settles nothing
+  }
   raised.what = lost.is_yes() ? "raised" : (seen.is_yes() ? "seen" : "turned_out");
   if (raised.clue.is_yes() && cannot_walk(answers).is_yes()) {
     raised.urgency = AlertClass::now;
@@ -135,7 +138,13 @@ Raised inflicted_injury(const Answers& answers, Side) {
   };
   const Clue hurt = unasked(either({hurt_at(Side::left), hurt_at(Side::right)}));
   const Clue not_walking = led_by(fact(answers.aged(0, 0)), {answers.chosen("history.moves_about", Side::midline, {"moves_not_yet", "moves_rolls"})});
-  const Clue of_child = either({unasked(answers.yes("history.unexplained_bruises")), every({unasked(not_walking), hurt})});
+  // Page: a break of the femur under 18 months (from memory); a child that crawls or pulls up breaks it seldom by itself, so the film counts.
+  const auto months = answers.view().age_months_on_exam();
+  const bool of_18_months = months && months->high < femur_break_months;
+  const Clue crawls = of_18_months ? answers.chosen("history.moves_about", Side::midline, {"moves_crawls", "moves_cruises"}) : Clue{};
+  const auto thigh_at = [&](Side side) { return film_shows(answers, side, {"shaft_fracture_seen", "hip_fracture_seen"}).clue; };
+  const Clue thigh = crawls.is_yes() ? every({crawls, led_by(Clue{}, {thigh_at(Side::left), thigh_at(Side::right)})}) : Clue{};
+  const Clue of_child = led_by(either({unasked(answers.yes("history.unexplained_bruises")), every({unasked(not_walking), hurt})}), {thigh});
   raised.clue = led_by(young == Tri::no ? fact(Tri::no) : of_child, {told});
   if (!raised.clue.is_yes()) {
     raised.clue.because.clear();

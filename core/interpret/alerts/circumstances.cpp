@@ -285,9 +285,15 @@ Clue severe_pain_on_passive(const Answers& answers, Side side) {
 Clue hip_rotation_lost(const Answers& answers, Side side) {
   return answers.once(Known::hip_rotation_lost, side, [&]() -> Clue {
     const auto lost = [&](const ItemKey& item) {
-      const Clue difference = less_than_other(answers, item, side);
+      Clue difference = less_than_other(answers, item, side);
       Clue little;
-      if (const Reading* here = answers.motion(item, side); here != nullptr && here->high <= rotation_lost_at * 100) {
+      const Reading* here = answers.motion(item, side);
+      if (difference.is_no() && here != nullptr && here->high < rotation_free_from * 100) {
+        Clue both_little;  // compares with nothing: both hips may be ill
+        both_little.open = both_little.because = difference.against;
+        difference = both_little;
+      }
+      if (here != nullptr && here->high <= rotation_lost_at * 100) {
         little.value = Tri::yes;
         little.because = FindingTrail::of(answers.view().trails().findings, here->findings);
       }
@@ -295,7 +301,7 @@ Clue hip_rotation_lost(const Answers& answers, Side side) {
     };
     const Clue seated = lost("hip.internal_rotation_passive_seated");
     const Clue supine = lost("hip.internal_rotation_passive_supine");
-    if (seated.value == Tri::undetermined && supine.value != Tri::undetermined) {
+    if (seated.value == Tri::undetermined && (supine.value != Tri::undetermined || (seated.because.empty() && !supine.because.empty()))) {
       return supine;
     }
     return led_by(seated, {supine});

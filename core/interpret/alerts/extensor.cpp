@@ -8,23 +8,37 @@ namespace limbledger::interpret {
 using model::Side;
 using model::WhyNot;
 
-// Not lifting the straight leg after an injury is enough, until pain or effusion is shown to be the cause.
+// Not lifting the straight leg after an injury is enough, until pain or effusion is shown to be the cause. Two more are our own rule, after
+// the page's "gap" and its word of ill kidneys and steroids (EXT_MECH): a leg not lifted beside a gap needs no injury, as such a cord gives
+// way by itself; and a gap that is felt waits for nobody to lift the leg, where pain or a doubtful lift settles nothing.
 Raised extensor_rupture(const Answers& answers, Side side) {
   const Clue raise = answers.positive("knee.straight_leg_raise_active", side);
   const Clue fails = led_by(raise, {answers.stopped("knee.straight_leg_raise_active", side, {WhyNot::unable})});
-  const Clue gap = either({answers.yes("knee.quadriceps_gap", side), answers.yes("knee.patellar_tendon_gap", side),
-                           answers.chosen("knee.look_patella_height", side, {"high", "low"})});
+  const Clue felt = either({answers.yes("knee.quadriceps_gap", side), answers.yes("knee.patellar_tendon_gap", side)});
+  const Clue gap = either({felt, answers.chosen("knee.look_patella_height", side, {"high", "low"})});
+  const Clue hurt = circumstance(injured(answers));
+  const bool lift_unsettled = fails.value == Tri::undetermined && raise.ask.empty();
+  const bool by_itself = fails.is_yes() && !hurt.is_yes();
   Raised raised;
-  raised.clue = every({circumstance(injured(answers)), fails});
-  if (gap.is_yes() && !raised.clue.is_no()) {
+  if (lift_unsettled && felt.is_yes()) {
+    raised.clue = led_by(felt, {hurt});
+    raised.what = "gap_felt";
+  } else {
+    raised.clue = every({by_itself ? either({hurt, gap}) : hurt, fails});
+    raised.what = gap.is_yes() ? (by_itself ? "gap_alone" : "gap") : "raised";
+  }
+  if (raised.clue.is_no() && raise.is_no() && felt.is_yes()) {
+    raised.clue = left_open(raised.clue, felt);  // part of a cord still lifts
+  } else if (gap.is_yes() && !raised.clue.is_no()) {
     raised.clue.because.add(gap.because);
   }
-  raised.what = gap.is_yes() ? "gap" : "raised";
   return raised;
 }
 
-// One sign is enough after a kick to the heel cord or an injury. The squeeze is asked for; one that moves the foot less settles
-// nothing. Walking and a heel rise are no answer: they do not leave a tear out.
+// One sign is enough after a kick to the heel cord, a sudden pain or an injury; a squeeze that moves nothing is enough by itself
+// (MAFFULLI1998: 93 in 100 whole cords move), unless the ankle is fused or the trouble is known to be old. A sign without such a start is
+// never a no. The squeeze is asked for; one that moves the foot less settles nothing. Walking and a heel rise are no answer: they do not
+// leave a tear out.
 Raised achilles_rupture(const Answers& answers, Side side) {
   const Clue squeeze = answers.hear_as("ankle.calf_squeeze", side, [](const model::Finding& finding) -> Said {
     const auto* grade = std::get_if<model::Grade>(&finding.value);
@@ -36,8 +50,18 @@ Raised achilles_rupture(const Answers& answers, Side side) {
   const Clue sign = led_by(squeeze, {answers.positive("ankle.matles", side), answers.yes("ankle.achilles_gap", side)});
   const Clue kick = answers.yes("history.kick_to_heel_cord", side);
   const Clue hurt = circumstance(hurt_lately(answers));
+  const Clue onset = answers.chosen("history.onset", Side::midline, {"onset_sudden"});
+  // A medicine that weakens the cord (page) stands for the start beside the squeeze. None of these points to a heel by itself.
+  const Clue medicine = squeeze.is_yes() ? led_by(answers.yes("history.quinolones"), {answers.yes("history.steroids")}) : Clue{};
+  const Clue sudden = circumstance(led_by(onset, {answers.yes("history.pain_severe_sudden"), medicine}));
+  const bool lone = squeeze.is_yes() && !answers.count_at_least("history.weeks_since_onset", lately_weeks + 1).is_yes() && !injured(answers).is_no() &&
+                    !answers.yes("body.ankle_fused", side).is_yes();
   Raised raised;
-  raised.clue = every({hurt.is_yes() ? hurt : either({kick, hurt}), sign});
+  raised.clue = led_by(every({hurt.is_yes() ? hurt : led_by(either({kick, hurt}), {sudden}), sign}), {lone ? squeeze : Clue{}});
+  if (raised.clue.is_no() && sign.is_yes()) {
+    raised.clue = left_open(raised.clue, sign);
+    raised.clue.ask = onset.ask;
+  }
   if (kick.is_yes()) {
     raised.clue.because.add(kick.because);
   }

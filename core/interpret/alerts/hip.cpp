@@ -27,6 +27,18 @@ namespace {
                 {turned("hip.internal_rotation_passive_supine"), turned("hip.external_rotation_passive_seated"), turned("hip.log_roll")});
 }
 
+// A leg that is out of shape, or whose pelvis may be broken, is looked at and not rolled (exam sequence page, section 4).
+[[nodiscard]] Clue roll_or_look(const Answers& answers, Side side, const Clue& roll) {
+  const bool left_alone = roll.value == Tri::undetermined && !roll.ask.empty() &&
+                          (answers.any_yes({"knee.look_deformity", "leg.look_deformity"}, side).is_yes() || broken_pelvis(answers, side).clue.is_yes());
+  if (!left_alone) {
+    return roll;
+  }
+  Clue look;
+  look.ask = answers.chosen("hip.leg_attitude", side, {"attitude_short_turned_out"}).ask;
+  return look;
+}
+
 // Anything about the hip itself that speaks for a break. The roll is asked for; a roll that does not hurt answers nothing while
 // another of these is there.
 [[nodiscard]] Clue hip_sign(const Answers& answers, Side side, const Clue& seen) {
@@ -35,7 +47,7 @@ namespace {
                                 {answers.chosen("hip.leg_attitude", side, {"attitude_short_turned_out", "attitude_turned_out"})});
   const Clue site = answers.chosen("history.pain_site", side,
                                    {"site_groin", "site_outer_hip", "site_thigh_front", "site_thigh_outer", "site_thigh_back"});
-  return led_by(answers.positive("hip.log_roll", side),
+  return led_by(roll_or_look(answers, side, answers.positive("hip.log_roll", side)),
                 {hurts_when_turned(answers, side), turns_out, site, seen, answers.positive(lift, side),
                  answers.stopped(lift, side, {model::WhyNot::pain, model::WhyNot::unable}), answers.positive("hip.heel_push", side),
                  answers.positive("hip.percussion_patellopubic", side)});
@@ -45,7 +57,7 @@ namespace {
 // hurts is told of many bruises and counts for nothing here.
 [[nodiscard]] Clue strong_hip_sign(const Answers& answers, Side side) {
   constexpr ItemKey lift = "hip.straight_leg_lift";
-  return led_by(answers.positive("hip.log_roll", side),
+  return led_by(roll_or_look(answers, side, answers.positive("hip.log_roll", side)),
                 {hurts_when_turned(answers, side), answers.positive("hip.heel_push", side), answers.positive("hip.percussion_patellopubic", side),
                  answers.stopped(lift, side, {model::WhyNot::pain, model::WhyNot::unable}),
                  answers.chosen("hip.leg_attitude", side, {"attitude_short_turned_out", "attitude_turned_out"})});
@@ -57,10 +69,12 @@ namespace {
   return complaint == "acute_knee" || complaint == "chronic_knee";
 }
 
-// Beside a sore knee not walking asks for the hip, and one painless roll does not settle it; elsewhere not walking is a sign itself.
+// Beside a sore knee not walking asks for the hip, and one painless roll does not settle it; elsewhere not walking is a sign itself, and so
+// it is where the roll was asked for and not let: the page has no gate for a knee.
 [[nodiscard]] Clue sign_or_not_walking(const Answers& answers, Side side, const Clue& sign) {
   const Clue walks_not = cannot_walk(answers);
-  if (complains_of_the_knee(answers)) {
+  const bool hip_not_shown = sign.value == Tri::undetermined && sign.ask.empty() && !sign.open.empty();
+  if (complains_of_the_knee(answers) && !hip_not_shown) {
     return walks_not.is_yes() && sign.is_no() ? answers.positive("hip.percussion_patellopubic", side) : sign;
   }
   return either({sign, walks_not.value == Tri::undetermined ? answers.yes("history.walking_lost") : walks_not});
@@ -76,7 +90,10 @@ Raised hip_fracture_old(const Answers& answers, Side side) {
   const Clue walks_not = cannot_walk(answers);
   // A fall these days needs no date; it is named among the grounds.
   const Clue fall = answers.yes("history.fall_recent");
-  const Clue why = led_by(either({circumstance(hurt_lately(answers)), circumstance(walks_not)}), {fall});
+  // "Sudden pain" by itself (page); one that is not severe as well needs a hip that hurts when it is moved (our own rule).
+  const Clue onset = answers.chosen("history.onset", Side::midline, {"onset_sudden"});
+  const Clue sudden = led_by(answers.yes("history.pain_severe_sudden"), {onset.is_yes() && strong_hip_sign(answers, side).is_yes() ? onset : Clue{}});
+  const Clue why = led_by(either({circumstance(hurt_lately(answers)), circumstance(walks_not)}), {fall, circumstance(sudden)});
   const Clue frail = answers.yes("history.frail");
   const bool weak = frail.is_yes() || (answers.yes("history.memory_poor").is_yes() && walks_not.is_yes());
   Raised raised;
@@ -117,12 +134,27 @@ Raised hip_fracture_old(const Answers& answers, Side side) {
   return raised;
 }
 
-// Held bent and turned in or out after an injury, or by a replaced hip, which needs none. One that went back by itself is the same day.
+Clue broken_under_hip_wound(const Answers& answers, Side side) {
+  const Clue wound = answers.chosen("hip.look_skin", side, {"hip_wound"});
+  if (!wound.is_yes()) {
+    return Clue{};
+  }
+  const Clue broken = led_by(answers.any_yes({"leg.thigh_shaft_tender", "leg.look_deformity"}, side),
+                             {answers.chosen("hip.leg_attitude", side, {"attitude_short_turned_out"}), film_shows(answers, side, {"shaft_fracture_seen", "hip_fracture_seen"}).clue});
+  return broken.is_yes() ? every({circumstance(hurt_lately(answers)), wound, broken}) : Clue{};
+}
+
+// Held bent and turned in or out after an injury, or by a replaced hip, which needs none; short and turned out by a replaced one that hurts
+// suddenly or does not carry (page: "painful prosthetic hip held so"). One that went back by itself is the same day.
 Raised dislocated_hip(const Answers& answers, Side side) {
   const Clue replaced = unasked(answers.yes("body.hip_replaced", side));
   const Clue held = answers.chosen("hip.leg_attitude", side, {"attitude_bent_turned_in", "attitude_bent_turned_out"});
   const Clue hurt = circumstance(hurt_lately(answers));
-  const Clue out_now = every({replaced.is_yes() ? replaced : hurt, held});
+  const Clue bent = every({replaced.is_yes() ? replaced : hurt, held});
+  const Clue short_out = answers.chosen("hip.leg_attitude", side, {"attitude_short_turned_out"});
+  const Clue fails = either({answers.yes("history.pain_severe_sudden"), led_by(cannot_walk(answers), {hurt_lately(answers), answers.yes("history.fall_recent")})});
+  const bool short_of_metal = replaced.is_yes() && short_out.is_yes();
+  const Clue out_now = short_of_metal ? led_by(every({replaced, short_out, fails}), {bent}) : bent;
   const bool of_hip = part_complained_of(answers) == "hip";
   const Clue went_back = of_hip ? unasked(answers.yes("history.joint_put_back", side)) : Clue{};
   Raised raised;
@@ -138,14 +170,14 @@ Raised dislocated_hip(const Answers& answers, Side side) {
       raised.clue = left_open(raised.clue, never_in.clue);
     }
   }
-  if (raised.clue.value == Tri::undetermined && !held.is_yes()) {
+  if (raised.clue.value == Tri::undetermined && !held.is_yes() && !short_of_metal) {
     raised.clue.because.clear();
   }
   if (out_now.is_yes() || !raised.clue.is_yes()) {
     raised.urgency = AlertClass::now;
     raised.interrupts = true;
   }
-  raised.what = out_now.is_yes() ? (replaced.is_yes() ? "replaced" : "raised") : (went_back.is_yes() ? "went_back" : "raised");
+  raised.what = out_now.is_yes() ? (bent.is_yes() ? (replaced.is_yes() ? "replaced" : "raised") : "replaced_short") : (went_back.is_yes() ? "went_back" : "raised");
   return raised;
 }
 

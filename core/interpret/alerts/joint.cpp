@@ -42,7 +42,9 @@ void make_now_if_ill(const Answers& answers, Raised& raised) {
   const Clue hot_skin = answers.chosen("hip.look_skin", side, {"hip_hot_red"});
   const Clue sore = led_by(severe.value == Tri::undetermined && roll.is_no() ? roll : severe,
                            {answers.chosen("hip.leg_attitude", side, {"attitude_bent_turned_out"}), hot_skin});
-  const Clue general = either({fever(answers), answers.yes("history.unwell"), unasked(lowered), unasked(cannot_walk(answers)), unasked(hot_skin)});
+  // Fever is not required (page): a hip that lets nobody move it, and hurts when rolled or does not turn in, is sore and stiff enough.
+  const Clue stiff = sore.is_yes() ? led_by(roll, {hip_rotation_lost(answers, side)}) : fact(Tri::no);
+  const Clue general = either({fever(answers), answers.yes("history.unwell"), unasked(lowered), unasked(cannot_walk(answers)), unasked(hot_skin), stiff});
   // Nobody sees it hot: that it lets nobody move it stands for heat and lost motion, with a high fever today, whatever the weeks.
   const Clue high_fever = answers.warm_at_least(fever_child_tenths);
   const Clue lately = sore.is_yes() && high_fever.is_yes() ? led_by(high_fever, {of_short_history(answers)}) : of_short_history(answers);
@@ -275,7 +277,10 @@ Raised infected_bone(const Answers& answers, Side side) {
 Raised bleeding_joint(const Answers& answers, Side side) {
   const Clue thin = either({answers.yes("history.blood_thinners"), answers.yes("history.bleeding_disorder")});
   Raised raised;
-  raised.clue = every({answers.chosen("history.swelling_onset", side, {"within_2h", "within_24h"}), thin});
+  const Clue onset = answers.chosen("history.swelling_onset", side, {"within_2h", "within_24h"});
+  // Full after a hurt of these days, and nobody can say how soon: unknown is not slow (our own rule).
+  const Clue full = onset.value == Tri::undetermined && onset.ask.empty() && thin.is_yes() ? answers.graded("knee.effusion_stroke", side, {"3+"}) : Clue{};
+  raised.clue = led_by(every({onset, thin}), {full.is_yes() ? every({circumstance(hurt_lately(answers)), full, thin}) : Clue{}});
   if (raised.clue.value == Tri::undetermined && thin.is_yes() && !swollen(answers, side).is_yes()) {
     raised.clue.because.clear();
   }

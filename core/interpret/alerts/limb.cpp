@@ -186,7 +186,9 @@ Raised open_fracture(const Answers& answers, Side side) {
   const Clue deep = answers.chosen("skin.deep_wound", side, {"wound_puncture", "wound_bite", "wound_sting_or_snake", "wound_body_left"});
   const Clue out_of_shape = foot_deformed(answers, side);
   const Clue below = every({out_of_shape, led_by(near.value == Tri::undetermined && skin_open.is_no() ? skin_open : near, {skin_open, deep})});
-  const Clue wound_and_break = broken_under_wound(answers, side, led_by(unasked(skin_open), {deep}));
+  // A blister or a crack of the heel is broken skin too: that no wound lies near a break is the direct answer, and outranks it.
+  const Clue near_skin = answers.yes("skin.wound_over_bone", side).is_no() ? Clue{} : unasked(skin_open);
+  const Clue wound_and_break = led_by(broken_under_wound(answers, side, led_by(near_skin, {deep})), {broken_under_hip_wound(answers, side)});
   const Clue tented = answers.yes("ankle.skin_tented", side);
   Raised raised;
   // Bone that is seen says by itself what wound and break say together, but for an old ulcer's.

@@ -16,6 +16,7 @@ inline constexpr std::array<ChildSigns, 6> child_signs{{{0, 50, 60, 150, 160}, {
                                                         {5, 24, 29, 120, 130}, {7, 24, 27, 110, 120}, {11, 22, 25, 105, 115}}};
 
 inline constexpr std::int64_t child_under = 16;             // CONVENTION: below it the hip is looked at in every knee
+inline constexpr std::int64_t femur_break_months = 18;      // red flags page, inflicted injury: from memory
 inline constexpr std::int64_t infant_joint_months = 3;      // red flags page, joint of a child: infant age from memory
 inline constexpr std::int64_t fever_tenths = 380;           // red flags page, bone infection: taught value
 inline constexpr std::int64_t fever_child_tenths = 385;     // LIMP_RCHT
@@ -32,6 +33,7 @@ inline constexpr std::int64_t slip_from = 6, slip_to = 18;  // SCFE_GB2022: the 
 inline constexpr std::int64_t perthes_from = 4, perthes_to = 10;    // RCH_LIMP
 inline constexpr std::int64_t flexion_restricted = 1100;    // CONVENTION: less does not rise from a low seat
 inline constexpr std::int64_t rotation_lost_at = 100;       // CONVENTION: inward rotation of 10 degrees or less counts as lost
+inline constexpr std::int64_t rotation_free_from = 200;     // CONVENTION: less than 20 degrees on both sides is no proof that neither lost any
 inline constexpr std::int64_t severe_pain = 7;              // CONVENTION, of 10
 inline constexpr std::int64_t stiffness_minutes = 30;       // ALTMAN1986: longer is not wear
 inline constexpr std::int64_t wells_likely = 2;             // WELLS2003, NICE_NG158
@@ -58,6 +60,7 @@ inline constexpr std::int64_t ultrasound_to_months = 5;     // RACGP_DDH: ultras
 inline constexpr std::int64_t lump_over_mm = 50;            // NICE_NG12, SCOT_SARCOMA: more than 5 cm
 inline constexpr std::int64_t limp_unseen_days = 7;         // LIMP_RCHT: longer and never looked at
 inline constexpr std::int64_t tells_of_pain_from = 3;       // CONVENTION: younger, nobody tells what exceeds a hurt
+inline constexpr std::int64_t walks_not_before_months = 12;  // CONVENTION: younger, nobody is asked for steps
 inline constexpr std::int64_t walks_from = 2;                // CONVENTION: younger, being carried says nothing
 inline constexpr std::int64_t bladder_left_ml = 200;        // CES_GIRFT: what stays behind after voiding; less does not exclude
 inline constexpr std::int64_t calf_fuller_mm = 20;          // CONVENTION: a calf this much thicker opens the question of a clot

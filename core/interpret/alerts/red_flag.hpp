@@ -43,6 +43,8 @@ struct RedFlag {
 
 // By file: hip.cpp, limb.cpp, joint.cpp, extensor.cpp, child.cpp, body.cpp, foot.cpp, skin.cpp, flow.cpp, stress.cpp, seen.cpp.
 [[nodiscard]] Raised open_fracture(const Answers& answers, model::Side side);
+// A wound of hip or thigh, whose page has it apart from those of knee and foot, over a break after an injury; nothing is asked.
+[[nodiscard]] Clue broken_under_hip_wound(const Answers& answers, model::Side side);
 [[nodiscard]] Raised dislocated_kneecap(const Answers& answers, model::Side side);
 [[nodiscard]] Raised dislocated_knee(const Answers& answers, model::Side side);
 [[nodiscard]] Raised compartment(const Answers& answers, model::Side side);

@@ -5,6 +5,7 @@
 #include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/alerts/red_flag.hpp"
 
+#include <algorithm>
 #include <array>
 
 namespace limbledger::interpret {
@@ -50,7 +51,8 @@ Raised bleeding_now(const Answers& answers, Side side) {
   return only_where_found(raised);
 }
 
-// Bent, twisted or stepped since an injury, with whole skin too; or a break that a film shows. Of a limb that was taken off the part that
+// Bent, twisted or stepped since an injury, with whole skin too; or a break that a film shows; or bone of thigh or shin that is tender in a
+// leg that does not carry: no rule of a film speaks for the shaft (page, section 1: what suspects a break; the class is our own). Of a limb that was taken off the part that
 // is left is out of shape, wherever on it that was recorded.
 Raised broken_bone(const Answers& answers, Side side) {
   const Clue stump = led_by(foot_taken_off(answers, side).is_yes() ? answers.any_yes({"ankle.look_deformity", "foot.look_deformity"}, side) : Clue{},
@@ -68,22 +70,27 @@ Raised broken_bone(const Answers& answers, Side side) {
       raised.opens.push_back(one.concern);
     }
   }
-  raised.clue = led_by(bent, {seen});
+  const Clue shaft = bone_tender_at_shaft(answers, side);
+  const Clue carries_not = shaft.is_yes() ? every({circumstance(hurt_lately(answers)), shaft, cannot_walk(answers)}) : Clue{};
+  raised.clue = led_by(bent, {seen, carries_not});
   raised.clue.because.add(seen.is_yes() ? seen.because : FindingTrail{});
   const Clue gone = bent.is_yes() && !seen.is_yes() ? foot_taken_off(answers, side) : Clue{};
   raised.clue.because.add(gone.is_yes() ? gone.because : FindingTrail{});
-  raised.what = seen.is_yes() ? "seen" : (gone.is_yes() ? "stump" : "raised");
-  if (of_no_side && !bent.is_yes()) {
+  raised.what = seen.is_yes() ? "seen" : (gone.is_yes() ? "stump" : (bent.is_yes() || !carries_not.is_yes() ? "raised" : "carries_not"));
+  if (of_no_side && !bent.is_yes() && !carries_not.is_yes()) {
     raised.of_no_side = true;
     raised.what = "seen_no_side";
   }
-  if (bent.is_yes() && raised.opens.empty()) {
+  const bool shaft_open = std::find(raised.opens.begin(), raised.opens.end(), "concern.shaft_fracture") != raised.opens.end();
+  if ((bent.is_yes() && raised.opens.empty()) || (carries_not.is_yes() && !shaft_open)) {
     raised.opens.push_back("concern.shaft_fracture");
   }
   return only_where_found(raised);
 }
 
-// Looked at and asked after only, never sprung (LEE2007, SCOTT2013); a film alone leaves time.
+// Looked at and asked after only, never sprung (LEE2007, SCOTT2013); a film alone leaves time. Pain or a tender ring after an injury bleeds
+// within where there are signs of shock; after a crash a tender ring, or a painful one that is not stood on, is broken until a film shows
+// otherwise (LEE2007: by how it happened and by pain; the classes are our own).
 Raised broken_pelvis(const Answers& answers, Side) {
   const Clue hurt = circumstance(hurt_lately(answers));
   const Clue signs = led_by(answers.yes("pelvis.injury_deformity"), {answers.yes("pelvis.perineum_bruise"), answers.yes("pelvis.blood_at_meatus")});
@@ -93,10 +100,17 @@ Raised broken_pelvis(const Answers& answers, Side) {
   const Clue looks = led_by(every({hurt, signs}), {shape, every({signs, shock})});
   const auto film = [&](Side side) { return answers.chosen("history.film_result", side, {"pelvic_fracture_seen"}); };
   const Clue seen = comes_after_treatment(answers) ? Clue{} : led_by(film(Side::midline), {film(Side::left), film(Side::right)});
+  const Clue ring = answers.any_yes({"pelvis.ring_tender_light"}, Side::midline);
+  const Clue pain = answers.any_yes({"pelvis.injury_pain"}, Side::midline);
+  const Clue sore = led_by(ring, {pain});
+  const Clue bleeds = sore.is_yes() ? every({hurt, sore, body_fails(answers)}) : Clue{};
+  const Clue crash = sore.is_yes() ? answers.chosen("history.mechanism", Side::midline, {"vehicle"}) : Clue{};
+  const Clue tender = crash.is_yes() ? every({hurt, crash, led_by(ring, {every({pain, cannot_stand(answers)})})}) : Clue{};
   Raised raised;
-  raised.clue = led_by(looks, {seen});
-  raised.urgency = looks.is_yes() ? AlertClass::now : AlertClass::same_day;
-  raised.what = looks.is_yes() ? "raised" : "seen";
+  raised.clue = led_by(looks, {bleeds, tender, seen});
+  const bool at_once = looks.is_yes() || bleeds.is_yes();
+  raised.urgency = at_once ? AlertClass::now : AlertClass::same_day;
+  raised.what = looks.is_yes() ? "raised" : (bleeds.is_yes() ? "shock" : (seen.is_yes() ? "seen" : "tender"));
   return only_where_found(raised);
 }
 

@@ -136,11 +136,12 @@ std::optional<Step> next_step(const View& view, const std::vector<JudgedFlag>& f
   if (planned || over) {
     return std::nullopt;
   }
+  const model::ItemId steps_now{"gait.steps_now"};  // where none are asked for, no gait is watched for us either
   std::size_t tried = 0;
   for (const Candidate& candidate : candidates_of(view, flags, rules)) {
     const model::Item& item = *candidate.item;
     const bool barred = was_tried(view, candidate) || view.bodies().not_applicable(item, candidate.side) != nullptr || withheld(item, candidate.side, concerns, flags) ||
-                        (provokes(item) && limb_in_alarm(flags, candidate.side)) || (seconds_left && item.seconds.steps > *seconds_left);
+                        kept_off_the_feet(view, flags, item.region.text == "gait" ? steps_now : item.item) || (provokes(item) && limb_in_alarm(flags, candidate.side)) || (seconds_left && item.seconds.steps > *seconds_left);
     if (barred) {
       continue;
     }

@@ -84,6 +84,8 @@ std::vector<Side> injured_knees(const View& view) {
   const bool sided = complaint && *complaint != Side::midline;
   const std::string& why = view.exam().complaint.text;
   const bool of_knee = why == "acute_knee" || why == "chronic_knee";
+  const model::Sequence* sequence = view.edition().sequence(view.exam().complaint);
+  const bool below_knee = sequence != nullptr && sequence->part && (sequence->part->text == "ankle" || sequence->part->text == "foot" || sequence->part->text == "leg");
   bool any_input = view.exam().complaint.text == "acute_knee" || view.exam().injured_on.has_value();
   for (const model::Finding* finding : view.findings()) {
     any_input = any_input || std::find(tender_items.begin(), tender_items.end(), finding->item.text) != tender_items.end() ||
@@ -95,7 +97,11 @@ std::vector<Side> injured_knees(const View& view) {
   for (const Side side : {Side::left, Side::right}) {
     const bool tender = std::any_of(tender_items.begin(), tender_items.end(), [&](std::string_view item) { return view.says_yes(item, side); });
     const auto& all = view.findings();
-    const bool examined = std::any_of(all.begin(), all.end(), [&](const auto* f) { return f->side == side && f->item.text.starts_with("knee."); });
+    // What the danger of a compartment asks (knee.stretch_pain_calf) is no knee examined, nor is a knee moved and found well above a hurt ankle.
+    const bool examined = std::any_of(all.begin(), all.end(), [&](const auto* f) {
+      const bool of_rule = std::find(tender_items.begin(), tender_items.end(), f->item.text) != tender_items.end();
+      return f->side == side && (of_rule || (!below_knee && f->item.text.starts_with("knee.") && !f->item.text.starts_with("knee.stretch_pain")));
+    });
     // Only a complaint of the knee says by itself which joint was hurt.
     if (tender || (sided ? *complaint == side && (of_knee || examined) : examined)) {
       sides.push_back(side);

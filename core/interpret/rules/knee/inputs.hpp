@@ -17,7 +17,8 @@ struct KneeHeard : InjuryHeard {
 [[nodiscard]] KneeHeard hear_knee(const View& view, model::Side side);
 
 // Which knees were injured: the side of the complaint, and any side with tender bone. Without a side, every knee examined; where the
-// complaint is not the knee (a free visit), the side of the complaint only if its knee was examined.
+// complaint is not the knee (a free visit), the side of the complaint only if its knee was examined: below the knee, only if bone was felt
+// for that a rule asks after.
 [[nodiscard]] std::vector<model::Side> injured_knees(const View& view);
 
 }  // namespace limbledger::interpret
