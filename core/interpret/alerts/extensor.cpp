@@ -15,7 +15,7 @@ Raised extensor_rupture(const Answers& answers, Side side) {
   const Clue gap = either({answers.yes("knee.quadriceps_gap", side), answers.yes("knee.patellar_tendon_gap", side),
                            answers.chosen("knee.look_patella_height", side, {"high", "low"})});
   Raised raised;
-  raised.clue = every({circumstance(injured(answers)), fails});
+  raised.clue = every({circumstance(hurt_as_told(answers)), fails});
   if (gap.is_yes() && !raised.clue.is_no()) {
     raised.clue.because.add(gap.because);
   }

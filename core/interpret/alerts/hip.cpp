@@ -121,8 +121,7 @@ Raised hip_fracture_old(const Answers& answers, Side side) {
 Raised dislocated_hip(const Answers& answers, Side side) {
   const Clue replaced = unasked(answers.yes("body.hip_replaced", side));
   const Clue held = answers.chosen("hip.leg_attitude", side, {"attitude_bent_turned_in", "attitude_bent_turned_out"});
-  const Clue hurt = circumstance(hurt_lately(answers));
-  const Clue out_now = every({replaced.is_yes() ? replaced : hurt, held});
+  const Clue out_now = every({replaced.is_yes() ? replaced : hurt_beside(answers, held), held});
   const bool of_hip = part_complained_of(answers) == "hip";
   const Clue went_back = of_hip ? unasked(answers.yes("history.joint_put_back", side)) : Clue{};
   Raised raised;
