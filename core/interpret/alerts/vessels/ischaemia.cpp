@@ -139,7 +139,8 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   const Clue wide = answers.any_yes({"knee.popliteal_swelling_beats", "vessel.pulse_popliteal_broad"}, side);
   const Clue plaster = answers.chosen("body.cast", side, {"cast_hip", "cast_thigh", "cast_knee", "cast_shin", "cast_ankle", "cast_foot"});
   const Clue happened = hurt_anew(answers) ? hurt_as_told(answers) : every({hurt_lately(answers), of_short_history(answers)});
-  const Clue numb = no_flow_below.is_yes() || unlooked || poor.is_yes() ? newly_numb(answers, side) : Clue{};
+  const bool poor_of_now = poor.is_yes() && !over_two_weeks(answers).is_yes();
+  const Clue numb = no_flow_below.is_yes() || unlooked || poor_of_now ? newly_numb(answers, side) : Clue{};
   const Clue acute = felt_both.is_yes() ? Clue{} : led_by(Clue{}, {fails, numb, plaster, wide, happened});
   // Said not to have come suddenly, and nothing of today beside it: a foot that lacks blood for long, until a symptom says otherwise. What is
   // answered there is when it began, which the page asks for first (under two weeks).
