@@ -91,6 +91,14 @@ Raised cauda_equina(const Answers& answers, Side) {
     raised.clue.ask.add(answers.count_at_least("history.weeks_since_onset", short_history_weeks + 1).ask);
     raised.clue.ask.add(answers.yes("history.weakness_getting_worse").ask);
   }
+  // The weeks may be those of the back: pain down both legs is no no until somebody said that neither leg is weak or gets weaker.
+  const bool told_strong = answers.yes("history.both_legs_weak").is_no() && answers.yes("history.weakness_getting_worse").is_no();
+  if (const Clue legs = answers.yes("history.leg_pain_both"); raised.clue.is_no() && legs.is_yes() && root_pain.is_yes() && !told_strong) {
+    raised.clue = left_open(raised.clue, legs);
+    raised.clue.because.add(legs.because);
+    raised.clue.ask.add(answers.yes("history.both_legs_weak").ask);
+    raised.clue.ask.add(answers.yes("history.weakness_getting_worse").ask);
+  }
   // Weakness of both legs without any pain is not on the page as a sign alone; what would make it one is asked.
   const bool told = changed.is_yes() || numb_roots.is_yes() || (weak.is_yes() && !root_pain.is_yes());
   if (raised.clue.value == Tri::undetermined && !back.is_yes() && !told) {
@@ -194,8 +202,9 @@ Raised tumour(const Answers& answers, Side) {
 }
 
 // Shock, sepsis or lungs that fail need no sign at a limb (clinical safety, C2, names sepsis by itself; limits of body_fails). Two of the
-// signs, one with a fever, cold or a hot red foot, or a person whom only voice or pain wakes; of one alone the others are asked after (our
-// own rule). Where an infection or a clot is raised, it has the line.
+// signs, one with a fever, cold or a hot foot, or a person whom only voice or pain wakes; of one alone the others are asked after (our own
+// rule). Breaths and oxygen are one sign, of the lungs, and two with breath that is short: old lungs, and thin air, have both for years.
+// Where an infection or a clot is raised, it has the line.
 Raised very_ill(const Answers& answers, Side) {
   Raised raised;
   if (!body_fails(answers).is_yes()) {
@@ -209,10 +218,14 @@ Raised very_ill(const Answers& answers, Side) {
   const Clue pressure = pressure_low(answers);
   const Clue pulse = pulse_fails(answers);
   const Clue heat = led_by(answers.warm_at_least(fever_tenths), {answers.colder_than(temperature_low_tenths), answers.yes("history.fever")});
-  int signs = 0;
-  Clue found;
-  for (const Clue* one : {&pressure, &mind, &breath, &oxygen, &pulse}) {
+  const Clue short_of_breath = answers.yes("history.breathless");
+  const bool lungs_fail = breath.is_yes() && oxygen.is_yes() && short_of_breath.is_yes();
+  int signs = lungs_fail ? 2 : (breath.is_yes() || oxygen.is_yes() ? 1 : 0);
+  for (const Clue* one : {&pressure, &mind, &pulse}) {
     signs += one->is_yes() ? 1 : 0;
+  }
+  Clue found;
+  for (const Clue* one : {&pressure, &mind, &breath, &oxygen, &pulse, &short_of_breath}) {
     found.because.add(one->is_yes() ? one->because : FindingTrail{});
     found.ask.add(one->ask);
   }

@@ -235,7 +235,11 @@ Raised dislocated_knee(const Answers& answers, Side side) {
   // A joint put back is the knee where the knee is complained of, unless the kneecap is what went out.
   const bool of_kneecap = kneecap_out || answers.yes("history.patella_dislocated", side).is_yes();
   const Clue put_back = part_complained_of(answers) == "knee" && !of_kneecap ? unasked(answers.yes("history.joint_put_back", side)) : Clue{};
-  const Clue went_back = every({hurt, led_by(answers.yes("history.knee_dislocated", side), {put_back})});
+  // Told to have been out it was hurt, whatever else was said of an injury; of a known day, or an old trouble, it is of then.
+  const Clue was_out = led_by(answers.yes("history.knee_dislocated", side), {put_back});
+  const bool by_itself = was_out.is_yes() && hurt_lately(answers).is_no() && !answers.view().exam().injured_on &&
+                         !answers.count_at_least("history.weeks_since_onset", lately_weeks + 1).is_yes();
+  const Clue went_back = every({by_itself ? fact(Tri::yes) : hurt_beside(answers, was_out), was_out});
   const Clue lax = every({hurt, two_structures_loose(answers, side)});
   const Clue marked = either({answers.yes("knee.bruising", side), answers.chosen("knee.look_swelling_spread", side, {"whole_knee", "whole_limb"}),
                               answers.graded("knee.effusion_stroke", side, {"2+", "3+"})});
@@ -335,11 +339,16 @@ Raised compartment(const Answers& answers, Side side) {
   const Clue calf = answers.yes("knee.stretch_pain_calf", side);
   const Clue back = answers.yes("leg.stretch_pain_back", side);
   const Clue behind = led_by(calf.value == Tri::undetermined && back.value != Tri::undetermined ? back : calf, {calf, back});
-  const Clue stretch = led_by(behind, {answers.any_yes({"leg.stretch_pain_front", "leg.stretch_pain_outer", "leg.stretch_pain_deep"}, side)});
+  // A stretch that was not let for pain is one that hurts.
+  const auto not_let = [&](const ItemKey& item) { return answers.stopped(item, side, {model::WhyNot::pain}); };
+  const Clue let_none = led_by(Clue{}, {not_let("knee.stretch_pain_calf"), not_let("leg.stretch_pain_back"), not_let("leg.stretch_pain_front"),
+                                        not_let("leg.stretch_pain_outer"), not_let("leg.stretch_pain_deep")});
+  const Clue stretch = led_by(behind, {let_none, answers.any_yes({"leg.stretch_pain_front", "leg.stretch_pain_outer", "leg.stretch_pain_deep"}, side)});
   // Where either pain would raise it, a group of muscles that nobody stretched is open: one stretch of four is no answer.
-  const Clue stretched = either({behind, answers.yes("leg.stretch_pain_front", side), answers.yes("leg.stretch_pain_outer", side), answers.yes("leg.stretch_pain_deep", side)});
+  const Clue stretched = let_none.is_yes() ? stretch : either({behind, answers.yes("leg.stretch_pain_front", side), answers.yes("leg.stretch_pain_outer", side), answers.yes("leg.stretch_pain_deep", side)});
   const Clue risk = compartment_in_danger(answers, side);
-  const Clue hidden = cannot_tell_of_pain(answers, side);
+  const Clue hidden = led_by(cannot_tell_of_pain(answers, side),
+                             {answers.stopped("history.pain_out_of_proportion", side, {model::WhyNot::cannot_answer, model::WhyNot::not_reliable})});
   Raised raised;
   raised.urgency = AlertClass::now;
   raised.interrupts = true;

@@ -83,10 +83,12 @@ Raised leg_clot(const Answers& answers, Side side) {
   const Clue chest = led_by(answers.yes("history.breathless"), {fast, breathes_badly(answers), body_fails(answers)});
   const Clue wells = entry.is_no() ? Clue{} : wells_clue(answers, side, fuller);
   const Clue bears = bare_no(pregnant(answers));
+  // Swollen as a whole and blue: the veins are closed so far that the leg itself is in danger; no score is waited for (our own rule).
+  const Clue blue = whole_leg_swollen(answers, side).is_yes() ? answers.chosen("vessel.foot_colour", side, {"colour_blue", "colour_dusky"}) : Clue{};
   const Clue tested = answers.chosen("general.lab_d_dimer", Side::midline, {"lab_positive"});
   const bool negative = answers.chosen("general.lab_d_dimer", Side::midline, {"lab_negative"}).is_yes();
   Raised raised;
-  raised.clue = every({entry, either({suspects, wells, bears, chest})});
+  raised.clue = every({entry, led_by(either({suspects, wells, bears, chest}), {blue})});
   if (raised.clue.value == Tri::undetermined && !entry.is_yes()) {
     raised.clue.because.clear();
     raised.clue.ask = entry.ask;

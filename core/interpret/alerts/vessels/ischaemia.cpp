@@ -138,7 +138,9 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   // today, whatever the weeks of the complaint and an old pain at rest say (our own rule). Both pulses of the foot felt end that.
   const Clue wide = answers.any_yes({"knee.popliteal_swelling_beats", "vessel.pulse_popliteal_broad"}, side);
   const Clue plaster = answers.chosen("body.cast", side, {"cast_hip", "cast_thigh", "cast_knee", "cast_shin", "cast_ankle", "cast_foot"});
-  const Clue happened = hurt_anew(answers) ? hurt_as_told(answers) : every({hurt_lately(answers), of_short_history(answers)});
+  const View& view = answers.view();
+  const bool told_undated = complains_of_something_recent(view) && !view.exam().injured_on && hurt_as_told(answers).is_yes();
+  const Clue happened = told_undated ? hurt_as_told(answers) : every({hurt_lately(answers), of_short_history(answers)});
   const bool poor_of_now = poor.is_yes() && !over_two_weeks(answers).is_yes();
   const Clue numb = no_flow_below.is_yes() || unlooked || poor_of_now ? newly_numb(answers, side) : Clue{};
   const Clue acute = felt_both.is_yes() ? Clue{} : led_by(Clue{}, {fails, numb, plaster, wide, happened});
@@ -175,7 +177,6 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   name_lost_pulse(raised, dorsal, tibial);
   if (const std::string_view grade = raised.clue.is_yes() ? ischaemia_grade(answers, side) : ""; !grade.empty()) {
     raised.what = grade;  // the pulse that was not felt stands among the grounds
-    const View& view = answers.view();
     for (const std::string_view item : {"ankle.movement", "nerve.sensation_loss_level", "nerve.foot_drop", "nerve.power_ankle_dorsiflexion",
                                         "nerve.power_ankle_plantarflexion", "vessel.doppler_arterial_audible", "vessel.doppler_venous_audible"}) {
       raised.clue.because.add(FindingTrail::of(view.trails().findings, view.at(item, side)));

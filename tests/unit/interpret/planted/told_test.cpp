@@ -96,6 +96,14 @@ TEST_CASE("planted: out of shape beside an old trouble, and nobody said whether 
   }
 }
 
+// Section 3: "may have reduced itself". That a joint told to have been out was hurt is our own reading.
+TEST_CASE("planted: a knee told to have been out of joint was hurt, though nobody fell and nothing struck it") {
+  const std::string out = "history.mechanism no_injury; history.fall_or_blow no; history.knee_dislocated left yes; vessel.pulse_dorsalis_pedis left 1";
+  CHECK(is_now(visit("acute_knee", 1985, out), "knee_disloc_vasc"));
+  CHECK_FALSE(raised(visit("chronic_knee", 1985, out + "; history.weeks_since_onset 400"), "knee_disloc_vasc"));
+  CHECK_FALSE(raised(visit("acute_knee", 1985, "history.mechanism no_injury; history.knee_dislocated left no; vessel.pulse_dorsalis_pedis left 1"), "knee_disloc_vasc"));
+}
+
 // Two ligaments loose beside weeks of trouble: with both pulses full there was time (our own rule, as for a day over two weeks past).
 TEST_CASE("planted: ligaments loose in a knee of long standing that was hurt again are now unless both pulses are full") {
   const std::string loose = "history.mechanism twist; history.weeks_since_onset 20; knee.lachman left 2; knee.valgus_30 left 2; gait.steps_now 4";
@@ -134,6 +142,11 @@ TEST_CASE("planted: both legs that fail by examination are now with pain of the 
   CHECK_FALSE(raised(narrow, "ces"));
   CHECK(asks(narrow, "ces", "history.weakness_getting_worse"));
   CHECK(flag(narrow, "ces") != "asked_no");
+  // Pain down both legs, and the weeks are those of the back: whether the legs are weak or get weaker is asked.
+  const std::string old_back = "history.back_pain yes; history.leg_pain_both yes; history.weeks_since_onset 300; history.saddle_numbness no; history.bladder_bowel_change no";
+  CHECK(asks(visit("back_leg", 1976, old_back), "ces", "history.weakness_getting_worse"));
+  CHECK(flag(visit("back_leg", 1976, old_back), "ces") != "asked_no");
+  CHECK_FALSE(question(visit("back_leg", 1976, old_back + "; history.both_legs_weak no; history.weakness_getting_worse no"), "ces"));
   // No pain told: what would make it one is asked.
   CHECK(asks(visit("back_leg", 1980, "nerve.power_knee_extension both 2"), "ces", "history.saddle_numbness"));
   // The ordinary neighbours.

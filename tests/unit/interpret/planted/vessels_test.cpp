@@ -19,6 +19,10 @@ TEST_CASE("planted: a blue or dusky foot with poor pulses that fails or is numb 
     }
   }
   CHECK(is_now(visit("calf_pain", 1955, "history.weeks_since_onset 0; vessel.foot_colour left colour_blue; ankle.movement left no"), "ali"));
+  // Both pulses lost since a twist that nobody dated: the weeks are not those of the foot.
+  for (const char* weeks : {"history.weeks_since_onset 3", "history.pain_over_2_weeks yes", "history.weeks_since_onset 60"}) {
+    CHECK(is_now(visit("ankle_injury", 1995, std::string("history.mechanism twist; vessel.pulse_dorsalis_pedis left 0; vessel.pulse_posterior_tibial left 0; ") + weeks), "ali"));
+  }
   // The ordinary neighbours: blue by itself; weak pulses by themselves; a numb foot of diabetes of years; one pulse missing beside a full one.
   for (const char* ordinary : {"vessel.foot_colour both colour_blue", "vessel.foot_colour left colour_dusky; vessel.pulse_dorsalis_pedis left 2; vessel.pulse_posterior_tibial left 2",
                                "vessel.pulse_dorsalis_pedis left 0; vessel.pulse_posterior_tibial left 1",
@@ -101,6 +105,26 @@ TEST_CASE("planted: pain on stretch under a plaster of the leg calls, and a leg 
   CHECK(flag(visit("after_operation", 1996, painless + "leg.tense_compartment left no"), "acs") == "asked_no");
 }
 
+// Section 4: pain on passive stretch; "undetermined when the patient cannot report". That a stretch not let for pain hurts is our own reading.
+TEST_CASE("planted: a stretch that is not let for pain hurts, and who cannot say how much it hurts cannot tell of pain") {
+  const std::string crush = "history.injury_severe_or_crush yes; leg.tense_compartment left yes; ";
+  for (const char* item : {"knee.stretch_pain_calf", "leg.stretch_pain_back", "leg.stretch_pain_front", "leg.stretch_pain_outer", "leg.stretch_pain_deep"}) {
+    CAPTURE(item);
+    CHECK(is_now(visit("calf_pain", 1996, crush + "history.pain_out_of_proportion left unsure; " + item + " left pain"), "acs"));
+    CHECK_FALSE(raised(visit("calf_pain", 1996, crush + "history.pain_out_of_proportion left unsure; " + item + " left declined"), "acs"));
+    // Not at risk: quiet, as a stretch that hurts is (C3).
+    CHECK_FALSE(raised(visit("calf_pain", 1996, std::string("history.injury_severe_or_crush no; history.pain_out_of_proportion left no; ") + item + " left pain"), "acs"));
+  }
+  Bench untold = visit("calf_pain", 1996, crush + "knee.stretch_pain_calf left declined; history.pain_out_of_proportion left declined");
+  CHECK_FALSE(raised(untold, "acs"));
+  for (model::Finding& one : *untold.exam.findings) {
+    if (one.item.text == "history.pain_out_of_proportion") {
+      one.value = model::NotDone{model::WhyNot::cannot_answer, std::nullopt};
+    }
+  }
+  CHECK(line_of(untold, "acs") == "untold");
+}
+
 // WELLS2003: two points are scanned; C3: "not explained by a recorded injury". NICE_NG51: pulse by age and in pregnancy.
 TEST_CASE("planted: a tender vein with another point is a clot to be looked for after an injury too; alone it is explained by one") {
   const auto hurt = [](const std::string& story) {
@@ -119,6 +143,10 @@ TEST_CASE("planted: a tender vein with another point is a clot to be looked for 
   }
   CHECK_FALSE(raised(hurt("history.leg_paralysed_or_plaster left no; history.immobile_or_surgery_recent no; history.clot_before no"), "dvt"));
   CHECK_FALSE(raised(hurt("body.cast right cast_shin"), "dvt"));
+  // Swollen as a whole and blue: no score is waited for (our own rule).
+  CHECK(raised(visit("swollen_legs", 1966, "vessel.whole_leg_swollen left yes; vessel.foot_colour left colour_blue"), "dvt"));
+  CHECK_FALSE(raised(visit("swollen_legs", 1966, "vessel.whole_leg_swollen left yes; vessel.foot_colour left colour_as_expected"), "dvt"));
+  CHECK_FALSE(raised(visit("swollen_legs", 1966, "vessel.whole_leg_swollen left no; leg.calf_swelling left no; vessel.foot_colour left colour_blue"), "dvt"));
 }
 
 TEST_CASE("planted: a pulse beside a swollen calf speaks for the lung by the age, and in pregnancy from 130") {
@@ -160,6 +188,8 @@ TEST_CASE("planted: shock, sepsis or a lung that fails without any sign at the l
   const Bench looked_at = visit("chronic_knee", 1960, "general.oxygen_saturation 90; general.temperature 367; history.fever no; general.pulse_rate 80; general.respiratory_rate 16; general.consciousness mind_alert;"
                                                       "general.blood_pressure_systolic 124");
   CHECK(flag(looked_at, "very_ill") == "no flag");
+  // Old lungs: breaths and oxygen are of one organ, and no breath that is short is told of.
+  CHECK_FALSE(raised(visit("chronic_knee", 1955, "history.weeks_since_onset 200; general.respiratory_rate 26; general.oxygen_saturation 90; general.pulse_rate 96; history.fever no"), "very_ill"));
   // A child's own figures.
   CHECK_FALSE(alert(visit("limping_child", 2023, "general.temperature 390; general.pulse_rate 136; general.respiratory_rate 36"), "very_ill"));
   CHECK(flag(visit("chronic_knee", 1960, "general.temperature 394; general.pulse_rate 104"), "very_ill") == "no flag");
