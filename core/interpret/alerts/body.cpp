@@ -3,11 +3,29 @@
 #include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/alerts/red_flag.hpp"
 
+#include <algorithm>
+#include <array>
+
 namespace limbledger::interpret {
 
 using model::Side;
 
 namespace {
+
+constexpr std::array<ItemKey, 7> groups_of_leg{"nerve.power_hip_flexion", "nerve.power_hip_extension", "nerve.power_knee_extension", "nerve.power_knee_flexion",
+                                               "nerve.power_ankle_dorsiflexion", "nerve.power_ankle_plantarflexion", "nerve.power_great_toe_extension"};
+constexpr std::array<ItemKey, 5> roots_of_leg{"nerve.touch_l2", "nerve.touch_l3", "nerve.touch_l4", "nerve.touch_l5", "nerve.touch_s1"};
+constexpr std::array<ItemKey, 2> signs_of_cord{"nerve.plantar_response", "nerve.clonus_ankle"};
+
+// Of most people nothing of it was examined.
+template <std::size_t Size>
+[[nodiscard]] bool any_examined(const Answers& answers, const std::array<ItemKey, Size>& items) {
+  const View& view = answers.view();
+  return std::any_of(items.begin(), items.end(), [&](const ItemKey& item) {
+    const model::Item* known = view.edition().item_of(item);
+    return known != nullptr && !view.of(*known).empty();
+  });
+}
 
 // Examined on this leg, whatever was told: power that does not hold against the hand in any group. A leg weak for long says nothing of now.
 [[nodiscard]] Clue leg_weak(const Answers& answers, Side side) {
@@ -15,8 +33,7 @@ namespace {
     return {};
   }
   Clue weak = unasked(answers.yes("nerve.foot_drop", side));
-  for (const ItemKey group : std::initializer_list<ItemKey>{"nerve.power_hip_flexion", "nerve.power_hip_extension", "nerve.power_knee_extension", "nerve.power_knee_flexion",
-                                                            "nerve.power_ankle_dorsiflexion", "nerve.power_ankle_plantarflexion", "nerve.power_great_toe_extension"}) {
+  for (const ItemKey& group : groups_of_leg) {
     weak = led_by(weak, {answers.graded(group, side, {"0", "1", "2", "3"})});
   }
   return weak;
@@ -25,7 +42,7 @@ namespace {
 // Touch lost over a root, tried against the rest of the skin.
 [[nodiscard]] Clue root_numb(const Answers& answers, Side side) {
   Clue numb;
-  for (const ItemKey root : std::initializer_list<ItemKey>{"nerve.touch_l2", "nerve.touch_l3", "nerve.touch_l4", "nerve.touch_l5", "nerve.touch_s1"}) {
+  for (const ItemKey& root : roots_of_leg) {
     numb = led_by(numb, {answers.chosen(root, side, {"felt_less", "not_felt"})});
   }
   return numb;
@@ -70,9 +87,9 @@ Raised cauda_equina(const Answers& answers, Side) {
                                         answers.yes("history.cancer_known"), saddle, drop});
   // Weak on both legs by examination is new until it is known to be old: a leg paralysed for long. Signs of the cord likewise (the page's
   // summary of urgency). Numbness of roots alone is asked since when, as narrow canals of old people have it for years.
-  const Clue weak_legs = on_both(answers, &leg_weak);
-  const Clue cord = on_both(answers, &cord_sign);
-  const Clue numb_roots = on_both(answers, &root_numb);
+  const Clue weak_legs = any_examined(answers, groups_of_leg) ? on_both(answers, &leg_weak) : Clue{};
+  const Clue cord = any_examined(answers, signs_of_cord) ? on_both(answers, &cord_sign) : Clue{};
+  const Clue numb_roots = any_examined(answers, roots_of_leg) ? on_both(answers, &root_numb) : Clue{};
   const Clue weak = led_by(either({answers.yes("history.both_legs_weak"), answers.yes("history.weakness_getting_worse")}), {weak_legs, cord});
   const Clue told_more = every({root_pain, either({weak, answers.yes("history.sexual_function_change")})});
   const Clue numb_lately = numb_roots.is_yes() ? every({numb_roots, root_pain, of_short_history(answers)}) : Clue{};
@@ -93,7 +110,7 @@ Raised cauda_equina(const Answers& answers, Side) {
   }
   // The weeks may be those of the back: pain down both legs is no no until somebody said that neither leg is weak or gets weaker.
   const bool told_strong = answers.yes("history.both_legs_weak").is_no() && answers.yes("history.weakness_getting_worse").is_no();
-  if (const Clue legs = answers.yes("history.leg_pain_both"); raised.clue.is_no() && legs.is_yes() && root_pain.is_yes() && !told_strong) {
+  if (const Clue legs = answers.yes("history.leg_pain_both"); !raised.clue.is_yes() && legs.is_yes() && root_pain.is_yes() && !told_strong) {
     raised.clue = left_open(raised.clue, legs);
     raised.clue.because.add(legs.because);
     raised.clue.ask.add(answers.yes("history.both_legs_weak").ask);
@@ -218,8 +235,8 @@ Raised very_ill(const Answers& answers, Side) {
   const Clue pressure = pressure_low(answers);
   const Clue pulse = pulse_fails(answers);
   const Clue heat = led_by(answers.warm_at_least(fever_tenths), {answers.colder_than(temperature_low_tenths), answers.yes("history.fever")});
-  const Clue short_of_breath = answers.yes("history.breathless");
-  const bool lungs_fail = breath.is_yes() && oxygen.is_yes() && short_of_breath.is_yes();
+  const Clue short_of_breath = breath.is_yes() && oxygen.is_yes() ? answers.yes("history.breathless") : Clue{};
+  const bool lungs_fail = short_of_breath.is_yes();
   int signs = lungs_fail ? 2 : (breath.is_yes() || oxygen.is_yes() ? 1 : 0);
   for (const Clue* one : {&pressure, &mind, &pulse}) {
     signs += one->is_yes() ? 1 : 0;

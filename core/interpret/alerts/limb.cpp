@@ -97,24 +97,22 @@ namespace {
 
 // An open break needs a break that is seen, or an injury these weeks. Nobody recorded one, and an ulcer or the weeks say that it is old: the
 // wound is no open break until the injury was asked after (our own rule). Without any of that the wound counts as open.
-[[nodiscard]] Clue freshly_broken(const Answers& answers, Side side) {
-  const Clue seen = film_shows(answers, side, {"shaft_fracture_seen", "knee_fracture_seen", "ankle_fracture_seen", "foot_fracture_seen"}).clue;
-  const Clue shape = led_by(Clue{}, {foot_deformed(answers, side), answers.yes("knee.look_deformity", side)});
-  const Clue hurt = hurt_beside(answers, fact(Tri::yes));
+[[nodiscard]] Clue freshly_broken(const Answers& answers, Side side, const Clue& wound) {
+  if (!wound.is_yes()) {
+    return fact(not_(tri(hurt_lately(answers).is_no())));
+  }
+  const Clue hurt = hurt_beside(answers, wound);
   if (hurt.is_no()) {
     return fact(Tri::no);
   }
-  if (hurt.is_yes() || seen.is_yes() || shape.is_yes()) {
-    return fact(Tri::yes);
-  }
   const bool old = answers.count_at_least("history.weeks_since_onset", lately_weeks + 1).is_yes() || answers.yes("skin.ulcer", side).is_yes() ||
                    answers.yes("history.foot_ulcer_over_2_weeks", side).is_yes();
-  if (!old) {
-    return fact(Tri::yes);
+  if (!old || hurt.is_yes()) {
+    return old ? hurt : fact(Tri::yes);
   }
-  Clue open;
-  open.ask = hurt.ask;
-  return open;
+  const Clue seen = film_shows(answers, side, {"shaft_fracture_seen", "knee_fracture_seen", "ankle_fracture_seen", "foot_fracture_seen"}).clue;
+  const Clue broken = led_by(Clue{}, {seen, foot_deformed(answers, side), answers.yes("knee.look_deformity", side)});
+  return broken.is_yes() ? circumstance(broken) : hurt;
 }
 
 // A wound below the knee beside bone that is tender, a break on a film, or a leg that does not carry, after an injury. Whole skin is asked
@@ -148,7 +146,8 @@ Raised open_fracture(const Answers& answers, Side side) {
   if (!wound.is_yes()) {
     at_knee.because.clear();  // tender bone alone points to no wound
   }
-  const Clue near = every({answers.yes("skin.wound_over_bone", side), freshly_broken(answers, side)});
+  const Clue over_bone = answers.yes("skin.wound_over_bone", side);
+  const Clue near = every({over_bone, freshly_broken(answers, side, over_bone)});
   const Clue skin_open = answers.no("skin.intact", side);
   const Clue deep = answers.chosen("skin.deep_wound", side, {"wound_puncture", "wound_bite", "wound_sting_or_snake", "wound_body_left"});
   const Clue out_of_shape = foot_deformed(answers, side);
@@ -157,7 +156,8 @@ Raised open_fracture(const Answers& answers, Side side) {
   const Clue tented = answers.yes("ankle.skin_tented", side);
   Raised raised;
   // Bone that is seen says by itself what wound and break say together, but for an old ulcer's.
-  const Clue bone = every({answers.yes("skin.bone_visible", side), freshly_broken(answers, side)});
+  const Clue visible = answers.yes("skin.bone_visible", side);
+  const Clue bone = every({visible, freshly_broken(answers, side, visible)});
   if (out_of_shape.is_yes()) {
     const Clue lower = led_by(either({below, tented}), {bone, near, wound_and_break});
     raised.clue = wound.is_yes() ? either({at_knee, lower}) : lower;
@@ -289,6 +289,19 @@ Clue compartment_in_danger(const Answers& answers, Side side) {
 
 namespace {
 
+// A stretch that was not let for pain is one that hurts.
+[[nodiscard]] Clue stretch_not_let(const Answers& answers, Side side) {
+  const View& view = answers.view();
+  Clue out;
+  for (const ItemKey item : std::initializer_list<ItemKey>{"knee.stretch_pain_calf", "leg.stretch_pain_back", "leg.stretch_pain_front", "leg.stretch_pain_outer", "leg.stretch_pain_deep"}) {
+    const model::Item* known = view.edition().item_of(item);
+    if (known != nullptr && !view.of(*known).empty()) {
+      out = led_by(out, {answers.stopped(item, side, {model::WhyNot::pain})});
+    }
+  }
+  return out;
+}
+
 // Answered, and to be asked once more.
 [[nodiscard]] AskTrail again(const Answers& answers, const ItemKey& item, Side side) {
   const View& view = answers.view();
@@ -339,10 +352,7 @@ Raised compartment(const Answers& answers, Side side) {
   const Clue calf = answers.yes("knee.stretch_pain_calf", side);
   const Clue back = answers.yes("leg.stretch_pain_back", side);
   const Clue behind = led_by(calf.value == Tri::undetermined && back.value != Tri::undetermined ? back : calf, {calf, back});
-  // A stretch that was not let for pain is one that hurts.
-  const auto not_let = [&](const ItemKey& item) { return answers.stopped(item, side, {model::WhyNot::pain}); };
-  const Clue let_none = led_by(Clue{}, {not_let("knee.stretch_pain_calf"), not_let("leg.stretch_pain_back"), not_let("leg.stretch_pain_front"),
-                                        not_let("leg.stretch_pain_outer"), not_let("leg.stretch_pain_deep")});
+  const Clue let_none = stretch_not_let(answers, side);
   const Clue stretch = led_by(behind, {let_none, answers.any_yes({"leg.stretch_pain_front", "leg.stretch_pain_outer", "leg.stretch_pain_deep"}, side)});
   // Where either pain would raise it, a group of muscles that nobody stretched is open: one stretch of four is no answer.
   const Clue stretched = let_none.is_yes() ? stretch : either({behind, answers.yes("leg.stretch_pain_front", side), answers.yes("leg.stretch_pain_outer", side), answers.yes("leg.stretch_pain_deep", side)});

@@ -61,8 +61,8 @@ Clue injured(const Answers& answers) {
 }
 
 bool hurt_anew(const Answers& answers) {
-  return complains_of_something_recent(answers.view()) && injured_within(answers.view(), lately_weeks * days_a_week) == Tri::undetermined &&
-         told_of_injury(answers).is_yes() && of_old_trouble(answers).is_yes();
+  return complains_of_something_recent(answers.view()) && of_old_trouble(answers).is_yes() &&
+         injured_within(answers.view(), lately_weeks * days_a_week) == Tri::undetermined && told_of_injury(answers).is_yes();
 }
 
 Clue hurt_as_told(const Answers& answers) { return hurt_anew(answers) ? told_of_injury(answers) : injured(answers); }
