@@ -143,11 +143,14 @@ template <class Reads>
 
 namespace {
 
-// Only who feels it knows of it. Of a leg, and of the back.
+// Only who feels it knows of it. Of a leg; and of the back and the body.
 constexpr std::array<ItemKey, 9> pains_of_leg{"history.pain_out_of_proportion", "knee.stretch_pain_calf", "leg.stretch_pain_back", "leg.stretch_pain_front",
                                               "leg.stretch_pain_outer", "leg.stretch_pain_deep", "history.rest_pain_foot", "history.rest_pain_over_2_weeks",
                                               "history.exertional_groin_pain"};
-constexpr std::array<ItemKey, 3> pains_of_back{"history.back_pain", "history.pain_below_knee", "history.leg_pain_both"};
+constexpr std::array<ItemKey, 7> felt_of_body{"history.back_pain", "history.pain_below_knee", "history.leg_pain_both", "history.both_legs_weak",
+                                               "history.weakness_getting_worse", "history.breathless", "history.cold_pale_sudden"};
+// What a person says of themselves alone, and not through a child (clinical safety, C17 and S06), and what nobody knows below a cord that is cut.
+constexpr std::array<ItemKey, 3> private_matters{"history.saddle_numbness", "history.bladder_bowel_change", "history.sexual_function_change"};
 
 template <std::size_t Size>
 [[nodiscard]] bool is_among(const ItemKey& item, const std::array<ItemKey, Size>& items) {
@@ -156,11 +159,15 @@ template <std::size_t Size>
 
 // The no of who cannot tell of pain is none.
 [[nodiscard]] Clue unless_untold(const Answers& answers, const ItemKey& item, Side side, Clue clue) {
-  const bool of_leg = clue.is_no() && is_among(item, pains_of_leg);
-  if (!of_leg && !(clue.is_no() && is_among(item, pains_of_back))) {
+  if (!clue.is_no()) {
     return clue;
   }
-  const Clue hidden = of_leg ? cannot_tell_of_pain(answers, side) : cannot_speak_for_pain(answers);
+  const bool of_leg = is_among(item, pains_of_leg);
+  const bool of_private = is_among(item, private_matters);
+  if (!of_leg && !of_private && !is_among(item, felt_of_body)) {
+    return clue;
+  }
+  const Clue hidden = of_leg ? cannot_tell_of_pain(answers, side) : (of_private ? cannot_tell_of_bladder(answers) : cannot_speak_for_pain(answers));
   return hidden.is_yes() ? left_undecided(clue, hidden.because) : clue;
 }
 

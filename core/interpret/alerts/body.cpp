@@ -1,8 +1,10 @@
-// Clot, cauda equina, tumour: as clinical safety C3 mends them, so that they do not fire on ordinary people.
+// Cauda equina and cord, a foot that drops, tumour, and a body that fails: as clinical safety C3 mends them, so that they do not fire on ordinary people.
 #include "core/interpret/alerts/circumstances.hpp"
 #include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/alerts/red_flag.hpp"
-#include "core/interpret/rules/vessel/wells.hpp"
+
+#include <algorithm>
+#include <array>
 
 namespace limbledger::interpret {
 
@@ -10,107 +12,59 @@ using model::Side;
 
 namespace {
 
-[[nodiscard]] Clue whole_leg_swollen(const Answers& answers, Side side) {
-  const Clue spread = answers.chosen("knee.look_swelling_spread", side, {"whole_limb"});
-  const Clue looked = answers.yes("vessel.whole_leg_swollen", side);
-  return unasked(looked.value == Tri::undetermined ? led_by(spread, {looked}) : led_by(looked, {spread}));
+constexpr std::array<ItemKey, 7> groups_of_leg{"nerve.power_hip_flexion", "nerve.power_hip_extension", "nerve.power_knee_extension", "nerve.power_knee_flexion",
+                                               "nerve.power_ankle_dorsiflexion", "nerve.power_ankle_plantarflexion", "nerve.power_great_toe_extension"};
+constexpr std::array<ItemKey, 5> roots_of_leg{"nerve.touch_l2", "nerve.touch_l3", "nerve.touch_l4", "nerve.touch_l5", "nerve.touch_s1"};
+constexpr std::array<ItemKey, 2> signs_of_cord{"nerve.plantar_response", "nerve.clonus_ankle"};
+
+// Of most people nothing of it was examined.
+template <std::size_t Size>
+[[nodiscard]] bool any_examined(const Answers& answers, const std::array<ItemKey, Size>& items) {
+  const View& view = answers.view();
+  return std::any_of(items.begin(), items.end(), [&](const ItemKey& item) {
+    const model::Item* known = view.edition().item_of(item);
+    return known != nullptr && !view.of(*known).empty();
+  });
 }
 
-// A calf that was measured thicker than the other.
-[[nodiscard]] Clue calf_measured_fuller(const Answers& answers, Side side) {
-  std::vector<const model::Finding*> girths;
-  const auto difference = calf_difference(answers.view(), side, girths);
-  Clue clue;
-  if (difference && difference->low >= calf_fuller_mm) {
-    clue.value = Tri::yes;
-    clue.because = FindingTrail::of(answers.view().trails().findings, girths);
+// Examined on this leg, whatever was told: power that does not hold against the hand in any group. A leg weak for long says nothing of now.
+[[nodiscard]] Clue leg_weak(const Answers& answers, Side side) {
+  if (answers.yes("body.paralysis", side).is_yes()) {
+    return {};
   }
-  return clue;
+  Clue weak = unasked(answers.yes("nerve.foot_drop", side));
+  for (const ItemKey& group : groups_of_leg) {
+    weak = led_by(weak, {answers.graded(group, side, {"0", "1", "2", "3"})});
+  }
+  return weak;
 }
 
-// The points of 2003 as the rule has them (wells.hpp): two or more, fewer, or open. What is not recorded is never read as no. An earlier
-// clot, a leg paralysed or in plaster and the girths count when they are there, and are not asked for.
-[[nodiscard]] Clue wells_clue(const Answers& answers, Side side, const Clue& fuller) {
-  Clue open;
-  const auto point = [&](const Clue& clue) {
-    open.because.add(clue.because);
-    open.ask.add(clue.ask);
-  };
-  point(answers.yes("history.cancer_active"));
-  point(answers.yes("history.immobile_or_surgery_recent"));
-  point(unasked(answers.yes("history.leg_paralysed_or_plaster", side)));
-  point(unasked(answers.yes("history.clot_before")));
-  point(answers.yes("leg.calf_tender_vein", side));
-  point(whole_leg_swollen(answers, side));
-  point(fuller);
-  point(answers.yes("vessel.oedema_more_this_side", side));
-  point(answers.yes("vessel.veins_collateral", side));
-  open.ask.add(answers.yes("history.other_cause_as_likely", side).ask);
-  open.ask.add(answers.yes("history.examiner_suspects_clot").ask);
-  // The score is not made for who is younger, so it says no nothing.
-  open.value = answers.aged(0, wells_from - 1) == Tri::yes ? Tri::undetermined : wells_two_or_more(answers.view(), side);
-  return open;
+// Touch lost over a root, tried against the rest of the skin.
+[[nodiscard]] Clue root_numb(const Answers& answers, Side side) {
+  Clue numb;
+  for (const ItemKey& root : roots_of_leg) {
+    numb = led_by(numb, {answers.chosen(root, side, {"felt_less", "not_felt"})});
+  }
+  return numb;
 }
 
-// Pregnant, or a birth in the last weeks. Not asked of a man, nor below 12 or above 55 years (our convention, as in the rules).
-[[nodiscard]] Clue pregnant(const Answers& answers) {
-  const Clue told = led_by(answers.yes("body.pregnancy"), {answers.yes("history.childbirth_recent")});
-  const auto& person = answers.view().person();
-  const bool cannot_be = (person && person->sex == model::Sex::male) || answers.aged(0, 11) == Tri::yes || answers.aged(56, 200) == Tri::yes;
-  return cannot_be && !told.is_yes() ? fact(Tri::no) : told;
+// What is pressed is the cord: the toe goes up, or the foot beats on, in a leg that is not known to be spastic. Below two years the toe goes
+// up in anybody (our convention).
+[[nodiscard]] Clue cord_sign(const Answers& answers, Side side) {
+  if (answers.yes("body.spastic_tone", side).is_yes() || answers.yes("body.paralysis", side).is_yes()) {
+    return {};
+  }
+  const Clue toe = answers.aged(0, toe_goes_up_to) == Tri::no ? answers.chosen("nerve.plantar_response", side, {"toe_up"}) : Clue{};
+  return led_by(Clue{}, {toe, answers.chosen("nerve.clonus_ankle", side, {"clonus_goes_on"})});
+}
+
+// Found on both legs.
+template <class Finds>
+[[nodiscard]] Clue on_both(const Answers& answers, const Finds& finds) {
+  return unasked(every({finds(answers, Side::left), finds(answers, Side::right)}));
 }
 
 }  // namespace
-
-Raised leg_clot(const Answers& answers, Side side) {
-  const Clue suspects = answers.yes("history.examiner_suspects_clot");
-  // A tender calf that does not swell is explained by a recorded injury, or by the examiner, who suspects no clot.
-  const Clue tender = every({answers.yes("leg.calf_tender_vein", side), circumstance(negate(injured(answers))), fact(not_(tri(suspects.is_no())))});
-  const Clue fuller = calf_measured_fuller(answers, side);
-  const Clue entry = either({led_by(answers.yes("leg.calf_swelling", side), {fuller}), whole_leg_swollen(answers, side), unasked(tender), suspects});
-  const Clue fast = answers.count_at_least("general.pulse_rate", pulse_clot_over + 1);
-  // Signs that were counted stand beside what is told: who says no, or cannot say, may still lack breath (our own rule).
-  const Clue chest = led_by(answers.yes("history.breathless"), {fast, breathes_badly(answers), body_fails(answers)});
-  const Clue wells = entry.is_no() ? Clue{} : wells_clue(answers, side, fuller);
-  const Clue bears = bare_no(pregnant(answers));
-  const Clue tested = answers.chosen("general.lab_d_dimer", Side::midline, {"lab_positive"});
-  const bool negative = answers.chosen("general.lab_d_dimer", Side::midline, {"lab_negative"}).is_yes();
-  Raised raised;
-  raised.clue = every({entry, either({suspects, wells, bears, chest})});
-  if (raised.clue.value == Tri::undetermined && !entry.is_yes()) {
-    raised.clue.because.clear();
-    raised.clue.ask = entry.ask;
-  }
-  const Clue seen = unasked(answers.chosen("general.scan_leg_veins", side, {"scan_clot_seen"}));
-  if (seen.is_yes() && chest.is_yes() && !raised.clue.is_yes()) {
-    raised.clue = every({seen, chest});
-  }
-  if (raised.clue.is_yes() && chest.is_yes()) {
-    raised.urgency = AlertClass::now;
-    raised.interrupts = true;
-    raised.what = "chest";
-  } else if (seen.is_yes()) {
-    raised.clue = seen;
-    raised.what = "seen";
-  } else if (raised.clue.is_yes()) {
-    raised.what = wells.is_yes() && !bears.is_yes() ? "points" : "raised";
-  } else if (entry.is_yes() && wells.is_no() && bears.is_no() && chest.is_no() && !suspects.is_no()) {
-    // Fewer than two points: the blood test decides, at a lower tier, and a positive one is scanned the same day.
-    if (negative) {
-      raised.clue = negate(answers.chosen("general.lab_d_dimer", Side::midline, {"lab_negative"}));
-    } else {
-      raised.clue = tested.is_yes() ? every({entry, tested}) : fact(Tri::yes);
-      raised.clue.because.add(entry.because);
-      raised.urgency = tested.is_yes() ? AlertClass::same_day : AlertClass::two_weeks;
-      raised.what = tested.is_yes() ? "d_dimer" : "raised";
-    }
-  }
-  // A clot of the leg that stands leaves the one of the lung to be asked after.
-  if (raised.clue.is_yes() && raised.urgency == AlertClass::same_day && chest.value == Tri::undetermined) {
-    raised.graver = chest;
-  }
-  return raised;
-}
 
 // Both legs sore is no sign. Feeling or power lost on both sides counts with back pain; a bladder that changed counts with pain of the
 // back, below the knee or of both legs, with cancer, a dropped foot or numbness. What changed in sex, and weakness of both legs or by the day, count where they were
@@ -131,25 +85,49 @@ Raised cauda_equina(const Answers& answers, Side) {
   Raised raised;
   const Clue root_pain = led_by(back, {answers.yes("history.pain_below_knee", Side::left), answers.yes("history.pain_below_knee", Side::right),
                                         answers.yes("history.cancer_known"), saddle, drop});
-  const Clue weak = either({answers.yes("history.both_legs_weak"), answers.yes("history.weakness_getting_worse")});
+  // Weak on both legs by examination is new until it is known to be old: a leg paralysed for long. Signs of the cord likewise (the page's
+  // summary of urgency). Numbness of roots alone is asked since when, as narrow canals of old people have it for years.
+  const Clue weak_legs = any_examined(answers, groups_of_leg) ? on_both(answers, &leg_weak) : Clue{};
+  const Clue cord = any_examined(answers, signs_of_cord) ? on_both(answers, &cord_sign) : Clue{};
+  const Clue numb_roots = any_examined(answers, roots_of_leg) ? on_both(answers, &root_numb) : Clue{};
+  const Clue weak = led_by(either({answers.yes("history.both_legs_weak"), answers.yes("history.weakness_getting_worse")}), {weak_legs, cord});
   const Clue told_more = every({root_pain, either({weak, answers.yes("history.sexual_function_change")})});
+  const Clue numb_lately = numb_roots.is_yes() ? every({numb_roots, root_pain, of_short_history(answers)}) : Clue{};
   // Pain down both legs from the back, and new.
   const Clue both_legs = unasked(every({answers.yes("history.leg_pain_both"), root_pain, of_short_history(answers)}));
-  raised.clue = led_by(either({saddle, bladder, two_sided}), {told_more, both_legs});
+  raised.clue = led_by(either({saddle, bladder, two_sided}), {told_more, both_legs, numb_lately});
   // Pain down both legs from the back, and nobody said since when: that is asked, and the rest is no no.
   if (const Clue legs = answers.yes("history.leg_pain_both"); !raised.clue.is_yes() && legs.is_yes() && root_pain.is_yes() && both_legs.value == Tri::undetermined) {
     raised.clue = left_open(raised.clue, legs);
     raised.clue.because.add(legs.because);
     raised.clue.ask.add(answers.count_at_least("history.weeks_since_onset", short_history_weeks + 1).ask);
   }
+  if (!raised.clue.is_yes() && numb_roots.is_yes() && root_pain.is_yes()) {
+    raised.clue = left_open(raised.clue, numb_roots);
+    raised.clue.because.add(numb_roots.because);
+    raised.clue.ask.add(answers.count_at_least("history.weeks_since_onset", short_history_weeks + 1).ask);
+    raised.clue.ask.add(answers.yes("history.weakness_getting_worse").ask);
+  }
+  // The weeks may be those of the back: pain down both legs is no no until somebody said that neither leg is weak or gets weaker.
+  const bool told_strong = answers.yes("history.both_legs_weak").is_no() && answers.yes("history.weakness_getting_worse").is_no();
+  if (const Clue legs = answers.yes("history.leg_pain_both"); !raised.clue.is_yes() && legs.is_yes() && root_pain.is_yes() && !told_strong) {
+    raised.clue = left_open(raised.clue, legs);
+    raised.clue.because.add(legs.because);
+    raised.clue.ask.add(answers.yes("history.both_legs_weak").ask);
+    raised.clue.ask.add(answers.yes("history.weakness_getting_worse").ask);
+  }
   // Weakness of both legs without any pain is not on the page as a sign alone; what would make it one is asked.
-  const bool told = changed.is_yes() || (weak.is_yes() && !root_pain.is_yes());
+  const bool told = changed.is_yes() || numb_roots.is_yes() || (weak.is_yes() && !root_pain.is_yes());
   if (raised.clue.value == Tri::undetermined && !back.is_yes() && !told) {
     raised.clue.because.clear();
   } else if (raised.clue.value == Tri::undetermined && weak.is_yes()) {
     raised.clue.because.add(weak.because);
   } else if (raised.clue.is_no() && weak.is_yes()) {
     raised.clue = left_open(raised.clue, weak);
+  }
+  if (raised.clue.is_yes() && !saddle.is_yes() && !bladder.is_yes()) {
+    const bool of_both = weak_legs.is_yes() || two_sided.is_yes() || both_legs.is_yes() || numb_lately.is_yes() || answers.yes("history.both_legs_weak").is_yes();
+    raised.what = cord.is_yes() ? "cord" : (of_both ? "both_legs" : "raised");
   }
   raised.urgency = AlertClass::now;
   raised.interrupts = true;
@@ -237,6 +215,49 @@ Raised tumour(const Answers& answers, Side) {
     raised.refer = "lump";
     raised.clue.because.add(grows.because);
   }
+  return raised;
+}
+
+// Shock, sepsis or lungs that fail need no sign at a limb (clinical safety, C2, names sepsis by itself; limits of body_fails). Two of the
+// signs, one with a fever, cold or a hot foot, or a person whom only voice or pain wakes; of one alone the others are asked after (our own
+// rule). Breaths and oxygen are one sign, of the lungs, and two with breath that is short: old lungs, and thin air, have both for years.
+// Where an infection or a clot is raised, it has the line.
+Raised very_ill(const Answers& answers, Side) {
+  Raised raised;
+  if (!body_fails(answers).is_yes()) {
+    raised.applies = Tri::no;
+    return raised;
+  }
+  const Clue asleep = answers.chosen("general.consciousness", Side::midline, {"mind_voice", "mind_pain", "mind_none"});
+  const Clue mind = answers.chosen("general.consciousness", Side::midline, {"mind_new_confusion", "mind_voice", "mind_pain", "mind_none"});
+  const Clue breath = breaths_fail(answers);
+  const Clue oxygen = answers.count_below("general.oxygen_saturation", saturation_under);
+  const Clue pressure = pressure_low(answers);
+  const Clue pulse = pulse_fails(answers);
+  const Clue heat = led_by(answers.warm_at_least(fever_tenths), {answers.colder_than(temperature_low_tenths), answers.yes("history.fever")});
+  const Clue short_of_breath = breath.is_yes() && oxygen.is_yes() ? answers.yes("history.breathless") : Clue{};
+  const bool lungs_fail = short_of_breath.is_yes();
+  int signs = lungs_fail ? 2 : (breath.is_yes() || oxygen.is_yes() ? 1 : 0);
+  for (const Clue* one : {&pressure, &mind, &pulse}) {
+    signs += one->is_yes() ? 1 : 0;
+  }
+  Clue found;
+  for (const Clue* one : {&pressure, &mind, &breath, &oxygen, &pulse, &short_of_breath}) {
+    found.because.add(one->is_yes() ? one->because : FindingTrail{});
+    found.ask.add(one->ask);
+  }
+  const Clue infected = led_by(heat, {foot_hot(answers, Side::left), foot_hot(answers, Side::right)});
+  found.ask.add(heat.ask);
+  raised.clue = found;
+  if (signs >= 2 || asleep.is_yes() || infected.is_yes()) {
+    raised.clue = fact(Tri::yes);
+    raised.clue.because = found.because;
+    raised.clue.because.add(infected.is_yes() ? infected.because : FindingTrail{});
+  } else if (found.ask.empty()) {
+    raised.applies = Tri::no;  // all were looked at, and one alone differs
+  }
+  raised.urgency = AlertClass::now;
+  raised.interrupts = true;
   return raised;
 }
 

@@ -2,7 +2,6 @@
 
 #include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/motion/difference.hpp"
-#include "core/interpret/rules/injury.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -13,23 +12,6 @@ using model::Side;
 using model::WhyNot;
 
 namespace {
-
-constexpr std::int64_t days_a_week = 7;
-constexpr std::int64_t highest_age = 200;
-
-// Days since the recorded injury, as far as they are known.
-[[nodiscard]] Tri injured_within(const View& view, std::int64_t days) {
-  const auto& injured_on = view.exam().injured_on;
-  if (!injured_on) {
-    return Tri::undetermined;
-  }
-  const std::int64_t least = view.examined_on().first_day() - injured_on->last_day();
-  const std::int64_t most = view.examined_on().last_day() - injured_on->first_day();
-  if (most < 0) {
-    return Tri::undetermined;
-  }
-  return most <= days ? Tri::yes : (least > days ? Tri::no : Tri::undetermined);
-}
 
 // Read with a remark on how: a limb that was held back may have more or less than was read, so no difference is no answer.
 [[nodiscard]] bool held_back_reading(const Reading& reading) {
@@ -103,66 +85,6 @@ Clue left_open(Clue no, const Clue& found) {
     no.against.clear();
   }
   return no;
-}
-
-bool complains_of_something_recent(const View& view) {
-  const std::string& why = view.exam().complaint.text;
-  return why == "acute_knee" || why == "ankle_injury" || why == "hip_after_fall";
-}
-
-Clue injured(const Answers& answers) {
-  return answers.once(Known::injured, Side::midline, [&]() -> Clue {
-    const Tri lately = injured_within(answers.view(), lately_weeks * days_a_week);
-    if (lately != Tri::undetermined) {
-      return fact(lately);
-    }
-    const Clue mechanism = answers.hear_as("history.mechanism", Side::midline, [](const model::Finding& finding) -> Said {
-      const auto* choice = std::get_if<model::Choice>(&finding.value);
-      if (choice == nullptr || choice->choice.text == "not_known") {
-        return {std::nullopt, "unsure"};
-      }
-      return {static_cast<std::uint8_t>(choice->choice.text == "no_injury" ? 1 : 2), "known"};
-    });
-    const Clue happened = led_by(mechanism, {answers.yes("history.fall_or_blow")});
-    // Told without its day: old only where the trouble is.
-    const Clue old = answers.count_at_least("history.weeks_since_onset", lately_weeks + 1);
-    return happened.is_yes() && old.is_yes() ? negate(old) : happened;
-  });
-}
-
-Clue hurt_lately(const Answers& answers) {
-  return answers.once(Known::hurt_lately, Side::midline, [&]() -> Clue {
-    const Clue hurt = injured(answers);
-    // A complaint alone makes nothing lately that is known to have begun long ago.
-    const bool old = answers.count_at_least("history.weeks_since_onset", lately_weeks + 1).is_yes();
-    return hurt.value == Tri::undetermined && !old && complains_of_something_recent(answers.view()) ? fact(Tri::yes) : hurt;
-  });
-}
-
-Clue of_short_history(const Answers& answers) {
-  return answers.once(Known::of_short_history, Side::midline, [&]() -> Clue {
-    const Tri injury = injured_within(answers.view(), short_history_weeks * days_a_week);
-    if (injury == Tri::yes) {
-      return fact(Tri::yes);
-    }
-    const Clue longer = answers.count_at_least("history.weeks_since_onset", short_history_weeks + 1);
-    const Clue told = answers.yes("history.pain_over_2_weeks");
-    Clue out = negate(longer.value != Tri::undetermined ? longer : told);
-    if (out.value == Tri::undetermined) {
-      out = negate(longer);
-    }
-    if (out.value == Tri::undetermined && complains_of_something_recent(answers.view())) {
-      return fact(Tri::yes);
-    }
-    out.against.clear();  // that it began long ago is no answer about the sign
-    return out;
-  });
-}
-
-Clue over_two_weeks(const Answers& answers) {
-  return answers.once(Known::over_two_weeks, Side::midline, [&]() -> Clue {
-    return led_by(answers.count_at_least("history.weeks_since_onset", short_history_weeks + 1), {answers.yes("history.pain_over_2_weeks")});
-  });
 }
 
 Clue fever(const Answers& answers) {
@@ -344,79 +266,20 @@ Clue ankle_restricted(const Answers& answers, Side side) {
   return out;
 }
 
-namespace {
-
-// Too young, or perhaps so. Of somebody whose age is not known an exam of a small child alone says so: every adult without a day of
-// birth would else be unable to answer.
-bool perhaps_too_young(const Answers& answers) {
-  const Tri small = answers.aged(0, tells_of_pain_from - 1);
-  if (small != Tri::undetermined || answers.aged(0, highest_age) == Tri::yes) {
-    return small != Tri::no;
-  }
-  const View& view = answers.view();
-  const std::string& why = view.exam().complaint.text;
-  const auto told = [&](std::string_view item) {
-    return !view.at(item, Side::left).empty() || !view.at(item, Side::right).empty() || !view.at(item, Side::midline).empty();
-  };
-  return why == "infant_hip" || why == "limping_child" || why == "child_alignment" || told("history.moves_about") || told("history.child_not_moving_leg") ||
-         told("history.walking_age_months") || told("hip.ortolani") || told("hip.barlow") || told("hip.leg_not_moved");
-}
-
-}  // namespace
-
-// Only an answer that is known to be reliable is a no: unsure, and nobody able to judge it, are not.
-UntoldBy pain_untold_by(const Answers& answers) {
-  const View& view = answers.view();
-  const auto& spoke = view.exam().who_spoke;
-  const bool of_others = spoke && !spoke->who.text.starts_with("self");
-  if (spoke && (spoke->reliable ? *spoke->reliable != model::Reliable::yes : of_others)) {
-    return UntoldBy::speaker;  // said by another, and nobody said how reliably
-  }
-  const auto& interpreter = view.exam().interpreter;
-  if (interpreter && interpreter->kind == model::InterpreterKind::child) {
-    return UntoldBy::interpreter;
-  }
-  const Findings all = view.at("general.answers_reliable", Side::midline);
-  const bool in_doubt = std::any_of(all.begin(), all.end(), [](const model::Finding* finding) {
-    const auto* answer = std::get_if<model::Answer>(&finding->value);
-    const auto* undone = std::get_if<model::NotDone>(&finding->value);
-    return (answer != nullptr && answer->answer != model::AnswerWord::yes) || (undone != nullptr && undone->reason == model::WhyNot::unable);
-  });
-  return in_doubt ? UntoldBy::answers : (perhaps_too_young(answers) ? UntoldBy::age : UntoldBy::nothing);
-}
-
-Clue cannot_speak_for_pain(const Answers& answers) {
-  return answers.once(Known::unable_to_speak_for_pain, Side::midline, [&]() -> Clue {
-    return led_by(Clue{}, {answers.no("general.answers_reliable"),
-                           answers.chosen("general.consciousness", Side::midline, {"mind_new_confusion", "mind_voice", "mind_pain", "mind_none"}),
-                           answers.chosen("history.knee_rule_exclusions", Side::midline, {"altered_consciousness"}), answers.yes("history.memory_poor"),
-                           fact(pain_untold_by(answers) != UntoldBy::nothing)});
-  });
-}
-
-Clue cannot_tell_of_pain(const Answers& answers, Side side) {
-  return answers.once(Known::untold_pain, side, [&]() -> Clue {
-    return led_by(Clue{}, {cannot_speak_for_pain(answers), answers.yes("body.feeling_lost", side), answers.yes("body.paralysis", side),
-                           answers.chosen("nerve.sensation_loss_level", side, {"loss_whole_foot_or_more"})});
-  });
-}
-
 Clue dead_tissue(const Answers& answers, Side side) {
   return led_by(answers.chosen("skin.gangrene", side, {"gangrene_dry", "gangrene_wet"}), {answers.yes("skin.black_toe", side)});
 }
 
 Clue pulses_lost(const Answers& answers, Side side) {
-  constexpr ItemKey dorsal_item = "vessel.pulse_dorsalis_pedis";
-  constexpr ItemKey tibial_item = "vessel.pulse_posterior_tibial";
-  const Clue dorsal = pulse_absent(answers, dorsal_item, side);
-  const Clue tibial = pulse_absent(answers, tibial_item, side);
+  const Clue dorsal = pulse_absent(answers, dorsal_pulse, side);
+  const Clue tibial = pulse_absent(answers, tibial_pulse, side);
   const auto full = [&](const ItemKey& item) { return answers.graded(item, side, {"2", "3"}).is_yes(); };
   Clue lost;
-  if ((dorsal.is_yes() && !full(tibial_item)) || (tibial.is_yes() && !full(dorsal_item))) {
+  if ((dorsal.is_yes() && !full(tibial_pulse)) || (tibial.is_yes() && !full(dorsal_pulse))) {
     lost.value = Tri::yes;
     lost.because = dorsal.because;
     lost.because.add(tibial.because);
-    lost.because.add(FindingTrail::of(answers.view().trails().findings, answers.view().at(dorsal.is_yes() ? tibial_item.name() : dorsal_item.name(), side)));
+    lost.because.add(FindingTrail::of(answers.view().trails().findings, answers.view().at(dorsal.is_yes() ? tibial_pulse.name() : dorsal_pulse.name(), side)));
   }
   return lost;
 }
@@ -436,17 +299,6 @@ FilmShows film_shows(const Answers& answers, Side side, std::initializer_list<st
     shows.clue = Clue{};
   }
   return shows;
-}
-
-bool injured_weeks_ago(const Answers& answers) { return injured_within(answers.view(), short_history_weeks * days_a_week) == Tri::no; }
-
-bool hurt_long_ago(const Answers& answers) {
-  const Tri lately = injured_within(answers.view(), lately_weeks * days_a_week);
-  if (lately != Tri::undetermined) {
-    return lately == Tri::no;
-  }
-  const Clue told = led_by(answers.yes("history.fall_or_blow"), {negate(answers.chosen("history.mechanism", Side::midline, {"no_injury"}))});
-  return told.is_yes() && injured(answers).is_no();
 }
 
 namespace {

@@ -5,14 +5,24 @@
 
 namespace limbledger::interpret {
 
+inline constexpr ItemKey dorsal_pulse = "vessel.pulse_dorsalis_pedis", tibial_pulse = "vessel.pulse_posterior_tibial";
+
 // A no beside which something of the danger, or of one of its kind, was found settles nothing: both are named, and nobody is asked again.
 [[nodiscard]] Clue left_open(Clue no, const Clue& found);
 // The complaint itself says so, while nothing recorded says otherwise.
 [[nodiscard]] bool complains_of_something_recent(const View& view);
 // An injury that can explain today's knee. A complaint alone is not one.
 [[nodiscard]] Clue injured(const Answers& answers);
+// A complaint that is itself of something recent, an injury told without its day, and weeks that are of an older trouble of the same part
+// (our own rule): the weeks date the trouble, not the injury. They leave it no explanation of what is found (`injured`), and no no.
+[[nodiscard]] bool hurt_anew(const Answers& answers);
+// An injury as it was told, today's on an old trouble with it.
+[[nodiscard]] Clue hurt_as_told(const Answers& answers);
 // For what happens to no knee by itself (out of joint, deformed): the complaint of something recent is enough until an answer says no.
 [[nodiscard]] Clue hurt_lately(const Answers& answers);
+// The same beside a sign of it: a fall these days is one in any complaint, and where nobody told of an injury, or of its day beside an older
+// trouble, that is asked once the sign is there.
+[[nodiscard]] Clue hurt_beside(const Answers& answers, const Clue& sign);
 // It began within two weeks.
 [[nodiscard]] Clue of_short_history(const Answers& answers);
 [[nodiscard]] Clue over_two_weeks(const Answers& answers);
@@ -62,8 +72,14 @@ namespace limbledger::interpret {
 [[nodiscard]] Clue body_fails(const Answers& answers);
 // As the age has them: a child's are no adult's.
 [[nodiscard]] Clue pulse_raised(const Answers& answers);
+// A pulse that speaks for a clot of the lung beside a swollen leg: over 100 of who is grown. Of children under 12 what is a danger at their
+// age, and in pregnancy, which itself quickens it, what is high in anybody (NICE_NG51); the page's figure is for neither (NICE_NG158: from 18).
+[[nodiscard]] Clue pulse_of_clot(const Answers& answers);
 [[nodiscard]] Clue breaths_raised(const Answers& answers);
 [[nodiscard]] Clue pressure_low(const Answers& answers);
+// Breaths, and pulse, that are a danger by themselves at this age.
+[[nodiscard]] Clue breaths_fail(const Answers& answers);
+[[nodiscard]] Clue pulse_fails(const Answers& answers);
 // Breaths that are a danger at this age, or little oxygen in the blood.
 [[nodiscard]] Clue breathes_badly(const Answers& answers);
 // Exactly, not rounded: ankle pressure below 0.90 of the higher arm pressure.
@@ -80,10 +96,15 @@ namespace limbledger::interpret {
 // Why that is, where no finding says so by itself: who spoke, who interpreted, answers of which nobody is sure, the age.
 enum class UntoldBy : std::uint8_t { nothing, speaker, interpreter, answers, age };
 [[nodiscard]] UntoldBy pain_untold_by(const Answers& answers);
+// Nor of what is numb between the legs, of bladder, bowel and sex: the same, and who has no feeling or power in either leg for long.
+[[nodiscard]] Clue cannot_tell_of_bladder(const Answers& answers);
 // Dead tissue of this foot: gangrene or a black toe. No is the choice that says none.
 [[nodiscard]] Clue dead_tissue(const Answers& answers, model::Side side);
 // A pulse of the foot is lost and the other is not full: not felt, weak, or nobody felt for it. No is never said.
 [[nodiscard]] Clue pulses_lost(const Answers& answers, model::Side side);
+// The pulse of the groin is lost, or of a stump the one behind the knee: nothing reaches what lies below (our own rule). Behind a knee with
+// its foot a pulse is often not found. No is never said, and nothing is asked.
+[[nodiscard]] Clue pulse_above_lost(const Answers& answers, model::Side side);
 // What a film shows of this side. One that was recorded of no side is of the side complained of; where none is, of nobody knows which.
 struct FilmShows {
   Clue clue;

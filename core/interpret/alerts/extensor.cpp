@@ -16,7 +16,7 @@ Raised extensor_rupture(const Answers& answers, Side side) {
   const Clue fails = led_by(raise, {answers.stopped("knee.straight_leg_raise_active", side, {WhyNot::unable})});
   const Clue felt = either({answers.yes("knee.quadriceps_gap", side), answers.yes("knee.patellar_tendon_gap", side)});
   const Clue gap = either({felt, answers.chosen("knee.look_patella_height", side, {"high", "low"})});
-  const Clue hurt = circumstance(injured(answers));
+  const Clue hurt = circumstance(hurt_as_told(answers));
   const bool lift_unsettled = fails.value == Tri::undetermined && raise.ask.empty();
   const bool by_itself = fails.is_yes() && !hurt.is_yes();
   Raised raised;

@@ -149,7 +149,7 @@ Raised lasting_ischaemia(const Answers& answers, Side side) {
   const auto lost = [&](const ItemKey& item) { return dead.is_yes() ? pulse_absent(answers, item, side) : Clue{}; };
   // Nobody could feel for either pulse: dead tissue says itself that blood is lacking (our own rule).
   const Clue unfelt = dead.is_yes() ? pulses_not_felt_for(answers, side) : Clue{};
-  const Clue poor = led_by(poor_pulses(answers, side), {lost("vessel.pulse_dorsalis_pedis"), lost("vessel.pulse_posterior_tibial"), unfelt});
+  const Clue poor = led_by(poor_pulses(answers, side), {lost("vessel.pulse_dorsalis_pedis"), lost("vessel.pulse_posterior_tibial"), unfelt, pulse_above_lost(answers, side)});
   const Clue threatened = led_by(either({pain, sore}), {dead, rests_long});
   Raised raised;
   raised.clue = every({threatened, poor});

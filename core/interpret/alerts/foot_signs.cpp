@@ -152,12 +152,23 @@ namespace {
 
 Clue pulse_raised(const Answers& answers) { return answers.count_at_least("general.pulse_rate", signs_of_age(answers).pulse_raised); }
 
+Clue pulse_of_clot(const Answers& answers) {
+  if (answers.aged(0, adult_signs_from - 1) == Tri::yes) {
+    return answers.count_at_least("general.pulse_rate", signs_of_age(answers).pulse_high);
+  }
+  return answers.count_at_least("general.pulse_rate", answers.yes("body.pregnancy").is_yes() ? pulse_racing_from : pulse_clot_over + 1);
+}
+
 Clue breaths_raised(const Answers& answers) { return answers.count_at_least("general.respiratory_rate", signs_of_age(answers).breaths_raised); }
 
 Clue pressure_low(const Answers& answers) { return answers.pressure_below("general.blood_pressure_systolic", pressure_too_low(answers)); }
 
+Clue breaths_fail(const Answers& answers) { return answers.count_at_least("general.respiratory_rate", signs_of_age(answers).breaths_high); }
+
+Clue pulse_fails(const Answers& answers) { return answers.count_at_least("general.pulse_rate", signs_of_age(answers).pulse_high); }
+
 Clue breathes_badly(const Answers& answers) {
-  return unasked(led_by(answers.count_at_least("general.respiratory_rate", signs_of_age(answers).breaths_high),
+  return unasked(led_by(breaths_fail(answers),
                         {answers.count_below("general.oxygen_saturation", saturation_under)}));
 }
 
@@ -165,7 +176,7 @@ Clue body_fails(const Answers& answers) {
   return answers.once(Known::body_fails, Side::midline, [&]() -> Clue {
     return unasked(led_by(pressure_low(answers),
                           {answers.chosen("general.consciousness", Side::midline, {"mind_new_confusion", "mind_voice", "mind_pain", "mind_none"}),
-                           breathes_badly(answers), answers.count_at_least("general.pulse_rate", signs_of_age(answers).pulse_high)}));
+                           breathes_badly(answers), pulse_fails(answers)}));
   });
 }
 

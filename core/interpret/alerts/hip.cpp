@@ -149,8 +149,7 @@ Clue broken_under_hip_wound(const Answers& answers, Side side) {
 Raised dislocated_hip(const Answers& answers, Side side) {
   const Clue replaced = unasked(answers.yes("body.hip_replaced", side));
   const Clue held = answers.chosen("hip.leg_attitude", side, {"attitude_bent_turned_in", "attitude_bent_turned_out"});
-  const Clue hurt = circumstance(hurt_lately(answers));
-  const Clue bent = every({replaced.is_yes() ? replaced : hurt, held});
+  const Clue bent = every({replaced.is_yes() ? replaced : hurt_beside(answers, held), held});
   const Clue short_out = answers.chosen("hip.leg_attitude", side, {"attitude_short_turned_out"});
   const Clue fails = either({answers.yes("history.pain_severe_sudden"), led_by(cannot_walk(answers), {hurt_lately(answers), answers.yes("history.fall_recent")})});
   const bool short_of_metal = replaced.is_yes() && short_out.is_yes();

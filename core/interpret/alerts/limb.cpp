@@ -15,8 +15,6 @@ using model::Side;
 
 namespace {
 
-constexpr ItemKey dorsal_pulse = "vessel.pulse_dorsalis_pedis", tibial_pulse = "vessel.pulse_posterior_tibial";
-
 // One structure gives way by 6 mm or more, or at all with the knee straight (convention, after the bands of IKDC2000).
 [[nodiscard]] Clue loose(const Answers& answers, Side side, std::initializer_list<ItemKey> items, const ItemKey* straight = nullptr) {
   Clue clue = straight == nullptr ? Clue{} : answers.graded(*straight, side, {"1", "2", "3"});
@@ -93,64 +91,28 @@ void name_vessels(const View& view, Side side, Raised& raised) {
   }
 }
 
-// No pulse is said of what was felt for alone, and it stands among the grounds.
-void name_lost_pulse(Raised& raised, const Clue& dorsal, const Clue& tibial) {
-  if (!dorsal.is_yes() && !tibial.is_yes()) {
-    return;
-  }
-  raised.what = dorsal.is_yes() && tibial.is_yes() ? "no_pulse" : (dorsal.is_yes() ? "no_pulse_dorsal" : "no_pulse_tibial");
-  if (raised.clue.is_yes()) {
-    raised.clue.because.add(dorsal.is_yes() ? dorsal.because : FindingTrail{});
-    raised.clue.because.add(tibial.is_yes() ? tibial.because : FindingTrail{});
-  }
-}
-
 }  // namespace
-
-Tri ankle_pressure_low(const View& view, Side side) {
-  const auto highest = [&](std::string_view item, Side on) -> std::optional<std::int64_t> {
-    std::optional<std::int64_t> found;
-    for (const model::Finding* finding : view.at(item, on)) {
-      const auto* pressure = std::get_if<model::Pressure>(&finding->value);
-      if (pressure != nullptr && settles(*finding)) {
-        const std::int64_t read = pressure->mm_hg && !pressure->signal ? pressure->mm_hg->steps : 0;
-        found = std::max(found.value_or(0), read);
-      }
-    }
-    return found;
-  };
-  const auto ankle = highest("vessel.pressure_posterior_tibial", side);
-  const auto left = highest("vessel.pressure_arm", Side::left);
-  const auto right = highest("vessel.pressure_arm", Side::right);
-  const std::int64_t arm = std::max(left.value_or(0), right.value_or(0));
-  if (!ankle || arm == 0) {
-    return Tri::undetermined;
-  }
-  return tri(*ankle * 100 < arm * abi_hundredths);
-}
 
 namespace {
 
 // An open break needs a break that is seen, or an injury these weeks. Nobody recorded one, and an ulcer or the weeks say that it is old: the
 // wound is no open break until the injury was asked after (our own rule). Without any of that the wound counts as open.
-[[nodiscard]] Clue freshly_broken(const Answers& answers, Side side) {
-  const Clue seen = film_shows(answers, side, {"shaft_fracture_seen", "knee_fracture_seen", "ankle_fracture_seen", "foot_fracture_seen"}).clue;
-  const Clue shape = led_by(Clue{}, {foot_deformed(answers, side), answers.yes("knee.look_deformity", side)});
-  const Clue hurt = hurt_lately(answers);
+[[nodiscard]] Clue freshly_broken(const Answers& answers, Side side, const Clue& wound) {
+  if (!wound.is_yes()) {
+    return fact(not_(tri(hurt_lately(answers).is_no())));
+  }
+  const Clue hurt = hurt_beside(answers, wound);
   if (hurt.is_no()) {
     return fact(Tri::no);
   }
-  if (hurt.is_yes() || seen.is_yes() || shape.is_yes()) {
-    return fact(Tri::yes);
-  }
   const bool old = answers.count_at_least("history.weeks_since_onset", lately_weeks + 1).is_yes() || answers.yes("skin.ulcer", side).is_yes() ||
                    answers.yes("history.foot_ulcer_over_2_weeks", side).is_yes();
-  if (!old) {
-    return fact(Tri::yes);
+  if (!old || hurt.is_yes()) {
+    return old ? hurt : fact(Tri::yes);
   }
-  Clue open;
-  open.ask = hurt.ask;
-  return open;
+  const Clue seen = film_shows(answers, side, {"shaft_fracture_seen", "knee_fracture_seen", "ankle_fracture_seen", "foot_fracture_seen"}).clue;
+  const Clue broken = led_by(Clue{}, {seen, foot_deformed(answers, side), answers.yes("knee.look_deformity", side)});
+  return broken.is_yes() ? circumstance(broken) : hurt;
 }
 
 // A wound below the knee beside bone that is tender, a break on a film, or a leg that does not carry, after an injury. Whole skin is asked
@@ -161,12 +123,15 @@ namespace {
   }
   const Clue seen = film_shows(answers, side, {"shaft_fracture_seen", "ankle_fracture_seen", "foot_fracture_seen"}).clue;
   const Clue tender = led_by(bone_tender_at_shaft(answers, side), {bone_tender_at_ankle(answers, side), bone_tender_at_foot(answers, side)});
-  const Clue hurt = hurt_lately(answers);
+  const Clue hurt = hurt_beside(answers, wound);
   const Clue carries_not = part_complained_of(answers) == "hip" ? Clue{} : cannot_walk(answers);
-  if (!hurt.is_yes()) {
-    return every({wound, seen.is_yes() && !hurt.is_no() ? seen : Clue{}}).is_yes() ? every({wound, seen}) : Clue{};
+  if (!hurt.is_yes() && seen.is_yes() && !hurt.is_no()) {
+    return every({wound, seen});
   }
-  return every({circumstance(hurt), wound, led_by(carries_not, {tender, seen})});
+  if (!hurt.is_yes()) {
+    return hurt.is_no() || !tender.is_yes() ? Clue{} : every({hurt, wound, tender});  // whether it was hurt is asked
+  }
+  return every({hurt, wound, led_by(carries_not, {tender, seen})});
 }
 
 }  // namespace
@@ -176,12 +141,13 @@ Raised open_fracture(const Answers& answers, Side side) {
   const Clue wound = answers.yes("knee.look_open_wound", side);
   const Clue on_film = film_shows(answers, side, {"knee_fracture_seen"}).clue;
   const Clue broken = led_by(either({answers.yes("knee.look_deformity", side), bone_tender(answers, side),
-                                     every({circumstance(hurt_lately(answers)), cannot_walk(answers)})}), {on_film});
+                                     every({hurt_beside(answers, wound), cannot_walk(answers)})}), {on_film});
   Clue at_knee = every({wound, broken});
   if (!wound.is_yes()) {
     at_knee.because.clear();  // tender bone alone points to no wound
   }
-  const Clue near = every({answers.yes("skin.wound_over_bone", side), freshly_broken(answers, side)});
+  const Clue over_bone = answers.yes("skin.wound_over_bone", side);
+  const Clue near = every({over_bone, freshly_broken(answers, side, over_bone)});
   const Clue skin_open = answers.no("skin.intact", side);
   const Clue deep = answers.chosen("skin.deep_wound", side, {"wound_puncture", "wound_bite", "wound_sting_or_snake", "wound_body_left"});
   const Clue out_of_shape = foot_deformed(answers, side);
@@ -192,7 +158,8 @@ Raised open_fracture(const Answers& answers, Side side) {
   const Clue tented = answers.yes("ankle.skin_tented", side);
   Raised raised;
   // Bone that is seen says by itself what wound and break say together, but for an old ulcer's.
-  const Clue bone = every({answers.yes("skin.bone_visible", side), freshly_broken(answers, side)});
+  const Clue visible = answers.yes("skin.bone_visible", side);
+  const Clue bone = every({visible, freshly_broken(answers, side, visible)});
   if (out_of_shape.is_yes()) {
     const Clue lower = led_by(either({below, tented}), {bone, near, wound_and_break});
     raised.clue = wound.is_yes() ? either({at_knee, lower}) : lower;
@@ -215,9 +182,9 @@ Raised open_fracture(const Answers& answers, Side side) {
 }
 
 Raised dislocated_kneecap(const Answers& answers, Side side) {
-  const Clue hurt = circumstance(hurt_lately(answers));
-  const Clue out_now = every({hurt, answers.chosen("knee.look_patella_height", side, {"laterally_displaced"})});
-  const Clue went_back = every({hurt, answers.yes("history.patella_dislocated", side)});
+  const Clue aside = answers.chosen("knee.look_patella_height", side, {"laterally_displaced"});
+  const Clue out_now = every({hurt_beside(answers, aside), aside});
+  const Clue went_back = every({circumstance(hurt_lately(answers)), answers.yes("history.patella_dislocated", side)});
   Raised raised;
   raised.clue = either({out_now, went_back});
   raised.interrupts = out_now.is_yes();
@@ -227,10 +194,10 @@ Raised dislocated_kneecap(const Answers& answers, Side side) {
 
 // Out of shape after an injury is the same day; with movement, pulse or warmth lost, or skin that dies over it, there are minutes.
 Raised dislocated_ankle(const Answers& answers, Side side) {
-  const Clue hurt = circumstance(hurt_lately(answers));
   const Clue of_ankle = answers.yes("ankle.look_deformity", side);
   const Clue of_foot = answers.yes("foot.look_deformity", side);
-  const Clue shape = every({hurt, part_complained_of(answers) == "foot" ? led_by(of_foot, {of_ankle}) : led_by(of_ankle, {of_foot})});
+  const Clue bent = part_complained_of(answers) == "foot" ? led_by(of_foot, {of_ankle}) : led_by(of_ankle, {of_foot});
+  const Clue shape = every({hurt_beside(answers, bent), bent});
   const Clue stopped = led_by(answers.stopped("ankle.dorsiflexion_passive_knee_bent", side, {model::WhyNot::pain, model::WhyNot::blocked, model::WhyNot::unable}),
                               {answers.stopped("ankle.dorsiflexion_active_knee_bent", side, {model::WhyNot::pain, model::WhyNot::blocked, model::WhyNot::unable})});
   const Clue skin = answers.yes("ankle.skin_tented", side);
@@ -265,11 +232,16 @@ Raised dislocated_knee(const Answers& answers, Side side) {
   }
   const Clue hurt = circumstance(hurt_lately(answers));
   const bool kneecap_out = answers.chosen("knee.look_patella_height", side, {"laterally_displaced"}).is_yes();
-  const Clue deformed = kneecap_out ? fact(Tri::no) : every({hurt, answers.yes("knee.look_deformity", side)});
+  const Clue bent = answers.yes("knee.look_deformity", side);
+  const Clue deformed = kneecap_out ? fact(Tri::no) : every({hurt_beside(answers, bent), bent});
   // A joint put back is the knee where the knee is complained of, unless the kneecap is what went out.
   const bool of_kneecap = kneecap_out || answers.yes("history.patella_dislocated", side).is_yes();
   const Clue put_back = part_complained_of(answers) == "knee" && !of_kneecap ? unasked(answers.yes("history.joint_put_back", side)) : Clue{};
-  const Clue went_back = every({hurt, led_by(answers.yes("history.knee_dislocated", side), {put_back})});
+  // Told to have been out it was hurt, whatever else was said of an injury; of a known day, or an old trouble, it is of then.
+  const Clue was_out = led_by(answers.yes("history.knee_dislocated", side), {put_back});
+  const bool by_itself = was_out.is_yes() && hurt_lately(answers).is_no() && !answers.view().exam().injured_on &&
+                         !answers.count_at_least("history.weeks_since_onset", lately_weeks + 1).is_yes();
+  const Clue went_back = every({by_itself ? fact(Tri::yes) : hurt_beside(answers, was_out), was_out});
   const Clue lax = every({hurt, two_structures_loose(answers, side)});
   const Clue marked = either({answers.yes("knee.bruising", side), answers.chosen("knee.look_swelling_spread", side, {"whole_knee", "whole_limb"}),
                               answers.graded("knee.effusion_stroke", side, {"2+", "3+"})});
@@ -284,7 +256,8 @@ Raised dislocated_knee(const Answers& answers, Side side) {
   // Loose since weeks, and both pulses full: there was time, and the artery is looked at the same day (our own rule; the page's two weeks).
   const bool loose_alone = lax.is_yes() && !deformed.is_yes() && !went_back.is_yes() && !bent_back.is_yes();
   const auto full = [&](const ItemKey& item) { return answers.graded(item, side, {"2", "3"}).is_yes(); };
-  const bool of_weeks = loose_alone && injured_weeks_ago(answers) && vessels.hard != Tri::yes && vessels.pressure_low != Tri::yes && (vessels.pulse & 1) != 0 && full(dorsal_pulse) && full(tibial_pulse);
+  const bool weeks_back = injured_weeks_ago(answers) || hurt_anew(answers);
+  const bool of_weeks = loose_alone && weeks_back && vessels.hard != Tri::yes && vessels.pressure_low != Tri::yes && (vessels.pulse & 1) != 0 && full(dorsal_pulse) && full(tibial_pulse);
   const bool watched = vessels.pulse == 1 && vessels.hard != Tri::yes && vessels.pressure_low == Tri::no && vessels_well_examined(answers.view(), side);
   raised.urgency = watched || of_weeks ? AlertClass::same_day : AlertClass::now;
   raised.interrupts = raised.urgency == AlertClass::now;
@@ -297,6 +270,7 @@ Raised dislocated_knee(const Answers& answers, Side side) {
   if (of_weeks && !watched) {
     raised.what = "loose_weeks";
     name_vessels(answers.view(), side, raised);
+    raised.clue.because.add(injured_weeks_ago(answers) ? FindingTrail{} : over_two_weeks(answers).because);
   }
   if (raised.clue.is_yes() && (watched || raised.what == "pressure_low")) {
     name_vessels(answers.view(), side, raised);
@@ -310,17 +284,42 @@ Clue compartment_in_danger(const Answers& answers, Side side) {
                 {film_shows(answers, side, {"knee_fracture_seen", "shaft_fracture_seen"}).clue, answers.yes("history.blood_thinners"),
                  answers.chosen("history.compartment_causes", side, {"cause_shin_broken", "cause_crush", "cause_long_lying", "cause_tight_cast",
                                                                      "cause_flow_back", "cause_operation", "cause_bleed"}),
+                 answers.chosen("body.cast", side, {"cast_thigh", "cast_knee", "cast_shin"}),  // what lies round the muscles (C3 names the cast)
                  answers.yes("history.bleeding_disorder"), answers.yes("leg.tense_compartment", side),
                  answers.any_yes({"leg.compartment_front_tense", "leg.compartment_outer_tense", "leg.compartment_back_tense"}, side)});
 }
 
 namespace {
 
+// A stretch that was not let for pain is one that hurts.
+[[nodiscard]] Clue stretch_not_let(const Answers& answers, Side side) {
+  const View& view = answers.view();
+  Clue out;
+  for (const ItemKey item : std::initializer_list<ItemKey>{"knee.stretch_pain_calf", "leg.stretch_pain_back", "leg.stretch_pain_front", "leg.stretch_pain_outer", "leg.stretch_pain_deep"}) {
+    const model::Item* known = view.edition().item_of(item);
+    if (known != nullptr && !view.of(*known).empty()) {
+      out = led_by(out, {answers.stopped(item, side, {model::WhyNot::pain})});
+    }
+  }
+  return out;
+}
+
+// Answered, and to be asked once more.
+[[nodiscard]] AskTrail again(const Answers& answers, const ItemKey& item, Side side) {
+  const View& view = answers.view();
+  const model::Item* known = view.edition().item_of(item);
+  return known != nullptr ? AskTrail(view.trails().asks, {known, side}) : AskTrail{};
+}
+
+[[nodiscard]] Clue felt_tense(const Answers& answers, Side side) {
+  return led_by(answers.yes("leg.tense_compartment", side),
+                {answers.any_yes({"leg.compartment_front_tense", "leg.compartment_outer_tense", "leg.compartment_back_tense"}, side)});
+}
+
 // Of who cannot tell of pain its absence is no answer, and a hand tells what can be told: muscles felt tense after an injury, under a
 // plaster or by what else does it are raised (convention, beyond the page, whose example has them soft and leaves it open).
 void judge_without_pain(const Answers& answers, Side side, const Clue& hidden, const Clue& pains, Raised& raised) {
-  const Clue tense = led_by(answers.yes("leg.tense_compartment", side),
-                            {answers.any_yes({"leg.compartment_front_tense", "leg.compartment_outer_tense", "leg.compartment_back_tense"}, side)});
+  const Clue tense = felt_tense(answers, side);
   // A spastic leg is tense by itself: there a cause must be named, a complaint or a fall is not enough. The other leg lowers nothing.
   const bool firm_anyway = answers.yes("body.spastic_tone", side).is_yes();
   const Clue cause = led_by(answers.yes("history.injury_severe_or_crush"),
@@ -355,11 +354,13 @@ Raised compartment(const Answers& answers, Side side) {
   const Clue calf = answers.yes("knee.stretch_pain_calf", side);
   const Clue back = answers.yes("leg.stretch_pain_back", side);
   const Clue behind = led_by(calf.value == Tri::undetermined && back.value != Tri::undetermined ? back : calf, {calf, back});
-  const Clue stretch = led_by(behind, {answers.any_yes({"leg.stretch_pain_front", "leg.stretch_pain_outer", "leg.stretch_pain_deep"}, side)});
+  const Clue let_none = stretch_not_let(answers, side);
+  const Clue stretch = led_by(behind, {let_none, answers.any_yes({"leg.stretch_pain_front", "leg.stretch_pain_outer", "leg.stretch_pain_deep"}, side)});
   // Where either pain would raise it, a group of muscles that nobody stretched is open: one stretch of four is no answer.
-  const Clue stretched = either({behind, answers.yes("leg.stretch_pain_front", side), answers.yes("leg.stretch_pain_outer", side), answers.yes("leg.stretch_pain_deep", side)});
+  const Clue stretched = let_none.is_yes() ? stretch : either({behind, answers.yes("leg.stretch_pain_front", side), answers.yes("leg.stretch_pain_outer", side), answers.yes("leg.stretch_pain_deep", side)});
   const Clue risk = compartment_in_danger(answers, side);
-  const Clue hidden = cannot_tell_of_pain(answers, side);
+  const Clue hidden = led_by(cannot_tell_of_pain(answers, side),
+                             {answers.stopped("history.pain_out_of_proportion", side, {model::WhyNot::cannot_answer, model::WhyNot::not_reliable})});
   Raised raised;
   raised.urgency = AlertClass::now;
   raised.interrupts = true;
@@ -381,118 +382,11 @@ Raised compartment(const Answers& answers, Side side) {
   } else {
     raised.clue = either({beyond, every({stretch, circumstance(risk)})});
   }
-  return raised;
-}
-
-namespace {
-
-// What has no flow below it: both pulses of the foot, or the one at the groin or behind the knee while none of the foot is felt (our own
-// rule). That one is no sign of a cut-off foot by itself: behind a knee a pulse is often not found.
-[[nodiscard]] Clue flow_gone(const Answers& answers, Side side, const Clue& dorsal, const Clue& tibial) {
-  const bool felt = dorsal.is_no() || tibial.is_no();
-  const auto above = [&](const ItemKey& item) { return felt ? Clue{} : unasked(pulse_absent(answers, item, side)); };
-  return led_by(every({dorsal, tibial}), {above("vessel.pulse_femoral"), above("vessel.pulse_popliteal")});
-}
-
-// The foot does not move, drops or has no power. What is known to be old says nothing of today: a paralysed leg, an old drop.
-[[nodiscard]] Clue foot_fails(const Answers& answers, Side side) {
-  const bool old_weakness = answers.yes("body.paralysis", side).is_yes();
-  const bool old_drop = answers.no("history.foot_drop_new", side).is_yes();
-  const Clue still = old_weakness ? fact(Tri::no) : answers.no("ankle.movement", side);
-  const Clue drop = old_weakness || old_drop ? Clue{}
-                                             : led_by(answers.yes("nerve.foot_drop", side),
-                                                      {answers.graded("nerve.power_ankle_dorsiflexion", side, {"0", "1", "2", "3"})});
-  const Clue push = old_weakness ? Clue{} : answers.graded("nerve.power_ankle_plantarflexion", side, {"0", "1", "2", "3"});
-  return led_by(still, {drop, push});
-}
-
-// Numb, and by no nerves that are known to be ill.
-[[nodiscard]] Clue newly_numb(const Answers& answers, Side side) {
-  if (led_by(answers.yes("history.diabetes"), {answers.yes("history.leprosy"), answers.yes("body.feeling_lost", side)}).is_yes()) {
-    return {};
-  }
-  return led_by(answers.yes("nerve.sensation_foot_reduced", side), {answers.chosen("nerve.sensation_loss_level", side, {"loss_beyond_toes", "loss_whole_foot_or_more"})});
-}
-
-}  // namespace
-
-// A perfusion sign and a symptom, within two weeks. Pain and tingling cannot be required where feeling is reduced: that is itself
-// the symptom, and one sign is enough.
-Raised limb_ischaemia(const Answers& answers, Side side) {
-  const Clue dorsal = pulse_absent(answers, dorsal_pulse, side);
-  const Clue tibial = pulse_absent(answers, tibial_pulse, side);
-  const Clue no_flow_below = flow_gone(answers, side, dorsal, tibial);
-  // Cold and without its pulses: nobody waits for the day it happened.
-  const bool gross = no_flow_below.is_yes() && answers.yes("vessel.foot_cold", side).is_yes();
-  const Clue hurt = gross ? hurt_lately(answers) : injured(answers);
-  const auto felt_there = [&](const ItemKey& item) { return bare_no(unasked(answers.graded(item, other_side(side), {"1", "2", "3"}))); };
-  const Clue others_felt = either({every({dorsal, felt_there(dorsal_pulse)}), every({tibial, felt_there(tibial_pulse)})});
-  const Clue felt_both = every({negate(dorsal), negate(tibial)});
-  const Clue refill = felt_both.is_yes() ? fact(Tri::no) : unasked(answers.yes("vessel.capillary_refill_slow", side));
-  // Told to have turned cold or pale within two weeks: the sign and the time in one answer.
-  const Clue sudden = answers.yes("history.cold_pale_sudden", side);
-  const Clue perfusion =
-      led_by(either({answers.yes("vessel.foot_cold", side), every({dorsal, tibial}), every({circumstance(hurt), others_felt}), refill}),
-             {sudden, answers.chosen("vessel.foot_colour", side, {"colour_pale", "colour_mottled"}), answers.no("vessel.doppler_arterial_audible", side)});
-  // Pain at rest for longer than that is another trouble.
-  const bool long_pain = answers.yes("history.rest_pain_over_2_weeks", side).is_yes();
-  const Clue rest_pain = long_pain ? fact(Tri::no) : answers.yes("history.rest_pain_foot", side);
-  const Clue fails = foot_fails(answers, side);
-  const Clue symptom = led_by(either({circumstance(hurt), answers.yes("nerve.sensation_foot_reduced", side), answers.yes("nerve.foot_drop", side),
-                                      answers.no("ankle.movement", side), answers.yes("history.pain_out_of_proportion", side)}),
-                              {rest_pain, answers.yes("history.numb_or_tingling", side), numb_foot(answers, side), fails, answers.yes("history.both_legs_weak"),
-                               answers.chosen("nerve.sensation_loss_level", side, {"loss_toes_only", "loss_beyond_toes", "loss_whole_foot_or_more"})});
-  // A cold foot without both pulses waits for no symptom, and for no day: how long the complaint has lasted is not how long the foot
-  // has been so. Only pain of the foot at rest that is known to last for weeks is another trouble. With one pulse that nobody could
-  // look for, feeling or movement that is lost says the same (convention).
-  const bool unlooked = (dorsal.is_yes() && tibial.value == Tri::undetermined) || (tibial.is_yes() && dorsal.value == Tri::undetermined);
-  const bool failing = answers.yes("nerve.sensation_foot_reduced", side).is_yes() || answers.no("ankle.movement", side).is_yes();
-  const bool today = gross || (unlooked && failing && answers.yes("vessel.foot_cold", side).is_yes());
-  // What happened these days, a plaster that is on, a vessel wide behind the knee, a foot that fails, or one numb without a pulse are of
-  // today, whatever the weeks of the complaint and an old pain at rest say (our own rule). Both pulses of the foot felt end that.
-  const Clue wide = answers.any_yes({"knee.popliteal_swelling_beats", "vessel.pulse_popliteal_broad"}, side);
-  const Clue plaster = answers.chosen("body.cast", side, {"cast_hip", "cast_thigh", "cast_knee", "cast_shin", "cast_ankle", "cast_foot"});
-  const Clue happened = every({hurt_lately(answers), of_short_history(answers)});
-  const Clue numb = no_flow_below.is_yes() || unlooked ? newly_numb(answers, side) : Clue{};
-  const Clue acute = felt_both.is_yes() ? Clue{} : led_by(Clue{}, {fails, numb, plaster, wide, happened});
-  const Clue by_weeks = today ? fact(not_(tri(long_pain))) : of_short_history(answers);
-  const Clue lately = sudden.is_yes() ? led_by(sudden, {of_short_history(answers), acute})
-                                      : led_by(by_weeks, {acute, acute.is_yes() ? of_short_history(answers) : Clue{}});
-  Raised raised;
-  raised.clue = every({perfusion, gross ? fact(Tri::yes) : symptom, lately});
-  // Weeks alone answer nothing of a foot that is cold or without its pulses: whether it moves is asked (our own rule).
-  if (raised.clue.is_no() && lately.is_no() && perfusion.is_yes() && !felt_both.is_yes() && !fails.is_no()) {
-    raised.clue = every({perfusion, fails});
-  }
-  // Dead tissue, or pain at rest, beside a pulse that is lost is urgent at any age: over two weeks it is alert.clti. Younger, or of an age
-  // that nobody told, the more urgent of the two neighbours has it (our own rule; the pages have a gate of two weeks between them).
-  const Clue dead = dead_tissue(answers, side);
-  const auto known_long = [&] { return long_pain || answers.yes("history.foot_ulcer_over_2_weeks", side).is_yes() || over_two_weeks(answers).is_yes(); };
-  if (!raised.clue.is_yes() && (dead.is_yes() || rest_pain.is_yes()) && !known_long()) {
-    const Clue no_flow = dead.is_yes() ? pulses_lost(answers, side) : every({dorsal, tibial});
-    if (no_flow.is_yes()) {
-      raised.clue = every({no_flow, dead.is_yes() ? dead : rest_pain});
-    }
-  }
-  if (raised.clue.value == Tri::undetermined && !perfusion.is_yes()) {
-    raised.clue.because = perfusion.because;
-    // A vessel that is wide behind the knee can close: the pages give it no class, so the foot is asked after.
-    raised.clue.because.add(wide.because);
-  }
-  raised.urgency = AlertClass::now;
-  raised.interrupts = true;
-  name_lost_pulse(raised, dorsal, tibial);
-  if (const std::string_view grade = raised.clue.is_yes() ? ischaemia_grade(answers, side) : ""; !grade.empty()) {
-    raised.what = grade;  // the pulse that was not felt stands among the grounds
-    const View& view = answers.view();
-    for (const std::string_view item : {"ankle.movement", "nerve.sensation_loss_level", "nerve.foot_drop", "nerve.power_ankle_dorsiflexion",
-                                        "nerve.power_ankle_plantarflexion", "vessel.doppler_arterial_audible", "vessel.doppler_venous_audible"}) {
-      raised.clue.because.add(FindingTrail::of(view.trails().findings, view.at(item, side)));
-    }
-  }
-  if (const Clue gone = raised.clue.is_yes() ? foot_taken_off(answers, side) : Clue{}; gone.is_yes()) {
-    raised.what = "stump";
-    raised.clue.because.add(gone.because);
+  // Felt tense, and both pains answered no: it is felt again every hour, as a block, a drug or a nerve may hide the pain (BOAST_ACS).
+  if (const Clue tense = raised.clue.is_no() ? felt_tense(answers, side) : Clue{}; tense.is_yes()) {
+    raised.clue = left_open(raised.clue, tense);
+    raised.clue.because.add(tense.because);
+    raised.clue.ask.add(again(answers, "history.pain_out_of_proportion", side));
   }
   return raised;
 }

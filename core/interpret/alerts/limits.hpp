@@ -63,6 +63,7 @@ inline constexpr std::int64_t tells_of_pain_from = 3;       // CONVENTION: young
 inline constexpr std::int64_t walks_not_before_months = 12;  // CONVENTION: younger, nobody is asked for steps
 inline constexpr std::int64_t walks_from = 2;                // CONVENTION: younger, being carried says nothing
 inline constexpr std::int64_t bladder_left_ml = 200;        // CES_GIRFT: what stays behind after voiding; less does not exclude
+inline constexpr std::int64_t toe_goes_up_to = 1;           // CONVENTION: in completed years, the great toe of small children goes up anyway
 inline constexpr std::int64_t calf_fuller_mm = 20;          // CONVENTION: a calf this much thicker opens the question of a clot
 
 }  // namespace limbledger::interpret

@@ -41,7 +41,7 @@ struct RedFlag {
 
 [[nodiscard]] std::span<const RedFlag> all_red_flags();
 
-// By file: hip.cpp, limb.cpp, joint.cpp, extensor.cpp, child.cpp, body.cpp, foot.cpp, skin.cpp, flow.cpp, stress.cpp, seen.cpp.
+// By file: hip.cpp, limb.cpp, joint.cpp, extensor.cpp, child.cpp, body.cpp, foot.cpp, skin.cpp, stress.cpp, seen.cpp, vessels/.
 [[nodiscard]] Raised open_fracture(const Answers& answers, model::Side side);
 // A wound of hip or thigh, whose page has it apart from those of knee and foot, over a break after an injury; nothing is asked.
 [[nodiscard]] Clue broken_under_hip_wound(const Answers& answers, model::Side side);
@@ -50,6 +50,8 @@ struct RedFlag {
 [[nodiscard]] Raised compartment(const Answers& answers, model::Side side);
 // A limb that may swell inside its sheaths: by injury, by what else does it, by how it feels.
 [[nodiscard]] Clue compartment_in_danger(const Answers& answers, model::Side side);
+// No pulse is said of what was felt for alone, and it stands among the grounds.
+void name_lost_pulse(Raised& raised, const Clue& dorsal, const Clue& tibial);
 [[nodiscard]] Raised limb_ischaemia(const Answers& answers, model::Side side);
 [[nodiscard]] Raised infected_joint_adult(const Answers& answers, model::Side side);
 [[nodiscard]] Raised infected_joint_child(const Answers& answers, model::Side side);
@@ -81,6 +83,7 @@ struct RedFlag {
 [[nodiscard]] Raised bleeding_now(const Answers& answers, model::Side side);
 [[nodiscard]] Raised broken_bone(const Answers& answers, model::Side side);
 [[nodiscard]] Raised broken_pelvis(const Answers& answers, model::Side side);
+[[nodiscard]] Raised very_ill(const Answers& answers, model::Side side);
 [[nodiscard]] Raised joints_stiff(const Answers& answers, model::Side side);
 
 }  // namespace limbledger::interpret

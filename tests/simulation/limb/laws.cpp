@@ -150,9 +150,10 @@ bool shares_its_place(const Bench& made, const model::Finding& finding) {
 // body only ever takes claims away (core/interpret/body.hpp): a fused knee locks no more. How and when it began is a circumstance
 // (clue.hpp): a joint that is hot after no known injury is another question than one after a twist. Pain beyond what was hurt raises a
 // compartment while nobody said whether the limb is at risk; once it is not, stretching has to hurt as well (clinical safety, requirement 3).
+// Whether a leg turned cold suddenly, within two weeks, is when it began: the first gate of a limb without blood (red flags page, section 5).
 const std::set<std::string>& how_it_began() {
   static const std::set<std::string> items{"history.mechanism", "history.fall_or_blow", "history.weeks_since_onset", "history.pain_over_2_weeks",
-                                           "history.injury_severe_or_crush"};
+                                           "history.injury_severe_or_crush", "history.cold_pale_sudden"};
   return items;
 }
 

@@ -43,6 +43,7 @@ inline const std::vector<Planted>& planted() {
       {"septic_child", "limping_child", 2024, {"history.mechanism no_injury", "hip.leg_not_moved left yes", "general.temperature 389"}},
       {"dvt", "calf_pain", 1970, {"leg.calf_swelling left yes", "history.examiner_suspects_clot yes", "history.breathless yes"}},
       {"scfe", "chronic_knee", 2013, {"history.mechanism no_injury", "hip.turns_out_in_flexion left positive", "gait.steps_now 0"}},
+      {"very_ill", "no_complaint", 1960, {"general.pulse_rate 104", "general.temperature 392", "general.blood_pressure_systolic 78"}},
       // Class now, and not among what interrupts (C2).
       {"tumour", "free", 1960, {"history.cancer_known yes", "history.fracture_minimal_force left yes"}, false},
       {"bleeding", "acute_knee", 1990, {"history.mechanism vehicle", "vessel.bleeding_active left yes"}, false},

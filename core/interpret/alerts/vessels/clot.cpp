@@ -1,0 +1,127 @@
+// A clot of the leg, and of the lung beside it: as clinical safety C3 mends it, so that it does not fire on ordinary people.
+#include "core/interpret/alerts/circumstances.hpp"
+#include "core/interpret/alerts/limits.hpp"
+#include "core/interpret/alerts/red_flag.hpp"
+#include "core/interpret/rules/vessel/wells.hpp"
+
+namespace limbledger::interpret {
+
+using model::Side;
+
+namespace {
+
+[[nodiscard]] Clue whole_leg_swollen(const Answers& answers, Side side) {
+  const Clue spread = answers.chosen("knee.look_swelling_spread", side, {"whole_limb"});
+  const Clue looked = answers.yes("vessel.whole_leg_swollen", side);
+  return unasked(looked.value == Tri::undetermined ? led_by(spread, {looked}) : led_by(looked, {spread}));
+}
+
+// A calf that was measured thicker than the other.
+[[nodiscard]] Clue calf_measured_fuller(const Answers& answers, Side side) {
+  std::vector<const model::Finding*> girths;
+  const auto difference = calf_difference(answers.view(), side, girths);
+  Clue clue;
+  if (difference && difference->low >= calf_fuller_mm) {
+    clue.value = Tri::yes;
+    clue.because = FindingTrail::of(answers.view().trails().findings, girths);
+  }
+  return clue;
+}
+
+// The points of 2003 as the rule has them (wells.hpp): two or more, fewer, or open. What is not recorded is never read as no. An earlier
+// clot, a leg paralysed or in plaster and the girths count when they are there, and are not asked for.
+[[nodiscard]] Clue wells_clue(const Answers& answers, Side side, const Clue& fuller) {
+  Clue open;
+  const auto point = [&](const Clue& clue) {
+    open.because.add(clue.because);
+    open.ask.add(clue.ask);
+  };
+  point(answers.yes("history.cancer_active"));
+  point(answers.yes("history.immobile_or_surgery_recent"));
+  point(unasked(answers.yes("history.leg_paralysed_or_plaster", side)));
+  point(unasked(answers.yes("history.clot_before")));
+  point(answers.yes("leg.calf_tender_vein", side));
+  point(whole_leg_swollen(answers, side));
+  point(fuller);
+  point(answers.yes("vessel.oedema_more_this_side", side));
+  point(answers.yes("vessel.veins_collateral", side));
+  open.ask.add(answers.yes("history.other_cause_as_likely", side).ask);
+  open.ask.add(answers.yes("history.examiner_suspects_clot").ask);
+  // The score is not made for who is younger, so it says no nothing.
+  open.value = answers.aged(0, wells_from - 1) == Tri::yes ? Tri::undetermined : wells_two_or_more(answers.view(), side);
+  return open;
+}
+
+// One that was found beside the tender vein, a swollen calf or leg apart, which point to a clot by themselves.
+[[nodiscard]] Clue another_point(const Answers& answers, Side side) {
+  return led_by(Clue{}, {answers.yes("history.cancer_active"), answers.yes("history.immobile_or_surgery_recent"), answers.yes("history.leg_paralysed_or_plaster", side),
+                         answers.chosen("body.cast", side, {"cast_hip", "cast_thigh", "cast_knee", "cast_shin", "cast_ankle", "cast_foot"}),
+                         answers.yes("history.clot_before"), answers.yes("vessel.oedema_more_this_side", side), answers.yes("vessel.veins_collateral", side)});
+}
+
+// Pregnant, or a birth in the last weeks. Not asked of a man, nor below 12 or above 55 years (our convention, as in the rules).
+[[nodiscard]] Clue pregnant(const Answers& answers) {
+  const Clue told = led_by(answers.yes("body.pregnancy"), {answers.yes("history.childbirth_recent")});
+  const auto& person = answers.view().person();
+  const bool cannot_be = (person && person->sex == model::Sex::male) || answers.aged(0, 11) == Tri::yes || answers.aged(56, 200) == Tri::yes;
+  return cannot_be && !told.is_yes() ? fact(Tri::no) : told;
+}
+
+}  // namespace
+
+Raised leg_clot(const Answers& answers, Side side) {
+  const Clue suspects = answers.yes("history.examiner_suspects_clot");
+  const Clue fuller = calf_measured_fuller(answers, side);
+  const Clue vein = answers.yes("leg.calf_tender_vein", side);
+  // A tender calf that does not swell is explained by a recorded injury, or by the examiner, who suspects no clot. With another point found
+  // there are two, for which the rule says scan (WELLS2003): a broken ankle does not explain the vein of a leg that lay in plaster.
+  const Clue another = vein.is_yes() ? another_point(answers, side) : Clue{};
+  const Clue tender = another.is_yes() ? every({vein, another}) : every({vein, circumstance(negate(injured(answers))), fact(not_(tri(suspects.is_no())))});
+  const Clue entry = either({led_by(answers.yes("leg.calf_swelling", side), {fuller}), whole_leg_swollen(answers, side), unasked(tender), suspects});
+  const Clue fast = pulse_of_clot(answers);
+  // Signs that were counted stand beside what is told: who says no, or cannot say, may still lack breath (our own rule).
+  const Clue chest = led_by(answers.yes("history.breathless"), {fast, breathes_badly(answers), body_fails(answers)});
+  const Clue wells = entry.is_no() ? Clue{} : wells_clue(answers, side, fuller);
+  const Clue bears = bare_no(pregnant(answers));
+  // Swollen as a whole and blue: the veins are closed so far that the leg itself is in danger; no score is waited for (our own rule).
+  const Clue blue = whole_leg_swollen(answers, side).is_yes() ? answers.chosen("vessel.foot_colour", side, {"colour_blue", "colour_dusky"}) : Clue{};
+  const Clue tested = answers.chosen("general.lab_d_dimer", Side::midline, {"lab_positive"});
+  const bool negative = answers.chosen("general.lab_d_dimer", Side::midline, {"lab_negative"}).is_yes();
+  Raised raised;
+  raised.clue = every({entry, led_by(either({suspects, wells, bears, chest}), {blue})});
+  if (raised.clue.value == Tri::undetermined && !entry.is_yes()) {
+    raised.clue.because.clear();
+    raised.clue.ask = entry.ask;
+  }
+  const Clue seen = unasked(answers.chosen("general.scan_leg_veins", side, {"scan_clot_seen"}));
+  if (seen.is_yes() && chest.is_yes() && !raised.clue.is_yes()) {
+    raised.clue = every({seen, chest});
+  }
+  if (raised.clue.is_yes() && chest.is_yes()) {
+    raised.urgency = AlertClass::now;
+    raised.interrupts = true;
+    raised.what = "chest";
+  } else if (seen.is_yes()) {
+    raised.clue = seen;
+    raised.what = "seen";
+  } else if (raised.clue.is_yes()) {
+    raised.what = wells.is_yes() && !bears.is_yes() ? "points" : "raised";
+  } else if (entry.is_yes() && wells.is_no() && bears.is_no() && chest.is_no() && !suspects.is_no()) {
+    // Fewer than two points: the blood test decides, at a lower tier, and a positive one is scanned the same day.
+    if (negative) {
+      raised.clue = negate(answers.chosen("general.lab_d_dimer", Side::midline, {"lab_negative"}));
+    } else {
+      raised.clue = tested.is_yes() ? every({entry, tested}) : fact(Tri::yes);
+      raised.clue.because.add(entry.because);
+      raised.urgency = tested.is_yes() ? AlertClass::same_day : AlertClass::two_weeks;
+      raised.what = tested.is_yes() ? "d_dimer" : "raised";
+    }
+  }
+  // A clot of the leg that stands leaves the one of the lung to be asked after.
+  if (raised.clue.is_yes() && raised.urgency == AlertClass::same_day && chest.value == Tri::undetermined) {
+    raised.graver = chest;
+  }
+  return raised;
+}
+
+}  // namespace limbledger::interpret

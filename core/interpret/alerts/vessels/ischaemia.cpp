@@ -1,0 +1,192 @@
+// The foot that blood does not reach: the pressure at the ankle, and a limb without flow.
+#include "core/interpret/alerts/circumstances.hpp"
+#include "core/interpret/alerts/limits.hpp"
+#include "core/interpret/alerts/red_flag.hpp"
+
+#include <algorithm>
+#include <optional>
+
+namespace limbledger::interpret {
+
+using model::Side;
+
+Tri ankle_pressure_low(const View& view, Side side) {
+  const auto highest = [&](std::string_view item, Side on) -> std::optional<std::int64_t> {
+    std::optional<std::int64_t> found;
+    for (const model::Finding* finding : view.at(item, on)) {
+      const auto* pressure = std::get_if<model::Pressure>(&finding->value);
+      if (pressure != nullptr && settles(*finding)) {
+        const std::int64_t read = pressure->mm_hg && !pressure->signal ? pressure->mm_hg->steps : 0;
+        found = std::max(found.value_or(0), read);
+      }
+    }
+    return found;
+  };
+  const auto ankle = highest("vessel.pressure_posterior_tibial", side);
+  const auto left = highest("vessel.pressure_arm", Side::left);
+  const auto right = highest("vessel.pressure_arm", Side::right);
+  const std::int64_t arm = std::max(left.value_or(0), right.value_or(0));
+  if (!ankle || arm == 0) {
+    return Tri::undetermined;
+  }
+  return tri(*ankle * 100 < arm * abi_hundredths);
+}
+
+void name_lost_pulse(Raised& raised, const Clue& dorsal, const Clue& tibial) {
+  if (!dorsal.is_yes() && !tibial.is_yes()) {
+    return;
+  }
+  raised.what = dorsal.is_yes() && tibial.is_yes() ? "no_pulse" : (dorsal.is_yes() ? "no_pulse_dorsal" : "no_pulse_tibial");
+  if (raised.clue.is_yes()) {
+    raised.clue.because.add(dorsal.is_yes() ? dorsal.because : FindingTrail{});
+    raised.clue.because.add(tibial.is_yes() ? tibial.because : FindingTrail{});
+  }
+}
+
+namespace {
+
+// What has no flow below it: both pulses of the foot, or the one at the groin or behind the knee while none of the foot is felt (our own
+// rule). That one is no sign of a cut-off foot by itself: behind a knee a pulse is often not found.
+[[nodiscard]] Clue flow_gone(const Answers& answers, Side side, const Clue& dorsal, const Clue& tibial) {
+  const bool felt = dorsal.is_no() || tibial.is_no();
+  const auto above = [&](const ItemKey& item) { return felt ? Clue{} : unasked(pulse_absent(answers, item, side)); };
+  return led_by(every({dorsal, tibial}), {above("vessel.pulse_femoral"), above("vessel.pulse_popliteal")});
+}
+
+// The foot does not move, drops or has no power. What is known to be old says nothing of today: a paralysed leg, an old drop.
+[[nodiscard]] Clue foot_fails(const Answers& answers, Side side) {
+  const bool old_weakness = answers.yes("body.paralysis", side).is_yes();
+  const bool old_drop = answers.no("history.foot_drop_new", side).is_yes();
+  const Clue still = old_weakness ? fact(Tri::no) : answers.no("ankle.movement", side);
+  const Clue drop = old_weakness || old_drop ? Clue{}
+                                             : led_by(answers.yes("nerve.foot_drop", side),
+                                                      {answers.graded("nerve.power_ankle_dorsiflexion", side, {"0", "1", "2", "3"})});
+  const Clue push = old_weakness ? Clue{} : answers.graded("nerve.power_ankle_plantarflexion", side, {"0", "1", "2", "3"});
+  return led_by(still, {drop, push});
+}
+
+// Numb, and by no nerves that are known to be ill.
+[[nodiscard]] Clue newly_numb(const Answers& answers, Side side) {
+  if (led_by(answers.yes("history.diabetes"), {answers.yes("history.leprosy"), answers.yes("body.feeling_lost", side)}).is_yes()) {
+    return {};
+  }
+  return led_by(answers.yes("nerve.sensation_foot_reduced", side), {answers.chosen("nerve.sensation_loss_level", side, {"loss_beyond_toes", "loss_whole_foot_or_more"})});
+}
+
+// Both pulses of the foot poor, and one of them gone. One that is full, or that nobody felt for, is another matter.
+[[nodiscard]] Clue one_gone_one_poor(const Answers& answers, Side side, const Clue& dorsal, const Clue& tibial) {
+  if (!dorsal.is_yes() && !tibial.is_yes()) {
+    return {};
+  }
+  return every({answers.graded(dorsal_pulse, side, {"0", "1"}), answers.graded(tibial_pulse, side, {"0", "1"})});
+}
+
+// Blue or dusky is no lack of blood by itself: it counts beside poor pulses, or where the foot feels less or fails (our own rule). So do poor
+// pulses there, as one sign is enough where feeling is reduced (clinical safety, C13).
+[[nodiscard]] Clue poor_flow(const Answers& answers, Side side, const Clue& poor, const Clue& fails) {
+  const Clue blue = answers.chosen("vessel.foot_colour", side, {"colour_blue", "colour_dusky"});
+  if (!poor.is_yes() && !blue.is_yes()) {
+    return {};
+  }
+  const Clue nerve = led_by(fails, {answers.yes("nerve.sensation_foot_reduced", side),
+                                    answers.chosen("nerve.sensation_loss_level", side, {"loss_beyond_toes", "loss_whole_foot_or_more"})});
+  return led_by(every({poor, nerve}), {every({blue, led_by(poor, {nerve})})});
+}
+
+}  // namespace
+
+Clue pulse_above_lost(const Answers& answers, Side side) {
+  const Clue groin = unasked(pulse_absent(answers, "vessel.pulse_femoral", side));
+  return foot_taken_off(answers, side).is_yes() ? led_by(groin, {pulse_absent(answers, "vessel.pulse_popliteal", side)}) : groin;
+}
+
+// A perfusion sign and a symptom, within two weeks. Pain and tingling cannot be required where feeling is reduced: that is itself
+// the symptom, and one sign is enough.
+Raised limb_ischaemia(const Answers& answers, Side side) {
+  const Clue dorsal = pulse_absent(answers, dorsal_pulse, side);
+  const Clue tibial = pulse_absent(answers, tibial_pulse, side);
+  const Clue no_flow_below = flow_gone(answers, side, dorsal, tibial);
+  // Cold and without its pulses: nobody waits for the day it happened.
+  const bool gross = no_flow_below.is_yes() && answers.yes("vessel.foot_cold", side).is_yes();
+  const Clue hurt = gross ? hurt_lately(answers) : hurt_as_told(answers);
+  const auto felt_there = [&](const ItemKey& item) { return bare_no(unasked(answers.graded(item, other_side(side), {"1", "2", "3"}))); };
+  const Clue others_felt = either({every({dorsal, felt_there(dorsal_pulse)}), every({tibial, felt_there(tibial_pulse)})});
+  const Clue felt_both = every({negate(dorsal), negate(tibial)});
+  const Clue refill = felt_both.is_yes() ? fact(Tri::no) : unasked(answers.yes("vessel.capillary_refill_slow", side));
+  // Told to have turned cold or pale within two weeks: the sign and the time in one answer.
+  const Clue sudden = answers.yes("history.cold_pale_sudden", side);
+  const Clue fails = foot_fails(answers, side);
+  const Clue poor = one_gone_one_poor(answers, side, dorsal, tibial);
+  const Clue above = pulse_above_lost(answers, side);
+  const Clue perfusion =
+      led_by(either({answers.yes("vessel.foot_cold", side), every({dorsal, tibial}), every({circumstance(hurt), others_felt}), refill}),
+             {sudden, answers.chosen("vessel.foot_colour", side, {"colour_pale", "colour_mottled"}), answers.no("vessel.doppler_arterial_audible", side), above,
+              poor_flow(answers, side, poor, fails)});
+  // Pain at rest for longer than that is another trouble.
+  const bool long_pain = answers.yes("history.rest_pain_over_2_weeks", side).is_yes();
+  const Clue rest_pain = long_pain ? fact(Tri::no) : answers.yes("history.rest_pain_foot", side);
+  const Clue symptom = led_by(either({circumstance(hurt), answers.yes("nerve.sensation_foot_reduced", side), answers.yes("nerve.foot_drop", side),
+                                      answers.no("ankle.movement", side), answers.yes("history.pain_out_of_proportion", side)}),
+                              {rest_pain, answers.yes("history.numb_or_tingling", side), numb_foot(answers, side), fails, answers.yes("history.both_legs_weak"),
+                               answers.chosen("nerve.sensation_loss_level", side, {"loss_toes_only", "loss_beyond_toes", "loss_whole_foot_or_more"})});
+  // A cold foot without both pulses waits for no symptom, and for no day: how long the complaint has lasted is not how long the foot
+  // has been so. Only pain of the foot at rest that is known to last for weeks is another trouble. With one pulse that nobody could
+  // look for, feeling or movement that is lost says the same (convention).
+  const bool unlooked = (dorsal.is_yes() && tibial.value == Tri::undetermined) || (tibial.is_yes() && dorsal.value == Tri::undetermined);
+  const bool failing = answers.yes("nerve.sensation_foot_reduced", side).is_yes() || answers.no("ankle.movement", side).is_yes();
+  // What happened these days, a plaster that is on, a vessel wide behind the knee, a foot that fails, or one numb without a pulse are of
+  // today, whatever the weeks of the complaint and an old pain at rest say (our own rule). Both pulses of the foot felt end that.
+  const Clue wide = answers.any_yes({"knee.popliteal_swelling_beats", "vessel.pulse_popliteal_broad"}, side);
+  const Clue plaster = answers.chosen("body.cast", side, {"cast_hip", "cast_thigh", "cast_knee", "cast_shin", "cast_ankle", "cast_foot"});
+  const View& view = answers.view();
+  const bool told_undated = complains_of_something_recent(view) && !view.exam().injured_on && hurt_as_told(answers).is_yes();
+  const Clue happened = told_undated ? hurt_as_told(answers) : every({hurt_lately(answers), of_short_history(answers)});
+  const bool poor_of_now = poor.is_yes() && !over_two_weeks(answers).is_yes();
+  const Clue numb = no_flow_below.is_yes() || unlooked || poor_of_now ? newly_numb(answers, side) : Clue{};
+  const Clue acute = felt_both.is_yes() ? Clue{} : led_by(Clue{}, {fails, numb, plaster, wide, happened});
+  // Said not to have come suddenly, and nothing of today beside it: a foot that lacks blood for long, until a symptom says otherwise. What is
+  // answered there is when it began, which the page asks for first (under two weeks).
+  const bool stands = gross && !(sudden.is_no() && !acute.is_yes() && !hurt.is_yes());
+  const bool today = stands || (unlooked && failing && answers.yes("vessel.foot_cold", side).is_yes());
+  const Clue by_weeks = today ? fact(not_(tri(long_pain))) : of_short_history(answers);
+  const Clue lately = sudden.is_yes() ? led_by(sudden, {of_short_history(answers), acute})
+                                      : led_by(by_weeks, {acute, acute.is_yes() ? of_short_history(answers) : Clue{}});
+  Raised raised;
+  raised.clue = every({perfusion, stands ? fact(Tri::yes) : symptom, lately});
+  // Weeks alone answer nothing of a foot that is cold or without its pulses: whether it moves is asked (our own rule).
+  if (raised.clue.is_no() && lately.is_no() && perfusion.is_yes() && !felt_both.is_yes() && !fails.is_no()) {
+    raised.clue = every({perfusion, fails});
+  }
+  // Dead tissue, or pain at rest, beside a pulse that is lost is urgent at any age: over two weeks it is alert.clti. Younger, or of an age
+  // that nobody told, the more urgent of the two neighbours has it (our own rule; the pages have a gate of two weeks between them).
+  const Clue dead = dead_tissue(answers, side);
+  const auto known_long = [&] { return long_pain || answers.yes("history.foot_ulcer_over_2_weeks", side).is_yes() || over_two_weeks(answers).is_yes(); };
+  if (!raised.clue.is_yes() && (dead.is_yes() || rest_pain.is_yes()) && !known_long()) {
+    const Clue no_flow = led_by(dead.is_yes() ? pulses_lost(answers, side) : every({dorsal, tibial}), {above});
+    if (no_flow.is_yes()) {
+      raised.clue = every({no_flow, dead.is_yes() ? dead : rest_pain});
+    }
+  }
+  if (raised.clue.value == Tri::undetermined && !perfusion.is_yes()) {
+    raised.clue.because = perfusion.because;
+    // A vessel that is wide behind the knee can close: the pages give it no class, so the foot is asked after.
+    raised.clue.because.add(wide.because);
+  }
+  raised.urgency = AlertClass::now;
+  raised.interrupts = true;
+  name_lost_pulse(raised, dorsal, tibial);
+  if (const std::string_view grade = raised.clue.is_yes() ? ischaemia_grade(answers, side) : ""; !grade.empty()) {
+    raised.what = grade;  // the pulse that was not felt stands among the grounds
+    for (const std::string_view item : {"ankle.movement", "nerve.sensation_loss_level", "nerve.foot_drop", "nerve.power_ankle_dorsiflexion",
+                                        "nerve.power_ankle_plantarflexion", "vessel.doppler_arterial_audible", "vessel.doppler_venous_audible"}) {
+      raised.clue.because.add(FindingTrail::of(view.trails().findings, view.at(item, side)));
+    }
+  }
+  if (const Clue gone = raised.clue.is_yes() ? foot_taken_off(answers, side) : Clue{}; gone.is_yes()) {
+    raised.what = "stump";
+    raised.clue.because.add(gone.because);
+  }
+  return raised;
+}
+
+}  // namespace limbledger::interpret

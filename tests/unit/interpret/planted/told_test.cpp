@@ -1,0 +1,177 @@
+// Planted cases in which a word that was told, or who told it, silenced a danger: weeks of an old trouble over an injury of today, noes
+// about bladder and saddle on a child's word, and both legs that fail by examination beside noes. Sources: the red flags page, sections 0 to
+// 3, 11, 12 and 19 with its summary of urgency; clinical safety C2, C3, C17 and consultation S06. What is our own rule says so. All is invented.
+#include "tests/unit/interpret/alerts/story.hpp"
+
+using namespace limbledger;
+using namespace limbledger::interpret_test;
+
+namespace {
+
+struct ToldDanger {
+  std::string complaint;
+  std::string alert;
+  std::string story;
+  bool now = true;
+};
+
+// What happened, and the sign of it.
+const std::vector<ToldDanger>& told_dangers() {
+  static const std::vector<ToldDanger> all{
+      {"acute_knee", "knee_disloc_vasc", "history.mechanism fall; knee.look_deformity left yes; gait.steps_now 0"},
+      {"acute_knee", "open_fx", "history.fall_or_blow yes; knee.look_open_wound left yes; knee.look_deformity left no; knee.bone_tender_elsewhere left no; gait.steps_now 0"},
+      {"acute_knee", "ext_mech", "history.mechanism fall; knee.straight_leg_raise_active left positive; knee.quadriceps_gap left yes", false},
+      {"acute_knee", "fracture", "history.mechanism vehicle; leg.look_deformity left yes", false},
+      {"ankle_injury", "ankle_disloc", "history.mechanism twist; ankle.look_deformity left yes; ankle.movement left no; vessel.pulse_dorsalis_pedis left 0"},
+      {"ankle_injury", "open_fx", "history.mechanism twist; skin.bone_visible left yes; ankle.look_deformity left yes"},
+      {"ankle_injury", "open_fx", "history.mechanism twist; skin.intact left no; ankle.lateral_malleolus_tender left yes"},
+      {"ankle_injury", "ali", "history.mechanism twist; vessel.pulse_dorsalis_pedis left 0; vessel.pulse_dorsalis_pedis right 2"},
+      {"ankle_injury", "achilles", "history.mechanism twist; ankle.calf_squeeze left absent", false},
+      {"hip_after_fall", "hip_disloc", "history.mechanism vehicle; hip.leg_attitude left attitude_bent_turned_in; gait.steps_now 0"}};
+  return all;
+}
+
+// Whoever cannot answer for themselves, in each of the ways there are.
+std::vector<Bench> told_by_others(const Bench& plain) {
+  std::vector<Bench> all(6, plain);
+  all[0].exam.interpreter = model::Interpreter{model::InterpreterKind::child, std::nullopt};
+  tell(all[1], "history.memory_poor yes");
+  tell(all[2], "general.answers_reliable no");
+  tell(all[3], "general.consciousness mind_voice");
+  all[4].exam.who_spoke = model::WhoSpoke{{"daughter"}, std::nullopt};
+  tell(all[5], "body.paralysis both yes; body.feeling_lost both yes");
+  return all;
+}
+
+}  // namespace
+
+// The complaint is itself of something recent, so the weeks are of the trouble before it: our own reading of sections 1 to 3 and 19.
+TEST_CASE("planted: an injury told today counts however long the trouble before it lasts, and the weeks change no line") {
+  for (const ToldDanger& one : told_dangers()) {
+    CAPTURE(one.alert);
+    CAPTURE(one.story);
+    const Bench fresh = visit(one.complaint, 1966, one.story);
+    const std::string line = line_of(fresh, one.alert);
+    REQUIRE(line != "none");
+    for (const char* weeks : {"; history.weeks_since_onset 7", "; history.weeks_since_onset 52", "; history.weeks_since_onset 520"}) {
+      CAPTURE(weeks);
+      const Bench old = visit(one.complaint, 1966, one.story + weeks);
+      CHECK(line_of(old, one.alert) == line);
+      CHECK(is_now(old, one.alert) == one.now);
+    }
+    // The day is known and long past: an old break or tear is none of today.
+    Bench dated = visit(one.complaint, 1966, one.story);
+    dated.exam.injured_on = day(2026, 1, 5);
+    CHECK((!raised(dated, one.alert) || one.alert == "ali"));
+  }
+}
+
+TEST_CASE("planted: out of shape beside an old trouble, and nobody said whether it was hurt again: that is asked, and a fall these days raises it") {
+  const std::string old = "; history.weeks_since_onset 150";
+  struct Sign {
+    std::string complaint;
+    std::string alert;
+    std::string sign;
+  };
+  for (const Sign& one : {Sign{"chronic_knee", "knee_disloc_vasc", "knee.look_deformity left yes"}, Sign{"hip_groin", "hip_disloc", "hip.leg_attitude left attitude_bent_turned_in"},
+                          Sign{"free", "ankle_disloc", "ankle.look_deformity left yes"}, Sign{"free", "open_fx", "skin.wound_over_bone left yes"}}) {
+    CAPTURE(one.alert);
+    const Bench told_then = visit(one.complaint, 1960, "history.mechanism fall; " + one.sign + old);
+    CHECK_FALSE(raised(told_then, one.alert));
+    CHECK(asks(told_then, one.alert, "history.fall_recent"));
+    CHECK(flag(told_then, one.alert) != "asked_no");
+    CHECK(raised(visit(one.complaint, 1960, "history.mechanism fall; history.fall_recent yes; " + one.sign + old), one.alert));
+    CHECK_FALSE(asks(visit(one.complaint, 1960, "history.mechanism fall; history.fall_recent no; " + one.sign + old), one.alert, "history.fall_recent"));
+    // Nobody hurt it: an old shape.
+    const Bench never = visit(one.complaint, 1960, "history.mechanism no_injury; " + one.sign + old);
+    CHECK_FALSE(raised(never, one.alert));
+    CHECK_FALSE(question(never, one.alert));
+  }
+  CHECK(asks(visit("chronic_knee", 1960, "knee.look_deformity left yes"), "knee_disloc_vasc", "history.mechanism"));
+  // The ordinary neighbour: a worn knee that began with a fall years ago.
+  const Bench worn = visit("chronic_knee", 1958, "history.mechanism fall; history.weeks_since_onset 150; knee.look_deformity left no; knee.look_open_wound left no; knee.effusion_stroke left 1+;"
+                                                 "knee.straight_leg_raise_active left negative; gait.steps_now 4");
+  for (const char* quiet : {"knee_disloc_vasc", "open_fx", "ext_mech", "fracture", "ali"}) {
+    CHECK_FALSE(raised(worn, quiet));
+  }
+}
+
+// Section 3: "may have reduced itself". That a joint told to have been out was hurt is our own reading.
+TEST_CASE("planted: a knee told to have been out of joint was hurt, though nobody fell and nothing struck it") {
+  const std::string out = "history.mechanism no_injury; history.fall_or_blow no; history.knee_dislocated left yes; vessel.pulse_dorsalis_pedis left 1";
+  CHECK(is_now(visit("acute_knee", 1985, out), "knee_disloc_vasc"));
+  CHECK_FALSE(raised(visit("chronic_knee", 1985, out + "; history.weeks_since_onset 400"), "knee_disloc_vasc"));
+  CHECK_FALSE(raised(visit("acute_knee", 1985, "history.mechanism no_injury; history.knee_dislocated left no; vessel.pulse_dorsalis_pedis left 1"), "knee_disloc_vasc"));
+}
+
+// Two ligaments loose beside weeks of trouble: with both pulses full there was time (our own rule, as for a day over two weeks past).
+TEST_CASE("planted: ligaments loose in a knee of long standing that was hurt again are now unless both pulses are full") {
+  const std::string loose = "history.mechanism twist; history.weeks_since_onset 20; knee.lachman left 2; knee.valgus_30 left 2; gait.steps_now 4";
+  CHECK(is_now(visit("acute_knee", 2000, loose), "knee_disloc_vasc"));
+  const Bench full = visit("acute_knee", 2000, loose + "; vessel.pulse_dorsalis_pedis both 2; vessel.pulse_posterior_tibial both 2");
+  CHECK(line_of(full, "knee_disloc_vasc") == "loose_weeks");
+  CHECK_FALSE(is_now(full, "knee_disloc_vasc"));
+}
+
+// Section 11: "bilateral deficit"; the summary of urgency: "cord signs: now". Power under 4 counts, and what is known for long does not (our own rule).
+TEST_CASE("planted: both legs that fail by examination are now with pain of the back, whatever was answered no; one leg and what is old are not") {
+  const std::string noes = "; history.saddle_numbness no; history.bladder_bowel_change no; history.leg_pain_both no; history.both_legs_weak no; history.weakness_getting_worse no";
+  const std::string back = "history.back_pain yes; ";
+  for (const char* found : {"nerve.power_ankle_dorsiflexion both 2; nerve.power_ankle_plantarflexion both 2", "nerve.power_knee_extension both 3", "nerve.power_hip_flexion both 0",
+                            "nerve.power_great_toe_extension left 3; nerve.power_knee_flexion right 3", "nerve.foot_drop left yes; nerve.power_hip_extension right 2"}) {
+    for (const char* weeks : {"", "; history.weeks_since_onset 0", "; history.weeks_since_onset 200"}) {
+      CAPTURE(found);
+      const Bench bench = visit("back_leg", 1980, back + found + noes + weeks);
+      CHECK(line_of(bench, "ces") == "both_legs");
+      CHECK(is_now(bench, "ces"));
+    }
+  }
+  for (const char* pain : {"history.cancer_known yes; ", "history.pain_below_knee right yes; "}) {
+    CHECK(is_now(visit("back_leg", 1980, std::string(pain) + "nerve.power_knee_extension both 2"), "ces"));
+  }
+  for (const char* cord : {"nerve.plantar_response both toe_up", "nerve.clonus_ankle both clonus_goes_on", "nerve.plantar_response left toe_up; nerve.clonus_ankle right clonus_goes_on"}) {
+    CHECK(line_of(visit("back_leg", 1963, std::string("history.cancer_known yes; ") + cord + noes), "ces") == "cord");
+    CHECK(line_of(visit("back_leg", 1963, back + cord + noes), "ces") == "cord");
+    CHECK(line_of(visit("back_leg", 1963, back + "body.spastic_tone both yes; " + cord + noes), "ces") == "none");
+  }
+  // Numb over the same roots of both legs: new it is now, undated its weeks are asked, of years it is asked whether it gets worse.
+  const std::string numb = "nerve.touch_l5 both not_felt; nerve.touch_s1 both felt_less";
+  CHECK(is_now(visit("back_leg", 1980, back + numb + "; history.weeks_since_onset 1" + noes), "ces"));
+  CHECK(asks(visit("back_leg", 1980, back + numb + noes), "ces", "history.weeks_since_onset"));
+  const Bench narrow = visit("back_leg", 1950, back + numb + "; history.weeks_since_onset 150; history.saddle_numbness no; history.bladder_bowel_change no");
+  CHECK_FALSE(raised(narrow, "ces"));
+  CHECK(asks(narrow, "ces", "history.weakness_getting_worse"));
+  CHECK(flag(narrow, "ces") != "asked_no");
+  // Pain down both legs, and the weeks are those of the back: whether the legs are weak or get weaker is asked.
+  const std::string old_back = "history.back_pain yes; history.leg_pain_both yes; history.weeks_since_onset 300; history.saddle_numbness no; history.bladder_bowel_change no";
+  CHECK(asks(visit("back_leg", 1976, old_back), "ces", "history.weakness_getting_worse"));
+  CHECK(flag(visit("back_leg", 1976, old_back), "ces") != "asked_no");
+  CHECK_FALSE(question(visit("back_leg", 1976, old_back + "; history.both_legs_weak no; history.weakness_getting_worse no"), "ces"));
+  // No pain told: what would make it one is asked.
+  CHECK(asks(visit("back_leg", 1980, "nerve.power_knee_extension both 2"), "ces", "history.saddle_numbness"));
+  // The ordinary neighbours.
+  for (const char* ordinary : {"nerve.power_great_toe_extension left 3; nerve.touch_l5 left felt_less", "nerve.power_knee_extension both 4", "nerve.plantar_response both toe_down; nerve.clonus_ankle both clonus_fades",
+                               "body.paralysis both yes; nerve.power_ankle_dorsiflexion both 1", "nerve.touch_l5 left felt_less; nerve.touch_l5 right felt_as_elsewhere"}) {
+    CAPTURE(ordinary);
+    CHECK_FALSE(raised(visit("back_leg", 1980, back + ordinary + noes), "ces"));
+  }
+  CHECK_FALSE(raised(visit("infant_hip", 2026, "history.cancer_known yes; nerve.plantar_response both toe_up"), "ces"));
+}
+
+// C17 ("never no") and S06 ("must not: any no from the son"); of a body without feeling below it is our own rule.
+TEST_CASE("planted: bladder, saddle and weak legs answered no by somebody else, or by who cannot know, are no answers") {
+  const std::string noes = "history.back_pain yes; history.pain_below_knee left yes; history.saddle_numbness no; history.bladder_bowel_change no; history.leg_pain_both no; nerve.foot_drop both no;"
+                           "nerve.sensation_foot_reduced both no; history.both_legs_weak no; history.weakness_getting_worse no; history.sexual_function_change no";
+  const Bench plain = visit("back_leg", 1981, noes);
+  CHECK(flag(plain, "ces") == "asked_no");
+  for (const Bench& one : told_by_others(plain)) {
+    CHECK(flag(one, "ces") == "cannot_answer");
+    CHECK_FALSE(raised(one, "ces"));
+    Bench says = one;
+    tell(says, "history.saddle_numbness yes");
+    CHECK(is_now(says, "ces"));  // a yes counts from anybody
+  }
+  Bench one_leg = plain;
+  tell(one_leg, "body.paralysis left yes; body.feeling_lost left yes");
+  CHECK(flag(one_leg, "ces") == "asked_no");
+}
