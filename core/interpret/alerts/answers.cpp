@@ -192,7 +192,8 @@ std::vector<const model::Finding*> untold_noes(const Answers& answers) {
     }
   };
   add(pains_of_leg);
-  add(pains_of_back);
+  add(felt_of_body);
+  add(private_matters);
   return noes;
 }
 
