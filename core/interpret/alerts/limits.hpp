@@ -16,7 +16,6 @@ inline constexpr std::array<ChildSigns, 6> child_signs{{{0, 50, 60, 150, 160}, {
                                                         {5, 24, 29, 120, 130}, {7, 24, 27, 110, 120}, {11, 22, 25, 105, 115}}};
 
 inline constexpr std::int64_t child_under = 16;             // CONVENTION: below it the hip is looked at in every knee
-inline constexpr std::int64_t infant_joint_months = 3;      // red flags page, joint of a child: infant age from memory
 inline constexpr std::int64_t fever_tenths = 380;           // red flags page, bone infection: taught value
 inline constexpr std::int64_t fever_child_tenths = 385;     // LIMP_RCHT
 inline constexpr std::int64_t temperature_low_tenths = 360; // WSES2018 as restated on the red flags page: below it, a sign of sepsis
@@ -40,13 +39,18 @@ inline constexpr std::int64_t diabetes_long_years = 10;     // CONVENTION: diabe
 inline constexpr std::int64_t feet_differ_tenths = 20;      // red flags page, Charcot foot: 2 degrees between the feet, from memory
 inline constexpr std::int64_t redness_mild_mm = 20;         // IWGDF_IDSA_DFI: up to 2 cm is mild
 inline constexpr std::int64_t fever_wound_tenths = 381;     // IWGDF_IDSA_DFI and WSES2018: above 38.0
-inline constexpr std::int64_t breaths_over = 20;            // the same
+inline constexpr std::int64_t breaths_over = 20;            // the same: a sign to be counted with others
+inline constexpr std::int64_t breaths_fast_from = 25;       // NICE_NG51: an adult's, high risk by itself; 21 to 24 is not
 inline constexpr std::int64_t white_cells_over = 12000;     // IWGDF_IDSA_DFI, in a microlitre
 inline constexpr std::int64_t white_cells_under = 4000;     // the same
-inline constexpr std::int64_t systolic_under = 90;          // WSES2018
+inline constexpr std::int64_t systolic_under = 90;          // WSES2018: a sign to be counted with others
+inline constexpr std::int64_t systolic_failing_under = 91;  // NICE_NG51: 90 or below, high risk by itself, from 12 years
 inline constexpr std::int64_t saturation_under = 92;        // NICE_NG51: an adult's; the tables of children call from 90, asked about from 92
 inline constexpr std::int64_t pulse_racing_from = 130;      // NICE_NG51: high risk by itself
 inline constexpr std::int64_t adult_signs_from = 12;        // NICE_NG51: its tables of children end here
+inline constexpr std::int64_t pulse_child_under = 60;       // NICE_NG51: high risk below it at any age of its tables of children
+inline constexpr std::int64_t cold_child_under_years = 5;   // NICE_NG51: below 36.0 is high risk there, a lesser sign later
+inline constexpr std::int64_t newborn_under_months = 3;  // NICE_NG51: under it 38.0 or more is high risk
 inline constexpr std::int64_t systolic_child_under = 70;    // LOWPRESSURE_2019: and two more a year of age, under 10
 inline constexpr std::int64_t systolic_adult_from = 10;     // the same
 inline constexpr std::int64_t crp_over = 20;                // CAIRD2006, CRP20_BSCOS: mg in a litre
