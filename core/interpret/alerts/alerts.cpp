@@ -120,7 +120,7 @@ void keep_only_true_noes(const View& view, Clue& clue) {
 
 [[nodiscard]] bool is_inside(const JudgedFlag& judged, const JudgedFlag& other) {
   const auto& inside = judged.row->inside;
-  return inside && std::find(inside->begin(), inside->end(), other.row->alert) != inside->end() && stands_as_alert(other) && other.raised.hides &&
+  return inside && std::find(inside->begin(), inside->end(), other.row->alert) != inside->end() && stands_as_alert(other) && (other.raised.hides || !judged.side) &&
          other.raised.urgency <= judged.raised.urgency &&  // nothing is hidden by what leaves more time
          (!judged.side || !other.side || judged.side == other.side);
 }

@@ -43,9 +43,10 @@ enum class Known : std::uint8_t {
   unable_to_speak_for_pain,
   body_fails,
   untold_pain,
-  fever_of_child
+  fever_of_child,
+  whole_body
 };
-inline constexpr std::size_t known_count = static_cast<std::size_t>(Known::fever_of_child) + 1;
+inline constexpr std::size_t known_count = static_cast<std::size_t>(Known::whole_body) + 1;
 
 class Answers {
  public:

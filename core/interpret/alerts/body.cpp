@@ -218,47 +218,4 @@ Raised tumour(const Answers& answers, Side) {
   return raised;
 }
 
-// Shock, sepsis or lungs that fail need no sign at a limb (clinical safety, C2, names sepsis by itself; limits of body_fails). Two of the
-// signs, one with a fever, cold or a hot foot, or a person whom only voice or pain wakes; of one alone the others are asked after (our own
-// rule). Breaths and oxygen are one sign, of the lungs, and two with breath that is short: old lungs, and thin air, have both for years.
-// Where an infection or a clot is raised, it has the line.
-Raised very_ill(const Answers& answers, Side) {
-  Raised raised;
-  if (!body_fails(answers).is_yes()) {
-    raised.applies = Tri::no;
-    return raised;
-  }
-  const Clue asleep = answers.chosen("general.consciousness", Side::midline, {"mind_voice", "mind_pain", "mind_none"});
-  const Clue mind = answers.chosen("general.consciousness", Side::midline, {"mind_new_confusion", "mind_voice", "mind_pain", "mind_none"});
-  const Clue breath = breaths_fail(answers);
-  const Clue oxygen = answers.count_below("general.oxygen_saturation", saturation_under);
-  const Clue pressure = pressure_low(answers);
-  const Clue pulse = pulse_fails(answers);
-  const Clue heat = led_by(answers.warm_at_least(fever_tenths), {answers.colder_than(temperature_low_tenths), answers.yes("history.fever")});
-  const Clue short_of_breath = breath.is_yes() && oxygen.is_yes() ? answers.yes("history.breathless") : Clue{};
-  const bool lungs_fail = short_of_breath.is_yes();
-  int signs = lungs_fail ? 2 : (breath.is_yes() || oxygen.is_yes() ? 1 : 0);
-  for (const Clue* one : {&pressure, &mind, &pulse}) {
-    signs += one->is_yes() ? 1 : 0;
-  }
-  Clue found;
-  for (const Clue* one : {&pressure, &mind, &breath, &oxygen, &pulse, &short_of_breath}) {
-    found.because.add(one->is_yes() ? one->because : FindingTrail{});
-    found.ask.add(one->ask);
-  }
-  const Clue infected = led_by(heat, {foot_hot(answers, Side::left), foot_hot(answers, Side::right)});
-  found.ask.add(heat.ask);
-  raised.clue = found;
-  if (signs >= 2 || asleep.is_yes() || infected.is_yes()) {
-    raised.clue = fact(Tri::yes);
-    raised.clue.because = found.because;
-    raised.clue.because.add(infected.is_yes() ? infected.because : FindingTrail{});
-  } else if (found.ask.empty()) {
-    raised.applies = Tri::no;  // all were looked at, and one alone differs
-  }
-  raised.urgency = AlertClass::now;
-  raised.interrupts = true;
-  return raised;
-}
-
 }  // namespace limbledger::interpret

@@ -65,7 +65,7 @@ Raised limping_child(const Answers& answers, Side) {
   const auto both = [&](auto&& of) { return either({of(Side::left), of(Side::right)}); };
   const Clue pain = both([&](Side side) { return severe_pain_on_passive(answers, side); });
   const Clue bone = both([&](Side side) { return bone_tender(answers, side); });
-  const Clue sign = either({fever_of_child(answers), answers.yes("history.unwell"), cannot_stand(answers), answers.yes("history.night_pain"),
+  const Clue sign = either({unless_drug_hides(answers, fever_of_child(answers)), answers.yes("history.unwell"), cannot_stand(answers), answers.yes("history.night_pain"),
                             answers.yes("history.weight_loss"), over_two_weeks(answers), unasked(bone), unasked(pain)});
   // The rest of the red list counts where it was answered, and is not asked after here.
   const Clue unseen = every({answers.count_at_least("history.limp_days", limp_unseen_days + 1), answers.no("history.limp_seen_before")});
@@ -73,7 +73,8 @@ Raised limping_child(const Answers& answers, Side) {
   const Clue told = led_by(answers.any_yes({"history.pain_severe_sudden", "history.fatigue", "history.night_sweats", "general.pallor"}, Side::midline), {unseen, lump});
   const Clue still = both([&](Side side) { return leg_not_moved(answers, side); });
   const Clue limping = answers.aged(0, 0) == Tri::yes ? led_by(still, {limps(answers)}) : led_by(limps(answers), {still});
-  raised.clue = every({circumstance(negate(injured(answers))), limping, led_by(sign, {told})});
+  const Clue red = every({limping, led_by(sign, {told})});
+  raised.clue = every({no_injury_beside(answers, red), red});
   if (raised.clue.value == Tri::undetermined && !limping.is_yes()) {
     raised.clue.because.clear();
   }

@@ -60,10 +60,6 @@ namespace {
   return clue;
 }
 
-[[nodiscard]] Clue fever_from(const Answers& answers, std::int64_t tenths) {
-  return led_by(either({answers.yes("history.fever"), answers.warm_at_least(tenths)}), {answers.warmest_at_least(tenths)});
-}
-
 // Of either leg, as a way of walking is. Carried, or a child at play that will not move, says the same of who walked before; small
 // children are carried anyway (our own rule). These are heard, not asked after.
 [[nodiscard]] Clue refuses_weight(const Answers& answers) {
@@ -73,6 +69,11 @@ namespace {
   const Clue refused = either({answers.yes("history.refuses_weight", Side::left), answers.yes("history.refuses_weight", Side::right)});
   return led_by(refused, {bears_not(Side::left), bears_not(Side::right), walks_at_all ? answers.chosen("gait.aid", Side::midline, {"aid_carried"}) : Clue{},
                           walks_at_all ? answers.chosen("general.child_at_play", Side::midline, {"play_will_not_move"}) : Clue{}});
+}
+
+// Under one year nobody is asked for steps, and none taken says nothing (our own rule).
+[[nodiscard]] Clue fewer_steps(const Answers& answers, std::int64_t than) {
+  return answers.aged(0, 0) == Tri::yes ? Clue{} : answers.count_below("gait.steps_now", than);
 }
 
 }  // namespace
@@ -87,12 +88,9 @@ Clue left_open(Clue no, const Clue& found) {
   return no;
 }
 
-Clue fever(const Answers& answers) {
-  return answers.once(Known::fever, Side::midline, [&]() -> Clue { return fever_from(answers, fever_tenths); });
-}
-
-Clue fever_of_child(const Answers& answers) {
-  return answers.once(Known::fever_of_child, Side::midline, [&]() -> Clue { return fever_from(answers, fever_child_tenths); });
+Clue no_injury_beside(const Answers& answers, const Clue& rest) {
+  const Clue none = negate(injured(answers));
+  return rest.is_yes() && none.value == Tri::undetermined ? none : circumstance(none);
 }
 
 Clue walks_as(const Answers& answers, std::initializer_list<std::string_view> gaits) {
@@ -109,14 +107,14 @@ Clue walks_as(const Answers& answers, std::initializer_list<std::string_view> ga
 
 Clue cannot_walk(const Answers& answers) {
   return answers.once(Known::cannot_walk, Side::midline, [&]() -> Clue {
-    return led_by(answers.count_below("gait.steps_now", 4),
+    return led_by(fewer_steps(answers, 4),
                   {walks_as(answers, {"will_not_walk"}), answers.yes("history.walking_lost"), refuses_weight(answers)});
   });
 }
 
 Clue cannot_stand(const Answers& answers) {
   return answers.once(Known::cannot_stand, Side::midline, [&]() -> Clue {
-    return led_by(answers.count_below("gait.steps_now", 1), {walks_as(answers, {"will_not_walk"}), refuses_weight(answers)});
+    return led_by(fewer_steps(answers, 1), {walks_as(answers, {"will_not_walk"}), refuses_weight(answers)});
   });
 }
 
@@ -176,23 +174,28 @@ Clue restricted(const Answers& answers, Side side) {
   });
 }
 
+Clue hurts_badly_on(const Answers& answers, Side side, std::initializer_list<ItemKey> moved) {
+  Clue out;
+  for (const ItemKey& item : moved) {
+    const Clue one = answers.tried(item, side, [](const model::Finding& finding) {
+      const auto* not_done = std::get_if<model::NotDone>(&finding.value);
+      const bool stopped = not_done != nullptr && not_done->reason == WhyNot::pain;
+      if (stopped || (finding.pain && finding.pain->score && finding.pain->score->steps >= severe_pain)) {
+        return Tri::yes;
+      }
+      return not_done == nullptr ? Tri::no : Tri::undetermined;
+    });
+    out.value = out.value == Tri::undetermined ? one.value : (one.is_yes() ? Tri::yes : out.value);
+    out.because.add(one.because);
+    out.against.add(one.against);
+  }
+  return out;
+}
+
 Clue severe_pain_on_passive(const Answers& answers, Side side) {
   return answers.once(Known::severe_pain_on_passive, side, [&]() -> Clue {
-    Clue out;
-    for (const ItemKey item : std::initializer_list<ItemKey>{"knee.flexion_passive", "knee.extension_passive", "hip.internal_rotation_passive_seated",
-                                        "hip.internal_rotation_passive_supine", "hip.log_roll", "ankle.dorsiflexion_passive_knee_bent"}) {
-      const Clue one = answers.tried(item, side, [](const model::Finding& finding) {
-        const auto* not_done = std::get_if<model::NotDone>(&finding.value);
-        const bool stopped = not_done != nullptr && not_done->reason == WhyNot::pain;
-        if (stopped || (finding.pain && finding.pain->score && finding.pain->score->steps >= severe_pain)) {
-          return Tri::yes;
-        }
-        return not_done == nullptr ? Tri::no : Tri::undetermined;
-      });
-      out.value = out.value == Tri::undetermined ? one.value : (one.is_yes() ? Tri::yes : out.value);
-      out.because.add(one.because);
-      out.against.add(one.against);
-    }
+    Clue out = hurts_badly_on(answers, side, {"knee.flexion_passive", "knee.extension_passive", "hip.internal_rotation_passive_seated",
+                                              "hip.internal_rotation_passive_supine", "hip.log_roll", "ankle.dorsiflexion_passive_knee_bent"});
     if (const Clue smallest = answers.yes("hip.pain_passive_severe", side); smallest.is_yes()) {
       out.value = Tri::yes;
       out.because.add(smallest.because);
@@ -230,8 +233,10 @@ Clue hip_rotation_lost(const Answers& answers, Side side) {
   });
 }
 
-Clue extension_lacking(const Answers& answers, Side side) {
-  return less_than_other(answers, "knee.extension_passive", side);
+Clue extension_lacking(const Answers& answers, Side side) { return less_than_other(answers, "knee.extension_passive", side); }
+
+Clue flexion_lacking(const Answers& answers, Side side) {
+  return led_by(less_than_other(answers, "knee.flexion_passive", side), {less_than_other(answers, "knee.flexion_active", side)});
 }
 
 FindingTrail extension_short(const Answers& answers, Side side) {

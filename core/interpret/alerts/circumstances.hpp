@@ -28,6 +28,10 @@ inline constexpr ItemKey dorsal_pulse = "vessel.pulse_dorsalis_pedis", tibial_pu
 [[nodiscard]] Clue over_two_weeks(const Answers& answers);
 [[nodiscard]] Clue fever(const Answers& answers);
 [[nodiscard]] Clue fever_of_child(const Answers& answers);  // measured, from half a degree higher on
+// A painkiller of the last hours hides a fever: its no is none.
+[[nodiscard]] Clue unless_drug_hides(const Answers& answers, Clue fever);
+// No injury. It is asked after only where all the rest says yes: then it is what is missing.
+[[nodiscard]] Clue no_injury_beside(const Answers& answers, const Clue& rest);
 // One of these ways of walking, of whichever leg it was recorded.
 [[nodiscard]] Clue walks_as(const Answers& answers, std::initializer_list<std::string_view> gaits);
 // Fewer than four steps now, or said to have stopped walking.
@@ -43,6 +47,10 @@ inline constexpr ItemKey dorsal_pulse = "vessel.pulse_dorsalis_pedis", tibial_pu
 [[nodiscard]] Clue bone_tender(const Answers& answers, model::Side side);
 [[nodiscard]] Clue restricted(const Answers& answers, model::Side side);
 [[nodiscard]] Clue severe_pain_on_passive(const Answers& answers, model::Side side);
+// One of these was stopped by pain, or hurt badly. Nothing is asked.
+[[nodiscard]] Clue hurts_badly_on(const Answers& answers, model::Side side, std::initializer_list<ItemKey> moved);
+// The knee bends less than the other by more than the error of a difference.
+[[nodiscard]] Clue flexion_lacking(const Answers& answers, model::Side side);
 // Inward rotation of the hip: lost, or less than on the other side by more than the error of a difference.
 [[nodiscard]] Clue hip_rotation_lost(const Answers& answers, model::Side side);
 // The knee lacks extension against the other side by more than the error of a difference.
@@ -67,9 +75,15 @@ inline constexpr ItemKey dorsal_pulse = "vessel.pulse_dorsalis_pedis", tibial_pu
 [[nodiscard]] Clue wound_infected(const Answers& answers, model::Side side);
 // Two signs or more of heat or cold, pulse, breaths and white cells: an infected wound is severe by them.
 [[nodiscard]] Clue whole_body_answers(const Answers& answers);
-// One sign of shock or sepsis that stands alone: low pressure, a mind newly changed, fast breaths, little oxygen, a racing pulse. Nothing
-// is asked.
+// One sign of shock or sepsis that stands alone: low pressure, a mind newly changed, fast breaths, little oxygen, a racing pulse, a
+// child's slow one. Nothing is asked.
 [[nodiscard]] Clue body_fails(const Answers& answers);
+// Two of them, of a child one of pressure, mind, oxygen or a slow pulse: fear alone makes a child's heart and breath fast.
+[[nodiscard]] Clue body_fails_twice(const Answers& answers);
+// The body fails, or answers by two signs of which one is heat or cold: what is hot and red for another reason has fast breaths too.
+[[nodiscard]] Clue hot_body_answers(const Answers& answers);
+// Under three months, or perhaps so.
+[[nodiscard]] bool perhaps_newborn(const Answers& answers);
 // As the age has them: a child's are no adult's.
 [[nodiscard]] Clue pulse_raised(const Answers& answers);
 // A pulse that speaks for a clot of the lung beside a swollen leg: over 100 of who is grown. Of children under 12 what is a danger at their
@@ -77,9 +91,6 @@ inline constexpr ItemKey dorsal_pulse = "vessel.pulse_dorsalis_pedis", tibial_pu
 [[nodiscard]] Clue pulse_of_clot(const Answers& answers);
 [[nodiscard]] Clue breaths_raised(const Answers& answers);
 [[nodiscard]] Clue pressure_low(const Answers& answers);
-// Breaths, and pulse, that are a danger by themselves at this age.
-[[nodiscard]] Clue breaths_fail(const Answers& answers);
-[[nodiscard]] Clue pulse_fails(const Answers& answers);
 // Breaths that are a danger at this age, or little oxygen in the blood.
 [[nodiscard]] Clue breathes_badly(const Answers& answers);
 // Exactly, not rounded: ankle pressure below 0.90 of the higher arm pressure.

@@ -32,7 +32,37 @@ void make_now_if_ill(const Answers& answers, Raised& raised) {
 
 // Something that points beyond the injury that explains a swollen joint.
 [[nodiscard]] Clue beyond_the_injury(const Answers& answers, const Clue& lowered) {
-  return hurt_lately(answers).is_yes() ? either({fever(answers), answers.yes("history.unwell"), lowered}) : fact(Tri::yes);
+  return hurt_lately(answers).is_yes() ? either({unless_drug_hides(answers, fever(answers)), answers.yes("history.unwell"), lowered}) : fact(Tri::yes);
+}
+
+// Restricted, of a joint that is hot or full (BSR2006 gives no number): by what it bends, by the pain of moving it, and where it is hot by
+// what it lacks against the other. One that nobody hurt and that lacks something is no no: its heat is asked after.
+[[nodiscard]] Clue infected_knee_stiff(const Answers& answers, Side side) {
+  const Clue bends = restricted(answers, side);
+  const Clue heat = hot(answers, side);
+  if (bends.is_yes() || !(heat.is_yes() || swollen(answers, side).is_yes())) {
+    return bends;
+  }
+  const Clue hurts = hurts_badly_on(answers, side, {"knee.flexion_active", "knee.flexion_passive", "knee.extension_active", "knee.extension_passive"});
+  const Clue lacks = led_by(flexion_lacking(answers, side), {extension_lacking(answers, side)});
+  Clue stiff = led_by(bends, {hurts, every({lacks, heat})});
+  if (stiff.is_no() && lacks.is_yes() && !hurt_lately(answers).is_yes()) {
+    stiff = left_open(stiff, lacks);
+    stiff.ask = heat.ask;
+  }
+  return stiff;
+}
+
+// What runs from a joint, or an infected wound where one was operated on lately.
+[[nodiscard]] Clue discharge(const Answers& answers, Side side) {
+  const Clue signs = answers.several("skin.infection_signs", side, {"sign_redness", "sign_swelling", "sign_pain", "sign_warmth", "sign_pus"}, 2);
+  return led_by(answers.any_yes({"skin.sinus_draining"}, side),
+                {unasked(every({answers.yes("history.joint_injection_or_operation_recent"), led_by(signs, {answers.several("skin.infection_signs", side, {"sign_pus"}, 1)})}))});
+}
+
+// The pain is of this joint: complained of here, or placed here.
+[[nodiscard]] Clue pain_is_there(const Answers& answers, Side side, std::string_view part, std::initializer_list<std::string_view> sites) {
+  return led_by(fact(part_complained_of(answers) == part ? Tri::yes : Tri::undetermined), {answers.chosen("history.pain_site", side, sites)});
 }
 
 // Nobody sees a hip swell: that the smallest movement hurts badly, or that it is held bent and turned out, stands for heat and swelling.
@@ -40,18 +70,28 @@ void make_now_if_ill(const Answers& answers, Raised& raised) {
   const Clue severe = answers.yes("hip.pain_passive_severe", side);
   const Clue roll = answers.positive("hip.log_roll", side);
   const Clue hot_skin = answers.chosen("hip.look_skin", side, {"hip_hot_red"});
+  // With a fever a roll that hurts, or a hip held bent, is enough (our own rule).
+  const Clue signs = led_by(Clue{}, {roll, answers.chosen("hip.leg_attitude", side, {"attitude_held_bent"})});
   const Clue sore = led_by(severe.value == Tri::undetermined && roll.is_no() ? roll : severe,
-                           {answers.chosen("hip.leg_attitude", side, {"attitude_bent_turned_out"}), hot_skin});
-  // Fever is not required (page): a hip that lets nobody move it, and hurts when rolled or does not turn in, is sore and stiff enough.
-  const Clue stiff = sore.is_yes() ? led_by(roll, {hip_rotation_lost(answers, side)}) : fact(Tri::no);
-  const Clue general = either({fever(answers), answers.yes("history.unwell"), unasked(lowered), unasked(cannot_walk(answers)), unasked(hot_skin), stiff});
+                           {answers.chosen("hip.leg_attitude", side, {"attitude_bent_turned_out"}), hot_skin, signs.is_yes() ? every({signs, fever(answers)}) : Clue{}});
+  // No fever is asked of an adult's joint (BSR2006): what hurts at the smallest movement and lets itself be turned no more is enough.
+  const Clue stiff = severe.is_yes() ? led_by(roll, {hip_rotation_lost(answers, side)}) : (severe.is_no() ? fact(Tri::no) : Clue{});
+  const Clue general = either({unless_drug_hides(answers, fever(answers)), answers.yes("history.unwell"), unasked(lowered), unasked(cannot_walk(answers)), unasked(hot_skin), stiff});
   // Nobody sees it hot: that it lets nobody move it stands for heat and lost motion, with a high fever today, whatever the weeks.
   const Clue high_fever = answers.warm_at_least(fever_child_tenths);
   const Clue lately = sore.is_yes() && high_fever.is_yes() ? led_by(high_fever, {of_short_history(answers)}) : of_short_history(answers);
   const Clue of_own = every({sore, bare_no(general), lately, beyond_the_injury(answers, lowered)});
   const Clue replaced = answers.yes("body.hip_replaced", side);
-  const Clue of_metal = every({unasked(replaced), led_by(hot_skin, {every({sore, fever(answers)}), answers.chosen("hip.look_skin", side, {"hip_sinus"})})});
-  return led_by(of_own, {of_metal});
+  if (!replaced.is_yes()) {
+    return of_own;
+  }
+  // A replaced joint of which a pain is new: heat or discharge alone, else a fever with it (BSR2006).
+  const Clue there = led_by(pain_is_there(answers, side, "hip", {"site_groin", "site_outer_hip", "site_buttock", "site_thigh_front"}), {sore});
+  const Clue fevered = every({there, led_by(of_short_history(answers), {sore}), unless_drug_hides(answers, fever(answers))});
+  const Clue wound = led_by(fact(answers.view().exam().complaint.text == "after_operation" ? Tri::yes : Tri::undetermined), {answers.chosen("hip.look_skin", side, {"hip_wound"})});
+  const Clue runs = led_by(every({wound, discharge(answers, side)}), {answers.any_yes({"skin.sinus_draining"}, side), answers.chosen("hip.look_skin", side, {"hip_sinus"})});
+  const Clue of_metal = every({replaced, led_by(fevered, {hot_skin, runs})});
+  return either({of_own, of_metal});
 }
 
 [[nodiscard]] Clue infected_ankle(const Answers& answers, Side side, const Clue& lowered) {
@@ -59,8 +99,17 @@ void make_now_if_ill(const Answers& answers, Raised& raised) {
   const Clue full = led_by(heat, {answers.any_yes({"ankle.swelling_lateral"}, side).is_yes() ? answers.any_yes({"ankle.swelling_medial"}, side) : Clue{}});
   const Clue sore = led_by(answers.yes("ankle.anterior_gutter_tender", side),
                            {answers.any_yes({"ankle.lateral_malleolus_tender", "ankle.medial_malleolus_tender", "ankle.deltoid_tender"}, side)});
-  const Clue of_own = every({full, sore, ankle_restricted(answers, side), of_short_history(answers), beyond_the_injury(answers, lowered)});
-  return led_by(of_own, {every({unasked(answers.yes("body.ankle_replaced", side)), heat})});
+  const Clue hurts = hurts_badly_on(answers, side, {"ankle.dorsiflexion_passive_knee_bent", "ankle.dorsiflexion_passive_knee_straight", "ankle.dorsiflexion_active_knee_bent",
+                                                    "ankle.plantarflexion_passive_knee_bent"});
+  const Clue of_own = every({full, sore, led_by(ankle_restricted(answers, side), {hurts}), of_short_history(answers), beyond_the_injury(answers, lowered)});
+  const Clue replaced = unasked(answers.yes("body.ankle_replaced", side));
+  if (!replaced.is_yes()) {
+    return of_own;
+  }
+  const Clue there = pain_is_there(answers, side, "ankle", {"site_ankle_inner", "site_ankle_outer", "site_ankle_front"});
+  const Clue swells = answers.any_yes({"ankle.swelling_lateral", "ankle.swelling_medial"}, side);
+  const Clue newly = every({of_short_history(answers), led_by(swells, {every({there, fever(answers)})})});
+  return led_by(of_own, {every({replaced, led_by(heat, {newly, discharge(answers, side)})})});
 }
 
 // A hot great toe is gout far more often: it counts with a fever, illness, weak defence or broken skin.
@@ -100,21 +149,19 @@ Raised infected_joint_adult(const Answers& answers, Side side) {
   const Clue lowered = either({answers.yes("history.immune_suppressed"), answers.yes("history.joint_injection_or_operation_recent")});
   // After an injury the joint is swollen anyway: something more must point to infection.
   const Clue beyond_injury = hurt.is_yes() ? either({fever(answers), answers.yes("history.unwell"), lowered}) : fact(Tri::yes);
-  // Hot, hardly moving and with a fever: how long the complaint has lasted is not how long the joint has been so ("2_weeks unless fever":
-  // the page's example).
-  const Clue high_fever = fever(answers);
-  const bool today = high_fever.is_yes() && hot(answers, side).is_yes() && restricted(answers, side).is_yes();
+  // Hot, hardly moving and with a fever: how long the complaint has lasted is not how long the joint has been so ("2_weeks unless fever or
+  // new change": the page's example). So it is, full as well, after a needle or an operation or where the defence is weak (our own rule).
+  const Clue stiff = infected_knee_stiff(answers, side);
+  const Clue defence = swollen(answers, side).is_yes() ? lowered : Clue{};
+  const Clue change = led_by(fever(answers), {defence});
+  const bool today = change.is_yes() && hot(answers, side).is_yes() && stiff.is_yes();
   // Hot and swollen with a fever waits for nobody to press on it (convention, beyond the page).
   const bool burning = hot(answers, side).is_yes() && swollen(answers, side).is_yes() && fever(answers).is_yes();
-  const Clue of_own = every({either({hot(answers, side), swollen(answers, side)}), burning ? led_by(fact(Tri::yes), {tender(answers, side)}) : tender(answers, side), restricted(answers, side),
-                             today ? led_by(high_fever, {of_short_history(answers)}) : of_short_history(answers), beyond_injury});
+  const Clue of_own = every({either({hot(answers, side), swollen(answers, side)}), burning ? led_by(fact(Tri::yes), {tender(answers, side)}) : tender(answers, side), stiff,
+                             today ? led_by(change, {of_short_history(answers)}) : of_short_history(answers), beyond_injury});
   const Clue heat = either({hot(answers, side), every({either({swollen(answers, side), fever(answers)}), of_short_history(answers)})});
   const Clue replaced = answers.yes("body.knee_replaced", side);
-  // A wound that runs, or is infected, over it counts as heat does.
-  const Clue signs = answers.several("skin.infection_signs", side, {"sign_redness", "sign_swelling", "sign_pain", "sign_warmth", "sign_pus"}, 2);
-  const Clue wet = led_by(answers.any_yes({"skin.sinus_draining"}, side),
-                          {unasked(every({answers.yes("history.joint_injection_or_operation_recent"), led_by(signs, {answers.several("skin.infection_signs", side, {"sign_pus"}, 1)})}))});
-  const Clue of_metal = every({replaced, led_by(heat, {wet})});
+  const Clue of_metal = every({replaced, led_by(heat, {replaced.is_yes() ? discharge(answers, side) : Clue{}})});  // a wound that runs, or is infected, counts as heat does
   Clue knee = either({of_own, replaced.is_yes() ? of_metal : circumstance(of_metal)});
   if (knee.value == Tri::undetermined && !hot(answers, side).is_yes() && !swollen(answers, side).is_yes() && !replaced.is_yes()) {
     knee.because.clear();  // a tender or stiff joint that is neither hot nor swollen points to much else
@@ -132,10 +179,11 @@ Raised infected_joint_adult(const Answers& answers, Side side) {
   }
   raised.clue = of_this_or_another(lead, {{knee, knee.warm()}, {hip, hip_points}, {ankle, ankle_points}, {toe, false}});
   // A hot joint beside signs of shock or sepsis waits for no hand, no week and no injury (our own rule).
-  const Clue fails = raised.clue.is_yes() ? Clue{} : body_fails(answers);
+  const Clue fails = raised.clue.is_yes() ? Clue{} : hot_body_answers(answers);
   const Clue hot_hip = fails.is_yes() ? every({led_by(answers.chosen("hip.look_skin", side, {"hip_hot_red"}), {answers.yes("hip.pain_passive_severe", side)}), fails}) : Clue{};
   const Clue hot_ankle = fails.is_yes() ? every({answers.yes("ankle.hot_red", side), fails}) : Clue{};
-  const Clue hot_toe = fails.is_yes() ? every({answers.yes("foot.mtp_first_hot_red", side), fails}) : Clue{};
+  // Gout has a fever and a fast pulse of its own: beside a great toe only a body that fails.
+  const Clue hot_toe = fails.is_yes() ? every({answers.yes("foot.mtp_first_hot_red", side), body_fails(answers)}) : Clue{};
   const Clue hot_knee = fails.is_yes() ? every({hot(answers, side), fails}) : Clue{};
   raised.clue = led_by(raised.clue, {hot_knee, hot_hip, hot_ankle, hot_toe});
   if (raised.clue.is_no() && raised.clue.against.empty()) {
@@ -185,9 +233,12 @@ Raised infected_joint_child(const Answers& answers, Side side) {
   const Clue sore = severe_pain_on_passive(answers, side);
   const Clue irritable = infant ? led_by(still, {limps(answers), stopped, cannot_walk(answers), sore})
                                 : either({limps(answers), led_by(stopped, {cannot_walk(answers), sore, still})});
-  const Clue feverish = fever_of_child(answers);
+  const Clue feverish = unless_drug_hides(answers, fever_of_child(answers));
   const Clue fails = body_fails(answers);
-  const Clue general = led_by(either({feverish, answers.yes("history.unwell")}), {fails});
+  const Clue cold = answers.aged(0, cold_child_under_years - 1) == Tri::yes ? answers.colder_than(temperature_low_tenths) : Clue{};
+  // Under three months, or perhaps so, a joint that hurts is enough, and 38.0 is a fever.
+  const bool newborn = perhaps_newborn(answers);
+  const Clue general = led_by(either({feverish, answers.yes("history.unwell")}), {fails, cold, newborn ? fever(answers) : Clue{}, newborn ? fact(Tri::yes) : Clue{}});
   const bool hurt = injured(answers).is_yes();
   // The page has no gate for an injury: a child that is brought for a limp, and fell, is judged as any other. Brought for the injury itself,
   // one of the two signs is what a hurt leg does; with both, or warm from 38.0 or with the blood of an infection, it is raised (our own rule).
@@ -196,13 +247,12 @@ Raised infected_joint_child(const Answers& answers, Side side) {
   const Clue beside_injury = unasked(every({signs, either({every({cannot_stand(answers), severe_pain_on_passive(answers, side)}), fever(answers), blood_of_infection(answers)})}));
   const Clue severe = for_the_injury ? led_by(general, {beside_injury}) : either({general, signs});
   const bool still_infant = infant && still.is_yes();
-  const auto months = answers.view().age_months_on_exam();
-  const bool newborn = months && months->high < infant_joint_months;
-  // A joint hot and red, or a knee with fluid, in a child with a fever waits for no limp (convention, beyond the page).
+  // A joint hot and red, or a knee with fluid, in a child with a fever waits for no limp, and in the first months for no fever (convention,
+  // beyond the page).
   const Clue heat = led_by(hot(answers, side), {answers.yes("ankle.hot_red", side), answers.chosen("hip.look_skin", side, {"hip_hot_red"}),
                                                 answers.yes("foot.mtp_first_hot_red", side)});
   const Clue local = either({heat, swollen(answers, side)});
-  const Clue burning = led_by(every({local, feverish}), {fails.is_yes() ? every({heat, fails}) : Clue{}});
+  const Clue burning = led_by(every({local, feverish}), {fails.is_yes() ? every({heat, fails}) : Clue{}, newborn ? local : Clue{}});
   const Clue moved = every({irritable, severe});
   const Clue joined = local.is_yes() || feverish.is_yes() ? either({burning, moved}) : moved;
   raised.clue = still_infant ? led_by(joined, {still}) : joined;
@@ -212,6 +262,9 @@ Raised infected_joint_child(const Answers& answers, Side side) {
     raised.clue.open = local.because;
     raised.clue.ask = answers.yes("history.unwell").ask;
     raised.clue.ask.add(answers.positive("hip.log_roll", side).ask);
+  }
+  if (raised.clue.is_no() && newborn && fever(answers).is_yes()) {
+    raised.clue = left_open(raised.clue, fever(answers));  // what hides behind it in the first months is not looked for by a joint alone
   }
   if (raised.clue.is_no() && for_the_injury && signs.is_yes()) {
     raised.clue = left_open(raised.clue, signs);  // an injury explains it, and answers nothing
@@ -228,27 +281,28 @@ Raised infected_joint_child(const Answers& answers, Side side) {
   if (raised.clue.is_yes() && ((infant && !same_day) || (still.is_yes() && feverish.is_yes()))) {
     raised.urgency = AlertClass::now;
     raised.interrupts = true;
-    raised.what = raised.what == "not_moved" ? "not_moved_now" : (raised.what == "burning" ? "burning_now" : raised.what);
+    raised.what = raised.what == "not_moved" ? "not_moved_now" : (raised.what == "burning" ? "burning_now" : (raised.what == "raised" ? "raised_now" : raised.what));
   }
   return raised;
 }
 
 Raised infected_bone(const Answers& answers, Side side) {
   const Clue bone = bone_tender(answers, side);
-  const Clue feverish = fever(answers);
+  const Clue feverish = unless_drug_hides(answers, fever(answers));
   const Clue lowered = led_by(answers.yes("history.immune_suppressed"), {answers.yes("history.sickle_cell")});
   // Children fall, and a bruise makes no fever: of a child brought for a limp, or of weak defence or sickle cells, the injury is not
   // sufficient beside one (our own reading of the page's word).
   const bool for_a_limp = answers.view().exam().complaint.text == "limping_child" || lowered.is_yes();
   const bool not_sufficient = answers.child() == Tri::yes && feverish.is_yes() && for_a_limp;
-  const Clue no_injury = not_sufficient ? fact(Tri::yes) : circumstance(negate(injured(answers)));
+  const auto no_injury = [&](const Clue& signs) { return not_sufficient ? fact(Tri::yes) : no_injury_beside(answers, signs); };
   const Clue local = answers.chosen("knee.look_swelling_spread", side, {"local", "whole_limb"});
   // A tender growth plate of the shin counts with fever only: at that age it is common and harmless without.
   const Clue plate = every({answers.yes("knee.tibial_tubercle_tender", side), feverish});
   const Clue in_child = either({every({bone, either({feverish, cannot_stand(answers), hot(answers, side), local, lowered})}), plate});
   const Clue in_adult = every({bone, either({feverish, every({hot(answers, side), lowered})})});
   Raised raised;
-  raised.clue = every({no_injury, answers.child() == Tri::no ? in_adult : in_child});
+  const Clue here = answers.child() == Tri::no ? in_adult : in_child;
+  raised.clue = every({no_injury(here), here});
   if (raised.clue.value == Tri::undetermined && !bone.is_yes()) {
     raised.clue.because.clear();
   }
@@ -259,17 +313,21 @@ Raised infected_bone(const Answers& answers, Side side) {
   const Clue shaft_ill = every({shaft, answers.child() == Tri::no ? either({feverish}) : either({feverish, cannot_stand(answers), lowered})});
   const Clue below_ill = every({below, answers.child() == Tri::no ? either({feverish, every({warmth, lowered})})
                                                                   : either({feverish, cannot_stand(answers), warmth, lowered})});
-  const Clue elsewhere = every({no_injury, either({shaft_ill, below_ill})});
+  const Clue ill_there = either({shaft_ill, below_ill});
+  const Clue elsewhere = every({no_injury(ill_there), ill_there});
   const Clue knee = raised.clue;
   const Clue sinus = led_by(answers.yes("skin.sinus_draining", side), {answers.chosen("hip.look_skin", side, {"hip_sinus"})});
-  const Clue probed = answers.yes("skin.ulcer_probe_to_bone", side);
+  // Bone that is seen lies in an open break while the injury is fresh; else in a sore that reaches it.
+  const Clue bare = hurt_lately(answers).is_yes() ? Clue{} : answers.any_yes({"skin.bone_visible"}, side);
+  const Clue probed = led_by(answers.yes("skin.ulcer_probe_to_bone", side), {bare});
   const bool bone_elsewhere = shaft.is_yes() || below.is_yes();
   raised.clue = of_this_or_another(knee, {{elsewhere, bone_elsewhere}, {unasked(sinus), false}, {unasked(probed), false}});
   if (raised.clue.is_no() && !raised.clue.against.empty() && feverish.value == Tri::undetermined) {
-    raised.clue = Clue{};  // bone that is not tender alone answers nothing while nobody asked after fever
+    raised.clue = Clue{};  // bone that is not tender alone answers nothing while nobody asked after fever, or a drug hides it
     raised.clue.ask = feverish.ask;
+    raised.clue.open = feverish.open;
   }
-  raised.what = !raised.clue.is_yes() || knee.is_yes() ? "raised" : (elsewhere.is_yes() ? "leg" : (sinus.is_yes() ? "sinus" : "probe"));
+  raised.what = !raised.clue.is_yes() || knee.is_yes() ? "raised" : (elsewhere.is_yes() ? "leg" : (sinus.is_yes() ? "sinus" : (bare.is_yes() ? "bone_seen" : "probe")));
   make_now_if_ill(answers, raised);
   return raised;
 }
@@ -291,7 +349,8 @@ Raised bleeding_joint(const Answers& answers, Side side) {
 Raised joint_over_two_weeks(const Answers& answers, Side side) {
   const Clue sign = either({hot(answers, side), answers.count_at_least("history.morning_stiffness_minutes", stiffness_minutes + 1), fact(answers.child())});
   Raised raised;
-  raised.clue = every({circumstance(negate(injured(answers))), swollen(answers, side), bare_no(over_two_weeks(answers)), sign});
+  const Clue lasting = every({swollen(answers, side), bare_no(over_two_weeks(answers)), sign});
+  raised.clue = every({no_injury_beside(answers, lasting), lasting});
   raised.urgency = AlertClass::two_weeks;
   if (raised.clue.value == Tri::undetermined && !swollen(answers, side).is_yes()) {
     raised.clue.because.clear();

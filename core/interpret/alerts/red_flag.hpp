@@ -20,7 +20,7 @@ struct Raised {
   Tri applies = Tri::yes;      // no: not for this person, and not shown
   AlertClass urgency = AlertClass::same_day;
   bool interrupts = false;
-  bool hides = true;           // false: what stands inside this danger is shown beside it all the same
+  bool hides = true;           // false: what stands inside this danger on its side is shown beside it all the same
   bool ask_first = false;      // its question stands in first place
   bool of_no_side = false;   // nobody recorded of which side: one line, and both sides are held back
   std::string_view what = "raised";  // which message: msg.alert.<name>.<what>
@@ -41,7 +41,7 @@ struct RedFlag {
 
 [[nodiscard]] std::span<const RedFlag> all_red_flags();
 
-// By file: hip.cpp, limb.cpp, joint.cpp, extensor.cpp, child.cpp, body.cpp, foot.cpp, skin.cpp, stress.cpp, seen.cpp, vessels/.
+// By file: hip.cpp, limb.cpp, joint.cpp, extensor.cpp, child.cpp, body.cpp, foot.cpp, skin.cpp, stress.cpp, seen.cpp, ill.cpp, vessels/.
 [[nodiscard]] Raised open_fracture(const Answers& answers, model::Side side);
 // A wound of hip or thigh, whose page has it apart from those of knee and foot, over a break after an injury; nothing is asked.
 [[nodiscard]] Clue broken_under_hip_wound(const Answers& answers, model::Side side);
@@ -83,7 +83,7 @@ void name_lost_pulse(Raised& raised, const Clue& dorsal, const Clue& tibial);
 [[nodiscard]] Raised bleeding_now(const Answers& answers, model::Side side);
 [[nodiscard]] Raised broken_bone(const Answers& answers, model::Side side);
 [[nodiscard]] Raised broken_pelvis(const Answers& answers, model::Side side);
-[[nodiscard]] Raised very_ill(const Answers& answers, model::Side side);
 [[nodiscard]] Raised joints_stiff(const Answers& answers, model::Side side);
+[[nodiscard]] Raised acutely_ill(const Answers& answers, model::Side side);
 
 }  // namespace limbledger::interpret

@@ -46,17 +46,25 @@ namespace {
   return both;
 }
 
-// Nothing says that it goes deep, but with a fever an infected leg is seen the same day, and now once the whole body answers.
+// Hot, red and swollen, or red and warm: gout, a bone that collapses, or skin that is infected under a whole surface.
+[[nodiscard]] Clue red_foot(const Answers& answers, Side side) {
+  const Clue warm = answers.any_yes({"vessel.foot_warm"}, side);
+  return led_by(answers.any_yes({"foot.hot_red_swollen"}, side), {warm.is_yes() ? every({warm, answers.chosen("vessel.foot_colour", side, {"colour_red"})}) : Clue{}});
+}
+
+// Nothing says that it goes deep, but with a fever an infected leg is seen the same day, and now once the whole body answers. A red foot counts
+// as one while it is hot or the body fails: whatever else made it red, this is treated first (our own rule).
 void raise_fevered(const Answers& answers, Side side, const Clue& infected, Raised& raised) {
   const Clue sore = infected_leg(answers, side, infected);
-  const Clue heat = led_by(answers.warm_at_least(fever_wound_tenths), {answers.yes("history.fever")});
-  const Clue general = whole_body_answers(answers);
-  const Clue fevered = every({sore, led_by(heat, {general})});
+  const Clue red = red_foot(answers, side);
+  const Clue heat = unless_drug_hides(answers, led_by(answers.warm_at_least(fever_wound_tenths), {answers.yes("history.fever")}));
+  const Clue general = red.is_yes() && !sore.is_yes() ? hot_body_answers(answers) : whole_body_answers(answers);
+  const Clue fevered = every({led_by(sore, {red}), led_by(heat, {general})});
   if (fevered.is_yes()) {
     raised.clue = fevered;
     raised.clue.because.add(general.is_yes() ? general.because : FindingTrail{});
     raised.hides = false;  // a sore of a foot with diabetes has a line of its own
-    raised.what = general.is_yes() ? "ill" : "fever";
+    raised.what = sore.is_yes() ? (general.is_yes() ? "ill" : "fever") : (general.is_yes() ? "red_foot_ill" : "red_foot_fever");
     raised.interrupts = general.is_yes();
     raised.urgency = general.is_yes() ? AlertClass::now : AlertClass::same_day;
     return;
@@ -64,7 +72,8 @@ void raise_fevered(const Answers& answers, Side side, const Clue& infected, Rais
   raised.clue = either({raised.clue, fevered});
   // A fever, a pain or a fresh wound alone points to much else.
   const bool numb_or_beyond = answers.any_yes({"skin.numb_patch", "skin.swelling_beyond_redness"}, side).is_yes();
-  if (raised.clue.value == Tri::undetermined && !infected.is_yes() && !numb_or_beyond && !((heat.is_yes() || general.is_yes()) && wounded(answers, side).is_yes())) {
+  if (raised.clue.value == Tri::undetermined && !infected.is_yes() && !red.is_yes() && !numb_or_beyond &&
+      !((heat.is_yes() || general.is_yes()) && wounded(answers, side).is_yes())) {
     raised.clue.because.clear();
   }
 }

@@ -140,6 +140,7 @@ msg-flag-joint_over_2_weeks = a joint swollen for weeks
 msg-flag-bleeding = a leg that bleeds
 msg-flag-fracture = a broken leg
 msg-flag-pelvic_fx = a broken pelvis
+msg-flag-acutely_ill = an illness of the whole body
 msg-flag-hip_disloc = a hip out of joint
 msg-flag-ankle_disloc = an ankle or foot out of joint
 msg-flag-nsti = infection that goes deep under the skin

@@ -43,8 +43,6 @@ inline const std::vector<Planted>& planted() {
       {"septic_child", "limping_child", 2024, {"history.mechanism no_injury", "hip.leg_not_moved left yes", "general.temperature 389"}},
       {"dvt", "calf_pain", 1970, {"leg.calf_swelling left yes", "history.examiner_suspects_clot yes", "history.breathless yes"}},
       {"scfe", "chronic_knee", 2013, {"history.mechanism no_injury", "hip.turns_out_in_flexion left positive", "gait.steps_now 0"}},
-      {"very_ill", "no_complaint", 1960, {"general.pulse_rate 104", "general.temperature 392", "general.blood_pressure_systolic 78"}},
-      // Class now, and not among what interrupts (C2).
       {"tumour", "free", 1960, {"history.cancer_known yes", "history.fracture_minimal_force left yes"}, false},
       {"bleeding", "acute_knee", 1990, {"history.mechanism vehicle", "vessel.bleeding_active left yes"}, false},
       {"pelvic_fx", "hip_after_fall", 1990, {"history.mechanism vehicle", "pelvis.injury_deformity yes"}, false},
@@ -58,6 +56,7 @@ inline const std::vector<Planted>& planted() {
       {"bone_stress", "forefoot_pain", 2000, {"history.mechanism no_injury", "foot.metatarsal_third_tender left yes", "history.fever no", "history.load_changed yes"}, false, true},
       {"ddh_late", "infant_hip", 2025, {"hip.abduction_passive_flexed right 80", "hip.abduction_passive_flexed left 50"}, false, true},
       {"joints_stiff", "free", 1980, {"history.joints_several yes", "history.weeks_since_onset 6", "history.morning_stiffness_minutes 60"}, false, true},
+      {"acutely_ill", "chronic_knee", 1975, {"history.mechanism no_injury", "general.blood_pressure_systolic 84", "general.temperature 394"}},
   };
   return all;
 }

@@ -121,7 +121,7 @@ TEST_CASE("C2: every planted emergency interrupts on the very answer that settle
   }
   // One for each alert that can ring at all.
   CHECK(rang == std::set<std::string>{"open_fx", "knee_disloc_vasc", "acs", "ali", "dislocation", "hip_disloc", "ankle_disloc", "nsti", "df_infect", "ces", "septic_adult",
-                                      "septic_child", "dvt", "scfe", "very_ill"});
+                                      "septic_child", "dvt", "scfe", "acutely_ill"});
 }
 
 TEST_CASE("planted dangers: told in the other order, and of the other leg, they say the same; each answer left out never makes a no") {

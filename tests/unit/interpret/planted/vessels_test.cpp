@@ -174,23 +174,23 @@ TEST_CASE("planted: shock, sepsis or a lung that fails without any sign at the l
                           "general.consciousness mind_pain"}) {
     for (const char* complaint : {"no_complaint", "chronic_knee", "after_operation"}) {
       CAPTURE(ill);
-      CHECK(is_now(visit(complaint, 1960, ill), "very_ill"));
+      CHECK(is_now(visit(complaint, 1960, ill), "acutely_ill"));
     }
   }
   // Where an infection or a clot is called it has the line.
   const Bench joint = visit("chronic_knee", 1960, "history.weeks_since_onset 0; knee.look_skin_hot_red left yes; general.temperature 392; general.blood_pressure_systolic 75");
   CHECK(is_now(joint, "septic_adult"));
-  CHECK_FALSE(alert(joint, "very_ill"));
-  // One figure alone: the others are asked, and once all are there and ordinary nobody is told anything.
+  CHECK_FALSE(alert(joint, "acutely_ill"));
+  // One figure alone: the others are asked, and once all are there and ordinary nobody is called.
   const Bench thin_air = visit("chronic_knee", 1960, "general.oxygen_saturation 90");
-  CHECK_FALSE(raised(thin_air, "very_ill"));
-  CHECK(asks(thin_air, "very_ill", "general.temperature"));
+  CHECK_FALSE(raised(thin_air, "acutely_ill"));
+  CHECK(asks(thin_air, "acutely_ill", "general.temperature"));
   const Bench looked_at = visit("chronic_knee", 1960, "general.oxygen_saturation 90; general.temperature 367; history.fever no; general.pulse_rate 80; general.respiratory_rate 16; general.consciousness mind_alert;"
                                                       "general.blood_pressure_systolic 124");
-  CHECK(flag(looked_at, "very_ill") == "no flag");
+  CHECK_FALSE(raised(looked_at, "acutely_ill"));
   // Old lungs: breaths and oxygen are of one organ, and no breath that is short is told of.
-  CHECK_FALSE(raised(visit("chronic_knee", 1955, "history.weeks_since_onset 200; general.respiratory_rate 26; general.oxygen_saturation 90; general.pulse_rate 96; history.fever no"), "very_ill"));
+  CHECK_FALSE(raised(visit("chronic_knee", 1955, "history.weeks_since_onset 200; general.respiratory_rate 26; general.oxygen_saturation 90; general.pulse_rate 96; history.fever no"), "acutely_ill"));
   // A child's own figures.
-  CHECK_FALSE(alert(visit("limping_child", 2023, "general.temperature 390; general.pulse_rate 136; general.respiratory_rate 36"), "very_ill"));
-  CHECK(flag(visit("chronic_knee", 1960, "general.temperature 394; general.pulse_rate 104"), "very_ill") == "no flag");
+  CHECK_FALSE(alert(visit("limping_child", 2023, "general.temperature 390; general.pulse_rate 136; general.respiratory_rate 36"), "acutely_ill"));
+  CHECK(flag(visit("chronic_knee", 1960, "general.temperature 394; general.pulse_rate 104"), "acutely_ill") == "no flag");
 }
