@@ -16,6 +16,7 @@ namespace limbledger::service {
 
 class Admission;
 class Desk;
+class ExchangeCarrier;
 class TokenKeeper;
 struct NetworkLimits;
 
@@ -33,6 +34,7 @@ struct Context {
   Caller caller;
   Admission* admission = nullptr;  // none where the carrier is itself the proof
   TokenKeeper* tokens = nullptr;   // none where nothing is served over the network
+  ExchangeCarrier* exchanges = nullptr;  // none where the program serves nobody
   const NetworkLimits* network = nullptr;  // what the program holds every connection to, for health.check
   // Set by a method whose caller would rather wait until there is something to say, at most so long (ms). A carrier that can
   // wait asks again with the same text once something changed, and sends what comes then; another sends what it has.

@@ -30,6 +30,7 @@ struct Desk::Inside {
   bool asleep = false;  // locked by idleness
   bool shut = false;    // a flush failed
   std::function<void()> wake;
+  std::function<void()> tell_lock;
   std::function<Result<void>(const ledger::Bytes&)> keep_keyring;
   std::optional<FoundDamage> damage;
   std::map<std::string, std::string, std::less<>> answers;
@@ -49,6 +50,11 @@ struct Desk::Inside {
       const model::Item* item = edition->item(id);
       return item != nullptr && item->protected_.value_or(false);
     });
+  }
+  void told_of_lock() const {
+    if (tell_lock) {
+      tell_lock();
+    }
   }
   void forget_ended_kiosks();
 };
@@ -175,6 +181,7 @@ Result<model::ExaminerId> Desk::unlock(std::string_view who, std::string_view pa
   }
   in.used_up_ms = in.world->now().up_ms;
   in.asleep = false;
+  in.told_of_lock();
   return in.examiner;
 }
 
@@ -243,6 +250,7 @@ void Desk::shut() {
   inside_->log.reset();
   inside_->examiner_key.reset();
   inside_->examiner = {};
+  inside_->told_of_lock();
 }
 
 void Desk::lock() {
@@ -267,7 +275,10 @@ void Desk::lock() {
   inside_->log.reset();
   inside_->examiner_key.reset();
   inside_->examiner = {};
+  inside_->told_of_lock();
 }
+
+void Desk::lock_tells(std::function<void()> tell) { inside_->tell_lock = std::move(tell); }
 
 void Desk::kiosks_by(std::function<std::vector<std::optional<model::ExamId>>()> tell) { inside_->kiosks = std::move(tell); }
 

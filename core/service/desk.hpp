@@ -97,6 +97,8 @@ class Desk {
   void lock_if_idle();
   // To be told of every call of a person that reads or writes records; nothing else counts as use.
   void touch();
+  // To be told after each opening and each locking, for whoever goes on beside the calls.
+  void lock_tells(std::function<void()> tell);
   // Who tells which kiosks live, each with its exam, or with none while it has not opened it. Where there are any when the ledger
   // is locked, they go on with these exams alone; whose kiosk has ended is forgotten before the next call.
   void kiosks_by(std::function<std::vector<std::optional<model::ExamId>>()> tell);

@@ -29,6 +29,7 @@ inline constexpr Scopes to_anybody{0, true};
 inline constexpr Scopes to_any_token{15, false};
 inline constexpr Scopes to_all_but_kiosk{13, false};
 inline constexpr Scopes to_examiner{1, false};
+inline constexpr Scopes to_examiner_sync{9, false};
 inline constexpr Scopes to_examiner_kiosk{3, false};
 inline constexpr Scopes to_examiner_viewer{5, false};
 inline constexpr Scopes to_examiner_kiosk_viewer{7, false};

@@ -13,6 +13,8 @@
 #include "core/service/methods/exam/form.hpp"
 #include "core/service/methods/exam/judge.hpp"
 #include "core/service/methods/exam/note.hpp"
+#include "core/service/methods/exchange/enrol.hpp"
+#include "core/service/methods/exchange/exchange.hpp"
 #include "core/service/methods/ledger/changes.hpp"
 #include "core/service/methods/ledger/examiner.hpp"
 #include "core/service/methods/ledger/ledger.hpp"
@@ -36,6 +38,7 @@ namespace {
 
 constexpr Traits writes{true, false};
 constexpr Traits while_locked{false, true};
+constexpr Traits unattended_while_locked{false, true, true};
 constexpr Traits unattended_own_exam{false, false, true, true};
 constexpr Traits own_exam{false, false, false, true};
 constexpr Traits writes_own_exam{true, false, false, true};
@@ -53,7 +56,16 @@ constexpr std::array table{
     bind<&ledger_lock>("ledger.lock", to_examiner, "locks the ledger", while_locked),
     bind<&examiner_add>("examiner.add", to_examiner, "one more examiner of this device, by the printed code; for when every passphrase is lost", while_locked),
     bind<&ledger_verify>("ledger.verify", to_examiner_viewer, "checks every entry and head, and unlocked every seal; names what is damaged", while_locked),
-    bind<&replica_list>("replica.list", to_examiner_viewer, "who else holds the entries of this device, by their receipts, and what waits for earlier entries"),
+    bind<&replica_list>("replica.list", to_all_but_kiosk, "who else holds the entries of this device, by their receipts, and what waits for earlier entries"),
+    bind<&replica_enrol>("replica.enrol", to_examiner, "lets one new device begin to join the clinic, by the printed code"),
+    bind<&replica_enrolling>("replica.enrolling", to_examiner, "how that stands, with the six digits to compare", unattended_while_locked),
+    bind<&replica_let_in>("replica.let_in", to_examiner, "lets the new device in, by the digits read from its screen and typed"),
+    bind<&replica_turn_away>("replica.turn_away", to_examiner, "lets nobody in: the digits differ, or nobody is meant to come", while_locked),
+    bind<&exchange_begin>("exchange.begin", to_examiner_sync, "begins to give the hub what it lacks and to take what is new there; other calls go on"),
+    bind<&exchange_read>("exchange.read", to_examiner_sync, "how the newest exchange or parcel goes or went, and where this program answers other devices", unattended_while_locked),
+    bind<&exchange_end>("exchange.end", to_examiner_sync, "ends the exchange or parcel that is under way; what was taken stays", while_locked),
+    bind<&parcel_write>("parcel.write", to_examiner_sync, "begins to write all that this device holds into a sealed file, for a stick"),
+    bind<&parcel_take>("parcel.take", to_examiner_sync, "begins to take what is new in such a file; nothing of one with a changed byte"),
     bind<&request_read>("request.read", to_examiner_kiosk, "what the ledger has from one request", own_exam),
     bind<&form_told>("form.describe", to_examiner_kiosk_viewer, "what to draw for a complaint, position by position, with what is withheld", while_locked_own_exam),
     bind<&form_write>("form.write", to_examiner_viewer, "the same form on paper, as one HTML document for A4", while_locked),

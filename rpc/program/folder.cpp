@@ -89,26 +89,6 @@ void make_with_parents(const std::string& path) {
   }
 }
 
-void flush_folder_of(const std::string& path) {
-  const std::string folder = path.substr(0, path.rfind('/'));
-  const int file = ::open(folder.empty() ? "/" : folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
-  if (file >= 0) {
-    ::fsync(file);
-    ::close(file);
-  }
-}
-
-[[nodiscard]] bool write_all(int file, std::string_view bytes) {
-  while (!bytes.empty()) {
-    const ssize_t written = ::write(file, bytes.data(), bytes.size());
-    if (written < 0 && errno != EINTR) {
-      return false;
-    }
-    bytes.remove_prefix(written > 0 ? static_cast<std::size_t>(written) : 0);
-  }
-  return true;
-}
-
 }  // namespace
 
 std::string default_folder() {
@@ -200,10 +180,34 @@ void write_file(const std::string& path, std::string_view bytes) {
     ::close(file);
   }
   errno = failed;
-  if (!written || ::rename(beside.c_str(), path.c_str()) != 0) {
+  if (!written || ::rename(beside.c_str(), path.c_str()) != 0 || !flush_folder_of(path)) {
     throw Problem(ExitCode::unavailable, path + ": cannot be written" + reason() + "\n  what to do: free some space, or see who owns the folder");
   }
-  flush_folder_of(path);
+}
+
+bool write_all(int file, std::string_view bytes) {
+  while (!bytes.empty()) {
+    const ssize_t written = ::write(file, bytes.data(), bytes.size());
+    if (written < 0 && errno != EINTR) {
+      return false;
+    }
+    bytes.remove_prefix(written > 0 ? static_cast<std::size_t>(written) : 0);
+  }
+  return true;
+}
+
+bool flush_folder_of(const std::string& path) {
+  const auto slash = path.rfind('/');
+  const std::string folder = slash == std::string::npos ? "." : path.substr(0, slash + 1);
+  const int file = ::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+  if (file < 0) {
+    return false;
+  }
+  const bool flushed = ::fsync(file) == 0 || errno == EINVAL || errno == ENOTSUP;
+  const int failed = errno;
+  ::close(file);
+  errno = failed;
+  return flushed;
 }
 
 namespace {

@@ -37,6 +37,11 @@ struct Folder {
 // Whole or not at all, also when the power fails: beside it, flushed, renamed, folder flushed.
 void write_file(const std::string& path, std::string_view bytes);
 
+// All of it, or false with errno.
+[[nodiscard]] bool write_all(int file, std::string_view bytes);
+// That the names in the folder of this path are on the disk; false with errno. A file system that knows no such flush has it done.
+[[nodiscard]] bool flush_folder_of(const std::string& path);
+
 // Lets the disk begin with what was written to the store's log, so that the flush that follows waits less. Nothing is promised;
 // where the file is not there yet, nothing happens.
 [[nodiscard]] std::function<void()> writing_begins(const std::string& store_path);

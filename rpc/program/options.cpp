@@ -56,7 +56,8 @@ void add_new(CLI::App& app, Options& options) {
 void add_serve(CLI::App& app, Options& options) {
   CLI::App* command = app.add_subcommand("serve", "Answer JSON-RPC 2.0 requests for one ledger, on the standard input and output or over HTTP and WebSocket.");
   CLI::Option* folder = command->add_option("--ledger", options.folder, "folder of the ledger (default: $XDG_DATA_HOME/limbledger, else ~/.local/share/limbledger)");
-  command->add_flag("--demo", options.demonstration, "a demonstration in memory, with invented people and a clock that stands; gone when the program ends")->excludes(folder);
+  CLI::Option* demonstration =
+      command->add_flag("--demo", options.demonstration, "a demonstration in memory, with invented people and a clock that stands; gone when the program ends")->excludes(folder);
   command
       ->add_option_function<std::vector<std::string>>(
           "--trouble",
@@ -84,6 +85,10 @@ void add_serve(CLI::App& app, Options& options) {
   carrier->require_option(1, 2);
   command->add_option("--pages", options.pages, "folder of a front end (index.html and what it loads) to be served under the same address")->needs(http);
   command->add_flag("--once", options.once, "print a link that opens one session, within two minutes")->needs(http);
+  CLI::Option* hub = command->add_option("--hub", options.hub_port, "also answer the other devices of the clinic, over TLS at this port, once the ledger is unlocked; 0: any that is free")
+                         ->check(CLI::Range(0, 65535))
+                         ->excludes(demonstration);
+  command->add_option("--hub-address", options.address, "this machine's own address to answer them at, in numbers (default: all of them)")->needs(hub);
   const auto scopes = scopes_on_stdio();
   command
       ->add_option_function<std::string>(
@@ -117,6 +122,9 @@ void add_serve(CLI::App& app, Options& options) {
       "session. The files are read at the start; scripts stand in files of their own. Under /description stands what can be\n"
       "called, for people; with --demo every method can be tried there:\n"
       "  limbledger serve --demo --http 0 --once\n\n"
+      "With --hub the clinic's tablets exchange with this ledger while it is served: limbledger exchange there, or the method\n"
+      "exchange.begin. A new one is let in by replica.enrol, and joins with limbledger join:\n"
+      "  limbledger serve --ledger /srv/clinic --http 40211 --hub 7443\n\n"
       "--trouble shows a front end what else can happen, and is refused on a ledger for people. slow=MS: each reply comes so\n"
       "much later. full: nothing can be written. locked: the ledger locks itself, once. With =N both begin after N messages\n"
       "were answered. kill=N: the message after N is carried out, and the program killed before it replies.\n\n"

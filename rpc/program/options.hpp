@@ -47,8 +47,8 @@ struct Options {
   ClinicList list{};
   std::string day;                         // of a list; empty: today
   std::string with;                    // of exchange and join: where the hub answers, as https://HOST:PORT
-  std::string address = "0.0.0.0";     // of the hub: its own address that it answers at
-  std::uint16_t hub_port = 0;          // 0: any that is free
+  std::string address = "0.0.0.0";     // of the hub, also beside serve: its own address that it answers at
+  std::optional<std::uint16_t> hub_port;  // 0: any that is free
   bool enrols = false;                 // the hub lets one new device in
   std::optional<int> code_fd;          // where the recovery code comes from
   bool cut_too = false;                // of a parcel that was cut short, what is whole

@@ -5,6 +5,8 @@
 #include "rpc/emit/openrpc.hpp"
 #include "rpc/program/commands.hpp"
 #include "rpc/program/examples/examples.hpp"
+#include "rpc/program/examples/shown_exchange.hpp"
+#include "rpc/program/exchange/served.hpp"
 #include "rpc/program/exchange/stop_signals.hpp"
 #include "rpc/program/logging.hpp"
 #include "rpc/program/opened.hpp"
@@ -123,6 +125,18 @@ ExitCode serve(const Options& options) {
   context.caller.scope = options.scope;
   const service::NetworkLimits network = published({}, {});
   context.network = &network;
+  Handover handover;
+  std::optional<HubAt> hub;
+  if (options.hub_port) {
+    hub = HubAt{options.address, *options.hub_port};
+  }
+  std::optional<ServedExchange> exchanges;
+  std::optional<ShownExchange> shown_exchange;
+  if (options.demonstration) {
+    context.exchanges = &shown_exchange.emplace(opened.desk());
+  } else {
+    context.exchanges = &exchanges.emplace(opened.desk(), handover, hub);
+  }
   Service service{service::methods(), context, {}, {}, {}};
   service.discover = [] {
     static const std::string text = openrpc_text(service::methods(), held_talk().examples);
@@ -165,9 +179,9 @@ ExitCode serve(const Options& options) {
   if (options.http_port) {
     std::optional<StdioBeside> beside;
     if (options.stdio) {
-      beside.emplace(stdio, too_large);
+      beside.emplace(stdio, handover, too_large);
     }
-    const HttpHooks hooks{lock_if_idle, stop.descriptor(), beside ? &*beside : nullptr};
+    const HttpHooks hooks{lock_if_idle, stop.descriptor(), handover, beside ? &*beside : nullptr};
     const ExitCode code = serve_http(options, opened, service, log, hooks);
     if (beside) {
       return ended(beside->end(), log);
@@ -179,6 +193,8 @@ ExitCode serve(const Options& options) {
     opened.desk().kiosks_by([&] { return std::vector{context.caller.exam}; });
   }
   stdio.idle = lock_if_idle;
+  stdio.beside = handover.descriptor();
+  stdio.ready = [&] { handover.work(); };
   stdio.stop = stop.descriptor();
   log.started(options.framing == Framing::lines ? "stdio lines" : "stdio headers");
   const StdioOutcome outcome = serve_stdio(stdio, [&](std::string_view text) { return answer(text, service); }, too_large);

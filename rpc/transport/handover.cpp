@@ -16,48 +16,54 @@ void Handover::signal() const {
   static_cast<void>(!::write(descriptor_, &one, sizeof one));
 }
 
-std::optional<std::string> Handover::ask(std::string_view text) {
+bool Handover::run(const std::function<void()>& deed) {
   std::unique_lock lock(mutex_);
   if (closed_) {
-    return std::nullopt;
+    return false;
   }
-  question_ = text;
-  reply_.reset();
+  Asked asked{deed, false, nullptr};
+  waiting_.push_back(&asked);
   signal();
-  answered_.wait(lock, [this] { return !question_ || closed_; });
-  return std::move(reply_);
+  done_.wait(lock, [&] { return asked.is_done || closed_; });
+  if (asked.thrown) {
+    std::rethrow_exception(asked.thrown);
+  }
+  return asked.is_done;
 }
 
-void Handover::leave() {
-  const std::lock_guard lock(mutex_);
-  left_ = true;
-  signal();
-}
-
-bool Handover::answer(const std::function<std::optional<std::string>(std::string_view)>& reply) {
+void Handover::work() {
   std::uint64_t count = 0;
   static_cast<void>(!::read(descriptor_, &count, sizeof count));
-  std::optional<std::string_view> text;
+  Asked* asked = nullptr;
   {
     const std::lock_guard lock(mutex_);
-    text = question_;
-    if (!text) {
-      return !left_;
+    if (waiting_.empty()) {
+      return;
     }
+    asked = waiting_.front();
+    waiting_.pop_front();
   }
-  // Not under the lock: nobody else touches the question until it is answered.
-  auto answer = reply(*text);
+  // Not under the lock: whoever asked waits, and nobody else touches it.
+  std::exception_ptr thrown;
+  try {
+    asked->deed();
+  } catch (...) {
+    thrown = std::current_exception();
+  }
   const std::lock_guard lock(mutex_);
-  reply_ = std::move(answer);
-  question_.reset();
-  answered_.notify_one();
-  return true;
+  asked->thrown = thrown;
+  asked->is_done = true;
+  done_.notify_all();
+  if (!waiting_.empty()) {
+    signal();
+  }
 }
 
 void Handover::close() {
   const std::lock_guard lock(mutex_);
   closed_ = true;
-  answered_.notify_one();
+  waiting_.clear();
+  done_.notify_all();
 }
 
 }  // namespace limbledger::rpc

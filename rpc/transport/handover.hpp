@@ -1,16 +1,18 @@
-// Hands messages that come on one thread to the thread that answers, one at a time: the asking thread waits for its answer,
-// the answering one waits for nobody and learns by a descriptor that something is there. So the standard input can be served
-// beside the network, though records are touched by one thread alone.
+// Hands work that comes on other threads to the thread that answers: whoever asks waits until it was done, the answering thread waits
+// for nobody and learns by a descriptor that something is there. So the standard input, the hub's network and an exchange go on beside
+// the calls, though records are touched by one thread alone.
 #pragma once
 
 #include <condition_variable>
+#include <deque>
+#include <exception>
 #include <functional>
 #include <mutex>
-#include <optional>
-#include <string>
-#include <string_view>
 
 namespace limbledger::rpc {
+
+// Does something where records may be touched. False, and not done, once nothing is answered any more.
+using Turn = std::function<bool(const std::function<void()>&)>;
 
 class Handover {
  public:
@@ -19,28 +21,32 @@ class Handover {
   Handover(const Handover&) = delete;
   Handover& operator=(const Handover&) = delete;
 
-  // On the asking thread. Nothing for a message without an answer, and once the other side has closed. The text must live
-  // until then, which it does: this returns with the answer.
-  [[nodiscard]] std::optional<std::string> ask(std::string_view text);
-  // On the asking thread, as its last word.
-  void leave();
+  // On any other thread; returns when it was done, or throws what it threw. False, and not done, where the answering side has closed.
+  [[nodiscard]] bool run(const std::function<void()>& deed);
+  [[nodiscard]] Turn turn() {
+    return [this](const std::function<void()>& deed) { return run(deed); };
+  }
 
-  // Readable while a message waits or the asking side has left.
+  // Readable while something waits.
   [[nodiscard]] int descriptor() const { return descriptor_; }
-  // On the answering thread, once readable: answers what waits. False once the asking side has left.
-  [[nodiscard]] bool answer(const std::function<std::optional<std::string>(std::string_view)>& reply);
-  // On the answering thread: nothing is answered any more.
+  // On the answering thread, once readable: does the first of what waits, so that whoever else asks has a turn before the next.
+  void work();
+  // On the answering thread: nothing is done any more.
   void close();
 
  private:
+  struct Asked {
+    const std::function<void()>& deed;
+    bool is_done = false;
+    std::exception_ptr thrown;
+  };
+
   void signal() const;
 
   int descriptor_ = -1;
   std::mutex mutex_;
-  std::condition_variable answered_;
-  std::optional<std::string_view> question_;
-  std::optional<std::string> reply_;
-  bool left_ = false;
+  std::condition_variable done_;
+  std::deque<Asked*> waiting_;
   bool closed_ = false;
 };
 

@@ -19,10 +19,10 @@ constexpr std::size_t write_bytes_max = 4096;
 enum class Ready : std::uint8_t { yes, idle, stopped, failed };
 
 // Plain poll: an event queue would refuse a regular file, and requests kept in a file are a common way in.
-[[nodiscard]] Ready wait_for(int descriptor, short what, int stop, int idle_ms) {
-  std::array<pollfd, 2> both{{{descriptor, what, 0}, {stop, POLLIN, 0}}};
+[[nodiscard]] Ready wait_for(const Stdio& stdio, int descriptor, short what, int idle_ms) {
+  std::array<pollfd, 3> all{{{descriptor, what, 0}, {stdio.stop, POLLIN, 0}, {stdio.beside, POLLIN, 0}}};
   for (;;) {
-    const int count = ::poll(both.data(), 2, idle_ms);
+    const int count = ::poll(all.data(), all.size(), idle_ms);
     if (count < 0 && errno == EINTR) {
       continue;
     }
@@ -32,13 +32,21 @@ enum class Ready : std::uint8_t { yes, idle, stopped, failed };
     if (count == 0) {
       return Ready::idle;
     }
-    return both[1].revents != 0 ? Ready::stopped : Ready::yes;
+    if (all[1].revents != 0) {
+      return Ready::stopped;
+    }
+    if (all[2].revents != 0) {
+      stdio.ready();
+    }
+    if (all[0].revents != 0) {
+      return Ready::yes;
+    }
   }
 }
 
 [[nodiscard]] std::optional<StdioOutcome> write_all(const Stdio& stdio, std::string_view bytes) {
   while (!bytes.empty()) {
-    switch (wait_for(stdio.out, POLLOUT, stdio.stop, -1)) {
+    switch (wait_for(stdio, stdio.out, POLLOUT, -1)) {
       case Ready::stopped:
         return StdioOutcome{StdioEnd::stopped, {}};
       case Ready::failed:
@@ -84,7 +92,7 @@ StdioOutcome serve_stdio(const Stdio& stdio, const std::function<std::optional<s
   };
   std::vector<char> buffer(std::size_t{64} * 1024);
   for (;;) {
-    switch (wait_for(stdio.in, POLLIN, stdio.stop, stdio.idle ? stdio.idle_ms : -1)) {
+    switch (wait_for(stdio, stdio.in, POLLIN, stdio.idle ? stdio.idle_ms : -1)) {
       case Ready::idle:
         stdio.idle();
         continue;

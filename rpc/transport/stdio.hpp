@@ -19,6 +19,8 @@ struct Stdio {
   Limits limits{};
   std::function<void()> idle;  // called whenever nothing has come for `idle_ms`
   int idle_ms = 30'000;
+  int beside = -1;              // what else this thread looks after: `ready` is called while it is readable
+  std::function<void()> ready;
 };
 
 enum class StdioEnd : std::uint8_t { input_ended, stopped, nobody_reads, broken_frame, failed };

@@ -8,6 +8,7 @@
 #include "rpc/transport/listener.hpp"
 
 #include <array>
+#include <atomic>
 #include <cstdint>
 #include <functional>
 #include <memory>
@@ -78,9 +79,10 @@ class TlsListener {
 class TlsCaller {
  public:
   // Without `pinned` any Ed25519 key is taken, and `key` says which: for enrolment alone, where it is compared.
-  // Absent with `why`; `is_other_key` where somebody answered with another key than the pinned one.
-  [[nodiscard]] static std::unique_ptr<TlsCaller> connect(const std::string& host, std::uint16_t port, const std::optional<TlsKey>& pinned,
-                                                          const TlsLimits& limits, std::string& why, bool& is_other_key);
+  // Absent with `why`; `is_other_key` where somebody answered with another key than the pinned one. `given_up`: set on any thread,
+  // it ends what is waited for, here and in `post`; it must outlive the connection.
+  [[nodiscard]] static std::unique_ptr<TlsCaller> connect(const std::string& host, std::uint16_t port, const std::optional<TlsKey>& pinned, const TlsLimits& limits,
+                                                          std::string& why, bool& is_other_key, const std::atomic<bool>* given_up = nullptr);
   ~TlsCaller();
   TlsCaller(const TlsCaller&) = delete;
   TlsCaller& operator=(const TlsCaller&) = delete;

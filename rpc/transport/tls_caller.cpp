@@ -2,6 +2,8 @@
 
 #include <boost/asio/connect.hpp>
 
+#include <algorithm>
+#include <chrono>
 #include <utility>
 
 namespace limbledger::rpc {
@@ -17,6 +19,8 @@ namespace {
 namespace asio = boost::asio;
 namespace http = boost::beast::http;
 
+constexpr std::chrono::milliseconds given_up_look{100};
+
 // In the place of the library's own check: no chain, no name, no date; the key alone, which the handshake has proved.
 int look_at_key(X509_STORE_CTX* store, void* peer) {
   TlsPeer& to = *static_cast<TlsPeer*>(peer);
@@ -29,11 +33,12 @@ int look_at_key(X509_STORE_CTX* store, void* peer) {
 }  // namespace
 
 struct TlsCaller::Inside {
-  Inside(const TlsLimits& limits_, const std::string& host_, const std::optional<TlsKey>& pinned)
-      : limits(limits_), host(host_), peer{pinned, std::nullopt}, ready(prepare()), stream(io.get_executor(), tls) {}
+  Inside(const TlsLimits& limits_, const std::string& host_, const std::optional<TlsKey>& pinned, const std::atomic<bool>* given_up_)
+      : limits(limits_), host(host_), given_up(given_up_), peer{pinned, std::nullopt}, ready(prepare()), stream(io.get_executor(), tls) {}
 
   TlsLimits limits;
   std::string host;
+  const std::atomic<bool>* given_up;
   TlsPeer peer;
   asio::io_context io{BOOST_ASIO_CONCURRENCY_HINT_UNSAFE};
   asio::ssl::context tls{asio::ssl::context::tls_client};
@@ -50,12 +55,16 @@ struct TlsCaller::Inside {
     return hold_to_rules(context);
   }
 
-  // Runs what was begun to its end, or until the time is over.
+  // Runs what was begun to its end, or until the time is over or nobody wants it any more.
   [[nodiscard]] bool finish(const std::optional<TlsError>& done, int ms, std::string& why) {
+    const auto until = std::chrono::steady_clock::now() + std::chrono::milliseconds(ms);
+    const auto is_given_up = [this] { return given_up != nullptr && *given_up; };
     io.restart();
-    io.run_for(std::chrono::milliseconds(ms));
+    while (!done && !is_given_up() && std::chrono::steady_clock::now() < until) {
+      io.run_until(std::min(until, std::chrono::steady_clock::now() + given_up_look));
+    }
     if (!done) {
-      why = "no answer in time";
+      why = is_given_up() ? "ended here" : "no answer in time";
       TlsError ignored;
       stream.lowest_layer().close(ignored);
       io.restart();
@@ -74,9 +83,9 @@ TlsCaller::TlsCaller(std::unique_ptr<Inside> inside) : inside_(std::move(inside)
 TlsCaller::~TlsCaller() = default;
 
 std::unique_ptr<TlsCaller> TlsCaller::connect(const std::string& host, std::uint16_t port, const std::optional<TlsKey>& pinned, const TlsLimits& limits,
-                                              std::string& why, bool& is_other_key) {
+                                              std::string& why, bool& is_other_key, const std::atomic<bool>* given_up) {
   is_other_key = false;
-  auto inside = std::make_unique<Inside>(limits, host, pinned);
+  auto inside = std::make_unique<Inside>(limits, host, pinned, given_up);
   Inside& in = *inside;
   if (!in.ready) {
     why = "the TLS library refuses what is asked of it";

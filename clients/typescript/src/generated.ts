@@ -95,6 +95,9 @@ export type ConsentWord = 'yes' | 'no' | 'withdrawn';
 export type Control = 'angle' | 'number' | 'grade' | 'test' | 'answer' | 'choice' | 'choices' | 'text';
 export type ExamState = 'open' | 'signed' | 'withdrawn';
 export type DurabilityWord = 'memory' | 'browser' | 'disk';
+export type EnrollingState = 'none' | 'waits' | 'compares' | 'let_in' | 'turned_away';
+export type ErrandKind = 'with_hub' | 'parcel_write' | 'parcel_take';
+export type ErrandState = 'running' | 'done' | 'failed' | 'ended';
 export type Setting = 'outreach' | 'primary_care' | 'emergency' | 'orthopaedic' | 'sports';
 export type Reliable = 'yes' | 'no' | 'unsure';
 export type InterpreterKind = 'none' | 'trained' | 'relative' | 'child';
@@ -103,11 +106,11 @@ export type SaidBack = 'yes' | 'partly' | 'not_done';
 export type LetterUrgency = 'now' | 'same_day' | 'two_weeks' | 'routine';
 export type LaterKind = 'film' | 'operation' | 'answer' | 'impression';
 export type LedgerKindWord = 'clinic' | 'demonstration' | 'practice';
+export type HolderLevel = 'held' | 'opened' | 'witnessed';
 export type WhyLeft = 'no_minutes' | 'cannot' | 'pregnancy' | 'no_instrument' | 'age_unknown';
 export type GivenScope = 'examiner' | 'kiosk' | 'viewer' | 'sync';
 export type LedgerState = 'ready' | 'locked' | 'read_only';
 export type YesNo = 'yes' | 'no';
-export type HolderLevel = 'held' | 'opened' | 'witnessed';
 export type LoopWord =
   | 'call_back'
   | 'alert_without_action'
@@ -469,6 +472,30 @@ export interface AlertHandleResult {
   alert: Alert;
   revision?: Id[];
   repeat?: boolean;
+}
+export interface AnsweringState {
+  /**
+   * false: until the ledger is unlocked for the first time; from then on also while it is locked
+   */
+  open: boolean;
+  /**
+   * what to give to another device of the clinic: to join, or as with of exchange.begin
+   */
+  addresses?: string[];
+  fault?: ErrandFault;
+}
+export interface ErrandFault {
+  /**
+   * one of faults.json, with its meaning and hint (a name from the catalogue)
+   */
+  code: Name;
+  meaning: string;
+  /**
+   * of a damaged parcel also where: chunk and entry
+   */
+  expected?: string;
+  got?: string;
+  hint: string;
 }
 export interface ArcEnds {
   low: Name;
@@ -988,6 +1015,20 @@ export interface ListedAlert {
   call_back?: boolean;
   text?: string;
 }
+export interface EnrollingResult {
+  /**
+   * waits: for a device that begins to join; compares: it shows its six digits, and somebody who sees both screens is wanted
+   */
+  state: EnrollingState;
+  /**
+   * while it compares: what this side has, to be shown; where the new device shows others, somebody stands between
+   */
+  digits?: string;
+  /**
+   * of the device that was let in (26 characters of lower-case base32)
+   */
+  replica?: Id;
+}
 export interface EntryMark {
   entry: Id;
   mark: Name;
@@ -1338,6 +1379,103 @@ export interface ExamTransferResult {
 export interface ExaminerAddResult {
   examiner: Id;
   repeat?: boolean;
+}
+export interface ExchangeEndResult {
+  /**
+   * false: none was under way
+   */
+  ended: boolean;
+}
+export interface ExchangeErrand {
+  kind: ErrandKind;
+  /**
+   * ended: by exchange.end, before it was over; what was taken until then stays
+   */
+  state: ErrandState;
+  /**
+   * the hub's address, or the parcel's path
+   */
+  with: string;
+  began_at: Instant;
+  ended_at?: Instant;
+  /**
+   * entries that were new here
+   */
+  taken: number;
+  /**
+   * with the hub: entries that were new there
+   */
+  given: number;
+  /**
+   * of what came: put aside until what comes before it is here; replica.list says what is missing
+   */
+  waiting: number;
+  /**
+   * no room to wait here: to be brought again
+   */
+  turned_away: number;
+  /**
+   * put aside at the hub
+   */
+  waiting_there: number;
+  /**
+   * of a parcel: in it, so far
+   */
+  entries: number;
+  /**
+   * sent and got, or of the parcel that was written
+   */
+  bytes: number;
+  /**
+   * of an exchange that is done: whether both hold the same now; no: something was written meanwhile, or waits, so do it again
+   */
+  same?: boolean;
+  /**
+   * of a parcel that was taken: no, it was cut short, and what is whole was wanted
+   */
+  whole?: boolean;
+  /**
+   * entries of this device came back that it no longer had: it was put back to an older copy and writes nothing more; let it join again in a new folder
+   */
+  restored: boolean;
+  /**
+   * with the hub: what it has said that it holds of this device, at the end
+   */
+  held?: HolderReplica;
+  /**
+   * changes.read from here names the records that it changed
+   */
+  cursor: string;
+  fault?: ErrandFault;
+}
+export interface HolderReplica {
+  replica: Id;
+  /**
+   * entries of this device that it has said to have on its disk, from the first on
+   */
+  held: number;
+  /**
+   * entries written here after those
+   */
+  not_held: number;
+  /**
+   * witnessed: the hub has written down what it holds
+   */
+  level: HolderLevel;
+  /**
+   * by the clock of who holds them (an instant in UTC such as 2026-11-24T10:15:00.000Z)
+   */
+  at: Instant;
+}
+export interface ExchangeReadResult {
+  /**
+   * the newest exchange or parcel since the program started; none: there was none
+   */
+  errand?: ExchangeErrand;
+  /**
+   * how this program answers the clinic's other devices; left out: it was started without --hub
+   */
+  answering?: AnsweringState;
 }
 export interface ExchangedFinding {
   finding: Id;
@@ -1691,25 +1829,6 @@ export interface NetworkLimits {
 export interface Here {
   what: Name;
   there: YesNo;
-}
-export interface HolderReplica {
-  replica: Id;
-  /**
-   * entries of this device that it has said to have on its disk, from the first on
-   */
-  held: number;
-  /**
-   * entries written here after those
-   */
-  not_held: number;
-  /**
-   * witnessed: the hub has written down what it holds
-   */
-  level: HolderLevel;
-  /**
-   * by the clock of who holds them (an instant in UTC such as 2026-11-24T10:15:00.000Z)
-   */
-  at: Instant;
 }
 export interface LetterReply {
   letter: Letter;
@@ -2121,6 +2240,27 @@ export interface LedgerVerifyParams {
   from?: number;
 }
 export interface ReplicaListParams {}
+export interface ReplicaEnrolParams {
+  code: string;
+}
+export interface ReplicaEnrollingParams {}
+export interface ReplicaLetInParams {
+  digits: string;
+}
+export interface ReplicaTurnAwayParams {}
+export interface ExchangeBeginParams {
+  with: string;
+}
+export interface ExchangeReadParams {}
+export interface ExchangeEndParams {}
+export interface ParcelWriteParams {
+  path: string;
+  holder?: Id;
+}
+export interface ParcelTakeParams {
+  path: string;
+  cut?: boolean;
+}
 export interface RequestReadParams {
   request: RequestId;
 }
@@ -2476,6 +2616,24 @@ export interface Methods {
   'ledger.verify': { params: LedgerVerifyParams; result: VerifyResult };
   /** who else holds the entries of this device, by their receipts, and what waits for earlier entries */
   'replica.list': { params: ReplicaListParams; result: ReplicaListResult };
+  /** lets one new device begin to join the clinic, by the printed code */
+  'replica.enrol': { params: ReplicaEnrolParams; result: EnrollingResult };
+  /** how that stands, with the six digits to compare */
+  'replica.enrolling': { params: ReplicaEnrollingParams; result: EnrollingResult };
+  /** lets the new device in, by the digits read from its screen and typed */
+  'replica.let_in': { params: ReplicaLetInParams; result: EnrollingResult };
+  /** lets nobody in: the digits differ, or nobody is meant to come */
+  'replica.turn_away': { params: ReplicaTurnAwayParams; result: EnrollingResult };
+  /** begins to give the hub what it lacks and to take what is new there; other calls go on */
+  'exchange.begin': { params: ExchangeBeginParams; result: ExchangeReadResult };
+  /** how the newest exchange or parcel goes or went, and where this program answers other devices */
+  'exchange.read': { params: ExchangeReadParams; result: ExchangeReadResult };
+  /** ends the exchange or parcel that is under way; what was taken stays */
+  'exchange.end': { params: ExchangeEndParams; result: ExchangeEndResult };
+  /** begins to write all that this device holds into a sealed file, for a stick */
+  'parcel.write': { params: ParcelWriteParams; result: ExchangeReadResult };
+  /** begins to take what is new in such a file; nothing of one with a changed byte */
+  'parcel.take': { params: ParcelTakeParams; result: ExchangeReadResult };
   /** what the ledger has from one request */
   'request.read': { params: RequestReadParams; result: RequestReadResult };
   /** what to draw for a complaint, position by position, with what is withheld */
@@ -2612,9 +2770,15 @@ export const faults = {
   /** the person said no to sending this on */
   'consent.send': { number: 2, retry: false, hint: "print it for the person's own hand, after asking: send it again with confirmed" },
   /** the hub lets no new device in now, or another one is being let in */
-  'enrol.closed': { number: 1, retry: true, hint: "start the hub with --enrol, and begin again" },
+  'enrol.closed': { number: 1, retry: true, hint: "begin an enrolment at the hub (limbledger hub --enrol, or replica.enrol), and then join again" },
   /** what this device shows is not what it promised, or the clinic is another */
   'enrol.code': { number: 9, retry: false, hint: "start the enrolment anew, with both screens side by side" },
+  /** these are not the six digits that this side has */
+  'enrol.digits': { number: 9, retry: false, hint: "type what the new device shows; where the screens differ, somebody stands between: turn it away" },
+  /** this program answers no other devices */
+  'enrol.no_hub': { number: 1, retry: false, hint: "start it with --hub PORT" },
+  /** no new device waits to be let in */
+  'enrol.nobody': { number: 1, retry: true, hint: "begin with replica.enrol, and let the device join" },
   /** somebody at the hub has said no */
   'enrol.refused': { number: 6, retry: false, hint: "where the digits differed, somebody stands between: use another network, such as a cable" },
   /** an entry is not of the ledger's format */
@@ -2659,16 +2823,28 @@ export const faults = {
   'examiner.taken': { number: 1, retry: false, hint: "choose another name, such as the same with the year" },
   /** no examiner has this id or label here */
   'examiner.unknown': { number: 8, retry: false, hint: "use the id that health.check or the program shows" },
+  /** this is no address of a hub */
+  'exchange.address': { number: 1, retry: false, hint: "give it as the hub says it: https://HOST:PORT" },
+  /** an exchange or a parcel is under way */
+  'exchange.busy': { number: 7, retry: true, hint: "wait until exchange.read says that it is over, or end it with exchange.end" },
   /** what answered is no hub, or could not take the message */
   'exchange.carrier': { number: 9, retry: true, hint: "give the address that the hub prints, and try again" },
+  /** it was ended before it was over */
+  'exchange.ended': { number: 1, retry: true, hint: "begin it again: what was taken stays, and nothing is taken twice" },
   /** this message is of another clinic, or of another connection */
   'exchange.foreign': { number: 9, retry: false, hint: "call a replica of this clinic" },
   /** another device answers at this address than the hub that this one was enrolled by */
   'exchange.key': { number: 9, retry: false, hint: "give the hub's own address; nothing was sent to the other one" },
   /** this is not the message of an exchange that comes now */
   'exchange.message': { number: -32600, retry: false, hint: "start the exchange anew, from its first message" },
+  /** the hub does not answer */
+  'exchange.no_answer': { number: 7, retry: true, hint: "see that it runs and that the network is up; then exchange again, what was taken stays" },
   /** this device knows no hub: it was not enrolled by one */
   'exchange.no_hub': { number: 1, retry: false, hint: "let the other devices join this clinic and call this one; or join theirs in a new folder" },
+  /** this program carries no exchange */
+  'exchange.not_served': { number: 1, retry: false, hint: "call the program that serves the ledger" },
+  /** other devices cannot be answered at this address and port */
+  'exchange.port': { number: 7, retry: true, hint: "choose another port, or an address of this machine" },
   /** a practice ledger exchanges with none, and a demonstration only with its like */
   'exchange.purpose': { number: 1, retry: false, hint: "use a ledger of the same purpose" },
   /** a receipt does not hold */
@@ -2785,6 +2961,8 @@ export const faults = {
   'parcel.format': { number: 9, retry: false, hint: "choose the file that parcel write made; or update this program" },
   /** the parcel is sealed to a key that this device does not hold, or its beginning was changed */
   'parcel.key': { number: 9, retry: false, hint: "exchange with the clinic first, or have the parcel written again" },
+  /** this is no path that a parcel can have */
+  'parcel.path': { number: 1, retry: false, hint: "name a file from / on; one to be written ends in .parcel and is not there yet, or is a parcel" },
   /** the parcel's medium cannot be read or written */
   'parcel.unreadable': { number: 5, retry: true, hint: "put the stick in again, or take another one" },
   /** the passphrase is too short */

@@ -14,8 +14,9 @@
 
 namespace limbledger::ledger {
 
-// Runs of about this size a message; a single run may be longer.
-constexpr std::size_t message_budget = std::size_t{1} << 20;
+// Runs of about this size a message, so that whoever answers others meanwhile does so between two; a single run may be longer, up to
+// the next kept head.
+constexpr std::size_t message_budget = std::size_t{256} << 10U;
 
 struct Exchanged {
   model::ReplicaId peer;

@@ -28,41 +28,6 @@ Result<std::vector<HaveRow>> held_by(LogStore& store, const model::ReplicaId& ho
   return out;
 }
 
-// Reads the whole of it; `on_runs` gets the runs as they become whole.
-Result<ParcelTaken> go_through(const model::ClinicId& clinic, const std::map<std::uint32_t, BoxPair>& epochs, ParcelSource& source, bool cut_too,
-                               const std::function<Result<void>(std::vector<Run>, bool)>& on_runs) {
-  if (auto begun = source.rewind(); !begun) {
-    return begun.error();
-  }
-  ParcelReader reader(clinic, epochs);
-  while (!reader.is_whole()) {
-    const auto piece = source.next();
-    if (!piece) {
-      return piece.error();
-    }
-    if (piece->empty()) {
-      break;
-    }
-    if (auto fed = reader.feed(*piece); !fed) {
-      return fed.error();
-    }
-    if (auto done = on_runs(reader.take_runs(), false); !done) {
-      return done.error();
-    }
-  }
-  if (auto ended = reader.finish(); !ended && !cut_too) {
-    return ended.error();
-  }
-  if (auto done = on_runs({}, true); !done) {
-    return done.error();
-  }
-  ParcelTaken out;
-  out.entries = reader.entries();
-  out.runs = reader.runs();
-  out.is_whole = reader.is_whole();
-  return out;
-}
-
 std::size_t bytes_in(const std::vector<Run>& runs) {
   std::size_t out = 0;
   for (const Run& run : runs) {
@@ -75,94 +40,106 @@ std::size_t bytes_in(const std::vector<Run>& runs) {
 
 }  // namespace
 
-Result<ParcelWritten> write_parcel(Member& member, std::uint32_t epoch, const PublicKey& epoch_pub, const std::optional<model::ReplicaId>& holder,
-                                   const ParcelSink& sink) {
+Result<ParcelWriting> ParcelWriting::begin(Member& member, std::uint32_t epoch, const PublicKey& epoch_pub, const std::optional<model::ReplicaId>& holder) {
   const auto own = stored_intro(member.store, member.clinic, member.replica());
   if (!own || own->purpose == Purpose::practice) {
     return wire::Fault(own ? "exchange.purpose" : "ledger.none", "", own ? "a ledger that is not for practice" : "a ledger whose own chain has begun");
   }
-  const auto chains = chains_to_give(member.store);
-  const auto held = holder ? held_by(member.store, *holder) : Result<std::vector<HaveRow>>(std::vector<HaveRow>());
+  auto chains = chains_to_give(member.store);
+  auto held = holder ? held_by(member.store, *holder) : Result<std::vector<HaveRow>>(std::vector<HaveRow>());
   if (!chains || !held) {
     return chains ? held.error() : chains.error();
   }
-  ParcelSealer sealer(member.clinic, epoch, epoch_pub, ParcelDraw::from(member.world));
-  ParcelWritten out;
-  const auto give = [&]() -> Result<void> {
-    const Bytes ready = sealer.take();
-    out.size += ready.size();
-    return ready.empty() ? Result<void>() : sink(ready);
-  };
-  for (const model::ReplicaId& replica : *chains) {
-    std::vector<HaveRow> points = *held;
-    for (bool more = true; more;) {
+  return ParcelWriting(member, std::move(*chains), std::move(*held), ParcelSealer(member.clinic, epoch, epoch_pub, ParcelDraw::from(member.world)));
+}
+
+Result<Bytes> ParcelWriting::next() {
+  Bytes ready;
+  while (ready.empty() && !is_over_) {
+    if (at_ == chains_.size()) {
+      sealer_.finish();
+      out_.entries = sealer_.entries();
+      out_.runs = sealer_.runs();
+      is_over_ = true;
+    } else {
       Sending sending;
-      if (auto added = add_lacking(member.store, replica, points, 1, UINT64_MAX >> 1U, message_budget, sending); !added) {
+      if (auto added = add_lacking(member_.store, chains_[at_], points_, 1, UINT64_MAX >> 1U, message_budget, sending); !added) {
         return added.error();
       }
       for (const Run& run : sending.runs) {
-        sealer.add(run);
-        points.push_back(have_row({run.replica, run.head.seq, run.head.hash}));
+        sealer_.add(run);
+        points_.push_back(have_row({run.replica, run.head.seq, run.head.hash}));
       }
-      if (auto given = give(); !given) {
-        return given.error();
+      if (!sending.more || sending.runs.empty()) {
+        ++at_;
+        points_ = held_;
       }
-      more = sending.more && !sending.runs.empty();
     }
+    ready = sealer_.take();
   }
-  sealer.finish();
-  if (auto given = give(); !given) {
-    return given.error();
-  }
-  out.entries = sealer.entries();
-  out.runs = sealer.runs();
-  return out;
+  out_.size += ready.size();
+  return ready;
 }
 
-Result<ParcelTaken> check_parcel(const model::ClinicId& clinic, const std::map<std::uint32_t, BoxPair>& epochs, ParcelSource& source) {
-  return go_through(clinic, epochs, source, false, [](std::vector<Run>, bool) { return Result<void>(); });
+Result<ParcelTaking::Wants> ParcelTaking::feed(View piece) {
+  if (piece.empty()) {
+    return end();
+  }
+  if (auto fed = reader_->feed(piece); !fed) {
+    return fed.error();
+  }
+  std::vector<Run> runs = reader_->take_runs();
+  for (const Run& run : runs) {
+    looked_at_ += run.rows.size();
+  }
+  if (is_taking_) {
+    std::move(runs.begin(), runs.end(), std::back_inserter(waiting_));
+    if (auto done = take_some(false); !done) {
+      return done.error();
+    }
+  }
+  return reader_->is_whole() ? end() : Result<Wants>(Wants::more);
 }
 
-Result<ParcelTaken> take_parcel(Member& member, const std::map<std::uint32_t, BoxPair>& epochs, ParcelSource& source, bool cut_too,
-                                const std::function<void(std::uint64_t)>& told) {
-  const auto seen = go_through(member.clinic, epochs, source, cut_too, [](std::vector<Run>, bool) { return Result<void>(); });
-  if (!seen) {
-    return seen.error();
-  }
-  Taken taken;
-  std::uint64_t looked_at = 0;
-  std::vector<Run> waiting_runs;
-  const auto take_some = [&](std::vector<Run> runs, bool last) -> Result<void> {
-    std::move(runs.begin(), runs.end(), std::back_inserter(waiting_runs));
-    if (waiting_runs.empty() || (!last && bytes_in(waiting_runs) < message_budget)) {
-      return {};
-    }
-    for (const Run& run : waiting_runs) {
-      looked_at += run.rows.size();
-    }
-    const auto one = take(member, std::exchange(waiting_runs, {}));
-    if (!one) {
-      return one.error();
-    }
-    add_taken(taken, *one);
-    if (told) {
-      told(looked_at);
-    }
+Result<void> ParcelTaking::take_some(bool last) {
+  if (waiting_.empty() || (!last && bytes_in(waiting_) < message_budget)) {
     return {};
-  };
-  auto out = go_through(member.clinic, epochs, source, cut_too, take_some);
-  if (!out) {
-    return out.error();
   }
-  out->taken = taken;
+  const auto one = take(member_, std::exchange(waiting_, {}));
+  if (!one) {
+    return one.error();
+  }
+  add_taken(out_.taken, *one);
+  return {};
+}
+
+Result<ParcelTaking::Wants> ParcelTaking::end() {
+  if (auto ended = reader_->finish(); !ended && !cut_too_) {
+    return ended.error();
+  }
+  if (auto done = take_some(true); !done) {
+    return done.error();
+  }
+  out_.entries = reader_->entries();
+  out_.runs = reader_->runs();
+  out_.is_whole = reader_->is_whole();
+  if (takes_ && !is_taking_) {
+    is_taking_ = true;
+    looked_at_ = 0;
+    reader_.emplace(member_.clinic, *epochs_);
+    return Wants::from_start;
+  }
+  if (!is_taking_) {
+    return Wants::nothing;
+  }
   // Also where an earlier reading was broken off after it had taken them: it writes only what no witness names yet.
-  if (auto written = witness_if_hub(member); !written) {
+  if (auto written = witness_if_hub(member_); !written) {
     return written.error();
   }
-  if (auto flushed = member.store.flush(); !flushed) {
+  if (auto flushed = member_.store.flush(); !flushed) {
     return flushed.error();
   }
-  return out;
+  return Wants::nothing;
 }
 
 }  // namespace limbledger::ledger

@@ -1,12 +1,17 @@
-// A replica's parcels: what it holds into one, and one into what it holds. Writing hands pieces to whoever has a file; taking reads
-// twice, once to see that it is whole, then to take it, a message's worth at a time, so that a parcel of any size fits. Cut anywhere,
-// it is taken again from the start: what is there already changes nothing. Source: the format's section 13.
+// A replica's parcels: what it holds into one, and one into what it holds, piece by piece, so that others are answered meanwhile and a
+// parcel of any size fits. Writing gives pieces to whoever has a file; taking goes through it twice, once to see that it is whole, then
+// to take it, a message's worth at a time. Cut anywhere, it is taken again from the start: what is there already changes nothing.
+// Source: the format's section 13.
 #pragma once
 
 #include "core/ledger/exchange/session.hpp"
 #include "core/ledger/parcel/parcel.hpp"
 
-#include <functional>
+#include <cstdint>
+#include <map>
+#include <optional>
+#include <utility>
+#include <vector>
 
 namespace limbledger::ledger {
 
@@ -16,23 +21,26 @@ struct ParcelWritten {
   std::uint64_t size = 0;
 };
 
-// Takes the next bytes; its fault ends the writing.
-using ParcelSink = std::function<Result<void>(View)>;
-
-// All chains held; with `holder`, what that replica's newest receipt does not name.
-[[nodiscard]] Result<ParcelWritten> write_parcel(Member& member, std::uint32_t epoch, const PublicKey& epoch_pub, const std::optional<model::ReplicaId>& holder,
-                                                 const ParcelSink& sink);
-
-class ParcelSource {
+// All chains held; with `holder`, what that replica's newest receipt does not name. What is written between two pieces may be in it.
+class ParcelWriting {
  public:
-  ParcelSource() = default;
-  ParcelSource(const ParcelSource&) = delete;
-  ParcelSource& operator=(const ParcelSource&) = delete;
-  virtual ~ParcelSource() = default;
+  [[nodiscard]] static Result<ParcelWriting> begin(Member& member, std::uint32_t epoch, const PublicKey& epoch_pub, const std::optional<model::ReplicaId>& holder);
+  // What to write next; empty at the end.
+  [[nodiscard]] Result<Bytes> next();
+  [[nodiscard]] const ParcelWritten& written() const { return out_; }
 
-  [[nodiscard]] virtual Result<void> rewind() = 0;
-  // Empty at the end.
-  [[nodiscard]] virtual Result<Bytes> next() = 0;
+ private:
+  ParcelWriting(Member& member, std::vector<model::ReplicaId> chains, std::vector<HaveRow> held, ParcelSealer sealer)
+      : member_(member), chains_(std::move(chains)), held_(std::move(held)), points_(held_), sealer_(std::move(sealer)) {}
+
+  Member member_;
+  std::vector<model::ReplicaId> chains_;
+  std::vector<HaveRow> held_;
+  std::vector<HaveRow> points_;  // of the chain at hand: what the holder has, and what is in already
+  ParcelSealer sealer_;
+  std::size_t at_ = 0;
+  bool is_over_ = false;
+  ParcelWritten out_;
 };
 
 struct ParcelTaken {
@@ -42,12 +50,35 @@ struct ParcelTaken {
   bool is_whole = false;      // false: it was cut short, and all up to its last whole run was wanted and taken
 };
 
-// Reads it and takes nothing: what was just written, read back.
-[[nodiscard]] Result<ParcelTaken> check_parcel(const model::ClinicId& clinic, const std::map<std::uint32_t, BoxPair>& epochs, ParcelSource& source);
+// Nothing is taken of a changed parcel, nor of a cut one unless `cut_too`.
+class ParcelTaking {
+ public:
+  // `takes`: false, it is looked through alone. The epochs must outlive it.
+  ParcelTaking(Member& member, const std::map<std::uint32_t, BoxPair>& epochs, bool cut_too, bool takes = true)
+      : member_(member), epochs_(&epochs), cut_too_(cut_too), takes_(takes) {
+    reader_.emplace(member_.clinic, epochs);
+  }
 
-// Faults: those of ParcelReader and of `take`. Nothing is taken of a changed parcel, nor of a cut one unless `cut_too`.
-// `told`: entries looked at so far, for whoever shows how it goes.
-[[nodiscard]] Result<ParcelTaken> take_parcel(Member& member, const std::map<std::uint32_t, BoxPair>& epochs, ParcelSource& source, bool cut_too,
-                                              const std::function<void(std::uint64_t)>& told = {});
+  enum class Wants : std::uint8_t { more, from_start, nothing };
+  // The next bytes of the file, none at its end; says what it wants then. Faults: those of ParcelReader and of `take`.
+  [[nodiscard]] Result<Wants> feed(View piece);
+  // Entries taken or looked at, of those that it goes through now.
+  [[nodiscard]] std::uint64_t looked_at() const { return looked_at_; }
+  [[nodiscard]] const ParcelTaken& taken() const { return out_; }
+
+ private:
+  [[nodiscard]] Result<void> take_some(bool last);
+  [[nodiscard]] Result<Wants> end();
+
+  Member member_;
+  const std::map<std::uint32_t, BoxPair>* epochs_;
+  bool cut_too_;
+  bool takes_;
+  std::optional<ParcelReader> reader_;
+  bool is_taking_ = false;  // the second time through
+  std::vector<Run> waiting_;
+  std::uint64_t looked_at_ = 0;
+  ParcelTaken out_;
+};
 
 }  // namespace limbledger::ledger

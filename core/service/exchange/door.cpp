@@ -77,22 +77,46 @@ class DoorCalling final : public Calling {
   ledger::Caller caller_;
 };
 
-class PieceByPiece final : public ledger::ParcelSource {
+class DoorParcelOut final : public ParcelOut {
  public:
-  explicit PieceByPiece(const ReadPiece& read) : read_(read) {}
-  Result<void> rewind() override {
-    from_start_ = true;
-    return {};
-  }
-  Result<ledger::Bytes> next() override {
-    auto piece = read_(from_start_);
-    from_start_ = false;
-    return piece;
-  }
+  DoorParcelOut(Desk& desk, ledger::ParcelWriting writing) : desk_(desk), writing_(std::move(writing)) {}
+
+  Result<ledger::Bytes> next() override { return desk_.locked() ? Result<ledger::Bytes>(wire::Fault{"ledger.locked", ""}) : writing_.next(); }
+  WrittenParcel written() const override { return {writing_.written().entries, writing_.written().runs, writing_.written().size}; }
 
  private:
-  const ReadPiece& read_;
-  bool from_start_ = true;
+  Desk& desk_;
+  ledger::ParcelWriting writing_;
+};
+
+class DoorParcelIn final : public ParcelIn {
+ public:
+  DoorParcelIn(Desk& desk, ledger::Member member, bool cut_too, bool takes)
+      : desk_(desk), epochs_(desk.log().identity().epochs), taking_(member, epochs_, cut_too, takes) {}
+
+  Result<ParcelWants> feed(std::span<const std::uint8_t> piece) override {
+    if (desk_.locked()) {
+      return wire::Fault{"ledger.locked", ""};
+    }
+    const auto fed = taking_.feed(piece);
+    // Also after a fault: part of it may be there.
+    const auto read = desk_.catch_up();
+    if (!fed || !read) {
+      return fed ? read.error() : fed.error();
+    }
+    return *fed == ledger::ParcelTaking::Wants::more ? ParcelWants::more : *fed == ledger::ParcelTaking::Wants::from_start ? ParcelWants::from_start : ParcelWants::nothing;
+  }
+  std::uint64_t looked_at() const override { return taking_.looked_at(); }
+  TakenParcel taken() const override {
+    const ledger::ParcelTaken& done = taking_.taken();
+    return {done.entries, done.taken.entries, done.taken.known, done.taken.parked, done.taken.turned_away, done.is_whole, done.taken.own_came_back};
+  }
+  WrittenParcel seen() const override { return {taking_.taken().entries, taking_.taken().runs, 0}; }
+
+ private:
+  Desk& desk_;
+  std::map<std::uint32_t, ledger::BoxPair> epochs_;
+  ledger::ParcelTaking taking_;
 };
 
 std::string_view word_of(ledger::ReceiptLevel level) {
@@ -160,51 +184,24 @@ std::unique_ptr<Calling> ExchangeDoor::calling(const Exporter& exporter) {
   return std::make_unique<DoorCalling>(inside_->desk, inside_->member(), exporter);
 }
 
-Result<WrittenParcel> ExchangeDoor::write_parcel(const std::optional<model::ReplicaId>& holder, const WritePiece& sink) {
+Result<std::unique_ptr<ParcelOut>> ExchangeDoor::parcel_out(const std::optional<model::ReplicaId>& holder) {
   if (inside_->desk.locked() || inside_->desk.log().identity().epochs.empty()) {
     return wire::Fault{"ledger.locked", ""};
   }
   const auto newest = inside_->desk.log().identity().epochs.rbegin();
   ledger::Member member = inside_->member();
-  const auto written = ledger::write_parcel(member, newest->first, newest->second.pub(), holder, sink);
-  if (!written) {
-    return written.error();
+  auto writing = ledger::ParcelWriting::begin(member, newest->first, newest->second.pub(), holder);
+  if (!writing) {
+    return writing.error();
   }
-  return WrittenParcel{written->entries, written->runs, written->size};
+  return std::unique_ptr<ParcelOut>(std::make_unique<DoorParcelOut>(inside_->desk, std::move(*writing)));
 }
 
-Result<WrittenParcel> ExchangeDoor::check_parcel(const ReadPiece& source) {
+Result<std::unique_ptr<ParcelIn>> ExchangeDoor::parcel_in(bool cut_too, bool takes) {
   if (inside_->desk.locked()) {
     return wire::Fault{"ledger.locked", ""};
   }
-  PieceByPiece pieces(source);
-  const auto read = ledger::check_parcel(inside_->desk.clinic(), inside_->desk.log().identity().epochs, pieces);
-  if (!read) {
-    return read.error();
-  }
-  return WrittenParcel{read->entries, read->runs, 0};
-}
-
-Result<TakenParcel> ExchangeDoor::take_parcel(const ReadPiece& source, bool cut_too, const std::function<void(std::uint64_t)>& told) {
-  if (inside_->desk.locked()) {
-    return wire::Fault{"ledger.locked", ""};
-  }
-  ledger::Member member = inside_->member();
-  PieceByPiece pieces(source);
-  const auto taken = ledger::take_parcel(member, inside_->desk.log().identity().epochs, pieces, cut_too, told);
-  auto read = inside_->desk.catch_up();
-  if (!taken || !read) {
-    return taken ? read.error() : taken.error();
-  }
-  TakenParcel out;
-  out.entries = taken->entries;
-  out.taken = taken->taken.entries;
-  out.known = taken->taken.known;
-  out.waiting = taken->taken.parked;
-  out.turned_away = taken->taken.turned_away;
-  out.is_whole = taken->is_whole;
-  out.was_restored = taken->taken.own_came_back;
-  return out;
+  return std::unique_ptr<ParcelIn>(std::make_unique<DoorParcelIn>(inside_->desk, inside_->member(), cut_too, takes));
 }
 
 Result<std::vector<HeldBy>> ExchangeDoor::held_elsewhere() {

@@ -93,9 +93,32 @@ struct TakenParcel {
   bool was_restored = false;
 };
 
-// Reads the parcel from its start (true), then on; empty at its end.
-using ReadPiece = std::function<Result<ledger::Bytes>(bool from_start)>;
-using WritePiece = std::function<Result<void>(std::span<const std::uint8_t>)>;
+// A parcel on its way out: the pieces that its file is made of.
+class ParcelOut {
+ public:
+  ParcelOut() = default;
+  ParcelOut(const ParcelOut&) = delete;
+  ParcelOut& operator=(const ParcelOut&) = delete;
+  virtual ~ParcelOut() = default;
+  // Empty at the end. Fault ledger.locked.
+  [[nodiscard]] virtual Result<ledger::Bytes> next() = 0;
+  [[nodiscard]] virtual WrittenParcel written() const = 0;
+};
+
+// A parcel on its way in; `from_start`: whoever reads the file goes back to its first byte.
+enum class ParcelWants : std::uint8_t { more, from_start, nothing };
+class ParcelIn {
+ public:
+  ParcelIn() = default;
+  ParcelIn(const ParcelIn&) = delete;
+  ParcelIn& operator=(const ParcelIn&) = delete;
+  virtual ~ParcelIn() = default;
+  // The next bytes of the file, none at its end. Fault ledger.locked; what was taken before stays.
+  [[nodiscard]] virtual Result<ParcelWants> feed(std::span<const std::uint8_t> piece) = 0;
+  [[nodiscard]] virtual std::uint64_t looked_at() const = 0;  // entries
+  [[nodiscard]] virtual TakenParcel taken() const = 0;
+  [[nodiscard]] virtual WrittenParcel seen() const = 0;       // what is in it, once it was looked through
+};
 
 class ExchangeDoor {
  public:
@@ -118,10 +141,9 @@ class ExchangeDoor {
   [[nodiscard]] std::unique_ptr<Calling> calling(const Exporter& exporter);
 
   // Parcels need the epochs, so the ledger unlocked: fault ledger.locked.
-  [[nodiscard]] Result<WrittenParcel> write_parcel(const std::optional<model::ReplicaId>& holder, const WritePiece& sink);
-  // Reads it through and takes nothing: what was written, read back. Entries and runs that are in it.
-  [[nodiscard]] Result<WrittenParcel> check_parcel(const ReadPiece& source);
-  [[nodiscard]] Result<TakenParcel> take_parcel(const ReadPiece& source, bool cut_too, const std::function<void(std::uint64_t)>& told = {});
+  [[nodiscard]] Result<std::unique_ptr<ParcelOut>> parcel_out(const std::optional<model::ReplicaId>& holder);
+  // Of a cut parcel nothing is taken unless `cut_too`. `takes`: false, it is looked through alone: what was written, read back.
+  [[nodiscard]] Result<std::unique_ptr<ParcelIn>> parcel_in(bool cut_too, bool takes = true);
 
   [[nodiscard]] Result<std::vector<HeldBy>> held_elsewhere();
   [[nodiscard]] Result<std::vector<WaitingRun>> waiting();

@@ -7,6 +7,7 @@
 #include "core/wire/parse.hpp"
 #include "rpc/access/token.hpp"
 #include "rpc/program/demo/still_world.hpp"
+#include "rpc/program/examples/shown_exchange.hpp"
 #include "rpc/program/examples/talk.hpp"
 
 #include <map>
@@ -60,6 +61,8 @@ namespace {
   context.edition = edition;
   Tokens tokens(world);
   context.tokens = &tokens;
+  ShownExchange exchanges(**desk);
+  context.exchanges = &exchanges;
   std::map<std::string, std::string> kept{{"passphrase", wire::quoted(wanted.passphrase)}, {"code", wire::quoted(made->recovery_code)}};
   for (const Line& line : example_talk()) {
     const std::string params = filled(line.params, kept);

@@ -34,7 +34,7 @@ wire::Fault refusal_in(std::span<const std::uint8_t> bytes, unsigned status) {
   return wire::Fault("exchange.carrier", "", "an answer of a limbledger hub", std::to_string(status));
 }
 
-HubAddress read_address(const std::string& text) {
+std::optional<HubAddress> address_in(const std::string& text) {
   static constexpr std::string_view scheme = "https://";
   std::string_view rest = text;
   HubAddress out;
@@ -51,10 +51,15 @@ HubAddress read_address(const std::string& text) {
     out.host = std::string(host);
     good = read.ec == std::errc() && read.ptr == digits.data() + digits.size() && out.port != 0 && !host.empty() && host.find_first_of("/@?#") == std::string_view::npos;
   }
-  if (!good) {
+  return good ? std::optional(std::move(out)) : std::nullopt;
+}
+
+HubAddress read_address(const std::string& text) {
+  auto out = address_in(text);
+  if (!out) {
     throw Problem(ExitCode::usage, "--with: not an address of a hub\n  what to do: give it as the hub prints it: https://HOST:PORT");
   }
-  return out;
+  return std::move(*out);
 }
 
 std::string folder_or_default(const Options& options) { return options.folder.empty() ? default_folder() : options.folder; }

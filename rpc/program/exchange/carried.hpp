@@ -8,6 +8,7 @@
 
 #include <cstdint>
 #include <memory>
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -26,7 +27,9 @@ struct HubAddress {
   std::string host;
   std::uint16_t port = 0;
 };
-// https://HOST:PORT, or https://[ADDRESS]:PORT; throws Problem.
+// https://HOST:PORT, or https://[ADDRESS]:PORT; none where it is neither.
+[[nodiscard]] std::optional<HubAddress> address_in(const std::string& text);
+// The same of a command line: throws Problem.
 [[nodiscard]] HubAddress read_address(const std::string& text);
 
 [[nodiscard]] std::string folder_or_default(const Options& options);

@@ -1,16 +1,16 @@
-// limbledger parcel: a parcel as a file. Written beside its name, flushed, read back from the medium and compared, and only then
-// renamed: a file with its own name is whole. A stick that is pulled leaves FILE.part, which is refused as cut short.
-#include "rpc/program/commands.hpp"
-#include "rpc/program/exchange/carried.hpp"
+#include "rpc/program/exchange/parcel_file.hpp"
+
+#include "rpc/program/folder.hpp"
 
 #include <fcntl.h>
 #include <string.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
-#include <algorithm>
+#include <array>
 #include <cerrno>
 #include <cstdio>
-#include <iostream>
+#include <string_view>
 #include <utility>
 
 namespace limbledger::rpc {
@@ -18,142 +18,182 @@ namespace limbledger::rpc {
 namespace {
 
 constexpr std::size_t parcel_piece_bytes = std::size_t{256} * 1024;
+constexpr std::string_view parcel_mark = "LIMBPCL1";
 
-[[nodiscard]] Problem medium_failed(const std::string& path, const char* what) {
-  return {ExitCode::unavailable, path + ": " + what + " (" + ::strerror(errno) +
-                                     ")\n  what to do: free some space on the stick, or take another one, and write the parcel again; the ledger is as it was"};
-}
+[[nodiscard]] wire::Fault medium_fault(const char* expected) { return {"parcel.unreadable", "", expected, ::strerror(errno)}; }
 
 class OpenFile {
  public:
-  OpenFile(const std::string& path, int how) : file_(::open(path.c_str(), how | O_CLOEXEC | O_NOFOLLOW, 0600)) {}
-  ~OpenFile() { close(); }
+  // Never waits for what is no file, such as a pipe.
+  OpenFile(const std::string& path, int how) : file_(::open(path.c_str(), how | O_CLOEXEC | O_NOFOLLOW | O_NONBLOCK, 0600)) {
+    struct stat state {};
+    if (file_ >= 0 && (::fstat(file_, &state) != 0 || !S_ISREG(state.st_mode))) {
+      static_cast<void>(close());
+      errno = ENOTSUP;
+    }
+  }
+  ~OpenFile() { static_cast<void>(close()); }
   OpenFile(const OpenFile&) = delete;
   OpenFile& operator=(const OpenFile&) = delete;
 
   [[nodiscard]] bool is_open() const { return file_ >= 0; }
   [[nodiscard]] int get() const { return file_; }
-  bool close() {
+  [[nodiscard]] bool close() {
     const int file = std::exchange(file_, -1);
     return file < 0 || ::close(file) == 0;
   }
-  [[nodiscard]] bool write(std::span<const std::uint8_t> bytes) const {
-    while (!bytes.empty()) {
-      const ssize_t written = ::write(file_, bytes.data(), bytes.size());
-      if (written < 0 && errno != EINTR) {
-        return false;
-      }
-      bytes = bytes.subspan(written > 0 ? static_cast<std::size_t>(written) : 0);
-    }
-    return true;
+  [[nodiscard]] bool from_start() const { return ::lseek(file_, 0, SEEK_SET) == 0; }
+  // Empty at the end; false with errno.
+  [[nodiscard]] bool read(ledger::Bytes& out) const {
+    out.resize(parcel_piece_bytes);
+    ssize_t got = 0;
+    do {
+      got = ::read(file_, out.data(), out.size());
+    } while (got < 0 && errno == EINTR);
+    out.resize(got < 0 ? 0 : static_cast<std::size_t>(got));
+    return got >= 0;
   }
 
  private:
   int file_;
 };
 
-// Gives the file piece by piece, from its start where that is asked for.
-[[nodiscard]] service::ReadPiece pieces_of(const OpenFile& file) {
-  return [&file](bool from_start) -> Result<ledger::Bytes> {
-    ledger::Bytes out(parcel_piece_bytes);
-    ssize_t got = from_start && ::lseek(file.get(), 0, SEEK_SET) != 0 ? -1 : 0;
-    if (got == 0) {
-      do {
-        got = ::read(file.get(), out.data(), out.size());
-      } while (got < 0 && errno == EINTR);
+// A file that was not there or was not finished, unless it is given its name.
+class Part {
+ public:
+  explicit Part(std::string path) : path_(std::move(path)) {}
+  ~Part() {
+    if (!path_.empty()) {
+      ::unlink(path_.c_str());
     }
-    if (got < 0) {
-      return wire::Fault("parcel.unreadable", "");
-    }
-    out.resize(static_cast<std::size_t>(got));
-    return out;
-  };
+  }
+  Part(const Part&) = delete;
+  Part& operator=(const Part&) = delete;
+  void keep() { path_.clear(); }
+
+ private:
+  std::string path_;
+};
+
+[[nodiscard]] bool is_other_file(const std::string& path) {
+  struct stat state {};
+  if (::lstat(path.c_str(), &state) != 0) {
+    return false;
+  }
+  std::array<char, parcel_mark.size()> front{};
+  const OpenFile file(path, O_RDONLY);
+  return !file.is_open() || ::read(file.get(), front.data(), front.size()) != static_cast<ssize_t>(front.size()) || std::string_view(front.data(), front.size()) != parcel_mark;
 }
 
-[[nodiscard]] std::string folder_of_file(const std::string& path) {
-  const auto slash = path.rfind('/');
-  return slash == std::string::npos ? "." : slash == 0 ? "/" : path.substr(0, slash);
+// Nothing where nobody wants it any more or nothing is answered.
+template <class Deed>
+[[nodiscard]] auto in_turn(const ByFile& how, const Deed& deed) -> decltype(deed()) {
+  std::optional<decltype(deed())> out;
+  const bool given_up = how.given_up != nullptr && *how.given_up;
+  if (given_up || !how.turn([&] { out.emplace(deed()); })) {
+    return wire::Fault("exchange.ended", "");
+  }
+  return std::move(*out);
+}
+
+// Gives it the file, as often as it wants; what it wants is looked at in turns.
+[[nodiscard]] Result<void> feed_file(const ByFile& how, service::ParcelIn& parcel, const OpenFile& file) {
+  ledger::Bytes piece;
+  for (auto wants = service::ParcelWants::more; wants != service::ParcelWants::nothing;) {
+    if ((wants == service::ParcelWants::from_start && !file.from_start()) || !file.read(piece)) {
+      return medium_fault("a file that can be read");
+    }
+    const auto fed = in_turn(how, [&] {
+      auto next = parcel.feed(piece);
+      if (how.told) {
+        how.told(parcel);
+      }
+      return next;
+    });
+    if (!fed) {
+      return fed.error();
+    }
+    wants = *fed;
+  }
+  return {};
 }
 
 }  // namespace
 
-ExitCode write_parcel_file(const Options& options) {
-  std::optional<model::ReplicaId> holder;
-  if (!options.holder.empty() && !model::ReplicaId::from_text(options.holder, holder.emplace()).empty()) {
-    throw Problem(ExitCode::usage, "--for: not a replica\n  what to do: give the 26 letters that limbledger exchange shows");
+Result<service::WrittenParcel> write_parcel_to(const ByFile& how, service::ExchangeDoor& door, const std::string& path, const std::optional<model::ReplicaId>& holder) {
+  if (is_other_file(path)) {
+    return wire::Fault("parcel.path", "", "no file there, or a parcel");
   }
-  OpenedLedger opened(folder_or_default(options), "stop it first: one program at a time has a ledger");
-  unlock_for_exchange(opened, options);
-  const auto door = open_door(opened);
-  const std::string part = options.file + ".part";
+  auto parcel = in_turn(how, [&] { return door.parcel_out(holder); });
+  if (!parcel) {
+    return parcel.error();
+  }
+  const std::string part = path + ".part";
   OpenFile file(part, O_WRONLY | O_CREAT | O_TRUNC);
   if (!file.is_open()) {
-    throw medium_failed(part, "cannot be written");
+    return medium_fault("a file that can be written");
   }
-  const auto written = door->write_parcel(holder, [&](std::span<const std::uint8_t> bytes) -> Result<void> {
-    return file.write(bytes) ? Result<void>() : Result<void>(wire::Fault("parcel.unreadable", ""));
-  });
-  const int failed = errno;
-  if (!written || ::fsync(file.get()) != 0 || !file.close()) {
-    errno = written ? errno : failed;
-    const Problem problem = !written && written.error().faults.front().code != "parcel.unreadable" ? problem_of(written.error(), opened.folder().path) : medium_failed(part, "cannot be written");
-    ::unlink(part.c_str());
-    throw problem;
+  Part unfinished(part);
+  while (true) {
+    const auto piece = in_turn(how, [&] { return (*parcel)->next(); });
+    if (!piece) {
+      return piece.error();
+    }
+    if (piece->empty()) {
+      break;
+    }
+    if (!write_all(file.get(), {reinterpret_cast<const char*>(piece->data()), piece->size()})) {
+      return medium_fault("a file that can be written");
+    }
   }
+  if (::fsync(file.get()) != 0 || !file.close()) {
+    return medium_fault("a file that can be written");
+  }
+  const service::WrittenParcel written = (*parcel)->written();
   {
     // Read from the medium, not from memory, as far as the system lets one.
     const OpenFile again(part, O_RDONLY);
+    if (!again.is_open()) {
+      return medium_fault("a file that can be read back");
+    }
     static_cast<void>(::posix_fadvise(again.get(), 0, 0, POSIX_FADV_DONTNEED));
-    const auto read = again.is_open() ? door->check_parcel(pieces_of(again)) : Result<service::WrittenParcel>(wire::Fault("parcel.unreadable", ""));
-    if (!read || read->entries != written->entries || read->runs != written->runs) {
-      const Problem problem = read ? Problem(ExitCode::unavailable, part + ": what was read back is not what was written\n  what to do: take another stick") : problem_of(read.error(), part);
-      ::unlink(part.c_str());
-      throw Problem(ExitCode::unavailable, problem.what());
+    const auto looking = in_turn(how, [&] { return door.parcel_in(false, false); });
+    if (!looking) {
+      return looking.error();
+    }
+    if (auto read = feed_file(how, **looking, again); !read) {
+      const std::string& code = read.error().faults.front().code;
+      // What was just written is no parcel of this clinic any more: it is the medium that changed it.
+      return code.starts_with("parcel.") && code != "parcel.unreadable" ? wire::Refusal(wire::Fault("parcel.unreadable", "", "what was written, read back")) : read.error();
+    }
+    const service::WrittenParcel back = (*looking)->seen();
+    if (back.entries != written.entries || back.runs != written.runs) {
+      return wire::Fault("parcel.unreadable", "", "what was written, read back");
     }
   }
-  if (::rename(part.c_str(), options.file.c_str()) != 0) {
-    throw medium_failed(options.file, "cannot be given its name");
+  if (::rename(part.c_str(), path.c_str()) != 0) {
+    return medium_fault("a file that can be given its name");
   }
-  const OpenFile folder(folder_of_file(options.file), O_RDONLY | O_DIRECTORY);
-  if (folder.is_open()) {
-    ::fsync(folder.get());
+  unfinished.keep();
+  if (!flush_folder_of(path)) {
+    return medium_fault("a folder that keeps the file's name");
   }
-  std::cout << options.file << ": " << written->entries << " entries, " << written->size << " bytes, written and read back.\n"
-            << "Only devices of this clinic can open it. It may be read again, and by any of them.\n";
-  return ExitCode::done;
+  return written;
 }
 
-ExitCode read_parcel_file(const Options& options) {
-  OpenedLedger opened(folder_or_default(options), "stop it first: one program at a time has a ledger");
-  unlock_for_exchange(opened, options);
-  const auto door = open_door(opened);
-  const OpenFile file(options.file, O_RDONLY);
+Result<service::TakenParcel> take_parcel_from(const ByFile& how, service::ExchangeDoor& door, const std::string& path, bool cut_too) {
+  const OpenFile file(path, O_RDONLY);
   if (!file.is_open()) {
-    throw Problem(ExitCode::usage, options.file + ": cannot be read (" + ::strerror(errno) + ")\n  what to do: name the file that parcel write made");
+    return medium_fault("a file that can be read");
   }
-  std::int64_t told_ms = opened.world().now().up_ms;
-  const auto taken = door->take_parcel(pieces_of(file), options.cut_too, [&](std::uint64_t entries) {
-    if (const std::int64_t now_ms = opened.world().now().up_ms; now_ms - told_ms >= 1000) {
-      told_ms = now_ms;
-      std::cerr << "limbledger: " << entries << " entries looked at" << std::endl;
-    }
-  });
-  if (!taken) {
-    throw problem_of(taken.error(), options.file);
+  const auto parcel = in_turn(how, [&] { return door.parcel_in(cut_too); });
+  if (!parcel) {
+    return parcel.error();
   }
-  std::cout << options.file << ": " << taken->entries << " entries, " << taken->taken << " of them new here.\n";
-  if (!taken->is_whole) {
-    std::cout << "The parcel was cut short: what comes after is missing. Have it written again.\n";
+  if (auto fed = feed_file(how, **parcel, file); !fed) {
+    return fed.error();
   }
-  if (taken->turned_away != 0) {
-    std::cout << taken->turned_away << " entries were not kept: too many wait for earlier ones already. Bring those first.\n";
-  }
-  if (taken->was_restored) {
-    std::cout << "Entries of this device came back that it no longer had: it was put back to an older copy, and writes nothing more under this\n"
-                 "replica (replica.forked). Nothing is lost. What to do: keep this folder, and let the device join again in a new one.\n";
-  }
-  tell_held(*door);
-  return taken->is_whole && taken->turned_away == 0 ? ExitCode::done : ExitCode::bad_answer;
+  return (*parcel)->taken();
 }
 
 }  // namespace limbledger::rpc

@@ -92,24 +92,22 @@ ExitCode serve_http(const Options& options, OpenedLedger& opened, Service& servi
     std::cerr << "limbledger: opens one session, within two minutes: http://127.0.0.1:" << listener->port() << "/#once=" << tokens.make_once(caller).text << "\n";
   }
   log.started(hooks.beside == nullptr ? "http" : "http and stdio");
-  Beside beside;
   service::Caller beside_caller = caller;
   if (hooks.beside != nullptr) {
-    beside.descriptor = hooks.beside->handover().descriptor();
-    beside.ready = [&] {
-      const bool goes_on = hooks.beside->handover().answer([&](std::string_view text) {
-        service.context.caller = beside_caller;
-        service.context.wait_ms.reset();
-        auto reply = answer(text, service);
-        beside_caller = service.context.caller;  // a kiosk's exam stays its own
-        service.context.caller = {service::Scope::none, std::nullopt};
-        return reply;
-      });
-      visits.tell_changes();
-      return goes_on;
-    };
-    hooks.beside->start();
+    hooks.beside->start([&](std::string_view text) {
+      service.context.caller = beside_caller;
+      service.context.wait_ms.reset();
+      auto reply = answer(text, service);
+      beside_caller = service.context.caller;  // a kiosk's exam stays its own
+      service.context.caller = {service::Scope::none, std::nullopt};
+      return reply;
+    });
   }
+  const Beside beside{hooks.handover.descriptor(), [&] {
+                        hooks.handover.work();
+                        visits.tell_changes();
+                        return hooks.beside == nullptr || !hooks.beside->has_left();
+                      }};
   listener->run([&] { return visits.begin(); }, hooks.stop,
                 [&] {
                   hooks.while_waiting();

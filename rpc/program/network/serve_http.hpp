@@ -17,6 +17,7 @@ namespace limbledger::rpc {
 struct HttpHooks {
   std::function<void()> while_waiting;
   int stop = -1;                  // becomes readable with the signal to stop
+  Handover& handover;             // from the other threads
   StdioBeside* beside = nullptr;  // started once the port is had
 };
 

@@ -10,8 +10,8 @@
 
 namespace limbledger::rpc {
 
-StdioBeside::StdioBeside(const Stdio& stdio, std::function<std::string()> too_large)
-    : stdio_(stdio), too_large_(std::move(too_large)), stop_(::eventfd(0, EFD_CLOEXEC | EFD_NONBLOCK)) {
+StdioBeside::StdioBeside(const Stdio& stdio, Handover& handover, std::function<std::string()> too_large)
+    : handover_(handover), stdio_(stdio), too_large_(std::move(too_large)), stop_(::eventfd(0, EFD_CLOEXEC | EFD_NONBLOCK)) {
   if (stop_ < 0 || handover_.descriptor() < 0) {
     throw Problem(ExitCode::internal, "no more files can be opened\n  what to do: close other programs and try again");
   }
@@ -23,10 +23,16 @@ StdioBeside::~StdioBeside() {
   ::close(stop_);
 }
 
-void StdioBeside::start() {
+void StdioBeside::start(std::function<std::optional<std::string>(std::string_view)> reply) {
+  reply_ = std::move(reply);
   thread_ = std::thread([this] {
-    outcome_ = serve_stdio(stdio_, [this](std::string_view text) { return handover_.ask(text); }, too_large_);
-    handover_.leave();
+    const auto ask = [this](std::string_view text) {
+      std::optional<std::string> out;
+      static_cast<void>(handover_.run([&] { out = reply_(text); }));
+      return out;
+    };
+    outcome_ = serve_stdio(stdio_, ask, too_large_);
+    static_cast<void>(handover_.run([this] { has_left_ = true; }));
   });
 }
 

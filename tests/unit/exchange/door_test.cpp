@@ -165,28 +165,38 @@ TEST_CASE("a parcel goes from door to door, and what it brings shows at once") {
   join_to(**hub, clinic.made.recovery_code, tablet);
   const std::string here = register_somebody(*tablet.desk, 12, "Invented Tabletward");
   ledger::Bytes parcel;
-  const auto written = tablet.door->write_parcel(std::nullopt, [&parcel](std::span<const std::uint8_t> bytes) {
-    parcel.insert(parcel.end(), bytes.begin(), bytes.end());
-    return Result<void>();
-  });
-  REQUIRE(written.has_value());
-  std::size_t next = 0;
-  const ReadPiece pieces = [&](bool from_start) -> Result<ledger::Bytes> {
-    next = from_start ? 0 : next;
-    const std::size_t size = std::min<std::size_t>(700, parcel.size() - next);
-    ledger::Bytes out(parcel.begin() + static_cast<std::ptrdiff_t>(next), parcel.begin() + static_cast<std::ptrdiff_t>(next + size));
-    next += size;
-    return out;
+  const auto leaving = tablet.door->parcel_out(std::nullopt);
+  REQUIRE(leaving.has_value());
+  for (auto piece = (*leaving)->next(); !piece->empty(); piece = (*leaving)->next()) {
+    parcel.insert(parcel.end(), piece->begin(), piece->end());
+  }
+  const auto bring = [&](bool takes) {
+    const auto coming = (*hub)->parcel_in(false, takes);
+    REQUIRE(coming.has_value());
+    std::size_t next = 0;
+    for (auto wants = ParcelWants::more; wants != ParcelWants::nothing;) {
+      next = wants == ParcelWants::from_start ? 0 : next;
+      const std::size_t size = std::min<std::size_t>(700, parcel.size() - next);
+      const auto fed = (*coming)->feed(std::span<const std::uint8_t>(parcel).subspan(next, size));
+      REQUIRE(fed.has_value());
+      wants = *fed;
+      next += size;
+    }
+    return (*coming)->taken();
   };
-  CHECK((*hub)->check_parcel(pieces)->entries == written->entries);
+  CHECK(bring(false).entries == (*leaving)->written().entries);
   CHECK_FALSE(call(*clinic.desk, "person.read", R"({"person":")" + here + R"("})").has_value());
-  const auto taken = (*hub)->take_parcel(pieces, false);
-  REQUIRE(taken.has_value());
-  CHECK(taken->taken == written->entries);
+  CHECK(bring(true).taken == (*leaving)->written().entries);
   CHECK(call(*clinic.desk, "person.read", R"({"person":")" + here + R"("})").has_value());
-  CHECK((*hub)->take_parcel(pieces, false)->taken == 0);
+  CHECK(bring(true).taken == 0);
+  // Locked in the middle of it: no key of the clinic's is used any more, and nothing new can be begun.
+  const auto begun = (*hub)->parcel_in(false);
+  REQUIRE(begun.has_value());
+  REQUIRE((*begun)->feed(std::span<const std::uint8_t>(parcel).subspan(0, 700)).has_value());
   clinic.desk->lock();
-  CHECK((*hub)->take_parcel(pieces, false).has_error());
+  CHECK((*begun)->feed(std::span<const std::uint8_t>(parcel).subspan(700, 700)).error().faults.front().code == "ledger.locked");
+  CHECK((*hub)->parcel_in(false).error().faults.front().code == "ledger.locked");
+  CHECK((*hub)->parcel_out(std::nullopt).error().faults.front().code == "ledger.locked");
 }
 
 }  // namespace limbledger::service::test

@@ -41,45 +41,37 @@ std::map<std::uint32_t, BoxPair> epochs_of(std::uint8_t secret = 2) {
   return out;
 }
 
-// A parcel in memory, given out in pieces.
-class PieceSource final : public ParcelSource {
- public:
-  explicit PieceSource(Bytes bytes, std::size_t piece = 4096) : bytes_(std::move(bytes)), piece_(piece) {}
-  Result<void> rewind() override {
-    at_ = 0;
-    return {};
-  }
-  Result<Bytes> next() override {
-    const std::size_t size = std::min(piece_, bytes_.size() - at_);
-    Bytes out(bytes_.begin() + static_cast<std::ptrdiff_t>(at_), bytes_.begin() + static_cast<std::ptrdiff_t>(at_ + size));
-    at_ += size;
-    return out;
-  }
-
- private:
-  Bytes bytes_;
-  std::size_t piece_;
-  std::size_t at_ = 0;
-};
-
 Bytes parcel_from(Device& device, const std::optional<model::ReplicaId>& holder = std::nullopt) {
   Bytes out;
   Member own = device.member();
-  const auto written = write_parcel(own, 1, BoxPair(secret_of(2)).pub(), holder, [&out](View bytes) {
-    out.insert(out.end(), bytes.begin(), bytes.end());
-    return Result<void>();
-  });
-  REQUIRE_MESSAGE(written.has_value(), (written ? "" : code_of(written.error())));
-  CHECK(written->size == out.size());
+  auto writing = ParcelWriting::begin(own, 1, BoxPair(secret_of(2)).pub(), holder);
+  REQUIRE_MESSAGE(writing.has_value(), (writing ? "" : code_of(writing.error())));
+  while (true) {
+    const auto piece = writing->next();
+    REQUIRE(piece.has_value());
+    if (piece->empty()) {
+      break;
+    }
+    out.insert(out.end(), piece->begin(), piece->end());
+  }
+  CHECK(writing->written().size == out.size());
   return out;
 }
 
-Result<ParcelTaken> take_from(Device& device, Bytes parcel, bool cut_too = false, std::size_t piece = 4096) {
-  PieceSource source(std::move(parcel), piece);
+Result<ParcelTaken> take_from(Device& device, const Bytes& parcel, bool cut_too = false, std::size_t piece = 4096) {
   Member own = device.member();
-  auto taken = take_parcel(own, epochs_of(), source, cut_too);
+  const auto epochs = epochs_of();
+  ParcelTaking taking(own, epochs, cut_too);
+  std::size_t at = 0;
+  Result<ParcelTaking::Wants> wants = ParcelTaking::Wants::more;
+  while (wants && *wants != ParcelTaking::Wants::nothing) {
+    at = *wants == ParcelTaking::Wants::from_start ? 0 : at;
+    const std::size_t size = std::min(piece, parcel.size() - at);
+    wants = taking.feed(View(parcel).subspan(at, size));
+    at += size;
+  }
   device.catch_up();
-  return taken;
+  return wants ? Result<ParcelTaken>(taking.taken()) : Result<ParcelTaken>(wants.error());
 }
 
 // Only reads: for what is asked thousands of times.
@@ -364,9 +356,9 @@ TEST_CASE("a parcel of another clinic, one sealed to another key and a file that
 TEST_CASE("a practice ledger writes no parcel, and none is taken by a ledger of another purpose") {
   Device practice(2, Purpose::practice);
   Member own = practice.member();
-  const auto written = write_parcel(own, 1, BoxPair(secret_of(2)).pub(), std::nullopt, [](View) { return Result<void>(); });
-  REQUIRE_FALSE(written.has_value());
-  CHECK(code_of(written.error()) == "exchange.purpose");
+  const auto writing = ParcelWriting::begin(own, 1, BoxPair(secret_of(2)).pub(), std::nullopt);
+  REQUIRE_FALSE(writing.has_value());
+  CHECK(code_of(writing.error()) == "exchange.purpose");
   Device shown(3, Purpose::demonstration);
   Device hub(1);
   const auto taken = take_from(hub, parcel_from(shown));

@@ -2,6 +2,11 @@
 #include "rpc/program/network/stdio_beside.hpp"
 #include "tests/unit/rpc/network_client.hpp"
 
+#include <atomic>
+#include <new>
+#include <thread>
+#include <vector>
+
 namespace limbledger::rpc {
 
 namespace {
@@ -45,7 +50,8 @@ TEST_CASE("lines of the standard input are answered on the network's thread besi
   Stdio stdio;
   stdio.in = in.ends[0];
   stdio.out = out.ends[1];
-  StdioBeside beside(stdio, [] { return std::string("too large"); });
+  Handover handover;
+  StdioBeside beside(stdio, handover, [] { return std::string("too large"); });
   service::test::FixedWorld world;
   service::Context context;
   context.caller.scope = service::Scope::none;
@@ -57,12 +63,13 @@ TEST_CASE("lines of the standard input are answered on the network's thread besi
   Visits visits(service, tokens, listener->port());
   std::thread::id answered_on;
   std::thread serving([&] {
-    beside.start();
-    listener->run([&] { return visits.begin(); }, -1, nullptr, 1000, {beside.handover().descriptor(), [&] {
-                    return beside.handover().answer([&](std::string_view text) {
-                      answered_on = std::this_thread::get_id();
-                      return answer(text, service);
-                    });
+    beside.start([&](std::string_view text) {
+      answered_on = std::this_thread::get_id();
+      return answer(text, service);
+    });
+    listener->run([&] { return visits.begin(); }, -1, nullptr, 1000, {handover.descriptor(), [&] {
+                    handover.work();
+                    return !beside.has_left();
                   }});
   });
   const auto serving_id = serving.get_id();
@@ -87,14 +94,40 @@ TEST_CASE("lines of the standard input are answered on the network's thread besi
   CHECK(beside.end().end == StdioEnd::input_ended);
 }
 
-TEST_CASE("whoever asks while the answering side goes is let go without an answer") {
+TEST_CASE("whoever asks while the answering side goes is let go, and nothing is done for it") {
   Handover handover;
-  std::optional<std::string> said = "nothing yet";
-  std::thread asking([&] { said = handover.ask("a question"); });
+  bool was_done = true;
+  int deeds = 0;
+  std::thread asking([&] { was_done = handover.run([&] { ++deeds; }); });
   handover.close();
   asking.join();
-  CHECK_FALSE(said.has_value());
-  CHECK_FALSE(handover.ask("another").has_value());
+  CHECK_FALSE(was_done);
+  CHECK_FALSE(handover.run([&] { ++deeds; }));
+  CHECK(deeds == 0);
+}
+
+TEST_CASE("what several threads ask is done one at a time on the answering one, and what is thrown there comes to who asked") {
+  Handover handover;
+  const auto here = std::this_thread::get_id();
+  int deeds = 0;  // touched by deeds alone: no lock
+  std::atomic<int> left = 3;
+  std::vector<std::thread> asking;
+  for (int i = 0; i < 3; ++i) {
+    asking.emplace_back([&] {
+      for (int turn = 0; turn < 100; ++turn) {
+        CHECK(handover.run([&] { deeds += std::this_thread::get_id() == here ? 1 : 1000; }));
+      }
+      CHECK_THROWS_AS(static_cast<void>(handover.run([] { throw std::bad_alloc(); })), std::bad_alloc);
+      --left;
+    });
+  }
+  while (left != 0) {
+    handover.work();
+  }
+  for (std::thread& one : asking) {
+    one.join();
+  }
+  CHECK(deeds == 300);
 }
 
 }  // namespace limbledger::rpc
