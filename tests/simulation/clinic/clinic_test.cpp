@@ -47,7 +47,7 @@ TEST_CASE("clinics come home: nothing diverges, nothing acknowledged is lost, no
                       << counts.repeats << " sent again, " << counts.overtaken << " written in a form that something came in behind, " << counts.exams << " exams, "
                       << counts.conflicts << " conflicts open");
   MESSAGE(counts.exchanges << " exchanges, " << counts.messages << " messages, " << counts.spoiled << " spoiled; " << counts.sticks << " sticks, "
-                           << counts.sticks_spoiled << " spoiled; " << counts.partitions << " partitions; " << counts.third_meetings << " third meetings");
+                           << counts.sticks_spoiled << " spoiled, " << counts.parked << " entries of them had to wait; " << counts.partitions << " partitions; " << counts.third_meetings << " third meetings");
   MESSAGE(counts.crashes << " times the power went (" << counts.file_crashes << " on a file), " << counts.lies << " disks lied, " << counts.restores << " put back, "
                          << counts.clones << " cloned, " << counts.forked << " chains forked, " << counts.heirs << " heirs, " << counts.jumps << " clocks jumped, "
                          << counts.newer << " of newer programs");

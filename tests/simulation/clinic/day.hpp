@@ -10,7 +10,7 @@ namespace limbledger::ledger::clinic_sim {
 
 struct Counts {
   std::size_t days = 0, replicas = 0, acts = 0, operations = 0, repeats = 0, overtaken = 0, exams = 0, conflicts = 0;
-  std::size_t exchanges = 0, messages = 0, spoiled = 0, sticks = 0, sticks_spoiled = 0;
+  std::size_t exchanges = 0, messages = 0, spoiled = 0, sticks = 0, sticks_spoiled = 0, parked = 0;
   std::size_t crashes = 0, file_crashes = 0, lies = 0, restores = 0, clones = 0, forked = 0, heirs = 0, jumps = 0, partitions = 0, newer = 0;
   std::size_t third_meetings = 0;  // two each are enough to come home
 };
@@ -24,11 +24,6 @@ class Day {
   void come_home();
 
  private:
-  struct Stick {
-    Bytes bytes;
-    std::size_t at = 0;
-  };
-
   [[nodiscard]] Seat& some_seat() { return seats_[dice_.roll(seats_.size())]; }
   [[nodiscard]] bool can_meet(std::size_t a, std::size_t b) const { return a != b && islands_[a] == islands_[b]; }
   void happen();

@@ -81,6 +81,18 @@ class ExamJudge {
     return fold_.exam.marks && std::any_of(fold_.exam.marks->begin(), fold_.exam.marks->end(), [&](const model::EntryMark& one) { return one.entry == entry && one.mark.text == word; });
   }
 
+  // For whoever replays it: these acts, and what their record says of them.
+  [[nodiscard]] std::string said_of(const Acts& acts) const {
+    std::string out;
+    for (const auto& [entry, act] : held_.of_entry) {
+      out += acts.contains(act) ? ' ' + named(act) : "";
+      for (const model::EntryMark& one : acts.contains(act) && fold_.exam.marks ? *fold_.exam.marks : std::vector<model::EntryMark>{}) {
+        out += one.entry == entry ? ' ' + one.mark.text : "";
+      }
+    }
+    return out;
+  }
+
   [[nodiscard]] bool unseen_by_any(ActId act, Deed deed) const {
     return std::any_of(counts_.begin(), counts_.end(), [&](ActId other) { return doings_.at(other).deed == deed && doings_.unseen(act, other); });
   }
@@ -115,7 +127,7 @@ class ExamJudge {
     const auto replaced = replaced_.find(part.words);
     const bool stands = finding.standing == model::Standing::current || finding.standing == model::Standing::in_conflict;
     if (stands != (replaced == replaced_.end())) {
-      throw Complaint{"settled", "the finding " + part.words + (stands ? " stands though it was replaced" : " does not stand though nobody who saw it replaced it")};
+      throw Complaint{"settled", "the finding " + part.words + (stands ? " stands though it was replaced by" + said_of(replaced->second) : " does not stand though nobody who saw it replaced it")};
     }
     if (!stands) {
       const bool withdrawn = std::all_of(replaced->second.begin(), replaced->second.end(), [&](ActId by) { return doings_.at(by).deed == Deed::take_back; });

@@ -7,6 +7,15 @@
 
 namespace limbledger::ledger::clinic_sim {
 
+inline const model::EditionId the_edition{"facts.test"};
+
+// Four, so that people meet.
+inline const std::array<std::string, 4> slots{R"("knee.flexion_passive""left")", R"("knee.flexion_passive""right")", R"("knee.extension_passive""left")",
+                                              R"("knee.extension_passive""right")"};
+
+[[nodiscard]] inline std::string words_of(ActId act, std::size_t part) { return "a" + std::to_string(act) + "." + std::to_string(part); }
+[[nodiscard]] inline std::string quoted(const std::string& text) { return '"' + text + '"'; }
+
 // A finding on the screen that counts.
 struct Shown {
   std::string words;
@@ -70,6 +79,7 @@ class People {
   [[nodiscard]] Part finding_part(const Act& act, ActId id, std::size_t number, const std::string& slot);
   [[nodiscard]] std::string finding_json(const Part& part);
   [[nodiscard]] Acts acts_in(std::span<const Opened> operations) const;
+  [[nodiscard]] Acts whole_acts_in(std::span<const Opened> operations) const;
   [[nodiscard]] bool send(Seat& seat, Sent sent, bool again);
   void acknowledge(Seat& seat, ActId act);
   void overtake(Seat& seat, NewOperation& operation);
