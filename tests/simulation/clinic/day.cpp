@@ -75,6 +75,18 @@ void Day::pass() {
   }
 }
 
+// Devices whose chain has ended go on under new ones, and all is done once more with what is there.
+void Day::pass_the_next() {
+  for (Seat& seat : seats_) {
+    if (seat.device->has_ended()) {
+      ++counts_.heirs;
+      seat.device->go_on_as_heir();
+    }
+  }
+  sticks_.clear();
+  pass();
+}
+
 void Day::happen() {
   const std::uint64_t what = dice_.roll(100);
   if (what < 58) {
@@ -295,6 +307,16 @@ void Day::come_home() {
   for (Seat& seat : seats_) {
     people_.send_again(seat);
   }
+  // An heir shows itself to the hub in vain where the hub has never met its predecessor, or another has receipted the heir's chain before:
+  // it comes by stick first.
+  for (Seat& seat : seats_) {
+    const auto own = stored_intro(*seat.device->disk, the_clinic(), seat.device->replica());
+    if (own && own->has_predecessor() && !stored_intro(*seats_.front().device->disk, the_clinic(), seat.device->replica())) {
+      sticks_.clear();
+      write_stick(seat);
+      read_stick(seats_.front(), false);
+    }
+  }
   for (int round = 0; round < 2; ++round) {
     std::vector<std::size_t> order;
     for (std::size_t i = 1; i < seats_.size(); ++i) {
@@ -315,7 +337,7 @@ void Day::come_home() {
     devices.push_back(seat.device.get());
     judge_screen(*seat.device, people_.doings());
   }
-  const Judged judged = judge_home(devices, people_.doings());
+  judged_ = judge_home(devices, people_.doings());
   for (std::size_t i = 1; i < seats_.size(); ++i) {
     Caller caller(seats_[i].device->member(), Exporter{}, message_budget);
     Answerer answerer(devices.front()->member(), Exporter{}, message_budget);
@@ -326,8 +348,11 @@ void Day::come_home() {
       throw Complaint{"diverged", "one more exchange with nothing new is more than one call"};
     }
   }
+}
+
+void Day::count() {
   std::map<model::ReplicaId, std::size_t> ends;
-  const auto leaves = leaves_of(*devices.front()->disk);
+  const auto leaves = leaves_of(*seats_.front().device->disk);
   for (const Place& leaf : *leaves) {
     counts_.forked += ++ends[leaf.replica] == 2 ? 1U : 0U;
   }
@@ -340,8 +365,8 @@ void Day::come_home() {
   counts_.acts += people_.acknowledged();
   counts_.repeats += people_.repeats();
   counts_.overtaken += people_.overtaken();
-  counts_.exams += judged.exams;
-  counts_.conflicts += judged.conflicts;
+  counts_.exams += judged_.exams;
+  counts_.conflicts += judged_.conflicts;
 }
 
 }  // namespace limbledger::ledger::clinic_sim

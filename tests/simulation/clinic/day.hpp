@@ -22,6 +22,9 @@ class Day {
   // Throws a Complaint.
   void pass();
   void come_home();
+  void pass_the_next();
+  // Adds what this clinic was to the counts.
+  void count();
 
  private:
   [[nodiscard]] Seat& some_seat() { return seats_[dice_.roll(seats_.size())]; }
@@ -47,6 +50,7 @@ class Day {
   std::vector<Seat> seats_;
   std::vector<std::uint64_t> islands_;
   std::vector<Bytes> sticks_;
+  Judged judged_;
 };
 
 }  // namespace limbledger::ledger::clinic_sim

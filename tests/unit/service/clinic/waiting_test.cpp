@@ -1,4 +1,5 @@
 // An exam of which a part came by stick, and what lies before that part did not: a correction names as seen only what is whole here.
+#include "core/ledger/fold/records.hpp"
 #include "tests/unit/ledger/kept_store.hpp"
 #include "tests/unit/service/desk_fixture.hpp"
 
