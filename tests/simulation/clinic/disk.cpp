@@ -45,6 +45,7 @@ void Disk::open_file() {
 }
 
 std::unique_ptr<Disk> Disk::copy(std::uint64_t seed) {
+  disarm();  // what waits is taken out and put back while it is copied
   auto out = std::make_unique<Disk>(planted_, seed, std::nullopt);
   copy_store(*inner_, *out->inner_);
   out->keep();

