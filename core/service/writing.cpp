@@ -9,8 +9,32 @@ namespace limbledger::service {
 
 namespace {
 
+[[nodiscard]] bool are_before(const ledger::Graph& graph, const std::vector<model::EntryId>& entries, const std::vector<model::EntryId>& shown) {
+  const std::vector<bool> known = graph.closure(shown);
+  return !entries.empty() && std::all_of(entries.begin(), entries.end(), [&](const model::EntryId& entry) {
+    const auto at = graph.find(entry);
+    return at && known[*at];
+  });
+}
+
+// An exam may hold entries before which something has not come yet: what they rest on is not named as seen.
+void name_what_was_seen(Context& context, std::vector<ledger::NewOperation>& operations) {
+  ledger::NewOperation& first = operations.front();
+  if (first.type != ledger::ObjectType::exam || first.after.empty()) {
+    return;
+  }
+  const auto record = context.desk->records().exam(model::ExamId{first.object.bytes});
+  const auto& marks = record ? (*record)->fold.exam.marks : std::optional<std::vector<model::EntryMark>>();
+  if (marks && std::any_of(marks->begin(), marks->end(), [](const model::EntryMark& one) { return one.mark.text == "waits"; })) {
+    const ledger::Graph graph((*record)->operations);
+    for (ledger::NewOperation& one : operations) {
+      one.after = graph.whole(one.after);
+    }
+  }
+}
+
 // Whether the recorded operations are what this call would write. Only a finding says itself what it replaces; elsewhere
-// that follows from what had been seen.
+// that follows from what had been seen. What is named as seen may be less than what was shown (Graph::whole).
 [[nodiscard]] bool same_call(const ledger::Graph& graph, const std::vector<std::size_t>& recorded, std::span<const ledger::NewOperation> wanted) {
   if (recorded.size() != wanted.size()) {
     return false;
@@ -19,7 +43,7 @@ namespace {
     const model::Operation& held = graph.at(recorded[i]).operation();
     const bool same = held.op.text == wanted[i].op && held.object == wanted[i].object && held.body.json == wanted[i].body_json &&
                       (held.op.text != "finding" || held.replaces == wanted[i].replaces) && held.examined_at == wanted[i].examined_at &&
-                      (i != 0 || held.after == wanted[i].after);
+                      (i != 0 || held.after == wanted[i].after || are_before(graph, held.after, wanted[i].after));
     if (!same) {
       return false;
     }
@@ -66,6 +90,7 @@ Result<Written> write(Context& context, std::vector<ledger::NewOperation> operat
   if (auto allowed = before_writing(); !allowed) {
     return allowed.error();
   }
+  name_what_was_seen(context, operations);
   const auto appended = log.append(operations, context.edition != nullptr ? context.desk->edition().id() : model::EditionId{},
                                    context.desk->examiner_key());
   if (!appended) {

@@ -122,10 +122,21 @@ Result<Bytes> Answerer::answer_ask(View message) {
   if (!ask) {
     return ask.error();
   }
+  const auto chains = chains_to_give(member_.store);
+  if (!chains) {
+    return chains.error();
+  }
+  // In that order, whatever the order of the wishes: where more is asked for than a message holds, what comes first must not have to
+  // wait for the orders that enrol it.
   Sending sending;
-  for (const Want& want : ask->wants) {
-    if (auto added = add_lacking(member_.store, want.replica, ask->held, std::max<std::uint64_t>(want.from, 1), want.to, budget_, sending); !added) {
-      return added.error();
+  for (const model::ReplicaId& replica : *chains) {
+    for (const Want& want : ask->wants) {
+      if (want.replica != replica) {
+        continue;
+      }
+      if (auto added = add_lacking(member_.store, replica, ask->held, std::max<std::uint64_t>(want.from, 1), want.to, budget_, sending); !added) {
+        return added.error();
+      }
     }
   }
   Runs out;

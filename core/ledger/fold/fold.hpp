@@ -51,6 +51,9 @@ class Graph {
   [[nodiscard]] std::optional<std::size_t> find(const model::EntryId& entry) const;
   // The writer of `later` had seen `earlier`.
   [[nodiscard]] bool saw(std::size_t later, std::size_t earlier) const { return nodes_[later].seen.has(earlier); }
+  // Of what a writer was shown, what may be named as seen. Where something before an entry has not come yet, what is here of all before
+  // it: who corrected a value must not turn out to have seen a signature that was not on the screen.
+  [[nodiscard]] std::vector<model::EntryId> whole(std::span<const model::EntryId> shown) const;
   // Entries of `of` in order; entries not here are passed over.
   [[nodiscard]] std::vector<bool> closure(std::span<const model::EntryId> of) const;
   // What nobody had seen when writing: the record's revision.
@@ -67,6 +70,7 @@ class Graph {
     const Opened* opened = nullptr;
     NodeSet seen;
     bool waits = false;
+    bool lacks = false;  // waits, or something before it does
   };
   void fold_repeats(std::span<const Opened> operations);
   void see();

@@ -61,7 +61,7 @@ void Graph::fold_repeats(std::span<const Opened> operations) {
   std::map<const Opened*, std::size_t> place;
   for (const Opened* opened : kept) {
     place[opened] = nodes_.size();
-    nodes_.push_back({opened, {}, false});
+    nodes_.push_back({opened, {}, false, false});
   }
   for (const auto& [entry, opened] : stands_for) {
     index_[entry] = place[opened];
@@ -107,7 +107,9 @@ void Graph::see() {
         continue;
       }
       nodes_[node].seen = NodeSet(count);
+      nodes_[node].lacks = nodes_[node].waits;
       for (const std::size_t target : below) {
+        nodes_[node].lacks = nodes_[node].lacks || nodes_[target].lacks;
         nodes_[node].seen.add(target);
         nodes_[node].seen.join(nodes_[target].seen);
       }
@@ -135,6 +137,31 @@ std::vector<bool> Graph::closure(std::span<const model::EntryId> of) const {
     in[i] = seen.has(i);
   }
   return in;
+}
+
+std::vector<model::EntryId> Graph::whole(std::span<const model::EntryId> shown) const {
+  const auto lacks = [this](const model::EntryId& entry) {
+    const auto at = find(entry);
+    return at && nodes_[*at].lacks;
+  };
+  if (std::none_of(shown.begin(), shown.end(), lacks)) {
+    return {shown.begin(), shown.end()};
+  }
+  const std::vector<bool> known = closure(shown);
+  NodeSet covered(nodes_.size());
+  for (std::size_t i = 0; i < nodes_.size(); ++i) {
+    if (known[i] && !nodes_[i].lacks) {
+      covered.join(nodes_[i].seen);
+    }
+  }
+  std::vector<model::EntryId> out;
+  for (std::size_t i = 0; i < nodes_.size(); ++i) {
+    if (known[i] && !nodes_[i].lacks && !covered.has(i)) {
+      out.push_back(nodes_[i].opened->entry());
+    }
+  }
+  std::sort(out.begin(), out.end());
+  return out;
 }
 
 std::vector<model::EntryId> Graph::heads() const {

@@ -181,4 +181,29 @@ TEST_CASE("a revoked device is not answered") {
   CHECK(code_of(exchange(tablet, hub).error()) == "replica.revoked");
 }
 
+TEST_CASE("a tablet that meets the hub for the first time has all in one exchange, though it takes many messages and the orders are not asked for first") {
+  Device hub(1);
+  std::vector<std::unique_ptr<Device>> others;
+  std::vector<Device*> enrolled;
+  for (std::uint8_t number = 2; number < 6; ++number) {
+    others.push_back(std::make_unique<Device>(number));
+    enrolled.push_back(others.back().get());
+  }
+  Device newcomer(6);
+  enrolled.push_back(&newcomer);
+  hub.enrol(enrolled);
+  // Each longer than one run, and one at least comes before the hub's where chains are asked for by their names.
+  for (const auto& other : others) {
+    other->write_some(50U + static_cast<unsigned>(others.size()), 1100);
+    REQUIRE(exchange(*other, hub).has_value());
+  }
+  REQUIRE(std::any_of(others.begin(), others.end(), [&](const auto& other) { return other->replica() < hub.replica(); }));
+  const auto met = exchange(newcomer, hub, SIZE_MAX, 1);
+  REQUIRE(met.has_value());
+  CHECK(met->messages > 8);
+  CHECK(met->taken.parked == 0);
+  CHECK(met->is_same);
+  CHECK(newcomer.have() == hub.have());
+}
+
 }  // namespace limbledger::ledger::exchange_test

@@ -154,6 +154,33 @@ TEST_CASE("rule 30: a pointer whose target has not come hides nothing and waits"
   CHECK_FALSE(has_mark(*p.a.fold(p.exam), two.entry(), "waits"));
 }
 
+TEST_CASE("rule 28: what rests on a signature that has not come is not named as seen, so that a correction is no correction after it") {
+  Pair p;
+  const Opened one = p.a.act(p.exam, "finding", flexion(finding_of(520), 110), {p.opening.entry()});
+  p.share();
+  const Opened sign = p.b.act(p.exam, "sign", R"({"read_aloud":"Invented, 50, left, stiff knee"})", {one.entry()}, {}, true);
+  const Opened added = p.b.act(p.exam, "addendum", R"({"kind":"text","reason":"later","text":"told by telephone"})", {sign.entry()}, {}, true);
+  // By the stick that is here so far came the addendum, and not yet the signature before it.
+  std::vector<Opened> here = p.a.operations(p.exam);
+  here.push_back(added);
+  const auto page = p.a.fold_of(p.exam, here);
+  REQUIRE(page.has_value());
+  CHECK(page->exam.state == model::ExamState::open);
+  CHECK(std::count(page->exam.revision->begin(), page->exam.revision->end(), added.entry()) == 1);
+  const Graph graph(here);
+  CHECK(graph.whole(*page->exam.revision) == std::vector{one.entry()});
+  CHECK(graph.whole(std::vector{one.entry()}) == std::vector{one.entry()});
+  const Opened edit = p.a.act(p.exam, "finding", flexion(finding_of(520), 112), graph.whole(*page->exam.revision), {one.entry()});
+  const ExamFold fold = p.now();
+  CHECK(fold.exam.state == model::ExamState::signed_);
+  CHECK(standing_of(fold, edit.entry()) == "\"current\"");
+  CHECK(has_mark(fold, edit.entry(), "late"));
+  CHECK_FALSE(has_mark(fold, edit.entry(), "after_signature"));
+  // With all here, what is shown is what is seen.
+  const auto all = p.a.operations(p.exam);
+  CHECK(Graph(all).whole(*fold.exam.revision) == *fold.exam.revision);
+}
+
 TEST_CASE("rule 30: equal values of two unseen writers collapse into one") {
   Pair p;
   p.a.act(p.exam, "finding", flexion(finding_of(513), 110), {p.opening.entry()});
