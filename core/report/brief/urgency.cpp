@@ -128,7 +128,7 @@ std::string planned_later(const PageView& view, std::optional<LetterUrgency> wri
   std::vector<std::string> days;
   for (const model::PlanItem& item : view.exam.plan.value_or(std::vector<model::PlanItem>{})) {
     if (is_too_late(view, item, written)) {
-      days.push_back(enum_word(view.words, "plan", item.kind) + view.side_after(item.side) + " " + view.say("plan.by", {{"date", item.by->to_text(), false, true}}));
+      days.push_back(enum_word(view.words, "plan", item.kind) + view.side_after(item.side) + ", " + view.say("plan.by", {{"date", item.by->to_text(), false, true}}));
     }
   }
   return days.empty() ? std::string() : view.say("page.how_soon_later", {{"days", joined(days, "; "), false, true}});

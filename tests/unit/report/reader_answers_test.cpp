@@ -295,7 +295,7 @@ TEST_CASE("what to do until seen stays beside what was done of an alert, on note
 }
 
 TEST_CASE("that the plan is later than what was found stands in the line that says how soon, on note and letter; an urgency of the letter alone counts too") {
-  const std::string later = "THE PLAN IS LATER: referral, RIGHT by 2026-11-25: to be settled by the examiner.";
+  const std::string later = "THE PLAN IS LATER: referral, RIGHT, by 2026-11-25: to be settled by the examiner.";
   CHECK(has(section(note_read(Printer("sole")), "Plan"), "That day is 2026-11-24. " + later));
   const std::string sole = letter_read(Printer("sole"), report::letter_shortest, model::LetterUrgency::same_day);
   CHECK(has(sole, "THE SAME DAY, because of what was found, and by the examiner:"));
