@@ -1,7 +1,8 @@
 // The sections of a letter that rest on findings; letter.cpp puts them in order. `shortened` from 0 (all) to 9: what grows loses its
 // values and keeps its names, with where the values are read; what was ordinary or is not advised is named by part of the body in the
 // end. What is out of the ordinary on either side, danger signs whether asked after or not, what was not examined or not done, what was
-// asked by name, and pulses, feeling and movement of the side that is complained of keep their names at every length.
+// asked by name, and pulses, feeling and movement of the side that is complained of keep their names at every length; noes that
+// the complaint alone turns on go with the last two.
 #pragma once
 
 #include "core/report/letter/letter.hpp"
