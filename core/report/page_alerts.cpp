@@ -22,6 +22,10 @@ using model::Side;
   for (const model::PlanItem& item : view.exam.plan ? *view.exam.plan : std::vector<model::PlanItem>{}) {
     const bool here = !side || !item.side || *item.side == Side::midline || *item.side == *side;
     if (here && item.became != model::Became::declined) {
+      if (item.kind == model::PlanKind::safety_net) {
+        planned.push_back(come_back_words(view, item));
+        continue;
+      }
       planned.push_back(view.say("page.planned", {{"kind", enum_word(view.words, "plan", item.kind), false, true}, {"text", plan_words(view, item), false, true}}));
     }
   }
@@ -81,13 +85,13 @@ void add_rested_on(const PageView& view, const std::vector<model::Finding>& find
   }
 }
 
-void add_meanwhile(const PageView& view, const std::vector<model::MessageId>& meanwhile, const std::optional<Side>& side, SheetSection& section) {
+void add_meanwhile(const PageView& view, const std::vector<model::MessageId>& meanwhile, const std::optional<Side>& side, std::string_view title, SheetSection& section) {
   std::vector<std::string> parts;
   for (const model::MessageId& message : meanwhile) {
     parts.push_back(meanwhile_text(view, message, side));
   }
   if (!parts.empty()) {
-    section.under(view.say("page.until_then", {{"what", joined(parts, "; "), false, true}}) + ".");
+    section.under(view.say(title, {{"what", joined(parts, "; "), false, true}}) + ".");
   }
 }
 
@@ -265,8 +269,11 @@ SheetSection alerts_section(const PageView& view) {
       section.under(view.say("page.call_back"));
     }
     add_disagreed(view, interpret::statement_name(alert), section);
+    // A call that was made carries nobody: what holds until then holds until the person was handed over.
     if (alert.state == interpret::AlertState::raised) {
-      add_meanwhile(view, alert.meanwhile, alert.side, section);
+      add_meanwhile(view, alert.meanwhile, alert.side, "page.until_then", section);
+    } else if (alert.state == interpret::AlertState::handled && !was_handed_over(view)) {
+      add_meanwhile(view, alert.meanwhile, alert.side, "page.until_handed_over", section);
     }
   }
   add_urgent(view, section);
@@ -282,7 +289,7 @@ SheetSection alerts_section(const PageView& view) {
       const std::string& id = statement.statement.text;
       const std::string_view danger = std::string_view(id).substr(0, id.find(':'));
       if (const reference::AlertRow* row = view.edition.alert({"alert." + std::string(after_dot(danger))}); row != nullptr) {
-        add_meanwhile(view, row->meanwhile, statement.side, section);
+        add_meanwhile(view, row->meanwhile, statement.side, "page.until_then", section);
       }
     }
   }

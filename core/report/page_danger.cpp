@@ -53,6 +53,21 @@ using model::Side;
   });
 }
 
+// "Knee went out of joint: no" beside "not asked: a knee out of joint" reads as a contradiction: of these the page says what is open.
+struct ReadsAs {
+  std::string_view item;
+  std::string_view danger;
+};
+constexpr std::array<ReadsAs, 9> reads_as{{{"history.knee_dislocated", "knee_disloc_vasc"},
+                                           {"history.patella_dislocated", "dislocation"},
+                                           {"history.pain_out_of_proportion", "acs"},
+                                           {"history.cold_pale_sudden", "ali"},
+                                           {"history.bleeding_disorder", "bleed_joint"},
+                                           {"history.saddle_numbness", "ces"},
+                                           {"history.bladder_bowel_change", "ces"},
+                                           {"history.locking", "locked_knee"},
+                                           {"foot.hot_red_swollen", "charcot"}}};
+
 // What would have to be asked or looked at, by name, of dangers that no question above names already.
 class StillToAsk {
  public:
@@ -67,8 +82,25 @@ class StillToAsk {
     };
     const auto& questions = view_.assessment.questions;
     if (std::any_of(questions.begin(), questions.end(), [&](const interpret::Question& one) { return same(one.question.text, one.side); })) {
-      return {};
+      return asked_in_part(flag) ? view_.say("page.flag_asked_above") : std::string();
     }
+    return missing(flag);
+  }
+
+  // The question that reads as the danger itself was answered no, though it takes more than that.
+  [[nodiscard]] bool asked_in_part(const interpret::Flag& flag) const {
+    return std::any_of(view_.findings.begin(), view_.findings.end(), [&](const model::Finding* finding) {
+      const auto* answer = std::get_if<model::Answer>(&finding->value);
+      const bool here = !flag.side || finding->side == Side::midline || *flag.side == Side::midline || finding->side == *flag.side;
+      return here && answer != nullptr && answer->answer == model::AnswerWord::no && finding->origin != model::Origin::bulk_expected &&
+             std::any_of(reads_as.begin(), reads_as.end(), [&](const ReadsAs& one) { return one.item == finding->item.text && one.danger == after_dot(flag.flag.text); });
+    });
+  }
+
+  [[nodiscard]] std::string missing(const interpret::Flag& flag) const {
+    const auto same = [&](std::string_view name, const std::optional<Side>& side) {
+      return after_dot(name) == after_dot(flag.flag.text) && side == flag.side;
+    };
     // What an alert or the plan keeps off the feet is named as that, where nothing else is missing.
     std::vector<model::ItemId> now;
     std::vector<model::ItemId> kept;
@@ -173,6 +205,15 @@ bool is_open_flag(const PageView& view, const interpret::Flag& flag) {
   const bool is_question = std::any_of(questions.begin(), questions.end(),
                                        [&](const interpret::Question& one) { return after_dot(one.question.text) == after_dot(flag.flag.text); });
   return answer == FlagAnswer::not_asked && (row == nullptr || is_question || interpret::belongs_to(view.edition, *row, view.exam.complaint));
+}
+
+std::vector<std::string> left_of_asked(const PageView& view) {
+  const StillToAsk still(view);
+  std::vector<std::string> left;
+  for (const interpret::Flag& flag : view.assessment.flags) {
+    left.push_back(still.asked_in_part(flag) ? still.missing(flag) : std::string());
+  }
+  return left;
 }
 
 std::vector<model::FindingId> speaking_for(const PageView& view, const interpret::Flag& flag) {

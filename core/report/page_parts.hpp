@@ -74,6 +74,9 @@ void add_handled_also(const PageView& view, const interpret::Alert& alert, Sheet
 // A no that rests on nothing recorded, or on how long ago it began alone, is nobody's answer about the sign.
 [[nodiscard]] interpret::FlagAnswer printed_answer(const PageView& view, const interpret::Flag& flag);
 
+// Of each flag of the assessment, in its order: what is not recorded of one that was asked after in part; empty for the others.
+[[nodiscard]] std::vector<std::string> left_of_asked(const PageView& view);
+
 // The no rests on nothing but what speaks for the danger.
 [[nodiscard]] bool speaks_for_alone(const PageView& view, const interpret::Flag& flag);
 
@@ -91,6 +94,10 @@ void add_handled_also(const PageView& view, const interpret::Alert& alert, Sheet
 [[nodiscard]] SheetSection alerts_section(const PageView& view);  // no lines: nothing to say
 [[nodiscard]] SheetSection next_section(const PageView& view);    // none once the exam is closed
 [[nodiscard]] SheetSection flags_section(const PageView& view);
+// Through whom the person is spoken to, and who consents where the person does not alone; empty where neither is recorded.
+[[nodiscard]] std::string who_answers(const PageView& view);
+// Birth, numbers and home, and which of them are not recorded.
+[[nodiscard]] std::string identity_line(const PageView& view);
 [[nodiscard]] SheetSection told_section(const PageView& view);     // what the person was told, by the plan
 [[nodiscard]] SheetSection summary_section(const PageView& view);  // what is out of the ordinary, by side
 // Extension against the other side is one comparison: a lack of it, or going beyond straight, says it with its meaning.

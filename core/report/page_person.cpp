@@ -31,6 +31,14 @@ using model::Side;
   return joined(parts, " ");
 }
 
+[[nodiscard]] std::string interpreter_words(const PageView& view, const model::Interpreter& interpreter) {
+  std::string kind = enum_word(view.words, "interpreter", interpreter.kind);
+  if (interpreter.name) {
+    kind += " (" + as_written(interpreter.name->text) + ")";
+  }
+  return view.say("consent.interpreter", {{"interpreter", kind, false, true}});
+}
+
 [[nodiscard]] bool not_to_be_sent(const model::Exam& exam) {
   return exam.consent && exam.consent->send && *exam.consent->send != model::ConsentWord::yes;
 }
@@ -58,7 +66,8 @@ using model::Side;
   std::string line = view.say(soon.found ? (by_prompt ? "page.how_soon_prompt" : "page.how_soon_found") : "page.how_soon_said",
                               {{"urgency", enum_word(view.words, "letter_urgency", *soon.urgency), false, true}, {"due", due_text(view, *soon.urgency), false, true}});
   line.erase(line.find_last_not_of(' ') + 1);
-  return line;
+  const std::string later = planned_later(view);
+  return later.empty() ? line : line + " " + later;
 }
 
 [[nodiscard]] std::string sentence(std::string text) {
@@ -102,6 +111,48 @@ std::string person_line(const PageView& view) {
   return joined(who);
 }
 
+std::string who_answers(const PageView& view) {
+  std::vector<std::string> parts;
+  if (view.exam.interpreter && view.exam.interpreter->kind != model::InterpreterKind::none) {
+    parts.push_back(interpreter_words(view, *view.exam.interpreter));
+  }
+  const auto& consent = view.exam.consent;
+  if (consent && consent->capacity && *consent->capacity != model::Capacity::yes) {
+    parts.push_back(view.say("consent.capacity", {{"capacity", enum_word(view.words, "capacity", *consent->capacity), false, true}}));
+    if (consent->by) {
+      parts.push_back(view.say("consent.given_by", {{"by", consent->by->text}}));
+    }
+  }
+  return joined(parts, " ");
+}
+
+std::string identity_line(const PageView& view) {
+  std::vector<std::string> known;
+  std::vector<std::string> lacking;
+  if (view.person && view.person->birth && view.person->birth->date) {
+    known.push_back(view.say("page.born", {{"date", view.person->birth->date->to_text(), false, true}}));
+  } else {
+    lacking.push_back(view.say("page.not_known_birth"));
+  }
+  if (view.person && view.person->identifiers && !view.person->identifiers->empty()) {
+    for (const model::Identifier& one : *view.person->identifiers) {
+      known.push_back(as_written(one.issuer.text) + ": " + as_written(one.text.text));
+    }
+  } else {
+    lacking.push_back(view.say("page.not_known_number"));
+  }
+  if (view.person && view.person->home) {
+    known.push_back(view.say("page.home", {{"home", view.person->home->text}}));
+  } else {
+    lacking.push_back(view.say("page.not_known_home"));
+  }
+  // Two people of one name are told apart by these: what is not there is said.
+  if (!lacking.empty()) {
+    known.push_back(view.say("page.not_known", {{"what", joined(lacking), false, true}}));
+  }
+  return joined(known, ". ");
+}
+
 std::vector<std::string> head_lines(const PageView& view) {
   const model::Exam& exam = view.exam;
   std::vector<std::string> lines;
@@ -111,21 +162,7 @@ std::vector<std::string> head_lines(const PageView& view) {
   } else if (!asked_to_send(exam)) {
     lines.push_back(view.say("consent.send_not_asked"));
   }
-  std::vector<std::string> known;
-  if (view.person && view.person->birth && view.person->birth->date) {
-    known.push_back(view.say("page.born", {{"date", view.person->birth->date->to_text(), false, true}}));
-  }
-  if (view.person && view.person->identifiers) {
-    for (const model::Identifier& one : *view.person->identifiers) {
-      known.push_back(as_written(one.issuer.text) + ": " + as_written(one.text.text));
-    }
-  }
-  if (view.person && view.person->home) {
-    known.push_back(view.say("page.home", {{"home", view.person->home->text}}));
-  }
-  if (!known.empty()) {
-    lines.push_back(joined(known, ". "));
-  }
+  lines.push_back(identity_line(view));
   std::vector<std::string> when{view.say("page.examined", {{"when", exam.examined_at ? view.local(*exam.examined_at) : view.day().to_text(), false, true}})};
   if (exam.place) {
     const auto at = view.names.places.find(*exam.place);
@@ -243,15 +280,19 @@ SheetSection plan_section(const PageView& view) {
 SheetSection told_section(const PageView& view) {
   SheetSection section = view.section("page.told");
   std::vector<std::string> named;
+  std::size_t untold = 0;
   for (const model::PlanItem& item : view.exam.plan.value_or(std::vector<model::PlanItem>{})) {
     if (!is_words_for_the_person(item)) {
       continue;
     }
+    untold += item.became ? 0U : 1U;
     named.push_back(item.plan_item ? item.plan_item->to_text() : std::string());
     const std::string became = item.became == model::Became::given || item.became == model::Became::done
                                    ? view.say("plan.was_told")
                                    : (item.became ? enum_word(view.words, "became", *item.became) : view.say("plan.not_told_yet"));
-    std::vector<std::string> parts{enum_word(view.words, "plan", item.kind) + view.side_after(item.side) + ": " + as_written(item.text.text)};
+    std::vector<std::string> parts{item.kind == model::PlanKind::safety_net
+                                       ? come_back_words(view, item)
+                                       : enum_word(view.words, "plan", item.kind) + view.side_after(item.side) + ": " + as_written(item.text.text)};
     if (item.who) {
       parts.push_back(as_written(item.who->text));
     }
@@ -272,7 +313,9 @@ SheetSection told_section(const PageView& view) {
     others.push_back(as_written(other.text));
   }
   if (!others.empty()) {
-    section.plain(view.say("page.told_there", {{"others", joined(others), false, true}}));
+    // Whoever was in the room is not told by having been there.
+    const std::string_view there = untold == 0 ? "page.told_there" : (untold == named.size() ? "page.told_there_not" : "page.told_there_in_part");
+    section.plain(view.say(there, {{"others", joined(others), false, true}}));
   }
   return section;
 }
@@ -336,11 +379,7 @@ SheetSection consent_section(const PageView& view) {
                                                {"reliable", reliable ? enum_word(view.words, "value", *reliable) : view.say("consent.not_asked"), false, true}}));
   }
   if (exam.interpreter) {
-    std::string kind = enum_word(view.words, "interpreter", exam.interpreter->kind);
-    if (exam.interpreter->name) {
-      kind += " (" + as_written(exam.interpreter->name->text) + ")";
-    }
-    parts.push_back(view.say("consent.interpreter", {{"interpreter", kind, false, true}}));
+    parts.push_back(interpreter_words(view, *exam.interpreter));
   }
   section.plain(joined(parts, " "));
   return section;

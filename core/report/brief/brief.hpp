@@ -6,7 +6,9 @@
 #include "core/report/page_parts.hpp"
 
 #include <cstddef>
+#include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace limbledger::report {
@@ -58,13 +60,20 @@ struct HowSoon {
 // A day of the plan that is later than what was found asks for: the second urgency of one page.
 // A month ends with its last day, which may be after the day that is named.
 [[nodiscard]] bool ends_after(const model::PartialDate& date, const std::string& day);
-[[nodiscard]] bool is_too_late(const PageView& view, const model::PlanItem& item);
+[[nodiscard]] bool is_too_late(const PageView& view, const model::PlanItem& item, std::optional<model::LetterUrgency> written = {});  // `written`: by the letter itself
+// The later days by name, for the line that says how soon; empty where there are none.
+[[nodiscard]] std::string planned_later(const PageView& view, std::optional<model::LetterUrgency> written = {});
+// The record says that whom the plan refers was received or seen: what holds until then holds no more.
+[[nodiscard]] bool was_handed_over(const PageView& view);
 [[nodiscard]] std::string due_text(const PageView& view, model::LetterUrgency urgency);
 
 // "ALLERGIES: penicillin", or that nobody asked; the same in brackets behind a text that names a drug.
 [[nodiscard]] std::string allergies_told(const PageView& view);
 [[nodiscard]] std::string beside_drug(const PageView& view, const std::string& text);
 [[nodiscard]] std::string plan_words(const PageView& view, const model::PlanItem& item);
+// A reason to come back reads as one: "you cannot stand on it tomorrow" alone reads as what is to come.
+[[nodiscard]] bool says_come_back(std::string_view text);
+[[nodiscard]] std::string come_back_words(const PageView& view, const model::PlanItem& item);
 [[nodiscard]] std::string meanwhile_text(const PageView& view, const model::MessageId& message, const std::optional<model::Side>& side);
 
 // What alerts and prompts to refer advise against, of the steps of this complaint; one label for the variants of one test.

@@ -75,6 +75,19 @@ HowSoon how_soon(const PageView& view) {
   return soon;
 }
 
+namespace {
+
+// None where the day alone is known, which holds no instant to count from.
+[[nodiscard]] std::optional<std::string> end_of_two_weeks(const PageView& view) {
+  if (!view.exam.examined_at) {
+    return std::nullopt;
+  }
+  const std::int64_t offset = view.exam.offset_min ? view.exam.offset_min->steps : 0;
+  return model::date_of({view.exam.examined_at->ms + two_weeks_days * day_ms}, offset).to_text();
+}
+
+}  // namespace
+
 std::optional<std::string> due_day(const PageView& view, LetterUrgency urgency) {
   if (urgency == LetterUrgency::routine) {
     return std::nullopt;
@@ -82,11 +95,11 @@ std::optional<std::string> due_day(const PageView& view, LetterUrgency urgency) 
   if (urgency != LetterUrgency::two_weeks) {
     return view.day().to_text();
   }
-  if (!view.exam.examined_at) {
-    return std::nullopt;  // the day alone holds no instant to count from
+  std::optional<std::string> ends = end_of_two_weeks(view);
+  if (!ends) {
+    return std::nullopt;
   }
-  const std::int64_t offset = view.exam.offset_min ? view.exam.offset_min->steps : 0;
-  std::string last = model::date_of({view.exam.examined_at->ms + two_weeks_days * day_ms}, offset).to_text();
+  std::string last = *ends;
   // One day on every page: the plan's own, where that comes before.
   for (const model::PlanItem& item : view.exam.plan.value_or(std::vector<model::PlanItem>{})) {
     const std::string by = item.by && sends_on(item) ? item.by->to_text() : std::string();
@@ -102,10 +115,31 @@ bool ends_after(const model::PartialDate& date, const std::string& day) {
   return !model::PartialDate::from_text(day, limit).empty() || date.last_day() > limit.last_day();
 }
 
-bool is_too_late(const PageView& view, const model::PlanItem& item) {
-  const HowSoon soon = how_soon(view);
+bool is_too_late(const PageView& view, const model::PlanItem& item, std::optional<LetterUrgency> written) {
+  HowSoon soon = how_soon(view);
+  if (written && (!soon.urgency || is_sooner(*written, *soon.urgency))) {
+    soon.urgency = written;
+  }
   const auto day = soon.urgency ? due_day(view, *soon.urgency) : std::nullopt;
   return day && item.by && sends_on(item) && item.became != model::Became::done && ends_after(*item.by, *day);
+}
+
+std::string planned_later(const PageView& view, std::optional<LetterUrgency> written) {
+  std::vector<std::string> days;
+  for (const model::PlanItem& item : view.exam.plan.value_or(std::vector<model::PlanItem>{})) {
+    if (is_too_late(view, item, written)) {
+      days.push_back(enum_word(view.words, "plan", item.kind) + view.side_after(item.side) + ", " + view.say("plan.by", {{"date", item.by->to_text(), false, true}}));
+    }
+  }
+  return days.empty() ? std::string() : view.say("page.how_soon_later", {{"days", joined(days, "; "), false, true}});
+}
+
+bool was_handed_over(const PageView& view) {
+  const std::vector<model::PlanItem> plan = view.exam.plan.value_or(std::vector<model::PlanItem>{});
+  return std::any_of(plan.begin(), plan.end(), [](const model::PlanItem& item) {
+    const auto& became = item.became;
+    return item.kind == model::PlanKind::referral && (became == model::Became::received || became == model::Became::seen || became == model::Became::answered);
+  });
 }
 
 std::string due_text(const PageView& view, LetterUrgency urgency) {
@@ -117,6 +151,10 @@ std::string due_text(const PageView& view, LetterUrgency urgency) {
   if (view.has_passed(*day)) {
     const std::string_view passed = was_sent_on(view) ? "page.due_passed_done" : (two_weeks ? "page.due_passed_by" : "page.due_passed");
     return view.say(passed, {{"day", *day, false, true}});
+  }
+  // A day of the plan is not the end of the two weeks that stand before it.
+  if (const std::optional<std::string> ends = two_weeks ? end_of_two_weeks(view) : std::nullopt; ends && *day < *ends) {
+    return view.say("page.due_by_plan", {{"day", *day, false, true}, {"last", *ends, false, true}});
   }
   return view.say(two_weeks ? "page.due_by" : "page.due_on", {{"day", *day, false, true}});
 }

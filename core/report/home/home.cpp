@@ -213,19 +213,6 @@ void add_until_seen(const PageView& view, SheetSection& section) {
   return reasons;
 }
 
-// "You cannot stand on it tomorrow" alone reads as what is to come.
-[[nodiscard]] bool says_come_back(std::string_view text) {
-  std::string words = " ";
-  for (const char c : text) {
-    const bool upper = c >= 'A' && c <= 'Z';
-    const bool letter = upper || (c >= 'a' && c <= 'z') || static_cast<unsigned char>(c) >= 0x80;
-    words += upper ? static_cast<char>(c - 'A' + 'a') : (letter ? c : ' ');
-  }
-  words += ' ';
-  constexpr std::array<std::string_view, 10> said{" if ", " when ", " whenever ", " should ", " come ", " comes ", " return ", " call ", " unless ", " in case "};
-  return std::any_of(said.begin(), said.end(), [&](std::string_view one) { return words.find(one) != std::string::npos; });
-}
-
 [[nodiscard]] SheetSection back_section(const PageView& view) {
   SheetSection section = view.section("home.back");
   for (const PlanItem& item : planned(view, {PlanKind::safety_net})) {

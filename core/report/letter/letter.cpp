@@ -27,7 +27,7 @@ constexpr std::size_t letter_columns = 120;  // at the size of the letter
   std::vector<std::string> lines;
   // Read by reference: GCC 12 takes a copy of an optional inside a conditional for unset.
   const bool asked = exam.consent && exam.consent->send;
-  const bool may_send = asked && *exam.consent->send == model::ConsentWord::yes;
+  const bool may_send = may_be_sent(view);
   // Whoever is about to send it reads this first (HC-064).
   if (asked && !may_send) {
     lines.push_back(view.say(asks_answer_alone(view) ? "letter.own_hand_answer" : "letter.own_hand", {{"send", enum_word(view.words, "value", *exam.consent->send), false, true}}));
@@ -52,26 +52,16 @@ constexpr std::size_t letter_columns = 120;  // at the size of the letter
     from.push_back(view.say("letter.may_be_sent"));
   }
   lines.push_back(joined(from, ". "));
-  std::vector<std::string> known;
-  if (view.person && view.person->birth && view.person->birth->date) {
-    known.push_back(view.say("page.born", {{"date", view.person->birth->date->to_text(), false, true}}));
-  }
-  for (const model::Identifier& one : view.person && view.person->identifiers ? *view.person->identifiers : std::vector<model::Identifier>{}) {
-    known.push_back(quoted_words(one.issuer.text) + ": " + quoted_words(one.text.text));
-  }
-  if (view.person && view.person->home) {
-    known.push_back(view.say("page.home", {{"home", view.person->home->text}}));
-  }
-  if (!known.empty()) {
-    lines.push_back(joined(known, ". "));
-  }
+  lines.push_back(identity_line(view));
   if (!ask.protected_) {
     std::vector<std::string> told;
     if (const std::vector<std::string> facts = weighty_facts(view); !facts.empty()) {
       told.push_back(view.say("page.facts_of_person", {{"facts", joined(facts, "; "), false, true}}));
     }
     told.push_back(allergies_told(view));
-    lines.push_back(joined(told, ". ") + ".");
+    // Whoever receives the person has to speak with them, and to know who consents.
+    const std::string answers = who_answers(view);
+    lines.push_back(joined(told, ". ") + "." + (answers.empty() ? "" : " " + answers));
   }
   std::vector<std::string> why{view.say(
       "page.complaint", {{"complaint", word_of(view.words, "complaint", exam.complaint.text) + view.side_after(exam.side), false, true}})};
@@ -83,6 +73,10 @@ constexpr std::size_t letter_columns = 120;  // at the size of the letter
   }
   if (exam.injured_on) {
     why.push_back(view.say("page.injured", {{"date", exam.injured_on->to_text(), false, true}}));
+  }
+  // By this a reply or a film is filed where two people bear one name; a sealed letter is tied to no record.
+  if (exam.exam && !ask.protected_) {
+    why.push_back(view.say("page.exam_id", {{"exam", exam.exam->to_text(), false, true}}));
   }
   if (exam.signed_) {
     std::string says = view.say("page.signed", {{"by", view.examiner(exam.signed_->by)}, {"at", view.local(exam.signed_->at), false, true}});
@@ -114,7 +108,12 @@ constexpr std::size_t letter_columns = 120;  // at the size of the letter
                                 : found                            ? "letter.sent_nothing_yet"
                                 : review                           ? "letter.sent_review"
                                                                    : "letter.sent_nothing";
-  section.plain(quoted_words(ask.question) + " " + view.say(sent));
+  std::string says = view.say(sent);
+  // Of a letter that nobody sends, what it asks for is not under way by it; that nothing is arranged stands under no condition.
+  if (!may_be_sent(view) && sent != "letter.sent_nothing_yet") {
+    says = view.say(record_stays(view) ? "letter.if_own_hand" : "letter.if_sent", {{"says", says, false, true}});
+  }
+  section.plain(quoted_words(ask.question) + " " + says);
   return section;
 }
 
@@ -199,7 +198,7 @@ Sheet letter_of_length(const PageView& view, const LetterAsk& ask, int shortened
   if (ask.protected_) {
     sections.push_back(letter_private(view));
   } else {
-    sections.push_back(letter_until(view, shortened));
+    sections.push_back(letter_until(view, ask, shortened));
     sections.push_back(impression_section(view));
     sections.back().title = view.say("letter.impression");  // by whom stands in the head
     sections.push_back(letter_function(view, shortened));

@@ -392,7 +392,7 @@ SheetSection letter_found(const PageView& view, int shortened) {
   add_unsettled(view, shortened, section);
   add_rules(view, shortened, section);
   add_told(view, shortened, section);
-  add_noes(view, section);
+  add_noes(view, shortened, section);
   if (!left_out.empty()) {
     section.bullet(view.say("letter.left_out", {{"where", kept_where(view, "page.findings"), false, true}, {"what", joined(left_out, "; "), false, true}}));
   }

@@ -86,9 +86,20 @@ constexpr std::array<std::string_view, 17> noes_told{
     "history.bleeding_disorder",   "history.diabetes",        "history.immune_suppressed",      "history.cancer_known",
     "body.pregnancy"};
 
-[[nodiscard]] std::vector<std::string> asked_by_name(const PageView& view) {
+// What the complaint turns on, and what the points for a clot are counted from: their noes stand as far as the page holds them.
+constexpr std::array<std::string_view, 12> noes_that_decide{
+    "history.locking",           "history.giving_way",        "history.cancer_active",    "history.leg_paralysed_or_plaster", "history.immobile_or_surgery_recent",
+    "history.clot_before",       "history.other_cause_as_likely", "history.night_pain",     "history.weight_loss",              "history.claudication",
+    "history.rest_pain_foot",    "history.family_hip"};
+constexpr int without_deciding_noes = 8;
+
+[[nodiscard]] std::vector<std::string> asked_by_name(const PageView& view, int shortened) {
   std::vector<std::string> parts;
-  for (const std::string_view item : noes_told) {
+  std::vector<std::string_view> items(noes_told.begin(), noes_told.end());
+  if (shortened < without_deciding_noes) {
+    items.insert(items.end(), noes_that_decide.begin(), noes_that_decide.end());
+  }
+  for (const std::string_view item : items) {
     for (const Finding* finding : view.findings) {
       const auto* answer = std::get_if<model::Answer>(&finding->value);
       if (finding->item.text != item || answer == nullptr || answer->answer != model::AnswerWord::no || ordinary(view.edition, *finding) == Ordinary::unusual) {
@@ -123,8 +134,8 @@ std::string danger_sides(const PageView& view) {
   return one_side ? " " + view.say("letter.danger_sides", {{"side", side_of(view.words, *view.exam.side), false, true}}) : std::string();
 }
 
-void add_noes(const PageView& view, SheetSection& section) {
-  if (const std::vector<std::string> by_name = asked_by_name(view); !by_name.empty()) {
+void add_noes(const PageView& view, int shortened, SheetSection& section) {
+  if (const std::vector<std::string> by_name = asked_by_name(view, shortened); !by_name.empty()) {
     section.bullet(view.say("letter.asked_by_name", {{"what", joined(by_name, "; "), false, true}}) + ".");
   }
   const AnsweredNo no = answered_no(view);

@@ -1,7 +1,8 @@
 // The sections of a letter that rest on findings; letter.cpp puts them in order. `shortened` from 0 (all) to 9: what grows loses its
 // values and keeps its names, with where the values are read; what was ordinary or is not advised is named by part of the body in the
 // end. What is out of the ordinary on either side, danger signs whether asked after or not, what was not examined or not done, what was
-// asked by name, and pulses, feeling and movement of the side that is complained of keep their names at every length.
+// asked by name, and pulses, feeling and movement of the side that is complained of keep their names at every length; noes that
+// the complaint alone turns on go with the last two.
 #pragma once
 
 #include "core/report/letter/letter.hpp"
@@ -12,6 +13,8 @@ namespace limbledger::report {
 [[nodiscard]] std::string some_of(const PageView& view, const std::vector<std::string>& parts, std::size_t kept, const std::string& others, std::string_view where);
 // A record that is not to be passed on is asked after at the clinic.
 [[nodiscard]] bool record_stays(const PageView& view);
+// Consent to send was asked for and given.
+[[nodiscard]] bool may_be_sent(const PageView& view);
 // Where nobody said which side, or both: each is complained of.
 [[nodiscard]] bool is_complained_of(const PageView& view, model::Side side);
 // Whether the foot has blood, feels and moves.
@@ -35,13 +38,13 @@ void add_unsettled(const PageView& view, int shortened, SheetSection& section);
 void add_rules(const PageView& view, int shortened, SheetSection& section);
 
 [[nodiscard]] SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shortened);
-[[nodiscard]] SheetSection letter_until(const PageView& view, int shortened);
+[[nodiscard]] SheetSection letter_until(const PageView& view, const LetterAsk& ask, int shortened);
 [[nodiscard]] SheetSection letter_function(const PageView& view, int shortened);
 [[nodiscard]] SheetSection letter_found(const PageView& view, int shortened);
 // With its side where the same danger was answered otherwise on the other one.
 [[nodiscard]] std::string danger_named(const PageView& view, const interpret::Flag& flag);
 [[nodiscard]] std::string danger_sides(const PageView& view);  // of which side those are that name none
-void add_noes(const PageView& view, SheetSection& section);
+void add_noes(const PageView& view, int shortened, SheetSection& section);
 [[nodiscard]] SheetSection letter_treatment(const PageView& view);
 [[nodiscard]] SheetSection letter_medicines(const PageView& view);
 [[nodiscard]] SheetSection letter_not_examined(const PageView& view);

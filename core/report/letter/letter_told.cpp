@@ -76,6 +76,12 @@ SheetSection letter_function(const PageView& view, int shortened) {
   std::vector<std::string> can;
   bool steps_lost = false;
   for (const Finding* finding : view.findings) {
+    const auto* undone = std::get_if<model::NotDone>(&finding->value);
+    const bool unable = undone != nullptr && (undone->reason == model::WhyNot::unable || undone->reason == model::WhyNot::baseline_unable);
+    if (!speaks_of_function(*finding) && unable && !finding->item.text.starts_with("history.")) {
+      parts.push_back(with_label(view, *finding));  // tried and not possible is what can no longer be done
+      continue;
+    }
     if (!speaks_of_function(*finding) || finding->item.text.ends_with("_ability")) {
       continue;
     }

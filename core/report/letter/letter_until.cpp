@@ -17,8 +17,7 @@ namespace {
 }
 
 // What was decided beside it: a reader who does not know that a film is ordered orders another.
-[[nodiscard]] std::vector<std::string> decided(const PageView& view) {
-  const bool same_day = std::any_of(view.assessment.alerts.begin(), view.assessment.alerts.end(), [&](const interpret::Alert& alert) { return alert_in_letter(view, alert, false); });
+[[nodiscard]] std::vector<std::string> decided(const PageView& view, const LetterAsk& ask) {
   std::vector<std::string> parts;
   for (const model::PlanItem& item : view.exam.plan.value_or(std::vector<model::PlanItem>{})) {
     const bool ordered = item.kind == model::PlanKind::film || item.kind == model::PlanKind::referral || item.kind == model::PlanKind::review;
@@ -35,12 +34,14 @@ namespace {
     if (item.by) {
       one.push_back(view.say("plan.by", {{"date", item.by->to_text(), false, true}}));
       // A date beside "the same day" would be read as when it is due.
-      if (same_day && item.kind == model::PlanKind::referral && ends_after(*item.by, view.day().to_text())) {
-        one.push_back(view.say("letter.plan_later"));
+      if (is_too_late(view, item, ask.urgency)) {
+        one.push_back(view.say("letter.plan_later", {{"says", view.say("plan.later"), false, true}}));
       }
     }
     if (item.became) {
-      one.push_back(enum_word(view.words, "became", *item.became));
+      const std::string became = enum_word(view.words, "became", *item.became);
+      const bool by_letter = item.became == model::Became::arranged && !may_be_sent(view);
+      one.push_back(by_letter ? view.say("letter.arranged_unsent", {{"became", became, false, true}}) : became);
     }
     parts.push_back(joined(one));
   }
@@ -57,7 +58,7 @@ namespace {
 
 }  // namespace
 
-SheetSection letter_until(const PageView& view, int shortened) {
+SheetSection letter_until(const PageView& view, const LetterAsk& ask, int shortened) {
   SheetSection section = view.section(asks_answer_alone(view) ? "letter.until_answer" : "letter.until");
   std::vector<std::string> planned;
   std::vector<std::string> named;
@@ -66,8 +67,7 @@ SheetSection letter_until(const PageView& view, int shortened) {
       named.push_back(item.plan_item ? item.plan_item->to_text() : std::string());
     }
     if (item.kind == model::PlanKind::safety_net && holds_until_seen(item)) {
-      // "You cannot stand on it tomorrow" alone reads as what is expected.
-      planned.push_back(with_told(view, item, view.say("letter.come_back_if", {{"text", item.text.text}})));
+      planned.push_back(with_told(view, item, come_back_words(view, item)));
     } else if (holds_until_seen(item)) {
       planned.push_back(with_told(view, item, view.say("letter.given", {{"plan", enum_word(view.words, "plan", item.kind) + view.side_after(item.side), false, true},
                                                                         {"text", item.text.text}})));
@@ -106,7 +106,7 @@ SheetSection letter_until(const PageView& view, int shortened) {
   }
   section.plain(says);
   add_exchanged_line(view, named, section);
-  if (const std::vector<std::string> planned_beside = decided(view); !planned_beside.empty()) {
+  if (const std::vector<std::string> planned_beside = decided(view, ask); !planned_beside.empty()) {
     section.plain(view.say("letter.until_decided", {{"what", joined(planned_beside, "; "), false, true}}));
   }
   // Whoever receives the person does not try what the alerts advise against.

@@ -67,14 +67,19 @@ void add_grounds(const PageView& view, std::string_view danger, const std::vecto
 }
 
 // Asked after and not settled by the answer, or not asked after; a danger that is both on two sides was asked after.
-[[nodiscard]] std::vector<std::string> open_signs(const PageView& view, bool asked) {
+[[nodiscard]] std::vector<std::string> open_signs(const PageView& view, const std::vector<std::string>& left, bool asked) {
   std::vector<std::string> labels;
   std::vector<std::string> asked_labels;
-  for (const interpret::Flag& flag : view.assessment.flags) {
+  for (std::size_t i = 0; i < left.size(); ++i) {
+    const interpret::Flag& flag = view.assessment.flags[i];
     if (!is_open_flag(view, flag) || is_hidden_flag(view, flag)) {
       continue;
     }
-    const std::string label = danger_named(view, flag);
+    // A no to one part of it stands above: what of it is open is said beside.
+    std::string label = danger_named(view, flag);
+    if (!left[i].empty()) {
+      label = view.say("page.flag_rests", {{"flag", label, false, true}, {"findings", left[i], false, true}});
+    }
     std::vector<std::string>& of = printed_answer(view, flag) == interpret::FlagAnswer::cannot_answer ? asked_labels : labels;
     if (std::find(of.begin(), of.end(), label) == of.end()) {
       of.push_back(label);
@@ -170,6 +175,11 @@ void add_minimum(const PageView& view, SheetSection& section) {
 
 }  // namespace
 
+bool may_be_sent(const PageView& view) {
+  const auto& consent = view.exam.consent;
+  return consent && consent->send && *consent->send == model::ConsentWord::yes;
+}
+
 bool record_stays(const PageView& view) {
   const auto& consent = view.exam.consent;
   return consent && consent->send && *consent->send != model::ConsentWord::yes;
@@ -193,6 +203,8 @@ SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shor
   const bool found_leads = found != model::LetterUrgency::routine && (!ask.urgency || static_cast<int>(found) < static_cast<int>(*ask.urgency));
   if (found_leads) {
     section.plain(view.say("letter.urgency_found", {{"urgency", enum_word(view.words, "letter_urgency", found), false, true}}));
+  } else if (ask.urgency && found == *ask.urgency && found != model::LetterUrgency::routine) {
+    section.plain(view.say("letter.urgency_both", {{"urgency", enum_word(view.words, "letter_urgency", found), false, true}}));
   } else if (ask.urgency) {
     section.plain(view.say("letter.urgency_said", {{"urgency", enum_word(view.words, "letter_urgency", *ask.urgency), false, true}}));
   } else {
@@ -227,6 +239,9 @@ SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shor
   } else if (found_leads) {
     last.push_back(view.say("letter.urgency_not_said"));
   }
+  if (const std::string later = ask.protected_ ? std::string() : planned_later(view, ask.urgency); !later.empty()) {
+    last.push_back(later);
+  }
   if (const std::string said = joined(last, " "); !said.empty()) {
     section.plain(said);
   }
@@ -245,10 +260,11 @@ SheetSection letter_not_examined(const PageView& view) {
   }
   add_undone(view, section);
   add_minimum(view, section);
-  if (const std::vector<std::string> asked = open_signs(view, true); !asked.empty()) {
+  const std::vector<std::string> left = left_of_asked(view);
+  if (const std::vector<std::string> asked = open_signs(view, left, true); !asked.empty()) {
     section.bullet(view.say("letter.signs_cannot", {{"flags", joined(asked, "; "), false, true}}));
   }
-  if (const std::vector<std::string> open = open_signs(view, false); !open.empty()) {
+  if (const std::vector<std::string> open = open_signs(view, left, false); !open.empty()) {
     section.bullet(view.say("letter.signs_not_asked", {{"flags", joined(open, "; "), false, true}}) + danger_sides(view));
   }
   if (const std::string untold = untold_pain(view); !untold.empty()) {

@@ -254,6 +254,7 @@ msg-consent-send_not_asked = THIS RECORD is not to be passed on until the person
 msg-consent-line = Consent. Examine: { $examine }. Record: { $record }. Send: { $send }.
 msg-consent-not_asked = not asked
 msg-consent-by = By { $by }.
+msg-consent-given_by = Consent by { $by }.
 msg-consent-capacity = Capacity: { $capacity }.
 msg-capacity-yes = yes
 msg-capacity-no = not able to consent alone

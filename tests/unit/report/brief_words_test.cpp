@@ -305,7 +305,7 @@ TEST_CASE("C18: what holds meanwhile of a danger that waits two weeks stands in 
   for (int shortened = 0; shortened <= report::letter_shortest; ++shortened) {
     CAPTURE(shortened);
     const std::string lock = letter_at(Printer("lock").view(), shortened);
-    CHECK(has(between(lock, "Until seen ---", "Examiner's impression"), "By what was raised: nobody forces it straight; crutches"));
+    CHECK(has(between(lock, "Until seen ---", "Examiner's impression"), "TO DO, by what was raised, unless it stands as done: nobody forces it straight; crutches"));
     const std::string infant = letter_at(Printer("infant").view(), shortened);
     CHECK(has(between(infant, "Until seen ---", "Examiner's impression"), "nobody pushes or straps the thighs"));
   }
@@ -331,6 +331,6 @@ TEST_CASE("what the person can do is not called not recorded, and a reason to co
   const std::string function = between(ankle, "Can, and can no longer ---", "Found, and how");
   CHECK(has(function, "Asked or seen, and can: "));
   CHECK(has(function, "Steps taken now (0 to 4): 4"));
-  CHECK(has(ankle, "when to come back: \u2068You cannot stand on the foot tomorrow\u2069"));
+  CHECK(has(ankle, "COME BACK IF: \u2068You cannot stand on the foot tomorrow\u2069"));
   CHECK(has(between(letter_at(Printer("infant").view(), 0), "Can, and can no longer ---", "Found, and how"), "Not recorded."));
 }

@@ -179,6 +179,9 @@ TEST_CASE("C18: no danger stands in a letter both as answered no and as not aske
         list.erase(0, end + 2);
       }
       labels.push_back(list);
+      for (std::string& label : labels) {
+        label.erase(std::min(label.find(" (not recorded"), label.size()));  // what of it is open
+      }
       return labels;
     };
     const std::vector<std::string> no = list_after("Danger signs asked, answered no (signs of): ");

@@ -153,7 +153,7 @@ TEST_CASE("the note says of an impression that no line weighs that this edition 
 TEST_CASE("C19: a day of the plan that is later than what was found asks for is flagged in note and letter; the person's sheet leaves it out and asks nobody to settle it") {
   const Printer sole("sole");
   CHECK(has(later_note(sole), "by 2026-11-25; LATER than what was found asks for: to be settled by the examiner"));
-  CHECK(has(later_letter(sole), "by 2026-11-25, planned later than what was found asks for"));
+  CHECK(has(later_letter(sole), "by 2026-11-25, LATER than what was found asks for: to be settled by the examiner before this goes"));
   const report::HomeSheet home = report::home_sheet(sole.view(), {{}, true});
   CHECK(home.plan_later);
   CHECK(!has(later_home(sole), "Settle it"));

@@ -233,3 +233,144 @@ TEST_CASE("C14: a letter says whether it refers the person or asks, and what the
   CHECK(has(stiff, "cannot bear weight.\u2069 (NOT RECORDED AS TOLD)"));
   CHECK(has(section(note_read(Printer("football")), "Plan"), "limit: \u2068No football until reviewed\u2069; NOT RECORDED AS TOLD"));
 }
+
+TEST_CASE("a reason to come back reads as one in note, letter and beside an alert, and keeps its own words where they say it") {
+  const Printer ankle("ankle");
+  const std::string trigger = "COME BACK IF: \u2068You cannot stand on the foot tomorrow\u2069";
+  CHECK(has(section(note_read(ankle), "What the person was told"), trigger + "; told"));
+  CHECK(has(letter_read(ankle, 0), trigger + " (told)"));
+  CHECK(!has(note_read(ankle), "safety net"));
+  CHECK(has(section(note_read(Printer("stiff")), "What the person was told"), "when to come back: \u2068Come back the same day"));
+  Printer hip("hip");
+  hip.exam.plan->push_back({std::nullopt, model::PlanKind::safety_net, {"The foot turns cold"}, std::nullopt, std::nullopt, std::nullopt, std::nullopt});
+  REQUIRE(!hip.assessment.alerts.empty());
+  hip.assessment.alerts.front().handled.reset();
+  hip.assessment.alerts.front().state = interpret::AlertState::raised;
+  CHECK(has(section(note_read(hip), "Alerts, and what was done"), "COME BACK IF: \u2068The foot turns cold\u2069"));
+}
+
+TEST_CASE("of who was in the room no page says that they were told") {
+  const auto told = [](const Printer& printer) { return section(note_read(printer), "What the person was told"); };
+  CHECK(has(told(Printer("child")), "None of them is recorded as told what stands here."));
+  CHECK(has(told(Printer("stiff")), "What stands as NOT RECORDED AS TOLD, none of them is recorded as told."));
+  CHECK(has(told(Printer("sole")), "Which of them was told is not recorded."));
+  for (const char* name : printed_people) {
+    CHECK(!has(note_read(Printer(name)), "Nobody else is recorded as told"));
+  }
+}
+
+TEST_CASE("beside two weeks, a day of the plan says whose it is and when the two weeks end; the end itself needs no owner") {
+  const std::string owned = "At the latest on 2026-12-01. That day is the examiner's, by the plan; the two weeks end on 2026-12-08.";
+  for (const char* name : {"lock", "infant"}) {
+    CHECK(has(letter_read(Printer(name), 0), owned));
+    CHECK(has(on_one_line(note_read(Printer(name))), owned));
+  }
+  const std::string football = letter_read(Printer("football"), 0, model::LetterUrgency::two_weeks);
+  CHECK(has(football, "At the latest on 2026-12-08."));
+  CHECK(!has(football, "by the plan; the two weeks end"));
+}
+
+TEST_CASE("what to do until seen stays beside what was done of an alert, on note and letter, until the person was received") {
+  Printer clot("clot");
+  REQUIRE(clot.assessment.alerts.size() == 1);
+  interpret::Alert& alert = clot.assessment.alerts.front();
+  model::AlertHandled done;
+  done.alert = alert.alert;
+  done.action = wire::Remark{"scan room called"};
+  alert.handled = done;
+  alert.state = interpret::AlertState::handled;
+  const auto alerts = [&] { return section(note_read(clot), "Alerts, and what was done"); };
+  CHECK(has(alerts(), "DONE: \u2068scan room called\u2069"));
+  CHECK(has(alerts(), "TO DO. Until handed over, unless it stands as done: measure both calves"));
+  CHECK(has(alerts(), "no massage, no stockings"));
+  CHECK(has(letter_read(clot, 0), "TO DO, by what was raised, unless it stands as done: measure both calves"));
+  for (model::PlanItem& item : *clot.exam.plan) {
+    item.became = item.kind == model::PlanKind::referral ? std::optional(model::Became::arranged) : item.became;
+  }
+  CHECK(has(alerts(), "no massage, no stockings"));  // arranged is not received
+  for (model::PlanItem& item : *clot.exam.plan) {
+    item.became = item.kind == model::PlanKind::referral ? std::optional(model::Became::received) : item.became;
+  }
+  CHECK(!has(alerts(), "no massage, no stockings"));
+}
+
+TEST_CASE("that the plan is later than what was found stands in the line that says how soon, on note and letter; an urgency of the letter alone counts too") {
+  const std::string later = "THE PLAN IS LATER: referral, RIGHT, by 2026-11-25: to be settled by the examiner.";
+  CHECK(has(section(note_read(Printer("sole")), "Plan"), "That day is 2026-11-24. " + later));
+  const std::string sole = letter_read(Printer("sole"), report::letter_shortest, model::LetterUrgency::same_day);
+  CHECK(has(sole, "THE SAME DAY, because of what was found, and by the examiner:"));
+  CHECK(has(sole, "That day is 2026-11-24. " + later));
+  const std::string football = letter_read(Printer("football"), 0, model::LetterUrgency::same_day);
+  CHECK(has(football, "by 2026-12-08, LATER than what was found asks for: to be settled by the examiner before this goes"));
+  CHECK(!has(letter_read(Printer("football"), 0, model::LetterUrgency::two_weeks), "LATER"));
+}
+
+TEST_CASE("a letter that may not be sent asks under a condition, and what is arranged is not arranged by it") {
+  const std::string fall = letter_read(Printer("fall"), 0);
+  CHECK(has(fall, "NOT TO BE SENT until the person has been asked"));
+  CHECK(has(fall, "IF THE PERSON AGREES TO SENDING, this goes with it: FILM asked for"));
+  CHECK(has(fall, "arranged, by the record; not by this letter"));
+  CHECK(!has(fall, "Care and referral of the person go on"));
+  CHECK(has(letter_read(Printer("lock"), 0), "IF THE PERSON HANDS THIS OVER, this goes with it: REFERRAL: the plan sends the person"));
+  const std::string sole = letter_read(Printer("sole"), 0);
+  CHECK(has(sole, "REFERRAL: the plan sends the person"));
+  CHECK(!has(sole, "this goes with it"));
+  // That nothing is arranged stands under no condition.
+  Printer bare("fall");
+  bare.exam.plan.reset();
+  const std::string nothing = letter_read(bare, 0);
+  CHECK(has(nothing, "NOTHING IS ARRANGED YET"));
+  CHECK(!has(nothing, "this goes with it"));
+}
+
+TEST_CASE("the noes that the complaint turns on stand in the letter: locking, giving way, the parts of the points for a clot") {
+  const auto noes = [](const char* name) { return part_of(letter_read(Printer(name), 7), "Asked by name, answered no: ", " - "); };
+  CHECK(has(noes("football"), "Locks, LEFT"));
+  CHECK(has(noes("lock"), "Gives way, RIGHT"));
+  const std::string clot = noes("clot");
+  CHECK(has(clot, "Cancer under treatment or within six months"));
+  CHECK(has(clot, "This leg paralysed, weak or lately in plaster, LEFT"));
+  CHECK(has(clot, "Another cause fits at least as well as a clot, LEFT"));
+}
+
+TEST_CASE("a danger of which one part was answered no and that is open all the same says in note and letter what of it is not recorded") {
+  const Printer football("football");
+  const std::string letter = letter_read(football, 0);
+  CHECK(has(part_of(letter, "Asked by name, answered no: ", " - "), "Knee went out of joint, LEFT"));
+  const std::string open = part_of(letter, "Danger signs not asked after, or not all of it", "Reply ---");
+  CHECK(has(open, "a knee out of joint, or its artery (not recorded: "));
+  CHECK(has(open, "a kneecap out of place (not recorded: Height of the kneecap)"));
+  const std::string signs = section(note_read(football), "Danger signs asked after");
+  CHECK(has(signs, "a knee out of joint, or its artery LEFT (what is not recorded of it stands above, still to be asked)"));
+  // Where nothing of it was asked, there is no part to name.
+  service::ExamDocument unasked = document("football");
+  drop(unasked, "history.patella_dislocated");
+  CHECK(has(letter_read(Printer(unasked), 0), "a kneecap out of place; "));
+}
+
+TEST_CASE("what was tried and is not possible is no longer called not recorded under what can be done") {
+  const std::string stiff = part_of(letter_read(Printer("stiff"), 0), "Can, and can no longer ---", "Found, and how");
+  CHECK(has(stiff, "Squat, RIGHT: not done: unable"));
+  CHECK(!has(stiff, "Not recorded"));
+  service::ExamDocument untried = document("stiff");
+  drop(untried, "knee.squat");
+  CHECK(has(part_of(letter_read(Printer(untried), 0), "Can, and can no longer ---", "Found, and how"), "Not recorded"));
+}
+
+TEST_CASE("of a person by whom a reply cannot be filed, note and letter say which identifiers are missing; the letter carries the number of its exam") {
+  const std::string none = "NOT RECORDED of the person: date of birth, number, home";
+  Printer fall("fall");
+  CHECK(has(head(note_read(fall)), none));
+  CHECK(has(letter_read(fall, report::letter_shortest), none));
+  CHECK(has(head(note_read(Printer("ankle"))), "Born 1994-06. NOT RECORDED of the person: number, home"));
+  CHECK(!has(note_read(Printer("sole")), "NOT RECORDED of the person"));
+  model::ExamId id;
+  fall.exam.exam = id;
+  CHECK(has(letter_read(fall, 0), "Exam: " + id.to_text()));
+}
+
+TEST_CASE("a letter says through whom the person is spoken to, and who consents for one who cannot alone") {
+  const std::string child = letter_read(Printer("child"), report::letter_shortest);
+  CHECK(has(child, "Interpreter: relative (\u2068grandmother\u2069). Capacity: not able to consent alone. Consent by \u2068grandmother; the boy agrees\u2069."));
+  CHECK(!has(letter_read(Printer("sole"), 0), "Capacity: "));
+}

@@ -128,7 +128,7 @@ TEST_CASE("HC-064: no to sending is asked back, and then printed for the person'
   const std::string text = at(refused.write("letter.write", R"("question":"Broken?")", R"(,"confirmed":["consent.send"])"), "/text");
   CHECK(says(text.substr(0, 200), "FOR THE PERSON'S OWN HAND (consent to send: no)"));
   LetterFixture open(LedgerKind::clinic, "");
-  CHECK(says(at(open.letter(), "/text").substr(0, 200), "NOT TO BE SENT until the person was asked"));
+  CHECK(says(at(open.letter(), "/text").substr(0, 200), "NOT TO BE SENT until the person has been asked"));
   LetterFixture given;
   const std::string id = at(given.letter(), "/letter/letter");
   given.write("consent.record", R"("consent":{"send":"withdrawn"})");

@@ -104,7 +104,7 @@ TEST_CASE_FIXTURE(Kept, "C10: what was done about an alert that rests on no leg 
   CHECK(said("hip_fx_old", "/state", "left") == "withdrawn_by_correction");
   CHECK(said("hip_fx_old", "/handled/action", "left") == "sent for a film");
   CHECK(printed("sent for a film"));
-  CHECK(printed("Corrected since: the side of the complaint. Done"));
+  CHECK(printed("Corrected since: the side of the complaint. DONE"));
   // A film of no side, and a complaint of none.
   open_free("left");
   film("midline", "knee_fracture_seen");
@@ -184,6 +184,6 @@ TEST_CASE_FIXTURE(Kept, "C2: a withdrawn line names what it rested on as that wa
   REQUIRE(said("scfe", "/state", "left") == "raised");
   called("scfe", "left", "called the ward");
   amend_person(child, R"("birth":{"date":"1990-05-01"})");
-  CHECK(printed("Corrected since: the date of birth. Done: "));
+  CHECK(printed("Corrected since: the date of birth. DONE: "));
   CHECK(printed("called the ward"));
 }
