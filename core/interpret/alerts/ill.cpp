@@ -18,8 +18,8 @@ Raised acutely_ill(const Answers& answers, Side) {
   if (raised.applies == Tri::no) {
     return raised;
   }
-  const Clue infection = either({fever(answers), unasked(answers.colder_than(temperature_low_tenths)), answers.yes("history.unwell"),
-                                  unasked(foot_hot(answers, Side::left)), unasked(foot_hot(answers, Side::right))});
+  const Clue infection = led_by(either({fever(answers), unasked(answers.colder_than(temperature_low_tenths)), answers.yes("history.unwell")}),
+                                {foot_hot(answers, Side::left), foot_hot(answers, Side::right)});
   const Clue septic = every({fails, infection});
   const Clue twice = body_fails_twice(answers);
   raised.clue = left_open(led_by(septic, {twice, hot_newborn}), fails);

@@ -1,32 +1,8 @@
 #include "tests/simulation/clinic/day.hpp"
 
-#include "core/ledger/parcel/carry.hpp"
 #include "core/ledger/trust/enrol.hpp"
 
 namespace limbledger::ledger::clinic_sim {
-
-namespace {
-
-class BytesSource final : public ParcelSource {
- public:
-  explicit BytesSource(Bytes bytes) : bytes_(std::move(bytes)) {}
-  Result<void> rewind() override {
-    at_ = 0;
-    return {};
-  }
-  Result<Bytes> next() override {
-    const std::size_t size = std::min<std::size_t>(bytes_.size() - at_, 3000);
-    Bytes out(bytes_.begin() + static_cast<std::ptrdiff_t>(at_), bytes_.begin() + static_cast<std::ptrdiff_t>(at_ + size));
-    at_ += size;
-    return out;
-  }
-
- private:
-  Bytes bytes_;
-  std::size_t at_ = 0;
-};
-
-}  // namespace
 
 Day::Day(std::uint64_t seed, Planted planted, Counts& counts) : planted_(planted), dice_(seed), counts_(counts), people_(planted, seed * 2 + 1) {
   // Three to twelve, more often few: the rest comes from clones.
@@ -247,20 +223,15 @@ void Day::write_stick(Seat& seat) {
   if (seat.device->is_dark() || planted_ == Planted::own_chain_only) {
     return;
   }
-  Bytes bytes;
-  Member own = seat.device->member();
   std::optional<model::ReplicaId> holder;
   if (dice_.one_in(2)) {
     holder = seats_.front().device->replica();
   }
-  const auto written = write_parcel(own, 1, epoch_pair().pub(), holder, [&bytes](View more) -> Result<void> {
-    bytes.insert(bytes.end(), more.begin(), more.end());
-    return {};
-  });
+  auto written = write_on_stick(*seat.device, holder);
   if (!written) {
     throw Complaint{"diverged", "no parcel can be written: " + written.error().faults.front().code};
   }
-  sticks_.push_back(std::move(bytes));
+  sticks_.push_back(std::move(*written));
   ++counts_.sticks;
 }
 
@@ -277,11 +248,7 @@ void Day::read_stick(Seat& seat, bool is_rough) {
   }
   counts_.sticks_spoiled += fate < 2 ? 1U : 0U;
   const bool cut_too = dice_.one_in(2);
-  std::map<std::uint32_t, BoxPair> epochs;
-  epochs.emplace(1, epoch_pair());
-  BytesSource source(std::move(bytes));
-  Member own = seat.device->member();
-  const auto taken = take_parcel(own, epochs, source, cut_too);
+  const auto taken = take_off_stick(*seat.device, bytes, cut_too, 3000);
   seat.device->catch_up();
   counts_.parked += taken ? taken->taken.parked : 0;
   if (fate == 1 && taken) {

@@ -199,4 +199,35 @@ std::string Device::said() {
   return out;
 }
 
+Result<Bytes> write_on_stick(Device& device, const std::optional<model::ReplicaId>& holder) {
+  Member own = device.member();
+  auto writing = ParcelWriting::begin(own, 1, epoch_pair().pub(), holder);
+  if (!writing) {
+    return writing.error();
+  }
+  Bytes out;
+  for (auto piece = writing->next(); ; piece = writing->next()) {
+    if (!piece || piece->empty()) {
+      return piece ? Result<Bytes>(std::move(out)) : piece;
+    }
+    out.insert(out.end(), piece->begin(), piece->end());
+  }
+}
+
+Result<ParcelTaken> take_off_stick(Device& device, const Bytes& parcel, bool cut_too, std::size_t piece) {
+  std::map<std::uint32_t, BoxPair> epochs;
+  epochs.emplace(1, epoch_pair());
+  Member own = device.member();
+  ParcelTaking taking(own, epochs, cut_too);
+  std::size_t at = 0;
+  Result<ParcelTaking::Wants> wants = ParcelTaking::Wants::more;
+  while (wants && *wants != ParcelTaking::Wants::nothing) {
+    at = *wants == ParcelTaking::Wants::from_start ? 0 : at;
+    const std::size_t size = std::min(piece, parcel.size() - at);
+    wants = taking.feed(View(parcel).subspan(at, size));
+    at += size;
+  }
+  return wants ? Result<ParcelTaken>(taking.taken()) : Result<ParcelTaken>(wants.error());
+}
+
 }  // namespace limbledger::ledger::clinic_sim

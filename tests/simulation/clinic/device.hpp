@@ -4,6 +4,7 @@
 
 #include "core/ledger/exchange/session.hpp"
 #include "core/ledger/fold/records.hpp"
+#include "core/ledger/parcel/carry.hpp"
 #include "tests/simulation/clinic/acts.hpp"
 #include "tests/simulation/clinic/disk.hpp"
 
@@ -93,5 +94,10 @@ class Device {
   Promised before_lie;
   bool fell_back = false;  // to an older state, which whoever watches it knows
 };
+
+// A parcel of all that the device holds, or of what `holder` lacks.
+[[nodiscard]] Result<Bytes> write_on_stick(Device& device, const std::optional<model::ReplicaId>& holder);
+// Takes it, read in pieces of that size.
+[[nodiscard]] Result<ParcelTaken> take_off_stick(Device& device, const Bytes& parcel, bool cut_too, std::size_t piece);
 
 }  // namespace limbledger::ledger::clinic_sim

@@ -24,24 +24,6 @@ Size size_of_day() {
   return tier != nullptr && std::string_view(tier) == "full" ? Size{12, 40, 60, message_budget} : Size{};
 }
 
-class WholeParcel final : public ParcelSource {
- public:
-  explicit WholeParcel(const Bytes& bytes) : bytes_(bytes) {}
-  Result<void> rewind() override {
-    at_ = 0;
-    return {};
-  }
-  Result<Bytes> next() override {
-    const std::size_t size = std::min<std::size_t>(bytes_.size() - at_, 65536);
-    at_ += size;
-    return Bytes(bytes_.begin() + static_cast<std::ptrdiff_t>(at_ - size), bytes_.begin() + static_cast<std::ptrdiff_t>(at_));
-  }
-
- private:
-  const Bytes& bytes_;
-  std::size_t at_ = 0;
-};
-
 model::RequestId numbered(std::size_t tablet, std::size_t number) {
   model::RequestId out;
   put_integer(out.bytes.data(), tablet + 1, 8);
@@ -108,21 +90,12 @@ Carried by_exchange(Device& tablet, Device& hub) {
 }
 
 Carried by_parcel(Device& tablet, Device& hub) {
-  Bytes bytes;
-  Member from = tablet.member();
-  const auto written = write_parcel(from, 1, epoch_pair().pub(), std::nullopt, [&bytes](View more) -> Result<void> {
-    bytes.insert(bytes.end(), more.begin(), more.end());
-    return {};
-  });
+  const auto written = write_on_stick(tablet, std::nullopt);
   REQUIRE(written.has_value());
-  std::map<std::uint32_t, BoxPair> epochs;
-  epochs.emplace(1, epoch_pair());
-  WholeParcel source(bytes);
-  Member to = hub.member();
-  const auto taken = take_parcel(to, epochs, source, false);
+  const auto taken = take_off_stick(hub, *written, false, 65536);
   REQUIRE(taken.has_value());
   CHECK(taken->is_whole);
-  return {bytes.size(), 0, taken->taken.entries};
+  return {written->size(), 0, taken->taken.entries};
 }
 
 }  // namespace

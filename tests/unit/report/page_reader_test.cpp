@@ -301,12 +301,17 @@ TEST_CASE("C10: beside a finding of the other side, what a danger rests on has i
 }
 
 TEST_CASE("C17: a no about pain that is no answer says why where who spoke or the age is the reason, on note and letter") {
-  const std::string no = "Pain beyond what the hurt explains, LEFT: no: that no is no answer here, because ";
+  const std::string no = "Pain beyond what the hurt explains, LEFT: no";
+  const std::string because = ": no answer here, because ";
   const auto check_why = [&](const service::ExamDocument& read, const std::string& why) {
     const Printer printer(read);
-    CHECK(has(section(note_page(printer), "Danger signs asked after"), no + why + "."));
+    const std::string signs = section(note_page(printer), "Danger signs asked after");
+    CHECK(has(signs, no));
+    CHECK(has(signs, because + why + "."));
     for (int shortened = 0; shortened <= report::letter_shortest; ++shortened) {
-      CHECK(has(letter_of_length(printer, shortened), no + why + "."));
+      const std::string letter = letter_of_length(printer, shortened);
+      CHECK(has(letter, no));
+      CHECK(has(letter, because + why + "."));
     }
   };
   const Printer self("clot");

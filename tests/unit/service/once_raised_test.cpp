@@ -106,7 +106,7 @@ TEST_CASE_FIXTURE(OnceTold, "C2, C3: what is answered later and takes an alert a
   const std::vector<Case> cases{
       {"alert.acs", "acute_knee", {yes_no("history.pain_out_of_proportion", "left", "yes")}, yes_no("history.injury_severe_or_crush", "midline", "no")},
       {"alert.septic_adult", "chronic_knee", hot_joint, chosen("history.mechanism", "twist")},
-      {"alert.knee_disloc_vasc", "acute_knee", {yes_no("history.knee_dislocated", "left", "yes")}, chosen("history.mechanism", "no_injury")},
+      {"alert.knee_disloc_vasc", "acute_knee", {yes_no("history.knee_dislocated", "left", "yes"), chosen("history.mechanism", "no_injury")}, counted("history.weeks_since_onset", 60)},
       {"alert.locked_knee", "acute_knee", locked_joint, yes_no("body.knee_fused", "left", "yes")},
   };
   for (const Case& one : cases) {

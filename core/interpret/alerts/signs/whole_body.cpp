@@ -100,16 +100,10 @@ Clue body_fails_twice(const Answers& answers) {
     }
     return many;
   };
-  const Clue oxygen = lacks_oxygen(answers);
-  const Clue breaths = breathes_fast(answers);
   const Clue asleep = answers.chosen("general.consciousness", Side::midline, {"mind_voice", "mind_pain", "mind_none"});
-  const int grave = found({pressure_fails(answers), mind_changed(answers), heart_slow(answers)});
-  // One organ, and two signs of it only with breath that is short: old lungs, and thin air, have both for years (our own rule).
-  const bool both = found({oxygen, breaths}) == 2 && found({answers.yes("history.breathless")}) == 1;
-  const int lungs = both ? 2 : (oxygen.is_yes() || breaths.is_yes() ? 1 : 0);
-  const int all = grave + lungs + found({heart_races(answers)});
-  const bool counts = grave > 0 || oxygen.is_yes() || answers.child() != Tri::yes;
-  out.value = asleep.is_yes() || (all >= 2 && counts) ? Tri::yes : Tri::undetermined;
+  const int grave = found({pressure_fails(answers), mind_changed(answers), lacks_oxygen(answers), heart_slow(answers)});
+  const int fast = found({breathes_fast(answers), heart_races(answers)});
+  out.value = asleep.is_yes() || (grave + fast >= 2 && (grave > 0 || answers.child() != Tri::yes)) ? Tri::yes : Tri::undetermined;
   return out.is_yes() ? out : Clue{};
 }
 

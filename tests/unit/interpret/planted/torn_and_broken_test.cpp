@@ -17,7 +17,7 @@ bool film_rule_runs(const Bench& bench, const std::string& name) {
   const auto rules = bench.assess().rules;
   return std::any_of(rules.begin(), rules.end(), [&](const auto& one) { return one.rule.text == "rule." + name; });
 }
-bool rests_on(const Bench& bench, const std::string& name, const std::string& item) {
+bool stands_on(const Bench& bench, const std::string& name, const std::string& item) {
   const auto found = alert(bench, name);
   return found && std::any_of(found->because.begin(), found->because.end(), [&](const auto& id) {
            return std::any_of(bench.exam.findings->begin(), bench.exam.findings->end(), [&](const auto& one) { return one.finding == id && one.item.text == item; });
@@ -32,7 +32,7 @@ TEST_CASE("planted: a heel cord that tears without a kick; a squeeze that moves 
   CHECK(line_told("calf_pain", 1958, no_kick + torn + "history.onset onset_sudden", "achilles") == "raised");
   CHECK(line_told("calf_pain", 1958, no_kick + torn + "history.pain_severe_sudden yes", "achilles") == "raised");
   CHECK(line_told("heel_pain", 1958, no_kick + torn + "history.onset onset_gradual; history.quinolones yes", "achilles") == "raised");
-  CHECK(rests_on(visit("calf_pain", 1958, no_kick + torn + "history.onset onset_sudden; history.steroids yes"), "achilles", "history.steroids"));
+  CHECK(stands_on(visit("calf_pain", 1958, no_kick + torn + "history.onset onset_sudden; history.steroids yes"), "achilles", "history.steroids"));
   CHECK(line_told("calf_pain", 1986, "ankle.calf_squeeze left absent", "achilles") == "raised");  // one positive squeeze is enough
   // No start at all: open, with the sign named, and the start is asked.
   const Bench open = visit("calf_pain", 1986, no_kick + torn);
@@ -68,7 +68,7 @@ TEST_CASE("planted: an old hip breaks without a fall, and behind a knee whose hi
   const std::string sudden = "history.mechanism no_injury; history.fall_recent no; history.walking_lost no; gait.steps_now 4; ";
   const Bench walks = visit("hip_groin", 1942, sudden + "history.pain_severe_sudden yes; history.pain_site left site_groin; hip.log_roll left positive");
   CHECK(line_of(walks, "hip_fx_old") == "raised");
-  CHECK(rests_on(walks, "hip_fx_old", "history.pain_severe_sudden"));
+  CHECK(stands_on(walks, "hip_fx_old", "history.pain_severe_sudden"));
   CHECK(line_told("hip_groin", 1942, sudden + "history.onset onset_sudden; hip.log_roll left positive", "hip_fx_old") == "raised");
   // Came suddenly at the back of the thigh, slowly in the groin, or in one who is young.
   CHECK(line_told("posterior_hip", 1962, sudden + "history.onset onset_sudden; history.pain_site left site_thigh_back; hip.log_roll left negative", "hip_fx_old") == "none");
