@@ -128,7 +128,8 @@ def write_down(sidecar, name):
     keep(f"{name}.html", note["html"])
     exam, names = replies["exam.read"]["result"]["exam"], replies["exam.read"]["result"]["names"]
     findings = exam.pop("findings")
-    document = {"format": "limbledger-exam/1", "as_of": DAY, "person": replies["person.read"]["result"]["person"], "exam": exam, "findings": findings, "names": names, "ledger_kind": "demonstration"}
+    document = {"format": "limbledger-exam/1", "as_of": DAY, "person": replies["person.read"]["result"]["person"], "exam": exam, "findings": findings, "names": names, "ledger_kind": "demonstration",
+                "place": replies["place.read"]["result"]["places"][0]["place"]}
     keep(f"{name}.json", json.dumps(document, ensure_ascii=False, indent=1))
     alone = subprocess.run([PROGRAM, "assess", os.path.join(OUT, f"{name}.json")], stdout=subprocess.PIPE, check=True).stdout.decode()
     if note["text"] != alone:

@@ -106,11 +106,11 @@ export type SaidBack = 'yes' | 'partly' | 'not_done';
 export type LetterUrgency = 'now' | 'same_day' | 'two_weeks' | 'routine';
 export type LaterKind = 'film' | 'operation' | 'answer' | 'impression';
 export type LedgerKindWord = 'clinic' | 'demonstration' | 'practice';
+export type YesNo = 'yes' | 'no';
 export type HolderLevel = 'held' | 'opened' | 'witnessed';
 export type WhyLeft = 'no_minutes' | 'cannot' | 'pregnancy' | 'no_instrument' | 'age_unknown';
 export type GivenScope = 'examiner' | 'kiosk' | 'viewer' | 'sync';
 export type LedgerState = 'ready' | 'locked' | 'read_only';
-export type YesNo = 'yes' | 'no';
 export type LoopWord =
   | 'call_back'
   | 'alert_without_action'
@@ -1306,6 +1306,10 @@ export interface ExamDocument {
    * of the ledger it was taken from, as health.check says it: a demonstration or practice says so on every page
    */
   ledger_kind?: LedgerKindWord;
+  /**
+   * where it was, as place.read gives it: nothing is advised that is not there
+   */
+  place?: Place;
 }
 export interface ExamNames {
   places?: NamedPlace[];
@@ -1318,6 +1322,30 @@ export interface NamedPlace {
 export interface NamedExaminer {
   examiner: Id;
   name: string;
+}
+export interface Place {
+  place?: Id;
+  name?: string;
+  travel?: Travel[];
+  telephones?: Telephone[];
+  here?: Here[];
+  protocols?: Protocol[];
+  endemic?: string[];
+  reviewed?: ReviewedLanguage[];
+  revision?: Id[];
+}
+export interface Here {
+  what: Name;
+  there: YesNo;
+}
+export interface Protocol {
+  text: string;
+  dated: CalendarDate;
+}
+export interface ReviewedLanguage {
+  language: Name;
+  by: string;
+  on: CalendarDate;
 }
 export interface ExamFindResult {
   exams?: ListedExam[];
@@ -1826,10 +1854,6 @@ export interface NetworkLimits {
   session_ms: number;
   socket_idle_ms: number;
 }
-export interface Here {
-  what: Name;
-  there: YesNo;
-}
 export interface LetterReply {
   letter: Letter;
   text: string;
@@ -1986,26 +2010,6 @@ export interface PersonReply {
    * after a change of birth, sex or norm_sex: of each open exam of this person that has alerts all of them as of now, of each signed one those that came after its signature (call_back) or went by a correction since
    */
   exams?: ExamAlerts[];
-}
-export interface Place {
-  place?: Id;
-  name?: string;
-  travel?: Travel[];
-  telephones?: Telephone[];
-  here?: Here[];
-  protocols?: Protocol[];
-  endemic?: string[];
-  reviewed?: ReviewedLanguage[];
-  revision?: Id[];
-}
-export interface Protocol {
-  text: string;
-  dated: CalendarDate;
-}
-export interface ReviewedLanguage {
-  language: Name;
-  by: string;
-  on: CalendarDate;
 }
 export interface PlaceAmendResult {
   places?: ShownPlace[];

@@ -55,6 +55,9 @@ void fit_to_place(const model::Place* place, std::vector<model::MessageId>& mean
 // Replaced by any answer that stands: of two that disagree the one that keeps the needle away.
 std::vector<model::MessageId> meanwhile_of(const View& view, const JudgedFlag& judged, const model::Place* place) {
   std::vector<model::MessageId> meanwhile = judged.row->meanwhile;
+  if (judged.row->alert.text == "alert.acutely_ill" && judged.raised.what == "failing") {  // nothing says that it is an infection
+    std::erase(meanwhile, model::MessageId{"msg.meanwhile.sepsis_by_protocol"});
+  }
   if (judged.raised.what.starts_with("broke")) {  // what is broken is not spared from breaking
     std::replace(meanwhile.begin(), meanwhile.end(), model::MessageId{"msg.meanwhile.protect_from_break"}, model::MessageId{"msg.meanwhile.splint_as_is"});
   }

@@ -54,6 +54,30 @@ TEST_CASE("a neutral-zero triple in a document is judged as its two ends") {
   CHECK(!(assessment->statements[0].findings[0] == assessment->statements[1].findings[0]));
 }
 
+TEST_CASE("a document that says what is at its place advises nothing that is not there; the place of another exam is refused") {
+  const std::string here = "aaaaaaaaaaaaaaaaaaaaaaaaae";
+  const auto fell = [&](const std::string& place) {
+    return assess(R"({"document":{"format":"limbledger-exam/1","as_of":"2026-11-24","person":{"birth":{"date":"1942-05-01"},"sex":"female","norm_sex":"female"},"exam":{"complaint":"hip_after_fall","side":"left",)"
+                  R"("setting":"outreach","place":")" + here + R"("},"findings":[{"item":"history.fall_recent","side":"midline","value":{"kind":"answer","answer":"yes"}},)"
+                  R"({"item":"gait.steps_now","side":"midline","value":{"kind":"count","count":0}}])" + place + "}}");
+  };
+  const auto advises = [&](const std::string& place, const std::string& message) {
+    const auto said = fell(place);
+    REQUIRE(said.has_value());
+    REQUIRE(!said->alerts.empty());
+    const auto& meanwhile = said->alerts.front().meanwhile;
+    return std::any_of(meanwhile.begin(), meanwhile.end(), [&](const model::MessageId& one) { return one.text == "msg.meanwhile." + message; });
+  };
+  const std::string no_film = R"(,"place":{"place":")" + here + R"(","here":[{"what":"film","there":"no"}]})";
+  CHECK(advises("", "film_hip"));
+  CHECK(advises(no_film, "film_hip_elsewhere"));
+  CHECK_FALSE(advises(no_film, "film_hip"));
+  const auto refused = fell(R"(,"place":{"place":"aaaaaaaaaaaaaaaaaaaaaaaaai"})");
+  REQUIRE_FALSE(refused.has_value());
+  CHECK(refused.error().faults.front().code == "place.unknown");
+  CHECK(refused.error().faults.front().path == "/document/place/place");
+}
+
 TEST_CASE("faults carry the path into the document, all of them at once") {
   const auto refused =
       assess(document_of(std::string(flexion_finding) + R"(,{"item":"knee.flexion_passive","side":"midline","value":{"kind":"angle","toward_deg":100}})"

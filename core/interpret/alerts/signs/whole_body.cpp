@@ -100,10 +100,16 @@ Clue body_fails_twice(const Answers& answers) {
     }
     return many;
   };
-  const Clue asleep = answers.chosen("general.consciousness", Side::midline, {"mind_voice", "mind_pain", "mind_none"});
-  const int grave = found({pressure_fails(answers), mind_changed(answers), lacks_oxygen(answers), heart_slow(answers)});
-  const int fast = found({breathes_fast(answers), heart_races(answers)});
-  out.value = asleep.is_yes() || (grave + fast >= 2 && (grave > 0 || answers.child() != Tri::yes)) ? Tri::yes : Tri::undetermined;
+  const Clue asleep = answers.chosen("general.consciousness", Side::midline, {"mind_pain", "mind_none"});
+  const Clue oxygen = lacks_oxygen(answers);
+  const Clue breaths = breathes_fast(answers);
+  const int grave = found({pressure_fails(answers), mind_changed(answers), heart_slow(answers)});
+  // Of one organ, and two signs of it only with breath that is short: old lungs, and thin air, have both for years. Fear alone has fast breath
+  // and pulse. Our own rules.
+  const bool lungs = found({oxygen, breaths}) > 0;
+  const bool short_breath = lungs && found({answers.yes("history.breathless")}) > 0;
+  const int all = grave + (short_breath ? 2 : (lungs ? 1 : 0)) + found({heart_races(answers)});
+  out.value = asleep.is_yes() || (all >= 2 && (grave > 0 || oxygen.is_yes() || short_breath)) ? Tri::yes : Tri::undetermined;
   return out.is_yes() ? out : Clue{};
 }
 

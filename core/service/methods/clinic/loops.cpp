@@ -148,7 +148,8 @@ Result<LoopListResult> loop_list(Context& context, const LoopListParams& params)
   }
   LoopListResult result;
   result.as_of = params.as_of ? *params.as_of : today_at_hand(context);
-  for (auto& [who, rows] : of_person) {
+  for (auto& of_one : of_person) {
+    VisitRows& rows = of_one.second;
     const auto is_here = [&](const ledger::ListedExam& row) { return !params.place || row.place == params.place; };
     if (std::none_of(rows.begin(), rows.end(), is_here)) {
       continue;

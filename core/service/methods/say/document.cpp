@@ -140,6 +140,9 @@ Result<CheckedDocument> check_document(const reference::Edition& edition, const 
   if (document.exam.findings) {
     faults.emplace_back("params.unknown_member", "/document/exam/findings", "findings beside the exam, in /document/findings");
   }
+  if (document.place && document.exam.place != document.place->place) {
+    faults.emplace_back("place.unknown", "/document/place/place", "the place of the exam");
+  }
   check_dates(document, confirmed, faults);
   std::vector<std::string> codes;
   for (const wire::Name& code : confirmed ? *confirmed : std::vector<wire::Name>{}) {
@@ -178,8 +181,9 @@ Result<interpret::Assessment> document_assess(Context& context, const DocumentAs
   if (!words) {
     return words.error();
   }
-  interpret::Assessment assessment =
-      interpret::assess(checked->exam, checked->person, checked->earlier, *context.edition, make_ask(params.document.as_of, params.only, params.priors));
+  interpret::AssessAsk ask = make_ask(params.document.as_of, params.only, params.priors);
+  ask.place = params.document.place;
+  interpret::Assessment assessment = interpret::assess(checked->exam, checked->person, checked->earlier, *context.edition, ask);
   if (*words != nullptr) {
     add_texts(checked->exam, **words, *context.edition, assessment);
   }

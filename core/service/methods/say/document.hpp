@@ -24,14 +24,16 @@ struct ExamDocument {
   std::vector<model::Exam> earlier;
   std::optional<ExamNames> names;
   std::optional<LedgerKindWord> ledger_kind;
+  std::optional<model::Place> place;
 };
-BOOST_DESCRIBE_STRUCT(ExamDocument, (), (format, as_of, person, exam, findings, earlier, names, ledger_kind))
+BOOST_DESCRIBE_STRUCT(ExamDocument, (), (format, as_of, person, exam, findings, earlier, names, ledger_kind, place))
 constexpr auto notes(const ExamDocument*) {
   return std::array{wire::Note{"format", "limbledger-exam/1"}, wire::Note{"as_of", "the day to judge by where the exam has no examined_at"},
                     wire::Note{"findings", "a finding without an id is named by its place, counted from 1 in the last bytes of the id"},
                     wire::Note{"earlier", "earlier exams of the same person, each with its findings"},
                     wire::Note{"names", "names for the ids of place and examiners, as exam.read gives them; printed on a page, never judged"},
-                    wire::Note{"ledger_kind", "of the ledger it was taken from, as health.check says it: a demonstration or practice says so on every page"}};
+                    wire::Note{"ledger_kind", "of the ledger it was taken from, as health.check says it: a demonstration or practice says so on every page"},
+                    wire::Note{"place", "where it was, as place.read gives it: nothing is advised that is not there"}};
 }
 
 struct DocumentAssessParams {
@@ -57,7 +59,7 @@ struct CheckedDocument {
   std::vector<model::Exam> earlier;
 };
 // Faults besides those of the findings: value.date_order (born after the exam, injured before birth or after the exam),
-// value.unusual (what lies after as_of).
+// value.unusual (what lies after as_of), place.unknown (another place than that of the exam).
 [[nodiscard]] Result<CheckedDocument> check_document(const reference::Edition& edition, const ExamDocument& document,
                                                      const std::optional<std::vector<wire::Name>>& confirmed);
 

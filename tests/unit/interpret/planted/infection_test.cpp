@@ -250,7 +250,13 @@ TEST_CASE("planted: a person ill as a whole is told whatever is complained of, o
     CHECK(ill_line(visit_with(complaint, ill_adult, "history.unwell midline answer:yes;general.blood_pressure_systolic midline mm_hg:88"), "acutely_ill") == "raised!");
     CHECK(ill_line(visit_with(complaint, ill_adult, "general.temperature midline cel:35.1;general.consciousness midline choice:mind_new_confusion"), "acutely_ill") == "raised!");
     CHECK(ill_line(visit_with(complaint, ill_adult, ill_cool + "general.blood_pressure_systolic midline mm_hg:72;general.pulse_rate midline count:142"), "acutely_ill") == "failing!");
-    CHECK(ill_line(visit_with(complaint, ill_adult, ill_cool + "general.oxygen_saturation midline count:86;general.respiratory_rate midline count:30"), "acutely_ill") == "failing!");
+    const std::string lungs = ill_cool + "general.oxygen_saturation midline count:86;general.respiratory_rate midline count:30";
+    CHECK(ill_line(visit_with(complaint, ill_adult, lungs + ";history.breathless midline answer:yes"), "acutely_ill") == "failing!");
+    CHECK(ill_line(visit_with(complaint, ill_adult, ill_cool + "general.oxygen_saturation midline count:84;history.breathless midline answer:yes"), "acutely_ill") == "failing!");
+    CHECK(ill_line(visit_with(complaint, ill_adult, lungs + ";general.consciousness midline choice:mind_new_confusion"), "acutely_ill") == "failing!");
+    // Old lungs, and thin air: one organ, and no breath that is short. Fear: fast breath and pulse alone.
+    CHECK(ill_line(visit_with(complaint, ill_adult, ill_cool + "general.oxygen_saturation midline count:90;general.respiratory_rate midline count:26;history.breathless midline answer:no"), "acutely_ill") == "none");
+    CHECK(ill_line(visit_with(complaint, ill_adult, ill_cool + "general.pulse_rate midline count:134;general.respiratory_rate midline count:28"), "acutely_ill") == "none");
     // One sign alone is asked about, and is no no.
     const KneeVisit lone = visit_with(complaint, ill_adult, "general.blood_pressure_systolic midline mm_hg:84");
     CHECK(ill_line(lone, "acutely_ill") == "none");
