@@ -5,6 +5,7 @@ A text that starts with @ stands for what an earlier reply gave: @person, @place
 demonstration ledger of invented people. In the middle of the third examination the program is killed with SIGKILL and
 started again; what it had acknowledged must be there. Standard library only: this is all that a front end needs.
 """
+import atexit
 import json
 import os
 import signal
@@ -26,6 +27,7 @@ class Sidecar:
     def __init__(self):
         with open(os.path.join(OUT, "serve.log"), "ab") as log:
             self.process = subprocess.Popen([PROGRAM, "serve", "--ledger", LEDGER, "--http", "0"], stdin=subprocess.DEVNULL, stdout=log, stderr=log)
+        atexit.register(self.process.terminate)  # also where the play ends early: nothing keeps the ledger
         end = time.monotonic() + 60
         while not self.found():
             if self.process.poll() is not None or time.monotonic() > end:
@@ -133,7 +135,7 @@ def write_down(sidecar, name):
     keep(f"{name}.json", json.dumps(document, ensure_ascii=False, indent=1))
     alone = subprocess.run([PROGRAM, "assess", os.path.join(OUT, f"{name}.json")], stdout=subprocess.PIPE, check=True).stdout.decode()
     if note["text"] != alone:
-        sys.exit(f"the note and the document of {name} do not print the same page")
+        sys.exit(f"the note and the document of {name} do not print the same page: compare {name}.txt with what assess prints of {name}.json, in {OUT}")
     if exam["state"] != "signed":
         sys.exit(f"the exam of {name} is not signed")
 
