@@ -15,7 +15,7 @@ using interpret::Outcome;
 
 namespace {
 
-constexpr const char* ankle = "rule.ottawa_ankle";
+constexpr const char* ankle_rule = "rule.ottawa_ankle";
 constexpr const char* midfoot = "rule.ottawa_midfoot";
 
 // A sprained left ankle of a man of 30: pain in both zones, no bone tender, four steps at once and now.
@@ -73,13 +73,13 @@ std::string ankle_page(const Bench& made) {
 
 TEST_CASE("an ankle with every criterion answered no is negative by both rules, asks for nothing and holds nothing open") {
   const Bench made = sprained();
-  for (const char* name : {ankle, midfoot}) {
+  for (const char* name : {ankle_rule, midfoot}) {
     const auto rule = rule_of(made, name);
     CHECK(rule.outcome == Outcome::negative);
     CHECK(rule.settle.empty());
     CHECK(rule.flags.empty());
   }
-  CHECK(rule_of(made, ankle).edition.text == "oar/1993");
+  CHECK(rule_of(made, ankle_rule).edition.text == "oar/1993");
   CHECK(rule_of(made, midfoot).edition.text == "omr/1993");
   CHECK_FALSE(holds_open(made, "concern.ankle_fracture"));
   CHECK_FALSE(holds_open(made, "concern.foot_fracture"));
@@ -87,12 +87,12 @@ TEST_CASE("an ankle with every criterion answered no is negative by both rules, 
 }
 
 TEST_CASE("ankle and midfoot rule: an empty slot is never no, and is the one that settles the rule") {
-  const std::array<std::array<const char*, 3>, 7> left_out{{{"ankle.pain_malleolar_zone", ankle, "zone"},
-                                                            {"ankle.lateral_malleolus_tender", ankle, "lat"},
-                                                            {"ankle.medial_malleolus_tender", ankle, "med"},
+  const std::array<std::array<const char*, 3>, 7> left_out{{{"ankle.pain_malleolar_zone", ankle_rule, "zone"},
+                                                            {"ankle.lateral_malleolus_tender", ankle_rule, "lat"},
+                                                            {"ankle.medial_malleolus_tender", ankle_rule, "med"},
                                                             {"foot.fifth_metatarsal_base_tender", midfoot, "mt5"},
                                                             {"foot.navicular_tender", midfoot, "nav"},
-                                                            {"history.ankle_rule_exclusions", ankle, "excl"},
+                                                            {"history.ankle_rule_exclusions", ankle_rule, "excl"},
                                                             {"history.ankle_rule_exclusions", midfoot, "excl"}}};
   for (const auto& one : left_out) {
     Bench made = sprained();
@@ -109,13 +109,13 @@ TEST_CASE("ankle and midfoot rule: an empty slot is never no, and is the one tha
 TEST_CASE("the two rules of an injured ankle do not depend on each other, and each holds its own concern open") {
   Bench made = sprained();
   says(made, "foot.navicular_tender", model::AnswerWord::yes);
-  CHECK(rule_of(made, ankle).outcome == Outcome::negative);
+  CHECK(rule_of(made, ankle_rule).outcome == Outcome::negative);
   CHECK(rule_of(made, midfoot).outcome == Outcome::positive);
-  CHECK_FALSE(flagged(rule_of(made, ankle), "rules_disagree"));
+  CHECK_FALSE(flagged(rule_of(made, ankle_rule), "rules_disagree"));
   CHECK(holds_open(made, "concern.foot_fracture"));
   CHECK_FALSE(holds_open(made, "concern.ankle_fracture"));
   says(made, "ankle.medial_malleolus_tender", model::AnswerWord::yes);
-  CHECK(rule_of(made, ankle).outcome == Outcome::positive);
+  CHECK(rule_of(made, ankle_rule).outcome == Outcome::positive);
   CHECK(holds_open(made, "concern.ankle_fracture"));
   CHECK_FALSE(holds_open(made, "concern.knee_fracture"));
   made.add("history.film_result", Side::left, model::Choices{{{"ankle_fracture_not_seen"}}});
@@ -133,15 +133,15 @@ TEST_CASE("C7: a negative ankle or midfoot rule beside steps that fail, tender b
     const std::string page = ankle_page(made);
     CHECK_MESSAGE(page.find(std::string("contradicted by ") + words) != std::string::npos, page);
   };
-  contradicts(ankle, "concern.ankle_fracture", "cannot walk four steps now", [](Bench& made) { made.find("gait.steps_now").value = model::CountValue{{2}}; });
-  contradicts(ankle, "concern.ankle_fracture", "bone tender without pain in the zone", [](Bench& made) {
+  contradicts(ankle_rule, "concern.ankle_fracture", "cannot walk four steps now", [](Bench& made) { made.find("gait.steps_now").value = model::CountValue{{2}}; });
+  contradicts(ankle_rule, "concern.ankle_fracture", "bone tender without pain in the zone", [](Bench& made) {
     says(made, "ankle.pain_malleolar_zone", model::AnswerWord::no);
     says(made, "ankle.lateral_malleolus_tender", model::AnswerWord::yes);
   });
-  contradicts(ankle, "concern.ankle_fracture", "other bone is tender", [](Bench& made) { made.yes("leg.fibular_neck_tender", Side::left); });
-  contradicts(ankle, "concern.ankle_fracture", "other bone is tender",
+  contradicts(ankle_rule, "concern.ankle_fracture", "other bone is tender", [](Bench& made) { made.yes("leg.fibular_neck_tender", Side::left); });
+  contradicts(ankle_rule, "concern.ankle_fracture", "other bone is tender",
               [](Bench& made) { made.add("leg.fibula_squeeze", Side::left, model::Test{model::TestResult::positive, std::nullopt}); });
-  contradicts(ankle, "concern.ankle_fracture", "the film that shows a break",
+  contradicts(ankle_rule, "concern.ankle_fracture", "the film that shows a break",
               [](Bench& made) { made.add("history.film_result", Side::left, model::Choices{{{"ankle_fracture_seen"}}}); });
   contradicts(midfoot, "concern.foot_fracture", "other bone is tender", [](Bench& made) { made.yes("foot.cuboid_tender", Side::left); });
   contradicts(midfoot, "concern.foot_fracture", "bone tender without pain in the zone", [](Bench& made) {
@@ -155,24 +155,24 @@ TEST_CASE("a numb, drunk or much hurt person, or swelling that hides the bone, l
     Bench made = sprained();
     made.find("history.ankle_rule_exclusions").value = model::Choices{{{why}}};
     CAPTURE(why);
-    CHECK(rule_of(made, ankle).outcome == Outcome::undetermined);
-    CHECK(interpret_test::state_of(rule_of(made, ankle), "lat") == "not_reliable");
+    CHECK(rule_of(made, ankle_rule).outcome == Outcome::undetermined);
+    CHECK(interpret_test::state_of(rule_of(made, ankle_rule), "lat") == "not_reliable");
     says(made, "ankle.pain_malleolar_zone", model::AnswerWord::no);
-    CHECK(rule_of(made, ankle).outcome == Outcome::undetermined);
+    CHECK(rule_of(made, ankle_rule).outcome == Outcome::undetermined);
     says(made, "ankle.pain_malleolar_zone", model::AnswerWord::yes);
     says(made, "ankle.lateral_malleolus_tender", model::AnswerWord::yes);
-    CHECK(rule_of(made, ankle).outcome == Outcome::positive);
+    CHECK(rule_of(made, ankle_rule).outcome == Outcome::positive);
   }
   Bench numb = sprained();
   numb.yes("body.feeling_lost", Side::left);
-  CHECK(rule_of(numb, ankle).outcome == Outcome::undetermined);
+  CHECK(rule_of(numb, ankle_rule).outcome == Outcome::undetermined);
   Bench unreliable = sprained();
   unreliable.no("general.answers_reliable", Side::midline);
-  CHECK(rule_of(unreliable, ankle).outcome == Outcome::undetermined);
+  CHECK(rule_of(unreliable, ankle_rule).outcome == Outcome::undetermined);
 }
 
 TEST_CASE("the ankle and the midfoot rule are not made for a child under 2, an injury over 10 days old or the published exclusions, and name the gate") {
-  for (const char* name : {ankle, midfoot}) {
+  for (const char* name : {ankle_rule, midfoot}) {
     const auto gate_of = [&](const Bench& made) {
       const auto rule = rule_of(made, name);
       return std::string(rule.outcome == Outcome::not_applicable && rule.gate ? rule.gate->text : "none");
@@ -200,19 +200,19 @@ TEST_CASE("the ankle and the midfoot rule are not made for a child under 2, an i
   Bench pregnant = sprained();
   pregnant.yes("body.pregnancy", Side::midline);
   says(pregnant, "ankle.lateral_malleolus_tender", model::AnswerWord::yes);
-  CHECK(rule_of(pregnant, ankle).outcome == Outcome::positive);
-  CHECK(flagged(rule_of(pregnant, ankle), "outside_derivation"));
+  CHECK(rule_of(pregnant, ankle_rule).outcome == Outcome::positive);
+  CHECK(flagged(rule_of(pregnant, ankle_rule), "outside_derivation"));
   Bench replaced = sprained();
   replaced.yes("body.ankle_replaced", Side::left);
-  CHECK(rule_of(replaced, ankle).gate->text == "implant");
+  CHECK(rule_of(replaced, ankle_rule).gate->text == "implant");
 }
 
 TEST_CASE("no film of an ankle that was not injured is advised: the rules of the ankle speak of an injury there and of nothing else") {
   Bench made = sprained();
-  CHECK_FALSE(speaks(made, ankle, Side::right));
+  CHECK_FALSE(speaks(made, ankle_rule, Side::right));
   made.add("history.mechanism", Side::midline, model::Choice{{"no_injury"}});
   made.exam.injured_on.reset();
-  CHECK(rule_of(made, ankle).gate->text == "no_injury");
+  CHECK(rule_of(made, ankle_rule).gate->text == "no_injury");
   // Pain of long standing in the heel or a bad knee: tender bone alone starts nothing.
   for (const char* complaint : {"heel_pain", "chronic_knee", "diabetic_foot"}) {
     Bench other = sprained();
@@ -220,30 +220,30 @@ TEST_CASE("no film of an ankle that was not injured is advised: the rules of the
     other.exam.injured_on.reset();
     says(other, "foot.navicular_tender", model::AnswerWord::yes);
     CAPTURE(complaint);
-    CHECK_FALSE(speaks(other, ankle));
+    CHECK_FALSE(speaks(other, ankle_rule));
     CHECK_FALSE(speaks(other, midfoot));
   }
   Bench knee(*reference::built_in_edition());
   knee.no("ankle.lateral_malleolus_tender", Side::left);
-  CHECK_FALSE(speaks(knee, ankle));
+  CHECK_FALSE(speaks(knee, ankle_rule));
 }
 
 TEST_CASE("on a free visit with a day of injury the ankle rules speak of the places that were asked after, and beside a knee of those that hurt") {
   Bench made = sprained();
   made.exam.complaint = {"free"};
-  CHECK(rule_of(made, ankle).outcome == Outcome::negative);
+  CHECK(rule_of(made, ankle_rule).outcome == Outcome::negative);
   Bench nothing(*reference::built_in_edition());
   nothing.exam.complaint = {"free"};
-  CHECK_FALSE(speaks(nothing, ankle));
+  CHECK_FALSE(speaks(nothing, ankle_rule));
   nothing.exam.injured_on.reset();
   nothing.yes("foot.fifth_metatarsal_base_tender", Side::right);
   CHECK(rule_of(nothing, midfoot, Side::right).outcome == Outcome::undetermined);
-  CHECK_FALSE(speaks(nothing, ankle, Side::right));
+  CHECK_FALSE(speaks(nothing, ankle_rule, Side::right));
   Bench knee(*reference::built_in_edition());
   knee.yes("ankle.pain_malleolar_zone", Side::left);
   knee.yes("ankle.lateral_malleolus_tender", Side::left);
   knee.add("history.ankle_rule_exclusions", Side::midline, model::Choices{{{"none_of_these"}}});
-  CHECK(rule_of(knee, ankle).outcome == Outcome::positive);
+  CHECK(rule_of(knee, ankle_rule).outcome == Outcome::positive);
 }
 
 TEST_CASE("the working of the ankle rule names its criteria, its sources and what would change it") {
@@ -268,7 +268,7 @@ TEST_CASE("the page names the ankle rule's criteria that are met, and every word
   Bench made = sprained();
   says(made, "ankle.lateral_malleolus_tender", model::AnswerWord::yes);
   const std::string page = ankle_page(made);
-  CHECK(page.find("Film of the ankle advised by the Ottawa ankle rule") != std::string::npos);
+  CHECK(page.find("Film of the ankle_rule advised by the Ottawa ankle_rule rule") != std::string::npos);
   CHECK_MESSAGE(page.find("pain about the malleoli; outer malleolus tender, back edge or tip") != std::string::npos, page);
   for (const std::string rule : {"ottawa_ankle", "ottawa_midfoot"}) {
     for (const std::string word : {"name", "positive", "negative", "negative_with_gaps", "negative_contradicted", "undetermined", "not_applicable", "contradicted_walk",
