@@ -268,7 +268,7 @@ TEST_CASE("the page names the ankle rule's criteria that are met, and every word
   Bench made = sprained();
   says(made, "ankle.lateral_malleolus_tender", model::AnswerWord::yes);
   const std::string page = ankle_page(made);
-  CHECK(page.find("Film of the ankle_rule advised by the Ottawa ankle_rule rule") != std::string::npos);
+  CHECK(page.find("Film of the ankle advised by the Ottawa ankle rule") != std::string::npos);
   CHECK_MESSAGE(page.find("pain about the malleoli; outer malleolus tender, back edge or tip") != std::string::npos, page);
   for (const std::string rule : {"ottawa_ankle", "ottawa_midfoot"}) {
     for (const std::string word : {"name", "positive", "negative", "negative_with_gaps", "negative_contradicted", "undetermined", "not_applicable", "contradicted_walk",
