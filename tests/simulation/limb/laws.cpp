@@ -197,6 +197,9 @@ void check_dangers(const Bench& made, const model::Finding& finding, const Bench
     }
     ++(flag.answer == FlagAnswer::raised ? met.raised : met.answered);
     const auto* now = find_same(with.flags, [&](const auto& same) { return same.flag == flag.flag && same.side == flag.side; });
+    if (now == nullptr && !flag.side) {  // nobody had named a side, and what was found since gives it one
+      now = find_same(with.flags, [&](const auto& same) { return same.flag == flag.flag && same.side && same.answer == FlagAnswer::raised; });
+    }
     const bool raised = now != nullptr && now->answer == FlagAnswer::raised;
     lowered = lowered || (flag.answer == FlagAnswer::raised && !raised);
     const bool holds = now != nullptr && (raised || flag.answer == FlagAnswer::asked_no);
