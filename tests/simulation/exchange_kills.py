@@ -8,7 +8,6 @@ LIMBLEDGER_PROGRAM names the program, LIMBLEDGER_EXCHANGE_KILLS the number of ki
 import http.client
 import json
 import os
-import random
 import re
 import resource
 import shutil
@@ -19,27 +18,12 @@ import sys
 import tempfile
 import threading
 import time
-import uuid
+
+from counted import SEED, check, make_uuid, report, rng
 
 PROGRAM = os.path.abspath(os.environ.get("LIMBLEDGER_PROGRAM", "build/limbledger"))
 KILLS = int(os.environ.get("LIMBLEDGER_EXCHANGE_KILLS", "30"))
-SEED = int(os.environ.get("LIMBLEDGER_SEED", "20261126"))
-rng = random.Random(SEED)
-passed, failures = 0, []
 print(f"seed {SEED}, {KILLS} kills")
-
-
-def check(good, what):
-    global passed
-    if good:
-        passed += 1
-    else:
-        failures.append(what)
-        print("FAILED:", what)
-
-
-def make_uuid():
-    return str(uuid.UUID(int=rng.getrandbits(128), version=4))
 
 
 def no_file_over(size):
@@ -315,8 +299,7 @@ def main():
     sticks(at("hub"), at("second"), acknowledged, at("stick"))
     shutil.rmtree(folder)
     print(f"{len(acknowledged)} acknowledged requests")
-    print(f"{passed} passed, {len(failures)} failed")
-    return 1 if failures else 0
+    return report()
 
 
 if __name__ == "__main__":

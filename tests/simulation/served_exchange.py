@@ -9,7 +9,6 @@ LIMBLEDGER_SEED the seed (printed first).
 import http.client
 import json
 import os
-import random
 import re
 import shutil
 import signal
@@ -20,28 +19,13 @@ import sys
 import tempfile
 import threading
 import time
-import uuid
+
+from counted import SEED, check, make_uuid, report, rng
 
 PROGRAM = os.path.abspath(os.environ.get("LIMBLEDGER_PROGRAM", "build/limbledger"))
 KILLS = int(os.environ.get("LIMBLEDGER_SERVED_KILLS", "12"))
 EXAMS = int(os.environ.get("LIMBLEDGER_SERVED_EXAMS", "400"))
-SEED = int(os.environ.get("LIMBLEDGER_SEED", "20261126"))
-rng = random.Random(SEED)
-passed, failures = 0, []
 print(f"seed {SEED}, {KILLS} kills, {EXAMS} exams")
-
-
-def check(good, what):
-    global passed
-    if good:
-        passed += 1
-    else:
-        failures.append(what)
-        print("FAILED:", what)
-
-
-def make_uuid():
-    return str(uuid.UUID(int=rng.getrandbits(128), version=4))
 
 
 def free_port():
@@ -357,8 +341,7 @@ def main():
     over_stdio(at, hub, url)
     check(hub.stop() == 0, "the hub's stops cleanly")
     shutil.rmtree(folder)
-    print(f"{passed} passed, {len(failures)} failed")
-    return 1 if failures else 0
+    return report()
 
 
 if __name__ == "__main__":
