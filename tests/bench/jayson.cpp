@@ -4,10 +4,10 @@
 // was not who answers that was measured. HTTP is judged; over WebSocket jayson's own part is so small that the bare echo makes no
 // more than three and a half times its calls, and the ratio is shown alone.
 #include "tests/bench/echo.hpp"
+#include "tests/bench/node_program.hpp"
 #include "tests/bench/served.hpp"
 #include "tests/outside/rpc/protocol_methods.hpp"
 
-#include <sys/wait.h>
 #include <time.h>
 
 namespace limbledger::bench {
@@ -105,52 +105,21 @@ Peer http_peer(std::uint16_t port, const std::string& path, const std::string& f
 
 Peer websocket_peer(std::uint16_t port, const std::string& path) { return {as_upgrade(port, path), as_frame(sum_call), port, 0, {}, {}, {}}; }
 
-// Node with the package, on the answering core; its two ports.
+// The package on the answering core, and its two ports.
 struct Jayson {
-  std::array<int, 2> in{};
-  std::array<int, 2> out{};
-  pid_t child = 0;
+  NodeProgram program{{LIMBLEDGER_SOURCE_DIR "/tests/outside/node/load/jayson_server.mjs"}, [] { stay_on(1); }};
   std::uint16_t http = 0;
   std::uint16_t websocket = 0;
 
   Jayson() {
-    if (::pipe(in.data()) != 0 || ::pipe(out.data()) != 0) {
-      give_up("pipe");
-    }
-    child = ::fork();
-    if (child == 0) {
-      ::dup2(in[0], 0);
-      ::dup2(out[1], 1);
-      ::close(in[1]);
-      ::close(out[0]);
-      stay_on(1);
-      ::execlp("node", "node", LIMBLEDGER_SOURCE_DIR "/tests/outside/node/load/jayson_server.mjs", nullptr);
-      std::perror("node");
-      ::_exit(127);
-    }
-    ::close(in[0]);
-    ::close(out[1]);
-    std::string line;
-    for (char c = 0; c != '\n'; line += c) {
-      if (::read(out[0], &c, 1) != 1) {
-        give_up("jayson did not start");
-      }
-    }
     unsigned first = 0;
     unsigned second = 0;
-    if (std::sscanf(line.c_str(), "%u %u", &first, &second) != 2) {
+    if (std::sscanf(program.next_line().c_str(), "%u %u", &first, &second) != 2) {
       give_up("jayson named no ports");
     }
     http = static_cast<std::uint16_t>(first);
     websocket = static_cast<std::uint16_t>(second);
   }
-  ~Jayson() {
-    ::close(in[1]);
-    ::close(out[0]);
-    ::waitpid(child, nullptr, 0);
-  }
-  Jayson(const Jayson&) = delete;
-  Jayson& operator=(const Jayson&) = delete;
 };
 
 void show(const char* who, const Peer& peer) {
@@ -179,13 +148,13 @@ int compare(const char* carrier, Peer ours, clockid_t our_time, Peer theirs, clo
 }
 
 int run() {
-  const Jayson jayson;  // first, so that it holds no file of ours open
+  Jayson jayson;  // first, so that it holds no file of ours open
   BenchWorld world;
   service::Context context;
   Served served(rpc::protocol_methods(), context, world, [] { stay_on(1); });
   stay_on(0);
   clockid_t their_time{};
-  if (::clock_getcpuclockid(jayson.child, &their_time) != 0) {
+  if (::clock_getcpuclockid(jayson.program.process(), &their_time) != 0) {
     give_up("clocks");
   }
   const int http = compare("HTTP", http_peer(served.port(), "/rpc", served.authorization()), served.time(), http_peer(jayson.http, "/", ""), their_time);

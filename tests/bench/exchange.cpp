@@ -1,0 +1,190 @@
+// Two replicas of a clinic with 10,000 records, half of them written on each, brought together by one exchange: messages in process, as
+// the peers have theirs. Timed until both stores have flushed all of it, the tablet has the hub's receipt for everything it wrote, and
+// both logs have opened what came. Peers, in turns in the same run (tests/bench/node): PouchDB over LevelDB, Automerge at its best
+// batching, Yjs; none of them seals, signs or waits for the disk, and the last two work in memory.
+#include "core/ledger/exchange/session.hpp"
+#include "core/ledger/trust/enrol.hpp"
+#include "tests/bench/bench.hpp"
+#include "tests/bench/node_program.hpp"
+
+#include <array>
+
+namespace limbledger::bench {
+
+namespace {
+
+using namespace ledger;
+
+constexpr int rounds = 5;
+constexpr std::size_t exams_a_side = 100;
+constexpr std::size_t operations_an_exam = 50;
+constexpr std::size_t records = exams_a_side * operations_an_exam * 2;
+constexpr std::size_t body_bytes = 300;
+
+Secret32 secret_of(std::uint8_t byte) {
+  std::array<std::uint8_t, 32> bytes{};
+  bytes.fill(byte);
+  return Secret32(bytes);
+}
+
+const SignKey& root_key() {
+  static const SignKey key(secret_of(1));
+  return key;
+}
+model::ClinicId the_clinic() { return clinic_of(root_key().pub()); }
+
+class Replica {
+ public:
+  Replica(const std::string& path, std::uint8_t number) : number_(number), key_(secret_of(static_cast<std::uint8_t>(10 + number))) {
+    device_.bytes.fill(number);
+    examiner_.bytes.fill(number);
+    store::SqliteOptions options;
+    options.clinic = the_clinic();
+    options.flush = store::Flush::full;
+    options.begin_writing = rpc::writing_begins(path);
+    store_ = need(store::SqliteStore::open(path, options), "open the store");
+    Intro intro;
+    intro.storage = Storage::disk;
+    intro.box_pub = BoxPair::from_seed(secret_of(number)).pub();
+    intro.device = device_;
+    intro.program = "limbledger bench";
+    Member own = member();
+    need(begin_chain(own, intro), "begin");
+    Identity identity{the_clinic(), key_, {}, BlobKey(secret_of(3))};
+    identity.epochs.emplace(1, BoxPair(secret_of(2)));
+    log_ = need(Log::open(*store_, world_, std::move(identity)), "log");
+  }
+  [[nodiscard]] Member member() { return {*store_, world_, the_clinic(), key_}; }
+
+  // This one is the hub, and that one a tablet.
+  void enrol(Replica& tablet) {
+    need(tablet.store_->append({}, {}, {{std::string(hub_key_name), Bytes(key_.pub().begin(), key_.pub().end())}}), "hub's key");
+    Member own = member();
+    need(append_orders(own, root_key(),
+                       std::vector<NewOrder>{{OrderKind::enrol, Enrol{replica(), device_, roles::write | roles::hub}.to_fields()},
+                                             {OrderKind::enrol, Enrol{tablet.replica(), tablet.device_, roles::write}.to_fields()}}),
+         "orders");
+    catch_up();
+  }
+  void examine(std::size_t exam) {
+    NewOperation opening;
+    put_integer(opening.request.bytes.data(), number_, 8);
+    put_integer(opening.request.bytes.data() + 8, exam + 1, 8);
+    opening.object = log_->object_for(ObjectType::exam, opening.request, 0);
+    opening.op = "exam";
+    opening.by = examiner_;
+    opening.body_json = R"({"complaint":"free","setting":"outreach"})";
+    std::vector<NewOperation> operations{opening};
+    for (std::size_t i = 1; i < operations_an_exam; ++i) {
+      NewOperation finding = opening;
+      finding.op = "finding";
+      finding.body_json = R"({"finding":")" + log_->object_for(ObjectType::finding, opening.request, static_cast<std::uint16_t>(i)).to_text() +
+                          R"(","observation":{"item":"knee.flexion_passive","side":"left","value":{"kind":"angle","deg":)" + std::to_string(60 + i) +
+                          R"(,"toward":"flexion","toward_deg":)" + std::to_string(60 + i) + R"(},"remark":")";
+      finding.body_json += std::string(body_bytes - 3 - finding.body_json.size(), 'x') + R"("}})";
+      operations.push_back(std::move(finding));
+    }
+    static_cast<void>(need(log_->append(operations, model::EditionId{"facts.1"}, nullptr), "exam"));
+  }
+  void catch_up() { static_cast<void>(need(log_->catch_up(), "catch up")); }
+  [[nodiscard]] model::ReplicaId replica() const { return replica_of(the_clinic(), key_.pub()); }
+  [[nodiscard]] std::uint64_t entry_count() const { return log_->index().entry_count; }
+
+  [[nodiscard]] bool has_receipt_for_all() {
+    Member own = member();
+    std::uint64_t written = 0;
+    for (const Head& head : need(store_->heads(), "heads").newest) {
+      written = head.replica == replica() ? head.seq : written;
+    }
+    const auto elsewhere = need(held_elsewhere(own), "receipts");
+    return elsewhere.size() == 1 && elsewhere.front().held == written;
+  }
+
+ private:
+  std::uint8_t number_;
+  BenchWorld world_;
+  SignKey key_;
+  model::DeviceId device_;
+  model::ExaminerId examiner_;
+  std::unique_ptr<store::SqliteStore> store_;
+  std::unique_ptr<Log> log_;
+};
+
+struct Ours {
+  double took = 0;
+  std::size_t bytes = 0;
+};
+
+Ours exchange_once(const std::string& folder) {
+  Replica hub(folder + "/hub.sqlite", 1);
+  Replica tablet(folder + "/tablet.sqlite", 2);
+  hub.enrol(tablet);
+  for (std::size_t exam = 0; exam < exams_a_side; ++exam) {
+    hub.examine(exam);
+    tablet.examine(exam);
+  }
+  Ours ours;
+  ours.took = seconds([&] {
+    Caller caller(tablet.member(), Exporter{});
+    Answerer answerer(hub.member(), Exporter{});
+    for (auto message = need(caller.next(), "message"); message; message = need(caller.next(), "message")) {
+      need(caller.receive(need(answerer.answer(*message), "answer")), "receive");
+    }
+    tablet.catch_up();
+    hub.catch_up();
+    ours.bytes = caller.exchanged().sent_size + caller.exchanged().got_size;
+  });
+  if (!tablet.has_receipt_for_all() || tablet.entry_count() < records || hub.entry_count() < records) {
+    std::fprintf(stderr, "not all of it came across\n");
+    std::exit(1);
+  }
+  return ours;
+}
+
+double told(const std::string& answer) {
+  const std::string both = "[" + std::to_string(records) + "," + std::to_string(records) + "]";
+  if (answer.find(both) == std::string::npos) {
+    std::fprintf(stderr, "a peer does not hold all of it: %s", answer.c_str());
+    std::exit(1);
+  }
+  return std::stod(between(answer, "\"took\":", ","));
+}
+
+int run() {
+  struct Peer {
+    const char* name;
+    double at_least;
+    std::vector<double> took;
+  };
+  std::array<Peer, 3> peers{{{"pouchdb", 20, {}}, {"automerge", 4, {}}, {"yjs", 1, {}}}};
+  std::vector<double> ours;
+  std::size_t bytes = 0;
+  const Folder all;
+  NodeProgram node({"--expose-gc", LIMBLEDGER_SOURCE_DIR "/tests/bench/node/exchange_peers.mjs", all.path, std::to_string(records), std::to_string(body_bytes)});
+  for (int round = 0; round < rounds; ++round) {
+    const Folder folder;
+    const Ours one = exchange_once(folder.path);
+    ours.push_back(one.took);
+    bytes = one.bytes;
+    for (Peer& peer : peers) {
+      peer.took.push_back(told(node.ask(peer.name)));
+    }
+  }
+  std::printf("%zu records of %zu bytes: %.0f ms, %.0f records a second, %.0f bytes of messages a record\n", records, body_bytes, median(ours) * 1e3,
+              static_cast<double>(records) / median(ours), static_cast<double>(bytes) / static_cast<double>(records));
+  int passed = 0;
+  for (const Peer& peer : peers) {
+    const double ratio = median(peer.took) / median(ours);
+    std::printf("%s: %.0f ms, %.2f x ours (at least %.0f x)\n", peer.name, median(peer.took) * 1e3, ratio, peer.at_least);
+    passed += ratio >= peer.at_least ? 1 : 0;
+  }
+  const int failed = static_cast<int>(peers.size()) - passed;
+  std::printf("%d passed, %d failed\n", passed, failed);
+  return failed == 0 ? 0 : 1;
+}
+
+}  // namespace
+
+}  // namespace limbledger::bench
+
+int main() { return limbledger::bench::run(); }
