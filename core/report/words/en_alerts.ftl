@@ -158,6 +158,7 @@ msg-alert-see_protected_note = See protected note
 msg-referral-tumour = Within two weeks: bone pain that asks for a film: at night and not ended by turning, with weight lost, sweats or a known cancer, or a bone that broke by almost nothing
 msg-referral-dvt = D-dimer today: { $side } leg swollen or tender with fewer than two points for a clot (Wells, 2003), which is not excluded; where no result comes within 4 hours, by local protocol meanwhile
 msg-referral-locked_knee = As soon as it can be had, within two weeks at the latest: the { $side } knee does not straighten, blocked since the injury or lately; a surgeon sees it
+msg-referral-ext_mech = As soon as it can be had, within two weeks at the latest: a gap above or below the { $side } kneecap of more than six weeks; a surgeon sees it
 msg-referral-perthes = Within two weeks: child with pain or a limp for weeks and less inward rotation of the { $side } hip; film of the pelvis, two views
 msg-referral-joint_over_2_weeks = Within two weeks: { $side } knee swollen for over two weeks; tuberculosis and inflammation are looked for, and no steroid goes into the joint before
 
