@@ -141,14 +141,15 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
                         {rest_pain, answers.yes("history.numb_or_tingling", side), numb_foot(answers, side), fails, answers.yes("history.both_legs_weak"),
                          answers.chosen("nerve.sensation_loss_level", side, {"loss_toes_only", "loss_beyond_toes", "loss_whole_foot_or_more"})});
   // Both pulses of the foot full: blood reaches it, and cold, pale, blue or tingling it is winter's foot, hurt or not, until it feels less,
-  // fails, or hurts beyond the hurt (C2: "pulseless or cold limb" may not interrupt an ordinary day; our own rule). Told to have turned so
-  // suddenly, or without flow by another sign, it keeps the page's symptoms.
-  const bool reached = pulses_full(answers, side) && !sudden.is_yes() && !above.is_yes() && !answers.no("vessel.doppler_arterial_audible", side).is_yes();
+  // fails, hurts beyond the hurt or, not hurt, at rest (C2: "pulseless or cold limb" may not interrupt an ordinary day; our own rule). Told to
+  // have turned so suddenly, or without flow by another sign, it keeps the page's symptoms.
+  const bool reached = perfusion.is_yes() && pulses_full(answers, side) && !sudden.is_yes() && !above.is_yes() && !answers.no("vessel.doppler_arterial_audible", side).is_yes();
   if (reached) {
     const bool long_numb = answers.yes("body.feeling_lost", side).is_yes() || answers.yes("body.paralysis", side).is_yes();
     const Clue feels_less = led_by(answers.yes("nerve.sensation_foot_reduced", side),
                                    {answers.chosen("nerve.sensation_loss_level", side, {"loss_beyond_toes", "loss_whole_foot_or_more"})});
-    symptom = led_by(either({long_numb ? fact(Tri::no) : feels_less, fails}), {answers.yes("history.pain_out_of_proportion", side), answers.yes("history.both_legs_weak")});
+    symptom = led_by(either({long_numb ? fact(Tri::no) : feels_less, fails}),
+                     {answers.yes("history.pain_out_of_proportion", side), answers.yes("history.both_legs_weak"), hurt.is_yes() ? Clue{} : rest_pain});
   }
   // A cold foot without both pulses waits for no symptom, and for no day: how long the complaint has lasted is not how long the foot
   // has been so. Only pain of the foot at rest that is known to last for weeks is another trouble. With one pulse that nobody could

@@ -126,6 +126,8 @@ TEST_CASE("planted: feet cold, blue or tingling with both pulses full are asked 
     CAPTURE(grave);
     CHECK(is_now(visit("ankle_injury", 1990, twist + cold + full + "; " + grave), "ali"));
   }
+  CHECK(is_now(visit("forefoot_pain", 1960, cold + full + "; history.weeks_since_onset 1; history.rest_pain_foot left yes"), "ali"));
+  CHECK_FALSE(raised(visit("ankle_injury", 1990, twist + cold + full + "; history.rest_pain_foot left yes"), "ali"));  // a sprain hurts at rest
   CHECK(is_now(visit("ankle_injury", 1990, twist + cold), "ali"));  // nobody felt for a pulse
   CHECK(is_now(visit("ankle_injury", 1990, twist + cold + "; vessel.pulse_dorsalis_pedis both 2"), "ali"));
 }
