@@ -12,8 +12,9 @@ using model::Side;
 
 namespace {
 
+constexpr ItemKey lifts_ankle = "nerve.power_ankle_dorsiflexion", lifts_toe = "nerve.power_great_toe_extension";
 constexpr std::array<ItemKey, 7> groups_of_leg{"nerve.power_hip_flexion", "nerve.power_hip_extension", "nerve.power_knee_extension", "nerve.power_knee_flexion",
-                                               "nerve.power_ankle_dorsiflexion", "nerve.power_ankle_plantarflexion", "nerve.power_great_toe_extension"};
+                                               lifts_ankle, "nerve.power_ankle_plantarflexion", lifts_toe};
 constexpr std::array<ItemKey, 5> roots_of_leg{"nerve.touch_l2", "nerve.touch_l3", "nerve.touch_l4", "nerve.touch_l5", "nerve.touch_s1"};
 constexpr std::array<ItemKey, 2> signs_of_cord{"nerve.plantar_response", "nerve.clonus_ankle"};
 
@@ -27,16 +28,57 @@ template <std::size_t Size>
   });
 }
 
-// Examined on this leg, whatever was told: power that does not hold against the hand in any group. A leg weak for long says nothing of now.
+// Examined on this leg, whatever was told: power that does not hold against the hand in any group.
 [[nodiscard]] Clue leg_weak(const Answers& answers, Side side) {
-  if (answers.yes("body.paralysis", side).is_yes()) {
-    return {};
-  }
   Clue weak = unasked(answers.yes("nerve.foot_drop", side));
   for (const ItemKey& group : groups_of_leg) {
     weak = led_by(weak, {answers.graded(group, side, {"0", "1", "2", "3"})});
   }
   return weak;
+}
+
+[[nodiscard]] bool weak_for_long(const Answers& answers, Side side) {
+  return answers.yes("body.paralysis", side).is_yes() || answers.yes("body.spastic_tone", side).is_yes() || foot_taken_off(answers, side).is_yes();
+}
+
+[[nodiscard]] bool numb_for_long(const Answers& answers, Side side) {
+  return answers.yes("body.feeling_lost", side).is_yes() || answers.yes("body.paralysis", side).is_yes();
+}
+
+[[nodiscard]] bool drops_for_long(const Answers& answers, Side side) {
+  return weak_for_long(answers, side) || answers.yes("history.foot_drop_new", side).is_no();
+}
+
+[[nodiscard]] bool tried_with_little_effort(const model::Finding& finding) {
+  const auto little = [](model::Quality one) { return one == model::Quality::guarded || one == model::Quality::effort_limited; };
+  return finding.quality && std::any_of(finding.quality->begin(), finding.quality->end(), little);
+}
+
+// The same, by what is not known to be old: a leg weak for long says nothing of now, nor does a drop that was told to be old of the groups that
+// lift the foot. Power tried guarded or with little effort may be pain.
+[[nodiscard]] Clue leg_newly_weak(const Answers& answers, Side side) {
+  if (weak_for_long(answers, side)) {
+    return {};
+  }
+  const bool old_drop = drops_for_long(answers, side);
+  Clue weak = old_drop ? Clue{} : unasked(answers.yes("nerve.foot_drop", side));
+  for (const ItemKey& group : groups_of_leg) {
+    const bool lifts_foot = group.key() == lifts_ankle.key() || group.key() == lifts_toe.key();
+    const Clue power = old_drop && lifts_foot ? Clue{} : answers.graded(group, side, {"0", "1", "2", "3"});
+    const bool well = power.because.any([](const model::Finding* one) { return !tried_with_little_effort(*one); });
+    weak = led_by(weak, {well ? power : Clue{}});
+  }
+  return weak;
+}
+
+[[nodiscard]] Clue foot_newly_numb(const Answers& answers, Side side) {
+  const Clue numb = answers.yes("nerve.sensation_foot_reduced", side);
+  return numb.is_yes() && numb_for_long(answers, side) ? Clue{} : numb;
+}
+
+[[nodiscard]] Clue foot_newly_drops(const Answers& answers, Side side) {
+  const Clue drops = answers.yes("nerve.foot_drop", side);
+  return drops.is_yes() && drops_for_long(answers, side) ? Clue{} : drops;
 }
 
 // Touch lost over a root, tried against the rest of the skin.
@@ -47,6 +89,8 @@ template <std::size_t Size>
   }
   return numb;
 }
+
+[[nodiscard]] Clue root_newly_numb(const Answers& answers, Side side) { return numb_for_long(answers, side) ? Clue{} : root_numb(answers, side); }
 
 // What is pressed is the cord: the toe goes up, or the foot beats on, in a leg that is not known to be spastic. Below two years the toe goes
 // up in anybody (our convention).
@@ -64,60 +108,112 @@ template <class Finds>
   return unasked(every({finds(answers, Side::left), finds(answers, Side::right)}));
 }
 
+[[nodiscard]] Clue on_either(const Answers& answers, const ItemKey& item) {
+  return unasked(either({answers.yes(item, Side::left), answers.yes(item, Side::right)}));
+}
+
+// What both legs lack: all of it, and what of it counts as new.
+struct BothLegs {
+  Clue weak, newly_weak, cord, cord_of_one, numb_roots, newly_numb_roots;
+};
+
+[[nodiscard]] BothLegs both_legs_examined(const Answers& answers) {
+  BothLegs legs;
+  if (any_examined(answers, groups_of_leg)) {
+    legs.weak = on_both(answers, &leg_weak);
+    legs.newly_weak = legs.weak.is_yes() ? on_both(answers, &leg_newly_weak) : legs.weak;
+  }
+  if (any_examined(answers, signs_of_cord)) {
+    legs.cord = on_both(answers, &cord_sign);
+    legs.cord_of_one = led_by(Clue{}, {cord_sign(answers, Side::left), cord_sign(answers, Side::right)});
+  }
+  if (any_examined(answers, roots_of_leg)) {
+    legs.numb_roots = on_both(answers, &root_numb);
+    legs.newly_numb_roots = legs.numb_roots.is_yes() ? on_both(answers, &root_newly_numb) : legs.numb_roots;
+  }
+  return legs;
+}
+
+// Feet that are looked at because they may be numb: of diabetes they are so for years, whatever the weeks are of; else the weeks say since when.
+[[nodiscard]] bool numb_of_old(const Answers& answers) {
+  const std::string& why = answers.view().exam().complaint.text;
+  return why == "diabetic_foot" || (why == "wound_or_numb_foot" && of_short_history(answers).value == Tri::undetermined);
+}
+
+// Open, by what was found, until these were answered.
+void ask_of(Raised& raised, const Clue& found, std::initializer_list<Clue> asked) {
+  raised.clue = left_open(raised.clue, found);
+  raised.clue.because.add(found.because);
+  raised.clue.open.add(found.because);
+  for (const Clue& one : asked) {
+    raised.clue.ask.add(one.ask);
+  }
+}
+
 }  // namespace
 
 // Both legs sore is no sign. Feeling or power lost on both sides counts with back pain; a bladder that changed counts with pain of the
 // back, below the knee or of both legs, with cancer, a dropped foot or numbness. What changed in sex, and weakness of both legs or by the day, count where they were
 // answered: they are not asked after here, and asked in private alone.
 Raised cauda_equina(const Answers& answers, Side) {
-  const auto both = [&](const ItemKey& item) { return unasked(every({answers.yes(item, Side::left), answers.yes(item, Side::right)})); };
-  const Clue drop = unasked(either({answers.yes("nerve.foot_drop", Side::left), answers.yes("nerve.foot_drop", Side::right)}));
+  const Clue drop = on_either(answers, "nerve.foot_drop");
   const Clue back = answers.yes("history.back_pain");
+  const Clue cancer = answers.yes("history.cancer_known");
   const auto felt_less = [&](Side side) { return answers.chosen("nerve.saddle_touch", side, {"felt_less", "not_felt"}); };
   const Clue saddle = led_by(answers.yes("history.saddle_numbness"), {felt_less(Side::left), felt_less(Side::right)});
   // What stays in the bladder after voiding tells of it as well.
   const Clue retained = answers.count_at_least("general.bladder_after_ml", bladder_left_ml);
   const Clue changed = led_by(answers.yes("history.bladder_bowel_change"), {retained});
-  const Clue leg_pain = unasked(either({answers.yes("history.pain_below_knee", Side::left), answers.yes("history.pain_below_knee", Side::right),
-                                        answers.yes("history.leg_pain_both")}));
-  const Clue bladder = every({changed, either({back, leg_pain, unasked(answers.yes("history.cancer_known")), drop, saddle})});
-  const Clue two_sided = every({unasked(back), either({both("nerve.sensation_foot_reduced"), both("nerve.foot_drop")})});
-  Raised raised;
-  const Clue root_pain = led_by(back, {answers.yes("history.pain_below_knee", Side::left), answers.yes("history.pain_below_knee", Side::right),
-                                        answers.yes("history.cancer_known"), saddle, drop});
-  // Weak on both legs by examination is new until it is known to be old: a leg paralysed for long. Signs of the cord likewise (the page's
-  // summary of urgency). Numbness of roots alone is asked since when, as narrow canals of old people have it for years.
-  const Clue weak_legs = any_examined(answers, groups_of_leg) ? on_both(answers, &leg_weak) : Clue{};
-  const Clue cord = any_examined(answers, signs_of_cord) ? on_both(answers, &cord_sign) : Clue{};
-  const Clue numb_roots = any_examined(answers, roots_of_leg) ? on_both(answers, &root_numb) : Clue{};
-  const Clue weak = led_by(either({answers.yes("history.both_legs_weak"), answers.yes("history.weakness_getting_worse")}), {weak_legs, cord});
-  const Clue told_more = every({root_pain, either({weak, answers.yes("history.sexual_function_change")})});
-  const Clue numb_lately = numb_roots.is_yes() ? every({numb_roots, root_pain, of_short_history(answers)}) : Clue{};
+  const Clue pain_both = answers.yes("history.leg_pain_both");
+  const Clue below_knee = on_either(answers, "history.pain_below_knee");
+  const Clue leg_pain = unasked(either({below_knee, pain_both}));
+  const Clue bladder = every({changed, either({back, leg_pain, unasked(cancer), drop, saddle})});
+  const Clue root_pain = led_by(back, {below_knee, cancer, saddle, drop});
+  const Clue told_weak = answers.yes("history.both_legs_weak");
+  const Clue worse = answers.yes("history.weakness_getting_worse");
+  // The page's first words: new, under 14 days. What was found on both legs is new until it is known to be old: recorded of the body, or by
+  // the weeks. Weeks date no cancer, whose backs hurt long before the legs fail. What is old is asked whether anything of it is new: saddle,
+  // bladder, and what was told to be new or worse count whatever the legs are (our own rules).
+  const bool of_weeks = over_two_weeks(answers).is_yes() && !of_short_history(answers).is_yes() && !cancer.is_yes();
+  const auto unless_old = [&](const Clue& clue, bool old) { return clue.is_yes() && old ? Clue{} : clue; };
+  const Clue numb_feet = unless_old(on_both(answers, &foot_newly_numb), of_weeks || numb_of_old(answers));
+  const Clue drops = unless_old(on_both(answers, &foot_newly_drops), of_weeks);
+  const Clue two_sided = every({unasked(back), either({numb_feet, drops})});
+  // Numbness of roots alone is asked since when, as narrow canals of old people have it for years. Signs of the cord are new in a leg that is not
+  // known to be spastic (the page's summary of urgency).
+  const BothLegs legs = both_legs_examined(answers);
+  const Clue weak_legs = unless_old(legs.newly_weak, of_weeks);
+  const Clue weak_from_back = every({weak_legs, led_by(root_pain, {pain_both})});
+  const Clue told_more = every({root_pain, either({led_by(either({told_weak, worse}), {weak_legs, legs.cord}), answers.yes("history.sexual_function_change")})});
+  const Clue numb_lately = legs.newly_numb_roots.is_yes() ? every({legs.newly_numb_roots, root_pain, of_short_history(answers)}) : Clue{};
   // Pain down both legs from the back, and new.
-  const Clue both_legs = unasked(every({answers.yes("history.leg_pain_both"), root_pain, of_short_history(answers)}));
-  raised.clue = led_by(either({saddle, bladder, two_sided}), {told_more, both_legs, numb_lately});
-  // Pain down both legs from the back, and nobody said since when: that is asked, and the rest is no no.
-  if (const Clue legs = answers.yes("history.leg_pain_both"); !raised.clue.is_yes() && legs.is_yes() && root_pain.is_yes() && both_legs.value == Tri::undetermined) {
-    raised.clue = left_open(raised.clue, legs);
-    raised.clue.because.add(legs.because);
-    raised.clue.ask.add(answers.count_at_least("history.weeks_since_onset", short_history_weeks + 1).ask);
+  const Clue both_legs = unasked(every({pain_both, root_pain, of_short_history(answers)}));
+  Raised raised;
+  raised.clue = led_by(either({saddle, bladder, two_sided}), {told_more, weak_legs.is_yes() ? weak_from_back : Clue{}, both_legs, numb_lately});
+  const Clue weeks = answers.count_at_least("history.weeks_since_onset", short_history_weeks + 1);
+  // Pain down both legs from the back, and nobody said since when: that is asked, and the rest is no no. The weeks may be those of the back:
+  // it is no no until somebody said that neither leg is weak or gets weaker.
+  const bool told_strong = told_weak.is_no() && worse.is_no();
+  if (!raised.clue.is_yes() && pain_both.is_yes() && root_pain.is_yes()) {
+    if (both_legs.value == Tri::undetermined) {
+      ask_of(raised, pain_both, {weeks});
+    }
+    if (!told_strong) {
+      ask_of(raised, pain_both, {told_weak, worse});
+    }
   }
-  if (!raised.clue.is_yes() && numb_roots.is_yes() && root_pain.is_yes()) {
-    raised.clue = left_open(raised.clue, numb_roots);
-    raised.clue.because.add(numb_roots.because);
-    raised.clue.ask.add(answers.count_at_least("history.weeks_since_onset", short_history_weeks + 1).ask);
-    raised.clue.ask.add(answers.yes("history.weakness_getting_worse").ask);
+  // Found on both legs, and old, undated or tried with little effort; and a sign of the cord of one leg.
+  const Clue numb_found = led_by(unasked(every({back, answers.yes("nerve.sensation_foot_reduced", Side::left), answers.yes("nerve.sensation_foot_reduced", Side::right)})),
+                                 {unasked(every({back, answers.yes("nerve.foot_drop", Side::left), answers.yes("nerve.foot_drop", Side::right)}))});
+  const Clue weak_found = every({legs.weak, led_by(root_pain, {pain_both})});
+  const Clue found = led_by(Clue{}, {weak_found, numb_found, every({legs.numb_roots, root_pain}), every({legs.cord_of_one, root_pain})});
+  if (!raised.clue.is_yes() && found.is_yes()) {
+    ask_of(raised, found, {weeks, told_weak, worse});
+    raised.ask_first = weak_found.is_yes() && !weak_for_long(answers, Side::left) && !weak_for_long(answers, Side::right);
   }
-  // The weeks may be those of the back: pain down both legs is no no until somebody said that neither leg is weak or gets weaker.
-  const bool told_strong = answers.yes("history.both_legs_weak").is_no() && answers.yes("history.weakness_getting_worse").is_no();
-  if (const Clue legs = answers.yes("history.leg_pain_both"); !raised.clue.is_yes() && legs.is_yes() && root_pain.is_yes() && !told_strong) {
-    raised.clue = left_open(raised.clue, legs);
-    raised.clue.because.add(legs.because);
-    raised.clue.ask.add(answers.yes("history.both_legs_weak").ask);
-    raised.clue.ask.add(answers.yes("history.weakness_getting_worse").ask);
-  }
+  const Clue weak = led_by(either({told_weak, worse}), {legs.weak, legs.cord});
   // Weakness of both legs without any pain is not on the page as a sign alone; what would make it one is asked.
-  const bool told = changed.is_yes() || numb_roots.is_yes() || (weak.is_yes() && !root_pain.is_yes());
+  const bool told = changed.is_yes() || found.is_yes() || legs.numb_roots.is_yes() || (weak.is_yes() && !root_pain.is_yes());
   if (raised.clue.value == Tri::undetermined && !back.is_yes() && !told) {
     raised.clue.because.clear();
   } else if (raised.clue.value == Tri::undetermined && weak.is_yes()) {
@@ -126,8 +222,8 @@ Raised cauda_equina(const Answers& answers, Side) {
     raised.clue = left_open(raised.clue, weak);
   }
   if (raised.clue.is_yes() && !saddle.is_yes() && !bladder.is_yes()) {
-    const bool of_both = weak_legs.is_yes() || two_sided.is_yes() || both_legs.is_yes() || numb_lately.is_yes() || answers.yes("history.both_legs_weak").is_yes();
-    raised.what = cord.is_yes() ? "cord" : (of_both ? "both_legs" : "raised");
+    const bool of_both = weak_legs.is_yes() || two_sided.is_yes() || both_legs.is_yes() || numb_lately.is_yes() || told_weak.is_yes();
+    raised.what = legs.cord.is_yes() ? "cord" : (of_both ? "both_legs" : "raised");
   }
   raised.urgency = AlertClass::now;
   raised.interrupts = true;

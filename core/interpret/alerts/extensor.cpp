@@ -3,30 +3,48 @@
 #include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/alerts/red_flag.hpp"
 
+#include <algorithm>
+
 namespace limbledger::interpret {
 
 using model::Side;
 using model::WhyNot;
 
-// Not lifting the straight leg after an injury is enough, until pain or effusion is shown to be the cause. Two more are our own rule, after
-// the page's "gap" and its word of ill kidneys and steroids (EXT_MECH): a leg not lifted beside a gap needs no injury, as such a cord gives
-// way by itself; and a gap that is felt waits for nobody to lift the leg, where pain or a doubtful lift settles nothing.
+namespace {
+
+[[nodiscard]] bool recorded_of_body(const Answers& answers, Side side, std::initializer_list<ItemKey> items) {
+  return std::any_of(items.begin(), items.end(), [&](const ItemKey& item) { return answers.yes(item, side).is_yes(); });
+}
+
+}  // namespace
+
+// Not lifting the straight leg after an injury is enough, until pain or effusion is shown to be the cause; a fall these days is one in any
+// complaint. Two more are our own rule, after the page's "gap" and its word of ill kidneys and steroids (EXT_MECH): a leg not lifted beside a
+// gap that is felt needs no injury, as such a cord gives way by itself; and a gap that is felt waits for nobody to lift the leg, where pain or
+// a doubtful lift settles nothing. A kneecap out of height is a sign after an injury alone (the page's words). A leg paralysed or spastic for
+// long is not lifted anyway: there the gap is what counts. A gap of more than six weeks is past the days in which it is sewn, and is referred.
 Raised extensor_rupture(const Answers& answers, Side side) {
   const Clue raise = answers.positive("knee.straight_leg_raise_active", side);
   const Clue fails = led_by(raise, {answers.stopped("knee.straight_leg_raise_active", side, {WhyNot::unable})});
   const Clue felt = either({answers.yes("knee.quadriceps_gap", side), answers.yes("knee.patellar_tendon_gap", side)});
   const Clue gap = either({felt, answers.chosen("knee.look_patella_height", side, {"high", "low"})});
-  const Clue hurt = circumstance(hurt_as_told(answers));
+  const Clue hurt = circumstance(fails.is_yes() ? led_by(hurt_as_told(answers), {answers.yes("history.fall_recent")}) : hurt_as_told(answers));
   const bool lift_unsettled = fails.value == Tri::undetermined && raise.ask.empty();
   const bool by_itself = fails.is_yes() && !hurt.is_yes();
+  const bool weak_for_long = fails.is_yes() && recorded_of_body(answers, side, {"body.paralysis", "body.spastic_tone"});
+  const bool of_old = !hurt.is_yes() && felt.is_yes() && answers.count_at_least("history.weeks_since_onset", lately_weeks + 1).is_yes();
   Raised raised;
   if (lift_unsettled && felt.is_yes()) {
     raised.clue = led_by(felt, {hurt});
     raised.what = "gap_felt";
   } else {
-    raised.clue = every({by_itself ? either({hurt, gap}) : hurt, fails});
+    raised.clue = every({by_itself ? either({hurt, felt}) : hurt, fails});
     raised.what = gap.is_yes() ? (by_itself ? "gap_alone" : "gap") : "raised";
   }
+  if (weak_for_long && !felt.is_yes() && raised.clue.is_yes()) {
+    raised.clue = every({felt, hurt, fails});
+  }
+  raised.urgency = of_old ? AlertClass::two_weeks : AlertClass::same_day;
   if (raised.clue.is_no() && raise.is_no() && felt.is_yes()) {
     raised.clue = left_open(raised.clue, felt);  // part of a cord still lifts
   } else if (gap.is_yes() && !raised.clue.is_no()) {
@@ -36,8 +54,8 @@ Raised extensor_rupture(const Answers& answers, Side side) {
 }
 
 // One sign is enough after a kick to the heel cord, a sudden pain or an injury; a squeeze that moves nothing is enough by itself
-// (MAFFULLI1998: 93 in 100 whole cords move), unless the ankle is fused or the trouble is known to be old. A sign without such a start is
-// never a no. The squeeze is asked for; one that moves the foot less settles nothing. Walking and a heel rise are no answer: they do not
+// (MAFFULLI1998: 93 in 100 whole cords move), unless the ankle is fused or contracted, the leg paralysed or spastic, or the
+// trouble is known to be old. A sign without such a start is never a no. The squeeze is asked for; one that moves the foot less settles nothing. Walking and a heel rise are no answer: they do not
 // leave a tear out.
 Raised achilles_rupture(const Answers& answers, Side side) {
   const Clue squeeze = answers.hear_as("ankle.calf_squeeze", side, [](const model::Finding& finding) -> Said {
@@ -55,7 +73,8 @@ Raised achilles_rupture(const Answers& answers, Side side) {
   const Clue medicine = squeeze.is_yes() ? led_by(answers.yes("history.quinolones"), {answers.yes("history.steroids")}) : Clue{};
   const Clue sudden = circumstance(led_by(onset, {answers.yes("history.pain_severe_sudden"), medicine}));
   const bool lone = squeeze.is_yes() && !answers.count_at_least("history.weeks_since_onset", lately_weeks + 1).is_yes() && !injured(answers).is_no() &&
-                    !answers.yes("body.ankle_fused", side).is_yes();
+                    !recorded_of_body(answers, side, {"body.ankle_fused", "body.paralysis", "body.spastic_tone"}) &&
+                    !answers.chosen("body.contracture", side, {"contracture_ankle"}).is_yes();
   Raised raised;
   raised.clue = led_by(every({hurt.is_yes() ? hurt : led_by(either({kick, hurt}), {sudden}), sign}), {lone ? squeeze : Clue{}});
   if (raised.clue.is_no() && sign.is_yes()) {

@@ -279,14 +279,25 @@ Raised dislocated_knee(const Answers& answers, Side side) {
   return raised;
 }
 
+// What lies round the muscles counts (C3 names the cast). One that has been on for weeks lies round a leg that grew stiff: without pain beyond
+// the hurt it is no danger by itself, and no no either; what would make it one is asked (our own rule).
 Clue compartment_in_danger(const Answers& answers, Side side) {
-  return led_by(answers.yes("history.injury_severe_or_crush"),
-                {film_shows(answers, side, {"knee_fracture_seen", "shaft_fracture_seen"}).clue, answers.yes("history.blood_thinners"),
-                 answers.chosen("history.compartment_causes", side, {"cause_shin_broken", "cause_crush", "cause_long_lying", "cause_tight_cast",
-                                                                     "cause_flow_back", "cause_operation", "cause_bleed"}),
-                 answers.chosen("body.cast", side, {"cast_thigh", "cast_knee", "cast_shin"}),  // what lies round the muscles (C3 names the cast)
-                 answers.yes("history.bleeding_disorder"), answers.yes("leg.tense_compartment", side),
-                 answers.any_yes({"leg.compartment_front_tense", "leg.compartment_outer_tense", "leg.compartment_back_tense"}, side)});
+  const Clue causes = answers.chosen("history.compartment_causes", side, {"cause_shin_broken", "cause_crush", "cause_long_lying", "cause_tight_cast",
+                                                                          "cause_flow_back", "cause_operation", "cause_bleed"});
+  const Clue plaster = answers.chosen("body.cast", side, {"cast_thigh", "cast_knee", "cast_shin"});
+  // Of a complaint that is of the plaster the weeks are those of the plaster; an older trouble's are not.
+  const bool for_weeks = injured_weeks_ago(answers) ||
+                         (answers.view().exam().complaint.text == "after_plaster" && over_two_weeks(answers).is_yes() && !of_short_history(answers).is_yes());
+  const bool stiff = plaster.is_yes() && for_weeks && !led_by(answers.yes("history.pain_out_of_proportion", side), {answers.yes("history.fall_recent")}).is_yes();
+  Clue danger = led_by(answers.yes("history.injury_severe_or_crush"),
+                       {film_shows(answers, side, {"knee_fracture_seen", "shaft_fracture_seen"}).clue, answers.yes("history.blood_thinners"), causes,
+                        stiff ? Clue{} : plaster, answers.yes("history.bleeding_disorder"), answers.yes("leg.tense_compartment", side),
+                        answers.any_yes({"leg.compartment_front_tense", "leg.compartment_outer_tense", "leg.compartment_back_tense"}, side)});
+  if (stiff && !danger.is_yes()) {
+    danger = left_open(danger, plaster);
+    danger.ask.add(causes.ask);
+  }
+  return danger;
 }
 
 namespace {

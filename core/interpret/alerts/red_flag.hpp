@@ -48,7 +48,7 @@ struct RedFlag {
 [[nodiscard]] Raised dislocated_kneecap(const Answers& answers, model::Side side);
 [[nodiscard]] Raised dislocated_knee(const Answers& answers, model::Side side);
 [[nodiscard]] Raised compartment(const Answers& answers, model::Side side);
-// A limb that may swell inside its sheaths: by injury, by what else does it, by how it feels.
+// A limb that may swell inside its sheaths: by injury, by what else does it, by how it feels, and by what lies round it.
 [[nodiscard]] Clue compartment_in_danger(const Answers& answers, model::Side side);
 // No pulse is said of what was felt for alone, and it stands among the grounds.
 void name_lost_pulse(Raised& raised, const Clue& dorsal, const Clue& tibial);

@@ -67,7 +67,7 @@ msg-alert-scfe-unstable_turned_out = Call now: slipped upper femoral epiphysis o
 msg-alert-scfe-unstable = Call now: slipped upper femoral epiphysis of the { $side } hip, inward rotation is lost and the person cannot walk, the hip loses its blood
 msg-alert-ext_mech-raised = Same day: cannot lift the straight { $side } leg after injury
 msg-alert-ext_mech-gap = Same day: cannot lift the straight { $side } leg after injury, and a gap or a kneecap out of height is found
-msg-alert-ext_mech-gap_alone = Same day: cannot lift the straight { $side } leg, and a gap or a kneecap out of height is found; such a cord tears without an injury too
+msg-alert-ext_mech-gap_alone = Same day: cannot lift the straight { $side } leg, and a gap above or below the kneecap is felt; such a cord tears without an injury too
 msg-alert-ext_mech-gap_felt = Same day: a gap above or below the { $side } kneecap, and whether the straight leg is lifted is not settled
 msg-alert-achilles-raised = Same day: heel cord of the { $side } leg torn until a specialist shows otherwise; walking or rising on the toes is no proof of a whole cord
 msg-alert-bleed_joint-raised = Same day: { $side } knee filled within a day in a person who takes blood thinners or bleeds more than others
@@ -158,6 +158,7 @@ msg-alert-see_protected_note = See protected note
 msg-referral-tumour = Within two weeks: bone pain that asks for a film: at night and not ended by turning, with weight lost, sweats or a known cancer, or a bone that broke by almost nothing
 msg-referral-dvt = D-dimer today: { $side } leg swollen or tender with fewer than two points for a clot (Wells, 2003), which is not excluded; where no result comes within 4 hours, by local protocol meanwhile
 msg-referral-locked_knee = As soon as it can be had, within two weeks at the latest: the { $side } knee does not straighten, blocked since the injury or lately; a surgeon sees it
+msg-referral-ext_mech = As soon as it can be had, within two weeks at the latest: a gap above or below the { $side } kneecap of more than six weeks; a surgeon sees it
 msg-referral-perthes = Within two weeks: child with pain or a limp for weeks and less inward rotation of the { $side } hip; film of the pelvis, two views
 msg-referral-joint_over_2_weeks = Within two weeks: { $side } knee swollen for over two weeks; tuberculosis and inflammation are looked for, and no steroid goes into the joint before
 

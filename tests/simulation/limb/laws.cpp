@@ -151,9 +151,10 @@ bool shares_its_place(const Bench& made, const model::Finding& finding) {
 // (clue.hpp): a joint that is hot after no known injury is another question than one after a twist. Pain beyond what was hurt raises a
 // compartment while nobody said whether the limb is at risk; once it is not, stretching has to hurt as well (clinical safety, requirement 3).
 // Whether a leg turned cold suddenly, within two weeks, is when it began: the first gate of a limb without blood (red flags page, section 5).
+// Whether a foot drop is new is the same gate of the nerves of the back (section 11).
 const std::set<std::string>& how_it_began() {
   static const std::set<std::string> items{"history.mechanism", "history.fall_or_blow", "history.weeks_since_onset", "history.pain_over_2_weeks",
-                                           "history.injury_severe_or_crush", "history.cold_pale_sudden"};
+                                           "history.injury_severe_or_crush", "history.cold_pale_sudden", "history.foot_drop_new"};
   return items;
 }
 
@@ -186,6 +187,14 @@ void leaves_its_trace(const Bench& made, const model::Finding& finding, const Be
   }
 }
 
+// A full pulse is the answer to whether blood reaches a foot, and to no other danger: with both, cold is a sign no more (C2: "pulseless or cold
+// limb"; an ordinary day does not interrupt).
+bool answers_flow(const model::Finding& finding, const interpret::Flag& flag) {
+  const auto* grade = std::get_if<model::Grade>(&finding.value);
+  const bool of_foot = finding.item.text == "vessel.pulse_dorsalis_pedis" || finding.item.text == "vessel.pulse_posterior_tibial";
+  return flag.flag.text == "alert.ali" && of_foot && flag.side == finding.side && grade != nullptr && (grade->grade.text == "2" || grade->grade.text == "3");
+}
+
 // What was raised stays raised. A no is answered by the sign that leads, so another sign, found later, may raise the danger or ask again:
 // it is then seen to be open, and never gone from the list.
 void check_dangers(const Bench& made, const model::Finding& finding, const Bench& before, const Said& without, const Said& with, Met& met) {
@@ -203,7 +212,7 @@ void check_dangers(const Bench& made, const model::Finding& finding, const Bench
     const bool raised = now != nullptr && now->answer == FlagAnswer::raised;
     lowered = lowered || (flag.answer == FlagAnswer::raised && !raised);
     const bool holds = now != nullptr && (raised || flag.answer == FlagAnswer::asked_no);
-    if (!holds && !may) {
+    if (!holds && !may && !answers_flow(finding, flag)) {
       CAPTURE(wire::write(finding));
       CAPTURE(wire::write(flag));
       CHECK((now == nullptr ? std::string("nothing") : wire::write(*now)) == "as it was");

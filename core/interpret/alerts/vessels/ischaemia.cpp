@@ -53,11 +53,13 @@ namespace {
   return led_by(every({dorsal, tibial}), {above("vessel.pulse_femoral"), above("vessel.pulse_popliteal")});
 }
 
-// The foot does not move, drops or has no power. What is known to be old says nothing of today: a paralysed leg, an old drop.
+// The foot does not move, drops or has no power. What is known to be old says nothing of today: a paralysed leg, the power of a spastic one, an
+// old drop.
 [[nodiscard]] Clue foot_fails(const Answers& answers, Side side) {
-  const bool old_weakness = answers.yes("body.paralysis", side).is_yes();
+  const bool paralysed = answers.yes("body.paralysis", side).is_yes();
+  const bool old_weakness = paralysed || answers.yes("body.spastic_tone", side).is_yes();
   const bool old_drop = answers.no("history.foot_drop_new", side).is_yes();
-  const Clue still = old_weakness ? fact(Tri::no) : answers.no("ankle.movement", side);
+  const Clue still = paralysed ? fact(Tri::no) : answers.no("ankle.movement", side);
   const Clue drop = old_weakness || old_drop ? Clue{}
                                              : led_by(answers.yes("nerve.foot_drop", side),
                                                       {answers.graded("nerve.power_ankle_dorsiflexion", side, {"0", "1", "2", "3"})});
@@ -71,6 +73,15 @@ namespace {
     return {};
   }
   return led_by(answers.yes("nerve.sensation_foot_reduced", side), {answers.chosen("nerve.sensation_loss_level", side, {"loss_beyond_toes", "loss_whole_foot_or_more"})});
+}
+
+// Both pulses of the foot full, felt with a full hand.
+[[nodiscard]] bool pulses_full(const Answers& answers, Side side) {
+  const auto full = [&](const ItemKey& item) {
+    const Clue felt = answers.graded(item, side, {"2", "3"});
+    return felt.is_yes() && !felt.because.any([](const model::Finding* one) { return one->quality && !one->quality->empty(); });
+  };
+  return full(dorsal_pulse) && full(tibial_pulse);
 }
 
 // Both pulses of the foot poor, and one of them gone. One that is full, or that nobody felt for, is another matter.
@@ -125,10 +136,21 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   // Pain at rest for longer than that is another trouble.
   const bool long_pain = answers.yes("history.rest_pain_over_2_weeks", side).is_yes();
   const Clue rest_pain = long_pain ? fact(Tri::no) : answers.yes("history.rest_pain_foot", side);
-  const Clue symptom = led_by(either({circumstance(hurt), answers.yes("nerve.sensation_foot_reduced", side), answers.yes("nerve.foot_drop", side),
-                                      answers.no("ankle.movement", side), answers.yes("history.pain_out_of_proportion", side)}),
-                              {rest_pain, answers.yes("history.numb_or_tingling", side), numb_foot(answers, side), fails, answers.yes("history.both_legs_weak"),
-                               answers.chosen("nerve.sensation_loss_level", side, {"loss_toes_only", "loss_beyond_toes", "loss_whole_foot_or_more"})});
+  Clue symptom = led_by(either({circumstance(hurt), answers.yes("nerve.sensation_foot_reduced", side), answers.yes("nerve.foot_drop", side),
+                                answers.no("ankle.movement", side), answers.yes("history.pain_out_of_proportion", side)}),
+                        {rest_pain, answers.yes("history.numb_or_tingling", side), numb_foot(answers, side), fails, answers.yes("history.both_legs_weak"),
+                         answers.chosen("nerve.sensation_loss_level", side, {"loss_toes_only", "loss_beyond_toes", "loss_whole_foot_or_more"})});
+  // Both pulses of the foot full: blood reaches it, and cold, pale, blue or tingling it is winter's foot, hurt or not, until it feels less,
+  // fails, hurts beyond the hurt or, not hurt, at rest (C2: "pulseless or cold limb" may not interrupt an ordinary day; our own rule). Told to
+  // have turned so suddenly, or without flow by another sign, it keeps the page's symptoms.
+  const bool reached = perfusion.is_yes() && pulses_full(answers, side) && !sudden.is_yes() && !above.is_yes() && !answers.no("vessel.doppler_arterial_audible", side).is_yes();
+  if (reached) {
+    const bool long_numb = answers.yes("body.feeling_lost", side).is_yes() || answers.yes("body.paralysis", side).is_yes();
+    const Clue feels_less = led_by(answers.yes("nerve.sensation_foot_reduced", side),
+                                   {answers.chosen("nerve.sensation_loss_level", side, {"loss_beyond_toes", "loss_whole_foot_or_more"})});
+    symptom = led_by(either({long_numb ? fact(Tri::no) : feels_less, fails}),
+                     {answers.yes("history.pain_out_of_proportion", side), answers.yes("history.both_legs_weak"), hurt.is_yes() ? Clue{} : rest_pain});
+  }
   // A cold foot without both pulses waits for no symptom, and for no day: how long the complaint has lasted is not how long the foot
   // has been so. Only pain of the foot at rest that is known to last for weeks is another trouble. With one pulse that nobody could
   // look for, feeling or movement that is lost says the same (convention).

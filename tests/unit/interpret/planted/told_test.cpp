@@ -119,12 +119,16 @@ TEST_CASE("planted: both legs that fail by examination are now with pain of the 
   const std::string back = "history.back_pain yes; ";
   for (const char* found : {"nerve.power_ankle_dorsiflexion both 2; nerve.power_ankle_plantarflexion both 2", "nerve.power_knee_extension both 3", "nerve.power_hip_flexion both 0",
                             "nerve.power_great_toe_extension left 3; nerve.power_knee_flexion right 3", "nerve.foot_drop left yes; nerve.power_hip_extension right 2"}) {
-    for (const char* weeks : {"", "; history.weeks_since_onset 0", "; history.weeks_since_onset 200"}) {
+    for (const char* weeks : {"", "; history.weeks_since_onset 0", "; history.weeks_since_onset 2"}) {
       CAPTURE(found);
       const Bench bench = visit("back_leg", 1980, back + found + noes + weeks);
       CHECK(line_of(bench, "ces") == "both_legs");
       CHECK(is_now(bench, "ces"));
     }
+    // Of weeks, and told to be neither new nor worse: open by what was found, and no call ("new, under 14 days").
+    const Bench told_old = visit("back_leg", 1980, back + found + noes + "; history.weeks_since_onset 200");
+    CHECK_FALSE(raised(told_old, "ces"));
+    CHECK(flag(told_old, "ces") == "cannot_answer");
   }
   for (const char* pain : {"history.cancer_known yes; ", "history.pain_below_knee right yes; "}) {
     CHECK(is_now(visit("back_leg", 1980, std::string(pain) + "nerve.power_knee_extension both 2"), "ces"));
