@@ -65,8 +65,6 @@ Raised achilles_rupture(const Answers& answers, Side side) {
   if (kick.is_yes()) {
     raised.clue.because.add(kick.because);
   }
-  const bool moves_nothing_anyway = answers.yes("body.ankle_fused", side).is_yes() || answers.yes("body.paralysis", side).is_yes();
-  refer_left_alone(answers, moves_nothing_anyway ? Clue{} : squeeze, raised);
   return raised;
 }
 

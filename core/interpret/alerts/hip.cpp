@@ -180,24 +180,6 @@ namespace {
   return every({held, either({pain, answers.yes("history.walking_lost"), unasked(cannot_walk(answers))})});
 }
 
-// Held so since an injury of more than six weeks ago: out of joint until a film shows otherwise, the same day within half a year or where the leg
-// does not carry, later a referral (page: no limit of time; the classes are our own). A fall these days makes it one of now.
-void leave_no_old_one(const Answers& answers, Side side, const Clue& held, Raised& raised) {
-  const bool by_itself = raised.clue.is_yes() || !held.is_yes() || answers.yes("body.spastic_tone", side).is_yes() || answers.yes("body.paralysis", side).is_yes();
-  const Clue long_ago = by_itself ? Clue{} : injury_long_ago(answers);
-  if (!long_ago.is_yes()) {
-    return;
-  }
-  if (raised.clue.value == Tri::undetermined) {
-    raised.graver = raised.clue;
-  }
-  const Clue carries_not = cannot_walk(answers);
-  raised.clue = led_by(every({held, long_ago}), {carries_not});
-  raised.urgency = injury_left_alone(answers).is_yes() || carries_not.is_yes() ? AlertClass::same_day : AlertClass::two_weeks;
-  raised.interrupts = false;
-  raised.what = "left_alone";
-}
-
 }  // namespace
 
 // Held bent and turned in or out after an injury, or by a replaced hip, which needs none; short and turned out by a replaced one that hurts
@@ -236,7 +218,6 @@ Raised dislocated_hip(const Answers& answers, Side side) {
     raised.interrupts = true;
   }
   raised.what = out_now.is_yes() ? (bent.is_yes() ? (replaced.is_yes() ? "replaced" : "raised") : "replaced_short") : (went_back.is_yes() ? "went_back" : "raised");
-  leave_no_old_one(answers, side, held, raised);
   return raised;
 }
 

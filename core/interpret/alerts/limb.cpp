@@ -189,7 +189,6 @@ Raised dislocated_kneecap(const Answers& answers, Side side) {
   raised.clue = either({out_now, went_back});
   raised.interrupts = out_now.is_yes();
   raised.what = out_now.is_yes() ? "out_now" : "raised";
-  refer_left_alone(answers, aside, raised);
   return raised;
 }
 
@@ -223,7 +222,6 @@ Raised dislocated_ankle(const Answers& answers, Side side) {
     }
     raised.what = skin.is_yes() ? "skin" : (dorsal.is_yes() || tibial.is_yes() ? "pulse" : "held");
   }
-  refer_left_alone(answers, bent, raised);
   return raised;
 }
 
@@ -279,7 +277,6 @@ Raised dislocated_knee(const Answers& answers, Side side) {
     name_vessels(answers.view(), side, raised);
   }
   name_lost_pulse(raised, pulse_absent(answers, dorsal_pulse, side), pulse_absent(answers, tibial_pulse, side));
-  refer_left_alone(answers, kneecap_out ? Clue{} : bent, raised);
   return raised;
 }
 

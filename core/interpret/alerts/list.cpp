@@ -1,5 +1,4 @@
 #include "core/interpret/alerts/alerts.hpp"
-#include "core/interpret/alerts/circumstances.hpp"
 #include "core/interpret/alerts/limits.hpp"
 
 #include <algorithm>
@@ -8,19 +7,6 @@
 namespace limbledger::interpret {
 
 const Clue& waits_for(const Raised& raised) { return raised.clue.is_yes() && raised.graver ? *raised.graver : raised.clue; }
-
-void refer_left_alone(const Answers& answers, const Clue& sign, Raised& raised) {
-  const Clue left = sign.is_yes() && !raised.clue.is_yes() ? injury_left_alone(answers) : Clue{};
-  if (!left.is_yes()) {
-    return;
-  }
-  if (raised.clue.value == Tri::undetermined) {
-    raised.graver = raised.clue;
-  }
-  raised.clue = every({sign, left});
-  raised.urgency = AlertClass::two_weeks;
-  raised.interrupts = false;
-}
 
 std::span<const RedFlag> all_red_flags() {
   static constexpr std::array flags{
@@ -61,6 +47,7 @@ std::span<const RedFlag> all_red_flags() {
       RedFlag{"alert.fracture", true, &broken_bone},
       RedFlag{"alert.pelvic_fx", false, &broken_pelvis},
       RedFlag{"alert.acutely_ill", false, &acutely_ill},
+      RedFlag{"alert.left_alone", true, &left_alone},
   };
   return flags;
 }

@@ -41,11 +41,7 @@ struct RedFlag {
 
 [[nodiscard]] std::span<const RedFlag> all_red_flags();
 
-// A part that was left out of place by an injury of the last half year, and no graver line: a surgeon sees it within two weeks. What would
-// make it graver is still asked.
-void refer_left_alone(const Answers& answers, const Clue& sign, Raised& raised);
-
-// By file: hip.cpp, limb.cpp, joint.cpp, extensor.cpp, child.cpp, body.cpp, foot.cpp, skin.cpp, stress.cpp, seen.cpp, ill.cpp, vessels/.
+// By file: hip.cpp, limb.cpp, joint.cpp, extensor.cpp, child.cpp, body.cpp, foot.cpp, skin.cpp, stress.cpp, seen.cpp, ill.cpp, vessels/, told/.
 [[nodiscard]] Raised open_fracture(const Answers& answers, model::Side side);
 // A wound of hip or thigh, whose page has it apart from those of knee and foot, over a break after an injury; nothing is asked.
 [[nodiscard]] Clue broken_under_hip_wound(const Answers& answers, model::Side side);
@@ -89,5 +85,6 @@ void name_lost_pulse(Raised& raised, const Clue& dorsal, const Clue& tibial);
 [[nodiscard]] Raised broken_pelvis(const Answers& answers, model::Side side);
 [[nodiscard]] Raised joints_stiff(const Answers& answers, model::Side side);
 [[nodiscard]] Raised acutely_ill(const Answers& answers, model::Side side);
+[[nodiscard]] Raised left_alone(const Answers& answers, model::Side side);
 
 }  // namespace limbledger::interpret

@@ -86,7 +86,6 @@ Raised broken_bone(const Answers& answers, Side side) {
   if ((bent.is_yes() && raised.opens.empty()) || (carries_not.is_yes() && !shaft_open)) {
     raised.opens.push_back("concern.shaft_fracture");
   }
-  refer_left_alone(answers, out, raised);
   return only_where_found(raised);
 }
 

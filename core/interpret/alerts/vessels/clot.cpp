@@ -142,7 +142,14 @@ Raised leg_clot(const Answers& answers, Side side) {
   if (raised.clue.is_yes() && raised.urgency == AlertClass::same_day && chest.value == Tri::undetermined) {
     raised.graver = chest;
   }
-  raised.of_no_side = raised.clue.is_yes() && !seen.is_yes() && swollen_alike(answers, side);
+  if (raised.clue.is_yes() && !seen.is_yes() && swollen_alike(answers, side)) {
+    raised.of_no_side = true;
+    raised.what = raised.what == "chest" ? "both_chest" : "both";
+    raised.refer = "both";
+    for (const Side one : {side, other_side(side)}) {
+      raised.clue.because.add(led_by(whole_leg_swollen(answers, one), {answers.any_yes({"leg.calf_swelling"}, one)}).because);
+    }
+  }
   return raised;
 }
 
