@@ -232,8 +232,7 @@ void add_withdrawn(const View& view, const std::vector<JudgedFlag>& now, const A
     for (const JudgedFlag* judged : listed_alerts(flags)) {
       const std::optional<Side> at = side_since(*judged, turned);
       const auto same = [&](const auto& name, const std::optional<Side>& side) { return name == judged->row->alert && side == at; };
-      // One of no side holds what was raised of either leg.
-      const bool stands = std::any_of(now.begin(), now.end(), [&](const JudgedFlag& one) { return stands_as_alert(one) && same(one.row->alert, one.side ? one.side : at); });
+      const bool stands = std::any_of(now.begin(), now.end(), [&](const JudgedFlag& one) { return stands_as_alert(one) && same(one.row->alert, one.side); });
       const bool named = std::any_of(alerts.begin(), alerts.end(), [&](const Alert& one) { return same(one.alert, one.side); });
       if (stands || named) {
         continue;

@@ -85,6 +85,6 @@ void name_lost_pulse(Raised& raised, const Clue& dorsal, const Clue& tibial);
 [[nodiscard]] Raised broken_pelvis(const Answers& answers, model::Side side);
 [[nodiscard]] Raised joints_stiff(const Answers& answers, model::Side side);
 [[nodiscard]] Raised acutely_ill(const Answers& answers, model::Side side);
-[[nodiscard]] Raised left_alone(const Answers& answers, model::Side side);
+[[nodiscard]] Raised not_put_back(const Answers& answers, model::Side side);
 
 }  // namespace limbledger::interpret

@@ -38,7 +38,7 @@ namespace {
 }  // namespace
 
 // Said where it was found, and asked after nowhere: what would make it one of now is asked by the danger of that part.
-Raised left_alone(const Answers& answers, Side side) {
+Raised not_put_back(const Answers& answers, Side side) {
   Raised raised;
   const Clue long_ago = injury_long_ago(answers);
   const Clue lately = injury_left_alone(answers);

@@ -64,32 +64,32 @@ TEST_CASE("planted: a hip held bent and turned since an old injury is the same d
       CAPTURE(lies);
       CAPTURE(why);
       const Bench left = dated_visit(why, 1996, std::string("history.mechanism vehicle; gait.steps_now 4; ") + lies, 10, 5);
-      CHECK(line_of(left, "left_alone") == "raised");
-      CHECK_FALSE(is_now(left, "left_alone"));
+      CHECK(line_of(left, "not_put_back") == "raised");
+      CHECK_FALSE(is_now(left, "not_put_back"));
       CHECK(line_of(left, "hip_disloc") == "none");
     }
   }
   const std::string held = "hip.leg_attitude left attitude_bent_turned_in; ";
   const std::string crash = "history.mechanism vehicle; ";
   // By the weeks of the trouble, and where the leg does not carry at any time; whether it is of these days is asked all the same.
-  CHECK(told_line("hip_groin", crash + held + "history.weeks_since_onset 20; gait.steps_now 4", "left_alone") == "raised");
+  CHECK(told_line("hip_groin", crash + held + "history.weeks_since_onset 20; gait.steps_now 4", "not_put_back") == "raised");
   const Bench carries_not = visit("hip_groin", 1986, crash + held + "history.weeks_since_onset 100; gait.steps_now 0");
-  CHECK(line_of(carries_not, "left_alone") == "raised");
-  CHECK(rests_on(carries_not, "left_alone", "gait.steps_now"));
+  CHECK(line_of(carries_not, "not_put_back") == "raised");
+  CHECK(rests_on(carries_not, "not_put_back", "gait.steps_now"));
   CHECK(asks(carries_not, "hip_disloc", "history.fall_recent"));
   CHECK(is_now(visit("hip_groin", 1986, crash + held + "history.weeks_since_onset 100; history.fall_recent yes"), "hip_disloc"));
   // Two years back and walking: a referral. Nobody hurt it: nothing.
   const Bench years = visit("hip_groin", 1986, crash + held + "history.weeks_since_onset 100; gait.steps_now 4");
   CHECK(years.assess().alerts.empty());
-  CHECK(referral_of(years, "left_alone") == "left_alone.hip");
+  CHECK(referral_of(years, "not_put_back") == "not_put_back.hip");
   const Bench never_hurt = visit("hip_groin", 1986, "history.mechanism no_injury; history.weeks_since_onset 100; " + held);
   CHECK(never_hurt.assess().alerts.empty());
-  CHECK(referral_of(never_hurt, "left_alone") == "none");
+  CHECK(referral_of(never_hurt, "not_put_back") == "none");
   // Spastic legs that always lay so, after a slip: asked, on either side, until pain or a lost walk says that it is new; of weeks that are few it is now.
   const std::string spastic = "body.spastic_tone both yes; history.mechanism fall; hip.leg_attitude both attitude_bent_turned_in; ";
   const Bench always = visit("hip_after_fall", 2009, spastic + "history.weeks_since_onset 400; gait.steps_now 4");
   CHECK(line_of(always, "hip_disloc") == "none");
-  CHECK(line_of(always, "left_alone") == "none");
+  CHECK(line_of(always, "not_put_back") == "none");
   CHECK(asks(always, "hip_disloc", "history.walking_lost"));
   for (const char* newly : {"history.walking_lost yes", "history.pain_severe_sudden yes", "hip.pain_passive_severe left yes", "gait.steps_now 0"}) {
     CAPTURE(newly);
@@ -108,17 +108,17 @@ TEST_CASE("planted: what an injury of the last half year left out of shape, bloc
                                                                                        {"ankle_injury", "ankle.calf_squeeze left absent"}}) {
     CAPTURE(sign);
     const Bench dated = dated_visit(complaint, 1976, "history.mechanism fall; " + sign, 9, 28);
-    CHECK(referral_of(dated, "left_alone") == (sign.starts_with("ankle.calf") ? "left_alone.cord" : "left_alone"));
+    CHECK(referral_of(dated, "not_put_back") == (sign.starts_with("ankle.calf") ? "not_put_back.cord" : "not_put_back"));
     CHECK(dated.assess().alerts.empty());
-    CHECK(referral_of(visit(complaint, 1976, "history.mechanism fall; history.weeks_since_onset 20; " + sign), "left_alone") ==
-          (complains_of_today(complaint) ? "none" : referral_of(dated, "left_alone")));
-    CHECK(referral_of(dated_visit(complaint, 1976, "history.mechanism fall; " + sign, 4, 28), "left_alone") == "none");
-    CHECK(referral_of(visit(complaint, 1976, "history.mechanism no_injury; history.weeks_since_onset 12; " + sign), "left_alone") == "none");
-    CHECK(referral_of(visit(complaint, 1976, "history.mechanism fall; history.fall_recent yes; history.weeks_since_onset 12; " + sign), "left_alone") ==
-          (sign.starts_with("ankle.calf") ? referral_of(visit(complaint, 1976, "history.mechanism fall; history.weeks_since_onset 12; " + sign), "left_alone") : "none"));
+    CHECK(referral_of(visit(complaint, 1976, "history.mechanism fall; history.weeks_since_onset 20; " + sign), "not_put_back") ==
+          (complains_of_today(complaint) ? "none" : referral_of(dated, "not_put_back")));
+    CHECK(referral_of(dated_visit(complaint, 1976, "history.mechanism fall; " + sign, 4, 28), "not_put_back") == "none");
+    CHECK(referral_of(visit(complaint, 1976, "history.mechanism no_injury; history.weeks_since_onset 12; " + sign), "not_put_back") == "none");
+    CHECK(referral_of(visit(complaint, 1976, "history.mechanism fall; history.fall_recent yes; history.weeks_since_onset 12; " + sign), "not_put_back") ==
+          (sign.starts_with("ankle.calf") ? referral_of(visit(complaint, 1976, "history.mechanism fall; history.weeks_since_onset 12; " + sign), "not_put_back") : "none"));
   }
-  CHECK(referral_of(dated_visit("ankle_injury", 1976, "history.mechanism fall; body.paralysis left yes; ankle.calf_squeeze left absent", 9, 28), "left_alone") == "none");
-  CHECK(referral_of(dated_visit("ankle_injury", 1976, "history.mechanism fall; ankle.calf_squeeze left full; ankle.look_deformity left no", 9, 28), "left_alone") == "none");
+  CHECK(referral_of(dated_visit("ankle_injury", 1976, "history.mechanism fall; body.paralysis left yes; ankle.calf_squeeze left absent", 9, 28), "not_put_back") == "none");
+  CHECK(referral_of(dated_visit("ankle_injury", 1976, "history.mechanism fall; ankle.calf_squeeze left full; ankle.look_deformity left no", 9, 28), "not_put_back") == "none");
   // A knee that sticks and does not straighten: of a child the same day whatever the weeks, of an adult a referral while the injury is of half a year.
   const std::string blocked = "history.mechanism twist; history.locking left yes; knee.extension_passive left -25; knee.extension_passive right 0; ";
   CHECK(line_of(dated_visit("chronic_knee", 2013, blocked, 9, 28), "locked_knee") == "raised");
