@@ -56,7 +56,6 @@ inline const std::vector<Planted>& planted() {
       {"bone_stress", "forefoot_pain", 2000, {"history.mechanism no_injury", "foot.metatarsal_third_tender left yes", "history.fever no", "history.load_changed yes"}, false, true},
       {"ddh_late", "infant_hip", 2025, {"hip.abduction_passive_flexed right 80", "hip.abduction_passive_flexed left 50"}, false, true},
       {"joints_stiff", "free", 1980, {"history.joints_several yes", "history.weeks_since_onset 6", "history.morning_stiffness_minutes 60"}, false, true},
-      {"not_put_back", "hip_groin", 1986, {"history.mechanism vehicle", "history.weeks_since_onset 20", "hip.leg_attitude left attitude_bent_turned_in"}, false},
       {"acutely_ill", "chronic_knee", 1975, {"history.mechanism no_injury", "general.blood_pressure_systolic 84", "general.temperature 394"}},
   };
   return all;
