@@ -61,6 +61,10 @@ std::vector<model::MessageId> meanwhile_of(const View& view, const JudgedFlag& j
   if (judged.raised.what.starts_with("broke")) {  // what is broken is not spared from breaking
     std::replace(meanwhile.begin(), meanwhile.end(), model::MessageId{"msg.meanwhile.protect_from_break"}, model::MessageId{"msg.meanwhile.splint_as_is"});
   }
+  if (judged.raised.what == "calf") {  // a muscle that bleeds is no joint
+    std::replace(meanwhile.begin(), meanwhile.end(), model::MessageId{"msg.meanwhile.rest_joint"}, model::MessageId{"msg.meanwhile.calf_felt_again"});
+    std::erase(meanwhile, model::MessageId{"msg.meanwhile.no_needle_by_program"});
+  }
   fit_to_place(place, meanwhile);
   const std::string_view what = judged.raised.what;
   const std::string_view joint = what.starts_with("hip") ? "body.hip_replaced" : (what.starts_with("ankle") ? "body.ankle_replaced" : "body.knee_replaced");

@@ -156,17 +156,20 @@ void keep_only_true_noes(const View& view, Clue& clue) {
                                        [](const model::Word& position) { return position.text == "standing" || position.text == "walking"; });
 }
 
-// Nobody walks in the first year, or is told not to walk yet: no steps are asked of a baby (the first year is a convention).
+// Nobody walks in the first year, and some are told not to walk yet, or not before this: no steps are asked of them (the first year is a convention).
 [[nodiscard]] bool not_walking_yet(const View& view) {
   const auto months = view.age_months_on_exam();
   if (months && months->high < walks_not_before_months) {
     return true;
   }
-  const Findings told = view.at("history.moves_about", Side::midline);
-  return !told.empty() && std::all_of(told.begin(), told.end(), [](const model::Finding* finding) {
-    const auto* how = std::get_if<model::Choice>(&finding->value);
-    return how != nullptr && (how->choice.text == "moves_not_yet" || how->choice.text == "moves_rolls" || how->choice.text == "moves_crawls");
-  });
+  const auto told = [&](std::string_view item, std::initializer_list<std::string_view> choices) {
+    const Findings all = view.at(item, Side::midline);
+    return !all.empty() && std::all_of(all.begin(), all.end(), [&](const model::Finding* finding) {
+      const auto* how = std::get_if<model::Choice>(&finding->value);
+      return how != nullptr && std::find(choices.begin(), choices.end(), how->choice.text) != choices.end();
+    });
+  };
+  return told("history.moves_about", {"moves_not_yet", "moves_rolls", "moves_crawls"}) || told("history.walks_usually", {"walks_wheelchair", "walks_bed", "walks_not_yet"});
 }
 
 // At the age of a slip, with the hip behind the complaint not settled, the hip is looked at before anybody walks for us (exam sequence

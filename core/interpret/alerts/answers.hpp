@@ -28,6 +28,7 @@ enum class Known : std::uint8_t {
   cannot_walk,
   cannot_stand,
   limps,
+  took_no_steps_before,
   swollen,
   tender,
   bone_tender,

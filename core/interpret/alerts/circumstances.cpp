@@ -65,7 +65,7 @@ namespace {
 [[nodiscard]] Clue refuses_weight(const Answers& answers) {
   const auto bears_not = [&](Side side) { return answers.chosen("history.weight_bearing", side, {"bears_not"}); };
   const auto never = [&](Side side) { return answers.chosen("history.weight_bearing", side, {"bears_never_walked"}).is_yes(); };
-  const bool walks_at_all = answers.aged(0, walks_from - 1) == Tri::no && !never(Side::left) && !never(Side::right);
+  const bool walks_at_all = answers.aged(0, walks_from - 1) == Tri::no && !never(Side::left) && !never(Side::right) && !took_no_steps_before(answers).is_yes();
   const Clue refused = either({answers.yes("history.refuses_weight", Side::left), answers.yes("history.refuses_weight", Side::right)});
   return led_by(refused, {bears_not(Side::left), bears_not(Side::right), walks_at_all ? answers.chosen("gait.aid", Side::midline, {"aid_carried"}) : Clue{},
                           walks_at_all ? answers.chosen("general.child_at_play", Side::midline, {"play_will_not_move"}) : Clue{}});
@@ -73,7 +73,18 @@ namespace {
 
 // Under one year nobody is asked for steps, and none taken says nothing (our own rule).
 [[nodiscard]] Clue fewer_steps(const Answers& answers, std::int64_t than) {
-  return answers.aged(0, 0) == Tri::yes ? Clue{} : answers.count_below("gait.steps_now", than);
+  if (answers.aged(0, 0) == Tri::yes) {
+    return {};
+  }
+  Clue steps = answers.count_below("gait.steps_now", than);
+  if (const Clue before = steps.is_no() ? Clue{} : took_no_steps_before(answers); before.is_yes()) {
+    steps.value = Tri::undetermined;
+    steps.open.add(steps.because);
+    steps.open.add(before.because);
+    steps.because.clear();
+    steps.ask.clear();
+  }
+  return steps;
 }
 
 }  // namespace
@@ -103,6 +114,20 @@ Clue walks_as(const Answers& answers, std::initializer_list<std::string_view> ga
   // Of one leg alone a no is none for both.
   Clue of_sides = either({left, right});
   return whole.is_no() || !of_sides.is_no() ? whole : of_sides;
+}
+
+Clue took_no_steps_before(const Answers& answers) {
+  return answers.once(Known::took_no_steps_before, Side::midline, [&]() -> Clue {
+    const Clue walked = led_by(answers.chosen("history.walks_usually", Side::midline, {"walks_alone", "walks_indoors", "walks_with_aid", "walks_with_person"}),
+                               {answers.yes("history.walking_lost"), answers.no("body.chair_user"), answers.count_at_least("history.walking_age_months", 1)});
+    const auto never = [&](Side side) { return answers.chosen("history.weight_bearing", side, {"bears_never_walked"}); };
+    const auto months = answers.view().age_months_on_exam();
+    const bool small = months && months->high < walks_by_months;
+    const Clue crawls = small ? answers.chosen("history.moves_about", Side::midline, {"moves_not_yet", "moves_rolls", "moves_crawls", "moves_cruises"}) : Clue{};
+    return walked.is_yes() ? Clue{}
+                           : led_by(Clue{}, {answers.yes("body.chair_user"), answers.chosen("history.walks_usually", Side::midline, {"walks_wheelchair", "walks_bed", "walks_not_yet"}),
+                                             never(Side::left), never(Side::right), crawls});
+  });
 }
 
 Clue cannot_walk(const Answers& answers) {

@@ -23,6 +23,13 @@ inline constexpr ItemKey dorsal_pulse = "vessel.pulse_dorsalis_pedis", tibial_pu
 // The same beside a sign of it: a fall these days is one in any complaint, and where nobody told of an injury, or of its day beside an older
 // trouble, that is asked once the sign is there.
 [[nodiscard]] Clue hurt_beside(const Answers& answers, const Clue& sign);
+// A part of the leg out of shape after an injury. Beside a foot without its pulses it waits for no day of it and for no complaint of something
+// recent (red flags page, sections 3 and 5): only an injury denied speaks against it.
+[[nodiscard]] Clue out_of_shape(const Answers& answers, model::Side side, const Clue& shape);
+// An injury that is known to be over six weeks back, by its day or by the weeks of the trouble; and one that is not over half a year back: what
+// never was put back, or still blocks, is seen by a surgeon. No is never said, and nothing is asked.
+[[nodiscard]] Clue injury_long_ago(const Answers& answers);
+[[nodiscard]] Clue injury_left_alone(const Answers& answers);
 // It began within two weeks.
 [[nodiscard]] Clue of_short_history(const Answers& answers);
 [[nodiscard]] Clue over_two_weeks(const Answers& answers);
@@ -34,7 +41,11 @@ inline constexpr ItemKey dorsal_pulse = "vessel.pulse_dorsalis_pedis", tibial_pu
 [[nodiscard]] Clue no_injury_beside(const Answers& answers, const Clue& rest);
 // One of these ways of walking, of whichever leg it was recorded.
 [[nodiscard]] Clue walks_as(const Answers& answers, std::initializer_list<std::string_view> gaits);
-// Fewer than four steps now, or said to have stopped walking.
+// Took no steps before this trouble: a chair, a bed, not walking yet. Whoever is told to have walked before did. No is never said, and nothing
+// is asked.
+[[nodiscard]] Clue took_no_steps_before(const Answers& answers);
+// Fewer than four steps now, or said to have stopped walking. Steps that were not taken before either are no loss: there the hip, the leg and
+// what is refused speak, and a count of steps says neither yes nor no ("unexplained loss of walking": red flags page, section 12).
 [[nodiscard]] Clue cannot_walk(const Answers& answers);
 // Not a step.
 [[nodiscard]] Clue cannot_stand(const Answers& answers);
@@ -113,6 +124,8 @@ enum class UntoldBy : std::uint8_t { nothing, speaker, interpreter, answers, age
 [[nodiscard]] Clue dead_tissue(const Answers& answers, model::Side side);
 // A pulse of the foot is lost and the other is not full: not felt, weak, or nobody felt for it. No is never said.
 [[nodiscard]] Clue pulses_lost(const Answers& answers, model::Side side);
+// Both pulses of the foot poor, and one of them gone. One that is full, or that nobody felt for, is another matter.
+[[nodiscard]] Clue one_gone_one_poor(const Answers& answers, model::Side side);
 // The pulse of the groin is lost, or of a stump the one behind the knee: nothing reaches what lies below (our own rule). Behind a knee with
 // its foot a pulse is often not found. No is never said, and nothing is asked.
 [[nodiscard]] Clue pulse_above_lost(const Answers& answers, model::Side side);

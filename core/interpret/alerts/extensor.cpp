@@ -89,7 +89,10 @@ Raised achilles_rupture(const Answers& answers, Side side) {
 
 // A sudden block: after an injury, or sticking lately; less extension than the other side by more than the error of a difference.
 Raised locked_knee(const Answers& answers, Side side) {
-  const Clue lately = bare_no(negate(answers.count_at_least("history.weeks_since_onset", lately_weeks + 1)));
+  // The page's six weeks are those in which it is mended best, no gate: a child's knee that sticks, and one that sticks since an injury of the
+  // last half year, are blocked whatever the weeks; a knee that nobody hurt and that lacks some motion for years is worn (page: examples).
+  const bool whatever_weeks = answers.child() == Tri::yes || injury_left_alone(answers).is_yes();
+  const Clue lately = whatever_weeks ? fact(Tri::yes) : bare_no(negate(answers.count_at_least("history.weeks_since_onset", lately_weeks + 1)));
   const Clue sudden = either({circumstance(injured(answers)), every({answers.yes("history.locking", side), lately})});
   const Clue block = extension_lacking(answers, side);
   Raised raised;

@@ -50,7 +50,25 @@ namespace {
   return led_by(roll_or_look(answers, side, answers.positive("hip.log_roll", side)),
                 {hurts_when_turned(answers, side), turns_out, site, seen, answers.positive(lift, side),
                  answers.stopped(lift, side, {model::WhyNot::pain, model::WhyNot::unable}), answers.positive("hip.heel_push", side),
-                 answers.positive("hip.percussion_patellopubic", side)});
+                 answers.positive("hip.percussion_patellopubic", side), answers.yes("hip.pain_passive_severe", side)});
+}
+
+// Of who took no steps before: the hip hurts when it is moved, pushed or knocked, or the leg lies short and turned out. Old bones break in a
+// bed or a chair without a fall, and no lost steps tell of it (our own rule); of an old trouble it is asked how it began.
+[[nodiscard]] Clue shows_without_steps(const Answers& answers, Side side) {
+  if (!took_no_steps_before(answers).is_yes() || answers.count_at_least("history.weeks_since_onset", lately_weeks + 1).is_yes()) {
+    return {};
+  }
+  return led_by(Clue{}, {answers.positive("hip.log_roll", side), answers.stopped("hip.log_roll", side, {model::WhyNot::pain}),
+                         hurts_badly_on(answers, side, {"hip.internal_rotation_passive_seated", "hip.internal_rotation_passive_supine"}),
+                         answers.positive("hip.heel_push", side), answers.positive("hip.percussion_patellopubic", side), answers.yes("hip.pain_passive_severe", side),
+                         answers.chosen("hip.leg_attitude", side, {"attitude_short_turned_out"})});
+}
+
+// An operation, a plaster or a leg taken off explains that nobody walks ("unexplained loss of walking": page), until walking is told to be lost.
+[[nodiscard]] bool not_walking_is_explained(const Answers& answers) {
+  const std::string_view why = answers.view().exam().complaint.text;
+  return why == "after_operation" || why == "after_plaster" || why == "after_amputation";
 }
 
 // At an age at which a hip seldom breaks: the hip itself hurts when it is turned, pushed or lifted, or the leg lies turned out. Where it
@@ -77,7 +95,9 @@ namespace {
   if (complains_of_the_knee(answers) && !hip_not_shown) {
     return walks_not.is_yes() && sign.is_no() ? answers.positive("hip.percussion_patellopubic", side) : sign;
   }
-  return either({sign, walks_not.value == Tri::undetermined ? answers.yes("history.walking_lost") : walks_not});
+  // Of who took no steps before and cannot tell of pain nothing else shows what a fall did (page: "cognitive impairment").
+  const Clue untold = took_no_steps_before(answers).is_yes() && cannot_speak_for_pain(answers).is_yes() ? took_no_steps_before(answers) : Clue{};
+  return led_by(either({sign, walks_not.value == Tri::undetermined ? answers.yes("history.walking_lost") : walks_not}), {untold});
 }
 
 }  // namespace
@@ -93,7 +113,9 @@ Raised hip_fracture_old(const Answers& answers, Side side) {
   // "Sudden pain" by itself (page); one that is not severe as well needs a hip that hurts when it is moved (our own rule).
   const Clue onset = answers.chosen("history.onset", Side::midline, {"onset_sudden"});
   const Clue sudden = led_by(answers.yes("history.pain_severe_sudden"), {onset.is_yes() && strong_hip_sign(answers, side).is_yes() ? onset : Clue{}});
-  const Clue why = led_by(either({circumstance(hurt_lately(answers)), circumstance(walks_not)}), {fall, circumstance(sudden)});
+  const Clue lost = not_walking_is_explained(answers) ? answers.yes("history.walking_lost") : walks_not;
+  const Clue shows = shows_without_steps(answers, side);
+  const Clue why = led_by(either({circumstance(hurt_lately(answers)), circumstance(lost)}), {fall, circumstance(sudden), shows});
   const Clue frail = answers.yes("history.frail");
   const bool weak = frail.is_yes() || (answers.yes("history.memory_poor").is_yes() && walks_not.is_yes());
   Raised raised;
@@ -103,7 +125,8 @@ Raised hip_fracture_old(const Answers& answers, Side side) {
   raised.applies = weak || seen.is_yes() || lies_so ? Tri::yes : old;
   // The age gate of the page is from memory: younger, a fall that leaves a leg that does not carry and a hip that hurts raises it as well,
   // and is asked after where the complaint is of the hip (our own rule).
-  const Clue strong = old == Tri::no && raised.applies == Tri::no && walks_not.is_yes() && (fall.is_yes() || hurt_lately(answers).is_yes()) ? strong_hip_sign(answers, side) : Clue{};
+  const bool carries_not = walks_not.is_yes() || took_no_steps_before(answers).is_yes();
+  const Clue strong = old == Tri::no && raised.applies == Tri::no && carries_not && (fall.is_yes() || hurt_lately(answers).is_yes()) ? strong_hip_sign(answers, side) : Clue{};
   const bool grown = answers.child() == Tri::no;  // a child has lines of its own, and this one where it is brought for the injury
   const bool asked_after = grown && old == Tri::no && raised.applies == Tri::no && strong.value == Tri::undetermined && !strong.ask.empty() && part_complained_of(answers) == "hip";
   const bool by_signs = (strong.is_yes() && (grown || complains_of_something_recent(answers.view()))) || asked_after;
@@ -119,7 +142,8 @@ Raised hip_fracture_old(const Answers& answers, Side side) {
     }
   }
   const bool by_look = !weak && answers.aged(hip_fracture_from, 200) != Tri::yes;
-  raised.what = seen.is_yes() ? "seen" : (by_signs ? "signs" : (by_look ? "lies_so" : "raised"));
+  const bool by_hip_alone = shows.is_yes() && !hurt_lately(answers).is_yes() && !fall.is_yes() && !sudden.is_yes() && !lost.is_yes();
+  raised.what = seen.is_yes() ? "seen" : (by_signs ? "signs" : (by_look ? "lies_so" : (by_hip_alone ? "without_steps" : "raised")));
   if (raised.clue.is_yes()) {
     // What chose the line, or let it apply at this age, stands among the grounds.
     const bool old_enough = answers.aged(hip_fracture_from, 200) == Tri::yes;
@@ -144,6 +168,20 @@ Clue broken_under_hip_wound(const Answers& answers, Side side) {
   return broken.is_yes() ? every({circumstance(hurt_lately(answers)), wound, broken}) : Clue{};
 }
 
+namespace {
+
+[[nodiscard]] bool lay_so_before(const Answers& answers, Side side) {
+  return answers.count_at_least("history.weeks_since_onset", lately_weeks + 1).is_yes() &&
+         led_by(answers.yes("body.spastic_tone", side), {answers.yes("body.paralysis", side)}).is_yes();
+}
+
+[[nodiscard]] Clue newly_out(const Answers& answers, Side side, const Clue& held) {
+  const Clue pain = led_by(answers.yes("history.pain_severe_sudden"), {answers.yes("hip.pain_passive_severe", side), answers.positive("hip.log_roll", side)});
+  return every({held, either({pain, answers.yes("history.walking_lost"), unasked(cannot_walk(answers))})});
+}
+
+}  // namespace
+
 // Held bent and turned in or out after an injury, or by a replaced hip, which needs none; short and turned out by a replaced one that hurts
 // suddenly or does not carry (page: "painful prosthetic hip held so"). One that went back by itself is the same day.
 Raised dislocated_hip(const Answers& answers, Side side) {
@@ -153,7 +191,10 @@ Raised dislocated_hip(const Answers& answers, Side side) {
   const Clue short_out = answers.chosen("hip.leg_attitude", side, {"attitude_short_turned_out"});
   const Clue fails = either({answers.yes("history.pain_severe_sudden"), led_by(cannot_walk(answers), {hurt_lately(answers), answers.yes("history.fall_recent")})});
   const bool short_of_metal = replaced.is_yes() && short_out.is_yes();
-  const Clue out_now = short_of_metal ? led_by(every({replaced, short_out, fails}), {bent}) : bent;
+  const Clue out_of_place = short_of_metal ? led_by(every({replaced, short_out, fails}), {bent}) : bent;
+  // Weak or stiff legs lie so for years: of such a trouble a fall alone tells nothing new, and what does is asked.
+  const bool lies_so_anyway = held.is_yes() && bent.is_yes() && !replaced.is_yes() && lay_so_before(answers, side);
+  const Clue out_now = lies_so_anyway ? newly_out(answers, side, held) : out_of_place;
   const bool of_hip = part_complained_of(answers) == "hip";
   const Clue went_back = of_hip ? unasked(answers.yes("history.joint_put_back", side)) : Clue{};
   Raised raised;

@@ -246,7 +246,9 @@ Raised infected_joint_child(const Answers& answers, Side side) {
   const bool for_the_injury = hurt && complains_of_something_recent(answers.view());
   const Clue beside_injury = unasked(every({signs, either({every({cannot_stand(answers), severe_pain_on_passive(answers, side)}), fever(answers), blood_of_infection(answers)})}));
   const Clue severe = for_the_injury ? led_by(general, {beside_injury}) : either({general, signs});
-  const bool still_infant = infant && still.is_yes();
+  // Who took no steps before is not asked for them either: the leg that is not moved stands for one that does not carry, unless it is paralysed.
+  const bool before_walking = infant || (took_no_steps_before(answers).is_yes() && !answers.yes("body.paralysis", side).is_yes());
+  const bool still_infant = before_walking && still.is_yes();
   // A joint hot and red, or a knee with fluid, in a child with a fever waits for no limp, and in the first months for no fever (convention,
   // beyond the page).
   const Clue heat = led_by(hot(answers, side), {answers.yes("ankle.hot_red", side), answers.chosen("hip.look_skin", side, {"hip_hot_red"}),
@@ -332,13 +334,28 @@ Raised infected_bone(const Answers& answers, Side side) {
   return raised;
 }
 
+namespace {
+
+[[nodiscard]] Clue bleeds_into_calf(const Answers& answers, Side side) {
+  const Clue stretch = answers.any_yes({"knee.stretch_pain_calf", "leg.stretch_pain_back"}, side);
+  const Clue swells = answers.any_yes({"leg.calf_swelling"}, side);
+  return led_by(stretch, {swells.is_yes() ? every({circumstance(hurt_lately(answers)), swells}) : Clue{}});
+}
+
+}  // namespace
+
 Raised bleeding_joint(const Answers& answers, Side side) {
   const Clue thin = either({answers.yes("history.blood_thinners"), answers.yes("history.bleeding_disorder")});
   Raised raised;
   const Clue onset = answers.chosen("history.swelling_onset", side, {"within_2h", "within_24h"});
   // Full after a hurt of these days, and nobody can say how soon: unknown is not slow (our own rule).
   const Clue full = onset.value == Tri::undetermined && onset.ask.empty() && thin.is_yes() ? answers.graded("knee.effusion_stroke", side, {"3+"}) : Clue{};
-  raised.clue = led_by(every({onset, thin}), {full.is_yes() ? every({circumstance(hurt_lately(answers)), full, thin}) : Clue{}});
+  const Clue joint = led_by(every({onset, thin}), {full.is_yes() ? every({circumstance(hurt_lately(answers)), full, thin}) : Clue{}});
+  // Into the muscle as well: a calf that hurts on stretch, or swells after a hurt, is no clot alone there (our own rule, after the page's word
+  // of bleeding risk, section 10).
+  const Clue calf = thin.is_yes() ? bleeds_into_calf(answers, side) : Clue{};
+  raised.clue = led_by(joint, {calf.is_yes() ? every({calf, thin}) : Clue{}});
+  raised.what = calf.is_yes() && !joint.is_yes() ? "calf" : "raised";
   if (raised.clue.value == Tri::undetermined && thin.is_yes() && !swollen(answers, side).is_yes()) {
     raised.clue.because.clear();
   }

@@ -197,10 +197,11 @@ Raised dislocated_ankle(const Answers& answers, Side side) {
   const Clue of_ankle = answers.yes("ankle.look_deformity", side);
   const Clue of_foot = answers.yes("foot.look_deformity", side);
   const Clue bent = part_complained_of(answers) == "foot" ? led_by(of_foot, {of_ankle}) : led_by(of_ankle, {of_foot});
-  const Clue shape = every({hurt_beside(answers, bent), bent});
+  const Clue skin = answers.yes("ankle.skin_tented", side);
+  // Skin that bone lifts is of today too (page: "skin tented or blanched").
+  const Clue shape = led_by(out_of_shape(answers, side, bent), {bent.is_yes() && skin.is_yes() ? every({bent, skin}) : Clue{}});
   const Clue stopped = led_by(answers.stopped("ankle.dorsiflexion_passive_knee_bent", side, {model::WhyNot::pain, model::WhyNot::blocked, model::WhyNot::unable}),
                               {answers.stopped("ankle.dorsiflexion_active_knee_bent", side, {model::WhyNot::pain, model::WhyNot::blocked, model::WhyNot::unable})});
-  const Clue skin = answers.yes("ankle.skin_tented", side);
   const Clue dorsal = pulse_absent(answers, dorsal_pulse, side);
   const Clue tibial = pulse_absent(answers, tibial_pulse, side);
   const Clue threatened = led_by(answers.no("ankle.movement", side), {skin, dorsal, tibial, answers.yes("vessel.foot_cold", side), stopped});
@@ -233,7 +234,7 @@ Raised dislocated_knee(const Answers& answers, Side side) {
   const Clue hurt = circumstance(hurt_lately(answers));
   const bool kneecap_out = answers.chosen("knee.look_patella_height", side, {"laterally_displaced"}).is_yes();
   const Clue bent = answers.yes("knee.look_deformity", side);
-  const Clue deformed = kneecap_out ? fact(Tri::no) : every({hurt_beside(answers, bent), bent});
+  const Clue deformed = kneecap_out && !one_gone_one_poor(answers, side).is_yes() ? fact(Tri::no) : out_of_shape(answers, side, bent);
   // A joint put back is the knee where the knee is complained of, unless the kneecap is what went out.
   const bool of_kneecap = kneecap_out || answers.yes("history.patella_dislocated", side).is_yes();
   const Clue put_back = part_complained_of(answers) == "knee" && !of_kneecap ? unasked(answers.yes("history.joint_put_back", side)) : Clue{};
@@ -280,19 +281,24 @@ Raised dislocated_knee(const Answers& answers, Side side) {
 }
 
 // What lies round the muscles counts (C3 names the cast). One that has been on for weeks lies round a leg that grew stiff: without pain beyond
-// the hurt it is no danger by itself, and no no either; what would make it one is asked (our own rule).
+// the hurt it is no danger by itself, and no no either; what would make it one is asked (our own rule). A blood thinner or a bleeding disorder
+// adds to a risk and is none by itself (rule acs/boast2014): with a severe injury answered no, a pulled calf, which hurts on every stretch, is
+// at none by it until the pain exceeds the hurt. Its bleed has a line of its own (alert.bleed_joint).
 Clue compartment_in_danger(const Answers& answers, Side side) {
   const Clue causes = answers.chosen("history.compartment_causes", side, {"cause_shin_broken", "cause_crush", "cause_long_lying", "cause_tight_cast",
                                                                           "cause_flow_back", "cause_operation", "cause_bleed"});
   const Clue plaster = answers.chosen("body.cast", side, {"cast_thigh", "cast_knee", "cast_shin"});
+  const Clue beyond = answers.yes("history.pain_out_of_proportion", side);
   // Of a complaint that is of the plaster the weeks are those of the plaster; an older trouble's are not.
   const bool for_weeks = injured_weeks_ago(answers) ||
                          (answers.view().exam().complaint.text == "after_plaster" && over_two_weeks(answers).is_yes() && !of_short_history(answers).is_yes());
-  const bool stiff = plaster.is_yes() && for_weeks && !led_by(answers.yes("history.pain_out_of_proportion", side), {answers.yes("history.fall_recent")}).is_yes();
-  Clue danger = led_by(answers.yes("history.injury_severe_or_crush"),
-                       {film_shows(answers, side, {"knee_fracture_seen", "shaft_fracture_seen"}).clue, answers.yes("history.blood_thinners"), causes,
-                        stiff ? Clue{} : plaster, answers.yes("history.bleeding_disorder"), answers.yes("leg.tense_compartment", side),
-                        answers.any_yes({"leg.compartment_front_tense", "leg.compartment_outer_tense", "leg.compartment_back_tense"}, side)});
+  const bool stiff = plaster.is_yes() && for_weeks && !led_by(beyond, {answers.yes("history.fall_recent")}).is_yes();
+  const Clue at_risk = led_by(answers.yes("history.injury_severe_or_crush"),
+                              {film_shows(answers, side, {"knee_fracture_seen", "shaft_fracture_seen"}).clue, causes, stiff ? Clue{} : plaster,
+                               answers.yes("leg.tense_compartment", side),
+                               answers.any_yes({"leg.compartment_front_tense", "leg.compartment_outer_tense", "leg.compartment_back_tense"}, side)});
+  const bool slight = at_risk.is_no() && !plaster.is_yes() && !beyond.is_yes() && !cannot_tell_of_pain(answers, side).is_yes();
+  Clue danger = slight ? at_risk : led_by(at_risk, {answers.yes("history.blood_thinners"), answers.yes("history.bleeding_disorder")});
   if (stiff && !danger.is_yes()) {
     danger = left_open(danger, plaster);
     danger.ask.add(causes.ask);
@@ -393,8 +399,10 @@ Raised compartment(const Answers& answers, Side side) {
   } else {
     raised.clue = either({beyond, every({stretch, circumstance(risk)})});
   }
-  // Felt tense, and both pains answered no: it is felt again every hour, as a block, a drug or a nerve may hide the pain (BOAST_ACS).
-  if (const Clue tense = raised.clue.is_no() ? felt_tense(answers, side) : Clue{}; tense.is_yes()) {
+  // Felt tense, and both pains answered no: it is felt again every hour, as a block, a drug or a nerve may hide the pain (BOAST_ACS); and so is a
+  // calf that hurts on stretch while its blood runs thin.
+  const Clue bleeds = stretch.is_yes() && raised.clue.is_no() ? led_by(answers.yes("history.blood_thinners"), {answers.yes("history.bleeding_disorder")}) : Clue{};
+  if (const Clue tense = raised.clue.is_no() ? led_by(felt_tense(answers, side), {bleeds}) : Clue{}; tense.is_yes()) {
     raised.clue = left_open(raised.clue, tense);
     raised.clue.because.add(tense.because);
     raised.clue.ask.add(again(answers, "history.pain_out_of_proportion", side));

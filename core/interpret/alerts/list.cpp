@@ -47,6 +47,7 @@ std::span<const RedFlag> all_red_flags() {
       RedFlag{"alert.fracture", true, &broken_bone},
       RedFlag{"alert.pelvic_fx", false, &broken_pelvis},
       RedFlag{"alert.acutely_ill", false, &acutely_ill},
+      RedFlag{"alert.not_put_back", true, &not_put_back},
   };
   return flags;
 }

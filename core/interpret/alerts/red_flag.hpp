@@ -41,7 +41,7 @@ struct RedFlag {
 
 [[nodiscard]] std::span<const RedFlag> all_red_flags();
 
-// By file: hip.cpp, limb.cpp, joint.cpp, extensor.cpp, child.cpp, body.cpp, foot.cpp, skin.cpp, stress.cpp, seen.cpp, ill.cpp, vessels/.
+// By file: hip.cpp, limb.cpp, joint.cpp, extensor.cpp, child.cpp, body.cpp, foot.cpp, skin.cpp, stress.cpp, seen.cpp, ill.cpp, vessels/, told/.
 [[nodiscard]] Raised open_fracture(const Answers& answers, model::Side side);
 // A wound of hip or thigh, whose page has it apart from those of knee and foot, over a break after an injury; nothing is asked.
 [[nodiscard]] Clue broken_under_hip_wound(const Answers& answers, model::Side side);
@@ -85,5 +85,6 @@ void name_lost_pulse(Raised& raised, const Clue& dorsal, const Clue& tibial);
 [[nodiscard]] Raised broken_pelvis(const Answers& answers, model::Side side);
 [[nodiscard]] Raised joints_stiff(const Answers& answers, model::Side side);
 [[nodiscard]] Raised acutely_ill(const Answers& answers, model::Side side);
+[[nodiscard]] Raised not_put_back(const Answers& answers, model::Side side);
 
 }  // namespace limbledger::interpret

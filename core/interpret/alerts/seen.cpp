@@ -57,7 +57,8 @@ Raised bleeding_now(const Answers& answers, Side side) {
 Raised broken_bone(const Answers& answers, Side side) {
   const Clue stump = led_by(foot_taken_off(answers, side).is_yes() ? answers.any_yes({"ankle.look_deformity", "foot.look_deformity"}, side) : Clue{},
                             {knee_taken_off(answers, side).is_yes() ? answers.any_yes({"knee.look_deformity"}, side) : Clue{}});
-  const Clue bent = every({circumstance(hurt_lately(answers)), led_by(answers.yes("leg.look_deformity", side), {stump})});
+  const Clue out = led_by(answers.yes("leg.look_deformity", side), {stump});
+  const Clue bent = out.is_yes() ? out_of_shape(answers, side, out) : Clue{};
   Raised raised;
   bool of_no_side = false;
   Clue seen;
@@ -71,7 +72,7 @@ Raised broken_bone(const Answers& answers, Side side) {
     }
   }
   const Clue shaft = bone_tender_at_shaft(answers, side);
-  const Clue carries_not = shaft.is_yes() ? every({circumstance(hurt_lately(answers)), shaft, cannot_walk(answers)}) : Clue{};
+  const Clue carries_not = shaft.is_yes() ? every({circumstance(hurt_lately(answers)), shaft, led_by(cannot_walk(answers), {took_no_steps_before(answers)})}) : Clue{};
   raised.clue = led_by(bent, {seen, carries_not});
   raised.clue.because.add(seen.is_yes() ? seen.because : FindingTrail{});
   const Clue gone = bent.is_yes() && !seen.is_yes() ? foot_taken_off(answers, side) : Clue{};
@@ -105,7 +106,7 @@ Raised broken_pelvis(const Answers& answers, Side) {
   const Clue sore = led_by(ring, {pain});
   const Clue bleeds = sore.is_yes() ? every({hurt, sore, body_fails(answers)}) : Clue{};
   const Clue crash = sore.is_yes() ? answers.chosen("history.mechanism", Side::midline, {"vehicle"}) : Clue{};
-  const Clue tender = crash.is_yes() ? every({hurt, crash, led_by(ring, {every({pain, cannot_stand(answers)})})}) : Clue{};
+  const Clue tender = crash.is_yes() ? every({hurt, crash, led_by(ring, {every({pain, led_by(cannot_stand(answers), {took_no_steps_before(answers)})})})}) : Clue{};
   Raised raised;
   raised.clue = led_by(looks, {bleeds, tender, seen});
   const bool at_once = looks.is_yes() || bleeds.is_yes();

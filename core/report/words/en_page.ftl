@@ -162,6 +162,7 @@ msg-flag-foot_drop_new = a new foot drop
 msg-flag-bone_stress_hip = a bone of the hip that breaks under stress
 msg-flag-bone_stress = a bone that breaks under stress
 msg-flag-ddh_late = a hip out of place since birth
+msg-flag-not_put_back = what an old injury left out of place
 msg-flag-joints_stiff = several joints stiff for weeks
 
 msg-page-no_hypothesis_yet = Nothing is said yet: the minimum set of this complaint is not complete (see what was not done and what was not examined).

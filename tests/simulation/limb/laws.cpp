@@ -151,10 +151,12 @@ bool shares_its_place(const Bench& made, const model::Finding& finding) {
 // (clue.hpp): a joint that is hot after no known injury is another question than one after a twist. Pain beyond what was hurt raises a
 // compartment while nobody said whether the limb is at risk; once it is not, stretching has to hurt as well (clinical safety, requirement 3).
 // Whether a leg turned cold suddenly, within two weeks, is when it began: the first gate of a limb without blood (red flags page, section 5).
-// Whether a foot drop is new is the same gate of the nerves of the back (section 11).
+// Whether a foot drop is new is the same gate of the nerves of the back (section 11). Who took no steps before has not lost them ("unexplained
+// loss of walking": section 12).
 const std::set<std::string>& how_it_began() {
   static const std::set<std::string> items{"history.mechanism", "history.fall_or_blow", "history.weeks_since_onset", "history.pain_over_2_weeks",
-                                           "history.injury_severe_or_crush", "history.cold_pale_sudden", "history.foot_drop_new"};
+                                           "history.injury_severe_or_crush", "history.cold_pale_sudden", "history.foot_drop_new",
+                                           "history.walks_usually", "history.moves_about", "history.weight_bearing"};
   return items;
 }
 
@@ -176,7 +178,9 @@ void leaves_its_trace(const Bench& made, const model::Finding& finding, const Be
   const Said now = said_of(made, shown);
   for (const auto& alert : without.alerts) {
     const auto* listed = find_same(now.alerts, [&](const auto& same) { return same.alert == alert.alert && same.side == alert.side; });
-    const auto* flag = find_same(now.flags, [&](const auto& same) { return same.flag == alert.alert && same.side == alert.side; });
+    const auto* flag = find_same(now.flags, [&](const auto& same) {
+      return same.flag == alert.alert && (same.side == alert.side || (!same.side && same.answer == FlagAnswer::raised));
+    });
     const bool raised = flag != nullptr && flag->answer == FlagAnswer::raised;
     const bool withdrawn = listed != nullptr && listed->state == AlertState::withdrawn_by_correction && !listed->interrupts;
     met.lowered += withdrawn ? 1U : 0U;
@@ -208,6 +212,9 @@ void check_dangers(const Bench& made, const model::Finding& finding, const Bench
     const auto* now = find_same(with.flags, [&](const auto& same) { return same.flag == flag.flag && same.side == flag.side; });
     if (now == nullptr && !flag.side) {  // nobody had named a side, and what was found since gives it one
       now = find_same(with.flags, [&](const auto& same) { return same.flag == flag.flag && same.side && same.answer == FlagAnswer::raised; });
+    }
+    if (now == nullptr && flag.side && flag.answer == FlagAnswer::raised) {  // found on the other leg alike: one line of no side
+      now = find_same(with.flags, [&](const auto& same) { return same.flag == flag.flag && !same.side && same.answer == FlagAnswer::raised; });
     }
     const bool raised = now != nullptr && now->answer == FlagAnswer::raised;
     lowered = lowered || (flag.answer == FlagAnswer::raised && !raised);

@@ -91,6 +91,33 @@ Clue hurt_beside(const Answers& answers, const Clue& sign) {
   return out;
 }
 
+Clue out_of_shape(const Answers& answers, Side side, const Clue& shape) {
+  const Clue hurt = every({hurt_beside(answers, shape), shape});
+  if (!shape.is_yes() || hurt.is_yes()) {
+    return hurt;
+  }
+  const bool denied = told_of_injury(answers).is_no() && !answers.yes("history.fall_recent").is_yes();
+  const Clue lost = denied ? Clue{} : one_gone_one_poor(answers, side);
+  return lost.is_yes() ? every({shape, lost}) : hurt;
+}
+
+Clue injury_long_ago(const Answers& answers) {
+  if (!hurt_long_ago(answers)) {
+    return {};
+  }
+  Clue out = fact(Tri::yes);
+  for (const Clue& one : {told_of_injury(answers), of_old_trouble(answers)}) {
+    out.because.add(one.is_yes() ? one.because : FindingTrail{});
+  }
+  return out;
+}
+
+Clue injury_left_alone(const Answers& answers) {
+  const Tri dated = injured_within(answers.view(), left_alone_weeks * days_a_week);
+  const bool lately = dated != Tri::undetermined ? dated == Tri::yes : answers.count_at_least("history.weeks_since_onset", left_alone_weeks + 1).is_no();
+  return lately ? injury_long_ago(answers) : Clue{};
+}
+
 Clue of_short_history(const Answers& answers) {
   return answers.once(Known::of_short_history, Side::midline, [&]() -> Clue {
     const Tri injury = injured_within(answers.view(), short_history_weeks * days_a_week);

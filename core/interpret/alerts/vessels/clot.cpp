@@ -67,6 +67,28 @@ namespace {
   return cannot_be && !told.is_yes() ? fact(Tri::no) : told;
 }
 
+// Both legs swollen, and nothing that points to one of them: one line of no side, as two of them say no more (the page's leg is one).
+[[nodiscard]] bool swollen_alike(const Answers& answers, Side side) {
+  const auto swells = [&](Side one) { return answers.any_yes({"leg.calf_swelling"}, one).is_yes() || whole_leg_swollen(answers, one).is_yes(); };
+  const auto points = [&](Side one) {
+    return answers.any_yes({"leg.calf_tender_vein", "vessel.oedema_more_this_side", "vessel.veins_collateral", "history.leg_paralysed_or_plaster"}, one).is_yes() ||
+           answers.chosen("body.cast", one, {"cast_hip", "cast_thigh", "cast_knee", "cast_shin", "cast_ankle", "cast_foot"}).is_yes() ||
+           answers.chosen("vessel.foot_colour", one, {"colour_blue", "colour_dusky"}).is_yes() || calf_measured_fuller(answers, one).is_yes();
+  };
+  return swells(side) && swells(other_side(side)) && !points(side) && !points(other_side(side));
+}
+
+// Oxygen a little low, and no other sign that was counted, is of old lungs where the leg has been swollen for weeks: it is asked whether the
+// breath is short (our own rule, by the limit that NICE_NG51 has for known lung disease).
+[[nodiscard]] Clue counted_of_chest(const Answers& answers) {
+  const Clue counted = led_by(pulse_of_clot(answers), {breathes_badly(answers), body_fails(answers)});
+  const bool long_swollen = counted.is_yes() && answers.count_at_least("history.weeks_since_onset", lately_weeks + 1).is_yes();
+  if (!long_swollen || answers.count_below("general.oxygen_saturation", saturation_old_lungs_from).is_yes()) {
+    return counted;
+  }
+  return counted.because.any([](const model::Finding* one) { return one->item.text != "general.oxygen_saturation"; }) ? counted : Clue{};
+}
+
 }  // namespace
 
 Raised leg_clot(const Answers& answers, Side side) {
@@ -78,9 +100,8 @@ Raised leg_clot(const Answers& answers, Side side) {
   const Clue another = vein.is_yes() ? another_point(answers, side) : Clue{};
   const Clue tender = another.is_yes() ? every({vein, another}) : every({vein, circumstance(negate(injured(answers))), fact(not_(tri(suspects.is_no())))});
   const Clue entry = either({led_by(answers.yes("leg.calf_swelling", side), {fuller}), whole_leg_swollen(answers, side), unasked(tender), suspects});
-  const Clue fast = pulse_of_clot(answers);
   // Signs that were counted stand beside what is told: who says no, or cannot say, may still lack breath (our own rule).
-  const Clue chest = led_by(answers.yes("history.breathless"), {fast, breathes_badly(answers), body_fails(answers)});
+  const Clue chest = led_by(answers.yes("history.breathless"), {counted_of_chest(answers)});
   const Clue wells = entry.is_no() ? Clue{} : wells_clue(answers, side, fuller);
   const Clue bears = bare_no(pregnant(answers));
   // Swollen as a whole and blue: the veins are closed so far that the leg itself is in danger; no score is waited for (our own rule).
@@ -120,6 +141,14 @@ Raised leg_clot(const Answers& answers, Side side) {
   // A clot of the leg that stands leaves the one of the lung to be asked after.
   if (raised.clue.is_yes() && raised.urgency == AlertClass::same_day && chest.value == Tri::undetermined) {
     raised.graver = chest;
+  }
+  if (raised.clue.is_yes() && !seen.is_yes() && swollen_alike(answers, side)) {
+    raised.of_no_side = true;
+    raised.what = raised.what == "chest" ? "both_chest" : "both";
+    raised.refer = "both";
+    for (const Side one : {side, other_side(side)}) {
+      raised.clue.because.add(led_by(whole_leg_swollen(answers, one), {answers.any_yes({"leg.calf_swelling"}, one)}).because);
+    }
   }
   return raised;
 }

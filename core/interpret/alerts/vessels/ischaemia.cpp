@@ -84,14 +84,6 @@ namespace {
   return full(dorsal_pulse) && full(tibial_pulse);
 }
 
-// Both pulses of the foot poor, and one of them gone. One that is full, or that nobody felt for, is another matter.
-[[nodiscard]] Clue one_gone_one_poor(const Answers& answers, Side side, const Clue& dorsal, const Clue& tibial) {
-  if (!dorsal.is_yes() && !tibial.is_yes()) {
-    return {};
-  }
-  return every({answers.graded(dorsal_pulse, side, {"0", "1"}), answers.graded(tibial_pulse, side, {"0", "1"})});
-}
-
 // Blue or dusky is no lack of blood by itself: it counts beside poor pulses, or where the foot feels less or fails (our own rule). So do poor
 // pulses there, as one sign is enough where feeling is reduced (clinical safety, C13).
 [[nodiscard]] Clue poor_flow(const Answers& answers, Side side, const Clue& poor, const Clue& fails) {
@@ -105,6 +97,13 @@ namespace {
 }
 
 }  // namespace
+
+Clue one_gone_one_poor(const Answers& answers, Side side) {
+  if (!pulse_absent(answers, dorsal_pulse, side).is_yes() && !pulse_absent(answers, tibial_pulse, side).is_yes()) {
+    return {};
+  }
+  return every({answers.graded(dorsal_pulse, side, {"0", "1"}), answers.graded(tibial_pulse, side, {"0", "1"})});
+}
 
 Clue pulse_above_lost(const Answers& answers, Side side) {
   const Clue groin = unasked(pulse_absent(answers, "vessel.pulse_femoral", side));
@@ -127,7 +126,7 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   // Told to have turned cold or pale within two weeks: the sign and the time in one answer.
   const Clue sudden = answers.yes("history.cold_pale_sudden", side);
   const Clue fails = foot_fails(answers, side);
-  const Clue poor = one_gone_one_poor(answers, side, dorsal, tibial);
+  const Clue poor = one_gone_one_poor(answers, side);
   const Clue above = pulse_above_lost(answers, side);
   const Clue perfusion =
       led_by(either({answers.yes("vessel.foot_cold", side), every({dorsal, tibial}), every({circumstance(hurt), others_felt}), refill}),
@@ -165,7 +164,10 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   const Clue happened = told_undated ? hurt_as_told(answers) : every({hurt_lately(answers), of_short_history(answers)});
   const bool poor_of_now = poor.is_yes() && !over_two_weeks(answers).is_yes();
   const Clue numb = no_flow_below.is_yes() || unlooked || poor_of_now ? newly_numb(answers, side) : Clue{};
-  const Clue acute = felt_both.is_yes() ? Clue{} : led_by(Clue{}, {fails, numb, plaster, wide, happened});
+  // Knee, thigh, shin, ankle or foot out of shape beside lost pulses is of today as well, whatever the day that was told.
+  const Clue bent = poor.is_yes() ? led_by(answers.any_yes({"knee.look_deformity"}, side), {foot_deformed(answers, side)}) : Clue{};
+  const Clue shape = bent.is_yes() ? out_of_shape(answers, side, bent) : Clue{};
+  const Clue acute = felt_both.is_yes() ? Clue{} : led_by(Clue{}, {fails, numb, plaster, wide, happened, shape});
   // Said not to have come suddenly, and nothing of today beside it: a foot that lacks blood for long, until a symptom says otherwise. What is
   // answered there is when it began, which the page asks for first (under two weeks).
   const bool stands = gross && !(sudden.is_no() && !acute.is_yes() && !hurt.is_yes());
@@ -174,7 +176,7 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   const Clue lately = sudden.is_yes() ? led_by(sudden, {of_short_history(answers), acute})
                                       : led_by(by_weeks, {acute, acute.is_yes() ? of_short_history(answers) : Clue{}});
   Raised raised;
-  raised.clue = every({perfusion, stands ? fact(Tri::yes) : symptom, lately});
+  raised.clue = every({perfusion, stands ? fact(Tri::yes) : led_by(symptom, {shape}), lately});
   // Weeks alone answer nothing of a foot that is cold or without its pulses: whether it moves is asked (our own rule).
   if (raised.clue.is_no() && lately.is_no() && perfusion.is_yes() && !felt_both.is_yes() && !fails.is_no()) {
     raised.clue = every({perfusion, fails});
