@@ -36,7 +36,14 @@ namespace {
   return systolic_under;
 }
 
-[[nodiscard]] bool of_child(const Answers& answers) { return answers.aged(0, adult_signs_from - 1) == Tri::yes; }
+// By age, or where nobody knows it by what the child is brought for: an infant's pulse is no grown person's.
+[[nodiscard]] bool of_child(const Answers& answers) {
+  constexpr std::int64_t highest_age = 200;
+  const Tri young = answers.aged(0, adult_signs_from - 1);
+  const std::string& why = answers.view().exam().complaint.text;
+  const bool brought = why == "infant_hip" || why == "limping_child" || why == "child_alignment";
+  return young == Tri::yes || (young == Tri::undetermined && brought && answers.aged(0, highest_age) != Tri::yes);
+}
 
 // The pressure that is a danger by itself. In pregnancy 90 is what many have (our own rule).
 [[nodiscard]] Clue pressure_fails(const Answers& answers) {
@@ -213,11 +220,15 @@ SignsTogether signs_together(const Answers& answers) {
   const int heat = add(led_by(answers.warm_at_least(fever_wound_tenths), {answers.colder_than(temperature_low_tenths), told_fever_is_past(answers).is_yes() ? Clue{} : answers.yes("history.fever")}), 1);
   const int unwell = add(answers.yes("history.unwell"), 1);
   const int looks = child ? looks_ill(answers, out.clue.because) : 0;
-  const int all = pulse + pressure + mind + lungs + short_breath + heat + unwell + looks;
+  const int measured = pulse + pressure + mind + lungs + short_breath + heat;
+  const int all = measured + unwell + looks;
   const bool not_fear = pressure + mind + heat + unwell + looks > 0 || oxygen.is_yes() || heart_slow(answers).is_yes() || short_breath > 0;
   const bool grave = pressure + mind > 0 || oxygen.is_yes() || pulse == 2;
-  out.three = not_fear && all >= 3 && (!child || (looks > 0 && heat + unwell > 0) || pressure + mind > 0);
-  out.now = child ? (looks >= 2 && heat > 0) || (looks > 0 && all >= 5) : all >= 4 && grave && not_fear;
+  // Feeling ill is what everybody with a fever feels: of a grown person it adds to breath and pressure alone, of a child to how it looks.
+  const bool of_child_too = all >= 3 && looks > 0 && heat + unwell > 0;
+  out.three = not_fear && (child ? of_child_too || (measured >= 3 && pressure + mind > 0) : measured >= 3);
+  out.now = child ? (looks >= 2 && heat > 0) || (looks > 0 && all >= 5)
+                  : grave && not_fear && (measured >= 4 || (measured >= 3 && unwell > 0 && lungs > 0 && pressure > 0));
   out.pale = looks > 0;
   out.of_blood = out.three && pulse + pressure > 0;
   out.clue.value = out.now || out.three ? Tri::yes : Tri::undetermined;

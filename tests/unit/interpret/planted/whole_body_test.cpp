@@ -2,6 +2,7 @@
 // if they were. Sources: clinical safety C2; NICE NG51 (2016), high and moderate to high risk, for every figure that is not our own; the red flags
 // page, sections 0, 4, 6, 8 and 10. How many signs make which class is our own rule. All is invented; the day is 2026-11-24.
 #include "tests/outside/knee_document.hpp"
+#include "tests/unit/interpret/alerts/story.hpp"
 
 using namespace limbledger;
 using limbledger::tests::KneeVisit;
@@ -113,7 +114,8 @@ TEST_CASE("planted: several signs each one step inside its limit are told togeth
     CHECK(body_line(at("general.temperature midline cel:39.2;" + signs_of(118, 22, 124, 97))) == "several_same_day");
     CHECK(body_line(at(body_well + signs_of(112, 22, 97, 97))) == "several_same_day");
     // Ordinary: a cold with a fever, fear, lungs of years, a small woman.
-    CHECK(body_line(at("general.temperature midline cel:38.6;history.unwell midline answer:yes;" + signs_of(96, 20, 118, 97))) == "none");
+    CHECK(body_line(at("general.temperature midline cel:38.6;history.unwell midline answer:yes;" + signs_of(104, 20, 118, 97))) == "none");
+    CHECK(body_line(at("general.temperature midline cel:38.6;history.unwell midline answer:yes;" + signs_of(104, 18, 96, 97))) == "several_same_day");
     CHECK(body_line(at(body_well + signs_of(132, 28, 138, 99))) == "none");
     CHECK(body_line(at(body_well + "history.breathless midline answer:no;" + signs_of(104, 26, 135, 90))) == "none");
     CHECK(body_line(at(body_well + signs_of(78, 14, 92, 98))) == "none");
@@ -183,6 +185,21 @@ TEST_CASE("planted: a hot child that is pale, slow to refill or will not move is
     CHECK(body_line(child(refill + "general.pallor midline answer:no;history.unwell midline answer:no;general.temperature midline cel:36.8")) == "none");
   }
   CHECK(body_grounds(visit_with("infant_hip", body_infant, hot_ill + refill + still + "general.pallor midline answer:yes")) == 6);
+}
+
+// An infant's own pulse and breath where nobody wrote its birth.
+TEST_CASE("planted: an infant without a day of birth is measured by no grown person's limits of what is a danger alone") {
+  interpret_test::Bench infant = interpret_test::visit("infant_hip", 2026, "history.unwell no; history.fever no; general.temperature 368; general.pulse_rate 158; general.respiratory_rate 44");
+  infant.person->birth.reset();
+  CHECK_FALSE(interpret_test::raised(infant, "acutely_ill"));
+  interpret_test::tell(infant, "general.oxygen_saturation 80");
+  CHECK(interpret_test::raised(infant, "acutely_ill"));
+  // A fever in it is a newborn's until somebody knows better.
+  interpret_test::Bench hot_infant = interpret_test::visit("infant_hip", 2026, "general.temperature 384");
+  hot_infant.person->birth.reset();
+  CHECK(interpret_test::line_of(hot_infant, "acutely_ill") == "newborn");
+  interpret_test::tell(hot_infant, "history.moves_about moves_walks");
+  CHECK_FALSE(interpret_test::raised(hot_infant, "acutely_ill"));
 }
 
 // Section 0: of an interval the more urgent end; that who crawls or walks is no newborn is our own rule.
