@@ -63,6 +63,9 @@ Raised acutely_ill(const Answers& answers, Side) {
   const Clue cold_and_ill = cold.is_yes() ? every({cold, answers.yes("history.unwell")}) : Clue{};
   raised.clue = led_by(septic, {twice, lung, hot_newborn, cold_newborn, alone, shock, cold_and_ill, together.clue});
   raised.clue = left_open(!raised.clue.is_yes() && cold.is_yes() ? cold_and_ill : raised.clue, fails.is_yes() ? fails : cold);
+  if (raised.clue.value == Tri::undetermined && raised.clue.ask.empty() && !raised.clue.open.empty()) {
+    raised.clue.open.add(fails.because);  // nothing is left to ask, and the sign that failed is named
+  }
   const bool only_together = !septic.is_yes() && !twice.is_yes() && !hot_newborn.is_yes() && !cold_newborn.is_yes() && !alone.is_yes() && !shock.is_yes() && !lung.is_yes() && !cold_and_ill.is_yes();
   const bool waits = raised.clue.is_yes() && only_together && !together.now;
   raised.urgency = waits ? AlertClass::same_day : AlertClass::now;
