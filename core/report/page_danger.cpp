@@ -16,9 +16,18 @@ namespace {
 using interpret::FlagAnswer;
 using model::Side;
 
-// Three at most, which is what is read.
+// Three at most, which is what is read: of what is open, the sign that was found before the noes beside it.
 [[nodiscard]] std::string no_rests_on(const PageView& view, const interpret::Flag& flag) {
-  std::vector<std::string> named = findings_named(view, flag.findings, flag.side);
+  std::vector<model::FindingId> ids = flag.findings;
+  const auto found = std::stable_partition(ids.begin(), ids.end(), [&](const model::FindingId& id) {
+    return flag.answer != FlagAnswer::cannot_answer || std::none_of(view.findings.begin(), view.findings.end(), [&](const model::Finding* one) {
+             const auto* answer = std::get_if<model::Answer>(&one->value);
+             return one->finding && *one->finding == id && answer != nullptr && answer->answer == model::AnswerWord::no;
+           });
+  });
+  std::vector<std::string> named = findings_named(view, {ids.begin(), found}, flag.side);
+  const std::vector<std::string> noes = findings_named(view, {found, ids.end()}, flag.side);
+  named.insert(named.end(), noes.begin(), noes.end());
   named.resize(std::min<std::size_t>(named.size(), 3));
   return joined(named, "; ");
 }

@@ -50,13 +50,28 @@ void fit_to_place(const model::Place* place, std::vector<model::MessageId>& mean
   }
 }
 
+// Who is ill as a whole: after an injury it bleeds; where nothing says that it is an infection none is treated.
+void fit_to_cause(std::string_view what, std::vector<model::MessageId>& meanwhile) {
+  const model::MessageId sepsis{"msg.meanwhile.sepsis_by_protocol"};
+  if (what == "shock") {
+    std::replace(meanwhile.begin(), meanwhile.end(), sepsis, model::MessageId{"msg.meanwhile.bleeding_and_warmth"});
+  } else if (what == "failing" || what == "alone" || what == "lung_clot" || what.starts_with("several")) {
+    std::erase(meanwhile, sepsis);
+  } else if (what == "cold") {
+    std::replace(meanwhile.begin(), meanwhile.end(), sepsis, model::MessageId{"msg.meanwhile.dry_and_warm"});
+  }
+  if (what.ends_with("same_day")) {
+    std::erase(meanwhile, model::MessageId{"msg.meanwhile.call_and_move"});
+  }
+}
+
 }  // namespace
 
 // Replaced by any answer that stands: of two that disagree the one that keeps the needle away.
 std::vector<model::MessageId> meanwhile_of(const View& view, const JudgedFlag& judged, const model::Place* place) {
   std::vector<model::MessageId> meanwhile = judged.row->meanwhile;
-  if (judged.row->alert.text == "alert.acutely_ill" && judged.raised.what == "failing") {  // nothing says that it is an infection
-    std::erase(meanwhile, model::MessageId{"msg.meanwhile.sepsis_by_protocol"});
+  if (judged.row->alert.text == "alert.acutely_ill") {
+    fit_to_cause(judged.raised.what, meanwhile);
   }
   if (judged.raised.what.starts_with("broke")) {  // what is broken is not spared from breaking
     std::replace(meanwhile.begin(), meanwhile.end(), model::MessageId{"msg.meanwhile.protect_from_break"}, model::MessageId{"msg.meanwhile.splint_as_is"});

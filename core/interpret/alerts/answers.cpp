@@ -87,10 +87,12 @@ class Recorded {
 // A pulse that was written as not felt where the foot is gone says nothing of blood.
 [[nodiscard]] bool is_pulse(const model::Item* item) { return item != nullptr && item->item.text.starts_with("vessel.pulse_"); }
 
-// Left for another time: the question stands.
-[[nodiscard]] bool nobody_tried(const model::Finding& finding) {
+// Left for another time, behind what can be taken off, or for want of a tool where there is another way to ask: the question stands. A plaster
+// is not taken off to look.
+[[nodiscard]] bool nobody_tried(const View& view, const model::Finding& finding, Side side) {
   const auto* undone = std::get_if<model::NotDone>(&finding.value);
-  return undone != nullptr && (undone->reason == model::WhyNot::no_time || undone->reason == model::WhyNot::other);
+  return undone != nullptr && (undone->reason == model::WhyNot::no_time || undone->reason == model::WhyNot::other || undone->reason == model::WhyNot::no_instrument ||
+                               (undone->reason == model::WhyNot::covered && view.at("body.cast", side).empty()));
 }
 
 [[nodiscard]] Clue left_undecided(Clue clue, const FindingTrail& by) {
@@ -121,7 +123,7 @@ class Recorded {
       return clue;
     }
     for (const model::Finding* finding : recorded.findings()) {
-      still_asked = still_asked && (!unsettled_by(*finding).empty() || nobody_tried(*finding));
+      still_asked = still_asked && (!unsettled_by(*finding).empty() || nobody_tried(view, *finding, side));
       const bool not_done = std::holds_alternative<model::NotDone>(finding->value);
       clue.hinted = clue.hinted || (!not_done && says(*finding).bits == says_yes);
     }

@@ -86,14 +86,33 @@ inline constexpr ItemKey dorsal_pulse = "vessel.pulse_dorsalis_pedis", tibial_pu
 [[nodiscard]] Clue wound_infected(const Answers& answers, model::Side side);
 // Two signs or more of heat or cold, pulse, breaths and white cells: an infected wound is severe by them.
 [[nodiscard]] Clue whole_body_answers(const Answers& answers);
+// Any sign of the whole body was looked at.
+[[nodiscard]] bool signs_recorded(const Answers& answers);
 // One sign of shock or sepsis that stands alone: low pressure, a mind newly changed, fast breaths, little oxygen, a racing pulse, a
 // child's slow one. Nothing is asked.
 [[nodiscard]] Clue body_fails(const Answers& answers);
 // Two of them, of a child one of pressure, mind, oxygen or a slow pulse: fear alone makes a child's heart and breath fast.
 [[nodiscard]] Clue body_fails_twice(const Answers& answers);
+// The same beside a part that is ill: of who is well and neither hot nor cold, one sign that fear, old lungs, training or sleep makes is none.
+[[nodiscard]] Clue body_fails_by_illness(const Answers& answers);
+// One sign so far out that it is a danger whatever else was answered. Nothing is asked.
+[[nodiscard]] Clue fails_alone(const Answers& answers);
+// Below 35.0, of a child under five below 36.0.
+[[nodiscard]] Clue too_cold(const Answers& answers);
+// A fever of the last days in who is well now and was measured neither hot nor cold.
+[[nodiscard]] Clue told_fever_is_past(const Answers& answers);
+// Signs none of which need be a danger alone: how they stand together. Nothing is asked, and no is never said.
+struct SignsTogether {
+  Clue clue;
+  bool three = false;  // the same day
+  bool now = false;
+  bool pale = false;      // of a child that looks ill
+  bool of_blood = false;  // three of them, of which one is pulse or pressure
+};
+[[nodiscard]] SignsTogether signs_together(const Answers& answers);
 // The body fails, or answers by two signs of which one is heat or cold: what is hot and red for another reason has fast breaths too.
 [[nodiscard]] Clue hot_body_answers(const Answers& answers);
-// Under three months, or perhaps so.
+// Under three months, or perhaps so: an age that allows it, or none told of an infant; and nothing shows it older.
 [[nodiscard]] bool perhaps_newborn(const Answers& answers);
 // As the age has them: a child's are no adult's.
 [[nodiscard]] Clue pulse_raised(const Answers& answers);

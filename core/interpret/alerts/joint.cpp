@@ -183,7 +183,7 @@ Raised infected_joint_adult(const Answers& answers, Side side) {
   const Clue hot_hip = fails.is_yes() ? every({led_by(answers.chosen("hip.look_skin", side, {"hip_hot_red"}), {answers.yes("hip.pain_passive_severe", side)}), fails}) : Clue{};
   const Clue hot_ankle = fails.is_yes() ? every({answers.yes("ankle.hot_red", side), fails}) : Clue{};
   // Gout has a fever and a fast pulse of its own: beside a great toe only a body that fails.
-  const Clue hot_toe = fails.is_yes() ? every({answers.yes("foot.mtp_first_hot_red", side), body_fails(answers)}) : Clue{};
+  const Clue hot_toe = fails.is_yes() ? every({answers.yes("foot.mtp_first_hot_red", side), body_fails_by_illness(answers)}) : Clue{};
   const Clue hot_knee = fails.is_yes() ? every({hot(answers, side), fails}) : Clue{};
   raised.clue = led_by(raised.clue, {hot_knee, hot_hip, hot_ankle, hot_toe});
   if (raised.clue.is_no() && raised.clue.against.empty()) {
@@ -234,11 +234,13 @@ Raised infected_joint_child(const Answers& answers, Side side) {
   const Clue irritable = infant ? led_by(still, {limps(answers), stopped, cannot_walk(answers), sore})
                                 : either({limps(answers), led_by(stopped, {cannot_walk(answers), sore, still})});
   const Clue feverish = unless_drug_hides(answers, fever_of_child(answers));
+  // Beside a joint that is hot any sign counts; beside a limp none that fear or sleep makes of a well child.
   const Clue fails = body_fails(answers);
+  const Clue fails_by_illness = body_fails_by_illness(answers);
   const Clue cold = answers.aged(0, cold_child_under_years - 1) == Tri::yes ? answers.colder_than(temperature_low_tenths) : Clue{};
   // Under three months, or perhaps so, a joint that hurts is enough, and 38.0 is a fever.
   const bool newborn = perhaps_newborn(answers);
-  const Clue general = led_by(either({feverish, answers.yes("history.unwell")}), {fails, cold, newborn ? fever(answers) : Clue{}, newborn ? fact(Tri::yes) : Clue{}});
+  const Clue general = led_by(either({feverish, answers.yes("history.unwell")}), {fails_by_illness, cold, newborn ? fever(answers) : Clue{}, newborn ? fact(Tri::yes) : Clue{}});
   const bool hurt = injured(answers).is_yes();
   // The page has no gate for an injury: a child that is brought for a limp, and fell, is judged as any other. Brought for the injury itself,
   // one of the two signs is what a hurt leg does; with both, or warm from 38.0 or with the blood of an infection, it is raised (our own rule).

@@ -48,9 +48,20 @@ inline constexpr std::int64_t white_cells_over = 12000;     // IWGDF_IDSA_DFI, i
 inline constexpr std::int64_t white_cells_under = 4000;     // the same
 inline constexpr std::int64_t systolic_under = 90;          // WSES2018: a sign to be counted with others
 inline constexpr std::int64_t systolic_failing_under = 91;  // NICE_NG51: 90 or below, high risk by itself, from 12 years
+inline constexpr std::int64_t systolic_low_to = 100;        // NICE_NG51: 91 to 100, moderate to high risk from 12 years
 inline constexpr std::int64_t saturation_under = 92;        // NICE_NG51: an adult's; the tables of children call from 90, asked about from 92
-inline constexpr std::int64_t saturation_old_lungs_from = 88;  // NICE_NG51: the limit it has for known lung disease
+inline constexpr std::int64_t saturation_child_under = 90;  // NICE_NG51: high risk at any age of its tables of children
+inline constexpr std::int64_t saturation_old_lungs = 88;    // NICE_NG51: enough where a lung disease is known
+inline constexpr std::int64_t breaths_not_of_old_lungs = 30;  // CONVENTION: from here in a grown person no old lung is thought of
 inline constexpr std::int64_t pulse_racing_from = 130;      // NICE_NG51: high risk by itself
+inline constexpr std::int64_t pulse_counts_over = 100;      // CONVENTION: NICE_NG51 counts from 91, in pregnancy from 100; hurry and fear have that
+inline constexpr std::int64_t chilled_under_tenths = 350;   // taught value, from memory: too cold a body begins below 35.0
+// So far out that it is a danger whatever else is answered (CONVENTION throughout).
+inline constexpr std::int64_t systolic_alone_under = 80, systolic_child_alone_less = 10;  // of a child: less than its own limit by this
+inline constexpr std::int64_t breaths_alone_from = 36, breaths_child_alone_from = 80, breaths_alone_under = 8;
+inline constexpr std::int64_t pulse_alone_from = 150, pulse_child_alone_from = 220, pulse_alone_under = 30;
+inline constexpr std::int64_t saturation_alone_under = 85;  // lower than thin air has it where people live
+inline constexpr std::int64_t cold_alone_under_tenths = 340, hot_alone_from_tenths = 410;
 inline constexpr std::int64_t adult_signs_from = 12;        // NICE_NG51: its tables of children end here
 inline constexpr std::int64_t pulse_child_under = 60;       // NICE_NG51: high risk below it at any age of its tables of children
 inline constexpr std::int64_t cold_child_under_years = 5;   // NICE_NG51: below 36.0 is high risk there, a lesser sign later

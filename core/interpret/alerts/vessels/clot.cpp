@@ -83,7 +83,7 @@ namespace {
 [[nodiscard]] Clue counted_of_chest(const Answers& answers) {
   const Clue counted = led_by(pulse_of_clot(answers), {breathes_badly(answers), body_fails(answers)});
   const bool long_swollen = counted.is_yes() && answers.count_at_least("history.weeks_since_onset", lately_weeks + 1).is_yes();
-  if (!long_swollen || answers.count_below("general.oxygen_saturation", saturation_old_lungs_from).is_yes()) {
+  if (!long_swollen || answers.count_below("general.oxygen_saturation", saturation_old_lungs).is_yes()) {
     return counted;
   }
   return counted.because.any([](const model::Finding* one) { return one->item.text != "general.oxygen_saturation"; }) ? counted : Clue{};
