@@ -405,4 +405,4 @@ msg-plan-by = by { $date }
 msg-plan-told = { $plan }, told
 msg-count_of-nerve-monofilament = { $count } of 3 right
 msg-count_of-nerve-tuning_fork = { $count } of 3 right
-msg-plan-open = what became of it is not recorded yet
+msg-plan-open = outcome not recorded yet

@@ -234,7 +234,7 @@ TEST_CASE("C14: a letter says whether it refers the person or asks, and what the
   CHECK(has(section(note_read(Printer("football")), "Plan"), "limit: \u2068No football until reviewed\u2069; NOT RECORDED AS TOLD"));
 }
 
-TEST_CASE("a reason to come back reads as one in note, letter and beside an alert, and keeps its own words where they say it") {
+TEST_CASE("a reason to come back reads as one in note and letter, answers no alert, and keeps its own words where they say it") {
   const Printer ankle("ankle");
   const std::string trigger = "COME BACK IF: \u2068You cannot stand on the foot tomorrow\u2069";
   CHECK(has(section(note_read(ankle), "What the person was told"), trigger + "; told"));
@@ -246,7 +246,11 @@ TEST_CASE("a reason to come back reads as one in note, letter and beside an aler
   REQUIRE(!hip.assessment.alerts.empty());
   hip.assessment.alerts.front().handled.reset();
   hip.assessment.alerts.front().state = interpret::AlertState::raised;
-  CHECK(has(section(note_read(hip), "Alerts, and what was done"), "COME BACK IF: \u2068The foot turns cold\u2069"));
+  CHECK(has(section(note_read(hip), "What the person was told"), "COME BACK IF: \u2068The foot turns cold\u2069"));
+  // It answers no alert: beside one it is named where the plan holds nothing else.
+  CHECK(has(section(note_read(hip), "Alerts, and what was done"), "The plan above holds: splint; medicine, as the examiner wrote it; referral; advice. Whether"));
+  hip.exam.plan->erase(hip.exam.plan->begin(), hip.exam.plan->end() - 1);
+  CHECK(has(section(note_read(hip), "Alerts, and what was done"), "The plan above holds: a reason to come back. Whether"));
 }
 
 TEST_CASE("of who was in the room no page says that they were told") {
