@@ -97,7 +97,10 @@ struct OfSide {
     if (is == Ordinary::ordinary && looked && view.exam.side == side && tells_nothing(view, *finding)) {
       here.untold.push_back(view.say("page.found_one", {{"what", label, false, true}, {"value", value_with_origin(view, *finding), false, true}}));
     }
-    if (is == Ordinary::described && looked && !is_compared(view, *finding) && std::find(here.described.begin(), here.described.end(), label) == here.described.end()) {
+    const auto* answer = std::get_if<model::Answer>(&finding->value);
+    if (answer != nullptr && answer->answer == model::AnswerWord::unsure && looked) {
+      here.parts.push_back(view.say("page.found_one", {{"what", label, false, true}, {"value", value_with_origin(view, *finding), false, true}}));
+    } else if (is == Ordinary::described && looked && !is_compared(view, *finding) && std::find(here.described.begin(), here.described.end(), label) == here.described.end()) {
       here.described.push_back(label);
     }
   }
@@ -140,7 +143,7 @@ SheetSection summary_section(const PageView& view) {
       here.parts.push_back(view.say("page.found_untold", {{"items", joined(here.untold, "; "), false, true}}));
     }
     if (!here.described.empty()) {
-      here.parts.push_back(view.say("page.found_described", {{"items", joined(here.described, ", "), false, true}}));
+      here.parts.push_back(view.say("page.found_described", {{"items", joined(here.described, " / "), false, true}}));
     }
     if (side == Side::midline) {
       if (!here.parts.empty()) {

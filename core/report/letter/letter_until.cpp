@@ -84,7 +84,6 @@ SheetSection letter_until(const PageView& view, const LetterAsk& ask, int shorte
   if (!planned.empty()) {
     says = view.say("letter.until", {{"what", joined(planned, "; "), false, true}}) + ".";
   }
-  says += " " + (come_back.empty() ? view.say("page.come_back_none") : joined(come_back, "; ") + ".");
   // Two alerts may say the same; a reader needs it once.
   std::vector<std::string> meanwhile;
   const auto add_meanwhile_of = [&](const std::vector<model::MessageId>& messages, const std::optional<model::Side>& side) {
@@ -109,10 +108,12 @@ SheetSection letter_until(const PageView& view, const LetterAsk& ask, int shorte
       add_meanwhile_of(row->meanwhile, statement.side);
     }
   }
-  section.plain(says);
   if (!meanwhile.empty()) {
-    section.plain(view.say("letter.until_alert", {{"what", joined(meanwhile, "; "), false, true}}));
+    section.plain(says);
+    says = view.say("letter.until_alert", {{"what", joined(meanwhile, "; "), false, true}});
   }
+  // A paragraph of its own would cost a long letter what was found.
+  section.plain(says + " " + (come_back.empty() ? view.say("page.come_back_none") : joined(come_back, "; ") + "."));
   add_exchanged_line(view, named, section);
   // Whoever receives the person does not try what the alerts advise against.
   constexpr std::size_t all = 1000;

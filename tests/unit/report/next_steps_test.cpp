@@ -134,7 +134,8 @@ TEST_CASE("the summary gives the end feel beside a motion that it tells apart, a
   CHECK(has(lock, "Knee extension, passive 15° short of straight, end feel springy block: "));
   const std::string stiff = section(note_next(Printer("stiff")), "Found out of the ordinary");
   CHECK(has(stiff, "12° short of straight, end feel bone to bone: "));
-  CHECK(has(stiff, "values under \"Findings\": Thigh girth, 10 cm above the kneecap"));
+  CHECK(has(stiff, "values under \"Findings\": Hip inward rotation, lying, hip straight / Thigh girth, 10 cm above the kneecap"));
+  CHECK(has(section(note_next(Printer("fall")), "Found out of the ordinary"), "Gap below the kneecap: unsure"));
   const std::string clot = section(note_next(Printer("clot")), "Found out of the ordinary");
   CHECK(has(clot, "RIGHT: measured or described without a figure to compare with, values under \"Findings\": Calf girth, 10 cm below the shin tubercle"));
 }
@@ -223,7 +224,7 @@ TEST_CASE("an answer taken over from an earlier exam is not one that was asked t
 
 TEST_CASE("where a sense is counted, the count stands with what it is out of") {
   const std::string sole = note_next(Printer("sole"));
-  CHECK(has(section(sole, "Findings"), "Filament, under the fifth metatarsal head RIGHT 1 of 3 right, monofilament"));
-  CHECK(has(section(sole, "Found out of the ordinary"), "Filament, pulp of the great toe: 0 of 3 right"));
+  CHECK(has(section(sole, "Findings"), "Filament, under the fifth metatarsal head RIGHT 1 of 3, monofilament"));
+  CHECK(has(section(sole, "Found out of the ordinary"), "Filament, pulp of the great toe: 0 of 3"));
   CHECK(has(section(sole, "Findings"), "Diabetes, for how many years: 14 "));
 }
