@@ -134,6 +134,7 @@ TEST_CASE("the summary gives the end feel beside a motion that it tells apart, a
   CHECK(has(lock, "Knee extension, passive 15° short of straight, end feel springy block: "));
   const std::string stiff = section(note_next(Printer("stiff")), "Found out of the ordinary");
   CHECK(has(stiff, "12° short of straight, end feel bone to bone: "));
+  CHECK(has(stiff, "values under \"Findings\": Thigh girth, 10 cm above the kneecap - LEFT"));
   CHECK(has(stiff, "values under \"Findings\": Hip inward rotation, lying, hip straight / Thigh girth, 10 cm above the kneecap"));
   CHECK(has(section(note_next(Printer("fall")), "Found out of the ordinary"), "Gap below the kneecap: unsure"));
   const std::string clot = section(note_next(Printer("clot")), "Found out of the ordinary");
@@ -220,6 +221,23 @@ TEST_CASE("an answer taken over from an earlier exam is not one that was asked t
   CHECK(has(found("stiff"), "Pain at night: yes"));
   CHECK(has(found("stiff"), "Night pain eases on turning: yes"));
   CHECK(has(found("stiff"), "Night pain is getting worse"));
+}
+
+TEST_CASE("what read both ways says one thing: instead or afterwards, one of several, lifts or cannot lift, a response to nothing") {
+  const auto letter = [](const char* name) {
+    report::LetterAsk ask;
+    ask.question = "What next?";
+    return on_one_line(report::sheet_text(report::letter_of_length(Printer(name).view(), ask, 0), *report::built_in_words()));
+  };
+  CHECK(has(letter("child"), "Nothing is recorded as given."));
+  CHECK(!has(letter("child"), "Response to it"));
+  CHECK(has(letter("hip"), "Response to it: not recorded."));
+  CHECK(has(letter("infant"), "ultrasound (from six months of age a film of the pelvis instead)"));
+  CHECK(has(letter("clot"), "scan the same day, its result within 4 hours where that can be had"));  // NICE NG158
+  CHECK(has(letter("hip"), "Straight leg lift, a hand's width: positive (cannot lift it, or groin pain)"));
+  CHECK(has(section(note_next(Printer("sole")), "Rules"), "No class (one or more of: an ulcer"));
+  CHECK(has(head(note_next(Printer("fall"))), "Care of the person, and any referral, go on."));
+  CHECK(!has(head(note_next(Printer("fall"))), "Care and referral"));
 }
 
 TEST_CASE("where a sense is counted, the count stands with what it is out of") {
