@@ -61,7 +61,7 @@ struct HowSoon {
 [[nodiscard]] std::optional<std::string> due_day(const PageView& view, model::LetterUrgency urgency);
 // A day of the plan that is later than what was found asks for: the second urgency of one page.
 // A month ends with its last day, which may be after the day that is named.
-[[nodiscard]] std::string first_planned_day(const PageView& view);  // of referral, film and review; empty where none has a day
+[[nodiscard]] std::string first_planned_day(const PageView& view);  // of referral, film and review that are not over; empty where none has a day
 [[nodiscard]] bool ends_after(const model::PartialDate& date, const std::string& day);
 [[nodiscard]] bool is_too_late(const PageView& view, const model::PlanItem& item, std::optional<model::LetterUrgency> written = {});  // `written`: by the letter itself
 // The later days by name, for the line that says how soon; empty where there are none.
@@ -82,6 +82,8 @@ struct HowSoon {
 // A reason to come back reads as one: "you cannot stand on it tomorrow" alone reads as what is to come.
 [[nodiscard]] bool says_come_back(std::string_view text);
 [[nodiscard]] std::string come_back_words(const PageView& view, const model::PlanItem& item);
+// Declined, or done: it asks for nobody and for no day any more.
+[[nodiscard]] bool is_over(const model::PlanItem& item);
 // By whom and by which day a step is taken that sends the person on or calls them back; what the record does not say is said.
 [[nodiscard]] std::vector<std::string> whom_and_when(const PageView& view, const model::PlanItem& item);
 // "Not planned: referral, review here.": who reads on does not look for it; empty where both are.

@@ -42,13 +42,16 @@ std::string not_planned(const PageView& view) {
   return lacking.empty() ? std::string() : view.say("plan.not_planned", {{"what", joined(lacking), false, true}});
 }
 
+bool is_over(const model::PlanItem& item) {
+  const auto& became = item.became;
+  return became == model::Became::declined || became == model::Became::done || became == model::Became::given || became == model::Became::seen ||
+         became == model::Became::answered;
+}
+
 std::vector<std::string> whom_and_when(const PageView& view, const model::PlanItem& item) {
   std::vector<std::string> parts;
   const bool goes = item.kind == model::PlanKind::referral || item.kind == model::PlanKind::film || item.kind == model::PlanKind::review;
-  const auto& became = item.became;
-  const bool over = became == model::Became::declined || became == model::Became::done || became == model::Became::given || became == model::Became::seen ||
-                    became == model::Became::answered;
-  const bool asks = goes && !over;
+  const bool asks = goes && !is_over(item);
   if (item.who) {
     parts.push_back("\u2068" + item.who->text + "\u2069");
   } else if (asks) {

@@ -113,7 +113,7 @@ std::optional<std::string> due_day(const PageView& view, LetterUrgency urgency) 
 std::string first_planned_day(const PageView& view) {
   std::string first;
   for (const model::PlanItem& item : view.exam.plan.value_or(std::vector<model::PlanItem>{})) {
-    const bool goes = (sends_on(item) || item.kind == model::PlanKind::review) && item.became != model::Became::declined && item.by;
+    const bool goes = (sends_on(item) || item.kind == model::PlanKind::review) && !is_over(item) && item.by;
     if (const std::string by = goes ? item.by->to_text() : std::string(); goes && (first.empty() || by < first)) {
       first = by;
     }

@@ -165,6 +165,10 @@ TEST_CASE("the day of the plan leads where nothing else says how soon; without o
   CHECK(has(section(note_next(Printer("football")), "Plan"), "How soon: BY 2026-12-08, the first day of the plan; no letter names an urgency"));
   CHECK(has(section(note_next(Printer("stiff")), "Plan"), "How soon: BY 2027-02-23, the first day of the plan"));
   Printer silent("stiff");
+  for (model::PlanItem& item : *silent.exam.plan) {
+    item.became = model::Became::done;  // a day that is over is not how soon
+  }
+  CHECK(has(section(note_next(silent), "Plan"), "How soon: no letter names an urgency, and nothing was raised that asks for a day."));
   silent.exam.plan.reset();
   CHECK(has(section(note_next(silent), "Plan"), "How soon: no letter names an urgency, and nothing was raised that asks for a day."));
 }
