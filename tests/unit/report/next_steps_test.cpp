@@ -119,9 +119,10 @@ TEST_CASE("C14: a letter that was made is not called sent: what became of it is 
     }
     return letters(football);
   };
-  for (const auto& [became, says] : {std::pair(model::Became::sent, "of the letter: sent"), std::pair(model::Became::answered, "of the letter: answered"), std::pair(model::Became::lost, "of the letter: lost")}) {
-    CHECK_MESSAGE(has(becomes(became), says), says);
-    CHECK_MESSAGE(!has(becomes(became), "not recorded as sent"), says);
+  const std::pair<model::Became, std::string> all[]{{model::Became::sent, "of the letter: sent"}, {model::Became::answered, "of the letter: answered"}, {model::Became::lost, "of the letter: lost"}};
+  for (const auto& one : all) {
+    CHECK_MESSAGE(has(becomes(one.first), one.second), one.second);
+    CHECK_MESSAGE(!has(becomes(one.first), "not recorded as sent"), one.second);
   }
   CHECK(has(becomes(model::Became::written), "not recorded as sent or handed over"));
   // What became of the referral is nothing of a letter that was not written for it.
