@@ -120,11 +120,10 @@ void add_film_planned(const PageView& view, const interpret::RuleResult& rule, S
   for (const interpret::RuleResult& rule : view.assessment.rules) {
     const std::string head = view.say(rule.rule.text + ".name") + view.side_after(rule.side) + " (" + rule_edition_named(view, rule) + ")";
     const std::vector<std::string> lines = rule_lines(rule, view.exam, view.person, view.assessment.as_of, view.words, view.edition);
-    std::string says = head + ": " + lines.front();
-    if (const std::vector<std::string> films = film_by_alert(view, rule); !films.empty()) {
-      says += " " + view.say("page.film_by_alert", {{"films", joined(films, "; "), false, true}}) + ".";
-    }
-    section.bullet(says);
+    // Who stops reading at "not required" has read that one is asked for.
+    const std::vector<std::string> films = film_by_alert(view, rule);
+    const std::string first = films.empty() ? std::string() : view.say("page.film_by_alert", {{"films", joined(films, "; "), false, true}}) + " ";
+    section.bullet(head + ": " + first + lines.front());
     for (std::size_t i = 1; i < lines.size(); ++i) {
       section.under(lines[i]);
     }
@@ -216,7 +215,11 @@ Sheet exam_sheet(const model::Exam& exam, const std::optional<model::Person>& pe
       sheet.sections.push_back(std::move(section));
     }
   };
-  add(impression_section(view));
+  SheetSection impression = impression_section(view);
+  if (const std::string raised = raised_beside(view); !raised.empty()) {
+    impression.plain(raised);
+  }
+  add(std::move(impression));
   add(summary_section(view));
   add(plan_section(view));
   add(after_section(view), false);

@@ -16,20 +16,23 @@ using model::Side;
 
 [[nodiscard]] std::string all_named(const PageView& view, const std::vector<model::FindingId>& ids) { return joined(findings_named(view, ids), "; "); }
 
-// Whether what is planned answers the alert, nobody but the examiner knows: both are shown, and neither is matched to the other.
+// Whether what is planned answers the alert, nobody but the examiner knows: what the plan above holds is named, and not matched to it. A
+// reason to come back answers nothing; it is named where the plan holds nothing else.
 [[nodiscard]] std::string plan_beside(const PageView& view, const std::optional<Side>& side) {
   std::vector<std::string> planned;
+  std::vector<std::string> to_come_back;
   for (const model::PlanItem& item : view.exam.plan ? *view.exam.plan : std::vector<model::PlanItem>{}) {
     const bool here = !side || !item.side || *item.side == Side::midline || *item.side == *side;
-    if (here && item.became != model::Became::declined) {
-      if (item.kind == model::PlanKind::safety_net) {
-        planned.push_back(come_back_words(view, item));
-        continue;
-      }
-      planned.push_back(view.say("page.planned", {{"kind", enum_word(view.words, "plan", item.kind), false, true}, {"text", plan_words(view, item), false, true}}));
+    if (!here || item.became == model::Became::declined) {
+      continue;
+    }
+    if (item.kind == model::PlanKind::safety_net) {
+      to_come_back = {view.say("plan.reason_to_come_back")};
+    } else if (const std::string kind = enum_word(view.words, "plan", item.kind); std::find(planned.begin(), planned.end(), kind) == planned.end()) {
+      planned.push_back(kind);
     }
   }
-  return joined(planned, "; ");
+  return joined(planned.empty() ? to_come_back : planned, "; ");
 }
 
 [[nodiscard]] std::string answer_to(const PageView& view, const interpret::Alert& alert, std::string& said_before) {
@@ -56,9 +59,7 @@ using model::Side;
     }
     said_before = planned;
     if (!planned.empty()) {
-      const std::string says = view.say("page.alert_open_plan", {{"plan", planned, false, true}});
-      const std::string ended = says.ends_with(".\u2069") ? says : says + ".";  // what a person ended keeps its own end
-      return ended + " " + view.say("page.alert_open_answer");
+      return view.say("page.alert_open_plan", {{"plan", planned, false, true}}) + ". " + view.say("page.alert_open_answer");
     }
   }
   if (!gone.empty()) {

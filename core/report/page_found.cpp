@@ -220,10 +220,6 @@ SheetSection not_examined_section(const PageView& view) {
   std::vector<std::string> held_back;  // their reason is known
   for (const Side side : {Side::right, Side::left}) {
     const bool other = view.exam.side && *view.exam.side != Side::midline && *view.exam.side != side;
-    // An other side that was not looked at is said above, in one line.
-    if (other && !part.empty() && is_not_examined(view, part, side)) {
-      continue;
-    }
     std::vector<std::string> labels;
     for (const interpret::MissingItem& missing : minimum_missing(view, side)) {
       if (other && said_with_its_joint(view, missing)) {

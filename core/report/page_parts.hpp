@@ -52,6 +52,7 @@ class PageView {
 [[nodiscard]] std::string person_line(const PageView& view);
 [[nodiscard]] std::vector<std::string> head_lines(const PageView& view);
 [[nodiscard]] SheetSection impression_section(const PageView& view);
+[[nodiscard]] std::string raised_beside(const PageView& view);  // empty where nothing was raised
 [[nodiscard]] SheetSection plan_section(const PageView& view);
 [[nodiscard]] SheetSection letters_section(const PageView& view);  // no lines: none was written
 [[nodiscard]] SheetSection consent_section(const PageView& view);

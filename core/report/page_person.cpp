@@ -59,15 +59,32 @@ using model::Side;
 [[nodiscard]] std::string how_soon_line(const PageView& view) {
   const HowSoon soon = how_soon(view);
   if (!soon.urgency) {
-    return view.say("page.how_soon_not_said");
+    const std::string day = first_planned_day(view);
+    return day.empty() ? view.say("page.how_soon_not_said") : view.say("page.how_soon_planned", {{"day", day, false, true}});
   }
   // Two weeks are asked for by a prompt to refer, which is no alert.
   const bool by_prompt = *soon.urgency == model::LetterUrgency::two_weeks;
   std::string line = view.say(soon.found ? (by_prompt ? "page.how_soon_prompt" : "page.how_soon_found") : "page.how_soon_said",
-                              {{"urgency", enum_word(view.words, "letter_urgency", *soon.urgency), false, true}, {"due", due_text(view, *soon.urgency), false, true}});
+                              {{"urgency", urgency_with_day(view, *soon.urgency), false, true}, {"due", passed_text(view, *soon.urgency), false, true}});
   line.erase(line.find_last_not_of(' ') + 1);
   const std::string later = planned_later(view);
   return later.empty() ? line : line + " " + later;
+}
+
+// Made is not sent: what became of a letter is known by the referral it was written for, and else is not recorded.
+[[nodiscard]] std::string letter_fate(const PageView& view, const model::Letter& letter) {
+  for (const model::PlanItem& item : view.exam.plan.value_or(std::vector<model::PlanItem>{})) {
+    const auto& became = item.became;
+    const bool of_letter = became == model::Became::sent || became == model::Became::received || became == model::Became::seen ||
+                           became == model::Became::answered || became == model::Became::lost;
+    if (of_letter && letter.plan_item && item.plan_item == letter.plan_item) {
+      return view.say("page.letter_became", {{"became", enum_word(view.words, "became", *became), false, true}});
+    }
+  }
+  if (not_to_be_sent(view.exam)) {
+    return view.say("page.letter_own_hand");
+  }
+  return view.say(asked_to_send(view.exam) ? "page.letter_not_sent" : "page.letter_not_asked");
 }
 
 [[nodiscard]] std::string sentence(std::string text) {
@@ -189,6 +206,9 @@ std::vector<std::string> head_lines(const PageView& view) {
     told.push_back(view.say("page.facts_of_person", {{"facts", joined(facts, "; "), false, true}}));
   }
   told.push_back(allergies_told(view));
+  if (!medicines_asked(view)) {
+    told.push_back(view.say("page.medicines_not_asked"));
+  }
   lines.push_back(joined(told, ". ") + ".");
   lines.push_back(consent_line(view));
   if (exam.exam) {
@@ -234,9 +254,24 @@ SheetSection impression_section(const PageView& view) {
   return section;
 }
 
+// A calm impression is read first: what was raised beside it is named with it.
+std::string raised_beside(const PageView& view) {
+  std::vector<std::string> raised;
+  for (const interpret::Flag& flag : view.assessment.flags) {
+    if (printed_answer(view, flag) == interpret::FlagAnswer::raised && !is_hidden_flag(view, flag)) {
+      const bool of_side = flag.side && *flag.side != Side::midline;
+      raised.push_back(flag_label(view, flag.flag.text) + (of_side ? " " + side_of(view.words, *flag.side) : std::string()));
+    }
+  }
+  return raised.empty() ? std::string() : view.say("page.raised_beside", {{"flags", joined(raised, "; "), false, true}});
+}
+
 SheetSection plan_section(const PageView& view) {
   SheetSection section = view.section("page.plan");
   section.plain(how_soon_line(view));
+  if (how_soon(view).found && !was_handed_over(view)) {
+    section.plain(view.say("page.todo_below"));
+  }
   if (!view.exam.plan || view.exam.plan->empty()) {
     section.plain(view.say("page.none_written"));
     return section;
@@ -253,14 +288,11 @@ SheetSection plan_section(const PageView& view) {
       kind = view.say("plan.told", {{"plan", kind, false, true}});
     }
     std::vector<std::string> parts{kind + ": " + plan_words(view, item)};
-    if (item.who) {
-      parts.push_back(as_written(item.who->text));
+    for (std::string& one : whom_and_when(view, item)) {
+      parts.push_back(std::move(one));
     }
-    if (item.by) {
-      parts.push_back(view.say("plan.by", {{"date", item.by->to_text(), false, true}}));
-      if (is_too_late(view, item)) {
-        parts.push_back(view.say("plan.later"));
-      }
+    if (is_too_late(view, item)) {
+      parts.push_back(view.say("plan.later"));
     }
     if (item.kind == model::PlanKind::limit && !item.became) {
       parts.push_back(view.say("plan.not_told_yet"));
@@ -272,6 +304,9 @@ SheetSection plan_section(const PageView& view) {
   add_exchanged_line(view, named, section);
   if (section.lines.size() == heads) {
     section.plain(view.say("plan.only_told"));
+  }
+  if (const std::string lacking = not_planned(view); !lacking.empty()) {
+    section.plain(lacking);
   }
   return section;
 }
@@ -303,8 +338,14 @@ SheetSection told_section(const PageView& view) {
     section.bullet(joined(parts, "; "));
   }
   add_exchanged_line(view, named, section);
-  if (section.lines.empty()) {
+  const bool nothing = section.lines.empty();
+  if (nothing) {
     section.plain(view.say("page.told_nothing"));
+  }
+  if (!names_come_back(view)) {
+    section.plain(view.say("page.come_back_none"));
+  }
+  if (nothing) {
     return section;
   }
   // Of a child it is the others who have to know.
@@ -339,6 +380,7 @@ SheetSection letters_section(const PageView& view) {
         args[2].text = letter.question->text;
       }
       parts.push_back(view.say("page.letter", args));
+      parts.push_back(letter_fate(view, letter));
     }
     if (letter.stale) {
       std::vector<std::string> because;

@@ -34,8 +34,10 @@ using model::Side;
       const StatementWords said = statement_words(statement, view.exam, view.words, view.edition);
       if (said.item == finding->item) {
         says.push_back(view.words.say(row, said.args));
+        // A block is told from a stiff joint by what was felt at its end.
+        const std::string feel = finding->end_feel ? view.words.say("msg.value.end_feel", {{"feel", word_of(view.words, "end_feel", finding->end_feel->text), false, true}}) : std::string();
         motion = view.say("page.found_motion", {{"what", view.label(said.item), false, true},
-                                                {"reading", said.reading, false, true},
+                                                {"reading", joined({said.reading, feel}), false, true},
                                                 {"says", joined(says, "; "), false, true}});
       }
     }
@@ -74,7 +76,8 @@ using model::Side;
 struct OfSide {
   std::vector<std::string> parts;
   bool examined = false;
-  bool described = false;  // something the catalogue does not call ordinary or not, and no comparison does
+  std::vector<std::string> untold;     // done on the side complained of, and it tells nothing either way
+  std::vector<std::string> described;  // what the catalogue does not call ordinary or not, and no comparison does
 };
 
 [[nodiscard]] OfSide found_on(const PageView& view, Side side) {
@@ -90,7 +93,16 @@ struct OfSide {
       here.parts.push_back(view.say("page.found_one", {{"what", view.label(finding->item), false, true},
                                                        {"value", value_with_origin(view, *finding), false, true}}));
     }
-    here.described = here.described || (is == Ordinary::described && looked && !is_compared(view, *finding));
+    const std::string label = view.label(finding->item);
+    if (is == Ordinary::ordinary && looked && view.exam.side == side && tells_nothing(view, *finding)) {
+      here.untold.push_back(view.say("page.found_one", {{"what", label, false, true}, {"value", value_with_origin(view, *finding), false, true}}));
+    }
+    const auto* answer = std::get_if<model::Answer>(&finding->value);
+    if (answer != nullptr && answer->answer == model::AnswerWord::unsure && looked) {
+      here.parts.push_back(view.say("page.found_one", {{"what", label, false, true}, {"value", value_with_origin(view, *finding), false, true}}));
+    } else if (is == Ordinary::described && looked && !is_compared(view, *finding) && std::find(here.described.begin(), here.described.end(), label) == here.described.end()) {
+      here.described.push_back(label);
+    }
   }
   const std::vector<std::string> motions = believed(view, side);
   here.parts.insert(here.parts.end(), motions.begin(), motions.end());
@@ -127,8 +139,11 @@ SheetSection summary_section(const PageView& view) {
   for (const Side side : {Side::right, Side::left, Side::midline}) {
     OfSide here = found_on(view, side);
     const bool nothing = here.parts.empty();
-    if (here.described) {
-      here.parts.push_back(view.say("page.found_described"));
+    if (!here.untold.empty()) {
+      here.parts.push_back(view.say("page.found_untold", {{"items", joined(here.untold, "; "), false, true}}));
+    }
+    if (!here.described.empty()) {
+      here.parts.push_back(view.say("page.found_described", {{"items", joined(here.described, " / "), false, true}}));
     }
     if (side == Side::midline) {
       if (!here.parts.empty()) {
@@ -137,10 +152,10 @@ SheetSection summary_section(const PageView& view) {
       continue;
     }
     const std::string unseen = part_not_examined(view, side);
-    if (nothing && !here.described && here.examined && !unseen.empty()) {
+    if (nothing && here.described.empty() && here.examined && !unseen.empty()) {
       here.parts.push_back(unseen);
       here.parts.push_back(view.say("page.found_nothing_in", {{"items", joined(looked_at(view, side)), false, true}}));
-    } else if (nothing && !here.described) {
+    } else if (nothing && here.described.empty()) {
       here.parts.push_back(view.say(here.examined ? "page.found_nothing" : "page.found_not_examined"));
     }
     section.bullet(view.say("page.found_side", {{"side", side_of(view.words, side), false, true}, {"what", joined(here.parts, "; "), false, true}}));

@@ -68,7 +68,13 @@ struct Say {
   }
   [[nodiscard]] std::string operator()(const model::Temperature& v) const { return measured(words, v.cel, v.trials, v.of_trials, v.entered, "cel"); }
   [[nodiscard]] std::string operator()(const model::Mass& v) const { return measured(words, v.kg, v.trials, v.of_trials, v.entered, "kg"); }
-  [[nodiscard]] std::string operator()(const model::CountValue& v) const { return wire::write_number(v.count.steps, 1); }
+  [[nodiscard]] std::string operator()(const model::CountValue& v) const {
+    // "1" beside a rule that calls it not felt: out of how many, where a sense is counted.
+    const std::string count = wire::write_number(v.count.steps, 1);
+    const model::Item* item = edition.item(finding.item);
+    const std::string of = item == nullptr ? std::string() : "msg.count_of." + item->family.text;
+    return words.has(of) ? words.say(of, {{"count", count, true}}) : count;
+  }
   [[nodiscard]] std::string operator()(const model::Grade& v) const {
     const std::string grade = v.grade.text + (v.shade ? (*v.shade == model::Shade::minus ? "-" : "+") : "");
     std::string text;

@@ -314,7 +314,8 @@ void add_held(const PageView& view, Sheet& sheet) {
     alerts.push_back(view.say("transfer.no_alert"));
   }
   if (const model::LetterUrgency found = urgency_found(view, false); found != model::LetterUrgency::routine) {
-    alerts.push_back(due_text(view, found));
+    const std::string passed = passed_text(view, found);
+    alerts.push_back(passed.empty() ? urgency_with_day(view, found) + "." : passed);
   }
   Args args{{"complaint", complaint, false, true}, {"alerts", joined(alerts, " "), false, true}};
   if (first.set.to) {

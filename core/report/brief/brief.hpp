@@ -24,6 +24,8 @@ namespace limbledger::report {
 [[nodiscard]] std::vector<std::string> within_error(const PageView& view, bool sides_alone);
 // The same of sides alone, by name.
 [[nodiscard]] std::vector<std::string> within_error_named(const PageView& view);
+// The page says of it that it cannot be told from this test, or its own words leave open what it was done for.
+[[nodiscard]] bool tells_nothing(const PageView& view, const model::Finding& finding);
 // Rules that say nothing yet, by name, or with what they need.
 [[nodiscard]] std::vector<std::string> rules_still_open(const PageView& view, bool with_needs);
 [[nodiscard]] SheetSection unsettled_section(const PageView& view);  // no lines: nothing
@@ -59,21 +61,35 @@ struct HowSoon {
 [[nodiscard]] std::optional<std::string> due_day(const PageView& view, model::LetterUrgency urgency);
 // A day of the plan that is later than what was found asks for: the second urgency of one page.
 // A month ends with its last day, which may be after the day that is named.
+[[nodiscard]] std::string first_planned_day(const PageView& view);  // of referral, film and review that are not over; empty where none has a day
 [[nodiscard]] bool ends_after(const model::PartialDate& date, const std::string& day);
 [[nodiscard]] bool is_too_late(const PageView& view, const model::PlanItem& item, std::optional<model::LetterUrgency> written = {});  // `written`: by the letter itself
 // The later days by name, for the line that says how soon; empty where there are none.
 [[nodiscard]] std::string planned_later(const PageView& view, std::optional<model::LetterUrgency> written = {});
 // The record says that whom the plan refers was received or seen: what holds until then holds no more.
 [[nodiscard]] bool was_handed_over(const PageView& view);
-[[nodiscard]] std::string due_text(const PageView& view, model::LetterUrgency urgency);
+// "THE SAME DAY, 2026-11-24": one phrase with one day.
+[[nodiscard]] std::string urgency_with_day(const PageView& view, model::LetterUrgency urgency);
+// That its day has passed; empty where it has not.
+[[nodiscard]] std::string passed_text(const PageView& view, model::LetterUrgency urgency);
 
 // "ALLERGIES: penicillin", or that nobody asked; the same in brackets behind a text that names a drug.
 [[nodiscard]] std::string allergies_told(const PageView& view);
+[[nodiscard]] bool medicines_asked(const PageView& view);
+[[nodiscard]] bool is_of_medicines(const model::Finding& finding);
 [[nodiscard]] std::string beside_drug(const PageView& view, const std::string& text);
 [[nodiscard]] std::string plan_words(const PageView& view, const model::PlanItem& item);
 // A reason to come back reads as one: "you cannot stand on it tomorrow" alone reads as what is to come.
 [[nodiscard]] bool says_come_back(std::string_view text);
 [[nodiscard]] std::string come_back_words(const PageView& view, const model::PlanItem& item);
+// Declined, or done: it asks for nobody and for no day any more.
+[[nodiscard]] bool is_over(const model::PlanItem& item);
+// By whom and by which day a step is taken that sends the person on or calls them back; what the record does not say is said.
+[[nodiscard]] std::vector<std::string> whom_and_when(const PageView& view, const model::PlanItem& item);
+// "Not planned: referral, review here.": who reads on does not look for it; empty where both are.
+[[nodiscard]] std::string not_planned(const PageView& view);
+// The reasons to come back that stand; a page without one says so.
+[[nodiscard]] bool names_come_back(const PageView& view);
 [[nodiscard]] std::string meanwhile_text(const PageView& view, const model::MessageId& message, const std::optional<model::Side>& side);
 
 // What alerts and prompts to refer advise against, of the steps of this complaint; one label for the variants of one test.

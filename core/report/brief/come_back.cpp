@@ -1,4 +1,4 @@
-// A reason to come back as it was written, under words that make it read as one.
+// What next, in the words of note and letter: a reason to come back under words that make it read as one; by whom and by which day.
 #include "core/report/brief/brief.hpp"
 
 #include <algorithm>
@@ -20,6 +20,49 @@ bool says_come_back(std::string_view text) {
 
 std::string come_back_words(const PageView& view, const model::PlanItem& item) {
   return view.say(says_come_back(item.text.text) ? "plan.come_back" : "plan.come_back_if", {{"side", view.side_after(item.side), false, true}, {"text", item.text.text}});
+}
+
+bool names_come_back(const PageView& view) {
+  const std::vector<model::PlanItem> plan = view.exam.plan.value_or(std::vector<model::PlanItem>{});
+  return std::any_of(plan.begin(), plan.end(), [](const model::PlanItem& item) { return item.kind == model::PlanKind::safety_net && item.became != model::Became::declined; });
+}
+
+std::string not_planned(const PageView& view) {
+  const std::vector<model::PlanItem> plan = view.exam.plan.value_or(std::vector<model::PlanItem>{});
+  const auto holds = [&](model::PlanKind kind) {
+    return std::any_of(plan.begin(), plan.end(), [&](const model::PlanItem& item) { return item.kind == kind && item.became != model::Became::declined; });
+  };
+  std::vector<std::string> lacking;
+  if (!holds(model::PlanKind::referral)) {
+    lacking.push_back(enum_word(view.words, "plan", model::PlanKind::referral));
+  }
+  if (!holds(model::PlanKind::review)) {
+    lacking.push_back(view.say("plan.review_here"));
+  }
+  return lacking.empty() ? std::string() : view.say("plan.not_planned", {{"what", joined(lacking), false, true}});
+}
+
+bool is_over(const model::PlanItem& item) {
+  const auto& became = item.became;
+  return became == model::Became::declined || became == model::Became::done || became == model::Became::given || became == model::Became::seen ||
+         became == model::Became::answered;
+}
+
+std::vector<std::string> whom_and_when(const PageView& view, const model::PlanItem& item) {
+  std::vector<std::string> parts;
+  const bool goes = item.kind == model::PlanKind::referral || item.kind == model::PlanKind::film || item.kind == model::PlanKind::review;
+  const bool asks = goes && !is_over(item);
+  if (item.who) {
+    parts.push_back("\u2068" + item.who->text + "\u2069");
+  } else if (asks) {
+    parts.push_back(view.say(item.by ? "plan.whom_not_recorded" : "plan.whom_and_when_not_recorded"));
+  }
+  if (item.by) {
+    parts.push_back(view.say("plan.by", {{"date", item.by->to_text(), false, true}}));
+  } else if (asks && item.who) {
+    parts.push_back(view.say("plan.when_not_recorded"));
+  }
+  return parts;
 }
 
 }  // namespace limbledger::report

@@ -22,7 +22,16 @@ constexpr std::array<std::string_view, 7> names_a_drug{"msg.meanwhile.fluid_firs
   return answer == model::AnswerWord::yes ? 2 : answer == model::AnswerWord::unsure ? 1 : 0;
 }
 
+constexpr std::array<std::string_view, 5> of_medicines{"history.medicines", "history.blood_thinners", "history.steroids", "history.bone_drugs",
+                                                       "history.quinolones"};
+
 }  // namespace
+
+bool is_of_medicines(const model::Finding& finding) { return std::find(of_medicines.begin(), of_medicines.end(), finding.item.text) != of_medicines.end(); }
+
+bool medicines_asked(const PageView& view) {
+  return std::any_of(view.findings.begin(), view.findings.end(), [](const model::Finding* finding) { return is_of_medicines(*finding); });
+}
 
 std::string allergies_told(const PageView& view) {
   std::vector<std::string> named;

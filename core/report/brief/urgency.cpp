@@ -110,6 +110,17 @@ std::optional<std::string> due_day(const PageView& view, LetterUrgency urgency) 
   return last;
 }
 
+std::string first_planned_day(const PageView& view) {
+  std::string first;
+  for (const model::PlanItem& item : view.exam.plan.value_or(std::vector<model::PlanItem>{})) {
+    const bool goes = (sends_on(item) || item.kind == model::PlanKind::review) && !is_over(item) && item.by;
+    if (const std::string by = goes ? item.by->to_text() : std::string(); goes && (first.empty() || by < first)) {
+      first = by;
+    }
+  }
+  return first;
+}
+
 bool ends_after(const model::PartialDate& date, const std::string& day) {
   model::PartialDate limit;
   return !model::PartialDate::from_text(day, limit).empty() || date.last_day() > limit.last_day();
@@ -142,21 +153,27 @@ bool was_handed_over(const PageView& view) {
   });
 }
 
-std::string due_text(const PageView& view, LetterUrgency urgency) {
+std::string urgency_with_day(const PageView& view, LetterUrgency urgency) {
+  const std::string word = enum_word(view.words, "letter_urgency", urgency);
   const std::optional<std::string> day = due_day(view, urgency);
-  if (!day) {
-    return {};
+  if (!day || view.has_passed(*day)) {
+    return word;
   }
   const bool two_weeks = urgency == LetterUrgency::two_weeks;
-  if (view.has_passed(*day)) {
-    const std::string_view passed = was_sent_on(view) ? "page.due_passed_done" : (two_weeks ? "page.due_passed_by" : "page.due_passed");
-    return view.say(passed, {{"day", *day, false, true}});
-  }
-  // A day of the plan is not the end of the two weeks that stand before it.
+  // A day of the plan before the two weeks end leads: beside "two weeks" one of the two would be passed over.
   if (const std::optional<std::string> ends = two_weeks ? end_of_two_weeks(view) : std::nullopt; ends && *day < *ends) {
-    return view.say("page.due_by_plan", {{"day", *day, false, true}, {"last", *ends, false, true}});
+    return view.say("page.urgency_by_plan", {{"day", *day, false, true}});
   }
-  return view.say(two_weeks ? "page.due_by" : "page.due_on", {{"day", *day, false, true}});
+  return view.say(two_weeks ? "page.urgency_by" : "page.urgency_on", {{"urgency", word, false, true}, {"day", *day, false, true}});
+}
+
+std::string passed_text(const PageView& view, LetterUrgency urgency) {
+  const std::optional<std::string> day = due_day(view, urgency);
+  if (!day || !view.has_passed(*day)) {
+    return {};
+  }
+  const std::string_view passed = was_sent_on(view) ? "page.due_passed_done" : (urgency == LetterUrgency::two_weeks ? "page.due_passed_by" : "page.due_passed");
+  return view.say(passed, {{"day", *day, false, true}});
 }
 
 }  // namespace limbledger::report

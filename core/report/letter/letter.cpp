@@ -103,7 +103,12 @@ constexpr std::size_t letter_columns = 120;  // at the size of the letter
   const bool review = planned(model::PlanKind::review);
   // What was found calls for more than an answer in writing.
   const bool found = how_soon(view).found;
+  const std::vector<model::PlanItem> plan_items = view.exam.plan.value_or(std::vector<model::PlanItem>{});
+  const bool film_arranged = std::all_of(plan_items.begin(), plan_items.end(), [](const model::PlanItem& item) {
+    return item.kind != model::PlanKind::film || item.became == model::Became::declined || item.became == model::Became::arranged;
+  });
   const std::string_view sent = planned(model::PlanKind::referral) ? "letter.sent_referral"
+                                : planned(model::PlanKind::film) && film_arranged && !review ? "letter.sent_film_arranged"
                                 : planned(model::PlanKind::film)   ? (review ? "letter.sent_film_and_review" : "letter.sent_film")
                                 : found                            ? "letter.sent_nothing_yet"
                                 : review                           ? "letter.sent_review"

@@ -66,7 +66,11 @@ constexpr int without_grade_words = 5;  // "grade 2" for "grade 2 (6 to 10 mm mo
     const auto* answer = std::get_if<model::Answer>(&finding.value);
     return answer == nullptr || answer->answer != model::AnswerWord::no;
   }
-  if ( ordinary(view.edition, finding) == Ordinary::ordinary || !finding.item.text.starts_with("history.")) {
+  // Beside "pain at night: yes" it is what takes the alarm out of it.
+  if (finding.item.text == "history.night_pain_relieved_by_turning") {
+    return true;
+  }
+  if (ordinary(view.edition, finding) == Ordinary::ordinary || !finding.item.text.starts_with("history.")) {
     return false;
   }
   const auto* answer = std::get_if<model::Answer>(&finding.value);
@@ -91,16 +95,6 @@ struct FoundOnSide {
   std::vector<FoundHere> untold;  // done, and the note says that it tells nothing either way
   std::vector<FoundHere> ordinary_here;
 };
-
-// The note says of it that it cannot be told from this test, or its own words leave open what it was done for.
-[[nodiscard]] bool tells_nothing(const PageView& view, const Finding& finding) {
-  const auto& all = view.assessment.statements;
-  const bool judged_so = finding.finding && std::any_of(all.begin(), all.end(), [&](const interpret::Statement& one) {
-    return one.verdict == interpret::Verdict::not_distinguishable && one.side == finding.side && one.statement.text.starts_with("laxity.test:" + finding.item.text + ":") &&
-           std::find(one.findings.begin(), one.findings.end(), *finding.finding) != one.findings.end();
-  });
-  return judged_so || bare_value_text(view.words, view.edition, finding).find("not excluded") != std::string::npos;  // letters are in English
-}
 
 // "Hot, red and swollen: no" beside a wound that is red or warm is not told alone.
 [[nodiscard]] std::string beside_wound(const PageView& view, const Finding& finding) {
@@ -307,6 +301,16 @@ void add_told(const PageView& view, int shortened, SheetSection& section) {
 }
 
 }  // namespace
+
+// The note says of it that it cannot be told from this test, or its own words leave open what it was done for.
+bool tells_nothing(const PageView& view, const Finding& finding) {
+  const auto& all = view.assessment.statements;
+  const bool judged_so = finding.finding && std::any_of(all.begin(), all.end(), [&](const interpret::Statement& one) {
+    return one.verdict == interpret::Verdict::not_distinguishable && one.side == finding.side && one.statement.text.starts_with("laxity.test:" + finding.item.text + ":") &&
+           std::find(one.findings.begin(), one.findings.end(), *finding.finding) != one.findings.end();
+  });
+  return judged_so || bare_value_text(view.words, view.edition, finding).find("not excluded") != std::string::npos;  // letters are in English
+}
 
 bool is_complained_of(const PageView& view, Side side) {
   const bool one_side = view.exam.side == Side::left || view.exam.side == Side::right;

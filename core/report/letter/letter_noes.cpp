@@ -42,6 +42,27 @@ using model::Finding;
   return labels;
 }
 
+// Raised, and shown inside a graver alert or by no alert of its own: named all the same.
+[[nodiscard]] std::vector<std::string> raised_unnamed(const PageView& view) {
+  std::vector<std::string> labels;
+  for (const interpret::Flag& flag : view.assessment.flags) {
+    const std::string_view danger = after_dot(flag.flag.text);
+    const auto& alerts = view.assessment.alerts;
+    const auto& said = view.assessment.statements;
+    const bool named = std::any_of(alerts.begin(), alerts.end(), [&](const interpret::Alert& one) { return after_dot(one.alert.text) == danger; }) ||
+                       std::any_of(said.begin(), said.end(), [&](const interpret::Statement& one) {
+                         return referral_prompt(one.statement.text) && after_dot(one.statement.text.substr(0, one.statement.text.find(':'))) == danger;
+                       });
+    if (printed_answer(view, flag) != interpret::FlagAnswer::raised || is_hidden_flag(view, flag) || named) {
+      continue;
+    }
+    if (const std::string label = danger_named(view, flag); std::find(labels.begin(), labels.end(), label) == labels.end()) {
+      labels.push_back(label);
+    }
+  }
+  return labels;
+}
+
 struct AnsweredNo {
   std::vector<std::string> asked;
   std::vector<std::string> only_looked;  // of one side at least
@@ -87,13 +108,14 @@ constexpr std::array<std::string_view, 17> noes_told{
     "body.pregnancy"};
 
 // What the complaint turns on, and what the points for a clot are counted from: their noes stand as far as the page holds them.
-constexpr std::array<std::string_view, 12> noes_that_decide{
+constexpr std::array<std::string_view, 13> noes_that_decide{
     "history.locking",           "history.giving_way",        "history.cancer_active",    "history.leg_paralysed_or_plaster", "history.immobile_or_surgery_recent",
     "history.clot_before",       "history.other_cause_as_likely", "history.night_pain",     "history.weight_loss",              "history.claudication",
-    "history.rest_pain_foot",    "history.family_hip"};
+    "history.rest_pain_foot",    "history.family_hip", "history.night_pain_getting_worse"};
 constexpr int without_deciding_noes = 8;
 
-[[nodiscard]] std::vector<std::string> asked_by_name(const PageView& view, int shortened) {
+// Today, or what was taken over from an earlier exam and asked of nobody today.
+[[nodiscard]] std::vector<std::string> asked_by_name(const PageView& view, int shortened, bool today) {
   std::vector<std::string> parts;
   std::vector<std::string_view> items(noes_told.begin(), noes_told.end());
   if (shortened < without_deciding_noes) {
@@ -108,7 +130,10 @@ constexpr int without_deciding_noes = 8;
       if (finding->origin == model::Origin::bulk_expected) {
         continue;  // entered for a group: nobody asked after it alone
       }
-      const bool observed = !finding->origin || *finding->origin == model::Origin::observed;
+      if ((finding->origin == model::Origin::carried_over) == today) {
+        continue;
+      }
+      const bool observed = !today || !finding->origin || *finding->origin == model::Origin::observed;
       const std::string label = view.label(finding->item) + view.side_after(finding->side);
       parts.push_back(observed ? label : label + " (" + enum_word(view.words, "origin", *finding->origin) + ")");
     }
@@ -135,8 +160,13 @@ std::string danger_sides(const PageView& view) {
 }
 
 void add_noes(const PageView& view, int shortened, SheetSection& section) {
-  if (const std::vector<std::string> by_name = asked_by_name(view, shortened); !by_name.empty()) {
-    section.bullet(view.say("letter.asked_by_name", {{"what", joined(by_name, "; "), false, true}}) + ".");
+  for (const bool today : {true, false}) {
+    if (const std::vector<std::string> by_name = asked_by_name(view, shortened, today); !by_name.empty()) {
+      section.bullet(view.say(today ? "letter.asked_by_name" : "letter.carried_by_name", {{"what", joined(by_name, "; "), false, true}}) + ".");
+    }
+  }
+  if (const std::vector<std::string> raised = raised_unnamed(view); !raised.empty()) {
+    section.bullet(view.say("letter.raised_besides", {{"flags", joined(raised, "; "), false, true}}));
   }
   const AnsweredNo no = answered_no(view);
   if (!no.spoken_for.empty()) {

@@ -16,8 +16,6 @@ using model::Finding;
 
 constexpr std::array<std::string_view, 8> of_function{"history.function_reduced", "history.weight_bearing", "history.refuses_weight", "history.walking_lost",
                                                       "history.walks_usually",    "history.can_reach_feet", "history.moves_about",    "history.steps_at_once"};
-constexpr std::array<std::string_view, 5> of_medicines{"history.medicines", "history.blood_thinners", "history.steroids", "history.bone_drugs",
-                                                       "history.quinolones"};
 constexpr std::array<std::string_view, 2> of_allergies{"history.allergy_known", "history.allergies"};
 constexpr std::array<std::string_view, 4> of_treatment{"history.given_so_far", "history.painkiller_last_6h", "history.painkiller_what",
                                                        "history.joint_put_back"};
@@ -59,7 +57,7 @@ bool speaks_of_function(const Finding& finding) {
 }
 
 bool stands_elsewhere(const Finding& finding) {
-  return speaks_of_function(finding) || one_of_items(finding, of_medicines) || one_of_items(finding, of_allergies) || one_of_items(finding, of_treatment);
+  return speaks_of_function(finding) || is_of_medicines(finding) || one_of_items(finding, of_allergies) || one_of_items(finding, of_treatment);
 }
 
 bool left_undone(const Finding& finding) { return std::holds_alternative<model::NotDone>(finding.value); }
@@ -156,7 +154,11 @@ SheetSection letter_treatment(const PageView& view) {
       parts.push_back(with_label(view, *finding));
     }
   }
-  section.plain((parts.empty() ? view.say("letter.nothing_given") : joined(parts, "; ") + ".") + " " + view.say("letter.response"));
+  if (parts.empty()) {
+    section.plain(view.say("letter.nothing_given"));
+  } else {
+    section.plain(joined(parts, "; ") + ". " + view.say("letter.response"));
+  }
   add_exchanged_line(view, named, section);
   return section;
 }
@@ -165,7 +167,7 @@ SheetSection letter_medicines(const PageView& view) {
   SheetSection section = view.section("letter.medicines");
   std::vector<std::string> medicines;
   for (const Finding* finding : view.findings) {
-    if (one_of_items(*finding, of_medicines)) {
+    if (is_of_medicines(*finding)) {
       medicines.push_back(with_label(view, *finding));
     }
   }

@@ -28,15 +28,12 @@ namespace {
     }
     std::vector<std::string> one{view.say("letter.given", {{"plan", enum_word(view.words, "plan", item.kind) + view.side_after(item.side), false, true},
                                                            {"text", plan_words(view, item), false, true}})};
-    if (item.who) {
-      one.push_back("\u2068" + item.who->text + "\u2069");
+    for (std::string& part : whom_and_when(view, item)) {
+      one.push_back(std::move(part));
     }
-    if (item.by) {
-      one.push_back(view.say("plan.by", {{"date", item.by->to_text(), false, true}}));
-      // A date beside "the same day" would be read as when it is due.
-      if (is_too_late(view, item, ask.urgency)) {
-        one.push_back(view.say("letter.plan_later", {{"says", view.say("plan.later"), false, true}}));
-      }
+    // A date beside "the same day" would be read as when it is due.
+    if (is_too_late(view, item, ask.urgency)) {
+      one.push_back(view.say("letter.plan_later", {{"says", view.say("plan.later"), false, true}}));
     }
     if (item.became) {
       const std::string became = enum_word(view.words, "became", *item.became);
@@ -53,21 +50,31 @@ namespace {
   const bool given = item.became == model::Became::given || item.became == model::Became::done;
   const bool splint = item.kind == model::PlanKind::splint;
   const std::string_view became = splint ? (given ? "letter.was_given" : "letter.not_given") : (given ? "letter.was_told" : "letter.not_told");
+  if (given && !splint && item.said_back) {
+    return view.say("letter.was_told_back", {{"what", text, false, true}, {"back", view.say("plan.said_back", {{"said", enum_word(view.words, "said_back", *item.said_back), false, true}}), false, true}});
+  }
   return view.say(became, {{"what", text, false, true}});
 }
 
 }  // namespace
 
 SheetSection letter_until(const PageView& view, const LetterAsk& ask, int shortened) {
-  SheetSection section = view.section(asks_answer_alone(view) ? "letter.until_answer" : "letter.until");
+  SheetSection section = view.section("letter.next");
+  // What was decided leads: by whom and by which day is asked first.
+  const std::vector<std::string> steps = decided(view, ask);
+  const std::string decided_says = steps.empty() ? std::string() : view.say("letter.until_decided", {{"what", joined(steps, "; "), false, true}});
+  if (const std::string says = joined({decided_says, not_planned(view)}, " "); !says.empty()) {
+    section.plain(says);
+  }
   std::vector<std::string> planned;
+  std::vector<std::string> come_back;
   std::vector<std::string> named;
   for (const model::PlanItem& item : view.exam.plan.value_or(std::vector<model::PlanItem>{})) {
     if (item.became != model::Became::declined) {
       named.push_back(item.plan_item ? item.plan_item->to_text() : std::string());
     }
     if (item.kind == model::PlanKind::safety_net && holds_until_seen(item)) {
-      planned.push_back(with_told(view, item, come_back_words(view, item)));
+      come_back.push_back(with_told(view, item, come_back_words(view, item)));
     } else if (holds_until_seen(item)) {
       planned.push_back(with_told(view, item, view.say("letter.given", {{"plan", enum_word(view.words, "plan", item.kind) + view.side_after(item.side), false, true},
                                                                         {"text", item.text.text}})));
@@ -75,7 +82,7 @@ SheetSection letter_until(const PageView& view, const LetterAsk& ask, int shorte
   }
   std::string says = view.say("letter.until_no_plan");
   if (!planned.empty()) {
-    says = view.say("letter.until_plan", {{"what", joined(planned, "; "), false, true}}) + ".";
+    says = view.say("letter.until", {{"what", joined(planned, "; "), false, true}}) + ".";
   }
   // Two alerts may say the same; a reader needs it once.
   std::vector<std::string> meanwhile;
@@ -102,13 +109,12 @@ SheetSection letter_until(const PageView& view, const LetterAsk& ask, int shorte
     }
   }
   if (!meanwhile.empty()) {
-    says += " " + view.say("letter.until_alert", {{"what", joined(meanwhile, "; "), false, true}});
+    section.plain(says);
+    says = view.say("letter.until_alert", {{"what", joined(meanwhile, "; "), false, true}});
   }
-  section.plain(says);
+  // A paragraph of its own would cost a long letter what was found.
+  section.plain(says + " " + (come_back.empty() ? view.say("page.come_back_none") : joined(come_back, "; ") + "."));
   add_exchanged_line(view, named, section);
-  if (const std::vector<std::string> planned_beside = decided(view, ask); !planned_beside.empty()) {
-    section.plain(view.say("letter.until_decided", {{"what", joined(planned_beside, "; "), false, true}}));
-  }
   // Whoever receives the person does not try what the alerts advise against.
   constexpr std::size_t all = 1000;
   const std::size_t kept = shortened < 5 ? all : (shortened < 7 ? 6 : (shortened < 8 ? 4 : (shortened < letter_shortest ? 2 : 1)));

@@ -202,11 +202,11 @@ SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shor
   const model::LetterUrgency found = urgency_found(view, ask.protected_);
   const bool found_leads = found != model::LetterUrgency::routine && (!ask.urgency || static_cast<int>(found) < static_cast<int>(*ask.urgency));
   if (found_leads) {
-    section.plain(view.say("letter.urgency_found", {{"urgency", enum_word(view.words, "letter_urgency", found), false, true}}));
+    section.plain(view.say("letter.urgency_found", {{"urgency", urgency_with_day(view, found), false, true}}));
   } else if (ask.urgency && found == *ask.urgency && found != model::LetterUrgency::routine) {
-    section.plain(view.say("letter.urgency_both", {{"urgency", enum_word(view.words, "letter_urgency", found), false, true}}));
+    section.plain(view.say("letter.urgency_both", {{"urgency", urgency_with_day(view, found), false, true}}));
   } else if (ask.urgency) {
-    section.plain(view.say("letter.urgency_said", {{"urgency", enum_word(view.words, "letter_urgency", *ask.urgency), false, true}}));
+    section.plain(view.say("letter.urgency_said", {{"urgency", urgency_with_day(view, *ask.urgency), false, true}}));
   } else {
     section.plain(view.say("letter.urgency_not_said"));
   }
@@ -232,7 +232,7 @@ SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shor
   }
   std::vector<std::string> last;
   if (found_leads || ask.urgency) {
-    last.push_back(due_text(view, found_leads ? found : *ask.urgency));
+    last.push_back(passed_text(view, found_leads ? found : *ask.urgency));
   }
   if (found_leads && ask.urgency) {
     last.push_back(view.say("letter.urgency_differs", {{"urgency", enum_word(view.words, "letter_urgency", *ask.urgency), false, true}}));

@@ -238,7 +238,10 @@ msg-page-addendum = Addendum, { $at }, { $by }: { $reason }
 msg-page-facts = Facts: edition { $edition }, judged as of { $as_of }.
 msg-page-no_name = No name recorded
 msg-page-years = { $years } years
-msg-page-months = months of age: { $months }
+msg-page-months = { $months ->
+    [1] 1 month old
+   *[other] { $months } months old
+ }
 msg-page-age_unknown = age not known
 msg-page-complaint = Complaint: { $complaint }
 msg-page-place = Place: { $place }
@@ -250,7 +253,7 @@ msg-page-conflict = two values, recorded without knowledge of each other; both a
 
 msg-consent-not_to_send = THIS RECORD is not to be passed on (consent to send: { $send }). Care and referral of the person go on.
 msg-consent-not_to_send_answer = THIS RECORD is not to be passed on (consent to send: { $send }). Care of the person goes on.
-msg-consent-send_not_asked = THIS RECORD is not to be passed on until the person was asked. Care and referral of the person go on.
+msg-consent-send_not_asked = THIS RECORD is not to be passed on until the person was asked. Care of the person, and any referral, go on.
 msg-consent-line = Consent. Examine: { $examine }. Record: { $record }. Send: { $send }.
 msg-consent-not_asked = not asked
 msg-consent-by = By { $by }.
@@ -400,4 +403,6 @@ msg-plan-safety_net = safety net
 msg-plan-review = review
 msg-plan-by = by { $date }
 msg-plan-told = { $plan }, told
-msg-plan-open = open (what became of it is not recorded yet)
+msg-count_of-nerve-monofilament = { $count } of 3
+msg-count_of-nerve-tuning_fork = { $count } of 3
+msg-plan-open = outcome not recorded yet

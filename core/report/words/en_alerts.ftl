@@ -184,7 +184,7 @@ msg-referral-tumour-lump = Within two weeks: a lump of more than 5 cm, or one th
 msg-referral-joint_over_2_weeks-ankle = Within two weeks: { $side } ankle hot for over two weeks; tuberculosis and inflammation are looked for, and no steroid goes into the joint before
 msg-referral-joints_stiff = Within two weeks: several joints stiff in the morning for over half an hour, for over two weeks; an illness of joints is looked for
 msg-referral-bone_stress = Within two weeks: one sharp tender spot of bone of the { $side } leg after more load, a stress break until films or time show otherwise
-msg-referral-ddh_late = Within two weeks: the { $side } hip opens too little or its knee stands lower, or the child waddles: a hip out of place; ultrasound up to six months of age, then a film
+msg-referral-ddh_late = Within two weeks: the { $side } hip opens too little or its knee stands lower, or the child waddles: a hip out of place; ultrasound, from six months of age a film instead
 msg-referral-ddh_late-ultrasound = Within two weeks: the { $side } hip opens too little or its knee stands lower: a hip out of place; ultrasound at this age
 msg-referral-ddh_late-film = Within two weeks: the { $side } hip opens too little or its knee stands lower, or the child waddles: a hip out of place; film of the pelvis at this age
 
@@ -258,7 +258,7 @@ msg-meanwhile-splint_rest = splint, no weight on it
 msg-meanwhile-culture_first = blood culture first where it costs no time
 msg-meanwhile-measure_calves = measure both calves 10 cm below the tubercle
 msg-meanwhile-no_massage = no massage, no stockings, no pumps
-msg-meanwhile-scan_route = scan within hours; until it is had, treatment by local protocol
+msg-meanwhile-scan_route = scan the same day, its result within 4 hours where that can be had; until it is had, treatment by local protocol
 msg-meanwhile-no_weight_carry = no weight at all: wheelchair or carried
 msg-meanwhile-film_both_hips = film of both hips, two views
 msg-meanwhile-film_both_hips_elsewhere = no film here: carried or wheeled until a film of both hips elsewhere, two views
@@ -316,9 +316,9 @@ msg-meanwhile-no_hop = no hop, no running; crutches, and part of the weight or n
 msg-meanwhile-whole_thigh_bone = with bone medicine a film of the whole thigh bone, both sides
 msg-meanwhile-film_again = film; one that shows nothing is made again while the spot stays tender
 msg-meanwhile-film_hip_elsewhere = no film here: treated as broken until a film elsewhere; one that shows nothing does not settle it while the pain stays
-msg-meanwhile-image_by_age = ultrasound up to six months of age, then a film of the pelvis
+msg-meanwhile-image_by_age = ultrasound (from six months of age a film of the pelvis instead)
 msg-meanwhile-nobody_forces_hips = nobody pushes or straps the thighs before
-msg-meanwhile-followed_until_seen = the referral is followed by name until the child was seen
+msg-meanwhile-followed_until_seen = somebody here follows the referral by name until the child has been seen
 
 msg-until-alert_answered = until the alert is answered
 

@@ -22,7 +22,7 @@ msg-strength-moderate = moderate evidence
 msg-strength-strong = strong evidence
 
 msg-page-hypotheses = What the findings support, in study clinics
-msg-page-not_exclusive = These do not add up, and one does not shut out another. In order of what is worst to miss, then by name.
+msg-page-not_exclusive = These figures are not to be added up, and one does not shut out another. In order of what is worst to miss, then by name.
 
 msg-condition-acl_tear = an ACL tear
 msg-condition-lcl_tear = an LCL tear

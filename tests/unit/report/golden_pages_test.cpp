@@ -88,7 +88,7 @@ TEST_CASE("no finished page says what a finding does not earn") {
 
 TEST_CASE("C18: a letter says what holds until seen: limits, advice, splint and reasons to come back of the plan, and what an alert says meanwhile") {
   const std::string hip = on_one_line(letter_of("hip", "", "Film?", model::LetterUrgency::same_day));
-  CHECK(has(hip, "Until seen"));
+  CHECK(has(hip, "Meanwhile, by the plan: "));
   CHECK(has(hip, "\u2068Nothing on the leg, nothing to eat until seen by the surgeon\u2069"));
   CHECK(has(hip, "splint, LEFT: \u2068Pillow between the legs, the leg as it lies\u2069"));
   CHECK(has(hip, "no trial of standing"));
@@ -101,7 +101,7 @@ TEST_CASE("C18: a letter says what holds until seen: limits, advice, splint and 
   }
   const std::string none = on_one_line(report::sheet_text(report::letter_sheet(declined.view(), {}), *report::built_in_words()));
   CHECK(!has(none, "No football"));
-  CHECK(has(none, "The plan names no splint, limit, advice or reason to come back."));
+  CHECK(has(none, "The plan names no splint, limit or advice. WHEN TO COME BACK: not recorded."));
 }
 
 TEST_CASE("C18: a no that a reader would ask back is in the letter: the head of somebody who takes blood thinners, whatever is left out") {

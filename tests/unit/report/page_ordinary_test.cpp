@@ -57,7 +57,7 @@ TEST_CASE("a hip after a fall, the leg short and turned out: named, and the hip 
   CHECK(!has(on_one_line(page), "No rule has anything to go on"));
 }
 
-TEST_CASE("an infant that does not move a leg and lay by the breech; an angle that nothing compares is not summarised") {
+TEST_CASE("an infant that does not move a leg and lay by the breech; an angle that nothing compares is named and not summed up") {
   service::ExamDocument one = bare("infant_hip");
   answer(one, "hip.leg_not_moved", Side::left, AnswerWord::yes);
   choose(one, "history.birth_presentation", Side::midline, "birth_breech");
@@ -70,7 +70,7 @@ TEST_CASE("an infant that does not move a leg and lay by the breech; an angle th
   const std::string found = section(page_of(one), summary);
   CHECK(has(found, report::item_label(*report::built_in_words(), *reference::built_in_edition(), {"hip.leg_not_moved"}) + ": "));
   CHECK(has(found, report::item_label(*report::built_in_words(), *reference::built_in_edition(), {"history.birth_presentation"})));
-  CHECK(has(found, "RIGHT: what was measured or described without a figure to compare with is not summarised"));
+  CHECK(has(found, "RIGHT: measured or described without a figure to compare with, values under \"Findings\": Thigh girth, 10 cm above the kneecap"));
 }
 
 TEST_CASE("each choice of the real edition says what is ordinary, but what is told") {

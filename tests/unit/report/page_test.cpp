@@ -84,7 +84,7 @@ TEST_CASE("the examiner's impression stands before findings and before what they
   CHECK(has(page, "Certainty, in the examiner's words: \u2068probable\u2069\n"));
   CHECK(has(page, "Alternatives: \u2068torn meniscus\u2069\n"));
   std::size_t last = 0;
-  for (const std::string title : {"\nExaminer's impression\n", "\nFound out of the ordinary, as recorded\n", "\nPlan\n", "\nWhat the person was told\n", "\nWithin the error of measurement, and rules without a result\n",
+  for (const std::string title : {"\nExaminer's impression\n", "\nFound out of the ordinary, as recorded\n", "\nPlan\n", "\nWhat the person was told, and when to come back\n", "\nWithin the error of measurement, and rules without a result\n",
                                   "\nNot done, with the reason\n", "\nNot examined\n", "\nWhat the findings support, in study clinics\n", "\nRules\n", "\nFindings\n",
                                   "\nCompared with published figures, the other side and last time\n", "\nDanger signs asked after\n", "\nCompany, and who spoke\n", "\nSignature\n", "\nWhat this page is\n"}) {
     CAPTURE(title);
@@ -99,9 +99,9 @@ TEST_CASE("the age of a child under two is said in months, from the second birth
   Bench made = visit();
   const auto head = [&] { return unbroken(page_of_bench(made)); };
   made.born(2026, 6, 20);  // examined on 2026-11-24
-  CHECK(has(head(), ", months of age: 5,"));
+  CHECK(has(head(), ", 5 months old,"));
   made.born(2024, 11, 25);
-  CHECK(has(head(), ", months of age: 23,"));
+  CHECK(has(head(), ", 23 months old,"));
   made.born(2024, 11, 24);
   CHECK(has(head(), ", 2 years,"));
 }

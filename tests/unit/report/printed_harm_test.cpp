@@ -56,7 +56,7 @@ TEST_CASE("a limping child is off the leg before anything else, and the film is 
   service::ExamDocument child = document("child");
   drop(child, "gait.pattern");
   const std::string alerts = danger_of(child);
-  CHECK(has(alerts, "Until then: no weight on the leg (carried or wheeled), no forced movement of the hip; film of both hips, two views; temperature"));
+  CHECK(has(alerts, "TO DO until seen: no weight on the leg (carried or wheeled), no forced movement of the hip; film of both hips, two views; temperature"));
   CHECK(!has(alerts, "sign that does not wait"));
 }
 
@@ -98,7 +98,7 @@ TEST_CASE("what the page says of plan, consent, company and of what was left out
   add(child, "ankle.movement", model::Side::right, model::Answer{model::AnswerWord::yes});
   const std::string out = section(page_of(child), "Not examined");
   CHECK(has(out, "ankle RIGHT: only Moves foot and toes"));
-  CHECK(has(out, "Of knee, hip, ankle: where a side is not named here, more than two items of it were recorded, not necessarily all."));
+  CHECK(has(out, "Of knee, hip, ankle: a side that is not named above had three items or more recorded, not necessarily all."));
 }
 
 TEST_CASE("that the first weeks feel otherwise is said of the knee complained of alone") {

@@ -154,16 +154,16 @@ TEST_CASE("one urgency with one day on note, letter and take-home sheet; that th
   Printer sole("sole");
   for (int shortened = 0; shortened <= report::letter_shortest; ++shortened) {
     const std::string letter = letter_read(sole, shortened);
-    CHECK(has(letter, "THE SAME DAY, because of what was found:"));
-    CHECK(has(letter, "That day is 2026-11-24. The examiner has not stated how soon."));
+    CHECK(has(letter, "THE SAME DAY, 2026-11-24, because of what was found:"));
+    CHECK(has(letter, "The examiner has not stated how soon. THE PLAN IS LATER"));
   }
-  CHECK(has(section(note_read(sole), "Plan"), "How soon: THE SAME DAY, because of the alerts below. That day is 2026-11-24"));
+  CHECK(has(section(note_read(sole), "Plan"), "How soon: THE SAME DAY, 2026-11-24, because of the alerts below."));
   const std::string home = home_read(sole);
   CHECK(has(home, "Seen on 2026-11-24. GO THE SAME DAY, 2026-11-24"));
   CHECK(!has(home, "2026-11-25"));  // the plan's day is later than what was found asks for
   CHECK(!has(home, "For the clinic"));  // it goes to who prints the sheet, as a remark
   // The plan's own day where it comes before the two weeks are over.
-  CHECK(has(letter_read(Printer("infant"), 0), "At the latest on 2026-12-01."));
+  CHECK(has(letter_read(Printer("infant"), 0), "BY 2026-12-01 AT THE LATEST, the day of the plan"));
   CHECK(has(home_read(Printer("infant")), "GO WITHIN TWO WEEKS: by 2026-12-01 at the latest."));
   // Of what nobody raised the examiner's letter says it.
   Printer football("football");
@@ -234,24 +234,28 @@ TEST_CASE("C14: a letter says whether it refers the person or asks, and what the
   CHECK(has(section(note_read(Printer("football")), "Plan"), "limit: \u2068No football until reviewed\u2069; NOT RECORDED AS TOLD"));
 }
 
-TEST_CASE("a reason to come back reads as one in note, letter and beside an alert, and keeps its own words where they say it") {
+TEST_CASE("a reason to come back reads as one in note and letter, answers no alert, and keeps its own words where they say it") {
   const Printer ankle("ankle");
   const std::string trigger = "COME BACK IF: \u2068You cannot stand on the foot tomorrow\u2069";
   CHECK(has(section(note_read(ankle), "What the person was told"), trigger + "; told"));
-  CHECK(has(letter_read(ankle, 0), trigger + " (told)"));
+  CHECK(has(letter_read(ankle, 0), trigger + " (told; said back: yes)"));
   CHECK(!has(note_read(ankle), "safety net"));
-  CHECK(has(section(note_read(Printer("stiff")), "What the person was told"), "when to come back: \u2068Come back the same day"));
+  CHECK(has(section(note_read(Printer("stiff")), "What the person was told"), "WHEN TO COME BACK: \u2068Come back the same day"));
   Printer hip("hip");
   hip.exam.plan->push_back({std::nullopt, model::PlanKind::safety_net, {"The foot turns cold"}, std::nullopt, std::nullopt, std::nullopt, std::nullopt});
   REQUIRE(!hip.assessment.alerts.empty());
   hip.assessment.alerts.front().handled.reset();
   hip.assessment.alerts.front().state = interpret::AlertState::raised;
-  CHECK(has(section(note_read(hip), "Alerts, and what was done"), "COME BACK IF: \u2068The foot turns cold\u2069"));
+  CHECK(has(section(note_read(hip), "What the person was told"), "COME BACK IF: \u2068The foot turns cold\u2069"));
+  // It answers no alert: beside one it is named where the plan holds nothing else.
+  CHECK(has(section(note_read(hip), "Alerts, and what was done"), "The plan above holds: splint; medicine, as the examiner wrote it; referral; advice. Whether"));
+  hip.exam.plan->erase(hip.exam.plan->begin(), hip.exam.plan->end() - 1);
+  CHECK(has(section(note_read(hip), "Alerts, and what was done"), "The plan above holds: a reason to come back. Whether"));
 }
 
 TEST_CASE("of who was in the room no page says that they were told") {
   const auto told = [](const Printer& printer) { return section(note_read(printer), "What the person was told"); };
-  CHECK(has(told(Printer("child")), "None of them is recorded as told what stands here."));
+  CHECK(has(told(Printer("child")), "None of them is recorded as told of what stands in this section."));
   CHECK(has(told(Printer("stiff")), "What stands as NOT RECORDED AS TOLD, none of them is recorded as told."));
   CHECK(has(told(Printer("sole")), "Which of them was told is not recorded."));
   for (const char* name : printed_people) {
@@ -259,15 +263,18 @@ TEST_CASE("of who was in the room no page says that they were told") {
   }
 }
 
-TEST_CASE("beside two weeks, a day of the plan says whose it is and when the two weeks end; the end itself needs no owner") {
-  const std::string owned = "At the latest on 2026-12-01. That day is the examiner's, by the plan; the two weeks end on 2026-12-08.";
+TEST_CASE("a day of the plan before the two weeks end leads on note and letter and is the only day; the end itself needs no owner") {
+  const std::string owned = "BY 2026-12-01 AT THE LATEST, the day of the plan, within the two weeks asked for, because of ";
   for (const char* name : {"lock", "infant"}) {
-    CHECK(has(letter_read(Printer(name), 0), owned));
-    CHECK(has(on_one_line(note_read(Printer(name))), owned));
+    CHECK(has(letter_read(Printer(name), 0), owned + "what was found:"));
+    CHECK(has(on_one_line(note_read(Printer(name))), "How soon: " + owned + "the referral that is asked for below."));
   }
+  // No second day beside it: the end of the two weeks stands nowhere on these.
+  CHECK(!has(letter_read(Printer("lock"), 0), "2026-12-08"));
+  CHECK(!has(note_read(Printer("lock")), "2026-12-08"));
   const std::string football = letter_read(Printer("football"), 0, model::LetterUrgency::two_weeks);
-  CHECK(has(football, "At the latest on 2026-12-08."));
-  CHECK(!has(football, "by the plan; the two weeks end"));
+  CHECK(has(football, "By the examiner: WITHIN TWO WEEKS, by 2026-12-08 at the latest."));
+  CHECK(!has(football, "the day of the plan"));
 }
 
 TEST_CASE("what to do until seen stays beside what was done of an alert, on note and letter, until the person was received") {
@@ -281,9 +288,9 @@ TEST_CASE("what to do until seen stays beside what was done of an alert, on note
   alert.state = interpret::AlertState::handled;
   const auto alerts = [&] { return section(note_read(clot), "Alerts, and what was done"); };
   CHECK(has(alerts(), "DONE: \u2068scan room called\u2069"));
-  CHECK(has(alerts(), "TO DO. Until handed over, unless it stands as done: measure both calves"));
+  CHECK(has(alerts(), "TO DO until handed over, unless it stands as done: measure both calves"));
   CHECK(has(alerts(), "no massage, no stockings"));
-  CHECK(has(letter_read(clot, 0), "TO DO, by what was raised, unless it stands as done: measure both calves"));
+  CHECK(has(letter_read(clot, 0), "TO DO until seen, by what was raised, unless it stands as done: measure both calves"));
   for (model::PlanItem& item : *clot.exam.plan) {
     item.became = item.kind == model::PlanKind::referral ? std::optional(model::Became::arranged) : item.became;
   }
@@ -295,11 +302,11 @@ TEST_CASE("what to do until seen stays beside what was done of an alert, on note
 }
 
 TEST_CASE("that the plan is later than what was found stands in the line that says how soon, on note and letter; an urgency of the letter alone counts too") {
-  const std::string later = "THE PLAN IS LATER: referral, RIGHT, by 2026-11-25: to be settled by the examiner.";
-  CHECK(has(section(note_read(Printer("sole")), "Plan"), "That day is 2026-11-24. " + later));
+  const std::string later = "THE PLAN IS LATER: referral, RIGHT, by 2026-11-25: to be settled by the examiner; until then the sooner holds.";
+  CHECK(has(section(note_read(Printer("sole")), "Plan"), "How soon: THE SAME DAY, 2026-11-24, because of the alerts below. " + later));
   const std::string sole = letter_read(Printer("sole"), report::letter_shortest, model::LetterUrgency::same_day);
-  CHECK(has(sole, "THE SAME DAY, because of what was found, and by the examiner:"));
-  CHECK(has(sole, "That day is 2026-11-24. " + later));
+  CHECK(has(sole, "THE SAME DAY, 2026-11-24, because of what was found, and by the examiner:"));
+  CHECK(has(sole, later));
   const std::string football = letter_read(Printer("football"), 0, model::LetterUrgency::same_day);
   CHECK(has(football, "by 2026-12-08, LATER than what was found asks for: to be settled by the examiner before this goes"));
   CHECK(!has(letter_read(Printer("football"), 0, model::LetterUrgency::two_weeks), "LATER"));
@@ -308,7 +315,7 @@ TEST_CASE("that the plan is later than what was found stands in the line that sa
 TEST_CASE("a letter that may not be sent asks under a condition, and what is arranged is not arranged by it") {
   const std::string fall = letter_read(Printer("fall"), 0);
   CHECK(has(fall, "NOT TO BE SENT until the person has been asked"));
-  CHECK(has(fall, "IF THE PERSON AGREES TO SENDING, this goes with it: FILM asked for"));
+  CHECK(has(fall, "IF THE PERSON AGREES TO SENDING, this goes with it: FILM is arranged already"));
   CHECK(has(fall, "arranged, by the record; not by this letter"));
   CHECK(!has(fall, "Care and referral of the person go on"));
   CHECK(has(letter_read(Printer("lock"), 0), "IF THE PERSON HANDS THIS OVER, this goes with it: REFERRAL: the plan sends the person"));

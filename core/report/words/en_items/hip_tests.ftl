@@ -110,7 +110,7 @@ msg-item-hip_percussion_patellopubic-otherwise = Tender knee: the fork instead o
 msg-item-hip_percussion_patellopubic-yes = duller than the other side
 msg-item-hip_percussion_patellopubic-no = as loud as the other side; a fracture is not excluded
 
-msg-item-hip_straight_leg_lift-short = Lifts the straight leg a hand's width
+msg-item-hip_straight_leg_lift-short = Straight leg lift, a hand's width
 msg-item-hip_straight_leg_lift-purpose = After a fall: a broken hip or pelvis mostly does not let it be lifted.
 msg-item-hip_straight_leg_lift-how = Lying on the back, the person lifts the straight leg a hand's width off the couch, by the own strength, once.
 msg-item-hip_straight_leg_lift-positive = Cannot lift it, or it hurts in the groin.

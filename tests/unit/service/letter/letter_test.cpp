@@ -11,7 +11,7 @@ TEST_CASE("C18: a letter asks first, says the side in capitals, the examiner's i
   const std::string text = at(made.letter(R"(,"urgency":"same_day")"), "/text");
   CHECK(says(text, "Question"));
   CHECK(says(text, "Is the kneecap broken?"));
-  CHECK(says(text, "By the examiner: THE SAME DAY."));
+  CHECK(says(text, "By the examiner: THE SAME DAY, 2026-11-24."));
   CHECK(says(text, "LEFT: \u2068broken kneecap\u2069"));
   CHECK(says(text, "LEFT, OUT OF THE ORDINARY: Kneecap tender: yes"));
   CHECK(says(text, "LEFT, measured or described: Knee flexion, active: 80\u00b0, long goniometer, supine"));
@@ -64,7 +64,7 @@ TEST_CASE("HC-066: what comes after a letter makes it stale, the letter says so,
   CHECK(made.read("/exam/letters/0/stale_because") == "[\"finding\"]");
   CHECK(says(made.letter_text(id), "NOT UP TO DATE: the record has changed since this letter was written (a finding)"));
   const std::string note = R"({"exam":")" + made.exam + "\"}";
-  CHECK(says(at(made.desk.ok("note.write", note), "/text"), "to \u2068bone clinic\u2069: \u2068Is the kneecap broken?\u2069; NOT UP TO DATE since (a finding); no letter corrects it yet"));
+  CHECK(says(at(made.desk.ok("note.write", note), "/text"), "addressed to \u2068bone clinic\u2069: \u2068Is the kneecap broken?\u2069; not recorded as sent or handed over; NOT UP TO DATE since (a finding); no letter corrects it yet"));
   const std::string second = made.letter(R"(,"corrects":")" + id + "\"");
   CHECK(says(at(made.desk.ok("note.write", note), "/text"), "NOT UP TO DATE since (a finding); a later letter stands in its place"));
   CHECK(says(at(second, "/text"), "CORRECTION: this letter stands in the place of the letter of 2026-11-24"));
