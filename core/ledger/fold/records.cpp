@@ -191,9 +191,17 @@ void Records::forget(std::span<const model::ObjectId> objects) {
 }
 
 Result<void> Records::refresh_lists() {
+  // A page asks for the lists with each of its rows.
+  if (listed_.size() == log_.index().objects.size()) {
+    return {};
+  }
   std::vector<std::pair<model::ObjectId, std::string>> rows;
   for (const auto& [id, object] : log_.index().objects) {
-    if (object.type == ObjectType::clinic || listed_.contains(id)) {
+    if (listed_.contains(id)) {
+      continue;
+    }
+    if (object.type == ObjectType::clinic) {
+      listed_.insert(id);  // of no list, as long as nothing comes of it
       continue;
     }
     const bool is_exam = object.type == ObjectType::exam;

@@ -168,8 +168,9 @@ TEST_CASE("rule 28: what rests on a signature that has not come is not named as 
   CHECK(page->exam.state == model::ExamState::open);
   CHECK(has_mark(*page, added.entry(), "waits"));
   const Graph graph(here);
-  CHECK(graph.heads() == std::vector{added.entry()});
-  CHECK(graph.whole(graph.heads()) == std::vector{one.entry()});
+  const auto heads = graph.heads();
+  CHECK(std::count(heads.begin(), heads.end(), added.entry()) == 1);
+  CHECK(graph.whole(heads) == std::vector{one.entry()});
   CHECK(graph.whole(std::vector{one.entry()}) == std::vector{one.entry()});
   // What is shown as the revision names it no more: while the form is open the signature may come, and was on no screen.
   CHECK(*page->exam.revision == std::vector{one.entry()});

@@ -49,7 +49,7 @@ struct Clinic {
   [[nodiscard]] std::string note() const { return at(desk.ok("note.write", R"({"exam":")" + signed_exam + "\"}"), "/text"); }
   [[nodiscard]] std::string letter() const {
     const std::string seen = at(desk.ok("exam.read", R"({"exam":")" + signed_exam + "\"}"), "/revision");
-    return at(desk.ok("letter.write", R"({"exam":")" + signed_exam + R"(","question":"Is it stiff?","seen":)" + seen + R"(,"confirmed":["consent.send"],"request":")" + request_id(40) + "\"}"), "/letter/page/text");
+    return at(desk.ok("letter.write", R"({"exam":")" + signed_exam + R"(","question":"Is it stiff?","seen":)" + seen + R"(,"confirmed":["consent.send"],"request":")" + request_id(40) + "\"}"), "/text");
   }
 };
 
