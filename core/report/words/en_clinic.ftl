@@ -41,6 +41,7 @@ msg-clinic-loop_review_overdue = Review overdue, due { $by } (exam of { $on }){ 
 msg-clinic-loop_third_visit_without_impression = Third visit or more without an impression (the last on { $on })
 
 msg-clinic-queue_title = TO BE SETTLED: { $count }, the gravest first
+msg-clinic-queue_looking = WHO LOOKS ALIKE IS NOT LISTED YET: { $compared } of { $of } pairs of records were compared. Asked again, the program goes on.
 msg-clinic-queue_part = These are { $first } to { $last } of { $count }; the others are not on this page.
 msg-clinic-queue_end = Whatever is left waits and loses nothing: all values stay, and no rule counts on one of them meanwhile.
 msg-clinic-queue_of = ({ $person }; { $visit })

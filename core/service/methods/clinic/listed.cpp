@@ -81,14 +81,6 @@ std::optional<model::PartialDate> day_of_visit(const ledger::ListedExam& row) {
 
 model::PartialDate today_at_hand(Context& context) { return model::date_of({context.desk->world().now().wall_ms}, 0); }
 
-std::string examiner_named(Context& context, const std::optional<model::ExaminerId>& examiner) {
-  if (!examiner) {
-    return {};
-  }
-  const std::string label = context.desk->label_of(*examiner);
-  return label.empty() ? examiner->to_text() : label;
-}
-
 std::string person_in_words(const ListedPerson& person, const report::Words& words) {
   std::vector<std::string> names;
   for (const model::PersonName& name : person.names) {
