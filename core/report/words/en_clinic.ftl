@@ -137,8 +137,8 @@ msg-clinic-number = { $issuer }: { $number }
 msg-clinic-because = {" "}(reason: { $reason })
 
 msg-clinic-settle_by_conflict_settle = To settle it, say which value holds, and why (conflict.settle).
-msg-clinic-settle_side_exchange_unseen = To settle it, say that it holds for the side that stands here, and why (conflict.settle), or take it back and record it for the other side (finding.withdraw, finding.record).
-msg-clinic-settle_withdrawal = To settle it, say that the value holds, and why (conflict.settle), or take it back (finding.withdraw).
+msg-clinic-settle_side_exchange_unseen = To settle it, say that it holds for the side that stands here, and why (conflict.settle), or withdraw it and record it for the other side (finding.withdraw, finding.record).
+msg-clinic-settle_withdrawal = To settle it, say that the value holds, and why (conflict.settle), or withdraw it (finding.withdraw).
 msg-clinic-settle_by_exam_move = To settle it, give the exam to the one whose it is, and say why (exam.move).
 msg-clinic-settle_by_exam_amend = To settle it, write what holds, of each thing that differs (exam.amend).
 msg-clinic-settle_by_impression_record = To settle it, write the one that holds (impression.record).

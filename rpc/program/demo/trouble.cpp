@@ -1,7 +1,5 @@
 #include "rpc/program/demo/trouble.hpp"
 
-#include "core/model/time.hpp"
-
 #include <signal.h>
 
 #include <charconv>

@@ -304,7 +304,7 @@ TEST_CASE("what disagrees stands in the queue as it was written, with the method
   fixture.ok("impression.record", R"({"exam":")" + exam.exam + R"(","impression":{"text":"Torn meniscus","side":"left","certainty":"unsure"},"seen":)" + exam.seen + R"(,"request":")" + request_id(3) + "\"}");
   from_elsewhere(fixture, exam, "impression", R"({"impression":{"text":"Worn joint","side":"left"}})", opened, 900);
   const std::string queue = fixture.ok("conflict.list", R"({"language":"en"})");
-  const std::string text = at(queue, "/text");
+  const std::string text = at(queue, "/queue/0/text");
   for (const char* said : {"Torn meniscus", "Worn joint", "certainty: \u2068unsure", "LEFT", "impression.record", "2026-11-24 10:15 UTC"}) {
     CAPTURE(said);
     CHECK(text.find(said) != std::string::npos);
