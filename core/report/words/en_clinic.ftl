@@ -23,6 +23,7 @@ msg-clinic-day_counts = { $came ->
     [one] 1 person came
    *[other] { $came } people came
  }; exams: { $visits }; not signed: { $open }; with an alert and no action: { $alerts }.
+msg-clinic-day_beside = Beside them, of a day not known: { $exams }, below.
 msg-clinic-undated = Of a day not known: the clock of the device cannot have been right. They stand on the list of every day; who was there can write into an addendum when it was:
 msg-clinic-day_end = The list holds what has reached this ledger. What a device still carries is not in it.
 
@@ -44,7 +45,7 @@ msg-clinic-queue_title = { $count ->
     [one] TO BE SETTLED: 1
    *[other] TO BE SETTLED: { $count }, the gravest first
  }
-msg-clinic-queue_none = TO BE SETTLED: 0. Nothing that has reached this ledger disagrees.
+msg-clinic-queue_none = TO BE SETTLED: 0
 msg-clinic-queue_part = These are { $first } to { $last } of { $count }; the others are not on this page.
 msg-clinic-queue_end = Whatever is left waits and loses nothing: all values stay, and no rule counts on one of them meanwhile.
 msg-clinic-queue_of = ({ $person }; { $visit })

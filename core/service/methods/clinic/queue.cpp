@@ -79,6 +79,8 @@ class RecordAtHand {
       }
       row.entries.push_back(std::move(out));
     }
+    // As the clocks claim, so that who reads finds the earlier first; which holds no clock decides.
+    std::stable_sort(row.entries.begin(), row.entries.end(), [](const QueueEntry& a, const QueueEntry& b) { return a.at < b.at; });
   }
   // What the writer of a marked entry had not seen: the exchange of sides, the signature, the withdrawal of the exam.
   [[nodiscard]] std::vector<QueueEntry> unseen_by(const model::EntryMark& mark) const {

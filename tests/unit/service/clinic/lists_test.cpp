@@ -100,6 +100,7 @@ TEST_CASE("HC-084: an exam of a clock that cannot have been right belongs to no 
   CHECK(at(list, "/visits") == "[]");
   CHECK(at(list, "/undated/0/person/names/0/text") == "Kofi Invented");
   CHECK(at(list, "/text").find("Of a day not known") != std::string::npos);
+  CHECK(at(list, "/text").find("of a day not known: 1, below") != std::string::npos);
 }
 
 TEST_CASE("a viewer's lists hold nothing that protects a person, and say nothing of it") {
@@ -324,7 +325,8 @@ TEST_CASE("every kind of line in the queue, and every way to settle it, has word
     CHECK(words->has("msg.clinic.settle_by_" + std::string(method)));
   }
   const DeskFixture fixture;
-  CHECK(at(fixture.ok("conflict.list", R"({"language":"en"})"), "/text").find("the gravest first") == std::string::npos);  // nothing is first where nothing disagrees
+  // Nothing is first where nothing is listed, and that all agrees is not said.
+  CHECK(at(fixture.ok("conflict.list", R"({"language":"en"})"), "/text").find("TO BE SETTLED: 0\n") != std::string::npos);
 }
 
 }  // namespace limbledger::service::test::clinic_lists
