@@ -49,5 +49,6 @@ template const Type& type_of<model::Transferred>();
 template const Type& type_of<model::Countersigned>();
 template const Type& type_of<model::LetterBody>();
 template const Type& type_of<model::LinkBody>();
+template const Type& type_of<model::ExaminerNameBody>();
 
 }  // namespace limbledger::wire

@@ -23,7 +23,8 @@ namespace limbledger::report {
 // there; or it is shown, by a deliberate act of an examiner.
 enum class ProtectedNote : std::uint8_t { absent, mentioned, shown };
 
-// What the exam itself does not hold. An id without a name is printed as it is.
+// What the exam itself does not hold. Examiners with their roles; one without a name is printed by the id, with the words that the name
+// is not known.
 struct PageNames {
   std::map<model::PlaceId, std::string> places;
   std::map<model::ExaminerId, std::string> examiners;

@@ -203,6 +203,7 @@ void add_others(CLI::App& app, Options& options) {
   CLI::App* verify = app.add_subcommand("verify", "Check every entry, head and signature of a ledger and name what is damaged.");
   verify->add_option("DIR", options.folder, "folder of the ledger")->required();
   verify->add_option("--passphrase-fd", options.passphrase_fd, std::string(fd_help) + ". Without it the terminal is asked")->check(CLI::NonNegativeNumber);
+  verify->add_flag("--mend", options.mend, "make a list by which entries are found anew from the entries, where it leaves some out");
   verify->footer("Example:\n  limbledger verify /tmp/show\n\nNo entry is changed, and a copy on a medium that cannot be written is checked as it lies. Without a passphrase hashes,\n"
       "chains and signatures are checked; with one, also that what is sealed opens.\n\n"
       "Exit code 0: every entry holds. 1: damage, listed, or a part of the ledger is missing. 4: another program holds\n"

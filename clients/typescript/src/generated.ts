@@ -95,7 +95,7 @@ export type ConsentWord = 'yes' | 'no' | 'withdrawn';
 export type Control = 'angle' | 'number' | 'grade' | 'test' | 'answer' | 'choice' | 'choices' | 'text';
 export type ExamState = 'open' | 'signed' | 'withdrawn';
 export type DurabilityWord = 'memory' | 'browser' | 'disk';
-export type EnrollingState = 'none' | 'waits' | 'compares' | 'let_in' | 'turned_away';
+export type EnrollingState = 'none' | 'waits' | 'compares' | 'let_in' | 'turned_away' | 'interrupted';
 export type ErrandKind = 'with_hub' | 'parcel_write' | 'parcel_take';
 export type ErrandState = 'running' | 'done' | 'failed' | 'ended';
 export type Setting = 'outreach' | 'primary_care' | 'emergency' | 'orthopaedic' | 'sports';
@@ -472,6 +472,10 @@ export interface AlertHandleResult {
   alert: Alert;
   revision?: Id[];
   repeat?: boolean;
+}
+export interface AlsoNamed {
+  name: string;
+  role?: string;
 }
 export interface AnsweringState {
   /**
@@ -860,6 +864,7 @@ export interface Conflict {
 export interface ConflictListResult {
   queue?: QueueRow[];
   total: number;
+  looking?: Looking;
   text?: string;
 }
 export interface QueueRow {
@@ -956,6 +961,10 @@ export interface DecidedPair {
   by_name?: string;
   at: Instant;
 }
+export interface Looking {
+  compared: number;
+  of: number;
+}
 export interface Consent {
   examine?: ConsentWord;
   record?: ConsentWord;
@@ -983,6 +992,15 @@ export interface DamagedEntry {
   seq: number;
   entry?: Id;
   code: Name;
+}
+export interface DamagedList {
+  /**
+   * entries_by_key; or a table whose pages do not agree: entries, chains, heads, parked, pages (another place of the file) (a name from the catalogue)
+   */
+  list: Name;
+  code: Name;
+  left_out?: number;
+  mended?: boolean;
 }
 export interface DayListResult {
   day: CalendarDate;
@@ -1017,7 +1035,7 @@ export interface ListedAlert {
 }
 export interface EnrollingResult {
   /**
-   * waits: for a device that begins to join; compares: it shows its six digits, and somebody who sees both screens is wanted
+   * waits: for a device that begins to join; compares: it shows its six digits, and somebody who sees both screens is wanted; interrupted: locked before anybody had decided, to be begun again
    */
   state: EnrollingState;
   /**
@@ -1321,7 +1339,15 @@ export interface NamedPlace {
 }
 export interface NamedExaminer {
   examiner: Id;
+  /**
+   * as the examiner wrote it; before that has come, the label that the examiner unlocks with on this device
+   */
   name: string;
+  role?: string;
+  /**
+   * what else the examiner is called: said on another device, neither knowing of the other; to be shown beside it
+   */
+  also?: AlsoNamed[];
 }
 export interface Place {
   place?: Id;
@@ -1408,6 +1434,26 @@ export interface ExaminerAddResult {
   examiner: Id;
   repeat?: boolean;
 }
+export interface ExaminerAmendResult {
+  examiner: ShownExaminer;
+  repeat?: boolean;
+}
+export interface ShownExaminer {
+  examiner: Id;
+  /**
+   * several where two devices call the examiner differently; empty where no word has come here yet
+   */
+  said?: SaidOfExaminer[];
+  revision?: Id[];
+}
+export interface SaidOfExaminer {
+  name: string;
+  role?: string;
+  entry: Id;
+}
+export interface ExaminerReadResult {
+  examiners?: ShownExaminer[];
+}
 export interface ExchangeEndResult {
   /**
    * false: none was under way
@@ -1463,7 +1509,11 @@ export interface ExchangeErrand {
    */
   whole?: boolean;
   /**
-   * entries of this device came back that it no longer had: it was put back to an older copy and writes nothing more; let it join again in a new folder
+   * bytes that stand in the parcel's file after its end: no part of it, and nothing is read from them; whoever copied it may look why
+   */
+  after_end?: number;
+  /**
+   * entries of this device came back that it no longer had: it was put back to an older copy and writes nothing more; let it join again in a new folder (limbledger join)
    */
   restored: boolean;
   /**
@@ -1976,6 +2026,7 @@ export interface PairListResult {
   total: number;
   people: number;
   learnt: boolean;
+  looking?: Looking;
 }
 export interface PersonBody {
   names?: PersonName[];
@@ -2173,6 +2224,7 @@ export interface VerifyResult {
   damage?: DamagedEntry[];
   unlisted?: number;
   vouched_to?: VouchedHead[];
+  lists?: DamagedList[];
   unread?: number;
 }
 export interface VouchedHead {
@@ -2240,8 +2292,18 @@ export interface ExaminerAddParams {
   examiner: string;
   passphrase: string;
 }
+export interface ExaminerReadParams {
+  examiner?: Id;
+}
+export interface ExaminerAmendParams {
+  name: string;
+  request: RequestId;
+  role?: string;
+  seen?: Id[];
+}
 export interface LedgerVerifyParams {
   from?: number;
+  mend?: boolean;
 }
 export interface ReplicaListParams {}
 export interface ReplicaEnrolParams {
@@ -2616,6 +2678,10 @@ export interface Methods {
   'ledger.lock': { params: LedgerLockParams; result: LockResult };
   /** one more examiner of this device, by the printed code; for when every passphrase is lost */
   'examiner.add': { params: ExaminerAddParams; result: ExaminerAddResult };
+  /** how the examiners of all devices are called, as far as it has come here */
+  'examiner.read': { params: ExaminerReadParams; result: ExaminerReadResult };
+  /** the whole name and the role of the examiner who is unlocked here; on every device after an exchange */
+  'examiner.amend': { params: ExaminerAmendParams; result: ExaminerAmendResult };
   /** checks every entry and head, and unlocked every seal; names what is damaged */
   'ledger.verify': { params: LedgerVerifyParams; result: VerifyResult };
   /** who else holds the entries of this device, by their receipts, and what waits for earlier entries */
@@ -2740,6 +2806,7 @@ export interface Methods {
 
 /** Methods that write: they take a `request`, and the same one again writes nothing twice. */
 export type WritingMethod =
+  | 'examiner.amend'
   | 'person.register'
   | 'person.amend'
   | 'pair.decide'
@@ -2777,14 +2844,16 @@ export const faults = {
   'enrol.closed': { number: 1, retry: true, hint: "begin an enrolment at the hub (limbledger hub --enrol, or replica.enrol), and then join again" },
   /** what this device shows is not what it promised, or the clinic is another */
   'enrol.code': { number: 9, retry: false, hint: "start the enrolment anew, with both screens side by side" },
-  /** these are not the six digits that this side has */
-  'enrol.digits': { number: 9, retry: false, hint: "type what the new device shows; where the screens differ, somebody stands between: turn it away" },
+  /** what was typed is not the six digits of this screen: nobody was let in */
+  'enrol.digits': { number: 1, retry: true, hint: "compare digit by digit and type them again: a slip changes nothing; only where the two screens themselves show other digits turn the device away, and use another network, such as a cable" },
+  /** the clinic's program was locked or ended before anybody had decided; nobody has said no */
+  'enrol.interrupted': { number: 1, retry: true, hint: "unlock it there, begin the enrolment there once more, and join again" },
   /** this program answers no other devices */
   'enrol.no_hub': { number: 1, retry: false, hint: "start it with --hub PORT" },
   /** no new device waits to be let in */
   'enrol.nobody': { number: 1, retry: true, hint: "begin with replica.enrol, and let the device join" },
   /** somebody at the hub has said no */
-  'enrol.refused': { number: 6, retry: false, hint: "where the digits differed, somebody stands between: use another network, such as a cable" },
+  'enrol.refused': { number: 6, retry: false, hint: "ask there what for: begin again where another device was meant; use another network, such as a cable, only where the two screens showed other digits" },
   /** an entry is not of the ledger's format */
   'entry.format': { number: 9, retry: false, hint: "run verify; keep the file and a copy of it" },
   /** entries are missing before this one */
@@ -2795,6 +2864,8 @@ export const faults = {
   'entry.head': { number: 9, retry: false, hint: "run verify; use the copy held elsewhere" },
   /** a key does not belong to its object, or is missing */
   'entry.key': { number: 9, retry: false, hint: "run verify; use the copy held elsewhere" },
+  /** a list of the store leaves out entries that are there: what it leaves out is not shown */
+  'entry.list': { number: 9, retry: false, hint: "the entries are whole; stop the program and run limbledger verify DIR --mend, which makes the list anew from them" },
   /** a sealed entry does not open */
   'entry.seal': { number: 9, retry: false, hint: "run verify; use the copy held elsewhere" },
   /** an entry's body is over 1 MiB */
@@ -2842,7 +2913,7 @@ export const faults = {
   /** this is not the message of an exchange that comes now */
   'exchange.message': { number: -32600, retry: false, hint: "start the exchange anew, from its first message" },
   /** the hub does not answer */
-  'exchange.no_answer': { number: 7, retry: true, hint: "see that it runs and that the network is up; then exchange again, what was taken stays" },
+  'exchange.no_answer': { number: 7, retry: true, hint: "see at the clinic that its program runs and that an examiner has unlocked it once since it started, then that the network is up; then exchange again, what was taken stays" },
   /** this device knows no hub: it was not enrolled by one */
   'exchange.no_hub': { number: 1, retry: false, hint: "let the other devices join this clinic and call this one; or join theirs in a new folder" },
   /** this program carries no exchange */
@@ -2966,7 +3037,9 @@ export const faults = {
   /** the parcel is sealed to a key that this device does not hold, or its beginning was changed */
   'parcel.key': { number: 9, retry: false, hint: "exchange with the clinic first, or have the parcel written again" },
   /** this is no path that a parcel can have */
-  'parcel.path': { number: 1, retry: false, hint: "name a file from / on; one to be written ends in .parcel and is not there yet, or is a parcel" },
+  'parcel.path': { number: 1, retry: false, hint: "name a file from / on; one to be written ends in .parcel" },
+  /** a file of this name is there already, and was left as it is */
+  'parcel.there': { number: 1, retry: false, hint: "choose another name; or look at that file and take it away first" },
   /** the parcel's medium cannot be read or written */
   'parcel.unreadable': { number: 5, retry: true, hint: "put the stick in again, or take another one" },
   /** the passphrase is too short */
@@ -2981,8 +3054,8 @@ export const faults = {
   'plan.unknown': { number: 8, retry: false, hint: "leave plan_item out for a new one" },
   /** this protocol version is not spoken */
   'protocol.version': { number: 1, retry: false, hint: "use one in the range shown" },
-  /** this replica's chain has two branches */
-  'replica.forked': { number: 9, retry: false, hint: "both are kept; go on under a new replica" },
+  /** this device was put back to an older copy, or copied: its chain has two branches and takes nothing more */
+  'replica.forked': { number: 9, retry: false, hint: "nothing is lost: keep this folder, and join the clinic again in a new one: limbledger join NEW_FOLDER --with https://HOST:PORT, with limbledger hub --enrol at the clinic" },
   /** this device was revoked */
   'replica.revoked': { number: 9, retry: false, hint: "a person decides at the hub" },
   /** this replica is not enrolled in the clinic */

@@ -155,7 +155,7 @@ std::vector<PlaceFold> fold_places(std::span<const Opened> operations) {
     members.one(&model::PlaceBody::endemic, "endemic", fold.conflicts, fold.place.endemic);
     members.one(&model::PlaceBody::reviewed, "reviewed", fold.conflicts, fold.place.reviewed);
     fold.value_heads = members.heads();
-    fold.place.revision = graph.heads();
+    fold.place.revision = clinic_revision(graph);
     out.push_back(std::move(fold));
   }
   return out;

@@ -46,6 +46,7 @@ msg-clinic-queue_title = { $count ->
    *[other] TO BE SETTLED: { $count }, the gravest first
  }
 msg-clinic-queue_none = TO BE SETTLED: 0
+msg-clinic-queue_looking = WHO LOOKS ALIKE IS NOT LISTED YET: { $compared } of { $of } pairs of records were compared. Asked again, the program goes on.
 msg-clinic-queue_part = These are { $first } to { $last } of { $count }; the others are not on this page.
 msg-clinic-queue_end = Whatever is left waits and loses nothing: all values stay, and no rule counts on one of them meanwhile.
 msg-clinic-queue_of = ({ $person }; { $visit })

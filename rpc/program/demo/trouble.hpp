@@ -42,6 +42,7 @@ class GatedStore final : public ledger::LogStore {
   [[nodiscard]] Result<ledger::Heads> heads() override { return store_.heads(); }
   [[nodiscard]] Result<void> drop_bodies(std::span<const model::EntryId> entries, ledger::RowState state) override { return store_.drop_bodies(entries, state); }
   [[nodiscard]] Result<std::vector<ledger::Row>> park(std::span<const ledger::Row> rows) override { return store_.park(rows); }
+  [[nodiscard]] Result<std::vector<ledger::ListDamage>> check_lists(bool mend) override { return store_.check_lists(mend); }
   [[nodiscard]] ledger::Durability durability() const override { return store_.durability(); }
 
  private:

@@ -8,6 +8,8 @@ std::span<const Line> example_talk() {
       {"session.open", "over the standard input no token is taken", R"({"client":"form 1","protocol":1})", {}},
       {"catalogue.read", "one item with its scale", R"({"items":["knee.lachman"]})", {}},
       {"ledger.unlock", "by an examiner's passphrase", R"({"examiner":"Amina Invented","passphrase":"@passphrase"})", {}},
+      {"examiner.read", "how the examiners of all devices are called", R"({})", {{"said", "/examiners/0/revision"}}},
+      {"examiner.amend", "the whole name and the role, to stand beside the signature on every device", R"({"name":"Amina Invented of Upper Ford","role":"physiotherapist","seen":"@said","request":"6a0c5b9e-0000-4000-8000-000000000043"})", {}},
       {"changes.read", "where the ledger stands now", R"({})", {{"cursor", "/cursor"}}},
       {"place.amend", "a new place", R"({"changes":{"name":"Invented Ford","travel":[{"to":"invented district hospital","minutes":150}],"here":[{"what":"film","there":"no"}]},"request":"6a0c5b9e-0000-4000-8000-000000000001"})", {{"place", "/places/0/place/place"}}},
       {"place.read", "every place", R"({})", {}},

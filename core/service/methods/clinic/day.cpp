@@ -27,7 +27,7 @@ namespace {
   out.place = row.place;
   out.examiner = row.examiner;
   if (row.examiner) {
-    out.examiner_name = wire::Name{examiner_named(context, row.examiner)};
+    out.examiner_name = wire::Remark{examiner_in_words(context, *row.examiner)};
   }
   out.examined_at = row.examined_at;
   if (row.state != model::ExamState::withdrawn) {

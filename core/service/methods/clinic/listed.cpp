@@ -81,14 +81,6 @@ std::optional<model::PartialDate> day_of_visit(const ledger::ListedExam& row) {
 
 model::PartialDate today_at_hand(Context& context) { return model::date_of({context.desk->world().now().wall_ms}, 0); }
 
-std::string examiner_named(Context& context, const std::optional<model::ExaminerId>& examiner) {
-  if (!examiner) {
-    return {};
-  }
-  const std::string label = context.desk->label_of(*examiner);
-  return label.empty() ? examiner->to_text() : label;
-}
-
 std::string birth_in_words(const model::Birth& birth, const report::Words& words) {
   if (birth.date) {
     return words.say("msg.clinic.born", {{"date", birth.date->to_text(), false, true}});

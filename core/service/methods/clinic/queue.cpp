@@ -15,10 +15,11 @@ namespace {
 
 constexpr std::int64_t queue_page = 100;
 
-// One row, and where it stands among those of its harm.
+// One row, and where it stands among those of its harm. Who looks alike may be thousands: such a row is made when its page is asked for.
 struct Queued {
   QueueRow row;
   std::int64_t order = 0;
+  std::optional<match::PersonPair> to_make = std::nullopt;
 };
 
 [[nodiscard]] Harm harm_of(const model::Word& about, bool endangers) {
@@ -104,7 +105,7 @@ class RecordAtHand {
     out.entry = graph_.at(node).entry();
     out.by = operation.by;
     if (operation.by) {
-      out.by_name = wire::Name{examiner_named(context_, operation.by)};
+      out.by_name = wire::Remark{examiner_in_words(context_, *operation.by)};
     }
     out.at = {operation.at.wall_ms.steps};
     out.value = operation.body;
@@ -246,14 +247,11 @@ class RecordAtHand {
 }
 
 [[nodiscard]] Result<void> add_people(Context& context, const report::Words* words, std::vector<Queued>& queue) {
-  const auto people = context.desk->records().persons();
+  const auto people = context.desk->records().persons_in_conflict();
   if (!people) {
     return people.error();
   }
-  std::vector<model::PersonId> ids;
-  for (const auto& [id, person] : **people) {
-    ids.push_back(id);
-  }
+  const std::vector<model::PersonId> ids((*people)->begin(), (*people)->end());
   for (const model::PersonId& id : ids) {
     const auto record = context.desk->records().person(id);
     if (!record) {
@@ -286,7 +284,9 @@ class RecordAtHand {
   return {};
 }
 
-[[nodiscard]] Result<void> add_pair(Context& context, const match::PersonPair& persons, bool decided, std::int64_t order, const report::Words* words, std::vector<Queued>& queue) {
+[[nodiscard]] Harm harm_of_pair(bool decided) { return decided ? Harm::wrong_person : Harm::look_alike; }
+
+[[nodiscard]] Result<QueueRow> row_of_pair(Context& context, const match::PersonPair& persons, bool decided, const report::Words* words) {
   auto told = tell_pair(context, persons);
   const auto first = listed_person(context, {persons.first});
   const auto second = listed_person(context, {persons.second});
@@ -294,7 +294,7 @@ class RecordAtHand {
     return !told ? told.error() : (!first ? first.error() : second.error());
   }
   QueueRow row;
-  row.harm = decided ? Harm::wrong_person : Harm::look_alike;
+  row.harm = harm_of_pair(decided);
   row.about = model::Word{decided ? "pair" : "look_alike"};
   row.revision = told->revision;
   row.settle_by = model::Word{"pair.decide"};
@@ -320,38 +320,35 @@ class RecordAtHand {
     row.text = wire::LongText{text + "\n" + settled_in_words(row, *words)};
   }
   row.pair = std::move(*told);
-  queue.push_back({std::move(row), order});
-  return {};
+  return row;
 }
 
-[[nodiscard]] Result<void> add_pairs(Context& context, bool look_alikes, const report::Words* words, std::vector<Queued>& queue) {
+[[nodiscard]] Result<void> add_pairs(Context& context, bool look_alikes, std::vector<Queued>& queue) {
   const auto links = context.desk->records().links();
   if (!links) {
     return links.error();
   }
-  std::vector<match::PersonPair> against;
+  const auto add = [&queue](const match::PersonPair& persons, bool decided, std::int64_t order) {
+    queue.push_back({});
+    queue.back().row.harm = harm_of_pair(decided);
+    queue.back().order = order;
+    queue.back().to_make = persons;
+  };
   for (const auto& [persons, pair] : (*links)->pairs) {
     if (pair.in_conflict || pair.contradicted) {
-      against.push_back(persons);
-    }
-  }
-  for (const match::PersonPair& persons : against) {
-    if (auto added = add_pair(context, persons, true, 0, words, queue); !added) {
-      return added;
+      add(persons, true, 0);
     }
   }
   if (!look_alikes) {
     return {};
   }
-  const auto candidates = undecided_candidates(context);
-  if (!candidates) {
-    return candidates.error();
+  const auto undecided = undecided_pairs(context);
+  if (!undecided) {
+    return undecided.error();
   }
   std::int64_t order = 0;
-  for (const match::Candidate& one : *candidates) {
-    if (auto added = add_pair(context, one.pair, false, ++order, words, queue); !added) {
-      return added;
-    }
+  for (const match::PersonPair& persons : **undecided) {
+    add(persons, false, ++order);
   }
   return {};
 }
@@ -384,7 +381,7 @@ Result<ConflictListResult> conflict_list(Context& context, const ConflictListPar
   }
   if (!params.exam) {
     auto people = add_people(context, *words, queue);
-    auto pairs = add_pairs(context, params.look_alikes.value_or(true), *words, queue);
+    auto pairs = add_pairs(context, params.look_alikes.value_or(true), queue);
     if (!people || !pairs) {
       return !people ? people.error() : pairs.error();
     }
@@ -397,7 +394,17 @@ Result<ConflictListResult> conflict_list(Context& context, const ConflictListPar
   const auto from = static_cast<std::size_t>(params.from ? params.from->steps : 0);
   const auto limit = static_cast<std::size_t>(params.limit ? params.limit->steps : queue_page);
   std::string text;
+  if (!params.exam && params.look_alikes.value_or(true)) {
+    result.looking = still_looking(context);
+  }
   for (std::size_t i = from; i < queue.size() && i < from + limit; ++i) {
+    if (queue[i].to_make) {
+      auto made = row_of_pair(context, *queue[i].to_make, queue[i].row.harm != Harm::look_alike, *words);
+      if (!made) {
+        return made.error();
+      }
+      queue[i].row = std::move(*made);
+    }
     if (*words != nullptr) {
       text += in_lines(queue[i].row.text->text, std::to_string(i + 1) + ". ");
     }
@@ -409,6 +416,9 @@ Result<ConflictListResult> conflict_list(Context& context, const ConflictListPar
       text += "\n" + report::wrapped((*words)->say("msg.clinic.queue_part", {{"first", std::to_string(from + 1), true},
                                                                              {"last", std::to_string(from + result.queue.size()), true},
                                                                              {"count", std::to_string(queue.size()), true}}));
+    }
+    if (result.looking) {
+      text += "\n" + report::wrapped((*words)->say("msg.clinic.queue_looking", {{"compared", std::to_string(result.looking->compared.steps), false, true}, {"of", std::to_string(result.looking->of.steps), false, true}}));
     }
     const std::string banner = banner_of(context.desk->kind(), **words);
     result.text = wire::LongText{(banner.empty() ? "" : report::wrapped(banner)) + report::wrapped(title) + text +

@@ -157,11 +157,11 @@ struct Place {
     add(one.by);
   }
   for (const model::ExaminerId& examiner : examiners) {
-    if (const std::string label = context.desk->label_of(examiner); !label.empty()) {
+    if (auto named = name_of(context, examiner)) {
       if (!names.examiners) {
         names.examiners.emplace();
       }
-      names.examiners->push_back({examiner, {label}});
+      names.examiners->push_back(std::move(*named));
     }
   }
   return names;

@@ -33,12 +33,7 @@ Result<std::unique_ptr<Printed>> to_print(Context& context, const model::ExamId&
   // What leaves the clinic does not even tell that there is something protected.
   printed->names.protected_note = with_protected ? report::ProtectedNote::shown : report::ProtectedNote::absent;
   if (read->names) {
-    for (const NamedPlace& one : read->names->places.value_or(std::vector<NamedPlace>{})) {
-      printed->names.places[one.place] = one.name.text;
-    }
-    for (const NamedExaminer& one : read->names->examiners.value_or(std::vector<NamedExaminer>{})) {
-      printed->names.examiners[one.examiner] = one.name.text;
-    }
+    take_names(*read->names, words, printed->names);
   }
   if (const auto& place = printed->judged.exam.place) {
     const auto places = context.desk->records().places();
