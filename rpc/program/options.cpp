@@ -64,11 +64,11 @@ void add_serve(CLI::App& app, Options& options) {
           [&options](const std::vector<std::string>& words) {
             for (const std::string& word : words) {
               if (!take_trouble(word, options.trouble)) {
-                throw CLI::ValidationError("--trouble", "takes slow=MS, full, full=N, locked, locked=N or kill=N");
+                throw CLI::ValidationError("--trouble", "takes slow=MS, full, full=N, locked, locked=N, kill=N or clock=2001-01-01T00:00:00.000Z");
               }
             }
           },
-          "for testing a front end, on a demonstration alone: slow=MS, full[=N], locked[=N], kill=N; may be given several times")
+          "for testing a front end, on a demonstration alone: slow=MS, full[=N], locked[=N], kill=N, clock=INSTANT; may be given several times")
       ->allow_extra_args(false);
   CLI::Option_group* carrier = command->add_option_group("carrier");
   carrier
@@ -127,7 +127,8 @@ void add_serve(CLI::App& app, Options& options) {
       "  limbledger serve --ledger /srv/clinic --http 40211 --hub 7443\n\n"
       "--trouble shows a front end what else can happen, and is refused on a ledger for people. slow=MS: each reply comes so\n"
       "much later. full: nothing can be written. locked: the ledger locks itself, once. With =N both begin after N messages\n"
-      "were answered. kill=N: the message after N is carried out, and the program killed before it replies.\n\n"
+      "were answered. kill=N: the message after N is carried out, and the program killed before it replies. clock=INSTANT: the\n"
+      "program takes it for the time at its start: clock=2001-01-01T00:00:00.000Z is a tablet whose clock nobody set.\n\n"
       "health.check and rpc.discover are answered at once; records are read and written once the ledger is unlocked, by\n"
       "ledger.unlock or --passphrase-fd. Where nothing can be written, the ledger is read only. A reply to a writing method\n"
       "means that it is on disk. End of input, SIGTERM and SIGINT stop it.");

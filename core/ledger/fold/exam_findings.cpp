@@ -237,6 +237,15 @@ model::Finding ExamFolder::to_finding(std::size_t entry, model::Standing standin
   model::Finding finding = as_told(graph_.at(entry), *finding_id(entry), *observation(entry), out_.exam);
   finding.side = side_now_[entry];
   finding.standing = standing;
+  if (const auto* settled = body<model::SettleBody>(entry)) {
+    // Who settles did not examine: the value is still whose it was.
+    for (std::size_t other = 0; other < graph_.size(); ++other) {
+      const bool taken = body<model::SettleBody>(other) == nullptr && observation(other) != nullptr && *observation(other) == settled->observation && graph_.saw(entry, other);
+      if (taken && !nodes_[other].is_void) {
+        finding.examiner = as_told(graph_.at(other), *finding_id(other), *observation(other), out_.exam).examiner;
+      }
+    }
+  }
   if (!nodes_[entry].marks.empty()) {
     finding.marks = nodes_[entry].marks;
   }

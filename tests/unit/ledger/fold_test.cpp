@@ -214,6 +214,20 @@ TEST_CASE("rule 30: settling replaces every head of the slot, and two different 
   CHECK(conflicts_about(fold, "finding") == 1);
 }
 
+TEST_CASE("a settled value is still whose it was who examined; who settled has entered it") {
+  Pair p;
+  const Opened of_a = p.a.act(p.exam, "finding", flexion(finding_of(515), 110), {p.opening.entry()});
+  const Opened of_b = p.b.act(p.exam, "finding", flexion(finding_of(515), 95), {p.opening.entry()});
+  p.share();
+  std::string body = flexion(finding_of(515), 95);
+  body.pop_back();
+  p.a.act(p.exam, "settle", body + R"(,"reason":"b measured, a did not"})", {of_a.entry(), of_b.entry()}, {of_a.entry(), of_b.entry()}, true);
+  const ExamFold fold = p.now();
+  REQUIRE(fold.exam.findings->size() == 1);
+  CHECK(fold.exam.findings->front().examiner == p.b.examiner());
+  CHECK(fold.exam.findings->front().entered_by == p.a.examiner());
+}
+
 TEST_CASE("rule 30: an undo is a new operation with the old value") {
   Pair p;
   const Opened one = p.a.act(p.exam, "finding", flexion(finding_of(519), 110), {p.opening.entry()});

@@ -131,7 +131,7 @@ TEST_CASE("every fault that the sources of the methods name is described, and no
 TEST_CASE("trouble is asked for by words, and others are none") {
   TroubleAsk ask;
   CHECK_FALSE(ask.any());
-  for (const char* word : {"slow", "slow=", "slow=-1", "slow=5x", "kill", "fire", "", "full=1000001", "slow=60001"}) {
+  for (const char* word : {"slow", "slow=", "slow=-1", "slow=5x", "kill", "fire", "", "full=1000001", "slow=60001", "clock", "clock=", "clock=2001", "clock=5"}) {
     CAPTURE(word);
     CHECK_FALSE(take_trouble(word, ask));
   }
@@ -140,6 +140,8 @@ TEST_CASE("trouble is asked for by words, and others are none") {
   CHECK(take_trouble("full", ask));
   CHECK(take_trouble("locked=2", ask));
   CHECK(take_trouble("kill=0", ask));
+  CHECK(take_trouble("clock=2001-01-01T00:00:00.000Z", ask));
+  CHECK(ask.clock_ms == 978307200000);  // as `date -d 2001-01-01T00:00Z +%s` has it
   CHECK(ask.slow_ms == 250);
   CHECK(ask.full_after == 0);
   CHECK(ask.locked_after == 2);

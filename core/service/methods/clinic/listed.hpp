@@ -50,6 +50,7 @@ struct JudgedVisit {
 [[nodiscard]] model::PartialDate today_at_hand(Context& context);
 
 // "Kofi Invented, born 2001, Upper Ford" and "knee, after an injury, LEFT".
+[[nodiscard]] std::string birth_in_words(const model::Birth& birth, const report::Words& words);
 [[nodiscard]] std::string person_in_words(const ListedPerson& person, const report::Words& words);
 [[nodiscard]] std::string visit_in_words(const ledger::ListedExam& row, const report::Words& words);
 

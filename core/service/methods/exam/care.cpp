@@ -267,7 +267,9 @@ Result<AddendumRecordResult> addendum_record(Context& context, const AddendumRec
   operation.sign = true;
   operation.body_json = wire::write(body);
   const auto written = write(context, {operation}, [&]() -> Result<void> {
-    if (!(*record)->fold.exam.signed_) {
+    // Into a withdrawn exam, only words on what somebody wrote who did not know that it was withdrawn: nothing else could look at that.
+    const bool looks_at_unseen = !has_findings && (*record)->fold.exam.state == model::ExamState::withdrawn && !ledger::unseen_marks((*record)->fold, (*record)->operations).empty();
+    if (!(*record)->fold.exam.signed_ && !looks_at_unseen) {
       return wire::Fault{"exam.not_signed", "/exam", "a signed exam"};
     }
     return {};
