@@ -328,6 +328,9 @@ export interface Alert {
   side?: Side;
   state: AlertState;
   urgency: Urgency;
+  /**
+   * true: it is shown over whatever is on the screen, once for each number in times_raised
+   */
   interrupts: boolean;
   because?: Id[];
   message: Name;
@@ -336,6 +339,9 @@ export interface Alert {
   audience: Audience;
   sources?: Name[];
   handled?: AlertHandled;
+  /**
+   * with a language: message in words
+   */
   text?: string;
   /**
    * true: it was not there when the exam was signed, so the person has to be called back
@@ -357,6 +363,14 @@ export interface Alert {
    * of one that is withdrawn_by_correction: the findings that raised it, as they stood then
    */
   rested_on?: Finding[];
+  /**
+   * 1 when it is first raised; goes up when it is raised again after it was gone, becomes more urgent, says something that it did not say before, rests on a finding that it did not rest on, or what was done or said of it answers it no more; at nothing else, so neither when one of its findings goes nor at another alert. A form keeps the highest that it has shown of each alert and side, and lets it interrupt again above that. Absent: of a document, and of what is kept apart; go by the name and message then
+   */
+  times_raised?: number;
+  /**
+   * with a language: meanwhile in words, one for one; a drug stands beside what is known of allergies
+   */
+  meanwhile_text?: string[];
 }
 export interface AlertHandled {
   alert: Name;
@@ -626,6 +640,7 @@ export interface Hypothesis {
   used?: Used[];
   left_out?: LeftOut[];
   message: Name;
+  text?: string;
 }
 export interface OutOf {
   low: number;
@@ -649,6 +664,7 @@ export interface Step {
   discomfort: Discomfort;
   message: Name;
   instead?: Instead[];
+  text?: string;
 }
 export interface Instead {
   when: Name;
@@ -737,6 +753,7 @@ export interface CatalogueReadResult {
    */
   complaints?: Name[];
   words?: LabelledWord[];
+  texts?: FormText[];
 }
 export interface Item {
   item: Name;
@@ -823,6 +840,14 @@ export interface LabelledWord {
   word: Name;
   label: Name;
 }
+export interface FormText {
+  message: Name;
+  text: string;
+  /**
+   * nobody has translated it: it is said in English, with its mark
+   */
+  english?: boolean;
+}
 export interface Change {
   kind: ChangedKind;
   object: Id;
@@ -841,6 +866,14 @@ export interface CheckedFault {
   path: string;
   expected?: string;
   got?: string;
+  /**
+   * what to do, for whoever makes the form
+   */
+  hint: string;
+  /**
+   * with a language: what to do, for whoever is at the form
+   */
+  text?: string;
 }
 export interface ClockSeen {
   /**
@@ -1060,11 +1093,29 @@ export interface ErrorData {
 }
 export interface ShownFault {
   code: string;
+  /**
+   * JSON Pointer into the params: the field that it belongs to
+   */
   path: string;
   expected?: string;
+  /**
+   * a number, an id or a type; never a text that was sent
+   */
   got?: string;
+  /**
+   * what to do, in English, for whoever makes the form
+   */
   hint: string;
-  params?: unknown;
+  /**
+   * numbers and words for a sentence of your own: low, high ...
+   */
+  params?: {
+    [k: string]: unknown;
+  };
+  /**
+   * what is wrong and what to do, for whoever is at the form; where the call named a language
+   */
+  text?: string;
 }
 export interface Exam {
   exam?: Id;
@@ -1419,9 +1470,16 @@ export interface ExamReply {
 }
 export interface ExamSignResult {
   signed: Signed;
+  /**
+   * what was left, one word each, never a bar: person (the exam is of nobody yet), consent (to be examined and to be recorded: not recorded, or no yes), findings (none), impression (none), conflicts (values that disagree), damaged_entries, minimum_set (not all of the complaint's is recorded or said not to have been done), not_examined (all of it was left for lack of time), alerts (one stands raised, without an action or a reason)
+   */
   incomplete?: Name[];
   revision?: Id[];
   repeat?: boolean;
+  /**
+   * with a language: the same in words, one for one
+   */
+  incomplete_text?: string[];
 }
 export interface ExamTransferResult {
   exam: Exam;
@@ -1633,7 +1691,7 @@ export interface FormDescribeResult {
    */
   for_review?: boolean;
   /**
-   * with a language: each label, choice, position, side and reason of this form, by name
+   * with a language: every message that this form names (labels, how a step is done, what it is for, what counts as positive, what a yes and a no say, cautions, why a step is withheld), and the words of its sides, answers, results, reasons, units and directions, positions, instruments and end feels: msg.side.left, msg.answer.yes, msg.result.positive, msg.why.pain, msg.unit.deg, msg.toward.flexion, msg.position.supine, msg.instrument.hand, msg.end_feel.spasm
    */
   texts?: FormText[];
 }
@@ -1794,6 +1852,14 @@ export interface WithheldStep {
    * what the exam holds of it already
    */
   recorded?: FormRecorded[];
+  /**
+   * where it would stand, with the heading of that position (a name from the catalogue)
+   */
+  position: Name;
+  /**
+   * the step as it would stand there, to draw it by where it was done all the same, or to go on with what is asked back about it; for these sides. The other sides, where there are any, still stand in positions
+   */
+  step: FormStep;
 }
 export interface LeftStep {
   item: Name;
@@ -1815,14 +1881,6 @@ export interface MeasuredBefore {
   instrument?: Name;
   position?: Name;
   examined_at?: Instant;
-}
-export interface FormText {
-  message: Name;
-  text: string;
-  /**
-   * nobody has translated it: it is said in English, with its mark
-   */
-  english?: boolean;
 }
 export interface FormWriteResult {
   /**
@@ -1997,8 +2055,17 @@ export interface NewFinding {
   remark?: string;
   examiner?: Id;
   examined_at?: Instant;
+  /**
+   * the entries that it corrects; a place that is filled takes nothing without it or beside
+   */
   replaces?: Id[];
+  /**
+   * true: a finding of its own beside the one that is there
+   */
   beside?: boolean;
+  /**
+   * codes that were asked back and that a person has answered for, such as value.unusual; item.withheld is answered for by despite
+   */
   confirmed?: string[];
 }
 export interface NoteWriteResult {
@@ -2137,12 +2204,14 @@ export interface StepSuggestResult {
   steps?: Step[];
   message?: Name;
   withheld?: WithheldNow[];
+  text?: string;
 }
 export interface WithheldNow {
   item: Name;
   side: Side;
   by: Name;
   until: Name;
+  text?: string;
 }
 export interface SwapSidesResult {
   exam: Exam;
@@ -2240,6 +2309,8 @@ export interface Working {
   formula: string;
   lines?: string[];
   changes_if?: Name[];
+  text?: string;
+  changes_if_text?: string[];
 }
 export interface WorkingInput {
   finding?: Id;
@@ -2352,6 +2423,7 @@ export interface CatalogueReadParams {
   items?: Name[];
   scales?: Name[];
   words?: boolean;
+  language?: Name;
 }
 export interface PersonRegisterParams {
   names: PersonName[];
@@ -2370,6 +2442,7 @@ export interface PersonAmendParams {
   request: RequestId;
   replaces?: Id[];
   confirmed?: string[];
+  language?: Name;
 }
 export interface PersonFindParams {
   text?: string;
@@ -2426,6 +2499,7 @@ export interface ExamAmendParams {
   seen: Id[];
   request: RequestId;
   confirmed?: string[];
+  language?: Name;
 }
 export interface ExamReadParams {
   exam: Id;
@@ -2446,6 +2520,7 @@ export interface ConsentRecordParams {
   company?: Company;
   who_spoke?: WhoSpoke;
   interpreter?: Interpreter;
+  language?: Name;
 }
 export interface ImpressionRecordParams {
   exam: Id;
@@ -2470,6 +2545,7 @@ export interface AlertHandleParams {
   side?: Side;
   action?: string;
   reason?: string;
+  language?: Name;
 }
 export interface ExamSignParams {
   exam: Id;
@@ -2479,6 +2555,7 @@ export interface ExamSignParams {
   identified?: string[];
   shown?: Shown[];
   confirmed?: string[];
+  language?: Name;
 }
 export interface ExamTransferParams {
   exam: Id;
@@ -2494,6 +2571,7 @@ export interface ExamCountersignParams {
   findings?: NewFinding[];
   impression?: Impression;
   remark?: string;
+  language?: Name;
 }
 export interface StatementDisagreeParams {
   exam: Id;
@@ -2532,12 +2610,14 @@ export interface ExamMoveParams {
   seen: Id[];
   request: RequestId;
   confirmed?: string[];
+  language?: Name;
 }
 export interface ExamSwapSidesParams {
   exam: Id;
   reason: string;
   seen: Id[];
   request: RequestId;
+  language?: Name;
 }
 export interface AddendumRecordParams {
   exam: Id;
@@ -2547,16 +2627,19 @@ export interface AddendumRecordParams {
   request: RequestId;
   text?: string;
   findings?: NewFinding[];
+  language?: Name;
 }
 export interface FindingCheckParams {
   findings: NewFinding[];
   exam?: Id;
+  language?: Name;
 }
 export interface FindingRecordParams {
   exam: Id;
   findings: NewFinding[];
   seen: Id[];
   request: RequestId;
+  language?: Name;
 }
 export interface FindingWithdrawParams {
   exam: Id;
@@ -2564,6 +2647,7 @@ export interface FindingWithdrawParams {
   reason: string;
   seen: Id[];
   request: RequestId;
+  language?: Name;
 }
 export interface FindingHistoryParams {
   exam: Id;
@@ -2580,6 +2664,7 @@ export interface ExamAssessParams {
 export interface StepSuggestParams {
   exam: Id;
   minutes?: number;
+  language?: Name;
 }
 export interface DocumentAssessParams {
   document: ExamDocument;
@@ -2593,6 +2678,7 @@ export interface StatementExplainParams {
   exam?: Id;
   document?: ExamDocument;
   priors?: TypedPrior[];
+  language?: Name;
 }
 export interface TransferWriteParams {
   exam: Id;
@@ -2885,7 +2971,7 @@ export const faults = {
   /** this token may use its own exam only */
   'exam.not_yours': { number: 6, retry: false, hint: "use the exam that the token names" },
   /** the exam is signed; its record does not change */
-  'exam.signed': { number: 1, retry: false, hint: "write an addendum" },
+  'exam.signed': { number: 1, retry: false, hint: "write an addendum (addendum.record)" },
   /** no exam has this id here */
   'exam.unknown': { number: 8, retry: false, hint: "look the exam up with exam.find" },
   /** the exam is withdrawn */
@@ -2956,8 +3042,8 @@ export const faults = {
   'item.side': { number: 1, retry: false, hint: "use one of the item's sides" },
   /** no such item in this edition */
   'item.unknown': { number: 1, retry: false, hint: "use the nearest name shown, or catalogue.read" },
-  /** this step is not advised now */
-  'item.withheld': { number: 2, retry: false, hint: "already done? send it again with despite" },
+  /** this step is not advised now; got names the concern or alert */
+  'item.withheld': { number: 2, retry: false, hint: "already done? send it again with despite {how, because}, as form.describe says why and until when (withheld)" },
   /** a member is named twice */
   'json.duplicate_member': { number: -32600, retry: false, hint: "send each member once" },
   /** the text is not JSON */
@@ -3072,8 +3158,8 @@ export const faults = {
   'statement.unknown': { number: 8, retry: false, hint: "use an id from exam.assess" },
   /** only the token of a kiosk names an exam */
   'token.exam': { number: 1, retry: false, hint: "leave exam out, or make a kiosk's token" },
-  /** the token has expired */
-  'token.expired': { number: 6, retry: false, hint: "open a new session" },
+  /** the token or code has expired */
+  'token.expired': { number: 6, retry: false, hint: "open a new session; a page needs a new link for that: limbledger token make --scope examiner --once" },
   /** a token is needed */
   'token.missing': { number: 6, retry: false, hint: "open a session first" },
   /** tokens are taken over HTTP and WebSocket alone, and nothing is served there */
@@ -3081,7 +3167,7 @@ export const faults = {
   /** the token does not allow this method */
   'token.scope': { number: 6, retry: false, hint: "use a token with the scope shown" },
   /** this token or code is not of this launch, or was used up */
-  'token.unknown': { number: 6, retry: false, hint: "read sidecar.json again" },
+  'token.unknown': { number: 6, retry: false, hint: "a program reads sidecar.json again; a page needs a new link: limbledger token make --scope examiner --once" },
   /** no token is taken here, and the one sent was not looked at */
   'token.unwanted': { number: 1, retry: false, hint: "leave token and once out; on the standard input the program's option --scope says who calls" },
   /** exactly one way of giving the value is needed */
@@ -3089,13 +3175,13 @@ export const faults = {
   /** a text holds a control character */
   'value.control_character': { number: -32602, retry: false, hint: "remove it" },
   /** not a calendar date */
-  'value.date': { number: -32602, retry: false, hint: "send 1971, 1971-05 or 1971-05-12" },
+  'value.date': { number: -32602, retry: false, hint: "send a day, month or year that the calendar has: 1971, 1971-05 or 1971-05-12" },
   /** these dates cannot both be right */
   'value.date_order': { number: 1, retry: false, hint: "correct the one that is wrong" },
   /** the value does not agree with its readings */
   'value.disagrees': { number: 1, retry: false, hint: "send the readings alone" },
   /** a text is empty */
-  'value.empty': { number: -32602, retry: false, hint: "leave the member out, or write something" },
+  'value.empty': { number: -32602, retry: false, hint: "write something that shows; where expected says so, the member may be left out instead" },
   /** this grade is not on the item's scale */
   'value.grade': { number: 1, retry: false, hint: "use a grade of the scale listed" },
   /** this item is not measured so */

@@ -256,6 +256,10 @@ Result<ExamReply> exam_withdraw(Context& context, const ExamReasonParams& params
 }
 
 Result<ExamReply> exam_move(Context& context, const ExamMoveParams& params) {
+  const auto sentences = Sentences::in(params.language);
+  if (!sentences) {
+    return sentences.error();
+  }
   const auto record = exam_to_read(context, params.exam);
   if (!record) {
     return record.error();
@@ -291,10 +295,14 @@ Result<ExamReply> exam_move(Context& context, const ExamMoveParams& params) {
     }
     return dates.result();
   });
-  return written ? judged_reply(context, params.exam, *written) : Result<ExamReply>(written.error());
+  return written ? judged_reply(context, params.exam, *written, *sentences) : Result<ExamReply>(written.error());
 }
 
-Result<SwapSidesResult> exam_swap_sides(Context& context, const ExamReasonParams& params) {
+Result<SwapSidesResult> exam_swap_sides(Context& context, const SwapSidesParams& params) {
+  const auto sentences = Sentences::in(params.language);
+  if (!sentences) {
+    return sentences.error();
+  }
   const auto record = exam_to_read(context, params.exam);
   if (!record) {
     return record.error();
@@ -315,7 +323,7 @@ Result<SwapSidesResult> exam_swap_sides(Context& context, const ExamReasonParams
   if (!written) {
     return written.error();
   }
-  const auto reply = judged_reply(context, params.exam, *written);
+  const auto reply = judged_reply(context, params.exam, *written, *sentences);
   if (!reply) {
     return reply.error();
   }

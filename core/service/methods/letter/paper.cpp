@@ -50,23 +50,6 @@ Result<std::unique_ptr<Printed>> to_print(Context& context, const model::ExamId&
   return printed;
 }
 
-Result<const report::Words*> language_known(const std::optional<model::Word>& language) {
-  const std::string_view code = language ? std::string_view(language->text) : report::english;
-  const auto known = report::languages();
-  if (std::none_of(known.begin(), known.end(), [&](const report::Language& one) { return one.code == code; })) {
-    std::string codes;
-    for (const report::Language& one : known) {
-      codes += (codes.empty() ? "" : ", ") + std::string(one.code);
-    }
-    return wire::Fault{"params.unknown_word", "/language", codes};
-  }
-  const report::Words* words = report::words_in_language(code);
-  if (words == nullptr) {
-    return wire::Fault{"internal.failure", "", "words that load"};
-  }
-  return words;
-}
-
 Result<bool> language_reviewed(Context& context, std::string_view language) {
   const auto places = context.desk->records().places();
   if (!places) {
