@@ -7,6 +7,7 @@
 #include "core/report/page_evidence.hpp"
 #include "core/report/page_judged.hpp"
 #include "core/report/page_parts.hpp"
+#include "core/report/settled.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -232,6 +233,7 @@ Sheet exam_sheet(const model::Exam& exam, const std::optional<model::Person>& pe
   add(rules_section(view));
   add(not_fitting_section(view), false);
   add(found_section(view));
+  add(settled_section(view), false);
   add(compared_section(view));
   add(disagreed_section(view), false);
   add(flags_section(view));

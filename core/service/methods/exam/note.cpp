@@ -3,6 +3,7 @@
 #include "core/report/page.hpp"
 #include "core/service/desk.hpp"
 #include "core/service/methods/exam/exam.hpp"
+#include "core/service/methods/exam/settled.hpp"
 #include "core/service/methods/exam/watch.hpp"
 #include "core/service/methods/people/dates.hpp"
 #include "core/service/methods/say/texts.hpp"
@@ -58,6 +59,7 @@ Result<NoteWriteResult> note_write(Context& context, const NoteWriteParams& para
       names.examiners[one.examiner] = one.name.text;
     }
   }
+  names.of_person = settled_of_person(context, judged.exam);
   const report::Sheet sheet = report::exam_sheet(judged.exam, judged.person, *assessment, *words, *context.edition, names);
   NoteWriteResult result{{report::sheet_text(sheet, *words)}, {report::sheet_html(sheet, *words)}, read->revision, {std::string(english)}, std::nullopt};
   if (with_protected) {

@@ -2,6 +2,7 @@
 
 #include "core/service/desk.hpp"
 #include "core/service/methods/exam/exam.hpp"
+#include "core/service/methods/exam/settled.hpp"
 #include "core/service/methods/people/dates.hpp"
 
 #include <algorithm>
@@ -40,6 +41,7 @@ Result<std::unique_ptr<Printed>> to_print(Context& context, const model::ExamId&
       printed->names.examiners[one.examiner] = one.name.text;
     }
   }
+  printed->names.of_person = settled_of_person(context, printed->judged.exam);
   if (const auto& place = printed->judged.exam.place) {
     const auto places = context.desk->records().places();
     if (!places) {
