@@ -4,10 +4,10 @@
 #include "core/interpret/rules/rule.hpp"
 #include "core/interpret/alerts/covered.hpp"
 #include "core/report/brief/brief.hpp"
+#include "core/report/brief/settled.hpp"
 #include "core/report/page_evidence.hpp"
 #include "core/report/page_judged.hpp"
 #include "core/report/page_parts.hpp"
-#include "core/report/settled.hpp"
 
 #include <algorithm>
 #include <utility>

@@ -1,7 +1,7 @@
 // Who was examined, by whom and with whose consent; the examiner's impression and plan; the signature; what the page is.
 #include "core/report/brief/brief.hpp"
+#include "core/report/brief/settled.hpp"
 #include "core/report/page_parts.hpp"
-#include "core/report/settled.hpp"
 
 #include <algorithm>
 

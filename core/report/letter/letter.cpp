@@ -1,8 +1,8 @@
 #include "core/report/letter/letter.hpp"
 
 #include "core/report/brief/brief.hpp"
+#include "core/report/brief/settled.hpp"
 #include "core/report/letter/letter_parts.hpp"
-#include "core/report/settled.hpp"
 
 #include <algorithm>
 #include <utility>

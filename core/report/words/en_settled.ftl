@@ -10,6 +10,7 @@ msg-settled-new_value = { $value } (a new value, of { $by })
 msg-settled-not_taken = Not taken: { $values }.
 msg-settled-taken_back = taken back, reason: { $reason }
 msg-settled-not_said = not said
+msg-settled-consent = examine: { $examine }, record: { $record }, send: { $send }
 msg-settled-aged = { $age } years on { $on }
 msg-settled-reason = Reason: { $reason }.
 msg-settled-no_reason = Why is not recorded.

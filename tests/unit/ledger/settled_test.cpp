@@ -50,14 +50,14 @@ struct Three {
   }
 };
 
-std::string settling(const std::string& finding, const std::string& reason) {
+std::string settle_body(const std::string& finding, const std::string& reason) {
   std::string body = finding;
   body.pop_back();
   return body + R"(,"reason":")" + reason + "\"}";
 }
 
 // Written out as conflict.settle writes it: that it was observed is said.
-std::string observed(std::string finding) { return finding.insert(finding.size() - 2, R"(,"origin":"observed")"); }
+std::string as_observed(std::string finding) { return finding.insert(finding.size() - 2, R"(,"origin":"observed")"); }
 
 const model::Settled& only_settled(const ExamFold& fold) {
   REQUIRE(fold.exam.settled.has_value());
@@ -78,7 +78,7 @@ TEST_CASE("a settled value stays whose it was, on either side and whichever was 
       t.share();
       const std::string taken = first ? flexion(finding_of(600), 105, side) : flexion(finding_of(601), 85, side);
       const std::vector<model::EntryId> both{of_a.entry(), of_b.entry()};
-      const Opened settle = t.c.act(t.exam, "settle", settling(observed(taken), "the tablet lay on the bed"), both, both, true);
+      const Opened settle = t.c.act(t.exam, "settle", settle_body(as_observed(taken), "the tablet lay on the bed"), both, both, true);
       const ExamFold fold = t.now();
       REQUIRE(fold.exam.findings->size() == 1);
       const model::Finding& finding = fold.exam.findings->front();
@@ -113,7 +113,7 @@ TEST_CASE("who examined is not always who wrote: a settled value is of whom its 
   const Opened of_c = t.c.act(t.exam, "finding", flexion(finding_of(601), 85), {t.opening.entry()});
   t.share();
   const std::vector<model::EntryId> both{of_a.entry(), of_c.entry()};
-  t.c.act(t.exam, "settle", settling(flexion(finding_of(600), 105), "written for b"), both, both, true);
+  t.c.act(t.exam, "settle", settle_body(flexion(finding_of(600), 105), "written for b"), both, both, true);
   CHECK(t.now().exam.findings->front().examiner == t.b.examiner());
 }
 
@@ -123,9 +123,9 @@ TEST_CASE("settling anew with the other value shows as that: what holds now, and
   const Opened of_b = t.b.act(t.exam, "finding", flexion(finding_of(601), 85), {t.opening.entry()});
   t.share();
   const std::vector<model::EntryId> both{of_a.entry(), of_b.entry()};
-  const Opened once = t.c.act(t.exam, "settle", settling(flexion(finding_of(601), 85), "seen by c"), both, both, true);
+  const Opened once = t.c.act(t.exam, "settle", settle_body(flexion(finding_of(601), 85), "seen by c"), both, both, true);
   t.share();
-  const Opened anew = t.a.act(t.exam, "settle", settling(flexion(finding_of(600), 105), "c had mixed them up"), {once.entry()}, {once.entry()}, true);
+  const Opened anew = t.a.act(t.exam, "settle", settle_body(flexion(finding_of(600), 105), "c had mixed them up"), {once.entry()}, {once.entry()}, true);
   const ExamFold fold = t.now();
   const model::Finding& finding = fold.exam.findings->front();
   CHECK(finding.examiner == t.a.examiner());
@@ -160,7 +160,7 @@ TEST_CASE("what was settled after the signature says so, and what neither had kn
     if (known) {
       t.share();
     }
-    t.c.act(t.exam, "settle", settling(flexion(finding_of(601), 85), "looked at together"), shown, {of_a.entry(), of_b.entry()}, true);
+    t.c.act(t.exam, "settle", settle_body(flexion(finding_of(601), 85), "looked at together"), shown, {of_a.entry(), of_b.entry()}, true);
     const ExamFold fold = t.now();
     REQUIRE(fold.exam.findings->front().settled.has_value());
     CHECK(fold.exam.findings->front().settled->front().after_signature == (known ? model::AfterSignature::seen : model::AfterSignature::unseen));
@@ -174,14 +174,14 @@ TEST_CASE("a settled value that was none of those is a new one, of who settled")
   const Opened of_b = t.b.act(t.exam, "finding", flexion(finding_of(601), 85), {t.opening.entry()});
   t.share();
   const std::vector<model::EntryId> both{of_a.entry(), of_b.entry()};
-  const Opened of_c = t.c.act(t.exam, "settle", settling(flexion(finding_of(600), 97), "measured again"), both, both, true);
+  const Opened of_c = t.c.act(t.exam, "settle", settle_body(flexion(finding_of(600), 97), "measured again"), both, both, true);
   ExamFold fold = t.now();
   CHECK(fold.exam.findings->front().examiner == t.c.examiner());
   CHECK_FALSE(fold.exam.findings->front().settled->front().taken.has_value());
   CHECK(fold.exam.findings->front().settled->front().among.size() == 2);
   // It is one of the values when it is settled anew.
   t.share();
-  t.a.act(t.exam, "settle", settling(flexion(finding_of(601), 85), "as b had it"), {of_c.entry()}, {of_c.entry()}, true);
+  t.a.act(t.exam, "settle", settle_body(flexion(finding_of(601), 85), "as b had it"), {of_c.entry()}, {of_c.entry()}, true);
   fold = t.now();
   CHECK(fold.exam.findings->front().examiner == t.b.examiner());
   CHECK(fold.exam.findings->front().settled->front().among.size() == 3);
@@ -194,7 +194,7 @@ TEST_CASE("a value that its writer had corrected and that is taken all the same 
   const Opened of_b = t.b.act(t.exam, "finding", flexion(finding_of(601), 85), {t.opening.entry()});
   t.share();
   const std::vector<model::EntryId> both{mended.entry(), of_b.entry()};
-  t.c.act(t.exam, "settle", settling(flexion(finding_of(600), 105), "the first reading"), both, both, true);
+  t.c.act(t.exam, "settle", settle_body(flexion(finding_of(600), 105), "the first reading"), both, both, true);
   const ExamFold fold = t.now();
   const model::Finding& finding = fold.exam.findings->front();
   CHECK(finding.examiner == t.a.examiner());
@@ -208,13 +208,13 @@ TEST_CASE("two decisions that did not know of each other, decided between, name 
   const Opened of_b = t.b.act(t.exam, "finding", flexion(finding_of(601), 85), {t.opening.entry()});
   t.share();
   const std::vector<model::EntryId> both{of_a.entry(), of_b.entry()};
-  const Opened by_a = t.a.act(t.exam, "settle", settling(flexion(finding_of(600), 105), "mine"), both, both, true);
-  const Opened by_b = t.b.act(t.exam, "settle", settling(flexion(finding_of(601), 85), "mine"), both, both, true);
+  const Opened by_a = t.a.act(t.exam, "settle", settle_body(flexion(finding_of(600), 105), "mine"), both, both, true);
+  const Opened by_b = t.b.act(t.exam, "settle", settle_body(flexion(finding_of(601), 85), "mine"), both, both, true);
   ExamFold fold = t.now();
   CHECK(conflicts_about(fold, "finding") == 1);
   CHECK(fold.exam.findings->size() == 2);
   const std::vector<model::EntryId> decisions{by_a.entry(), by_b.entry()};
-  t.c.act(t.exam, "settle", settling(flexion(finding_of(601), 85), "the goniometer was b's"), decisions, decisions, true);
+  t.c.act(t.exam, "settle", settle_body(flexion(finding_of(601), 85), "the goniometer was b's"), decisions, decisions, true);
   fold = t.now();
   const model::Finding& finding = fold.exam.findings->front();
   CHECK(finding.examiner == t.b.examiner());
@@ -233,7 +233,7 @@ TEST_CASE("a value that holds against its withdrawal says who had taken it back,
   const Opened edit = t.a.act(t.exam, "finding", flexion(finding_of(600), 107), {of_a.entry()}, {of_a.entry()});
   t.share();
   const std::vector<model::EntryId> seen{back.entry(), edit.entry()};
-  t.c.act(t.exam, "settle", settling(flexion(finding_of(600), 107), "it was his knee"), seen, {edit.entry()}, true);
+  t.c.act(t.exam, "settle", settle_body(flexion(finding_of(600), 107), "it was his knee"), seen, {edit.entry()}, true);
   const ExamFold fold = t.now();
   CHECK_FALSE(fold.exam.conflicts.has_value());
   const model::Finding& finding = fold.exam.findings->front();

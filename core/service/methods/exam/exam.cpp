@@ -1,6 +1,6 @@
 #include "core/service/methods/exam/exam.hpp"
 
-#include "core/service/methods/exam/settled.hpp"
+#include "core/service/methods/clinic/settled.hpp"
 #include "core/service/methods/exam/told.hpp"
 #include "core/service/methods/exam/watch.hpp"
 #include "core/service/methods/people/dates.hpp"

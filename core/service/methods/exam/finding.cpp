@@ -2,7 +2,7 @@
 
 #include "core/ledger/log/log.hpp"
 #include "core/model/check.hpp"
-#include "core/service/methods/exam/settled.hpp"
+#include "core/service/methods/clinic/settled.hpp"
 #include "core/service/methods/exam/watch.hpp"
 #include "core/service/methods/people/dates.hpp"
 #include "core/service/methods/exam/told.hpp"

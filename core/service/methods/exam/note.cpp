@@ -2,8 +2,8 @@
 
 #include "core/report/page.hpp"
 #include "core/service/desk.hpp"
+#include "core/service/methods/clinic/settled.hpp"
 #include "core/service/methods/exam/exam.hpp"
-#include "core/service/methods/exam/settled.hpp"
 #include "core/service/methods/exam/watch.hpp"
 #include "core/service/methods/people/dates.hpp"
 #include "core/service/methods/say/texts.hpp"

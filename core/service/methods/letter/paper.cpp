@@ -1,8 +1,8 @@
 #include "core/service/methods/letter/paper.hpp"
 
 #include "core/service/desk.hpp"
+#include "core/service/methods/clinic/settled.hpp"
 #include "core/service/methods/exam/exam.hpp"
-#include "core/service/methods/exam/settled.hpp"
 #include "core/service/methods/people/dates.hpp"
 
 #include <algorithm>

@@ -1,9 +1,10 @@
-#include "core/report/settled.hpp"
+#include "core/report/brief/settled.hpp"
 
 #include "core/model/operation.hpp"
 #include "core/report/letter/letter_parts.hpp"
 #include "core/report/page_parts.hpp"
 #include "core/wire/read.hpp"
+#include "core/wire/write.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -19,7 +20,7 @@ struct Told {
   std::vector<const model::Settled*> decisions;
 };
 
-[[nodiscard]] std::string own_words(std::string_view text) { return "\u2068" + std::string(text) + "\u2069"; }
+[[nodiscard]] std::string as_they_wrote(std::string_view text) { return "\u2068" + std::string(text) + "\u2069"; }
 
 [[nodiscard]] std::string born_in_words(const Words& words, const model::Birth& birth) {
   if (birth.date) {
@@ -36,7 +37,7 @@ class InWords {
 
   [[nodiscard]] std::string text() const {
     return about_ == "finding"      ? of<model::Observation>([&](const auto& one) { return observed(one); })
-           : about_ == "impression" ? of<model::Impression>([&](const auto& one) { return side_first(one.side) + own_words(one.text.text); })
+           : about_ == "impression" ? of<model::Impression>([&](const auto& one) { return side_first(one.side) + as_they_wrote(one.text.text); })
            : about_ == "plan"       ? of<model::PlanItem>([&](const auto& one) { return planned(one); })
            : about_ == "became"     ? of<model::Became>([&](const auto& one) { return enum_word(in_.words, "became", one); })
            : about_ == "consent"    ? of<model::Consent>([&](const auto& one) { return allowed(one); })
@@ -45,7 +46,7 @@ class InWords {
            : about_ == "setting"    ? of<model::Setting>([&](const auto& one) { return enum_word(in_.words, "setting", one); })
            : about_ == "injured_on" ? of<model::PartialDate>([](const auto& one) { return one.to_text(); })
            : about_ == "sex"        ? of<model::Sex>([&](const auto& one) { return enum_word(in_.words, "sex", one); })
-           : about_ == "home"       ? of<wire::Name>([](const auto& one) { return own_words(one.text); })
+           : about_ == "home"       ? of<wire::Name>([](const auto& one) { return as_they_wrote(one.text); })
            : about_ == "birth"      ? of<model::Birth>([&](const auto& one) { return born_in_words(in_.words, one); })
            : about_ == "names"      ? of<std::vector<model::PersonName>>([](const auto& all) { return named(all); })
                                     : std::string();
@@ -76,7 +77,7 @@ class InWords {
     return value_text(in_.words, in_.edition, finding);
   }
   [[nodiscard]] std::string planned(const model::PlanItem& item) const {
-    std::string text = enum_word(in_.words, "plan", item.kind) + ": " + side_first(item.side) + own_words(item.text.text);
+    std::string text = enum_word(in_.words, "plan", item.kind) + ": " + side_first(item.side) + as_they_wrote(item.text.text);
     if (item.by) {
       text += ", " + in_.words.say("msg.plan.by", {{"date", item.by->to_text(), false, true}});
     }
@@ -89,14 +90,12 @@ class InWords {
     const auto answer = [&](const std::optional<model::ConsentWord>& word) {
       return word ? enum_word(in_.words, "value", *word) : in_.words.say("msg.consent.not_asked");
     };
-    std::string text = in_.words.say("msg.consent.line", {{"examine", answer(consent.examine), false, true}, {"record", answer(consent.record), false, true}, {"send", answer(consent.send), false, true}});
-    text.erase(text.find_last_not_of('.') + 1);
-    return text;
+    return in_.words.say("msg.settled.consent", {{"examine", answer(consent.examine), false, true}, {"record", answer(consent.record), false, true}, {"send", answer(consent.send), false, true}});
   }
   [[nodiscard]] static std::string named(const std::vector<model::PersonName>& all) {
     std::vector<std::string> names;
     for (const model::PersonName& one : all) {
-      names.push_back(own_words(one.text.text));
+      names.push_back(as_they_wrote(one.text.text));
     }
     return joined(names, " / ");
   }
@@ -114,7 +113,7 @@ class InWords {
   return in.words.say("msg.settled.by_at", {{"by", who(in, by)}, {"at", local_time(at, in.offset_min), false, true}});
 }
 
-[[nodiscard]] std::string written(const SettledIn& in, const std::string& about, const model::Weighed& one) {
+[[nodiscard]] std::string weighed_words(const SettledIn& in, const std::string& about, const model::Weighed& one) {
   const std::string by = by_and_when(in, one.by, one.at);
   std::string value;
   if (one.value) {
@@ -163,7 +162,7 @@ std::string settled_text(const SettledIn& in, const std::string& what, const mod
   const auto taken = std::find_if(among.begin(), among.end(), [&](const model::Weighed& one) { return settled.taken && one.entry == *settled.taken; });
   std::string value;
   if (taken != among.end()) {
-    value = written(in, settled.about.text, *taken);
+    value = weighed_words(in, settled.about.text, *taken);
   } else {
     const std::string bare = settled.value ? InWords(in, settled.about.text, settled.value->json).text() : std::string();
     value = in.words.say("msg.settled.new_value", {{"value", bare, false, true}, {"by", who(in, settled.by)}});
@@ -177,7 +176,7 @@ std::string settled_text(const SettledIn& in, const std::string& what, const mod
   std::vector<std::string> others;
   for (auto one = among.begin(); one != among.end(); ++one) {
     if (one != taken) {
-      others.push_back(written(in, settled.about.text, *one));
+      others.push_back(weighed_words(in, settled.about.text, *one));
     }
   }
   if (!others.empty()) {
@@ -194,7 +193,7 @@ std::vector<std::string> impressions_undecided(const PageView& view) {
   for (const model::Conflict& conflict : view.exam.conflicts.value_or(std::vector<model::Conflict>{})) {
     for (const wire::Raw& value : conflict.about.text == "impression" ? conflict.values.value_or(std::vector<wire::Raw>{}) : std::vector<wire::Raw>{}) {
       if (const auto body = wire::read_text<model::ImpressionBody>(value.json, wire::Unknown::ignore)) {
-        all.push_back(view.side_before(body->impression.side) + own_words(body->impression.text.text));
+        all.push_back(view.side_before(body->impression.side) + as_they_wrote(body->impression.text.text));
       }
     }
   }

@@ -1,6 +1,6 @@
-#include "core/service/methods/exam/settled.hpp"
+#include "core/service/methods/clinic/settled.hpp"
 
-#include "core/report/settled.hpp"
+#include "core/report/brief/settled.hpp"
 #include "core/service/methods/clinic/listed.hpp"
 
 namespace limbledger::service {
