@@ -179,7 +179,9 @@ std::string settled_text(const SettledIn& in, const std::string& what, const mod
       others.push_back(weighed_words(in, settled.about.text, *one));
     }
   }
-  if (!others.empty()) {
+  if (others.empty()) {
+    text += " " + in.words.say("msg.settled.alone");
+  } else {
     text += " " + in.words.say("msg.settled.not_taken", {{"values", joined(others, "; "), false, true}});
   }
   if (settled.reason && !settled.reason->text.empty()) {

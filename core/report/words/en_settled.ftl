@@ -8,6 +8,7 @@ msg-settled-by_at = { $by }, { $at }
 msg-settled-nobody = no examiner
 msg-settled-new_value = { $value } (a new value, of { $by })
 msg-settled-not_taken = Not taken: { $values }.
+msg-settled-alone = No other value stood there.
 msg-settled-taken_back = taken back, reason: { $reason }
 msg-settled-not_said = not said
 msg-settled-consent = examine: { $examine }, record: { $record }, send: { $send }
@@ -18,7 +19,7 @@ msg-settled-after_signature = , after the signature
 msg-settled-signature_unseen = , without knowledge of the signature, whose signer did not know of it
 msg-settled-since_signed = AFTER THIS SIGNATURE it was decided between values that stood against each other: { $what } (by whom and why stands under that title).
 msg-settled-impressions_undecided = Written without knowledge of each other, and not decided between: { $impressions }
-msg-settled-value_mark = decided between two or more values
+msg-settled-value_mark = decided on (by whom and why stands below)
 
 msg-settled_about-person = Whose exam it is
 msg-settled_about-complaint = Complaint
