@@ -16,6 +16,7 @@
 #include <map>
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace limbledger::report {
 
@@ -30,6 +31,7 @@ struct PageNames {
   std::map<model::ExaminerId, std::string> examiners;
   std::string banner;  // above everything: DEMONSTRATION, PRACTICE
   ProtectedNote protected_note = ProtectedNote::mentioned;
+  std::vector<model::Settled> of_person = {};  // what was decided between of the person
   std::optional<model::Instant> now;  // when it is printed: a day that was named may have passed
 };
 

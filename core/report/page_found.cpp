@@ -105,6 +105,9 @@ std::string PageView::value(const model::Finding& finding) const {
   if (finding.examiner && exam.examiner && !(*finding.examiner == *exam.examiner)) {
     text += ", " + say("value.by_other", {{"examiner", examiner(*finding.examiner)}});
   }
+  if (finding.settled) {
+    text += ", " + say("settled.value_mark");
+  }
   return text;
 }
 

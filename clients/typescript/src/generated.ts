@@ -48,6 +48,7 @@ export type AlertState = 'raised' | 'handled' | 'withdrawn_by_correction';
 export type Urgency = 'now' | 'same_day';
 export type Audience = 'clinician' | 'protected';
 export type Standing = 'current' | 'replaced' | 'withdrawn' | 'in_conflict';
+export type AfterSignature = 'seen' | 'unseen';
 /**
  * a calendar date: 1971, 1971-05 or 1971-05-12
  */
@@ -443,6 +444,67 @@ export interface Finding {
   entered_by?: Id;
   standing?: Standing;
   marks?: Name[];
+  /**
+   * decided between values: what holds, then what it undid; `examiner` and `examined_at` are then of the entry whose value was taken, `entered_by` and `entered_at` of who decided
+   */
+  settled?: Settled[];
+}
+export interface Settled {
+  /**
+   * finding, impression, plan, became, transfer, person (whose exam), a member of the opening, of consent or of a person (a name from the catalogue)
+   */
+  about: Name;
+  entry: Id;
+  /**
+   * who decided; whose value it is stands in among (26 characters of lower-case base32)
+   */
+  by?: Id;
+  at: Instant;
+  /**
+   * absent where the operation that decided keeps none
+   */
+  reason?: string;
+  /**
+   * what holds by it
+   */
+  value?: {
+    [k: string]: unknown;
+  };
+  /**
+   * the entry in among whose value was taken; absent: a new value, of who decided (26 characters of lower-case base32)
+   */
+  taken?: Id;
+  among?: Weighed[];
+  /**
+   * seen: decided by who had seen the signature; unseen: decided elsewhere, neither knowing of the other; absent: not after it
+   */
+  after_signature?: AfterSignature;
+  /**
+   * true: decided anew since, by the entry before it in the list
+   */
+  undone?: boolean;
+  /**
+   * the same in words, where a language was named
+   */
+  text?: string;
+}
+export interface Weighed {
+  entry: Id;
+  /**
+   * of a finding who examined, else who wrote it (26 characters of lower-case base32)
+   */
+  by?: Id;
+  /**
+   * of a finding when it was examined where its entry says so, else when it was written, as that device's clock claimed (an instant in UTC such as 2026-11-24T10:15:00.000Z)
+   */
+  at: Instant;
+  /**
+   * as it was written, with the side as it then was; absent: a finding was taken back for this reason, anything else was not said
+   */
+  value?: {
+    [k: string]: unknown;
+  };
+  reason?: string;
 }
 export interface Agreement {
   pairs: number;
@@ -1154,6 +1216,7 @@ export interface Exam {
   outcomes?: OutcomeTold[];
   countersigned?: Countersigned[];
   sides_exchanged?: SidesExchanged[];
+  settled?: Settled[];
 }
 export interface WhoSpoke {
   who: string;
@@ -2116,6 +2179,7 @@ export interface PersonReadResult {
   look_alikes?: LookAlike[];
   linked?: Person[];
   shown_under?: Id;
+  settled?: Settled[];
 }
 export interface PersonReply {
   person: Person;
@@ -2503,6 +2567,7 @@ export interface ExamAmendParams {
 }
 export interface ExamReadParams {
   exam: Id;
+  language?: Name;
 }
 export interface ExamFindParams {
   person?: Id;
@@ -2653,6 +2718,7 @@ export interface FindingHistoryParams {
   exam: Id;
   item: Name;
   side?: Side;
+  language?: Name;
 }
 export interface ExamAssessParams {
   exam: Id;

@@ -48,6 +48,7 @@ std::optional<ExamFold> ExamFolder::fold() {
   fill_addenda();
   fill_exchanged();
   fill_letters();
+  fill_settled();
   finish();
   return std::move(out_);
 }

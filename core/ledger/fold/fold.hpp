@@ -112,6 +112,7 @@ struct ExamFold {
 struct PersonFold {
   model::Person person;
   std::vector<model::Conflict> conflicts;
+  std::vector<model::Settled> settled;  // of each member what holds, then what it undid
   std::vector<model::EntryMark> marks;
   std::vector<model::EntryId> value_heads;  // entries that still give a value
   std::size_t unread = 0;

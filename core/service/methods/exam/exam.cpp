@@ -1,9 +1,11 @@
 #include "core/service/methods/exam/exam.hpp"
 
+#include "core/service/methods/clinic/settled.hpp"
 #include "core/service/methods/exam/told.hpp"
 #include "core/service/methods/exam/watch.hpp"
 #include "core/service/methods/people/dates.hpp"
 #include "core/service/methods/people/group.hpp"
+#include "core/service/methods/say/texts.hpp"
 #include "core/wire/write.hpp"
 
 #include <algorithm>
@@ -156,6 +158,19 @@ struct Place {
   for (const model::SidesExchanged& one : exam.sides_exchanged.value_or(std::vector<model::SidesExchanged>{})) {
     add(one.by);
   }
+  const auto add_settled = [&](const std::vector<model::Settled>& all) {
+    for (const model::Settled& one : all) {
+      add(one.by);
+      for (const model::Weighed& weighed : one.among) {
+        add(weighed.by);
+      }
+    }
+  };
+  for (const model::Finding& finding : exam.findings.value_or(std::vector<model::Finding>{})) {
+    add_settled(finding.settled.value_or(std::vector<model::Settled>{}));
+  }
+  add_settled(exam.settled.value_or(std::vector<model::Settled>{}));
+  add_settled(settled_of_person(context, exam));
   for (const model::ExaminerId& examiner : examiners) {
     if (auto named = name_of(context, examiner)) {
       if (!names.examiners) {
@@ -170,6 +185,10 @@ struct Place {
 }  // namespace
 
 Result<ExamReadResult> exam_read(Context& context, const ExamReadParams& params) {
+  const auto words = words_in(params.language);
+  if (!words) {
+    return words.error();
+  }
   const auto record = exam_to_read(context, params.exam);
   if (!record) {
     return record.error();
@@ -178,6 +197,9 @@ Result<ExamReadResult> exam_read(Context& context, const ExamReadParams& params)
   result.exam = (*record)->fold.exam;
   leave_out_unseen(context, result.exam);
   result.revision = result.exam.revision.value_or(std::vector<model::EntryId>{});
+  if (*words != nullptr) {
+    add_settled_texts(context, **words, result.exam);
+  }
   const auto names = names_in(context, result.exam);
   if (!names) {
     return names.error();

@@ -64,8 +64,10 @@ constexpr auto notes(const ExamAmendParams*) {
 
 struct ExamReadParams {
   model::ExamId exam;
+  std::optional<model::Word> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(ExamReadParams, (), (exam))
+BOOST_DESCRIBE_STRUCT(ExamReadParams, (), (exam, language))
+constexpr auto notes(const ExamReadParams*) { return std::array{wire::Note{"language", "with what was decided between values in words"}}; }
 struct ExamReadResult {
   model::Exam exam;
   std::vector<model::EntryId> revision;

@@ -3,9 +3,11 @@
 #include "core/ledger/log/log.hpp"
 #include "core/model/check.hpp"
 #include "core/service/fault_texts.hpp"
+#include "core/service/methods/clinic/settled.hpp"
 #include "core/service/methods/exam/watch.hpp"
 #include "core/service/methods/people/dates.hpp"
 #include "core/service/methods/exam/told.hpp"
+#include "core/service/methods/say/texts.hpp"
 #include "core/wire/parse.hpp"
 #include "core/wire/write.hpp"
 
@@ -377,6 +379,10 @@ Result<FindingWithdrawResult> finding_withdraw(Context& context, const FindingWi
 }
 
 Result<FindingHistoryResult> finding_history(Context& context, const FindingHistoryParams& params) {
+  const auto words = words_in(params.language);
+  if (!words) {
+    return words.error();
+  }
   const auto record = exam_to_read(context, params.exam);
   if (!record) {
     return record.error();
@@ -388,6 +394,9 @@ Result<FindingHistoryResult> finding_history(Context& context, const FindingHist
   for (const model::Finding& finding : (*record)->fold.history) {
     if (finding.item == params.item && (!params.side || *params.side == finding.side)) {
       result.findings.push_back(finding);
+      if (*words != nullptr) {
+        add_settled_texts(context, **words, (*record)->fold.exam, result.findings.back());
+      }
     }
   }
   return result;

@@ -119,8 +119,10 @@ struct FindingHistoryParams {
   model::ExamId exam;
   model::ItemId item;
   std::optional<model::Side> side;
+  std::optional<model::Word> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(FindingHistoryParams, (), (exam, item, side))
+BOOST_DESCRIBE_STRUCT(FindingHistoryParams, (), (exam, item, side, language))
+constexpr auto notes(const FindingHistoryParams*) { return std::array{wire::Note{"language", "with what was decided between values in words"}}; }
 struct FindingHistoryResult {
   std::vector<model::Finding> findings;  // oldest first
 };

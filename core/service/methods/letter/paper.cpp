@@ -1,6 +1,7 @@
 #include "core/service/methods/letter/paper.hpp"
 
 #include "core/service/desk.hpp"
+#include "core/service/methods/clinic/settled.hpp"
 #include "core/service/methods/exam/exam.hpp"
 #include "core/service/methods/people/dates.hpp"
 
@@ -35,6 +36,7 @@ Result<std::unique_ptr<Printed>> to_print(Context& context, const model::ExamId&
   if (read->names) {
     take_names(*read->names, words, printed->names);
   }
+  printed->names.of_person = settled_of_person(context, printed->judged.exam);
   if (const auto& place = printed->judged.exam.place) {
     const auto places = context.desk->records().places();
     if (!places) {

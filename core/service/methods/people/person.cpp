@@ -414,6 +414,9 @@ Result<PersonReadResult> person_read(Context& context, const PersonReadParams& p
   if (!fold.marks.empty()) {
     result.marks = fold.marks;
   }
+  if (!fold.settled.empty()) {
+    result.settled = fold.settled;
+  }
   result.revision = fold.person.revision.value_or(std::vector<model::EntryId>{});
   const auto links = context.desk->records().links();
   const auto everybody = context.desk->records().persons();

@@ -104,8 +104,9 @@ struct PersonReadResult {
   std::vector<LookAlike> look_alikes;
   std::optional<std::vector<model::Person>> linked;      // the other records of this person, as it was decided (pair.decide)
   std::optional<model::PersonId> shown_under;            // of them all
+  std::optional<std::vector<model::Settled>> settled;    // of each member that was decided between what holds, then what it undid
 };
-BOOST_DESCRIBE_STRUCT(PersonReadResult, (), (person, conflicts, marks, revision, exams, look_alikes, linked, shown_under))
+BOOST_DESCRIBE_STRUCT(PersonReadResult, (), (person, conflicts, marks, revision, exams, look_alikes, linked, shown_under, settled))
 // Scope E V. Faults: person.unknown.
 [[nodiscard]] Result<PersonReadResult> person_read(Context& context, const PersonReadParams& params);
 
