@@ -27,7 +27,11 @@ struct Told {
     return birth.date->to_text();
   }
   const std::string age = birth.age_years ? wire::write(*birth.age_years) : std::string();
-  return birth.on ? words.say("msg.settled.aged", {{"age", age, true}, {"on", birth.on->to_text(), false, true}}) : age;
+  // Two returns, here and below: GCC 12 takes the temporary of a conditional call for unset.
+  if (!birth.on) {
+    return age;
+  }
+  return words.say("msg.settled.aged", {{"age", age, true}, {"on", birth.on->to_text(), false, true}});
 }
 
 // As it was written, so far as the program has words for it.
@@ -123,7 +127,10 @@ class InWords {
   } else {
     value = in.words.say("msg.settled.not_said");
   }
-  return value.empty() ? by : in.words.say("msg.settled.value", {{"value", value, false, true}, {"whose", by, false, true}});
+  if (value.empty()) {
+    return by;
+  }
+  return in.words.say("msg.settled.value", {{"value", value, false, true}, {"whose", by, false, true}});
 }
 
 [[nodiscard]] std::vector<Told> all_told(const PageView& view) {
@@ -147,6 +154,18 @@ class InWords {
     }
   }
   return all;
+}
+
+// The others have their mark where they stand.
+[[nodiscard]] std::string first_named(const PageView& view, std::vector<std::string> what) {
+  constexpr std::size_t named_max = 4;
+  const std::size_t others = what.size() > named_max ? what.size() - named_max : 0;
+  what.resize(what.size() - others);
+  std::string text = joined(what, "; ");
+  if (others != 0) {
+    text += "; " + view.say("settled.others", {{"count", std::to_string(others), true}});
+  }
+  return text;
 }
 
 [[nodiscard]] SettledIn page_words(const PageView& view) {
@@ -239,7 +258,10 @@ std::string settled_since_signed(const PageView& view) {
       what.push_back(told.what);
     }
   }
-  return what.empty() ? std::string() : view.say("settled.since_signed", {{"what", joined(what, "; "), false, true}});
+  if (what.empty()) {
+    return {};
+  }
+  return view.say("settled.since_signed", {{"what", first_named(view, what), false, true}});
 }
 
 SheetSection letter_settled(const PageView& view, bool shortest) {
@@ -253,7 +275,7 @@ SheetSection letter_settled(const PageView& view, bool shortest) {
   for (const Told& told : all) {
     what.push_back(told.what);
   }
-  section.plain(view.say("letter.by_name", {{"where", kept_where(view, "settled.title"), false, true}, {"what", joined(what, " / "), false, true}}));
+  section.plain(view.say("letter.by_name", {{"where", kept_where(view, "settled.title"), false, true}, {"what", first_named(view, what), false, true}}));
   return section;
 }
 

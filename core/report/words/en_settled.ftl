@@ -19,7 +19,11 @@ msg-settled-after_signature = , after the signature
 msg-settled-signature_unseen = , without knowledge of the signature, whose signer did not know of it
 msg-settled-since_signed = AFTER THIS SIGNATURE it was decided between values that stood against each other: { $what } (by whom and why stands under that title).
 msg-settled-impressions_undecided = Written without knowledge of each other, and not decided between: { $impressions }
-msg-settled-value_mark = decided on (by whom and why stands below)
+msg-settled-others = { $count ->
+    [one] and 1 more, marked "decided on"
+   *[other] and { $count } more, marked "decided on"
+ }
+msg-settled-value_mark = decided on
 
 msg-settled_about-person = Whose exam it is
 msg-settled_about-complaint = Complaint
