@@ -1,14 +1,14 @@
 #include "core/service/methods/clinic/settled.hpp"
 
 #include "core/report/brief/settled.hpp"
-#include "core/service/methods/clinic/listed.hpp"
+#include "core/service/methods/say/names.hpp"
 
 namespace limbledger::service {
 
 namespace {
 
 [[nodiscard]] report::SettledIn words_of(Context& context, const report::Words& words, const model::Exam& exam) {
-  return {words, *context.edition, [&context](const model::ExaminerId& id) { return examiner_named(context, id); }, exam.offset_min ? exam.offset_min->steps : 0};
+  return {words, *context.edition, [&context](const model::ExaminerId& id) { return examiner_in_words(context, id); }, exam.offset_min ? exam.offset_min->steps : 0};
 }
 
 }  // namespace
