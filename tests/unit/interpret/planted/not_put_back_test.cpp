@@ -15,7 +15,7 @@ Bench dated_visit(const std::string& complaint, int born, const std::string& sto
 }
 std::string told_line(const std::string& complaint, const std::string& story, const std::string& name) { return line_of(visit(complaint, 1971, story), name); }
 bool complains_of_today(const std::string& complaint) { return complaint == "acute_knee" || complaint == "ankle_injury"; }
-bool rests_on(const Bench& bench, const std::string& name, const std::string& item) {
+bool is_grounded_on(const Bench& bench, const std::string& name, const std::string& item) {
   const auto found = alert(bench, name);
   return found && std::any_of(found->because.begin(), found->because.end(), [&](const auto& id) {
            return std::any_of(bench.exam.findings->begin(), bench.exam.findings->end(), [&](const auto& one) { return one.finding == id && one.item.text == item; });
@@ -33,8 +33,8 @@ TEST_CASE("planted: a part out of shape beside lost pulses is now, whatever the 
     const Bench out = visit(why, 1971, old + knee + none);
     CHECK(line_of(out, "knee_disloc_vasc") == "no_pulse");
     CHECK(is_now(out, "knee_disloc_vasc"));
-    CHECK(rests_on(out, "knee_disloc_vasc", "knee.look_deformity"));
-    CHECK(rests_on(out, "knee_disloc_vasc", "vessel.pulse_posterior_tibial"));
+    CHECK(is_grounded_on(out, "knee_disloc_vasc", "knee.look_deformity"));
+    CHECK(is_grounded_on(out, "knee_disloc_vasc", "vessel.pulse_posterior_tibial"));
   }
   // Of a day eight weeks back; told without weeks; one pulse gone and the other weak; told not to be of these days.
   CHECK(is_now(dated_visit("acute_knee", 1971, "history.mechanism fall; " + knee + none, 9, 25), "knee_disloc_vasc"));
@@ -75,7 +75,7 @@ TEST_CASE("planted: a hip held bent and turned since an old injury is the same d
   CHECK(told_line("hip_groin", crash + held + "history.weeks_since_onset 20; gait.steps_now 4", "not_put_back") == "raised");
   const Bench carries_not = visit("hip_groin", 1986, crash + held + "history.weeks_since_onset 100; gait.steps_now 0");
   CHECK(line_of(carries_not, "not_put_back") == "raised");
-  CHECK(rests_on(carries_not, "not_put_back", "gait.steps_now"));
+  CHECK(is_grounded_on(carries_not, "not_put_back", "gait.steps_now"));
   CHECK(asks(carries_not, "hip_disloc", "history.fall_recent"));
   CHECK(is_now(visit("hip_groin", 1986, crash + held + "history.weeks_since_onset 100; history.fall_recent yes"), "hip_disloc"));
   // Two years back and walking: a referral. Nobody hurt it: nothing.
