@@ -53,9 +53,9 @@ struct HowSoon {
 [[nodiscard]] HowSoon how_soon(const PageView& view);
 // A plan item that sends the person somewhere: a referral or a film that was not declined.
 [[nodiscard]] bool sends_on(const model::PlanItem& item);
-// The plan holds a referral that was not declined.
+// The plan holds a referral that was not declined, or the examination was stopped for transfer.
 [[nodiscard]] bool refers(const PageView& view);
-// What goes on though nothing may be sent, by what is planned and no more: "care and referral", "care, and the film", "care".
+// What goes on though nothing may be sent, by what is planned and no more: "care and transfer", "care and referral", "care, and the film", "care".
 [[nodiscard]] std::string care_goes_on(const PageView& view);
 // Nobody is sent and nothing was raised: a reader is asked in writing.
 [[nodiscard]] bool asks_answer_alone(const PageView& view);

@@ -26,14 +26,23 @@ bool sends_on(const model::PlanItem& item) {
   return (item.kind == model::PlanKind::referral || item.kind == model::PlanKind::film) && item.became != model::Became::declined;
 }
 
+namespace {
+
+[[nodiscard]] bool is_transferred(const PageView& view) { return view.exam.transfer && !view.exam.transfer->empty(); }
+
+}  // namespace
+
 bool refers(const PageView& view) {
   const std::vector<model::PlanItem> plan = view.exam.plan.value_or(std::vector<model::PlanItem>{});
-  return std::any_of(plan.begin(), plan.end(), [](const model::PlanItem& item) { return sends_on(item) && item.kind == model::PlanKind::referral; });
+  return is_transferred(view) || std::any_of(plan.begin(), plan.end(), [](const model::PlanItem& item) { return sends_on(item) && item.kind == model::PlanKind::referral; });
 }
 
 std::string care_goes_on(const PageView& view) {
   const std::vector<model::PlanItem> plan = view.exam.plan.value_or(std::vector<model::PlanItem>{});
   const bool sends = std::any_of(plan.begin(), plan.end(), sends_on);
+  if (is_transferred(view)) {
+    return view.say("consent.care_and_transfer");
+  }
   return view.say(refers(view) ? "consent.care_and_referral" : (sends ? "consent.care_and_film" : "consent.care"));
 }
 

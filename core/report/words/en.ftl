@@ -255,6 +255,7 @@ msg-consent-not_to_send = THIS RECORD is not to be passed on (consent to send: {
 msg-consent-send_not_asked = THIS RECORD is not to be passed on until the person was asked. { $care }.
 msg-consent-care = Care of the person goes on
 msg-consent-care_and_film = Care of the person, and the film, go on
+msg-consent-care_and_transfer = Care and transfer of the person go on
 msg-consent-care_and_referral = Care and referral of the person go on
 msg-consent-line = Consent. Examine: { $examine }. Record: { $record }. Send: { $send }.
 msg-consent-not_asked = not asked

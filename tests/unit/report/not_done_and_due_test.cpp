@@ -139,6 +139,11 @@ TEST_CASE("C14: what goes on without consent to send is what is planned, on note
   CHECK(has(letter_due(fall, 0), held));
   fall.exam.plan->clear();
   heads("Care of the person goes on");
+  // Stopped for transfer, the person is sent whatever the plan holds.
+  fall.exam.transfer = std::vector<model::Transferred>{model::Transferred{}};
+  heads("Care and transfer of the person go on");
+  CHECK(has(letter_due(fall, 0), "Not advised until seen there: RIGHT"));
+  fall.exam.transfer.reset();
   fall.exam.consent->send = model::ConsentWord::withdrawn;
   CHECK(has(letter_due(fall, 0), "not filed elsewhere. Care of the person goes on."));
   CHECK(has(head(note_due(fall)), "(consent to send: withdrawn). Care of the person goes on."));
