@@ -3,6 +3,7 @@
 #include "core/interpret/alerts/limits.hpp"
 
 #include <algorithm>
+#include <array>
 #include <string_view>
 
 namespace limbledger::report {
@@ -16,6 +17,15 @@ constexpr std::int64_t touches_felt = 2;  // of three; fewer is feeling lost at 
 
 // Nobody knows, or nobody saw: neither ordinary nor a finding.
 [[nodiscard]] bool says_nothing(std::string_view choice) { return choice == "not_known" || choice.ends_with("_not_seen") || choice.ends_with("_not_readable"); }
+
+[[nodiscard]] bool says_not_done(const model::ChoiceId& choice) { return choice.text.ends_with("_not_done"); }
+
+// What was offered and not done, hidden, or not there to be looked at; each word is its own reason.
+constexpr std::array<std::string_view, 6> reasons_not_done{"saddle_declined", "saddle_left_to_receiver", "saddle_not_private", "depth_not_seen", "wear_not_seen", "no_shoes_here"};
+
+[[nodiscard]] bool is_why_not(const model::ChoiceId& choice) {
+  return says_not_done(choice) || std::find(reasons_not_done.begin(), reasons_not_done.end(), choice.text) != reasons_not_done.end();
+}
 
 struct OrdinaryOf {
   const model::Item& item;
@@ -49,9 +59,6 @@ struct OrdinaryOf {
   [[nodiscard]] Ordinary of_choice(const model::ChoiceId& choice) const {
     if (!item.ordinary) {
       return Ordinary::described;
-    }
-    if (choice.text.ends_with("_not_done")) {
-      return Ordinary::described;  // what was not done is ordinary in nobody
     }
     const bool is_ordinary = stands_as(choice.text, {});
     return !is_ordinary && says_nothing(choice.text) ? Ordinary::described : either_way(is_ordinary);
@@ -87,6 +94,18 @@ struct OrdinaryOf {
 
 }  // namespace
 
+bool left_undone(const model::Finding& finding) {
+  const auto* one = std::get_if<model::Choice>(&finding.value);
+  const auto* more = std::get_if<model::Choices>(&finding.value);
+  return std::holds_alternative<model::NotDone>(finding.value) || (one != nullptr && is_why_not(one->choice)) ||
+         (more != nullptr && !more->choices.empty() && std::all_of(more->choices.begin(), more->choices.end(), is_why_not));
+}
+
+bool undone_without_reason(const model::Finding& finding) {
+  const auto* one = std::get_if<model::Choice>(&finding.value);
+  return one != nullptr && says_not_done(one->choice) && !finding.remark;
+}
+
 Ordinary ordinary(const reference::Edition& edition, const model::Finding& finding) {
   const model::Item* item = edition.item(finding.item);
   if (item == nullptr) {
@@ -94,6 +113,9 @@ Ordinary ordinary(const reference::Edition& edition, const model::Finding& findi
   }
   if (item->region.text == "history" && !item->ordinary) {
     return Ordinary::told;
+  }
+  if (left_undone(finding)) {
+    return Ordinary::described;  // what was not done is ordinary in nobody
   }
   // Entered for a group: nobody looked at this item alone.
   if (finding.origin && *finding.origin == model::Origin::bulk_expected) {

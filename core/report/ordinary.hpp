@@ -12,4 +12,9 @@ enum class Ordinary : std::uint8_t { ordinary, unusual, described, told };
 // A number is described here, but for steps and fever: a comparison says more of it.
 [[nodiscard]] Ordinary ordinary(const reference::Edition& edition, const model::Finding& finding);
 
+// Not done, with its reason; or a choice that says so in its own words. None of it was measured, seen or felt.
+[[nodiscard]] bool left_undone(const model::Finding& finding);
+// The choice says that it was not done, and neither it nor a remark says why.
+[[nodiscard]] bool undone_without_reason(const model::Finding& finding);
+
 }  // namespace limbledger::report

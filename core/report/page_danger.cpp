@@ -50,7 +50,7 @@ using model::Side;
   const auto answers = [&](const model::Finding& finding) {
     const auto* test = std::get_if<model::Test>(&finding.value);
     const auto* answer = std::get_if<model::Answer>(&finding.value);
-    if (std::holds_alternative<model::NotDone>(finding.value) || (answer != nullptr && answer->answer == model::AnswerWord::unsure) ||
+    if (left_undone(finding) || (answer != nullptr && answer->answer == model::AnswerWord::unsure) ||
         (test != nullptr && test->result == model::TestResult::equivocal)) {
       return false;
     }
@@ -243,7 +243,7 @@ std::vector<model::FindingId> speaking_for(const PageView& view, const interpret
   };
   for (const model::Finding* finding : view.findings) {
     const bool here = finding->side == Side::midline || !flag.side || *flag.side == Side::midline || *flag.side == finding->side;
-    if (here && finding->finding && bears_on(*finding) && !std::holds_alternative<model::NotDone>(finding->value) && ordinary(view.edition, *finding) == Ordinary::unusual) {
+    if (here && finding->finding && bears_on(*finding) && !left_undone(*finding) && ordinary(view.edition, *finding) == Ordinary::unusual) {
       ids.push_back(*finding->finding);
     }
   }
@@ -298,7 +298,7 @@ std::string flag_label(const PageView& view, std::string_view flag) { return wor
 std::string value_or_undone(const PageView& view, const model::Finding& finding) {
   const auto* undone = std::get_if<model::NotDone>(&finding.value);
   if (undone == nullptr) {
-    return view.value(finding);
+    return undone_without_reason(finding) ? reason_lacking(view, view.value(finding)) : view.value(finding);
   }
   return view.say(undone->reason == model::WhyNot::pain ? "page.undone_pain" : "page.undone", {{"why", view.value(finding), false, true}});
 }

@@ -1,5 +1,6 @@
 // What was found, what was not done and why, and what was not examined.
 #include "core/report/brief/brief.hpp"
+#include "core/report/ordinary.hpp"
 #include "core/report/page_criteria.hpp"
 #include "core/report/page_parts.hpp"
 
@@ -32,8 +33,6 @@ using model::Side;
   const auto at = std::find_if(items.begin(), items.end(), [&](const model::Item& one) { return one.item == item; });
   return static_cast<std::size_t>(at - items.begin());
 }
-
-[[nodiscard]] bool was_not_done(const model::Finding& finding) { return std::holds_alternative<model::NotDone>(finding.value); }
 
 // An input may rest on another item than the one that would settle it: passive flexion in conflict is not "not asked".
 [[nodiscard]] bool was_not_asked(const interpret::RuleResult& rule, const interpret::Settle& settle) {
@@ -147,7 +146,7 @@ SheetSection found_section(const PageView& view) {
   bool group_entries = false;
   std::vector<std::string> tests;
   for (const model::Finding* finding : view.findings) {
-    if (was_not_done(*finding)) {
+    if (left_undone(*finding)) {
       continue;
     }
     const std::string here = region_name(finding->item);
@@ -193,8 +192,8 @@ SheetSection found_section(const PageView& view) {
 SheetSection not_done_section(const PageView& view) {
   SheetSection section = view.section("page.not_done");
   for (const model::Finding* finding : view.findings) {
-    if (was_not_done(*finding)) {
-      section.bullet(view.label(finding->item) + view.side_after(finding->side) + ": " + view.value(*finding));
+    if (left_undone(*finding)) {
+      section.bullet(view.label(finding->item) + view.side_after(finding->side) + ": " + (undone_without_reason(*finding) ? value_or_undone(view, *finding) : view.value(*finding)));
     }
   }
   if (section.lines.empty()) {

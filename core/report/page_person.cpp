@@ -60,8 +60,12 @@ using model::Side;
 [[nodiscard]] std::string how_soon_line(const PageView& view) {
   const HowSoon soon = how_soon(view);
   if (!soon.urgency) {
-    const std::string day = first_planned_day(view);
-    return day.empty() ? view.say("page.how_soon_not_said") : view.say("page.how_soon_planned", {{"day", day, false, true}});
+    const FirstDue first = first_due(view);
+    // Two returns: GCC 12 takes the temporary of a conditional call for unset.
+    if (first.day.empty()) {
+      return view.say("page.how_soon_not_said");
+    }
+    return view.say("page.how_soon_planned", {{"day", first.day, false, true}, {"what", joined(first.what, "; "), false, true}});
   }
   // Two weeks are asked for by a prompt to refer, which is no alert.
   const bool by_prompt = *soon.urgency == model::LetterUrgency::two_weeks;
@@ -176,9 +180,9 @@ std::vector<std::string> head_lines(const PageView& view) {
   std::vector<std::string> lines;
   // Whoever is about to hand the page on reads this first.
   if (not_to_be_sent(exam)) {
-    lines.push_back(view.say(asks_answer_alone(view) ? "consent.not_to_send_answer" : "consent.not_to_send", {{"send", enum_word(view.words, "value", *exam.consent->send), false, true}}));
+    lines.push_back(view.say("consent.not_to_send", {{"send", enum_word(view.words, "value", *exam.consent->send), false, true}, {"care", care_goes_on(view), false, true}}));
   } else if (!asked_to_send(exam)) {
-    lines.push_back(view.say("consent.send_not_asked"));
+    lines.push_back(view.say("consent.send_not_asked", {{"care", care_goes_on(view), false, true}}));
   }
   lines.push_back(identity_line(view));
   std::vector<std::string> when{view.say("page.examined", {{"when", exam.examined_at ? view.local(*exam.examined_at) : view.day().to_text(), false, true}})};

@@ -83,7 +83,7 @@ struct OfSide {
 [[nodiscard]] OfSide found_on(const PageView& view, Side side) {
   OfSide here;
   for (const model::Finding* finding : view.findings) {
-    if (finding->side != side || std::holds_alternative<model::NotDone>(finding->value) || is_weighty_fact(*finding)) {
+    if (finding->side != side || left_undone(*finding) || is_weighty_fact(*finding)) {
       continue;  // what weighs of the person stands in the head
     }
     const Ordinary is = ordinary(view.edition, *finding);
@@ -124,7 +124,7 @@ struct OfSide {
   std::vector<std::string> labels;
   for (const model::Finding* finding : view.findings) {
     const std::string label = view.label(finding->item);
-    const bool here = finding->side == side && !std::holds_alternative<model::NotDone>(finding->value) && is_look(*finding);
+    const bool here = finding->side == side && !left_undone(*finding) && is_look(*finding);
     if (here && std::find(labels.begin(), labels.end(), label) == labels.end()) {
       labels.push_back(label);
     }

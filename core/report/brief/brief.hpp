@@ -53,15 +53,24 @@ struct HowSoon {
 [[nodiscard]] HowSoon how_soon(const PageView& view);
 // A plan item that sends the person somewhere: a referral or a film that was not declined.
 [[nodiscard]] bool sends_on(const model::PlanItem& item);
+// The plan holds a referral that was not declined, or the examination was stopped for transfer.
+[[nodiscard]] bool refers(const PageView& view);
+// What goes on though nothing may be sent, by what is planned and no more: "care and transfer", "care and referral", "care, and the film", "care".
+[[nodiscard]] std::string care_goes_on(const PageView& view);
 // Nobody is sent and nothing was raised: a reader is asked in writing.
 [[nodiscard]] bool asks_answer_alone(const PageView& view);
 // Done as planned, by the record: a day that has passed then calls for nobody.
 [[nodiscard]] bool was_sent_on(const PageView& view);
 // The last day of it, counted from the examination; none for what can wait.
 [[nodiscard]] std::optional<std::string> due_day(const PageView& view, model::LetterUrgency urgency);
+// Of referral, film and review that are not over the first that has a day, and what is due by it; no day where none has one.
+struct FirstDue {
+  std::string day;
+  std::vector<std::string> what;
+};
+[[nodiscard]] FirstDue first_due(const PageView& view);
 // A day of the plan that is later than what was found asks for: the second urgency of one page.
 // A month ends with its last day, which may be after the day that is named.
-[[nodiscard]] std::string first_planned_day(const PageView& view);  // of referral, film and review that are not over; empty where none has a day
 [[nodiscard]] bool ends_after(const model::PartialDate& date, const std::string& day);
 [[nodiscard]] bool is_too_late(const PageView& view, const model::PlanItem& item, std::optional<model::LetterUrgency> written = {});  // `written`: by the letter itself
 // The later days by name, for the line that says how soon; empty where there are none.

@@ -88,8 +88,25 @@ std::string plan_words(const PageView& view, const model::PlanItem& item) {
   return beside_drug(view, text);
 }
 
+namespace {
+
+// No record holds who follows a referral; who does the review is named as that.
+[[nodiscard]] std::string with_follower(const PageView& view, const std::string& text) {
+  for (const model::PlanItem& item : view.exam.plan.value_or(std::vector<model::PlanItem>{})) {
+    if (item.kind == model::PlanKind::review && item.who && !is_over(item)) {
+      return view.say("plan.follower_reviews", {{"what", text, false, true}, {"who", item.who->text}});
+    }
+  }
+  return view.say("plan.follower_not_recorded", {{"what", text, false, true}});
+}
+
+}  // namespace
+
 std::string meanwhile_text(const PageView& view, const model::MessageId& message, const std::optional<model::Side>& side) {
   const std::string text = view.words.say(message.text, {{"side", side ? side_of(view.words, *side) : std::string(), false, true}});
+  if (message.text == "msg.meanwhile.followed_until_seen") {
+    return with_follower(view, text);
+  }
   if (std::find(names_a_drug.begin(), names_a_drug.end(), message.text) == names_a_drug.end()) {
     return text;
   }

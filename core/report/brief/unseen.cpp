@@ -1,5 +1,6 @@
 // The part complained of and the joints around it, by side, where nobody looked or hardly anybody: for note and letter.
 #include "core/report/brief/brief.hpp"
+#include "core/report/ordinary.hpp"
 
 #include <algorithm>
 
@@ -58,7 +59,7 @@ using model::Side;
   }
   for (const model::Finding* finding : view.findings) {
     const std::string label = view.label(finding->item);
-    if (finding->side == side && lies_on(finding->item.text, region) && !std::holds_alternative<model::NotDone>(finding->value) &&
+    if (finding->side == side && lies_on(finding->item.text, region) && !left_undone(*finding) &&
         std::find(labels.begin(), labels.end(), label) == labels.end()) {
       labels.push_back(label);
     }

@@ -26,6 +26,26 @@ bool sends_on(const model::PlanItem& item) {
   return (item.kind == model::PlanKind::referral || item.kind == model::PlanKind::film) && item.became != model::Became::declined;
 }
 
+namespace {
+
+[[nodiscard]] bool is_transferred(const PageView& view) { return view.exam.transfer && !view.exam.transfer->empty(); }
+
+}  // namespace
+
+bool refers(const PageView& view) {
+  const std::vector<model::PlanItem> plan = view.exam.plan.value_or(std::vector<model::PlanItem>{});
+  return is_transferred(view) || std::any_of(plan.begin(), plan.end(), [](const model::PlanItem& item) { return sends_on(item) && item.kind == model::PlanKind::referral; });
+}
+
+std::string care_goes_on(const PageView& view) {
+  const std::vector<model::PlanItem> plan = view.exam.plan.value_or(std::vector<model::PlanItem>{});
+  const bool sends = std::any_of(plan.begin(), plan.end(), sends_on);
+  if (is_transferred(view)) {
+    return view.say("consent.care_and_transfer");
+  }
+  return view.say(refers(view) ? "consent.care_and_referral" : (sends ? "consent.care_and_film" : "consent.care"));
+}
+
 bool was_sent_on(const PageView& view) {
   const std::vector<model::PlanItem> plan = view.exam.plan.value_or(std::vector<model::PlanItem>{});
   return std::any_of(plan.begin(), plan.end(), [](const model::PlanItem& item) {
@@ -110,13 +130,18 @@ std::optional<std::string> due_day(const PageView& view, LetterUrgency urgency) 
   return last;
 }
 
-std::string first_planned_day(const PageView& view) {
-  std::string first;
+FirstDue first_due(const PageView& view) {
+  FirstDue first;
   for (const model::PlanItem& item : view.exam.plan.value_or(std::vector<model::PlanItem>{})) {
     const bool goes = (sends_on(item) || item.kind == model::PlanKind::review) && !is_over(item) && item.by;
-    if (const std::string by = goes ? item.by->to_text() : std::string(); goes && (first.empty() || by < first)) {
-      first = by;
+    const std::string by = goes ? item.by->to_text() : std::string();
+    if (!goes || (!first.day.empty() && by > first.day)) {
+      continue;
     }
+    if (by != first.day) {
+      first = {by, {}};
+    }
+    first.what.push_back(enum_word(view.words, "plan", item.kind) + view.side_after(item.side));
   }
   return first;
 }

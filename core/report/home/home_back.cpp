@@ -68,7 +68,7 @@ constexpr std::array<SignItems, 16> shown_by{
   return std::any_of(view.findings.begin(), view.findings.end(), [&](const Finding* finding) {
     return of_complaint(view, *finding) && std::any_of(shown_by.begin(), shown_by.end(), [&](const SignItems& sign) {
       return sign.part == part && std::find(sign.items.begin(), sign.items.end(), finding->item.text) != sign.items.end() &&
-             !std::holds_alternative<model::NotDone>(finding->value) && ordinary(view.edition, *finding) == Ordinary::unusual;
+             !left_undone(*finding) && ordinary(view.edition, *finding) == Ordinary::unusual;
     });
   });
 }

@@ -31,9 +31,9 @@ constexpr std::size_t letter_columns = 120;  // at the size of the letter
   const bool may_send = may_be_sent(view);
   // Whoever is about to send it reads this first (HC-064).
   if (asked && !may_send) {
-    lines.push_back(view.say(asks_answer_alone(view) ? "letter.own_hand_answer" : "letter.own_hand", {{"send", enum_word(view.words, "value", *exam.consent->send), false, true}}));
+    lines.push_back(view.say("letter.own_hand", {{"send", enum_word(view.words, "value", *exam.consent->send), false, true}, {"care", care_goes_on(view), false, true}}));
   } else if (!asked) {
-    lines.push_back(view.say("letter.send_not_asked"));
+    lines.push_back(view.say("letter.send_not_asked", {{"care", care_goes_on(view), false, true}}));
   }
   if (ask.protected_) {
     lines.push_back(view.say("letter.for_reader_alone"));

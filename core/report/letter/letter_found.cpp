@@ -179,22 +179,6 @@ struct FoundOnSide {
   return all;
 }
 
-// "no", "negative", "grade 2": what a list of what is ordinary can do with.
-[[nodiscard]] std::string value_in_a_word(const PageView& view, const Finding& finding) {
-  std::string word;
-  if (const auto* answer = std::get_if<model::Answer>(&finding.value)) {
-    word = enum_word(view.words, "value", answer->answer);
-  } else if (const auto* test = std::get_if<model::Test>(&finding.value)) {
-    word = enum_word(view.words, "value", test->result);
-  } else if (const auto* grade = std::get_if<model::Grade>(&finding.value)) {
-    word = view.say("value.grade", {{"grade", grade->grade.text, false, true}});
-  } else {
-    return bare_value(view, finding);
-  }
-  const bool observed = !finding.origin || *finding.origin == model::Origin::observed;
-  return observed ? word : joined({word, enum_word(view.words, "origin", *finding.origin)});
-}
-
 [[nodiscard]] FoundOnSide gather_side(const PageView& view, Side side, bool complained_of, int shortened) {
   FoundOnSide here;
   for (const Finding* finding : complained_part_first(view)) {
@@ -226,7 +210,7 @@ struct FoundOnSide {
           here.described.push_back(std::move(one));
           break;
         }
-        one.whole = of_foot;
+        one.whole = of_foot || counts_in_points(view, *finding);
         here.ordinary_here.push_back(std::move(one));
         break;
       case Ordinary::described:
@@ -285,7 +269,7 @@ void add_told(const PageView& view, int shortened, SheetSection& section) {
       words.push_back(with_label(view, *finding));
     } else if (shortened < by_name_from || ordinary(view.edition, *finding) == Ordinary::unusual) {
       add_alike(alike, label, value_or_undone(view, *finding));
-    } else {
+    } else if (shortened == letter_shortest || !alert_rests_on(view, *finding)) {  // else it stands with its value beside the alert
       labels.push_back(label);
     }
   }
@@ -301,6 +285,21 @@ void add_told(const PageView& view, int shortened, SheetSection& section) {
 }
 
 }  // namespace
+
+std::string value_in_a_word(const PageView& view, const Finding& finding) {
+  std::string word;
+  if (const auto* answer = std::get_if<model::Answer>(&finding.value)) {
+    word = enum_word(view.words, "value", answer->answer);
+  } else if (const auto* test = std::get_if<model::Test>(&finding.value)) {
+    word = enum_word(view.words, "value", test->result);
+  } else if (const auto* grade = std::get_if<model::Grade>(&finding.value)) {
+    word = view.say("value.grade", {{"grade", grade->grade.text, false, true}});
+  } else {
+    return bare_value(view, finding);
+  }
+  const bool observed = !finding.origin || *finding.origin == model::Origin::observed;
+  return observed ? word : joined({word, enum_word(view.words, "origin", *finding.origin)});
+}
 
 // The note says of it that it cannot be told from this test, or its own words leave open what it was done for.
 bool tells_nothing(const PageView& view, const Finding& finding) {

@@ -118,13 +118,15 @@ constexpr int without_deciding_noes = 8;
 [[nodiscard]] std::vector<std::string> asked_by_name(const PageView& view, int shortened, bool today) {
   std::vector<std::string> parts;
   std::vector<std::string_view> items(noes_told.begin(), noes_told.end());
-  if (shortened < without_deciding_noes) {
-    items.insert(items.end(), noes_that_decide.begin(), noes_that_decide.end());
-  }
+  items.insert(items.end(), noes_that_decide.begin(), noes_that_decide.end());
   for (const std::string_view item : items) {
     for (const Finding* finding : view.findings) {
       const auto* answer = std::get_if<model::Answer>(&finding->value);
       if (finding->item.text != item || answer == nullptr || answer->answer != model::AnswerWord::no || ordinary(view.edition, *finding) == Ordinary::unusual) {
+        continue;
+      }
+      const bool decides = std::find(noes_that_decide.begin(), noes_that_decide.end(), item) != noes_that_decide.end();
+      if (decides && shortened >= without_deciding_noes && !counts_in_points(view, *finding)) {
         continue;
       }
       if (finding->origin == model::Origin::bulk_expected) {

@@ -22,7 +22,10 @@ namespace limbledger::report {
 // What the person can do, was given or takes has a section of its own.
 [[nodiscard]] bool speaks_of_function(const model::Finding& finding);
 [[nodiscard]] bool stands_elsewhere(const model::Finding& finding);
-[[nodiscard]] bool left_undone(const model::Finding& finding);
+// "no", "negative", "grade 2": what a list can do with.
+[[nodiscard]] std::string value_in_a_word(const PageView& view, const model::Finding& finding);
+// A rule that counts points, and that the letter tells of, rests on it: a no to it is a point that was not given.
+[[nodiscard]] bool counts_in_points(const PageView& view, const model::Finding& finding);
 [[nodiscard]] std::string with_label(const PageView& view, const model::Finding& finding);
 
 // What says the same is said once: "Skin hot or red / Kneecap tender: no".

@@ -19,7 +19,20 @@ constexpr std::array<std::string_view, 18> rules_that_bear{
       "rule.knee_vessels", "rule.compartment_signs",    "rule.kocher",        "rule.caird",          "rule.singhal",       "rule.ankle_brachial",
       "rule.foot_category", "rule.protective_sensation", "rule.nice_feet",     "rule.laslett",        "rule.lowery",        "rule.nice_oa"};
 
+// Of the other side what it found; that nothing is asked for there is no news.
+[[nodiscard]] bool is_told(const PageView& view, const interpret::RuleResult& rule) {
+  const bool settled = rule.outcome == interpret::Outcome::positive || rule.outcome == interpret::Outcome::negative;
+  const bool wanted = rule.side == Side::midline || is_complained_of(view, rule.side) || rule.outcome == interpret::Outcome::positive;
+  return settled && wanted && std::find(rules_that_bear.begin(), rules_that_bear.end(), rule.rule.text) != rules_that_bear.end();
+}
+
 }  // namespace
+
+bool counts_in_points(const PageView& view, const model::Finding& finding) {
+  return finding.finding && std::any_of(view.assessment.rules.begin(), view.assessment.rules.end(), [&](const interpret::RuleResult& rule) {
+           return rule.points && is_told(view, rule) && std::find(rule.findings.begin(), rule.findings.end(), *finding.finding) != rule.findings.end();
+         });
+}
 
 void add_alike(std::vector<SaidAlike>& all, const std::string& label, const std::string& value) {
   auto at = std::find_if(all.begin(), all.end(), [&](const SaidAlike& one) { return one.value == value; });
@@ -63,11 +76,8 @@ void add_rules(const PageView& view, int shortened, SheetSection& section) {
   bool no_film = false;
   for (const bool complained_of : {true, false}) {
     for (const interpret::RuleResult& rule : view.assessment.rules) {
-      const bool settled = rule.outcome == interpret::Outcome::positive || rule.outcome == interpret::Outcome::negative;
       const bool here = rule.side == Side::midline || is_complained_of(view, rule.side);
-      // Of the other side what it found; that nothing is asked for there is no news.
-      const bool wanted = here || rule.outcome == interpret::Outcome::positive;
-      if (here != complained_of || !settled || !wanted || std::find(rules_that_bear.begin(), rules_that_bear.end(), rule.rule.text) == rules_that_bear.end()) {
+      if (here != complained_of || !is_told(view, rule)) {
         continue;
       }
       const std::string name = view.say("letter.rule_named", {{"rule", view.say(rule.rule.text + ".name") + view.side_after(rule.side), false, true},

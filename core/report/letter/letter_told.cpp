@@ -60,8 +60,6 @@ bool stands_elsewhere(const Finding& finding) {
   return speaks_of_function(finding) || is_of_medicines(finding) || one_of_items(finding, of_allergies) || one_of_items(finding, of_treatment);
 }
 
-bool left_undone(const Finding& finding) { return std::holds_alternative<model::NotDone>(finding.value); }
-
 std::string with_label(const PageView& view, const Finding& finding) {
   return view.label(finding.item) + view.side_after(finding.side) + ": " + value_or_undone(view, finding);
 }

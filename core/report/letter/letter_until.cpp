@@ -128,7 +128,8 @@ SheetSection letter_until(const PageView& view, const LetterAsk& ask, int shorte
     }
   }
   if (!parts.empty()) {
-    section.plain(view.say("letter.until_stop", {{"steps", joined(parts, "; "), false, true}}));
+    // "There" is where the plan sends the person to be seen.
+    section.plain(view.say(refers(view) ? "letter.until_stop" : "letter.until_settled_stop", {{"steps", joined(parts, "; "), false, true}}));
   }
   return section;
 }

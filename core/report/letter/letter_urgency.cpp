@@ -13,6 +13,12 @@ namespace {
 
 using model::Side;
 
+// By which means a thing was not done says nothing where its own words are the reason.
+[[nodiscard]] std::string undone_in_a_word(const PageView& view, const model::Finding& finding) {
+  const bool in_own_words = !std::holds_alternative<model::NotDone>(finding.value) && !finding.remark;
+  return in_own_words ? value_in_a_word(view, finding) : value_or_undone(view, finding);
+}
+
 // Where only some are kept, the sign that the danger is named for stands first, then what is out of the ordinary on its own side: a
 // pulse of the other leg alone would say the wrong thing.
 void add_grounds(const PageView& view, std::string_view danger, const std::vector<model::FindingId>& findings, const std::optional<Side>& side, std::size_t kept,
@@ -38,7 +44,7 @@ void add_grounds(const PageView& view, std::string_view danger, const std::vecto
     std::stable_sort(ids.begin(), ids.end(), [&](const model::FindingId& a, const model::FindingId& b) { return weight(a) < weight(b); });
   }
   std::vector<std::string> why;
-  std::vector<std::string> by_name;
+  std::vector<SaidAlike> in_a_word;
   if (ids.size() <= kept) {
     why = findings_named(view, ids);
   } else {
@@ -50,16 +56,17 @@ void add_grounds(const PageView& view, std::string_view danger, const std::vecto
       }
       for (const model::Finding* finding : one.empty() ? std::vector<const model::Finding*>{} : view.findings) {
         if (finding->finding == id) {
-          by_name.push_back(view.label(finding->item) + (finding->side == side ? std::string() : view.side_after(finding->side)));
+          const std::string value = left_undone(*finding) ? undone_in_a_word(view, *finding) : value_in_a_word(view, *finding);
+          add_alike(in_a_word, view.label(finding->item) + (finding->side == side ? std::string() : view.side_after(finding->side)), value);
         }
       }
     }
   }
-  // What is found is told again with its values below; here its name says what else the alert rests on.
-  if (!by_name.empty() && kept < 2) {
+  // Each with its value in a word: not all of it is told again below.
+  if (!in_a_word.empty() && kept < 2) {
     why.push_back(view.say("letter.because_others"));
-  } else if (!by_name.empty()) {
-    why.push_back(view.say("letter.because_also", {{"what", joined(by_name, " / "), false, true}}));
+  } else if (!in_a_word.empty()) {
+    why.push_back(alike_text(in_a_word));
   }
   if (!why.empty()) {
     section.under(view.say("page.alert_because", {{"findings", joined(why, "; "), false, true}}) + ".");
@@ -103,7 +110,7 @@ void add_undone(const PageView& view, SheetSection& section) {
         if (!left_undone(*finding) || is_complained_of(view, finding->side) != complained_of || whole != of_foot || speaks_of_function(*finding)) {
           continue;  // what the person can do stands by itself
         }
-        add_alike(alike, view.label(finding->item) + view.side_after(finding->side), value_or_undone(view, *finding));
+        add_alike(alike, view.label(finding->item) + view.side_after(finding->side), undone_in_a_word(view, *finding));
       }
     }
   }

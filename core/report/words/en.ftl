@@ -251,9 +251,12 @@ msg-page-setting = Setting: { $setting }
 msg-page-exam_id = Exam: { $exam }
 msg-page-conflict = two values, recorded without knowledge of each other; both are kept
 
-msg-consent-not_to_send = THIS RECORD is not to be passed on (consent to send: { $send }). Care and referral of the person go on.
-msg-consent-not_to_send_answer = THIS RECORD is not to be passed on (consent to send: { $send }). Care of the person goes on.
-msg-consent-send_not_asked = THIS RECORD is not to be passed on until the person was asked. Care of the person, and any referral, go on.
+msg-consent-not_to_send = THIS RECORD is not to be passed on (consent to send: { $send }). { $care }.
+msg-consent-send_not_asked = THIS RECORD is not to be passed on until the person was asked. { $care }.
+msg-consent-care = Care of the person goes on
+msg-consent-care_and_film = Care of the person, and the film, go on
+msg-consent-care_and_transfer = Care and transfer of the person go on
+msg-consent-care_and_referral = Care and referral of the person go on
 msg-consent-line = Consent. Examine: { $examine }. Record: { $record }. Send: { $send }.
 msg-consent-not_asked = not asked
 msg-consent-by = By { $by }.

@@ -318,7 +318,7 @@ msg-meanwhile-film_again = film; one that shows nothing is made again while the 
 msg-meanwhile-film_hip_elsewhere = no film here: treated as broken until a film elsewhere; one that shows nothing does not settle it while the pain stays
 msg-meanwhile-image_by_age = ultrasound (from six months of age a film of the pelvis instead)
 msg-meanwhile-nobody_forces_hips = nobody pushes or straps the thighs before
-msg-meanwhile-followed_until_seen = somebody here follows the referral by name until the child has been seen
+msg-meanwhile-followed_until_seen = somebody of the clinic that refers follows the referral until the child has been seen
 
 msg-until-alert_answered = until the alert is answered
 

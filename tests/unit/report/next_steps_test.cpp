@@ -163,8 +163,8 @@ TEST_CASE("what is not planned is named on note and letter: a reader looks for n
 }
 
 TEST_CASE("the day of the plan leads where nothing else says how soon; without one that is said too") {
-  CHECK(has(section(note_next(Printer("football")), "Plan"), "How soon: BY 2026-12-08, the first day of the plan; no letter names an urgency"));
-  CHECK(has(section(note_next(Printer("stiff")), "Plan"), "How soon: BY 2027-02-23, the first day of the plan"));
+  CHECK(has(section(note_next(Printer("football")), "Plan"), "How soon: BY 2026-12-08 AT THE LATEST: referral, LEFT, as planned; no letter names an urgency"));
+  CHECK(has(section(note_next(Printer("stiff")), "Plan"), "How soon: BY 2027-02-23 AT THE LATEST: review, RIGHT, as planned; "));
   Printer silent("stiff");
   for (model::PlanItem& item : *silent.exam.plan) {
     item.became = model::Became::done;  // a day that is over is not how soon
@@ -241,7 +241,7 @@ TEST_CASE("what read both ways says one thing: instead or afterwards, one of sev
   CHECK(has(letter("clot"), "scan the same day, its result within 4 hours where that can be had"));  // NICE NG158
   CHECK(has(letter("hip"), "Straight leg lift, a hand's width: positive (cannot lift it, or groin pain)"));
   CHECK(has(section(note_next(Printer("sole")), "Rules"), "No class (one or more of: an ulcer"));
-  CHECK(has(head(note_next(Printer("fall"))), "Care of the person, and any referral, go on."));
+  CHECK(has(head(note_next(Printer("fall"))), "Care of the person, and the film, go on."));
   CHECK(!has(head(note_next(Printer("fall"))), "Care and referral"));
 }
 
