@@ -144,10 +144,19 @@ struct Alert {
   std::optional<model::AlertHandled> handled_before = std::nullopt;  // what was said of it earlier, and does not answer it now
   std::optional<std::vector<model::AlertHandled>> handled_also = std::nullopt;  // nothing that was done or said is lost
   std::optional<std::vector<model::Finding>> rested_on = std::nullopt;          // of one that went: as it stood then
+  std::optional<wire::Count<1, 100000>> times_raised = std::nullopt;            // goes up whenever it has to be shown again
+  std::optional<std::vector<wire::LongText>> meanwhile_text = std::nullopt;     // beside `text`, in the order of meanwhile
 };
-BOOST_DESCRIBE_STRUCT(Alert, (), (alert, side, state, urgency, interrupts, because, message, meanwhile, stop, audience, sources, handled, text, call_back, corrected, handled_before, handled_also, rested_on))
+BOOST_DESCRIBE_STRUCT(Alert, (), (alert, side, state, urgency, interrupts, because, message, meanwhile, stop, audience, sources, handled, text, call_back, corrected, handled_before, handled_also, rested_on,
+                                  times_raised, meanwhile_text))
 constexpr auto notes(const Alert*) {
-  return std::array{wire::Note{"call_back", "true: it was not there when the exam was signed, so the person has to be called back"},
+  return std::array{wire::Note{"interrupts", "true: it is shown over whatever is on the screen, once for each number in times_raised"},
+                    wire::Note{"text", "with a language: message in words"},
+                    wire::Note{"meanwhile_text", "with a language: meanwhile in words, one for one; a drug stands beside what is known of allergies"},
+                    wire::Note{"times_raised", "1 when it is first raised; goes up when it is raised again after it was gone, becomes more urgent, says something that it did not say before, rests on "
+                                               "a finding that it did not rest on, or what was done or said of it answers it no more; at nothing else, so neither when one of its findings goes nor at another alert. A "
+                                               "form keeps the highest that it has shown of each alert and side, and lets it interrupt again above that. Absent: of a document, and of what is kept apart; go by the name and message then"},
+                    wire::Note{"call_back", "true: it was not there when the exam was signed, so the person has to be called back"},
                     wire::Note{"corrected", "of one that is withdrawn_by_correction: person.birth, person.sex, person.norm_sex, exam.person, exam.complaint, exam.side, exam.injured_on, exam.who_spoke, exam.offset_min; absent: a finding"},
                     wire::Note{"handled_before", "what was done or said of it before; it has since been raised by other findings, became more urgent, or is of another leg or person than it was said of, and this is no answer"},
                     wire::Note{"handled_also", "what else was done or said of it, and of an alert that stands inside it, oldest first"},
@@ -234,8 +243,9 @@ struct Hypothesis {
   std::vector<Used> used;
   std::vector<LeftOut> left_out;
   model::MessageId message;
+  std::optional<wire::LongText> text = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(Hypothesis, (), (hypothesis, side, bands, range, support, strength, in, used, left_out, message))
+BOOST_DESCRIBE_STRUCT(Hypothesis, (), (hypothesis, side, bands, range, support, strength, in, used, left_out, message, text))
 
 struct Step {
   model::ItemId step;
@@ -245,8 +255,9 @@ struct Step {
   model::Discomfort discomfort{};
   model::MessageId message;
   std::vector<model::Instead> instead;
+  std::optional<wire::LongText> text = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(Step, (), (step, side, changes, seconds, discomfort, message, instead))
+BOOST_DESCRIBE_STRUCT(Step, (), (step, side, changes, seconds, discomfort, message, instead, text))
 
 // Of the minimum set, what was not recorded.
 struct MissingItem {
@@ -339,8 +350,10 @@ struct Working {
   wire::Name formula;
   std::vector<wire::Name> lines;
   std::vector<model::MessageId> changes_if;
+  std::optional<wire::LongText> text = std::nullopt;
+  std::optional<std::vector<wire::LongText>> changes_if_text = std::nullopt;  // in the order of changes_if
 };
-BOOST_DESCRIBE_STRUCT(Working, (), (statement, message, inputs, rows, formula, lines, changes_if))
+BOOST_DESCRIBE_STRUCT(Working, (), (statement, message, inputs, rows, formula, lines, changes_if, text, changes_if_text))
 
 // Both are made by the same code, so that the working cannot differ from what was said.
 struct Judged {

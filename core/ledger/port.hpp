@@ -1,4 +1,4 @@
-// The storage port: all that the ledger asks of a store, in seven calls. A store keeps bytes; it opens nothing and checks
+// The storage port: all that the ledger asks of a store, in eight calls. A store keeps bytes; it opens nothing and checks
 // nothing but that a row does not contradict one it has. `append` answers only when everything is as durable as `durability` says,
 // unless its flush was put off.
 #pragma once
@@ -41,6 +41,13 @@ struct Head {
   friend bool operator==(const Head&, const Head&) = default;
 };
 
+// What a store keeps beside the entries so as to find them, where it does not agree with them.
+struct ListDamage {
+  std::string list;            // entries_by_key; entries, chains, heads, parked: the pages of that table; pages: others of the file
+  std::uint64_t left_out = 0;  // entries that are there and that the list leaves out
+  bool mended = false;
+};
+
 using Meta = std::map<std::string, Bytes>;
 
 struct Heads {
@@ -73,6 +80,13 @@ class LogStore {
   [[nodiscard]] virtual Result<void> drop_bodies(std::span<const model::EntryId> entries, RowState state) = 0;
   // Keeps rows that do not join yet, apart from the log; with `rows` empty gives back what is parked and forgets it.
   [[nodiscard]] virtual Result<std::vector<Row>> park(std::span<const Row> rows) = 0;
+
+  // Lists that do not agree with the entries. With `mend` one that is made from the entries is made anew, in one transaction; the
+  // entries are not touched. A store without lists has none that could be damaged.
+  [[nodiscard]] virtual Result<std::vector<ListDamage>> check_lists(bool mend) {
+    static_cast<void>(mend);
+    return std::vector<ListDamage>{};
+  }
 
   [[nodiscard]] virtual Durability durability() const = 0;
 };

@@ -37,25 +37,42 @@ class Register {
  public:
   explicit Register(const PeopleById& people);
 
+  // Compares so many pairs more; true once all are compared, those that are drawn for learning too. It is nearly all of the work, and is
+  // done once: what follows from a decision needs no comparison.
+  bool compare_more(std::size_t most);
+  // Pairs to be compared in all, and those that are.
+  [[nodiscard]] std::size_t to_compare() const;
+  [[nodiscard]] std::size_t done() const { return seen_.size() + drawn_count_; }
+
   // Learns m and u from these people, and from the pairs that were decided; few people (under 500, our convention) keep the
-  // starting model.
+  // starting model. Compares what is left to compare.
   void learn_from(const std::set<PersonPair>& one, const std::set<PersonPair>& two);
   [[nodiscard]] const Model& model() const { return model_; }
 
   // The candidates among all, the most weighty first; `but` left out. Each once, by lower id first.
-  [[nodiscard]] std::vector<Candidate> candidates(const std::set<PersonPair>& but = {}) const;
+  [[nodiscard]] std::vector<Candidate> candidates(const std::set<PersonPair>& but = {});
   [[nodiscard]] std::size_t compared() const { return pairs_.size(); }
   // Nothing where they are not people of this register.
   [[nodiscard]] std::optional<Candidate> of(const model::PersonId& a, const model::PersonId& b) const;
 
  private:
   void make_blocks();
-  [[nodiscard]] Candidate judge(std::size_t a, std::size_t b) const;
+  struct Seen {  // of a pair that was compared
+    Pattern pattern{};
+    bool perhaps_twins = false;
+    bool perhaps_kin = false;
+  };
+  [[nodiscard]] std::size_t people_of_one_name(std::size_t a, std::size_t b) const;
 
   std::vector<model::PersonId> ids_;
   std::vector<Looked> people_;
   std::map<Letters, std::size_t> how_many_;             // a folded name -> people with it
   std::vector<std::pair<std::uint32_t, std::uint32_t>> pairs_;  // that share a block
+  std::vector<Seen> seen_;                              // of `pairs_`, as far as compared
+  std::map<Pattern, double> drawn_;                     // of pairs drawn without regard to agreement
+  std::size_t drawn_count_ = 0;
+  std::size_t apart_ = 1;                               // how far the pairs drawn now are apart, and the next of them
+  std::size_t next_ = 0;
   Model model_;
 };
 

@@ -29,6 +29,7 @@ std::span<const StoredType> stored_types() {
       StoredType{"countersign", &wire::type_of<CountersignBody>},
       StoredType{"letter", &wire::type_of<LetterBody>},
       StoredType{"link", &wire::type_of<LinkBody>},
+      StoredType{"examiner", &wire::type_of<ExaminerNameBody>},
   };
   return types;
 }

@@ -233,6 +233,12 @@ struct PlaceBody {  // place: a new one, or with only what changes
 };
 BOOST_DESCRIBE_STRUCT(PlaceBody, (), (place, name, travel, telephones, here, protocols, endemic, reviewed))
 
+struct ExaminerNameBody {  // examiner: how whoever signs it is called; nobody names another
+  wire::Name name;
+  std::optional<wire::Name> role;  // as they say it themselves
+};
+BOOST_DESCRIBE_STRUCT(ExaminerNameBody, (), (name, role))
+
 struct LetterBody {  // letter: what was handed over, as it was printed
   LetterId letter;
   std::optional<wire::Name> to;
@@ -279,4 +285,5 @@ extern template const Type& type_of<model::BecameBody>();
 extern template const Type& type_of<model::OutcomeBody>();
 extern template const Type& type_of<model::CountersignBody>();
 extern template const Type& type_of<model::LetterBody>();
+extern template const Type& type_of<model::ExaminerNameBody>();
 }  // namespace limbledger::wire

@@ -7,6 +7,7 @@ namespace limbledger::wire {
 template const Type& type_of<model::Value>();
 template const Type& type_of<model::Observation>();
 template const Type& type_of<model::Finding>();
+template const Type& type_of<model::Settled>();
 template const Type& type_of<model::Consent>();
 template const Type& type_of<model::Company>();
 template const Type& type_of<model::WhoSpoke>();
@@ -49,5 +50,6 @@ template const Type& type_of<model::Transferred>();
 template const Type& type_of<model::Countersigned>();
 template const Type& type_of<model::LetterBody>();
 template const Type& type_of<model::LinkBody>();
+template const Type& type_of<model::ExaminerNameBody>();
 
 }  // namespace limbledger::wire

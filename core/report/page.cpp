@@ -4,6 +4,7 @@
 #include "core/interpret/rules/rule.hpp"
 #include "core/interpret/alerts/covered.hpp"
 #include "core/report/brief/brief.hpp"
+#include "core/report/brief/settled.hpp"
 #include "core/report/page_evidence.hpp"
 #include "core/report/page_judged.hpp"
 #include "core/report/page_parts.hpp"
@@ -235,6 +236,7 @@ Sheet exam_sheet(const model::Exam& exam, const std::optional<model::Person>& pe
   add(rules_section(view));
   add(not_fitting_section(view), false);
   add(found_section(view));
+  add(settled_section(view), false);
   add(compared_section(view));
   add(disagreed_section(view), false);
   add(flags_section(view));

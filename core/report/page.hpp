@@ -16,6 +16,7 @@
 #include <map>
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace limbledger::report {
 
@@ -23,12 +24,14 @@ namespace limbledger::report {
 // there; or it is shown, by a deliberate act of an examiner.
 enum class ProtectedNote : std::uint8_t { absent, mentioned, shown };
 
-// What the exam itself does not hold. An id without a name is printed as it is.
+// What the exam itself does not hold. Examiners with their roles; one without a name is printed by the id, with the words that the name
+// is not known.
 struct PageNames {
   std::map<model::PlaceId, std::string> places;
   std::map<model::ExaminerId, std::string> examiners;
   std::string banner;  // above everything: DEMONSTRATION, PRACTICE
   ProtectedNote protected_note = ProtectedNote::mentioned;
+  std::vector<model::Settled> of_person = {};  // what was decided between of the person
   std::optional<model::Instant> now;  // when it is printed: a day that was named may have passed
 };
 

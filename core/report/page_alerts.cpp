@@ -311,23 +311,26 @@ SheetSection alerts_section(const PageView& view) {
   return section;
 }
 
+std::string step_text(const PageView& view, const interpret::Step& step, std::string_view message) {
+  std::vector<std::string> changes;
+  for (const model::Word& change : step.changes) {
+    const bool rule = view.words.has("msg." + change.text + ".name");
+    changes.push_back(rule ? view.say(change.text + ".name") : flag_label(view, change.text));
+  }
+  const std::int64_t minutes = (step.seconds.steps + 59) / 60;
+  return view.words.say(message, {{"item", view.label(step.step) + view.side_after(step.side), false, true},
+                                  {"minutes", wire::write_number(minutes, 1), true},
+                                  {"changes", joined(changes, "; "), false, true}});
+}
+
 SheetSection next_section(const PageView& view) {
   SheetSection section = view.section("page.next_step");
   if (view.exam.signed_ || (view.exam.state && *view.exam.state != model::ExamState::open)) {
     return section;
   }
   for (const interpret::Step& step : view.assessment.steps) {
-    std::vector<std::string> changes;
-    for (const model::Word& change : step.changes) {
-      const bool rule = view.words.has("msg." + change.text + ".name");
-      changes.push_back(rule ? view.say(change.text + ".name") : flag_label(view, change.text));
-    }
-    const std::int64_t minutes = (step.seconds.steps + 59) / 60;
     const bool after = section.lines.empty() && something_asked_above(view);
-    section.plain(view.words.say(after ? "msg.page.step_after_alerts" : step.message.text, {{"item", view.label(step.step) + view.side_after(step.side), false, true},
-                                                     {"minutes", wire::write_number(minutes, 1), true},
-                                                     {"changes", joined(changes, "; "), false, true}}) +
-                  ".");
+    section.plain(step_text(view, step, after ? "msg.page.step_after_alerts" : std::string_view(step.message.text)) + ".");
   }
   if (section.lines.empty()) {
     section.plain(no_step(view) + ".");

@@ -104,12 +104,18 @@ std::string PageView::value(const model::Finding& finding) const {
   if (finding.examiner && exam.examiner && !(*finding.examiner == *exam.examiner)) {
     text += ", " + say("value.by_other", {{"examiner", examiner(*finding.examiner)}});
   }
+  if (finding.settled) {
+    text += ", " + say("settled.value_mark");
+  }
   return text;
 }
 
 std::string PageView::examiner(const model::ExaminerId& id) const {
   const auto at = names.examiners.find(id);
-  return at == names.examiners.end() ? id.to_text() : at->second;
+  if (at == names.examiners.end()) {
+    return say("page.examiner_unknown", {{"id", id.to_text(), false, true}});
+  }
+  return at->second;
 }
 
 std::string PageView::local(model::Instant instant) const { return local_time(instant, exam.offset_min ? exam.offset_min->steps : 0); }

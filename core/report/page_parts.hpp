@@ -94,6 +94,8 @@ void add_handled_also(const PageView& view, const interpret::Alert& alert, Sheet
 [[nodiscard]] bool referral_prompt(std::string_view statement);  // a prompt to refer, which compares no reading
 [[nodiscard]] SheetSection alerts_section(const PageView& view);  // no lines: nothing to say
 [[nodiscard]] SheetSection next_section(const PageView& view);    // none once the exam is closed
+// What to examine next, by the message that begins it; without a full stop.
+[[nodiscard]] std::string step_text(const PageView& view, const interpret::Step& step, std::string_view message);
 [[nodiscard]] SheetSection flags_section(const PageView& view);
 // Through whom the person is spoken to, and who consents where the person does not alone; empty where neither is recorded.
 [[nodiscard]] std::string who_answers(const PageView& view);

@@ -1,5 +1,6 @@
 // Who was examined, by whom and with whose consent; the examiner's impression and plan; the signature; what the page is.
 #include "core/report/brief/brief.hpp"
+#include "core/report/brief/settled.hpp"
 #include "core/report/page_parts.hpp"
 
 #include <algorithm>
@@ -198,6 +199,9 @@ std::vector<std::string> head_lines(const PageView& view) {
     when.push_back(view.say("page.not_signed"));
   }
   lines.push_back(joined(when, ". "));
+  if (const std::string since = settled_since_signed(view); !since.empty()) {
+    lines.push_back(since);
+  }
   std::vector<std::string> why{view.say(
       "page.complaint", {{"complaint", word_of(view.words, "complaint", exam.complaint.text) + view.side_after(exam.side), false, true}})};
   why.push_back(view.say("page.setting", {{"setting", enum_word(view.words, "setting", exam.setting), false, true}}));
@@ -233,9 +237,16 @@ std::vector<std::string> head_lines(const PageView& view) {
 
 SheetSection impression_section(const PageView& view) {
   SheetSection section = view.section("page.impression");
-  const std::optional<model::ExaminerId> by = view.exam.signed_ ? std::optional(view.exam.signed_->by) : view.exam.examiner;
+  std::optional<model::ExaminerId> by = view.exam.signed_ ? std::optional(view.exam.signed_->by) : view.exam.examiner;
+  if (const auto writer = impression_writer(view.exam)) {
+    by = writer;
+  }
   if (by) {
     section.title += " (" + as_written(view.examiner(*by)) + ")";
+  }
+  if (const std::vector<std::string> undecided = impressions_undecided(view); !undecided.empty()) {
+    section.plain(view.say("settled.impressions_undecided", {{"impressions", joined(undecided, " / "), false, true}}));
+    return section;
   }
   if (!view.exam.impression) {
     section.plain(view.say("page.none_written"));
@@ -438,6 +449,9 @@ SheetSection signature_section(const PageView& view) {
     section.plain(view.say("page.signed", {{"by", view.examiner(exam.signed_->by)}, {"at", view.local(exam.signed_->at), false, true}}));
   } else {
     section.plain(view.say("page.not_signed"));
+  }
+  if (const std::string since = settled_since_signed(view); !since.empty()) {
+    section.plain(since);
   }
   if (exam.incomplete && !exam.incomplete->empty()) {
     std::vector<std::string> what;

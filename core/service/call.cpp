@@ -1,6 +1,7 @@
 #include "core/service/call.hpp"
 
 #include "core/service/desk.hpp"
+#include "core/service/fault_texts.hpp"
 
 #include <algorithm>
 
@@ -62,12 +63,9 @@ class LateFlush {
   bool finished_ = false;
 };
 
-}  // namespace
-
-Result<std::string> call(std::span<const Method> table, Context& context, std::string_view method, const wire::Document& document,
-                         const wire::Node* params) {
-  const auto row = std::find_if(table.begin(), table.end(), [&](const Method& m) { return m.name == method; });
-  if (row == table.end()) {
+[[nodiscard]] Result<std::string> answer(std::span<const Method> table, const Method* row, Context& context, std::string_view method, const wire::Document& document,
+                                         const wire::Node* params) {
+  if (row == nullptr) {
     std::vector<std::string_view> names;
     for (const Method& known : table) {
       names.push_back(known.name);
@@ -116,6 +114,23 @@ Result<std::string> call(std::span<const Method> table, Context& context, std::s
     context.staff_called.reset();
     context.desk->shut();  // what was refused must not be read or told of as recorded
     return flushed.error();
+  }
+  return reply;
+}
+
+}  // namespace
+
+Result<std::string> call(std::span<const Method> table, Context& context, std::string_view method, const wire::Document& document,
+                         const wire::Node* params) {
+  const auto found = std::find_if(table.begin(), table.end(), [&](const Method& m) { return m.name == method; });
+  const Method* row = found == table.end() ? nullptr : &*found;
+  auto reply = answer(table, row, context, method, document, params);
+  if (!reply && row != nullptr && context.edition != nullptr) {
+    if (const report::Words* words = words_asked_for(row->params(), document, params)) {
+      wire::Refusal refusal = reply.error();
+      add_fault_texts(words, *context.edition, refusal.faults);
+      return refusal;
+    }
   }
   return reply;
 }

@@ -9,6 +9,7 @@
 #include "core/service/once_raised.hpp"
 #include "core/service/passphrase_wait.hpp"
 #include "core/service/watched_store.hpp"
+#include "core/wire/write.hpp"
 
 #include <algorithm>
 #include <set>
@@ -57,6 +58,7 @@ struct Desk::Inside {
     }
   }
   void forget_ended_kiosks();
+  void say_name(const std::string& label);
 };
 
 namespace {
@@ -85,6 +87,26 @@ void Desk::Inside::forget_ended_kiosks() {
   if (std::any_of(objects.begin(), objects.end(), [&](const auto& one) { return !kept.contains(one.first); })) {
     kiosk_log->keep_only(kept);
     kiosk_records = records_of(*kiosk_log);
+  }
+}
+
+// The keyring stays on this device; without a word in the ledger the others would know a signature by its id alone. Said once: a later
+// word is the examiner's own (examiner.amend).
+void Desk::Inside::say_name(const std::string& label) {
+  const auto known = records->examiners();
+  if (!known || (*known)->contains(examiner) || label.empty()) {
+    return;
+  }
+  ledger::NewOperation operation;
+  operation.object = log->clinic_object();
+  operation.type = ledger::ObjectType::clinic;
+  operation.op = "examiner";
+  world->random(operation.request.bytes);
+  operation.by = examiner;
+  operation.body_json = wire::write(model::ExaminerNameBody{{label}, std::nullopt});
+  operation.sign = true;
+  if (const auto said = log->append({&operation, 1}, edition.id(), &*examiner_key)) {
+    records->changed(*said);
   }
 }
 
@@ -173,7 +195,9 @@ Result<model::ExaminerId> Desk::unlock(std::string_view who, std::string_view pa
   if (opened->type == ledger::SlotType::passphrase) {
     in.examiner_key.emplace(opened->seed);
     // On a full disk the key stays unpublished until the next start; reading goes on.
-    static_cast<void>(in.log->introduce_examiner(in.examiner, *in.examiner_key));
+    if (in.log->introduce_examiner(in.examiner, *in.examiner_key)) {
+      in.say_name(label_of(in.examiner));
+    }
   }
   in.damage.reset();
   if (const auto& damage = in.log->damage(); !damage.empty()) {

@@ -55,6 +55,8 @@ constexpr std::array table{
     bind<&ledger_unlock>("ledger.unlock", to_all_but_kiosk, "opens the ledger with an examiner's passphrase", while_locked),
     bind<&ledger_lock>("ledger.lock", to_examiner, "locks the ledger", while_locked),
     bind<&examiner_add>("examiner.add", to_examiner, "one more examiner of this device, by the printed code; for when every passphrase is lost", while_locked),
+    bind<&examiner_read>("examiner.read", to_examiner_viewer, "how the examiners of all devices are called, as far as it has come here"),
+    bind<&examiner_amend>("examiner.amend", to_examiner, "the whole name and the role of the examiner who is unlocked here; on every device after an exchange", writes),
     bind<&ledger_verify>("ledger.verify", to_examiner_viewer, "checks every entry and head, and unlocked every seal; names what is damaged", while_locked),
     bind<&replica_list>("replica.list", to_all_but_kiosk, "who else holds the entries of this device, by their receipts, and what waits for earlier entries"),
     bind<&replica_enrol>("replica.enrol", to_examiner, "lets one new device begin to join the clinic, by the printed code"),

@@ -27,6 +27,7 @@ class WatchedStore final : public ledger::LogStore {
   [[nodiscard]] Result<ledger::Heads> heads() override { return store_.heads(); }
   [[nodiscard]] Result<void> drop_bodies(std::span<const model::EntryId> entries, ledger::RowState state) override;
   [[nodiscard]] Result<std::vector<ledger::Row>> park(std::span<const ledger::Row> rows) override;
+  [[nodiscard]] Result<std::vector<ledger::ListDamage>> check_lists(bool mend) override { return store_.check_lists(mend); }
   [[nodiscard]] ledger::Durability durability() const override { return store_.durability(); }
 
   static constexpr std::int64_t trial_every_ms = 10'000;

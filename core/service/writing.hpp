@@ -22,6 +22,10 @@ struct Written {
 
 // The remark on `seen` where a record that exists is written to: it makes the member a required one (wire/schema.hpp).
 inline constexpr std::string_view seen_note = "needed: the revision that was shown";
+inline constexpr std::string_view confirmed_note =
+    "codes that were asked back (the number 2) and that a person has answered for, such as value.unusual: here, beside the other params, as they are of no finding";
+inline constexpr std::string_view sentences_note =
+    "en, es or fr: alerts of the reply also carry `text` and `meanwhile_text`, and a fault `text`, a sentence for whoever is at the form; what nobody has translated is English and ends in (en)";
 
 // Fault params.missing or revision.unknown when `seen` is not a revision of these operations.
 [[nodiscard]] Result<void> check_seen(const std::vector<model::EntryId>& seen, std::span<const ledger::Opened> operations);

@@ -38,13 +38,14 @@ constexpr const char* runs_sql = R"sql(
 CREATE TABLE runs(kid BLOB NOT NULL, chain INTEGER NOT NULL, first INTEGER NOT NULL, last INTEGER, PRIMARY KEY(kid, chain, first)) WITHOUT ROWID;
 )sql";
 
-// From version 1, which had an index of all entries by key in the place of runs.
-constexpr const char* runs_from_index_sql = R"sql(
+constexpr const char* runs_from_entries_sql = R"sql(
 INSERT INTO runs SELECT kid, chain, min(seq), max(seq) FROM (
     SELECT kid, chain, seq, row_number() OVER (PARTITION BY chain ORDER BY seq) - row_number() OVER (PARTITION BY chain, kid ORDER BY seq) AS run
     FROM (SELECT substr(header, 17) AS kid, chain, seq FROM entries) WHERE kid <> zeroblob(16))
   GROUP BY kid, chain, run ON CONFLICT DO UPDATE SET last=max(last, excluded.last);
-DROP INDEX entries_kid;
 )sql";
+
+// Version 1 had an index of all entries by key in the place of runs.
+constexpr const char* drop_index_sql = "DROP INDEX entries_kid;";
 
 }  // namespace limbledger::store

@@ -163,14 +163,6 @@ Result<std::unique_ptr<SqliteStore>> SqliteStore::open(const std::string& path, 
 
 const model::ClinicId& SqliteStore::clinic() const { return database_->clinic; }
 
-Result<void> SqliteStore::check_file() {
-  const auto said = database_->words("PRAGMA integrity_check(1)");
-  if (!said) {
-    return said.error();
-  }
-  return *said == "ok" ? database_->check_runs() : Result<void>(wire::Fault("entry.store", "", "a file whose pages agree"));
-}
-
 Result<void> SqliteStore::append(std::span<const Row> rows, std::span<const Head> heads, const ledger::Meta& meta) {
   Appending appending(*database_);
   auto done = database_->transact([&]() -> Result<void> {

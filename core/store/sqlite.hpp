@@ -37,8 +37,6 @@ class SqliteStore final : public ledger::LogStore {
   ~SqliteStore() override;
 
   [[nodiscard]] const model::ClinicId& clinic() const;
-  // What SQLite itself can say of its file; fault entry.store.
-  [[nodiscard]] Result<void> check_file();
 
   [[nodiscard]] Result<void> append(std::span<const ledger::Row> rows, std::span<const ledger::Head> heads,
                                     const ledger::Meta& meta) override;
@@ -50,6 +48,7 @@ class SqliteStore final : public ledger::LogStore {
   [[nodiscard]] Result<ledger::Heads> heads() override;
   [[nodiscard]] Result<void> drop_bodies(std::span<const model::EntryId> entries, ledger::RowState state) override;
   [[nodiscard]] Result<std::vector<ledger::Row>> park(std::span<const ledger::Row> rows) override;
+  [[nodiscard]] Result<std::vector<ledger::ListDamage>> check_lists(bool mend) override;
   [[nodiscard]] ledger::Durability durability() const override { return ledger::Durability::disk; }
 
  private:

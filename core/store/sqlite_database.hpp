@@ -60,7 +60,8 @@ class SqliteStore::Database {
   // Lists an entry that was added under its key.
   [[nodiscard]] Result<void> list_under_key(const ledger::Row& row, std::int64_t chain);
   // Whether every entry is listed under its key; fault entry.store.
-  [[nodiscard]] Result<void> check_runs();
+  [[nodiscard]] Result<std::uint64_t> left_out_of_runs();
+  [[nodiscard]] Result<void> make_runs_anew();
 
   // Reads again what is remembered of the file: clinic, chains, newest heads. Ends are looked for when they are needed: a file that is
   // damaged there is opened and read all the same.

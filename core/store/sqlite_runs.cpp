@@ -10,7 +10,7 @@ using ledger::View;
 
 // All of it or nothing. Where there is no room for it, or the file is damaged, it is read and written on as it was.
 void SqliteStore::Database::bring_up_to_date() {
-  const std::string sql = std::string("BEGIN IMMEDIATE;") + runs_sql + runs_from_index_sql + "PRAGMA user_version=" + std::to_string(layout_version) + ";COMMIT";
+  const std::string sql = std::string("BEGIN IMMEDIATE;") + runs_sql + runs_from_entries_sql + drop_index_sql + "PRAGMA user_version=" + std::to_string(layout_version) + ";COMMIT";
   has_runs_ = run(sql).has_value();
   if (!has_runs_) {
     roll_back();
@@ -74,16 +74,57 @@ Result<void> SqliteStore::Database::list_under_key(const ledger::Row& row, std::
   return code == SQLITE_DONE ? Result<void>() : Result<void>(fail(code));
 }
 
-Result<void> SqliteStore::Database::check_runs() {
+Result<std::uint64_t> SqliteStore::Database::left_out_of_runs() {
   if (!has_runs_) {
-    return {};
+    return std::uint64_t{0};
   }
   const auto left_out = number("SELECT count(*) FROM entries e WHERE substr(e.header, 17) <> zeroblob(16) AND NOT EXISTS (SELECT 1 FROM runs r "
                                "WHERE r.kid=substr(e.header, 17) AND r.chain=e.chain AND e.seq BETWEEN r.first AND ifnull(r.last, e.seq))");
+  return left_out ? Result<std::uint64_t>(static_cast<std::uint64_t>(*left_out)) : Result<std::uint64_t>(left_out.error());
+}
+
+Result<void> SqliteStore::Database::make_runs_anew() {
+  auto done = transact([&] { return run(std::string("DELETE FROM runs;") + runs_from_entries_sql); });
+  ends.clear();
+  return done;
+}
+
+// SQLite says of its own pages whether they agree, and the runs are held against the entries. Of a table whose pages do not agree nothing
+// is counted, and it is left as it is.
+Result<std::vector<ledger::ListDamage>> SqliteStore::check_lists(bool mend) {
+  struct Table {
+    const char* name;
+    const char* list;
+  };
+  constexpr Table tables[] = {{"runs", "entries_by_key"}, {"entries", "entries"}, {"chains", "chains"}, {"small", "heads"}, {"kept_heads", "heads"}, {"parked", "parked"}};
+  std::vector<ledger::ListDamage> out;
+  const auto note = [&](const char* list) {
+    if (std::none_of(out.begin(), out.end(), [&](const ledger::ListDamage& one) { return one.list == list; })) {
+      out.push_back({list, 0, false});
+    }
+  };
+  const auto whole = database_->words("PRAGMA integrity_check(1)");
+  if (!whole || *whole != "ok") {
+    for (const Table& table : tables) {
+      const auto said = database_->words(std::string("PRAGMA integrity_check(") + table.name + ")");
+      if (!said || *said != "ok") {
+        note(table.list);
+      }
+    }
+    if (out.empty()) {
+      note("pages");
+    }
+    return out;
+  }
+  const auto left_out = database_->left_out_of_runs();
   if (!left_out) {
     return left_out.error();
   }
-  return *left_out == 0 ? Result<void>() : Result<void>(wire::Fault("entry.store", "", "every entry listed under its key", std::to_string(*left_out)));
+  if (*left_out != 0) {
+    const bool mended = mend && database_->make_runs_anew().has_value();
+    out.push_back({"entries_by_key", *left_out, mended});
+  }
+  return out;
 }
 
 }  // namespace limbledger::store

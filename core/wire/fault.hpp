@@ -60,6 +60,7 @@ struct Fault {
   std::string expected;
   std::string got;
   std::vector<FaultParam> params;
+  std::string text;  // for whoever is at the form, where the call named a language
 
   // A constructor, because an aggregate would be built from a lone value by parentheses.
   Fault(std::string_view code_, std::string_view path_, std::string_view expected_ = {}, std::string_view got_ = {});

@@ -68,7 +68,7 @@ class Reader {
       case Kind::list:
         return list(type, target, node, path);
       case Kind::optional:
-        return node.kind == NodeKind::null ? void() : into(type.inner(), type.emplace(target), node, path);
+        return node.kind == NodeKind::null ? void() : may_be_absent(type, target, node, path);
       case Kind::choice:
         return choice(type, target, node, path);
       case Kind::text:
@@ -95,6 +95,13 @@ class Reader {
       found = found || holds_beyond_double(document_.at(index));
     }
     return found;
+  }
+  void may_be_absent(const Type& type, void* target, const Node& node, const std::string& path) {
+    const std::size_t before = report_.faults.size();
+    into(type.inner(), type.emplace(target), node, path);
+    if (report_.faults.size() == before + 1 && report_.faults.back().code == "value.empty" && report_.faults.back().path == path) {
+      report_.faults.back().expected += ", or no such member";
+    }
   }
   void fault(Fault fault) {
     if (report_.faults.size() < faults_max) {
@@ -194,6 +201,9 @@ class Reader {
     if (problem.empty()) {
       return;
     }
+    if (problem == "value.date") {
+      return fault({problem, path, "a day that the calendar has"});  // its form is right, or it were of the wrong type
+    }
     if (problem == "limit.text") {
       const std::string most = std::to_string(type.text_rule.length_max);
       return fault(Fault(problem, path, "at most " + most + " characters", std::to_string(code_points(node.text))).with("characters", most));
@@ -203,7 +213,7 @@ class Reader {
 
   void number(const Type& type, void* target, const Node& node, const std::string& path) {
     if (node.kind != NodeKind::number) {
-      return wrong(path, describe(type), node);
+      return wrong(path, describe_number(type.number_rule, type.number_rule.unit.empty()), node);
     }
     std::int64_t steps = 0;
     TextProblem problem = read_number(node.raw, type.number_rule.per_unit, steps);
@@ -214,7 +224,7 @@ class Reader {
       return type.set(target, steps);
     }
     const NumberRule& rule = type.number_rule;
-    fault(Fault{problem, path, describe(type), node.raw.size() <= 40 ? std::string(node.raw) : "a number of many digits"}
+    fault(Fault{problem, path, describe_number(rule, rule.unit.empty() || problem == "value.out_of_range"), node.raw.size() <= 40 ? std::string(node.raw) : "a number of many digits"}
               .with("low", write_number(rule.low, rule.per_unit))
               .with("high", write_number(rule.high, rule.per_unit))
               .with("step", write_number(1, rule.per_unit)));
@@ -233,16 +243,18 @@ class Reader {
 
   [[nodiscard]] static bool field_required(const Type& type) { return type.kind != Kind::optional && type.kind != Kind::list; }
 
+  // What no number is has no limits yet: those of a quantity are wider than those of any item that is measured in it.
+  [[nodiscard]] static std::string describe_number(const NumberRule& rule, bool with_limits) {
+    std::string text = with_limits ? write_number(rule.low, rule.per_unit) + " to " + write_number(rule.high, rule.per_unit) : std::string("a number");
+    if (!rule.unit.empty()) {
+      text += (with_limits ? " " : " of ") + std::string(rule.unit);
+    }
+    return rule.per_unit == 1 ? text + ", whole" : text + " in steps of " + write_number(1, rule.per_unit);
+  }
   [[nodiscard]] static std::string describe(const Type& type) {
     switch (type.kind) {
-      case Kind::number: {
-        const NumberRule& rule = type.number_rule;
-        std::string text = write_number(rule.low, rule.per_unit) + " to " + write_number(rule.high, rule.per_unit);
-        if (!rule.unit.empty()) {
-          text += " " + std::string(rule.unit);
-        }
-        return rule.per_unit == 1 ? text + ", whole" : text + " in steps of " + write_number(1, rule.per_unit);
-      }
+      case Kind::number:
+        return describe_number(type.number_rule, true);
       case Kind::text:
         return std::string(type.text_rule.expected);
       case Kind::word:

@@ -42,27 +42,24 @@ const options_of = (step, words) => {
   return step.choices?.map((one) => [one.grade ?? one.choice, words.get(one.label) ?? one.label]);
 };
 
-// The reply to a finding has each alert's name at once; its words come with the assessment, and no alert waits for them.
-const show_alerts = async (raised) => {
-  const show = (all) => alerts.replaceChildren(...all.map((one) => element('p', {}, `${one.text ?? one.alert}${one.state === 'raised' ? '' : ` (${one.state})`}`)));
-  show(raised);
-  if (raised.length) await call('exam.assess', { exam, only: ['alerts'], language: 'en' }).then((told) => show(told.alerts), () => {});
-};
+// The reply to a finding has each alert with its words, and what to do until help comes.
+const show_alerts = (all) => alerts.replaceChildren(...all.map((one) =>
+  element('p', {}, `${one.text ?? one.alert}${one.state === 'raised' ? ` ${(one.meanwhile_text ?? []).join('; ')}` : ` (${one.state})`}`)));
 
 const record = async (step, side, value, state, request, confirmed) => {
   const finding = { item: step.item, side, value, ...(step.instruments ? { instrument: step.instruments[0] } : {}), ...(step.positions ? { position: step.positions[0] } : {}), ...(confirmed ? { confirmed } : {}) };
   state.textContent = 'sending';
   try {
-    const reply = await call('finding.record', { exam, seen, request, findings: [finding] });
+    const reply = await call('finding.record', { exam, seen, request, findings: [finding], language: 'en' });
     seen = reply.revision;
     state.textContent = 'recorded';
-    await show_alerts(reply.alerts);
+    show_alerts(reply.alerts);
   } catch (error) {
     if (error.data === undefined) {
       state.replaceChildren('no answer came ', element('button', { type: 'button', textContent: 'Send again', onclick: () => record(step, side, value, state, request, confirmed) }));
       return;
     }
-    state.replaceChildren(...error.data.faults.map((one) => element('span', {}, `${one.hint} (${one.code}; ${one.expected ?? ''}) `)));
+    state.replaceChildren(...error.data.faults.map((one) => element('span', {}, `${one.text ?? one.hint} (${one.code}) `)));
     if (error.code === 2) {  // asked back: a person looks, and the same call is sent with the code
       const codes = error.data.faults.map((one) => one.code);
       state.append(element('button', { type: 'button', textContent: 'It is so', onclick: () => record(step, side, value, state, request, codes) }));

@@ -88,15 +88,8 @@ ExitCode assess(const Options& options) {
   if (params.document.ledger_kind) {
     names.banner = service::banner_of(static_cast<service::LedgerKind>(*params.document.ledger_kind), *words);
   }
-  if (params.document.names && params.document.names->places) {
-    for (const service::NamedPlace& one : *params.document.names->places) {
-      names.places[one.place] = one.name.text;
-    }
-  }
-  if (params.document.names && params.document.names->examiners) {
-    for (const service::NamedExaminer& one : *params.document.names->examiners) {
-      names.examiners[one.examiner] = one.name.text;
-    }
+  if (params.document.names) {
+    service::take_names(*params.document.names, *words, names);
   }
   std::cout << report::exam_page(checked->exam, checked->person, *assessment, *words, *context.edition, names);
   return ExitCode::done;

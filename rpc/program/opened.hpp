@@ -38,6 +38,11 @@ class OpenedLedger {
   // Whether nothing can be written where the ledger lies: it is read as it is.
   [[nodiscard]] bool read_only() const { return read_only_; }
   [[nodiscard]] MachineWorld& world() { return world_; }
+  // For a demonstration that plays a clock that was set wrong.
+  void set_clock(std::int64_t wall_ms) {
+    world_.set_clock(wall_ms);
+    still_world_.set_clock(wall_ms);
+  }
 
   // With the passphrase from the descriptor, or the one kept beside a demonstration ledger. False when there is neither,
   // or when the one kept does not open: `why_locked` then says so. Throws Problem when the one given does not open.

@@ -39,6 +39,7 @@ struct Options {
   TokenDeed deed{};
   std::string exam;                        // of a kiosk's token; empty: the first that it opens
   std::optional<int> minutes;
+  bool mend = false;                       // of verify: a list that leaves entries out is made anew
   std::string label;
   std::string to;                          // the file a token is written to
   int number = 0;                          // of the token to be ended

@@ -152,6 +152,9 @@ ExitCode serve(const Options& options) {
   TroublePlay play(options.trouble, opened.desk(), opened.gate());
   if (options.trouble.any()) {
     std::cerr << "limbledger: plays trouble, as --trouble says\n";
+    if (options.trouble.clock_ms) {
+      opened.set_clock(*options.trouble.clock_ms);
+    }
     service.asked = [&play] { play.asked(); };
     service.worked_out = [&play] { play.worked_out(); };
   }

@@ -30,6 +30,24 @@ void print_damage(const wire::Document& document, const wire::Node& damage) {
   }
 }
 
+// True where one of them is damaged still.
+[[nodiscard]] bool print_lists(const wire::Document& document, const wire::Node& lists) {
+  bool damaged = false;
+  for (std::uint32_t at = lists.first; at != 0; at = document.at(at).next) {
+    const wire::Node& one = document.at(at);
+    const bool mended = !raw_member(document, one, "mended").empty();
+    const std::string left_out = raw_member(document, one, "left_out");
+    const wire::FaultCode* row = wire::find_fault_code(raw_member(document, one, "code"));
+    std::cout << (mended ? "  MENDED " : "  DAMAGE ") << "list " << raw_member(document, one, "list")
+              << (left_out.empty() ? std::string(": its pages do not agree") : ": it left out " + left_out + " of the entries") << "\n";
+    if (!mended && row != nullptr) {
+      std::cout << "         " << row->meaning << "; " << row->hint << "\n";
+    }
+    damaged = damaged || !mended;
+  }
+  return damaged;
+}
+
 [[nodiscard]] ExitCode print(const std::string& path, bool unlocked, const wire::Document& document) {
   const wire::Node& root = document.root();
   const wire::Node* damage = document.child(root, "damage");
@@ -43,12 +61,17 @@ void print_damage(const wire::Document& document, const wire::Node& damage) {
   if (const std::string unread = raw_member(document, root, "unread"); !unread.empty()) {
     std::cout << "unread    " << unread << ", of kinds that only a newer edition knows: checked, kept and passed on\n";
   }
+  const wire::Node* lists = document.child(root, "lists");
+  const bool lists_bad = lists != nullptr && print_lists(document, *lists);
   if (bad) {
     print_damage(document, *damage);
     if (const std::string more = raw_member(document, root, "unlisted"); !more.empty()) {
       std::cout << "  and " << more << " more\n";
     }
     std::cout << "What to do: keep this folder and a copy of it as they are; bring the entries back from another copy.\n";
+    return ExitCode::bad_answer;
+  }
+  if (lists_bad) {
     return ExitCode::bad_answer;
   }
   std::cout << "Every hash, chain and signature holds" << (unlocked ? ", and what is sealed opens.\n" : "; what is sealed was not opened.\n");
@@ -77,7 +100,7 @@ ExitCode verify(const Options& options) {
   service::Context context;
   context.desk = &opened.desk();
   context.edition = &opened.desk().edition();
-  const auto params = wire::parse("{}");
+  const auto params = wire::parse(options.mend ? R"({"mend":true})" : "{}");
   const auto result = service::call(service::methods(), context, "ledger.verify", *params, &params->root());
   if (!result) {
     throw problem_of(result.error(), options.folder);

@@ -33,7 +33,7 @@ MachineWorld::MachineWorld() { random(boot_); }
 
 ledger::Reading MachineWorld::now() {
   ledger::Reading reading;
-  reading.wall_ms = read_clock(CLOCK_REALTIME);
+  reading.wall_ms = read_clock(CLOCK_REALTIME) + beside_ms_;
   reading.up_ms = read_clock(CLOCK_BOOTTIME);
   reading.boot = boot_;
   if (reading.wall_ms < released_ms) {
@@ -48,6 +48,8 @@ ledger::Reading MachineWorld::now() {
   }
   return reading;
 }
+
+void MachineWorld::set_clock(std::int64_t wall_ms) { beside_ms_ = wall_ms - read_clock(CLOCK_REALTIME); }
 
 void MachineWorld::random(std::span<std::uint8_t> bytes) {
   while (!bytes.empty()) {

@@ -41,6 +41,9 @@ constexpr std::array numbers{
   out.expected = if_any(fault.expected);
   out.got = if_any(fault.got);
   out.hint.text = row != nullptr ? std::string(row->hint) : std::string{};
+  if (!fault.text.empty()) {
+    out.text = wire::LongText{fault.text};
+  }
   if (!fault.params.empty()) {
     std::string members;
     for (const wire::FaultParam& param : fault.params) {

@@ -20,8 +20,16 @@ struct ShownFault {
   std::optional<wire::Remark> got;
   wire::Remark hint;
   std::optional<wire::Raw> params;
+  std::optional<wire::LongText> text;
 };
-BOOST_DESCRIBE_STRUCT(ShownFault, (), (code, path, expected, got, hint, params))
+BOOST_DESCRIBE_STRUCT(ShownFault, (), (code, path, expected, got, hint, params, text))
+constexpr auto notes(const ShownFault*) {
+  return std::array{wire::Note{"path", "JSON Pointer into the params: the field that it belongs to"},
+                    wire::Note{"got", "a number, an id or a type; never a text that was sent"},
+                    wire::Note{"hint", "what to do, in English, for whoever makes the form"},
+                    wire::Note{"params", "numbers and words for a sentence of your own: low, high ..."},
+                    wire::Note{"text", "what is wrong and what to do, for whoever is at the form; where the call named a language"}};
+}
 
 struct ErrorData {
   bool retry = false;

@@ -72,7 +72,8 @@ struct TlsCaller::Inside {
       return false;
     }
     if (*done) {
-      why = done->message();
+      // The machine is there: a clinic's program opens this port when somebody has unlocked it, and not before.
+      why = *done == asio::error::connection_refused ? "that machine is there, but the clinic's program is not running on it, or is locked since it started" : done->message();
     }
     return !*done;
   }

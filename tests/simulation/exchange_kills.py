@@ -216,6 +216,10 @@ def sticks(hub_ledger, second, acknowledged, stick):
         if os.path.exists(parcel):
             break
     before = entries_in(hub_ledger)
+    if os.path.exists(parcel):
+        code, out, err = run("parcel", "write", parcel, "--ledger", second)
+        check(code != 0 and "parcel.there" in err, f"a parcel is not written over: {code} {out}{err}")
+        os.remove(parcel)
     code, out, err = run("parcel", "write", parcel, "--ledger", second)
     check(code == 0 and os.listdir(stick) == ["day.parcel"], f"a parcel is written: {code} {out}{err}")
     whole = open(parcel, "rb").read()
@@ -241,7 +245,10 @@ def sticks(hub_ledger, second, acknowledged, stick):
     check(code == 0, f"a whole parcel: {code} {out}{err}")
     code, out, err = run("parcel", "read", parcel, "--ledger", hub_ledger)
     check(code == 0 and ", 0 of them new here" in out, f"a parcel read again: {code} {out}{err}")
-    # And back, with what the hub had.
+    # And back, with what the hub had; never over the one that is there.
+    code, out, err = run("parcel", "write", parcel, "--ledger", hub_ledger)
+    check(code != 0 and "parcel.there" in err and open(parcel, "rb").read() == whole, f"a parcel is not written over: {code} {out}{err}")
+    parcel = os.path.join(stick, "back.parcel")
     code, out, err = run("parcel", "write", parcel, "--ledger", hub_ledger)
     check(code == 0, f"the hub's parcel: {code} {out}{err}")
     code, out, err = run("parcel", "read", parcel, "--ledger", second)

@@ -21,7 +21,10 @@ enum class Seen { detected, identical, missed };
 
 Seen look(const Writer& writer, const ledger::Heads& good, const SqliteOptions& options) {
   const auto opened = SqliteStore::open("ledger", options);
-  if (!opened || !(*opened)->check_file()) {
+  if (!opened) {
+    return Seen::detected;
+  }
+  if (const auto lists = (*opened)->check_lists(false); !lists || !lists->empty()) {
     return Seen::detected;
   }
   auto rows = (*opened)->read(writer.origin.replica, 0, UINT64_MAX, 1000000);

@@ -48,6 +48,7 @@ export type AlertState = 'raised' | 'handled' | 'withdrawn_by_correction';
 export type Urgency = 'now' | 'same_day';
 export type Audience = 'clinician' | 'protected';
 export type Standing = 'current' | 'replaced' | 'withdrawn' | 'in_conflict';
+export type AfterSignature = 'seen' | 'unseen';
 /**
  * a calendar date: 1971, 1971-05 or 1971-05-12
  */
@@ -95,7 +96,7 @@ export type ConsentWord = 'yes' | 'no' | 'withdrawn';
 export type Control = 'angle' | 'number' | 'grade' | 'test' | 'answer' | 'choice' | 'choices' | 'text';
 export type ExamState = 'open' | 'signed' | 'withdrawn';
 export type DurabilityWord = 'memory' | 'browser' | 'disk';
-export type EnrollingState = 'none' | 'waits' | 'compares' | 'let_in' | 'turned_away';
+export type EnrollingState = 'none' | 'waits' | 'compares' | 'let_in' | 'turned_away' | 'interrupted';
 export type ErrandKind = 'with_hub' | 'parcel_write' | 'parcel_take';
 export type ErrandState = 'running' | 'done' | 'failed' | 'ended';
 export type Setting = 'outreach' | 'primary_care' | 'emergency' | 'orthopaedic' | 'sports';
@@ -328,6 +329,9 @@ export interface Alert {
   side?: Side;
   state: AlertState;
   urgency: Urgency;
+  /**
+   * true: it is shown over whatever is on the screen, once for each number in times_raised
+   */
   interrupts: boolean;
   because?: Id[];
   message: Name;
@@ -336,6 +340,9 @@ export interface Alert {
   audience: Audience;
   sources?: Name[];
   handled?: AlertHandled;
+  /**
+   * with a language: message in words
+   */
   text?: string;
   /**
    * true: it was not there when the exam was signed, so the person has to be called back
@@ -357,6 +364,14 @@ export interface Alert {
    * of one that is withdrawn_by_correction: the findings that raised it, as they stood then
    */
   rested_on?: Finding[];
+  /**
+   * 1 when it is first raised; goes up when it is raised again after it was gone, becomes more urgent, says something that it did not say before, rests on a finding that it did not rest on, or what was done or said of it answers it no more; at nothing else, so neither when one of its findings goes nor at another alert. A form keeps the highest that it has shown of each alert and side, and lets it interrupt again above that. Absent: of a document, and of what is kept apart; go by the name and message then
+   */
+  times_raised?: number;
+  /**
+   * with a language: meanwhile in words, one for one; a drug stands beside what is known of allergies
+   */
+  meanwhile_text?: string[];
 }
 export interface AlertHandled {
   alert: Name;
@@ -429,6 +444,67 @@ export interface Finding {
   entered_by?: Id;
   standing?: Standing;
   marks?: Name[];
+  /**
+   * decided between values: what holds, then what it undid; `examiner` and `examined_at` are then of the entry whose value was taken, `entered_by` and `entered_at` of who decided
+   */
+  settled?: Settled[];
+}
+export interface Settled {
+  /**
+   * finding, impression, plan, became, transfer, person (whose exam), a member of the opening, of consent or of a person (a name from the catalogue)
+   */
+  about: Name;
+  entry: Id;
+  /**
+   * who decided; whose value it is stands in among (26 characters of lower-case base32)
+   */
+  by?: Id;
+  at: Instant;
+  /**
+   * absent where the operation that decided keeps none
+   */
+  reason?: string;
+  /**
+   * what holds by it
+   */
+  value?: {
+    [k: string]: unknown;
+  };
+  /**
+   * the entry in among whose value was taken; absent: a new value, of who decided (26 characters of lower-case base32)
+   */
+  taken?: Id;
+  among?: Weighed[];
+  /**
+   * seen: decided by who had seen the signature; unseen: decided elsewhere, neither knowing of the other; absent: not after it
+   */
+  after_signature?: AfterSignature;
+  /**
+   * true: decided anew since, by the entry before it in the list
+   */
+  undone?: boolean;
+  /**
+   * the same in words, where a language was named
+   */
+  text?: string;
+}
+export interface Weighed {
+  entry: Id;
+  /**
+   * of a finding who examined, else who wrote it (26 characters of lower-case base32)
+   */
+  by?: Id;
+  /**
+   * of a finding when it was examined where its entry says so, else when it was written, as that device's clock claimed (an instant in UTC such as 2026-11-24T10:15:00.000Z)
+   */
+  at: Instant;
+  /**
+   * as it was written, with the side as it then was; absent: a finding was taken back for this reason, anything else was not said
+   */
+  value?: {
+    [k: string]: unknown;
+  };
+  reason?: string;
 }
 export interface Agreement {
   pairs: number;
@@ -472,6 +548,10 @@ export interface AlertHandleResult {
   alert: Alert;
   revision?: Id[];
   repeat?: boolean;
+}
+export interface AlsoNamed {
+  name: string;
+  role?: string;
 }
 export interface AnsweringState {
   /**
@@ -622,6 +702,7 @@ export interface Hypothesis {
   used?: Used[];
   left_out?: LeftOut[];
   message: Name;
+  text?: string;
 }
 export interface OutOf {
   low: number;
@@ -645,6 +726,7 @@ export interface Step {
   discomfort: Discomfort;
   message: Name;
   instead?: Instead[];
+  text?: string;
 }
 export interface Instead {
   when: Name;
@@ -733,6 +815,7 @@ export interface CatalogueReadResult {
    */
   complaints?: Name[];
   words?: LabelledWord[];
+  texts?: FormText[];
 }
 export interface Item {
   item: Name;
@@ -819,6 +902,14 @@ export interface LabelledWord {
   word: Name;
   label: Name;
 }
+export interface FormText {
+  message: Name;
+  text: string;
+  /**
+   * nobody has translated it: it is said in English, with its mark
+   */
+  english?: boolean;
+}
 export interface Change {
   kind: ChangedKind;
   object: Id;
@@ -837,6 +928,14 @@ export interface CheckedFault {
   path: string;
   expected?: string;
   got?: string;
+  /**
+   * what to do, for whoever makes the form
+   */
+  hint: string;
+  /**
+   * with a language: what to do, for whoever is at the form
+   */
+  text?: string;
 }
 export interface ClockSeen {
   /**
@@ -860,6 +959,7 @@ export interface Conflict {
 export interface ConflictListResult {
   queue?: QueueRow[];
   total: number;
+  looking?: Looking;
   text?: string;
 }
 export interface QueueRow {
@@ -956,6 +1056,10 @@ export interface DecidedPair {
   by_name?: string;
   at: Instant;
 }
+export interface Looking {
+  compared: number;
+  of: number;
+}
 export interface Consent {
   examine?: ConsentWord;
   record?: ConsentWord;
@@ -983,6 +1087,15 @@ export interface DamagedEntry {
   seq: number;
   entry?: Id;
   code: Name;
+}
+export interface DamagedList {
+  /**
+   * entries_by_key; or a table whose pages do not agree: entries, chains, heads, parked, pages (another place of the file) (a name from the catalogue)
+   */
+  list: Name;
+  code: Name;
+  left_out?: number;
+  mended?: boolean;
 }
 export interface DayListResult {
   day: CalendarDate;
@@ -1017,7 +1130,7 @@ export interface ListedAlert {
 }
 export interface EnrollingResult {
   /**
-   * waits: for a device that begins to join; compares: it shows its six digits, and somebody who sees both screens is wanted
+   * waits: for a device that begins to join; compares: it shows its six digits, and somebody who sees both screens is wanted; interrupted: locked before anybody had decided, to be begun again
    */
   state: EnrollingState;
   /**
@@ -1042,11 +1155,29 @@ export interface ErrorData {
 }
 export interface ShownFault {
   code: string;
+  /**
+   * JSON Pointer into the params: the field that it belongs to
+   */
   path: string;
   expected?: string;
+  /**
+   * a number, an id or a type; never a text that was sent
+   */
   got?: string;
+  /**
+   * what to do, in English, for whoever makes the form
+   */
   hint: string;
-  params?: unknown;
+  /**
+   * numbers and words for a sentence of your own: low, high ...
+   */
+  params?: {
+    [k: string]: unknown;
+  };
+  /**
+   * what is wrong and what to do, for whoever is at the form; where the call named a language
+   */
+  text?: string;
 }
 export interface Exam {
   exam?: Id;
@@ -1085,6 +1216,7 @@ export interface Exam {
   outcomes?: OutcomeTold[];
   countersigned?: Countersigned[];
   sides_exchanged?: SidesExchanged[];
+  settled?: Settled[];
 }
 export interface WhoSpoke {
   who: string;
@@ -1321,7 +1453,15 @@ export interface NamedPlace {
 }
 export interface NamedExaminer {
   examiner: Id;
+  /**
+   * as the examiner wrote it; before that has come, the label that the examiner unlocks with on this device
+   */
   name: string;
+  role?: string;
+  /**
+   * what else the examiner is called: said on another device, neither knowing of the other; to be shown beside it
+   */
+  also?: AlsoNamed[];
 }
 export interface Place {
   place?: Id;
@@ -1393,9 +1533,16 @@ export interface ExamReply {
 }
 export interface ExamSignResult {
   signed: Signed;
+  /**
+   * what was left, one word each, never a bar: person (the exam is of nobody yet), consent (to be examined and to be recorded: not recorded, or no yes), findings (none), impression (none), conflicts (values that disagree), damaged_entries, minimum_set (not all of the complaint's is recorded or said not to have been done), not_examined (all of it was left for lack of time), alerts (one stands raised, without an action or a reason)
+   */
   incomplete?: Name[];
   revision?: Id[];
   repeat?: boolean;
+  /**
+   * with a language: the same in words, one for one
+   */
+  incomplete_text?: string[];
 }
 export interface ExamTransferResult {
   exam: Exam;
@@ -1407,6 +1554,26 @@ export interface ExamTransferResult {
 export interface ExaminerAddResult {
   examiner: Id;
   repeat?: boolean;
+}
+export interface ExaminerAmendResult {
+  examiner: ShownExaminer;
+  repeat?: boolean;
+}
+export interface ShownExaminer {
+  examiner: Id;
+  /**
+   * several where two devices call the examiner differently; empty where no word has come here yet
+   */
+  said?: SaidOfExaminer[];
+  revision?: Id[];
+}
+export interface SaidOfExaminer {
+  name: string;
+  role?: string;
+  entry: Id;
+}
+export interface ExaminerReadResult {
+  examiners?: ShownExaminer[];
 }
 export interface ExchangeEndResult {
   /**
@@ -1463,7 +1630,11 @@ export interface ExchangeErrand {
    */
   whole?: boolean;
   /**
-   * entries of this device came back that it no longer had: it was put back to an older copy and writes nothing more; let it join again in a new folder
+   * bytes that stand in the parcel's file after its end: no part of it, and nothing is read from them; whoever copied it may look why
+   */
+  after_end?: number;
+  /**
+   * entries of this device came back that it no longer had: it was put back to an older copy and writes nothing more; let it join again in a new folder (limbledger join)
    */
   restored: boolean;
   /**
@@ -1583,7 +1754,7 @@ export interface FormDescribeResult {
    */
   for_review?: boolean;
   /**
-   * with a language: each label, choice, position, side and reason of this form, by name
+   * with a language: every message that this form names (labels, how a step is done, what it is for, what counts as positive, what a yes and a no say, cautions, why a step is withheld), and the words of its sides, answers, results, reasons, units and directions, positions, instruments and end feels: msg.side.left, msg.answer.yes, msg.result.positive, msg.why.pain, msg.unit.deg, msg.toward.flexion, msg.position.supine, msg.instrument.hand, msg.end_feel.spasm
    */
   texts?: FormText[];
 }
@@ -1744,6 +1915,14 @@ export interface WithheldStep {
    * what the exam holds of it already
    */
   recorded?: FormRecorded[];
+  /**
+   * where it would stand, with the heading of that position (a name from the catalogue)
+   */
+  position: Name;
+  /**
+   * the step as it would stand there, to draw it by where it was done all the same, or to go on with what is asked back about it; for these sides. The other sides, where there are any, still stand in positions
+   */
+  step: FormStep;
 }
 export interface LeftStep {
   item: Name;
@@ -1765,14 +1944,6 @@ export interface MeasuredBefore {
   instrument?: Name;
   position?: Name;
   examined_at?: Instant;
-}
-export interface FormText {
-  message: Name;
-  text: string;
-  /**
-   * nobody has translated it: it is said in English, with its mark
-   */
-  english?: boolean;
 }
 export interface FormWriteResult {
   /**
@@ -1947,8 +2118,17 @@ export interface NewFinding {
   remark?: string;
   examiner?: Id;
   examined_at?: Instant;
+  /**
+   * the entries that it corrects; a place that is filled takes nothing without it or beside
+   */
   replaces?: Id[];
+  /**
+   * true: a finding of its own beside the one that is there
+   */
   beside?: boolean;
+  /**
+   * codes that were asked back and that a person has answered for, such as value.unusual; item.withheld is answered for by despite
+   */
   confirmed?: string[];
 }
 export interface NoteWriteResult {
@@ -1976,6 +2156,7 @@ export interface PairListResult {
   total: number;
   people: number;
   learnt: boolean;
+  looking?: Looking;
 }
 export interface PersonBody {
   names?: PersonName[];
@@ -1998,6 +2179,7 @@ export interface PersonReadResult {
   look_alikes?: LookAlike[];
   linked?: Person[];
   shown_under?: Id;
+  settled?: Settled[];
 }
 export interface PersonReply {
   person: Person;
@@ -2086,12 +2268,14 @@ export interface StepSuggestResult {
   steps?: Step[];
   message?: Name;
   withheld?: WithheldNow[];
+  text?: string;
 }
 export interface WithheldNow {
   item: Name;
   side: Side;
   by: Name;
   until: Name;
+  text?: string;
 }
 export interface SwapSidesResult {
   exam: Exam;
@@ -2173,6 +2357,7 @@ export interface VerifyResult {
   damage?: DamagedEntry[];
   unlisted?: number;
   vouched_to?: VouchedHead[];
+  lists?: DamagedList[];
   unread?: number;
 }
 export interface VouchedHead {
@@ -2188,6 +2373,8 @@ export interface Working {
   formula: string;
   lines?: string[];
   changes_if?: Name[];
+  text?: string;
+  changes_if_text?: string[];
 }
 export interface WorkingInput {
   finding?: Id;
@@ -2240,8 +2427,18 @@ export interface ExaminerAddParams {
   examiner: string;
   passphrase: string;
 }
+export interface ExaminerReadParams {
+  examiner?: Id;
+}
+export interface ExaminerAmendParams {
+  name: string;
+  request: RequestId;
+  role?: string;
+  seen?: Id[];
+}
 export interface LedgerVerifyParams {
   from?: number;
+  mend?: boolean;
 }
 export interface ReplicaListParams {}
 export interface ReplicaEnrolParams {
@@ -2290,6 +2487,7 @@ export interface CatalogueReadParams {
   items?: Name[];
   scales?: Name[];
   words?: boolean;
+  language?: Name;
 }
 export interface PersonRegisterParams {
   names: PersonName[];
@@ -2308,6 +2506,7 @@ export interface PersonAmendParams {
   request: RequestId;
   replaces?: Id[];
   confirmed?: string[];
+  language?: Name;
 }
 export interface PersonFindParams {
   text?: string;
@@ -2364,9 +2563,11 @@ export interface ExamAmendParams {
   seen: Id[];
   request: RequestId;
   confirmed?: string[];
+  language?: Name;
 }
 export interface ExamReadParams {
   exam: Id;
+  language?: Name;
 }
 export interface ExamFindParams {
   person?: Id;
@@ -2384,6 +2585,7 @@ export interface ConsentRecordParams {
   company?: Company;
   who_spoke?: WhoSpoke;
   interpreter?: Interpreter;
+  language?: Name;
 }
 export interface ImpressionRecordParams {
   exam: Id;
@@ -2408,6 +2610,7 @@ export interface AlertHandleParams {
   side?: Side;
   action?: string;
   reason?: string;
+  language?: Name;
 }
 export interface ExamSignParams {
   exam: Id;
@@ -2417,6 +2620,7 @@ export interface ExamSignParams {
   identified?: string[];
   shown?: Shown[];
   confirmed?: string[];
+  language?: Name;
 }
 export interface ExamTransferParams {
   exam: Id;
@@ -2432,6 +2636,7 @@ export interface ExamCountersignParams {
   findings?: NewFinding[];
   impression?: Impression;
   remark?: string;
+  language?: Name;
 }
 export interface StatementDisagreeParams {
   exam: Id;
@@ -2470,12 +2675,14 @@ export interface ExamMoveParams {
   seen: Id[];
   request: RequestId;
   confirmed?: string[];
+  language?: Name;
 }
 export interface ExamSwapSidesParams {
   exam: Id;
   reason: string;
   seen: Id[];
   request: RequestId;
+  language?: Name;
 }
 export interface AddendumRecordParams {
   exam: Id;
@@ -2485,16 +2692,19 @@ export interface AddendumRecordParams {
   request: RequestId;
   text?: string;
   findings?: NewFinding[];
+  language?: Name;
 }
 export interface FindingCheckParams {
   findings: NewFinding[];
   exam?: Id;
+  language?: Name;
 }
 export interface FindingRecordParams {
   exam: Id;
   findings: NewFinding[];
   seen: Id[];
   request: RequestId;
+  language?: Name;
 }
 export interface FindingWithdrawParams {
   exam: Id;
@@ -2502,11 +2712,13 @@ export interface FindingWithdrawParams {
   reason: string;
   seen: Id[];
   request: RequestId;
+  language?: Name;
 }
 export interface FindingHistoryParams {
   exam: Id;
   item: Name;
   side?: Side;
+  language?: Name;
 }
 export interface ExamAssessParams {
   exam: Id;
@@ -2518,6 +2730,7 @@ export interface ExamAssessParams {
 export interface StepSuggestParams {
   exam: Id;
   minutes?: number;
+  language?: Name;
 }
 export interface DocumentAssessParams {
   document: ExamDocument;
@@ -2531,6 +2744,7 @@ export interface StatementExplainParams {
   exam?: Id;
   document?: ExamDocument;
   priors?: TypedPrior[];
+  language?: Name;
 }
 export interface TransferWriteParams {
   exam: Id;
@@ -2616,6 +2830,10 @@ export interface Methods {
   'ledger.lock': { params: LedgerLockParams; result: LockResult };
   /** one more examiner of this device, by the printed code; for when every passphrase is lost */
   'examiner.add': { params: ExaminerAddParams; result: ExaminerAddResult };
+  /** how the examiners of all devices are called, as far as it has come here */
+  'examiner.read': { params: ExaminerReadParams; result: ExaminerReadResult };
+  /** the whole name and the role of the examiner who is unlocked here; on every device after an exchange */
+  'examiner.amend': { params: ExaminerAmendParams; result: ExaminerAmendResult };
   /** checks every entry and head, and unlocked every seal; names what is damaged */
   'ledger.verify': { params: LedgerVerifyParams; result: VerifyResult };
   /** who else holds the entries of this device, by their receipts, and what waits for earlier entries */
@@ -2740,6 +2958,7 @@ export interface Methods {
 
 /** Methods that write: they take a `request`, and the same one again writes nothing twice. */
 export type WritingMethod =
+  | 'examiner.amend'
   | 'person.register'
   | 'person.amend'
   | 'pair.decide'
@@ -2777,14 +2996,16 @@ export const faults = {
   'enrol.closed': { number: 1, retry: true, hint: "begin an enrolment at the hub (limbledger hub --enrol, or replica.enrol), and then join again" },
   /** what this device shows is not what it promised, or the clinic is another */
   'enrol.code': { number: 9, retry: false, hint: "start the enrolment anew, with both screens side by side" },
-  /** these are not the six digits that this side has */
-  'enrol.digits': { number: 9, retry: false, hint: "type what the new device shows; where the screens differ, somebody stands between: turn it away" },
+  /** what was typed is not the six digits of this screen: nobody was let in */
+  'enrol.digits': { number: 1, retry: true, hint: "compare digit by digit and type them again: a slip changes nothing; only where the two screens themselves show other digits turn the device away, and use another network, such as a cable" },
+  /** the clinic's program was locked or ended before anybody had decided; nobody has said no */
+  'enrol.interrupted': { number: 1, retry: true, hint: "unlock it there, begin the enrolment there once more, and join again" },
   /** this program answers no other devices */
   'enrol.no_hub': { number: 1, retry: false, hint: "start it with --hub PORT" },
   /** no new device waits to be let in */
   'enrol.nobody': { number: 1, retry: true, hint: "begin with replica.enrol, and let the device join" },
   /** somebody at the hub has said no */
-  'enrol.refused': { number: 6, retry: false, hint: "where the digits differed, somebody stands between: use another network, such as a cable" },
+  'enrol.refused': { number: 6, retry: false, hint: "ask there what for: begin again where another device was meant; use another network, such as a cable, only where the two screens showed other digits" },
   /** an entry is not of the ledger's format */
   'entry.format': { number: 9, retry: false, hint: "run verify; keep the file and a copy of it" },
   /** entries are missing before this one */
@@ -2795,6 +3016,8 @@ export const faults = {
   'entry.head': { number: 9, retry: false, hint: "run verify; use the copy held elsewhere" },
   /** a key does not belong to its object, or is missing */
   'entry.key': { number: 9, retry: false, hint: "run verify; use the copy held elsewhere" },
+  /** a list of the store leaves out entries that are there: what it leaves out is not shown */
+  'entry.list': { number: 9, retry: false, hint: "the entries are whole; stop the program and run limbledger verify DIR --mend, which makes the list anew from them" },
   /** a sealed entry does not open */
   'entry.seal': { number: 9, retry: false, hint: "run verify; use the copy held elsewhere" },
   /** an entry's body is over 1 MiB */
@@ -2814,7 +3037,7 @@ export const faults = {
   /** this token may use its own exam only */
   'exam.not_yours': { number: 6, retry: false, hint: "use the exam that the token names" },
   /** the exam is signed; its record does not change */
-  'exam.signed': { number: 1, retry: false, hint: "write an addendum" },
+  'exam.signed': { number: 1, retry: false, hint: "write an addendum (addendum.record)" },
   /** no exam has this id here */
   'exam.unknown': { number: 8, retry: false, hint: "look the exam up with exam.find" },
   /** the exam is withdrawn */
@@ -2842,7 +3065,7 @@ export const faults = {
   /** this is not the message of an exchange that comes now */
   'exchange.message': { number: -32600, retry: false, hint: "start the exchange anew, from its first message" },
   /** the hub does not answer */
-  'exchange.no_answer': { number: 7, retry: true, hint: "see that it runs and that the network is up; then exchange again, what was taken stays" },
+  'exchange.no_answer': { number: 7, retry: true, hint: "see at the clinic that its program runs and that an examiner has unlocked it once since it started, then that the network is up; then exchange again, what was taken stays" },
   /** this device knows no hub: it was not enrolled by one */
   'exchange.no_hub': { number: 1, retry: false, hint: "let the other devices join this clinic and call this one; or join theirs in a new folder" },
   /** this program carries no exchange */
@@ -2885,8 +3108,8 @@ export const faults = {
   'item.side': { number: 1, retry: false, hint: "use one of the item's sides" },
   /** no such item in this edition */
   'item.unknown': { number: 1, retry: false, hint: "use the nearest name shown, or catalogue.read" },
-  /** this step is not advised now */
-  'item.withheld': { number: 2, retry: false, hint: "already done? send it again with despite" },
+  /** this step is not advised now; got names the concern or alert */
+  'item.withheld': { number: 2, retry: false, hint: "already done? send it again with despite {how, because}, as form.describe says why and until when (withheld)" },
   /** a member is named twice */
   'json.duplicate_member': { number: -32600, retry: false, hint: "send each member once" },
   /** the text is not JSON */
@@ -2966,7 +3189,9 @@ export const faults = {
   /** the parcel is sealed to a key that this device does not hold, or its beginning was changed */
   'parcel.key': { number: 9, retry: false, hint: "exchange with the clinic first, or have the parcel written again" },
   /** this is no path that a parcel can have */
-  'parcel.path': { number: 1, retry: false, hint: "name a file from / on; one to be written ends in .parcel and is not there yet, or is a parcel" },
+  'parcel.path': { number: 1, retry: false, hint: "name a file from / on; one to be written ends in .parcel" },
+  /** a file of this name is there already, and was left as it is */
+  'parcel.there': { number: 1, retry: false, hint: "choose another name; or look at that file and take it away first" },
   /** the parcel's medium cannot be read or written */
   'parcel.unreadable': { number: 5, retry: true, hint: "put the stick in again, or take another one" },
   /** the passphrase is too short */
@@ -2981,8 +3206,8 @@ export const faults = {
   'plan.unknown': { number: 8, retry: false, hint: "leave plan_item out for a new one" },
   /** this protocol version is not spoken */
   'protocol.version': { number: 1, retry: false, hint: "use one in the range shown" },
-  /** this replica's chain has two branches */
-  'replica.forked': { number: 9, retry: false, hint: "both are kept; go on under a new replica" },
+  /** this device was put back to an older copy, or copied: its chain has two branches and takes nothing more */
+  'replica.forked': { number: 9, retry: false, hint: "nothing is lost: keep this folder, and join the clinic again in a new one: limbledger join NEW_FOLDER --with https://HOST:PORT, with limbledger hub --enrol at the clinic" },
   /** this device was revoked */
   'replica.revoked': { number: 9, retry: false, hint: "a person decides at the hub" },
   /** this replica is not enrolled in the clinic */
@@ -2999,8 +3224,8 @@ export const faults = {
   'statement.unknown': { number: 8, retry: false, hint: "use an id from exam.assess" },
   /** only the token of a kiosk names an exam */
   'token.exam': { number: 1, retry: false, hint: "leave exam out, or make a kiosk's token" },
-  /** the token has expired */
-  'token.expired': { number: 6, retry: false, hint: "open a new session" },
+  /** the token or code has expired */
+  'token.expired': { number: 6, retry: false, hint: "open a new session; a page needs a new link for that: limbledger token make --scope examiner --once" },
   /** a token is needed */
   'token.missing': { number: 6, retry: false, hint: "open a session first" },
   /** tokens are taken over HTTP and WebSocket alone, and nothing is served there */
@@ -3008,7 +3233,7 @@ export const faults = {
   /** the token does not allow this method */
   'token.scope': { number: 6, retry: false, hint: "use a token with the scope shown" },
   /** this token or code is not of this launch, or was used up */
-  'token.unknown': { number: 6, retry: false, hint: "read sidecar.json again" },
+  'token.unknown': { number: 6, retry: false, hint: "a program reads sidecar.json again; a page needs a new link: limbledger token make --scope examiner --once" },
   /** no token is taken here, and the one sent was not looked at */
   'token.unwanted': { number: 1, retry: false, hint: "leave token and once out; on the standard input the program's option --scope says who calls" },
   /** exactly one way of giving the value is needed */
@@ -3016,13 +3241,13 @@ export const faults = {
   /** a text holds a control character */
   'value.control_character': { number: -32602, retry: false, hint: "remove it" },
   /** not a calendar date */
-  'value.date': { number: -32602, retry: false, hint: "send 1971, 1971-05 or 1971-05-12" },
+  'value.date': { number: -32602, retry: false, hint: "send a day, month or year that the calendar has: 1971, 1971-05 or 1971-05-12" },
   /** these dates cannot both be right */
   'value.date_order': { number: 1, retry: false, hint: "correct the one that is wrong" },
   /** the value does not agree with its readings */
   'value.disagrees': { number: 1, retry: false, hint: "send the readings alone" },
   /** a text is empty */
-  'value.empty': { number: -32602, retry: false, hint: "leave the member out, or write something" },
+  'value.empty': { number: -32602, retry: false, hint: "write something that shows; where expected says so, the member may be left out instead" },
   /** this grade is not on the item's scale */
   'value.grade': { number: 1, retry: false, hint: "use a grade of the scale listed" },
   /** this item is not measured so */

@@ -280,25 +280,21 @@ Raised dislocated_knee(const Answers& answers, Side side) {
   return raised;
 }
 
-// What lies round the muscles counts (C3 names the cast). One that has been on for weeks lies round a leg that grew stiff: without pain beyond
-// the hurt it is no danger by itself, and no no either; what would make it one is asked (our own rule). A blood thinner or a bleeding disorder
-// adds to a risk and is none by itself (rule acs/boast2014): with a severe injury answered no, a pulled calf, which hurts on every stretch, is
-// at none by it until the pain exceeds the hurt. Its bleed has a line of its own (alert.bleed_joint).
+// What lies round the muscles counts (C3 names the cast). One that has been on for weeks lies round a leg that grew stiff: it is no danger by
+// itself, and no no either; what would make it one is asked (our own rule), and pain beyond the hurt is heard as where nobody was asked.
+// A blood thinner or a bleeding disorder counts by the letter of the page, though every pulled calf hurts on stretch.
 Clue compartment_in_danger(const Answers& answers, Side side) {
   const Clue causes = answers.chosen("history.compartment_causes", side, {"cause_shin_broken", "cause_crush", "cause_long_lying", "cause_tight_cast",
                                                                           "cause_flow_back", "cause_operation", "cause_bleed"});
   const Clue plaster = answers.chosen("body.cast", side, {"cast_thigh", "cast_knee", "cast_shin"});
-  const Clue beyond = answers.yes("history.pain_out_of_proportion", side);
   // Of a complaint that is of the plaster the weeks are those of the plaster; an older trouble's are not.
   const bool for_weeks = injured_weeks_ago(answers) ||
                          (answers.view().exam().complaint.text == "after_plaster" && over_two_weeks(answers).is_yes() && !of_short_history(answers).is_yes());
-  const bool stiff = plaster.is_yes() && for_weeks && !led_by(beyond, {answers.yes("history.fall_recent")}).is_yes();
-  const Clue at_risk = led_by(answers.yes("history.injury_severe_or_crush"),
-                              {film_shows(answers, side, {"knee_fracture_seen", "shaft_fracture_seen"}).clue, causes, stiff ? Clue{} : plaster,
-                               answers.yes("leg.tense_compartment", side),
-                               answers.any_yes({"leg.compartment_front_tense", "leg.compartment_outer_tense", "leg.compartment_back_tense"}, side)});
-  const bool slight = at_risk.is_no() && !plaster.is_yes() && !beyond.is_yes() && !cannot_tell_of_pain(answers, side).is_yes();
-  Clue danger = slight ? at_risk : led_by(at_risk, {answers.yes("history.blood_thinners"), answers.yes("history.bleeding_disorder")});
+  const bool stiff = plaster.is_yes() && for_weeks && !answers.yes("history.fall_recent").is_yes();
+  Clue danger = led_by(answers.yes("history.injury_severe_or_crush"),
+                       {film_shows(answers, side, {"knee_fracture_seen", "shaft_fracture_seen"}).clue, answers.yes("history.blood_thinners"), causes,
+                        stiff ? Clue{} : plaster, answers.yes("history.bleeding_disorder"), answers.yes("leg.tense_compartment", side),
+                        answers.any_yes({"leg.compartment_front_tense", "leg.compartment_outer_tense", "leg.compartment_back_tense"}, side)});
   if (stiff && !danger.is_yes()) {
     danger = left_open(danger, plaster);
     danger.ask.add(causes.ask);
@@ -399,10 +395,8 @@ Raised compartment(const Answers& answers, Side side) {
   } else {
     raised.clue = either({beyond, every({stretch, circumstance(risk)})});
   }
-  // Felt tense, and both pains answered no: it is felt again every hour, as a block, a drug or a nerve may hide the pain (BOAST_ACS); and so is a
-  // calf that hurts on stretch while its blood runs thin.
-  const Clue bleeds = stretch.is_yes() && raised.clue.is_no() ? led_by(answers.yes("history.blood_thinners"), {answers.yes("history.bleeding_disorder")}) : Clue{};
-  if (const Clue tense = raised.clue.is_no() ? led_by(felt_tense(answers, side), {bleeds}) : Clue{}; tense.is_yes()) {
+  // Felt tense, and both pains answered no: it is felt again every hour, as a block, a drug or a nerve may hide the pain (BOAST_ACS).
+  if (const Clue tense = raised.clue.is_no() ? felt_tense(answers, side) : Clue{}; tense.is_yes()) {
     raised.clue = left_open(raised.clue, tense);
     raised.clue.because.add(tense.because);
     raised.clue.ask.add(again(answers, "history.pain_out_of_proportion", side));

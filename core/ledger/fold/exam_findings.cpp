@@ -18,13 +18,12 @@ namespace {
   return model::Side::midline;
 }
 
-// What was observed, whoever wrote it: equal ones in one slot are one value.
-[[nodiscard]] bool same_observation(model::Observation a, const model::Observation& b) {
+}  // namespace
+
+bool same_observation(model::Observation a, const model::Observation& b) {
   a.side = b.side;
   return a == b;
 }
-
-}  // namespace
 
 // A side exchange turns what its writer had seen. An edit made elsewhere at the same time kept the side it was shown, so it
 // is turned with the finding it edits; a new finding nobody had seen is left as it is and marked.
@@ -77,6 +76,7 @@ void ExamFolder::fill_findings() {
       standing_[i] = replaced ? model::Standing::replaced : model::Standing::withdrawn;
     }
   }
+  weigh_findings();
   out_.exam.findings.emplace();
   for (const auto& [slot, heads] : slots) {
     fill_slot(slot, heads);
@@ -237,6 +237,7 @@ model::Finding ExamFolder::to_finding(std::size_t entry, model::Standing standin
   model::Finding finding = as_told(graph_.at(entry), *finding_id(entry), *observation(entry), out_.exam);
   finding.side = side_now_[entry];
   finding.standing = standing;
+  tell_settled(entry, finding);
   if (!nodes_[entry].marks.empty()) {
     finding.marks = nodes_[entry].marks;
   }

@@ -48,6 +48,7 @@ std::optional<ExamFold> ExamFolder::fold() {
   fill_addenda();
   fill_exchanged();
   fill_letters();
+  fill_settled();
   finish();
   return std::move(out_);
 }
@@ -265,7 +266,8 @@ void ExamFolder::finish() {
     }
     out_.exam.incomplete->push_back({"signature_waits"});
   }
-  out_.exam.revision = graph_.heads();
+  // What may be named as seen is settled when it is shown: by the time it is written what was missing may have come, and was on no screen.
+  out_.exam.revision = graph_.whole(graph_.heads());
   out_.entries = operations_.size();
   out_.digest = digest_of(operations_);
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/ledger/fold/fold.hpp"
+#include "core/ledger/fold/settling.hpp"
 
 namespace limbledger::ledger {
 
@@ -10,6 +11,8 @@ namespace limbledger::ledger {
 
 // A finding as its entry tells it, on the side on which it was entered, and current; `exam` gives its id and time.
 [[nodiscard]] model::Finding as_told(const Opened& opened, const model::FindingId& id, const model::Observation& seen, const model::Exam& exam);
+// What was observed, whoever wrote it and of whichever side: equal ones in one slot are one value.
+[[nodiscard]] bool same_observation(model::Observation a, const model::Observation& b);
 // H over all entries, sorted.
 [[nodiscard]] Hash digest_of(std::span<const Opened> operations);
 
@@ -66,6 +69,15 @@ class ExamFolder {
   [[nodiscard]] bool is_kept_apart(std::size_t index) const;
   [[nodiscard]] bool finds_otherwise(const model::CountersignBody& body) const;
 
+  // exam_settled.cpp
+  void weigh_findings();
+  void tell_settled(std::size_t entry, model::Finding& finding) const;
+  void fill_settled();
+  template <class Body, class Value>
+  void fill_settled_of(Value Body::*member, std::string_view about);
+  void complete_settled(std::vector<model::Settled>& all, const std::vector<Decision>& decisions) const;
+  [[nodiscard]] std::optional<std::size_t> taken_earlier(std::size_t settle) const;
+
   void finish();
   template <class T>
   [[nodiscard]] std::vector<std::size_t> heads_of() const;
@@ -104,6 +116,7 @@ class ExamFolder {
   bool signature_waits_ = false;
   std::vector<model::Side> side_now_;
   std::vector<model::Standing> standing_;
+  std::optional<Settling> settling_;  // of findings, where any was decided between
   std::vector<model::Conflict> conflicts_;
   std::vector<model::EntryMark> out_marks_;
   ExamFold out_;

@@ -238,8 +238,18 @@ void ExamFolder::fill_addenda() {
     addendum.text = written->text;
     addendum.findings = written->findings;
     const bool saw_signature = std::any_of(signatures_.begin(), signatures_.end(), [&](std::size_t sign) { return graph_.saw(i, sign); });
-    if (!saw_signature) {
-      mark(i, "signature_unseen");  // written by someone who had not seen the exam signed
+    const auto saw_withdrawn = [&] {
+      for (std::size_t other = 0; other < graph_.size(); ++other) {
+        const auto* withdraw = body<model::WithdrawBody>(other);
+        if (!nodes_[other].is_void && withdraw != nullptr && !withdraw->finding && graph_.saw(i, other)) {
+          return true;
+        }
+      }
+      return false;
+    };
+    // Written by someone who had not seen the exam signed; of one that nobody signed and that was seen withdrawn there is no more to see.
+    if (!saw_signature && !(signatures_.empty() && saw_withdrawn())) {
+      mark(i, "signature_unseen");
     }
     if (!nodes_[i].marks.empty()) {
       addendum.marks = nodes_[i].marks;

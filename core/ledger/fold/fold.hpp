@@ -84,6 +84,14 @@ class Graph {
 // the examiner's signature. Nothing when one of them has not come yet.
 [[nodiscard]] std::optional<std::vector<Hash>> seen_entries(std::span<const Opened> operations, std::span<const model::EntryId> of);
 
+// Whether an operation about an object carries a signature that holds, by its own examiner and over all that its writer had seen of
+// it. `operations` is all that is here of the object.
+[[nodiscard]] bool signed_by_examiner(const Opened& opened, std::span<const Opened> operations, const ExaminerKeys& keys, const model::ClinicId& clinic);
+
+// What is named as seen when something of the clinic is written. How examiners are called is left out: each says it of oneself, on many
+// devices, and hundreds of them would stand in every such operation.
+[[nodiscard]] std::vector<model::EntryId> clinic_revision(const Graph& graph);
+
 struct ExamFold {
   model::Exam exam;
   std::vector<model::Finding> history;       // every finding entry, oldest first, with where it stands
@@ -104,6 +112,7 @@ struct ExamFold {
 struct PersonFold {
   model::Person person;
   std::vector<model::Conflict> conflicts;
+  std::vector<model::Settled> settled;  // of each member what holds, then what it undid
   std::vector<model::EntryMark> marks;
   std::vector<model::EntryId> value_heads;  // entries that still give a value
   std::size_t unread = 0;

@@ -1,5 +1,6 @@
 #include "core/ledger/fold/fold.hpp"
 
+#include "core/ledger/keys/sign.hpp"
 #include "core/wire/write.hpp"
 
 #include <algorithm>
@@ -188,6 +189,29 @@ std::vector<std::size_t> Graph::of_request(const model::RequestId& request) cons
   }
   std::sort(found.begin(), found.end(), [&](std::size_t a, std::size_t b) { return at(a).operation().part.steps < at(b).operation().part.steps; });
   return found;
+}
+
+bool signed_by_examiner(const Opened& opened, std::span<const Opened> operations, const ExaminerKeys& keys, const model::ClinicId& clinic) {
+  const model::Operation& operation = opened.operation();
+  if (!operation.sig || !operation.by || !keys(*operation.by, operation.sig->key.bytes)) {
+    return false;
+  }
+  auto covered = seen_entries(operations, operation.after);
+  if (!covered) {
+    return false;
+  }
+  const Covered digest = cover(*covered);
+  if (digest.digest != operation.sig->covers.bytes || digest.count != operation.sig->count.steps) {
+    return false;
+  }
+  const SignedMatter matter{clinic, operation.object, *operation.by, std::move(*covered), as_bytes(operation.body.json)};
+  return verify_matter(operation.sig->key.bytes, matter, operation.sig->signature.bytes);
+}
+
+std::vector<model::EntryId> clinic_revision(const Graph& graph) {
+  std::vector<model::EntryId> heads = graph.heads();
+  std::erase_if(heads, [&](const model::EntryId& head) { return std::holds_alternative<model::ExaminerNameBody>(graph.at(*graph.find(head)).body()); });
+  return heads;
 }
 
 }  // namespace limbledger::ledger

@@ -1,29 +1,10 @@
 #include "core/ledger/fold/links.hpp"
 
-#include "core/ledger/keys/sign.hpp"
-
 #include <algorithm>
 
 namespace limbledger::ledger {
 
 namespace {
-
-[[nodiscard]] bool link_signature_holds(const Opened& opened, std::span<const Opened> operations, const ExaminerKeys& keys, const model::ClinicId& clinic) {
-  const model::Operation& operation = opened.operation();
-  if (!operation.sig || !operation.by || !keys(*operation.by, operation.sig->key.bytes)) {
-    return false;
-  }
-  auto covered = seen_entries(operations, operation.after);
-  if (!covered) {
-    return false;
-  }
-  const Covered digest = cover(*covered);
-  if (digest.digest != operation.sig->covers.bytes || digest.count != operation.sig->count.steps) {
-    return false;
-  }
-  const SignedMatter matter{clinic, operation.object, *operation.by, std::move(*covered), as_bytes(operation.body.json)};
-  return verify_matter(operation.sig->key.bytes, matter, operation.sig->signature.bytes);
-}
 
 [[nodiscard]] Decided decided_by(const Opened& opened) {
   const auto& body = std::get<model::LinkBody>(opened.body());
@@ -129,7 +110,7 @@ LinkFold fold_links(std::span<const Opened> clinic_operations, const ExaminerKey
     }
     if (body->persons.size() != 2 || body->persons[0] == body->persons[1]) {
       out.marks.push_back({opened.entry(), {"void_pair"}});
-    } else if (!link_signature_holds(opened, clinic_operations, keys, clinic)) {
+    } else if (!signed_by_examiner(opened, clinic_operations, keys, clinic)) {
       const bool waits = !seen_entries(clinic_operations, opened.operation().after).has_value();
       out.marks.push_back({opened.entry(), {waits ? "signature_waits" : "signature_bad"}});
     } else {

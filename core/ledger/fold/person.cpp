@@ -1,4 +1,4 @@
-#include "core/ledger/fold/fold.hpp"
+#include "core/ledger/fold/settling.hpp"
 #include "core/ledger/keys/sign.hpp"
 #include "core/wire/write.hpp"
 
@@ -74,6 +74,31 @@ class Members {
     }
   }
 
+  // How a person decided, where values of several writers had stood against each other.
+  template <class T>
+  void settled(std::optional<T> Body::*member, std::string_view name, std::vector<model::Settled>& out) const {
+    Values values;
+    for (const std::size_t node : nodes_) {
+      if (body(node).*member) {
+        auto& corrects = values.corrects[node];
+        for (const model::EntryId& entry : graph_.at(node).operation().replaces) {
+          const auto at = graph_.find(entry);
+          if (at && *at != node && std::find(nodes_.begin(), nodes_.end(), *at) != nodes_.end() && body(*at).*member) {
+            corrects.push_back(*at);
+          }
+        }
+      }
+    }
+    values.same = [this, member](std::size_t a, std::size_t b) { return body(a).*member == body(b).*member; };
+    const Settling settling(graph_, values);
+    for (const auto& [node, corrects] : values.corrects) {
+      if (!superseded(node, member)) {
+        const std::vector<model::Settled> decided = told(graph_, settling.of(node), name, [&](std::size_t one) { return as_raw(body(one).*member); });
+        out.insert(out.end(), decided.begin(), decided.end());
+      }
+    }
+  }
+
   [[nodiscard]] std::vector<model::EntryId> heads() const { return {heads_.begin(), heads_.end()}; }
 
  private:
@@ -126,6 +151,12 @@ std::optional<PersonFold> fold_person(const model::PersonId& person, std::span<c
   out.person.norm_sex = norm_sex.value_or(model::NormSex::unspecified);
   members.one(&model::PersonBody::home, "home", out.conflicts, out.person.home);
   members.all(&model::PersonBody::identifiers, out.person.identifiers);
+  members.settled(&model::PersonBody::names, "names", out.settled);
+  members.settled(&model::PersonBody::birth, "birth", out.settled);
+  members.settled(&model::PersonBody::sex, "sex", out.settled);
+  members.settled(&model::PersonBody::norm_sex, "norm_sex", out.settled);
+  members.settled(&model::PersonBody::home, "home", out.settled);
+  members.settled(&model::PersonBody::identifiers, "identifiers", out.settled);
   out.value_heads = members.heads();
   out.person.revision = graph.heads();
   for (const model::Conflict& conflict : graph.request_conflicts()) {
@@ -155,7 +186,7 @@ std::vector<PlaceFold> fold_places(std::span<const Opened> operations) {
     members.one(&model::PlaceBody::endemic, "endemic", fold.conflicts, fold.place.endemic);
     members.one(&model::PlaceBody::reviewed, "reviewed", fold.conflicts, fold.place.reviewed);
     fold.value_heads = members.heads();
-    fold.place.revision = graph.heads();
+    fold.place.revision = clinic_revision(graph);
     out.push_back(std::move(fold));
   }
   return out;

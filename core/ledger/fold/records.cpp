@@ -30,6 +30,8 @@ namespace {
   return row;
 }
 
+[[nodiscard]] PersonRow person_row(const PersonFold& fold) { return {fold.person, fold.conflicts.empty() ? std::nullopt : std::optional(true)}; }
+
 [[nodiscard]] std::optional<ExamFold> fold_known(const Log& log, const model::ExamId& id, std::span<const Opened> operations,
                                                  const KeptApart& kept_apart = {}) {
   const ExaminerKeys keys = [&log](const model::ExaminerId& examiner, const PublicKey& pub) { return log.knows_examiner(examiner, pub); };
@@ -62,7 +64,7 @@ std::string list_row(const Log& log, const model::ObjectId& object, ObjectType t
     return fold ? wire::write(to_row(id, *fold, operations)) : std::string();
   }
   const auto fold = fold_person(model::PersonId{object.bytes}, operations);
-  return fold ? wire::write(fold->person) : std::string();
+  return fold ? wire::write(person_row(*fold)) : std::string();
 }
 
 Result<const ExamRecord*> Records::exam(const model::ExamId& id) {
@@ -141,17 +143,32 @@ Result<const LinkFold*> Records::links() {
   return &*links_;
 }
 
+Result<const ExaminerNames*> Records::examiners() {
+  if (!examiners_) {
+    const auto operations = clinic_operations();
+    if (!operations) {
+      return operations.error();
+    }
+    const ExaminerKeys keys = [this](const model::ExaminerId& examiner, const PublicKey& pub) { return log_.knows_examiner(examiner, pub); };
+    examiners_ = fold_examiners(*operations, keys, log_.identity().clinic);
+  }
+  return &*examiners_;
+}
+
 void Records::changed(std::span<const Opened> operations) {
   for (const Opened& opened : operations) {
     const model::ObjectId& object = opened.operation().object;
     if (const auto kept = exams_.find(model::ExamId{object.bytes}); kept != exams_.end()) {
       kept->second->operations.push_back(opened);
     }
-    if (!std::holds_alternative<model::ExamBody>(opened.body()) && exams_.find(model::ExamId{object.bytes}) == exams_.end()) {
+    const bool of_clinic = object == log_.clinic_object();
+    if (!of_clinic && !std::holds_alternative<model::ExamBody>(opened.body()) && exams_.find(model::ExamId{object.bytes}) == exams_.end()) {
       ++people_changes_;
     }
-    if (object == log_.clinic_object()) {
+    if (of_clinic) {
+      ++pair_changes_;
       links_.reset();
+      examiners_.reset();
     }
     persons_.erase(model::PersonId{object.bytes});
     listed_.erase(object);
@@ -162,7 +179,9 @@ void Records::forget(std::span<const model::ObjectId> objects) {
   // Whatever came may decide on a pair of records, or be of a person.
   if (!objects.empty()) {
     links_.reset();
+    examiners_.reset();
     ++people_changes_;
+    ++pair_changes_;
   }
   for (const model::ObjectId& object : objects) {
     exams_.erase(model::ExamId{object.bytes});
@@ -172,9 +191,17 @@ void Records::forget(std::span<const model::ObjectId> objects) {
 }
 
 Result<void> Records::refresh_lists() {
+  // A page asks for the lists with each of its rows.
+  if (listed_.size() == log_.index().objects.size()) {
+    return {};
+  }
   std::vector<std::pair<model::ObjectId, std::string>> rows;
   for (const auto& [id, object] : log_.index().objects) {
-    if (object.type == ObjectType::clinic || listed_.contains(id)) {
+    if (listed_.contains(id)) {
+      continue;
+    }
+    if (object.type == ObjectType::clinic) {
+      listed_.insert(id);  // of no list, as long as nothing comes of it
       continue;
     }
     const bool is_exam = object.type == ObjectType::exam;
@@ -183,8 +210,8 @@ Result<void> Records::refresh_lists() {
         if (auto row = wire::read_text<ListedExam>(object.row)) {
           listed_exams_[model::ExamId{id.bytes}] = std::move(*row);
         }
-      } else if (auto row = wire::read_text<model::Person>(object.row)) {
-        listed_persons_[model::PersonId{id.bytes}] = std::move(*row);
+      } else if (auto row = wire::read_text<PersonRow>(object.row)) {
+        list(model::PersonId{id.bytes}, std::move(*row));
       }
       listed_.insert(id);
       continue;
@@ -197,8 +224,9 @@ Result<void> Records::refresh_lists() {
         listed_exams_[row.exam] = row;
       }
     } else if (const auto record = person(model::PersonId{id.bytes})) {
-      rows.emplace_back(id, wire::write((*record)->fold.person));
-      listed_persons_[model::PersonId{id.bytes}] = (*record)->fold.person;
+      const PersonRow row = person_row((*record)->fold);
+      rows.emplace_back(id, wire::write(row));
+      list(model::PersonId{id.bytes}, row);
     }
     listed_.insert(id);
   }
@@ -220,6 +248,22 @@ Result<const std::map<model::PersonId, model::Person>*> Records::persons() {
     return fresh.error();
   }
   return &listed_persons_;
+}
+
+Result<const std::set<model::PersonId>*> Records::persons_in_conflict() {
+  if (auto fresh = refresh_lists(); !fresh) {
+    return fresh.error();
+  }
+  return &persons_in_conflict_;
+}
+
+void Records::list(const model::PersonId& id, PersonRow row) {
+  if (row.in_conflict.value_or(false)) {
+    persons_in_conflict_.insert(id);
+  } else {
+    persons_in_conflict_.erase(id);
+  }
+  listed_persons_[id] = std::move(row.person);
 }
 
 Result<void> Records::save() {

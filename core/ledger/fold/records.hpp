@@ -2,6 +2,7 @@
 // record is folded again, or grown by a finding, when an operation about it came; everything is thrown away on locking.
 #pragma once
 
+#include "core/ledger/fold/examiners.hpp"
 #include "core/ledger/fold/fold.hpp"
 #include "core/ledger/fold/links.hpp"
 #include "core/ledger/log/log.hpp"
@@ -23,6 +24,13 @@ struct ExamRecord {
   std::size_t folded = 0;  // so many of `operations`, the first
   std::uint64_t used = 0;  // when it was last asked for, counted
 };
+
+// A person as the index keeps it.
+struct PersonRow {
+  model::Person person;
+  std::optional<bool> in_conflict;
+};
+BOOST_DESCRIBE_STRUCT(PersonRow, (), (person, in_conflict))
 
 struct PersonRecord {
   PersonFold fold;
@@ -48,10 +56,16 @@ class Records {
   [[nodiscard]] Result<const std::map<model::ExamId, ListedExam>*> exams();
   [[nodiscard]] Result<const std::map<model::PersonId, model::Person>*> persons();
 
+  // Those of whom something was recorded in two ways, neither knowing of the other.
+  [[nodiscard]] Result<const std::set<model::PersonId>*> persons_in_conflict();
+
   // What was decided of pairs of records, and who is one with whom by it. Good until the next append.
   [[nodiscard]] Result<const LinkFold*> links();
-  // Counts what came about people and pairs, so that what was worked out of them is known to be old.
+  // How the examiners of all devices are called, as far as it is known here. Good until the next append.
+  [[nodiscard]] Result<const ExaminerNames*> examiners();
+  // Count what came about people, and about pairs, so that what was worked out of them is known to be old.
   [[nodiscard]] std::uint64_t people_changes() const { return people_changes_; }
+  [[nodiscard]] std::uint64_t pair_changes() const { return pair_changes_; }
 
   // To be called with what was appended or taken.
   void changed(std::span<const Opened> operations);
@@ -62,7 +76,7 @@ class Records {
 
  private:
   [[nodiscard]] Result<void> refresh_lists();
-  void list(const model::ExamId& id, const ExamFold& fold);
+  void list(const model::PersonId& id, PersonRow row);
 
   // Folded records kept at once; the one that was not asked for the longest goes. A finding in one takes 4 KB: more of
   // them would be memory that grows with the day, and one page of a list is 50.
@@ -74,10 +88,13 @@ class Records {
   std::map<model::PersonId, std::unique_ptr<PersonRecord>> persons_;
   std::map<model::ExamId, ListedExam> listed_exams_;
   std::map<model::PersonId, model::Person> listed_persons_;
+  std::set<model::PersonId> persons_in_conflict_;
   std::set<model::ObjectId> listed_;
   std::uint64_t uses_ = 0;
   std::optional<LinkFold> links_;
+  std::optional<ExaminerNames> examiners_;
   std::uint64_t people_changes_ = 0;
+  std::uint64_t pair_changes_ = 0;
 };
 
 }  // namespace limbledger::ledger

@@ -236,7 +236,7 @@ void Log::note(const Opened& opened) {
   Index::Object& object = index_.objects[operation.object];
   if (std::holds_alternative<model::PersonBody>(opened.body())) {
     object.type = ObjectType::person;
-  } else if (opened.readable() && !std::holds_alternative<model::PlaceBody>(opened.body()) && !std::holds_alternative<model::LinkBody>(opened.body())) {
+  } else if (opened.readable() && !is_of_clinic(opened.body())) {
     object.type = ObjectType::exam;
   }
   object.row.clear();

@@ -139,10 +139,12 @@ struct Verification {
   std::uint64_t other_kinds = 0;  // of a kind that only a newer edition knows: kept and passed on, not read
   std::size_t replicas = 0;
   std::vector<Damage> damage;
+  std::vector<ListDamage> lists;   // of the store, by which entries are found
   std::vector<Head> vouched_to;  // the newest head of each replica that holds
 };
 
-// With a log (unlocked) every seal is opened as well. Without, chain and heads only.
-[[nodiscard]] Result<Verification> verify_store(LogStore& store, const model::ClinicId& clinic, const Log* log);
+// With a log (unlocked) every seal is opened as well. Without, chain and heads only. `mend`: a list of the store that leaves entries
+// out is made anew from them.
+[[nodiscard]] Result<Verification> verify_store(LogStore& store, const model::ClinicId& clinic, const Log* log, bool mend = false);
 
 }  // namespace limbledger::ledger

@@ -202,6 +202,16 @@ class Verifier {
 
 }  // namespace
 
-Result<Verification> verify_store(LogStore& store, const model::ClinicId& clinic, const Log* log) { return Verifier(store, clinic, log).run(); }
+Result<Verification> verify_store(LogStore& store, const model::ClinicId& clinic, const Log* log, bool mend) {
+  auto lists = store.check_lists(mend);
+  if (!lists) {
+    return lists.error();
+  }
+  auto verified = Verifier(store, clinic, log).run();
+  if (verified) {
+    verified->lists = std::move(*lists);
+  }
+  return verified;
+}
 
 }  // namespace limbledger::ledger

@@ -98,7 +98,7 @@ Result<ParcelTaking::Wants> ParcelTaking::feed(View piece) {
       return done.error();
     }
   }
-  return reader_->is_whole() ? end() : Result<Wants>(Wants::more);
+  return Wants::more;  // also after its end: what stands there is counted
 }
 
 Result<void> ParcelTaking::take_some(bool last) {
@@ -123,6 +123,7 @@ Result<ParcelTaking::Wants> ParcelTaking::end() {
   out_.entries = reader_->entries();
   out_.runs = reader_->runs();
   out_.is_whole = reader_->is_whole();
+  out_.after_end = reader_->after_end();
   if (takes_ && !is_taking_) {
     is_taking_ = true;
     looked_at_ = 0;

@@ -47,6 +47,7 @@ struct ParcelTaken {
   Taken taken;
   std::uint64_t entries = 0;  // of the whole runs in it
   std::uint32_t runs = 0;
+  std::uint64_t after_end = 0;  // bytes of the file that are no part of it
   bool is_whole = false;      // false: it was cut short, and all up to its last whole run was wanted and taken
 };
 

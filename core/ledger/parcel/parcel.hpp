@@ -70,6 +70,8 @@ class ParcelReader {
   [[nodiscard]] Result<void> finish() const;
 
   [[nodiscard]] bool is_whole() const { return is_whole_; }
+  // Bytes that came after the end: they are no part of the parcel, and nothing is read from them.
+  [[nodiscard]] std::uint64_t after_end() const { return after_end_; }
   [[nodiscard]] std::uint64_t entries() const { return entries_; }  // of whole runs
   [[nodiscard]] std::uint32_t runs() const { return run_count_; }
 
@@ -93,6 +95,7 @@ class ParcelReader {
   bool in_run_ = false;
   bool has_front_ = false;
   bool is_whole_ = false;
+  std::uint64_t after_end_ = 0;
   std::uint64_t chunk_ = 0;  // chunks opened
   std::uint64_t entries_ = 0;
   std::uint32_t run_count_ = 0;

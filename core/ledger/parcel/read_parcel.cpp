@@ -35,6 +35,10 @@ wire::Fault ParcelReader::fault(std::string_view code, std::string_view expected
 }
 
 Result<void> ParcelReader::feed(View bytes) {
+  if (is_whole_) {
+    after_end_ += bytes.size();
+    return {};
+  }
   sealed_.insert(sealed_.end(), bytes.begin(), bytes.end());
   if (!has_front_) {
     if (sealed_.size() < parcel_front_size) {
@@ -58,6 +62,7 @@ Result<void> ParcelReader::feed(View bytes) {
     }
     at += 4 + size;
   }
+  after_end_ = is_whole_ ? sealed_.size() - at : 0;
   sealed_.erase(sealed_.begin(), is_whole_ ? sealed_.end() : sealed_.begin() + static_cast<std::ptrdiff_t>(at));
   return {};
 }

@@ -145,11 +145,13 @@ struct Exam {
   std::optional<std::vector<OutcomeTold>> outcomes;
   std::optional<std::vector<Countersigned>> countersigned;
   std::optional<std::vector<SidesExchanged>> sides_exchanged;
+  std::optional<std::vector<Settled>> settled = std::nullopt;  // of all but findings, which hold their own; of each what holds, then what it undid
   friend bool operator==(const Exam&, const Exam&) = default;
 };
 BOOST_DESCRIBE_STRUCT(Exam, (), (exam, person, state, complaint, side, setting, place, examiner, examined_at, offset_min, injured_on, edition, revision,
                                  consent, company, who_spoke, interpreter, impression, plan, findings, alerts_handled, addenda, letters, signed_, incomplete, withdrawn,
-                                 conflicts, marks, reviews, supervised, transfer, disagreed, followed, outcomes, countersigned, sides_exchanged))
+                                 conflicts, marks, reviews, supervised, transfer, disagreed, followed, outcomes, countersigned, sides_exchanged,
+                                 settled))
 
 }  // namespace limbledger::model
 

@@ -2,6 +2,7 @@
 // part); `Finding` adds who entered it, when, and where it stands now.
 #pragma once
 
+#include "core/model/exam/settled.hpp"
 #include "core/model/ids.hpp"
 #include "core/model/time.hpp"
 #include "core/model/value.hpp"
@@ -79,10 +80,15 @@ struct Finding {
   std::optional<ExaminerId> entered_by;
   std::optional<Standing> standing;
   std::optional<std::vector<Word>> marks;  // late, side_exchanged_unseen, newer_parts, same_value ...
+  std::optional<std::vector<Settled>> settled = std::nullopt;
   friend bool operator==(const Finding&, const Finding&) = default;
 };
 BOOST_DESCRIBE_STRUCT(Finding, (), (finding, exam, item, side, value, instrument, position, end_feel, pain, quality, origin, despite, remark, examiner,
-                                    examined_at, entry, entered_at, entered_by, standing, marks))
+                                    examined_at, entry, entered_at, entered_by, standing, marks, settled))
+constexpr auto notes(const Finding*) {
+  return std::array{wire::Note{"settled", "decided between values: what holds, then what it undid; `examiner` and `examined_at` are then of the entry whose value was taken, "
+                                          "`entered_by` and `entered_at` of who decided"}};
+}
 
 }  // namespace limbledger::model
 

@@ -32,12 +32,25 @@ constexpr std::size_t alerts_in_head_max = 2;
   return view.say("transfer.found_at", {{"what", what, false, true}, {"at", view.local(at), false, true}});
 }
 
+// Of a value that was decided on, when it was written down by whose it is.
+[[nodiscard]] std::optional<model::Instant> written_down(const model::Finding& finding) {
+  for (const model::Settled& settled : finding.settled.value_or(std::vector<model::Settled>{})) {
+    for (const model::Weighed& one : settled.among) {
+      if (settled.taken && one.entry == *settled.taken) {
+        return one.at;
+      }
+    }
+    break;  // what it undid holds no more
+  }
+  return finding.entered_at;
+}
+
 // When it was found: a pulse that was felt yesterday and written down today is yesterday's. When it was written down stands beside it
 // where that was not at once.
 [[nodiscard]] std::string when_found(const PageView& view, const model::Finding& finding) {
   constexpr std::int64_t at_once_ms = 15 * 60'000;
   const auto found = finding.examined_at ? finding.examined_at : view.exam.examined_at;
-  const auto written = finding.entered_at;
+  const auto written = written_down(finding);
   if (!found) {
     return written ? view.say("transfer.written_at", {{"written", view.local(*written), false, true}}) : std::string();
   }

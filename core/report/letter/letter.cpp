@@ -1,6 +1,7 @@
 #include "core/report/letter/letter.hpp"
 
 #include "core/report/brief/brief.hpp"
+#include "core/report/brief/settled.hpp"
 #include "core/report/letter/letter_parts.hpp"
 
 #include <algorithm>
@@ -86,6 +87,9 @@ constexpr std::size_t letter_columns = 120;  // at the size of the letter
     why.push_back(view.say("letter.not_signed"));
   }
   lines.push_back(joined(why, ". "));
+  if (const std::string since = settled_since_signed(view); !since.empty() && !ask.protected_) {
+    lines.push_back(since);
+  }
   return lines;
 }
 
@@ -208,6 +212,9 @@ Sheet letter_of_length(const PageView& view, const LetterAsk& ask, int shortened
     sections.back().title = view.say("letter.impression");  // by whom stands in the head
     sections.push_back(letter_function(view, shortened));
     sections.push_back(letter_found(view, shortened));
+    if (SheetSection settled = letter_settled(view, shortened == letter_shortest); !settled.lines.empty()) {
+      sections.push_back(std::move(settled));
+    }
     sections.push_back(letter_treatment(view));
     sections.push_back(letter_medicines(view));
     sections.push_back(letter_not_examined(view));

@@ -23,7 +23,8 @@ msg-clinic-day_counts = { $came ->
     [one] 1 person came
    *[other] { $came } people came
  }; exams: { $visits }; not signed: { $open }; with an alert and no action: { $alerts }.
-msg-clinic-undated = Of a day not known (the clock of the device cannot have been right; who was there can say when):
+msg-clinic-day_beside = Beside them, of a day not known: { $exams }, below.
+msg-clinic-undated = Of a day not known: the clock of the device cannot have been right. They stand on the list of every day; who was there can write into an addendum when it was:
 msg-clinic-day_end = The list holds what has reached this ledger. What a device still carries is not in it.
 
 msg-clinic-loops_title = LEFT OPEN, as of { $day }
@@ -40,11 +41,17 @@ msg-clinic-loop_referral_past_day = Referral without an answer, due { $by } (exa
 msg-clinic-loop_review_overdue = Review overdue, due { $by } (exam of { $on }){ $side }: { $plan }
 msg-clinic-loop_third_visit_without_impression = Third visit or more without an impression (the last on { $on })
 
-msg-clinic-queue_title = TO BE SETTLED: { $count }, the gravest first
+msg-clinic-queue_title = { $count ->
+    [one] TO BE SETTLED: 1
+   *[other] TO BE SETTLED: { $count }, the gravest first
+ }
+msg-clinic-queue_none = TO BE SETTLED: 0
+msg-clinic-queue_looking = WHO LOOKS ALIKE IS NOT LISTED YET: { $compared } of { $of } pairs of records were compared. Asked again, the program goes on.
 msg-clinic-queue_part = These are { $first } to { $last } of { $count }; the others are not on this page.
 msg-clinic-queue_end = Whatever is left waits and loses nothing: all values stay, and no rule counts on one of them meanwhile.
 msg-clinic-queue_of = ({ $person }; { $visit })
 msg-clinic-queue_of_person = ({ $person })
+msg-clinic-queue_of_visit = ({ $visit })
 msg-clinic-queue_entry = { $by }, { $at }: { $what }{ $seen }.
 msg-clinic-queue_unseen = , without having seen the other
 msg-clinic-queue_seen = , having seen the other
@@ -60,6 +67,9 @@ msg-clinic-queue_impression = Two impressions.
 msg-clinic-queue_plan = Two versions of what is planned.
 msg-clinic-queue_consent = Two records of consent.
 msg-clinic-queue_request = One form was sent with two contents.
+msg-clinic-queue_exam = Two versions of what the exam is of.
+msg-clinic-queue_transfer = Two records of what travels along.
+msg-clinic-queue_became = Two answers for what became of the plan.
 msg-clinic-queue_birth = Two births for one person.
 msg-clinic-queue_sex = Two answers for the sex of one person.
 msg-clinic-queue_norm_sex = Two answers for the norms that are compared with.
@@ -113,3 +123,30 @@ msg-clinic-did-countersign = countersigned
 msg-clinic-did-letter = wrote a letter
 msg-clinic-did-person = registered the person
 msg-clinic-did-person_change = changed what is known of the person
+
+msg-clinic-wrote_move = gave the exam to { $person }
+msg-clinic-wrote_exam = { $what }
+msg-clinic-wrote_withdraw = took it back
+msg-clinic-wrote_withdraw_exam = withdrew the exam
+msg-clinic-wrote_impression = { $text }
+msg-clinic-wrote_plan = { $kind }: { $text }
+msg-clinic-wrote_consent = examine: { $examine }, record: { $record }, send: { $send }
+msg-clinic-consent_by = by { $by }
+msg-clinic-wrote_addendum = added: { $text }
+msg-clinic-certainty = certainty: { $certainty }
+msg-clinic-injured = injured { $date }
+msg-clinic-number = { $issuer }: { $number }
+msg-clinic-because = {" "}(reason: { $reason })
+
+msg-clinic-settle_by_conflict_settle = To settle it, say which value holds, and why (conflict.settle).
+msg-clinic-settle_side_exchange_unseen = To settle it, say that it holds for the side that stands here, and why (conflict.settle), or withdraw it and record it for the other side (finding.withdraw, finding.record).
+msg-clinic-settle_withdrawal = To settle it, say that the value holds, and why (conflict.settle), or withdraw it (finding.withdraw).
+msg-clinic-settle_by_exam_move = To settle it, give the exam to the one whose it is, and say why (exam.move).
+msg-clinic-settle_by_exam_amend = To settle it, write what holds, of each thing that differs (exam.amend).
+msg-clinic-settle_by_impression_record = To settle it, write the one that holds (impression.record).
+msg-clinic-settle_by_plan_record = To settle it, write the one that holds (plan.record).
+msg-clinic-settle_by_plan_follow = To settle it, write what became of it (plan.follow).
+msg-clinic-settle_by_consent_record = To settle it, ask the person, and write the answer (consent.record).
+msg-clinic-settle_by_addendum_record = To settle it, look at both and write an addendum on what holds (addendum.record).
+msg-clinic-settle_by_person_amend = To settle it, ask the person, and write what holds (person.amend).
+msg-clinic-settle_by_pair_decide = To settle it, say whether it is one person or two, and from where that is known (pair.decide).

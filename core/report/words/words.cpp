@@ -12,7 +12,6 @@ namespace limbledger::report {
 namespace {
 
 constexpr int depth_max = 16;  // a message that refers to itself ends here
-constexpr std::string_view english_mark = " (en)";
 constexpr std::string_view isolate = "\u2068";
 constexpr std::string_view isolate_end = "\u2069";
 

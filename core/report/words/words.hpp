@@ -54,6 +54,8 @@ class Words {
 [[nodiscard]] const Words* built_in_words();
 
 inline constexpr std::string_view english = "en";
+// Stands after what was said in English for want of a translation.
+inline constexpr std::string_view english_mark = " (en)";
 // The languages there are words of. `form` alone: labels of a form, for review by a clinician; every other text is English.
 struct Language {
   std::string_view code;

@@ -109,7 +109,7 @@ class DoorParcelIn final : public ParcelIn {
   std::uint64_t looked_at() const override { return taking_.looked_at(); }
   TakenParcel taken() const override {
     const ledger::ParcelTaken& done = taking_.taken();
-    return {done.entries, done.taken.entries, done.taken.known, done.taken.parked, done.taken.turned_away, done.is_whole, done.taken.own_came_back};
+    return {done.entries, done.taken.entries, done.taken.known, done.taken.parked, done.taken.turned_away, done.is_whole, done.taken.own_came_back, done.after_end};
   }
   WrittenParcel seen() const override { return {taking_.taken().entries, taking_.taken().runs, 0}; }
 

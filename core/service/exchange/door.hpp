@@ -91,6 +91,7 @@ struct TakenParcel {
   std::uint64_t turned_away = 0;
   bool is_whole = true;
   bool was_restored = false;
+  std::uint64_t after_end = 0;  // bytes of the file that are no part of it
 };
 
 // A parcel on its way out: the pieces that its file is made of.

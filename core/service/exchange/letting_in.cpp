@@ -39,7 +39,7 @@ void LettingIn::end() {
 
 void LettingIn::become(State state) {
   state_ = state;
-  if (state == State::let_in || state == State::turned_away) {
+  if (is_over()) {
     end();
   }
   if (tell_) {
@@ -51,16 +51,18 @@ Result<std::optional<ledger::Bytes>> LettingIn::decided() const {
   if (state_ == State::turned_away) {
     return wire::Fault("enrol.refused", "");
   }
+  if (state_ == State::interrupted) {
+    return wire::Fault("enrol.interrupted", "");
+  }
   return state_ == State::let_in ? std::optional(welcome_) : std::optional<ledger::Bytes>();
 }
 
 Result<std::optional<ledger::Bytes>> LettingIn::post(const void* who, std::span<const std::uint8_t> body) {
-  const bool is_over = state_ == State::let_in || state_ == State::turned_away;
-  if (who_ == nullptr ? is_over : who_ != who) {
+  if (who_ == nullptr ? is_over() : who_ != who) {
     return wire::Fault("enrol.closed", "");
   }
   who_ = who;
-  if (is_over || body.empty()) {
+  if (is_over() || body.empty()) {
     return decided();
   }
   auto answer = admitting_->answer(body);
@@ -79,11 +81,11 @@ void LettingIn::leave(const void* who) {
     return;
   }
   who_ = nullptr;
-  if (state_ == State::let_in || state_ == State::turned_away) {
+  if (is_over()) {
     return;
   }
   if (!begin_again()) {
-    become(State::turned_away);
+    become(State::interrupted);
   } else if (state_ == State::compares) {
     become(State::waits);
   }
@@ -98,7 +100,7 @@ Result<model::ReplicaId> LettingIn::let_in(std::string_view digits) {
   }
   auto written = admitting_->welcome();
   if (!written) {
-    become(State::turned_away);
+    become(State::interrupted);
     return written.error();
   }
   welcome_ = std::move(*written);
@@ -108,8 +110,14 @@ Result<model::ReplicaId> LettingIn::let_in(std::string_view digits) {
 }
 
 void LettingIn::turn_away() {
-  if (state_ == State::waits || state_ == State::compares) {
+  if (!is_over()) {
     become(State::turned_away);
+  }
+}
+
+void LettingIn::interrupt() {
+  if (!is_over()) {
+    become(State::interrupted);
   }
 }
 

@@ -19,7 +19,8 @@ namespace limbledger::service {
 
 class LettingIn {
  public:
-  enum class State : std::uint8_t { waits, compares, let_in, turned_away };
+  // interrupted: locked, or nobody was there to compare, before anybody had decided.
+  enum class State : std::uint8_t { waits, compares, let_in, turned_away, interrupted };
 
   // Faults: those of Admitting. `code`: the printed recovery code; it is wiped once it is decided. The door must outlive it.
   [[nodiscard]] static Result<std::unique_ptr<LettingIn>> begin(ExchangeDoor& door, std::string_view code);
@@ -31,7 +32,7 @@ class LettingIn {
   void tells(std::function<void()> tell) { tell_ = std::move(tell); }
 
   // What a caller posts, and what it is answered; none: nobody has decided yet, to be asked again with nothing.
-  // Faults: enrol.closed, enrol.refused, exchange.message, enrol.code.
+  // Faults: enrol.closed, enrol.refused, enrol.interrupted, exchange.message, enrol.code.
   [[nodiscard]] Result<std::optional<ledger::Bytes>> post(const void* who, std::span<const std::uint8_t> body);
   // That connection has ended: another may come, unless its welcome was written already.
   void leave(const void* who);
@@ -41,6 +42,7 @@ class LettingIn {
   // one that was looked at. Faults: enrol.nobody, enrol.digits, and those of writing; only what could not be written ends it.
   [[nodiscard]] Result<model::ReplicaId> let_in(std::string_view digits);
   void turn_away();
+  void interrupt();
 
   [[nodiscard]] State state() const { return state_; }
   // This device's own, while it compares; empty otherwise.
@@ -52,6 +54,7 @@ class LettingIn {
 
   [[nodiscard]] Result<void> begin_again();
   [[nodiscard]] Result<std::optional<ledger::Bytes>> decided() const;
+  [[nodiscard]] bool is_over() const { return state_ != State::waits && state_ != State::compares; }
   void become(State state);
   void end();
 

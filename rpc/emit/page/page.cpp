@@ -21,6 +21,7 @@ namespace limbledger::rpc {
 namespace {
 
 constexpr std::size_t shown_bytes_max = 6000;  // of an answer: the rest stands in the OpenRPC document
+constexpr std::size_t walk_bytes_max = 24000;  // of the walk: an alert with its words, and no whole form
 
 [[nodiscard]] std::string element_text(std::string_view name, std::string_view inside) {
   return "<" + std::string(name) + ">" + std::string(inside) + "</" + std::string(name) + ">";
@@ -36,13 +37,13 @@ constexpr std::size_t shown_bytes_max = 6000;  // of an answer: the rest stands 
   return list;
 }
 
-[[nodiscard]] std::string json_block(std::string_view json) {
+[[nodiscard]] std::string json_block(std::string_view json, std::size_t bytes_max = shown_bytes_max, std::string_view rest = "the rest stands in what rpc.discover answers") {
   std::string laid = laid_out(json);
-  const bool cut = laid.size() > shown_bytes_max;
+  const bool cut = laid.size() > bytes_max;
   if (cut) {
-    laid.resize(laid.rfind('\n', shown_bytes_max));
+    laid.resize(laid.rfind('\n', bytes_max));
   }
-  return "<pre tabindex=\"0\">" + wire::html_escaped(laid) + (cut ? "\n... the rest stands in what rpc.discover answers" : "") + "</pre>";
+  return "<pre tabindex=\"0\">" + wire::html_escaped(laid) + (cut ? "\n... " + std::string(rest) : "") + "</pre>";
 }
 
 [[nodiscard]] std::string who_text(const service::Method& method) {
@@ -54,16 +55,34 @@ constexpr std::size_t shown_bytes_max = 6000;  // of an answer: the rest stands 
   return "<dl class=\"facts\">" + text + "</dl>";
 }
 
+[[nodiscard]] std::string call_block(const Example& example) {
+  return json_block("{\"jsonrpc\":\"2.0\",\"id\":1,\"method\":" + wire::quoted(example.method) + ",\"params\":" + example.params + "}");
+}
+
 [[nodiscard]] std::string examples_of(std::string_view method, std::span<const Example> examples) {
   std::string text;
   for (const Example& example : examples) {
     if (example.method == method) {
       text += "<details><summary>Example: " + wire::html_escaped(example.title) + "</summary><h4>Call</h4>" +
-              json_block("{\"jsonrpc\":\"2.0\",\"id\":1,\"method\":" + wire::quoted(method) + ",\"params\":" + example.params + "}") + "<h4>Result</h4>" +
-              json_block(example.result) + "</details>";
+              call_block(example) + "<h4>Result</h4>" + json_block(example.result) + "</details>";
     }
   }
   return text;
+}
+
+[[nodiscard]] std::string walk_section(std::span<const Example> walk) {
+  std::string text;
+  for (std::size_t at = 0; at < walk.size(); ++at) {
+    const Example& example = walk[at];
+    const std::string name = wire::html_escaped(example.method);
+    text += "<h3>" + std::to_string(at + 1) + ". <a href=\"#" + name + "\"><code>" + name + "</code></a></h3><p>" + wire::html_escaped(example.title) + "</p><details><summary>Call</summary>" +
+            call_block(example) + "</details><details><summary>Result</summary>" + json_block(example.result, walk_bytes_max, "and so on") + "</details>";
+  }
+  return text.empty() ? text
+                      : "<section id=\"walk\"><h2>A form in seven messages</h2><p>From the link to a signed exam, as it was really answered. Each is a POST to <code>/rpc</code>; all but the first carry the "
+                        "token. What writes is kept by the form, with its <code>request</code>, until it is answered, and is sent again as it was where no answer came: the same words are then answered with "
+                        "<code>\"repeat\":true</code>, and stand once.</p>" +
+                            text + "</section>";
 }
 
 [[nodiscard]] std::string try_form(std::string_view method, std::span<const TryLine> lines) {
@@ -147,21 +166,39 @@ template <class T>
 constexpr std::string_view how_to_call = R"html(<section id="how"><h2>How to call</h2>
 <p>Over HTTP a call is a POST to <code>/rpc</code> with <code>Content-Type: application/json</code> and <code>Authorization: Bearer TOKEN</code>; over WebSocket, at the same address, the first call is
 <a href="#session.open"><code>session.open</code></a> with the token; over the standard input there is no token. Token and address stand in <code>sidecar.json</code> in the ledger's folder while the program serves.
-A page may call only where it is served from: <code>limbledger serve --http 0 --pages DIR --once</code> serves yours and prints a link. Its <code>#once=CODE</code> is good once; <code>session.open</code> with
-<code>once</code> gives the token for it.</p>
+A page may call only where it is served from: <code>limbledger serve --http 8470 --pages DIR --once</code> serves yours (any port that is free, and the same one each time) and prints a link. Its
+<code>#once=CODE</code> is good once, for two minutes; <code>session.open</code> with <code>once</code> gives the token for it.</p>
+<p><b>Scripts stand in files of their own</b> in <code>DIR</code>, beside <code>index.html</code>: a page is served with a policy that keeps the browser from running a script, or a handler in
+an attribute, that is written into the HTML. Styles may stand in either. Nothing is loaded from elsewhere. The program says at its start where it finds a script that will not run.</p>
 <p>A form comes from <a href="#form.describe"><code>form.describe</code></a>: what to draw, position by position. One exam is a short walk: <a href="#exam.open"><code>exam.open</code></a> (with
 <code>injured_on</code> where something was hurt: alerts and rules rest on it), then
 <a href="#finding.record"><code>finding.record</code></a> for each answer (its reply has the alerts, which are shown at once), <a href="#exam.assess"><code>exam.assess</code></a> for what the findings support,
-<a href="#note.write"><code>note.write</code></a> for a page to read.</p>
+<a href="#note.write"><code>note.write</code></a> for a page to read, and <a href="#exam.sign"><code>exam.sign</code></a>. The <a href="#walk">seven messages</a> of it stand below.</p>
 <ul><li>What writes takes a <code>request</code>: a UUID that the form makes once and sends again when no answer came. It then writes nothing twice.</li>
 <li>What writes to an exam, a person or a place that is there takes <code>seen</code>: the <code>revision</code> of the newest reply about it that was shown. Each reply has the next one.</li>
 <li>A reply to a writing method means that it is on disk.</li><li>A word that your form does not know is shown as it is, and never read as a no.</li>
-<li>Names such as <code>msg.item.knee_lachman.short</code> stand for words: <code>form.describe</code> with <code>"language":"en"</code> adds <code>texts</code>, and <code>exam.assess</code> with it gives each alert,
-question and statement its <code>text</code>. The alerts in the reply to a finding come without: ask <code>exam.assess</code> with <code>"only":["alerts"]</code> and the language.</li>
+<li>Names such as <code>msg.item.knee_lachman.short</code> stand for words, and no form has to show one: <code>form.describe</code> with <code>"language":"en"</code> adds <code>texts</code>, the words of every
+name in it, and whatever else names messages takes <code>language</code> too. An alert then has its <code>text</code>, and what to do until help comes in <code>meanwhile_text</code>: in
+<code>exam.assess</code>, and at once in the reply of <code>finding.record</code>.</li>
+<li>An alert with <code>"interrupts":true</code> and the state <code>raised</code> is shown over whatever is on the screen, once for each number in <code>times_raised</code>: it goes up when the alert becomes
+graver, rests on something new, or is answered no more. Keep the highest that was shown of each alert and side.</li>
+<li>A fault has a <code>hint</code> for whoever makes the form and, where the call names a <code>language</code>, a <code>text</code> for whoever is at it. Its <code>path</code> is the field.</li>
 <li>An error with the number 2 asks back, and nothing is recorded: show its faults, and once a person has looked send the same call with the same <code>request</code> and the codes in
-<code>confirmed</code> of that finding. <code>item.withheld</code> is answered for otherwise: a danger or a possible break that was recorded speaks against the step. Where it was done all the same, the finding takes
-<code>"despite":{"how":"knowingly","because":"..."}</code>; <code>how</code> is <code>before</code>, <code>elsewhere</code> or <code>knowingly</code>.</li>
+<code>confirmed</code>: of that finding, where a finding was asked about, and else (<code>exam.open</code>, <code>person.register</code>, <code>exam.sign</code> ...) beside the other params. Nothing else of
+the call changes; <code>seen</code> may be newer. <code>item.withheld</code> is answered for otherwise: a danger or a possible break that was recorded speaks against the step. Where it was done all the same, the finding takes
+<code>"despite":{"how":"knowingly","because":"..."}</code>; <code>how</code> is <code>before</code>, <code>elsewhere</code> or <code>knowingly</code>. Such a step moves from <code>positions</code> of
+<code>form.describe</code> to <code>withheld</code> and stays there whole (<code>step</code>), so that a form can go on asking about it.</li>
 <li>A message is strict JSON in UTF-8. A member that stands twice in one object refuses the whole message (<code>json.duplicate_member</code>), though the grammar allows it: two values for one thing have no place in a record.</li></ul>
+<h3 id="again">Stopped and started again</h3>
+<p>The program may be stopped, or die, at any moment; what it had answered is on disk. A form that is open then gets no answer, and after the start a 401 with <code>token.unknown</code>: tokens are of one start
+of the program. So that nothing is lost or doubled:</p>
+<ul><li>Serve at a fixed port (<code>--http 8470</code>). With <code>--http 0</code> the port changes, and with it the origin: what the page had put into <code>localStorage</code> is out of its reach.</li>
+<li>Put each writing call into <code>localStorage</code>, params and <code>request</code>, before it is sent, and take it out once it was answered or refused; also the exam, its newest <code>revision</code> and the
+<code>times_raised</code> that were shown. Never the token, nor a passphrase.</li>
+<li>On <code>token.unknown</code> or <code>token.expired</code> ask for a new link. <code>limbledger token make --scope examiner --once</code> prints one, and so does <code>serve --once</code> at its start. A
+link that is opened in the tab where the form is changes nothing but the part behind <code>#</code>: listen for <code>hashchange</code>, and trade its code by <code>session.open</code>.</li>
+<li>Then send what was left, unchanged, and read the exam again (<a href="#exam.read"><code>exam.read</code></a>): its <code>revision</code> is the next <code>seen</code>. A ledger for people is locked after a start;
+<code>ledger.locked</code> is answered until <a href="#ledger.unlock"><code>ledger.unlock</code></a>, and nothing that waits need be dropped for it.</li></ul>
 <h3>What each control sends</h3>
 <p>A step of <code>form.describe</code> has a <code>control</code> to draw and the kind of <code>value</code> to send. Each of its <code>sides</code> is a finding of its own: <code>{"item":ITEM,"side":"left","value":VALUE}</code>,
 with one of its <code>instruments</code> and <code>positions</code> where it names any.</p>
@@ -198,7 +235,7 @@ with one of its <code>instruments</code> and <code>positions</code> where it nam
     list += "<li><b>" + wire::html_escaped(group) + "</b><ul>" + names + "</ul></li>";
   }
   return "<nav aria-label=\"Contents\"><p><label for=\"find\">Show methods with</label> <input id=\"find\" type=\"search\" autocomplete=\"off\"> <span id=\"found\" aria-live=\"polite\"></span></p><ul "
-         "class=\"parts\"><li><a href=\"#how\">How to call</a></li><li><a href=\"#methods\">Methods</a></li><li><a href=\"#unasked\">Unasked</a></li><li><a href=\"#faults\">Errors</a></li><li><a "
+         "class=\"parts\"><li><a href=\"#how\">How to call</a></li><li><a href=\"#walk\">A first walk</a></li><li><a href=\"#methods\">Methods</a></li><li><a href=\"#unasked\">Unasked</a></li><li><a href=\"#faults\">Errors</a></li><li><a "
          "href=\"#limits\">Limits</a></li><li><a href=\"#shapes\">Shapes</a></li></ul><ul class=\"methods\">" +
          list + "</ul></nav>";
 }
@@ -235,7 +272,7 @@ std::string description_page(const PageAsk& ask) {
          "called</h1><p>limbledger " +
          std::string(service::program_version) + ", protocol " + std::to_string(service::protocol_newest) +
          ". It supports the judgement of people who are trained and licensed to examine, and does not replace it.</p>" + banner + "</header>" + contents(ask) + "<main>" +
-         std::string(how_to_call) + "<section id=\"methods\"><h2>Methods</h2>" + methods + "</section>" +
+         std::string(how_to_call) + walk_section(ask.walk) + "<section id=\"methods\"><h2>Methods</h2>" + methods + "</section>" +
          "<section id=\"unasked\"><h2>What comes unasked</h2><p>Over WebSocket, once a session is open, two notifications come:</p><dl><dt><code>" + std::string(changed_name) +
          "</code></dt><dd>which records changed, as " + shape_link("ChangesReadResult") + "; what was missed meanwhile, <a href=\"#changes.read\"><code>changes.read</code></a> gives from the last cursor on</dd><dt><code>" +
          std::string(staff_called_name) + "</code></dt><dd>to examiners, also while the ledger is locked: an answer at a kiosk asks its person to call the staff; as " + shape_link("StaffCalled") +

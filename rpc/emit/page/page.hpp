@@ -24,6 +24,7 @@ struct TryLine {
 struct PageAsk {
   std::span<const service::Method> table;
   std::span<const Example> examples;
+  std::span<const Example> walk{};     // in their order, from a link to a signed exam
   Limits limits{};
   service::NetworkLimits network{};
   std::span<const TryLine> try_out{};  // empty: without

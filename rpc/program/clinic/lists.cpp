@@ -59,11 +59,18 @@ ExitCode print_list(const Options& options) {
   if (!sent) {
     throw problem_of(sent.error(), "DATE");
   }
-  const auto result = service::call(service::methods(), context, list.method, *sent, &sent->root());
-  if (!result) {
-    throw problem_of(result.error(), folder);
+  const auto ask = [&] {
+    auto result = service::call(service::methods(), context, list.method, *sent, &sent->root());
+    if (!result) {
+      throw problem_of(result.error(), folder);
+    }
+    return wire::parse(*result);
+  };
+  auto document = ask();
+  // Nobody else waits for this program: it goes on until all records are compared.
+  while (document && document->child(document->root(), "looking") != nullptr) {
+    document = ask();
   }
-  const auto document = wire::parse(*result);
   const wire::Node* text = document ? document->child(document->root(), "text") : nullptr;
   if (text == nullptr) {
     throw Problem(ExitCode::internal, "the list holds no page");

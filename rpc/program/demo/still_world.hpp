@@ -1,4 +1,4 @@
-// A world in which the same calls give the same answers: the clock on the wall stands at 2026-11-24T10:15:00Z and what should be random
+// A world in which the same calls give the same answers: the clock on the wall stands at 2026-11-24T10:15:00Z, or where it was set, and what should be random
 // is counted. For invented ledgers alone: nothing that comes of it is secret.
 #pragma once
 
@@ -13,8 +13,9 @@ class StillWorld final : public ledger::World {
 
   [[nodiscard]] ledger::Reading now() override {
     up_ms_ += step_ms_;
-    return {1795515300000, up_ms_, {1, 2, 3, 4, 5, 6, 7, 8}, ledger::ClockQuality::person};
+    return {wall_ms_, up_ms_, {1, 2, 3, 4, 5, 6, 7, 8}, ledger::ClockQuality::person};
   }
+  void set_clock(std::int64_t wall_ms) { wall_ms_ = wall_ms; }
   // By the mixing step of a published generator (splitmix64), so that every id differs.
   void random(std::span<std::uint8_t> bytes) override {
     for (std::uint8_t& byte : bytes) {
@@ -27,6 +28,7 @@ class StillWorld final : public ledger::World {
 
  private:
   std::int64_t step_ms_;
+  std::int64_t wall_ms_ = 1795515300000;
   std::int64_t up_ms_ = 0;
   std::uint64_t count_ = 0;
 };

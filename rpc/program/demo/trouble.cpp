@@ -25,6 +25,14 @@ constexpr std::int64_t answered_max = 1'000'000;
 bool take_trouble(std::string_view word, TroubleAsk& ask) {
   const std::size_t at = word.find('=');
   const std::string_view name = word.substr(0, at);
+  if (name == "clock") {
+    model::Instant claimed;
+    if (!model::Instant::from_text(word.substr(at == std::string_view::npos ? word.size() : at + 1), claimed).empty()) {
+      return false;
+    }
+    ask.clock_ms = claimed.ms;
+    return true;
+  }
   const bool counted = at != std::string_view::npos;
   const auto count = counted ? count_in(word.substr(at + 1), name == "slow" ? slow_ms_max : answered_max) : std::optional<std::int64_t>(0);
   if (!count) {

@@ -1,5 +1,5 @@
-// Trouble on purpose, for whoever tests a front end: slow replies, a disk that is full, a ledger that locks, a program that is killed.
-// On a demonstration ledger alone. What is counted are the messages that were answered, over whichever carrier; times in ms.
+// Trouble on purpose, for whoever tests a front end: slow replies, a disk that is full, a ledger that locks, a program that is killed,
+// a clock that was set wrong. On a demonstration ledger alone. What is counted are the messages that were answered, over whichever carrier; times in ms.
 #pragma once
 
 #include "core/ledger/port.hpp"
@@ -18,10 +18,12 @@ struct TroubleAsk {
   std::optional<std::int64_t> locked_after;  // then the ledger locks itself, once
   std::optional<std::int64_t> kill_after;    // the next one is carried out, and the program is killed before its reply
 
-  [[nodiscard]] bool any() const { return slow_ms || full_after || locked_after || kill_after; }
+  std::optional<std::int64_t> clock_ms;      // what the clock claims at the start, since 1970; it goes on from there
+
+  [[nodiscard]] bool any() const { return slow_ms || full_after || locked_after || kill_after || clock_ms; }
 };
 
-// Takes one word of --trouble: slow=MS, full, full=N, locked, locked=N, kill=N. False where it is none.
+// Takes one word of --trouble: slow=MS, full, full=N, locked, locked=N, kill=N, clock=INSTANT. False where it is none.
 [[nodiscard]] bool take_trouble(std::string_view word, TroubleAsk& ask);
 
 // The store behind a gate that can be shut for writing, as a full disk is.
@@ -40,6 +42,7 @@ class GatedStore final : public ledger::LogStore {
   [[nodiscard]] Result<ledger::Heads> heads() override { return store_.heads(); }
   [[nodiscard]] Result<void> drop_bodies(std::span<const model::EntryId> entries, ledger::RowState state) override { return store_.drop_bodies(entries, state); }
   [[nodiscard]] Result<std::vector<ledger::Row>> park(std::span<const ledger::Row> rows) override { return store_.park(rows); }
+  [[nodiscard]] Result<std::vector<ledger::ListDamage>> check_lists(bool mend) override { return store_.check_lists(mend); }
   [[nodiscard]] ledger::Durability durability() const override { return store_.durability(); }
 
  private:

@@ -1,6 +1,7 @@
 #include "rpc/program/examples/examples.hpp"
 
 #include "core/reference/edition.hpp"
+#include "core/service/admission.hpp"
 #include "core/service/call.hpp"
 #include "core/service/desk.hpp"
 #include "core/store/memory.hpp"
@@ -34,7 +35,25 @@ namespace {
   return out;
 }
 
-[[nodiscard]] HeldTalk hold() {
+// As a page is let in that was opened by its link.
+class ByLink final : public service::Admission {
+ public:
+  explicit ByLink(Tokens& tokens) : tokens_(tokens) {}
+  [[nodiscard]] Result<service::Admitted> enter(const std::optional<std::string_view>& token, const std::optional<std::string_view>& once) override {
+    const auto traded = tokens_.trade(once.value_or(token.value_or(std::string_view())));
+    if (!traded) {
+      return traded.error();
+    }
+    return service::Admitted{traded->grant.caller, traded->grant.expires_at, traded->text};
+  }
+  void leave() override {}
+  void bind(const model::ExamId& /*exam*/) override {}
+
+ private:
+  Tokens& tokens_;
+};
+
+[[nodiscard]] HeldTalk hold(std::span<const Line> lines, bool by_link) {
   HeldTalk held;
   StillWorld world;
   store::MemoryStore store;
@@ -64,7 +83,13 @@ namespace {
   ShownExchange exchanges(**desk);
   context.exchanges = &exchanges;
   std::map<std::string, std::string> kept{{"passphrase", wire::quoted(wanted.passphrase)}, {"code", wire::quoted(made->recovery_code)}};
-  for (const Line& line : example_talk()) {
+  ByLink link(tokens);
+  if (by_link) {
+    static_cast<void>((*desk)->unlock("", wanted.passphrase));
+    context.admission = &link;
+    kept.emplace("once", wire::quoted(tokens.make_once({service::Scope::examiner, std::nullopt}).text));
+  }
+  for (const Line& line : lines) {
     const std::string params = filled(line.params, kept);
     const auto sent = wire::parse(params);
     const auto result = sent ? service::call(service::methods(), context, line.method, *sent, &sent->root()) : Result<std::string>(sent.error());
@@ -85,7 +110,12 @@ namespace {
 }  // namespace
 
 const HeldTalk& held_talk() {
-  static const HeldTalk held = hold();
+  static const HeldTalk held = hold(example_talk(), false);
+  return held;
+}
+
+const HeldTalk& held_walk() {
+  static const HeldTalk held = hold(example_walk(), true);
   return held;
 }
 

@@ -13,7 +13,8 @@ struct HeldTalk {
   std::vector<std::string> refused;  // "method code path" of each call that was not answered; to be empty
 };
 
-// Held once, when it is first wanted.
+// Each held once, when it is first wanted.
 [[nodiscard]] const HeldTalk& held_talk();
+[[nodiscard]] const HeldTalk& held_walk();
 
 }  // namespace limbledger::rpc

@@ -8,6 +8,8 @@ std::span<const Line> example_talk() {
       {"session.open", "over the standard input no token is taken", R"({"client":"form 1","protocol":1})", {}},
       {"catalogue.read", "one item with its scale", R"({"items":["knee.lachman"]})", {}},
       {"ledger.unlock", "by an examiner's passphrase", R"({"examiner":"Amina Invented","passphrase":"@passphrase"})", {}},
+      {"examiner.read", "how the examiners of all devices are called", R"({})", {{"said", "/examiners/0/revision"}}},
+      {"examiner.amend", "the whole name and the role, to stand beside the signature on every device", R"({"name":"Amina Invented of Upper Ford","role":"physiotherapist","seen":"@said","request":"6a0c5b9e-0000-4000-8000-000000000043"})", {}},
       {"changes.read", "where the ledger stands now", R"({})", {{"cursor", "/cursor"}}},
       {"place.amend", "a new place", R"({"changes":{"name":"Invented Ford","travel":[{"to":"invented district hospital","minutes":150}],"here":[{"what":"film","there":"no"}]},"request":"6a0c5b9e-0000-4000-8000-000000000001"})", {{"place", "/places/0/place/place"}}},
       {"place.read", "every place", R"({})", {}},
@@ -91,6 +93,19 @@ std::span<const Line> example_talk() {
       {"session.end", "the talk is over", R"({})", {}},
   };
   return talk;
+}
+
+std::span<const Line> example_walk() {
+  static const std::vector<Line> walk{
+      {"session.open", "the link's code, once; keep the token, which goes with every call from here on", R"({"once":"@once","client":"first form","protocol":1})", {{"token", "/token"}}},
+      {"person.register", "who is examined; keep the person", R"({"names":[{"text":"Kofi Invented"}],"birth":{"date":"2001"},"sex":"male","request":"6b0c5b9e-0000-4000-8000-000000000001"})", {{"person", "/person/person"}}},
+      {"exam.open", "a knee hurt today; keep the exam, and its revision as seen of the next writing call about it", R"({"person":"@person","complaint":"acute_knee","side":"left","setting":"outreach","injured_on":"2026-11-24","offset_min":180,"request":"6b0c5b9e-0000-4000-8000-000000000002"})", {{"exam", "/exam/exam"}, {"seen", "/revision"}}},
+      {"form.describe", "what to draw, with its words; asked again after findings, since a danger withholds steps", R"({"complaint":"acute_knee","exam":"@exam","language":"en"})", {}},
+      {"finding.record", "a motion, a yes, two grades, and what pain did not let; keep the revision, and of each entry what a correction replaces; show each alert whose times_raised you have not shown", R"({"exam":"@exam","findings":[{"item":"knee.flexion_active","side":"left","value":{"kind":"angle","toward_deg":95},"instrument":"goniometer_long","position":"supine"},{"item":"knee.joint_line_medial_tender","side":"left","value":{"kind":"answer","answer":"yes"}},{"item":"vessel.pulse_dorsalis_pedis","side":"right","value":{"kind":"grade","scale":"pulse/0-3","grade":"2"}},{"item":"vessel.pulse_dorsalis_pedis","side":"left","value":{"kind":"grade","scale":"pulse/0-3","grade":"0"}},{"item":"knee.mcmurray","side":"left","value":{"kind":"not_done","reason":"pain"}}],"seen":"@seen","request":"6b0c5b9e-0000-4000-8000-000000000003","language":"en"})", {{"seen", "/revision"}}},
+      {"exam.assess", "what cannot wait, what is still to ask and what is missing, in sentences", R"({"exam":"@exam","only":["alerts","questions","missing"],"language":"en"})", {}},
+      {"exam.sign", "read out, and signed as it was shown; what is left is listed and never a bar", R"({"exam":"@exam","read_aloud":"Kofi Invented, born 2001, LEFT knee, hurt today, no pulse felt on the left foot","identified":["Kofi Invented","2001"],"seen":"@seen","request":"6b0c5b9e-0000-4000-8000-000000000004","language":"en"})", {}},
+  };
+  return walk;
 }
 
 }  // namespace limbledger::rpc

@@ -23,5 +23,8 @@ struct Line {
 
 // "@code" and "@passphrase" stand for those of the invented ledger, which is locked at the start.
 [[nodiscard]] std::span<const Line> example_talk();
+// The shortest way of a form from its link ("@once" is the code in it) to a signed exam, each line with what to keep of its answer. The
+// ledger is unlocked, as one that --demo made.
+[[nodiscard]] std::span<const Line> example_walk();
 
 }  // namespace limbledger::rpc

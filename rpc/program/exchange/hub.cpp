@@ -41,7 +41,8 @@ class AtTerminal {
         letting_in_->turn_away();
       } else if (const auto let_in = letting_in_->let_in(word); !let_in) {
         if (letting_in_->state() == LettingIn::State::compares) {
-          std::cout << "Those are not the digits of this screen. Type the six digits that the new device shows, or no:" << std::endl;
+          std::cout << "That is not what this screen shows. A slip changes nothing: type the six digits that the new device shows once more. Where its screen\n"
+                       "really shows others, type no:" << std::endl;
           return true;
         }
         std::cout << problem_of(let_in.error(), "").what() << std::endl;
@@ -65,6 +66,9 @@ class AtTerminal {
         break;
       case LettingIn::State::turned_away:
         std::cout << "Nobody was let in." << std::endl;
+        break;
+      case LettingIn::State::interrupted:
+        std::cout << "Nobody was let in: nobody had decided. What to do: begin again with --enrol, and let the device join again." << std::endl;
         break;
     }
     desk_.lock();
@@ -121,7 +125,7 @@ ExitCode run_hub(const Options& options) {
         return true;
       }
       if (got <= 0 || typed.size() >= piece.size()) {
-        enrolment->letting_in()->turn_away();  // nobody is there to compare
+        enrolment->letting_in()->interrupt();  // nobody is there to compare
         return false;
       }
       return true;

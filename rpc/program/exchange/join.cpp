@@ -50,7 +50,7 @@ ExitCode join_clinic(const Options& options) {
   bool is_other_key = false;
   const auto caller = TlsCaller::connect(at.host, at.port, std::nullopt, {}, why, is_other_key);
   if (!caller) {
-    throw Problem(ExitCode::unavailable, at.host + ": the hub does not answer (" + why + ")\n  what to do: start it with: limbledger hub --enrol");
+    throw Problem(ExitCode::unavailable, at.host + ": the hub does not answer (" + why + ")\n  what to do: start it with: limbledger hub --enrol; or unlock the program that serves there with --hub, and begin an enrolment in it");
   }
   const TlsReply card = post_or_end(*caller, at, (*joining)->commit());
   const auto shown = (*joining)->show(card.body);

@@ -59,12 +59,16 @@ ExitCode read_parcel_file(const Options& options) {
   if (!taken->is_whole) {
     std::cout << "The parcel was cut short: what comes after is missing. Have it written again.\n";
   }
+  if (taken->after_end != 0) {
+    std::cout << taken->after_end << " bytes stand after the parcel's end. They are no part of it and were not read: something was added to the file.\n";
+  }
   if (taken->turned_away != 0) {
     std::cout << taken->turned_away << " entries were not kept: too many wait for earlier ones already. Bring those first.\n";
   }
   if (taken->was_restored) {
     std::cout << "Entries of this device came back that it no longer had: it was put back to an older copy, and writes nothing more under this\n"
-                 "replica (replica.forked). Nothing is lost. What to do: keep this folder, and let the device join again in a new one.\n";
+                 "replica (replica.forked). Nothing is lost. What to do: keep this folder, and let the device join again in a new one:\n"
+                 "  limbledger join NEW_FOLDER --with https://HOST:PORT     (with limbledger hub --enrol at the clinic)\n";
   }
   tell_held(*door);
   return taken->is_whole && taken->turned_away == 0 ? ExitCode::done : ExitCode::bad_answer;

@@ -18,7 +18,6 @@ namespace limbledger::rpc {
 namespace {
 
 constexpr std::size_t parcel_piece_bytes = std::size_t{256} * 1024;
-constexpr std::string_view parcel_mark = "LIMBPCL1";
 
 [[nodiscard]] wire::Fault medium_fault(const char* expected) { return {"parcel.unreadable", "", expected, ::strerror(errno)}; }
 
@@ -75,16 +74,6 @@ class Part {
   std::string path_;
 };
 
-[[nodiscard]] bool is_other_file(const std::string& path) {
-  struct stat state {};
-  if (::lstat(path.c_str(), &state) != 0) {
-    return false;
-  }
-  std::array<char, parcel_mark.size()> front{};
-  const OpenFile file(path, O_RDONLY);
-  return !file.is_open() || ::read(file.get(), front.data(), front.size()) != static_cast<ssize_t>(front.size()) || std::string_view(front.data(), front.size()) != parcel_mark;
-}
-
 // Nothing where nobody wants it any more or nothing is answered.
 template <class Deed>
 [[nodiscard]] auto in_turn(const ByFile& how, const Deed& deed) -> decltype(deed()) {
@@ -120,9 +109,14 @@ template <class Deed>
 
 }  // namespace
 
+bool is_there(const std::string& path) {
+  struct stat state {};
+  return ::lstat(path.c_str(), &state) == 0;
+}
+
 Result<service::WrittenParcel> write_parcel_to(const ByFile& how, service::ExchangeDoor& door, const std::string& path, const std::optional<model::ReplicaId>& holder) {
-  if (is_other_file(path)) {
-    return wire::Fault("parcel.path", "", "no file there, or a parcel");
+  if (is_there(path)) {
+    return wire::Fault("parcel.there", "", "no file there");
   }
   auto parcel = in_turn(how, [&] { return door.parcel_out(holder); });
   if (!parcel) {
@@ -170,6 +164,9 @@ Result<service::WrittenParcel> write_parcel_to(const ByFile& how, service::Excha
     if (back.entries != written.entries || back.runs != written.runs) {
       return wire::Fault("parcel.unreadable", "", "what was written, read back");
     }
+  }
+  if (is_there(path)) {  // it came meanwhile
+    return wire::Fault("parcel.there", "", "no file there");
   }
   if (::rename(part.c_str(), path.c_str()) != 0) {
     return medium_fault("a file that can be given its name");

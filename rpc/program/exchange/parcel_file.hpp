@@ -19,8 +19,10 @@ struct ByFile {
   const std::atomic<bool>* given_up = nullptr;
 };
 
+[[nodiscard]] bool is_there(const std::string& path);
+
 // Fault exchange.ended where it was given up. The others are those of the door, parcel.unreadable (with what the system says of the
-// medium), and parcel.path for a file that is there and is no parcel.
+// medium), and parcel.there: nothing is written over a file.
 [[nodiscard]] Result<service::WrittenParcel> write_parcel_to(const ByFile& how, service::ExchangeDoor& door, const std::string& path, const std::optional<model::ReplicaId>& holder);
 // Also what was taken before a fault stays.
 [[nodiscard]] Result<service::TakenParcel> take_parcel_from(const ByFile& how, service::ExchangeDoor& door, const std::string& path, bool cut_too);

@@ -98,7 +98,7 @@ ServedExchange::~ServedExchange() {
 void ServedExchange::look_at_lock() {
   if (desk_.locked()) {
     if (letting_in_) {
-      letting_in_->turn_away();
+      letting_in_->interrupt();
     }
     return;
   }
@@ -148,6 +148,8 @@ Result<void> ServedExchange::begin(const service::WantedErrand& wanted) {
     }
   } else if (const bool to_write = wanted.kind == Errand::Kind::parcel_write; !is_path(wanted.with, to_write)) {
     return wire::Fault("parcel.path", "/path", to_write ? "a path from / on that ends in .parcel" : "a path from / on");
+  } else if (to_write && is_there(wanted.with)) {
+    return wire::Fault("parcel.there", "/path", "no file there");
   }
   auto door = service::ExchangeDoor::open(desk_);
   if (!door) {

@@ -51,11 +51,13 @@ ExitCode exchange_with_hub(const Options& options) {
   tell_held(*door);
   if (done.state.was_restored) {
     std::cout << "Entries of this device came back that it no longer had: it was put back to an older copy, and writes nothing more under this\n"
-                 "replica (replica.forked). Nothing is lost. What to do: keep this folder, and let the device join again in a new one.\n";
+                 "replica (replica.forked). Nothing is lost. What to do: keep this folder, and let the device join again in a new one:\n"
+                 "  limbledger join NEW_FOLDER --with https://HOST:PORT     (with limbledger hub --enrol at the clinic)\n";
   }
   if (!done.is_over) {
     throw Problem(ExitCode::unavailable, at.host + ": the hub does not answer (" + done.why +
-                                             ")\n  what to do: see that limbledger hub runs there and that the network is up; then do this again, what was taken stays");
+                                             ")\n  what to do: see that limbledger hub runs there, or that the program that serves there with --hub is unlocked, and that the network is up;\n"
+                                             "  then do this again, what was taken stays");
   }
   std::cout << (done.state.is_same ? "Both hold the same.\n" : "They do not hold the same yet: something was written meanwhile, or waits. Do this again.\n");
   return done.state.is_same ? ExitCode::done : ExitCode::bad_answer;

@@ -39,6 +39,7 @@ void add_description(const OpenedLedger* in_memory, const Service& service, Page
       PageAsk ask;
       ask.table = table;
       ask.examples = held_talk().examples;
+      ask.walk = held_walk().examples;
       ask.limits = limits;
       ask.network = network;
       ask.try_out = lines;

@@ -39,11 +39,48 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 17> page_typ
   return path.find_first_not_of("abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789._-/") == std::string_view::npos;
 }
 
+[[nodiscard]] std::string lower(std::string_view text) {
+  std::string out(text);
+  std::transform(out.begin(), out.end(), out.begin(), [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
+  return out;
+}
+
+// Whether a tag has an attribute of this name, or (of handlers: onclick) one that begins so.
+[[nodiscard]] bool has_attribute(std::string_view tag, std::string_view begins, bool whole) {
+  for (std::size_t at = tag.find(begins); at != std::string_view::npos; at = tag.find(begins, at + 1)) {
+    const std::size_t equals = tag.find_first_not_of("abcdefghijklmnopqrstuvwxyz", at + begins.size());
+    const bool ends = equals != std::string_view::npos && tag[equals] == '=' && (!whole || equals == at + begins.size());
+    if (ends && at > 0 && std::string_view(" \t\n\r\"'").find(tag[at - 1]) != std::string_view::npos) {
+      return true;
+    }
+  }
+  return false;
+}
+
+// A script in the HTML itself, which no browser runs by the policy that pages are served with (`page_fields`); a style there is let through.
+[[nodiscard]] bool has_script_inside(std::string_view html) {
+  const std::string text = lower(html);
+  bool script = false;
+  for (std::size_t at = text.find('<'); at != std::string::npos; at = text.find('<', at)) {
+    if (text.compare(at, 4, "<!--") == 0) {
+      at = std::min(text.find("-->", at), text.size());
+      continue;
+    }
+    const std::size_t end = std::min(text.find('>', at), text.size());
+    const std::string_view tag = std::string_view(text).substr(at, end - at);
+    const bool data = has_attribute(tag, "type", true) && tag.find("json") != std::string_view::npos;
+    const bool is_script = tag.starts_with("<script");
+    script = script || (is_script && !data && !has_attribute(tag, "src", true)) || has_attribute(tag, "on", false);
+    at = is_script ? std::min(text.find("</script", end), text.size()) : end;
+  }
+  return script;
+}
+
 [[nodiscard]] Problem page_problem(const std::filesystem::path& path, const std::string& why) { return {ExitCode::usage, path.string() + ": " + why}; }
 
 }  // namespace
 
-Pages read_pages(const std::string& folder, std::vector<std::string>& not_served) {
+Pages read_pages(const std::string& folder, std::vector<std::string>& not_served, std::vector<std::string>& remarks) {
   namespace fs = std::filesystem;
   Pages pages;
   std::size_t bytes = 0;
@@ -75,6 +112,9 @@ Pages read_pages(const std::string& folder, std::vector<std::string>& not_served
       continue;
     }
     bytes += text->size();
+    if (ending == ".html" && has_script_inside(*text)) {
+      remarks.push_back(path.string() + " holds a script in the page itself, and the browser will not run it: scripts stand in files of their own");
+    }
     if (path.filename() == "index.html") {
       pages[name.substr(0, name.size() - std::string_view("index.html").size())] = {type->second, *text};
     }

@@ -11,7 +11,8 @@
 
 namespace limbledger::rpc {
 
-// `not_served` gets a line for each file that is left out. Throws Problem: no index.html.
-[[nodiscard]] Pages read_pages(const std::string& folder, std::vector<std::string>& not_served);
+// `not_served` gets a line for each file that is left out, `remarks` one for each page with a script in itself, which the policy that
+// pages are served with keeps a browser from running. Throws Problem: no index.html.
+[[nodiscard]] Pages read_pages(const std::string& folder, std::vector<std::string>& not_served, std::vector<std::string>& remarks);
 
 }  // namespace limbledger::rpc

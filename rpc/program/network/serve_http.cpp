@@ -43,9 +43,13 @@ class KiosksOf {
 ExitCode serve_http(const Options& options, OpenedLedger& opened, Service& service, Log& log, const HttpHooks& hooks) {
   std::string why;
   std::vector<std::string> not_served;
-  Pages pages = options.pages.empty() ? Pages{} : read_pages(options.pages, not_served);
+  std::vector<std::string> remarks;
+  Pages pages = options.pages.empty() ? Pages{} : read_pages(options.pages, not_served, remarks);
   for (const std::string& line : not_served) {
     std::cerr << "limbledger: not served: " << line << "\n";
+  }
+  for (const std::string& line : remarks) {
+    std::cerr << "limbledger: " << line << "\n";
   }
   add_description(options.demonstration ? &opened : nullptr, service, pages);
   const auto listener = Listener::open(*options.http_port, {}, why);

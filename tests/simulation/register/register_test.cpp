@@ -264,7 +264,7 @@ struct Found {
   double recall = 0, precision = 0, strong_recall = 0, strong_precision = 0;
 };
 
-Found judge(const Register& people, const Made& made) {
+Found judge(Register& people, const Made& made) {
   Found out;
   for (const Candidate& candidate : people.candidates()) {
     const bool right = made.doubles.contains(candidate.pair);

@@ -128,7 +128,7 @@ TEST_CASE("the index is written as it was read, and nothing else is taken for on
   const auto again = Index::from_bytes(bytes);
   REQUIRE(again.has_value());
   CHECK(again->to_bytes() == bytes);
-  CHECK(again->object_of.size() == 4);
+  CHECK(again->object_of.size() == 5);
   for (std::size_t length = 0; length < bytes.size(); ++length) {
     REQUIRE_FALSE(Index::from_bytes(View(bytes).first(length)).has_value());
   }

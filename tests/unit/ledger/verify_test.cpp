@@ -8,7 +8,7 @@ using limbledger::service::test::request_id;
 
 namespace {
 
-// Five entries: who the device is, who examines, a person's key, the person, a change.
+// Seven entries: who the device is, who examines, the clinic's key, how the examiner is called, a person's key, the person, a change.
 DeskFixture& small_ledger(DeskFixture& fixture) {
   const std::string reply =
       fixture.ok("person.register", R"({"names":[{"text":"Awa Invented"}],"sex":"unknown","request":")" + request_id(1) + "\"}");
@@ -39,13 +39,13 @@ TEST_CASE("a whole ledger verifies, locked and unlocked, and the head it reaches
   DeskFixture fixture;
   small_ledger(fixture);
   const Verification locked = verified(fixture.store, fixture.made.clinic).out;
-  CHECK(locked.entries == 5);
+  CHECK(locked.entries == 7);
   CHECK(locked.opened == 0);
   CHECK(locked.damage.empty());
   REQUIRE(locked.vouched_to.size() == 1);
-  CHECK(locked.vouched_to.front().seq == 5);
+  CHECK(locked.vouched_to.front().seq == 7);
   const Verification unlocked = verified(fixture.store, fixture.made.clinic, &fixture.desk->log()).out;
-  CHECK(unlocked.opened == 2);
+  CHECK(unlocked.opened == 3);
   CHECK(unlocked.damage.empty());
 }
 
@@ -98,8 +98,8 @@ TEST_CASE("a changed header or body is one finding with the name of its entry, a
   CHECK(found.damage.front().seq == 3);
   CHECK(found.damage.front().code == "entry.hash");
   CHECK(found.damage.front().entry == entry_id(store.rows[2].hash));
-  CHECK(found.entries == 5);
-  CHECK(found.opened == 2);
+  CHECK(found.entries == 7);
+  CHECK(found.opened == 3);
 }
 
 TEST_CASE("a row moved to another place, chain or state is detected where it is missing") {

@@ -178,10 +178,44 @@ TEST_CASE("pairs that were decided are left out of a register's candidates") {
   people[id_of(1)] = somebody("Amina Diallo", "2015-03-12");
   people[id_of(2)] = somebody("Amina Dialo", "2015-03-12");
   people[id_of(3)] = somebody("Awa Sall", "1990-06-30");
-  const Register one(people);
+  Register one(people);
   REQUIRE(one.candidates().size() == 1);
   CHECK(one.candidates().front().pair == PersonPair{id_of(1), id_of(2)});
   CHECK(one.candidates({PersonPair{id_of(1), id_of(2)}}).empty());
+}
+
+TEST_CASE("a register that is compared a few pairs at a time comes to the candidates and the weights of one compared at once") {
+  PeopleById people;
+  for (unsigned i = 0; i < 600; ++i) {
+    const std::string tail(1, static_cast<char>('a' + i % 23));
+    people[id_of(100 + i)] = somebody("Invented" + tail + " Person" + std::to_string(i * 7919 % 500), std::to_string(1930 + i % 80), model::Sex::female, "Upper Ford");
+  }
+  Register at_once(people);
+  Register by_steps(people);
+  std::size_t calls = 1;
+  for (std::size_t before = 0; !by_steps.compare_more(700); ++calls) {
+    CHECK(by_steps.done() == before + 700);
+    before = by_steps.done();
+  }
+  CHECK(calls == (by_steps.to_compare() + 699) / 700);
+  CHECK(by_steps.done() == by_steps.to_compare());
+  at_once.learn_from({}, {});
+  by_steps.learn_from({}, {});
+  REQUIRE(at_once.model().learnt);
+  CHECK(at_once.model().u == by_steps.model().u);
+  CHECK(at_once.model().m == by_steps.model().m);
+  const std::vector<Candidate> one = at_once.candidates();
+  const std::vector<Candidate> two = by_steps.candidates();
+  REQUIRE(one.size() == two.size());
+  REQUIRE(!one.empty());
+  for (std::size_t i = 0; i < one.size(); ++i) {
+    CHECK(one[i].pair == two[i].pair);
+    // And each as it is weighed by itself.
+    const auto alone = by_steps.of(two[i].pair.first, two[i].pair.second);
+    REQUIRE(alone.has_value());
+    CHECK(alone->weight == two[i].weight);
+    CHECK(is_worth_asking(by_steps.model(), *alone));
+  }
 }
 
 TEST_CASE("learning on pairs drawn from known shares finds them again") {

@@ -28,6 +28,37 @@ TEST_CASE("every method has an example, every call of the invented talk is answe
   }
 }
 
+TEST_CASE("the walk of the page is answered from its link to the signature, in seven messages, with an alert in words") {
+  const HeldTalk& walk = held_walk();
+  for (const std::string& refused : walk.refused) {
+    CAPTURE(refused);
+    CHECK(false);
+  }
+  std::vector<std::string> methods;
+  for (const Example& one : walk.examples) {
+    CAPTURE(one.title);
+    methods.push_back(one.method);
+    CHECK(one.params.find("\"@") == std::string::npos);
+    CHECK(one.params.find(":,") == std::string::npos);
+  }
+  REQUIRE(methods == std::vector<std::string>{"session.open", "person.register", "exam.open", "form.describe", "finding.record", "exam.assess", "exam.sign"});
+  const auto at = [&](std::size_t place, std::string_view pointer) {
+    const auto document = wire::parse(walk.examples[place].result);
+    REQUIRE(document.has_value());
+    const wire::Node* node = document->at_pointer(pointer);
+    return node == nullptr ? std::string() : std::string(node->kind == wire::NodeKind::text ? node->text : node->raw);
+  };
+  CHECK(at(0, "/scope") == "examiner");
+  CHECK(at(0, "/locked") == "false");
+  CHECK(!at(3, "/texts/0/text").empty());
+  CHECK(at(4, "/recorded/4/finding") != "");
+  CHECK(at(4, "/alerts/0/interrupts") == "true");
+  CHECK(at(4, "/alerts/0/times_raised") == "1");
+  CHECK(at(4, "/alerts/0/meanwhile_text/0") != "");
+  CHECK(at(5, "/alerts/0/text") == at(4, "/alerts/0/text"));
+  CHECK(at(6, "/signed/at") != "");
+}
+
 TEST_CASE("the document shows a method's examples with their params by name, and those of no other method") {
   const Example example{"health.check", "a title", R"({"b":[1, 2],"a":"x"})", R"({"state":"ready"})"};
   const std::string text = openrpc_text(service::methods(), std::span(&example, 1));

@@ -26,6 +26,7 @@ std::string whole_page(std::span<const TryLine> lines = {}) {
   PageAsk ask;
   ask.table = service::methods();
   ask.examples = held_talk().examples;
+  ask.walk = held_walk().examples;
   ask.try_out = lines;
   ask.kept = "{}";
   return description_page(ask);
@@ -62,6 +63,25 @@ TEST_CASE("the page has every method with its purpose, each of its params and it
     CHECK(holds(page, wire::html_escaped(row.hint)));
   }
   CHECK(holds(page, "<code>messages_a_second</code>"));
+}
+
+TEST_CASE("the page shows the walk in its order, and how a form goes on after the program was started again") {
+  const std::string page = whole_page();
+  std::size_t at = page.find("<section id=\"walk\">");
+  REQUIRE(at != std::string::npos);
+  const std::size_t end = page.find("</section>", at);
+  for (const Example& one : held_walk().examples) {
+    CAPTURE(one.method);
+    at = page.find("<code>" + one.method + "</code></a></h3><p>" + wire::html_escaped(one.title), at);
+    REQUIRE(at < end);
+  }
+  const std::string walk = page.substr(page.find("<section id=\"walk\">"), end - page.find("<section id=\"walk\">"));
+  CHECK(holds(walk, "&quot;times_raised&quot;: 1"));
+  CHECK(holds(walk, "&quot;meanwhile_text&quot;: ["));
+  for (const char* said : {"Stopped and started again", "token.unknown", "token make --scope examiner --once", "localStorage", "Scripts stand in files of their own", "times_raised"}) {
+    CAPTURE(said);
+    CHECK(holds(page, said));
+  }
 }
 
 TEST_CASE("every link of the page leads to a place in it, no place has two names, and nothing is loaded from elsewhere") {
@@ -131,7 +151,7 @@ TEST_CASE("every fault that the sources of the methods name is described, and no
 TEST_CASE("trouble is asked for by words, and others are none") {
   TroubleAsk ask;
   CHECK_FALSE(ask.any());
-  for (const char* word : {"slow", "slow=", "slow=-1", "slow=5x", "kill", "fire", "", "full=1000001", "slow=60001"}) {
+  for (const char* word : {"slow", "slow=", "slow=-1", "slow=5x", "kill", "fire", "", "full=1000001", "slow=60001", "clock", "clock=", "clock=2001", "clock=5"}) {
     CAPTURE(word);
     CHECK_FALSE(take_trouble(word, ask));
   }
@@ -140,6 +160,8 @@ TEST_CASE("trouble is asked for by words, and others are none") {
   CHECK(take_trouble("full", ask));
   CHECK(take_trouble("locked=2", ask));
   CHECK(take_trouble("kill=0", ask));
+  CHECK(take_trouble("clock=2001-01-01T00:00:00.000Z", ask));
+  CHECK(ask.clock_ms == 978307200000);  // as `date -d 2001-01-01T00:00Z +%s` has it
   CHECK(ask.slow_ms == 250);
   CHECK(ask.full_after == 0);
   CHECK(ask.locked_after == 2);

@@ -156,9 +156,10 @@ TEST_CASE("the pages are the plain files of a folder, by their address; what can
   fs::create_directories(folder + "/words");
   fs::create_directories(folder + "/.hidden");
   std::vector<std::string> left_out;
+  std::vector<std::string> remarks;
   const auto refused = [&] {
     try {
-      static_cast<void>(read_pages(folder, left_out));
+      static_cast<void>(read_pages(folder, left_out, remarks));
     } catch (const Problem& problem) {
       return std::string(problem.what());
     }
@@ -173,7 +174,7 @@ TEST_CASE("the pages are the plain files of a folder, by their address; what can
   write_file(scratch.path("outside.txt"), "x");
   fs::create_symlink(scratch.path("outside.txt"), folder + "/inside.txt");
   fs::create_directory_symlink(scratch.path(), folder + "/all");
-  const Pages pages = read_pages(folder, left_out);
+  const Pages pages = read_pages(folder, left_out, remarks);
   CHECK(left_out.empty());
   CHECK(pages.size() == 4);
   CHECK(pages.at("/").text == "<!doctype html>");
@@ -182,11 +183,38 @@ TEST_CASE("the pages are the plain files of a folder, by their address; what can
   CHECK(pages.at("/words/en.ftl").text == "a = b\n");
   write_file(folder + "/keyring", "x");
   write_file(folder + "/a b.js", "x");
-  CHECK(read_pages(folder, left_out).size() == 4);
+  CHECK(read_pages(folder, left_out, remarks).size() == 4);
   std::sort(left_out.begin(), left_out.end());
   REQUIRE(left_out.size() == 2);
   CHECK(left_out[0].find("a b.js (the name is no plain address") != std::string::npos);
   CHECK(left_out[1].find("keyring (no file of this kind is served)") != std::string::npos);
+  CHECK(remarks.empty());
+}
+
+// Content Security Policy 3, sections 6.7.3 and 8.2: default-src 'self' keeps a script or a handler of the page itself from running; a data
+// block of HTML (type application/json) is no script, and style-src lets styles of the page through.
+TEST_CASE("a page with a script in itself, which a browser will not run, is named when pages are read") {
+  const std::vector<std::pair<std::string, bool>> cases{
+      {"<script src=\"form.js\"></script><link rel=\"stylesheet\" href=\"form.css\"><p>onset = today</p>", false},
+      {"<script type=\"application/json\" id=\"day\">{\"a\":\"<b onclick=>\"}</script>", false},
+      {"<!-- <script>let x;</script> -->", false},
+      {"<style>p { margin: 0 }</style><p style=\"margin:0\">x</p>", false},
+      {"<script>let x;</script>", true},
+      {"<SCRIPT type=\"module\">let x;</SCRIPT>", true},
+      {"<button\n onclick='go()'>go</button>", true},
+  };
+  for (const auto& [html, script] : cases) {
+    CAPTURE(html);
+    const Scratch scratch;
+    const std::string folder = scratch.path("pages");
+    std::filesystem::create_directories(folder);
+    write_file(folder + "/index.html", "<!doctype html>" + html);
+    std::vector<std::string> left_out;
+    std::vector<std::string> remarks;
+    CHECK(read_pages(folder, left_out, remarks).size() == 2);
+    CHECK(remarks.size() == (script ? 1U : 0U));
+    CHECK((remarks.empty() || remarks[0].find("/index.html holds a script in the page itself") != std::string::npos));
+  }
 }
 
 TEST_CASE("the measure of a flush leaves nothing behind") {

@@ -192,6 +192,19 @@ TEST_CASE("an open concern withholds a step on its side; standing and the midlin
   CHECK(held->sides == std::vector{model::Side::right});
   CHECK(held->until.text == "msg.until.invented");
   CHECK(held->minimum == true);
+  // What is withheld is drawn as it would be at its place, for the sides that are withheld.
+  const service::FormStep* other = step_of(form, "knee.flexion_passive");
+  CHECK(held->step.item.text == "knee.flexion_passive");
+  CHECK(held->step.sides == std::vector{model::Side::right});
+  CHECK(held->step.control == other->control);
+  CHECK(held->step.label == other->label);
+  CHECK(held->step.refuse.has_value() == other->refuse.has_value());
+  CHECK(held->step.why_not == other->why_not);
+  const auto place = std::find_if(form.positions.begin(), form.positions.end(), [&](const service::FormPosition& one) {
+    return std::any_of(one.steps.begin(), one.steps.end(), [](const service::FormStep& step) { return step.item.text == "knee.flexion_passive"; });
+  });
+  REQUIRE(place != form.positions.end());
+  CHECK(held->position == place->position);
   ask.open = {{&concern, model::Side::midline}};
   CHECK(step_of(service::lay_out_form(invented_edition(), ask), "knee.flexion_passive") == nullptr);
 }
@@ -264,6 +277,12 @@ TEST_CASE("through the desk: an exam's open concern is withheld, and a kiosk rea
   CHECK(withheld().empty());
   record(R"({"item":"general.concern_knee_fracture","side":"right","value":{"kind":"answer","answer":"yes"}})");
   CHECK(withheld() == "concern.knee_fracture");
+  // What is asked back says why, and the form still has the step to ask it by.
+  const auto asked = service::test::call(desk, "finding.record", R"({"findings":[{"item":"knee.lachman","side":"right","value":{"kind":"grade","scale":"laxity/difference","grade":"0"}}],)" + exam +
+                                                                     R"(,"seen":[")" + seen + R"("],"language":"en",)" + request() + "}");
+  REQUIRE(service::test::codes_of(asked) == "item.withheld");
+  CHECK(asked.error().faults.front().text == "Not advised now: A fracture at the knee is not settled, until a film is seen. Was it done all the same? Then say how and why.");
+  CHECK(at(fixture.ok("form.describe", R"({"complaint":"acute_knee",)" + exam + "}"), "/withheld/0/step/control") != "");
   // A film of the other knee lifts nothing.
   record(R"({"item":"history.film_result","side":"left","value":{"kind":"choices","choices":["knee_fracture_not_seen"]}})");
   CHECK(withheld() == "concern.knee_fracture");

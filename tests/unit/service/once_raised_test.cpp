@@ -1,6 +1,7 @@
 // What was once raised stays on the list of alerts. An answer that comes later and corrects nothing may take an alert away: it then leaves
 // that it was raised, with what it rested on. Sources: contract, section 7; clinical safety, C2 and C3; the page of red flags for what
 // raises the four (compartment, infected joint, knee out of joint, locked knee). Everything is invented.
+#include "core/service/once_raised.hpp"
 #include "tests/unit/service/desk_fixture.hpp"
 
 #include <doctest/doctest.h>
@@ -218,4 +219,90 @@ TEST_CASE_FIXTURE(OnceTold, "one that is now shown inside a graver one has not g
   const std::string later = tell(yes_no("history.injury_severe_or_crush", "midline", "no"));
   CHECK(of_alert(later, "alert.acs", "/state") == "withdrawn_by_correction");
   CHECK(of_alert(later, "alert.foot_drop_new", "/state") == "raised");
+}
+
+TEST_CASE_FIXTURE(OnceTold, "C2: times_raised goes up when an alert came again after it was gone, and at nothing that changes nothing about it") {
+  const std::string first = tell(yes_no("history.pain_out_of_proportion", "left", "yes"));
+  CHECK(of_alert(first, "alert.acs", "/times_raised") == "1");
+  CHECK(of_alert(tell(yes_no("history.locking", "left", "no")), "alert.acs", "/times_raised") == "1");
+  const std::string gone = tell(yes_no("history.injury_severe_or_crush", "midline", "no"));
+  REQUIRE(of_alert(gone, "alert.acs", "/state") == "withdrawn_by_correction");
+  CHECK(of_alert(gone, "alert.acs", "/times_raised") == "1");
+  const std::string again = tell(yes_no("history.injury_severe_or_crush", "midline", "yes"), at(gone, "/recorded/0/entry"));
+  REQUIRE(of_alert(again, "alert.acs", "/state") == "raised");
+  CHECK(of_alert(again, "alert.acs", "/times_raised") == "2");
+  // Whoever asks is told the same, also after the ledger was opened anew.
+  CHECK(of_alert(assess(), "alert.acs", "/times_raised") == "2");
+  reopen();
+  unlock();
+  CHECK(of_alert(assess(), "alert.acs", "/times_raised") == "2");
+}
+
+TEST_CASE_FIXTURE(OnceTold, "a lost pulse under the alert of a cold foot comes once more, and so does what a reason answers no more") {
+  const auto pulse = [](const std::string& item, const std::string& side, const std::string& grade) {
+    return R"({"item":"vessel.)" + item + R"(","side":")" + side + R"(","value":{"kind":"grade","scale":"pulse/0-3","grade":")" + grade + "\"}";
+  };
+  tell(chosen("history.mechanism", "twist"));
+  REQUIRE(of_alert(tell(yes_no("vessel.foot_cold", "left", "yes")), "alert.ali", "/times_raised") == "1");
+  const std::string lost = tell(pulse("pulse_dorsalis_pedis", "left", "0"));
+  CHECK(of_alert(lost, "alert.ali", "/times_raised") == "2");
+  CHECK(of_alert(tell(yes_no("history.locking", "left", "no")), "alert.ali", "/times_raised") == "2");
+  const std::string handled = write("alert.handle", R"("alert":"alert.ali","side":"left","reason":"seen by the surgeon","language":"en")");
+  REQUIRE(at(handled, "/alert/state") == "handled");
+  CHECK(at(handled, "/alert/times_raised") == "2");
+  CHECK(!at(handled, "/alert/text").empty());
+  CHECK(!at(handled, "/alert/meanwhile_text/0").empty());
+  const std::string both = tell(pulse("pulse_posterior_tibial", "left", "0"));
+  REQUIRE(of_alert(both, "alert.ali", "/handled_before/reason") == "seen by the surgeon");
+  CHECK(of_alert(both, "alert.ali", "/state") == "raised");
+  CHECK(std::stoi(of_alert(both, "alert.ali", "/times_raised")) > 2);
+}
+
+TEST_CASE("times raised: graver, another line or a new ground count; a ground that goes, a line said before and a branch that did not know it do not") {
+  const reference::AlertRow* row = &reference::built_in_edition()->alerts().front();
+  const auto ground = [](std::uint8_t number) {
+    model::FindingId id{};
+    id.bytes.back() = number;
+    return id;
+  };
+  using Class = reference::AlertClass;
+  const auto state = [&](Class urgency, std::string_view what, std::vector<model::FindingId> grounds, bool listed = true) {
+    return std::vector<OnceRaised::Alert>{{row, model::Side::left, listed, urgency, what, std::move(grounds)}};
+  };
+  struct Step {
+    std::vector<OnceRaised::Alert> state;
+    bool knew;
+    int times;
+    std::string why;
+  };
+  const std::vector<Step> steps{
+      {state(Class::same_day, "raised", {ground(1)}), true, 1, "first"},
+      {state(Class::same_day, "raised", {ground(1)}), true, 1, "the same"},
+      {state(Class::same_day, "raised", {ground(1), ground(2)}), true, 2, "a new ground"},
+      {state(Class::same_day, "raised", {ground(2)}), true, 2, "a ground that went"},
+      {state(Class::same_day, "no_pulse", {ground(2)}), true, 3, "says something new"},
+      {state(Class::same_day, "raised", {ground(1), ground(2)}), true, 3, "said before, on grounds it had"},
+      {state(Class::now, "raised", {ground(1)}), true, 4, "more urgent"},
+      {state(Class::same_day, "raised", {ground(1)}), true, 4, "less urgent"},
+      {{}, false, 4, "another branch, which did not know it"},
+      {state(Class::now, "raised", {ground(1)}), true, 4, "stood all the while"},
+      {state(Class::now, "raised", {ground(1)}, false), true, 4, "inside a graver one"},
+      {state(Class::now, "raised", {ground(1)}), true, 5, "listed again"},
+      {{}, true, 5, "gone"},
+      {state(Class::same_day, "raised", {ground(1)}), true, 6, "came again"},
+  };
+  TimesRaised times;
+  for (const Step& step : steps) {
+    CAPTURE(step.why);
+    times.add(step.state, [&](std::size_t) { return step.knew; });
+    std::vector<interpret::Alert> alerts(2);
+    alerts[0].alert = row->alert;
+    alerts[0].side = model::Side::left;
+    alerts[1].alert = row->alert;
+    alerts[1].side = model::Side::right;
+    times.mark(alerts);
+    REQUIRE(alerts[0].times_raised.has_value());
+    CHECK(alerts[0].times_raised->steps == step.times);
+    CHECK(!alerts[1].times_raised.has_value());
+  }
 }

@@ -31,6 +31,9 @@ void add_danger(const View& view, RuleSheet& sheet, const Clue& danger, Side sid
   if (danger.is_yes()) {
     sheet.inputs.back().may_be = 2;
     sheet.inputs.back().state = "known";
+  } else if (!danger.is_no() && sheet.inputs.back().may_be == 1) {  // an old plaster leaves it open
+    sheet.inputs.back().may_be = no_or_yes;
+    sheet.inputs.back().state = "not_settled";
   }
 }
 

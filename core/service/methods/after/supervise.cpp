@@ -89,6 +89,10 @@ namespace {
 }  // namespace
 
 Result<ExamCountersignResult> exam_countersign(Context& context, const ExamCountersignParams& params) {
+  const auto sentences = Sentences::in(params.language);
+  if (!sentences) {
+    return sentences.error();
+  }
   const auto record = exam_shown_to(context, params.exam, params.seen);
   if (!record) {
     return record.error();
@@ -136,7 +140,7 @@ Result<ExamCountersignResult> exam_countersign(Context& context, const ExamCount
   for (const model::Countersigned& one : reply->exam.countersigned.value_or(std::vector<model::Countersigned>{})) {
     if (one.entry == written->entries.front()) {
       ExamCountersignResult result{one, interpret::differences(reply->exam, one), reply->revision, reply->repeat};
-      if (auto later = call_backs_of(context, params.exam); !later.empty()) {
+      if (auto later = call_backs_of(context, params.exam, *sentences); !later.empty()) {
         result.call_backs = std::move(later);
       }
       return result;

@@ -17,11 +17,12 @@ struct ExamCountersignParams {
   std::optional<wire::Remark> remark;
   std::vector<model::EntryId> seen;
   model::RequestId request;
+  std::optional<model::Word> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(ExamCountersignParams, (), (exam, findings, impression, remark, seen, request))
+BOOST_DESCRIBE_STRUCT(ExamCountersignParams, (), (exam, findings, impression, remark, seen, request, language))
 constexpr auto notes(const ExamCountersignParams*) {
   return std::array{wire::Note{"seen", seen_note}, wire::Note{"findings", "the supervisor's own, also where they are the same; what the signer recorded stays as it is"},
-                    wire::Note{"impression", "the supervisor's own; absent: none of their own"}};
+                    wire::Note{"impression", "the supervisor's own; absent: none of their own"}, wire::Note{"language", sentences_note}};
 }
 struct ExamCountersignResult {
   model::Countersigned countersigned;

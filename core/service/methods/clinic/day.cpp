@@ -27,7 +27,7 @@ namespace {
   out.place = row.place;
   out.examiner = row.examiner;
   if (row.examiner) {
-    out.examiner_name = wire::Name{examiner_named(context, row.examiner)};
+    out.examiner_name = wire::Remark{examiner_in_words(context, *row.examiner)};
   }
   out.examined_at = row.examined_at;
   if (row.state != model::ExamState::withdrawn) {
@@ -71,10 +71,12 @@ void print_visit(const DayVisit& visit, const report::Words& words, std::string&
 [[nodiscard]] std::string day_page(const DayListResult& list, const report::Words& words, const std::string& banner) {
   std::string text = banner.empty() ? "" : report::wrapped(banner);
   text += report::wrapped(words.say("msg.clinic.day_title", {{"day", list.day.to_text(), false, true}}));
+  const std::string beside = list.undated.empty() ? std::string() : " " + words.say("msg.clinic.day_beside", {{"exams", std::to_string(list.undated.size()), true}});
   text += report::wrapped(words.say("msg.clinic.day_counts", {{"came", std::to_string(list.came.steps), true},
                                                               {"visits", std::to_string(list.visits.size()), true},
                                                               {"open", std::to_string(list.open.steps), true},
-                                                              {"alerts", std::to_string(list.with_alerts.steps), true}}));
+                                                              {"alerts", std::to_string(list.with_alerts.steps), true}}) +
+                          beside);
   for (const DayVisit& visit : list.visits) {
     print_visit(visit, words, text);
   }

@@ -23,7 +23,7 @@ struct DayVisit {
   std::optional<model::Side> side;
   std::optional<model::PlaceId> place;
   std::optional<model::ExaminerId> examiner;
-  std::optional<wire::Name> examiner_name;
+  std::optional<wire::Remark> examiner_name;  // name and role, or in words that the name is not known here
   std::optional<model::Instant> examined_at;
   std::vector<model::Word> left;            // what is missing: person, consent, findings, impression, minimum_set ...
   std::vector<ListedAlert> alerts;          // without an action

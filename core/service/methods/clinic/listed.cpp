@@ -81,12 +81,11 @@ std::optional<model::PartialDate> day_of_visit(const ledger::ListedExam& row) {
 
 model::PartialDate today_at_hand(Context& context) { return model::date_of({context.desk->world().now().wall_ms}, 0); }
 
-std::string examiner_named(Context& context, const std::optional<model::ExaminerId>& examiner) {
-  if (!examiner) {
-    return {};
+std::string birth_in_words(const model::Birth& birth, const report::Words& words) {
+  if (birth.date) {
+    return words.say("msg.clinic.born", {{"date", birth.date->to_text(), false, true}});
   }
-  const std::string label = context.desk->label_of(*examiner);
-  return label.empty() ? examiner->to_text() : label;
+  return birth.age_years && birth.on ? words.say("msg.clinic.aged", {{"years", std::to_string(birth.age_years->steps), true}, {"on", birth.on->to_text(), false, true}}) : std::string();
 }
 
 std::string person_in_words(const ListedPerson& person, const report::Words& words) {
@@ -95,10 +94,8 @@ std::string person_in_words(const ListedPerson& person, const report::Words& wor
     names.push_back(name.text.text);
   }
   std::vector<std::string> parts{names.empty() ? words.say("msg.clinic.nobody") : words.say("msg.clinic.named", {{"names", report::joined(names, " / ")}})};
-  if (person.birth && person.birth->date) {
-    parts.push_back(words.say("msg.clinic.born", {{"date", person.birth->date->to_text(), false, true}}));
-  } else if (person.birth && person.birth->age_years && person.birth->on) {
-    parts.push_back(words.say("msg.clinic.aged", {{"years", std::to_string(person.birth->age_years->steps), true}, {"on", person.birth->on->to_text(), false, true}}));
+  if (const std::string birth = person.birth ? birth_in_words(*person.birth, words) : std::string(); !birth.empty()) {
+    parts.push_back(birth);
   }
   if (person.home) {
     parts.push_back(words.say("msg.clinic.home", {{"home", person.home->text}}));

@@ -7,6 +7,7 @@
 #include "core/report/words/words.hpp"
 #include "core/service/context.hpp"
 #include "core/service/desk.hpp"
+#include "core/service/methods/say/names.hpp"
 
 #include <optional>
 #include <string>
@@ -47,9 +48,9 @@ struct JudgedVisit {
 // The calendar day where the exam was done; nothing where its clock cannot have been right.
 [[nodiscard]] std::optional<model::PartialDate> day_of_visit(const ledger::ListedExam& row);
 [[nodiscard]] model::PartialDate today_at_hand(Context& context);
-[[nodiscard]] std::string examiner_named(Context& context, const std::optional<model::ExaminerId>& examiner);
 
 // "Kofi Invented, born 2001, Upper Ford" and "knee, after an injury, LEFT".
+[[nodiscard]] std::string birth_in_words(const model::Birth& birth, const report::Words& words);
 [[nodiscard]] std::string person_in_words(const ListedPerson& person, const report::Words& words);
 [[nodiscard]] std::string visit_in_words(const ledger::ListedExam& row, const report::Words& words);
 

@@ -3,6 +3,7 @@
 #include "core/ledger/log/log.hpp"
 #include "core/service/desk.hpp"
 #include "core/service/kept_register.hpp"
+#include "core/service/methods/say/names.hpp"
 #include "core/wire/write.hpp"
 
 #include <algorithm>
@@ -16,9 +17,7 @@ constexpr std::int64_t pairs_a_page = 50;
 [[nodiscard]] DecidedPair tell_decided(Context& context, const ledger::Decided& one) {
   DecidedPair out{one.entry, one.same, one.reason, one.shown_under, one.by, std::nullopt, one.at};
   if (one.by) {
-    if (const std::string label = context.desk->label_of(*one.by); !label.empty()) {
-      out.by_name = wire::Name{label};
-    }
+    out.by_name = wire::Remark{examiner_in_words(context, *one.by)};
   }
   return out;
 }
@@ -109,40 +108,60 @@ constexpr std::int64_t pairs_a_page = 50;
   return {};
 }
 
-}  // namespace
-
-Result<const match::Register*> register_at_hand(Context& context) {
+// Made ready, and compared no further.
+[[nodiscard]] Result<const match::Register*> register_at_hand(Context& context) {
   KeptRegister& kept = context.desk->kept_register();
   ledger::Records& records = context.desk->records();
   if (kept.people != nullptr && kept.of_changes == records.people_changes()) {
     return kept.people.get();
   }
   const auto people = records.persons();
-  const auto one = decided_as(context, model::SamePerson::yes);
-  const auto two = decided_as(context, model::SamePerson::no);
-  if (!people || !one || !two) {
-    return !people ? people.error() : (!one ? one.error() : two.error());
-  }
-  kept.people = std::make_unique<match::Register>(**people);
-  kept.people->learn_from(*one, *two);
-  kept.of_changes = records.people_changes();
-  return kept.people.get();
-}
-
-Result<std::vector<match::Candidate>> undecided_candidates(Context& context) {
-  const auto people = register_at_hand(context);
   if (!people) {
     return people.error();
   }
+  kept = {std::make_unique<match::Register>(**people), records.people_changes(), std::nullopt, {}};
+  return kept.people.get();
+}
+
+}  // namespace
+
+Result<const std::vector<match::PersonPair>*> undecided_pairs(Context& context) {
+  const auto made = register_at_hand(context);
+  const auto one = decided_as(context, model::SamePerson::yes);
+  const auto two = decided_as(context, model::SamePerson::no);
   const auto decided = decided_as(context, std::nullopt);
   const auto links = context.desk->records().links();
-  if (!decided || !links) {
-    return !decided ? decided.error() : links.error();
+  if (!made || !one || !two || !decided || !links) {
+    return !made ? made.error() : (!one ? one.error() : (!two ? two.error() : (!decided ? decided.error() : links.error())));
   }
-  std::vector<match::Candidate> out = (*people)->candidates(*decided);
-  // Joined by a third record already: there is nothing to ask.
-  out.erase(std::remove_if(out.begin(), out.end(), [&](const match::Candidate& one) { return (*links)->group_of(one.pair.first).contains(one.pair.second); }), out.end());
-  return out;
+  KeptRegister& kept = context.desk->kept_register();
+  const std::uint64_t now = context.desk->records().pair_changes();
+  const std::size_t before = kept.people->done();
+  const bool all = kept.people->compare_more(compared_a_call);
+  // Learning takes as long as comparing half a call's pairs: after more than that it is left to the next call.
+  const bool is_tired = kept.people->done() - before > compared_a_call / 2;
+  if (!all || (is_tired && !kept.of_pair_changes)) {
+    kept.undecided.clear();
+  } else if (kept.of_pair_changes != now) {
+    kept.people->learn_from(*one, *two);
+    kept.undecided.clear();
+    for (const match::Candidate& candidate : kept.people->candidates(*decided)) {
+      // Joined by a third record already: there is nothing to ask.
+      if (!(*links)->group_of(candidate.pair.first).contains(candidate.pair.second)) {
+        kept.undecided.push_back(candidate.pair);
+      }
+    }
+    kept.of_pair_changes = now;
+  }
+  return &kept.undecided;
+}
+
+std::optional<Looking> still_looking(Context& context) {
+  const KeptRegister& kept = context.desk->kept_register();
+  if (kept.people == nullptr || kept.of_pair_changes) {
+    return std::nullopt;
+  }
+  return Looking{{static_cast<std::int64_t>(kept.people->done())}, {static_cast<std::int64_t>(kept.people->to_compare())}};
 }
 
 Result<ToldPair> tell_pair(Context& context, const match::PersonPair& persons) {
@@ -208,13 +227,11 @@ Result<PairListResult> pair_list(Context& context, const PairListParams& params)
     }
   }
   if (!params.decided.value_or(false)) {
-    const auto candidates = undecided_candidates(context);
-    if (!candidates) {
-      return candidates.error();
+    const auto undecided = undecided_pairs(context);
+    if (!undecided) {
+      return undecided.error();
     }
-    for (const match::Candidate& one : *candidates) {
-      wanted.push_back(one.pair);
-    }
+    wanted.insert(wanted.end(), (*undecided)->begin(), (*undecided)->end());
   }
   const auto people = register_at_hand(context);
   const auto all = context.desk->records().persons();
@@ -225,6 +242,9 @@ Result<PairListResult> pair_list(Context& context, const PairListParams& params)
   result.total.steps = static_cast<std::int64_t>(wanted.size());
   result.people.steps = static_cast<std::int64_t>((*all)->size());
   result.learnt = (*people)->model().learnt;
+  if (!params.decided.value_or(false)) {
+    result.looking = still_looking(context);
+  }
   const auto from = static_cast<std::size_t>(params.from ? params.from->steps : 0);
   const auto limit = static_cast<std::size_t>(params.limit ? params.limit->steps : pairs_a_page);
   for (std::size_t i = from; i < wanted.size() && i < from + limit; ++i) {

@@ -20,7 +20,7 @@ struct DecidedPair {
   model::PairReason reason{};
   std::optional<model::PersonId> shown_under;
   std::optional<model::ExaminerId> by;
-  std::optional<wire::Name> by_name;  // the label that the examiner unlocks with, where it is known here
+  std::optional<wire::Remark> by_name;  // name and role, or in words that the name is not known here
   model::Instant at;
 };
 BOOST_DESCRIBE_STRUCT(DecidedPair, (), (entry, same, reason, shown_under, by, by_name, at))
@@ -43,6 +43,13 @@ constexpr auto notes(const ToldPair*) {
                                           "decided not to be the same: nobody of it is shown as one)"}};
 }
 
+// Who looks alike is not known yet: the same call again goes on comparing.
+struct Looking {
+  wire::Count<0, 9007199254740991> compared;
+  wire::Count<0, 9007199254740991> of;
+};
+BOOST_DESCRIBE_STRUCT(Looking, (), (compared, of))
+
 struct PairListParams {
   std::optional<bool> decided;  // true: those that were decided, instead of those that wait
   std::optional<wire::Count<1, 500>> limit;
@@ -54,8 +61,9 @@ struct PairListResult {
   wire::Count<0, 1000000> total;
   wire::Count<0, 1000000> people;
   bool learnt = false;             // the weights were learnt from this clinic's people; else they are the stated starting ones
+  std::optional<Looking> looking;  // present while pairs are left to compare: who looks alike is listed when it is gone
 };
-BOOST_DESCRIBE_STRUCT(PairListResult, (), (pairs, total, people, learnt))
+BOOST_DESCRIBE_STRUCT(PairListResult, (), (pairs, total, people, learnt, looking))
 // Scope E V.
 [[nodiscard]] Result<PairListResult> pair_list(Context& context, const PairListParams& params);
 
@@ -86,9 +94,12 @@ BOOST_DESCRIBE_STRUCT(PairDecideResult, (), (pair, group, shown_under, revision,
 // decision that was not seen), revision.unknown.
 [[nodiscard]] Result<PairDecideResult> pair_decide(Context& context, const PairDecideParams& params);
 
-// All that is worth asking about and undecided, most weighty first; worked out once and kept until people or pairs change.
-[[nodiscard]] Result<const match::Register*> register_at_hand(Context& context);
-[[nodiscard]] Result<std::vector<match::Candidate>> undecided_candidates(Context& context);
+// So many pairs of records are compared in one call (our convention): a tenth of a second where a tablet is slow.
+inline constexpr std::size_t compared_a_call = 40'000;
+// Goes on comparing, and gives all that is worth asking about and undecided, most weighty first; none while pairs are left to compare.
+[[nodiscard]] Result<const std::vector<match::PersonPair>*> undecided_pairs(Context& context);
+// How far that is; nothing once all are compared.
+[[nodiscard]] std::optional<Looking> still_looking(Context& context);
 // A pair as it is told: people, weights, what was decided.
 [[nodiscard]] Result<ToldPair> tell_pair(Context& context, const match::PersonPair& persons);
 

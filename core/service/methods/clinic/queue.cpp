@@ -2,6 +2,7 @@
 
 #include "core/ledger/log/log.hpp"
 #include "core/report/text.hpp"
+#include "core/service/methods/clinic/queue_words.hpp"
 #include "core/service/methods/people/dates.hpp"
 #include "core/service/methods/say/texts.hpp"
 #include "core/wire/write.hpp"
@@ -14,10 +15,11 @@ namespace {
 
 constexpr std::int64_t queue_page = 100;
 
-// One row, and where it stands among those of its harm.
+// One row, and where it stands among those of its harm. Who looks alike may be thousands: such a row is made when its page is asked for.
 struct Queued {
   QueueRow row;
   std::int64_t order = 0;
+  std::optional<match::PersonPair> to_make = std::nullopt;
 };
 
 [[nodiscard]] Harm harm_of(const model::Word& about, bool endangers) {
@@ -25,7 +27,7 @@ struct Queued {
   if (word == "person") {
     return Harm::wrong_person;
   }
-  if (word == "side_exchange_unseen") {
+  if (word == "side_exchange_unseen" || word == "exam") {  // of two versions of an exam the side is not known
     return Harm::wrong_side;
   }
   if (word == "finding" || word == "withdrawal") {
@@ -45,6 +47,12 @@ struct Queued {
   if (word == "person") {
     return "exam.move";
   }
+  if (word == "became") {
+    return "plan.follow";
+  }
+  if (word == "exam" && !is_signed) {
+    return "exam.amend";
+  }
   if (word == "impression" || word == "plan" || word == "consent") {
     return is_signed ? "addendum.record" : (word == "impression" ? "impression.record" : (word == "plan" ? "plan.record" : "consent.record"));
   }
@@ -63,37 +71,58 @@ class RecordAtHand {
       if (!node) {
         continue;
       }
-      const model::Operation& operation = graph_.at(*node).operation();
-      QueueEntry out;
-      out.entry = entry;
-      out.by = operation.by;
-      if (operation.by) {
-        out.by_name = wire::Name{examiner_named(context_, operation.by)};
-      }
-      out.at = {operation.at.wall_ms.steps};
+      QueueEntry out = told(*node);
       for (const model::EntryId& other : entries) {
         const auto at = graph_.find(other);
         if (other != entry && at && graph_.saw(*node, *at)) {
           out.had_seen.push_back(other);
         }
       }
-      out.value = operation.body;
-      if (words_ != nullptr) {
-        out.text = wire::LongText{said(entry, operation)};
-      }
       row.entries.push_back(std::move(out));
     }
+    // As the clocks claim, so that who reads finds the earlier first; which holds no clock decides.
+    std::stable_sort(row.entries.begin(), row.entries.end(), [](const QueueEntry& a, const QueueEntry& b) { return a.at < b.at; });
+  }
+  // What the writer of a marked entry had not seen: the exchange of sides, the signature, the withdrawal of the exam.
+  [[nodiscard]] std::vector<QueueEntry> unseen_by(const model::EntryMark& mark) const {
+    const std::string_view op = mark.mark.text == "side_exchange_unseen" ? "swap_sides" : (mark.mark.text == "withdrawal_unseen" ? "withdraw" : "sign");
+    std::vector<QueueEntry> out;
+    const auto writer = graph_.find(mark.entry);
+    for (std::size_t i = 0; writer && i < graph_.size(); ++i) {
+      const auto* withdrawn = std::get_if<model::WithdrawBody>(&graph_.at(i).body());
+      const bool of_a_finding = withdrawn != nullptr && withdrawn->finding.has_value();
+      if (graph_.at(i).operation().op.text == op && !of_a_finding && !graph_.saw(*writer, i)) {
+        out.push_back(told(i));
+      }
+    }
+    return out;
   }
 
  private:
-  [[nodiscard]] std::string said(const model::EntryId& entry, const model::Operation& operation) const {
-    if (fold_ != nullptr) {
+  [[nodiscard]] QueueEntry told(std::size_t node) const {
+    const model::Operation& operation = graph_.at(node).operation();
+    QueueEntry out;
+    out.entry = graph_.at(node).entry();
+    out.by = operation.by;
+    if (operation.by) {
+      out.by_name = wire::Remark{examiner_in_words(context_, *operation.by)};
+    }
+    out.at = {operation.at.wall_ms.steps};
+    out.value = operation.body;
+    if (words_ != nullptr) {
+      out.text = wire::LongText{said(graph_.at(node))};
+    }
+    return out;
+  }
+  [[nodiscard]] std::string said(const ledger::Opened& written) const {
+    if (fold_ != nullptr && !std::holds_alternative<model::WithdrawBody>(written.body())) {
+      const model::EntryId& entry = written.entry();
       const auto found = std::find_if(fold_->history.begin(), fold_->history.end(), [&](const model::Finding& one) { return one.entry == entry; });
       if (found != fold_->history.end()) {
         return report::item_label(*words_, *context_.edition, found->item) + side_in_words(found->side) + ": " + report::bare_value_text(*words_, *context_.edition, *found);
       }
     }
-    return report::word_of(*words_, "clinic.did", operation.op.text);
+    return entry_in_words(context_, written, *words_);
   }
   [[nodiscard]] std::string side_in_words(model::Side side) const { return side == model::Side::midline ? std::string() : ", " + report::side_of(*words_, side); }
 
@@ -104,30 +133,57 @@ class RecordAtHand {
 };
 
 [[nodiscard]] std::string clock_in_words(model::Instant at, std::int64_t offset_min, const report::Words& words) {
-  if (!can_be_right(at)) {
-    return words.say("msg.clinic.clock_doubtful");
-  }
-  const std::string utc = model::Instant{at.ms + offset_min * 60'000}.to_text();
-  return utc.substr(0, 10) + " " + utc.substr(11, 5);
+  return can_be_right(at) ? report::local_time(at, offset_min) : words.say("msg.clinic.clock_doubtful");
 }
 
-[[nodiscard]] std::string row_in_words(const QueueRow& row, const ledger::ListedExam* exam, const report::Words& words) {
+// The first line of a row is numbered; what each wrote, and how it is settled, stand below it.
+[[nodiscard]] std::string in_lines(const std::string& row, const std::string& number) {
+  const std::string below = std::string(number.size(), ' ') + "- ";
+  std::string text;
+  for (std::size_t from = 0; from <= row.size();) {
+    const std::size_t to = std::min(row.find('\n', from), row.size());
+    text += report::wrapped(row.substr(from, to - from), from == 0 ? number : below);
+    from = to + 1;
+  }
+  return text;
+}
+
+// How a line is settled, with the method that does it: msg.clinic.settle_by_conflict_settle ...
+[[nodiscard]] std::string settled_in_words(const QueueRow& row, const report::Words& words) {
+  // More than one method: it may hold, or not.
+  if (row.about.text == "side_exchange_unseen" || row.about.text == "withdrawal") {
+    return words.say("msg.clinic.settle_" + row.about.text);
+  }
+  std::string name = row.settle_by.text;
+  std::replace(name.begin(), name.end(), '.', '_');
+  return words.say("msg.clinic.settle_by_" + name);
+}
+
+// `beside`: what its writer had not seen, where no conflict names it. An exam of which it is open whose it is stands without a person:
+// each entry says to whom it gave it.
+[[nodiscard]] std::string row_in_words(const QueueRow& row, const ledger::ListedExam* exam, const std::vector<QueueEntry>& beside, const report::Words& words) {
   std::string text = words.say("msg.clinic.queue_" + row.about.text);
-  const std::string who = row.person ? person_in_words(*row.person, words) : std::string();
+  const std::string who = row.person && row.harm != Harm::wrong_person ? person_in_words(*row.person, words) : std::string();
   std::int64_t offset_min = 0;
   if (exam != nullptr) {
-    text += " " + words.say("msg.clinic.queue_of", {{"person", who, false, true}, {"visit", visit_in_words(*exam, words), false, true}});
+    const std::string visit = visit_in_words(*exam, words);
+    text += " " + words.say(who.empty() ? "msg.clinic.queue_of_visit" : "msg.clinic.queue_of", {{"person", who, false, true}, {"visit", visit, false, true}});
     offset_min = exam->offset_min ? exam->offset_min->steps : 0;
   } else if (!who.empty()) {
     text += " " + words.say("msg.clinic.queue_of_person", {{"person", who, false, true}});
   }
-  for (const QueueEntry& one : row.entries) {
+  const auto add = [&](const QueueEntry& one, std::string_view seen) {
     const std::string by = one.by_name ? one.by_name->text : words.say("msg.clinic.no_examiner");
     const std::string at = clock_in_words(one.at, offset_min, words);
-    const std::string seen = words.say(row.entries.size() < 2 ? "msg.clinic.queue_alone" : (one.had_seen.empty() ? "msg.clinic.queue_unseen" : "msg.clinic.queue_seen"));
-    text += " " + words.say("msg.clinic.queue_entry", {{"by", by}, {"at", at, false, true}, {"what", one.text ? one.text->text : std::string(), false, true}, {"seen", seen, false, true}});
+    text += "\n" + words.say("msg.clinic.queue_entry", {{"by", by}, {"at", at, false, true}, {"what", one.text ? one.text->text : std::string(), false, true}, {"seen", words.say(seen), false, true}});
+  };
+  for (const QueueEntry& one : row.entries) {
+    add(one, row.entries.size() < 2 ? "msg.clinic.queue_alone" : (one.had_seen.empty() ? "msg.clinic.queue_unseen" : "msg.clinic.queue_seen"));
   }
-  return text;
+  for (const QueueEntry& one : beside) {
+    add(one, "msg.clinic.queue_alone");
+  }
+  return text + "\n" + settled_in_words(row, words);
 }
 
 // A finding that an alert rests on, whichever of the two values it rests on.
@@ -159,7 +215,8 @@ class RecordAtHand {
              return is_protected(context, one.item) && std::find(entries.begin(), entries.end(), *one.entry) != entries.end();
            });
   };
-  const auto add = [&](const model::Word& about, const std::optional<model::ItemId>& item, const std::optional<model::Side>& side, const std::vector<model::EntryId>& entries) {
+  const auto add = [&](const model::Word& about, const std::optional<model::ItemId>& item, const std::optional<model::Side>& side, const std::vector<model::EntryId>& entries,
+                       const std::vector<QueueEntry>& beside) {
     if (is_kept_apart(entries)) {
       return;
     }
@@ -174,30 +231,27 @@ class RecordAtHand {
     row.revision = record.fold.exam.revision.value_or(std::vector<model::EntryId>{});
     row.settle_by = model::Word{std::string(settled_by(about, record.fold.exam.signed_.has_value()))};
     if (words != nullptr) {
-      row.text = wire::LongText{row_in_words(row, &listed, *words)};
+      row.text = wire::LongText{row_in_words(row, &listed, beside, *words)};
     }
     queue.push_back({std::move(row), listed.examined_at ? -listed.examined_at->ms : 0});
   };
   for (const model::Conflict& one : told.conflicts.value_or(std::vector<model::Conflict>{})) {
-    add(one.about, one.item, one.side, one.entries);
+    add(one.about, one.item, one.side, one.entries, {});
   }
   for (const model::EntryMark& mark : ledger::unseen_marks(record.fold, record.operations)) {
     const auto found = std::find_if(record.fold.history.begin(), record.fold.history.end(), [&](const model::Finding& one) { return one.entry == mark.entry; });
     const bool is_finding = found != record.fold.history.end();
-    add(mark.mark, is_finding ? std::optional(found->item) : std::nullopt, is_finding ? std::optional(found->side) : std::nullopt, {mark.entry});
+    add(mark.mark, is_finding ? std::optional(found->item) : std::nullopt, is_finding ? std::optional(found->side) : std::nullopt, {mark.entry}, words != nullptr ? at_hand.unseen_by(mark) : std::vector<QueueEntry>{});
   }
   return {};
 }
 
 [[nodiscard]] Result<void> add_people(Context& context, const report::Words* words, std::vector<Queued>& queue) {
-  const auto people = context.desk->records().persons();
+  const auto people = context.desk->records().persons_in_conflict();
   if (!people) {
     return people.error();
   }
-  std::vector<model::PersonId> ids;
-  for (const auto& [id, person] : **people) {
-    ids.push_back(id);
-  }
+  const std::vector<model::PersonId> ids((*people)->begin(), (*people)->end());
   for (const model::PersonId& id : ids) {
     const auto record = context.desk->records().person(id);
     if (!record) {
@@ -222,7 +276,7 @@ class RecordAtHand {
       row.revision = fold.person.revision.value_or(std::vector<model::EntryId>{});
       row.settle_by = model::Word{"person.amend"};
       if (words != nullptr) {
-        row.text = wire::LongText{row_in_words(row, nullptr, *words)};
+        row.text = wire::LongText{row_in_words(row, nullptr, {}, *words)};
       }
       queue.push_back({std::move(row), 0});
     }
@@ -230,7 +284,9 @@ class RecordAtHand {
   return {};
 }
 
-[[nodiscard]] Result<void> add_pair(Context& context, const match::PersonPair& persons, bool decided, std::int64_t order, const report::Words* words, std::vector<Queued>& queue) {
+[[nodiscard]] Harm harm_of_pair(bool decided) { return decided ? Harm::wrong_person : Harm::look_alike; }
+
+[[nodiscard]] Result<QueueRow> row_of_pair(Context& context, const match::PersonPair& persons, bool decided, const report::Words* words) {
   auto told = tell_pair(context, persons);
   const auto first = listed_person(context, {persons.first});
   const auto second = listed_person(context, {persons.second});
@@ -238,7 +294,7 @@ class RecordAtHand {
     return !told ? told.error() : (!first ? first.error() : second.error());
   }
   QueueRow row;
-  row.harm = decided ? Harm::wrong_person : Harm::look_alike;
+  row.harm = harm_of_pair(decided);
   row.about = model::Word{decided ? "pair" : "look_alike"};
   row.revision = told->revision;
   row.settle_by = model::Word{"pair.decide"};
@@ -257,45 +313,42 @@ class RecordAtHand {
       text += " " + words->say("msg.clinic.remark_" + remark.text);
     }
     for (const DecidedPair& one : told->decided) {
-      text += " " + words->say("msg.clinic.decided", {{"by", one.by_name ? one.by_name->text : words->say("msg.clinic.no_examiner")},
+      text += "\n" + words->say("msg.clinic.decided", {{"by", one.by_name ? one.by_name->text : words->say("msg.clinic.no_examiner")},
                                                       {"at", clock_in_words(one.at, 0, *words), false, true},
                                                       {"what", report::word_of(*words, "clinic.same", wire::type_of<model::SamePerson>().words[static_cast<std::size_t>(one.same)]), false, true}});
     }
-    row.text = wire::LongText{text};
+    row.text = wire::LongText{text + "\n" + settled_in_words(row, *words)};
   }
   row.pair = std::move(*told);
-  queue.push_back({std::move(row), order});
-  return {};
+  return row;
 }
 
-[[nodiscard]] Result<void> add_pairs(Context& context, bool look_alikes, const report::Words* words, std::vector<Queued>& queue) {
+[[nodiscard]] Result<void> add_pairs(Context& context, bool look_alikes, std::vector<Queued>& queue) {
   const auto links = context.desk->records().links();
   if (!links) {
     return links.error();
   }
-  std::vector<match::PersonPair> against;
+  const auto add = [&queue](const match::PersonPair& persons, bool decided, std::int64_t order) {
+    queue.push_back({});
+    queue.back().row.harm = harm_of_pair(decided);
+    queue.back().order = order;
+    queue.back().to_make = persons;
+  };
   for (const auto& [persons, pair] : (*links)->pairs) {
     if (pair.in_conflict || pair.contradicted) {
-      against.push_back(persons);
-    }
-  }
-  for (const match::PersonPair& persons : against) {
-    if (auto added = add_pair(context, persons, true, 0, words, queue); !added) {
-      return added;
+      add(persons, true, 0);
     }
   }
   if (!look_alikes) {
     return {};
   }
-  const auto candidates = undecided_candidates(context);
-  if (!candidates) {
-    return candidates.error();
+  const auto undecided = undecided_pairs(context);
+  if (!undecided) {
+    return undecided.error();
   }
   std::int64_t order = 0;
-  for (const match::Candidate& one : *candidates) {
-    if (auto added = add_pair(context, one.pair, false, ++order, words, queue); !added) {
-      return added;
-    }
+  for (const match::PersonPair& persons : **undecided) {
+    add(persons, false, ++order);
   }
   return {};
 }
@@ -328,7 +381,7 @@ Result<ConflictListResult> conflict_list(Context& context, const ConflictListPar
   }
   if (!params.exam) {
     auto people = add_people(context, *words, queue);
-    auto pairs = add_pairs(context, params.look_alikes.value_or(true), *words, queue);
+    auto pairs = add_pairs(context, params.look_alikes.value_or(true), queue);
     if (!people || !pairs) {
       return !people ? people.error() : pairs.error();
     }
@@ -341,21 +394,35 @@ Result<ConflictListResult> conflict_list(Context& context, const ConflictListPar
   const auto from = static_cast<std::size_t>(params.from ? params.from->steps : 0);
   const auto limit = static_cast<std::size_t>(params.limit ? params.limit->steps : queue_page);
   std::string text;
+  if (!params.exam && params.look_alikes.value_or(true)) {
+    result.looking = still_looking(context);
+  }
   for (std::size_t i = from; i < queue.size() && i < from + limit; ++i) {
+    if (queue[i].to_make) {
+      auto made = row_of_pair(context, *queue[i].to_make, queue[i].row.harm != Harm::look_alike, *words);
+      if (!made) {
+        return made.error();
+      }
+      queue[i].row = std::move(*made);
+    }
     if (*words != nullptr) {
-      text += report::wrapped(queue[i].row.text->text, std::to_string(i + 1) + ". ");
+      text += in_lines(queue[i].row.text->text, std::to_string(i + 1) + ". ");
     }
     result.queue.push_back(std::move(queue[i].row));
   }
   if (*words != nullptr) {
-    const std::string title = (*words)->say("msg.clinic.queue_title", {{"count", std::to_string(queue.size()), true}});
+    const std::string title = (*words)->say(queue.empty() ? "msg.clinic.queue_none" : "msg.clinic.queue_title", {{"count", std::to_string(queue.size()), true}});
     if (!result.queue.empty() && result.queue.size() < queue.size()) {
       text += "\n" + report::wrapped((*words)->say("msg.clinic.queue_part", {{"first", std::to_string(from + 1), true},
                                                                              {"last", std::to_string(from + result.queue.size()), true},
                                                                              {"count", std::to_string(queue.size()), true}}));
     }
+    if (result.looking) {
+      text += "\n" + report::wrapped((*words)->say("msg.clinic.queue_looking", {{"compared", std::to_string(result.looking->compared.steps), false, true}, {"of", std::to_string(result.looking->of.steps), false, true}}));
+    }
     const std::string banner = banner_of(context.desk->kind(), **words);
-    result.text = wire::LongText{(banner.empty() ? "" : report::wrapped(banner)) + report::wrapped(title) + text + "\n" + report::wrapped((*words)->say("msg.clinic.queue_end"))};
+    result.text = wire::LongText{(banner.empty() ? "" : report::wrapped(banner)) + report::wrapped(title) + text +
+                              (queue.empty() ? "" : "\n" + report::wrapped((*words)->say("msg.clinic.queue_end")))};
   }
   return result;
 }

@@ -18,7 +18,7 @@ BOOST_DESCRIBE_ENUM(Harm, wrong_person, wrong_side, danger, after_signature, val
 struct QueueEntry {
   model::EntryId entry;
   std::optional<model::ExaminerId> by;
-  std::optional<wire::Name> by_name;
+  std::optional<wire::Remark> by_name;       // name and role, or in words that the name is not known here
   model::Instant at;                         // as that device's clock claimed
   std::vector<model::EntryId> had_seen;      // of the other entries here
   std::optional<wire::Raw> value;            // as it was written
@@ -49,7 +49,7 @@ constexpr auto notes(const QueueRow*) {
 struct ConflictListParams {
   std::optional<model::ExamId> exam;         // of one exam alone
   std::optional<bool> look_alikes;           // false: without those who look alike
-  std::optional<wire::Count<1, 500>> limit;
+  std::optional<wire::Count<1, 500>> limit;  // 100
   std::optional<wire::Count<0, 1000000>> from;  // how many to pass over
   std::optional<model::Word> language;       // with sentences
 };
@@ -57,9 +57,10 @@ BOOST_DESCRIBE_STRUCT(ConflictListParams, (), (exam, look_alikes, limit, from, l
 struct ConflictListResult {
   std::vector<QueueRow> queue;
   wire::Count<0, 1000000> total;
+  std::optional<Looking> looking;            // present while records are left to compare: who looks alike is listed when it is gone
   std::optional<wire::LongText> text;
 };
-BOOST_DESCRIBE_STRUCT(ConflictListResult, (), (queue, total, text))
+BOOST_DESCRIBE_STRUCT(ConflictListResult, (), (queue, total, looking, text))
 // Scope E V. Faults: exam.unknown.
 [[nodiscard]] Result<ConflictListResult> conflict_list(Context& context, const ConflictListParams& params);
 

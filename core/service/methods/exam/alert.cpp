@@ -31,6 +31,10 @@ namespace {
 }  // namespace
 
 Result<AlertHandleResult> alert_handle(Context& context, const AlertHandleParams& params) {
+  const auto sentences = Sentences::in(params.language);
+  if (!sentences) {
+    return sentences.error();
+  }
   const auto record = exam_to_read(context, params.exam);
   if (!record) {
     return record.error();
@@ -69,7 +73,9 @@ Result<AlertHandleResult> alert_handle(Context& context, const AlertHandleParams
   AlertHandleResult result;
   const interpret::Watched watched = watch(context, exam_to_judge(context, **now), true);
   if (const interpret::Alert* alert = alert_named(watched, params)) {
-    result.alert = *alert;
+    std::vector<interpret::Alert> one{*alert};
+    add_alert_texts((*now)->fold.exam, *sentences, *context.edition, one);
+    result.alert = std::move(one.front());
   } else {
     result.alert.alert = params.alert;  // a repeat, after it was corrected away
     result.alert.side = params.side;
@@ -83,6 +89,10 @@ Result<AlertHandleResult> alert_handle(Context& context, const AlertHandleParams
 }
 
 Result<StepSuggestResult> step_suggest(Context& context, const StepSuggestParams& params) {
+  const auto sentences = Sentences::in(params.language);
+  if (!sentences) {
+    return sentences.error();
+  }
   const auto record = exam_to_read(context, params.exam);
   if (!record) {
     return record.error();
@@ -99,13 +109,21 @@ Result<StepSuggestResult> step_suggest(Context& context, const StepSuggestParams
     const bool nothing_speaks = !covered.rule && !covered.dangers;
     const bool planned = view.exam().plan && !view.exam().plan->empty();
     result.message = model::MessageId{planned ? "msg.step.plan_is_set" : (nothing_speaks ? "msg.step.not_covered" : "msg.step.none_would_change")};
+    if (sentences->wanted()) {
+      result.text = sentences->whole(sentences->words().say(result.message->text) + ".");
+    }
   }
+  add_step_texts(judged.exam, *sentences, *context.edition, result.steps);
   const model::Sequence* sequence = context.edition->sequence(view.exam().complaint);
   for (const model::SequenceStep& one : sequence != nullptr ? sequence->steps : std::vector<model::SequenceStep>{}) {
     const model::Item* item = context.edition->item(one.item);
     for (const model::Side side : item != nullptr ? item->sides : std::vector<model::Side>{}) {
       if (const auto by = interpret::withheld(*item, side, watched.concerns, watched.flags)) {
         result.withheld.push_back({item->item, side, by->by, by->until});
+        if (sentences->wanted()) {
+          const report::Words& words = sentences->words();
+          result.withheld.back().text = sentences->whole(item_of_side(words, *context.edition, item->item, side) + ": " + withheld_text(words, *context.edition, by->by));
+        }
       }
     }
   }

@@ -92,6 +92,10 @@ std::vector<model::Word> what_is_left(Context& context, const model::ExamId& exa
 }
 
 Result<ExamReply> consent_record(Context& context, const ConsentRecordParams& params) {
+  const auto sentences = Sentences::in(params.language);
+  if (!sentences) {
+    return sentences.error();
+  }
   const auto record = exam_to_write(context, params.exam, params.seen);
   if (!record) {
     return record.error();
@@ -112,7 +116,7 @@ Result<ExamReply> consent_record(Context& context, const ConsentRecordParams& pa
   }
   operation.body_json = wire::write(body);
   const auto written = write(context, {operation}, [&] { return exam_takes_changes(**record); });
-  return written ? judged_reply(context, params.exam, *written) : Result<ExamReply>(written.error());
+  return written ? judged_reply(context, params.exam, *written, *sentences) : Result<ExamReply>(written.error());
 }
 
 Result<ExamReply> impression_record(Context& context, const ImpressionRecordParams& params) {
@@ -184,6 +188,10 @@ Result<PlanRecordResult> plan_record(Context& context, const PlanRecordParams& p
 }
 
 Result<ExamSignResult> exam_sign(Context& context, const ExamSignParams& params) {
+  const auto words = words_if_asked(params.language);
+  if (!words) {
+    return words.error();
+  }
   const auto record = exam_to_write(context, params.exam, params.seen);
   if (!record) {
     return record.error();
@@ -231,10 +239,21 @@ Result<ExamSignResult> exam_sign(Context& context, const ExamSignParams& params)
   if (!reply->exam.signed_) {
     return wire::Fault{"internal.failure", "/exam", "a signature that holds"};
   }
-  return ExamSignResult{*reply->exam.signed_, missing, reply->revision, reply->repeat};
+  ExamSignResult result{*reply->exam.signed_, missing, reply->revision, reply->repeat};
+  if (*words != nullptr) {
+    result.incomplete_text.emplace();
+    for (const model::Word& one : missing) {
+      result.incomplete_text->push_back({(*words)->say("msg.incomplete." + one.text)});
+    }
+  }
+  return result;
 }
 
 Result<AddendumRecordResult> addendum_record(Context& context, const AddendumRecordParams& params) {
+  const auto sentences = Sentences::in(params.language);
+  if (!sentences) {
+    return sentences.error();
+  }
   const auto record = exam_to_write(context, params.exam, params.seen);
   if (!record) {
     return record.error();
@@ -267,7 +286,9 @@ Result<AddendumRecordResult> addendum_record(Context& context, const AddendumRec
   operation.sign = true;
   operation.body_json = wire::write(body);
   const auto written = write(context, {operation}, [&]() -> Result<void> {
-    if (!(*record)->fold.exam.signed_) {
+    // Into a withdrawn exam, only words on what somebody wrote who did not know that it was withdrawn: nothing else could look at that.
+    const bool looks_at_unseen = !has_findings && (*record)->fold.exam.state == model::ExamState::withdrawn && !ledger::unseen_marks((*record)->fold, (*record)->operations).empty();
+    if (!(*record)->fold.exam.signed_ && !looks_at_unseen) {
       return wire::Fault{"exam.not_signed", "/exam", "a signed exam"};
     }
     return {};
@@ -282,7 +303,7 @@ Result<AddendumRecordResult> addendum_record(Context& context, const AddendumRec
   for (const model::Addendum& addendum : reply->exam.addenda.value_or(std::vector<model::Addendum>{})) {
     if (addendum.entry == written->entries.front()) {
       AddendumRecordResult result{addendum, reply->revision, reply->repeat, reply->stale_letters.value_or(std::vector<model::LetterId>{})};
-      if (auto later = call_backs_of(context, params.exam); !later.empty()) {
+      if (auto later = call_backs_of(context, params.exam, *sentences); !later.empty()) {
         result.call_backs = std::move(later);
       }
       return result;

@@ -20,9 +20,10 @@ struct ConsentRecordParams {
   std::optional<model::Interpreter> interpreter;
   std::vector<model::EntryId> seen;
   model::RequestId request;
+  std::optional<model::Word> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(ConsentRecordParams, (), (exam, consent, company, who_spoke, interpreter, seen, request))
-constexpr auto notes(const ConsentRecordParams*) { return std::array{wire::Note{"seen", seen_note}}; }
+BOOST_DESCRIBE_STRUCT(ConsentRecordParams, (), (exam, consent, company, who_spoke, interpreter, seen, request, language))
+constexpr auto notes(const ConsentRecordParams*) { return std::array{wire::Note{"seen", seen_note}, wire::Note{"language", sentences_note}}; }
 // What is not given stays as it was recorded.
 [[nodiscard]] Result<ExamReply> consent_record(Context& context, const ConsentRecordParams& params);
 
@@ -64,16 +65,34 @@ struct ExamSignParams {
   std::vector<model::EntryId> seen;
   model::RequestId request;
   std::optional<std::vector<wire::Name>> confirmed;  // codes a person has answered for: person.mismatch
+  std::optional<model::Word> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(ExamSignParams, (), (exam, read_aloud, identified, shown, seen, request, confirmed))
-constexpr auto notes(const ExamSignParams*) { return std::array{wire::Note{"seen", seen_note}}; }
+BOOST_DESCRIBE_STRUCT(ExamSignParams, (), (exam, read_aloud, identified, shown, seen, request, confirmed, language))
+constexpr auto notes(const ExamSignParams*) {
+  return std::array{
+      wire::Note{"read_aloud", "what whoever signs has read out before signing: name, age, side in words, main finding; kept as it is sent"},
+      wire::Note{"identified", identified_note},
+      wire::Note{"shown", "the alerts and statements that were on the screen, by the members of exam.assess: id is the statement or the alert's name (with its side: alert.acs:left), message and params as they "
+                          "came, answered what was said of it; they are kept with the signature. May be left out"},
+      wire::Note{"seen", seen_note},
+      wire::Note{"confirmed", confirmed_note},
+      wire::Note{"language", "en, es or fr: incomplete also in words (incomplete_text), and a fault with `text`; what nobody has translated is English and ends in (en)"}};
+}
 struct ExamSignResult {
   model::Signed signed_;
   std::vector<model::Word> incomplete;
   std::vector<model::EntryId> revision;
   std::optional<bool> repeat;
+  std::optional<std::vector<wire::LongText>> incomplete_text = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(ExamSignResult, (), (signed_, incomplete, revision, repeat))
+BOOST_DESCRIBE_STRUCT(ExamSignResult, (), (signed_, incomplete, revision, repeat, incomplete_text))
+constexpr auto notes(const ExamSignResult*) {
+  return std::array{
+      wire::Note{"incomplete", "what was left, one word each, never a bar: person (the exam is of nobody yet), consent (to be examined and to be recorded: not recorded, or no yes), findings (none), impression (none), "
+                               "conflicts (values that disagree), damaged_entries, minimum_set (not all of the complaint's is recorded or said not to have been done), not_examined (all of it was left for lack of time), "
+                               "alerts (one stands raised, without an action or a reason)"},
+      wire::Note{"incomplete_text", "with a language: the same in words, one for one"}};
+}
 // Faults: exam.signed, format.newer (parts that only a newer edition can read), ledger.locked (opened by the printed code),
 // person.mismatch (identifiers that are not those of the exam's person).
 [[nodiscard]] Result<ExamSignResult> exam_sign(Context& context, const ExamSignParams& params);
@@ -86,9 +105,10 @@ struct AddendumRecordParams {
   std::optional<std::vector<NewFinding>> findings;
   std::vector<model::EntryId> seen;
   model::RequestId request;
+  std::optional<model::Word> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(AddendumRecordParams, (), (exam, kind, reason, text, findings, seen, request))
-constexpr auto notes(const AddendumRecordParams*) { return std::array{wire::Note{"seen", seen_note}}; }
+BOOST_DESCRIBE_STRUCT(AddendumRecordParams, (), (exam, kind, reason, text, findings, seen, request, language))
+constexpr auto notes(const AddendumRecordParams*) { return std::array{wire::Note{"seen", seen_note}, wire::Note{"language", sentences_note}}; }
 struct AddendumRecordResult {
   model::Addendum addendum;
   std::vector<model::EntryId> revision;

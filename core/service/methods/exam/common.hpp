@@ -18,6 +18,9 @@ namespace limbledger::service {
 inline constexpr std::string_view alerts_note =
     "all alerts of the exam as of now, as on the reply to a finding; absent where this call changes nothing that they are judged by";
 
+inline constexpr std::string_view identified_note =
+    "the two identifiers by which the person was asked for and answered, as they were said: a name, a birth date or year, a number, the home; what is not the exam's person is asked back (person.mismatch)";
+
 // The exam with its revision; `repeat` when this very request had been recorded before.
 struct ExamReply {
   model::Exam exam;

@@ -1,9 +1,11 @@
 #include "core/service/methods/exam/exam.hpp"
 
+#include "core/service/methods/clinic/settled.hpp"
 #include "core/service/methods/exam/told.hpp"
 #include "core/service/methods/exam/watch.hpp"
 #include "core/service/methods/people/dates.hpp"
 #include "core/service/methods/people/group.hpp"
+#include "core/service/methods/say/texts.hpp"
 #include "core/wire/write.hpp"
 
 #include <algorithm>
@@ -156,12 +158,25 @@ struct Place {
   for (const model::SidesExchanged& one : exam.sides_exchanged.value_or(std::vector<model::SidesExchanged>{})) {
     add(one.by);
   }
+  const auto add_settled = [&](const std::vector<model::Settled>& all) {
+    for (const model::Settled& one : all) {
+      add(one.by);
+      for (const model::Weighed& weighed : one.among) {
+        add(weighed.by);
+      }
+    }
+  };
+  for (const model::Finding& finding : exam.findings.value_or(std::vector<model::Finding>{})) {
+    add_settled(finding.settled.value_or(std::vector<model::Settled>{}));
+  }
+  add_settled(exam.settled.value_or(std::vector<model::Settled>{}));
+  add_settled(settled_of_person(context, exam));
   for (const model::ExaminerId& examiner : examiners) {
-    if (const std::string label = context.desk->label_of(examiner); !label.empty()) {
+    if (auto named = name_of(context, examiner)) {
       if (!names.examiners) {
         names.examiners.emplace();
       }
-      names.examiners->push_back({examiner, {label}});
+      names.examiners->push_back(std::move(*named));
     }
   }
   return names;
@@ -170,6 +185,10 @@ struct Place {
 }  // namespace
 
 Result<ExamReadResult> exam_read(Context& context, const ExamReadParams& params) {
+  const auto words = words_in(params.language);
+  if (!words) {
+    return words.error();
+  }
   const auto record = exam_to_read(context, params.exam);
   if (!record) {
     return record.error();
@@ -178,6 +197,9 @@ Result<ExamReadResult> exam_read(Context& context, const ExamReadParams& params)
   result.exam = (*record)->fold.exam;
   leave_out_unseen(context, result.exam);
   result.revision = result.exam.revision.value_or(std::vector<model::EntryId>{});
+  if (*words != nullptr) {
+    add_settled_texts(context, **words, result.exam);
+  }
   const auto names = names_in(context, result.exam);
   if (!names) {
     return names.error();
@@ -256,6 +278,10 @@ Result<ExamReply> exam_withdraw(Context& context, const ExamReasonParams& params
 }
 
 Result<ExamReply> exam_move(Context& context, const ExamMoveParams& params) {
+  const auto sentences = Sentences::in(params.language);
+  if (!sentences) {
+    return sentences.error();
+  }
   const auto record = exam_to_read(context, params.exam);
   if (!record) {
     return record.error();
@@ -291,10 +317,14 @@ Result<ExamReply> exam_move(Context& context, const ExamMoveParams& params) {
     }
     return dates.result();
   });
-  return written ? judged_reply(context, params.exam, *written) : Result<ExamReply>(written.error());
+  return written ? judged_reply(context, params.exam, *written, *sentences) : Result<ExamReply>(written.error());
 }
 
-Result<SwapSidesResult> exam_swap_sides(Context& context, const ExamReasonParams& params) {
+Result<SwapSidesResult> exam_swap_sides(Context& context, const SwapSidesParams& params) {
+  const auto sentences = Sentences::in(params.language);
+  if (!sentences) {
+    return sentences.error();
+  }
   const auto record = exam_to_read(context, params.exam);
   if (!record) {
     return record.error();
@@ -315,7 +345,7 @@ Result<SwapSidesResult> exam_swap_sides(Context& context, const ExamReasonParams
   if (!written) {
     return written.error();
   }
-  const auto reply = judged_reply(context, params.exam, *written);
+  const auto reply = judged_reply(context, params.exam, *written, *sentences);
   if (!reply) {
     return reply.error();
   }

@@ -26,7 +26,8 @@ struct ExamOpenParams {
 BOOST_DESCRIBE_STRUCT(ExamOpenParams, (), (person, complaint, setting, side, place, examined_at, offset_min, injured_on, identified, request, confirmed, reviews,
                                            supervised))
 constexpr auto notes(const ExamOpenParams*) {
-  return std::array{wire::Note{"reviews", "with the complaint review alone: the exam of the same person whose plan is looked at again; form.describe then names how its measures were taken"},
+  return std::array{wire::Note{"confirmed", confirmed_note}, wire::Note{"identified", identified_note},
+                    wire::Note{"reviews", "with the complaint review alone: the exam of the same person whose plan is looked at again; form.describe then names how its measures were taken"},
                     wire::Note{"supervised", "true: the examiner closes findings and impression by signing before a supervisor records any, and no bands are given before"}};
 }
 // Faults: person.unknown, place.unknown, params.unknown_word (no sequence for the complaint), value.date_order (born after
@@ -52,16 +53,21 @@ struct ExamAmendParams {
   std::vector<model::EntryId> seen;
   model::RequestId request;
   std::optional<std::vector<wire::Name>> confirmed;  // codes a person has answered for: value.unusual
+  std::optional<model::Word> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(ExamAmendParams, (), (exam, changes, seen, request, confirmed))
-constexpr auto notes(const ExamAmendParams*) { return std::array{wire::Note{"seen", seen_note}}; }
+BOOST_DESCRIBE_STRUCT(ExamAmendParams, (), (exam, changes, seen, request, confirmed, language))
+constexpr auto notes(const ExamAmendParams*) {
+  return std::array{wire::Note{"seen", seen_note}, wire::Note{"confirmed", confirmed_note}, wire::Note{"language", sentences_note}};
+}
 // Faults: those of exam.open for what is changed, exam.signed, exam.withdrawn, finding.stale (amended by another, not seen).
 [[nodiscard]] Result<ExamReply> exam_amend(Context& context, const ExamAmendParams& params);
 
 struct ExamReadParams {
   model::ExamId exam;
+  std::optional<model::Word> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(ExamReadParams, (), (exam))
+BOOST_DESCRIBE_STRUCT(ExamReadParams, (), (exam, language))
+constexpr auto notes(const ExamReadParams*) { return std::array{wire::Note{"language", "with what was decided between values in words"}}; }
 struct ExamReadResult {
   model::Exam exam;
   std::vector<model::EntryId> revision;
@@ -103,11 +109,23 @@ struct ExamMoveParams {
   std::vector<model::EntryId> seen;
   model::RequestId request;
   std::optional<std::vector<wire::Name>> confirmed;
+  std::optional<model::Word> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(ExamMoveParams, (), (exam, person, reason, seen, request, confirmed))
-constexpr auto notes(const ExamMoveParams*) { return std::array{wire::Note{"seen", seen_note}}; }
+BOOST_DESCRIBE_STRUCT(ExamMoveParams, (), (exam, person, reason, seen, request, confirmed, language))
+constexpr auto notes(const ExamMoveParams*) {
+  return std::array{wire::Note{"seen", seen_note}, wire::Note{"confirmed", confirmed_note}, wire::Note{"language", sentences_note}};
+}
 [[nodiscard]] Result<ExamReply> exam_move(Context& context, const ExamMoveParams& params);
 
+struct SwapSidesParams {
+  model::ExamId exam;
+  wire::Remark reason;
+  std::vector<model::EntryId> seen;
+  model::RequestId request;
+  std::optional<model::Word> language = std::nullopt;
+};
+BOOST_DESCRIBE_STRUCT(SwapSidesParams, (), (exam, reason, seen, request, language))
+constexpr auto notes(const SwapSidesParams*) { return std::array{wire::Note{"seen", seen_note}, wire::Note{"language", sentences_note}}; }
 struct ExchangedFinding {
   model::FindingId finding;
   model::ItemId item;
@@ -125,6 +143,6 @@ struct SwapSidesResult {
 };
 BOOST_DESCRIBE_STRUCT(SwapSidesResult, (), (exam, revision, repeat, exchanged, texts_to_read, stale_letters, alerts))
 constexpr auto notes(const SwapSidesResult*) { return std::array{wire::Note{"alerts", alerts_note}}; }
-[[nodiscard]] Result<SwapSidesResult> exam_swap_sides(Context& context, const ExamReasonParams& params);
+[[nodiscard]] Result<SwapSidesResult> exam_swap_sides(Context& context, const SwapSidesParams& params);
 
 }  // namespace limbledger::service

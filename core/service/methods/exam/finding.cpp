@@ -2,9 +2,12 @@
 
 #include "core/ledger/log/log.hpp"
 #include "core/model/check.hpp"
+#include "core/service/fault_texts.hpp"
+#include "core/service/methods/clinic/settled.hpp"
 #include "core/service/methods/exam/watch.hpp"
 #include "core/service/methods/people/dates.hpp"
 #include "core/service/methods/exam/told.hpp"
+#include "core/service/methods/say/texts.hpp"
 #include "core/wire/parse.hpp"
 #include "core/wire/write.hpp"
 
@@ -139,7 +142,11 @@ void check_all(Context& context, const std::vector<NewFinding>& findings, std::v
 }
 
 [[nodiscard]] CheckedFault to_row(const wire::Fault& fault) {
-  CheckedFault row{{fault.code}, {fault.path}, std::nullopt, std::nullopt};
+  const wire::FaultCode* code = wire::find_fault_code(fault.code);
+  CheckedFault row{{fault.code}, {fault.path}, std::nullopt, std::nullopt, {code != nullptr ? std::string(code->hint) : std::string()}, std::nullopt};
+  if (!fault.text.empty()) {
+    row.text = wire::LongText{fault.text};
+  }
   if (!fault.expected.empty()) {
     row.expected = wire::Remark{fault.expected};
   }
@@ -187,6 +194,10 @@ model::Observation observation_of(const NewFinding& finding) {
 }
 
 Result<FindingRecordResult> finding_record(Context& context, const FindingRecordParams& params) {
+  const auto sentences = Sentences::in(params.language);
+  if (!sentences) {
+    return sentences.error();
+  }
   const auto record = exam_to_read(context, params.exam);
   if (!record) {
     return record.error();
@@ -266,7 +277,7 @@ Result<FindingRecordResult> finding_record(Context& context, const FindingRecord
     result.tell_staff = true;
     context.staff_called = params.exam;
   }
-  auto alerts = alerts_of(context, params.exam);
+  auto alerts = alerts_of(context, params.exam, *sentences);
   if (!alerts) {
     return alerts.error();
   }
@@ -286,10 +297,15 @@ Result<FindingCheckResult> finding_check(Context& context, const FindingCheckPar
   if (params.findings.empty() || params.findings.size() > findings_a_call_max) {
     return wire::Fault("limit.items", "/findings", "1 to 100 findings", std::to_string(params.findings.size())).with("items", std::to_string(findings_a_call_max));
   }
+  const auto words = words_if_asked(params.language);
+  if (!words) {
+    return words.error();
+  }
   std::vector<Planned> planned;
   std::vector<wire::Fault> faults;
   check_all(context, params.findings, planned, faults);
   FindingCheckResult result;
+  add_fault_texts(*words, *context.edition, faults);
   for (const wire::Fault& fault : faults) {
     (is_question(fault) ? result.confirm : result.faults).push_back(to_row(fault));
   }
@@ -298,7 +314,9 @@ Result<FindingCheckResult> finding_check(Context& context, const FindingCheckPar
     if (!record) {
       return record.error();
     }
-    for (const wire::Fault& fault : withheld_faults(context, **record, at_paths(planned))) {
+    std::vector<wire::Fault> withheld = withheld_faults(context, **record, at_paths(planned));
+    add_fault_texts(*words, *context.edition, withheld);
+    for (const wire::Fault& fault : withheld) {
       result.confirm.push_back(to_row(fault));
     }
   }
@@ -306,6 +324,10 @@ Result<FindingCheckResult> finding_check(Context& context, const FindingCheckPar
 }
 
 Result<FindingWithdrawResult> finding_withdraw(Context& context, const FindingWithdrawParams& params) {
+  const auto sentences = Sentences::in(params.language);
+  if (!sentences) {
+    return sentences.error();
+  }
   const auto record = exam_to_read(context, params.exam);
   if (!record) {
     return record.error();
@@ -345,7 +367,7 @@ Result<FindingWithdrawResult> finding_withdraw(Context& context, const FindingWi
   if (written->repeat) {
     result.repeat = true;
   }
-  auto alerts = alerts_of(context, params.exam);
+  auto alerts = alerts_of(context, params.exam, *sentences);
   if (!alerts) {
     return alerts.error();
   }
@@ -357,6 +379,10 @@ Result<FindingWithdrawResult> finding_withdraw(Context& context, const FindingWi
 }
 
 Result<FindingHistoryResult> finding_history(Context& context, const FindingHistoryParams& params) {
+  const auto words = words_in(params.language);
+  if (!words) {
+    return words.error();
+  }
   const auto record = exam_to_read(context, params.exam);
   if (!record) {
     return record.error();
@@ -368,6 +394,9 @@ Result<FindingHistoryResult> finding_history(Context& context, const FindingHist
   for (const model::Finding& finding : (*record)->fold.history) {
     if (finding.item == params.item && (!params.side || *params.side == finding.side)) {
       result.findings.push_back(finding);
+      if (*words != nullptr) {
+        add_settled_texts(context, **words, (*record)->fold.exam, result.findings.back());
+      }
     }
   }
   return result;

@@ -30,6 +30,11 @@ struct NewFinding {
 };
 BOOST_DESCRIBE_STRUCT(NewFinding, (), (item, side, value, instrument, position, end_feel, pain, quality, origin, despite, remark, examiner,
                                        examined_at, replaces, beside, confirmed))
+constexpr auto notes(const NewFinding*) {
+  return std::array{wire::Note{"replaces", "the entries that it corrects; a place that is filled takes nothing without it or beside"},
+                    wire::Note{"beside", "true: a finding of its own beside the one that is there"},
+                    wire::Note{"confirmed", "codes that were asked back and that a person has answered for, such as value.unusual; item.withheld is answered for by despite"}};
+}
 
 // A finding under somebody's own signature (an addendum, a countersignature) is that examiner's, of that time, and replaces nothing:
 // finding.not_kept names each of examiner (another one), examined_at, replaces and beside that was sent.
@@ -40,9 +45,12 @@ struct FindingRecordParams {
   std::vector<NewFinding> findings;
   std::vector<model::EntryId> seen;
   model::RequestId request;
+  std::optional<model::Word> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(FindingRecordParams, (), (exam, findings, seen, request))
-constexpr auto notes(const FindingRecordParams*) { return std::array{wire::Note{"findings", "needed: 1 to 100, all or none"}, wire::Note{"seen", seen_note}}; }
+BOOST_DESCRIBE_STRUCT(FindingRecordParams, (), (exam, findings, seen, request, language))
+constexpr auto notes(const FindingRecordParams*) {
+  return std::array{wire::Note{"findings", "needed: 1 to 100, all or none"}, wire::Note{"seen", seen_note}, wire::Note{"language", sentences_note}};
+}
 
 struct RecordedFinding {
   model::FindingId finding;
@@ -63,16 +71,22 @@ BOOST_DESCRIBE_STRUCT(FindingRecordResult, (), (recorded, revision, repeat, aler
 struct FindingCheckParams {
   std::optional<model::ExamId> exam;
   std::vector<NewFinding> findings;
+  std::optional<model::Word> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(FindingCheckParams, (), (exam, findings))
-constexpr auto notes(const FindingCheckParams*) { return std::array{wire::Note{"findings", "needed: 1 to 100"}}; }
+BOOST_DESCRIBE_STRUCT(FindingCheckParams, (), (exam, findings, language))
+constexpr auto notes(const FindingCheckParams*) { return std::array{wire::Note{"findings", "needed: 1 to 100"}, wire::Note{"language", sentences_note}}; }
 struct CheckedFault {
   wire::Name code;
   wire::Remark path;
   std::optional<wire::Remark> expected;
   std::optional<wire::Remark> got;
+  wire::Remark hint;
+  std::optional<wire::LongText> text;
 };
-BOOST_DESCRIBE_STRUCT(CheckedFault, (), (code, path, expected, got))
+BOOST_DESCRIBE_STRUCT(CheckedFault, (), (code, path, expected, got, hint, text))
+constexpr auto notes(const CheckedFault*) {
+  return std::array{wire::Note{"hint", "what to do, for whoever makes the form"}, wire::Note{"text", "with a language: what to do, for whoever is at the form"}};
+}
 struct FindingCheckResult {
   std::vector<CheckedFault> faults;   // would be refused
   std::vector<CheckedFault> confirm;  // would be asked back
@@ -86,9 +100,10 @@ struct FindingWithdrawParams {
   wire::Remark reason;
   std::vector<model::EntryId> seen;
   model::RequestId request;
+  std::optional<model::Word> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(FindingWithdrawParams, (), (exam, finding, reason, seen, request))
-constexpr auto notes(const FindingWithdrawParams*) { return std::array{wire::Note{"seen", seen_note}}; }
+BOOST_DESCRIBE_STRUCT(FindingWithdrawParams, (), (exam, finding, reason, seen, request, language))
+constexpr auto notes(const FindingWithdrawParams*) { return std::array{wire::Note{"seen", seen_note}, wire::Note{"language", sentences_note}}; }
 struct FindingWithdrawResult {
   model::FindingId finding;
   model::EntryId entry;
@@ -104,8 +119,10 @@ struct FindingHistoryParams {
   model::ExamId exam;
   model::ItemId item;
   std::optional<model::Side> side;
+  std::optional<model::Word> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(FindingHistoryParams, (), (exam, item, side))
+BOOST_DESCRIBE_STRUCT(FindingHistoryParams, (), (exam, item, side, language))
+constexpr auto notes(const FindingHistoryParams*) { return std::array{wire::Note{"language", "with what was decided between values in words"}}; }
 struct FindingHistoryResult {
   std::vector<model::Finding> findings;  // oldest first
 };

@@ -71,14 +71,15 @@ Result<interpret::Assessment> exam_assess(Context& context, const ExamAssessPara
   if (!faults.empty()) {
     return wire::Refusal(std::move(faults));
   }
-  const auto words = words_in(params.language);
-  if (!words) {
-    return words.error();
+  const auto sentences = Sentences::in(params.language);
+  if (!sentences) {
+    return sentences.error();
   }
   const bool examiner = context.caller.scope == Scope::examiner;
   interpret::AssessAsk ask = ask_for(*gathered, params.only, params.priors);
   ask.protected_ = examiner && params.protected_.value_or(false);
   interpret::Assessment assessment = interpret::assess(gathered->exam, gathered->person, gathered->earlier, *context.edition, ask);
+  gathered->times_raised.mark(assessment.alerts);
   const bool alerts_wanted = ask.only.empty() || std::any_of(ask.only.begin(), ask.only.end(), [](const std::string& only) { return only == "alerts"; });
   if (alerts_wanted) {
     add_call_backs(context, *gathered, ask.protected_, assessment.alerts);
@@ -92,9 +93,7 @@ Result<interpret::Assessment> exam_assess(Context& context, const ExamAssessPara
   if (alerts_wanted) {
     assessment.urgent = interpret::urgent_way(assessment.alerts, gathered->place, *context.edition);
   }
-  if (*words != nullptr) {
-    add_texts(gathered->exam, **words, *context.edition, assessment);
-  }
+  add_texts(gathered->exam, *sentences, *context.edition, assessment);
   return assessment;
 }
 
@@ -120,8 +119,7 @@ Result<interpret::Working> statement_explain(Context& context, const StatementEx
   if (!faults.empty()) {
     return wire::Refusal(std::move(faults));
   }
-  return interpret::explain(gathered->exam, gathered->person, gathered->earlier, *context.edition, ask_for(*gathered, std::nullopt, params.priors),
-                            params.statement);
+  return explain_in_words(context, params, gathered->exam, gathered->person, gathered->earlier, ask_for(*gathered, std::nullopt, params.priors));
 }
 
 }  // namespace limbledger::service

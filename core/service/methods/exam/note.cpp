@@ -2,6 +2,7 @@
 
 #include "core/report/page.hpp"
 #include "core/service/desk.hpp"
+#include "core/service/methods/clinic/settled.hpp"
 #include "core/service/methods/exam/exam.hpp"
 #include "core/service/methods/exam/watch.hpp"
 #include "core/service/methods/people/dates.hpp"
@@ -51,13 +52,9 @@ Result<NoteWriteResult> note_write(Context& context, const NoteWriteParams& para
   names.banner = banner_of(context.desk->kind(), *words);
   names.now = now_if_right(context.desk->world().now());
   if (read->names) {
-    for (const NamedPlace& one : read->names->places.value_or(std::vector<NamedPlace>{})) {
-      names.places[one.place] = one.name.text;
-    }
-    for (const NamedExaminer& one : read->names->examiners.value_or(std::vector<NamedExaminer>{})) {
-      names.examiners[one.examiner] = one.name.text;
-    }
+    take_names(*read->names, *words, names);
   }
+  names.of_person = settled_of_person(context, judged.exam);
   const report::Sheet sheet = report::exam_sheet(judged.exam, judged.person, *assessment, *words, *context.edition, names);
   NoteWriteResult result{{report::sheet_text(sheet, *words)}, {report::sheet_html(sheet, *words)}, read->revision, {std::string(english)}, std::nullopt};
   if (with_protected) {

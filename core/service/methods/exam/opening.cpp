@@ -239,6 +239,10 @@ Result<ExamReply> exam_open(Context& context, const ExamOpenParams& params) {
 }
 
 Result<ExamReply> exam_amend(Context& context, const ExamAmendParams& params) {
+  const auto sentences = Sentences::in(params.language);
+  if (!sentences) {
+    return sentences.error();
+  }
   const auto record = exam_to_read(context, params.exam);
   if (!record) {
     return record.error();
@@ -275,7 +279,7 @@ Result<ExamReply> exam_amend(Context& context, const ExamAmendParams& params) {
     }
     return check_changes(context, params, (*record)->fold.exam, *body);
   });
-  return written ? judged_reply(context, params.exam, *written) : Result<ExamReply>(written.error());
+  return written ? judged_reply(context, params.exam, *written, *sentences) : Result<ExamReply>(written.error());
 }
 
 }  // namespace limbledger::service

@@ -3,7 +3,6 @@
 #include "core/interpret/view.hpp"
 #include "core/ledger/log/log.hpp"
 #include "core/service/methods/exam/common.hpp"
-#include "core/service/once_raised.hpp"
 
 #include <algorithm>
 #include <array>
@@ -103,6 +102,8 @@ class GrownExams {
   [[nodiscard]] const model::Exam* at(const std::vector<model::EntryId>& heads);
   // Of its findings those whose side was exchanged since.
   [[nodiscard]] std::vector<model::EntryId> turned_since(const model::Exam& exam) const;
+  // Who was shown `later` had been shown all of `earlier`.
+  [[nodiscard]] bool knew(const Heads& later, const Heads& earlier) const;
 
  private:
   [[nodiscard]] const model::Exam* grown(std::size_t head);
@@ -153,6 +154,14 @@ std::vector<model::EntryId> GrownExams::turned_since(const model::Exam& exam) co
   }
   std::sort(turned.begin(), turned.end());
   return turned;
+}
+
+bool GrownExams::knew(const Heads& later, const Heads& earlier) const {
+  const std::vector<bool> shown = graph_.closure(later);
+  return std::all_of(earlier.begin(), earlier.end(), [&](const model::EntryId& entry) {
+    const auto at = graph_.find(entry);
+    return !at || shown[*at];
+  });
 }
 
 const model::Exam* GrownExams::at(const std::vector<model::EntryId>& heads) {
@@ -283,6 +292,8 @@ class History {
     return all;
   }
 
+  [[nodiscard]] bool knew(const StateShown& later, const StateShown& earlier) { return exams().knew(later.heads, earlier.heads); }
+
   [[nodiscard]] std::optional<interpret::KnownOtherwise> kept_at(const StateShown& shown, const StateShown* next) {
     OnceRaised::State& state = kept_.states[shown.heads];
     if (!state.exam) {
@@ -367,17 +378,6 @@ class History {
     return alerts_of_flags(interpret::judge_flags(view), kept_.exchanges > 0 ? exams().turned_since(exam) : std::vector<model::EntryId>{});
   }
 
-  [[nodiscard]] static Alerts alerts_of_flags(const std::vector<interpret::JudgedFlag>& flags, const std::vector<model::EntryId>& turned) {
-    const std::vector<const interpret::JudgedFlag*> listed = interpret::listed_alerts(flags);
-    Alerts alerts;
-    for (const interpret::JudgedFlag& flag : flags) {
-      if (interpret::stands_as_alert(flag)) {
-        alerts.push_back({flag.row, interpret::side_since(flag, turned), std::find(listed.begin(), listed.end(), &flag) != listed.end()});
-      }
-    }
-    return alerts;
-  }
-
   Context& context_;
   const ledger::ExamRecord& record_;
   const PersonsKnown& persons_;
@@ -390,13 +390,39 @@ class History {
   std::size_t place_ = 0;
 };
 
+// What an addendum found has no id of its own.
+[[nodiscard]] std::vector<model::FindingId> grounds_of(const interpret::JudgedFlag& flag) {
+  std::vector<model::FindingId> grounds;
+  for (const model::Finding* finding : flag.raised.clue.because.written()) {
+    if (finding->finding) {
+      grounds.push_back(*finding->finding);
+    } else if (finding->entry) {
+      grounds.push_back({finding->entry->bytes});
+    }
+  }
+  return grounds;
+}
+
 }  // namespace
 
-std::vector<interpret::KnownOtherwise> shown_while_raised(Context& context, const ledger::ExamRecord& record, const PersonsKnown& persons,
-                                                          const interpret::View& now, const std::vector<interpret::JudgedFlag>* flags) {
+std::vector<OnceRaised::Alert> alerts_of_flags(const std::vector<interpret::JudgedFlag>& flags, const std::vector<model::EntryId>& turned) {
+  const std::vector<const interpret::JudgedFlag*> listed = interpret::listed_alerts(flags);
+  Alerts alerts;
+  for (const interpret::JudgedFlag& flag : flags) {
+    if (interpret::stands_as_alert(flag)) {
+      alerts.push_back({flag.row, interpret::side_since(flag, turned), std::find(listed.begin(), listed.end(), &flag) != listed.end(), flag.raised.urgency,
+                        flag.raised.what, grounds_of(flag)});
+    }
+  }
+  return alerts;
+}
+
+ShownBefore shown_before(Context& context, const ledger::ExamRecord& record, const PersonsKnown& persons, const interpret::View& now,
+                         const std::vector<interpret::JudgedFlag>* flags) {
   History history(context, record, persons, now);
-  Alerts named = history.raised_now(flags);
-  std::vector<interpret::KnownOtherwise> out;
+  const Alerts stand = history.raised_now(flags);
+  Alerts named = stand;
+  ShownBefore out;
   std::vector<StateShown> states = states_shown(record);
   add_corrected(record, persons, states);
   const std::vector<const Alerts*> raised = history.raised_at_all(states);
@@ -411,10 +437,14 @@ std::vector<interpret::KnownOtherwise> shown_while_raised(Context& context, cons
     }
     if (gone) {
       if (auto kept = history.kept_at(states[i], i > 0 ? &states[i - 1] : nullptr)) {
-        out.push_back(std::move(*kept));
+        out.while_raised.push_back(std::move(*kept));
       }
     }
   }
+  for (std::size_t i = states.size(); i > 0; --i) {
+    out.times.add(*raised[i - 1], [&](std::size_t earlier) { return history.knew(states[i - 1], states[states.size() - 1 - earlier]); });
+  }
+  out.times.add(stand, [](std::size_t) { return true; });
   return out;
 }
 

@@ -6,16 +6,23 @@
 #include "core/interpret/alerts/alerts.hpp"
 #include "core/service/methods/exam/watch.hpp"
 #include "core/service/methods/people/known_before.hpp"
+#include "core/service/once_raised.hpp"
 
 #include <vector>
 
 namespace limbledger::service {
 
-// The exam as its writers were shown it while an alert was raised that is no more, newest first, with its person as known then; of each
-// such alert one state, and what was corrected when it went. Sides are those that were shown, with what an exchange turned since. `flags`:
-// those of the exam as it stands, where they are judged already.
-[[nodiscard]] std::vector<interpret::KnownOtherwise> shown_while_raised(Context& context, const ledger::ExamRecord& record, const PersonsKnown& persons,
-                                                                        const interpret::View& now,
-                                                                        const std::vector<interpret::JudgedFlag>* flags = nullptr);
+struct ShownBefore {
+  // The exam as its writers were shown it while an alert was raised that is no more, newest first, with its person as known then; of each
+  // such alert one state, and what was corrected when it went. Sides are those that were shown, with what an exchange turned since.
+  std::vector<interpret::KnownOtherwise> while_raised;
+  TimesRaised times;
+};
+// `flags`: those of the exam as it stands, where they are judged already.
+[[nodiscard]] ShownBefore shown_before(Context& context, const ledger::ExamRecord& record, const PersonsKnown& persons, const interpret::View& now,
+                                       const std::vector<interpret::JudgedFlag>* flags = nullptr);
+
+// What of these is an alert. `turned`: the findings whose side was exchanged since.
+[[nodiscard]] std::vector<OnceRaised::Alert> alerts_of_flags(const std::vector<interpret::JudgedFlag>& flags, const std::vector<model::EntryId>& turned);
 
 }  // namespace limbledger::service

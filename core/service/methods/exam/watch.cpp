@@ -200,13 +200,17 @@ ToJudge exam_to_judge(Context& context, const ledger::ExamRecord& record) {
   const PersonsKnown persons(context, record);
   out.place = place_of_exam(context, out.exam);
   add_signature(context, record, persons, out);
-  out.known_otherwise = shown_while_raised(context, record, persons, interpret::View(out.exam, out.person, *context.edition, out.as_of));
+  ShownBefore before = shown_before(context, record, persons, interpret::View(out.exam, out.person, *context.edition, out.as_of));
+  out.known_otherwise = std::move(before.while_raised);
+  out.times_raised = std::move(before.times);
   return out;
 }
 
 interpret::Watched watch(Context& context, const ToJudge& judged, bool protected_too) {
   const interpret::View view(judged.exam, judged.person, *context.edition, judged.as_of);
-  return interpret::watch(view, {protected_too, {}, judged.place ? &*judged.place : nullptr, judged.known_otherwise});
+  interpret::Watched watched = interpret::watch(view, {protected_too, {}, judged.place ? &*judged.place : nullptr, judged.known_otherwise});
+  judged.times_raised.mark(watched.alerts.alerts);
+  return watched;
 }
 
 namespace {
@@ -245,14 +249,22 @@ void add_call_backs(Context& context, const ToJudge& judged, bool protected_too,
     });
   };
   const model::Exam with = with_additions(judged.exam);
-  for (interpret::Alert& alert : alerts_when(with, judged.person)) {
-    if (!holds(alerts, alert, false)) {
-      alerts.push_back(std::move(alert));
-    }
-  }
+  std::vector<interpret::Alert> added = alerts_when(with, judged.person);
+  added.erase(std::remove_if(added.begin(), added.end(), [&](const interpret::Alert& one) { return holds(alerts, one, false); }), added.end());
   // What an addition once raised, and raises no more; one that stands inside a graver one is not gone.
   const interpret::View view(with, judged.person, *context.edition, judged.as_of);
-  const std::vector<interpret::JudgedFlag> flags = judged.since_signature.empty() ? std::vector<interpret::JudgedFlag>{} : interpret::judge_flags(view);
+  const std::vector<interpret::JudgedFlag> flags = judged.since_signature.empty() && added.empty() ? std::vector<interpret::JudgedFlag>{} : interpret::judge_flags(view);
+  if (!added.empty()) {
+    TimesRaised times;
+    const auto all_known = [](std::size_t) { return true; };
+    for (auto then = judged.since_signature.rbegin(); then != judged.since_signature.rend(); ++then) {
+      const model::Exam then_with = with_additions(then->exam);
+      times.add(alerts_of_flags(interpret::judge_flags(interpret::View(then_with, then->person, *context.edition, judged.as_of)), {}), all_known);
+    }
+    times.add(alerts_of_flags(flags, {}), all_known);
+    times.mark(added);
+    alerts.insert(alerts.end(), std::make_move_iterator(added.begin()), std::make_move_iterator(added.end()));
+  }
   for (const interpret::KnownOtherwise& then : judged.since_signature) {
     const std::vector<interpret::Alert> without = alerts_when(then.exam, then.person);
     for (interpret::Alert& alert : alerts_when(with_additions(then.exam), then.person)) {
@@ -276,21 +288,24 @@ void add_call_backs(Context& context, const ToJudge& judged, bool protected_too,
   });
 }
 
-std::vector<interpret::Alert> call_backs_of(Context& context, const model::ExamId& exam) {
+std::vector<interpret::Alert> call_backs_of(Context& context, const model::ExamId& exam, const Sentences& sentences) {
   const auto record = context.desk->records().exam(exam);
   if (!record) {
     return {};
   }
   ToJudge judged = exam_as_it_stands(context, **record);
   judged.place = place_of_exam(context, judged.exam);
-  add_signature(context, **record, PersonsKnown(context, **record), judged);
+  const PersonsKnown persons(context, **record);
+  add_signature(context, **record, persons, judged);
+  judged.times_raised = shown_before(context, **record, persons, interpret::View(judged.exam, judged.person, *context.edition, judged.as_of)).times;
   std::vector<interpret::Alert> alerts = watch(context, judged, false).alerts.alerts;
   add_call_backs(context, judged, false, alerts);
   alerts.erase(std::remove_if(alerts.begin(), alerts.end(), [](const interpret::Alert& one) { return !one.call_back.value_or(false); }), alerts.end());
+  add_alert_texts(judged.exam, sentences, *context.edition, alerts);
   return alerts;
 }
 
-Result<std::vector<interpret::Alert>> alerts_of(Context& context, const model::ExamId& exam) {
+Result<std::vector<interpret::Alert>> alerts_of(Context& context, const model::ExamId& exam, const Sentences& sentences) {
   if (context.caller.scope == Scope::kiosk) {
     return std::vector<interpret::Alert>{};
   }
@@ -302,6 +317,7 @@ Result<std::vector<interpret::Alert>> alerts_of(Context& context, const model::E
     const ToJudge judged = exam_to_judge(context, **record);
     std::vector<interpret::Alert> alerts = watch(context, judged, false).alerts.alerts;
     add_call_backs(context, judged, false, alerts);
+    add_alert_texts(judged.exam, sentences, *context.edition, alerts);
     return alerts;
   }
   const ExamAtHand judged(context, **record);
@@ -310,16 +326,19 @@ Result<std::vector<interpret::Alert>> alerts_of(Context& context, const model::E
   const bool any = std::any_of(flags.begin(), flags.end(), [](const interpret::JudgedFlag& one) { return one.raised.clue.is_yes(); });
   const std::optional<model::Place> place = any ? place_of_exam(context, judged.view().exam()) : std::nullopt;
   const PersonsKnown persons(context, **record);
-  const std::vector<interpret::KnownOtherwise> while_raised = shown_while_raised(context, **record, persons, judged.view(), &flags);
-  return interpret::raised_alerts(judged.view(), flags, {false, {}, place ? &*place : nullptr, while_raised});
+  const ShownBefore before = shown_before(context, **record, persons, judged.view(), &flags);
+  std::vector<interpret::Alert> alerts = interpret::raised_alerts(judged.view(), flags, {false, {}, place ? &*place : nullptr, before.while_raised});
+  before.times.mark(alerts);
+  add_alert_texts(judged.view().exam(), sentences, *context.edition, alerts);
+  return alerts;
 }
 
-Result<ExamReply> judged_reply(Context& context, const model::ExamId& exam, const Written& written) {
+Result<ExamReply> judged_reply(Context& context, const model::ExamId& exam, const Written& written, const Sentences& sentences) {
   auto reply = exam_reply(context, exam, written);
   if (!reply) {
     return reply;
   }
-  auto alerts = alerts_of(context, exam);
+  auto alerts = alerts_of(context, exam, sentences);
   if (!alerts) {
     return alerts.error();
   }

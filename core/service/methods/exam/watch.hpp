@@ -4,6 +4,8 @@
 
 #include "core/interpret/judged.hpp"
 #include "core/service/methods/exam/common.hpp"
+#include "core/service/methods/say/texts.hpp"
+#include "core/service/once_raised.hpp"
 
 #include <optional>
 #include <vector>
@@ -19,6 +21,7 @@ struct ToJudge {
   std::optional<model::Place> place = std::nullopt;       // where it is done, with what is there
   std::vector<interpret::KnownOtherwise> known_otherwise{};     // while an alert was raised that is no more (raised.hpp)
   std::vector<interpret::KnownOtherwise> since_signature{};     // with what was added since, at each change of it or of its person
+  TimesRaised times_raised{};
 };
 [[nodiscard]] ToJudge exam_to_judge(Context& context, const ledger::ExamRecord& record);
 [[nodiscard]] interpret::Watched watch(Context& context, const ToJudge& judged, bool protected_too);
@@ -27,13 +30,13 @@ struct ToJudge {
 void add_call_backs(Context& context, const ToJudge& judged, bool protected_too, std::vector<interpret::Alert>& alerts);
 
 // Those alone that came after the signature; none that protects a person.
-[[nodiscard]] std::vector<interpret::Alert> call_backs_of(Context& context, const model::ExamId& exam);
+[[nodiscard]] std::vector<interpret::Alert> call_backs_of(Context& context, const model::ExamId& exam, const Sentences& sentences);
 
 // The alerts that ride on a reply; none for a kiosk. After the signature those that came since are marked.
-[[nodiscard]] Result<std::vector<interpret::Alert>> alerts_of(Context& context, const model::ExamId& exam);
+[[nodiscard]] Result<std::vector<interpret::Alert>> alerts_of(Context& context, const model::ExamId& exam, const Sentences& sentences);
 
 // The exam after a write by which it may be judged otherwise, with its alerts.
-[[nodiscard]] Result<ExamReply> judged_reply(Context& context, const model::ExamId& exam, const Written& written);
+[[nodiscard]] Result<ExamReply> judged_reply(Context& context, const model::ExamId& exam, const Written& written, const Sentences& sentences);
 
 // Which of these observations are steps that are withheld now and were not answered for, each as a question at its path. A
 // step is asked about where it is withheld by what stands and by what will stand: no test withholds itself by what it found.

@@ -28,6 +28,9 @@ namespace {
     case LettingIn::State::turned_away:
       result.state = EnrollingState::turned_away;
       break;
+    case LettingIn::State::interrupted:
+      result.state = EnrollingState::interrupted;
+      break;
   }
   return result;
 }

@@ -13,8 +13,8 @@
 
 namespace limbledger::service {
 
-enum class EnrollingState { none, waits, compares, let_in, turned_away };
-BOOST_DESCRIBE_ENUM(EnrollingState, none, waits, compares, let_in, turned_away)
+enum class EnrollingState { none, waits, compares, let_in, turned_away, interrupted };
+BOOST_DESCRIBE_ENUM(EnrollingState, none, waits, compares, let_in, turned_away, interrupted)
 struct EnrollingResult {
   EnrollingState state{};
   std::optional<wire::Name> digits;
@@ -22,7 +22,7 @@ struct EnrollingResult {
 };
 BOOST_DESCRIBE_STRUCT(EnrollingResult, (), (state, digits, replica))
 constexpr auto notes(const EnrollingResult*) {
-  return std::array{wire::Note{"state", "waits: for a device that begins to join; compares: it shows its six digits, and somebody who sees both screens is wanted"},
+  return std::array{wire::Note{"state", "waits: for a device that begins to join; compares: it shows its six digits, and somebody who sees both screens is wanted; interrupted: locked before anybody had decided, to be begun again"},
                     wire::Note{"digits", "while it compares: what this side has, to be shown; where the new device shows others, somebody stands between"},
                     wire::Note{"replica", "of the device that was let in"}};
 }

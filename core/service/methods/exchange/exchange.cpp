@@ -69,6 +69,9 @@ namespace {
       out.restored = errand.taken.was_restored;
       if (is_done) {
         out.whole = errand.taken.is_whole;
+        if (errand.taken.after_end != 0) {
+          out.after_end.emplace().steps = static_cast<std::int64_t>(errand.taken.after_end);
+        }
       }
       break;
   }

@@ -40,12 +40,13 @@ struct ExchangeErrand {
   AnyCount bytes;
   std::optional<bool> same;
   std::optional<bool> whole;
+  std::optional<wire::Count<1, 9007199254740991>> after_end;
   bool restored = false;
   std::optional<HolderReplica> held;
   wire::Remark cursor;
   std::optional<ErrandFault> fault;
 };
-BOOST_DESCRIBE_STRUCT(ExchangeErrand, (), (kind, state, with, began_at, ended_at, taken, given, waiting, turned_away, waiting_there, entries, bytes, same, whole, restored,
+BOOST_DESCRIBE_STRUCT(ExchangeErrand, (), (kind, state, with, began_at, ended_at, taken, given, waiting, turned_away, waiting_there, entries, bytes, same, whole, after_end, restored,
                                            held, cursor, fault))
 constexpr auto notes(const ExchangeErrand*) {
   return std::array{wire::Note{"state", "ended: by exchange.end, before it was over; what was taken until then stays"},
@@ -59,7 +60,8 @@ constexpr auto notes(const ExchangeErrand*) {
                     wire::Note{"bytes", "sent and got, or of the parcel that was written"},
                     wire::Note{"same", "of an exchange that is done: whether both hold the same now; no: something was written meanwhile, or waits, so do it again"},
                     wire::Note{"whole", "of a parcel that was taken: no, it was cut short, and what is whole was wanted"},
-                    wire::Note{"restored", "entries of this device came back that it no longer had: it was put back to an older copy and writes nothing more; let it join again in a new folder"},
+                    wire::Note{"after_end", "bytes that stand in the parcel's file after its end: no part of it, and nothing is read from them; whoever copied it may look why"},
+                    wire::Note{"restored", "entries of this device came back that it no longer had: it was put back to an older copy and writes nothing more; let it join again in a new folder (limbledger join)"},
                     wire::Note{"held", "with the hub: what it has said that it holds of this device, at the end"},
                     wire::Note{"cursor", "changes.read from here names the records that it changed"}};
 }
@@ -97,11 +99,11 @@ struct ParcelWriteParams {
 };
 BOOST_DESCRIBE_STRUCT(ParcelWriteParams, (), (path, holder))
 constexpr auto notes(const ParcelWriteParams*) {
-  return std::array{wire::Note{"path", "a file of this machine, from / on, whose name ends in .parcel; one that is there and is no parcel is not touched"},
+  return std::array{wire::Note{"path", "a file of this machine, from / on, whose name ends in .parcel and that is not there yet: nothing is written over a file"},
                     wire::Note{"holder", "a replica: leaves out what its last receipt says that it holds"}};
 }
 // Scopes E S. All that this device holds, sealed for the clinic, written, read back, and only then given its name.
-// Faults: exchange.not_served, exchange.busy, parcel.path.
+// Faults: exchange.not_served, exchange.busy, parcel.path, parcel.there.
 [[nodiscard]] Result<ExchangeReadResult> parcel_write(Context& context, const ParcelWriteParams& params);
 
 struct ParcelTakeParams {

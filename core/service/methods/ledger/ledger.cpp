@@ -1,5 +1,6 @@
 #include "core/service/methods/ledger/ledger.hpp"
 
+#include "core/ledger/fold/records.hpp"
 #include "core/ledger/log/log.hpp"
 #include "core/service/desk.hpp"
 
@@ -15,11 +16,38 @@ constexpr std::size_t listed_max = 1000;
 
 Result<VerifyResult> ledger_verify(Context& context, const VerifyParams& params) {
   Desk& desk = *context.desk;
-  const auto verification = ledger::verify_store(desk.store(), desk.clinic(), desk.locked() ? nullptr : &desk.log());
+  const bool mend = params.mend.value_or(false);
+  if (mend && context.caller.scope != Scope::examiner) {
+    return wire::Fault{"token.scope", "/mend", "a token of the scope examiner"};
+  }
+  const auto verification = ledger::verify_store(desk.store(), desk.clinic(), desk.locked() ? nullptr : &desk.log(), mend);
   if (!verification) {
     return verification.error();
   }
-  desk.note_verified(verification->damage.size(), verification->damage.empty() ? std::string_view() : verification->damage.front().code);
+  std::vector<DamagedList> lists;
+  std::size_t unmended = 0;
+  for (const ledger::ListDamage& one : verification->lists) {
+    lists.push_back({model::Word{one.list}, model::Word{one.left_out != 0 ? "entry.list" : "entry.store"}, std::nullopt, std::nullopt});
+    if (one.left_out != 0) {
+      lists.back().left_out = counted(one.left_out);
+    }
+    if (one.mended) {
+      lists.back().mended = true;
+    }
+    unmended += one.mended ? 0 : 1;
+  }
+  const std::string_view first = !verification->damage.empty() ? std::string_view(verification->damage.front().code)
+                                 : unmended != 0               ? std::string_view(lists.front().code.text)
+                                                               : std::string_view();
+  desk.note_verified(verification->damage.size() + unmended, first);
+  // What was left out is read from now on.
+  if (unmended != lists.size() && !desk.locked()) {
+    std::vector<model::ObjectId> all;
+    for (const auto& [object, known] : desk.log().index().objects) {
+      all.push_back(object);
+    }
+    desk.records().forget(all);
+  }
   const std::uint64_t from = params.from ? static_cast<std::uint64_t>(params.from->steps) : 0;
   VerifyResult result;
   result.entries = counted(verification->entries);
@@ -32,6 +60,9 @@ Result<VerifyResult> ledger_verify(Context& context, const VerifyParams& params)
   }
   if (const std::size_t unlisted = verification->damage.size() - result.damage.size(); unlisted != 0) {
     result.unlisted = counted(unlisted);
+  }
+  if (!lists.empty()) {
+    result.lists = std::move(lists);
   }
   if (verification->other_kinds != 0) {
     result.unread = counted(verification->other_kinds);

@@ -50,7 +50,10 @@ class Changes {
   [[nodiscard]] const model::Observation* before(std::size_t index) const {
     for (const model::EntryId& entry : graph_.at(index).operation().replaces) {
       if (const auto at = graph_.find(entry)) {
-        if (const model::Observation* old = observed_in(graph_, *at)) {
+        // A decision replaces all values of a place, that which it took too.
+        const model::Observation* old = observed_in(graph_, *at);
+        const model::Observation* now = observed_in(graph_, index);
+        if (old != nullptr && (now == nullptr || !(old->value == now->value) || graph_.at(index).operation().replaces.size() == 1)) {
           return old;
         }
       }

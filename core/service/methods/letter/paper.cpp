@@ -1,6 +1,7 @@
 #include "core/service/methods/letter/paper.hpp"
 
 #include "core/service/desk.hpp"
+#include "core/service/methods/clinic/settled.hpp"
 #include "core/service/methods/exam/exam.hpp"
 #include "core/service/methods/people/dates.hpp"
 
@@ -33,13 +34,9 @@ Result<std::unique_ptr<Printed>> to_print(Context& context, const model::ExamId&
   // What leaves the clinic does not even tell that there is something protected.
   printed->names.protected_note = with_protected ? report::ProtectedNote::shown : report::ProtectedNote::absent;
   if (read->names) {
-    for (const NamedPlace& one : read->names->places.value_or(std::vector<NamedPlace>{})) {
-      printed->names.places[one.place] = one.name.text;
-    }
-    for (const NamedExaminer& one : read->names->examiners.value_or(std::vector<NamedExaminer>{})) {
-      printed->names.examiners[one.examiner] = one.name.text;
-    }
+    take_names(*read->names, words, printed->names);
   }
+  printed->names.of_person = settled_of_person(context, printed->judged.exam);
   if (const auto& place = printed->judged.exam.place) {
     const auto places = context.desk->records().places();
     if (!places) {
@@ -53,23 +50,6 @@ Result<std::unique_ptr<Printed>> to_print(Context& context, const model::ExamId&
   }
   printed->view = std::make_unique<report::PageView>(printed->judged.exam, printed->judged.person, printed->assessment, words, *context.edition, printed->names);
   return printed;
-}
-
-Result<const report::Words*> language_known(const std::optional<model::Word>& language) {
-  const std::string_view code = language ? std::string_view(language->text) : report::english;
-  const auto known = report::languages();
-  if (std::none_of(known.begin(), known.end(), [&](const report::Language& one) { return one.code == code; })) {
-    std::string codes;
-    for (const report::Language& one : known) {
-      codes += (codes.empty() ? "" : ", ") + std::string(one.code);
-    }
-    return wire::Fault{"params.unknown_word", "/language", codes};
-  }
-  const report::Words* words = report::words_in_language(code);
-  if (words == nullptr) {
-    return wire::Fault{"internal.failure", "", "words that load"};
-  }
-  return words;
 }
 
 Result<bool> language_reviewed(Context& context, std::string_view language) {

@@ -24,8 +24,6 @@ struct Printed {
 };
 [[nodiscard]] Result<std::unique_ptr<Printed>> to_print(Context& context, const model::ExamId& exam, const report::Words& words, bool with_protected);
 
-// Faults: params.unknown_word with the languages there are.
-[[nodiscard]] Result<const report::Words*> language_known(const std::optional<model::Word>& language);
 // A language whose texts for people a named clinician has read, by any place of this clinic; a ledger of invented people needs none.
 [[nodiscard]] Result<bool> language_reviewed(Context& context, std::string_view language);
 

@@ -131,7 +131,7 @@ void check_birth(const model::Birth& birth, const std::string& path, std::vector
 }
 
 // Whoever corrects a birth date is told at once what it raises: of a signed exam what nobody was shown when it was signed.
-[[nodiscard]] Result<std::vector<ExamAlerts>> alerts_of_exams(Context& context, const model::PersonId& person) {
+[[nodiscard]] Result<std::vector<ExamAlerts>> alerts_of_exams(Context& context, const model::PersonId& person, const Sentences& sentences) {
   const auto listed = context.desk->records().exams();
   if (!listed) {
     return listed.error();
@@ -144,7 +144,7 @@ void check_birth(const model::Birth& birth, const std::string& path, std::vector
   }
   std::vector<ExamAlerts> out;
   for (const auto& one : of_person) {
-    auto alerts = alerts_of(context, one.first);
+    auto alerts = alerts_of(context, one.first, sentences);
     if (!alerts) {
       continue;  // one that does not open is found by ledger.verify
     }
@@ -337,6 +337,10 @@ Result<PersonReply> person_register(Context& context, const PersonRegisterParams
 }
 
 Result<PersonReply> person_amend(Context& context, const PersonAmendParams& params) {
+  const auto sentences = Sentences::in(params.language);
+  if (!sentences) {
+    return sentences.error();
+  }
   const model::PersonBody changes = tidied(params.changes);
   const model::ObjectId object = model::as_object(params.person);
   ledger::NewOperation operation = operation_for(context, object, ledger::ObjectType::person, "person_change", params.request, params.seen);
@@ -348,7 +352,7 @@ Result<PersonReply> person_amend(Context& context, const PersonAmendParams& para
   }
   auto reply = reply_of(context, params.person, *written);
   if (reply && (changes.birth || changes.sex || changes.norm_sex)) {
-    auto exams = alerts_of_exams(context, params.person);
+    auto exams = alerts_of_exams(context, params.person, *sentences);
     if (!exams) {
       return exams.error();
     }
@@ -409,6 +413,9 @@ Result<PersonReadResult> person_read(Context& context, const PersonReadParams& p
   }
   if (!fold.marks.empty()) {
     result.marks = fold.marks;
+  }
+  if (!fold.settled.empty()) {
+    result.settled = fold.settled;
   }
   result.revision = fold.person.revision.value_or(std::vector<model::EntryId>{});
   const auto links = context.desk->records().links();

@@ -48,7 +48,7 @@ struct PersonRegisterParams {
   std::optional<std::vector<wire::Name>> confirmed;  // codes a person has answered for: value.unusual
 };
 BOOST_DESCRIBE_STRUCT(PersonRegisterParams, (), (names, birth, sex, norm_sex, home, identifiers, request, confirmed))
-constexpr auto notes(const PersonRegisterParams*) { return std::array{wire::Note{"names", "needed: at least one"}}; }
+constexpr auto notes(const PersonRegisterParams*) { return std::array{wire::Note{"names", "needed: at least one"}, wire::Note{"confirmed", confirmed_note}}; }
 // Scope E; writes. Faults: value.empty, value.all_or_one (birth), value.unusual (a birth in the future), request.reused.
 [[nodiscard]] Result<PersonReply> person_register(Context& context, const PersonRegisterParams& params);
 
@@ -59,9 +59,12 @@ struct PersonAmendParams {
   std::vector<model::EntryId> seen;
   model::RequestId request;
   std::optional<std::vector<wire::Name>> confirmed;
+  std::optional<model::Word> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(PersonAmendParams, (), (person, changes, replaces, seen, request, confirmed))
-constexpr auto notes(const PersonAmendParams*) { return std::array{wire::Note{"seen", seen_note}}; }
+BOOST_DESCRIBE_STRUCT(PersonAmendParams, (), (person, changes, replaces, seen, request, confirmed, language))
+constexpr auto notes(const PersonAmendParams*) {
+  return std::array{wire::Note{"seen", seen_note}, wire::Note{"confirmed", confirmed_note}, wire::Note{"language", sentences_note}};
+}
 // Scope E; writes. Faults besides: person.unknown, revision.unknown, format.newer, finding.stale (a value that stands and
 // was not named), value.unusual (a birth after an exam of this person). Names and identifiers add to those that stand unless they replace their entry.
 [[nodiscard]] Result<PersonReply> person_amend(Context& context, const PersonAmendParams& params);
@@ -101,8 +104,9 @@ struct PersonReadResult {
   std::vector<LookAlike> look_alikes;
   std::optional<std::vector<model::Person>> linked;      // the other records of this person, as it was decided (pair.decide)
   std::optional<model::PersonId> shown_under;            // of them all
+  std::optional<std::vector<model::Settled>> settled;    // of each member that was decided between what holds, then what it undid
 };
-BOOST_DESCRIBE_STRUCT(PersonReadResult, (), (person, conflicts, marks, revision, exams, look_alikes, linked, shown_under))
+BOOST_DESCRIBE_STRUCT(PersonReadResult, (), (person, conflicts, marks, revision, exams, look_alikes, linked, shown_under, settled))
 // Scope E V. Faults: person.unknown.
 [[nodiscard]] Result<PersonReadResult> person_read(Context& context, const PersonReadParams& params);
 

@@ -126,7 +126,7 @@ Result<PlaceReadResult> place_read(Context& context, const PlaceReadParams& para
   if (params.place && result.places.empty()) {
     return wire::Fault{"place.unknown", "/place", "the id of a place"};
   }
-  result.revision = ledger::Graph(*operations).heads();
+  result.revision = ledger::clinic_revision(ledger::Graph(*operations));
   return result;
 }
 

@@ -22,7 +22,8 @@ constexpr auto notes(const ExamAssessParams*) {
                                "hypotheses come without it once the minimum set is recorded"},
                     wire::Note{"priors", "the examiner's own figure for a condition, in place of the default"},
                     wire::Note{"protected", "the examiner opens the protected note, by a deliberate act"},
-                    wire::Note{"language", "en: statements, alerts, questions, missing and contradictions also carry `text`, the sentence of note.write; absent: message and params alone"}};
+                    wire::Note{"language", "en, es or fr: whatever carries a message also carries `text`, the sentence of note.write, and an alert meanwhile_text; in es and fr too they are whole "
+                                           "sentences in English, which end in (en). Absent: message and params alone"}};
 }
 
 [[nodiscard]] interpret::AssessAsk make_ask(const model::PartialDate& as_of, const std::optional<std::vector<wire::Name>>& only,

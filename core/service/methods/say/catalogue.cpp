@@ -2,6 +2,8 @@
 
 #include "core/model/exam/exam.hpp"
 #include "core/reference/edition.hpp"
+#include "core/service/methods/say/form_texts.hpp"
+#include "core/service/methods/say/texts.hpp"
 #include "core/wire/parse.hpp"
 
 #include <algorithm>
@@ -109,6 +111,10 @@ Result<CatalogueReadResult> catalogue_read(Context& context, const CatalogueRead
   if (context.edition == nullptr) {
     return wire::Fault("internal.failure", "");
   }
+  const auto words = words_if_asked(params.language);
+  if (!words) {
+    return words.error();
+  }
   const reference::Edition& edition = *context.edition;
   std::vector<wire::Fault> faults;
   check_names(edition, params, faults);
@@ -135,6 +141,9 @@ Result<CatalogueReadResult> catalogue_read(Context& context, const CatalogueRead
   }
   if (params.words && *params.words) {
     result.words = vocabulary(edition);
+  }
+  if (*words != nullptr) {
+    result.texts = texts_named_in(**words, wire::type_of<CatalogueReadResult>(), &result);
   }
   return result;
 }

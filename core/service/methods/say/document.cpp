@@ -177,16 +177,14 @@ Result<interpret::Assessment> document_assess(Context& context, const DocumentAs
   if (!faults.empty()) {
     return wire::Refusal(std::move(faults));
   }
-  const auto words = words_in(params.language);
-  if (!words) {
-    return words.error();
+  const auto sentences = Sentences::in(params.language);
+  if (!sentences) {
+    return sentences.error();
   }
   interpret::AssessAsk ask = make_ask(params.document.as_of, params.only, params.priors);
   ask.place = params.document.place;
   interpret::Assessment assessment = interpret::assess(checked->exam, checked->person, checked->earlier, *context.edition, ask);
-  if (*words != nullptr) {
-    add_texts(checked->exam, **words, *context.edition, assessment);
-  }
+  add_texts(checked->exam, *sentences, *context.edition, assessment);
   return assessment;
 }
 

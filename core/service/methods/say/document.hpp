@@ -49,7 +49,7 @@ constexpr auto notes(const DocumentAssessParams*) {
       wire::Note{"only", "lists (rules, statements, hypotheses, contradictions) or beginnings of names (rule.ottawa_knee, motion.norm)"},
       wire::Note{"confirmed", "codes of questions that were asked back and answered: value.unusual, finding.contradicts"},
       wire::Note{"priors", "the examiner's own figure for a condition, in place of the default"},
-      wire::Note{"language", "en: as in exam.assess"}};
+      wire::Note{"language", "as in exam.assess"}};
 }
 
 // The document's exam with its checked findings, and its earlier exams likewise.

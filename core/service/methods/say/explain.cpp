@@ -1,6 +1,7 @@
 #include "core/service/methods/say/explain.hpp"
 
 #include "core/service/methods/say/assess.hpp"
+#include "core/service/methods/say/texts.hpp"
 
 namespace limbledger::service {
 
@@ -25,8 +26,23 @@ Result<interpret::Working> explain_document(Context& context, const StatementExp
   if (!faults.empty()) {
     return wire::Refusal(std::move(faults));
   }
-  return interpret::explain(checked->exam, checked->person, checked->earlier, *context.edition,
-                            make_ask(params.document->as_of, std::nullopt, params.priors), params.statement);
+  return explain_in_words(context, params, checked->exam, checked->person, checked->earlier, make_ask(params.document->as_of, std::nullopt, params.priors));
+}
+
+Result<interpret::Working> explain_in_words(Context& context, const StatementExplainParams& params, const model::Exam& exam, const std::optional<model::Person>& person,
+                                            std::span<const model::Exam> earlier, interpret::AssessAsk ask) {
+  const auto sentences = Sentences::in(params.language);
+  if (!sentences) {
+    return sentences.error();
+  }
+  auto working = interpret::explain(exam, person, earlier, *context.edition, ask, params.statement);
+  if (working && sentences->wanted()) {
+    ask.only = {params.statement.text.substr(0, params.statement.text.find(':'))};
+    interpret::Assessment assessment = interpret::assess(exam, person, earlier, *context.edition, ask);
+    add_texts(exam, *sentences, *context.edition, assessment);
+    add_working_texts(exam, *sentences, assessment, *working);
+  }
+  return working;
 }
 
 }  // namespace limbledger::service

@@ -129,10 +129,11 @@ class Form {
     placed_ = std::move(kept);
   }
   void withheld(const Placed& placed, std::vector<Side> sides, const model::Concern& concern) {
+    Placed here = placed;
+    here.sides = sides;
+    WithheldStep step{placed.item->item,        std::move(sides), concern.concern,      concern.title, concern.until, concern.answered_by, concern.film_lifts, minimum_mark(ask_, placed.step),
+                      placed.item->text.short_, std::nullopt,     placed.step.position, drawn(here)};
     std::vector<FormRecorded> recorded = recorded_of(*placed.item);
-    WithheldStep step{placed.item->item,  std::move(sides),         concern.concern,           concern.title,
-                      concern.until,      concern.answered_by,      concern.film_lifts,        minimum_mark(ask_, placed.step),
-                      placed.item->text.short_, std::nullopt};
     if (!recorded.empty()) {
       step.recorded = std::move(recorded);
     }
@@ -184,7 +185,7 @@ class Form {
     placed_ = std::move(kept);
   }
 
-  void draw(const Placed& placed) {
+  [[nodiscard]] FormStep drawn(const Placed& placed) const {
     FormStep step = form_step(edition_, *placed.item);
     step.sides = placed.sides;
     step.minimum = minimum_mark(ask_, placed.step);
@@ -199,13 +200,17 @@ class Form {
       step.positions->insert(step.positions->begin(), placed.step.position);
     }
     std::vector<FormRecorded> recorded = recorded_of(*placed.item);
-    const bool is_done = done(placed);
     if (!recorded.empty()) {
       step.recorded = std::move(recorded);
     }
-    if (is_done) {
+    if (done(placed)) {
       step.done = true;
-    } else {
+    }
+    return step;
+  }
+  void draw(const Placed& placed) {
+    FormStep step = drawn(placed);
+    if (!step.done) {
       result_.seconds.steps += cost(placed);
       result_.minimum_seconds.steps += step.minimum ? cost(placed) : 0;
       if (ask_.recorded && !result_.resume_at) {

@@ -32,7 +32,7 @@ constexpr auto notes(const FormDescribeParams*) {
   return std::array{wire::Note{"minutes", "leaves out what does not fit, but never the minimum set nor what is asked for safety"},
                     wire::Note{"cannot", "such steps are replaced, or named as left out; one_limb: nothing that takes two legs; no_instrument: hands and eyes alone"},
                     wire::Note{"exam", "gives the age, a pregnancy, the open concerns and what is recorded already, so that a form goes on where it stopped; with it the ledger must be unlocked"},
-                    wire::Note{"language", "en, es or fr: adds the words of every name in this form; es and fr are labels for review by a clinician"}};
+                    wire::Note{"language", "en, es or fr: adds the words of every name in this form; es and fr are labels for review by a clinician, and their sentences are English"}};
 }
 
 struct FormOption {
@@ -165,13 +165,18 @@ struct WithheldStep {
   std::optional<bool> minimum;
   std::optional<model::MessageId> label;
   std::optional<std::vector<FormRecorded>> recorded;
+  model::Word position;
+  FormStep step;
 };
-BOOST_DESCRIBE_STRUCT(WithheldStep, (), (item, sides, by, because, until, lifted_by, film_lifts, minimum, label, recorded))
+BOOST_DESCRIBE_STRUCT(WithheldStep, (), (item, sides, by, because, until, lifted_by, film_lifts, minimum, label, recorded, position, step))
 constexpr auto notes(const WithheldStep*) {
   return std::array{wire::Note{"item", "not advised now; a finding for it is taken all the same"},
                     wire::Note{"lifted_by", "the examiner's own no here lifts it"},
                     wire::Note{"film_lifts", "so does this choice of history.film_result; where there is none, a film does not lift it"},
-                    wire::Note{"recorded", "what the exam holds of it already"}};
+                    wire::Note{"recorded", "what the exam holds of it already"},
+                    wire::Note{"position", "where it would stand, with the heading of that position"},
+                    wire::Note{"step", "the step as it would stand there, to draw it by where it was done all the same, or to go on with what is asked back about it; for these sides. The other sides, where "
+                                       "there are any, still stand in positions"}};
 }
 
 enum class WhyLeft { no_minutes, cannot, pregnancy, no_instrument, age_unknown };
@@ -254,7 +259,7 @@ constexpr auto notes(const FormDescribeResult*) {
                     wire::Note{"again", "of a review: what the exam that it reviews measured, with which tool and in which position; these come first, the same way"},
                     wire::Note{"resume_at", "with an exam: the first step that is not wholly recorded"},
                     wire::Note{"for_review", "no clinician has read the words of this language; every page that shows them says so"},
-                    wire::Note{"texts", "with a language: each label, choice, position, side and reason of this form, by name"}};
+                    wire::Note{"texts", "with a language: every message that this form names (labels, how a step is done, what it is for, what counts as positive, what a yes and a no say, cautions, why a step is withheld), and the words of its sides, answers, results, reasons, units and directions, positions, instruments and end feels: msg.side.left, msg.answer.yes, msg.result.positive, msg.why.pain, msg.unit.deg, msg.toward.flexion, msg.position.supine, msg.instrument.hand, msg.end_feel.spasm"}};
 }
 
 struct RecordedSlot {

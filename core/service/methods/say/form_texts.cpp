@@ -31,16 +31,35 @@ class FormWords {
       add("msg." + std::string(kind) + "." + std::string(word));
     }
   }
+  // Every message that is named anywhere in it.
+  void add_named(const wire::Type& type, const void* object) {
+    void* at = const_cast<void*>(object);  // the table gives one way in, for reading and writing alike
+    if (&type == &wire::type_of<model::MessageId>()) {
+      return add(type.to_text(at));
+    }
+    switch (type.kind) {
+      case wire::Kind::object:
+        for (const wire::Field& field : type.fields) {
+          add_named(field.type(), field.at(at));
+        }
+        return;
+      case wire::Kind::list:
+        for (std::size_t i = 0; i < type.size(at); ++i) {
+          add_named(type.inner(), type.element(at, i));
+        }
+        return;
+      case wire::Kind::optional:
+        return type.has(at) ? add_named(type.inner(), type.held(at)) : void();
+      default:
+        return;
+    }
+  }
   void add_listed(std::string_view kind, const std::optional<std::vector<model::Word>>& list) {
     for (const model::Word& word : list.value_or(std::vector<model::Word>{})) {
       add("msg." + std::string(kind) + "." + word.text);
     }
   }
   void step(const FormStep& step) {
-    add(step.label.text);
-    for (const FormOption& option : step.choices.value_or(std::vector<FormOption>{})) {
-      add(option.label.text);
-    }
     if (step.unit) {
       add("msg.unit." + step.unit->text);
     }
@@ -61,41 +80,28 @@ class FormWords {
 
 }  // namespace
 
+std::vector<FormText> texts_named_in(const report::Words& words, const wire::Type& type, const void* reply) {
+  FormWords all(words);
+  all.add_named(type, reply);
+  return std::move(all).texts();
+}
+
 void add_form_texts(const report::Words& words, FormDescribeResult& form) {
   FormWords all(words);
-  all.add(form.label.text);
   all.add_all<model::Side>("side");
   all.add_all<model::WhyNot>("why");
   all.add_all<model::AnswerWord>("answer");
   all.add_all<model::TestResult>("result");
   all.add_all<WhyLeft>("why_left");
   for (const FormPosition& position : form.positions) {
-    all.add(position.label.text);
-    if (position.advice) {
-      all.add(position.advice->text);
-    }
     for (const FormStep& step : position.steps) {
       all.step(step);
     }
   }
   for (const WithheldStep& step : form.withheld) {
-    all.add(step.because.text);
-    all.add(step.until.text);
-    if (step.label) {
-      all.add(step.label->text);
-    }
+    all.step(step.step);
   }
-  for (const LeftStep& step : form.left_out) {
-    if (step.label) {
-      all.add(step.label->text);
-    }
-  }
-  for (const BodyStep& step : form.not_applicable) {
-    all.add(step.because.text);
-  }
-  for (const model::MessageId& message : form.not_to_miss) {
-    all.add(message.text);
-  }
+  all.add_named(wire::type_of<FormDescribeResult>(), &form);
   form.language = model::Word{words.language()};
   if (words.language() != report::english) {
     form.for_review = true;

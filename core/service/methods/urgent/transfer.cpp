@@ -64,12 +64,7 @@ namespace {
   names.banner = banner_of(context.desk->kind(), *words);
   names.now = now_if_right(context.desk->world().now());
   if (read->names) {
-    for (const NamedPlace& one : read->names->places.value_or(std::vector<NamedPlace>{})) {
-      names.places[one.place] = one.name.text;
-    }
-    for (const NamedExaminer& one : read->names->examiners.value_or(std::vector<NamedExaminer>{})) {
-      names.examiners[one.examiner] = one.name.text;
-    }
+    take_names(*read->names, *words, names);
   }
   return report::transfer_sheet(judged.exam, judged.person, *assessment, *words, *context.edition, names, place_of_exam(context, judged.exam));
 }

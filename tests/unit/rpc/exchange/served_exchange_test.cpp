@@ -154,10 +154,10 @@ TEST_CASE("a new device is let in by the digits that it shows, typed, and by not
     Newcomer late(hub.url(), 12);
     until({&hub}, [&] { return late.has_digits && hub.enrolling() == "compares"; });
     REQUIRE(hub.call("ledger.lock").has_value());
-    CHECK(hub.enrolling() == "turned_away");
+    CHECK(hub.enrolling() == "interrupted");
     CHECK(codes_of(hub.call("replica.let_in", R"({"digits":")" + late.digits + R"("})")) == "ledger.locked");
     until({&hub}, [&] { return late.is_over.load(); });
-    CHECK(late.refused_for == "enrol.refused");
+    CHECK(late.refused_for == "enrol.interrupted");
   }
   CHECK(codes_of(hub.call("replica.enrol", code)) == "ledger.locked");
   clinic.unlock();

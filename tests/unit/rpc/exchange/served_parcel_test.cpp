@@ -44,9 +44,6 @@ TEST_CASE("a parcel goes from one program that serves to another, and what it br
   CHECK(at(written, "/errand/state") == "done");
   CHECK(at(written, "/errand/bytes") == std::to_string(std::filesystem::file_size(path)));
   CHECK_FALSE(std::filesystem::exists(path + ".part"));
-  // Over a parcel that is there already it is written again.
-  CHECK(at(run_errand(tablet, "parcel.write", path_param(path)), "/errand/state") == "done");
-
   const std::string whole = content_of(path);
   const std::string entries = at(*hub.call("ledger.verify"), "/entries");
   put_content(stick.path("changed.parcel"), whole.substr(0, whole.size() / 2) + static_cast<char>(whole[whole.size() / 2] ^ 1) + whole.substr(whole.size() / 2 + 1));
@@ -93,8 +90,23 @@ TEST_CASE("a parcel is written to no path that is none, over no other file, and 
   CHECK(codes_of(house.call("parcel.take", path_param("friday.parcel"))) == "parcel.path");
   const std::string other = stick.path("notes.parcel");
   put_content(other, "somebody's notes");
-  CHECK(at(run_errand(house, "parcel.write", path_param(other)), "/errand/fault/code") == "parcel.path");
+  const auto over = house.call("parcel.write", path_param(other));
+  CHECK(codes_of(over) == "parcel.there");
+  CHECK(path_of(over) == "/path");
   CHECK(content_of(other) == "somebody's notes");
+  // Nor over a parcel: it may be the only copy of a day.
+  const std::string friday = stick.path("friday.parcel");
+  CHECK(at(run_errand(house, "parcel.write", path_param(friday)), "/errand/state") == "done");
+  const std::string first = content_of(friday);
+  CHECK(codes_of(house.call("parcel.write", path_param(friday))) == "parcel.there");
+  CHECK(content_of(friday) == first);
+  // What was added behind its end is no part of it, and is told.
+  put_content(stick.path("longer.parcel"), first + "seven b");
+  const std::string longer = run_errand(house, "parcel.take", path_param(stick.path("longer.parcel")));
+  CHECK(at(longer, "/errand/state") == "done");
+  CHECK(at(longer, "/errand/whole") == "true");
+  CHECK(at(longer, "/errand/after_end") == "7");
+  CHECK(at(run_errand(house, "parcel.take", path_param(friday)), "/errand/after_end").empty());
   const std::string nowhere = run_errand(house, "parcel.write", path_param(stick.path("missing/friday.parcel")));
   CHECK(at(nowhere, "/errand/state") == "failed");
   CHECK(at(nowhere, "/errand/fault/code") == "parcel.unreadable");

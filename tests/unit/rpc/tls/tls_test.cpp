@@ -147,6 +147,22 @@ TEST_CASE("who has not proved who it is says nothing long, and a few at most are
   CHECK(known->post("/exchange", ledger::Bytes(10, 1), why).has_value());
 }
 
+TEST_CASE("where the machine is there and its port shut, the program is said to be locked or not running, and not the network") {
+  std::string why;
+  std::uint16_t port = 0;
+  {
+    std::array<std::uint8_t, 32> seed{};
+    seed.fill(3);
+    const auto once = TlsListener::open("127.0.0.1", 0, seed, {}, why);
+    REQUIRE(once != nullptr);
+    port = once->port();
+  }
+  bool other = false;
+  CHECK(TlsCaller::connect("127.0.0.1", port, std::nullopt, {}, why, other) == nullptr);
+  CHECK(why.find("not running on it, or is locked") != std::string::npos);
+  CHECK_FALSE(other);
+}
+
 TEST_CASE("an address that is none, and a port that is taken, are said at once") {
   Served served(7);
   std::string why;

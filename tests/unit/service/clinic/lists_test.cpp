@@ -2,6 +2,7 @@
 // Requirement 14 of clinical safety names what the lists hold; people are invented.
 #include "core/ledger/fold/records.hpp"
 #include "core/ledger/log/log.hpp"
+#include "core/report/words/words.hpp"
 #include "tests/unit/service/desk_fixture.hpp"
 
 namespace limbledger::service::test::clinic_lists {
@@ -99,6 +100,7 @@ TEST_CASE("HC-084: an exam of a clock that cannot have been right belongs to no 
   CHECK(at(list, "/visits") == "[]");
   CHECK(at(list, "/undated/0/person/names/0/text") == "Kofi Invented");
   CHECK(at(list, "/text").find("Of a day not known") != std::string::npos);
+  CHECK(at(list, "/text").find("of a day not known: 1, below") != std::string::npos);
 }
 
 TEST_CASE("a viewer's lists hold nothing that protects a person, and say nothing of it") {
@@ -226,6 +228,14 @@ TEST_CASE("whose exam it is and which side come before any value, and somebody w
   const std::string text = at(queue, "/text");
   CHECK(text.find("1. Whose exam is it?") != std::string::npos);
   CHECK(text.find("2. Which side?") != std::string::npos);
+  // Who decides reads to whom it was given and why, of whom nothing else is said, and who had exchanged the sides.
+  const std::string given = at(queue, "/queue/0/text");
+  for (const char* said : {"Yaw Otherwise", "Awa Elsewhere", "reason: \u2068namesake", "exam.move"}) {
+    CAPTURE(said);
+    CHECK(given.find(said) != std::string::npos);
+  }
+  CHECK(given.find("Yaw Otherwise / Awa Elsewhere") == std::string::npos);
+  CHECK(at(queue, "/queue/1/text").find("reason: \u2068from the foot of the couch") != std::string::npos);
   CHECK(text.find("waits and loses nothing") != std::string::npos);
   // It is also in the day's list and among the loops.
   CHECK(fixture.ok("day.list", R"({"day":"2026-11-24"})").find(R"("unseen":true)") != std::string::npos);
@@ -247,6 +257,14 @@ TEST_CASE("what somebody wrote into an exam that was withdrawn elsewhere stands 
   CHECK(at(queue, "/queue/0/exam") == exam.exam);
   CHECK(at(queue, "/text").find("Written for an exam that somebody else had withdrawn") != std::string::npos);
   CHECK(at(queue, "/text").find("not on this page") == std::string::npos);
+  // Somebody looks at it, by the method that the line names; after that nothing more is added to an exam that does not stand.
+  CHECK(at(queue, "/queue/0/settle_by") == "addendum.record");
+  const auto addendum = [&](unsigned request) {
+    return R"({"exam":")" + exam.exam + R"(","kind":"text","reason":"the queue","text":"It was his brother's knee.","seen":)" + at(queue, "/queue/0/revision") + R"(,"request":")" + request_id(request) + "\"}";
+  };
+  fixture.ok("addendum.record", addendum(4));
+  CHECK(at(fixture.ok("conflict.list", "{}"), "/total") == "0");
+  CHECK(codes_of(fixture.call("addendum.record", addendum(5))) == "exam.not_signed");
 }
 
 TEST_CASE("a page that holds a part of the queue says so") {
@@ -277,6 +295,38 @@ TEST_CASE("a value that an alert rests on comes before other values") {
   CHECK(at(queue, "/queue/0/harm") == "danger");
   CHECK(at(queue, "/queue/0/item") == "vessel.pulse_dorsalis_pedis");
   CHECK(at(queue, "/queue/1/harm") == "value");
+}
+
+TEST_CASE("what disagrees stands in the queue as it was written, with the method that settles it") {
+  DeskFixture fixture;
+  const std::string person = name_on_list(fixture, "Kofi Invented", 1);
+  OpenedExam exam = knee_exam(fixture, person, 2);
+  const std::string opened = at(fixture.ok("exam.read", R"({"exam":")" + exam.exam + "\"}"), "/revision/0");
+  fixture.ok("impression.record", R"({"exam":")" + exam.exam + R"(","impression":{"text":"Torn meniscus","side":"left","certainty":"unsure"},"seen":)" + exam.seen + R"(,"request":")" + request_id(3) + "\"}");
+  from_elsewhere(fixture, exam, "impression", R"({"impression":{"text":"Worn joint","side":"left"}})", opened, 900);
+  const std::string queue = fixture.ok("conflict.list", R"({"language":"en"})");
+  const std::string text = at(queue, "/queue/0/text");
+  for (const char* said : {"Torn meniscus", "Worn joint", "certainty: \u2068unsure", "LEFT", "impression.record", "2026-11-24 10:15 UTC"}) {
+    CAPTURE(said);
+    CHECK(text.find(said) != std::string::npos);
+  }
+}
+
+TEST_CASE("every kind of line in the queue, and every way to settle it, has words") {
+  const report::Words* words = report::built_in_words();
+  REQUIRE(words != nullptr);
+  for (const char* about : {"finding", "withdrawal", "person", "exam", "impression", "plan", "consent", "transfer", "became", "request", "birth", "sex", "norm_sex", "home", "late",
+                            "signature_unseen", "withdrawal_unseen", "side_exchange_unseen"}) {
+    CAPTURE(about);
+    CHECK(words->has("msg.clinic.queue_" + std::string(about)));
+  }
+  for (const char* method : {"conflict_settle", "exam_move", "exam_amend", "impression_record", "plan_record", "plan_follow", "consent_record", "addendum_record", "person_amend", "pair_decide"}) {
+    CAPTURE(method);
+    CHECK(words->has("msg.clinic.settle_by_" + std::string(method)));
+  }
+  const DeskFixture fixture;
+  // Nothing is first where nothing is listed, and that all agrees is not said.
+  CHECK(at(fixture.ok("conflict.list", R"({"language":"en"})"), "/text").find("TO BE SETTLED: 0\n") != std::string::npos);
 }
 
 }  // namespace limbledger::service::test::clinic_lists

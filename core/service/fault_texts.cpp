@@ -1,0 +1,82 @@
+#include "core/service/fault_texts.hpp"
+
+#include "core/service/methods/say/texts.hpp"
+
+#include <algorithm>
+#include <array>
+#include <string>
+
+namespace limbledger::service {
+
+namespace {
+
+// Where a fault carries these numbers its sentence says them.
+struct WithNumbers {
+  std::string_view attribute;
+  std::array<std::string_view, 2> params;
+};
+constexpr std::array with_numbers{WithNumbers{".range", {"low", "high"}}, WithNumbers{".most", {"items", "items"}}, WithNumbers{".most", {"characters", "characters"}},
+                                  WithNumbers{".to", {"step", "step"}}};
+
+[[nodiscard]] bool has(const report::Args& args, std::string_view name) {
+  return std::any_of(args.begin(), args.end(), [&](const report::Arg& one) { return one.name == name; });
+}
+
+[[nodiscard]] std::string sentence_in(const report::Words& words, const reference::Edition& edition, const wire::Fault& fault, const std::string& name) {
+  report::Args args;
+  for (const wire::FaultParam& param : fault.params) {
+    args.push_back({param.name, param.json, true});
+  }
+  if (fault.code == "item.withheld") {
+    if (fault.got.empty()) {
+      return words.say(name + ".plain");
+    }
+    return words.say(name, {{"because", withheld_text(words, edition, {fault.got}), false, true}});
+  }
+  for (const WithNumbers& one : with_numbers) {
+    if (has(args, one.params[0]) && has(args, one.params[1]) && words.has(name + std::string(one.attribute))) {
+      return words.say(name + std::string(one.attribute), args);
+    }
+  }
+  return words.say(name, args);
+}
+
+// A sentence that nobody has translated is English as a whole, and marked.
+[[nodiscard]] std::string sentence(const report::Words& words, const reference::Edition& edition, const wire::Fault& fault) {
+  std::string name = "msg.fault." + fault.code;
+  std::replace(name.begin() + static_cast<std::ptrdiff_t>(std::string_view("msg.fault.").size()), name.end(), '.', '_');
+  if (!words.has(name)) {
+    return {};
+  }
+  const report::Words* own = words.says_itself(name) ? &words : report::built_in_words();
+  return sentence_in(*own, edition, fault, name) + (own == &words ? std::string() : std::string(report::english_mark));
+}
+
+}  // namespace
+
+void add_fault_texts(const report::Words* words, const reference::Edition& edition, std::vector<wire::Fault>& faults) {
+  for (wire::Fault& fault : faults) {
+    if (words != nullptr) {
+      fault.text = sentence(*words, edition, fault);
+    }
+  }
+}
+
+const report::Words* words_asked_for(const wire::Type& type, const wire::Document& document, const wire::Node* params) {
+  const auto field = std::find_if(type.fields.begin(), type.fields.end(), [](const wire::Field& one) { return one.name == "language"; });
+  if (params == nullptr || field == type.fields.end()) {
+    return nullptr;
+  }
+  const wire::Node* language = document.child(*params, "language");
+  if (params->kind == wire::NodeKind::list) {
+    std::ptrdiff_t place = field - type.fields.begin();
+    std::uint32_t index = params->first;
+    for (; index != 0 && place > 0; --place) {
+      index = document.at(index).next;
+    }
+    language = index != 0 ? &document.at(index) : nullptr;
+  }
+  return language != nullptr && language->kind == wire::NodeKind::text ? report::words_in_language(language->text) : nullptr;
+}
+
+}  // namespace limbledger::service
