@@ -311,7 +311,7 @@ void add_of_no_side(const View& view, const Answers& answers, const RedFlag& fla
     }
     bool of_person = no_side && !interest[0] && !interest[1];
     bool points = false;
-    bool film_told = false;
+    JudgedFlag* film_line = nullptr;
     for (const Side side : left_then_right) {
       const std::size_t at = side == Side::left ? 0 : 1;
       if (!interest[at] && !found[at]) {
@@ -324,14 +324,21 @@ void add_of_no_side(const View& view, const Answers& answers, const RedFlag& fla
       const bool here = points_here(one.raised.clue, side);
       const bool film = yes && one.raised.of_no_side;
       const bool anywhere = yes && no_side && !here && !film && one.raised.applies != Tri::no;
-      const bool told = film ? !std::exchange(film_told, true) : !anywhere && (interest[at] || (!one.raised.clue.is_no() && here));
+      const bool told = film ? film_line == nullptr : !anywhere && (interest[at] || (!one.raised.clue.is_no() && here));
       of_person = of_person || anywhere;
       points = points || (yes && (here || film));
       if (one.raised.applies != Tri::no && told) {
         one.flag = &flag;
         one.row = row;
         one.side = film ? std::nullopt : std::optional(side);
+        film_line = film ? &one : film_line;
       } else {
+        if (film && film_line != nullptr && one.raised.applies != Tri::no) {  // one line of both sides: the more urgent of the two, with the grounds of both
+          if (one.raised.urgency < film_line->raised.urgency) {
+            std::swap(one.raised, film_line->raised);
+          }
+          film_line->raised.clue.because.add(one.raised.clue.because);
+        }
         judged.pop_back();
       }
     }

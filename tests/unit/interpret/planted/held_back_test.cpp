@@ -176,6 +176,21 @@ TEST_CASE("planted: a film that was recorded of no side is of the side complaine
   }
 }
 
+TEST_CASE("planted: what a film of no side shows is one line, with the grounds of both legs, whichever leg they are of") {
+  for (const char* leg : {"left", "right"}) {
+    CAPTURE(leg);
+    Bench bench = visit("hip_after_fall", 1940, "history.fall_recent yes; history.film_result hip_fracture_seen; hip.log_roll both negative; hip.heel_push " + std::string(leg) + " positive");
+    bench.exam.side.reset();
+    bool named = false;
+    for (const auto& alert : bench.assess().alerts) {
+      for (const auto& id : alert.alert.text == "alert.hip_fx_old" ? alert.because : std::vector<model::FindingId>()) {
+        named = named || std::any_of(bench.exam.findings->begin(), bench.exam.findings->end(), [&](const auto& one) { return one.finding == id && one.item.text == "hip.heel_push"; });
+      }
+    }
+    CHECK(named);
+  }
+}
+
 TEST_CASE("planted: of a limb that is partly gone the part that is there is named, and a pulse that cannot be there is none that was lost") {
   // No hip is left to break; the other one is.
   const std::string fell = "history.fall_recent yes; gait.steps_now 0; history.pain_site left site_groin";

@@ -87,7 +87,7 @@ TEST_CASE("a value that was decided on after the signature: note, letter and rep
   CHECK(says(note, "Decided by \u2068Invented Examiner\u2069, 2026-11-24 13:25 UTC+03:00, after the signature."));
   CHECK(says(note, "Not taken: 80\u00b0, long goniometer, supine (\u2068Invented Examiner\u2069, 2026-11-24"));
   CHECK(says(note, "Reason: \u2068looked at again together\u2069."));
-  CHECK(says(note, "105\u00b0, long goniometer, supine, by \u2068" + other_examiner().to_text() + "\u2069, decided on"));
+  CHECK(says(note, "105\u00b0, long goniometer, supine, by \u2068" + other_examiner().to_text() + " (an examiner; the name is not known here)\u2069, decided on"));
   const std::string letter = at(made.letter(), "/text");
   CHECK(says(letter, "AFTER THIS SIGNATURE"));
   CHECK(says(letter, "Decided by \u2068Invented Examiner\u2069"));
