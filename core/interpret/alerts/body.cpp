@@ -177,7 +177,9 @@ Raised cauda_equina(const Answers& answers, Side) {
   const bool of_weeks = over_two_weeks(answers).is_yes() && !of_short_history(answers).is_yes() && !cancer.is_yes();
   const auto unless_old = [&](const Clue& clue, bool old) { return clue.is_yes() && old ? Clue{} : clue; };
   const Clue numb_feet = unless_old(on_both(answers, &foot_newly_numb), of_weeks || numb_of_old(answers));
-  const Clue drops = unless_old(on_both(answers, &foot_newly_drops), of_weeks);
+  // Two drops that were told to be new outrank the weeks of the back.
+  const bool new_drops = answers.yes("history.foot_drop_new", Side::left).is_yes() && answers.yes("history.foot_drop_new", Side::right).is_yes();
+  const Clue drops = unless_old(on_both(answers, &foot_newly_drops), of_weeks && !new_drops);
   const Clue two_sided = every({unasked(back), either({numb_feet, drops})});
   // Numbness of roots alone is asked since when, as narrow canals of old people have it for years. Signs of the cord are new in a leg that is not
   // known to be spastic (the page's summary of urgency).

@@ -143,7 +143,7 @@ Raised hip_fracture_old(const Answers& answers, Side side) {
   }
   const bool by_look = !weak && answers.aged(hip_fracture_from, 200) != Tri::yes;
   const bool by_hip_alone = shows.is_yes() && !hurt_lately(answers).is_yes() && !fall.is_yes() && !sudden.is_yes() && !lost.is_yes();
-  raised.what = seen.is_yes() ? "seen" : (by_signs ? "signs" : (by_look ? "lies_so" : (by_hip_alone ? "without_steps" : "raised")));
+  raised.what = seen.is_yes() ? "seen" : (by_signs ? "signs" : (by_look && lies_so ? "lies_so" : (by_hip_alone ? "without_steps" : "raised")));
   if (raised.clue.is_yes()) {
     // What chose the line, or let it apply at this age, stands among the grounds.
     const bool old_enough = answers.aged(hip_fracture_from, 200) == Tri::yes;

@@ -166,6 +166,8 @@ Clue told_fever_is_past(const Answers& answers) {
 
 Clue fails_alone(const Answers& answers) {
   const bool child = of_child(answers);
+  // Who answers to voice only may be a small child asleep (NICE_NG51 asks there how it wakes); of anybody else it is a changed mind.
+  const bool may_sleep = answers.aged(0, cold_child_under_years - 1) == Tri::yes || perhaps_newborn(answers);
   const auto pulse = [&](std::int64_t from) { return answers.count_at_least("general.pulse_rate", from); };
   const auto breaths = [&](std::int64_t from) { return answers.count_at_least("general.respiratory_rate", from); };
   const std::int64_t systolic = child ? pressure_too_low(answers) - systolic_child_alone_less : systolic_alone_under;
@@ -174,7 +176,8 @@ Clue fails_alone(const Answers& answers) {
                          breaths(child ? breaths_child_alone_from : breaths_alone_from), answers.count_below("general.respiratory_rate", breaths_alone_under),
                          answers.count_below("general.oxygen_saturation", saturation_alone_under), answers.colder_than(cold_alone_under_tenths),
                          answers.warm_at_least(hot_alone_from_tenths),
-                         answers.chosen("general.consciousness", Side::midline, {"mind_new_confusion", "mind_pain", "mind_none"})}));
+                         answers.chosen("general.consciousness", Side::midline, {"mind_new_confusion", "mind_pain", "mind_none"}),
+                         may_sleep ? Clue{} : answers.chosen("general.consciousness", Side::midline, {"mind_voice"})}));
 }
 
 Clue too_cold(const Answers& answers) {

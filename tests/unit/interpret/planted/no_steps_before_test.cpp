@@ -18,6 +18,15 @@ constexpr const char* no_steps[] = {"history.walks_usually walks_wheelchair; ", 
 
 }  // namespace
 
+TEST_CASE("planted: of a person of no known age who takes no steps the line of the hip says nothing of how the leg lies") {
+  for (const char* why : {"hip_groin", "diabetic_foot", "no_complaint"}) {
+    CAPTURE(why);
+    Bench bench = visit(why, 1940, "gait.steps_now 0; hip.log_roll left positive; history.walking_lost yes");
+    bench.person.reset();
+    CHECK(line_of(bench, "hip_fx_old") != "lies_so");
+  }
+}
+
 TEST_CASE("planted: no steps of who took none before call no broken hip; of who walked they do, and so does a hip that hurts when it is moved") {
   for (const char* before : no_steps) {
     CAPTURE(before);

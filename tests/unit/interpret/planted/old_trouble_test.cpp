@@ -71,6 +71,10 @@ TEST_CASE("planted: both legs weak call while nobody knows that they are old, of
   // An old drop takes the groups that lift the foot with it, and no others.
   CHECK(is_now(visit("back_leg", 1960, sore_back + "history.foot_drop_new both no; nerve.foot_drop both yes; nerve.power_hip_flexion both 2"), "ces"));
   CHECK(is_now(visit("back_leg", 1960, sore_back + "body.spastic_tone left yes; " + weak + "; history.weeks_since_onset 1; history.weakness_getting_worse yes"), "ces"));
+  // An old sore back, and two drops that were told to be new.
+  const std::string drops = "nerve.foot_drop both yes; nerve.power_ankle_dorsiflexion both 1; history.weeks_since_onset 30";
+  CHECK(is_now(visit("back_leg", 1970, sore_back + drops + "; history.foot_drop_new both yes"), "ces"));
+  CHECK_FALSE(raised(visit("back_leg", 1970, sore_back + drops), "ces"));
   // An old sore back, and an injury of days.
   Bench fell = visit("back_leg", 1970, sore_back + weak + "; history.weeks_since_onset 200");
   CHECK_FALSE(raised(fell, "ces"));

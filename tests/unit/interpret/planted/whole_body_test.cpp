@@ -80,8 +80,7 @@ TEST_CASE("planted: one sign so far out that it threatens life is now whatever i
                                 {"general.pulse_rate midline count:190", "general.pulse_rate midline count:134"},
                                 {"general.respiratory_rate midline count:45", "general.respiratory_rate midline count:27"},
                                 {"general.oxygen_saturation midline count:80", "general.oxygen_saturation midline count:90"},
-                                {"general.temperature midline cel:33.5", "general.temperature midline cel:34.8"},
-                                {"general.consciousness midline choice:mind_new_confusion", "general.consciousness midline choice:mind_voice"}};
+                                {"general.temperature midline cel:33.5", "general.temperature midline cel:34.8"}};
   for (const char* complaint : {"chronic_knee", "swollen_legs", "free"}) {
     for (const Sign& one : signs) {
       CAPTURE(complaint);
@@ -122,6 +121,19 @@ TEST_CASE("planted: several signs each one step inside its limit are told togeth
     // Twice measured: fast with fear, and at rest twenty minutes later.
     CHECK(body_line(at(body_well + "general.pulse_rate midline count:136;general.respiratory_rate midline count:28;general.pulse_rate midline count:92;general.respiratory_rate midline count:16")) == "none");
   }
+}
+
+// NICE NG51: a changed mind is high risk at any age; of a child under five it asks how the child wakes.
+TEST_CASE("planted: who is newly confused or answers to voice only is now, whatever else is answered no, but for a small child that may sleep") {
+  const std::string noes = "history.fever midline answer:no;history.unwell midline answer:no;general.temperature midline cel:36.7;";
+  for (const char* mind : {"mind_new_confusion", "mind_voice", "mind_pain", "mind_none"}) {
+    CAPTURE(mind);
+    const std::string said = std::string("general.consciousness midline choice:") + mind;
+    CHECK(body_line(visit_with("free", body_adult, body_unhurt + noes + said)) == (std::string(mind) == "mind_pain" || std::string(mind) == "mind_none" ? "failing!" : "alone!"));
+    CHECK(body_line(visit_with("acute_knee", "2002-01-01", "history.mechanism midline choice:vehicle;" + noes + said)) != "none");
+    CHECK(body_line(visit_with("limping_child", "2017-06-01", noes + said)) != "none");
+  }
+  CHECK(body_line(visit_with("limping_child", "2023-06-01", noes + "general.consciousness midline choice:mind_voice")) == "none");
 }
 
 // The red flags page, sections 4 and 10 for what is done; that hurt or bleeding with three such signs bleeds until shown otherwise is our own rule.
