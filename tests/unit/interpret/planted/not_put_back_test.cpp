@@ -100,12 +100,14 @@ TEST_CASE("planted: a hip held bent and turned since an old injury is the same d
 }
 
 TEST_CASE("planted: what an injury of the last half year left out of shape, blocked or without its cord is referred; what is older, or was not hurt, is not") {
-  for (const auto& [complaint, sign] : std::vector<std::pair<const char*, std::string>>{{"acute_knee", "knee.look_deformity left yes"},
-                                                                                       {"ankle_injury", "ankle.look_deformity left yes"},
-                                                                                       {"forefoot_pain", "foot.look_deformity left yes"},
-                                                                                       {"chronic_knee", "knee.look_patella_height left laterally_displaced"},
-                                                                                       {"calf_pain", "leg.look_deformity left yes"},
-                                                                                       {"ankle_injury", "ankle.calf_squeeze left absent"}}) {
+  for (const auto& one : std::vector<std::pair<const char*, std::string>>{{"acute_knee", "knee.look_deformity left yes"},
+                                                                          {"ankle_injury", "ankle.look_deformity left yes"},
+                                                                          {"forefoot_pain", "foot.look_deformity left yes"},
+                                                                          {"chronic_knee", "knee.look_patella_height left laterally_displaced"},
+                                                                          {"calf_pain", "leg.look_deformity left yes"},
+                                                                          {"ankle_injury", "ankle.calf_squeeze left absent"}}) {
+    const auto& complaint = one.first;
+    const std::string& sign = one.second;
     CAPTURE(sign);
     const Bench dated = dated_visit(complaint, 1976, "history.mechanism fall; " + sign, 9, 28);
     CHECK(referral_of(dated, "not_put_back") == (sign.starts_with("ankle.calf") ? "not_put_back.cord" : "not_put_back"));
