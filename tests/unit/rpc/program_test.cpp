@@ -203,7 +203,8 @@ TEST_CASE("a page with a script in itself, which a browser will not run, is name
       {"<SCRIPT type=\"module\">let x;</SCRIPT>", true},
       {"<button\n onclick='go()'>go</button>", true},
   };
-  for (const auto& [html, script] : cases) {
+  for (const auto& one : cases) {
+    const std::string& html = one.first;
     CAPTURE(html);
     const Scratch scratch;
     const std::string folder = scratch.path("pages");
@@ -212,7 +213,7 @@ TEST_CASE("a page with a script in itself, which a browser will not run, is name
     std::vector<std::string> left_out;
     std::vector<std::string> remarks;
     CHECK(read_pages(folder, left_out, remarks).size() == 2);
-    CHECK(remarks.size() == (script ? 1U : 0U));
+    CHECK(remarks.size() == (one.second ? 1U : 0U));
     CHECK((remarks.empty() || remarks[0].find("/index.html holds a script in the page itself") != std::string::npos));
   }
 }
