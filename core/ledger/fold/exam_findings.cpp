@@ -246,20 +246,10 @@ model::Finding ExamFolder::to_finding(std::size_t entry, model::Standing standin
 
 model::Finding as_told(const Opened& opened, const model::FindingId& id, const model::Observation& seen, const model::Exam& exam) {
   const model::Operation& operation = opened.operation();
-  model::Finding finding;
+  model::Finding finding = model::as_finding(seen);
   finding.finding = id;
   finding.exam = exam.exam;
-  finding.item = seen.item;
-  finding.side = seen.side;
-  finding.value = seen.value;
-  finding.instrument = seen.instrument;
-  finding.position = seen.position;
-  finding.end_feel = seen.end_feel;
-  finding.pain = seen.pain;
-  finding.quality = seen.quality;
   finding.origin = seen.origin ? seen.origin : model::Origin::observed;
-  finding.despite = seen.despite;
-  finding.remark = seen.remark;
   const auto* written = std::get_if<model::FindingBody>(&opened.body());
   finding.examiner = written != nullptr && written->examiner ? written->examiner : operation.by;
   finding.examined_at = operation.examined_at ? operation.examined_at : exam.examined_at;

@@ -90,6 +90,23 @@ constexpr auto notes(const Finding*) {
                                           "`entered_by` and `entered_at` of who decided"}};
 }
 
+// All that was observed, by nobody yet and of no exam.
+[[nodiscard]] inline Finding as_finding(const Observation& observed) {
+  Finding finding;
+  finding.item = observed.item;
+  finding.side = observed.side;
+  finding.value = observed.value;
+  finding.instrument = observed.instrument;
+  finding.position = observed.position;
+  finding.end_feel = observed.end_feel;
+  finding.pain = observed.pain;
+  finding.quality = observed.quality;
+  finding.origin = observed.origin;
+  finding.despite = observed.despite;
+  finding.remark = observed.remark;
+  return finding;
+}
+
 }  // namespace limbledger::model
 
 // One table a type for the whole program, made in core/model/types.cpp: it is costly to make in every file.

@@ -66,19 +66,7 @@ class InWords {
     return side && *side != model::Side::midline ? side_of(in_.words, *side) + ": " : std::string();
   }
   [[nodiscard]] std::string observed(const model::Observation& seen) const {
-    model::Finding finding;
-    finding.item = seen.item;
-    finding.side = seen.side;
-    finding.value = seen.value;
-    finding.instrument = seen.instrument;
-    finding.position = seen.position;
-    finding.end_feel = seen.end_feel;
-    finding.pain = seen.pain;
-    finding.quality = seen.quality;
-    finding.origin = seen.origin;
-    finding.despite = seen.despite;
-    finding.remark = seen.remark;
-    return value_text(in_.words, in_.edition, finding);
+    return value_text(in_.words, in_.edition, model::as_finding(seen));
   }
   [[nodiscard]] std::string planned(const model::PlanItem& item) const {
     std::string text = enum_word(in_.words, "plan", item.kind) + ": " + side_first(item.side) + as_they_wrote(item.text.text);

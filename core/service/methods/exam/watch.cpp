@@ -33,20 +33,6 @@ void mark_damaged(model::Exam& exam) {
          });
 }
 
-[[nodiscard]] model::Finding as_finding(const model::Observation& observation) {
-  model::Finding finding;
-  finding.item = observation.item;
-  finding.side = observation.side;
-  finding.value = observation.value;
-  finding.instrument = observation.instrument;
-  finding.position = observation.position;
-  finding.end_feel = observation.end_feel;
-  finding.pain = observation.pain;
-  finding.quality = observation.quality;
-  finding.origin = observation.origin;
-  return finding;
-}
-
 // As if it stood in its place.
 void put(model::Exam& exam, const model::Observation& observation, const std::optional<model::EntryId>& entry = std::nullopt) {
   if (!exam.findings) {
@@ -56,7 +42,7 @@ void put(model::Exam& exam, const model::Observation& observation, const std::op
   findings.erase(std::remove_if(findings.begin(), findings.end(),
                                 [&](const model::Finding& held) { return held.item == observation.item && held.side == observation.side; }),
                  findings.end());
-  findings.push_back(as_finding(observation));
+  findings.push_back(model::as_finding(observation));
   findings.back().entry = entry;
 }
 
@@ -107,7 +93,7 @@ class Laid {
  public:
   explicit Laid(const interpret::View& base) : top_(&base) {}
   void lay(const model::Observation& observation) {
-    findings_.push_back(as_finding(observation));
+    findings_.push_back(model::as_finding(observation));
     top_ = &views_.emplace_back(*top_, findings_.back());
   }
   [[nodiscard]] const interpret::View& view() const { return *top_; }

@@ -19,19 +19,6 @@ using report::PageView;
   return settle != nullptr ? &settle->observation : nullptr;
 }
 
-[[nodiscard]] std::string value_in_words(const PageView& view, const model::Observation& observation) {
-  model::Finding finding;
-  finding.item = observation.item;
-  finding.side = observation.side;
-  finding.value = observation.value;
-  finding.instrument = observation.instrument;
-  finding.position = observation.position;
-  finding.end_feel = observation.end_feel;
-  finding.pain = observation.pain;
-  finding.origin = observation.origin;
-  return view.value(finding);
-}
-
 class Changes {
  public:
   Changes(const ledger::ExamRecord& record, const model::EntryId& letter, const PageView& view) : graph_(record.operations), view_(view) {
@@ -77,7 +64,7 @@ class Changes {
         return finding->item == observation.item && finding->side == observation.side && finding->value == observation.value;
       });
       if (!same && !is_kept_from_letters(observation.item)) {
-        lines_.push_back(view_.say("letter.change_supervisor", {{"what", named(observation), false, true}, {"now", value_in_words(view_, observation), false, true}}));
+        lines_.push_back(view_.say("letter.change_supervisor", {{"what", named(observation), false, true}, {"now", view_.value(model::as_finding(observation)), false, true}}));
       }
     }
   }
@@ -86,16 +73,16 @@ class Changes {
     const model::Observation* now = observed_in(graph_, i);
     const model::Observation* was = before(i);
     if (now != nullptr && !is_kept_from_letters(now->item)) {
-      report::Args args{{"what", named(*now), false, true}, {"now", value_in_words(view_, *now), false, true}};
+      report::Args args{{"what", named(*now), false, true}, {"now", view_.value(model::as_finding(*now)), false, true}};
       if (was != nullptr) {
-        args.push_back({"was", value_in_words(view_, *was), false, true});
+        args.push_back({"was", view_.value(model::as_finding(*was)), false, true});
         lines_.push_back(view_.say("letter.change_was", args));
       } else {
         lines_.push_back(view_.say("letter.change_new", args));
       }
     } else if (const auto* withdraw = std::get_if<model::WithdrawBody>(&body)) {
       if (was != nullptr && !is_kept_from_letters(was->item)) {
-        lines_.push_back(view_.say("letter.change_gone", {{"what", named(*was), false, true}, {"was", value_in_words(view_, *was), false, true}}));
+        lines_.push_back(view_.say("letter.change_gone", {{"what", named(*was), false, true}, {"was", view_.value(model::as_finding(*was)), false, true}}));
       } else if (!withdraw->finding) {
         because("withdraw", withdraw->reason);
       }
@@ -107,7 +94,7 @@ class Changes {
       lines_.push_back(view_.say("letter.change_addendum", args));
       for (const model::Observation& observation : addendum->findings.value_or(std::vector<model::Observation>{})) {
         if (!is_kept_from_letters(observation.item)) {
-          lines_.push_back(view_.say("letter.change_new", {{"what", named(observation), false, true}, {"now", value_in_words(view_, observation), false, true}}));
+          lines_.push_back(view_.say("letter.change_new", {{"what", named(observation), false, true}, {"now", view_.value(model::as_finding(observation)), false, true}}));
         }
       }
     } else if (const auto* swap = std::get_if<model::SwapSidesBody>(&body)) {
