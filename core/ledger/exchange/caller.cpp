@@ -257,9 +257,8 @@ Result<std::optional<Bytes>> Caller::make_take() {
     return std::optional<Bytes>();
   }
   const auto chains = chains_to_give(member_.store);
-  const auto needed = needs_receipt();
-  if (!chains || !needed) {
-    return chains ? needed.error() : chains.error();
+  if (!chains) {
+    return chains.error();
   }
   Sending sending;
   for (const model::ReplicaId& replica : *chains) {
@@ -273,8 +272,14 @@ Result<std::optional<Bytes>> Caller::make_take() {
       break;
     }
   }
-  if (sending.runs.empty() && (has_given_ || !*needed)) {
-    return std::optional<Bytes>();
+  if (sending.runs.empty()) {
+    const auto needed = has_given_ ? Result<bool>(false) : needs_receipt();
+    if (!needed) {
+      return needed.error();
+    }
+    if (!*needed) {
+      return std::optional<Bytes>();
+    }
   }
   Runs out;
   out.kind = MessageKind::take;

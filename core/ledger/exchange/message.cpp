@@ -164,7 +164,11 @@ Result<Ask> Ask::from_bytes(View message) {
 }
 
 Bytes Runs::to_bytes() const {
-  ByteWriter out;
+  std::size_t size = 2;
+  for (const Run& run : runs) {
+    size += run_size(run);
+  }
+  ByteWriter out(size);
   out.u8(static_cast<std::uint8_t>(kind)).u8(mark ? 1 : 0);
   for (const Run& run : runs) {
     put_run(out, run);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <unordered_set>
 
 namespace limbledger::ledger {
 
@@ -55,6 +56,11 @@ bool fill(Run& run, const ParkedRows& parked) {
   }
   return joint.hash == run.head.hash;
 }
+
+// A hash is as good as any number made from it.
+struct FirstBytes {
+  std::size_t operator()(const Hash& hash) const { return static_cast<std::size_t>(get_integer(hash.data(), sizeof(std::size_t))); }
+};
 
 bool same_run(const Run& a, const Run& b) { return a.first == b.first && a.head == b.head; }
 
@@ -150,7 +156,7 @@ class Taking {
     if (roles_of_replica(trust, member_.clinic, run.replica, find) == 0) {
       return Verdict::waits;
     }
-    if (run.first == 1 || ends_.contains({run.replica, run.first - 1, run.before})) {
+    if (run.first == 1 || follows_accepted(run)) {
       return Verdict::joins;
     }
     const auto held = holds(member_.store, have_row({run.replica, run.first - 1, run.before}));
@@ -158,6 +164,13 @@ class Taking {
       return held.error();
     }
     return *held ? Verdict::joins : Verdict::waits;
+  }
+
+  // Whether what is accepted so far has the entry that this run starts from.
+  [[nodiscard]] bool follows_accepted(const Run& run) const {
+    return std::any_of(accepted_.begin(), accepted_.end(), [&run](const Run& one) {
+      return one.replica == run.replica && one.first < run.first && run.first <= one.head.seq + 1 && one.rows[run.first - 1 - one.first].hash == run.before;
+    });
   }
 
   // Moves what joins from `runs` to what is accepted, until nothing more does. A bad run refuses all (`strict`) or is dropped.
@@ -176,9 +189,6 @@ class Taking {
         if (*verdict == Verdict::waits) {
           left.push_back(std::move(run));
           continue;
-        }
-        for (const Row& row : run.rows) {
-          ends_.insert({row.replica, row.seq, row.hash});
         }
         accepted_.push_back(std::move(run));
         moved = true;
@@ -234,18 +244,26 @@ class Taking {
   [[nodiscard]] Result<Taken> store(bool had_parked) {
     std::vector<Row> rows;
     std::vector<Head> heads;
+    std::unordered_set<Hash, FirstBytes> fresh;
+    std::size_t count = 0;
+    for (const Run& run : accepted_) {
+      count += run.rows.size();
+    }
+    rows.reserve(count);
+    fresh.reserve(count);
     for (Run& run : accepted_) {
       heads.push_back(run.head);
       const auto held = member_.store.read(run.replica, run.first, run.head.seq, SIZE_MAX >> 1U);
       if (!held) {
         return held.error();
       }
-      std::set<Hash> known;
-      for (const Row& row : *held) {
-        known.insert(row.hash);
-      }
+      auto at = held->begin();
       for (Row& row : run.rows) {
-        if (known.contains(row.hash) || !fresh_.insert(row.hash).second) {
+        // Both go by sequence; of a fork several are held at one.
+        at = std::find_if(at, held->end(), [&row](const Row& one) { return one.seq >= row.seq; });
+        const auto level = std::find_if(at, held->end(), [&row](const Row& one) { return one.seq != row.seq || one.hash == row.hash; });
+        const bool is_held = level != held->end() && level->seq == row.seq;
+        if (is_held || !fresh.insert(row.hash).second) {
           ++out_.known;
           if (row.state != RowState::whole) {
             continue;
@@ -310,8 +328,6 @@ class Taking {
   const Heads& heads_;
   Purpose purpose_ = Purpose::record;
   std::map<model::ReplicaId, Intro> arrived_;
-  std::set<Place> ends_;  // of entries accepted so far
-  std::set<Hash> fresh_;
   std::vector<Run> accepted_;
   std::vector<Run> waiting_;
   Taken out_;
