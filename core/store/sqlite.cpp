@@ -232,12 +232,9 @@ Result<ledger::Heads> SqliteStore::heads() {
   std::sort(out.newest.begin(), out.newest.end(), before);
   out.kept = out.newest;
 
-  Statement kept;
-  int code = kept.prepare(database_->handle,
-                          "SELECT c.replica, k.seq, k.hash, k.signature FROM kept_heads k JOIN chains c ON c.chain=k.chain");
-  if (code == SQLITE_OK) {
-    code = kept.step();
-  }
+  Statement& kept = database_->read_kept;
+  const InUse kept_in_use(kept);
+  int code = kept.step();
   for (; code == SQLITE_ROW; code = kept.step()) {
     const View replica = kept.blob(0);
     const View hash = kept.blob(2);
@@ -258,11 +255,9 @@ Result<ledger::Heads> SqliteStore::heads() {
   std::sort(out.kept.begin(), out.kept.end(), before);
   out.kept.erase(std::unique(out.kept.begin(), out.kept.end()), out.kept.end());
 
-  Statement meta;
-  code = meta.prepare(database_->handle, "SELECT name, value FROM small WHERE part=2");
-  if (code == SQLITE_OK) {
-    code = meta.step();
-  }
+  Statement& meta = database_->read_meta;
+  const InUse meta_in_use(meta);
+  code = meta.step();
   for (; code == SQLITE_ROW; code = meta.step()) {
     const View name = meta.blob(0);
     const View value = meta.blob(1);

@@ -302,6 +302,8 @@ Result<void> SqliteStore::Database::prepare() {
                    "WHERE r.kid=?1 AND substr(e.header, 17)=?1 ORDER BY c.replica, e.seq, e.hash");
     also(open_run_, "INSERT INTO runs VALUES(?1,?2,?3,?4) ON CONFLICT DO NOTHING");
     also(close_run_, "UPDATE runs SET last=?4 WHERE kid=?1 AND chain=?2 AND first=?3");
+    also(read_open_run_, "SELECT kid, first FROM runs WHERE chain=?1 AND last IS NULL AND kid=(SELECT substr(header, 17) FROM entries "
+                         "WHERE chain=?1 AND substr(header, 17) <> zeroblob(16) ORDER BY seq DESC LIMIT 1) ORDER BY first DESC");
   } else {
     also(read_kid, "SELECT c.replica, e.seq, e.hash, e.state, e.header, e.body FROM entries e JOIN chains c ON c.chain=e.chain "
                    "WHERE substr(e.header, 17)=?1 AND substr(e.header, 17) <> x'00000000000000000000000000000000' "
@@ -309,6 +311,12 @@ Result<void> SqliteStore::Database::prepare() {
   }
   also(put_small, "INSERT INTO small VALUES(?1,?2,?3) ON CONFLICT DO UPDATE SET value=excluded.value");
   also(drop_small, "DELETE FROM small WHERE part=?1 AND name=?2");
+  also(read_clinic_, "SELECT value FROM small WHERE part=0");
+  also(read_chains_, "SELECT chain, replica FROM chains WHERE clinic=?1");
+  also(read_newest_, "SELECT name, value FROM small WHERE part=1 ORDER BY name");
+  also(read_end_, "SELECT max(seq) FROM entries WHERE chain=?1");
+  also(read_kept, "SELECT c.replica, k.seq, k.hash, k.signature FROM kept_heads k JOIN chains c ON c.chain=k.chain");
+  also(read_meta, "SELECT name, value FROM small WHERE part=2");
   also(put_kept, "INSERT INTO kept_heads VALUES(?1,?2,?3,?4) ON CONFLICT DO UPDATE SET signature=excluded.signature");
   return code == SQLITE_OK ? Result<void>() : Result<void>(fail(code));
 }
@@ -384,38 +392,28 @@ Result<void> SqliteStore::Database::load() {
   chains.clear();
   ends.clear();
   newest.clear();
-  Statement clinics;
-  int code = clinics.prepare(handle, "SELECT value FROM small WHERE part=0");
-  if (code == SQLITE_OK) {
-    code = clinics.step();
-  }
-  if (code != SQLITE_ROW || !copy_exact(clinics.blob(0), clinic.bytes)) {
+  const InUse clinics(read_clinic_);
+  int code = read_clinic_.step();
+  if (code != SQLITE_ROW || !copy_exact(read_clinic_.blob(0), clinic.bytes)) {
     return code == SQLITE_ROW || code == SQLITE_DONE ? damaged("the clinic's name") : fail(code);
   }
-  clinics.reset();
-  Statement known;
-  code = known.prepare(handle, "SELECT chain, replica FROM chains WHERE clinic=?1");
-  if (code == SQLITE_OK) {
-    code = known.bind(1, ledger::View(clinic.bytes)).step();
-  }
-  for (; code == SQLITE_ROW; code = known.step()) {
+  const InUse known(read_chains_);
+  code = read_chains_.bind(1, ledger::View(clinic.bytes)).step();
+  for (; code == SQLITE_ROW; code = read_chains_.step()) {
     model::ReplicaId replica;
-    if (!copy_exact(known.blob(1), replica.bytes)) {
+    if (!copy_exact(read_chains_.blob(1), replica.bytes)) {
       return damaged("the names of replicas");
     }
-    chains[replica] = known.integer(0);
+    chains[replica] = read_chains_.integer(0);
   }
   if (code != SQLITE_DONE) {
     return fail(code);
   }
-  Statement leaves;
-  code = leaves.prepare(handle, "SELECT name, value FROM small WHERE part=1 ORDER BY name");
-  if (code == SQLITE_OK) {
-    code = leaves.step();
-  }
-  for (; code == SQLITE_ROW; code = leaves.step()) {
-    const ledger::View name = leaves.blob(0);
-    const ledger::View value = leaves.blob(1);
+  const InUse leaves(read_newest_);
+  code = read_newest_.step();
+  for (; code == SQLITE_ROW; code = read_newest_.step()) {
+    const ledger::View name = read_newest_.blob(0);
+    const ledger::View value = read_newest_.blob(1);
     if (name.size() != 17 || value.size() != 104) {
       return damaged("newest heads of 104 bytes");
     }

@@ -82,6 +82,8 @@ class SqliteStore::Database {
   Statement put_small;
   Statement drop_small;
   Statement put_kept;
+  Statement read_kept;
+  Statement read_meta;
 
  private:
   [[nodiscard]] int open_frozen(const std::string& path);
@@ -101,6 +103,11 @@ class SqliteStore::Database {
   Statement open_run_;
   Statement close_run_;
   bool has_runs_ = true;  // false: a file of version 1 that could not be written, with an index in their place
+  Statement read_clinic_;
+  Statement read_chains_;
+  Statement read_newest_;
+  Statement read_end_;
+  Statement read_open_run_;
   Statement begin_;
   Statement commit_;
   bool failed_ = false;

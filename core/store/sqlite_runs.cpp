@@ -22,24 +22,17 @@ Result<void> SqliteStore::Database::find_end(std::int64_t chain) {
     return {};
   }
   ChainEnd end;
-  Statement last;
-  int code = last.prepare(handle, "SELECT max(seq) FROM entries WHERE chain=?1");
-  if (code == SQLITE_OK) {
-    code = last.bind(1, chain).step();
-  }
+  const InUse last(read_end_);
+  int code = read_end_.bind(1, chain).step();
   if (code != SQLITE_ROW) {
     return fail(code);
   }
-  end.seq = static_cast<std::uint64_t>(last.integer(0));
-  Statement run;
-  code = run.prepare(handle, "SELECT kid, first FROM runs WHERE chain=?1 AND last IS NULL AND kid=(SELECT substr(header, 17) FROM entries "
-                             "WHERE chain=?1 AND substr(header, 17) <> zeroblob(16) ORDER BY seq DESC LIMIT 1) ORDER BY first DESC");
-  if (code == SQLITE_OK) {
-    code = run.bind(1, chain).step();
-  }
-  if (code == SQLITE_ROW && run.blob(0).size() == 16) {
-    std::copy_n(run.blob(0).begin(), 16, end.kid.emplace().bytes.begin());
-    end.first = static_cast<std::uint64_t>(run.integer(1));
+  end.seq = static_cast<std::uint64_t>(read_end_.integer(0));
+  const InUse open_run(read_open_run_);
+  code = read_open_run_.bind(1, chain).step();
+  if (code == SQLITE_ROW && read_open_run_.blob(0).size() == 16) {
+    std::copy_n(read_open_run_.blob(0).begin(), 16, end.kid.emplace().bytes.begin());
+    end.first = static_cast<std::uint64_t>(read_open_run_.integer(1));
   }
   ends[chain] = end;
   return code == SQLITE_ROW || code == SQLITE_DONE ? Result<void>() : Result<void>(fail(code));
