@@ -212,12 +212,13 @@ Result<std::vector<Row>> SqliteStore::read_kid(const model::KeyId& kid) {
     if (!row) {
       return row.error();
     }
-    // Runs may overlap where a chain has branches.
-    const bool again = !out.empty() && out.back().replica == replica && out.back().seq == row->seq && out.back().hash == row->hash;
-    if (!again) {
-      out.push_back(std::move(*row));
-    }
+    out.push_back(std::move(*row));
   }
+  // Put in order here: SQLite would copy every body into a sorter of its own. They mostly come so.
+  const auto place = [](const Row& row) { return std::tie(row.replica, row.seq, row.hash); };
+  std::sort(out.begin(), out.end(), [&place](const Row& a, const Row& b) { return place(a) < place(b); });
+  // Runs may overlap where a chain has branches.
+  out.erase(std::unique(out.begin(), out.end(), [&place](const Row& a, const Row& b) { return place(a) == place(b); }), out.end());
   return code == SQLITE_DONE ? Result<std::vector<Row>>(std::move(out)) : Result<std::vector<Row>>(database_->fail(code));
 }
 

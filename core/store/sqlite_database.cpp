@@ -299,15 +299,14 @@ Result<void> SqliteStore::Database::prepare() {
   if (has_runs_) {
     also(read_kid, "SELECT c.replica, e.seq, e.hash, e.state, e.header, e.body FROM runs r CROSS JOIN chains c ON c.chain=r.chain "
                    "CROSS JOIN entries e ON e.chain=r.chain AND e.seq BETWEEN r.first AND ifnull(r.last, 9223372036854775807) "
-                   "WHERE r.kid=?1 AND substr(e.header, 17)=?1 ORDER BY c.replica, e.seq, e.hash");
+                   "WHERE r.kid=?1 AND substr(e.header, 17)=?1");
     also(open_run_, "INSERT INTO runs VALUES(?1,?2,?3,?4) ON CONFLICT DO NOTHING");
     also(close_run_, "UPDATE runs SET last=?4 WHERE kid=?1 AND chain=?2 AND first=?3");
     also(read_open_run_, "SELECT kid, first FROM runs WHERE chain=?1 AND last IS NULL AND kid=(SELECT substr(header, 17) FROM entries "
                          "WHERE chain=?1 AND substr(header, 17) <> zeroblob(16) ORDER BY seq DESC LIMIT 1) ORDER BY first DESC");
   } else {
     also(read_kid, "SELECT c.replica, e.seq, e.hash, e.state, e.header, e.body FROM entries e JOIN chains c ON c.chain=e.chain "
-                   "WHERE substr(e.header, 17)=?1 AND substr(e.header, 17) <> x'00000000000000000000000000000000' "
-                   "ORDER BY c.replica, e.seq, e.hash");
+                   "WHERE substr(e.header, 17)=?1 AND substr(e.header, 17) <> x'00000000000000000000000000000000'");
   }
   also(put_small, "INSERT INTO small VALUES(?1,?2,?3) ON CONFLICT DO UPDATE SET value=excluded.value");
   also(drop_small, "DELETE FROM small WHERE part=?1 AND name=?2");
