@@ -68,10 +68,10 @@ enum class Verdict : std::uint8_t { joins, waits };
 
 class Taking {
  public:
-  Taking(Member& member, const Heads& heads) : member_(member), heads_(heads) {}
+  Taking(Member& member, const Heads& heads) : member_(member), heads_(heads), own_(member.replica()) {}
 
   [[nodiscard]] Result<Taken> run(std::vector<Run> arriving) {
-    const auto own = stored_intro(member_.store, member_.clinic, member_.replica());
+    const auto own = stored_intro(member_.store, member_.clinic, own_);
     if (!own) {
       return wire::Fault("ledger.none", "", "a ledger whose own chain has begun");
     }
@@ -270,7 +270,7 @@ class Taking {
           }
         } else {
           ++out_.entries;
-          out_.own_came_back = out_.own_came_back || run.replica == member_.replica();
+          out_.own_came_back = out_.own_came_back || run.replica == own_;
         }
         if (row.state == RowState::erased) {
           row.state = RowState::withheld;  // another's word is no order: the body may still come
@@ -281,8 +281,7 @@ class Taking {
     Meta meta;
     note_orders(heads_, new_rows(rows), meta);
     if (out_.own_came_back) {
-      const model::ReplicaId own = member_.replica();
-      meta[std::string(restored_name)] = Bytes(own.bytes.begin(), own.bytes.end());
+      meta[std::string(restored_name)] = Bytes(own_.bytes.begin(), own_.bytes.end());
     }
     if (had_parked || !waiting_.empty()) {
       ByteWriter words;
@@ -326,6 +325,7 @@ class Taking {
 
   Member& member_;
   const Heads& heads_;
+  model::ReplicaId own_;
   Purpose purpose_ = Purpose::record;
   std::map<model::ReplicaId, Intro> arrived_;
   std::vector<Run> accepted_;

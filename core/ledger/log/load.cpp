@@ -184,7 +184,8 @@ Result<void> Log::load_replica(const model::ReplicaId& replica, const std::vecto
       damage_.push_back(entry_fault("entry.gap", replica, from, Hash{}, "an entry"));
       return {};
     }
-    for (const Row& row : *rows) {
+    from = rows->back().seq + 1;
+    for (Row& row : *rows) {
       if (row.seq == 1 && index_.origins.find(replica) == index_.origins.end()) {
         const auto origin = origin_of(identity_.clinic, row);
         if (!origin) {
@@ -204,7 +205,8 @@ Result<void> Log::load_replica(const model::ReplicaId& replica, const std::vecto
       wire::Refusal refusal;
       for (const Joint& end : ends) {
         Joint joint = end;
-        auto entry = verify_next(joint, row);
+        // Of a fork the row is tried at several ends, and is still needed.
+        auto entry = ends.size() == 1 ? verify_next(joint, std::move(row)) : verify_next(joint, row);
         if (entry) {
           adopt(*entry);
           level.push_back(joint);
@@ -217,12 +219,12 @@ Result<void> Log::load_replica(const model::ReplicaId& replica, const std::vecto
         damage_.push_back(refusal.faults.front());
         return {};
       }
-      const bool is_leaf = std::any_of(newest.begin(), newest.end(), [&](const Head& head) { return head.hash == row.hash; });
+      const Joint& reached = level.back();
+      const bool is_leaf = std::any_of(newest.begin(), newest.end(), [&reached](const Head& head) { return head.hash == reached.hash; });
       if (is_leaf) {
-        leaves.push_back({row.seq, row.hash});
+        leaves.push_back(reached);
       }
     }
-    from = rows->back().seq + 1;
   }
   if (!leaves.empty()) {
     index_.leaves[replica] = std::move(leaves);
