@@ -169,7 +169,7 @@ class Taking {
   // Whether what is accepted so far has the entry that this run starts from.
   [[nodiscard]] bool follows_accepted(const Run& run) const {
     return std::any_of(accepted_.begin(), accepted_.end(), [&run](const Run& one) {
-      return one.replica == run.replica && one.first < run.first && run.first <= one.head.seq + 1 && one.rows[run.first - 1 - one.first].hash == run.before;
+      return one.replica == run.replica && one.first < run.first && run.first - one.first <= one.rows.size() && one.rows[run.first - one.first - 1].hash == run.before;
     });
   }
 
