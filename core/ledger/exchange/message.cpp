@@ -164,11 +164,15 @@ Result<Ask> Ask::from_bytes(View message) {
 }
 
 Bytes Runs::to_bytes() const {
-  std::size_t size = 2;
+  // Made in one piece: in memory a run takes more than its bytes.
+  std::size_t room = 2;
   for (const Run& run : runs) {
-    size += run_size(run);
+    room += sizeof(Run) + run.rows.size() * sizeof(Row);
+    for (const Row& row : run.rows) {
+      room += row.body.size();
+    }
   }
-  ByteWriter out(size);
+  ByteWriter out(room);
   out.u8(static_cast<std::uint8_t>(kind)).u8(mark ? 1 : 0);
   for (const Run& run : runs) {
     put_run(out, run);

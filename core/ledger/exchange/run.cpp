@@ -10,6 +10,14 @@ constexpr std::size_t run_frame_size = 180;  // replica, first, before, count, h
 constexpr std::size_t run_row_size_min = 1 + 32;
 constexpr std::size_t sending_page = 4096;
 
+std::size_t size_of(const Run& run) {
+  std::size_t out = run_frame_size;
+  for (const Row& row : run.rows) {
+    out += run_row_size_min + row.body.size();
+  }
+  return out;
+}
+
 // One branch of a chain from its first entry on; without a fork it is the chain and need not be read as a whole.
 struct Branch {
   Place leaf;
@@ -106,14 +114,6 @@ Result<std::vector<Row>> branch_rows(LogStore& store, const Branch& branch, std:
 }
 
 }  // namespace
-
-std::size_t run_size(const Run& run) {
-  std::size_t out = run_frame_size;
-  for (const Row& row : run.rows) {
-    out += run_row_size_min + row.body.size();
-  }
-  return out;
-}
 
 void put_run(ByteWriter& out, const Run& run) {
   out.raw(run.replica.bytes).u64(run.first).raw(run.before).u32(static_cast<std::uint32_t>(run.rows.size()));
@@ -224,7 +224,7 @@ Result<void> add_lacking(LogStore& store, const model::ReplicaId& replica, std::
       run.before = next > 1 ? rows->front().hash : start;
       run.rows.assign(std::make_move_iterator(rows->begin() + (next > 1 ? 1 : 0)), std::make_move_iterator(rows->end()));
       run.head = *end;
-      sending.size += run_size(run);
+      sending.size += size_of(run);
       next = end->seq + 1;
       sending.runs.push_back(std::move(run));
     }

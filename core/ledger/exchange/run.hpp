@@ -20,8 +20,6 @@ struct Run {
   Head head;
 };
 
-// Bytes of it as it is sent.
-[[nodiscard]] std::size_t run_size(const Run& run);
 void put_run(ByteWriter& out, const Run& run);
 // Faults: entry.format, entry.size, entry.gap (no entries), entry.head (a head that does not end it), with the place.
 [[nodiscard]] Result<Run> read_run(ByteReader& in);
