@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <iterator>
-#include <unordered_set>
 
 namespace limbledger::ledger {
 
@@ -56,11 +55,6 @@ bool fill(Run& run, const ParkedRows& parked) {
   }
   return joint.hash == run.head.hash;
 }
-
-// A hash is as good as any number made from it.
-struct FirstBytes {
-  std::size_t operator()(const Hash& hash) const { return static_cast<std::size_t>(get_integer(hash.data(), sizeof(std::size_t))); }
-};
 
 bool same_run(const Run& a, const Run& b) { return a.first == b.first && a.head == b.head; }
 
@@ -244,26 +238,28 @@ class Taking {
   [[nodiscard]] Result<Taken> store(bool had_parked) {
     std::vector<Row> rows;
     std::vector<Head> heads;
-    std::unordered_set<Hash, FirstBytes> fresh;
+    std::set<Hash> fresh;  // of runs that may bring the same
     std::size_t count = 0;
     for (const Run& run : accepted_) {
       count += run.rows.size();
     }
     rows.reserve(count);
-    fresh.reserve(count);
     for (Run& run : accepted_) {
       heads.push_back(run.head);
       const auto held = member_.store.read(run.replica, run.first, run.head.seq, SIZE_MAX >> 1U);
       if (!held) {
         return held.error();
       }
+      const bool is_alone = std::none_of(accepted_.begin(), accepted_.end(), [&run](const Run& one) {
+        return &one != &run && one.replica == run.replica && one.first <= run.head.seq && run.first <= one.head.seq;
+      });
       auto at = held->begin();
       for (Row& row : run.rows) {
         // Both go by sequence; of a fork several are held at one.
         at = std::find_if(at, held->end(), [&row](const Row& one) { return one.seq >= row.seq; });
         const auto level = std::find_if(at, held->end(), [&row](const Row& one) { return one.seq != row.seq || one.hash == row.hash; });
         const bool is_held = level != held->end() && level->seq == row.seq;
-        if (is_held || !fresh.insert(row.hash).second) {
+        if (is_held || (!is_alone && !fresh.insert(row.hash).second)) {
           ++out_.known;
           if (row.state != RowState::whole) {
             continue;
