@@ -106,7 +106,9 @@ std::string person_line(const PageView& view) {
       names.push_back(as_written(name.text.text));
     }
   }
-  std::vector<std::string> who{names.empty() ? view.say("page.no_name") : joined(names, " / ")};
+  const auto& open = view.exam.conflicts;
+  const bool of_two = open && std::any_of(open->begin(), open->end(), [](const model::Conflict& one) { return one.about.text == "person"; });
+  std::vector<std::string> who{names.empty() ? view.say(of_two ? "page.whose_undecided" : "page.no_name") : joined(names, " / ")};
   if (const auto age = view.age()) {
     constexpr std::int64_t said_in_months_under = 2;  // years; of an infant they tell nothing
     model::AgeInterval said = *age;

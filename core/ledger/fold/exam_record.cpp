@@ -146,7 +146,9 @@ void ExamFolder::fill_consent() {
     take(out_.exam.interpreter, given.interpreter);
   }
   const bool differ = std::any_of(heads.begin(), heads.end(), [&](std::size_t head) {
-    return graph_.at(head).operation().body != graph_.at(heads.front()).operation().body;
+    const auto& one = *body<model::ConsentBody>(head);
+    const auto& other = *body<model::ConsentBody>(heads.front());
+    return one.consent != other.consent || one.company != other.company || one.who_spoke != other.who_spoke || one.interpreter != other.interpreter;
   });
   if (differ) {
     add_conflict("consent", heads);

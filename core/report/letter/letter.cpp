@@ -54,6 +54,10 @@ constexpr std::size_t letter_columns = 120;  // at the size of the letter
   }
   lines.push_back(joined(from, ". "));
   lines.push_back(identity_line(view));
+  // A sealed letter tells nothing that stands outside it.
+  if (!ask.protected_) {
+    lines.insert(lines.end(), view.names.undecided.begin(), view.names.undecided.end());
+  }
   if (!ask.protected_) {
     std::vector<std::string> told;
     if (const std::vector<std::string> facts = weighty_facts(view); !facts.empty()) {

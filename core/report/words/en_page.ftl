@@ -6,6 +6,7 @@ msg-page-about = What this page is
 msg-page-other_edition = The exam was recorded by edition { $edition }; what is said above is judged anew by the edition named before, and may differ from what the examiner saw.
 msg-page-born = Born { $date }
 msg-page-home = Home: { $home }
+msg-page-whose_undecided = Whose exam it is has not been decided
 msg-page-not_known = NOT RECORDED of the person: { $what }
 msg-page-not_known_birth = date of birth
 msg-page-not_known_birth_day = day of birth

@@ -48,3 +48,4 @@ msg-settled_about-sex = Sex of the person
 msg-settled_about-norm_sex = Norms that are compared with
 msg-settled_about-home = Home of the person
 msg-settled_about-identifiers = Numbers of the person
+msg-settled_about-withdrawal = Finding taken back

@@ -41,6 +41,7 @@ constexpr std::array own_faults{
     OwnFaults{"form.describe", "exam.unknown language.not_reviewed ledger.locked"},
     OwnFaults{"exam.open exam.amend", "place.unknown person.unknown person.mismatch exam.not_reviewed value.empty value.date_order value.unusual token.scope"},
     OwnFaults{"exam.amend consent.record exam.move", "finding.stale"},
+    OwnFaults{"exam.amend", "value.all_or_one"},
     OwnFaults{"person.register person.amend", "value.empty value.date value.control_character value.unusual value.date_order"},
     OwnFaults{"person.amend place.amend impression.record plan.record", "finding.stale"},
     OwnFaults{"pair.decide", "person.unknown value.empty pair.contradicts pair.undecided finding.stale"},

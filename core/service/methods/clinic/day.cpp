@@ -36,8 +36,8 @@ namespace {
     out.left.erase(std::remove(out.left.begin(), out.left.end(), model::Word{"alerts"}), out.left.end());
     out.alerts = alerts_without_action(*judged, words);
     out.conflicts = row.in_conflict.value_or(false);
-    out.unseen = row.unseen.value_or(false);
   }
+  out.unseen = row.unseen.value_or(false);
   return out;
 }
 

@@ -103,7 +103,7 @@ Result<ExamReply> consent_record(Context& context, const ConsentRecordParams& pa
   const auto shown = exam_as_seen(context, params.exam, **record, params.seen);
   ledger::NewOperation operation = exam_operation(context, params.exam, "consent", params.request, params.seen);
   operation.replaces = seen_of((*record)->fold.consent_heads, params.seen, (*record)->operations);
-  model::ConsentBody body{params.consent, params.company, params.who_spoke, params.interpreter};
+  model::ConsentBody body{params.consent, params.company, params.who_spoke, params.interpreter, std::nullopt};
   if (shown && !shown->consent_heads.empty()) {
     const model::Exam& held = shown->exam;
     if (params.consent && held.consent) {
@@ -114,6 +114,7 @@ Result<ExamReply> consent_record(Context& context, const ConsentRecordParams& pa
     body.who_spoke = kept(body.who_spoke, held.who_spoke);
     body.interpreter = kept(body.interpreter, held.interpreter);
   }
+  body.reason = params.reason;
   operation.body_json = wire::write(body);
   const auto written = write(context, {operation}, [&] { return exam_takes_changes(**record); });
   return written ? judged_reply(context, params.exam, *written, *sentences) : Result<ExamReply>(written.error());
@@ -126,7 +127,7 @@ Result<ExamReply> impression_record(Context& context, const ImpressionRecordPara
   }
   ledger::NewOperation operation = exam_operation(context, params.exam, "impression", params.request, params.seen);
   operation.replaces = params.replaces;
-  operation.body_json = wire::write(model::ImpressionBody{params.impression});
+  operation.body_json = wire::write(model::ImpressionBody{params.impression, params.reason});
   const auto written = write(context, {operation}, [&]() -> Result<void> {
     if (auto open = exam_takes_changes(**record); !open) {
       return open;
@@ -134,7 +135,7 @@ Result<ExamReply> impression_record(Context& context, const ImpressionRecordPara
     if (auto own = exam_takes_from_here(context, **record); !own) {
       return own;
     }
-    return register_is_free((*record)->fold.impression_heads, params.replaces, "/impression");
+    return register_is_free((*record)->fold.impression_heads, params.replaces, "/replaces");
   });
   return written ? exam_reply(context, params.exam, *written) : Result<ExamReply>(written.error());
 }
@@ -288,6 +289,9 @@ Result<AddendumRecordResult> addendum_record(Context& context, const AddendumRec
   const auto written = write(context, {operation}, [&]() -> Result<void> {
     // Into a withdrawn exam, only words on what somebody wrote who did not know that it was withdrawn: nothing else could look at that.
     const bool looks_at_unseen = !has_findings && (*record)->fold.exam.state == model::ExamState::withdrawn && !ledger::unseen_marks((*record)->fold, (*record)->operations).empty();
+    if ((*record)->fold.exam.state == model::ExamState::withdrawn && !looks_at_unseen) {
+      return wire::Fault{"exam.withdrawn", "/exam", "an exam that is not withdrawn; into one that is, only words (kind text) on what somebody wrote who did not know of it"};
+    }
     if (!(*record)->fold.exam.signed_ && !looks_at_unseen) {
       return wire::Fault{"exam.not_signed", "/exam", "a signed exam"};
     }

@@ -54,12 +54,17 @@ struct ExamAmendParams {
   model::RequestId request;
   std::optional<std::vector<wire::Name>> confirmed;  // codes a person has answered for: value.unusual
   std::optional<model::Word> language = std::nullopt;
+  std::optional<std::vector<model::Word>> not_known = std::nullopt;
+  std::optional<wire::Remark> reason = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(ExamAmendParams, (), (exam, changes, seen, request, confirmed, language))
+BOOST_DESCRIBE_STRUCT(ExamAmendParams, (), (exam, changes, seen, request, confirmed, language, not_known, reason))
 constexpr auto notes(const ExamAmendParams*) {
-  return std::array{wire::Note{"seen", seen_note}, wire::Note{"confirmed", confirmed_note}, wire::Note{"language", sentences_note}};
+  return std::array{wire::Note{"seen", seen_note}, wire::Note{"confirmed", confirmed_note}, wire::Note{"language", sentences_note},
+                    wire::Note{"not_known", "side, place, injured_on: what is not known after all, and stands as not recorded; none of them also in changes"},
+                    wire::Note{"reason", "why; it is kept, and stands beside what was decided between values that stood against each other"}};
 }
-// Faults: those of exam.open for what is changed, exam.signed, exam.withdrawn, finding.stale (amended by another, not seen).
+// Faults: those of exam.open for what is changed, exam.signed, exam.withdrawn, finding.stale (amended by another, not seen), value.all_or_one (in
+// changes and in not_known).
 [[nodiscard]] Result<ExamReply> exam_amend(Context& context, const ExamAmendParams& params);
 
 struct ExamReadParams {

@@ -4,6 +4,7 @@
 #include "core/service/methods/exam/watch.hpp"
 #include "core/service/methods/people/changes.hpp"
 #include "core/service/methods/people/dates.hpp"
+#include "core/wire/parse.hpp"
 #include "core/wire/write.hpp"
 
 #include <algorithm>
@@ -120,7 +121,9 @@ namespace {
 }
 
 // What stood, with the changes; a member that two amendments gave differently must be among the changes.
-[[nodiscard]] Result<model::ExamBody> amended(const std::vector<const ledger::Opened*>& openings, const ExamChanges& changes) {
+[[nodiscard]] Result<model::ExamBody> amended(const std::vector<const ledger::Opened*>& openings, const ExamAmendParams& params) {
+  const ExamChanges& changes = params.changes;
+  const std::vector<model::Word> not_known = params.not_known.value_or(std::vector<model::Word>{});
   if (openings.empty()) {
     return wire::Fault{"revision.unknown", "/seen", "a revision that holds the opening of the exam"};
   }
@@ -131,10 +134,15 @@ namespace {
     const bool agree = std::all_of(openings.begin(), openings.end(), [&](const ledger::Opened* opening) {
       return std::get<model::ExamBody>(opening->body()).*member == first.*member;
     });
-    if (change) {
+    const bool unknown = std::find(not_known.begin(), not_known.end(), model::Word{std::string(name)}) != not_known.end();
+    if (change && unknown) {
+      faults.emplace_back("value.all_or_one", "/not_known", std::string(name) + " either here or in changes");
+    } else if (change) {
       body.*member = *change;
+    } else if (unknown) {
+      body.*member = {};
     } else if (!agree) {
-      faults.emplace_back("params.missing", "/changes/" + std::string(name), "which of the two values holds");
+      faults.emplace_back("params.missing", "/changes/" + std::string(name), "which of the two values holds; where neither is known, its name in not_known");
     }
   };
   take("complaint", &model::ExamBody::complaint, changes.complaint);
@@ -145,9 +153,15 @@ namespace {
   take("injured_on", &model::ExamBody::injured_on, changes.injured_on);
   take("reviews", &model::ExamBody::reviews, changes.reviews);
   take("supervised", &model::ExamBody::supervised, changes.supervised);
+  for (std::size_t i = 0; i < not_known.size(); ++i) {
+    if (not_known[i].text != "side" && not_known[i].text != "place" && not_known[i].text != "injured_on") {
+      faults.emplace_back("params.unknown_word", "/not_known" + wire::pointer_step(i), "one of: side, place, injured_on");
+    }
+  }
   if (!faults.empty()) {
     return wire::Refusal(std::move(faults));
   }
+  body.reason = params.reason;
   return body;
 }
 
@@ -250,12 +264,12 @@ Result<ExamReply> exam_amend(Context& context, const ExamAmendParams& params) {
   if (auto seen = check_seen(params.seen, (*record)->operations); !seen) {
     return seen.error();
   }
-  if (!changes_anything(params.changes)) {
-    return wire::Fault{"value.empty", "/changes", "at least one member"};
+  if (!changes_anything(params.changes) && (!params.not_known || params.not_known->empty())) {
+    return wire::Fault{"value.empty", "/changes", "at least one member, here or in not_known"};
   }
   const ledger::Graph graph((*record)->operations);
   const auto openings = openings_seen(graph, params.seen);
-  const auto body = amended(openings, params.changes);
+  const auto body = amended(openings, params);
   if (!body) {
     return body.error();
   }
