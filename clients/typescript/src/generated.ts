@@ -116,6 +116,7 @@ export type LoopWord =
   | 'call_back'
   | 'alert_without_action'
   | 'in_conflict'
+  | 'withdrawn_alone'
   | 'unsigned_exam'
   | 'referral_past_day'
   | 'review_overdue'
@@ -965,7 +966,7 @@ export interface ConflictListResult {
 export interface QueueRow {
   harm: Harm;
   /**
-   * finding, withdrawal, person, impression, plan, consent, request, a member of a person or place, pair, look_alike, or the mark of what was unseen: side_exchange_unseen, late, signature_unseen, withdrawal_unseen (a name from the catalogue)
+   * finding, withdrawal, person, impression, plan, consent, request, a member of a person or place, pair, look_alike, or the mark of what was unseen: side_exchange_unseen, late, signature_unseen, withdrawal_unseen; births_of_one: who was decided to be one person has two days of birth (a name from the catalogue)
    */
   about: Name;
   exam?: Id;
@@ -980,6 +981,10 @@ export interface QueueRow {
   settle_by: Name;
   pair?: ToldPair;
   text?: string;
+  before?: QueueEntry[];
+  alerts?: ListedAlert[];
+  replaces?: Id[];
+  other_exams?: Id[];
 }
 export interface ListedPerson {
   /**
@@ -1001,6 +1006,7 @@ export interface QueueEntry {
   had_seen?: Id[];
   value?: unknown;
   text?: string;
+  examined_at?: Instant;
 }
 export interface ToldPair {
   persons?: Id[];
@@ -1055,6 +1061,13 @@ export interface DecidedPair {
   by?: Id;
   by_name?: string;
   at: Instant;
+}
+export interface ListedAlert {
+  alert: Name;
+  side?: Side;
+  urgency: Urgency;
+  call_back?: boolean;
+  text?: string;
 }
 export interface Looking {
   compared: number;
@@ -1120,13 +1133,6 @@ export interface DayVisit {
   alerts?: ListedAlert[];
   conflicts: boolean;
   unseen: boolean;
-}
-export interface ListedAlert {
-  alert: Name;
-  side?: Side;
-  urgency: Urgency;
-  call_back?: boolean;
-  text?: string;
 }
 export interface EnrollingResult {
   /**
@@ -2165,6 +2171,7 @@ export interface PersonBody {
   norm_sex?: NormSex;
   home?: string;
   identifiers?: Identifier[];
+  reason?: string;
 }
 export interface PersonFindResult {
   people?: FoundPerson[];
@@ -2507,6 +2514,7 @@ export interface PersonAmendParams {
   replaces?: Id[];
   confirmed?: string[];
   language?: Name;
+  reason?: string;
 }
 export interface PersonFindParams {
   text?: string;
@@ -2564,6 +2572,8 @@ export interface ExamAmendParams {
   request: RequestId;
   confirmed?: string[];
   language?: Name;
+  not_known?: Name[];
+  reason?: string;
 }
 export interface ExamReadParams {
   exam: Id;
@@ -2586,6 +2596,7 @@ export interface ConsentRecordParams {
   who_spoke?: WhoSpoke;
   interpreter?: Interpreter;
   language?: Name;
+  reason?: string;
 }
 export interface ImpressionRecordParams {
   exam: Id;
@@ -2593,6 +2604,7 @@ export interface ImpressionRecordParams {
   seen: Id[];
   request: RequestId;
   replaces?: Id[];
+  reason?: string;
 }
 export interface PlanRecordParams {
   exam: Id;
@@ -2773,6 +2785,7 @@ export interface ConflictSettleParams {
   reason: string;
   seen: Id[];
   request: RequestId;
+  language?: Name;
 }
 export interface AgreementReadParams {
   items?: Name[];
@@ -3081,7 +3094,7 @@ export const faults = {
   /** a signed addition keeps nothing of this member */
   'finding.not_kept': { number: 1, retry: false, hint: "leave it out; what was found is of who signs, and corrects nothing; say the rest in the reason or the remark" },
   /** the place is filled by a value that the writer had not named */
-  'finding.stale': { number: 3, retry: false, hint: "show both values; send again with replaces or beside" },
+  'finding.stale': { number: 3, retry: false, hint: "show all values; send again with replaces naming every entry that stands there, or where the method takes it with beside" },
   /** no finding has this id here */
   'finding.unknown': { number: 8, retry: false, hint: "read the exam again" },
   /** this part was written by a newer edition and cannot be replaced here */

@@ -69,6 +69,11 @@ Result<ListedPerson> listed_person(Context& context, const std::vector<model::Pe
       out.home = out.home ? out.home : found->second.home;
     }
   }
+  // Of an exam that was given to two people neither's birth stands for both.
+  if (persons.size() > 1) {
+    out.birth.reset();
+    out.home.reset();
+  }
   return out;
 }
 

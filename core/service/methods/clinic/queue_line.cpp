@@ -338,7 +338,7 @@ std::string settled_in_words(const LineOf& line, const Words& words) {
     if (one.value && one.value->json.find("\"observation\"") != std::string::npos) {
       // Without what is said of it in brackets.
       const std::string what = one.text ? one.text->text.substr(0, one.text->text.find(" (")) : std::string();
-      parts.push_back(words.say("msg.clinic.id_take", {{"ids", one.entry.to_text(), false, true}, {"what", what, false, true}}));
+      parts.push_back(words.say("msg.clinic.id_value", {{"member", "take", false, true}, {"ids", one.entry.to_text(), false, true}, {"what", what, false, true}}));
     }
   }
   if (row.replaces) {
