@@ -172,7 +172,8 @@ void ExamFolder::fill_settled_of(Value Body::*member, std::string_view about) {
   }
   const auto same = [this, member](std::size_t a, std::size_t b) { return body<Body>(a)->*member == body<Body>(b)->*member; };
   std::set<std::size_t> decided_between;
-  for (const auto& [i, targets] : corrects) {
+  for (const auto& row : corrects) {
+    const std::vector<std::size_t>& targets = row.second;
     if (std::any_of(targets.begin(), targets.end(), [&](std::size_t one) { return !same(one, targets.front()); })) {
       decided_between.insert(targets.begin(), targets.end());
     }

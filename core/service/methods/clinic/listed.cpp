@@ -6,6 +6,7 @@
 #include "core/service/methods/people/dates.hpp"
 
 #include <algorithm>
+#include <set>
 
 namespace limbledger::service {
 
@@ -70,7 +71,8 @@ Result<ListedPerson> listed_person(Context& context, const std::vector<model::Pe
     }
   }
   // Of an exam that was given to two people neither's birth stands for both.
-  if (persons.size() > 1) {
+  const std::set<model::PersonId> one = persons.empty() ? std::set<model::PersonId>{} : (*links)->group_of(persons.front());
+  if (!std::all_of(persons.begin(), persons.end(), [&](const model::PersonId& id) { return one.contains(id); })) {
     out.birth.reset();
     out.home.reset();
   }

@@ -215,6 +215,9 @@ TEST_CASE("what was signed stands on the line of what the signer had not seen, a
   CHECK(holds(note, "Yaw Otherwise"));
   CHECK(holds(note, "Whose exam it is has not been decided"));
   CHECK_FALSE(holds(note, "No name recorded"));
+  const std::string left = at(whose.ok("loop.list", R"({"as_of":"2026-12-24","language":"en"})"), "/text");
+  CHECK(holds(left, "Awa Elsewhere"));
+  CHECK_FALSE(holds(left, "born 199"));
 }
 
 TEST_CASE("who was decided to be one person was born once: two days are asked after until a record is corrected") {
