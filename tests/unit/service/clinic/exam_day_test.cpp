@@ -1,6 +1,7 @@
 // The day of an exam where the clock of its device cannot be relied on (HC-084): nothing is judged or printed by it, it is asked for, and a
 // person can say it, while the exam is open and after its signature. Our own rules. All is invented; the clock stands at
 // 2026-11-24T10:15Z where nothing else is said.
+#include "core/ledger/fold/records.hpp"
 #include "core/ledger/log/log.hpp"
 #include "tests/unit/service/desk_fixture.hpp"
 
