@@ -113,8 +113,9 @@ struct ExamBody {  // exam
   std::optional<std::vector<wire::Name>> identified;
   std::optional<ExamId> reviews;
   std::optional<bool> supervised;
+  std::optional<PartialDate> examined_on = std::nullopt;  // as a person says it
 };
-BOOST_DESCRIBE_STRUCT(ExamBody, (), (person, complaint, side, setting, place, offset_min, injured_on, identified, reviews, supervised))
+BOOST_DESCRIBE_STRUCT(ExamBody, (), (person, complaint, side, setting, place, offset_min, injured_on, identified, reviews, supervised, examined_on))
 
 struct ConsentBody {  // consent
   std::optional<Consent> consent;
@@ -160,8 +161,9 @@ struct AddendumBody {  // addendum
   wire::Remark reason;
   std::optional<wire::LongText> text;
   std::optional<std::vector<Observation>> findings;
+  std::optional<PartialDate> examined_on = std::nullopt;  // the day of the exam, said after its signature
 };
-BOOST_DESCRIBE_STRUCT(AddendumBody, (), (kind, reason, text, findings))
+BOOST_DESCRIBE_STRUCT(AddendumBody, (), (kind, reason, text, findings, examined_on))
 
 struct MoveBody {  // move
   PersonId person;

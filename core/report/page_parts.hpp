@@ -38,9 +38,13 @@ class PageView {
   // The value as it is printed.
   [[nodiscard]] std::string value(const model::Finding& finding) const;
   [[nodiscard]] std::string examiner(const model::ExaminerId& id) const;
-  // Date and time where the exam was done.
+  // Date and time where the exam was done; of a clock that cannot have been right with these words.
   [[nodiscard]] std::string local(model::Instant instant) const;
-  [[nodiscard]] model::PartialDate day() const;
+  // The day that was judged by; nothing where it is doubtful.
+  [[nodiscard]] std::optional<model::PartialDate> day() const;
+  // The same in words; and with the time of day, or with why the day is doubtful and that it is asked for.
+  [[nodiscard]] std::string day_text() const;
+  [[nodiscard]] std::string when_text() const;
   // Before the day of printing, where the exam was done.
   [[nodiscard]] bool has_passed(const std::string& day) const;
   [[nodiscard]] std::optional<model::AgeInterval> age() const;

@@ -112,7 +112,7 @@ std::string person_line(const PageView& view) {
     model::AgeInterval said = *age;
     bool in_months = false;
     if (age->high < said_in_months_under) {
-      if (const auto months = model::age_months_on(*view.person->birth, view.day())) {
+      if (const auto months = model::age_months_on(*view.person->birth, *view.day())) {
         said = *months;
         in_months = true;
       }
@@ -125,7 +125,7 @@ std::string person_line(const PageView& view) {
       who.push_back(view.say("page.years", {{"years", span, true}}));
     }
   } else {
-    who.push_back(view.say("page.age_unknown"));
+    who.push_back(view.say(view.person && view.person->birth && !view.day() ? "page.age_of_no_day" : "page.age_unknown"));
   }
   if (view.person) {
     who.push_back(enum_word(view.words, "sex", view.person->sex));
@@ -185,7 +185,7 @@ std::vector<std::string> head_lines(const PageView& view) {
     lines.push_back(view.say("consent.send_not_asked", {{"care", care_goes_on(view), false, true}}));
   }
   lines.push_back(identity_line(view));
-  std::vector<std::string> when{view.say("page.examined", {{"when", exam.examined_at ? view.local(*exam.examined_at) : view.day().to_text(), false, true}})};
+  std::vector<std::string> when{view.say("page.examined", {{"when", view.when_text(), false, true}})};
   if (exam.place) {
     const auto at = view.names.places.find(*exam.place);
     when.push_back(view.say("page.place", {{"place", at == view.names.places.end() ? exam.place->to_text() : at->second}}));
@@ -466,6 +466,9 @@ SheetSection signature_section(const PageView& view) {
                             {{"at", view.local(addendum.at), false, true}, {"by", view.examiner(addendum.by)}, {"reason", addendum.reason.text}}));
     if (addendum.text) {
       section.under(as_written(addendum.text->text));
+    }
+    if (addendum.examined_on) {
+      section.under(view.say("page.examined_on", {{"day", addendum.examined_on->to_text(), false, true}}));
     }
     for (const model::Observation& observation : addendum.findings ? *addendum.findings : std::vector<model::Observation>{}) {
       model::Finding finding;

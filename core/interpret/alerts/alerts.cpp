@@ -227,7 +227,7 @@ void fill_questions(const View& view, const std::vector<JudgedFlag>& flags, Aler
 void add_withdrawn(const View& view, const std::vector<JudgedFlag>& now, const AlertsAsk& ask, std::vector<Alert>& alerts) {
   const auto add = [&](const model::Exam& before, const std::optional<model::Person>& person, const std::vector<model::Word>& corrected,
                        const std::vector<model::EntryId>& turned) {
-    const View then(before, person, view.edition(), view.examined_on());
+    const View then(before, person, view.edition(), view.as_of());
     const std::vector<JudgedFlag> flags = judge_flags(then);
     for (const JudgedFlag* judged : listed_alerts(flags)) {
       const std::optional<Side> at = side_since(*judged, turned);

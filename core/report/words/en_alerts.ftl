@@ -328,6 +328,8 @@ msg-step-not_covered = This edition has no decision rule or list of dangers for 
 msg-step-none_advised_now = No next step: what would settle the questions above is not advised now
 msg-step-plan_is_set = The plan is the examiner's. The program names no further step
 
+msg-contradiction-examined_day = When was this done? The clock of the device said { $clock }, and no day is taken from it. Until somebody says the day, nothing is judged by age or by the time since an injury.
+msg-contradiction-examined_and_birth = When was this done, and when was the person born? The birth does not fit { $day }. Until one of the two is corrected, nothing is judged by age or by the time since an injury.
 msg-contradiction-effusion_large = Much fluid on stroking, but the kneecap does not knock: look again?
 msg-contradiction-two_answers = Two answers to one thing that differ both stand, and the one that raises more counts for alerts: which holds?
 msg-contradiction-limb_and_findings = No limb there, but something was found at its knee: the wrong side?
@@ -342,6 +344,7 @@ msg-contradiction-fall_and_mechanism = No fall or blow, but the mechanism is one
 msg-contradiction-injury_and_mechanism = A day of injury, but the mechanism is none: which holds?
 
 msg-incomplete-person = person
+msg-incomplete-day = the day (when was this done?)
 msg-incomplete-consent = consent
 msg-incomplete-findings = findings
 msg-incomplete-impression = impression

@@ -133,7 +133,7 @@ class RecordAtHand {
 };
 
 [[nodiscard]] std::string clock_in_words(model::Instant at, std::int64_t offset_min, const report::Words& words) {
-  return can_be_right(at) ? report::local_time(at, offset_min) : words.say("msg.clinic.clock_doubtful");
+  return model::can_be_right(at) ? report::local_time(at, offset_min) : words.say("msg.clinic.clock_doubtful");
 }
 
 // The first line of a row is numbered; what each wrote, and how it is settled, stand below it.
@@ -233,7 +233,7 @@ class RecordAtHand {
     if (words != nullptr) {
       row.text = wire::LongText{row_in_words(row, &listed, beside, *words)};
     }
-    queue.push_back({std::move(row), listed.examined_at ? -listed.examined_at->ms : 0});
+    queue.push_back({std::move(row), -when_done(listed).in_order_ms});
   };
   for (const model::Conflict& one : told.conflicts.value_or(std::vector<model::Conflict>{})) {
     add(one.about, one.item, one.side, one.entries, {});
