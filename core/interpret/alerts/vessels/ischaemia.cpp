@@ -100,18 +100,19 @@ namespace {
   if (without_blood_by_look(answers, side) || !answers.yes("vessel.foot_cold", side).is_yes() || !answers.yes("vessel.foot_cold", other_side(side)).is_yes()) {
     return false;
   }
-  int felt = 0, full = 0;
+  int felt = 0, full = 0, looked_for = 0;
   for (const ItemKey& item : {dorsal_pulse, tibial_pulse}) {
     const auto at_least = [&](Side on, bool of_full) {
       return of_full ? answers.graded(item, on, {"2", "3"}) : answers.graded(item, on, {"1", "2", "3"});
     };
+    looked_for += at_least(side, false).value != Tri::undetermined ? 1 : 0;
     felt += at_least(side, false).is_yes() ? 1 : 0;
     full += at_least(side, true).is_yes() ? 1 : 0;
     if ((at_least(side, false).is_no() && at_least(other_side(side), false).is_yes()) || (at_least(side, true).is_no() && at_least(other_side(side), true).is_yes())) {
       return false;
     }
   }
-  return felt == 2 || full > 0;
+  return looked_for == 2 && (felt == 2 || full > 0);
 }
 
 // Blue or dusky is no lack of blood by itself: it counts beside poor pulses, or where the foot feels less or fails (our own rule). So do poor

@@ -36,10 +36,12 @@ TEST_CASE("planted: of an infant under three months who is unwell the temperatur
     CHECK(asked_first(unwell));
     CHECK(asked_as(unwell) == "msg.question.acutely_ill.newborn");
     CHECK(asks(unwell, "acutely_ill", "general.temperature"));
-    CHECK(asks(born_on(complaint, 2026, 11, 3, "history.unwell yes; general.temperature no_instrument"), "acutely_ill", "general.temperature"));
+    Bench no_thermometer = born_on(complaint, 2026, 11, 3, "history.unwell yes");
+    no_thermometer.not_done("general.temperature", Side::midline, model::WhyNot::no_instrument);
+    CHECK(asks(no_thermometer, "acutely_ill", "general.temperature"));
     CHECK(asks(born_on(complaint, 2026, 11, 3, "history.unwell yes; general.child_at_play play_quiet"), "acutely_ill", "general.temperature"));
-    CHECK(line_of(born_on(complaint, 2026, 11, 3, "history.unwell yes; general.temperature 38.0"), "acutely_ill") == "newborn");
-    CHECK(asked_as(born_on(complaint, 2026, 11, 3, "history.unwell yes; general.temperature 37.1")) == "nothing");
+    CHECK(line_of(born_on(complaint, 2026, 11, 3, "history.unwell yes; general.temperature 380"), "acutely_ill") == "newborn");
+    CHECK(asked_as(born_on(complaint, 2026, 11, 3, "history.unwell yes; general.temperature 371")) == "nothing");
     CHECK(asked_as(born_on(complaint, 2026, 11, 3, "history.unwell no")) == "nothing");
     CHECK(asked_as(born_on(complaint, 2026, 11, 3, "")) == "nothing");
     CHECK(asked_as(born_on(complaint, 2026, 6, 3, "history.unwell yes")) == "nothing");
@@ -50,15 +52,15 @@ TEST_CASE("planted: of no known age, who does not move about yet may be a newbor
   for (const char* complaint : {"infant_hip", "limping_child", "child_alignment", "free"}) {
     for (const char* moves : {"history.moves_about moves_not_yet; ", "history.moves_about moves_rolls; "}) {
       CAPTURE(complaint);
-      CHECK(line_of(of_no_known_age(complaint, std::string(moves) + "general.temperature 38.2"), "acutely_ill") == "newborn");
-      CHECK(line_of(of_no_known_age(complaint, std::string(moves) + "history.unwell yes; general.temperature 35.3"), "acutely_ill") == "newborn_cold");
+      CHECK(line_of(of_no_known_age(complaint, std::string(moves) + "general.temperature 382"), "acutely_ill") == "newborn");
+      CHECK(line_of(of_no_known_age(complaint, std::string(moves) + "history.unwell yes; general.temperature 353"), "acutely_ill") == "newborn_cold");
       CHECK(asked_as(of_no_known_age(complaint, std::string(moves) + "history.unwell yes")) == "msg.question.acutely_ill.newborn");
-      CHECK(line_of(of_no_known_age(complaint, std::string(moves) + "general.temperature 37.2"), "acutely_ill") == "none");
+      CHECK(line_of(of_no_known_age(complaint, std::string(moves) + "general.temperature 372"), "acutely_ill") == "none");
     }
-    CHECK(line_of(of_no_known_age(complaint, "history.moves_about moves_cruises; general.temperature 38.2"), "acutely_ill") == "none");
+    CHECK(line_of(of_no_known_age(complaint, "history.moves_about moves_cruises; general.temperature 382"), "acutely_ill") == "none");
   }
   for (const char* complaint : {"limping_child", "child_alignment"}) {
-    for (const char* sign : {"general.temperature 38.2", "history.fever yes", "general.temperature 35.3"}) {
+    for (const char* sign : {"general.temperature 382", "history.fever yes", "general.temperature 353"}) {
       CAPTURE(sign);
       const Bench bench = of_no_known_age(complaint, sign);
       CHECK(asked_first(bench));
@@ -68,13 +70,13 @@ TEST_CASE("planted: of no known age, who does not move about yet may be a newbor
         CHECK(asked_as(of_no_known_age(complaint, std::string(older) + sign)) != "msg.question.acutely_ill.how_old");
       }
     }
-    CHECK(asked_as(of_no_known_age(complaint, "general.temperature 37.2")) == "nothing");
+    CHECK(asked_as(of_no_known_age(complaint, "general.temperature 372")) == "nothing");
   }
-  CHECK(asked_as(of_no_known_age("free", "general.temperature 38.2")) == "nothing");
+  CHECK(asked_as(of_no_known_age("free", "general.temperature 382")) == "nothing");
 }
 
 TEST_CASE("planted: a child with a fever, a rash and two of cold feet, sore legs and looking ill is now; with one the others are asked, and a cold is quiet") {
-  const std::string hot = "history.mechanism no_injury; general.temperature 39.6; history.rash yes; ";
+  const std::string hot = "history.mechanism no_injury; general.temperature 396; history.rash yes; ";
   const std::string cold = "vessel.foot_cold both yes; ", sore = "history.leg_pain_both yes; ", unwell = "history.unwell yes; ";
   for (const char* complaint : {"limping_child", "chronic_knee", "free"}) {
     CAPTURE(complaint);
@@ -83,8 +85,8 @@ TEST_CASE("planted: a child with a fever, a rash and two of cold feet, sore legs
       CHECK(is_now(visit(complaint, 2023, hot + two), "acutely_ill"));
       CHECK(line_of(visit(complaint, 2023, "history.mechanism no_injury; history.fever yes; history.rash yes; " + two), "acutely_ill") == "rash");
       // No rash, no fever, a grown person.
-      CHECK(line_of(visit(complaint, 2023, "history.mechanism no_injury; general.temperature 39.6; history.rash no; " + two), "acutely_ill") != "rash");
-      CHECK(line_of(visit(complaint, 2023, "history.mechanism no_injury; general.temperature 37.0; history.fever no; history.rash yes; " + two), "acutely_ill") == "none");
+      CHECK(line_of(visit(complaint, 2023, "history.mechanism no_injury; general.temperature 396; history.rash no; " + two), "acutely_ill") != "rash");
+      CHECK(line_of(visit(complaint, 2023, "history.mechanism no_injury; general.temperature 370; history.fever no; history.rash yes; " + two), "acutely_ill") == "none");
       CHECK(line_of(visit(complaint, 1983, hot + two), "acutely_ill") != "rash");
     }
     CHECK(asks(visit(complaint, 2023, hot + unwell), "acutely_ill", "history.leg_pain_both"));
