@@ -78,6 +78,8 @@ inline constexpr ItemKey dorsal_pulse = "vessel.pulse_dorsalis_pedis", tibial_pu
 [[nodiscard]] Clue bone_tender_at_shaft(const Answers& answers, model::Side side);
 // Nerves of this foot are ill, whatever the cause: feeling lost, leprosy, or diabetes for long.
 [[nodiscard]] Clue numb_foot(const Answers& answers, model::Side side);
+// Numb, and by no nerves that are known to be ill. No is never said for those that are.
+[[nodiscard]] Clue newly_numb(const Answers& answers, model::Side side);
 // Foot or ankle warm against the other.
 [[nodiscard]] Clue foot_hot(const Answers& answers, model::Side side);
 // Broken skin or dead tissue of the foot.

@@ -323,10 +323,12 @@ Clue hot_body_answers(const Answers& answers) {
   return led_by(body_fails_by_illness(answers), {heat.is_yes() ? every({heat, whole_body_answers(answers)}) : Clue{}});
 }
 
-// Nobody knows the age of an infant that is brought for its hip: it may be as young. Who crawls, pulls up, walks or took steps is not (our own rule).
+// Nobody knows the age of an infant that is brought for its hip, or of one that does not move about yet, or rolls: it may be as young. Who crawls, pulls up, walks or took steps is not (our own rule).
 bool perhaps_newborn(const Answers& answers) {
   const auto months = answers.view().age_months_on_exam();
-  const bool of_age = months ? months->low < newborn_under_months : answers.view().exam().complaint.text == "infant_hip";
+  const bool of_age = months ? months->low < newborn_under_months
+                             : answers.view().exam().complaint.text == "infant_hip" ||
+                                   answers.chosen("history.moves_about", Side::midline, {"moves_not_yet", "moves_rolls"}).is_yes();
   return of_age && !((!months || months->high >= newborn_under_months) && moves_as_older(answers));
 }
 
