@@ -71,6 +71,9 @@ class PageView {
 // What else was done or said of it, and of one that stands inside it.
 void add_handled_also(const PageView& view, const interpret::Alert& alert, SheetSection& section);
 [[nodiscard]] bool is_hidden_flag(const PageView& view, const interpret::Flag& flag);
+// Where nothing was raised whoever reads no further than the plan knows of a sign of the whole body that is out, or that is asked after. The
+// warmth is named where it is all that was measured.
+[[nodiscard]] std::string illness_open(const PageView& view);
 [[nodiscard]] std::string flag_label(const PageView& view, std::string_view flag);
 // Within a sentence: "pain" alone would read as what was found by a test that was not done.
 [[nodiscard]] std::string value_or_undone(const PageView& view, const model::Finding& finding);
