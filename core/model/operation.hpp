@@ -114,9 +114,10 @@ struct ExamBody {  // exam
   std::optional<std::vector<wire::Name>> identified;
   std::optional<ExamId> reviews;
   std::optional<bool> supervised;
-  std::optional<wire::Remark> reason = std::nullopt;  // of an amendment: why
+  std::optional<PartialDate> examined_on = std::nullopt;  // as a person says it
+  std::optional<wire::Remark> reason = std::nullopt;      // of an amendment: why
 };
-BOOST_DESCRIBE_STRUCT(ExamBody, (), (person, complaint, side, setting, place, offset_min, injured_on, identified, reviews, supervised, reason))
+BOOST_DESCRIBE_STRUCT(ExamBody, (), (person, complaint, side, setting, place, offset_min, injured_on, identified, reviews, supervised, examined_on, reason))
 
 struct ConsentBody {  // consent
   std::optional<Consent> consent;
@@ -164,8 +165,9 @@ struct AddendumBody {  // addendum
   wire::Remark reason;
   std::optional<wire::LongText> text;
   std::optional<std::vector<Observation>> findings;
+  std::optional<PartialDate> examined_on = std::nullopt;  // the day of the exam, said after its signature
 };
-BOOST_DESCRIBE_STRUCT(AddendumBody, (), (kind, reason, text, findings))
+BOOST_DESCRIBE_STRUCT(AddendumBody, (), (kind, reason, text, findings, examined_on))
 
 struct MoveBody {  // move
   PersonId person;

@@ -194,10 +194,20 @@ def act_on(clinic, otieno):
             say()
             told(f"{visit['person']['names'][0]['text']}: {alert['text']}")
             told("alert.handle: " + done)
-    when = "Bakari Invented says: this was the morning of 24 November, about half past ten. The clock of the tablet was not set."
-    Visit.read(clinic, otieno).write("addendum.record", kind="text", reason="the day of the exam", text=when)
+    when = "Bakari Invented says: this was in the morning, about half past ten. The clock of the tablet was not set."
     say()
-    told("addendum.record: " + when)
+    told_of_the_day(clinic, otieno)
+    Visit.read(clinic, otieno).write("addendum.record", kind="correction", reason="the day of the exam", text=when, examined_on=DAY)
+    told(f"addendum.record: examined_on {DAY}; {when}")
+    told_of_the_day(clinic, otieno)
+
+
+def told_of_the_day(clinic, exam):
+    """What the note says of who was seen and when, and what the judgement asks."""
+    head = clinic.ask("note.write", exam=exam)["text"].split("\n")
+    told("note.write: " + " ".join(line for line in head[1:6] if "Otieno" in line or "Examined" in line))
+    for one in clinic.ask("exam.assess", exam=exam, only=["contradictions"], language="en")["contradictions"]:
+        told("exam.assess asks: " + one["text"])
 
 
 def take_home(clinic, heron, kite, swift, again):

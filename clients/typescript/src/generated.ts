@@ -44,15 +44,15 @@ export type WhyNot =
 export type Quality = 'guarded' | 'effort_limited' | 'poor_contact' | 'unsure_landmark';
 export type Origin = 'observed' | 'bulk_expected' | 'carried_over' | 'from_paper' | 'self_reported';
 export type DespiteHow = 'before' | 'elsewhere' | 'knowingly';
+/**
+ * a calendar date: 1971, 1971-05 or 1971-05-12
+ */
+export type CalendarDate = string;
 export type AlertState = 'raised' | 'handled' | 'withdrawn_by_correction';
 export type Urgency = 'now' | 'same_day';
 export type Audience = 'clinician' | 'protected';
 export type Standing = 'current' | 'replaced' | 'withdrawn' | 'in_conflict';
 export type AfterSignature = 'seen' | 'unseen';
-/**
- * a calendar date: 1971, 1971-05 or 1971-05-12
- */
-export type CalendarDate = string;
 export type FlagAnswer = 'raised' | 'asked_no' | 'not_asked' | 'cannot_answer';
 export type Outcome = 'positive' | 'negative' | 'undetermined' | 'not_applicable';
 export type StatementGrade = 'as_expected' | 'unclear' | 'notable' | 'cannot_tell';
@@ -139,6 +139,7 @@ export interface Addendum {
   text?: string;
   findings?: Observation[];
   marks?: Name[];
+  examined_on?: CalendarDate;
 }
 export interface Observation {
   item: Name;
@@ -1129,6 +1130,7 @@ export interface DayVisit {
   examiner?: Id;
   examiner_name?: string;
   examined_at?: Instant;
+  examined_on?: CalendarDate;
   left?: Name[];
   alerts?: ListedAlert[];
   conflicts: boolean;
@@ -1223,6 +1225,14 @@ export interface Exam {
   countersigned?: Countersigned[];
   sides_exchanged?: SidesExchanged[];
   settled?: Settled[];
+  /**
+   * the day as a person said it; it stands before that of examined_at (a calendar date: 1971, 1971-05 or 1971-05-12)
+   */
+  examined_on?: CalendarDate;
+  /**
+   * true: examined_at tells no day (of a clock that cannot have been right), or two people said different days; nothing is judged by it until examined_on says one
+   */
+  day_doubtful?: boolean;
 }
 export interface WhoSpoke {
   who: string;
@@ -1372,6 +1382,10 @@ export interface ExamChanges {
   injured_on?: CalendarDate;
   reviews?: Id;
   supervised?: boolean;
+  /**
+   * the day of the exam as a person says it, 2026-11-24, 2026-11 or 2026: it stands before the clock of the device (a calendar date: 1971, 1971-05 or 1971-05-12)
+   */
+  examined_on?: CalendarDate;
 }
 export interface ExamCountersignResult {
   countersigned: Countersigned;
@@ -1514,6 +1528,8 @@ export interface ListedExam {
    * of exam.find alone: what was answered at a kiosk in this exam so that its person was asked to call the staff, also where it was changed or taken over since
    */
   staff_called?: Name[];
+  examined_on?: CalendarDate;
+  day_doubtful?: boolean;
 }
 export interface ExamReadResult {
   exam: Exam;
@@ -1525,7 +1541,7 @@ export interface ExamReply {
   revision?: Id[];
   repeat?: boolean;
   /**
-   * clock_suspect: an exam was opened without examined_at while the clock of the device cannot be right
+   * clock_suspect: an exam was opened whose day nobody can tell by the clock of the device, and examined_on does not say it
    */
   remarks?: Name[];
   /**
@@ -2564,6 +2580,7 @@ export interface ExamOpenParams {
   confirmed?: string[];
   reviews?: Id;
   supervised?: boolean;
+  examined_on?: CalendarDate;
 }
 export interface ExamAmendParams {
   exam: Id;
@@ -2705,6 +2722,8 @@ export interface AddendumRecordParams {
   text?: string;
   findings?: NewFinding[];
   language?: Name;
+  examined_on?: CalendarDate;
+  confirmed?: string[];
 }
 export interface FindingCheckParams {
   findings: NewFinding[];

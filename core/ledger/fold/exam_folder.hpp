@@ -51,6 +51,7 @@ class ExamFolder {
   void fill_plan();
   void fill_withdrawal();
   void fill_addenda();
+  void fill_day(std::size_t root);
   void fill_alerts_handled();
 
   // exam_after.cpp

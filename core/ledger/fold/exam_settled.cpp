@@ -239,6 +239,7 @@ void ExamFolder::fill_settled() {
   fill_settled_of(&model::ExamBody::place, "place");
   fill_settled_of(&model::ExamBody::offset_min, "offset_min");
   fill_settled_of(&model::ExamBody::injured_on, "injured_on");
+  fill_settled_of(&model::ExamBody::examined_on, "examined_on");
   fill_settled_of(&model::ExamBody::reviews, "reviews");
   fill_settled_of(&model::ExamBody::supervised, "supervised");
   fill_settled_of(&model::ConsentBody::consent, "consent");

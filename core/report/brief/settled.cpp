@@ -49,7 +49,7 @@ class InWords {
            : about_ == "complaint"  ? of<model::Word>([&](const auto& one) { return word_of(in_.words, "complaint", one.text); })
            : about_ == "side"       ? of<model::Side>([&](const auto& one) { return side_of(in_.words, one); })
            : about_ == "setting"    ? of<model::Setting>([&](const auto& one) { return enum_word(in_.words, "setting", one); })
-           : about_ == "injured_on" ? of<model::PartialDate>([](const auto& one) { return one.to_text(); })
+           : about_ == "injured_on" || about_ == "examined_on" ? of<model::PartialDate>([](const auto& one) { return one.to_text(); })
            : about_ == "sex"        ? of<model::Sex>([&](const auto& one) { return enum_word(in_.words, "sex", one); })
            : about_ == "home"       ? of<wire::Name>([](const auto& one) { return as_they_wrote(one.text); })
            : about_ == "birth"      ? of<model::Birth>([&](const auto& one) { return born_in_words(in_.words, one); })

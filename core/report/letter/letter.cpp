@@ -70,7 +70,7 @@ constexpr std::size_t letter_columns = 120;  // at the size of the letter
   }
   std::vector<std::string> why{view.say(
       "page.complaint", {{"complaint", word_of(view.words, "complaint", exam.complaint.text) + view.side_after(exam.side), false, true}})};
-  const std::string when = exam.examined_at ? view.local(*exam.examined_at) : view.day().to_text();
+  const std::string when = view.when_text();
   if (exam.examiner) {
     why.push_back(view.say("letter.examined_by", {{"examiner", view.examiner(*exam.examiner)}, {"when", when, false, true}}));
   } else {
@@ -200,7 +200,7 @@ Sheet letter_of_length(const PageView& view, const LetterAsk& ask, int shortened
   sheet.banner = view.names.banner;
   sheet.title = view.say(ask.protected_ ? "letter.title_sealed" : "letter.title");
   sheet.who = person_line(view);
-  sheet.examined = view.say("page.examined_day", {{"day", view.day().to_text(), false, true}});
+  sheet.examined = view.say("page.examined_day", {{"day", view.day_text(), false, true}});
   sheet.head = letter_head(view, ask);
   std::vector<SheetSection>& sections = sheet.sections;
   if (ask.corrects) {

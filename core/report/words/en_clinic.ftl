@@ -24,7 +24,7 @@ msg-clinic-day_counts = { $came ->
    *[other] { $came } people came
  }; exams: { $visits }; not signed: { $open }; with an alert and no action: { $alerts }.
 msg-clinic-day_beside = Beside them, of a day not known: { $exams }, below.
-msg-clinic-undated = Of a day not known: the clock of the device cannot have been right. They stand on the list of every day; who was there can write into an addendum when it was:
+msg-clinic-undated = Of a day not known, because the clock of the device cannot have been right, or known to the month alone. They stand on the list of each day that it may have been. Who was there can say the day (examined_on): of an exam that is not signed by exam.amend, of a signed one by addendum.record:
 msg-clinic-day_end = The list holds what has reached this ledger. What a device still carries is not in it.
 
 msg-clinic-loops_title = LEFT OPEN, as of { $day }
@@ -135,6 +135,7 @@ msg-clinic-consent_by = by { $by }
 msg-clinic-wrote_addendum = added: { $text }
 msg-clinic-certainty = certainty: { $certainty }
 msg-clinic-injured = injured { $date }
+msg-clinic-examined_on = done on { $date }
 msg-clinic-number = { $issuer }: { $number }
 msg-clinic-because = {" "}(reason: { $reason })
 

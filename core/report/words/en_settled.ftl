@@ -32,6 +32,7 @@ msg-settled_about-setting = Setting
 msg-settled_about-place = Place
 msg-settled_about-offset_min = Local time
 msg-settled_about-injured_on = Day of the injury
+msg-settled_about-examined_on = Day of the exam
 msg-settled_about-reviews = The exam that is looked at again
 msg-settled_about-supervised = Whether the exam is supervised
 msg-settled_about-consent = Consent

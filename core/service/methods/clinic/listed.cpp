@@ -79,13 +79,6 @@ Result<ListedPerson> listed_person(Context& context, const std::vector<model::Pe
   return out;
 }
 
-std::optional<model::PartialDate> day_of_visit(const ledger::ListedExam& row) {
-  if (!row.examined_at || !can_be_right(*row.examined_at)) {
-    return std::nullopt;
-  }
-  return model::date_of(*row.examined_at, row.offset_min ? row.offset_min->steps : 0);
-}
-
 model::PartialDate today_at_hand(Context& context) { return model::date_of({context.desk->world().now().wall_ms}, 0); }
 
 std::string birth_in_words(const model::Birth& birth, const report::Words& words) {

@@ -76,7 +76,7 @@ using VisitRows = std::vector<ledger::ListedExam>;
     return static_cast<std::size_t>(std::find_if(rows.begin(), rows.end(), [&](const ledger::ListedExam& row) { return row.exam == exam; }) - rows.begin());
   };
   const auto add = [&](ListedLoop loop, const std::string& alert) {
-    loop.examined_on = day_of_visit(rows[row_of(loop.exam)]);
+    loop.examined_on = when_done(rows[row_of(loop.exam)]).day;
     if (words != nullptr) {
       loop.text = wire::LongText{loop_text(loop, alert, *words)};
     }
@@ -107,7 +107,7 @@ using VisitRows = std::vector<ledger::ListedExam>;
   }
   const bool alone = std::all_of(rows.begin(), rows.end(), [](const ledger::ListedExam& row) { return row.state == model::ExamState::withdrawn; });
   for (const ledger::ListedExam& row : rows) {
-    const auto day = day_of_visit(row);
+    const auto day = when_done(row).day;
     ListedLoop loop;
     loop.exam = row.exam;
     const bool withdrawn = row.state == model::ExamState::withdrawn;
@@ -164,7 +164,7 @@ Result<LoopListResult> loop_list(Context& context, const LoopListParams& params)
     if (std::none_of(rows.begin(), rows.end(), is_here)) {
       continue;
     }
-    std::stable_sort(rows.begin(), rows.end(), [](const ledger::ListedExam& a, const ledger::ListedExam& b) { return a.examined_at < b.examined_at; });
+    std::stable_sort(rows.begin(), rows.end(), [](const ledger::ListedExam& a, const ledger::ListedExam& b) { return when_done(a).in_order_ms < when_done(b).in_order_ms; });
     auto open = loops_of(context, rows, result.as_of, *words);
     if (!open) {
       return open.error();

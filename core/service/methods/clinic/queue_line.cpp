@@ -292,7 +292,15 @@ std::string RecordAtHand::said_of_opening(std::size_t node, const QueueRow& row)
 }
 
 std::string clock_in_words(model::Instant at, std::int64_t offset_min, const Words& words) {
-  return can_be_right(at) ? report::local_time(at, offset_min) : words.say("msg.clinic.clock_doubtful");
+  return model::can_be_right(at) ? report::local_time(at, offset_min) : words.say("msg.clinic.clock_doubtful");
+}
+
+std::string when_in_words(const ledger::ListedExam& exam, std::int64_t offset_min, const Words& words) {
+  const model::When when = when_done(exam);
+  if (when.at) {
+    return report::local_time(*when.at, offset_min);
+  }
+  return when.day ? when.day->to_text() : words.say("msg.clinic.clock_doubtful");
 }
 
 std::string in_lines(const std::string& row, const std::string& number) {
@@ -351,9 +359,9 @@ std::string settled_in_words(const LineOf& line, const Words& words) {
 std::string row_in_words(Context& context, const LineOf& line, const Words& words) {
   const QueueRow& row = line.row;
   std::string text = heading(line, words);
-  if (line.exam != nullptr && line.exam->examined_at) {
+  if (line.exam != nullptr && (line.exam->examined_at || line.exam->examined_on)) {
     const std::string by = line.exam->examiner ? examiner_in_words(context, *line.exam->examiner) : words.say("msg.clinic.no_examiner");
-    text += " " + words.say("msg.clinic.queue_examined", {{"at", clock_in_words(*line.exam->examined_at, line.offset_min, words), false, true}, {"by", by}});
+    text += " " + words.say("msg.clinic.queue_examined", {{"at", when_in_words(*line.exam, line.offset_min, words), false, true}, {"by", by}});
   }
   for (const ListedAlert& one : row.alerts.value_or(std::vector<ListedAlert>{})) {
     text += "\n" + words.say("msg.clinic.queue_urgent", {{"alert", one.text ? unended(one.text->text) : one.alert.text, false, true}});

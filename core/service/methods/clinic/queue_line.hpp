@@ -55,6 +55,7 @@ struct LineOf {
 // The last lines of a row: how it is settled, and the ids for that.
 [[nodiscard]] std::string settled_in_words(const LineOf& line, const report::Words& words);
 [[nodiscard]] std::string clock_in_words(model::Instant at, std::int64_t offset_min, const report::Words& words);
+[[nodiscard]] std::string when_in_words(const ledger::ListedExam& exam, std::int64_t offset_min, const report::Words& words);
 // The first line of a row is numbered; what each wrote, and how it is settled, stand below it.
 [[nodiscard]] std::string in_lines(const std::string& row, const std::string& number);
 

@@ -111,7 +111,7 @@ namespace {
     more.push_back(words.say("msg.clinic.queue_no_other_exam"));
   }
   for (const ledger::ListedExam& one : about == "withdrawal_unseen" ? others : std::vector<ledger::ListedExam>{}) {
-    const auto day = day_of_visit(one);
+    const auto day = when_done(one).day;
     more.push_back(words.say("msg.clinic.queue_other_exam", {{"visit", visit_in_words(one, words), false, true},
                                                              {"on", day ? day->to_text() : words.say("msg.clinic.day_unknown"), false, true},
                                                              {"id", one.exam.to_text(), false, true}}));
@@ -178,7 +178,7 @@ Result<void> add_exam(Context& context, const ledger::ListedExam& listed, const 
       }
       row.text = wire::LongText{how == Told::whole ? row_in_words(context, line, *words) : row_in_short(line, *words)};
     }
-    queue.push_back({std::move(row), listed.examined_at ? -listed.examined_at->ms : 0});
+    queue.push_back({std::move(row), -when_done(listed).in_order_ms});
   };
   for (const model::Conflict& one : told.conflicts.value_or(std::vector<model::Conflict>{})) {
     add(one.about, one.item, one.side, one.entries, {});
@@ -203,7 +203,7 @@ namespace {
   bool own = false;
   for (const auto& [id, row] : **all) {
     const bool of_person = std::any_of(row.persons.begin(), row.persons.end(), [&](const model::PersonId& one) { return std::find(persons.begin(), persons.end(), one) != persons.end(); });
-    if (row.offset_min && (newest == nullptr || (of_person && !own) || (of_person == own && newest->examined_at < row.examined_at))) {
+    if (row.offset_min && (newest == nullptr || (of_person && !own) || (of_person == own && when_done(*newest).in_order_ms < when_done(row).in_order_ms))) {
       newest = &row;
       own = of_person;
     }

@@ -75,6 +75,7 @@ template <class T>
   add(record.unopened != 0, "damaged_entries");
   const ToJudge judged = exam_to_judge(context, record);
   const interpret::View view(judged.exam, judged.person, *context.edition, judged.as_of);
+  add(!view.examined_on(), "day");
   add(!interpret::missing_items(view).empty(), "minimum_set");
   const model::Sequence* sequence = context.edition->sequence(judged.exam.complaint);
   add(sequence != nullptr && !exam.transfer && interpret::left_for_time(view, *sequence), "not_examined");
@@ -250,6 +251,24 @@ Result<ExamSignResult> exam_sign(Context& context, const ExamSignParams& params)
   return result;
 }
 
+namespace {
+
+[[nodiscard]] Result<void> check_day_said(Context& context, const model::Exam& exam, const AddendumRecordParams& params) {
+  std::optional<model::Birth> birth;
+  if (exam.person) {
+    const auto person = context.desk->records().person(*exam.person);
+    if (!person) {
+      return person.error();
+    }
+    birth = (*person)->fold.person.birth;
+  }
+  DateCheck dates(latest_today(context, exam.offset_min), params.confirmed);
+  dates.said_on(*params.examined_on, birth, exam.injured_on, "/examined_on");
+  return dates.result();
+}
+
+}  // namespace
+
 Result<AddendumRecordResult> addendum_record(Context& context, const AddendumRecordParams& params) {
   const auto sentences = Sentences::in(params.language);
   if (!sentences) {
@@ -260,10 +279,10 @@ Result<AddendumRecordResult> addendum_record(Context& context, const AddendumRec
     return record.error();
   }
   const bool has_findings = params.findings && !params.findings->empty();
-  if ((params.kind == model::AddendumKind::findings) != has_findings || (!params.text && !has_findings)) {
-    return wire::Fault{"addendum.kind", "/kind", "findings with the kind findings, a text with the others"};
+  if ((params.kind == model::AddendumKind::findings) != has_findings || (!params.text && !has_findings && !params.examined_on)) {
+    return wire::Fault{"addendum.kind", "/kind", "findings with the kind findings, a text or examined_on with the others"};
   }
-  model::AddendumBody body{params.kind, params.reason, params.text, std::nullopt};
+  model::AddendumBody body{params.kind, params.reason, params.text, std::nullopt, params.examined_on};
   std::vector<wire::Fault> faults;
   for (std::size_t i = 0; has_findings && i < params.findings->size(); ++i) {
     std::vector<std::string> confirmed;
@@ -295,7 +314,7 @@ Result<AddendumRecordResult> addendum_record(Context& context, const AddendumRec
     if (!(*record)->fold.exam.signed_ && !looks_at_unseen) {
       return wire::Fault{"exam.not_signed", "/exam", "a signed exam"};
     }
-    return {};
+    return params.examined_on ? check_day_said(context, (*record)->fold.exam, params) : Result<void>();
   });
   if (!written) {
     return written.error();

@@ -113,9 +113,14 @@ struct AddendumRecordParams {
   std::vector<model::EntryId> seen;
   model::RequestId request;
   std::optional<model::Word> language = std::nullopt;
+  std::optional<model::PartialDate> examined_on = std::nullopt;
+  std::optional<std::vector<wire::Name>> confirmed = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(AddendumRecordParams, (), (exam, kind, reason, text, findings, seen, request, language))
-constexpr auto notes(const AddendumRecordParams*) { return std::array{wire::Note{"seen", seen_note}, wire::Note{"language", sentences_note}}; }
+BOOST_DESCRIBE_STRUCT(AddendumRecordParams, (), (exam, kind, reason, text, findings, seen, request, language, examined_on, confirmed))
+constexpr auto notes(const AddendumRecordParams*) {
+  return std::array{wire::Note{"seen", seen_note}, wire::Note{"language", sentences_note}, wire::Note{"examined_on", examined_on_note},
+                    wire::Note{"confirmed", "codes a person has answered for: value.unusual, about examined_on"}};
+}
 struct AddendumRecordResult {
   model::Addendum addendum;
   std::vector<model::EntryId> revision;

@@ -93,6 +93,8 @@ void leave_out_unseen(const Context& context, model::Exam& exam) {
   told.setting = exam.setting;
   told.examined_at = exam.examined_at;
   told.offset_min = exam.offset_min;
+  told.examined_on = exam.examined_on;
+  told.day_doubtful = exam.day_doubtful;
   told.injured_on = exam.injured_on;
   told.edition = exam.edition;
   told.revision = exam.revision;

@@ -38,19 +38,27 @@ namespace {
 [[nodiscard]] Result<void> check_new_dates(Context& context, const ExamOpenParams& params, const std::optional<model::Birth>& birth) {
   DateCheck dates(latest_today(context, params.offset_min), params.confirmed);
   // The day is sure where the writer states it and no flat battery can have stamped it.
-  const bool sure = params.examined_at && can_be_right(*params.examined_at);
+  const bool timed = params.examined_at && model::can_be_right(*params.examined_at);
+  const bool sure = params.examined_on || timed;
   std::optional<Days> examined;
-  if (params.examined_at) {
+  if (params.examined_on) {
+    examined = Days{params.examined_on->first_day(), params.examined_on->last_day()};
+    dates.said_on(*params.examined_on, birth, params.injured_on, "/examined_on");
+    const Days of_time = timed ? days_of(*params.examined_at, params.offset_min) : *examined;
+    if (of_time.last < examined->first || of_time.first > examined->last) {
+      return wire::Fault{"value.date_order", "/examined_at", "a time of the day that is said, " + params.examined_on->to_text()};
+    }
+  } else if (params.examined_at) {
     examined = days_of(*params.examined_at, params.offset_min);
     dates.performed(*params.examined_at, params.offset_min, "/examined_at");
   } else if (const auto today = latest_today(context, params.offset_min)) {
     examined = Days{*today, *today};
   }
-  if (examined) {
+  if (examined && !params.examined_on) {
     dates.born_by(birth, *examined, sure, "/person");
   }
   if (params.injured_on) {
-    dates.injured(*params.injured_on, examined, sure, "/injured_on");
+    dates.injured(*params.injured_on, params.examined_on ? std::nullopt : examined, sure, "/injured_on");
     dates.injured_after_birth(*params.injured_on, birth, true, "/injured_on");
   }
   return dates.result();
@@ -151,6 +159,19 @@ namespace {
   take("place", &model::ExamBody::place, changes.place);
   take("offset_min", &model::ExamBody::offset_min, changes.offset_min);
   take("injured_on", &model::ExamBody::injured_on, changes.injured_on);
+  // Who said no day contradicts nobody.
+  for (const ledger::Opened* opening : openings) {
+    const auto& said = std::get<model::ExamBody>(opening->body()).examined_on;
+    if (!body.examined_on) {
+      body.examined_on = said;
+    } else if (said && !changes.examined_on && !(*said == *body.examined_on)) {
+      faults.emplace_back("params.missing", "/changes/examined_on", "which of the two days holds");
+      break;
+    }
+  }
+  if (changes.examined_on) {
+    body.examined_on = changes.examined_on;
+  }
   take("reviews", &model::ExamBody::reviews, changes.reviews);
   take("supervised", &model::ExamBody::supervised, changes.supervised);
   for (std::size_t i = 0; i < not_known.size(); ++i) {
@@ -181,21 +202,30 @@ namespace {
       return reviews;
     }
   }
-  if (!params.changes.injured_on) {
+  if (!params.changes.injured_on && !params.changes.examined_on) {
     return {};
   }
-  DateCheck dates(latest_today(context, body.offset_min), params.confirmed);
-  std::optional<Days> examined;
-  if (exam.examined_at && can_be_right(*exam.examined_at)) {
-    examined = days_of(*exam.examined_at, body.offset_min);
-  }
-  dates.injured(*params.changes.injured_on, examined, false, "/changes/injured_on");
+  std::optional<model::Birth> birth;
   if (exam.person) {
     const auto person = context.desk->records().person(*exam.person);
     if (!person) {
       return person.error();
     }
-    dates.injured_after_birth(*params.changes.injured_on, (*person)->fold.person.birth, true, "/changes/injured_on");
+    birth = (*person)->fold.person.birth;
+  }
+  DateCheck dates(latest_today(context, body.offset_min), params.confirmed);
+  if (params.changes.examined_on) {
+    dates.said_on(*params.changes.examined_on, birth, body.injured_on, "/changes/examined_on");
+  }
+  if (params.changes.injured_on) {
+    model::Exam then = exam;
+    then.offset_min = body.offset_min;
+    then.examined_on = body.examined_on;
+    // Against a day that is said with it stands said_on.
+    dates.injured(*params.changes.injured_on, params.changes.examined_on ? std::nullopt : days_examined(then), body.examined_on.has_value(), "/changes/injured_on");
+    dates.injured_after_birth(*params.changes.injured_on, birth, true, "/changes/injured_on");
+  } else if (exam.day_doubtful && !exam.examined_on && exam.examined_at && body.injured_on == date_of(*exam.examined_at, body.offset_min ? body.offset_min->steps : 0)) {
+    dates.same_clock("/changes/examined_on", *body.injured_on);
   }
   return dates.result();
 }
@@ -234,6 +264,7 @@ Result<ExamReply> exam_open(Context& context, const ExamOpenParams& params) {
   body.identified = params.identified;
   body.reviews = params.reviews;
   body.supervised = params.supervised;
+  body.examined_on = params.examined_on;
   operation.body_json = wire::write(body);
   const auto written = write(context, {operation}, [&] { return check_new_exam(context, params); });
   if (!written) {
@@ -246,7 +277,7 @@ Result<ExamReply> exam_open(Context& context, const ExamOpenParams& params) {
     }
   }
   auto reply = exam_reply(context, exam, *written);
-  if (reply && !params.examined_at && clock_is_suspect(context.desk->world().now())) {
+  if (reply && reply->exam.day_doubtful && !reply->exam.examined_on) {
     reply->remarks = std::vector<model::Word>{{"clock_suspect"}};
   }
   return reply;

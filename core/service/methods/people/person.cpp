@@ -179,8 +179,8 @@ void check_birth(const model::Birth& birth, const std::string& path, std::vector
   dates.birth(*params.changes.birth, "/changes/birth");
   for (const auto& [id, row] : **exams) {
     const bool of_person = std::find(row.persons.begin(), row.persons.end(), params.person) != row.persons.end();
-    if (of_person && dates.faults().empty() && row.examined_at && can_be_right(*row.examined_at)) {
-      dates.born_by(params.changes.birth, days_of(*row.examined_at, row.offset_min), false, "/changes/birth");
+    if (const auto examined = days_examined(row); of_person && dates.faults().empty() && examined) {
+      dates.born_by(params.changes.birth, *examined, false, "/changes/birth");
     }
   }
   return dates.result();
@@ -446,7 +446,7 @@ Result<PersonReadResult> person_read(Context& context, const PersonReadParams& p
     }
   }
   std::stable_sort(result.exams.begin(), result.exams.end(), [](const ledger::ListedExam& a, const ledger::ListedExam& b) {
-    return b.examined_at < a.examined_at;
+    return when_done(b).in_order_ms < when_done(a).in_order_ms;
   });
   auto alike = alike_at_hand(context, params.person, fold.person);
   if (!alike) {
