@@ -143,10 +143,10 @@ void films(const View& view, std::vector<Contradiction>& all) {
 
 [[nodiscard]] bool too_young_to_walk(const View& view) {
   const auto& person = view.person();
-  if (!person || !person->birth || !person->birth->date) {
+  if (!view.examined_on() || !person || !person->birth || !person->birth->date) {
     return false;
   }
-  const std::int64_t oldest = view.examined_on().last_day() - person->birth->date->first_day();
+  const std::int64_t oldest = view.examined_on()->last_day() - person->birth->date->first_day();
   return oldest >= 0 && oldest < days_before_steps;
 }
 
@@ -245,10 +245,25 @@ void consent(const View& view, std::vector<Contradiction>& all) {
   }
 }
 
+// Nobody can say the day, or the birth does not fit it: asked, because no age and no time since anything is known until somebody says it.
+void day_of_exam(const View& view, std::vector<Contradiction>& all) {
+  const model::When when = model::when_done(view.exam());
+  if (view.examined_on()) {
+    return;
+  }
+  Contradiction one = ask_of(when.doubtful ? "examined_day" : "examined_and_birth", Side::midline, {});
+  const std::int64_t offset = view.exam().offset_min ? view.exam().offset_min->steps : 0;
+  const auto& clock = view.exam().examined_at;
+  one.params = when.doubtful ? Params().word("clock", clock ? model::date_of(*clock, offset).to_text() : "").raw()
+                             : Params().word("day", when.day.value_or(view.as_of()).to_text()).raw();
+  all.push_back(std::move(one));
+}
+
 }  // namespace
 
 std::vector<Contradiction> body_contradictions(const View& view) {
   std::vector<Contradiction> all;
+  day_of_exam(view, all);
   if (!view.bodies().open().empty()) {
     places(view, all);
     fused_but_moves(view, all);

@@ -57,10 +57,7 @@ struct Placed {
 }  // namespace
 
 View::View(const model::Exam& exam, const std::optional<model::Person>& person, const reference::Edition& edition, const model::PartialDate& as_of)
-    : exam_(exam), person_(person), edition_(edition), examined_on_(as_of) {
-  if (exam.examined_at) {
-    examined_on_ = model::date_of(*exam.examined_at, exam.offset_min ? exam.offset_min->steps : 0);
-  }
+    : exam_(exam), person_(person), edition_(edition), examined_on_(day_to_judge(exam, person, as_of)), as_of_(examined_on_.value_or(as_of)) {
   runs_.resize(edition.items().size());
   if (!exam.findings) {
     return;
@@ -94,7 +91,7 @@ View::View(const model::Exam& exam, const std::optional<model::Person>& person, 
 }
 
 View::View(const View& base, const model::Finding& instead)
-    : exam_(base.exam_), person_(base.person_), edition_(base.edition_), examined_on_(base.examined_on_), findings_(base.findings_), runs_(base.runs_), may_hold_two_(base.may_hold_two_) {
+    : exam_(base.exam_), person_(base.person_), edition_(base.edition_), examined_on_(base.examined_on_), as_of_(base.as_of_), findings_(base.findings_), runs_(base.runs_), may_hold_two_(base.may_hold_two_) {
   const model::Item* item = edition_.item(instead.item);
   const auto same_slot = [&](const model::Finding* held) { return held->item == instead.item && held->side == instead.side; };
   const auto first_of_slot = std::find_if(findings_.begin(), findings_.end(), same_slot);
@@ -118,11 +115,11 @@ View::View(const View& base, const model::Finding& instead)
 }
 
 View::View(const View& base, Listens /*listens*/)
-    : exam_(base.exam_), person_(base.person_), edition_(base.edition_), examined_on_(base.examined_on_), findings_(base.findings_), runs_(base.runs_),
+    : exam_(base.exam_), person_(base.person_), edition_(base.edition_), examined_on_(base.examined_on_), as_of_(base.as_of_), findings_(base.findings_), runs_(base.runs_),
       may_hold_two_(base.may_hold_two_), listens_(true) {}
 
 View::View(const View& base, const std::vector<model::EntryId>& without)
-    : exam_(base.exam_), person_(base.person_), edition_(base.edition_), examined_on_(base.examined_on_), may_hold_two_(base.may_hold_two_) {
+    : exam_(base.exam_), person_(base.person_), edition_(base.edition_), examined_on_(base.examined_on_), as_of_(base.as_of_), may_hold_two_(base.may_hold_two_) {
   runs_.resize(base.runs_.size());
   findings_.reserve(base.findings_.size());
   for (const model::Finding* finding : base.findings_) {
@@ -172,6 +169,17 @@ bool View::says_yes(std::string_view item, model::Side side) const {
     const auto* answer = std::get_if<model::Answer>(&finding->value);
     return answer != nullptr && answer->answer == model::AnswerWord::yes;
   });
+}
+
+std::optional<model::PartialDate> day_to_judge(const model::Exam& exam, const std::optional<model::Person>& person, const model::PartialDate& as_of) {
+  const model::When when = model::when_done(exam);
+  if (when.doubtful) {
+    return std::nullopt;
+  }
+  const model::PartialDate day = when.day.value_or(as_of);
+  const model::Birth* birth = person && person->birth ? &*person->birth : nullptr;
+  const bool dated = birth != nullptr && (birth->date || (birth->age_years && birth->on));
+  return dated && !model::age_on(*birth, day) ? std::nullopt : std::optional(day);
 }
 
 bool of_damaged_record(const model::Finding& finding) {

@@ -3,7 +3,7 @@
 // over or reported by the person alone is seen, but settles nothing.
 #pragma once
 
-#include "core/model/exam/exam.hpp"
+#include "core/model/exam/day.hpp"
 #include "core/model/person.hpp"
 #include "core/interpret/trail.hpp"
 #include "core/reference/edition.hpp"
@@ -40,12 +40,16 @@ class View {
   [[nodiscard]] const model::Exam& exam() const { return exam_; }
   [[nodiscard]] const std::optional<model::Person>& person() const { return person_; }
   [[nodiscard]] const reference::Edition& edition() const { return edition_; }
-  // The day of the examination at its place; the day asked for where no time was recorded.
-  [[nodiscard]] const model::PartialDate& examined_on() const { return examined_on_; }
-  [[nodiscard]] std::optional<model::AgeInterval> age_on_exam() const { return age_on_day(examined_on_); }
+  // The day to judge by (day_to_judge): nothing where it is doubtful, and then no age is known and no time since anything.
+  [[nodiscard]] const std::optional<model::PartialDate>& examined_on() const { return examined_on_; }
+  // The same, or else the day asked for.
+  [[nodiscard]] const model::PartialDate& as_of() const { return as_of_; }
+  [[nodiscard]] std::optional<model::AgeInterval> age_on_exam() const { return examined_on_ ? age_on_day(*examined_on_) : std::nullopt; }
   [[nodiscard]] std::optional<model::AgeInterval> age_months_on_exam() const {
-    return person_ && person_->birth ? model::age_months_on(*person_->birth, examined_on_) : std::nullopt;
+    return examined_on_ && person_ && person_->birth ? model::age_months_on(*person_->birth, *examined_on_) : std::nullopt;
   }
+  // What is missing where no age is known: the day, or the birth.
+  [[nodiscard]] std::string_view age_lacks() const { return !examined_on_ && person_ && person_->birth ? "day" : "birth"; }
   [[nodiscard]] std::optional<model::AgeInterval> age_on_day(const model::PartialDate& day) const;
 
   // All that stand, by item, side and id.
@@ -76,7 +80,8 @@ class View {
   const model::Exam& exam_;
   const std::optional<model::Person>& person_;
   const reference::Edition& edition_;
-  model::PartialDate examined_on_;
+  std::optional<model::PartialDate> examined_on_;
+  model::PartialDate as_of_;
   std::vector<const model::Finding*> findings_;
   struct Run {
     std::uint32_t first = 0;
@@ -90,6 +95,9 @@ class View {
   mutable std::unique_ptr<const Bodies> bodies_;
 };
 
+// The day of the exam (when_done), or the day asked for where it has no time. Nothing where nobody can say it, or where the birth does not
+// fit it: one of the two is wrong, and nobody knows which.
+[[nodiscard]] std::optional<model::PartialDate> day_to_judge(const model::Exam& exam, const std::optional<model::Person>& person, const model::PartialDate& as_of);
 // Observed at this exam (or copied from the paper it was written on), so that it may settle a rule or meet a norm.
 [[nodiscard]] bool settles(const model::Finding& finding);
 // In a record that misses an entry any value may be one that was corrected; whoever hands the exam over marks them so.

@@ -99,8 +99,9 @@ struct PersonBody {  // person, and with only what changes: person_change
   std::optional<NormSex> norm_sex;
   std::optional<wire::Name> home;
   std::optional<std::vector<Identifier>> identifiers;
+  std::optional<wire::Remark> reason = std::nullopt;  // why it is changed
 };
-BOOST_DESCRIBE_STRUCT(PersonBody, (), (names, birth, sex, norm_sex, home, identifiers))
+BOOST_DESCRIBE_STRUCT(PersonBody, (), (names, birth, sex, norm_sex, home, identifiers, reason))
 
 struct ExamBody {  // exam
   std::optional<PersonId> person;
@@ -113,16 +114,19 @@ struct ExamBody {  // exam
   std::optional<std::vector<wire::Name>> identified;
   std::optional<ExamId> reviews;
   std::optional<bool> supervised;
+  std::optional<PartialDate> examined_on = std::nullopt;  // as a person says it
+  std::optional<wire::Remark> reason = std::nullopt;      // of an amendment: why
 };
-BOOST_DESCRIBE_STRUCT(ExamBody, (), (person, complaint, side, setting, place, offset_min, injured_on, identified, reviews, supervised))
+BOOST_DESCRIBE_STRUCT(ExamBody, (), (person, complaint, side, setting, place, offset_min, injured_on, identified, reviews, supervised, examined_on, reason))
 
 struct ConsentBody {  // consent
   std::optional<Consent> consent;
   std::optional<Company> company;
   std::optional<WhoSpoke> who_spoke;
   std::optional<Interpreter> interpreter;
+  std::optional<wire::Remark> reason = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(ConsentBody, (), (consent, company, who_spoke, interpreter))
+BOOST_DESCRIBE_STRUCT(ConsentBody, (), (consent, company, who_spoke, interpreter, reason))
 
 struct FindingBody {  // finding
   FindingId finding;
@@ -139,8 +143,9 @@ BOOST_DESCRIBE_STRUCT(WithdrawBody, (), (finding, reason))
 
 struct ImpressionBody {  // impression
   Impression impression;
+  std::optional<wire::Remark> reason = std::nullopt;  // why this one, where others stood
 };
-BOOST_DESCRIBE_STRUCT(ImpressionBody, (), (impression))
+BOOST_DESCRIBE_STRUCT(ImpressionBody, (), (impression, reason))
 
 struct PlanBody {  // plan: one plan item, new or as it now is
   PlanItem plan_item;
@@ -160,8 +165,9 @@ struct AddendumBody {  // addendum
   wire::Remark reason;
   std::optional<wire::LongText> text;
   std::optional<std::vector<Observation>> findings;
+  std::optional<PartialDate> examined_on = std::nullopt;  // the day of the exam, said after its signature
 };
-BOOST_DESCRIBE_STRUCT(AddendumBody, (), (kind, reason, text, findings))
+BOOST_DESCRIBE_STRUCT(AddendumBody, (), (kind, reason, text, findings, examined_on))
 
 struct MoveBody {  // move
   PersonId person;

@@ -169,6 +169,11 @@ std::int64_t PartialDate::last_day() const {
   return days_from_civil(year, last_month, day == 0 ? days_in_month(year, last_month) : day);
 }
 
+bool can_be_right(Instant instant) {
+  constexpr std::int64_t clock_years_max = 50;
+  return instant.ms >= first_release_ms && instant.ms <= first_release_ms + clock_years_max * 365 * ms_per_day;
+}
+
 PartialDate date_of(Instant instant, std::int64_t offset_min) {
   const std::int64_t local = instant.ms + offset_min * 60'000;
   const Civil civil = civil_from_days(local >= 0 ? local / ms_per_day : (local - ms_per_day + 1) / ms_per_day);

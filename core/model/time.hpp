@@ -24,6 +24,12 @@ struct Instant {
   friend bool operator<(const Instant& a, const Instant& b) { return a.ms < b.ms; }
 };
 
+// 2026-11-01: the day of the first release. No clock of a device of ours can honestly be before it; it is never moved, or what was stamped
+// rightly would be doubted later.
+inline constexpr std::int64_t first_release_ms = 1793491200000;
+// The clock that stamped this can have been right: not before the first release, nor more than 50 years after it (our convention).
+[[nodiscard]] bool can_be_right(Instant instant);
+
 using OffsetMinutes = wire::Count<-1080, 1080>;
 
 // Days since 1970-01-01.

@@ -209,8 +209,9 @@ Sheet exam_sheet(const model::Exam& exam, const std::optional<model::Person>& pe
   sheet.banner = names.banner;
   sheet.title = view.say("page.title");
   sheet.who = person_line(view);
-  sheet.examined = view.say("page.examined_day", {{"day", view.day().to_text(), false, true}});
+  sheet.examined = view.say("page.examined_day", {{"day", view.day_text(), false, true}});
   sheet.head = head_lines(view);
+  sheet.head.insert(sheet.head.begin(), names.undecided.begin(), names.undecided.end());
   const auto add = [&](SheetSection section, bool also_empty = true) {
     if (also_empty || !section.lines.empty()) {
       sheet.sections.push_back(std::move(section));

@@ -32,6 +32,7 @@ struct PageNames {
   std::string banner;  // above everything: DEMONSTRATION, PRACTICE
   ProtectedNote protected_note = ProtectedNote::mentioned;
   std::vector<model::Settled> of_person = {};  // what was decided between of the person
+  std::vector<std::string> undecided = {};    // what stands against each other of the exam and its person, in a sentence each
   std::optional<model::Instant> now;  // when it is printed: a day that was named may have passed
 };
 

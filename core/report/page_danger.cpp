@@ -344,6 +344,28 @@ bool speaks_for_alone(const PageView& view, const interpret::Flag& flag) {
          std::all_of(flag.findings.begin(), flag.findings.end(), [&](const model::FindingId& id) { return std::find(speaking.begin(), speaking.end(), id) != speaking.end(); });
 }
 
+std::string illness_open(const PageView& view) {
+  constexpr std::string_view name = "acutely_ill";
+  const auto flag = std::find_if(view.assessment.flags.begin(), view.assessment.flags.end(), [&](const interpret::Flag& one) { return after_dot(one.flag.text) == name; });
+  if (flag == view.assessment.flags.end() || is_hidden_flag(view, *flag)) {
+    return {};
+  }
+  if (flag->answer != interpret::FlagAnswer::cannot_answer) {
+    const auto& questions = view.assessment.questions;
+    const bool asked = std::any_of(questions.begin(), questions.end(), [&](const interpret::Question& one) { return after_dot(one.question.text) == name; });
+    return asked ? view.say("page.how_soon_asked", {{"flag", flag_label(view, name), false, true}}) : std::string();
+  }
+  std::vector<model::FindingId> measured, warmth;
+  for (const model::Finding* finding : view.findings) {
+    const bool named = finding->finding && std::find(flag->findings.begin(), flag->findings.end(), *finding->finding) != flag->findings.end();
+    if (named && finding->item.text.starts_with("general.")) {
+      (finding->item.text == "general.temperature" ? warmth : measured).push_back(*finding->finding);
+    }
+  }
+  const std::string signs = joined(findings_named(view, measured.empty() ? warmth : measured, std::nullopt), "; ");
+  return signs.empty() ? std::string() : view.say("page.how_soon_open", {{"flag", flag_label(view, name), false, true}, {"findings", signs, false, true}});
+}
+
 SheetSection flags_section(const PageView& view) {
   SheetSection section = view.section("page.danger_signs");
   if (view.assessment.flags.empty()) {

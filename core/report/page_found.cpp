@@ -118,10 +118,25 @@ std::string PageView::examiner(const model::ExaminerId& id) const {
   return at->second;
 }
 
-std::string PageView::local(model::Instant instant) const { return local_time(instant, exam.offset_min ? exam.offset_min->steps : 0); }
+std::string PageView::local(model::Instant instant) const {
+  std::string text = local_time(instant, exam.offset_min ? exam.offset_min->steps : 0);
+  return model::can_be_right(instant) ? text : say("page.by_wrong_clock", {{"at", text, false, true}});
+}
 
-model::PartialDate PageView::day() const {
-  return exam.examined_at ? model::date_of(*exam.examined_at, exam.offset_min ? exam.offset_min->steps : 0) : assessment.as_of;
+std::optional<model::PartialDate> PageView::day() const { return interpret::day_to_judge(exam, person, assessment.as_of); }
+
+std::string PageView::day_text() const {
+  const auto known = day();
+  return known ? known->to_text() : say("page.day_doubtful");
+}
+
+std::string PageView::when_text() const {
+  const model::When when = model::when_done(exam);
+  const std::string time = when.at ? local_time(*when.at, exam.offset_min ? exam.offset_min->steps : 0) : when.day.value_or(assessment.as_of).to_text();
+  if (when.doubtful) {
+    return say("page.when_doubtful", {{"clock", exam.examined_at ? local_time(*exam.examined_at, exam.offset_min ? exam.offset_min->steps : 0) : "?", false, true}});
+  }
+  return day() ? time : say("page.when_and_birth", {{"when", time, false, true}});
 }
 
 bool PageView::has_passed(const std::string& day) const {
@@ -129,7 +144,8 @@ bool PageView::has_passed(const std::string& day) const {
 }
 
 std::optional<model::AgeInterval> PageView::age() const {
-  return person && person->birth ? model::age_on(*person->birth, day()) : std::nullopt;
+  const auto known = day();
+  return known && person && person->birth ? model::age_on(*person->birth, *known) : std::nullopt;
 }
 
 std::vector<interpret::MissingItem> minimum_missing(const PageView& view, Side side) {

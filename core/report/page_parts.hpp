@@ -38,9 +38,13 @@ class PageView {
   // The value as it is printed.
   [[nodiscard]] std::string value(const model::Finding& finding) const;
   [[nodiscard]] std::string examiner(const model::ExaminerId& id) const;
-  // Date and time where the exam was done.
+  // Date and time where the exam was done; of a clock that cannot have been right with these words.
   [[nodiscard]] std::string local(model::Instant instant) const;
-  [[nodiscard]] model::PartialDate day() const;
+  // The day that was judged by; nothing where it is doubtful.
+  [[nodiscard]] std::optional<model::PartialDate> day() const;
+  // The same in words; and with the time of day, or with why the day is doubtful and that it is asked for.
+  [[nodiscard]] std::string day_text() const;
+  [[nodiscard]] std::string when_text() const;
   // Before the day of printing, where the exam was done.
   [[nodiscard]] bool has_passed(const std::string& day) const;
   [[nodiscard]] std::optional<model::AgeInterval> age() const;
@@ -67,6 +71,9 @@ class PageView {
 // What else was done or said of it, and of one that stands inside it.
 void add_handled_also(const PageView& view, const interpret::Alert& alert, SheetSection& section);
 [[nodiscard]] bool is_hidden_flag(const PageView& view, const interpret::Flag& flag);
+// Where nothing was raised whoever reads no further than the plan knows of a sign of the whole body that is out, or that is asked after. The
+// warmth is named where it is all that was measured.
+[[nodiscard]] std::string illness_open(const PageView& view);
 [[nodiscard]] std::string flag_label(const PageView& view, std::string_view flag);
 // Within a sentence: "pain" alone would read as what was found by a test that was not done.
 [[nodiscard]] std::string value_or_undone(const PageView& view, const model::Finding& finding);

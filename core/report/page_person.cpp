@@ -63,9 +63,9 @@ using model::Side;
     const FirstDue first = first_due(view);
     // Two returns: GCC 12 takes the temporary of a conditional call for unset.
     if (first.day.empty()) {
-      return view.say("page.how_soon_not_said");
+      return joined({view.say("page.how_soon_not_said"), illness_open(view)}, " ");
     }
-    return view.say("page.how_soon_planned", {{"day", first.day, false, true}, {"what", joined(first.what, "; "), false, true}});
+    return joined({view.say("page.how_soon_planned", {{"day", first.day, false, true}, {"what", joined(first.what, "; "), false, true}}), illness_open(view)}, " ");
   }
   // Two weeks are asked for by a prompt to refer, which is no alert.
   const bool by_prompt = *soon.urgency == model::LetterUrgency::two_weeks;
@@ -106,13 +106,15 @@ std::string person_line(const PageView& view) {
       names.push_back(as_written(name.text.text));
     }
   }
-  std::vector<std::string> who{names.empty() ? view.say("page.no_name") : joined(names, " / ")};
+  const auto& open = view.exam.conflicts;
+  const bool of_two = open && std::any_of(open->begin(), open->end(), [](const model::Conflict& one) { return one.about.text == "person"; });
+  std::vector<std::string> who{names.empty() ? view.say(of_two ? "page.whose_undecided" : "page.no_name") : joined(names, " / ")};
   if (const auto age = view.age()) {
     constexpr std::int64_t said_in_months_under = 2;  // years; of an infant they tell nothing
     model::AgeInterval said = *age;
     bool in_months = false;
     if (age->high < said_in_months_under) {
-      if (const auto months = model::age_months_on(*view.person->birth, view.day())) {
+      if (const auto months = model::age_months_on(*view.person->birth, *view.day())) {
         said = *months;
         in_months = true;
       }
@@ -125,7 +127,7 @@ std::string person_line(const PageView& view) {
       who.push_back(view.say("page.years", {{"years", span, true}}));
     }
   } else {
-    who.push_back(view.say("page.age_unknown"));
+    who.push_back(view.say(view.person && view.person->birth && !view.day() ? "page.age_of_no_day" : "page.age_unknown"));
   }
   if (view.person) {
     who.push_back(enum_word(view.words, "sex", view.person->sex));
@@ -185,7 +187,7 @@ std::vector<std::string> head_lines(const PageView& view) {
     lines.push_back(view.say("consent.send_not_asked", {{"care", care_goes_on(view), false, true}}));
   }
   lines.push_back(identity_line(view));
-  std::vector<std::string> when{view.say("page.examined", {{"when", exam.examined_at ? view.local(*exam.examined_at) : view.day().to_text(), false, true}})};
+  std::vector<std::string> when{view.say("page.examined", {{"when", view.when_text(), false, true}})};
   if (exam.place) {
     const auto at = view.names.places.find(*exam.place);
     when.push_back(view.say("page.place", {{"place", at == view.names.places.end() ? exam.place->to_text() : at->second}}));
@@ -466,6 +468,9 @@ SheetSection signature_section(const PageView& view) {
                             {{"at", view.local(addendum.at), false, true}, {"by", view.examiner(addendum.by)}, {"reason", addendum.reason.text}}));
     if (addendum.text) {
       section.under(as_written(addendum.text->text));
+    }
+    if (addendum.examined_on) {
+      section.under(view.say("page.examined_on", {{"day", addendum.examined_on->to_text(), false, true}}));
     }
     for (const model::Observation& observation : addendum.findings ? *addendum.findings : std::vector<model::Observation>{}) {
       model::Finding finding;

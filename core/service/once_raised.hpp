@@ -34,6 +34,8 @@ struct OnceRaised {
     std::optional<model::PartialDate> injured_on;
     std::optional<model::WhoSpoke> who_spoke;
     std::optional<model::OffsetMinutes> offset_min;
+    std::optional<model::PartialDate> examined_on;
+    std::optional<bool> day_doubtful;
   };
   struct State {
     bool read = false;                                                // opening and person are those of the exam

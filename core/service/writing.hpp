@@ -21,6 +21,8 @@ struct Written {
 };
 
 // The remark on `seen` where a record that exists is written to: it makes the member a required one (wire/schema.hpp).
+inline constexpr std::string_view examined_on_note =
+    "the day of the exam as a person says it, 2026-11-24, 2026-11 or 2026: it stands before the clock of the device";
 inline constexpr std::string_view seen_note = "needed: the revision that was shown";
 inline constexpr std::string_view confirmed_note =
     "codes that were asked back (the number 2) and that a person has answered for, such as value.unusual: here, beside the other params, as they are of no finding";

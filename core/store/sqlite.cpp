@@ -22,13 +22,6 @@ std::int64_t clamp(std::uint64_t value) {
   return static_cast<std::int64_t>(std::min(value, most));
 }
 
-std::array<std::uint8_t, 17> leaf_name(const model::ReplicaId& replica, std::size_t branch) {
-  std::array<std::uint8_t, 17> out{};
-  std::copy(replica.bytes.begin(), replica.bytes.end(), out.begin());
-  out[16] = static_cast<std::uint8_t>(branch);
-  return out;
-}
-
 std::array<std::uint8_t, 104> leaf_value(const Head& head) {
   std::array<std::uint8_t, 104> out{};
   ledger::put_integer(out.data(), head.seq, 8);
@@ -55,8 +48,8 @@ class Appending {
     if (!chain) {
       return chain.error();
     }
-    if (row.seq > static_cast<std::uint64_t>(INT64_MAX)) {
-      return ledger::entry_fault("entry.format", row.replica, row.seq, row.hash, "a sequence number below 2^63");
+    if (row.seq >= static_cast<std::uint64_t>(newest_at)) {
+      return ledger::entry_fault("entry.format", row.replica, row.seq, row.hash, "a sequence number below 2^63 - 1");
     }
     if (auto found = database_.find_end(*chain); !found) {
       return found;
@@ -88,7 +81,7 @@ class Appending {
       }
       newest.resize(std::max(newest.size(), branch + 1));
       newest[branch] = head;
-      if (auto done = put_small(part_newest, leaf_name(head.replica, branch), leaf_value(head)); !done) {
+      if (auto done = put_newest(head, static_cast<std::uint8_t>(branch)); !done) {
         return done;
       }
     }
@@ -104,6 +97,15 @@ class Appending {
   }
 
  private:
+  Result<void> put_newest(const Head& head, std::uint8_t branch) {
+    const auto chain = database_.chain(head.replica);
+    if (!chain) {
+      return chain.error();
+    }
+    const int code = database_.put_newest.bind(1, *chain).bind(2, View(head.replica.bytes)).bind(3, View(&branch, 1)).bind(4, View(leaf_value(head))).step();
+    return code == SQLITE_DONE ? Result<void>() : Result<void>(database_.fail(code));
+  }
+
   Result<void> put_small(int part, View name, View value) {
     const int code = database_.put_small.bind(1, std::int64_t{part}).bind(2, name).bind(3, value).step();
     return code == SQLITE_DONE ? Result<void>() : Result<void>(database_.fail(code));

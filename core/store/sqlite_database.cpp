@@ -1,7 +1,5 @@
 #include "core/store/sqlite_database.hpp"
 
-#include "core/store/layout.hpp"
-
 namespace limbledger::store {
 
 namespace {
@@ -266,8 +264,8 @@ Result<void> SqliteStore::Database::check_layout(const SqliteOptions& options) {
   if (*version < 1 || *version > layout_version) {
     return wire::Fault("format.newer", "", "layout " + std::to_string(layout_version), std::to_string(*version));
   }
-  has_runs_ = *version == layout_version;
-  if (!has_runs_ && !options.read_only && !options.frozen) {
+  layout_ = static_cast<int>(*version);
+  if (layout_ < layout_version && !options.read_only && !options.frozen) {
     bring_up_to_date();
   }
   return {};
@@ -296,24 +294,29 @@ Result<void> SqliteStore::Database::prepare() {
   also(fill_entry, "UPDATE entries SET state=?4, body=?5 WHERE chain=?1 AND seq=?2 AND hash=?3");
   also(read_range, "SELECT seq, hash, state, header, body FROM entries WHERE chain=?1 AND seq BETWEEN ?2 AND ?3 "
                    "ORDER BY seq, hash LIMIT ?4");
-  if (has_runs_) {
+  if (has_runs()) {
     also(read_kid, "SELECT c.replica, e.seq, e.hash, e.state, e.header, e.body FROM runs r CROSS JOIN chains c ON c.chain=r.chain "
                    "CROSS JOIN entries e ON e.chain=r.chain AND e.seq BETWEEN r.first AND ifnull(r.last, 9223372036854775807) "
                    "WHERE r.kid=?1 AND substr(e.header, 17)=?1");
     also(open_run_, "INSERT INTO runs VALUES(?1,?2,?3,?4) ON CONFLICT DO NOTHING");
     also(close_run_, "UPDATE runs SET last=?4 WHERE kid=?1 AND chain=?2 AND first=?3");
     also(read_open_run_, "SELECT kid, first FROM runs WHERE chain=?1 AND last IS NULL AND kid=(SELECT substr(header, 17) FROM entries "
-                         "WHERE chain=?1 AND substr(header, 17) <> zeroblob(16) ORDER BY seq DESC LIMIT 1) ORDER BY first DESC");
+                         "WHERE chain=?1 AND seq < 9223372036854775807 AND substr(header, 17) <> zeroblob(16) ORDER BY seq DESC LIMIT 1) ORDER BY first DESC");
   } else {
     also(read_kid, "SELECT c.replica, e.seq, e.hash, e.state, e.header, e.body FROM entries e JOIN chains c ON c.chain=e.chain "
                    "WHERE substr(e.header, 17)=?1 AND substr(e.header, 17) <> x'00000000000000000000000000000000'");
   }
   also(put_small, "INSERT INTO small VALUES(?1,?2,?3) ON CONFLICT DO UPDATE SET value=excluded.value");
+  also(put_newest, has_newest_behind_entries() ? "INSERT INTO entries VALUES(?1, 9223372036854775807, ?3, 0, x'', ?4) ON CONFLICT DO UPDATE SET body=excluded.body"
+                                               : "INSERT INTO small VALUES(1, CAST(?2 || ?3 AS BLOB), ?4) ON CONFLICT DO UPDATE SET value=excluded.value");
   also(drop_small, "DELETE FROM small WHERE part=?1 AND name=?2");
   also(read_clinic_, "SELECT value FROM small WHERE part=0");
   also(read_chains_, "SELECT chain, replica FROM chains WHERE clinic=?1");
-  also(read_newest_, "SELECT name, value FROM small WHERE part=1 ORDER BY name");
-  also(read_end_, "SELECT max(seq) FROM entries WHERE chain=?1");
+  also(read_newest_, has_newest_behind_entries()
+                         ? "SELECT c.replica, e.hash, e.body FROM chains c CROSS JOIN entries e ON e.chain=c.chain AND e.seq=9223372036854775807 "
+                           "WHERE c.clinic=?1 ORDER BY c.replica, e.hash"
+                         : "SELECT substr(name, 1, 16), substr(name, 17), value FROM small WHERE part=1 AND ?1 IS NOT NULL ORDER BY name");
+  also(read_end_, "SELECT max(seq) FROM entries WHERE chain=?1 AND seq < 9223372036854775807");
   also(read_kept, "SELECT c.replica, k.seq, k.hash, k.signature FROM kept_heads k JOIN chains c ON c.chain=k.chain");
   also(read_meta, "SELECT name, value FROM small WHERE part=2");
   also(put_kept, "INSERT INTO kept_heads VALUES(?1,?2,?3,?4) ON CONFLICT DO UPDATE SET signature=excluded.signature");
@@ -409,16 +412,16 @@ Result<void> SqliteStore::Database::load() {
     return fail(code);
   }
   const InUse leaves(read_newest_);
-  code = read_newest_.step();
+  code = read_newest_.bind(1, ledger::View(clinic.bytes)).step();
   for (; code == SQLITE_ROW; code = read_newest_.step()) {
-    const ledger::View name = read_newest_.blob(0);
-    const ledger::View value = read_newest_.blob(1);
-    if (name.size() != 17 || value.size() != 104) {
+    const ledger::View replica = read_newest_.blob(0);
+    const ledger::View value = read_newest_.blob(2);
+    if (replica.size() != 16 || read_newest_.blob(1).size() != 1 || value.size() != 104) {
       return damaged("newest heads of 104 bytes");
     }
     ledger::ByteReader in(value);
     ledger::Head head;
-    std::copy(name.begin(), name.begin() + 16, head.replica.bytes.begin());
+    std::copy(replica.begin(), replica.end(), head.replica.bytes.begin());
     head.seq = in.u64();
     head.hash = in.array<32>();
     head.signature = in.array<64>();

@@ -1,6 +1,7 @@
 // The open SQLite file behind the store: settings, prepared statements and transactions. Known to sqlite.cpp alone.
 #pragma once
 
+#include "core/store/layout.hpp"
 #include "core/store/sqlite.hpp"
 #include "core/store/statement.hpp"
 
@@ -80,6 +81,7 @@ class SqliteStore::Database {
   Statement read_range;
   Statement read_kid;
   Statement put_small;
+  Statement put_newest;
   Statement drop_small;
   Statement put_kept;
   Statement read_kept;
@@ -102,7 +104,10 @@ class SqliteStore::Database {
 
   Statement open_run_;
   Statement close_run_;
-  bool has_runs_ = true;  // false: a file of version 1 that could not be written, with an index in their place
+  // Less than the newest where a file of an earlier version could not be written: it keeps its lists and heads where it had them.
+  int layout_ = layout_version;
+  [[nodiscard]] bool has_runs() const { return layout_ >= 2; }
+  [[nodiscard]] bool has_newest_behind_entries() const { return layout_ >= 3; }
   Statement read_clinic_;
   Statement read_chains_;
   Statement read_newest_;
@@ -121,7 +126,6 @@ class SqliteStore::Database {
 [[nodiscard]] Result<ledger::Row> read_row(Statement& statement, int from, const model::ReplicaId& replica);
 
 constexpr int part_clinic = 0;
-constexpr int part_newest = 1;
 constexpr int part_meta = 2;
 
 }  // namespace limbledger::store

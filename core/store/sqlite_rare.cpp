@@ -17,14 +17,14 @@ Result<std::vector<Row>> SqliteStore::Database::rows(const model::ReplicaId& rep
   if (!found || from > to) {
     return out;
   }
-  constexpr auto most = static_cast<std::uint64_t>(INT64_MAX);
+  constexpr auto most = static_cast<std::uint64_t>(newest_at) - 1;
   constexpr std::uint64_t room_max = 4096;  // a range may name more than there is
   out.reserve(static_cast<std::size_t>(std::min({to - from + 1, static_cast<std::uint64_t>(limit), room_max})));
   const InUse in_use(read_range);
   int code = read_range.bind(1, *found)
                  .bind(2, static_cast<std::int64_t>(std::min(from, most)))
                  .bind(3, static_cast<std::int64_t>(std::min(to, most)))
-                 .bind(4, static_cast<std::int64_t>(std::min<std::uint64_t>(limit, most)))
+                 .bind(4, static_cast<std::int64_t>(std::min<std::uint64_t>(limit, INT64_MAX)))
                  .step();
   for (; code == SQLITE_ROW; code = read_range.step()) {
     auto row = read_row(read_range, 0, replica);

@@ -10,15 +10,16 @@ using ledger::View;
 
 // All of it or nothing. Where there is no room for it, or the file is damaged, it is read and written on as it was.
 void SqliteStore::Database::bring_up_to_date() {
-  const std::string sql = std::string("BEGIN IMMEDIATE;") + runs_sql + runs_from_entries_sql + drop_index_sql + "PRAGMA user_version=" + std::to_string(layout_version) + ";COMMIT";
-  has_runs_ = run(sql).has_value();
-  if (!has_runs_) {
+  const std::string runs = has_runs() ? "" : std::string(runs_sql) + runs_from_entries_sql + drop_index_sql;
+  if (run("BEGIN IMMEDIATE;" + runs + newest_from_small_sql + "PRAGMA user_version=" + std::to_string(layout_version) + ";COMMIT").has_value()) {
+    layout_ = layout_version;
+  } else {
     roll_back();
   }
 }
 
 Result<void> SqliteStore::Database::find_end(std::int64_t chain) {
-  if (!has_runs_ || ends.contains(chain)) {
+  if (!has_runs() || ends.contains(chain)) {
     return {};
   }
   ChainEnd end;
@@ -41,7 +42,7 @@ Result<void> SqliteStore::Database::find_end(std::int64_t chain) {
 Result<void> SqliteStore::Database::list_under_key(const ledger::Row& row, std::int64_t chain) {
   model::KeyId kid;
   std::copy_n(row.header.begin() + 16, 16, kid.bytes.begin());
-  if (!has_runs_) {
+  if (!has_runs()) {
     return {};
   }
   ChainEnd& end = ends.at(chain);
@@ -68,10 +69,10 @@ Result<void> SqliteStore::Database::list_under_key(const ledger::Row& row, std::
 }
 
 Result<std::uint64_t> SqliteStore::Database::left_out_of_runs() {
-  if (!has_runs_) {
+  if (!has_runs()) {
     return std::uint64_t{0};
   }
-  const auto left_out = number("SELECT count(*) FROM entries e WHERE substr(e.header, 17) <> zeroblob(16) AND NOT EXISTS (SELECT 1 FROM runs r "
+  const auto left_out = number("SELECT count(*) FROM entries e WHERE e.seq < 9223372036854775807 AND substr(e.header, 17) <> zeroblob(16) AND NOT EXISTS (SELECT 1 FROM runs r "
                                "WHERE r.kid=substr(e.header, 17) AND r.chain=e.chain AND e.seq BETWEEN r.first AND ifnull(r.last, e.seq))");
   return left_out ? Result<std::uint64_t>(static_cast<std::uint64_t>(*left_out)) : Result<std::uint64_t>(left_out.error());
 }

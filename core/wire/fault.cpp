@@ -67,7 +67,7 @@ constexpr std::array codes{
     FaultCode{"exchange.receipt", trust, false, "a receipt does not hold", "start the exchange anew; count nothing as held elsewhere by this receipt"},
     FaultCode{"finding.contradicts", asked_back, false, "two things recorded here do not go together", "check both; send it again with confirmed, or change one"},
     FaultCode{"finding.not_kept", refused, false, "a signed addition keeps nothing of this member", "leave it out; what was found is of who signs, and corrects nothing; say the rest in the reason or the remark"},
-    FaultCode{"finding.stale", stale, false, "the place is filled by a value that the writer had not named", "show both values; send again with replaces or beside"},
+    FaultCode{"finding.stale", stale, false, "the place is filled by a value that the writer had not named", "show all values; send again with replaces naming every entry that stands there, or where the method takes it with beside"},
     FaultCode{"finding.unknown", unknown_id, false, "no finding has this id here", "read the exam again"},
     FaultCode{"format.newer", refused, false, "this part was written by a newer edition and cannot be replaced here", "update this program"},
     FaultCode{"host.refused", denied, false, "the Host header is not this machine's", "call the address that sidecar.json names"},

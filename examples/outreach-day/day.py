@@ -163,6 +163,11 @@ def decide(clinic, row):
         taken = next(one for one in row["entries"] if word in one["text"])
         Visit.read(clinic, row["exam"]).write("conflict.settle", take=taken["entry"], reason=reason)
         told(f"conflict.settle: {taken['text']} (reason: {reason})")
+    elif row["about"] == "births_of_one":
+        wrong = next(one for one in row["pair"]["people"] if one["birth"]["date"] == "1971-09-04")
+        reason = "She showed her card: the ninth of April. At Lower Mill day and month were written the other way round."
+        clinic.write("person.amend", person=wrong["person"], changes={"birth": {"date": "1971-04-09"}}, replaces=wrong["revision"], seen=wrong["revision"], reason=reason)
+        told(f"person.amend: {wrong['names'][0]['text']}: born 1971-04-09 (reason: {reason})")
     else:
         pair = clinic.write("pair.decide", persons=row["pair"]["persons"], same="yes", reason="asked_person", seen=row["revision"])
         names = " / ".join(name["text"] for person in pair["pair"]["people"] for name in person["names"])
@@ -175,7 +180,7 @@ def work_the_queue(clinic):
     left = list_of(clinic, "conflict.list")["queue"]
     say()
     while left:
-        decide(clinic, next(row for row in left if row["settle_by"] in ("conflict.settle", "pair.decide")))
+        decide(clinic, next(row for row in left if row["settle_by"] in ("conflict.settle", "pair.decide", "person.amend")))
         left = clinic.ask("conflict.list", language="en")["queue"]  # what was settled takes with it what was not seen of it
     list_of(clinic, "conflict.list")
 
@@ -189,10 +194,20 @@ def act_on(clinic, otieno):
             say()
             told(f"{visit['person']['names'][0]['text']}: {alert['text']}")
             told("alert.handle: " + done)
-    when = "Bakari Invented says: this was the morning of 24 November, about half past ten. The clock of the tablet was not set."
-    Visit.read(clinic, otieno).write("addendum.record", kind="text", reason="the day of the exam", text=when)
+    when = "Bakari Invented says: this was in the morning, about half past ten. The clock of the tablet was not set."
     say()
-    told("addendum.record: " + when)
+    told_of_the_day(clinic, otieno)
+    Visit.read(clinic, otieno).write("addendum.record", kind="correction", reason="the day of the exam", text=when, examined_on=DAY)
+    told(f"addendum.record: examined_on {DAY}; {when}")
+    told_of_the_day(clinic, otieno)
+
+
+def told_of_the_day(clinic, exam):
+    """What the note says of who was seen and when, and what the judgement asks."""
+    head = clinic.ask("note.write", exam=exam)["text"].split("\n")
+    told("note.write: " + " ".join(line for line in head[1:6] if "Otieno" in line or "Examined" in line))
+    for one in clinic.ask("exam.assess", exam=exam, only=["contradictions"], language="en")["contradictions"]:
+        told("exam.assess asks: " + one["text"])
 
 
 def take_home(clinic, heron, kite, swift, again):

@@ -196,7 +196,7 @@ void add_lists(CLI::App& app, Options& options) {
        (std::string("Example:\n  limbledger loops --ledger /tmp/show\n\nFor whoever goes out next. ") + served).c_str())
       ->add_option("DATE", options.day, "the day by which something is past (default: today)");
   list("conflicts", "Print what disagrees and who looks alike, in the order of possible harm.", ClinicList::conflicts,
-       (std::string("Example:\n  limbledger conflicts --ledger /tmp/show\n\nNothing is settled by printing it; what is left waits and loses nothing. ") + served).c_str());
+       (std::string("Example:\n  limbledger conflicts --ledger /tmp/show\n\nNothing is settled by printing it; what is left waits and loses nothing. Each line names the method\nthat settles it and the ids it takes: serve the ledger (limbledger serve), and call it there. ") + served).c_str());
 }
 
 void add_others(CLI::App& app, Options& options) {

@@ -13,6 +13,7 @@ namespace limbledger::knee_laws {
 namespace {
 
 using interpret::Outcome;
+using model::Side;
 
 // What an assessment says of rules, without the rest of it.
 std::vector<interpret::RuleResult> rules_of(const Bench& made) {

@@ -44,15 +44,15 @@ export type WhyNot =
 export type Quality = 'guarded' | 'effort_limited' | 'poor_contact' | 'unsure_landmark';
 export type Origin = 'observed' | 'bulk_expected' | 'carried_over' | 'from_paper' | 'self_reported';
 export type DespiteHow = 'before' | 'elsewhere' | 'knowingly';
+/**
+ * a calendar date: 1971, 1971-05 or 1971-05-12
+ */
+export type CalendarDate = string;
 export type AlertState = 'raised' | 'handled' | 'withdrawn_by_correction';
 export type Urgency = 'now' | 'same_day';
 export type Audience = 'clinician' | 'protected';
 export type Standing = 'current' | 'replaced' | 'withdrawn' | 'in_conflict';
 export type AfterSignature = 'seen' | 'unseen';
-/**
- * a calendar date: 1971, 1971-05 or 1971-05-12
- */
-export type CalendarDate = string;
 export type FlagAnswer = 'raised' | 'asked_no' | 'not_asked' | 'cannot_answer';
 export type Outcome = 'positive' | 'negative' | 'undetermined' | 'not_applicable';
 export type StatementGrade = 'as_expected' | 'unclear' | 'notable' | 'cannot_tell';
@@ -116,6 +116,7 @@ export type LoopWord =
   | 'call_back'
   | 'alert_without_action'
   | 'in_conflict'
+  | 'withdrawn_alone'
   | 'unsigned_exam'
   | 'referral_past_day'
   | 'review_overdue'
@@ -138,6 +139,7 @@ export interface Addendum {
   text?: string;
   findings?: Observation[];
   marks?: Name[];
+  examined_on?: CalendarDate;
 }
 export interface Observation {
   item: Name;
@@ -965,7 +967,7 @@ export interface ConflictListResult {
 export interface QueueRow {
   harm: Harm;
   /**
-   * finding, withdrawal, person, impression, plan, consent, request, a member of a person or place, pair, look_alike, or the mark of what was unseen: side_exchange_unseen, late, signature_unseen, withdrawal_unseen (a name from the catalogue)
+   * finding, withdrawal, person, impression, plan, consent, request, a member of a person or place, pair, look_alike, or the mark of what was unseen: side_exchange_unseen, late, signature_unseen, withdrawal_unseen; births_of_one: who was decided to be one person has two days of birth (a name from the catalogue)
    */
   about: Name;
   exam?: Id;
@@ -980,6 +982,10 @@ export interface QueueRow {
   settle_by: Name;
   pair?: ToldPair;
   text?: string;
+  before?: QueueEntry[];
+  alerts?: ListedAlert[];
+  replaces?: Id[];
+  other_exams?: Id[];
 }
 export interface ListedPerson {
   /**
@@ -1001,6 +1007,7 @@ export interface QueueEntry {
   had_seen?: Id[];
   value?: unknown;
   text?: string;
+  examined_at?: Instant;
 }
 export interface ToldPair {
   persons?: Id[];
@@ -1055,6 +1062,13 @@ export interface DecidedPair {
   by?: Id;
   by_name?: string;
   at: Instant;
+}
+export interface ListedAlert {
+  alert: Name;
+  side?: Side;
+  urgency: Urgency;
+  call_back?: boolean;
+  text?: string;
 }
 export interface Looking {
   compared: number;
@@ -1116,17 +1130,11 @@ export interface DayVisit {
   examiner?: Id;
   examiner_name?: string;
   examined_at?: Instant;
+  examined_on?: CalendarDate;
   left?: Name[];
   alerts?: ListedAlert[];
   conflicts: boolean;
   unseen: boolean;
-}
-export interface ListedAlert {
-  alert: Name;
-  side?: Side;
-  urgency: Urgency;
-  call_back?: boolean;
-  text?: string;
 }
 export interface EnrollingResult {
   /**
@@ -1217,6 +1225,14 @@ export interface Exam {
   countersigned?: Countersigned[];
   sides_exchanged?: SidesExchanged[];
   settled?: Settled[];
+  /**
+   * the day as a person said it; it stands before that of examined_at (a calendar date: 1971, 1971-05 or 1971-05-12)
+   */
+  examined_on?: CalendarDate;
+  /**
+   * true: examined_at tells no day (of a clock that cannot have been right), or two people said different days; nothing is judged by it until examined_on says one
+   */
+  day_doubtful?: boolean;
 }
 export interface WhoSpoke {
   who: string;
@@ -1366,6 +1382,10 @@ export interface ExamChanges {
   injured_on?: CalendarDate;
   reviews?: Id;
   supervised?: boolean;
+  /**
+   * the day of the exam as a person says it, 2026-11-24, 2026-11 or 2026: it stands before the clock of the device (a calendar date: 1971, 1971-05 or 1971-05-12)
+   */
+  examined_on?: CalendarDate;
 }
 export interface ExamCountersignResult {
   countersigned: Countersigned;
@@ -1508,6 +1528,8 @@ export interface ListedExam {
    * of exam.find alone: what was answered at a kiosk in this exam so that its person was asked to call the staff, also where it was changed or taken over since
    */
   staff_called?: Name[];
+  examined_on?: CalendarDate;
+  day_doubtful?: boolean;
 }
 export interface ExamReadResult {
   exam: Exam;
@@ -1519,7 +1541,7 @@ export interface ExamReply {
   revision?: Id[];
   repeat?: boolean;
   /**
-   * clock_suspect: an exam was opened without examined_at while the clock of the device cannot be right
+   * clock_suspect: an exam was opened whose day nobody can tell by the clock of the device, and examined_on does not say it
    */
   remarks?: Name[];
   /**
@@ -2165,6 +2187,7 @@ export interface PersonBody {
   norm_sex?: NormSex;
   home?: string;
   identifiers?: Identifier[];
+  reason?: string;
 }
 export interface PersonFindResult {
   people?: FoundPerson[];
@@ -2507,6 +2530,7 @@ export interface PersonAmendParams {
   replaces?: Id[];
   confirmed?: string[];
   language?: Name;
+  reason?: string;
 }
 export interface PersonFindParams {
   text?: string;
@@ -2556,6 +2580,7 @@ export interface ExamOpenParams {
   confirmed?: string[];
   reviews?: Id;
   supervised?: boolean;
+  examined_on?: CalendarDate;
 }
 export interface ExamAmendParams {
   exam: Id;
@@ -2564,6 +2589,8 @@ export interface ExamAmendParams {
   request: RequestId;
   confirmed?: string[];
   language?: Name;
+  not_known?: Name[];
+  reason?: string;
 }
 export interface ExamReadParams {
   exam: Id;
@@ -2586,6 +2613,7 @@ export interface ConsentRecordParams {
   who_spoke?: WhoSpoke;
   interpreter?: Interpreter;
   language?: Name;
+  reason?: string;
 }
 export interface ImpressionRecordParams {
   exam: Id;
@@ -2593,6 +2621,7 @@ export interface ImpressionRecordParams {
   seen: Id[];
   request: RequestId;
   replaces?: Id[];
+  reason?: string;
 }
 export interface PlanRecordParams {
   exam: Id;
@@ -2693,6 +2722,8 @@ export interface AddendumRecordParams {
   text?: string;
   findings?: NewFinding[];
   language?: Name;
+  examined_on?: CalendarDate;
+  confirmed?: string[];
 }
 export interface FindingCheckParams {
   findings: NewFinding[];
@@ -2773,6 +2804,7 @@ export interface ConflictSettleParams {
   reason: string;
   seen: Id[];
   request: RequestId;
+  language?: Name;
 }
 export interface AgreementReadParams {
   items?: Name[];
@@ -3081,7 +3113,7 @@ export const faults = {
   /** a signed addition keeps nothing of this member */
   'finding.not_kept': { number: 1, retry: false, hint: "leave it out; what was found is of who signs, and corrects nothing; say the rest in the reason or the remark" },
   /** the place is filled by a value that the writer had not named */
-  'finding.stale': { number: 3, retry: false, hint: "show both values; send again with replaces or beside" },
+  'finding.stale': { number: 3, retry: false, hint: "show all values; send again with replaces naming every entry that stands there, or where the method takes it with beside" },
   /** no finding has this id here */
   'finding.unknown': { number: 8, retry: false, hint: "read the exam again" },
   /** this part was written by a newer edition and cannot be replaced here */

@@ -55,9 +55,9 @@ void fit_to_cause(std::string_view what, std::vector<model::MessageId>& meanwhil
   const model::MessageId sepsis{"msg.meanwhile.sepsis_by_protocol"};
   if (what == "shock") {
     std::replace(meanwhile.begin(), meanwhile.end(), sepsis, model::MessageId{"msg.meanwhile.bleeding_and_warmth"});
-  } else if (what == "failing" || what == "alone" || what == "lung_clot" || what.starts_with("several")) {
+  } else if (what == "failing" || what == "alone" || what.starts_with("lung_clot") || what.starts_with("several")) {
     std::erase(meanwhile, sepsis);
-  } else if (what == "cold") {
+  } else if (what == "cold" || what == "cold_same_day") {
     std::replace(meanwhile.begin(), meanwhile.end(), sepsis, model::MessageId{"msg.meanwhile.dry_and_warm"});
   }
   if (what.ends_with("same_day")) {

@@ -217,7 +217,8 @@ void fill_questions(const View& view, const std::vector<JudgedFlag>& flags, Aler
     question.side = asked[i]->side;
     question.rank.steps = static_cast<std::int64_t>(i + 1);
     question.ask = asks_now(view, flags, waits_for(asked[i]->raised));
-    question.message = {"msg.question." + short_name(*asked[i]) + (is_raised(*asked[i]) ? ".graver" : "")};
+    const std::string_view which = is_raised(*asked[i]) ? "graver" : asked[i]->raised.asks;
+    question.message = {"msg.question." + short_name(*asked[i]) + (which.empty() ? "" : "." + std::string(which))};
     out.questions.push_back(std::move(question));
   }
   out.questions_more = asked.size() - out.questions.size();
@@ -227,7 +228,7 @@ void fill_questions(const View& view, const std::vector<JudgedFlag>& flags, Aler
 void add_withdrawn(const View& view, const std::vector<JudgedFlag>& now, const AlertsAsk& ask, std::vector<Alert>& alerts) {
   const auto add = [&](const model::Exam& before, const std::optional<model::Person>& person, const std::vector<model::Word>& corrected,
                        const std::vector<model::EntryId>& turned) {
-    const View then(before, person, view.edition(), view.examined_on());
+    const View then(before, person, view.edition(), view.as_of());
     const std::vector<JudgedFlag> flags = judge_flags(then);
     for (const JudgedFlag* judged : listed_alerts(flags)) {
       const std::optional<Side> at = side_since(*judged, turned);

@@ -72,7 +72,13 @@ Raised limping_child(const Answers& answers, Side) {
   const Clue lump = both([&](Side side) { return answers.yes("skin.lump", side); });
   const Clue told = led_by(answers.any_yes({"history.pain_severe_sudden", "history.fatigue", "history.night_sweats", "general.pallor"}, Side::midline), {unseen, lump});
   const Clue still = both([&](Side side) { return leg_not_moved(answers, side); });
-  const Clue limping = answers.aged(0, 0) == Tri::yes ? led_by(still, {limps(answers)}) : led_by(limps(answers), {still});
+  // Who took no steps before cannot limp: a knee that swells, or bone that is tender with sudden severe pain, stands for it (our own rule).
+  const bool infant = answers.aged(0, 0) == Tri::yes;
+  const bool no_steps_before = !infant && took_no_steps_before(answers).is_yes();
+  const Clue full = both([&](Side side) { return swollen(answers, side); });
+  const Clue sudden = bone.is_yes() ? every({bone, answers.yes("history.pain_severe_sudden")}) : Clue{};
+  const Clue stands_for_it = no_steps_before ? led_by(full, {sudden}) : Clue{};
+  const Clue limping = infant || no_steps_before ? led_by(still, {limps(answers), stands_for_it}) : led_by(limps(answers), {still});
   const Clue red = every({limping, led_by(sign, {told})});
   raised.clue = every({no_injury_beside(answers, red), red});
   if (raised.clue.value == Tri::undetermined && !limping.is_yes()) {
@@ -96,6 +102,10 @@ Raised limping_child(const Answers& answers, Side) {
     const Raised slip = hip_slip(answers, side);
     return slip.applies != Tri::no && slip.clue.value == Tri::undetermined;
   };
+  if (raised.clue.is_yes() && no_steps_before && stands_for_it.is_yes() && !limps(answers).is_yes()) {
+    raised.what = "no_steps";
+    return raised;
+  }
   raised.what = raised.clue.is_yes() && (slip_open(Side::left) || slip_open(Side::right)) ? "slip_open" : "raised";
   return raised;
 }

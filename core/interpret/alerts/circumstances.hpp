@@ -78,6 +78,8 @@ inline constexpr ItemKey dorsal_pulse = "vessel.pulse_dorsalis_pedis", tibial_pu
 [[nodiscard]] Clue bone_tender_at_shaft(const Answers& answers, model::Side side);
 // Nerves of this foot are ill, whatever the cause: feeling lost, leprosy, or diabetes for long.
 [[nodiscard]] Clue numb_foot(const Answers& answers, model::Side side);
+// Numb, and by no nerves that are known to be ill. No is never said for those that are.
+[[nodiscard]] Clue newly_numb(const Answers& answers, model::Side side);
 // Foot or ankle warm against the other.
 [[nodiscard]] Clue foot_hot(const Answers& answers, model::Side side);
 // Broken skin or dead tissue of the foot.
@@ -107,9 +109,19 @@ struct SignsTogether {
   bool three = false;  // the same day
   bool now = false;
   bool pale = false;      // of a child that looks ill
+  bool mottled = false;   // of a grown person who looks ill: mottled or slow to refill on both feet, or pale
   bool of_blood = false;  // three of them, of which one is pulse or pressure
+  bool seen_of_blood = false;  // the same, of which one is how the person looks; beside an injury alone
+  bool of_blood_perhaps = false;  // one of them, beside an injury that bleeds
+  bool breath_with_it = false;    // with it a breath that is raised, or how the person looks
+  bool plain = false;     // pulse, breath and pressure, each a little out and nothing else: what pain and fear make of a small person
+  Clue again;             // not raised, and too far out to be left: what is looked at or measured next
 };
 [[nodiscard]] SignsTogether signs_together(const Answers& answers);
+// What is looked at or measured where signs stand open: each settles it when it is out as well.
+[[nodiscard]] AskTrail to_look_at(const Answers& answers, bool of_blood);
+// Breath newly short: what nobody counted of it. No is never said.
+[[nodiscard]] Clue breath_unmeasured(const Answers& answers);
 // The body fails, or answers by two signs of which one is heat or cold: what is hot and red for another reason has fast breaths too.
 [[nodiscard]] Clue hot_body_answers(const Answers& answers);
 // Under three months, or perhaps so: an age that allows it, or none told of an infant; and nothing shows it older.
@@ -121,6 +133,8 @@ struct SignsTogether {
 [[nodiscard]] Clue pulse_of_clot(const Answers& answers);
 [[nodiscard]] Clue breaths_raised(const Answers& answers);
 [[nodiscard]] Clue pressure_low(const Answers& answers);
+// The pressure that is a danger by itself. In pregnancy 90 is what many have (our own rule).
+[[nodiscard]] Clue pressure_fails(const Answers& answers);
 // Breaths that are a danger at this age, or little oxygen in the blood.
 [[nodiscard]] Clue breathes_badly(const Answers& answers);
 // Exactly, not rounded: ankle pressure below 0.90 of the higher arm pressure.

@@ -92,6 +92,20 @@ void grade_wound(const Answers& answers, Side side, Raised& raised) {
 
 }  // namespace
 
+namespace {
+
+// What rubs under a plaster is neither felt nor seen: with a fever of who is ill it is looked for the same day (page, sections 0 and 22; our own rule).
+[[nodiscard]] Clue ill_with_plaster(const Answers& answers, Side side) {
+  const Clue plaster = answers.chosen("body.cast", side, {"cast_ankle", "cast_foot"});
+  if (!plaster.is_yes() || told_fever_is_past(answers).is_yes()) {
+    return {};
+  }
+  const Clue unfelt = led_by(Clue{}, {answers.yes("history.diabetes"), numb_foot(answers, side)});
+  return unasked(every({plaster, unfelt, fever(answers), led_by(answers.yes("history.unwell"), {whole_body_answers(answers)})}));
+}
+
+}  // namespace
+
 // A wound of a foot with diabetes or without feeling is raised whatever it looks like: nobody feels what goes on in it. Its signs say
 // how soon.
 Raised infected_foot(const Answers& answers, Side side) {
@@ -104,6 +118,9 @@ Raised infected_foot(const Answers& answers, Side side) {
       raised.what = raised.urgency == AlertClass::now ? "stump_now" : "stump";  // what is left is named, not a foot
       raised.clue.because.add(gone.because);
     }
+  } else if (const Clue hidden = wound.value == Tri::undetermined ? ill_with_plaster(answers, side) : Clue{}; hidden.is_yes()) {
+    raised.clue = hidden;
+    raised.what = "under_plaster";
   } else if (raised.clue.value == Tri::undetermined) {
     const bool sore = answers.any_yes({"skin.ulcer", "skin.black_toe"}, side).is_yes() || answers.chosen("skin.gangrene", side, {"gangrene_dry", "gangrene_wet"}).is_yes();
     if (!sore) {

@@ -10,33 +10,85 @@ using model::Side;
 
 namespace {
 
-// Hurt these days as somebody told, or blood runs: what fails there fails by bleeding until shown otherwise.
-[[nodiscard]] Clue hurt_or_bleeds(const Answers& answers) {
-  const auto bleeds = [&](Side side) { return answers.any_yes({"vessel.bleeding_active", "vessel.haematoma_expanding"}, side); };
-  return led_by(circumstance(hurt_as_told(answers)), {unasked(answers.yes("history.fall_recent")), bleeds(Side::left), bleeds(Side::right)});
+// Hurt these days as somebody told, or blood runs: what fails there fails by bleeding until shown otherwise. With child and a sore belly it may
+// bleed behind the womb, and with blood thinners after a sudden severe pain inside a muscle (from memory).
+struct Bleeds {
+  Clue any;     // of these, whatever the injury
+  Clue likely;  // of a fall, a crash, a crush, or seen: one that bleeds inside more often than a twist
+  Clue crash;   // of a crash or a crush, or blood that runs
+};
+
+[[nodiscard]] Bleeds hurt_or_bleeds(const Answers& answers) {
+  const auto runs = [&](Side side) { return answers.any_yes({"vessel.bleeding_active", "vessel.haematoma_expanding"}, side); };
+  const Clue blood = led_by(Clue{}, {runs(Side::left), runs(Side::right)});
+  const Clue hurt = circumstance(hurt_as_told(answers));
+  const auto by = [&](std::initializer_list<std::string_view> mechanisms) {
+    return every({hurt, unasked(answers.chosen("history.mechanism", Side::midline, mechanisms))});
+  };
+  const Clue belly = answers.yes("body.pregnancy").is_yes() ? answers.chosen("pelvis.abdomen_look", Side::midline, {"abdomen_tender", "abdomen_guarded"}) : Clue{};
+  const Clue muscle = every({unasked(answers.yes("history.pain_severe_sudden")), answers.any_yes({"history.blood_thinners", "history.bleeding_disorder"}, Side::midline)});
+  const Clue fell = unasked(answers.yes("history.fall_recent"));
+  const Clue crushed = every({hurt, unasked(answers.yes("history.injury_severe_or_crush"))});
+  Bleeds out;
+  out.crash = led_by(blood, {by({"vehicle", "dashboard"}), crushed});
+  out.likely = led_by(out.crash, {fell, by({"fall"}), belly});
+  out.any = led_by(hurt, {out.likely, muscle});
+  return out;
+}
+
+// Of whoever bleeds inside: three signs of which one is pulse or pressure, or one that is seen, and of the injuries that do it the lesser signs
+// too. After a crash, or with blood running, pressure that is a danger alone needs no second sign. Our own rules.
+[[nodiscard]] bool bleeds_inside(const Answers& answers, const Bleeds& bleeds, const SignsTogether& together) {
+  if (!bleeds.any.is_yes()) {
+    return false;
+  }
+  return together.seen_of_blood || (together.of_blood && (!together.plain || bleeds.likely.is_yes())) || (bleeds.crash.is_yes() && pressure_fails(answers).is_yes());
+}
+
+// Not yet of whoever bleeds inside, and asked about: after a crash with breath or looks beside the pulse, pale after any of these, and a pulse or
+// a pressure of who takes blood thinners and fell.
+[[nodiscard]] bool perhaps_bleeds_inside(const Answers& answers, const Bleeds& bleeds, const SignsTogether& together) {
+  const bool thin = answers.any_yes({"history.blood_thinners", "history.bleeding_disorder"}, Side::midline).is_yes();
+  return (bleeds.crash.is_yes() && together.breath_with_it) || (bleeds.any.is_yes() && together.breath_with_it && answers.yes("general.pallor").is_yes()) ||
+         (bleeds.likely.is_yes() && thin && together.of_blood_perhaps);
+}
+
+// What a clot comes from, as NICE_NG158 asks after it; a pregnancy or a birth is one (red flags page, section 10).
+[[nodiscard]] Clue reason_for_clot(const Answers& answers) {
+  return led_by(answers.any_yes({"history.immobile_or_surgery_recent", "history.clot_before", "history.cancer_active", "history.childbirth_recent"}, Side::midline),
+                {answers.any_yes({"history.leg_paralysed_or_plaster"}, Side::left), answers.any_yes({"history.leg_paralysed_or_plaster"}, Side::right)});
 }
 
 // A clot of the lung waits for no swollen leg where breath is newly short, the pulse fast and a reason for a clot is told: three of what
-// NICE_NG158 asks after. That these three are enough is our own rule.
-[[nodiscard]] Clue lung_clot(const Answers& answers) {
+// NICE_NG158 asks after. A pulse held down by a tablet may stay slow: breaths that are raised are the same day. That these are enough is our own rule.
+struct LungClot {
+  Clue now, same_day;
+};
+
+[[nodiscard]] LungClot lung_clot(const Answers& answers) {
   const Clue breathless = answers.yes("history.breathless");
   if (!breathless.is_yes()) {
     return {};
   }
-  const Clue reason = led_by(answers.any_yes({"history.immobile_or_surgery_recent", "history.clot_before", "history.cancer_active", "history.childbirth_recent"}, Side::midline),
-                             {answers.any_yes({"history.leg_paralysed_or_plaster"}, Side::left), answers.any_yes({"history.leg_paralysed_or_plaster"}, Side::right)});
-  return unasked(every({breathless, pulse_of_clot(answers), reason}));
+  const Clue reason = reason_for_clot(answers);
+  const Clue bears = answers.yes("body.pregnancy");
+  LungClot out;
+  out.now = led_by(unasked(every({breathless, pulse_of_clot(answers), reason})),
+                   {bears.is_yes() ? unasked(every({breathless, reason.is_yes() ? answers.count_at_least("general.pulse_rate", pulse_clot_over + 1) : pulse_of_clot(answers), bears})) : Clue{}});
+  out.same_day = unasked(every({breathless, reason, breaths_raised(answers)}));
+  return out;
 }
 
 }  // namespace
 
 // One sign of failing beside fever, cold or feeling ill; two by themselves, since sepsis has no fever in many and shock none at all; one so far
-// out that it threatens life alone; several lesser ones together (our own rules); heat or cold in the first three months. One sign alone is
-// asked about, and no answer makes it a no.
+// out that it threatens life alone; several lesser ones together, how the person looks among them (our own rules); heat or cold in the first
+// three months. One sign alone is asked about, and no answer makes it a no.
 Raised acutely_ill(const Answers& answers, Side) {
   Raised raised;
   const bool newborn = perhaps_newborn(answers);
-  if (!newborn && !signs_recorded(answers)) {
+  const Clue unmeasured = breath_unmeasured(answers);
+  if (!newborn && !signs_recorded(answers) && unmeasured.ask.empty()) {
     raised.applies = Tri::no;
     return raised;
   }
@@ -46,8 +98,18 @@ Raised acutely_ill(const Answers& answers, Side) {
   const Clue cold_newborn = newborn && cold.is_yes() ? cold : Clue{};
   const Clue alone = fails_alone(answers);
   const SignsTogether together = signs_together(answers);
-  const Clue lung = lung_clot(answers);
-  raised.applies = tri(lung.is_yes() || fails.is_yes() || hot_newborn.is_yes() || cold.is_yes() || alone.is_yes() || together.clue.is_yes());
+  const Bleeds bleeds = hurt_or_bleeds(answers);
+  const bool may_bleed = together.seen_of_blood || together.of_blood || pressure_fails(answers).is_yes();
+  const LungClot lung = lung_clot(answers);
+  const bool breath_open = !unmeasured.ask.empty();
+  Clue look_again = together.again;
+  if (!together.clue.is_yes() && perhaps_bleeds_inside(answers, bleeds, together)) {
+    look_again.because.add(together.clue.because);
+    look_again.ask.add(to_look_at(answers, true));
+  }
+  const bool again = !look_again.because.empty();
+  raised.applies = tri(lung.now.is_yes() || lung.same_day.is_yes() || fails.is_yes() || hot_newborn.is_yes() || cold.is_yes() || alone.is_yes() || together.clue.is_yes() ||
+                       (bleeds.any.is_yes() && may_bleed) || breath_open || again);
   if (raised.applies == Tri::no) {
     return raised;
   }
@@ -58,29 +120,54 @@ Raised acutely_ill(const Answers& answers, Side) {
   const Clue infection = led_by(either({heat, chill, answers.yes("history.unwell")}), {hot_foot});
   const Clue septic = every({fails, infection});
   const Clue twice = body_fails_twice(answers);
-  const Clue hurt = heat.is_yes() || hot_foot.is_yes() || chill.is_yes() || !together.of_blood ? Clue{} : hurt_or_bleeds(answers);
-  const Clue shock = hurt.is_yes() ? every({hurt, led_by(together.clue, {twice})}) : Clue{};
+  const bool infected = heat.is_yes() || hot_foot.is_yes() || chill.is_yes();
+  Clue shock;
+  if (!infected && bleeds_inside(answers, bleeds, together)) {
+    shock = fact(Tri::yes);
+    shock.because = bleeds.any.because;
+    shock.quiet = bleeds.any.quiet;
+    shock.because.add(together.clue.because);
+    shock.because.add(twice.because);
+  }
   const Clue cold_and_ill = cold.is_yes() ? every({cold, answers.yes("history.unwell")}) : Clue{};
-  raised.clue = led_by(septic, {twice, lung, hot_newborn, cold_newborn, alone, shock, cold_and_ill, together.clue});
+  // Cold after a fall: how long somebody lay (red flags page, section 12).
+  const Clue cold_and_fell = cold.is_yes() && bleeds.likely.is_yes() ? every({cold, bleeds.likely}) : Clue{};
+  raised.clue = led_by(septic, {twice, lung.now, lung.same_day, hot_newborn, cold_newborn, alone, shock, cold_and_ill, cold_and_fell, together.clue});
   raised.clue = left_open(!raised.clue.is_yes() && cold.is_yes() ? cold_and_ill : raised.clue, fails.is_yes() ? fails : cold);
+  if (!raised.clue.is_yes() && (again || breath_open)) {
+    if (!fails.is_yes() && !cold.is_yes()) {
+      raised.clue = Clue{};
+    }
+    for (const Clue* one : std::initializer_list<const Clue*>{&look_again, &unmeasured}) {
+      raised.clue.because.add(one->ask.empty() ? FindingTrail{} : one->because);
+      raised.clue.open.add(one->because);
+      raised.clue.ask.add(one->ask);
+    }
+    if (again) {
+      raised.clue.ask.add(answers.yes("history.unwell").ask);
+    }
+  }
   if (raised.clue.value == Tri::undetermined && raised.clue.ask.empty() && !raised.clue.open.empty()) {
     raised.clue.open.add(fails.because);  // nothing is left to ask, and the sign that failed is named
   }
-  const bool only_together = !septic.is_yes() && !twice.is_yes() && !hot_newborn.is_yes() && !cold_newborn.is_yes() && !alone.is_yes() && !shock.is_yes() && !lung.is_yes() && !cold_and_ill.is_yes();
-  const bool waits = raised.clue.is_yes() && only_together && !together.now;
+  const bool now = septic.is_yes() || twice.is_yes() || hot_newborn.is_yes() || cold_newborn.is_yes() || alone.is_yes() || shock.is_yes() || lung.now.is_yes() ||
+                   cold_and_ill.is_yes() || (together.clue.is_yes() && together.now);
+  const bool waits = raised.clue.is_yes() && !now;
   raised.urgency = waits ? AlertClass::same_day : AlertClass::now;
   raised.interrupts = !waits;
-  raised.what = shock.is_yes()           ? "shock"
-                : septic.is_yes()        ? "raised"
-                : hot_newborn.is_yes()   ? "newborn"
-                : cold_newborn.is_yes()  ? "newborn_cold"
-                : lung.is_yes()          ? "lung_clot"
-                : twice.is_yes()         ? "failing"
-                : alone.is_yes()         ? "alone"
-                : cold_and_ill.is_yes()  ? "cold"
-                : together.pale          ? (together.now ? "pale" : "pale_same_day")
-                : together.clue.is_yes() ? (together.now ? "several" : "several_same_day")
-                                         : "raised";
+  raised.what = shock.is_yes()              ? "shock"
+                : septic.is_yes()           ? "raised"
+                : hot_newborn.is_yes()      ? "newborn"
+                : cold_newborn.is_yes()     ? "newborn_cold"
+                : lung.now.is_yes()         ? "lung_clot"
+                : twice.is_yes()            ? "failing"
+                : alone.is_yes()            ? "alone"
+                : cold_and_ill.is_yes()     ? "cold"
+                : together.clue.is_yes() && together.now ? (together.pale ? "pale" : (together.mottled ? "mottled" : "several"))
+                : lung.same_day.is_yes()    ? "lung_clot_same_day"
+                : together.clue.is_yes()    ? (together.pale ? "pale_same_day" : (together.mottled ? "mottled_same_day" : "several_same_day"))
+                : cold_and_fell.is_yes()    ? "cold_same_day"
+                                            : "raised";
   return raised;
 }
 

@@ -227,19 +227,20 @@ Raised infected_joint_child(const Answers& answers, Side side) {
   }
   const Clue stopped = led_by(answers.stopped("knee.flexion_passive", side, {WhyNot::pain}), {answers.positive("hip.log_roll", side)});
   // A child that does not limp may still not bear the knee to be moved: that is not answered until somebody moved it.
-  // Under one year nobody limps: the leg that is not moved is asked for.
+  // Under one year nobody limps, nor does who took no steps before: the leg that is not moved is asked for, unless it is paralysed.
   const bool infant = answers.aged(0, 0) == Tri::yes;
+  // Under three months, or perhaps so, a joint that hurts is enough, and 38.0 is a fever.
+  const bool newborn = perhaps_newborn(answers);
   const Clue still = leg_not_moved(answers, side);
   const Clue sore = severe_pain_on_passive(answers, side);
-  const Clue irritable = infant ? led_by(still, {limps(answers), stopped, cannot_walk(answers), sore})
+  const bool paralysed = answers.yes("body.paralysis", side).is_yes();
+  const Clue irritable = infant || newborn || took_no_steps_before(answers).is_yes() ? led_by(paralysed ? Clue{} : still, {limps(answers), stopped, cannot_walk(answers), sore})
                                 : either({limps(answers), led_by(stopped, {cannot_walk(answers), sore, still})});
   const Clue feverish = unless_drug_hides(answers, fever_of_child(answers));
   // Beside a joint that is hot any sign counts; beside a limp none that fear or sleep makes of a well child.
   const Clue fails = body_fails(answers);
   const Clue fails_by_illness = body_fails_by_illness(answers);
   const Clue cold = answers.aged(0, cold_child_under_years - 1) == Tri::yes ? answers.colder_than(temperature_low_tenths) : Clue{};
-  // Under three months, or perhaps so, a joint that hurts is enough, and 38.0 is a fever.
-  const bool newborn = perhaps_newborn(answers);
   const Clue general = led_by(either({feverish, answers.yes("history.unwell")}), {fails_by_illness, cold, newborn ? fever(answers) : Clue{}, newborn ? fact(Tri::yes) : Clue{}});
   const bool hurt = injured(answers).is_yes();
   // The page has no gate for an injury: a child that is brought for a limp, and fell, is judged as any other. Brought for the injury itself,
@@ -249,7 +250,7 @@ Raised infected_joint_child(const Answers& answers, Side side) {
   const Clue beside_injury = unasked(every({signs, either({every({cannot_stand(answers), severe_pain_on_passive(answers, side)}), fever(answers), blood_of_infection(answers)})}));
   const Clue severe = for_the_injury ? led_by(general, {beside_injury}) : either({general, signs});
   // Who took no steps before is not asked for them either: the leg that is not moved stands for one that does not carry, unless it is paralysed.
-  const bool before_walking = infant || (took_no_steps_before(answers).is_yes() && !answers.yes("body.paralysis", side).is_yes());
+  const bool before_walking = infant || (took_no_steps_before(answers).is_yes() && !paralysed);
   const bool still_infant = before_walking && still.is_yes();
   // A joint hot and red, or a knee with fluid, in a child with a fever waits for no limp, and in the first months for no fever (convention,
   // beyond the page).

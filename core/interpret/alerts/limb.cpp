@@ -280,6 +280,16 @@ Raised dislocated_knee(const Answers& answers, Side side) {
   return raised;
 }
 
+namespace {
+
+// Of a complaint that is of the plaster the weeks are those of the plaster; an older trouble's are not.
+[[nodiscard]] bool worn_for_weeks(const Answers& answers) {
+  return injured_weeks_ago(answers) ||
+         (answers.view().exam().complaint.text == "after_plaster" && over_two_weeks(answers).is_yes() && !of_short_history(answers).is_yes());
+}
+
+}  // namespace
+
 // What lies round the muscles counts (C3 names the cast). One that has been on for weeks lies round a leg that grew stiff: it is no danger by
 // itself, and no no either; what would make it one is asked (our own rule), and pain beyond the hurt is heard as where nobody was asked.
 // A blood thinner or a bleeding disorder counts by the letter of the page, though every pulled calf hurts on stretch.
@@ -287,10 +297,7 @@ Clue compartment_in_danger(const Answers& answers, Side side) {
   const Clue causes = answers.chosen("history.compartment_causes", side, {"cause_shin_broken", "cause_crush", "cause_long_lying", "cause_tight_cast",
                                                                           "cause_flow_back", "cause_operation", "cause_bleed"});
   const Clue plaster = answers.chosen("body.cast", side, {"cast_thigh", "cast_knee", "cast_shin"});
-  // Of a complaint that is of the plaster the weeks are those of the plaster; an older trouble's are not.
-  const bool for_weeks = injured_weeks_ago(answers) ||
-                         (answers.view().exam().complaint.text == "after_plaster" && over_two_weeks(answers).is_yes() && !of_short_history(answers).is_yes());
-  const bool stiff = plaster.is_yes() && for_weeks && !answers.yes("history.fall_recent").is_yes();
+  const bool stiff = plaster.is_yes() && worn_for_weeks(answers) && !answers.yes("history.fall_recent").is_yes();
   Clue danger = led_by(answers.yes("history.injury_severe_or_crush"),
                        {film_shows(answers, side, {"knee_fracture_seen", "shaft_fracture_seen"}).clue, answers.yes("history.blood_thinners"), causes,
                         stiff ? Clue{} : plaster, answers.yes("history.bleeding_disorder"), answers.yes("leg.tense_compartment", side),
@@ -360,9 +367,26 @@ void judge_without_pain(const Answers& answers, Side side, const Clue& hidden, c
 
 }  // namespace
 
+namespace {
+
+// The foot fails under a plaster that is not there for weeks: numb and not moved, or, of who cannot tell of pain, of an ill colour and slow to
+// fill. It is opened to the skin whatever was said of pain (page, sections 4 and 5: nobody waits for numbness or a lost pulse; what counts here is
+// our own rule).
+[[nodiscard]] Clue fails_under_plaster(const Answers& answers, Side side) {
+  const Clue plaster = answers.chosen("body.cast", side, {"cast_thigh", "cast_knee", "cast_shin", "cast_ankle", "cast_foot"});
+  if (!plaster.is_yes() || worn_for_weeks(answers) || answers.yes("body.paralysis", side).is_yes()) {
+    return {};
+  }
+  const Clue still = every({newly_numb(answers, side), answers.no("ankle.movement", side)});
+  const Clue hidden = cannot_tell_of_pain(answers, side);
+  const Clue white = every({hidden, answers.chosen("vessel.foot_colour", side, {"colour_pale", "colour_mottled", "colour_blue", "colour_dusky"}),
+                            answers.yes("vessel.capillary_refill_slow", side)});
+  return every({plaster, led_by(still, {white})});
+}
+
 // Pain beyond what the hurt explains, or pain on stretch, in a limb at risk; both together without. The pulse never lowers it.
 // Stretch pain alone in a limb not at risk is not raised; where nobody asked, that question comes first (C3).
-Raised compartment(const Answers& answers, Side side) {
+[[nodiscard]] Raised compartment_by_pain(const Answers& answers, Side side) {
   const Clue beyond = answers.yes("history.pain_out_of_proportion", side);
   const Clue calf = answers.yes("knee.stretch_pain_calf", side);
   const Clue back = answers.yes("leg.stretch_pain_back", side);
@@ -400,6 +424,21 @@ Raised compartment(const Answers& answers, Side side) {
     raised.clue = left_open(raised.clue, tense);
     raised.clue.because.add(tense.because);
     raised.clue.ask.add(again(answers, "history.pain_out_of_proportion", side));
+  }
+  return raised;
+}
+
+}  // namespace
+
+Raised compartment(const Answers& answers, Side side) {
+  Raised raised = compartment_by_pain(answers, side);
+  if (raised.clue.is_yes()) {
+    return raised;
+  }
+  if (const Clue fails = fails_under_plaster(answers, side); fails.is_yes()) {
+    raised.clue = fails;
+    raised.ask_first = false;
+    raised.what = "plaster";
   }
   return raised;
 }

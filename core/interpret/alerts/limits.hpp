@@ -55,6 +55,8 @@ inline constexpr std::int64_t saturation_old_lungs = 88;    // NICE_NG51: enough
 inline constexpr std::int64_t breaths_not_of_old_lungs = 30;  // CONVENTION: from here in a grown person no old lung is thought of
 inline constexpr std::int64_t pulse_racing_from = 130;      // NICE_NG51: high risk by itself
 inline constexpr std::int64_t pulse_counts_over = 100;      // CONVENTION: NICE_NG51 counts from 91, in pregnancy from 100; hurry and fear have that
+inline constexpr std::int64_t pulse_slow_under = 40;        // CONVENTION, the catalogue asks back below it: an athlete's too, so it counts beside low pressure alone
+inline constexpr std::int64_t saturation_pregnant_under = 95;  // taught value, from memory: charts of early warning in pregnancy; beside a fast pulse alone
 inline constexpr std::int64_t chilled_under_tenths = 350;   // taught value, from memory: too cold a body begins below 35.0
 // So far out that it is a danger whatever else is answered (CONVENTION throughout).
 inline constexpr std::int64_t systolic_alone_under = 80, systolic_child_alone_less = 10;  // of a child: less than its own limit by this

@@ -46,7 +46,7 @@ std::span<const RedFlag> all_red_flags() {
       RedFlag{"alert.bleeding", true, &bleeding_now},
       RedFlag{"alert.fracture", true, &broken_bone},
       RedFlag{"alert.pelvic_fx", false, &broken_pelvis},
-      RedFlag{"alert.acutely_ill", false, &acutely_ill},
+      RedFlag{"alert.acutely_ill", false, &acutely_ill_at_any_age},
       RedFlag{"alert.not_put_back", true, &not_put_back},
   };
   return flags;

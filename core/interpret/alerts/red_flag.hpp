@@ -25,6 +25,7 @@ struct Raised {
   bool of_no_side = false;   // nobody recorded of which side: one line, and both sides are held back
   std::string_view what = "raised";  // which message: msg.alert.<name>.<what>
   std::string_view refer = {};       // the same of a referral prompt: msg.referral.<name>.<refer>
+  std::string_view asks = {};        // which question: msg.question.<name>.<asks>; empty: msg.question.<name>
   AskTrail would_settle{};           // open, and nobody is asked: named where a page tells what is missing
   std::optional<Clue> graver{};      // raised, and this is open: a yes would raise its class, so it is still asked
   std::vector<std::string_view> opens{};  // which of the concerns of its row; empty: all of them
@@ -85,6 +86,8 @@ void name_lost_pulse(Raised& raised, const Clue& dorsal, const Clue& tibial);
 [[nodiscard]] Raised broken_pelvis(const Answers& answers, model::Side side);
 [[nodiscard]] Raised joints_stiff(const Answers& answers, model::Side side);
 [[nodiscard]] Raised acutely_ill(const Answers& answers, model::Side side);
+// The same with what a child has of its own: a fever with a rash, an infant that nobody measured, one of which nobody knows the age.
+[[nodiscard]] Raised acutely_ill_at_any_age(const Answers& answers, model::Side side);
 [[nodiscard]] Raised not_put_back(const Answers& answers, model::Side side);
 
 }  // namespace limbledger::interpret

@@ -117,8 +117,10 @@ struct OfSide {
 // Found at this visit: not told, nor done before or elsewhere.
 [[nodiscard]] bool found_today(const View& view, const model::Finding& finding) {
   const bool before = finding.despite && finding.despite->how != model::DespiteHow::knowingly;
-  const bool another_day = finding.examined_at && view.exam().examined_at &&
-                           !(model::date_of(*finding.examined_at, view.exam().offset_min ? view.exam().offset_min->steps : 0) == view.examined_on());
+  const model::Exam& exam = view.exam();
+  const std::int64_t offset = exam.offset_min ? exam.offset_min->steps : 0;
+  // By one clock, whether it is right or not.
+  const bool another_day = finding.examined_at && exam.examined_at && !(model::date_of(*finding.examined_at, offset) == model::date_of(*exam.examined_at, offset));
   return !before && !another_day;
 }
 

@@ -257,11 +257,11 @@ Circumstances circumstances_of(const View& view, model::Side side) {
   Circumstances here;
   here.age = view.age_on_exam();
   const model::Exam& exam = view.exam();
-  if (exam.injured_on) {
-    here.injured = true;
-    here.days = std::max<std::int64_t>(0, view.examined_on().last_day() - exam.injured_on->first_day());
+  here.injured = exam.injured_on.has_value();
+  if (const auto& day = view.examined_on(); exam.injured_on && day) {
+    here.days = std::max<std::int64_t>(0, day->last_day() - exam.injured_on->first_day());
     // What could be fresh counts as fresh: those figures claim less.
-    here.days_least = std::max<std::int64_t>(0, view.examined_on().first_day() - exam.injured_on->last_day());
+    here.days_least = std::max<std::int64_t>(0, day->first_day() - exam.injured_on->last_day());
     here.acute = *here.days_least <= acute_days;
   } else {
     here.acute = complains_of_something_recent(view);

@@ -143,7 +143,7 @@ std::vector<Judged> judge_amount_past(const View& view, const std::vector<Readin
       continue;
     }
     for (const model::Exam* exam : past) {
-      const View then(*exam, view.person(), view.edition(), view.examined_on());
+      const View then(*exam, view.person(), view.edition(), view.as_of());
       const std::vector<Reading> amounts_then = read_amounts(then);
       const Reading* other = amount_at(amounts_then, here.item->item.text, here.side);
       if (other == nullptr) {

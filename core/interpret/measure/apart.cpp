@@ -43,7 +43,7 @@ void judge_one_apart(const View& view, const Reading& reading, std::vector<Judge
     }
   }
   if (!months) {
-    judged.statement.missing.push_back({"birth"});
+    judged.statement.missing.push_back({std::string(view.age_lacks())});
   }
   if (figure != nullptr && figure->value) {
     judged.statement.comparator = Comparator::norm;

@@ -34,7 +34,7 @@ constexpr std::int64_t newborn_days = 7;
 [[nodiscard]] bool newborn(const View& view) {
   const auto& person = view.person();
   const bool dated = person && person->birth && person->birth->date;
-  return dated && view.examined_on().first_day() - person->birth->date->last_day() <= newborn_days;
+  return dated && view.examined_on() && view.examined_on()->first_day() - person->birth->date->last_day() <= newborn_days;
 }
 
 // Every limit that may apply to this person.
@@ -78,7 +78,7 @@ void judge_one_refill(const View& view, const Reading& reading, std::vector<Judg
     judged.statement.verdict = Verdict::no_norm;
     name_measure(judged, "refill_no_limit");
     if (!view.age_on_exam()) {
-      judged.statement.missing.push_back({"birth"});
+      judged.statement.missing.push_back({std::string(view.age_lacks())});
     }
     judged.statement.params = params.raw();
     all.push_back(std::move(judged));

@@ -157,16 +157,21 @@ std::vector<Judged> judge_sides(const View& view, const std::vector<Reading>& re
 
 std::vector<const model::Exam*> exams_before(const View& view, std::span<const model::Exam> earlier) {
   std::vector<const model::Exam*> past;
+  const model::When now = model::when_done(view.exam());
   for (const model::Exam& exam : earlier) {
-    const bool before = exam.examined_at && (!view.exam().examined_at || *exam.examined_at < *view.exam().examined_at);
+    // One whose day nobody knows is neither earlier nor later; beside a document without a time each that has one is earlier.
+    const model::When then = model::when_done(exam);
+    const bool before = model::is_before(then, now) || (then.day && !now.day && !now.doubtful);
     if (before && !(exam.state && *exam.state == model::ExamState::withdrawn)) {
       past.push_back(&exam);
     }
   }
   // Latest first; two of one moment by their ids.
   std::sort(past.begin(), past.end(), [](const model::Exam* a, const model::Exam* b) {
-    if (!(*a->examined_at == *b->examined_at)) {
-      return *b->examined_at < *a->examined_at;
+    const std::int64_t a_ms = model::when_done(*a).in_order_ms;
+    const std::int64_t b_ms = model::when_done(*b).in_order_ms;
+    if (a_ms != b_ms) {
+      return b_ms < a_ms;
     }
     return a->exam && b->exam ? *a->exam < *b->exam : wire::write(*a) < wire::write(*b);
   });
@@ -182,7 +187,7 @@ std::vector<Judged> judge_past(const View& view, const std::vector<Reading>& rea
       continue;
     }
     for (const model::Exam* exam : past) {
-      const View then(*exam, view.person(), view.edition(), view.examined_on());
+      const View then(*exam, view.person(), view.edition(), view.as_of());
       const std::vector<Reading> readings_then = read_motions(then);
       const Reading* other = find(readings_then, reading.item->item, reading.side);
       if (other == nullptr || other->readable != Readable::number) {

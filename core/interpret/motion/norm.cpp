@@ -269,7 +269,7 @@ void name_row(const reference::NormRow& row, const Limits& limits, Judged& judge
   }
   const auto months = view.age_months_on_exam();
   if (!months) {
-    return refuse(std::move(judged), reading, Verdict::no_norm, "needs_age", "birth");
+    return refuse(std::move(judged), reading, Verdict::no_norm, "needs_age", view.age_lacks());
   }
   AskedNorms norms = ask_rows(view, reading, *months);
   std::vector<Asked>& asked = norms.rows;

@@ -13,13 +13,14 @@ namespace {
 
 [[nodiscard]] std::optional<Between> age_when_injured(const View& view, std::string& state) {
   std::optional<model::AgeInterval> age;
-  if (view.exam().injured_on && view.exam().injured_on->first_day() <= view.examined_on().last_day()) {
+  const auto& day = view.examined_on();
+  if (day && view.exam().injured_on && view.exam().injured_on->first_day() <= day->last_day()) {
     age = view.age_on_day(*view.exam().injured_on);
   }
   if (!age) {
     age = view.age_on_exam();  // also where the injury is recorded before the birth: one of the two is wrong, the person is here
   }
-  state = age ? (age->low == age->high ? "known" : "known_in_part") : "not_asked";
+  state = age ? (age->low == age->high ? "known" : "known_in_part") : (view.age_lacks() == "day" ? "day_not_known" : "not_asked");
   return age ? std::optional(Between{age->low, age->high}) : std::nullopt;
 }
 
@@ -29,7 +30,12 @@ namespace {
   if (!injured) {
     return std::nullopt;
   }
-  const Between days{view.examined_on().first_day() - injured->last_day(), view.examined_on().last_day() - injured->first_day()};
+  const auto& day = view.examined_on();
+  if (!day) {
+    state = "day_not_known";
+    return std::nullopt;
+  }
+  const Between days{day->first_day() - injured->last_day(), day->last_day() - injured->first_day()};
   if (days.high < 0) {
     state = "after_the_examination";
     return std::nullopt;

@@ -289,6 +289,8 @@ MeasuredAt age_at_exam(const View& view) {
     measured.between = Between{age->low, age->high};
     measured.state = age->low == age->high ? "known" : "known_in_part";
     measured.reading = std::to_string(age->low) + (age->low == age->high ? "" : " to " + std::to_string(age->high));
+  } else if (view.age_lacks() == "day") {
+    measured.state = "day_not_known";
   }
   return measured;
 }

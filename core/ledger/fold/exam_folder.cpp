@@ -46,6 +46,7 @@ std::optional<ExamFold> ExamFolder::fold() {
   fill_outcomes();
   fill_countersigned();
   fill_addenda();
+  fill_day(*root);
   fill_exchanged();
   fill_letters();
   fill_settled();

@@ -51,6 +51,7 @@ class ExamFolder {
   void fill_plan();
   void fill_withdrawal();
   void fill_addenda();
+  void fill_day(std::size_t root);
   void fill_alerts_handled();
 
   // exam_after.cpp
@@ -73,6 +74,7 @@ class ExamFolder {
   void weigh_findings();
   void tell_settled(std::size_t entry, model::Finding& finding) const;
   void fill_settled();
+  void fill_taken_back();
   template <class Body, class Value>
   void fill_settled_of(Value Body::*member, std::string_view about);
   void complete_settled(std::vector<model::Settled>& all, const std::vector<Decision>& decisions) const;

@@ -8,6 +8,20 @@ namespace {
 
 [[nodiscard]] std::string hex_of(const Hash& hash) { return model::Hex<32>{hash}.to_text(); }
 
+// A stamp of the ledger's own clock that runs this far ahead was carried on from a time that this device had seen before: one of the two is wrong.
+constexpr std::int64_t behind_ms_max = std::int64_t{24} * 3600 * 1000;
+
+// No day can be read from the time with which it was opened.
+[[nodiscard]] bool tells_no_day(const Opened& opening) {
+  const model::Operation& operation = opening.operation();
+  if (!operation.examined_at || !model::can_be_right(*operation.examined_at)) {
+    return operation.examined_at.has_value();
+  }
+  const bool said_wrong = operation.at.clock == model::ClockWord::unset || operation.at.clock == model::ClockWord::suspect;
+  const bool behind = operation.at.clock != model::ClockWord::network && opening.stamp().ms - operation.at.wall_ms.steps > behind_ms_max;
+  return is_stamped(operation) && (said_wrong || behind);
+}
+
 // Of two unseen words about consent the one that allows less holds until a person settles it.
 void allow_less(std::optional<model::ConsentWord>& held, const std::optional<model::ConsentWord>& other) {
   if (other && (!held || static_cast<int>(*other) > static_cast<int>(*held))) {
@@ -16,6 +30,11 @@ void allow_less(std::optional<model::ConsentWord>& held, const std::optional<mod
 }
 
 }  // namespace
+
+bool is_stamped(const model::Operation& opening) {
+  const std::int64_t apart = opening.examined_at ? opening.at.wall_ms.steps - opening.examined_at->ms : 0;
+  return apart > -60'000 && apart < 60'000;
+}
 
 void ExamFolder::fill_head(std::size_t root) {
   const auto& opening = *body<model::ExamBody>(root);
@@ -74,6 +93,15 @@ void ExamFolder::fill_opening(std::size_t root) {
   take(exam.injured_on, &model::ExamBody::injured_on);
   take(exam.reviews, &model::ExamBody::reviews);
   take(exam.supervised, &model::ExamBody::supervised);
+  // Who said no day contradicts nobody; which one holds is for fill_day.
+  const auto said_otherwise = [&](std::size_t a, std::size_t b) {
+    const auto& one = body<model::ExamBody>(a)->examined_on;
+    const auto& other = body<model::ExamBody>(b)->examined_on;
+    return one && other && !(*one == *other);
+  };
+  for (const std::size_t head : heads) {
+    same = same && std::none_of(heads.begin(), heads.end(), [&](std::size_t other) { return said_otherwise(head, other); });
+  }
   // Whether bands may be given yet: one that says no is enough.
   if (std::any_of(heads.begin(), heads.end(), [&](std::size_t head) { return body<model::ExamBody>(head)->supervised.value_or(false); })) {
     exam.supervised = true;
@@ -146,7 +174,9 @@ void ExamFolder::fill_consent() {
     take(out_.exam.interpreter, given.interpreter);
   }
   const bool differ = std::any_of(heads.begin(), heads.end(), [&](std::size_t head) {
-    return graph_.at(head).operation().body != graph_.at(heads.front()).operation().body;
+    const auto& one = *body<model::ConsentBody>(head);
+    const auto& other = *body<model::ConsentBody>(heads.front());
+    return one.consent != other.consent || one.company != other.company || one.who_spoke != other.who_spoke || one.interpreter != other.interpreter;
   });
   if (differ) {
     add_conflict("consent", heads);
@@ -237,6 +267,7 @@ void ExamFolder::fill_addenda() {
     addendum.reason = written->reason;
     addendum.text = written->text;
     addendum.findings = written->findings;
+    addendum.examined_on = written->examined_on;
     const bool saw_signature = std::any_of(signatures_.begin(), signatures_.end(), [&](std::size_t sign) { return graph_.saw(i, sign); });
     const auto saw_withdrawn = [&] {
       for (std::size_t other = 0; other < graph_.size(); ++other) {
@@ -258,6 +289,34 @@ void ExamFolder::fill_addenda() {
   }
   if (!addenda.empty()) {
     out_.exam.addenda = std::move(addenda);
+  }
+}
+
+// The day that a person said, in an opening or in an addendum, stands before that of the clock; the word of who had seen another goes
+// before it. Of two that differ and had not seen each other, neither is the day.
+void ExamFolder::fill_day(std::size_t root) {
+  const auto said = [&](std::size_t i) -> std::optional<model::PartialDate> {
+    const auto* opening = body<model::ExamBody>(i);
+    const auto* addendum = body<model::AddendumBody>(i);
+    return nodes_[i].is_void ? std::nullopt : (opening != nullptr ? opening->examined_on : (addendum != nullptr ? addendum->examined_on : std::nullopt));
+  };
+  bool differ = false;
+  for (std::size_t i = 0; i < graph_.size(); ++i) {
+    const std::optional<model::PartialDate> day = said(i);
+    bool gone = !day;
+    for (std::size_t later = 0; later < graph_.size() && !gone; ++later) {
+      gone = later != i && graph_.saw(later, i) && said(later).has_value();
+    }
+    if (!gone) {
+      differ = differ || (out_.exam.examined_on && !(*out_.exam.examined_on == *day));
+      out_.exam.examined_on = day;
+    }
+  }
+  if (differ) {
+    out_.exam.examined_on.reset();
+  }
+  if (differ || tells_no_day(graph_.at(root))) {
+    out_.exam.day_doubtful = true;
   }
 }
 

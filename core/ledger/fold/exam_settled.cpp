@@ -87,6 +87,12 @@ void ExamFolder::complete_settled(std::vector<model::Settled>& all, const std::v
       settled.reason = settle->reason;
     } else if (move != nullptr) {
       settled.reason = move->reason;
+    } else if (const auto* opening = body<model::ExamBody>(entry)) {
+      settled.reason = opening->reason;
+    } else if (const auto* consent = body<model::ConsentBody>(entry)) {
+      settled.reason = consent->reason;
+    } else if (const auto* impression = body<model::ImpressionBody>(entry)) {
+      settled.reason = impression->reason;
     }
     if (std::any_of(signatures_.begin(), signatures_.end(), [&](std::size_t sign) { return graph_.saw(entry, sign); })) {
       settled.after_signature = model::AfterSignature::seen;
@@ -113,8 +119,43 @@ void ExamFolder::complete_settled(std::vector<model::Settled>& all, const std::v
   }
 }
 
+// A value that was taken back by one and changed by another, neither knowing of it, and then taken back by who saw both.
+void ExamFolder::fill_taken_back() {
+  for (std::size_t i = 0; i < graph_.size(); ++i) {
+    const auto* decides = body<model::WithdrawBody>(i);
+    if (nodes_[i].is_void || decides == nullptr || !decides->finding) {
+      continue;
+    }
+    for (const std::size_t changed : nodes_[i].targets) {
+      for (std::size_t other = 0; other < graph_.size(); ++other) {
+        const auto* before = body<model::WithdrawBody>(other);
+        const bool against = other != i && !nodes_[other].is_void && before != nullptr && before->finding == decides->finding && graph_.saw(i, other) && unseen_by_each_other(other, changed);
+        if (!against || (kept_apart_ && kept_apart_(observation(changed)->item))) {
+          continue;
+        }
+        const auto* found = body<model::FindingBody>(changed);
+        const model::Operation& written = graph_.at(changed).operation();
+        model::Settled settled;
+        settled.about.text = "withdrawal";
+        settled.entry = graph_.at(i).entry();
+        settled.by = graph_.at(i).operation().by;
+        settled.at = wall_of(graph_.at(i).operation());
+        settled.reason = decides->reason;
+        settled.taken = graph_.at(other).entry();
+        settled.among.push_back({graph_.at(changed).entry(), found != nullptr && found->examiner ? found->examiner : written.by, written.examined_at.value_or(wall_of(written)),
+                                 as_raw(*observation(changed)), std::nullopt});
+        settled.among.push_back({graph_.at(other).entry(), graph_.at(other).operation().by, wall_of(graph_.at(other).operation()), std::nullopt, before->reason});
+        if (!out_.exam.settled) {
+          out_.exam.settled.emplace();
+        }
+        out_.exam.settled->push_back(std::move(settled));
+      }
+    }
+  }
+}
+
 // A whole record of the opening or of consent is written with each change: an entry speaks of a member where it says otherwise than what it
-// corrects.
+// corrects, and where somebody then decided between it and another that says otherwise.
 template <class Body, class Value>
 void ExamFolder::fill_settled_of(Value Body::*member, std::string_view about) {
   std::map<std::size_t, std::vector<std::size_t>> corrects;
@@ -130,9 +171,16 @@ void ExamFolder::fill_settled_of(Value Body::*member, std::string_view about) {
     return;
   }
   const auto same = [this, member](std::size_t a, std::size_t b) { return body<Body>(a)->*member == body<Body>(b)->*member; };
+  std::set<std::size_t> decided_between;
+  for (const auto& row : corrects) {
+    const std::vector<std::size_t>& targets = row.second;
+    if (std::any_of(targets.begin(), targets.end(), [&](std::size_t one) { return !same(one, targets.front()); })) {
+      decided_between.insert(targets.begin(), targets.end());
+    }
+  }
   const auto speaks = [&](std::size_t i) {
     const auto& targets = corrects.at(i);
-    return targets.empty() || std::any_of(targets.begin(), targets.end(), [&](std::size_t one) { return !same(i, one); });
+    return targets.empty() || decided_between.contains(i) || std::any_of(targets.begin(), targets.end(), [&](std::size_t one) { return !same(i, one); });
   };
   const auto speakers = [&](const std::vector<std::size_t>& from) {
     std::set<std::size_t> seen;
@@ -183,6 +231,7 @@ void ExamFolder::fill_settled_of(Value Body::*member, std::string_view about) {
 }
 
 void ExamFolder::fill_settled() {
+  fill_taken_back();
   fill_settled_of(&model::MoveBody::person, "person");
   fill_settled_of(&model::ExamBody::complaint, "complaint");
   fill_settled_of(&model::ExamBody::side, "side");
@@ -190,6 +239,7 @@ void ExamFolder::fill_settled() {
   fill_settled_of(&model::ExamBody::place, "place");
   fill_settled_of(&model::ExamBody::offset_min, "offset_min");
   fill_settled_of(&model::ExamBody::injured_on, "injured_on");
+  fill_settled_of(&model::ExamBody::examined_on, "examined_on");
   fill_settled_of(&model::ExamBody::reviews, "reviews");
   fill_settled_of(&model::ExamBody::supervised, "supervised");
   fill_settled_of(&model::ConsentBody::consent, "consent");

@@ -18,6 +18,9 @@ namespace limbledger::ledger {
 // Whether a public key is that examiner's on some device of this clinic.
 using ExaminerKeys = std::function<bool(const model::ExaminerId&, const PublicKey&)>;
 
+// The time of the exam is the clock's own, to the minute: nobody stated it.
+[[nodiscard]] bool is_stamped(const model::Operation& opening);
+
 // Whether an item is kept apart from what lists and letters tell (C16). The log knows no catalogue, so it is handed in.
 using KeptApart = std::function<bool(const model::ItemId&)>;
 

@@ -93,7 +93,12 @@ class Members {
     const Settling settling(graph_, values);
     for (const auto& [node, corrects] : values.corrects) {
       if (!superseded(node, member)) {
-        const std::vector<model::Settled> decided = told(graph_, settling.of(node), name, [&](std::size_t one) { return as_raw(body(one).*member); });
+        std::vector<model::Settled> decided = told(graph_, settling.of(node), name, [&](std::size_t one) { return as_raw(body(one).*member); });
+        if constexpr (requires { &Body::reason; }) {
+          for (model::Settled& one : decided) {
+            one.reason = body(*graph_.find(one.entry)).reason;
+          }
+        }
         out.insert(out.end(), decided.begin(), decided.end());
       }
     }

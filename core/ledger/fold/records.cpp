@@ -19,6 +19,8 @@ namespace {
   row.place = fold.exam.place;
   row.examiner = fold.exam.examiner;
   row.examined_at = fold.exam.examined_at;
+  row.examined_on = fold.exam.examined_on;
+  row.day_doubtful = fold.exam.day_doubtful;
   row.offset_min = fold.exam.offset_min;
   row.findings.steps = fold.exam.findings ? static_cast<std::int64_t>(fold.exam.findings->size()) : 0;
   if (fold.exam.conflicts) {

@@ -6,7 +6,7 @@
 
 #include "core/ledger/chain.hpp"
 #include "core/ledger/keys/seal.hpp"
-#include "core/model/exam/exam.hpp"
+#include "core/model/exam/day.hpp"
 #include "core/model/person.hpp"
 
 #include <map>
@@ -16,7 +16,7 @@
 namespace limbledger::ledger {
 
 // Raised whenever a fold of the same entries would say something else.
-inline constexpr std::uint16_t fold_version = 3;
+inline constexpr std::uint16_t fold_version = 4;
 
 struct ListedExam {
   model::ExamId exam;
@@ -32,11 +32,18 @@ struct ListedExam {
   std::optional<bool> in_conflict;
   std::optional<bool> unseen = std::nullopt;  // holds what was written without knowing what matters to it, and nobody has looked since
   std::optional<std::vector<model::ItemId>> staff_called = std::nullopt;  // never stored: what calls the staff is for the edition at hand
+  std::optional<model::PartialDate> examined_on = std::nullopt;           // the day as a person said it
+  std::optional<bool> day_doubtful = std::nullopt;                        // as of an exam
 };
 BOOST_DESCRIBE_STRUCT(ListedExam, (),
-                      (exam, persons, state, complaint, side, place, examiner, examined_at, offset_min, findings, in_conflict, unseen, staff_called))
+                      (exam, persons, state, complaint, side, place, examiner, examined_at, offset_min, findings, in_conflict, unseen, staff_called,
+                       examined_on, day_doubtful))
 constexpr auto notes(const ListedExam*) {
   return std::array{wire::Note{"staff_called", "of exam.find alone: what was answered at a kiosk in this exam so that its person was asked to call the staff, also where it was changed or taken over since"}};
+}
+
+[[nodiscard]] inline model::When when_done(const ListedExam& row) {
+  return model::when_done(row.examined_on, row.examined_at, row.offset_min, row.day_doubtful.value_or(false));
 }
 
 struct Examiner {

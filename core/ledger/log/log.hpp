@@ -18,8 +18,7 @@
 
 namespace limbledger::ledger {
 
-// 2026-11-01: the day this version was released; no clock of ours can honestly be before it.
-inline constexpr std::int64_t release_ms = 1793491200000;
+inline constexpr std::int64_t release_ms = model::first_release_ms;
 // Rows read from the store at once.
 inline constexpr std::size_t page_rows = 4096;
 

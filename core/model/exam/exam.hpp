@@ -50,9 +50,10 @@ struct Addendum {
   std::optional<wire::LongText> text;
   std::optional<std::vector<Observation>> findings;
   std::optional<std::vector<Word>> marks;
+  std::optional<PartialDate> examined_on = std::nullopt;  // the day of the exam, as its writer says
   friend bool operator==(const Addendum&, const Addendum&) = default;
 };
-BOOST_DESCRIBE_STRUCT(Addendum, (), (entry, by, at, kind, reason, text, findings, marks))
+BOOST_DESCRIBE_STRUCT(Addendum, (), (entry, by, at, kind, reason, text, findings, marks, examined_on))
 
 struct Withdrawn {
   std::optional<ExaminerId> by;
@@ -146,12 +147,19 @@ struct Exam {
   std::optional<std::vector<Countersigned>> countersigned;
   std::optional<std::vector<SidesExchanged>> sides_exchanged;
   std::optional<std::vector<Settled>> settled = std::nullopt;  // of all but findings, which hold their own; of each what holds, then what it undid
+  std::optional<PartialDate> examined_on = std::nullopt;
+  std::optional<bool> day_doubtful = std::nullopt;
   friend bool operator==(const Exam&, const Exam&) = default;
 };
 BOOST_DESCRIBE_STRUCT(Exam, (), (exam, person, state, complaint, side, setting, place, examiner, examined_at, offset_min, injured_on, edition, revision,
                                  consent, company, who_spoke, interpreter, impression, plan, findings, alerts_handled, addenda, letters, signed_, incomplete, withdrawn,
                                  conflicts, marks, reviews, supervised, transfer, disagreed, followed, outcomes, countersigned, sides_exchanged,
-                                 settled))
+                                 settled, examined_on, day_doubtful))
+constexpr auto notes(const Exam*) {
+  return std::array{wire::Note{"examined_on", "the day as a person said it; it stands before that of examined_at"},
+                    wire::Note{"day_doubtful", "true: examined_at tells no day (of a clock that cannot have been right), or two people said different days; nothing is judged by it until "
+                                               "examined_on says one"}};
+}
 
 }  // namespace limbledger::model
 

@@ -205,7 +205,7 @@ struct OfPlan {
 
 // The plan holds days at most: of which examination it is, is the day that it has.
 [[nodiscard]] std::string with_plan_time(const PageView& view, const std::vector<std::string>& parts) {
-  return view.say("transfer.plan_untimed", {{"what", joined(parts, "; "), false, true}, {"day", view.day().to_text(), false, true}});
+  return view.say("transfer.plan_untimed", {{"what", joined(parts, "; "), false, true}, {"day", view.day_text(), false, true}});
 }
 
 void add_given(const PageView& view, const model::TransferSet& set, SheetSection& section) {
@@ -275,7 +275,7 @@ void add_set(const PageView& view, const model::Transferred& one, bool alone, Sh
   }
   // Written on a later day, an hour or a "yesterday" is read of the wrong one.
   const std::string written_on = model::date_of(one.at, view.exam.offset_min ? view.exam.offset_min->steps : 0).to_text();
-  const std::string days = written_on == view.day().to_text() ? std::string() : view.say("transfer.which_day", {{"day", view.day().to_text(), false, true}, {"written", written_on, false, true}});
+  const std::string days = written_on == view.day_text() ? std::string() : view.say("transfer.which_day", {{"day", view.day_text(), false, true}, {"written", written_on, false, true}});
   add_told(view, "onset", one.set.onset, {}, section, days);
   add_told(view, "allergies", one.set.allergies, {"history.allergy_known", "history.allergies"}, section);
   add_told(view, "last_meal", one.set.last_meal, {}, section, days);
@@ -363,7 +363,7 @@ Sheet transfer_sheet(const model::Exam& exam, const std::optional<model::Person>
   sheet.banner = names.banner;
   sheet.title = view.say("transfer.title");
   sheet.who = person_line(view);
-  sheet.examined = view.say("page.examined_day", {{"day", view.day().to_text(), false, true}});
+  sheet.examined = view.say("page.examined_day", {{"day", view.day_text(), false, true}});
   sheet.head = receive_lines(view, all.empty() ? model::Transferred{} : all.front(), place);
   add_why(view, sheet);
   add_checks(view, all, sheet);

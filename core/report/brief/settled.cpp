@@ -40,7 +40,8 @@ class InWords {
   InWords(const SettledIn& in, const std::string& about, const std::string& json) : in_(in), about_(about), json_(json) {}
 
   [[nodiscard]] std::string text() const {
-    return about_ == "finding"      ? of<model::Observation>([&](const auto& one) { return observed(one); })
+    return about_ == "withdrawal"   ? of<model::Observation>([&](const auto& one) { return item_label(in_.words, in_.edition, one.item) + ", " + side_first(one.side) + observed(one); })
+           : about_ == "finding"    ? of<model::Observation>([&](const auto& one) { return observed(one); })
            : about_ == "impression" ? of<model::Impression>([&](const auto& one) { return side_first(one.side) + as_they_wrote(one.text.text); })
            : about_ == "plan"       ? of<model::PlanItem>([&](const auto& one) { return planned(one); })
            : about_ == "became"     ? of<model::Became>([&](const auto& one) { return enum_word(in_.words, "became", one); })
@@ -48,7 +49,7 @@ class InWords {
            : about_ == "complaint"  ? of<model::Word>([&](const auto& one) { return word_of(in_.words, "complaint", one.text); })
            : about_ == "side"       ? of<model::Side>([&](const auto& one) { return side_of(in_.words, one); })
            : about_ == "setting"    ? of<model::Setting>([&](const auto& one) { return enum_word(in_.words, "setting", one); })
-           : about_ == "injured_on" ? of<model::PartialDate>([](const auto& one) { return one.to_text(); })
+           : about_ == "injured_on" || about_ == "examined_on" ? of<model::PartialDate>([](const auto& one) { return one.to_text(); })
            : about_ == "sex"        ? of<model::Sex>([&](const auto& one) { return enum_word(in_.words, "sex", one); })
            : about_ == "home"       ? of<wire::Name>([](const auto& one) { return as_they_wrote(one.text); })
            : about_ == "birth"      ? of<model::Birth>([&](const auto& one) { return born_in_words(in_.words, one); })

@@ -97,23 +97,22 @@ HowSoon how_soon(const PageView& view) {
 
 namespace {
 
-// None where the day alone is known, which holds no instant to count from.
+// None where nobody recorded a day, or no more than its month: there is nothing to count from.
 [[nodiscard]] std::optional<std::string> end_of_two_weeks(const PageView& view) {
-  if (!view.exam.examined_at) {
-    return std::nullopt;
-  }
-  const std::int64_t offset = view.exam.offset_min ? view.exam.offset_min->steps : 0;
-  return model::date_of({view.exam.examined_at->ms + two_weeks_days * day_ms}, offset).to_text();
+  const auto day = view.day();
+  const bool recorded = day && model::when_done(view.exam).day && day->day != 0;
+  return recorded ? std::optional(model::date_of({(day->first_day() + two_weeks_days) * day_ms}, 0).to_text()) : std::nullopt;
 }
 
 }  // namespace
 
 std::optional<std::string> due_day(const PageView& view, LetterUrgency urgency) {
-  if (urgency == LetterUrgency::routine) {
+  const auto examined = view.day();
+  if (urgency == LetterUrgency::routine || !examined || (examined->day == 0 && urgency != LetterUrgency::two_weeks)) {
     return std::nullopt;
   }
   if (urgency != LetterUrgency::two_weeks) {
-    return view.day().to_text();
+    return examined->to_text();
   }
   std::optional<std::string> ends = end_of_two_weeks(view);
   if (!ends) {
@@ -123,7 +122,7 @@ std::optional<std::string> due_day(const PageView& view, LetterUrgency urgency) 
   // One day on every page: the plan's own, where that comes before.
   for (const model::PlanItem& item : view.exam.plan.value_or(std::vector<model::PlanItem>{})) {
     const std::string by = item.by && sends_on(item) ? item.by->to_text() : std::string();
-    if (by.size() == last.size() && by < last && by >= view.day().to_text()) {
+    if (by.size() == last.size() && by < last && by >= examined->to_text()) {
       last = by;
     }
   }

@@ -118,7 +118,9 @@ void add_until_seen(const PageView& view, SheetSection& section) {
   if (named && !day.empty() && view.has_passed(day) && !was_sent_on(view)) {
     return view.say("home.soon_passed", {{"day", day, false, true}});
   }
-  return view.say("home.soon_" + std::string(wire::type_of<model::LetterUrgency>().words[static_cast<std::size_t>(*soon.urgency)]), {{"day", day, false, true}});
+  const std::string_view undated = named && day.empty() ? "_undated" : "";
+  return view.say("home.soon_" + std::string(wire::type_of<model::LetterUrgency>().words[static_cast<std::size_t>(*soon.urgency)]) + std::string(undated),
+                  {{"day", day, false, true}});
 }
 
 [[nodiscard]] SheetSection do_section(const PageView& view, std::size_t& left_out) {
@@ -290,9 +292,9 @@ HomeSheet home_sheet(const PageView& view, const HomeAsk& ask) {
     names.push_back(typed(name.text.text));
   }
   sheet.who = names.empty() ? view.say("home.name_blank") : joined(names, " / ");
-  sheet.examined = view.day().to_text();
+  sheet.examined = view.day_text();
   // Else "today" and "tomorrow" below have no place; and how soon before all that can be read.
-  sheet.head.push_back(joined({view.say("home.seen_on", {{"day", view.day().to_text(), false, true}}), how_soon_said(view)}, ". "));
+  sheet.head.push_back(joined({view.say("home.seen_on", {{"day", view.day_text(), false, true}}), how_soon_said(view)}, ". "));
   const std::vector<PlanItem> sent = view.exam.plan.value_or(std::vector<PlanItem>{});
   // For the examiner alone: what is not settled yet is nothing to carry home.
   out.plan_later = std::any_of(sent.begin(), sent.end(), [&](const PlanItem& item) { return is_too_late(view, item); });

@@ -54,6 +54,10 @@ constexpr std::size_t letter_columns = 120;  // at the size of the letter
   }
   lines.push_back(joined(from, ". "));
   lines.push_back(identity_line(view));
+  // A sealed letter tells nothing that stands outside it.
+  if (!ask.protected_) {
+    lines.insert(lines.end(), view.names.undecided.begin(), view.names.undecided.end());
+  }
   if (!ask.protected_) {
     std::vector<std::string> told;
     if (const std::vector<std::string> facts = weighty_facts(view); !facts.empty()) {
@@ -66,7 +70,7 @@ constexpr std::size_t letter_columns = 120;  // at the size of the letter
   }
   std::vector<std::string> why{view.say(
       "page.complaint", {{"complaint", word_of(view.words, "complaint", exam.complaint.text) + view.side_after(exam.side), false, true}})};
-  const std::string when = exam.examined_at ? view.local(*exam.examined_at) : view.day().to_text();
+  const std::string when = view.when_text();
   if (exam.examiner) {
     why.push_back(view.say("letter.examined_by", {{"examiner", view.examiner(*exam.examiner)}, {"when", when, false, true}}));
   } else {
@@ -196,7 +200,7 @@ Sheet letter_of_length(const PageView& view, const LetterAsk& ask, int shortened
   sheet.banner = view.names.banner;
   sheet.title = view.say(ask.protected_ ? "letter.title_sealed" : "letter.title");
   sheet.who = person_line(view);
-  sheet.examined = view.say("page.examined_day", {{"day", view.day().to_text(), false, true}});
+  sheet.examined = view.say("page.examined_day", {{"day", view.day_text(), false, true}});
   sheet.head = letter_head(view, ask);
   std::vector<SheetSection>& sections = sheet.sections;
   if (ask.corrects) {

@@ -391,6 +391,7 @@ msg-trials-last = last
 
 msg-missing-instrument = the instrument
 msg-missing-birth = an age
+msg-missing-day = the day of the exam
 msg-missing-position = the position
 msg-missing-meaning = what is meant
 msg-missing-number = a number

@@ -171,7 +171,8 @@ A page may call only where it is served from: <code>limbledger serve --http 8470
 <p><b>Scripts stand in files of their own</b> in <code>DIR</code>, beside <code>index.html</code>: a page is served with a policy that keeps the browser from running a script, or a handler in
 an attribute, that is written into the HTML. Styles may stand in either. Nothing is loaded from elsewhere. The program says at its start where it finds a script that will not run.</p>
 <p>A form comes from <a href="#form.describe"><code>form.describe</code></a>: what to draw, position by position. One exam is a short walk: <a href="#exam.open"><code>exam.open</code></a> (with
-<code>injured_on</code> where something was hurt: alerts and rules rest on it), then
+<code>injured_on</code> where something was hurt: alerts and rules rest on it; where its reply remarks <code>clock_suspect</code>, ask for the day and send it as
+<code>examined_on</code>: until then nothing is judged by age), then
 <a href="#finding.record"><code>finding.record</code></a> for each answer (its reply has the alerts, which are shown at once), <a href="#exam.assess"><code>exam.assess</code></a> for what the findings support,
 <a href="#note.write"><code>note.write</code></a> for a page to read, and <a href="#exam.sign"><code>exam.sign</code></a>. The <a href="#walk">seven messages</a> of it stand below.</p>
 <ul><li>What writes takes a <code>request</code>: a UUID that the form makes once and sends again when no answer came. It then writes nothing twice.</li>

@@ -28,7 +28,8 @@ void add_hub(CLI::App& app, Options& options) {
       "the answer, the six digits that the new device shows or no, is read from the standard input.\n\n"
       "The connection is TLS 1.3. No certificate is bought or installed: each device knows the hub by the key that was part of\n"
       "the six digits. Any number of tablets may come at one time; SIGTERM and SIGINT stop it, and an exchange that is broken\n"
-      "off goes on at the next one.");
+      "off goes on at the next one.\n\n"
+      "What disagrees once the day has come home: limbledger conflicts, when the hub has stopped.");
   command->callback([&options] { options.command = Command::hub; });
 }
 

@@ -300,10 +300,10 @@ TEST_CASE("an impression, a plan item and whose exam it is: what was decided bet
   }
 }
 
-TEST_CASE("side, complaint and consent are decided each by itself, and what an amendment only carries on was nobody's word") {
+TEST_CASE("side, complaint and consent are decided each by itself, with the reason, also between a changed value and one that the other left as it was") {
   Three t;
-  const auto body = [](const std::string& complaint, const std::string& side) {
-    return R"({"complaint":")" + complaint + R"(","side":")" + side + R"(","setting":"outreach"})";
+  const auto body = [](const std::string& complaint, const std::string& side, const std::string& more = "") {
+    return R"({"complaint":")" + complaint + R"(","side":")" + side + R"(","setting":"outreach")" + more + "}";
   };
   const Opened first = t.a.act(t.exam, "exam", body("free", "left"), {t.opening.entry()}, {t.opening.entry()});
   t.share();
@@ -311,17 +311,25 @@ TEST_CASE("side, complaint and consent are decided each by itself, and what an a
   const Opened of_b = t.b.act(t.exam, "exam", body("heel_pain", "right"), {first.entry()}, {first.entry()});
   const std::vector<model::EntryId> both{of_a.entry(), of_b.entry()};
   t.share();
-  const Opened decided = t.c.act(t.exam, "exam", body("acute_knee", "right"), both, both);
+  const Opened decided = t.c.act(t.exam, "exam", body("acute_knee", "right", R"(,"reason":"asked again")"), both, both);
   const ExamFold fold = t.now();
-  const model::Settled& settled = only_settled(fold);  // only b had spoken of the side
-  CHECK(settled.about.text == "complaint");
-  CHECK(settled.taken == of_a.entry());
-  CHECK(settled.among.size() == 2);
+  REQUIRE(fold.exam.settled.has_value());
+  REQUIRE(fold.exam.settled->size() == 2);
+  for (const model::Settled& settled : *fold.exam.settled) {
+    const bool complaint = settled.about.text == "complaint";
+    CHECK((complaint || settled.about.text == "side"));
+    CHECK(settled.taken == (complaint ? of_a : of_b).entry());
+    CHECK(settled.among.size() == 2);
+    CHECK(settled.reason == wire::Remark{"asked again"});
+  }
   CHECK(fold.exam.side == model::Side::right);
   // A later amendment of the side alone leaves the decision about the complaint as it was.
   t.b.act(t.exam, "exam", body("acute_knee", "left"), {decided.entry()}, {decided.entry()});
   const ExamFold later = t.now();
-  CHECK(only_settled(later).entry == decided.entry());
+  REQUIRE(later.exam.settled.has_value());
+  CHECK(std::count_if(later.exam.settled->begin(), later.exam.settled->end(), [&](const model::Settled& one) {
+          return one.about.text == "complaint" && one.entry == decided.entry() && !one.undone;
+        }) == 1);
   Three asked;
   const auto consent = [](const std::string& send) { return R"({"consent":{"examine":"yes","record":"yes","send":")" + send + "\"}}"; };
   const Opened yes = asked.a.act(asked.exam, "consent", consent("yes"), {asked.opening.entry()});
@@ -333,6 +341,32 @@ TEST_CASE("side, complaint and consent are decided each by itself, and what an a
   CHECK(only_settled(said_no).taken == no.entry());
 }
 
+TEST_CASE("a value that one took back and another changed, neither knowing, and that was then taken back by who saw both, stands with both and the reasons") {
+  for (const std::string side : {"left", "right"}) {
+    CAPTURE(side);
+    Three t;
+    const Opened first = t.a.act(t.exam, "finding", flexion(finding_of(600), 105, side), {t.opening.entry()});
+    t.share();
+    const auto taken_back = [](const std::string& reason) { return R"({"finding":")" + finding_of(600).to_text() + R"(","reason":")" + reason + "\"}"; };
+    const Opened of_a = t.a.act(t.exam, "withdraw", taken_back("another's"), {first.entry()}, {first.entry()});
+    const Opened of_b = t.b.act(t.exam, "finding", flexion(finding_of(600), 85, side), {first.entry()}, {first.entry()});
+    t.share();
+    CHECK_FALSE(t.now().exam.settled.has_value());
+    const Opened decided = t.c.act(t.exam, "withdraw", taken_back("nobody felt this knee"), {of_a.entry(), of_b.entry()}, {of_b.entry()});
+    const ExamFold fold = t.now();
+    CHECK(fold.exam.findings->empty());
+    const model::Settled& settled = only_settled(fold);
+    CHECK(settled.about.text == "withdrawal");
+    CHECK(settled.entry == decided.entry());
+    CHECK(settled.reason == wire::Remark{"nobody felt this knee"});
+    CHECK(settled.taken == of_a.entry());
+    REQUIRE(settled.among.size() == 2);
+    CHECK(settled.among[0].by == t.b.examiner());
+    CHECK(settled.among[0].value->json.find("85") != std::string::npos);
+    CHECK(settled.among[1].reason == wire::Remark{"another's"});
+  }
+}
+
 TEST_CASE("of a person the birth and the home are decided each by itself, and say whose word was taken") {
   Three t;
   const model::ExamId record{object_of(test_clinic(), ObjectType::person, DeviceWriter::request_of(78), 0).bytes};
@@ -342,7 +376,7 @@ TEST_CASE("of a person the birth and the home are decided each by itself, and sa
   const Opened of_b = t.b.act(record, "person_change", R"({"birth":{"date":"1962"}})", {first.entry()}, {first.entry()});
   t.share();
   const std::vector<model::EntryId> all{first.entry(), of_a.entry(), of_b.entry()};
-  t.c.act(record, "person_change", R"({"birth":{"date":"1962"}})", {of_a.entry(), of_b.entry()}, all);
+  t.c.act(record, "person_change", R"({"birth":{"date":"1962"},"reason":"read off her card"})", {of_a.entry(), of_b.entry()}, all);
   t.share();
   for (DeviceWriter* device : {&t.a, &t.b, &t.c}) {
     const auto fold = fold_person(model::PersonId{record.bytes}, device->operations(record));
@@ -353,6 +387,7 @@ TEST_CASE("of a person the birth and the home are decided each by itself, and sa
     CHECK(settled.about.text == "birth");
     CHECK(settled.by == t.c.examiner());
     CHECK(settled.taken == of_b.entry());
+    CHECK(settled.reason == wire::Remark{"read off her card"});
     REQUIRE(settled.among.size() == 2);
     for (const model::Weighed& one : settled.among) {
       CHECK(one.value->json == (one.entry == of_a.entry() ? R"({"date":"1961"})" : R"({"date":"1962"})"));

@@ -133,3 +133,37 @@ TEST_CASE("whether somebody was asked alone is not printed where others may read
   CHECK(!has(raised.page(report::ProtectedNote::absent), "asked alone"));
   CHECK(has(raised.page(report::ProtectedNote::shown), "asked alone"));
 }
+
+TEST_CASE("where nothing was raised the plan's first line names a sign of the whole body that is out, or that it is asked after; where something was it does not") {
+  const std::string calm = "How soon: no letter names an urgency, and nothing was raised that asks for a day.";
+  const auto unsettled = [](interpret::FlagAnswer answer) {
+    Raised raised;
+    model::Temperature warmth;
+    warmth.cel = model::Celsius{365};
+    model::Pressure pressure;
+    pressure.mm_hg = model::MillimetresOfMercury{88};
+    raised.made.add("general.temperature", Side::midline, warmth);
+    raised.made.add("general.blood_pressure_systolic", Side::midline, pressure);
+    raised.flag("alert.acutely_ill", std::nullopt, answer, "general.blood_pressure_systolic");
+    raised.assessment.flags.back().findings.push_back(*raised.made.find("general.temperature").finding);
+    return raised;
+  };
+  Raised open = unsettled(interpret::FlagAnswer::cannot_answer);
+  const std::string named = " Measured, and no answer yet to an illness of the whole body: Blood pressure, upper: 88 mmHg.";
+  CHECK(has(open.page(), calm + named));
+  open.assessment.flags.back().findings = {*open.made.find("general.temperature").finding};
+  CHECK(has(open.page(), calm + " Measured, and no answer yet to an illness of the whole body: Temperature: 36.5 \u00b0C."));
+  open.alert("hip_fx_old", "knee.look_skin_hot_red");
+  CHECK(!has(open.page(), "Measured, and no answer yet"));
+  CHECK(has(unsettled(interpret::FlagAnswer::asked_no).page(), calm));
+  CHECK(!has(unsettled(interpret::FlagAnswer::asked_no).page(), "no answer yet"));
+
+  Raised asked = unsettled(interpret::FlagAnswer::not_asked);
+  CHECK(!has(asked.page(), "Not settled"));
+  interpret::Question question;
+  question.question = {"alert.acutely_ill"};
+  question.rank.steps = 1;
+  question.message = {"msg.question.acutely_ill"};
+  asked.assessment.questions.push_back(question);
+  CHECK(has(asked.page(), calm + " Not settled: an illness of the whole body; its question stands under \"Alerts, and what was done\"."));
+}

@@ -368,7 +368,7 @@ TEST_CASE("the invented people are consistent: days in their order, one side, an
   for (const char* name : printed_people) {
     const Printer printer(name);
     CAPTURE(std::string(name));
-    const std::string day = printer.view().day().to_text();
+    const std::string day = printer.view().day()->to_text();
     for (const model::PlanItem& item : *printer.exam.plan) {
       CHECK((!item.by || item.by->to_text() >= day));
       CHECK((!item.side || item.side == printer.exam.side));

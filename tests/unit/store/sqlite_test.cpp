@@ -18,6 +18,7 @@ using limbledger::store::Flush;
 using limbledger::store::SqliteOptions;
 using limbledger::store::SqliteStore;
 using limbledger::store::test::as_version_1;
+using limbledger::store::test::as_version_2;
 using limbledger::store::test::Folder;
 
 namespace {
@@ -79,7 +80,7 @@ TEST_CASE("a file of a newer layout is refused and left as it is") {
   const Folder folder;
   const std::string path = folder.file("ledger");
   CHECK(opening(path, fresh()) == "opened");
-  run_sql(path, "PRAGMA user_version=3");
+  run_sql(path, "PRAGMA user_version=4");
   CHECK(opening(path) == "format.newer");
 }
 
@@ -116,48 +117,67 @@ struct TwoKeys {
 
 std::size_t read_under(SqliteStore& store, const ledger::ObjectKey& key) { return store.read_kid(key.kid())->size(); }
 
-}  // namespace
-
-TEST_CASE("a file of the layout before is brought up to date when it is opened for writing, and gives what it gave") {
-  const Folder folder;
-  const std::string path = folder.file("ledger");
-  TwoKeys two;
-  const ledger::ObjectKey other = key_of(77);
-  for (int turn = 0; turn < 4; ++turn) {
-    two.add(other, 3);
-    two.add(two.first_key, 2);
+// A file as an earlier version of the program left it.
+void take_back_to(int version, const std::string& path) {
+  run_sql(path, as_version_2);
+  if (version == 1) {
+    run_sql(path, as_version_1);
   }
-  two.keep(**SqliteStore::open(path, {.clinic = two.writer.origin.clinic}));
-  run_sql(path, as_version_1);
-  {
-    const auto reader = SqliteStore::open(path, {.read_only = true});
-    REQUIRE(reader.has_value());
-    CHECK(read_under(**reader, two.first_key) == two.under(two.first_key));
-    CHECK(read_under(**reader, other) == two.under(other));
-  }
-  const auto store = SqliteStore::open(path, {});
-  REQUIRE(store.has_value());
-  CHECK((*store)->check_lists(false)->empty());
-  CHECK(read_under(**store, two.first_key) == two.under(two.first_key));
-  CHECK(read_under(**store, other) == two.under(other));
-  two.add(other, 2);
-  two.keep(**store);
-  CHECK(read_under(**store, other) == two.under(other));
-  CHECK((*store)->check_lists(false)->empty());
 }
 
-TEST_CASE("a file of the layout before that has no room for more is read and written on as it was") {
+}  // namespace
+
+TEST_CASE("a file of an earlier layout is brought up to date when it is opened for writing, and gives what it gave") {
+  for (const int version : {1, 2}) {
+    CAPTURE(version);
+    const Folder folder;
+    const std::string path = folder.file("ledger");
+    TwoKeys two;
+    const ledger::ObjectKey other = key_of(77);
+    for (int turn = 0; turn < 4; ++turn) {
+      two.add(other, 3);
+      two.add(two.first_key, 2);
+    }
+    two.keep(**SqliteStore::open(path, {.clinic = two.writer.origin.clinic}));
+    take_back_to(version, path);
+    {
+      const auto reader = SqliteStore::open(path, {.read_only = true});
+      REQUIRE(reader.has_value());
+      CHECK(read_under(**reader, two.first_key) == two.under(two.first_key));
+      CHECK(read_under(**reader, other) == two.under(other));
+      CHECK((*reader)->heads()->newest == std::vector{two.writer.head()});
+    }
+    static_cast<void>(SqliteStore::open(path, {}));
+    CHECK(number_of(path, "PRAGMA user_version") == 3);
+    const auto store = SqliteStore::open(path, {});
+    REQUIRE(store.has_value());
+    CHECK((*store)->check_lists(false)->empty());
+    CHECK(read_under(**store, two.first_key) == two.under(two.first_key));
+    CHECK(read_under(**store, other) == two.under(other));
+    CHECK((*store)->heads()->newest == std::vector{two.writer.head()});
+    two.add(other, 2);
+    two.keep(**store);
+    CHECK(read_under(**store, other) == two.under(other));
+    CHECK((*store)->heads()->newest == std::vector{two.writer.head()});
+    CHECK((*store)->check_lists(false)->empty());
+  }
+}
+
+TEST_CASE("a file of the first layout that has no room for more is read and written on as it was") {
   const Folder folder;
   const std::string path = folder.file("ledger");
   TwoKeys two;
   two.keep(**SqliteStore::open(path, {.clinic = two.writer.origin.clinic}));
-  run_sql(path, as_version_1);
+  take_back_to(1, path);
+  static_cast<void>(SqliteStore::open(path, {.page_count_max = 1}));
+  CHECK(number_of(path, "PRAGMA user_version") == 1);
   const auto store = SqliteStore::open(path, {.page_count_max = 1});
   REQUIRE(store.has_value());
   CHECK(read_under(**store, two.first_key) == two.under(two.first_key));
   two.add(two.first_key, 1);
   two.keep(**store);
   CHECK(read_under(**store, two.first_key) == two.under(two.first_key));
+  CHECK((*store)->heads()->newest == std::vector{two.writer.head()});
   CHECK((*store)->check_lists(false)->empty());
 }
 
@@ -208,7 +228,7 @@ TEST_CASE("the file says that it is a ledger and flushes every commit") {
   file.read(head.data(), 100);
   // Source: sqlite.org/fileformat2.html, database header: offset 68 application id, 60 user version, 18 and 19 write-ahead log.
   CHECK(head.substr(68, 4) == "LIMB");
-  CHECK(head.substr(60, 4) == std::string("\0\0\0\2", 4));
+  CHECK(head.substr(60, 4) == std::string("\0\0\0\3", 4));
   CHECK(head.substr(18, 2) == "\2\2");
 }
 

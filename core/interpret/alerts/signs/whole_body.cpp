@@ -45,11 +45,14 @@ namespace {
   return young == Tri::yes || (young == Tri::undetermined && brought && answers.aged(0, highest_age) != Tri::yes);
 }
 
-// The pressure that is a danger by itself. In pregnancy 90 is what many have (our own rule).
-[[nodiscard]] Clue pressure_fails(const Answers& answers) {
+}  // namespace
+
+Clue pressure_fails(const Answers& answers) {
   const bool lower = of_child(answers) || answers.yes("body.pregnancy").is_yes();
   return answers.pressure_below("general.blood_pressure_systolic", lower ? pressure_too_low(answers) : systolic_failing_under);
 }
+
+namespace {
 
 [[nodiscard]] Clue mind_changed(const Answers& answers) {
   return answers.chosen("general.consciousness", Side::midline, {"mind_new_confusion", "mind_voice", "mind_pain", "mind_none"});
@@ -99,7 +102,12 @@ Clue pulse_of_clot(const Answers& answers) {
   if (answers.aged(0, adult_signs_from - 1) == Tri::yes) {
     return heart_races(answers);
   }
-  return answers.count_at_least("general.pulse_rate", answers.yes("body.pregnancy").is_yes() ? pulse_racing_from : pulse_clot_over + 1);
+  const Clue fast = answers.count_at_least("general.pulse_rate", pulse_clot_over + 1);
+  if (!answers.yes("body.pregnancy").is_yes()) {
+    return fast;
+  }
+  const Clue little = answers.count_below("general.oxygen_saturation", saturation_pregnant_under);
+  return led_by(answers.count_at_least("general.pulse_rate", pulse_racing_from), {little.is_yes() ? every({fast, little}) : Clue{}});
 }
 
 Clue breaths_raised(const Answers& answers) { return answers.count_at_least("general.respiratory_rate", signs_of_age(answers).breaths_raised); }
@@ -138,10 +146,15 @@ Clue body_fails_twice(const Answers& answers) {
   const Clue oxygen = lacks_oxygen(answers);
   const Clue breaths = breathes_fast(answers);
   const int grave = found({pressure_fails(answers), mind_changed(answers), heart_slow(answers)});
-  // Of one organ, and two signs of it only with breath that is short: old lungs, and thin air, have both for years. Fear alone has fast breath
-  // and pulse. Our own rules.
+  // Of one organ, and two signs of it only with breath that is short and something that old lungs and thin air do not make: they have little
+  // oxygen and short breath for years. Less than known lungs need counts too, but of who said to be well. Fear alone has fast breath and pulse.
+  // Our own rules.
   const bool lungs = found({oxygen, breaths}) > 0;
-  const bool short_breath = lungs && found({answers.yes("history.breathless")}) > 0;
+  const Clue beside = led_by(answers.yes("history.unwell"), {answers.warm_at_least(fever_wound_tenths), answers.colder_than(temperature_low_tenths),
+                                                             answers.count_at_least("general.pulse_rate", pulse_counts_over + 1)});
+  const bool more = lungs && ((oxygen.is_yes() && breaths.is_yes()) || of_child(answers) || found({beside}) > 0 ||
+                              answers.count_below("general.oxygen_saturation", well_and_as_warm_as_usual(answers) ? saturation_alone_under : saturation_old_lungs).is_yes());
+  const bool short_breath = more && found({answers.yes("history.breathless")}) > 0;
   const int all = grave + (short_breath ? 2 : (lungs ? 1 : 0)) + found({heart_races(answers)});
   out.value = asleep.is_yes() || (all >= 2 && (grave > 0 || oxygen.is_yes() || short_breath)) ? Tri::yes : Tri::undetermined;
   return out.is_yes() ? out : Clue{};
@@ -187,20 +200,46 @@ Clue too_cold(const Answers& answers) {
 
 namespace {
 
-// A child that is pale, slow to refill or mottled on both feet, or will not move: one or more of NICE_NG51's lesser signs of a child.
-[[nodiscard]] int looks_ill(const Answers& answers, FindingTrail& because) {
-  const auto both = [&](auto&& of) { return every({of(Side::left), of(Side::right)}); };
+// How the person looks: pale, slow to refill or mottled on both feet, or will not move. NICE_NG51 has pallor, refill and moving as lesser signs of
+// a child, mottled as high at any age. Blue feet count of a child alone: of a grown person they are cold, or so for years (our own rule).
+struct Looks {
   int many = 0;
-  for (const Clue& one : {answers.yes("general.pallor"), answers.chosen("general.child_at_play", Side::midline, {"play_will_not_move"}),
-                          both([&](Side side) { return answers.yes("vessel.capillary_refill_slow", side); }),
-                          both([&](Side side) { return answers.chosen("vessel.foot_colour", side, {"colour_mottled", "colour_blue", "colour_dusky"}); })}) {
-    many += one.is_yes() ? 1 : 0;
+  bool mottled = false, pale_or_still = false;
+};
+
+[[nodiscard]] Looks looks_ill(const Answers& answers, bool child, FindingTrail& because) {
+  const auto both = [&](auto&& of) { return every({of(Side::left), of(Side::right)}); };
+  const auto coloured = [&](std::initializer_list<std::string_view> colours) {
+    return both([&](Side side) { return answers.chosen("vessel.foot_colour", side, colours); });
+  };
+  const Clue pale = answers.yes("general.pallor");
+  const Clue still = answers.chosen("general.child_at_play", Side::midline, {"play_will_not_move"});
+  const Clue refill = both([&](Side side) { return answers.yes("vessel.capillary_refill_slow", side); });
+  Looks out;
+  out.mottled = coloured({"colour_mottled"}).is_yes();
+  out.pale_or_still = pale.is_yes() || still.is_yes();
+  for (const Clue& one : {pale, still, refill, child ? coloured({"colour_mottled", "colour_blue", "colour_dusky"}) : coloured({"colour_mottled"})}) {
+    out.many += one.is_yes() ? 1 : 0;
     because.add(one.is_yes() ? one.because : FindingTrail{});
   }
-  return many;
+  return out;
 }
 
 }  // namespace
+
+AskTrail to_look_at(const Answers& answers, bool of_blood) {
+  AskTrail ask;
+  ask.add(answers.chosen("general.consciousness", Side::midline, {"mind_voice"}).ask);
+  ask.add(answers.yes("general.pallor").ask);
+  ask.add(heart_races(answers).ask);
+  ask.add(breathes_fast(answers).ask);
+  if (of_blood) {
+    ask.add(pressure_fails(answers).ask);
+    ask.add(answers.yes("vessel.capillary_refill_slow", Side::left).ask);
+    ask.add(answers.yes("vessel.capillary_refill_slow", Side::right).ask);
+  }
+  return ask;
+}
 
 // Signs that NICE_NG51 has as moderate count one, those it has as high two; breath and oxygen are of one organ, and old lungs lack both, so they
 // count once, and again with breath that is newly short. Fear alone has fast breath and pulse. How many make which class is our own rule.
@@ -212,31 +251,69 @@ SignsTogether signs_together(const Answers& answers) {
     return one.is_yes() ? worth : 0;
   };
   const auto graver_of = [&](const Clue& high, const Clue& moderate) { return high.is_yes() ? add(high, 2) : add(moderate, 1); };
+  const bool pregnant = answers.yes("body.pregnancy").is_yes();
   const int pulse = graver_of(led_by(heart_races(answers), {heart_slow(answers)}),
                               child ? pulse_raised(answers) : answers.count_at_least("general.pulse_rate", pulse_counts_over + 1));
-  const bool no_pressure_band = child || answers.yes("body.pregnancy").is_yes();
-  const int pressure = graver_of(pressure_fails(answers), no_pressure_band ? Clue{} : answers.pressure_below("general.blood_pressure_systolic", systolic_low_to + 1));
+  // What many have in pregnancy counts one there, and two from where it is a danger alone (our own rule).
+  const Clue no_band;
+  const int pressure = pregnant && !child ? graver_of(answers.pressure_below("general.blood_pressure_systolic", systolic_alone_under), pressure_fails(answers))
+                                          : graver_of(pressure_fails(answers), child ? no_band : answers.pressure_below("general.blood_pressure_systolic", systolic_low_to + 1));
+  const Clue slow = child ? Clue{} : answers.count_below("general.pulse_rate", pulse_slow_under);
+  const bool slow_and_low = slow.is_yes() && pressure > 0;
+  add(slow_and_low ? slow : Clue{}, 1);
   const int mind = add(mind_changed(answers), 2);
   const Clue oxygen = lacks_oxygen(answers);
   const int lungs = add(led_by(breaths_raised(answers), {oxygen}), 1);
   const int short_breath = lungs > 0 ? add(answers.yes("history.breathless"), 1) : 0;
   const int heat = add(led_by(answers.warm_at_least(fever_wound_tenths), {answers.colder_than(temperature_low_tenths), told_fever_is_past(answers).is_yes() ? Clue{} : answers.yes("history.fever")}), 1);
   const int unwell = add(answers.yes("history.unwell"), 1);
-  const int looks = child ? looks_ill(answers, out.clue.because) : 0;
+  const Looks looks = looks_ill(answers, child, out.clue.because);
   const int measured = pulse + pressure + mind + lungs + short_breath + heat;
-  const int all = measured + unwell + looks;
-  const bool not_fear = pressure + mind + heat + unwell + looks > 0 || oxygen.is_yes() || heart_slow(answers).is_yes() || short_breath > 0;
+  const int all = measured + unwell + looks.many;
+  const bool not_fear = pressure + mind + heat + unwell + looks.many > 0 || oxygen.is_yes() || heart_slow(answers).is_yes() || short_breath > 0;
   const bool grave = pressure + mind > 0 || oxygen.is_yes() || pulse == 2;
-  // Feeling ill is what everybody with a fever feels: of a grown person it adds to breath and pressure alone, of a child to how it looks.
-  const bool of_child_too = all >= 3 && looks > 0 && heat + unwell > 0;
-  out.three = not_fear && (child ? of_child_too || (measured >= 3 && pressure + mind > 0) : measured >= 3);
-  out.now = child ? (looks >= 2 && heat > 0) || (looks > 0 && all >= 5)
-                  : grave && not_fear && (measured >= 4 || (measured >= 3 && unwell > 0 && lungs > 0 && pressure > 0));
-  out.pale = looks > 0;
-  out.of_blood = out.three && pulse + pressure > 0;
+  const bool fast_and_short = pulse > 0 && lungs > 0;
+  out.plain = !child && pulse == 1 && pressure == 1 && lungs == 1 && !oxygen.is_yes() && mind + short_breath + heat + unwell + looks.many == 0;
+  // Feeling ill is what everybody with a fever feels: of a grown person it adds to breath with pulse or pressure alone, of a child to how it looks.
+  const bool of_child_too = all >= 3 && looks.many > 0 && heat + unwell > 0;
+  const bool hot_and_looks = looks.many >= 2 && heat > 0;
+  out.three = not_fear && (child ? of_child_too || (measured >= 3 && pressure + mind > 0) || (heat > 0 && unwell > 0 && fast_and_short)
+                                 : (measured >= 3 && !out.plain) || (unwell > 0 && fast_and_short) || hot_and_looks);
+  // A child mottled, pale or still, and ill; a grown person mottled and pale or slow to refill beside fever, cold, feeling ill or a sign: no
+  // fever is waited for. Pressure that is a danger alone beside a pulse that answers, or does not. Hot, ill, fast and short of breath in
+  // pregnancy or after a birth, as these fall ill sooner (from memory). Our own rules.
+  const bool mottled_child = looks.mottled && looks.pale_or_still && unwell > 0;
+  const bool mottled_grown = looks.mottled && looks.many >= 2 && heat + unwell > 0 && (heat + unwell >= 2 || pulse + pressure + mind + lungs > 0);
+  const bool bears = pregnant || answers.yes("history.childbirth_recent").is_yes();
+  out.now = child ? hot_and_looks || (looks.many > 0 && all >= 5) || mottled_child
+                  : mottled_grown || (grave && not_fear && (measured >= 4 || (measured >= 3 && unwell > 0 && lungs > 0 && pressure > 0))) ||
+                        (pressure == 2 && (pulse > 0 || slow_and_low)) || (bears && heat > 0 && unwell > 0 && fast_and_short);
+  out.pale = child && looks.many > 0;
+  out.mottled = !child && (mottled_grown || hot_and_looks);
+  out.of_blood = not_fear && measured >= 3 && pulse + pressure > 0;
+  out.seen_of_blood = looks.many > 0 && pulse + pressure > 0 && looks.many + pulse + pressure + mind + lungs >= 3;
+  out.of_blood_perhaps = pulse + pressure > 0;
+  out.breath_with_it = out.of_blood_perhaps && (lungs > 0 || looks.many > 0);
   out.clue.value = out.now || out.three ? Tri::yes : Tri::undetermined;
-  if (!out.clue.is_yes()) {
-    out.clue.because.clear();
+  // One sign that is high, or two that may be of pain, fear or old lungs, are asked about again.
+  const bool low_or_racing = !child && (pressure == 2 || pulse == 2 || (pregnant && pressure > 0));
+  const bool short_of_old = oxygen.is_yes() && short_breath > 0;
+  const bool quiet_child = child && pulse == 2 && answers.chosen("general.child_at_play", Side::midline, {"play_quiet"}).is_yes();
+  if (!out.clue.is_yes() && (out.plain || low_or_racing || slow_and_low || short_of_old || quiet_child || (pulse > 0 && heat > 0 && unwell > 0))) {
+    out.again.because = out.clue.because;
+    out.again.ask = to_look_at(answers, out.plain || low_or_racing || slow_and_low);
+  }
+  return out;
+}
+
+Clue breath_unmeasured(const Answers& answers) {
+  const Clue breathless = answers.yes("history.breathless");
+  Clue out;
+  if (breathless.is_yes()) {
+    out.because = breathless.because;
+    out.ask = answers.count_at_least("general.pulse_rate", pulse_clot_over + 1).ask;
+    out.ask.add(lacks_oxygen(answers).ask);
+    out.ask.add(breathes_fast(answers).ask);
   }
   return out;
 }
@@ -246,10 +323,12 @@ Clue hot_body_answers(const Answers& answers) {
   return led_by(body_fails_by_illness(answers), {heat.is_yes() ? every({heat, whole_body_answers(answers)}) : Clue{}});
 }
 
-// Nobody knows the age of an infant that is brought for its hip: it may be as young. Who crawls, pulls up, walks or took steps is not (our own rule).
+// Nobody knows the age of an infant that is brought for its hip, or of one that does not move about yet, or rolls: it may be as young. Who crawls, pulls up, walks or took steps is not (our own rule).
 bool perhaps_newborn(const Answers& answers) {
   const auto months = answers.view().age_months_on_exam();
-  const bool of_age = months ? months->low < newborn_under_months : answers.view().exam().complaint.text == "infant_hip";
+  const bool of_age = months ? months->low < newborn_under_months
+                             : answers.view().exam().complaint.text == "infant_hip" ||
+                                   answers.chosen("history.moves_about", Side::midline, {"moves_not_yet", "moves_rolls"}).is_yes();
   return of_age && !((!months || months->high >= newborn_under_months) && moves_as_older(answers));
 }
 

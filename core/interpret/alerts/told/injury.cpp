@@ -15,11 +15,12 @@ constexpr std::int64_t days_a_week = 7;
 // Days since the recorded injury, as far as they are known.
 [[nodiscard]] Tri injured_within(const View& view, std::int64_t days) {
   const auto& injured_on = view.exam().injured_on;
-  if (!injured_on) {
+  const auto& day = view.examined_on();
+  if (!injured_on || !day) {
     return Tri::undetermined;
   }
-  const std::int64_t least = view.examined_on().first_day() - injured_on->last_day();
-  const std::int64_t most = view.examined_on().last_day() - injured_on->first_day();
+  const std::int64_t least = day->first_day() - injured_on->last_day();
+  const std::int64_t most = day->last_day() - injured_on->first_day();
   if (most < 0) {
     return Tri::undetermined;
   }

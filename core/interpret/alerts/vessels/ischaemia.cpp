@@ -4,6 +4,7 @@
 #include "core/interpret/alerts/red_flag.hpp"
 
 #include <algorithm>
+#include <array>
 #include <optional>
 
 namespace limbledger::interpret {
@@ -67,14 +68,6 @@ namespace {
   return led_by(still, {drop, push});
 }
 
-// Numb, and by no nerves that are known to be ill.
-[[nodiscard]] Clue newly_numb(const Answers& answers, Side side) {
-  if (led_by(answers.yes("history.diabetes"), {answers.yes("history.leprosy"), answers.yes("body.feeling_lost", side)}).is_yes()) {
-    return {};
-  }
-  return led_by(answers.yes("nerve.sensation_foot_reduced", side), {answers.chosen("nerve.sensation_loss_level", side, {"loss_beyond_toes", "loss_whole_foot_or_more"})});
-}
-
 // Both pulses of the foot full, felt with a full hand.
 [[nodiscard]] bool pulses_full(const Answers& answers, Side side) {
   const auto full = [&](const ItemKey& item) {
@@ -82,6 +75,44 @@ namespace {
     return felt.is_yes() && !felt.because.any([](const model::Finding* one) { return one->quality && !one->quality->empty(); });
   };
   return full(dorsal_pulse) && full(tibial_pulse);
+}
+
+[[nodiscard]] std::array<Clue, 3> cold_ill_coloured_slow(const Answers& answers, Side side) {
+  return {answers.yes("vessel.foot_cold", side), answers.chosen("vessel.foot_colour", side, {"colour_pale", "colour_mottled", "colour_blue", "colour_dusky"}),
+          answers.yes("vessel.capillary_refill_slow", side)};
+}
+
+[[nodiscard]] bool without_blood_by_look(const Answers& answers, Side side) {
+  const auto here = cold_ill_coloured_slow(answers, side);
+  return std::all_of(here.begin(), here.end(), [](const Clue& one) { return one.is_yes(); });
+}
+
+// Cold, of an ill colour and slow to fill, and the other foot is not: pulses that are noted do not outweigh three signs of one side (our own
+// rule). Of a foot that nobody looked at nothing is known, and it takes a no there.
+[[nodiscard]] bool alone_without_blood(const Answers& answers, Side side) {
+  const auto other = cold_ill_coloured_slow(answers, other_side(side));
+  return without_blood_by_look(answers, side) && std::any_of(other.begin(), other.end(), [](const Clue& one) { return one.is_no(); });
+}
+
+// Both feet cold, and the pulses of this one felt, or one of them full, and none known to be weaker than in the other: winter's feet, until
+// something says otherwise, or this one is of an ill colour and slow to fill as well (our own rule, after clinical safety C2).
+[[nodiscard]] bool cold_alike(const Answers& answers, Side side) {
+  if (without_blood_by_look(answers, side) || !answers.yes("vessel.foot_cold", side).is_yes() || !answers.yes("vessel.foot_cold", other_side(side)).is_yes()) {
+    return false;
+  }
+  int felt = 0, full = 0, looked_for = 0;
+  for (const ItemKey& item : {dorsal_pulse, tibial_pulse}) {
+    const auto at_least = [&](Side on, bool of_full) {
+      return of_full ? answers.graded(item, on, {"2", "3"}) : answers.graded(item, on, {"1", "2", "3"});
+    };
+    looked_for += at_least(side, false).value != Tri::undetermined ? 1 : 0;
+    felt += at_least(side, false).is_yes() ? 1 : 0;
+    full += at_least(side, true).is_yes() ? 1 : 0;
+    if ((at_least(side, false).is_no() && at_least(other_side(side), false).is_yes()) || (at_least(side, true).is_no() && at_least(other_side(side), true).is_yes())) {
+      return false;
+    }
+  }
+  return looked_for == 2 && (felt == 2 || full > 0);
 }
 
 // Blue or dusky is no lack of blood by itself: it counts beside poor pulses, or where the foot feels less or fails (our own rule). So do poor
@@ -97,6 +128,13 @@ namespace {
 }
 
 }  // namespace
+
+Clue newly_numb(const Answers& answers, Side side) {
+  if (led_by(answers.yes("history.diabetes"), {answers.yes("history.leprosy"), answers.yes("body.feeling_lost", side)}).is_yes()) {
+    return {};
+  }
+  return led_by(answers.yes("nerve.sensation_foot_reduced", side), {answers.chosen("nerve.sensation_loss_level", side, {"loss_beyond_toes", "loss_whole_foot_or_more"})});
+}
 
 Clue one_gone_one_poor(const Answers& answers, Side side) {
   if (!pulse_absent(answers, dorsal_pulse, side).is_yes() && !pulse_absent(answers, tibial_pulse, side).is_yes()) {
@@ -122,7 +160,8 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   const auto felt_there = [&](const ItemKey& item) { return bare_no(unasked(answers.graded(item, other_side(side), {"1", "2", "3"}))); };
   const Clue others_felt = either({every({dorsal, felt_there(dorsal_pulse)}), every({tibial, felt_there(tibial_pulse)})});
   const Clue felt_both = every({negate(dorsal), negate(tibial)});
-  const Clue refill = felt_both.is_yes() ? fact(Tri::no) : unasked(answers.yes("vessel.capillary_refill_slow", side));
+  const bool of_one_side = alone_without_blood(answers, side);
+  const Clue refill = felt_both.is_yes() && !of_one_side ? fact(Tri::no) : unasked(answers.yes("vessel.capillary_refill_slow", side));
   // Told to have turned cold or pale within two weeks: the sign and the time in one answer.
   const Clue sudden = answers.yes("history.cold_pale_sudden", side);
   const Clue fails = foot_fails(answers, side);
@@ -139,10 +178,11 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
                                 answers.no("ankle.movement", side), answers.yes("history.pain_out_of_proportion", side)}),
                         {rest_pain, answers.yes("history.numb_or_tingling", side), numb_foot(answers, side), fails, answers.yes("history.both_legs_weak"),
                          answers.chosen("nerve.sensation_loss_level", side, {"loss_toes_only", "loss_beyond_toes", "loss_whole_foot_or_more"})});
-  // Both pulses of the foot full: blood reaches it, and cold, pale, blue or tingling it is winter's foot, hurt or not, until it feels less,
+  const bool alike = cold_alike(answers, side);
+  // Both pulses of the foot full, or it is as cold as the other one: blood reaches it, and cold, pale, blue or tingling it is winter's foot, hurt or not, until it feels less,
   // fails, hurts beyond the hurt or, not hurt, at rest (C2: "pulseless or cold limb" may not interrupt an ordinary day; our own rule). Told to
   // have turned so suddenly, or without flow by another sign, it keeps the page's symptoms.
-  const bool reached = perfusion.is_yes() && pulses_full(answers, side) && !sudden.is_yes() && !above.is_yes() && !answers.no("vessel.doppler_arterial_audible", side).is_yes();
+  const bool reached = perfusion.is_yes() && (alike || pulses_full(answers, side)) && !of_one_side && !sudden.is_yes() && !above.is_yes() && !answers.no("vessel.doppler_arterial_audible", side).is_yes();
   if (reached) {
     const bool long_numb = answers.yes("body.feeling_lost", side).is_yes() || answers.yes("body.paralysis", side).is_yes();
     const Clue feels_less = led_by(answers.yes("nerve.sensation_foot_reduced", side),
@@ -180,6 +220,13 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   // Weeks alone answer nothing of a foot that is cold or without its pulses: whether it moves is asked (our own rule).
   if (raised.clue.is_no() && lately.is_no() && perfusion.is_yes() && !felt_both.is_yes() && !fails.is_no()) {
     raised.clue = every({perfusion, fails});
+  }
+  // As cold as the other with poor pulses is no no: what would make it one of now is asked.
+  if (raised.clue.is_no() && reached && !lately.is_no() && !pulses_full(answers, side)) {
+    raised.clue = left_open(raised.clue, perfusion);
+    raised.clue.because.add(perfusion.because);
+    raised.clue.ask = answers.yes("history.cold_pale_sudden", side).ask;
+    raised.clue.ask.add(answers.yes("history.pain_out_of_proportion", side).ask);
   }
   // Dead tissue, or pain at rest, beside a pulse that is lost is urgent at any age: over two weeks it is alert.clti. Younger, or of an age
   // that nobody told, the more urgent of the two neighbours has it (our own rule; the pages have a gate of two weeks between them).

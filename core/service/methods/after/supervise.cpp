@@ -4,6 +4,7 @@
 #include "core/model/check.hpp"
 #include "core/report/text.hpp"
 #include "core/service/methods/exam/watch.hpp"
+#include "core/service/methods/people/dates.hpp"
 #include "core/service/methods/say/texts.hpp"
 #include "core/wire/parse.hpp"
 #include "core/wire/write.hpp"
@@ -76,14 +77,7 @@ namespace {
   if (row.state == model::ExamState::withdrawn) {
     return false;
   }
-  if (!params.from && !params.to) {
-    return true;
-  }
-  if (!row.examined_at) {
-    return false;
-  }
-  const std::int64_t day = model::date_of(*row.examined_at, row.offset_min ? row.offset_min->steps : 0).first_day();
-  return (!params.from || day >= params.from->first_day()) && (!params.to || day <= params.to->last_day());
+  return may_be_within(row, params.from, params.to);
 }
 
 }  // namespace

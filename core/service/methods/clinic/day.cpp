@@ -30,14 +30,20 @@ namespace {
     out.examiner_name = wire::Remark{examiner_in_words(context, *row.examiner)};
   }
   out.examined_at = row.examined_at;
+  out.examined_on = row.examined_on;
   if (row.state != model::ExamState::withdrawn) {
     out.left = row.state == model::ExamState::signed_ ? judged->exam.incomplete.value_or(std::vector<model::Word>{}) : what_is_left(context, row.exam);
     // Alerts are told by themselves, and without those that protect a person.
     out.left.erase(std::remove(out.left.begin(), out.left.end(), model::Word{"alerts"}), out.left.end());
+    // As it is now: it may have been said since the signature.
+    out.left.erase(std::remove(out.left.begin(), out.left.end(), model::Word{"day"}), out.left.end());
+    if (!when_done(row).day) {
+      out.left.push_back({"day"});
+    }
     out.alerts = alerts_without_action(*judged, words);
     out.conflicts = row.in_conflict.value_or(false);
-    out.unseen = row.unseen.value_or(false);
   }
+  out.unseen = row.unseen.value_or(false);
   return out;
 }
 
@@ -101,25 +107,28 @@ Result<DayListResult> day_list(Context& context, const DayListParams& params) {
   result.day = params.day ? *params.day : today_at_hand(context);
   std::vector<ledger::ListedExam> rows;  // judging folds exams, and may move the list below it
   for (const auto& [id, row] : **listed) {
-    const auto day = day_of_visit(row);
     const bool here = !params.place || row.place == params.place;
-    if (here && (!day || (result.day.first_day() <= day->first_day() && day->last_day() <= result.day.last_day()))) {
+    if (here && may_be_within(row, result.day, result.day)) {
       rows.push_back(row);
     }
   }
-  std::stable_sort(rows.begin(), rows.end(), [](const ledger::ListedExam& a, const ledger::ListedExam& b) { return a.examined_at < b.examined_at; });
+  std::stable_sort(rows.begin(), rows.end(), [](const ledger::ListedExam& a, const ledger::ListedExam& b) { return when_done(a).in_order_ms < when_done(b).in_order_ms; });
   std::set<std::string> people;
+  const auto of_the_day = [&](const ledger::ListedExam& row) {
+    const auto day = when_done(row).day;
+    return day && result.day.first_day() <= day->first_day() && day->last_day() <= result.day.last_day();
+  };
   for (const ledger::ListedExam& row : rows) {
     auto visit = day_visit(context, row, *words);
     if (!visit) {
       return visit.error();
     }
-    if (visit->state != model::ExamState::withdrawn && day_of_visit(row)) {
+    if (visit->state != model::ExamState::withdrawn && of_the_day(row)) {
       people.insert(visit->person.persons.empty() ? row.exam.to_text() : visit->person.persons.front().to_text());
       result.open.steps += is_open(*visit) ? 1 : 0;
       result.with_alerts.steps += visit->alerts.empty() ? 0 : 1;
     }
-    (day_of_visit(row) ? result.visits : result.undated).push_back(std::move(*visit));
+    (of_the_day(row) ? result.visits : result.undated).push_back(std::move(*visit));
   }
   result.came.steps = static_cast<std::int64_t>(people.size());
   if (*words != nullptr) {

@@ -1,5 +1,6 @@
 // day.list: who came on a day, and what is left of it: unfinished, unsigned, alerts without an action, call-backs, conflicts. Exams of a
-// clock that cannot have been right belong to no day and are listed beside every day, until a person has said when it was. With a
+// clock that cannot have been right belong to no day and are listed beside every day, until a person has said when it was; one of which the
+// month alone is known, beside each day of that month. With a
 // language it is a page to print as well, in words. Source: clinical safety, requirement 14.
 #pragma once
 
@@ -25,17 +26,18 @@ struct DayVisit {
   std::optional<model::ExaminerId> examiner;
   std::optional<wire::Remark> examiner_name;  // name and role, or in words that the name is not known here
   std::optional<model::Instant> examined_at;
+  std::optional<model::PartialDate> examined_on;  // as a person said it
   std::vector<model::Word> left;            // what is missing: person, consent, findings, impression, minimum_set ...
   std::vector<ListedAlert> alerts;          // without an action
   bool conflicts = false;
   bool unseen = false;                      // holds something whose writer had not seen what matters to it
 };
-BOOST_DESCRIBE_STRUCT(DayVisit, (), (exam, person, state, complaint, side, place, examiner, examiner_name, examined_at, left, alerts, conflicts, unseen))
+BOOST_DESCRIBE_STRUCT(DayVisit, (), (exam, person, state, complaint, side, place, examiner, examiner_name, examined_at, examined_on, left, alerts, conflicts, unseen))
 
 struct DayListResult {
   model::PartialDate day;
   std::vector<DayVisit> visits;             // in the order they came
-  std::vector<DayVisit> undated;            // of a clock that cannot have been right
+  std::vector<DayVisit> undated;            // may have been on this day: of a clock that cannot have been right, or known to the month alone
   wire::Count<0, 1000000> came;             // people, each once, so far as they are known to be one
   wire::Count<0, 1000000> open;             // exams that nobody signed
   wire::Count<0, 1000000> with_alerts;      // exams with an alert and no action

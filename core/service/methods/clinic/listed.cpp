@@ -6,6 +6,7 @@
 #include "core/service/methods/people/dates.hpp"
 
 #include <algorithm>
+#include <set>
 
 namespace limbledger::service {
 
@@ -69,14 +70,13 @@ Result<ListedPerson> listed_person(Context& context, const std::vector<model::Pe
       out.home = out.home ? out.home : found->second.home;
     }
   }
-  return out;
-}
-
-std::optional<model::PartialDate> day_of_visit(const ledger::ListedExam& row) {
-  if (!row.examined_at || !can_be_right(*row.examined_at)) {
-    return std::nullopt;
+  // Of an exam that was given to two people neither's birth stands for both.
+  const std::set<model::PersonId> one = persons.empty() ? std::set<model::PersonId>{} : (*links)->group_of(persons.front());
+  if (!std::all_of(persons.begin(), persons.end(), [&](const model::PersonId& id) { return one.contains(id); })) {
+    out.birth.reset();
+    out.home.reset();
   }
-  return model::date_of(*row.examined_at, row.offset_min ? row.offset_min->steps : 0);
+  return out;
 }
 
 model::PartialDate today_at_hand(Context& context) { return model::date_of({context.desk->world().now().wall_ms}, 0); }

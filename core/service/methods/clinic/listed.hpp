@@ -45,8 +45,6 @@ struct JudgedVisit {
 [[nodiscard]] std::vector<ListedAlert> alerts_without_action(const JudgedVisit& visit, const report::Words* words);
 
 [[nodiscard]] Result<ListedPerson> listed_person(Context& context, const std::vector<model::PersonId>& persons);
-// The calendar day where the exam was done; nothing where its clock cannot have been right.
-[[nodiscard]] std::optional<model::PartialDate> day_of_visit(const ledger::ListedExam& row);
 [[nodiscard]] model::PartialDate today_at_hand(Context& context);
 
 // "Kofi Invented, born 2001, Upper Ford" and "knee, after an injury, LEFT".

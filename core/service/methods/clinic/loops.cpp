@@ -43,6 +43,13 @@ namespace {
                           {"by", loop.by ? loop.by->to_text() : words.say("msg.clinic.day_unknown"), false, true}});
 }
 
+// By somebody whom its withdrawal had not reached; an addendum on that does not examine the person.
+[[nodiscard]] bool was_written_into(Context& context, const model::ExamId& exam) {
+  const auto record = context.desk->records().exam(exam);
+  const std::vector<model::EntryMark> marks = record ? (*record)->fold.exam.marks.value_or(std::vector<model::EntryMark>{}) : std::vector<model::EntryMark>{};
+  return std::any_of(marks.begin(), marks.end(), [](const model::EntryMark& one) { return one.mark.text == "withdrawal_unseen"; });
+}
+
 // Visits of one person, oldest first.
 using VisitRows = std::vector<ledger::ListedExam>;
 
@@ -69,7 +76,7 @@ using VisitRows = std::vector<ledger::ListedExam>;
     return static_cast<std::size_t>(std::find_if(rows.begin(), rows.end(), [&](const ledger::ListedExam& row) { return row.exam == exam; }) - rows.begin());
   };
   const auto add = [&](ListedLoop loop, const std::string& alert) {
-    loop.examined_on = day_of_visit(rows[row_of(loop.exam)]);
+    loop.examined_on = when_done(rows[row_of(loop.exam)]).day;
     if (words != nullptr) {
       loop.text = wire::LongText{loop_text(loop, alert, *words)};
     }
@@ -98,15 +105,18 @@ using VisitRows = std::vector<ledger::ListedExam>;
     }
     add(std::move(loop), alert);
   }
+  const bool alone = std::all_of(rows.begin(), rows.end(), [](const ledger::ListedExam& row) { return row.state == model::ExamState::withdrawn; });
   for (const ledger::ListedExam& row : rows) {
-    const auto day = day_of_visit(row);
-    if (row.state == model::ExamState::withdrawn) {
-      continue;
-    }
+    const auto day = when_done(row).day;
     ListedLoop loop;
     loop.exam = row.exam;
-    if (row.in_conflict.value_or(false) || row.unseen.value_or(false)) {
+    const bool withdrawn = row.state == model::ExamState::withdrawn;
+    if ((!withdrawn && row.in_conflict.value_or(false)) || row.unseen.value_or(false)) {
       loop.loop = LoopWord::in_conflict;
+      add(loop, {});
+    }
+    if (withdrawn && alone && was_written_into(context, row.exam)) {
+      loop.loop = LoopWord::withdrawn_alone;
       add(loop, {});
     }
     if (row.state == model::ExamState::open && (!day || day->last_day() < as_of.first_day())) {
@@ -154,7 +164,7 @@ Result<LoopListResult> loop_list(Context& context, const LoopListParams& params)
     if (std::none_of(rows.begin(), rows.end(), is_here)) {
       continue;
     }
-    std::stable_sort(rows.begin(), rows.end(), [](const ledger::ListedExam& a, const ledger::ListedExam& b) { return a.examined_at < b.examined_at; });
+    std::stable_sort(rows.begin(), rows.end(), [](const ledger::ListedExam& a, const ledger::ListedExam& b) { return when_done(a).in_order_ms < when_done(b).in_order_ms; });
     auto open = loops_of(context, rows, result.as_of, *words);
     if (!open) {
       return open.error();

@@ -1,5 +1,5 @@
 // loop.list: what is left open, by name, for whoever goes out next: alerts without an action, call-backs, exams nobody signed, values in
-// conflict, referrals unanswered past their day, reviews overdue, three visits without an impression. Who has several records is one.
+// conflict, what was written into a person's only exam that somebody withdrew, referrals unanswered past their day, reviews overdue, three visits without an impression. Who has several records is one.
 // Every line names its exam. Source: clinical safety, requirement 14.
 #pragma once
 
@@ -16,8 +16,8 @@ BOOST_DESCRIBE_STRUCT(LoopListParams, (), (as_of, place, language))
 constexpr auto notes(const LoopListParams*) { return std::array{wire::Note{"as_of", "the day by which something is past; absent: today by this device's clock"}}; }
 
 // In the order in which they are asked after.
-enum class LoopWord { call_back, alert_without_action, in_conflict, unsigned_exam, referral_past_day, review_overdue, third_visit_without_impression };
-BOOST_DESCRIBE_ENUM(LoopWord, call_back, alert_without_action, in_conflict, unsigned_exam, referral_past_day, review_overdue, third_visit_without_impression)
+enum class LoopWord { call_back, alert_without_action, in_conflict, withdrawn_alone, unsigned_exam, referral_past_day, review_overdue, third_visit_without_impression };
+BOOST_DESCRIBE_ENUM(LoopWord, call_back, alert_without_action, in_conflict, withdrawn_alone, unsigned_exam, referral_past_day, review_overdue, third_visit_without_impression)
 
 struct ListedLoop {
   LoopWord loop{};

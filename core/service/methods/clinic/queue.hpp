@@ -1,5 +1,5 @@
-// conflict.list and conflict.settle: what disagrees since the day came home, in the order of possible harm (our convention): whose exam it
-// is, which side, what could raise a danger, what came after a signature, other values, opinions, what is known of a person, and
+// conflict.list and conflict.settle: what disagrees since the day came home, in the order of possible harm (our convention): first what an
+// alert without an action hangs on, the most urgent of them before the others; then whose exam it is, which side, what could raise a danger, what came after a signature, other values, opinions, what is known of a person, and
 // who looks alike. Each in clinical words, with who wrote what, when, and what each had seen. Nothing has to be settled: what is left
 // waits, both values stand, and rules take them for unknown. Settling takes one of the values as it was written; to undo it, settle
 // with the other. Source: ledger, items 18, 27 to 30; clinical safety, part D.
@@ -19,12 +19,13 @@ struct QueueEntry {
   model::EntryId entry;
   std::optional<model::ExaminerId> by;
   std::optional<wire::Remark> by_name;       // name and role, or in words that the name is not known here
-  model::Instant at;                         // as that device's clock claimed
+  model::Instant at;                         // when it was written, as that device's clock claimed
   std::vector<model::EntryId> had_seen;      // of the other entries here
   std::optional<wire::Raw> value;            // as it was written
   std::optional<wire::LongText> text;        // the same in words
+  std::optional<model::Instant> examined_at = std::nullopt;  // of a finding, where its writer said when it was found
 };
-BOOST_DESCRIBE_STRUCT(QueueEntry, (), (entry, by, by_name, at, had_seen, value, text))
+BOOST_DESCRIBE_STRUCT(QueueEntry, (), (entry, by, by_name, at, had_seen, value, text, examined_at))
 
 struct QueueRow {
   Harm harm{};
@@ -38,11 +39,15 @@ struct QueueRow {
   model::Word settle_by;
   std::optional<ToldPair> pair;              // of a look-alike, and of decisions that stand against each other
   std::optional<wire::LongText> text;
+  std::optional<std::vector<QueueEntry>> before = std::nullopt;       // what they corrected
+  std::optional<std::vector<ListedAlert>> alerts = std::nullopt;      // without an action, and hanging on it
+  std::optional<std::vector<model::EntryId>> replaces = std::nullopt; // for `replaces` of the method that settles it
+  std::optional<std::vector<model::ExamId>> other_exams = std::nullopt;  // of what was written into a withdrawn exam: the person's others that stand here
 };
-BOOST_DESCRIBE_STRUCT(QueueRow, (), (harm, about, exam, person, item, side, entries, revision, settle_by, pair, text))
+BOOST_DESCRIBE_STRUCT(QueueRow, (), (harm, about, exam, person, item, side, entries, revision, settle_by, pair, text, before, alerts, replaces, other_exams))
 constexpr auto notes(const QueueRow*) {
   return std::array{wire::Note{"about", "finding, withdrawal, person, impression, plan, consent, request, a member of a person or place, pair, look_alike, or the mark of what was unseen: side_exchange_unseen, "
-                                        "late, signature_unseen, withdrawal_unseen"},
+                                        "late, signature_unseen, withdrawal_unseen; births_of_one: who was decided to be one person has two days of birth"},
                     wire::Note{"settle_by", "the method that settles it; leaving it is no answer and loses nothing"}};
 }
 
@@ -70,14 +75,19 @@ struct ConflictSettleParams {
   wire::Remark reason;
   std::vector<model::EntryId> seen;
   model::RequestId request;
+  std::optional<model::Word> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(ConflictSettleParams, (), (exam, take, reason, seen, request))
+BOOST_DESCRIBE_STRUCT(ConflictSettleParams, (), (exam, take, reason, seen, request, language))
 constexpr auto notes(const ConflictSettleParams*) {
   return std::array{wire::Note{"take", "an entry of exam.read, finding.history or conflict.list; any value that was ever recorded there, so that a settlement can be undone"},
-                    wire::Note{"seen", seen_note}};
+                    wire::Note{"seen", seen_note}, wire::Note{"language", sentences_note}};
 }
-// Scope E; writes, signed by the examiner; also after the signature. Faults: finding.unknown, finding.stale (a value of this place that was not
+// The reply tells the alerts as they are now: a decision may raise one, or take one back. Scope E; writes, signed by the examiner; also after the signature. Faults: finding.unknown, finding.stale (a value of this place that was not
 // seen), value.empty (no reason), exam.withdrawn, revision.unknown, format.newer.
 [[nodiscard]] Result<ExamReply> conflict_settle(Context& context, const ConflictSettleParams& params);
+
+// What is not decided of an exam and of its person, in a sentence each, for a page of that exam: all but what the page says where it
+// stands (findings, impressions, the plan). A page that leaves the clinic does not name the people of whom it is open whose exam it is.
+[[nodiscard]] std::vector<std::string> undecided_of(Context& context, const model::Exam& exam, const report::Words& words, bool leaves_the_clinic);
 
 }  // namespace limbledger::service

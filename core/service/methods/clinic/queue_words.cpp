@@ -22,6 +22,9 @@ class InWords {
     if (body.injured_on) {
       parts.push_back(words_.say("msg.clinic.injured", {{"date", body.injured_on->to_text(), false, true}}));
     }
+    if (body.examined_on) {
+      parts.push_back(words_.say("msg.clinic.examined_on", {{"date", body.examined_on->to_text(), false, true}}));
+    }
     if (body.person) {
       parts.push_back(named(*body.person));
     }
@@ -81,7 +84,9 @@ class InWords {
     return parts.empty() ? done() : report::joined(parts);
   }
   std::string operator()(const model::AddendumBody& body) const {
-    return (body.text ? words_.say("msg.clinic.wrote_addendum", {{"text", body.text->text}}) : done()) + because(body.reason);
+    const std::string wrote = body.text ? words_.say("msg.clinic.wrote_addendum", {{"text", body.text->text}}) : done();
+    const std::string day = body.examined_on ? words_.say("msg.clinic.examined_on", {{"date", body.examined_on->to_text(), false, true}}) : std::string();
+    return report::joined(day.empty() ? std::vector{wrote} : std::vector{wrote, day}) + because(body.reason);
   }
   // Its value stands beside it.
   std::string operator()(const model::SettleBody& body) const { return done() + because(body.reason); }

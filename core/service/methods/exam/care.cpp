@@ -75,6 +75,7 @@ template <class T>
   add(record.unopened != 0, "damaged_entries");
   const ToJudge judged = exam_to_judge(context, record);
   const interpret::View view(judged.exam, judged.person, *context.edition, judged.as_of);
+  add(!view.examined_on(), "day");
   add(!interpret::missing_items(view).empty(), "minimum_set");
   const model::Sequence* sequence = context.edition->sequence(judged.exam.complaint);
   add(sequence != nullptr && !exam.transfer && interpret::left_for_time(view, *sequence), "not_examined");
@@ -103,7 +104,7 @@ Result<ExamReply> consent_record(Context& context, const ConsentRecordParams& pa
   const auto shown = exam_as_seen(context, params.exam, **record, params.seen);
   ledger::NewOperation operation = exam_operation(context, params.exam, "consent", params.request, params.seen);
   operation.replaces = seen_of((*record)->fold.consent_heads, params.seen, (*record)->operations);
-  model::ConsentBody body{params.consent, params.company, params.who_spoke, params.interpreter};
+  model::ConsentBody body{params.consent, params.company, params.who_spoke, params.interpreter, std::nullopt};
   if (shown && !shown->consent_heads.empty()) {
     const model::Exam& held = shown->exam;
     if (params.consent && held.consent) {
@@ -114,6 +115,7 @@ Result<ExamReply> consent_record(Context& context, const ConsentRecordParams& pa
     body.who_spoke = kept(body.who_spoke, held.who_spoke);
     body.interpreter = kept(body.interpreter, held.interpreter);
   }
+  body.reason = params.reason;
   operation.body_json = wire::write(body);
   const auto written = write(context, {operation}, [&] { return exam_takes_changes(**record); });
   return written ? judged_reply(context, params.exam, *written, *sentences) : Result<ExamReply>(written.error());
@@ -126,7 +128,7 @@ Result<ExamReply> impression_record(Context& context, const ImpressionRecordPara
   }
   ledger::NewOperation operation = exam_operation(context, params.exam, "impression", params.request, params.seen);
   operation.replaces = params.replaces;
-  operation.body_json = wire::write(model::ImpressionBody{params.impression});
+  operation.body_json = wire::write(model::ImpressionBody{params.impression, params.reason});
   const auto written = write(context, {operation}, [&]() -> Result<void> {
     if (auto open = exam_takes_changes(**record); !open) {
       return open;
@@ -134,7 +136,7 @@ Result<ExamReply> impression_record(Context& context, const ImpressionRecordPara
     if (auto own = exam_takes_from_here(context, **record); !own) {
       return own;
     }
-    return register_is_free((*record)->fold.impression_heads, params.replaces, "/impression");
+    return register_is_free((*record)->fold.impression_heads, params.replaces, "/replaces");
   });
   return written ? exam_reply(context, params.exam, *written) : Result<ExamReply>(written.error());
 }
@@ -249,6 +251,24 @@ Result<ExamSignResult> exam_sign(Context& context, const ExamSignParams& params)
   return result;
 }
 
+namespace {
+
+[[nodiscard]] Result<void> check_day_said(Context& context, const model::Exam& exam, const AddendumRecordParams& params) {
+  std::optional<model::Birth> birth;
+  if (exam.person) {
+    const auto person = context.desk->records().person(*exam.person);
+    if (!person) {
+      return person.error();
+    }
+    birth = (*person)->fold.person.birth;
+  }
+  DateCheck dates(latest_today(context, exam.offset_min), params.confirmed);
+  dates.said_on(*params.examined_on, birth, exam.injured_on, "/examined_on");
+  return dates.result();
+}
+
+}  // namespace
+
 Result<AddendumRecordResult> addendum_record(Context& context, const AddendumRecordParams& params) {
   const auto sentences = Sentences::in(params.language);
   if (!sentences) {
@@ -259,10 +279,10 @@ Result<AddendumRecordResult> addendum_record(Context& context, const AddendumRec
     return record.error();
   }
   const bool has_findings = params.findings && !params.findings->empty();
-  if ((params.kind == model::AddendumKind::findings) != has_findings || (!params.text && !has_findings)) {
-    return wire::Fault{"addendum.kind", "/kind", "findings with the kind findings, a text with the others"};
+  if ((params.kind == model::AddendumKind::findings) != has_findings || (!params.text && !has_findings && !params.examined_on)) {
+    return wire::Fault{"addendum.kind", "/kind", "findings with the kind findings, a text or examined_on with the others"};
   }
-  model::AddendumBody body{params.kind, params.reason, params.text, std::nullopt};
+  model::AddendumBody body{params.kind, params.reason, params.text, std::nullopt, params.examined_on};
   std::vector<wire::Fault> faults;
   for (std::size_t i = 0; has_findings && i < params.findings->size(); ++i) {
     std::vector<std::string> confirmed;
@@ -288,10 +308,13 @@ Result<AddendumRecordResult> addendum_record(Context& context, const AddendumRec
   const auto written = write(context, {operation}, [&]() -> Result<void> {
     // Into a withdrawn exam, only words on what somebody wrote who did not know that it was withdrawn: nothing else could look at that.
     const bool looks_at_unseen = !has_findings && (*record)->fold.exam.state == model::ExamState::withdrawn && !ledger::unseen_marks((*record)->fold, (*record)->operations).empty();
+    if ((*record)->fold.exam.state == model::ExamState::withdrawn && !looks_at_unseen) {
+      return wire::Fault{"exam.withdrawn", "/exam", "an exam that is not withdrawn; into one that is, only words (kind text) on what somebody wrote who did not know of it"};
+    }
     if (!(*record)->fold.exam.signed_ && !looks_at_unseen) {
       return wire::Fault{"exam.not_signed", "/exam", "a signed exam"};
     }
-    return {};
+    return params.examined_on ? check_day_said(context, (*record)->fold.exam, params) : Result<void>();
   });
   if (!written) {
     return written.error();

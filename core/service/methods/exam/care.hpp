@@ -21,9 +21,13 @@ struct ConsentRecordParams {
   std::vector<model::EntryId> seen;
   model::RequestId request;
   std::optional<model::Word> language = std::nullopt;
+  std::optional<wire::Remark> reason = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(ConsentRecordParams, (), (exam, consent, company, who_spoke, interpreter, seen, request, language))
-constexpr auto notes(const ConsentRecordParams*) { return std::array{wire::Note{"seen", seen_note}, wire::Note{"language", sentences_note}}; }
+BOOST_DESCRIBE_STRUCT(ConsentRecordParams, (), (exam, consent, company, who_spoke, interpreter, seen, request, language, reason))
+inline constexpr std::string_view why_note = "why, or how it is known: kept, and printed where values stood against each other";
+constexpr auto notes(const ConsentRecordParams*) {
+  return std::array{wire::Note{"seen", seen_note}, wire::Note{"language", sentences_note}, wire::Note{"reason", why_note}};
+}
 // What is not given stays as it was recorded.
 [[nodiscard]] Result<ExamReply> consent_record(Context& context, const ConsentRecordParams& params);
 
@@ -33,9 +37,12 @@ struct ImpressionRecordParams {
   std::vector<model::EntryId> replaces;
   std::vector<model::EntryId> seen;
   model::RequestId request;
+  std::optional<wire::Remark> reason = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(ImpressionRecordParams, (), (exam, impression, replaces, seen, request))
-constexpr auto notes(const ImpressionRecordParams*) { return std::array{wire::Note{"seen", seen_note}}; }
+BOOST_DESCRIBE_STRUCT(ImpressionRecordParams, (), (exam, impression, replaces, seen, request, reason))
+constexpr auto notes(const ImpressionRecordParams*) {
+  return std::array{wire::Note{"replaces", "the entries of every impression that stands; none where none does"}, wire::Note{"seen", seen_note}, wire::Note{"reason", why_note}};
+}
 [[nodiscard]] Result<ExamReply> impression_record(Context& context, const ImpressionRecordParams& params);
 
 struct PlanRecordParams {
@@ -106,9 +113,14 @@ struct AddendumRecordParams {
   std::vector<model::EntryId> seen;
   model::RequestId request;
   std::optional<model::Word> language = std::nullopt;
+  std::optional<model::PartialDate> examined_on = std::nullopt;
+  std::optional<std::vector<wire::Name>> confirmed = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(AddendumRecordParams, (), (exam, kind, reason, text, findings, seen, request, language))
-constexpr auto notes(const AddendumRecordParams*) { return std::array{wire::Note{"seen", seen_note}, wire::Note{"language", sentences_note}}; }
+BOOST_DESCRIBE_STRUCT(AddendumRecordParams, (), (exam, kind, reason, text, findings, seen, request, language, examined_on, confirmed))
+constexpr auto notes(const AddendumRecordParams*) {
+  return std::array{wire::Note{"seen", seen_note}, wire::Note{"language", sentences_note}, wire::Note{"examined_on", examined_on_note},
+                    wire::Note{"confirmed", "codes a person has answered for: value.unusual, about examined_on"}};
+}
 struct AddendumRecordResult {
   model::Addendum addendum;
   std::vector<model::EntryId> revision;

@@ -93,6 +93,8 @@ void leave_out_unseen(const Context& context, model::Exam& exam) {
   told.setting = exam.setting;
   told.examined_at = exam.examined_at;
   told.offset_min = exam.offset_min;
+  told.examined_on = exam.examined_on;
+  told.day_doubtful = exam.day_doubtful;
   told.injured_on = exam.injured_on;
   told.edition = exam.edition;
   told.revision = exam.revision;
@@ -185,12 +187,15 @@ std::optional<ledger::ExamFold> fold_operations(Context& context, const model::E
 }
 
 Result<void> register_is_free(const std::vector<model::EntryId>& heads, const std::vector<model::EntryId>& replaces, const std::string& path) {
-  for (const model::EntryId& head : heads) {
-    if (std::find(replaces.begin(), replaces.end(), head) == replaces.end()) {
-      return wire::Fault{"finding.stale", path, "the entries that it replaces", head.to_text()};
-    }
+  const bool free = std::all_of(heads.begin(), heads.end(), [&](const model::EntryId& head) { return std::find(replaces.begin(), replaces.end(), head) != replaces.end(); });
+  if (free) {
+    return {};
   }
-  return {};
+  std::string all;
+  for (const model::EntryId& head : heads) {
+    all += (all.empty() ? "" : ", ") + head.to_text();
+  }
+  return wire::Fault{"finding.stale", path, "the entries that it replaces: " + all};
 }
 
 std::optional<model::Place> place_of_exam(Context& context, const model::Exam& exam) {

@@ -32,7 +32,7 @@ struct ExamReply {
 };
 BOOST_DESCRIBE_STRUCT(ExamReply, (), (exam, revision, repeat, remarks, stale_letters, alerts))
 constexpr auto notes(const ExamReply*) {
-  return std::array{wire::Note{"remarks", "clock_suspect: an exam was opened without examined_at while the clock of the device cannot be right"},
+  return std::array{wire::Note{"remarks", "clock_suspect: an exam was opened whose day nobody can tell by the clock of the device, and examined_on does not say it"},
                     wire::Note{"stale_letters", "letters of this exam that the record no longer agrees with and that no other corrects"},
                     wire::Note{"alerts", alerts_note}};
 }

@@ -81,7 +81,7 @@ struct Place {
   friend bool operator<(const Place& a, const Place& b) { return a.ms == b.ms ? a.id < b.id : a.ms > b.ms; }
 };
 
-[[nodiscard]] Place place_of(const ledger::ListedExam& row) { return {row.examined_at ? row.examined_at->ms : 0, row.exam.to_text()}; }
+[[nodiscard]] Place place_of(const ledger::ListedExam& row) { return {when_done(row).in_order_ms, row.exam.to_text()}; }
 
 [[nodiscard]] std::optional<Place> read_cursor(const std::string& text) {
   const auto dot = text.find('.');
@@ -107,11 +107,7 @@ struct Place {
     return false;
   }
   if (wanted.from || wanted.to) {
-    if (!row.examined_at) {
-      return false;
-    }
-    const std::int64_t day = model::date_of(*row.examined_at, row.offset_min ? row.offset_min->steps : 0).first_day();
-    return (!wanted.from || day >= wanted.from->first_day()) && (!wanted.to || day <= wanted.to->last_day());
+    return may_be_within(row, wanted.from, wanted.to);
   }
   return true;
 }
@@ -309,8 +305,8 @@ Result<ExamReply> exam_move(Context& context, const ExamMoveParams& params) {
     const model::Exam& exam = (*record)->fold.exam;
     const std::optional<model::Birth>& birth = (*person)->fold.person.birth;
     DateCheck dates(std::nullopt, params.confirmed);
-    if (exam.examined_at && can_be_right(*exam.examined_at)) {
-      dates.born_by(birth, days_of(*exam.examined_at, exam.offset_min), false, "/person");
+    if (const auto examined = days_examined(exam)) {
+      dates.born_by(birth, *examined, false, "/person");
     }
     if (exam.injured_on) {
       dates.injured_after_birth(*exam.injured_on, birth, false, "/person");

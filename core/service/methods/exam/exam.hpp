@@ -22,20 +22,22 @@ struct ExamOpenParams {
   std::optional<std::vector<wire::Name>> confirmed;  // codes a person has answered for: value.unusual, person.mismatch
   std::optional<model::ExamId> reviews = std::nullopt;   // with the complaint review: the exam whose plan is looked at again
   std::optional<bool> supervised = std::nullopt;         // closed by its examiner before anybody else's opinion and before bands
+  std::optional<model::PartialDate> examined_on = std::nullopt;
 };
 BOOST_DESCRIBE_STRUCT(ExamOpenParams, (), (person, complaint, setting, side, place, examined_at, offset_min, injured_on, identified, request, confirmed, reviews,
-                                           supervised))
+                                           supervised, examined_on))
 constexpr auto notes(const ExamOpenParams*) {
-  return std::array{wire::Note{"confirmed", confirmed_note}, wire::Note{"identified", identified_note},
+  return std::array{wire::Note{"examined_on", examined_on_note}, wire::Note{"confirmed", confirmed_note}, wire::Note{"identified", identified_note},
                     wire::Note{"reviews", "with the complaint review alone: the exam of the same person whose plan is looked at again; form.describe then names how its measures were taken"},
                     wire::Note{"supervised", "true: the examiner closes findings and impression by signing before a supervisor records any, and no bands are given before"}};
 }
 // Faults: person.unknown, place.unknown, params.unknown_word (no sequence for the complaint), value.date_order (born after
-// the exam, injured before birth or after the exam), value.unusual (a day in the future), person.mismatch (identifiers),
+// the exam, injured before birth or after the exam, a time of another day than examined_on), value.unusual (a day in the future), person.mismatch (identifiers),
 // exam.not_reviewed (reviews names no earlier exam of this person, or the complaint is not review).
 [[nodiscard]] Result<ExamReply> exam_open(Context& context, const ExamOpenParams& params);
 
-// What is not given stays. Who the exam is of is exam.move; when it was done does not change.
+// What is not given stays. Who the exam is of is exam.move. The day is said by examined_on, of a signed exam by addendum.record; the time
+// with which it was opened stays.
 struct ExamChanges {
   std::optional<model::Word> complaint;
   std::optional<model::Side> side;
@@ -45,8 +47,10 @@ struct ExamChanges {
   std::optional<model::PartialDate> injured_on;
   std::optional<model::ExamId> reviews = std::nullopt;
   std::optional<bool> supervised = std::nullopt;
+  std::optional<model::PartialDate> examined_on = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(ExamChanges, (), (complaint, side, setting, place, offset_min, injured_on, reviews, supervised))
+BOOST_DESCRIBE_STRUCT(ExamChanges, (), (complaint, side, setting, place, offset_min, injured_on, reviews, supervised, examined_on))
+constexpr auto notes(const ExamChanges*) { return std::array{wire::Note{"examined_on", examined_on_note}}; }
 struct ExamAmendParams {
   model::ExamId exam;
   ExamChanges changes;
@@ -54,12 +58,17 @@ struct ExamAmendParams {
   model::RequestId request;
   std::optional<std::vector<wire::Name>> confirmed;  // codes a person has answered for: value.unusual
   std::optional<model::Word> language = std::nullopt;
+  std::optional<std::vector<model::Word>> not_known = std::nullopt;
+  std::optional<wire::Remark> reason = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(ExamAmendParams, (), (exam, changes, seen, request, confirmed, language))
+BOOST_DESCRIBE_STRUCT(ExamAmendParams, (), (exam, changes, seen, request, confirmed, language, not_known, reason))
 constexpr auto notes(const ExamAmendParams*) {
-  return std::array{wire::Note{"seen", seen_note}, wire::Note{"confirmed", confirmed_note}, wire::Note{"language", sentences_note}};
+  return std::array{wire::Note{"seen", seen_note}, wire::Note{"confirmed", confirmed_note}, wire::Note{"language", sentences_note},
+                    wire::Note{"not_known", "side, place, injured_on: what is not known after all, and stands as not recorded; none of them also in changes"},
+                    wire::Note{"reason", "why; it is kept, and stands beside what was decided between values that stood against each other"}};
 }
-// Faults: those of exam.open for what is changed, exam.signed, exam.withdrawn, finding.stale (amended by another, not seen).
+// Faults: those of exam.open for what is changed, exam.signed, exam.withdrawn, finding.stale (amended by another, not seen), value.all_or_one (in
+// changes and in not_known).
 [[nodiscard]] Result<ExamReply> exam_amend(Context& context, const ExamAmendParams& params);
 
 struct ExamReadParams {

@@ -34,12 +34,13 @@ struct Gathered : ToJudge {
     return listed.error();
   }
   const std::set<model::PersonId> group = group_of(context, *out.exam.person);
-  std::vector<std::pair<model::Instant, model::ExamId>> before;
+  std::vector<std::pair<std::int64_t, model::ExamId>> before;
+  const model::When now = model::when_done(out.exam);
   for (const auto& [id, row] : **listed) {
     const bool same_person = row.persons.size() == 1 && group.contains(row.persons.front());
-    if (same_person && id != exam && row.state != model::ExamState::withdrawn && row.examined_at && out.exam.examined_at &&
-        *row.examined_at < *out.exam.examined_at) {
-      before.emplace_back(*row.examined_at, id);
+    const model::When then = when_done(row);
+    if (same_person && id != exam && row.state != model::ExamState::withdrawn && model::is_before(then, now)) {
+      before.emplace_back(then.in_order_ms, id);
     }
   }
   std::sort(before.begin(), before.end());

@@ -2,6 +2,7 @@
 
 #include "core/report/page.hpp"
 #include "core/service/desk.hpp"
+#include "core/service/methods/clinic/queue.hpp"
 #include "core/service/methods/clinic/settled.hpp"
 #include "core/service/methods/exam/exam.hpp"
 #include "core/service/methods/exam/watch.hpp"
@@ -55,6 +56,7 @@ Result<NoteWriteResult> note_write(Context& context, const NoteWriteParams& para
     take_names(*read->names, *words, names);
   }
   names.of_person = settled_of_person(context, judged.exam);
+  names.undecided = undecided_of(context, (*record)->fold.exam, *words, false);
   const report::Sheet sheet = report::exam_sheet(judged.exam, judged.person, *assessment, *words, *context.edition, names);
   NoteWriteResult result{{report::sheet_text(sheet, *words)}, {report::sheet_html(sheet, *words)}, read->revision, {std::string(english)}, std::nullopt};
   if (with_protected) {

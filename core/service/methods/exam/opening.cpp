@@ -4,6 +4,7 @@
 #include "core/service/methods/exam/watch.hpp"
 #include "core/service/methods/people/changes.hpp"
 #include "core/service/methods/people/dates.hpp"
+#include "core/wire/parse.hpp"
 #include "core/wire/write.hpp"
 
 #include <algorithm>
@@ -37,19 +38,27 @@ namespace {
 [[nodiscard]] Result<void> check_new_dates(Context& context, const ExamOpenParams& params, const std::optional<model::Birth>& birth) {
   DateCheck dates(latest_today(context, params.offset_min), params.confirmed);
   // The day is sure where the writer states it and no flat battery can have stamped it.
-  const bool sure = params.examined_at && can_be_right(*params.examined_at);
+  const bool timed = params.examined_at && model::can_be_right(*params.examined_at);
+  const bool sure = params.examined_on || timed;
   std::optional<Days> examined;
-  if (params.examined_at) {
+  if (params.examined_on) {
+    examined = Days{params.examined_on->first_day(), params.examined_on->last_day()};
+    dates.said_on(*params.examined_on, birth, params.injured_on, "/examined_on");
+    const Days of_time = timed ? days_of(*params.examined_at, params.offset_min) : *examined;
+    if (of_time.last < examined->first || of_time.first > examined->last) {
+      return wire::Fault{"value.date_order", "/examined_at", "a time of the day that is said, " + params.examined_on->to_text()};
+    }
+  } else if (params.examined_at) {
     examined = days_of(*params.examined_at, params.offset_min);
     dates.performed(*params.examined_at, params.offset_min, "/examined_at");
   } else if (const auto today = latest_today(context, params.offset_min)) {
     examined = Days{*today, *today};
   }
-  if (examined) {
+  if (examined && !params.examined_on) {
     dates.born_by(birth, *examined, sure, "/person");
   }
   if (params.injured_on) {
-    dates.injured(*params.injured_on, examined, sure, "/injured_on");
+    dates.injured(*params.injured_on, params.examined_on ? std::nullopt : examined, sure, "/injured_on");
     dates.injured_after_birth(*params.injured_on, birth, true, "/injured_on");
   }
   return dates.result();
@@ -120,7 +129,9 @@ namespace {
 }
 
 // What stood, with the changes; a member that two amendments gave differently must be among the changes.
-[[nodiscard]] Result<model::ExamBody> amended(const std::vector<const ledger::Opened*>& openings, const ExamChanges& changes) {
+[[nodiscard]] Result<model::ExamBody> amended(const std::vector<const ledger::Opened*>& openings, const ExamAmendParams& params) {
+  const ExamChanges& changes = params.changes;
+  const std::vector<model::Word> not_known = params.not_known.value_or(std::vector<model::Word>{});
   if (openings.empty()) {
     return wire::Fault{"revision.unknown", "/seen", "a revision that holds the opening of the exam"};
   }
@@ -131,10 +142,15 @@ namespace {
     const bool agree = std::all_of(openings.begin(), openings.end(), [&](const ledger::Opened* opening) {
       return std::get<model::ExamBody>(opening->body()).*member == first.*member;
     });
-    if (change) {
+    const bool unknown = std::find(not_known.begin(), not_known.end(), model::Word{std::string(name)}) != not_known.end();
+    if (change && unknown) {
+      faults.emplace_back("value.all_or_one", "/not_known", std::string(name) + " either here or in changes");
+    } else if (change) {
       body.*member = *change;
+    } else if (unknown) {
+      body.*member = {};
     } else if (!agree) {
-      faults.emplace_back("params.missing", "/changes/" + std::string(name), "which of the two values holds");
+      faults.emplace_back("params.missing", "/changes/" + std::string(name), "which of the two values holds; where neither is known, its name in not_known");
     }
   };
   take("complaint", &model::ExamBody::complaint, changes.complaint);
@@ -143,11 +159,30 @@ namespace {
   take("place", &model::ExamBody::place, changes.place);
   take("offset_min", &model::ExamBody::offset_min, changes.offset_min);
   take("injured_on", &model::ExamBody::injured_on, changes.injured_on);
+  // Who said no day contradicts nobody.
+  for (const ledger::Opened* opening : openings) {
+    const auto& said = std::get<model::ExamBody>(opening->body()).examined_on;
+    if (!body.examined_on) {
+      body.examined_on = said;
+    } else if (said && !changes.examined_on && !(*said == *body.examined_on)) {
+      faults.emplace_back("params.missing", "/changes/examined_on", "which of the two days holds");
+      break;
+    }
+  }
+  if (changes.examined_on) {
+    body.examined_on = changes.examined_on;
+  }
   take("reviews", &model::ExamBody::reviews, changes.reviews);
   take("supervised", &model::ExamBody::supervised, changes.supervised);
+  for (std::size_t i = 0; i < not_known.size(); ++i) {
+    if (not_known[i].text != "side" && not_known[i].text != "place" && not_known[i].text != "injured_on") {
+      faults.emplace_back("params.unknown_word", "/not_known" + wire::pointer_step(i), "one of: side, place, injured_on");
+    }
+  }
   if (!faults.empty()) {
     return wire::Refusal(std::move(faults));
   }
+  body.reason = params.reason;
   return body;
 }
 
@@ -167,21 +202,30 @@ namespace {
       return reviews;
     }
   }
-  if (!params.changes.injured_on) {
+  if (!params.changes.injured_on && !params.changes.examined_on) {
     return {};
   }
-  DateCheck dates(latest_today(context, body.offset_min), params.confirmed);
-  std::optional<Days> examined;
-  if (exam.examined_at && can_be_right(*exam.examined_at)) {
-    examined = days_of(*exam.examined_at, body.offset_min);
-  }
-  dates.injured(*params.changes.injured_on, examined, false, "/changes/injured_on");
+  std::optional<model::Birth> birth;
   if (exam.person) {
     const auto person = context.desk->records().person(*exam.person);
     if (!person) {
       return person.error();
     }
-    dates.injured_after_birth(*params.changes.injured_on, (*person)->fold.person.birth, true, "/changes/injured_on");
+    birth = (*person)->fold.person.birth;
+  }
+  DateCheck dates(latest_today(context, body.offset_min), params.confirmed);
+  if (params.changes.examined_on) {
+    dates.said_on(*params.changes.examined_on, birth, body.injured_on, "/changes/examined_on");
+  }
+  if (params.changes.injured_on) {
+    model::Exam then = exam;
+    then.offset_min = body.offset_min;
+    then.examined_on = body.examined_on;
+    // Against a day that is said with it stands said_on.
+    dates.injured(*params.changes.injured_on, params.changes.examined_on ? std::nullopt : days_examined(then), body.examined_on.has_value(), "/changes/injured_on");
+    dates.injured_after_birth(*params.changes.injured_on, birth, true, "/changes/injured_on");
+  } else if (exam.day_doubtful && !exam.examined_on && exam.examined_at && body.injured_on == date_of(*exam.examined_at, body.offset_min ? body.offset_min->steps : 0)) {
+    dates.same_clock("/changes/examined_on", *body.injured_on);
   }
   return dates.result();
 }
@@ -220,6 +264,7 @@ Result<ExamReply> exam_open(Context& context, const ExamOpenParams& params) {
   body.identified = params.identified;
   body.reviews = params.reviews;
   body.supervised = params.supervised;
+  body.examined_on = params.examined_on;
   operation.body_json = wire::write(body);
   const auto written = write(context, {operation}, [&] { return check_new_exam(context, params); });
   if (!written) {
@@ -232,7 +277,7 @@ Result<ExamReply> exam_open(Context& context, const ExamOpenParams& params) {
     }
   }
   auto reply = exam_reply(context, exam, *written);
-  if (reply && !params.examined_at && clock_is_suspect(context.desk->world().now())) {
+  if (reply && reply->exam.day_doubtful && !reply->exam.examined_on) {
     reply->remarks = std::vector<model::Word>{{"clock_suspect"}};
   }
   return reply;
@@ -250,12 +295,12 @@ Result<ExamReply> exam_amend(Context& context, const ExamAmendParams& params) {
   if (auto seen = check_seen(params.seen, (*record)->operations); !seen) {
     return seen.error();
   }
-  if (!changes_anything(params.changes)) {
-    return wire::Fault{"value.empty", "/changes", "at least one member"};
+  if (!changes_anything(params.changes) && (!params.not_known || params.not_known->empty())) {
+    return wire::Fault{"value.empty", "/changes", "at least one member, here or in not_known"};
   }
   const ledger::Graph graph((*record)->operations);
   const auto openings = openings_seen(graph, params.seen);
-  const auto body = amended(openings, params.changes);
+  const auto body = amended(openings, params);
   if (!body) {
     return body.error();
   }

@@ -318,7 +318,7 @@ class History {
     if (!state.read) {
       state.read = true;
       state.person = exam.person;
-      state.opening = {exam.complaint, exam.side, exam.injured_on, exam.who_spoke, exam.offset_min};
+      state.opening = {exam.complaint, exam.side, exam.injured_on, exam.who_spoke, exam.offset_min, exam.examined_on, exam.day_doubtful};
     }
   }
 
@@ -361,6 +361,7 @@ class History {
     differs(before.opening.complaint == after.opening.complaint, "exam.complaint");
     differs(before.opening.side == after.opening.side, "exam.side");
     differs(before.opening.injured_on == after.opening.injured_on, "exam.injured_on");
+    differs(before.opening.examined_on == after.opening.examined_on && before.opening.day_doubtful == after.opening.day_doubtful, "exam.examined_on");
     differs(before.opening.who_spoke == after.opening.who_spoke, "exam.who_spoke");
     differs(before.opening.offset_min == after.opening.offset_min, "exam.offset_min");
     return all;
@@ -374,7 +375,7 @@ class History {
   }
 
   [[nodiscard]] Alerts raised_in(const model::Exam& exam, const std::optional<model::Person>& person) {
-    const interpret::View view(exam, person, *context_.edition, now_.examined_on());
+    const interpret::View view(exam, person, *context_.edition, now_.as_of());
     return alerts_of_flags(interpret::judge_flags(view), kept_.exchanges > 0 ? exams().turned_since(exam) : std::vector<model::EntryId>{});
   }
 

@@ -16,7 +16,7 @@ namespace limbledger::service {
 namespace {
 
 constexpr std::int64_t batch_calls_max = 100;
-constexpr std::string_view clock_hint = "set date and time of this device; until then say when an exam was done, as examined_at";
+constexpr std::string_view clock_hint = "set date and time of this device; until then say on which day an exam was done, as examined_on";
 
 // The newest row and the one before it, so that its hash is computed and not taken at its word.
 [[nodiscard]] Result<void> read_back(ledger::LogStore& store, const model::ClinicId& clinic, const ledger::Head& head) {

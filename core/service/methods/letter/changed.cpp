@@ -92,6 +92,9 @@ class Changes {
         args.back().text = addendum->text->text;
       }
       lines_.push_back(view_.say("letter.change_addendum", args));
+      if (addendum->examined_on) {
+        lines_.push_back(view_.say("page.examined_on", {{"day", addendum->examined_on->to_text(), false, true}}));
+      }
       for (const model::Observation& observation : addendum->findings.value_or(std::vector<model::Observation>{})) {
         if (!is_kept_from_letters(observation.item)) {
           lines_.push_back(view_.say("letter.change_new", {{"what", named(observation), false, true}, {"now", view_.value(model::as_finding(observation)), false, true}}));

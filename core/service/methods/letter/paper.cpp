@@ -1,6 +1,7 @@
 #include "core/service/methods/letter/paper.hpp"
 
 #include "core/service/desk.hpp"
+#include "core/service/methods/clinic/queue.hpp"
 #include "core/service/methods/clinic/settled.hpp"
 #include "core/service/methods/exam/exam.hpp"
 #include "core/service/methods/people/dates.hpp"
@@ -37,6 +38,7 @@ Result<std::unique_ptr<Printed>> to_print(Context& context, const model::ExamId&
     take_names(*read->names, words, printed->names);
   }
   printed->names.of_person = settled_of_person(context, printed->judged.exam);
+  printed->names.undecided = undecided_of(context, printed->judged.exam, words, true);
   if (const auto& place = printed->judged.exam.place) {
     const auto places = context.desk->records().places();
     if (!places) {

@@ -65,7 +65,7 @@ template <class Body, class Joins>
         if (!held.has_value() || superseded || named(replaces, node)) {
           continue;
         }
-        refusal.faults.push_back(wire::Fault{"finding.stale", "/changes/" + std::string(member.name), "the entries that it replaces",
+        refusal.faults.push_back(wire::Fault{"finding.stale", "/changes/" + std::string(member.name), "its entry in replaces: " + graph.at(node).entry().to_text(),
                                              graph.at(node).entry().to_text()});
         if (!refusal.held_json) {
           refusal.held_json = "{" + wire::quoted(member.name) + ":" + wire::write(*held) + "}";

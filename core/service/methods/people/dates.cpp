@@ -1,7 +1,6 @@
 #include "core/service/methods/people/dates.hpp"
 
 #include "core/ledger/log/log.hpp"
-#include "core/ledger/stamp.hpp"
 #include "core/service/desk.hpp"
 
 #include <algorithm>
@@ -18,7 +17,6 @@ constexpr std::int64_t oldest_years = 110;
 constexpr std::int64_t exam_oldest_years = 50;
 
 [[nodiscard]] std::int64_t years_before(std::int64_t day, std::int64_t years) { return day - years * 36525 / 100; }
-constexpr std::int64_t clock_years_max = 50;
 constexpr std::int64_t care_days_before = 7;  // our convention: care told of in an exam was given in the week before it
 
 // The days that an exam may have been on, and whether its writer stated them or a clock did.
@@ -28,15 +26,10 @@ struct ExamDays {
 };
 [[nodiscard]] ExamDays exam_days(const ledger::ExamRecord& record) {
   const model::Exam& exam = record.fold.exam;
-  if (!exam.examined_at || !can_be_right(*exam.examined_at)) {
-    return {};
-  }
-  // What is the clock's own time, to the minute, nobody stated.
   const bool stamped = std::any_of(record.operations.begin(), record.operations.end(), [&](const ledger::Opened& opened) {
-    const std::int64_t apart = opened.operation().at.wall_ms.steps - exam.examined_at->ms;
-    return std::holds_alternative<model::ExamBody>(opened.body()) && apart > -60'000 && apart < 60'000;
+    return std::holds_alternative<model::ExamBody>(opened.body()) && opened.operation().examined_at == exam.examined_at && ledger::is_stamped(opened.operation());
   });
-  return {days_of(*exam.examined_at, exam.offset_min), !stamped};
+  return {days_examined(exam), exam.examined_on || !stamped};
 }
 
 [[nodiscard]] std::string day_text(std::int64_t day) { return model::date_of({day * 86'400'000}, 0).to_text(); }
@@ -48,6 +41,11 @@ Days days_of(model::Instant instant, const std::optional<model::OffsetMinutes>& 
           model::date_of(instant, offset_min ? offset_min->steps : east_min).last_day()};
 }
 
+bool may_be_within(const ledger::ListedExam& row, const std::optional<model::PartialDate>& from, const std::optional<model::PartialDate>& to) {
+  const auto day = when_done(row).day;
+  return !day || ((!from || day->last_day() >= from->first_day()) && (!to || day->first_day() <= to->last_day()));
+}
+
 std::optional<std::int64_t> latest_today(Context& context, const std::optional<model::OffsetMinutes>& offset_min) {
   const ledger::Reading reading = context.desk->world().now();
   if (clock_is_suspect(reading)) {
@@ -57,14 +55,12 @@ std::optional<std::int64_t> latest_today(Context& context, const std::optional<m
 }
 
 bool clock_is_suspect(const ledger::Reading& reading) {
-  return !ledger::HybridClock(ledger::release_ms).is_plausible(reading) || reading.wall_ms > ledger::release_ms + clock_years_max * 365 * 86'400'000;
+  return reading.clock == ledger::ClockQuality::suspect || reading.clock == ledger::ClockQuality::unset || !model::can_be_right({reading.wall_ms});
 }
 
 std::optional<model::Instant> now_if_right(const ledger::Reading& reading) {
   return clock_is_suspect(reading) ? std::nullopt : std::optional(model::Instant{reading.wall_ms});
 }
-
-bool can_be_right(model::Instant instant) { return instant.ms >= ledger::release_ms; }
 
 DateCheck::DateCheck(std::optional<std::int64_t> today, const std::optional<std::vector<wire::Name>>& confirmed) : today_(today) {
   confirmed_ = confirmed && std::any_of(confirmed->begin(), confirmed->end(), [](const wire::Name& code) { return code.text == "value.unusual"; });
@@ -93,6 +89,10 @@ void DateCheck::refuse_or_ask(bool sure, const std::string& path, std::string ex
 
 void DateCheck::birth(const model::Birth& birth, const std::string& path) {
   if (!today_) {
+    // The same wrong clock dated the age, and each later exam would make this person that many years older.
+    if (birth.on && !model::can_be_right({birth.on->last_day() * 86'400'000})) {
+      ask(path + "/on", "the day on which the age was true; the clock of this device is not set");
+    }
     return;
   }
   const std::string expected = "not after today, " + day_text(*today_);
@@ -174,6 +174,22 @@ void DateCheck::dated(const model::PartialDate& on, const std::string& path) {
   } else if (today_ && on.last_day() < years_before(*today_, exam_oldest_years)) {
     ask(path, "not more than " + std::to_string(exam_oldest_years) + " years before today");
   }
+}
+
+void DateCheck::said_on(const model::PartialDate& on, const std::optional<model::Birth>& birth, const std::optional<model::PartialDate>& injured_on,
+                        const std::string& path) {
+  dated(on, path);
+  const auto born = birth_days(birth);
+  if (born && born->first > on.last_day()) {
+    refuse_or_ask(true, path, "a day not before the birth");
+  }
+  if (injured_on && injured_on->first_day() > on.last_day()) {
+    refuse_or_ask(true, path, "a day not before the injury, " + injured_on->to_text());
+  }
+}
+
+void DateCheck::same_clock(const std::string& path, const model::PartialDate& injured_on) {
+  ask(path, "the day of the injury with it (injured_on): " + injured_on.to_text() + " is the day of the same clock");
 }
 
 void DateCheck::injured_after_birth(const model::PartialDate& injury, const std::optional<model::Birth>& birth, bool sure, const std::string& path) {

@@ -19,14 +19,25 @@ namespace limbledger::service {
 // The calendar days that an instant may fall on: one where the offset is known.
 [[nodiscard]] Days days_of(model::Instant instant, const std::optional<model::OffsetMinutes>& offset_min);
 
+// The days on which an exam, or a row of one, may have been done; nothing where nobody can say it.
+template <class Examined>
+[[nodiscard]] std::optional<Days> days_examined(const Examined& exam) {
+  const model::When when = when_done(exam);
+  if (when.at) {
+    return days_of(*when.at, exam.offset_min);
+  }
+  return when.day ? std::optional(Days{when.day->first_day(), when.day->last_day()}) : std::nullopt;
+}
+
+// Within these days, both inclusive, as far as its day is known; one of no day known may be of any.
+[[nodiscard]] bool may_be_within(const ledger::ListedExam& row, const std::optional<model::PartialDate>& from, const std::optional<model::PartialDate>& to);
+
 // The latest day that it can now be, by the ledger's clock; nothing while that cannot be right.
 [[nodiscard]] std::optional<std::int64_t> latest_today(Context& context, const std::optional<model::OffsetMinutes>& offset_min = {});
-// Not set, before the release of the program, or more than 50 years after it (our convention).
+// Not set, said to be doubtful, or of a time that cannot be (model::can_be_right).
 [[nodiscard]] bool clock_is_suspect(const ledger::Reading& reading);
 // None where the clock cannot be right: it says of no day that it has passed.
 [[nodiscard]] std::optional<model::Instant> now_if_right(const ledger::Reading& reading);
-// The clock that stamped this can have been right.
-[[nodiscard]] bool can_be_right(model::Instant instant);
 
 class DateCheck {
  public:
@@ -41,6 +52,12 @@ class DateCheck {
   // Injured before birth: likewise. Injured after the examination, or after today.
   void injured(const model::PartialDate& injury, const std::optional<Days>& examined, bool examined_is_sure, const std::string& path);
   void injured_after_birth(const model::PartialDate& injury, const std::optional<model::Birth>& birth, bool sure, const std::string& path);
+
+  // The day of an exam as a person says it: as dated(), not before the birth, and not before an injury that it tells of.
+  void said_on(const model::PartialDate& on, const std::optional<model::Birth>& birth, const std::optional<model::PartialDate>& injured_on, const std::string& path);
+
+  // The injury was dated by the clock whose day nobody believes.
+  void same_clock(const std::string& path, const model::PartialDate& injured_on);
 
   // What became of a plan, or was found later: before the examination (refused where its day was stated), or after today.
   void happened(const model::PartialDate& on, const ledger::ExamRecord& exam, const std::string& path);

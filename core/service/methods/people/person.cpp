@@ -179,8 +179,8 @@ void check_birth(const model::Birth& birth, const std::string& path, std::vector
   dates.birth(*params.changes.birth, "/changes/birth");
   for (const auto& [id, row] : **exams) {
     const bool of_person = std::find(row.persons.begin(), row.persons.end(), params.person) != row.persons.end();
-    if (of_person && dates.faults().empty() && row.examined_at && can_be_right(*row.examined_at)) {
-      dates.born_by(params.changes.birth, days_of(*row.examined_at, row.offset_min), false, "/changes/birth");
+    if (const auto examined = days_examined(row); of_person && dates.faults().empty() && examined) {
+      dates.born_by(params.changes.birth, *examined, false, "/changes/birth");
     }
   }
   return dates.result();
@@ -197,6 +197,9 @@ void check_birth(const model::Birth& birth, const std::string& path, std::vector
   }
   if (!changes_anything(changes)) {
     return wire::Fault{"value.empty", "/changes", "at least one member"};
+  }
+  if (changes.reason) {
+    return wire::Fault{"params.unknown_member", "/changes/reason", "the reason beside changes"};
   }
   if (auto good = check_body(changes, "/changes"); !good) {
     return good;
@@ -316,7 +319,7 @@ enum class Match : std::uint8_t { none, similar, letters, exact };
 }  // namespace
 
 Result<PersonReply> person_register(Context& context, const PersonRegisterParams& params) {
-  const model::PersonBody body = tidied({params.names, params.birth, params.sex, params.norm_sex, params.home, params.identifiers});
+  const model::PersonBody body = tidied({params.names, params.birth, params.sex, params.norm_sex, params.home, params.identifiers, std::nullopt});
   if (auto good = check_body(body, ""); !good) {
     return good.error();
   }
@@ -345,7 +348,9 @@ Result<PersonReply> person_amend(Context& context, const PersonAmendParams& para
   const model::ObjectId object = model::as_object(params.person);
   ledger::NewOperation operation = operation_for(context, object, ledger::ObjectType::person, "person_change", params.request, params.seen);
   operation.replaces = params.replaces;
-  operation.body_json = wire::write(changes);
+  model::PersonBody body = changes;
+  body.reason = params.reason;
+  operation.body_json = wire::write(body);
   const auto written = write(context, {operation}, [&] { return check_amendment(context, params, changes); });
   if (!written) {
     return written.error();
@@ -441,7 +446,7 @@ Result<PersonReadResult> person_read(Context& context, const PersonReadParams& p
     }
   }
   std::stable_sort(result.exams.begin(), result.exams.end(), [](const ledger::ListedExam& a, const ledger::ListedExam& b) {
-    return b.examined_at < a.examined_at;
+    return when_done(b).in_order_ms < when_done(a).in_order_ms;
   });
   auto alike = alike_at_hand(context, params.person, fold.person);
   if (!alike) {

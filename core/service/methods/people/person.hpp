@@ -60,10 +60,12 @@ struct PersonAmendParams {
   model::RequestId request;
   std::optional<std::vector<wire::Name>> confirmed;
   std::optional<model::Word> language = std::nullopt;
+  std::optional<wire::Remark> reason = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(PersonAmendParams, (), (person, changes, replaces, seen, request, confirmed, language))
+BOOST_DESCRIBE_STRUCT(PersonAmendParams, (), (person, changes, replaces, seen, request, confirmed, language, reason))
 constexpr auto notes(const PersonAmendParams*) {
-  return std::array{wire::Note{"seen", seen_note}, wire::Note{"confirmed", confirmed_note}, wire::Note{"language", sentences_note}};
+  return std::array{wire::Note{"replaces", "the entries whose values of the changed members no longer hold: every one that stands"},
+                    wire::Note{"reason", "why, or how it is known: kept, and printed where values stood against each other"}, wire::Note{"seen", seen_note}, wire::Note{"confirmed", confirmed_note}, wire::Note{"language", sentences_note}};
 }
 // Scope E; writes. Faults besides: person.unknown, revision.unknown, format.newer, finding.stale (a value that stands and
 // was not named), value.unusual (a birth after an exam of this person). Names and identifiers add to those that stand unless they replace their entry.

@@ -48,7 +48,7 @@ std::vector<wire::Fault> check_priors(const reference::Edition& edition, const s
 }
 
 model::PartialDate day_of(const model::Exam& exam, const model::PartialDate& otherwise) {
-  return exam.examined_at ? model::date_of(*exam.examined_at, exam.offset_min ? exam.offset_min->steps : 0) : otherwise;
+  return model::when_done(exam).day.value_or(otherwise);
 }
 
 }  // namespace limbledger::service

@@ -105,9 +105,11 @@ void check_dates(const ExamDocument& document, const std::optional<std::vector<w
   }
   const auto one_exam = [&](const model::Exam& exam, const std::string& path, const std::vector<model::Finding>& findings,
                             const std::string& findings_path) {
-    const Days examined =
-        exam.examined_at ? days_of(*exam.examined_at, exam.offset_min) : Days{document.as_of.first_day(), document.as_of.last_day()};
-    if (exam.examined_at) {
+    const Days examined = days_examined(exam).value_or(Days{document.as_of.first_day(), document.as_of.last_day()});
+    if (exam.examined_on) {
+      dates.said_on(*exam.examined_on, birth, std::nullopt, path + "/examined_on");
+    }
+    if (exam.examined_at && !exam.day_doubtful.value_or(false)) {
       dates.performed(*exam.examined_at, exam.offset_min, path + "/examined_at");
     }
     dates.born_by(birth, examined, true, "/document/person/birth");

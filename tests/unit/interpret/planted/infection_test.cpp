@@ -261,7 +261,14 @@ TEST_CASE("planted: a person ill as a whole is told whatever is complained of, o
     const KneeVisit lone = visit_with(complaint, ill_adult, "general.blood_pressure_systolic midline mm_hg:84");
     CHECK(ill_line(lone, "acutely_ill") == "none");
     CHECK(ill_asks(lone, "acutely_ill", "general.temperature"));
-    CHECK(ill_flag(visit_with(complaint, ill_adult, ill_cool + "general.blood_pressure_systolic midline mm_hg:84"), "acutely_ill") == "cannot_answer");
+    // With every word of illness answered no, how the person looks is asked; and answered, the pressure stays open and named.
+    const std::string low_alone = ill_cool + "general.blood_pressure_systolic midline mm_hg:84";
+    CHECK(ill_flag(visit_with(complaint, ill_adult, low_alone), "acutely_ill") == "not_asked");
+    CHECK(ill_asks(visit_with(complaint, ill_adult, low_alone), "acutely_ill", "general.pallor"));
+    CHECK(ill_flag(visit_with(complaint, ill_adult,
+                              low_alone + ";general.pallor midline answer:no;general.consciousness midline choice:mind_alert;general.pulse_rate midline count:72;general.respiratory_rate midline count:14;"
+                                          "vessel.capillary_refill_slow left answer:no;vessel.capillary_refill_slow right answer:no"),
+                   "acutely_ill") == "cannot_answer");
     // Neighbours: a fever, a pulse and breaths of an ordinary visit; nothing is asked, and no line of flags speaks of it.
     for (const char* quiet : {"general.temperature midline cel:38.4;general.pulse_rate midline count:104;general.respiratory_rate midline count:20",
                               "general.temperature midline cel:36.8;general.pulse_rate midline count:118", "history.unwell midline answer:yes;general.blood_pressure_systolic midline mm_hg:96"}) {

@@ -94,3 +94,21 @@ TEST_CASE("planted: bone that is tender after an injury is broken in who took no
   }
   CHECK(line_of(visit("whole_limb", 1992, "history.mechanism fall; leg.thigh_shaft_tender left yes; gait.steps_now 4"), "fracture") == "none");
 }
+
+// Section 8 has "pain on movement" beside the limp, section 15 "acute severe pain"; that a knee which swells stands for the limp is our own rule.
+TEST_CASE("planted: a child who never walks cannot limp: a swollen knee, or tender bone, with sudden severe pain is the same day, and no limp is asked") {
+  for (const char* before : no_steps) {
+    CAPTURE(before);
+    const std::string chair = std::string(before) + "history.mechanism no_injury; history.fever no; history.unwell no; ";
+    for (const char* found : {"knee.effusion_stroke left 2+; ", "knee.bone_tender_elsewhere left yes; "}) {
+      CAPTURE(found);
+      CHECK(line_of(visit("limping_child", 2014, chair + found + "history.pain_severe_sudden yes"), "limp_child") == "no_steps");
+      CHECK(line_of(visit("limping_child", 2014, chair + found + "history.pain_severe_sudden no"), "limp_child") == "none");
+    }
+    CHECK(asks(visit("limping_child", 2014, chair + "history.pain_severe_sudden yes"), "septic_child", "hip.leg_not_moved"));
+    CHECK_FALSE(asks(visit("limping_child", 2014, chair + "history.pain_severe_sudden yes"), "septic_child", "gait.limp"));
+    CHECK(line_of(visit("limping_child", 2014, chair + "history.pain_severe_sudden yes"), "limp_child") == "none");
+  }
+  // Of who walks the limp is what is asked.
+  CHECK(line_of(visit("limping_child", 2014, "history.mechanism no_injury; knee.effusion_stroke left 2+; history.pain_severe_sudden yes"), "limp_child") == "none");
+}

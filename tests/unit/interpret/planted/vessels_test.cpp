@@ -34,6 +34,41 @@ TEST_CASE("planted: a blue or dusky foot with poor pulses that fails or is numb 
   }
 }
 
+// Our own rule, after C2: three perfusion signs of one side outweigh pulses that were noted, and two feet alike in the cold are asked about.
+TEST_CASE("planted: a hurt foot that alone is cold, of an ill colour and slow to fill is cut off beside pulses noted as full; with two signs, or both feet so, it is asked") {
+  const std::string hurt = "history.mechanism vehicle; history.injury_severe_or_crush yes; vessel.pulse_dorsalis_pedis both 2; vessel.pulse_posterior_tibial both 2; ";
+  const std::string three = "vessel.foot_cold left yes; vessel.foot_colour left colour_pale; vessel.capillary_refill_slow left yes; ";
+  for (const char* other : {"vessel.foot_cold right no", "vessel.capillary_refill_slow right no", "vessel.foot_colour right colour_pink"}) {
+    CAPTURE(other);
+    CHECK(is_now(visit("ankle_injury", 1996, hurt + three + other), "ali"));
+  }
+  CHECK_FALSE(raised(visit("ankle_injury", 1996, hurt + three), "ali"));  // nobody looked at the other foot
+  CHECK(asks(visit("ankle_injury", 1996, hurt + three), "ali", "ankle.movement"));
+  CHECK_FALSE(raised(visit("ankle_injury", 1996, hurt + "vessel.foot_cold both yes; vessel.foot_colour both colour_pale; vessel.capillary_refill_slow both yes"), "ali"));
+  CHECK_FALSE(raised(visit("ankle_injury", 1996, hurt + "vessel.foot_cold left yes; vessel.foot_cold right no; vessel.foot_colour left colour_pale; vessel.capillary_refill_slow left no"), "ali"));
+}
+
+TEST_CASE("planted: two feet cold alike with weak pulses are asked about, hurt or not; one that fails, weaker than the other, or without a pulse is cut off") {
+  const std::string cold = "history.mechanism twist; vessel.foot_cold both yes; ";
+  const std::string weak = "vessel.pulse_dorsalis_pedis both 1; vessel.pulse_posterior_tibial both 1; ";
+  for (const std::string& pulses : {weak, std::string("vessel.pulse_dorsalis_pedis both 0; vessel.pulse_posterior_tibial both 2; ")}) {
+    CAPTURE(pulses);
+    const Bench winter = visit("ankle_injury", 1991, cold + pulses);
+    CHECK_FALSE(raised(winter, "ali"));
+    CHECK(asks(winter, "ali", "ankle.movement"));
+    const Bench answered = visit("ankle_injury", 1991, cold + pulses + "nerve.sensation_foot_reduced left no; ankle.movement left yes; nerve.foot_drop left no");
+    CHECK_FALSE(raised(answered, "ali"));
+    CHECK(flag(answered, "ali") != "asked_no");
+    for (const char* sign : {"ankle.movement left no", "nerve.sensation_foot_reduced left yes", "history.pain_out_of_proportion left yes", "history.cold_pale_sudden left yes"}) {
+      CAPTURE(sign);
+      CHECK(is_now(visit("ankle_injury", 1991, cold + pulses + sign), "ali"));
+    }
+  }
+  CHECK(is_now(visit("ankle_injury", 1991, cold + "vessel.pulse_dorsalis_pedis left 1; vessel.pulse_posterior_tibial left 1; vessel.pulse_dorsalis_pedis right 2; vessel.pulse_posterior_tibial right 2"), "ali"));
+  CHECK(is_now(visit("ankle_injury", 1991, cold + "vessel.pulse_dorsalis_pedis both 0; vessel.pulse_posterior_tibial both 0"), "ali"));
+  CHECK(is_now(visit("ankle_injury", 1991, "history.mechanism twist; vessel.foot_cold left yes; vessel.foot_cold right no; " + weak), "ali"));
+}
+
 // Our own rule: the pulse of the groin, or of a stump the one behind the knee.
 TEST_CASE("planted: what lies below a lost pulse of the groin, or a stump without its pulse, is cut off with a symptom or dead tissue") {
   const std::string covered = "history.weeks_since_onset 0; history.mechanism no_injury; vessel.pulse_femoral left 0; ";

@@ -264,7 +264,7 @@ TEST_CASE("what somebody wrote into an exam that was withdrawn elsewhere stands 
   };
   fixture.ok("addendum.record", addendum(4));
   CHECK(at(fixture.ok("conflict.list", "{}"), "/total") == "0");
-  CHECK(codes_of(fixture.call("addendum.record", addendum(5))) == "exam.not_signed");
+  CHECK(codes_of(fixture.call("addendum.record", addendum(5))) == "exam.withdrawn");
 }
 
 TEST_CASE("a page that holds a part of the queue says so") {

@@ -130,11 +130,11 @@ TEST_CASE("impressions of two who did not know of each other are both said, and 
   CHECK(says(open, "not decided between: "));
   CHECK(says(open, "LEFT: \u2068bruised kneecap\u2069"));
   CHECK(says(open, "LEFT: \u2068broken kneecap\u2069"));
-  made.write("impression.record", R"("impression":{"text":"bruised kneecap","side":"left"},"replaces":[")" + made.impression_entry + "\",\"" + there + "\"]");
+  made.write("impression.record", R"("impression":{"text":"bruised kneecap","side":"left"},"replaces":[")" + made.impression_entry + "\",\"" + there + R"("],"reason":"seen by both")");
   const std::string note = note_of(made);
   CHECK(says(note, "Impression: LEFT: \u2068bruised kneecap\u2069 (\u2068" + other_examiner().to_text()));
   CHECK(says(note, "Not taken: LEFT: \u2068broken kneecap\u2069 (\u2068Invented Examiner\u2069"));
-  CHECK(says(note, "Why is not recorded."));
+  CHECK(says(note, "Reason: \u2068seen by both\u2069."));
   CHECK(says(section_of(note, "Examiner's impression"), other_examiner().to_text()));
 }
 

@@ -1,0 +1,53 @@
+// Planted cases of a foot that fails, or of an illness that hides, under a plaster; each with the neighbour that stays a question. Sources: the red
+// flags page, sections 4 ("do not wait for lost pulse, numbness"; undetermined of who cannot report), 0 and 22. What counts is our own rule. All is
+// invented.
+#include "tests/unit/interpret/alerts/story.hpp"
+
+using namespace limbledger;
+using namespace limbledger::interpret_test;
+
+TEST_CASE("planted: a foot numb and not moved under a fresh plaster is now, whatever was said of pain and felt of pulses; numb alone is asked") {
+  const std::string no_pain = "history.weeks_since_onset 0; history.pain_out_of_proportion left no; knee.stretch_pain_calf left no; ";
+  const std::string fails = "ankle.movement left no; nerve.sensation_foot_reduced left yes; ";
+  for (const char* cast : {"cast_thigh", "cast_knee", "cast_shin", "cast_ankle", "cast_foot"}) {
+    CAPTURE(cast);
+    const std::string plaster = std::string("body.cast left ") + cast + "; ";
+    CHECK(line_of(visit("after_plaster", 1990, plaster + no_pain + fails), "acs") == "plaster");
+    CHECK(is_now(visit("after_plaster", 1990, plaster + no_pain + fails + "vessel.pulse_dorsalis_pedis left 2; vessel.pulse_posterior_tibial left 2"), "acs"));
+    CHECK(is_now(visit("after_plaster", 1990, plaster + "ankle.movement left no; nerve.sensation_loss_level left loss_beyond_toes"), "acs"));
+    CHECK(is_now(visit("after_plaster", 1990, plaster + fails + "history.pain_out_of_proportion left yes"), "acs"));
+    CHECK_FALSE(raised(visit("after_plaster", 1990, plaster + no_pain + "ankle.movement left yes; nerve.sensation_foot_reduced left yes"), "acs"));
+    CHECK_FALSE(raised(visit("after_plaster", 1990, plaster + no_pain + "ankle.movement left no; nerve.sensation_foot_reduced left no"), "acs"));
+    // A plaster of weeks, a paralysed leg, a foot numb for years, and no plaster.
+    CHECK_FALSE(raised(visit("after_plaster", 1990, plaster + fails + "history.weeks_since_onset 6; history.pain_out_of_proportion left no"), "acs"));
+    CHECK_FALSE(raised(visit("after_plaster", 1990, plaster + no_pain + fails + "body.paralysis left yes; body.feeling_lost left yes"), "acs"));
+    CHECK_FALSE(raised(visit("after_plaster", 1990, plaster + no_pain + fails + "history.leprosy yes"), "acs"));
+  }
+  CHECK(line_of(visit("after_plaster", 1990, no_pain + fails), "acs") != "plaster");
+}
+
+TEST_CASE("planted: of who cannot tell of pain a foot pale and slow to fill under a fresh plaster is now; with one of the two, or of who can tell, it is asked") {
+  const std::string plaster = "body.cast left cast_shin; history.weeks_since_onset 0; history.pain_out_of_proportion left no; knee.stretch_pain_calf left no; ";
+  const std::string both = "vessel.foot_colour left colour_pale; vessel.capillary_refill_slow left yes; ";
+  for (const char* cannot : {"general.answers_reliable no; ", "general.consciousness mind_pain; ", "history.memory_poor yes; "}) {
+    CAPTURE(cannot);
+    CHECK(line_of(visit("after_plaster", 1990, plaster + both + cannot), "acs") == "plaster");
+    CHECK_FALSE(raised(visit("after_plaster", 1990, plaster + "vessel.foot_colour left colour_pale; " + cannot), "acs"));
+    CHECK_FALSE(raised(visit("after_plaster", 1990, plaster + "vessel.capillary_refill_slow left yes; vessel.foot_colour left colour_pink; " + cannot), "acs"));
+  }
+  CHECK_FALSE(raised(visit("after_plaster", 1990, plaster + both), "acs"));
+}
+
+TEST_CASE("planted: ill with a fever and a plaster on a foot that feels little is the same day; well, cool, feeling or seen whole it is not") {
+  const std::string plaster = "body.cast left cast_ankle+cast_foot; ";
+  const std::string hot = "history.unwell yes; general.temperature 385; ";
+  for (const char* cause : {"history.diabetes yes; ", "body.feeling_lost left yes; ", "history.leprosy yes; "}) {
+    CAPTURE(cause);
+    CHECK(line_of(visit("after_plaster", 1969, plaster + hot + cause), "df_infect") == "under_plaster");
+    CHECK_FALSE(is_now(visit("after_plaster", 1969, plaster + hot + cause), "df_infect"));
+    CHECK_FALSE(raised(visit("after_plaster", 1969, plaster + "history.unwell no; general.temperature 381; " + cause), "df_infect"));
+    CHECK_FALSE(raised(visit("after_plaster", 1969, plaster + "history.unwell yes; history.fever no; general.temperature 368; " + cause), "df_infect"));
+    CHECK_FALSE(raised(visit("after_plaster", 1969, "body.cast left cast_thigh; " + hot + cause), "df_infect"));
+  }
+  CHECK_FALSE(raised(visit("after_plaster", 1969, plaster + hot), "df_infect"));
+}

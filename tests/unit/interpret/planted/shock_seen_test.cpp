@@ -1,0 +1,218 @@
+// Planted cases of people who bleed inside or are septic by how they look, and of those who only share their numbers. Sources: clinical safety C2
+// (sepsis interrupts) and C3; the red flags page, sections 2, 6, 7, 10 and 12; NICE NG51 (2016): 90 mmHg or below is high risk by itself, 91 to 100,
+// 21 to 24 breaths moderate, mottled high at any age. How many make which class is our own rule. All is invented; the day is 2026-11-24.
+#include "tests/outside/knee_document.hpp"
+
+using namespace limbledger;
+using limbledger::tests::KneeVisit;
+using limbledger::tests::visit_with;
+
+namespace {
+
+// The line of an alert: its message's last word, with "!" where it interrupts.
+std::string looks_line(const KneeVisit& visit, const std::string& name = "acutely_ill") {
+  for (const interpret::Alert& one : visit.assess().alerts) {
+    if (one.alert.text == "alert." + name && (!one.side || *one.side == model::Side::left)) {
+      return one.message.text.substr(one.message.text.rfind('.') + 1) + (one.interrupts ? "!" : "");
+    }
+  }
+  return "none";
+}
+bool looks_asks(const KneeVisit& visit, const std::string& item) {
+  for (const interpret::Question& one : visit.assess().questions) {
+    if (one.question.text == "alert.acutely_ill") {
+      return std::any_of(one.ask.begin(), one.ask.end(), [&](const interpret::Ask& ask) { return ask.item.text == item; });
+    }
+  }
+  return false;
+}
+bool looks_interrupts(const KneeVisit& visit) {
+  const auto alerts = visit.assess().alerts;
+  return std::any_of(alerts.begin(), alerts.end(), [](const interpret::Alert& one) { return one.interrupts; });
+}
+
+std::string counted(const std::string& item, int value) { return "general." + item + " midline " + (item.starts_with("blood") ? "mm_hg:" : "count:") + std::to_string(value) + ";"; }
+std::string pulse_of(int value) { return counted("pulse_rate", value); }
+std::string systolic_of(int value) { return counted("blood_pressure_systolic", value); }
+std::string breaths_of(int value) { return counted("respiratory_rate", value); }
+std::string oxygen_of(int value) { return counted("oxygen_saturation", value); }
+
+const std::string looks_pale = "general.pallor midline answer:yes;";
+const std::string looks_slow = "vessel.capillary_refill_slow left answer:yes;vessel.capillary_refill_slow right answer:yes;";
+const std::string looks_mottled = "vessel.foot_colour left choice:colour_mottled;vessel.foot_colour right choice:colour_mottled;";
+const std::string looks_unwell = "history.unwell midline answer:yes;";
+const std::string looks_well = "history.fever midline answer:no;history.unwell midline answer:no;general.temperature midline cel:36.6;";
+const std::string crashed = "history.mechanism midline choice:vehicle;";
+const std::string twisted = "history.mechanism midline choice:twist;gait.steps_now midline count:4;";
+const std::string unhurt = "history.mechanism midline choice:no_injury;";
+
+}  // namespace
+
+TEST_CASE("planted: who is hurt and pale, mottled or slow to refill bleeds inside by a fast pulse or a low pressure, at every age and once") {
+  const std::string shin = "leg.look_deformity left answer:yes;";
+  for (const char* born : {"2001-01-01", "1942-01-01", "2013-06-01", "2018-06-01"}) {
+    CAPTURE(born);
+    const auto hurt = [&](const std::string& lines) { return visit_with("whole_limb", born, lines, "2026-11-24"); };
+    CHECK(looks_line(hurt(crashed + shin + looks_pale + looks_slow + looks_mottled + looks_unwell + pulse_of(128) + systolic_of(96))) == "shock!");
+    CHECK(looks_line(hurt(crashed + shin + looks_pale + looks_slow + pulse_of(128))) == "shock!");
+    CHECK(looks_line(hurt("history.mechanism midline choice:twist;" + looks_pale + looks_slow + pulse_of(128))) == "shock!");
+  }
+  const auto fell = [&](const std::string& lines) { return visit_with("hip_after_fall", "1942-01-01", "history.mechanism midline choice:fall;" + lines, "2026-11-24"); };
+  CHECK(looks_line(fell(looks_pale + pulse_of(118) + systolic_of(96))) == "shock!");
+  CHECK(looks_line(visit_with("acute_knee", "1998-01-01", crashed + looks_pale + pulse_of(140) + systolic_of(102), "2026-11-24")) == "shock!");
+  CHECK(looks_line(visit_with("wound_or_numb_foot", "1996-01-01", "vessel.bleeding_active left answer:yes;" + looks_pale + pulse_of(128) + systolic_of(98))) == "shock!");
+  // With child and a sore, guarded belly: no injury is told.
+  CHECK(looks_line(visit_with("posterior_hip", "2002-01-01", "body.pregnancy midline answer:yes;pelvis.abdomen_look midline choices:abdomen_guarded;" + looks_unwell + looks_pale + pulse_of(126) +
+                                                               systolic_of(94) + breaths_of(22))) == "shock!");
+  // After a crash the pressure that is high risk by itself needs no second sign (NICE NG51).
+  CHECK(looks_line(visit_with("acute_knee", "1986-01-01", crashed + systolic_of(85), "2026-11-24")) == "shock!");
+  CHECK(looks_line(visit_with("acute_knee", "1986-01-01", twisted + looks_well + systolic_of(88), "2026-11-24")) == "none");
+}
+
+TEST_CASE("planted: pale alone, slow to refill alone or on one side, and cold blue feet are no bleeding") {
+  CHECK(looks_line(visit_with("acute_knee", "1998-01-01", crashed + looks_pale + systolic_of(124) + pulse_of(88), "2026-11-24")) == "none");
+  CHECK(looks_line(visit_with("acute_knee", "1998-01-01", twisted + looks_pale + pulse_of(104), "2026-11-24")) == "none");
+  CHECK(looks_line(visit_with("acute_knee", "1998-01-01", crashed + "vessel.capillary_refill_slow left answer:yes;" + pulse_of(118), "2026-11-24")) == "none");
+  CHECK(looks_line(visit_with("hip_after_fall", "1942-01-01",
+                              "history.mechanism midline choice:fall;vessel.foot_colour left choice:colour_blue;vessel.foot_colour right choice:colour_blue;" + looks_well + pulse_of(104) + systolic_of(118),
+                              "2026-11-24")) == "none");
+  // Asked about where it was a crash, or the blood is thin.
+  const KneeVisit pelvis = visit_with("hip_after_fall", "1996-01-01", crashed + "pelvis.ring_tender_light midline answer:yes;" + pulse_of(126) + systolic_of(108) + breaths_of(22), "2026-11-24");
+  CHECK(looks_line(pelvis) == "none");
+  CHECK(looks_asks(pelvis, "general.pallor"));
+  const KneeVisit thin = visit_with("hip_after_fall", "1942-01-01", "history.mechanism midline choice:fall;history.blood_thinners midline answer:yes;" + pulse_of(118) + systolic_of(104), "2026-11-24");
+  CHECK(looks_asks(thin, "vessel.capillary_refill_slow"));
+  CHECK(looks_asks(visit_with("hip_groin", "1961-01-01", unhurt + "history.blood_thinners midline answer:yes;history.pain_severe_sudden midline answer:yes;" + looks_pale + pulse_of(124) + systolic_of(102)),
+                   "vessel.capillary_refill_slow"));
+}
+
+// C2 and C3: a young woman in pain has these numbers.
+TEST_CASE("planted: pulse, breath and pressure each a little out after a twist or without an injury are asked about again and call nobody") {
+  struct Numbers {
+    int pulse, systolic, breaths;
+  };
+  for (const Numbers& one : {Numbers{108, 98, 22}, Numbers{101, 100, 21}, Numbers{116, 100, 24}, Numbers{104, 91, 21}}) {
+    const std::string signs = pulse_of(one.pulse) + systolic_of(one.systolic) + breaths_of(one.breaths) + oxygen_of(98);
+    CAPTURE(signs);
+    for (const std::string& how : {twisted, unhurt, std::string("history.mechanism midline choice:direct_blow;")}) {
+      CAPTURE(how);
+      for (const char* born : {"2004-01-01", "2013-06-01"}) {
+        const KneeVisit visit = visit_with("ankle_injury", born, how + looks_well + signs, "2026-11-23");
+        CHECK(looks_line(visit) == "none");
+        CHECK_FALSE(looks_interrupts(visit));
+        CHECK(looks_asks(visit, "general.pallor"));
+      }
+    }
+    // What is seen, felt or found beside them settles it.
+    CHECK(looks_line(visit_with("ankle_injury", "2004-01-01", twisted + looks_pale + signs, "2026-11-23")) == "shock!");
+    CHECK(looks_line(visit_with("ankle_injury", "2004-01-01", twisted + "general.consciousness midline choice:mind_voice;" + signs, "2026-11-23")) == "shock!");
+    CHECK(looks_line(visit_with("chronic_knee", "2004-01-01", unhurt + looks_unwell + signs)) != "none");
+    // Of a fall, a crash or running blood they stand for bleeding as before.
+    CHECK(looks_line(visit_with("hip_after_fall", "2004-01-01", "history.fall_recent midline answer:yes;" + signs, "2026-11-23")) == "shock!");
+  }
+  const std::string with_child = "body.pregnancy midline answer:yes;";
+  CHECK(looks_line(visit_with("ankle_injury", "2000-01-01", with_child + twisted + looks_well + pulse_of(104) + systolic_of(88) + breaths_of(20), "2026-11-23")) == "none");
+  CHECK(looks_line(visit_with("ankle_injury", "2000-01-01", with_child + twisted + pulse_of(104) + systolic_of(78) + breaths_of(20), "2026-11-23")) != "none");
+}
+
+// NICE NG51: mottled is high risk at any age.
+TEST_CASE("planted: the mottled and ill are septic until shown otherwise, hot or cold, grown or not") {
+  const std::string seen = looks_pale + looks_mottled + looks_slow + looks_unwell;
+  for (const char* born : {"1978-01-01", "2013-06-01", "2018-06-01", "2026-04-20"}) {
+    CAPTURE(born);
+    CHECK(looks_interrupts(visit_with("free", born, seen + "general.temperature midline cel:39.4;" + pulse_of(126) + breaths_of(20))));
+    CHECK(looks_interrupts(visit_with("free", born, seen + "general.temperature midline cel:35.6;" + pulse_of(96))));
+  }
+  CHECK(looks_line(visit_with("free", "1978-01-01", seen + "history.fever midline answer:yes;general.temperature midline cel:39.4;" + pulse_of(126) + breaths_of(20))) == "mottled!");
+  CHECK(looks_line(visit_with("free", "1956-01-01", seen + "general.temperature midline cel:35.6;" + pulse_of(96))) == "mottled!");
+  CHECK(looks_line(visit_with("free", "1978-01-01", looks_pale + looks_slow + "general.temperature midline cel:39.4;" + pulse_of(88))) == "mottled_same_day");
+  // An infant that does not move and is mottled waits for no fever; cold feet of a well one in a bath room do.
+  CHECK(looks_line(visit_with("infant_hip", "2026-04-20", looks_unwell + looks_pale + looks_mottled + "general.child_at_play midline choice:play_will_not_move;general.temperature midline cel:36.4;")) == "pale!");
+  CHECK(looks_line(visit_with("infant_hip", "2026-04-20", looks_mottled + looks_slow + looks_well)) == "none");
+  // Cold feet of an old man with a cold, and a flu.
+  CHECK(looks_line(visit_with("free", "1948-01-01", looks_mottled + looks_slow + looks_well + pulse_of(78) + breaths_of(16))) == "none");
+  const KneeVisit flu = visit_with("free", "1982-01-01", looks_unwell + "general.temperature midline cel:40.4;" + pulse_of(118) + breaths_of(20) + systolic_of(124));
+  CHECK(looks_line(flu) == "none");
+  CHECK(looks_asks(flu, "general.pallor"));
+}
+
+TEST_CASE("planted: a child hot, ill, fast and short of breath, an ill adult without a fever, and who fell and is cold are the same day") {
+  const std::string child_signs = looks_unwell + "general.temperature midline cel:39.5;";
+  CHECK(looks_line(visit_with("ankle_injury", "2021-06-01", twisted + child_signs + pulse_of(128) + breaths_of(27), "2026-11-23")) == "several_same_day");
+  CHECK(looks_line(visit_with("ankle_injury", "2021-06-01", twisted + child_signs + pulse_of(128) + breaths_of(22), "2026-11-23")) == "none");
+  const std::string knee = unhurt + "history.weeks_since_onset midline count:1;general.temperature midline cel:36.4;";
+  CHECK(looks_line(visit_with("chronic_knee", "1954-01-01", knee + looks_unwell + pulse_of(118) + breaths_of(23) + systolic_of(104))) == "several_same_day");
+  CHECK(looks_line(visit_with("chronic_knee", "1954-01-01", knee + "history.unwell midline answer:no;" + pulse_of(118) + breaths_of(23) + systolic_of(104))) == "none");
+  // Section 12: a fall, and how long the person lay.
+  const std::string cold = "history.unwell midline answer:no;history.fever midline answer:no;general.temperature midline cel:34.6;" + pulse_of(58);
+  CHECK(looks_line(visit_with("hip_after_fall", "1940-01-01", "history.fall_recent midline answer:yes;" + cold, "2026-11-24")) == "cold_same_day");
+  CHECK(looks_line(visit_with("chronic_knee", "1940-01-01", unhurt + cold)) == "none");
+}
+
+TEST_CASE("planted: pressure of 90 or less with a pulse that answers, or does not, is now, and one of them is asked about") {
+  for (const std::string& beside : {std::string(), unhurt + looks_well}) {
+    CAPTURE(beside);
+    const auto at = [&](const std::string& lines) { return visit_with("free", "1966-01-01", beside + lines); };
+    CHECK(looks_line(at(systolic_of(84) + pulse_of(126))) == "several!");
+    CHECK(looks_line(at(systolic_of(90) + pulse_of(101))) == "several!");
+    CHECK(looks_line(at(systolic_of(88) + pulse_of(36))) == "several!");
+    CHECK(looks_line(at(systolic_of(88) + pulse_of(64))) == "none");
+    CHECK(looks_asks(at(systolic_of(88) + pulse_of(64)), "general.consciousness"));
+    CHECK(looks_line(at(systolic_of(96) + pulse_of(32))) == "none");
+    CHECK(looks_asks(at(systolic_of(96) + pulse_of(32)), "general.pallor"));
+    CHECK(looks_line(at(systolic_of(118) + pulse_of(36))) == "none");
+    CHECK_FALSE(looks_asks(at(systolic_of(118) + pulse_of(36)), "general.pallor"));
+    CHECK(looks_asks(at(pulse_of(146)), "general.pallor"));
+  }
+  CHECK(looks_asks(visit_with("limping_child", "2024-06-01", "general.child_at_play midline choice:play_quiet;" + looks_well + pulse_of(205)), "general.pallor"));
+  CHECK_FALSE(looks_asks(visit_with("limping_child", "2024-06-01", "general.child_at_play midline choice:play_as_usual;" + looks_well + pulse_of(156)), "general.pallor"));
+}
+
+// C3: old lungs and thin air lack oxygen and are short of breath for years.
+TEST_CASE("planted: little oxygen and short breath of who is well and slow are asked about, and with anything beside them are now") {
+  const std::string breathless = "history.breathless midline answer:yes;";
+  const auto old_lungs = [&](const std::string& lines) { return visit_with("chronic_knee", "1954-01-01", unhurt + breathless + lines); };
+  for (const int oxygen : {91, 89, 87}) {
+    CAPTURE(oxygen);
+    const KneeVisit visit = old_lungs(looks_well + pulse_of(92) + breaths_of(22) + systolic_of(134) + oxygen_of(oxygen));
+    CHECK(looks_line(visit) == "none");
+    CHECK(looks_asks(visit, "general.consciousness"));
+    CHECK(looks_line(old_lungs(looks_well + pulse_of(112) + breaths_of(22) + systolic_of(134) + oxygen_of(oxygen))) == "failing!");
+    CHECK(looks_line(old_lungs(looks_well + pulse_of(92) + breaths_of(26) + systolic_of(134) + oxygen_of(oxygen))) == "failing!");
+    CHECK(looks_interrupts(old_lungs(looks_unwell + pulse_of(92) + oxygen_of(oxygen))));
+  }
+  // Nobody asked how the person is, and less than known lungs need.
+  CHECK(looks_line(old_lungs(oxygen_of(86))) == "failing!");
+}
+
+// Section 10; NICE NG158. In pregnancy less than 95 of 100 is taught, from memory.
+TEST_CASE("planted: with child, or weeks after a birth, a fast pulse with little oxygen or a reason is a clot of the lung, and fever with signs is now") {
+  const std::string with_child = "body.pregnancy midline answer:yes;";
+  const std::string chest = with_child + "history.breathless midline answer:yes;leg.calf_swelling left answer:no;";
+  CHECK(looks_line(visit_with("posterior_hip", "1997-01-01", chest + looks_well + pulse_of(125) + breaths_of(24) + oxygen_of(94))) == "lung_clot!");
+  CHECK(looks_line(visit_with("posterior_hip", "1997-01-01", chest + looks_well + pulse_of(125) + breaths_of(18) + oxygen_of(94))) == "lung_clot!");
+  CHECK(looks_line(visit_with("posterior_hip", "1997-01-01", chest + "history.clot_before midline answer:yes;" + pulse_of(104))) == "lung_clot!");
+  CHECK(looks_line(visit_with("posterior_hip", "1997-01-01", chest + looks_well + pulse_of(106) + breaths_of(18) + oxygen_of(97))) == "none");
+  CHECK(looks_line(visit_with("calf_pain", "1997-01-01", with_child + "leg.calf_swelling left answer:yes;history.breathless midline answer:no;" + pulse_of(124) + oxygen_of(94)), "dvt") == "chest!");
+  CHECK(looks_line(visit_with("calf_pain", "1997-01-01", with_child + "leg.calf_swelling left answer:yes;history.breathless midline answer:no;" + pulse_of(106) + oxygen_of(98)), "dvt") == "raised");
+  const std::string hot = looks_unwell + "general.temperature midline cel:38.9;" + pulse_of(122) + breaths_of(24) + systolic_of(108);
+  CHECK(looks_line(visit_with("hip_groin", "2000-01-01", with_child + hot)) == "several!");
+  CHECK(looks_line(visit_with("hip_groin", "2000-01-01", "history.childbirth_recent midline answer:yes;" + hot)) == "several!");
+  CHECK(looks_line(visit_with("hip_groin", "2000-01-01", hot)) == "several_same_day");
+}
+
+TEST_CASE("planted: of short breath the pulse, the oxygen and the breaths are asked while nobody counted them, and fast breaths after an operation are the same day") {
+  const std::string breathless = "history.breathless midline answer:yes;";
+  for (const char* complaint : {"free", "swollen_legs", "after_plaster", "chronic_knee"}) {
+    CAPTURE(complaint);
+    const KneeVisit open = visit_with(complaint, "1966-01-01", breathless + "leg.calf_swelling left answer:no;leg.calf_swelling right answer:no;");
+    CHECK(looks_asks(open, "general.pulse_rate"));
+    CHECK(looks_asks(open, "general.oxygen_saturation"));
+    CHECK(looks_asks(open, "general.respiratory_rate"));
+    CHECK_FALSE(looks_asks(visit_with(complaint, "1966-01-01", breathless + pulse_of(76) + breaths_of(16) + oxygen_of(97)), "general.pulse_rate"));
+    CHECK_FALSE(looks_asks(visit_with(complaint, "1966-01-01", "history.breathless midline answer:no;"), "general.pulse_rate"));
+  }
+  const std::string operated = breathless + "history.immobile_or_surgery_recent midline answer:yes;" + pulse_of(96) + oxygen_of(92) + systolic_of(118);
+  CHECK(looks_line(visit_with("after_operation", "1960-01-01", operated + breaths_of(24))) == "lung_clot_same_day");
+  CHECK(looks_line(visit_with("after_operation", "1960-01-01", operated + breaths_of(18))) == "none");
+}

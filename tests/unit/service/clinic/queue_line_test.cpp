@@ -1,0 +1,270 @@
+// What a line of the queue says to somebody who was at none of the visits, and what follows from deciding it: dangers, sides, versions,
+// withdrawn exams, births. Logic tests of our own rules (ledger, items 18, 27 to 30; clinical safety, part D); everything is invented.
+#include "core/ledger/fold/records.hpp"
+#include "core/ledger/log/log.hpp"
+#include "tests/unit/service/desk_fixture.hpp"
+
+namespace limbledger::service::test::queue_lines {
+
+namespace {
+
+struct Visit : DeskFixture {
+  unsigned requests = 100;
+  std::string person;
+  std::string exam;
+  std::string opened;
+
+  Visit() {
+    person = registered("Kofi Invented", "2001-04-02");
+    const std::string reply = ok("exam.open", R"({"person":")" + person + R"(","complaint":"acute_knee","side":"left","setting":"outreach","offset_min":180,"injured_on":"2026-11-23",)" + request() + "}");
+    exam = at(reply, "/exam/exam");
+    opened = at(reply, "/revision/0");
+  }
+  std::string request() { return R"("request":")" + request_id(++requests) + "\""; }
+  std::string registered(const std::string& name, const std::string& born) {
+    return at(ok("person.register", R"({"names":[{"text":")" + name + R"("}],"sex":"male","birth":{"date":")" + born + R"("},"home":"Upper Ford",)" + request() + "}"), "/person/person");
+  }
+  std::string seen() const { return at(ok("exam.read", R"({"exam":")" + exam + "\"}"), "/revision"); }
+  std::string write(const std::string& method, const std::string& more) { return ok(method, R"({"exam":")" + exam + "\"," + more + R"(,"seen":)" + seen() + "," + request() + "}"); }
+  std::string findings(const std::string& list) { return write("finding.record", R"("findings":[)" + list + "]"); }
+  // As another device would have written it that had been shown the opening and nothing since.
+  std::string elsewhere(const std::string& op, const std::string& body, const std::vector<std::string>& replaces = {}) {
+    ledger::NewOperation operation;
+    model::ExamId id;
+    REQUIRE(model::ExamId::from_text(exam, id).empty());
+    operation.object = model::as_object(id);
+    operation.op = op;
+    REQUIRE(model::RequestId::from_text(request_id(900 + ++requests), operation.request).empty());
+    operation.after.emplace_back();
+    REQUIRE(model::EntryId::from_text(opened, operation.after.back()).empty());
+    for (const std::string& one : replaces) {
+      operation.replaces.emplace_back();
+      REQUIRE(model::EntryId::from_text(one, operation.replaces.back()).empty());
+    }
+    operation.by = desk->examiner();
+    operation.body_json = body;
+    const auto appended = desk->log().append({&operation, 1}, desk->edition().id(), desk->examiner_key());
+    REQUIRE(appended.has_value());
+    desk->records().changed(*appended);
+    return appended->front().entry().to_text();
+  }
+  std::string queue() const { return ok("conflict.list", R"({"language":"en","look_alikes":false})"); }
+  std::string line() const { return at(queue(), "/queue/0/text"); }
+  std::string note() const { return at(ok("note.write", R"({"exam":")" + exam + "\"}"), "/text"); }
+};
+
+// As it is read: without the marks that turn no words, and on one line.
+bool holds(std::string page, const std::string& words) {
+  for (const std::string mark : {"\u2068", "\u2069"}) {
+    for (std::size_t at = page.find(mark); at != std::string::npos; at = page.find(mark)) {
+      page.erase(at, mark.size());
+    }
+  }
+  std::string flat;
+  for (const char c : page) {
+    const char next = c == '\n' ? ' ' : c;
+    if (next != ' ' || flat.empty() || flat.back() != ' ') {
+      flat += next;
+    }
+  }
+  return flat.find(words) != std::string::npos;
+}
+
+const std::string both_pulses =
+    R"({"item":"history.mechanism","side":"midline","value":{"kind":"choice","choice":"twist"}},{"item":"vessel.pulse_dorsalis_pedis","side":"right","value":{"kind":"grade","scale":"pulse/0-3","grade":"2"}},{"item":"vessel.pulse_dorsalis_pedis","side":"left","value":{"kind":"grade","scale":"pulse/0-3","grade":"0"}})";
+
+std::string flexion_elsewhere(const std::string& side, int deg) {
+  model::FindingId finding;
+  finding.bytes.fill(9);
+  return R"({"finding":")" + finding.to_text() + R"(","observation":{"item":"knee.flexion_active","side":")" + side + R"(","value":{"kind":"angle","deg":)" + std::to_string(deg) +
+         R"(,"toward":"flexion","toward_deg":)" + std::to_string(deg) + R"(},"instrument":"goniometer_long","position":"supine"}})";
+}
+
+}  // namespace
+
+TEST_CASE("a line that an alert hangs on says so and comes first, and the decision that takes the alert back says that it did") {
+  Visit visit;
+  visit.findings(both_pulses);
+  model::FindingId finding;
+  finding.bytes.fill(8);
+  const std::string full = visit.elsewhere(
+      "finding", R"({"finding":")" + finding.to_text() + R"(","observation":{"item":"vessel.pulse_dorsalis_pedis","side":"left","value":{"kind":"grade","scale":"pulse/0-3","grade":"2"}}})");
+  const std::string queue = visit.queue();
+  CHECK(at(queue, "/queue/0/harm") == "danger");
+  CHECK(at(queue, "/queue/0/alerts/0/urgency") == "now");
+  CHECK(holds(visit.line(), "URGENT, and no action is recorded: Call now: no pulse"));
+  CHECK(holds(visit.line(), "Before, nothing stood there."));
+  CHECK(holds(visit.line(), "Both may be true, of different times."));
+  const std::string reply = visit.write("conflict.settle", R"("take":")" + full + R"(","reason":"felt again","language":"en")");
+  CHECK(reply.find("withdrawn_by_correction") != std::string::npos);
+  CHECK_FALSE(at(reply, "/alerts/0/text").empty());
+}
+
+TEST_CASE("whom an alert calls for comes before which side it is of somebody who is calm") {
+  Visit visit;
+  model::FindingId finding;
+  finding.bytes.fill(8);
+  const std::string urgent = visit.exam;
+  visit.findings(both_pulses);
+  visit.elsewhere(
+      "finding", R"({"finding":")" + finding.to_text() + R"(","observation":{"item":"vessel.pulse_dorsalis_pedis","side":"left","value":{"kind":"grade","scale":"pulse/0-3","grade":"2"}}})");
+  const std::string calm = visit.ok("exam.open", R"({"complaint":"free","side":"left","setting":"outreach","offset_min":180,)" + visit.request() + "}");
+  visit.exam = at(calm, "/exam/exam");
+  visit.opened = at(calm, "/revision/0");
+  visit.write("exam.swap_sides", R"("reason":"the other knee was meant")");
+  visit.elsewhere("finding", flexion_elsewhere("left", 96));
+  const std::string queue = visit.queue();
+  CHECK(at(queue, "/total") == "2");
+  CHECK(at(queue, "/queue/0/exam") == urgent);
+  CHECK(at(queue, "/queue/1/harm") == "wrong_side");
+}
+
+TEST_CASE("of two versions of an exam each writer's own change is told, and what neither knows can be written as not known") {
+  Visit visit;
+  visit.write("exam.amend", R"("changes":{"side":"right"})");
+  visit.elsewhere("exam", R"({"person":")" + visit.person + R"(","complaint":"acute_knee","side":"left","setting":"outreach","offset_min":180,"injured_on":"2026-11-20"})", {visit.opened});
+  const std::string line = visit.line();
+  CHECK(holds(line, "Side: RIGHT (before: LEFT)"));
+  CHECK(holds(line, "Day of the injury not changed: 2026-11-23"));
+  CHECK(holds(line, "Day of the injury: 2026-11-20 (before: 2026-11-23)"));
+  CHECK(holds(line, "Side not changed: LEFT"));
+  CHECK(holds(line, "write what holds of Side, Day of the injury"));
+  CHECK(holds(visit.note(), "NOT DECIDED: What is the exam of?"));
+  const auto amend = [&](const std::string& more) {
+    return visit.call("exam.amend", R"({"exam":")" + visit.exam + R"(",)" + more + R"(,"seen":)" + visit.seen() + "," + visit.request() + "}");
+  };
+  CHECK(codes_of(amend(R"("changes":{"side":"right"})")) == "params.missing");
+  CHECK(codes_of(amend(R"("changes":{"side":"right"},"not_known":["complaint"])")).find("params.unknown_word") != std::string::npos);
+  CHECK(codes_of(amend(R"("changes":{"side":"right","injured_on":"2026-11-20"},"not_known":["injured_on"])")) == "value.all_or_one");
+  const auto done = amend(R"("changes":{"side":"right"},"not_known":["injured_on"],"reason":"asked him: the right one, and he does not know the day")");
+  REQUIRE(done.has_value());
+  CHECK(at(*done, "/exam/side") == "right");
+  CHECK(at(*done, "/exam/injured_on").empty());
+  CHECK(at(visit.queue(), "/total") == "0");
+  CHECK(holds(visit.note(), "Side: RIGHT"));
+  CHECK(holds(visit.note(), "Reason: asked him: the right one"));
+}
+
+TEST_CASE("a value that an exchange turned is told as it was written and as it stands, and one that was not turned as that") {
+  Visit visit;
+  visit.findings(R"({"item":"history.pop","side":"left","value":{"kind":"answer","answer":"no"}})");
+  visit.write("exam.swap_sides", R"("reason":"the other knee was meant")");
+  const std::string there = visit.elsewhere("finding", flexion_elsewhere("left", 96));
+  const std::string line = visit.line();
+  CHECK(holds(line, "LEFT: 96\u00b0 (as it was written; the exchange has not turned it, and it stands as LEFT)"));
+  CHECK(holds(line, "The exam itself stands as: knee, recent injury or recent pain, LEFT."));
+  CHECK(holds(line, "Turned by the exchange: "));
+  CHECK(holds(line, "LEFT: no (written as LEFT; the exchange has turned it: it stands as RIGHT)"));
+  CHECK_FALSE(holds(line, "did not know"));
+  CHECK(holds(visit.note(), "NOT DECIDED: Which side?"));
+  // Who decides has to have been shown the exchange.
+  CHECK(codes_of(visit.call("conflict.settle", R"({"exam":")" + visit.exam + R"(","take":")" + there + R"(","reason":"asked","seen":[")" + there + "\"]," + visit.request() + "}")) == "finding.stale");
+  visit.write("conflict.settle", R"("take":")" + there + R"(","reason":"asked")");
+  CHECK(at(visit.queue(), "/total") == "0");
+}
+
+TEST_CASE("who wrote into the only exam of a person that was withdrawn is not lost: it is said on the line, and the person stays on the list until there is another") {
+  Visit visit;
+  visit.write("exam.withdraw", R"("reason":"begun twice by mistake")");
+  visit.elsewhere("finding", flexion_elsewhere("left", 95));
+  CHECK(holds(visit.line(), "NO OTHER EXAM OF THIS PERSON IS HERE"));
+  CHECK(at(visit.ok("day.list", R"({"day":"2026-11-24"})"), "/visits/0/unseen") == "true");
+  const auto loops = [&] { return visit.ok("loop.list", R"({"as_of":"2026-12-24","language":"en"})"); };
+  CHECK(loops().find("in_conflict") != std::string::npos);
+  CHECK(loops().find("withdrawn_alone") != std::string::npos);
+  visit.write("addendum.record", R"("kind":"text","reason":"the queue","text":"It stays withdrawn.")");
+  CHECK(at(visit.queue(), "/total") == "0");
+  CHECK(loops().find("in_conflict") == std::string::npos);
+  CHECK(loops().find("withdrawn_alone") != std::string::npos);
+  CHECK(holds(at(loops(), "/text"), "Kofi Invented"));
+  const std::string other = at(visit.ok("exam.open", R"({"person":")" + visit.person + R"(","complaint":"acute_knee","side":"left","setting":"outreach","offset_min":180,)" + visit.request() + "}"), "/exam/exam");
+  CHECK(loops().find("withdrawn_alone") == std::string::npos);
+  // A line that is still open names it.
+  visit.elsewhere("finding", flexion_elsewhere("right", 95));
+  CHECK(at(visit.queue(), "/queue/0/other_exams/0") == other);
+  CHECK(holds(visit.line(), "Another exam of this person is here: knee, recent injury or recent pain, LEFT"));
+}
+
+TEST_CASE("what was signed stands on the line of what the signer had not seen, and whose exam it is stands undecided on its page") {
+  Visit visit;
+  visit.write("impression.record", R"("impression":{"text":"Sprained knee","side":"left"},"replaces":[])");
+  visit.write("exam.sign", R"("read_aloud":"Kofi Invented, LEFT knee")");
+  visit.elsewhere("finding", flexion_elsewhere("left", 95));
+  CHECK(holds(visit.line(), "signed the exam, reading out Kofi Invented, LEFT knee, with the impression Sprained knee"));
+  Visit whose;
+  const std::string yaw = whose.registered("Yaw Otherwise", "1990"), awa = whose.registered("Awa Elsewhere", "1991");
+  whose.write("exam.move", R"("person":")" + yaw + R"(","reason":"namesake")");
+  ledger::NewOperation operation;
+  model::ExamId id;
+  REQUIRE(model::ExamId::from_text(whose.exam, id).empty());
+  operation.object = model::as_object(id);
+  operation.op = "move";
+  REQUIRE(model::RequestId::from_text(request_id(990), operation.request).empty());
+  operation.after.emplace_back();
+  REQUIRE(model::EntryId::from_text(whose.opened, operation.after.back()).empty());
+  operation.replaces = operation.after;
+  operation.by = whose.desk->examiner();
+  operation.body_json = R"({"person":")" + awa + R"(","reason":"namesake"})";
+  operation.sign = true;
+  const auto appended = whose.desk->log().append({&operation, 1}, whose.desk->edition().id(), whose.desk->examiner_key());
+  REQUIRE(appended.has_value());
+  whose.desk->records().changed(*appended);
+  CHECK(holds(whose.line(), "opened the exam for Kofi Invented"));
+  const std::string note = whose.note();
+  CHECK(holds(note, "NOT DECIDED: Whose exam is it? It was given to two people."));
+  CHECK(holds(note, "Yaw Otherwise"));
+  CHECK(holds(note, "Whose exam it is has not been decided"));
+  CHECK_FALSE(holds(note, "No name recorded"));
+  const std::string left = at(whose.ok("loop.list", R"({"as_of":"2026-12-24","language":"en"})"), "/text");
+  CHECK(holds(left, "Awa Elsewhere"));
+  CHECK_FALSE(holds(left, "born 199"));
+}
+
+TEST_CASE("who was decided to be one person was born once: two days are asked after until a record is corrected") {
+  Visit visit;
+  const std::string other = visit.registered("Koffi Invented", "2001-02-04");
+  visit.ok("pair.decide", R"({"persons":[")" + visit.person + R"(",")" + other + R"("],"same":"yes","reason":"asked_person","seen":[],)" + visit.request() + "}");
+  const std::string queue = visit.queue();
+  CHECK(at(queue, "/total") == "1");
+  CHECK(at(queue, "/queue/0/about") == "births_of_one");
+  CHECK(holds(visit.line(), "Koffi Invented, born 2001-02-04: person " + other));
+  const std::string seen = at(visit.ok("person.read", R"({"person":")" + other + "\"}"), "/revision");
+  visit.ok("person.amend", R"({"person":")" + other + R"(","changes":{"birth":{"date":"2001-04-02"}},"replaces":)" + seen + R"(,"seen":)" + seen + R"(,"reason":"read off his card",)" + visit.request() + "}");
+  CHECK(at(visit.queue(), "/total") == "0");
+}
+
+TEST_CASE("two births, neither knowing of the other: the line is told in the clinic's time, names what to send, and the page says that it is not decided") {
+  Visit visit;
+  model::PersonId id;
+  REQUIRE(model::PersonId::from_text(visit.person, id).empty());
+  const std::string first = at(visit.ok("person.read", R"({"person":")" + visit.person + "\"}"), "/revision");
+  const auto amend = [&](const std::string& birth, const std::string& replaces, const std::string& seen, const std::string& more = "") {
+    return visit.call("person.amend", R"({"person":")" + visit.person + R"(","changes":{"birth":{"date":")" + birth + R"("}},"replaces":)" + replaces + R"(,"seen":)" + seen + more + "," + visit.request() + "}");
+  };
+  REQUIRE(amend("2001-04-20", first, first).has_value());
+  ledger::NewOperation operation;
+  operation.object = model::as_object(id);
+  operation.op = "person_change";
+  REQUIRE(model::RequestId::from_text(request_id(991), operation.request).empty());
+  operation.after.emplace_back();
+  REQUIRE(model::EntryId::from_text(at(first, "/0"), operation.after.back()).empty());
+  operation.replaces = operation.after;
+  operation.by = visit.desk->examiner();
+  operation.body_json = R"({"birth":{"date":"2002-04-02"}})";
+  const auto appended = visit.desk->log().append({&operation, 1}, visit.desk->edition().id(), visit.desk->examiner_key());
+  REQUIRE(appended.has_value());
+  visit.desk->records().changed(*appended);
+  const std::string queue = visit.queue();
+  CHECK(holds(visit.line(), "UTC+03:00: born 2001-04-20"));
+  CHECK_FALSE(holds(visit.line(), "UTC:"));
+  CHECK(holds(visit.line(), "Before: "));
+  CHECK(holds(visit.note(), "NOT DECIDED: Two births for one person."));
+  const std::string revision = at(queue, "/queue/0/revision");
+  const auto refused = amend("2002-04-02", "[]", revision);
+  CHECK(codes_of(refused).find("finding.stale") != std::string::npos);
+  REQUIRE(amend("2002-04-02", at(queue, "/queue/0/replaces"), revision, R"(,"reason":"read off his card")").has_value());
+  CHECK(at(visit.queue(), "/total") == "0");
+  CHECK(holds(visit.note(), "Reason: read off his card."));
+}
+
+}  // namespace limbledger::service::test::queue_lines
