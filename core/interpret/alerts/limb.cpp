@@ -288,17 +288,13 @@ namespace {
          (answers.view().exam().complaint.text == "after_plaster" && over_two_weeks(answers).is_yes() && !of_short_history(answers).is_yes());
 }
 
-}  // namespace
-
 // What lies round the muscles counts (C3 names the cast). One that has been on for weeks lies round a leg that grew stiff: it is no danger by
 // itself, and no no either; what would make it one is asked (our own rule), and pain beyond the hurt is heard as where nobody was asked.
 // A blood thinner or a bleeding disorder counts by the letter of the page, though every pulled calf hurts on stretch.
-Clue compartment_in_danger(const Answers& answers, Side side) {
-  const Clue causes = answers.chosen("history.compartment_causes", side, {"cause_shin_broken", "cause_crush", "cause_long_lying", "cause_tight_cast",
-                                                                          "cause_flow_back", "cause_operation", "cause_bleed"});
+[[nodiscard]] Clue in_danger_by(const Answers& answers, Side side, const Clue& severe, const Clue& causes) {
   const Clue plaster = answers.chosen("body.cast", side, {"cast_thigh", "cast_knee", "cast_shin"});
   const bool stiff = plaster.is_yes() && worn_for_weeks(answers) && !answers.yes("history.fall_recent").is_yes();
-  Clue danger = led_by(answers.yes("history.injury_severe_or_crush"),
+  Clue danger = led_by(severe,
                        {film_shows(answers, side, {"knee_fracture_seen", "shaft_fracture_seen"}).clue, answers.yes("history.blood_thinners"), causes,
                         stiff ? Clue{} : plaster, answers.yes("history.bleeding_disorder"), answers.yes("leg.tense_compartment", side),
                         answers.any_yes({"leg.compartment_front_tense", "leg.compartment_outer_tense", "leg.compartment_back_tense"}, side)});
@@ -307,6 +303,24 @@ Clue compartment_in_danger(const Answers& answers, Side side) {
     danger.ask.add(causes.ask);
   }
   return danger;
+}
+
+[[nodiscard]] Clue causes_named(const Answers& answers, Side side) {
+  return answers.chosen("history.compartment_causes", side, {"cause_shin_broken", "cause_crush", "cause_long_lying", "cause_tight_cast",
+                                                             "cause_flow_back", "cause_operation", "cause_bleed"});
+}
+
+}  // namespace
+
+Clue compartment_in_danger(const Answers& answers, Side side) {
+  return in_danger_by(answers, side, answers.yes("history.injury_severe_or_crush"), causes_named(answers, side));
+}
+
+bool danger_stays_open(const Answers& answers, Side side, std::string_view denied) {
+  const bool severe = denied == "history.injury_severe_or_crush";
+  const Clue danger = severe ? in_danger_by(answers, side, fact(Tri::no), causes_named(answers, side))
+                             : in_danger_by(answers, side, answers.yes("history.injury_severe_or_crush"), fact(Tri::no));
+  return danger.value == Tri::undetermined;
 }
 
 namespace {

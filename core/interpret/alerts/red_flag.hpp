@@ -51,6 +51,8 @@ struct RedFlag {
 [[nodiscard]] Raised compartment(const Answers& answers, model::Side side);
 // A limb that may swell inside its sheaths: by injury, by what else does it, by how it feels, and by what lies round it.
 [[nodiscard]] Clue compartment_in_danger(const Answers& answers, model::Side side);
+// Whether it would be open still with this item answered no: by an old plaster, or a no to the other that is not believed.
+[[nodiscard]] bool danger_stays_open(const Answers& answers, model::Side side, std::string_view denied);
 // No pulse is said of what was felt for alone, and it stands among the grounds.
 void name_lost_pulse(Raised& raised, const Clue& dorsal, const Clue& tibial);
 [[nodiscard]] Raised limb_ischaemia(const Answers& answers, model::Side side);

@@ -100,6 +100,34 @@ TEST_CASE("compartment: a blank about either pain in a limb in danger leaves it 
   CHECK_FALSE(limb_rule(crushed_leg(), "compartment_signs", Side::right));
 }
 
+TEST_CASE("compartment: a no to a cause settles no limb in an old plaster, and none whose severe injury was denied with a doubt; the result says so") {
+  for (const bool old_plaster : {true, false}) {
+    CAPTURE(old_plaster);
+    Bench made = injured_knee();
+    made.yes("knee.stretch_pain_calf", Side::left);
+    made.no("history.pain_out_of_proportion", Side::left);
+    made.no("history.injury_severe_or_crush", Side::midline);
+    if (old_plaster) {
+      made.exam.injured_on = day(2026, 10, 1);
+      made.add("body.cast", Side::left, model::Choices{{{"cast_shin"}}});
+    } else {
+      made.find("history.injury_severe_or_crush").quality = std::vector{model::Quality::effort_limited};
+    }
+    const auto open = limb_rule(made, "compartment_signs");
+    REQUIRE(open->outcome == interpret::Outcome::undetermined);
+    REQUIRE(settle_of(*open) == "limb_in_danger");
+    REQUIRE(open->settle.front().item->text == "history.compartment_causes");
+    for (const auto& answer : open->settle.front().answers) {
+      CAPTURE(answer.if_.text);
+      const bool no = answer.if_.text == "no";
+      Bench told = made;
+      told.add("history.compartment_causes", Side::left, model::Choices{{{no ? "none_of_these" : "cause_crush"}}});
+      CHECK(limb_rule(told, "compartment_signs")->outcome == answer.gives);
+      CHECK(answer.gives == (no ? interpret::Outcome::undetermined : interpret::Outcome::positive));
+    }
+  }
+}
+
 TEST_CASE("compartment: pain on stretch of one compartment counts for rule and alert alike") {
   Bench made = crushed_leg();
   made.find("leg.stretch_pain_deep").value = model::Answer{model::AnswerWord::yes};

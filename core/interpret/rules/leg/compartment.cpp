@@ -89,8 +89,11 @@ void doubt_noes(SheetInput& input) {
     const auto of_pain = [](const Settle& one) { return one.input.text == "pain_beyond" || one.input.text == "stretch_pain"; };
     result.settle.erase(std::remove_if(result.settle.begin(), result.settle.end(), of_pain), result.settle.end());
   }
-  // Pain beyond the hurt is positive though nobody asked after the danger.
+  // Pain beyond the hurt is positive though nobody asked after the danger; a no to one cause leaves open what is open otherwise.
   for (Settle& settle : result.settle) {
+    if (settle.input.text == "limb_in_danger" && settle.item && danger_stays_open(answers, side, settle.item->text)) {
+      settle.answers.front().gives = Outcome::undetermined;
+    }
     if (settle.input.text == "pain_beyond" && in.in_danger == Tri::undetermined) {
       settle.answers.back().gives = Outcome::positive;
     }
