@@ -1,4 +1,6 @@
 // What was found, what was not done and why, and what was not examined.
+#include "core/interpret/view.hpp"
+#include "core/model/exam/day.hpp"
 #include "core/report/brief/brief.hpp"
 #include "core/report/ordinary.hpp"
 #include "core/report/page_criteria.hpp"

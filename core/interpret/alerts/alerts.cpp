@@ -411,19 +411,24 @@ std::vector<Ask> asks_now(const View& view, const std::vector<JudgedFlag>& flags
 }
 
 std::vector<const JudgedFlag*> asked_flags(const View& view, const std::vector<JudgedFlag>& flags) {
-  std::vector<const JudgedFlag*> asked;
+  const auto& complaint = view.exam().side;
+  const auto rank_of = [&](const JudgedFlag& judged) {
+    const bool elsewhere = judged.side && complaint && *judged.side != *complaint;
+    return std::tuple(!staff_was_called(view, judged), !judged.raised.ask_first, !is_raised(judged) && !judged.raised.clue.warm(), judged.row->urgency, judged.row->harm_minutes.steps,
+                      std::string_view(judged.row->alert.text), elsewhere, judged.side ? static_cast<int>(*judged.side) : -1);
+  };
+  // Ranked once: sorting asks many times.
+  std::vector<std::pair<decltype(rank_of(flags.front())), const JudgedFlag*>> ranked;
   for (const JudgedFlag& judged : flags) {
     if (is_asked(view, flags, judged) && !shown_inside(judged, flags)) {
-      asked.push_back(&judged);
+      ranked.emplace_back(rank_of(judged), &judged);
     }
   }
-  const auto& complaint = view.exam().side;
-  const auto rank = [&](const JudgedFlag* judged) {
-    const bool elsewhere = judged->side && complaint && *judged->side != *complaint;
-    return std::tuple(!staff_was_called(view, *judged), !judged->raised.ask_first, !is_raised(*judged) && !judged->raised.clue.warm(), judged->row->urgency, judged->row->harm_minutes.steps,
-                      judged->row->alert.text, elsewhere, judged->side ? static_cast<int>(*judged->side) : -1);
-  };
-  std::sort(asked.begin(), asked.end(), [&](const JudgedFlag* a, const JudgedFlag* b) { return rank(a) < rank(b); });
+  std::sort(ranked.begin(), ranked.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
+  std::vector<const JudgedFlag*> asked;
+  for (const auto& [rank, judged] : ranked) {
+    asked.push_back(judged);
+  }
   return asked;
 }
 

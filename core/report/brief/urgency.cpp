@@ -1,4 +1,5 @@
 // How soon the person is seen: the same on note, letter, transfer note and take-home sheet, because all of them ask here.
+#include "core/model/exam/day.hpp"
 #include "core/report/brief/brief.hpp"
 #include "core/report/page_judged.hpp"
 

@@ -314,6 +314,35 @@ std::string in_lines(const std::string& row, const std::string& number) {
   return text;
 }
 
+namespace {
+
+// The id that an entry names under this member; empty where it names none.
+[[nodiscard]] std::string id_in(const QueueEntry& entry, std::string_view member) {
+  constexpr std::size_t id_size = 26;
+  const std::string key = "\"" + std::string(member) + "\":\"";
+  const std::size_t at = entry.value ? entry.value->json.find(key) : std::string::npos;
+  return at == std::string::npos ? std::string() : entry.value->json.substr(at + key.size(), id_size);
+}
+
+void add_ids(const QueueRow& row, const Words& words, std::vector<std::string>& parts) {
+  for (const QueueEntry& one : row.entries) {
+    if (const std::string person = id_in(one, "person"); row.settle_by.text == "exam.move" && !person.empty()) {
+      parts.push_back(words.say("msg.clinic.id_value", {{"member", "person", false, true}, {"ids", person, false, true}, {"what", one.by_name ? one.by_name->text : std::string()}}));
+    }
+  }
+  if (row.about.text != "side_exchange_unseen" && row.about.text != "withdrawal") {
+    return;
+  }
+  for (const QueueEntry& one : row.entries) {
+    if (const std::string finding = id_in(one, "finding"); !finding.empty()) {
+      parts.push_back(words.say("msg.clinic.id_finding", {{"ids", finding, false, true}}));
+      return;
+    }
+  }
+}
+
+}  // namespace
+
 std::string settled_in_words(const LineOf& line, const Words& words) {
   const QueueRow& row = line.row;
   std::string name = "msg.clinic.settle_" + row.about.text;
@@ -335,6 +364,7 @@ std::string settled_in_words(const LineOf& line, const Words& words) {
   if (!row.exam && row.person && !row.person->persons.empty()) {
     parts.push_back(words.say("msg.clinic.id_person", {{"ids", row.person->persons.front().to_text(), false, true}}));
   }
+  add_ids(row, words, parts);
   if (row.pair) {
     std::vector<std::string> persons;
     for (const model::PersonId& one : row.pair->persons) {

@@ -1,5 +1,6 @@
 #include "core/service/methods/say/assess.hpp"
 
+#include "core/model/exam/day.hpp"
 #include "core/wire/parse.hpp"
 
 #include <algorithm>

@@ -125,9 +125,9 @@ TEST_CASE("of two versions of an exam each writer's own change is told, and what
   visit.elsewhere("exam", R"({"person":")" + visit.person + R"(","complaint":"acute_knee","side":"left","setting":"outreach","offset_min":180,"injured_on":"2026-11-20"})", {visit.opened});
   const std::string line = visit.line();
   CHECK(holds(line, "Side: RIGHT (before: LEFT)"));
-  CHECK(holds(line, "Day of the injury not changed: 2026-11-23"));
+  CHECK(holds(line, "Day of the injury left as it stood then, 2026-11-23"));
   CHECK(holds(line, "Day of the injury: 2026-11-20 (before: 2026-11-23)"));
-  CHECK(holds(line, "Side not changed: LEFT"));
+  CHECK(holds(line, "Side left as it stood then, LEFT"));
   CHECK(holds(line, "write what holds of Side, Day of the injury"));
   CHECK(holds(visit.note(), "NOT DECIDED: What is the exam of?"));
   const auto amend = [&](const std::string& more) {
@@ -156,6 +156,9 @@ TEST_CASE("a value that an exchange turned is told as it was written and as it s
   CHECK(holds(line, "Turned by the exchange: "));
   CHECK(holds(line, "LEFT: no (written as LEFT; the exchange has turned it: it stands as RIGHT)"));
   CHECK_FALSE(holds(line, "did not know"));
+  model::FindingId finding;
+  finding.bytes.fill(9);
+  CHECK(holds(line, "finding " + finding.to_text()));  // for finding.withdraw
   CHECK(holds(visit.note(), "NOT DECIDED: Which side?"));
   // Who decides has to have been shown the exchange.
   CHECK(codes_of(visit.call("conflict.settle", R"({"exam":")" + visit.exam + R"(","take":")" + there + R"(","reason":"asked","seen":[")" + there + "\"]," + visit.request() + "}")) == "finding.stale");
@@ -210,6 +213,8 @@ TEST_CASE("what was signed stands on the line of what the signer had not seen, a
   REQUIRE(appended.has_value());
   whose.desk->records().changed(*appended);
   CHECK(holds(whose.line(), "opened the exam for Kofi Invented"));
+  CHECK(holds(whose.line(), "person " + yaw));
+  CHECK(holds(whose.line(), "person " + awa));
   const std::string note = whose.note();
   CHECK(holds(note, "NOT DECIDED: Whose exam is it? It was given to two people."));
   CHECK(holds(note, "Yaw Otherwise"));
