@@ -196,7 +196,7 @@ of the program. So that nothing is lost or doubled:</p>
 <ul><li>Serve at a fixed port (<code>--http 8470</code>). With <code>--http 0</code> the port changes, and with it the origin: what the page had put into <code>localStorage</code> is out of its reach.</li>
 <li>Put each writing call into <code>localStorage</code>, params and <code>request</code>, before it is sent, and take it out once it was answered or refused; also the exam, its newest <code>revision</code> and the
 <code>times_raised</code> that were shown. Never the token, nor a passphrase.</li>
-<li>On <code>token.unknown</code> or <code>token.expired</code> ask for a new link. <code>limbledger token make --scope examiner --once</code> prints one, and so does <code>serve --once</code> at its start. A
+<li>On <code>token.unknown</code> or <code>token.expired</code> ask for a new link. <code>limbledger token make --ledger DIR --scope examiner --once</code> prints one, and so does <code>serve --once</code> at its start. A
 link that is opened in the tab where the form is changes nothing but the part behind <code>#</code>: listen for <code>hashchange</code>, and trade its code by <code>session.open</code>.</li>
 <li>Then send what was left, unchanged, and read the exam again (<a href="#exam.read"><code>exam.read</code></a>): its <code>revision</code> is the next <code>seen</code>. A ledger for people is locked after a start;
 <code>ledger.locked</code> is answered until <a href="#ledger.unlock"><code>ledger.unlock</code></a>, and nothing that waits need be dropped for it.</li></ul>

@@ -78,7 +78,7 @@ TEST_CASE("the page shows the walk in its order, and how a form goes on after th
   const std::string walk = page.substr(page.find("<section id=\"walk\">"), end - page.find("<section id=\"walk\">"));
   CHECK(holds(walk, "&quot;times_raised&quot;: 1"));
   CHECK(holds(walk, "&quot;meanwhile_text&quot;: ["));
-  for (const char* said : {"Stopped and started again", "token.unknown", "token make --scope examiner --once", "localStorage", "Scripts stand in files of their own", "times_raised"}) {
+  for (const char* said : {"Stopped and started again", "token.unknown", "token make --ledger DIR --scope examiner --once", "localStorage", "Scripts stand in files of their own", "times_raised"}) {
     CAPTURE(said);
     CHECK(holds(page, said));
   }
