@@ -3,6 +3,7 @@
 #include "core/report/text.hpp"
 #include "core/service/methods/clinic/queue_words.hpp"
 #include "core/service/methods/people/dates.hpp"
+#include "core/wire/parse.hpp"
 #include "core/wire/write.hpp"
 
 #include <algorithm>
@@ -316,26 +317,31 @@ std::string in_lines(const std::string& row, const std::string& number) {
 
 namespace {
 
-// The id that an entry names under this member; empty where it names none.
-[[nodiscard]] std::string id_in(const QueueEntry& entry, std::string_view member) {
-  constexpr std::size_t id_size = 26;
-  const std::string key = "\"" + std::string(member) + "\":\"";
-  const std::size_t at = entry.value ? entry.value->json.find(key) : std::string::npos;
-  return at == std::string::npos ? std::string() : entry.value->json.substr(at + key.size(), id_size);
+// A member of what an entry wrote: its text, or as it stands there; nothing where it has none.
+[[nodiscard]] std::optional<std::string> written_in(const QueueEntry& entry, std::string_view member) {
+  if (!entry.value) {
+    return std::nullopt;
+  }
+  const auto written = wire::parse(entry.value->json);
+  const wire::Node* found = written ? written->child(written->root(), member) : nullptr;
+  if (found == nullptr) {
+    return std::nullopt;
+  }
+  return std::string(found->kind == wire::NodeKind::text ? found->text : found->raw);
 }
 
 void add_ids(const QueueRow& row, const Words& words, std::vector<std::string>& parts) {
   for (const QueueEntry& one : row.entries) {
-    if (const std::string person = id_in(one, "person"); row.settle_by.text == "exam.move" && !person.empty()) {
-      parts.push_back(words.say("msg.clinic.id_value", {{"member", "person", false, true}, {"ids", person, false, true}, {"what", one.by_name ? one.by_name->text : std::string()}}));
+    if (const auto person = written_in(one, "person"); row.settle_by.text == "exam.move" && person) {
+      parts.push_back(words.say("msg.clinic.id_value", {{"member", "person", false, true}, {"ids", *person, false, true}, {"what", one.by_name ? one.by_name->text : std::string()}}));
     }
   }
   if (row.about.text != "side_exchange_unseen" && row.about.text != "withdrawal") {
     return;
   }
   for (const QueueEntry& one : row.entries) {
-    if (const std::string finding = id_in(one, "finding"); !finding.empty()) {
-      parts.push_back(words.say("msg.clinic.id_finding", {{"ids", finding, false, true}}));
+    if (const auto finding = written_in(one, "finding")) {
+      parts.push_back(words.say("msg.clinic.id_finding", {{"ids", *finding, false, true}}));
       return;
     }
   }
@@ -373,7 +379,7 @@ std::string settled_in_words(const LineOf& line, const Words& words) {
     parts.push_back(words.say("msg.clinic.id_persons", {{"ids", report::joined(persons), false, true}}));
   }
   for (const QueueEntry& one : row.settle_by.text == "conflict.settle" || row.about.text == "late" ? row.entries : std::vector<QueueEntry>{}) {
-    if (one.value && one.value->json.find("\"observation\"") != std::string::npos) {
+    if (written_in(one, "observation")) {
       // Without what is said of it in brackets.
       const std::string what = one.text ? one.text->text.substr(0, one.text->text.find(" (")) : std::string();
       parts.push_back(words.say("msg.clinic.id_value", {{"member", "take", false, true}, {"ids", one.entry.to_text(), false, true}, {"what", what, false, true}}));

@@ -254,16 +254,12 @@ Result<ExamSignResult> exam_sign(Context& context, const ExamSignParams& params)
 namespace {
 
 [[nodiscard]] Result<void> check_day_said(Context& context, const model::Exam& exam, const AddendumRecordParams& params) {
-  std::optional<model::Birth> birth;
-  if (exam.person) {
-    const auto person = context.desk->records().person(*exam.person);
-    if (!person) {
-      return person.error();
-    }
-    birth = (*person)->fold.person.birth;
+  const auto birth = birth_of(context, exam.person);
+  if (!birth) {
+    return birth.error();
   }
   DateCheck dates(latest_today(context, exam.offset_min), params.confirmed);
-  dates.said_on(*params.examined_on, birth, exam.injured_on, "/examined_on");
+  dates.said_on(*params.examined_on, *birth, exam.injured_on, "/examined_on");
   return dates.result();
 }
 

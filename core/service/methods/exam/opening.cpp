@@ -205,17 +205,13 @@ namespace {
   if (!params.changes.injured_on && !params.changes.examined_on) {
     return {};
   }
-  std::optional<model::Birth> birth;
-  if (exam.person) {
-    const auto person = context.desk->records().person(*exam.person);
-    if (!person) {
-      return person.error();
-    }
-    birth = (*person)->fold.person.birth;
+  const auto birth = birth_of(context, exam.person);
+  if (!birth) {
+    return birth.error();
   }
   DateCheck dates(latest_today(context, body.offset_min), params.confirmed);
   if (params.changes.examined_on) {
-    dates.said_on(*params.changes.examined_on, birth, body.injured_on, "/changes/examined_on");
+    dates.said_on(*params.changes.examined_on, *birth, body.injured_on, "/changes/examined_on");
   }
   if (params.changes.injured_on) {
     model::Exam then = exam;
@@ -223,7 +219,7 @@ namespace {
     then.examined_on = body.examined_on;
     // Against a day that is said with it stands said_on.
     dates.injured(*params.changes.injured_on, params.changes.examined_on ? std::nullopt : days_examined(then), body.examined_on.has_value(), "/changes/injured_on");
-    dates.injured_after_birth(*params.changes.injured_on, birth, true, "/changes/injured_on");
+    dates.injured_after_birth(*params.changes.injured_on, *birth, true, "/changes/injured_on");
   } else if (exam.day_doubtful && !exam.examined_on && exam.examined_at && body.injured_on == date_of(*exam.examined_at, body.offset_min ? body.offset_min->steps : 0)) {
     dates.same_clock("/changes/examined_on", *body.injured_on);
   }

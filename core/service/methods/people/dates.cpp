@@ -46,6 +46,17 @@ bool may_be_within(const ledger::ListedExam& row, const std::optional<model::Par
   return !day || ((!from || day->last_day() >= from->first_day()) && (!to || day->first_day() <= to->last_day()));
 }
 
+Result<std::optional<model::Birth>> birth_of(Context& context, const std::optional<model::PersonId>& person) {
+  if (!person) {
+    return std::optional<model::Birth>();
+  }
+  const auto record = context.desk->records().person(*person);
+  if (!record) {
+    return record.error();
+  }
+  return (*record)->fold.person.birth;
+}
+
 std::optional<std::int64_t> latest_today(Context& context, const std::optional<model::OffsetMinutes>& offset_min) {
   const ledger::Reading reading = context.desk->world().now();
   if (clock_is_suspect(reading)) {

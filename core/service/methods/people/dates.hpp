@@ -32,6 +32,8 @@ template <class Examined>
 // Within these days, both inclusive, as far as its day is known; one of no day known may be of any.
 [[nodiscard]] bool may_be_within(const ledger::ListedExam& row, const std::optional<model::PartialDate>& from, const std::optional<model::PartialDate>& to);
 
+// Of the person an exam is of; none where it is of nobody yet, or the birth is not recorded. Faults: as of reading a record.
+[[nodiscard]] Result<std::optional<model::Birth>> birth_of(Context& context, const std::optional<model::PersonId>& person);
 // The latest day that it can now be, by the ledger's clock; nothing while that cannot be right.
 [[nodiscard]] std::optional<std::int64_t> latest_today(Context& context, const std::optional<model::OffsetMinutes>& offset_min = {});
 // Not set, said to be doubtful, or of a time that cannot be (model::can_be_right).
