@@ -41,20 +41,19 @@ struct Placed {
   return {(2 * edition.rank(*item) + 1) * sides + side, item, &finding};
 }
 
-// Of findings of one item, which lie together by side.
-[[nodiscard]] Findings of_side(Findings run, model::Side side) {
+}  // namespace
+
+Findings of_side(Findings of_item, model::Side side) {
   std::size_t first = 0;
-  while (first < run.size() && run[first]->side != side) {
+  while (first < of_item.size() && of_item[first]->side != side) {
     ++first;
   }
   std::size_t after = first;
-  while (after < run.size() && run[after]->side == side) {
+  while (after < of_item.size() && of_item[after]->side == side) {
     ++after;
   }
-  return run.subspan(first, after - first);
+  return of_item.subspan(first, after - first);
 }
-
-}  // namespace
 
 View::View(const model::Exam& exam, const std::optional<model::Person>& person, const reference::Edition& edition, const model::PartialDate& as_of)
     : exam_(exam), person_(person), edition_(edition), examined_on_(day_to_judge(exam, person, as_of)), as_of_(examined_on_.value_or(as_of)) {

@@ -66,6 +66,7 @@ class View {
     }
     return Findings(findings_).subspan(run.first, run.count);
   }
+  [[nodiscard]] bool has(const model::Item& item) const { return runs_[edition_.index(item)].count != 0; }
   // In the order in which they were asked for, perhaps more than once.
   [[nodiscard]] const std::vector<const model::Item*>& heard() const { return heard_; }
   [[nodiscard]] bool says_yes(std::string_view item, model::Side side) const;
@@ -95,6 +96,8 @@ class View {
   mutable std::unique_ptr<const Bodies> bodies_;
 };
 
+// Of the findings of one item, which lie together by side.
+[[nodiscard]] Findings of_side(Findings of_item, model::Side side);
 // The day of the exam (when_done), or the day asked for where it has no time. Nothing where nobody can say it, or where the birth does not
 // fit it: one of the two is wrong, and nobody knows which.
 [[nodiscard]] std::optional<model::PartialDate> day_to_judge(const model::Exam& exam, const std::optional<model::Person>& person, const model::PartialDate& as_of);

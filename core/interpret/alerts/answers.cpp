@@ -24,7 +24,8 @@ constexpr std::uint8_t says_any = 3;
 class Recorded {
  public:
   Recorded(const View& view, const model::Item* item, std::string_view name, Side side) {
-    const auto at = [&](Side one) { return item != nullptr ? view.at(*item, one) : view.at(name, one); };
+    const Findings of_item = item != nullptr ? view.of(*item) : Findings();
+    const auto at = [&](Side one) { return item != nullptr ? of_side(of_item, one) : view.at(name, one); };
     found_ = at(side);
     const Findings midline = side == Side::midline ? Findings() : at(Side::midline);
     if (!midline.empty()) {
@@ -43,7 +44,7 @@ class Recorded {
 };
 
 // Nothing of the item was recorded, on whatever side: most of what is asked for.
-[[nodiscard]] bool nothing_of(const View& view, const model::Item* item) { return item != nullptr && view.of(*item).empty(); }
+[[nodiscard]] bool nothing_of(const View& view, const model::Item* item) { return item != nullptr && !view.has(*item); }
 
 // Where a limb was taken off there is nothing to ask after and nothing to say no of; what was seen all the same counts.
 [[nodiscard]] const OpenBody* taken_off(const View& view, const model::Item* item, Side side) {
