@@ -21,13 +21,14 @@ struct Bleeds {
 [[nodiscard]] Bleeds hurt_or_bleeds(const Answers& answers) {
   const auto runs = [&](Side side) { return answers.any_yes({"vessel.bleeding_active", "vessel.haematoma_expanding"}, side); };
   const Clue blood = led_by(Clue{}, {runs(Side::left), runs(Side::right)});
-  const Clue hurt = circumstance(hurt_as_told(answers));
+  const Clue hurt = circumstance(hurt_lately(answers));  // a complaint of something recent is an injury until somebody says no
   const auto by = [&](std::initializer_list<std::string_view> mechanisms) {
     return every({hurt, unasked(answers.chosen("history.mechanism", Side::midline, mechanisms))});
   };
   const Clue belly = answers.yes("body.pregnancy").is_yes() ? answers.chosen("pelvis.abdomen_look", Side::midline, {"abdomen_tender", "abdomen_guarded"}) : Clue{};
   const Clue muscle = every({unasked(answers.yes("history.pain_severe_sudden")), answers.any_yes({"history.blood_thinners", "history.bleeding_disorder"}, Side::midline)});
-  const Clue fell = unasked(answers.yes("history.fall_recent"));
+  const bool came_after_fall = answers.view().exam().complaint.text == "hip_after_fall" && hurt_as_told(answers).value == Tri::undetermined;
+  const Clue fell = led_by(unasked(answers.yes("history.fall_recent")), {came_after_fall ? hurt : Clue{}});
   const Clue crushed = every({hurt, unasked(answers.yes("history.injury_severe_or_crush"))});
   Bleeds out;
   out.crash = led_by(blood, {by({"vehicle", "dashboard"}), crushed});
@@ -37,12 +38,17 @@ struct Bleeds {
 }
 
 // Of whoever bleeds inside: three signs of which one is pulse or pressure, or one that is seen, and of the injuries that do it the lesser signs
-// too. After a crash, or with blood running, pressure that is a danger alone needs no second sign. Our own rules.
+// too. After a crash, or with blood running, pressure that is a danger alone needs no second sign, and who looks like it is not measured first
+// (clinical safety, C11). Of who is well after a lesser injury, pain, cold and a faint do as much. Our own rules.
 [[nodiscard]] bool bleeds_inside(const Answers& answers, const Bleeds& bleeds, const SignsTogether& together) {
   if (!bleeds.any.is_yes()) {
     return false;
   }
-  return together.seen_of_blood || (together.of_blood && (!together.plain || bleeds.likely.is_yes())) || (bleeds.crash.is_yes() && pressure_fails(answers).is_yes());
+  if (bleeds.crash.is_yes() && (together.seen_of_blood || together.looks_like_shock || pressure_fails(answers).is_yes())) {
+    return true;
+  }
+  const bool by_numbers = together.of_blood && (bleeds.likely.is_yes() || !(together.plain || together.by_breath));
+  return (together.seen_of_blood && !together.holds) || by_numbers;
 }
 
 // Not yet of whoever bleeds inside, and asked about: after a crash with breath or looks beside the pulse, pale after any of these, and a pulse or
@@ -99,7 +105,7 @@ Raised acutely_ill(const Answers& answers, Side) {
   const Clue alone = fails_alone(answers);
   const SignsTogether together = signs_together(answers);
   const Bleeds bleeds = hurt_or_bleeds(answers);
-  const bool may_bleed = together.seen_of_blood || together.of_blood || pressure_fails(answers).is_yes();
+  const bool may_bleed = together.seen_of_blood || together.of_blood || together.looks_like_shock || pressure_fails(answers).is_yes();
   const LungClot lung = lung_clot(answers);
   const bool breath_open = !unmeasured.ask.empty();
   Clue look_again = together.again;
@@ -155,6 +161,8 @@ Raised acutely_ill(const Answers& answers, Side) {
   const bool waits = raised.clue.is_yes() && !now;
   raised.urgency = waits ? AlertClass::same_day : AlertClass::now;
   raised.interrupts = !waits;
+  // Pulse and pressure before all else, where only looks speak yet.
+  raised.ask_first = together.unmeasured && raised.clue.value == Tri::undetermined;
   raised.what = shock.is_yes()              ? "shock"
                 : septic.is_yes()           ? "raised"
                 : hot_newborn.is_yes()      ? "newborn"
@@ -163,7 +171,7 @@ Raised acutely_ill(const Answers& answers, Side) {
                 : twice.is_yes()            ? "failing"
                 : alone.is_yes()            ? "alone"
                 : cold_and_ill.is_yes()     ? "cold"
-                : together.clue.is_yes() && together.now ? (together.pale ? "pale" : (together.mottled ? "mottled" : "several"))
+                : together.clue.is_yes() && together.now ? (together.circulation && !together.pale ? (infected ? "raised" : "circulation") : (together.pale ? "pale" : (together.mottled ? "mottled" : "several")))
                 : lung.same_day.is_yes()    ? "lung_clot_same_day"
                 : together.clue.is_yes()    ? (together.pale ? "pale_same_day" : (together.mottled ? "mottled_same_day" : "several_same_day"))
                 : cold_and_fell.is_yes()    ? "cold_same_day"

@@ -95,9 +95,11 @@ namespace {
 }
 
 // Both feet cold, and the pulses of this one felt, or one of them full, and none known to be weaker than in the other: winter's feet, until
-// something says otherwise, or this one is of an ill colour and slow to fill as well (our own rule, after clinical safety C2).
+// something says otherwise, or this one is of an ill colour and slow to fill as well while the other is not or a pulse is lost (our own rule, after
+// clinical safety C2).
 [[nodiscard]] bool cold_alike(const Answers& answers, Side side) {
-  if (without_blood_by_look(answers, side) || !answers.yes("vessel.foot_cold", side).is_yes() || !answers.yes("vessel.foot_cold", other_side(side)).is_yes()) {
+  const bool by_look = without_blood_by_look(answers, side);
+  if ((by_look && !without_blood_by_look(answers, other_side(side))) || !answers.yes("vessel.foot_cold", side).is_yes() || !answers.yes("vessel.foot_cold", other_side(side)).is_yes()) {
     return false;
   }
   int felt = 0, full = 0, looked_for = 0;
@@ -112,7 +114,21 @@ namespace {
       return false;
     }
   }
-  return looked_for == 2 && (felt == 2 || full > 0);
+  return looked_for == 2 && (felt == 2 || (full > 0 && !by_look));
+}
+
+// Slow to fill like the other one, or of a pale person cold like it, with no sign that the other has not and no pulse lost: of the whole body or of
+// the weather, and an injury beside it is no symptom of this foot (red flags page, section 5: one sign and one symptom; our own rule).
+[[nodiscard]] bool lacks_like_the_other(const Answers& answers, Side side) {
+  const auto here = cold_ill_coloured_slow(answers, side);
+  const bool cold = here[0].is_yes();
+  if (!cold && !here[2].is_yes()) {
+    return false;
+  }
+  const auto there = cold_ill_coloured_slow(answers, other_side(side));
+  const bool more_here = (cold && !there[0].is_yes()) || (here[1].is_yes() && !there[1].is_yes()) || (here[2].is_yes() && !there[2].is_yes());
+  return !more_here && (!cold || answers.yes("general.pallor").is_yes()) && !pulse_absent(answers, dorsal_pulse, side).is_yes() &&
+         !pulse_absent(answers, tibial_pulse, side).is_yes();
 }
 
 // Blue or dusky is no lack of blood by itself: it counts beside poor pulses, or where the foot feels less or fails (our own rule). So do poor
@@ -174,7 +190,8 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   // Pain at rest for longer than that is another trouble.
   const bool long_pain = answers.yes("history.rest_pain_over_2_weeks", side).is_yes();
   const Clue rest_pain = long_pain ? fact(Tri::no) : answers.yes("history.rest_pain_foot", side);
-  Clue symptom = led_by(either({circumstance(hurt), answers.yes("nerve.sensation_foot_reduced", side), answers.yes("nerve.foot_drop", side),
+  const bool of_both = lacks_like_the_other(answers, side) && !led_by(sudden, {above, poor, answers.no("vessel.doppler_arterial_audible", side)}).is_yes();
+  Clue symptom = led_by(either({of_both ? Clue{} : circumstance(hurt), answers.yes("nerve.sensation_foot_reduced", side), answers.yes("nerve.foot_drop", side),
                                 answers.no("ankle.movement", side), answers.yes("history.pain_out_of_proportion", side)}),
                         {rest_pain, answers.yes("history.numb_or_tingling", side), numb_foot(answers, side), fails, answers.yes("history.both_legs_weak"),
                          answers.chosen("nerve.sensation_loss_level", side, {"loss_toes_only", "loss_beyond_toes", "loss_whole_foot_or_more"})});
