@@ -16,24 +16,25 @@ struct Bleeds {
   Clue any;     // of these, whatever the injury
   Clue likely;  // of a fall, a crash, a crush, or seen: one that bleeds inside more often than a twist
   Clue crash;   // of a crash or a crush, or blood that runs
+  Clue untold;  // of any, or a complaint of something recent while nobody told what happened: it counts beside how the person looks
 };
 
 [[nodiscard]] Bleeds hurt_or_bleeds(const Answers& answers) {
   const auto runs = [&](Side side) { return answers.any_yes({"vessel.bleeding_active", "vessel.haematoma_expanding"}, side); };
   const Clue blood = led_by(Clue{}, {runs(Side::left), runs(Side::right)});
-  const Clue hurt = circumstance(hurt_lately(answers));  // a complaint of something recent is an injury until somebody says no
+  const Clue hurt = circumstance(hurt_as_told(answers));
   const auto by = [&](std::initializer_list<std::string_view> mechanisms) {
     return every({hurt, unasked(answers.chosen("history.mechanism", Side::midline, mechanisms))});
   };
   const Clue belly = answers.yes("body.pregnancy").is_yes() ? answers.chosen("pelvis.abdomen_look", Side::midline, {"abdomen_tender", "abdomen_guarded"}) : Clue{};
   const Clue muscle = every({unasked(answers.yes("history.pain_severe_sudden")), answers.any_yes({"history.blood_thinners", "history.bleeding_disorder"}, Side::midline)});
-  const bool came_after_fall = answers.view().exam().complaint.text == "hip_after_fall" && hurt_as_told(answers).value == Tri::undetermined;
-  const Clue fell = led_by(unasked(answers.yes("history.fall_recent")), {came_after_fall ? hurt : Clue{}});
+  const Clue fell = unasked(answers.yes("history.fall_recent"));
   const Clue crushed = every({hurt, unasked(answers.yes("history.injury_severe_or_crush"))});
   Bleeds out;
   out.crash = led_by(blood, {by({"vehicle", "dashboard"}), crushed});
   out.likely = led_by(out.crash, {fell, by({"fall"}), belly});
   out.any = led_by(hurt, {out.likely, muscle});
+  out.untold = led_by(out.any, {circumstance(hurt_lately(answers))});
   return out;
 }
 
@@ -41,21 +42,18 @@ struct Bleeds {
 // too. After a crash, or with blood running, pressure that is a danger alone needs no second sign, and who looks like it is not measured first
 // (clinical safety, C11). Of who is well after a lesser injury, pain, cold and a faint do as much. Our own rules.
 [[nodiscard]] bool bleeds_inside(const Answers& answers, const Bleeds& bleeds, const SignsTogether& together) {
-  if (!bleeds.any.is_yes()) {
-    return false;
-  }
   if (bleeds.crash.is_yes() && (together.seen_of_blood || together.looks_like_shock || pressure_fails(answers).is_yes())) {
     return true;
   }
-  const bool by_numbers = together.of_blood && (bleeds.likely.is_yes() || !(together.plain || together.by_breath));
-  return (together.seen_of_blood && !together.holds) || by_numbers;
+  const bool by_numbers = together.of_blood && bleeds.any.is_yes() && (bleeds.likely.is_yes() || !(together.plain || together.by_breath));
+  return by_numbers || (together.seen_of_blood && !together.holds && bleeds.untold.is_yes());
 }
 
 // Not yet of whoever bleeds inside, and asked about: after a crash with breath or looks beside the pulse, pale after any of these, and a pulse or
 // a pressure of who takes blood thinners and fell.
 [[nodiscard]] bool perhaps_bleeds_inside(const Answers& answers, const Bleeds& bleeds, const SignsTogether& together) {
   const bool thin = answers.any_yes({"history.blood_thinners", "history.bleeding_disorder"}, Side::midline).is_yes();
-  return (bleeds.crash.is_yes() && together.breath_with_it) || (bleeds.any.is_yes() && together.breath_with_it && answers.yes("general.pallor").is_yes()) ||
+  return (bleeds.crash.is_yes() && together.breath_with_it) || (bleeds.untold.is_yes() && together.breath_with_it && answers.yes("general.pallor").is_yes()) ||
          (bleeds.likely.is_yes() && thin && together.of_blood_perhaps);
 }
 
@@ -115,7 +113,7 @@ Raised acutely_ill(const Answers& answers, Side) {
   }
   const bool again = !look_again.because.empty();
   raised.applies = tri(lung.now.is_yes() || lung.same_day.is_yes() || fails.is_yes() || hot_newborn.is_yes() || cold.is_yes() || alone.is_yes() || together.clue.is_yes() ||
-                       (bleeds.any.is_yes() && may_bleed) || breath_open || again);
+                       (bleeds.untold.is_yes() && may_bleed) || breath_open || again);
   if (raised.applies == Tri::no) {
     return raised;
   }
@@ -130,8 +128,8 @@ Raised acutely_ill(const Answers& answers, Side) {
   Clue shock;
   if (!infected && bleeds_inside(answers, bleeds, together)) {
     shock = fact(Tri::yes);
-    shock.because = bleeds.any.because;
-    shock.quiet = bleeds.any.quiet;
+    shock.because = bleeds.untold.because;
+    shock.quiet = bleeds.untold.quiet;
     shock.because.add(together.clue.because);
     shock.because.add(twice.because);
   }
