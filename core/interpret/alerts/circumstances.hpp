@@ -88,7 +88,7 @@ inline constexpr ItemKey dorsal_pulse = "vessel.pulse_dorsalis_pedis", tibial_pu
 [[nodiscard]] Clue wound_infected(const Answers& answers, model::Side side);
 // Two signs or more of heat or cold, pulse, breaths and white cells: an infected wound is severe by them.
 [[nodiscard]] Clue whole_body_answers(const Answers& answers);
-// Any sign of the whole body was looked at.
+// Any sign of the whole body was looked at, or a foot was found slow to refill.
 [[nodiscard]] bool signs_recorded(const Answers& answers);
 // One sign of shock or sepsis that stands alone: low pressure, a mind newly changed, fast breaths, little oxygen, a racing pulse, a
 // child's slow one. Nothing is asked.
@@ -110,11 +110,16 @@ struct SignsTogether {
   bool now = false;
   bool pale = false;      // of a child that looks ill
   bool mottled = false;   // of a grown person who looks ill: mottled or slow to refill on both feet, or pale
+  bool circulation = false;  // pulse and pressure both out, and how the person looks: hurt or not
   bool of_blood = false;  // three of them, of which one is pulse or pressure
+  bool by_breath = false;  // not three without breath that is newly short: of lungs sooner than of blood
   bool seen_of_blood = false;  // the same, of which one is how the person looks; beside an injury alone
   bool of_blood_perhaps = false;  // one of them, beside an injury that bleeds
   bool breath_with_it = false;    // with it a breath that is raised, or how the person looks
   bool plain = false;     // pulse, breath and pressure, each a little out and nothing else: what pain and fear make of a small person
+  bool holds = false;     // says to be well, and pain, cold or a faint makes how the skin, the pulse and the pressure are
+  bool unmeasured = false;        // a look of who feels ill, or two, and nobody took pulse and pressure
+  bool looks_like_shock = false;  // two looks with feeling ill or a changed mind, or three: after a crash nobody waits for numbers
   Clue again;             // not raised, and too far out to be left: what is looked at or measured next
 };
 [[nodiscard]] SignsTogether signs_together(const Answers& answers);

@@ -16,6 +16,7 @@ struct Bleeds {
   Clue any;     // of these, whatever the injury
   Clue likely;  // of a fall, a crash, a crush, or seen: one that bleeds inside more often than a twist
   Clue crash;   // of a crash or a crush, or blood that runs
+  Clue untold;  // of any, or a complaint of something recent while nobody told what happened: it counts beside how the person looks
 };
 
 [[nodiscard]] Bleeds hurt_or_bleeds(const Answers& answers) {
@@ -33,23 +34,26 @@ struct Bleeds {
   out.crash = led_by(blood, {by({"vehicle", "dashboard"}), crushed});
   out.likely = led_by(out.crash, {fell, by({"fall"}), belly});
   out.any = led_by(hurt, {out.likely, muscle});
+  out.untold = led_by(out.any, {circumstance(hurt_lately(answers))});
   return out;
 }
 
 // Of whoever bleeds inside: three signs of which one is pulse or pressure, or one that is seen, and of the injuries that do it the lesser signs
-// too. After a crash, or with blood running, pressure that is a danger alone needs no second sign. Our own rules.
+// too. After a crash, or with blood running, pressure that is a danger alone needs no second sign, and who looks like it is not measured first
+// (clinical safety, C11). Of who is well after a lesser injury, pain, cold and a faint do as much. Our own rules.
 [[nodiscard]] bool bleeds_inside(const Answers& answers, const Bleeds& bleeds, const SignsTogether& together) {
-  if (!bleeds.any.is_yes()) {
-    return false;
+  if (bleeds.crash.is_yes() && (together.seen_of_blood || together.looks_like_shock || pressure_fails(answers).is_yes())) {
+    return true;
   }
-  return together.seen_of_blood || (together.of_blood && (!together.plain || bleeds.likely.is_yes())) || (bleeds.crash.is_yes() && pressure_fails(answers).is_yes());
+  const bool by_numbers = together.of_blood && bleeds.any.is_yes() && (bleeds.likely.is_yes() || !(together.plain || together.by_breath));
+  return by_numbers || (together.seen_of_blood && !together.holds && bleeds.untold.is_yes());
 }
 
 // Not yet of whoever bleeds inside, and asked about: after a crash with breath or looks beside the pulse, pale after any of these, and a pulse or
 // a pressure of who takes blood thinners and fell.
 [[nodiscard]] bool perhaps_bleeds_inside(const Answers& answers, const Bleeds& bleeds, const SignsTogether& together) {
   const bool thin = answers.any_yes({"history.blood_thinners", "history.bleeding_disorder"}, Side::midline).is_yes();
-  return (bleeds.crash.is_yes() && together.breath_with_it) || (bleeds.any.is_yes() && together.breath_with_it && answers.yes("general.pallor").is_yes()) ||
+  return (bleeds.crash.is_yes() && together.breath_with_it) || (bleeds.untold.is_yes() && together.breath_with_it && answers.yes("general.pallor").is_yes()) ||
          (bleeds.likely.is_yes() && thin && together.of_blood_perhaps);
 }
 
@@ -99,7 +103,7 @@ Raised acutely_ill(const Answers& answers, Side) {
   const Clue alone = fails_alone(answers);
   const SignsTogether together = signs_together(answers);
   const Bleeds bleeds = hurt_or_bleeds(answers);
-  const bool may_bleed = together.seen_of_blood || together.of_blood || pressure_fails(answers).is_yes();
+  const bool may_bleed = together.seen_of_blood || together.of_blood || together.looks_like_shock || pressure_fails(answers).is_yes();
   const LungClot lung = lung_clot(answers);
   const bool breath_open = !unmeasured.ask.empty();
   Clue look_again = together.again;
@@ -109,7 +113,7 @@ Raised acutely_ill(const Answers& answers, Side) {
   }
   const bool again = !look_again.because.empty();
   raised.applies = tri(lung.now.is_yes() || lung.same_day.is_yes() || fails.is_yes() || hot_newborn.is_yes() || cold.is_yes() || alone.is_yes() || together.clue.is_yes() ||
-                       (bleeds.any.is_yes() && may_bleed) || breath_open || again);
+                       (bleeds.untold.is_yes() && may_bleed) || breath_open || again);
   if (raised.applies == Tri::no) {
     return raised;
   }
@@ -124,8 +128,8 @@ Raised acutely_ill(const Answers& answers, Side) {
   Clue shock;
   if (!infected && bleeds_inside(answers, bleeds, together)) {
     shock = fact(Tri::yes);
-    shock.because = bleeds.any.because;
-    shock.quiet = bleeds.any.quiet;
+    shock.because = bleeds.untold.because;
+    shock.quiet = bleeds.untold.quiet;
     shock.because.add(together.clue.because);
     shock.because.add(twice.because);
   }
@@ -155,6 +159,8 @@ Raised acutely_ill(const Answers& answers, Side) {
   const bool waits = raised.clue.is_yes() && !now;
   raised.urgency = waits ? AlertClass::same_day : AlertClass::now;
   raised.interrupts = !waits;
+  // Pulse and pressure before all else, where only looks speak yet.
+  raised.ask_first = together.unmeasured && raised.clue.value == Tri::undetermined;
   raised.what = shock.is_yes()              ? "shock"
                 : septic.is_yes()           ? "raised"
                 : hot_newborn.is_yes()      ? "newborn"
@@ -163,7 +169,7 @@ Raised acutely_ill(const Answers& answers, Side) {
                 : twice.is_yes()            ? "failing"
                 : alone.is_yes()            ? "alone"
                 : cold_and_ill.is_yes()     ? "cold"
-                : together.clue.is_yes() && together.now ? (together.pale ? "pale" : (together.mottled ? "mottled" : "several"))
+                : together.clue.is_yes() && together.now ? (together.circulation && !together.pale ? (infected ? "raised" : "circulation") : (together.pale ? "pale" : (together.mottled ? "mottled" : "several")))
                 : lung.same_day.is_yes()    ? "lung_clot_same_day"
                 : together.clue.is_yes()    ? (together.pale ? "pale_same_day" : (together.mottled ? "mottled_same_day" : "several_same_day"))
                 : cold_and_fell.is_yes()    ? "cold_same_day"

@@ -36,13 +36,15 @@ namespace {
   return systolic_under;
 }
 
-// By age, or where nobody knows it by what the child is brought for: an infant's pulse is no grown person's.
+// By age, or where nobody knows it by what the child is brought for, or that it does not move about yet: an infant's pulse is no grown person's.
 [[nodiscard]] bool of_child(const Answers& answers) {
   constexpr std::int64_t highest_age = 200;
   const Tri young = answers.aged(0, adult_signs_from - 1);
+  if (young != Tri::undetermined || answers.aged(0, highest_age) == Tri::yes) {
+    return young == Tri::yes;
+  }
   const std::string& why = answers.view().exam().complaint.text;
-  const bool brought = why == "infant_hip" || why == "limping_child" || why == "child_alignment";
-  return young == Tri::yes || (young == Tri::undetermined && brought && answers.aged(0, highest_age) != Tri::yes);
+  return why == "infant_hip" || why == "limping_child" || why == "child_alignment" || perhaps_newborn(answers);
 }
 
 }  // namespace
@@ -120,10 +122,13 @@ bool signs_recorded(const Answers& answers) {
   constexpr std::array<ItemKey, 8> signs{"general.temperature",       "general.pulse_rate",    "general.respiratory_rate", "general.oxygen_saturation",
                                          "general.blood_pressure_systolic", "general.consciousness", "general.pallor",           "general.child_at_play"};
   const View& view = answers.view();
-  return std::any_of(signs.begin(), signs.end(), [&](const ItemKey& one) {
+  const auto recorded = [&](const ItemKey& one) {
     const model::Item* item = view.edition().item_of(one);
     return item != nullptr && !view.of(*item).empty();
-  });
+  };
+  constexpr ItemKey refill = "vessel.capillary_refill_slow";
+  return std::any_of(signs.begin(), signs.end(), recorded) ||
+         (recorded(refill) && (answers.yes(refill, Side::left).is_yes() || answers.yes(refill, Side::right).is_yes()));
 }
 
 Clue body_fails(const Answers& answers) {
@@ -201,24 +206,38 @@ Clue too_cold(const Answers& answers) {
 namespace {
 
 // How the person looks: pale, slow to refill or mottled on both feet, or will not move. NICE_NG51 has pallor, refill and moving as lesser signs of
-// a child, mottled as high at any age. Blue feet count of a child alone: of a grown person they are cold, or so for years (our own rule).
+// a child, mottled as high at any age. One foot is the leg's, but of who is pale or still and not hurt while nobody looked at the other (clinical
+// safety, C8). Blue feet count of a child; of a grown person they are cold, or so for years, and count beside another look, heat and a sign that
+// was measured. Our own rules.
 struct Looks {
   int many = 0;
   bool mottled = false, pale_or_still = false;
+  Clue blue;  // of a grown person, and not counted yet
+  AskTrail other_foot;  // one foot is so, and nobody looked at the other
 };
 
 [[nodiscard]] Looks looks_ill(const Answers& answers, bool child, FindingTrail& because) {
-  const auto both = [&](auto&& of) { return every({of(Side::left), of(Side::right)}); };
-  const auto coloured = [&](std::initializer_list<std::string_view> colours) {
-    return both([&](Side side) { return answers.chosen("vessel.foot_colour", side, colours); });
-  };
   const Clue pale = answers.yes("general.pallor");
   const Clue still = answers.chosen("general.child_at_play", Side::midline, {"play_will_not_move"});
-  const Clue refill = both([&](Side side) { return answers.yes("vessel.capillary_refill_slow", side); });
   Looks out;
-  out.mottled = coloured({"colour_mottled"}).is_yes();
   out.pale_or_still = pale.is_yes() || still.is_yes();
-  for (const Clue& one : {pale, still, refill, child ? coloured({"colour_mottled", "colour_blue", "colour_dusky"}) : coloured({"colour_mottled"})}) {
+  const bool one_speaks = out.pale_or_still && !hurt_lately(answers).is_yes();
+  const auto of_feet = [&](auto&& of) {
+    const Clue left = of(Side::left);
+    const Clue right = of(Side::right);
+    const Clue both = every({left, right});
+    out.other_foot.add((left.is_yes() || right.is_yes()) && both.value == Tri::undetermined ? both.ask : AskTrail{});
+    return one_speaks && both.value == Tri::undetermined ? led_by(Clue{}, {left, right}) : both;
+  };
+  const auto coloured = [&](std::initializer_list<std::string_view> colours) {
+    return of_feet([&](Side side) { return answers.chosen("vessel.foot_colour", side, colours); });
+  };
+  const Clue refill = of_feet([&](Side side) { return answers.yes("vessel.capillary_refill_slow", side); });
+  const Clue mottled = coloured({"colour_mottled"});
+  const Clue blue = mottled.is_yes() ? Clue{} : coloured({"colour_mottled", "colour_blue", "colour_dusky"});
+  out.mottled = mottled.is_yes();
+  out.blue = child ? Clue{} : blue;
+  for (const Clue& one : {pale, still, refill, mottled, child ? blue : Clue{}}) {
     out.many += one.is_yes() ? 1 : 0;
     because.add(one.is_yes() ? one.because : FindingTrail{});
   }
@@ -252,12 +271,12 @@ SignsTogether signs_together(const Answers& answers) {
   };
   const auto graver_of = [&](const Clue& high, const Clue& moderate) { return high.is_yes() ? add(high, 2) : add(moderate, 1); };
   const bool pregnant = answers.yes("body.pregnancy").is_yes();
-  const int pulse = graver_of(led_by(heart_races(answers), {heart_slow(answers)}),
-                              child ? pulse_raised(answers) : answers.count_at_least("general.pulse_rate", pulse_counts_over + 1));
+  const Clue racing = heart_races(answers);
+  const int pulse = graver_of(led_by(racing, {heart_slow(answers)}), child ? pulse_raised(answers) : answers.count_at_least("general.pulse_rate", pulse_counts_over + 1));
   // What many have in pregnancy counts one there, and two from where it is a danger alone (our own rule).
-  const Clue no_band;
-  const int pressure = pregnant && !child ? graver_of(answers.pressure_below("general.blood_pressure_systolic", systolic_alone_under), pressure_fails(answers))
-                                          : graver_of(pressure_fails(answers), child ? no_band : answers.pressure_below("general.blood_pressure_systolic", systolic_low_to + 1));
+  const Clue failing = pressure_fails(answers);
+  const Clue band = child ? Clue{} : answers.pressure_below("general.blood_pressure_systolic", systolic_low_to + 1);
+  const int pressure = pregnant && !child ? graver_of(answers.pressure_below("general.blood_pressure_systolic", systolic_alone_under), failing) : graver_of(failing, band);
   const Clue slow = child ? Clue{} : answers.count_below("general.pulse_rate", pulse_slow_under);
   const bool slow_and_low = slow.is_yes() && pressure > 0;
   add(slow_and_low ? slow : Clue{}, 1);
@@ -266,8 +285,14 @@ SignsTogether signs_together(const Answers& answers) {
   const int lungs = add(led_by(breaths_raised(answers), {oxygen}), 1);
   const int short_breath = lungs > 0 ? add(answers.yes("history.breathless"), 1) : 0;
   const int heat = add(led_by(answers.warm_at_least(fever_wound_tenths), {answers.colder_than(temperature_low_tenths), told_fever_is_past(answers).is_yes() ? Clue{} : answers.yes("history.fever")}), 1);
-  const int unwell = add(answers.yes("history.unwell"), 1);
-  const Looks looks = looks_ill(answers, child, out.clue.because);
+  const Clue feels = answers.yes("history.unwell");
+  const int unwell = add(feels, 1);
+  Looks looks = looks_ill(answers, child, out.clue.because);
+  const int signs = (pulse > 0 ? 1 : 0) + (pressure > 0 ? 1 : 0) + (mind > 0 ? 1 : 0) + lungs;
+  if (looks.many > 0 && heat > 0 && signs > 0 && looks.blue.is_yes()) {
+    looks.many += add(looks.blue, 1);
+    looks.mottled = true;
+  }
   const int measured = pulse + pressure + mind + lungs + short_breath + heat;
   const int all = measured + unwell + looks.many;
   const bool not_fear = pressure + mind + heat + unwell + looks.many > 0 || oxygen.is_yes() || heart_slow(answers).is_yes() || short_breath > 0;
@@ -277,31 +302,57 @@ SignsTogether signs_together(const Answers& answers) {
   // Feeling ill is what everybody with a fever feels: of a grown person it adds to breath with pulse or pressure alone, of a child to how it looks.
   const bool of_child_too = all >= 3 && looks.many > 0 && heat + unwell > 0;
   const bool hot_and_looks = looks.many >= 2 && heat > 0;
-  out.three = not_fear && (child ? of_child_too || (measured >= 3 && pressure + mind > 0) || (heat > 0 && unwell > 0 && fast_and_short)
-                                 : (measured >= 3 && !out.plain) || (unwell > 0 && fast_and_short) || hot_and_looks);
-  // A child mottled, pale or still, and ill; a grown person mottled and pale or slow to refill beside fever, cold, feeling ill or a sign: no
-  // fever is waited for. Pressure that is a danger alone beside a pulse that answers, or does not. Hot, ill, fast and short of breath in
-  // pregnancy or after a birth, as these fall ill sooner (from memory). Our own rules.
-  const bool mottled_child = looks.mottled && looks.pale_or_still && unwell > 0;
-  const bool mottled_grown = looks.mottled && looks.many >= 2 && heat + unwell > 0 && (heat + unwell >= 2 || pulse + pressure + mind + lungs > 0);
+  // Hot and ill in pregnancy or after a birth, as these fall ill sooner (from memory): one of pulse, breath and a pressure of 91 to 100 is the same
+  // day, two are now. Our own rule.
   const bool bears = pregnant || answers.yes("history.childbirth_recent").is_yes();
-  out.now = child ? hot_and_looks || (looks.many > 0 && all >= 5) || mottled_child
-                  : mottled_grown || (grave && not_fear && (measured >= 4 || (measured >= 3 && unwell > 0 && lungs > 0 && pressure > 0))) ||
-                        (pressure == 2 && (pulse > 0 || slow_and_low)) || (bears && heat > 0 && unwell > 0 && fast_and_short);
+  const int beside_heat = bears && heat > 0 ? (pulse > 0 ? 1 : 0) + lungs + (pressure > 0 ? 1 : add(band, 1)) : 0;
+  const int bears_ill = unwell > 0 ? beside_heat : 0;
+  out.three = not_fear && (child ? of_child_too || (measured >= 3 && pressure + mind > 0) || (heat > 0 && unwell > 0 && fast_and_short)
+                                 : (measured >= 3 && !out.plain) || (unwell > 0 && fast_and_short) || hot_and_looks || bears_ill > 0);
+  // A child mottled, pale or still, and ill, and one perhaps under three months by any look and feeling ill, or two; a grown person mottled and pale or slow to refill
+  // beside fever, cold, feeling ill or a sign, or mottled and hot beside two signs: no fever is waited for. Pressure that is a danger alone beside a
+  // pulse that answers, or does not. Our own rules.
+  const bool well = feels.is_no() && heat == 0;
+  const bool newborn = child && looks.many > 0 && !well && perhaps_newborn(answers);
+  const bool looks_child = (looks.mottled && looks.pale_or_still && unwell > 0) || (newborn && looks.many + unwell >= 2);
+  const bool mottled_grown = looks.mottled && looks.many >= 2 && heat + unwell > 0 && (heat + unwell >= 2 || signs > 0);
+  // Pulse and pressure both out, and how the person looks: the blood does not reach the skin, whatever the cause and hurt or not. Pale alone, and
+  // nobody asked whether the person feels ill, it takes a pulse that neither pain nor cold makes; of who says to be well two looks as well. Our own rule.
+  const bool pulse_far = child ? pulse == 2 : answers.count_at_least("general.pulse_rate", pulse_of_pain_to + 1).is_yes();
+  out.circulation = pulse > 0 && pressure > 0 && looks.many > 0 && (heat + unwell > 0 || (!well && (looks.many >= 2 || looks.mottled || pulse_far)) || (looks.many >= 2 && pulse_far));
+  out.now = out.circulation || (child ? hot_and_looks || (looks.many > 0 && all >= 5) || looks_child
+                                      : mottled_grown || (looks.mottled && heat > 0 && signs >= 2) ||
+                                            (grave && not_fear && (measured >= 4 || (measured >= 3 && unwell > 0 && lungs > 0 && pressure > 0))) ||
+                                            (pressure == 2 && (pulse > 0 || slow_and_low)) || bears_ill >= 2);
   out.pale = child && looks.many > 0;
   out.mottled = !child && (mottled_grown || hot_and_looks);
   out.of_blood = not_fear && measured >= 3 && pulse + pressure > 0;
+  out.by_breath = measured - short_breath < 3;
   out.seen_of_blood = looks.many > 0 && pulse + pressure > 0 && looks.many + pulse + pressure + mind + lungs >= 3;
   out.of_blood_perhaps = pulse + pressure > 0;
   out.breath_with_it = out.of_blood_perhaps && (lungs > 0 || looks.many > 0);
+  // Well, clear, breathing calmly and not mottled: pale and slow to refill with a pulse a little fast over a pressure that was taken and holds is
+  // pain and cold; pale alone with a slow pulse of who is young is a faint. Our own rule.
+  const bool pulse_known = racing.value != Tri::undetermined;
+  const bool pressure_known = failing.value != Tri::undetermined;
+  const bool faint = looks.many == 1 && pressure > 0 && answers.count_below("general.pulse_rate", pulse_of_faint_under).is_yes() && answers.aged(adult_signs_from, hip_fracture_from - 1) == Tri::yes;
+  out.holds = well && mind + lungs == 0 && !looks.mottled && ((pressure_known && pressure == 0 && !pulse_far) || faint);
+  // Nobody took pulse and pressure, and how the person looks asks for both: two looks, or one of who feels ill.
+  const bool looks_open = newborn || (looks.many > 0 && looks.many + unwell >= 2 && !well);
+  out.unmeasured = looks_open && !pulse_known && !pressure_known;
+  out.looks_like_shock = out.unmeasured && looks.many >= 2 && (unwell > 0 || mind > 0 || looks.many >= 3);
   out.clue.value = out.now || out.three ? Tri::yes : Tri::undetermined;
   // One sign that is high, or two that may be of pain, fear or old lungs, are asked about again.
+  const bool two_of_blood = !child && pulse > 0 && pressure > 0;
   const bool low_or_racing = !child && (pressure == 2 || pulse == 2 || (pregnant && pressure > 0));
   const bool short_of_old = oxygen.is_yes() && short_breath > 0;
   const bool quiet_child = child && pulse == 2 && answers.chosen("general.child_at_play", Side::midline, {"play_quiet"}).is_yes();
-  if (!out.clue.is_yes() && (out.plain || low_or_racing || slow_and_low || short_of_old || quiet_child || (pulse > 0 && heat > 0 && unwell > 0))) {
+  const bool by_looks = looks_open && (pulse + pressure > 0 || !pulse_known || !pressure_known);
+  if (!out.clue.is_yes() && (two_of_blood || low_or_racing || slow_and_low || short_of_old || quiet_child || by_looks || beside_heat > 0 || (pulse > 0 && heat > 0 && unwell > 0))) {
     out.again.because = out.clue.because;
-    out.again.ask = to_look_at(answers, out.plain || low_or_racing || slow_and_low);
+    out.again.ask = to_look_at(answers, two_of_blood || low_or_racing || slow_and_low || by_looks);
+    out.again.ask.add(looks.other_foot);
+    out.again.ask.add(by_looks ? answers.warm_at_least(fever_wound_tenths).ask : AskTrail{});
   }
   return out;
 }
@@ -323,12 +374,14 @@ Clue hot_body_answers(const Answers& answers) {
   return led_by(body_fails_by_illness(answers), {heat.is_yes() ? every({heat, whole_body_answers(answers)}) : Clue{}});
 }
 
-// Nobody knows the age of an infant that is brought for its hip, or of one that does not move about yet, or rolls: it may be as young. Who crawls, pulls up, walks or took steps is not (our own rule).
+// Nobody knows the age of an infant that is brought for its hip, or of one that does not move about yet, rolls, or is too young to walk: it may be
+// as young. Who crawls, pulls up, walks or took steps is not (our own rule).
 bool perhaps_newborn(const Answers& answers) {
   const auto months = answers.view().age_months_on_exam();
   const bool of_age = months ? months->low < newborn_under_months
                              : answers.view().exam().complaint.text == "infant_hip" ||
-                                   answers.chosen("history.moves_about", Side::midline, {"moves_not_yet", "moves_rolls"}).is_yes();
+                                   answers.chosen("history.moves_about", Side::midline, {"moves_not_yet", "moves_rolls"}).is_yes() ||
+                                   answers.chosen("history.walks_usually", Side::midline, {"walks_not_yet"}).is_yes();
   return of_age && !((!months || months->high >= newborn_under_months) && moves_as_older(answers));
 }
 

@@ -77,27 +77,32 @@ namespace {
   return full(dorsal_pulse) && full(tibial_pulse);
 }
 
+// Cold, of an ill colour, slow to fill; here and on the other foot.
+struct Feet {
+  std::array<Clue, 3> here, there;
+};
+
 [[nodiscard]] std::array<Clue, 3> cold_ill_coloured_slow(const Answers& answers, Side side) {
   return {answers.yes("vessel.foot_cold", side), answers.chosen("vessel.foot_colour", side, {"colour_pale", "colour_mottled", "colour_blue", "colour_dusky"}),
           answers.yes("vessel.capillary_refill_slow", side)};
 }
 
-[[nodiscard]] bool without_blood_by_look(const Answers& answers, Side side) {
-  const auto here = cold_ill_coloured_slow(answers, side);
-  return std::all_of(here.begin(), here.end(), [](const Clue& one) { return one.is_yes(); });
+[[nodiscard]] bool without_blood_by_look(const std::array<Clue, 3>& foot) {
+  return std::all_of(foot.begin(), foot.end(), [](const Clue& one) { return one.is_yes(); });
 }
 
 // Cold, of an ill colour and slow to fill, and the other foot is not: pulses that are noted do not outweigh three signs of one side (our own
 // rule). Of a foot that nobody looked at nothing is known, and it takes a no there.
-[[nodiscard]] bool alone_without_blood(const Answers& answers, Side side) {
-  const auto other = cold_ill_coloured_slow(answers, other_side(side));
-  return without_blood_by_look(answers, side) && std::any_of(other.begin(), other.end(), [](const Clue& one) { return one.is_no(); });
+[[nodiscard]] bool alone_without_blood(const Feet& feet) {
+  return without_blood_by_look(feet.here) && std::any_of(feet.there.begin(), feet.there.end(), [](const Clue& one) { return one.is_no(); });
 }
 
 // Both feet cold, and the pulses of this one felt, or one of them full, and none known to be weaker than in the other: winter's feet, until
-// something says otherwise, or this one is of an ill colour and slow to fill as well (our own rule, after clinical safety C2).
-[[nodiscard]] bool cold_alike(const Answers& answers, Side side) {
-  if (without_blood_by_look(answers, side) || !answers.yes("vessel.foot_cold", side).is_yes() || !answers.yes("vessel.foot_cold", other_side(side)).is_yes()) {
+// something says otherwise, or this one is of an ill colour and slow to fill as well while the other is not or a pulse is lost (our own rule, after
+// clinical safety C2).
+[[nodiscard]] bool cold_alike(const Answers& answers, Side side, const Feet& feet) {
+  const bool by_look = without_blood_by_look(feet.here);
+  if ((by_look && !without_blood_by_look(feet.there)) || !feet.here[0].is_yes() || !feet.there[0].is_yes()) {
     return false;
   }
   int felt = 0, full = 0, looked_for = 0;
@@ -112,7 +117,19 @@ namespace {
       return false;
     }
   }
-  return looked_for == 2 && (felt == 2 || full > 0);
+  return looked_for == 2 && (felt == 2 || (full > 0 && !by_look));
+}
+
+// Slow to fill like the other one, or of a pale person cold like it, with no sign that the other has not and no pulse lost: of the whole body or of
+// the weather, and an injury beside it is no symptom of this foot (red flags page, section 5: one sign and one symptom; our own rule).
+[[nodiscard]] bool lacks_like_the_other(const Answers& answers, const Feet& feet, bool pulse_lost) {
+  const auto& [here, there] = feet;
+  const bool cold = here[0].is_yes();
+  if (pulse_lost || (!cold && !here[2].is_yes())) {
+    return false;
+  }
+  const bool more_here = (cold && !there[0].is_yes()) || (here[1].is_yes() && !there[1].is_yes()) || (here[2].is_yes() && !there[2].is_yes());
+  return !more_here && (!cold || answers.yes("general.pallor").is_yes());
 }
 
 // Blue or dusky is no lack of blood by itself: it counts beside poor pulses, or where the foot feels less or fails (our own rule). So do poor
@@ -160,25 +177,27 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   const auto felt_there = [&](const ItemKey& item) { return bare_no(unasked(answers.graded(item, other_side(side), {"1", "2", "3"}))); };
   const Clue others_felt = either({every({dorsal, felt_there(dorsal_pulse)}), every({tibial, felt_there(tibial_pulse)})});
   const Clue felt_both = every({negate(dorsal), negate(tibial)});
-  const bool of_one_side = alone_without_blood(answers, side);
-  const Clue refill = felt_both.is_yes() && !of_one_side ? fact(Tri::no) : unasked(answers.yes("vessel.capillary_refill_slow", side));
+  const Feet feet{cold_ill_coloured_slow(answers, side), cold_ill_coloured_slow(answers, other_side(side))};
+  const bool of_one_side = alone_without_blood(feet);
+  const Clue refill = felt_both.is_yes() && !of_one_side ? fact(Tri::no) : unasked(feet.here[2]);
   // Told to have turned cold or pale within two weeks: the sign and the time in one answer.
   const Clue sudden = answers.yes("history.cold_pale_sudden", side);
   const Clue fails = foot_fails(answers, side);
   const Clue poor = one_gone_one_poor(answers, side);
   const Clue above = pulse_above_lost(answers, side);
   const Clue perfusion =
-      led_by(either({answers.yes("vessel.foot_cold", side), every({dorsal, tibial}), every({circumstance(hurt), others_felt}), refill}),
+      led_by(either({feet.here[0], every({dorsal, tibial}), every({circumstance(hurt), others_felt}), refill}),
              {sudden, answers.chosen("vessel.foot_colour", side, {"colour_pale", "colour_mottled"}), answers.no("vessel.doppler_arterial_audible", side), above,
               poor_flow(answers, side, poor, fails)});
   // Pain at rest for longer than that is another trouble.
   const bool long_pain = answers.yes("history.rest_pain_over_2_weeks", side).is_yes();
   const Clue rest_pain = long_pain ? fact(Tri::no) : answers.yes("history.rest_pain_foot", side);
-  Clue symptom = led_by(either({circumstance(hurt), answers.yes("nerve.sensation_foot_reduced", side), answers.yes("nerve.foot_drop", side),
+  const bool of_both = lacks_like_the_other(answers, feet, dorsal.is_yes() || tibial.is_yes()) && !led_by(sudden, {above, poor, answers.no("vessel.doppler_arterial_audible", side)}).is_yes();
+  Clue symptom = led_by(either({of_both ? Clue{} : circumstance(hurt), answers.yes("nerve.sensation_foot_reduced", side), answers.yes("nerve.foot_drop", side),
                                 answers.no("ankle.movement", side), answers.yes("history.pain_out_of_proportion", side)}),
                         {rest_pain, answers.yes("history.numb_or_tingling", side), numb_foot(answers, side), fails, answers.yes("history.both_legs_weak"),
                          answers.chosen("nerve.sensation_loss_level", side, {"loss_toes_only", "loss_beyond_toes", "loss_whole_foot_or_more"})});
-  const bool alike = cold_alike(answers, side);
+  const bool alike = cold_alike(answers, side, feet);
   // Both pulses of the foot full, or it is as cold as the other one: blood reaches it, and cold, pale, blue or tingling it is winter's foot, hurt or not, until it feels less,
   // fails, hurts beyond the hurt or, not hurt, at rest (C2: "pulseless or cold limb" may not interrupt an ordinary day; our own rule). Told to
   // have turned so suddenly, or without flow by another sign, it keeps the page's symptoms.

@@ -48,6 +48,25 @@ TEST_CASE("planted: of an infant under three months who is unwell the temperatur
   }
 }
 
+// The red flags page, section 8: now if toxic or infant. That no thermometer is waited for is our own rule.
+TEST_CASE("planted: an infant under three months who is unwell and pale, or will not move, is now before anybody measured; one of either is not") {
+  for (const char* complaint : {"infant_hip", "free"}) {
+    for (const char* look : {"general.pallor yes; ", "general.child_at_play play_will_not_move; ", "vessel.capillary_refill_slow both yes; "}) {
+      CAPTURE(look);
+      const std::string warm = std::string(look) + "general.temperature 368; ";
+      CHECK(line_of(born_on(complaint, 2026, 10, 20, std::string(look) + "history.unwell yes"), "acutely_ill") == "pale");
+      CHECK(is_now(born_on(complaint, 2026, 10, 20, warm + "history.unwell yes"), "acutely_ill"));
+      CHECK(is_now(of_no_known_age(complaint, std::string("history.moves_about moves_rolls; history.unwell yes; ") + look), "acutely_ill"));
+      CHECK(line_of(born_on(complaint, 2026, 10, 20, warm + "history.unwell no"), "acutely_ill") == "none");
+      CHECK(line_of(born_on(complaint, 2026, 10, 20, look), "acutely_ill") == "none");
+      // Older ones are measured first.
+      const Bench older = born_on(complaint, 2025, 10, 20, std::string(look) + "history.unwell yes");
+      CHECK(line_of(older, "acutely_ill") == "none");
+      CHECK(asks(older, "acutely_ill", "general.temperature"));
+    }
+  }
+}
+
 TEST_CASE("planted: of no known age, who does not move about yet may be a newborn on any page; brought as a child, hot or cold, the age is asked") {
   for (const char* complaint : {"infant_hip", "limping_child", "child_alignment", "free"}) {
     for (const char* moves : {"history.moves_about moves_not_yet; ", "history.moves_about moves_rolls; "}) {
@@ -73,6 +92,9 @@ TEST_CASE("planted: of no known age, who does not move about yet may be a newbor
     CHECK(asked_as(of_no_known_age(complaint, "general.temperature 372")) == "nothing");
   }
   CHECK(asked_as(of_no_known_age("free", "general.temperature 382")) == "nothing");
+  // Too young to walk is said of the youngest too.
+  CHECK(line_of(of_no_known_age("free", "history.walks_usually walks_not_yet; history.unwell yes; general.temperature 384"), "acutely_ill") == "newborn");
+  CHECK(line_of(of_no_known_age("free", "history.walks_usually walks_not_yet; history.moves_about moves_crawls; general.temperature 384"), "acutely_ill") == "none");
 }
 
 TEST_CASE("planted: a child with a fever, a rash and two of cold feet, sore legs and looking ill is now; with one the others are asked, and a cold is quiet") {

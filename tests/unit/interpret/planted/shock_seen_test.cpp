@@ -216,3 +216,122 @@ TEST_CASE("planted: of short breath the pulse, the oxygen and the breaths are as
   CHECK(looks_line(visit_with("after_operation", "1960-01-01", operated + breaths_of(24))) == "lung_clot_same_day");
   CHECK(looks_line(visit_with("after_operation", "1960-01-01", operated + breaths_of(18))) == "none");
 }
+
+// The red flags page, section 0: unknown is never no. A bleeding belly or bowel and sepsis have no injury.
+TEST_CASE("planted: pulse and pressure out beside how the person looks is now, hurt, not hurt, not known or not asked, and once") {
+  const std::string fails = looks_unwell + looks_pale + looks_slow + pulse_of(128) + systolic_of(92);
+  for (const std::string& how : {unhurt, std::string(), std::string("history.mechanism midline choice:not_known;")}) {
+    CAPTURE(how);
+    for (const char* born : {"1986-01-01", "1944-01-01"}) {
+      CHECK(looks_line(visit_with("chronic_knee", born, how + fails)) == "circulation!");
+      CHECK(looks_line(visit_with("hip_after_fall", born, how + fails)) == (how == unhurt ? "circulation!" : "shock!"));
+    }
+    CHECK(looks_line(visit_with("free", "1986-01-01", how + looks_pale + looks_unwell + pulse_of(112) + systolic_of(96))) == "circulation!");
+    CHECK(looks_line(visit_with("free", "1986-01-01", how + looks_pale + looks_slow + "general.temperature midline cel:39.1;" + pulse_of(118) + systolic_of(98))) == "raised!");
+    CHECK(looks_interrupts(visit_with("free", "2020-06-01", how + looks_unwell + looks_pale + looks_slow + pulse_of(152) + systolic_of(72))));
+  }
+  // One of the two beside the looks is asked after, and so is who was not measured; who is well and slim is asked, and called by nobody.
+  const KneeVisit fast = visit_with("free", "1986-01-01", unhurt + looks_unwell + looks_pale + looks_slow + pulse_of(118));
+  CHECK(looks_line(fast) == "none");
+  CHECK(looks_asks(fast, "general.blood_pressure_systolic"));
+  CHECK(looks_asks(visit_with("free", "1986-01-01", unhurt + looks_unwell + looks_pale + looks_slow), "general.pulse_rate"));
+  CHECK(looks_asks(visit_with("free", "1986-01-01", unhurt + looks_unwell + looks_slow), "general.blood_pressure_systolic"));
+  const KneeVisit slim = visit_with("chronic_knee", "2004-01-01", unhurt + looks_well + looks_pale + looks_slow + pulse_of(104) + systolic_of(98));
+  CHECK(looks_line(slim) == "none");
+  CHECK(looks_asks(slim, "general.consciousness"));
+  CHECK(looks_asks(visit_with("chronic_knee", "2004-01-01", unhurt + looks_well + pulse_of(118) + systolic_of(96) + breaths_of(18)), "general.pallor"));
+  CHECK_FALSE(looks_asks(visit_with("chronic_knee", "2004-01-01", unhurt + looks_well + looks_slow + pulse_of(88) + systolic_of(118)), "general.pallor"));
+}
+
+// Clinical safety, C11: call before measuring.
+TEST_CASE("planted: after a crash who looks like shock is now before anybody measured, and after a fall pulse and pressure are asked before all else") {
+  const std::string looks = looks_unwell + looks_pale + looks_slow;
+  for (const char* born : {"1996-01-01", "2013-06-01", "2019-06-01"}) {
+    CAPTURE(born);
+    CHECK(looks_line(visit_with("whole_limb", born, crashed + looks, "2026-11-24")) == "shock!");
+    CHECK(looks_line(visit_with("hip_after_fall", born, crashed + looks_pale + looks_slow + looks_mottled, "2026-11-24")) == "shock!");
+    CHECK_FALSE(looks_interrupts(visit_with("whole_limb", born, crashed + looks_pale + looks_slow + pulse_of(84) + systolic_of(124), "2026-11-24")));
+    CHECK(looks_line(visit_with("whole_limb", born, crashed + looks_pale, "2026-11-24")) == "none");
+    // Of one cause one line: slow to refill on both feet is no foot without flow.
+    const KneeVisit bicycle = visit_with("hip_after_fall", born, crashed + looks, "2026-11-24");
+    CHECK(looks_line(bicycle, "ali") == "none");
+  }
+  for (const char* born : {"1996-01-01", "2026-02-20"}) {
+    const KneeVisit fell = visit_with("infant_hip", born, "history.mechanism midline choice:fall;leg.thigh_shaft_tender left answer:yes;" + looks_pale + looks_slow, "2026-11-24");
+    const auto asked = fell.assess().questions;
+    CHECK(!asked.empty());
+    CHECK((!asked.empty() && asked.front().question.text == "alert.acutely_ill"));
+    CHECK(looks_asks(fell, "general.pulse_rate"));
+    CHECK(looks_asks(fell, "general.blood_pressure_systolic"));
+  }
+}
+
+// C2 and C3: a winter street, pain and fright.
+TEST_CASE("planted: pale, cold and slow to refill after a fall on ice, well, with a pressure that holds, is asked about and calls nobody") {
+  const std::string ice = "history.mechanism midline choice:fall;gait.steps_now midline count:4;history.fever midline answer:no;";
+  const std::string is_well = "history.unwell midline answer:no;";
+  const std::string cold = "vessel.foot_cold left answer:yes;vessel.foot_cold right answer:yes;";
+  const std::string full = "vessel.pulse_dorsalis_pedis left grade:2;vessel.pulse_posterior_tibial left grade:2;vessel.pulse_dorsalis_pedis right grade:2;vessel.pulse_posterior_tibial right grade:2;";
+  for (const std::string& feet : {cold + full, full, std::string()}) {
+    const KneeVisit street = visit_with("ankle_injury", "1992-01-01", ice + is_well + feet + looks_pale + looks_slow + pulse_of(104) + systolic_of(112) + breaths_of(18), "2026-11-24");
+    CHECK_FALSE(looks_interrupts(street));
+    CHECK(looks_asks(street, "general.consciousness"));
+  }
+  const auto on_ice = [&](const std::string& lines) { return visit_with("ankle_injury", "1992-01-01", ice + looks_pale + looks_slow + lines, "2026-11-24"); };
+  CHECK(looks_line(on_ice(looks_unwell + pulse_of(104) + systolic_of(112))) == "shock!");
+  CHECK(looks_line(on_ice(is_well + pulse_of(124) + systolic_of(112))) == "shock!");
+  CHECK(looks_line(on_ice(is_well + pulse_of(104) + systolic_of(96))) == "shock!");
+  CHECK(looks_line(on_ice(is_well + pulse_of(104))) == "shock!");  // nobody took the pressure
+  CHECK(looks_line(on_ice(is_well + looks_mottled + pulse_of(104) + systolic_of(112))) == "shock!");
+  // A faint has a slow pulse, and a tablet of the old has too.
+  const auto faint = [&](const char* born, const std::string& lines) { return visit_with("ankle_injury", born, ice + looks_pale + is_well + systolic_of(86) + lines, "2026-11-24"); };
+  CHECK(looks_line(faint("2002-01-01", pulse_of(52))) == "none");
+  CHECK(looks_asks(faint("2002-01-01", pulse_of(52)), "general.consciousness"));
+  CHECK(looks_line(faint("2002-01-01", pulse_of(92))) == "shock!");
+  CHECK(looks_line(faint("1944-01-01", pulse_of(52))) == "shock!");
+  // Slow to refill on both feet and a fall: the foot that nobody felt is no foot without flow.
+  const KneeVisit felt_left = visit_with("ankle_injury", "2007-01-01", ice + is_well + looks_pale + looks_slow + "vessel.pulse_dorsalis_pedis left grade:2;vessel.pulse_posterior_tibial left grade:2;", "2026-11-24");
+  CHECK_FALSE(looks_interrupts(felt_left));
+  // A symptom of its own makes it one, and so does a lost pulse.
+  for (const char* more : {"history.numb_or_tingling left answer:yes;", "vessel.pulse_dorsalis_pedis left grade:0;vessel.pulse_posterior_tibial left grade:0;", "vessel.foot_cold left answer:yes;"}) {
+    CAPTURE(more);
+    CHECK(looks_line(visit_with("ankle_injury", "2007-01-01", ice + is_well + looks_slow + more, "2026-11-24"), "ali") != "none");
+  }
+}
+
+// NICE NG51: mottled or ashen, and blue skin, high at any age. Clinical safety, C8: a side that nobody looked at is not normal.
+TEST_CASE("planted: dusky feet of the hot, and one mottled foot while nobody looked at the other, count; of a hurt leg or beside a sound foot they do not") {
+  const std::string hot = "general.temperature midline cel:38.8;" + pulse_of(118) + systolic_of(104);
+  for (const char* colour : {"colour_dusky", "colour_blue"}) {
+    CAPTURE(colour);
+    const std::string feet = std::string("vessel.foot_colour left choice:") + colour + ";vessel.foot_colour right choice:" + colour + ";";
+    const auto old_man = [&](const std::string& lines) { return visit_with("wound_or_numb_foot", "1960-01-01", unhurt + feet + lines); };
+    CHECK(looks_line(old_man(looks_unwell + looks_slow + hot)) == "mottled!");
+    CHECK(looks_line(old_man(looks_unwell + looks_pale + hot)) == "mottled!");
+    CHECK(looks_line(old_man(looks_unwell + hot)) == "none");
+    CHECK(looks_line(old_man(looks_slow + looks_well + pulse_of(118) + systolic_of(124))) == "none");
+  }
+  const std::string one = "vessel.foot_colour left choice:colour_mottled;vessel.capillary_refill_slow left answer:yes;";
+  const std::string ill = looks_unwell + "general.temperature midline cel:39.3;" + pulse_of(122);
+  CHECK(looks_line(visit_with("acute_knee", "1968-01-01", unhurt + one + looks_pale + ill)) == "mottled!");
+  CHECK(looks_line(visit_with("acute_knee", "1968-01-01", unhurt + one + ill)) == "none");
+  CHECK(looks_line(visit_with("acute_knee", "1968-01-01", unhurt + one + looks_pale + ill + "vessel.foot_colour right choice:colour_as_expected;vessel.capillary_refill_slow right answer:no;")) != "mottled!");
+  CHECK(looks_line(visit_with("acute_knee", "1968-01-01", crashed + one + looks_pale + pulse_of(118), "2026-11-24")) == "none");
+  CHECK(looks_line(visit_with("chronic_knee", "1981-01-01", unhurt + looks_mottled + "general.temperature midline cel:39.0;" + pulse_of(124) + breaths_of(21))) == "several!");
+}
+
+// NICE NG51: 91 to 100 mmHg and a pulse of 100 to 130 are moderate in pregnancy; how many make which class is our own rule.
+TEST_CASE("planted: with child, hot and ill, one of pulse, breath and low pressure is the same day and two are now; breathless after a twist is no bleeding") {
+  for (const char* bears : {"body.pregnancy midline answer:yes;", "history.childbirth_recent midline answer:yes;"}) {
+    CAPTURE(bears);
+    const auto mother = [&](const std::string& lines) { return visit_with("posterior_hip", "1998-01-01", bears + unhurt + lines); };
+    const std::string hot = looks_unwell + "general.temperature midline cel:38.6;";
+    CHECK(looks_line(mother(hot + pulse_of(112) + systolic_of(98))) == "several!");
+    CHECK(looks_line(mother(hot + pulse_of(112) + systolic_of(118))) == "several_same_day");
+    CHECK(looks_line(mother(hot + pulse_of(92) + systolic_of(118))) == "none");
+    CHECK(looks_line(mother(looks_well + pulse_of(112) + systolic_of(98))) == "none");
+  }
+  const std::string breath = "history.breathless midline answer:yes;" + oxygen_of(91) + pulse_of(118) + breaths_of(20);
+  CHECK(looks_line(visit_with("ankle_injury", "1971-01-01", twisted + breath, "2026-11-24")) == "failing!");
+  CHECK(looks_line(visit_with("ankle_injury", "1971-01-01", crashed + breath, "2026-11-24")) == "shock!");
+}
