@@ -150,16 +150,21 @@ struct Alert {
 BOOST_DESCRIBE_STRUCT(Alert, (), (alert, side, state, urgency, interrupts, because, message, meanwhile, stop, audience, sources, handled, text, call_back, corrected, handled_before, handled_also, rested_on,
                                   times_raised, meanwhile_text))
 constexpr auto notes(const Alert*) {
-  return std::array{wire::Note{"interrupts", "true: it is shown over whatever is on the screen, once for each number in times_raised"},
+  return std::array{wire::Note{"interrupts", "true: with the state raised, it is shown over whatever is on the screen, once for each number in times_raised; of one that is handled nothing is shown again, whatever its number"},
+                    wire::Note{"state", "raised: nobody has answered what it says now; handled: `handled` answers it. One that was handled is raised again, with the old answer in handled_before, when it "
+                                        "becomes more urgent, when its sentence becomes a graver one (a foot that was cold and has no pulse now), when a finding that the answer had rested on was taken "
+                                        "back or another came in its place and says worse, and when it is of another leg or person. Further findings that leave class and sentence as grave as they were do not raise it again"},
                     wire::Note{"text", "with a language: message in words"},
                     wire::Note{"meanwhile_text", "with a language: meanwhile in words, one for one; a drug stands beside what is known of allergies"},
                     wire::Note{"times_raised", "1 when it is first raised; goes up when it is raised again after it was gone, becomes more urgent, says something that it did not say before, rests on "
                                                "a finding that it did not rest on, or what was done or said of it answers it no more; at nothing else, so neither when one of its findings goes nor at another alert. A "
-                                               "form keeps the highest that it has shown of each alert and side, and lets it interrupt again above that. Absent: of a document, and of what is kept apart; go by the name and message then"},
+                                               "form keeps the highest that it has shown of each alert and side, and lets it interrupt again above that once its state is raised; it goes up under an answer that stands as well, and shows nothing then. Absent: of a document, and of what is kept apart; go by the name and message then"},
                     wire::Note{"call_back", "true: it was not there when the exam was signed, so the person has to be called back"},
                     wire::Note{"corrected", "of one that is withdrawn_by_correction: person.birth, person.sex, person.norm_sex, exam.person, exam.complaint, exam.side, exam.injured_on, exam.who_spoke, exam.offset_min; absent: a finding"},
-                    wire::Note{"handled_before", "what was done or said of it before; it has since been raised by other findings, became more urgent, or is of another leg or person than it was said of, and this is no answer"},
-                    wire::Note{"handled_also", "what else was done or said of it, and of an alert that stands inside it, oldest first"},
+                    wire::Note{"handled_before", "what was done or said of it before; it has since been raised by other findings, became more urgent, says something graver, or is of another leg or person than it was said of, and this is no answer"},
+                    wire::Note{"handled", "what answers it; of an alert that had stood inside another and came out of it as it was, what answered that one (its name is in it)"},
+                    wire::Note{"handled_also", "what else was done or said of it, and of an alert that stands inside it, oldest first. One that says what a graver one beside it says (no pulse in the foot after a "
+                                               "knee injury) stands inside that one and is not listed: one box, and one answer for both"},
                     wire::Note{"rested_on", "of one that is withdrawn_by_correction: the findings that raised it, as they stood then"}};
 }
 

@@ -24,11 +24,12 @@ struct AlertRow {
   std::vector<model::ConcernId> opens;
   std::vector<model::ItemId> tell_staff;        // a yes given at a kiosk calls the staff
   std::optional<std::vector<model::Word>> inside;  // shown inside these while one of them is raised on that side
+  std::optional<std::vector<model::Word>> graver;  // which of its sentences are graver than the others of its class, the gravest last
   std::optional<std::vector<model::ItemId>> sign;  // the sign it is named for: where that was found, nobody answered no to it
   std::optional<bool> protected_;
   std::vector<model::SourceId> sources;
   model::Status status{};
 };
-BOOST_DESCRIBE_STRUCT(AlertRow, (), (alert, urgency, harm_minutes, harm_from, asked_in, meanwhile, stop, opens, tell_staff, inside, sign, protected_, sources, status))
+BOOST_DESCRIBE_STRUCT(AlertRow, (), (alert, urgency, harm_minutes, harm_from, asked_in, meanwhile, stop, opens, tell_staff, inside, graver, sign, protected_, sources, status))
 
 }  // namespace limbledger::reference

@@ -329,10 +329,13 @@ export interface AddendumRecordResult {
 export interface Alert {
   alert: Name;
   side?: Side;
+  /**
+   * raised: nobody has answered what it says now; handled: `handled` answers it. One that was handled is raised again, with the old answer in handled_before, when it becomes more urgent, when its sentence becomes a graver one (a foot that was cold and has no pulse now), when a finding that the answer had rested on was taken back or another came in its place and says worse, and when it is of another leg or person. Further findings that leave class and sentence as grave as they were do not raise it again
+   */
   state: AlertState;
   urgency: Urgency;
   /**
-   * true: it is shown over whatever is on the screen, once for each number in times_raised
+   * true: with the state raised, it is shown over whatever is on the screen, once for each number in times_raised; of one that is handled nothing is shown again, whatever its number
    */
   interrupts: boolean;
   because?: Id[];
@@ -341,6 +344,9 @@ export interface Alert {
   stop?: Name[];
   audience: Audience;
   sources?: Name[];
+  /**
+   * what answers it; of an alert that had stood inside another and came out of it as it was, what answered that one (its name is in it)
+   */
   handled?: AlertHandled;
   /**
    * with a language: message in words
@@ -355,11 +361,11 @@ export interface Alert {
    */
   corrected?: Name[];
   /**
-   * what was done or said of it before; it has since been raised by other findings, became more urgent, or is of another leg or person than it was said of, and this is no answer
+   * what was done or said of it before; it has since been raised by other findings, became more urgent, says something graver, or is of another leg or person than it was said of, and this is no answer
    */
   handled_before?: AlertHandled;
   /**
-   * what else was done or said of it, and of an alert that stands inside it, oldest first
+   * what else was done or said of it, and of an alert that stands inside it, oldest first. One that says what a graver one beside it says (no pulse in the foot after a knee injury) stands inside that one and is not listed: one box, and one answer for both
    */
   handled_also?: AlertHandled[];
   /**
@@ -367,7 +373,7 @@ export interface Alert {
    */
   rested_on?: Finding[];
   /**
-   * 1 when it is first raised; goes up when it is raised again after it was gone, becomes more urgent, says something that it did not say before, rests on a finding that it did not rest on, or what was done or said of it answers it no more; at nothing else, so neither when one of its findings goes nor at another alert. A form keeps the highest that it has shown of each alert and side, and lets it interrupt again above that. Absent: of a document, and of what is kept apart; go by the name and message then
+   * 1 when it is first raised; goes up when it is raised again after it was gone, becomes more urgent, says something that it did not say before, rests on a finding that it did not rest on, or what was done or said of it answers it no more; at nothing else, so neither when one of its findings goes nor at another alert. A form keeps the highest that it has shown of each alert and side, and lets it interrupt again above that once its state is raised; it goes up under an answer that stands as well, and shows nothing then. Absent: of a document, and of what is kept apart; go by the name and message then
    */
   times_raised?: number;
   /**
@@ -1437,7 +1443,7 @@ export interface ExamDocument {
    */
   format: string;
   /**
-   * the day to judge by where the exam has no examined_at (a calendar date: 1971, 1971-05 or 1971-05-12)
+   * the day to judge by where the exam has no examined_at. One of 2026-11-01 or later shows that an examined_at before then is of a clock that was not set: no age and no time is judged by that until examined_on says the day (a calendar date: 1971, 1971-05 or 1971-05-12)
    */
   as_of: CalendarDate;
   person?: Person;

@@ -21,12 +21,28 @@ using model::Side;
   return raised.applies != Tri::no && raised.clue.is_yes();
 }
 
-// It stands, in this class, by these findings alone: what its writer was shown may have been a mistake that was taken back, and what is
-// found later was answered by nobody. A reason to do nothing is one for the line that was read; something that was done, as a call,
-// holds for what is found meanwhile in the same class.
+// Among the sentences of one danger: those that its row names are graver than the rest, the last the most.
+[[nodiscard]] std::ptrdiff_t gravity_of(const reference::AlertRow& row, std::string_view what) {
+  if (!row.graver) {
+    return -1;
+  }
+  const auto found = std::find_if(row.graver->begin(), row.graver->end(), [&](const model::Word& one) { return one.text == what; });
+  return found == row.graver->end() ? -1 : found - row.graver->begin();
+}
+
+[[nodiscard]] bool may_stand_inside(const JudgedFlag& judged, const model::AlertHandled& handled) {
+  const auto& inside = judged.row->inside;
+  return inside && std::find(inside->begin(), inside->end(), handled.alert) != inside->end();
+}
+
+// It stands by these findings alone, in this class and in no lighter words: what its writer was shown may have been a mistake that was taken
+// back, and what is found later was answered by nobody. A reason to do nothing is one for the sentence that was read; something that was done,
+// as a call, holds for whatever else is found, until a graver sentence stands there. What was said of a graver alert answers what stood inside that one.
 [[nodiscard]] bool answers_by(const View& shown, const JudgedFlag& judged, const model::AlertHandled& handled) {
+  const bool of_outer = handled.alert != judged.row->alert;
   const auto answered = [&](const Raised& then) {
-    return then.urgency <= judged.raised.urgency && (handled.action || then.what == judged.raised.what);
+    return !(of_outer && then.tells_of == itself) && then.urgency <= judged.raised.urgency &&
+           (then.what == judged.raised.what || (handled.action && gravity_of(*judged.row, judged.raised.what) <= gravity_of(*judged.row, then.what)));
   };
   if (!tells_apart(shown)) {
     const Raised raised = judged.flag->judge(Answers(shown), judged.side.value_or(Side::midline));
@@ -147,8 +163,8 @@ void shorten(model::AlertHandled& handled) {
 
 }  // namespace
 
-// An action answers the class it was recorded for and those below it. Of what was said the last that answers stands first; the rest is
-// kept beside it.
+// An action answers the class it was recorded for and those below it, and what stood inside the alert that it was recorded for. Of what was
+// said the last that answers stands first; the rest is kept beside it.
 void take_handling(const View& view, const JudgedFlag& judged, bool gone, Alert& alert) {
   const auto& all = view.exam().alerts_handled;
   const bool rests_on_a_leg = judged.side && judged.raised.clue.because.any([](const model::Finding* finding) { return finding->side != Side::midline; });
@@ -159,11 +175,16 @@ void take_handling(const View& view, const JudgedFlag& judged, bool gone, Alert&
     const bool stayed = turned && !rests_on_a_leg && handled.side;
     const std::optional<Side> said_of = stayed ? std::optional(other_side(*handled.side)) : handled.side;
     // What was said while nobody knew the side was said of either.
-    if (handled.alert != alert.alert || (said_of && said_of != alert.side)) {
+    const bool of_outer = handled.alert != alert.alert;
+    const bool of_other_side = said_of && said_of != alert.side && (alert.side || !of_outer);
+    if (of_other_side || (of_outer && (gone || judged.raised.tells_of == itself || !may_stand_inside(judged, handled)))) {
       continue;
     }
     const bool of_this = !was_corrected(handled, "exam.person") && !(turned && rests_on_a_leg);
     const bool answers = (alert.urgency != Urgency::now || handled.urgent) && (gone || (of_this && still_answers(view, judged, handled)));
+    if (of_outer && !answers) {
+      continue;
+    }
     if (answers || !alert.handled) {
       auto& kept = answers ? alert.handled : alert.handled_before;
       kept = handled;
@@ -203,6 +224,7 @@ void take_handling_inside(const View& view, const JudgedFlag& inner, Alert& aler
       also.push_back(**kept);
     }
   }
+  also.erase(std::remove_if(also.begin(), also.end(), [&](const model::AlertHandled& one) { return one.alert != alone.alert; }), also.end());
   if (!also.empty()) {
     auto& all = alert.handled_also ? *alert.handled_also : alert.handled_also.emplace();
     all.insert(all.end(), also.begin(), also.end());

@@ -1,6 +1,7 @@
-// What was done or said about an alert, and whether it still answers it: as long as the alert stands in its class by what its writer had
-// been shown, on the leg and of the person that it was said of. What was measured again since and says no worse is nothing new; in
-// doubt it is. Else it is raised again, with what was said before beside it. Our convention; clinical safety, C2.
+// What was done or said about an alert, and whether it still answers it: as long as the alert stands in its class, and in no graver sentence
+// (the row's `graver`; after a reason to do nothing: in the same), by what its writer had been shown, on the leg and of the person that it was
+// said of. What is found beside that, and what was measured again since and says no worse, is nothing new; in doubt it is. What was done answers
+// what stood inside as well. Else it is raised again, with what was said before beside it. Our convention; clinical safety, C2.
 #pragma once
 
 #include "core/interpret/alerts/alerts.hpp"

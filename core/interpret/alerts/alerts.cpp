@@ -118,13 +118,6 @@ void keep_only_true_noes(const View& view, Clue& clue) {
   return alert;
 }
 
-[[nodiscard]] bool is_inside(const JudgedFlag& judged, const JudgedFlag& other) {
-  const auto& inside = judged.row->inside;
-  return inside && std::find(inside->begin(), inside->end(), other.row->alert) != inside->end() && stands_as_alert(other) && (other.raised.hides || !judged.side) &&
-         other.raised.urgency <= judged.raised.urgency &&  // nothing is hidden by what leaves more time
-         (!judged.side || !other.side || judged.side == other.side);
-}
-
 // Shown inside a graver one that is raised on that side, or for the person as a whole.
 [[nodiscard]] bool shown_inside(const JudgedFlag& judged, const std::vector<JudgedFlag>& all) {
   return std::any_of(all.begin(), all.end(), [&](const JudgedFlag& other) { return is_inside(judged, other); });
@@ -372,6 +365,14 @@ std::optional<Side> side_since(const JudgedFlag& judged, const std::vector<model
 
 bool stands_as_alert(const JudgedFlag& judged) { return is_raised(judged) && !is_prompt(judged); }
 
+bool is_inside(const JudgedFlag& judged, const JudgedFlag& other) {
+  const auto& inside = judged.row->inside;
+  return inside && std::find(inside->begin(), inside->end(), other.row->alert) != inside->end() && stands_as_alert(other) && (other.raised.hides || !judged.side) &&
+         other.raised.urgency <= judged.raised.urgency &&  // nothing is hidden by what leaves more time
+         (judged.raised.tells_of.empty() || judged.raised.tells_of == other.raised.tells_of) &&
+         (!judged.side || !other.side || judged.side == other.side);
+}
+
 std::vector<const JudgedFlag*> listed_alerts(const std::vector<JudgedFlag>& flags) {
   std::vector<const JudgedFlag*> listed;
   for (const JudgedFlag& judged : flags) {
@@ -439,7 +440,8 @@ std::vector<Alert> raised_alerts(const View& view, const std::vector<JudgedFlag>
     take_handling(view, *judged, false, alert);
     // What was done about one that stands inside it now is not lost with its line.
     for (const JudgedFlag& inner : flags) {
-      if (stands_as_alert(inner) && is_inside(inner, *judged)) {
+      const auto between = [&](const JudgedFlag& one) { return is_inside(inner, one) && is_inside(one, *judged); };
+      if (stands_as_alert(inner) && inner.row->inside && (is_inside(inner, *judged) || std::any_of(flags.begin(), flags.end(), between))) {
         take_handling_inside(view, inner, alert);
       }
     }

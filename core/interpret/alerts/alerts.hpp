@@ -48,6 +48,9 @@ using WantedRows = std::function<bool(const reference::AlertRow&)>;
 [[nodiscard]] std::optional<model::Side> side_since(const JudgedFlag& judged, const std::vector<model::EntryId>& turned);
 // Raised, and no mere prompt to refer.
 [[nodiscard]] bool stands_as_alert(const JudgedFlag& judged);
+// Shown inside the other, which is raised on that side or of the person as a whole: no line of its own, and what is done about the other
+// answers it.
+[[nodiscard]] bool is_inside(const JudgedFlag& judged, const JudgedFlag& other);
 // What the list of alerts names of those; the others are shown inside a graver one.
 [[nodiscard]] std::vector<const JudgedFlag*> listed_alerts(const std::vector<JudgedFlag>& flags);
 // Done standing or walking, while a raised alert stops it or the plan holds a splint or a limit: its words may say that the leg

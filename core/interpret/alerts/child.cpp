@@ -81,6 +81,11 @@ Raised limping_child(const Answers& answers, Side) {
   const Clue limping = infant || no_steps_before ? led_by(still, {limps(answers), stands_for_it}) : led_by(limps(answers), {still});
   const Clue red = every({limping, led_by(sign, {told})});
   raised.clue = every({no_injury_beside(answers, red), red});
+  // The question after an infected joint of a child asks for the age (of_walking_alone): one of the two is enough.
+  if (raised.clue.is_yes() && raised.applies == Tri::undetermined && of_walking_alone(answers, raised.clue)) {
+    raised.clue.value = Tri::undetermined;
+    raised.clue.because.clear();
+  }
   if (raised.clue.value == Tri::undetermined && !limping.is_yes()) {
     raised.clue.because.clear();
   }

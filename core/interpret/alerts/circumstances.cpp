@@ -4,6 +4,8 @@
 #include "core/interpret/motion/difference.hpp"
 
 #include <algorithm>
+#include <array>
+#include <string_view>
 #include <utility>
 
 namespace limbledger::interpret {
@@ -140,6 +142,15 @@ Clue cannot_walk(const Answers& answers) {
 Clue cannot_stand(const Answers& answers) {
   return answers.once(Known::cannot_stand, Side::midline, [&]() -> Clue {
     return led_by(fewer_steps(answers, 1), {walks_as(answers, {"will_not_walk"}), refuses_weight(answers)});
+  });
+}
+
+bool of_walking_alone(const Answers& answers, const Clue& clue) {
+  const std::string_view complaint = answers.view().exam().complaint.text;
+  const bool of_a_child = complaint == "limping_child" || complaint == "infant_hip" || complaint == "child_alignment";
+  return answers.child() == Tri::undetermined && !of_a_child && !clue.because.any([](const model::Finding* finding) {
+    constexpr std::array<std::string_view, 8> walking{"gait.steps_now", "history.walking_lost", "gait.pattern", "gait.limp", "gait.aid", "history.weight_bearing", "history.refuses_weight", "history.mechanism"};
+    return std::find(walking.begin(), walking.end(), finding->item.text) == walking.end();
   });
 }
 

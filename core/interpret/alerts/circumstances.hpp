@@ -50,6 +50,9 @@ inline constexpr ItemKey dorsal_pulse = "vessel.pulse_dorsalis_pedis", tibial_pu
 // Not a step.
 [[nodiscard]] Clue cannot_stand(const Answers& answers);
 [[nodiscard]] Clue limps(const Answers& answers);
+// Of whom nobody knows the age, in a complaint that is no child's: a leg that does not carry, by itself, tells of no child and of no old person, and
+// the age is asked (our own rule; red flags page, sections 0 and 12). Whether these grounds are nothing else.
+[[nodiscard]] bool of_walking_alone(const Answers& answers, const Clue& clue);
 // A child that holds this leg still: seen, or told.
 [[nodiscard]] Clue leg_not_moved(const Answers& answers, model::Side side);
 [[nodiscard]] Clue hot(const Answers& answers, model::Side side);

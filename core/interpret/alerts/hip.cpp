@@ -141,9 +141,19 @@ Raised hip_fracture_old(const Answers& answers, Side side) {
       raised.clue.because.add(told.because);
     }
   }
+  // Of an age that nobody recorded, steps that are not taken point to a hip where hip or knee is complained of, or walking is told to be lost
+  // (page: "unexplained loss of walking"); else the age is asked first.
+  const bool age_open = old == Tri::undetermined && !weak && !lies_so && !seen.is_yes();
+  const auto of_hip_or_knee = [&](std::string_view part) { return part == "hip" || part == "knee"; };
+  if (age_open && raised.clue.is_yes() && !answers.yes("history.walking_lost").is_yes() && of_walking_alone(answers, raised.clue) && !of_hip_or_knee(part_complained_of(answers))) {
+    raised.clue.value = Tri::undetermined;
+    raised.clue.ask = frail.ask;
+    raised.clue.ask.add(roll_or_look(answers, side, answers.positive("hip.log_roll", side)).ask);
+    raised.asks = "age";
+  }
   const bool by_look = !weak && answers.aged(hip_fracture_from, 200) != Tri::yes;
   const bool by_hip_alone = shows.is_yes() && !hurt_lately(answers).is_yes() && !fall.is_yes() && !sudden.is_yes() && !lost.is_yes();
-  raised.what = seen.is_yes() ? "seen" : (by_signs ? "signs" : (by_look && lies_so ? "lies_so" : (by_hip_alone ? "without_steps" : "raised")));
+  raised.what = seen.is_yes() ? "seen" : (by_signs ? "signs" : (by_look && lies_so ? "lies_so" : (by_hip_alone ? "without_steps" : (age_open ? "age_open" : "raised"))));
   if (raised.clue.is_yes()) {
     // What chose the line, or let it apply at this age, stands among the grounds.
     const bool old_enough = answers.aged(hip_fracture_from, 200) == Tri::yes;

@@ -261,6 +261,11 @@ Raised infected_joint_child(const Answers& answers, Side side) {
   const Clue moved = every({irritable, severe});
   const Clue joined = local.is_yes() || feverish.is_yes() ? either({burning, moved}) : moved;
   raised.clue = still_infant ? led_by(joined, {still}) : joined;
+  if (raised.clue.is_yes() && raised.applies == Tri::undetermined && of_walking_alone(answers, raised.clue)) {
+    raised.clue.value = Tri::undetermined;
+    raised.clue.ask = general.ask;
+    raised.asks = "age";
+  }
   if (raised.clue.is_no() && (heat.is_yes() || (local.is_yes() && !hurt))) {
     // Found today, and no answer about limp or fever makes it none; an injury explains fluid alone.
     raised.clue = Clue{};

@@ -221,6 +221,7 @@ Raised dislocated_ankle(const Answers& answers, Side side) {
       raised.clue.because.add(one->is_yes() ? one->because : FindingTrail{});
     }
     raised.what = skin.is_yes() ? "skin" : (dorsal.is_yes() || tibial.is_yes() ? "pulse" : "held");
+    raised.tells_of = raised.what == "pulse" ? lost_pulse : std::string_view();
   }
   return raised;
 }
@@ -383,12 +384,35 @@ void judge_without_pain(const Answers& answers, Side side, const Clue& hidden, c
 
 namespace {
 
-// The foot fails under a plaster that is not there for weeks: numb and not moved, or, of who cannot tell of pain, of an ill colour and slow to
-// fill. It is opened to the skin whatever was said of pain (page, sections 4 and 5: nobody waits for numbness or a lost pulse; what counts here is
-// our own rule).
-[[nodiscard]] Clue fails_under_plaster(const Answers& answers, Side side) {
+[[nodiscard]] Clue severe_pain_told(const Answers& answers) {
+  return led_by(answers.yes("history.pain_severe_sudden"), {answers.count_at_least("history.pain_now", severe_pain), answers.count_at_least("history.pain_at_rest", severe_pain),
+                                                            answers.count_at_least("history.pain_at_night", severe_pain)});
+}
+
+// A plaster that is not there for weeks, on a leg that is not paralysed.
+[[nodiscard]] Clue fresh_plaster(const Answers& answers, Side side) {
   const Clue plaster = answers.chosen("body.cast", side, {"cast_thigh", "cast_knee", "cast_shin", "cast_ankle", "cast_foot"});
-  if (!plaster.is_yes() || worn_for_weeks(answers) || answers.yes("body.paralysis", side).is_yes()) {
+  return !plaster.is_yes() || worn_for_weeks(answers) || answers.yes("body.paralysis", side).is_yes() ? Clue{} : plaster;
+}
+
+// Severe pain under it, and a foot of an ill colour, slow to fill or not moved, or a child that will not move: one sign and one symptom are
+// enough, and nobody need have called the pain beyond the hurt (page, sections 4 and 5: "tight cast", "one perfusion sign + one symptom"; what
+// counts as severe, and the child, are our own rule).
+[[nodiscard]] Clue hurts_under_plaster(const Answers& answers, Side side, const Clue& plaster) {
+  const Clue sore = plaster.is_yes() ? severe_pain_told(answers) : Clue{};
+  if (!sore.is_yes()) {
+    return {};
+  }
+  const Clue child_still = answers.child() == Tri::yes ? answers.chosen("general.child_at_play", Side::midline, {"play_will_not_move"}) : Clue{};
+  const Clue sign = led_by(Clue{}, {answers.chosen("vessel.foot_colour", side, {"colour_pale", "colour_mottled", "colour_blue", "colour_dusky"}),
+                                    answers.yes("vessel.capillary_refill_slow", side), answers.no("ankle.movement", side), child_still});
+  return every({plaster, sore, sign});
+}
+
+// The foot fails under it: numb and not moved, or, of who cannot tell of pain, of an ill colour and slow to fill. It is opened to the skin whatever
+// was said of pain (page, sections 4 and 5: nobody waits for numbness or a lost pulse; what counts here is our own rule).
+[[nodiscard]] Clue fails_under_plaster(const Answers& answers, Side side, const Clue& plaster) {
+  if (!plaster.is_yes()) {
     return {};
   }
   const Clue still = every({newly_numb(answers, side), answers.no("ankle.movement", side)});
@@ -449,10 +473,13 @@ Raised compartment(const Answers& answers, Side side) {
   if (raised.clue.is_yes()) {
     return raised;
   }
-  if (const Clue fails = fails_under_plaster(answers, side); fails.is_yes()) {
-    raised.clue = fails;
+  const Clue plaster = fresh_plaster(answers, side);
+  const Clue fails = fails_under_plaster(answers, side, plaster);
+  const Clue hurts = fails.is_yes() ? Clue{} : hurts_under_plaster(answers, side, plaster);
+  if (fails.is_yes() || hurts.is_yes()) {
+    raised.clue = fails.is_yes() ? fails : hurts;
     raised.ask_first = false;
-    raised.what = "plaster";
+    raised.what = fails.is_yes() ? "plaster" : "plaster_pain";
   }
   return raised;
 }

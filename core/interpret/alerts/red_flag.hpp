@@ -21,6 +21,7 @@ struct Raised {
   AlertClass urgency = AlertClass::same_day;
   bool interrupts = false;
   bool hides = true;           // false: what stands inside this danger on its side is shown beside it all the same
+  std::string_view tells_of{};  // what its sentence tells of, where another danger's may tell of the same; it stands inside one that does and no other; `itself`: inside none
   bool ask_first = false;      // its question stands in first place
   bool of_no_side = false;   // nobody recorded of which side: one line, and both sides are held back
   std::string_view what = "raised";  // which message: msg.alert.<name>.<what>
@@ -53,7 +54,8 @@ struct RedFlag {
 [[nodiscard]] Clue compartment_in_danger(const Answers& answers, model::Side side);
 // Whether it would be open still with this item answered no: by an old plaster, or a no to the other that is not believed.
 [[nodiscard]] bool danger_stays_open(const Answers& answers, model::Side side, std::string_view denied);
-// No pulse is said of what was felt for alone, and it stands among the grounds.
+// No pulse is said of what was felt for alone, and it stands among the grounds. Another danger may say so too, and then one of them does.
+inline constexpr std::string_view lost_pulse = "lost_pulse", itself = "itself";
 void name_lost_pulse(Raised& raised, const Clue& dorsal, const Clue& tibial);
 [[nodiscard]] Raised limb_ischaemia(const Answers& answers, model::Side side);
 [[nodiscard]] Raised infected_joint_adult(const Answers& answers, model::Side side);

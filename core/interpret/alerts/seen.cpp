@@ -73,17 +73,21 @@ Raised broken_bone(const Answers& answers, Side side) {
   }
   const Clue shaft = bone_tender_at_shaft(answers, side);
   const Clue carries_not = shaft.is_yes() ? every({circumstance(hurt_lately(answers)), shaft, led_by(cannot_walk(answers), {took_no_steps_before(answers)})}) : Clue{};
-  raised.clue = led_by(bent, {seen, carries_not});
+  // Who took no steps before breaks a bone in bed, without an injury that anybody saw (our own rule): there a new bend is enough.
+  const auto of_old_trouble = [&] { return answers.count_at_least("history.weeks_since_onset", lately_weeks + 1).is_yes(); };
+  const Clue by_itself = out.is_yes() && !bent.is_yes() && !of_old_trouble() ? every({out, took_no_steps_before(answers)}) : Clue{};
+  raised.clue = led_by(bent, {seen, carries_not, by_itself.is_yes() ? by_itself : Clue{}});
   raised.clue.because.add(seen.is_yes() ? seen.because : FindingTrail{});
   const Clue gone = bent.is_yes() && !seen.is_yes() ? foot_taken_off(answers, side) : Clue{};
   raised.clue.because.add(gone.is_yes() ? gone.because : FindingTrail{});
-  raised.what = seen.is_yes() ? "seen" : (gone.is_yes() ? "stump" : (bent.is_yes() || !carries_not.is_yes() ? "raised" : "carries_not"));
+  const bool alone = by_itself.is_yes() && !carries_not.is_yes();
+  raised.what = seen.is_yes() ? "seen" : alone ? "without_steps" : (gone.is_yes() ? "stump" : (bent.is_yes() || !carries_not.is_yes() ? "raised" : "carries_not"));
   if (of_no_side && !bent.is_yes() && !carries_not.is_yes()) {
     raised.of_no_side = true;
     raised.what = "seen_no_side";
   }
   const bool shaft_open = std::find(raised.opens.begin(), raised.opens.end(), "concern.shaft_fracture") != raised.opens.end();
-  if ((bent.is_yes() && raised.opens.empty()) || (carries_not.is_yes() && !shaft_open)) {
+  if (((bent.is_yes() || by_itself.is_yes()) && raised.opens.empty()) || (carries_not.is_yes() && !shaft_open)) {
     raised.opens.push_back("concern.shaft_fracture");
   }
   return only_where_found(raised);

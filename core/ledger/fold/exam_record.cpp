@@ -1,5 +1,7 @@
 #include "core/ledger/fold/exam_folder.hpp"
 
+#include "core/model/exam/day.hpp"
+
 #include <algorithm>
 
 namespace limbledger::ledger {
@@ -14,7 +16,7 @@ constexpr std::int64_t behind_ms_max = std::int64_t{24} * 3600 * 1000;
 // No day can be read from the time with which it was opened.
 [[nodiscard]] bool tells_no_day(const Opened& opening) {
   const model::Operation& operation = opening.operation();
-  if (!operation.examined_at || !model::can_be_right(*operation.examined_at)) {
+  if (!operation.examined_at || model::is_of_no_clock(operation.examined_at)) {
     return operation.examined_at.has_value();
   }
   const bool said_wrong = operation.at.clock == model::ClockWord::unset || operation.at.clock == model::ClockWord::suspect;

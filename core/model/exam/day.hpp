@@ -19,6 +19,9 @@ struct When {
   return when_done(exam.examined_on, exam.examined_at, exam.offset_min, exam.day_doubtful.value_or(false));
 }
 
+// A time that no clock of ours can have had rightly: no day is read from it.
+[[nodiscard]] inline bool is_of_no_clock(const std::optional<Instant>& at) { return at && !can_be_right(*at); }
+
 // Certainly done before: of two on one day only by their times.
 [[nodiscard]] bool is_before(const When& one, const When& other);
 

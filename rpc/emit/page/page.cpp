@@ -182,7 +182,10 @@ an attribute, that is written into the HTML. Styles may stand in either. Nothing
 name in it, and whatever else names messages takes <code>language</code> too. An alert then has its <code>text</code>, and what to do until help comes in <code>meanwhile_text</code>: in
 <code>exam.assess</code>, and at once in the reply of <code>finding.record</code>.</li>
 <li>An alert with <code>"interrupts":true</code> and the state <code>raised</code> is shown over whatever is on the screen, once for each number in <code>times_raised</code>: it goes up when the alert becomes
-graver, rests on something new, or is answered no more. Keep the highest that was shown of each alert and side.</li>
+graver, rests on something new, or is answered no more. Keep the highest that was shown of each alert and side. With the state <code>handled</code> nothing is shown again, whatever the number: the answer in
+<code>handled</code> still stands under the sentence. Where it stands no more the state is <code>raised</code> again and the answer moves to <code>handled_before</code>. So a knee out of line that was answered by
+&quot;splinted, car called&quot; comes again when a pulse of the foot goes, for its sentence is a graver one then, and not when a bruise is found as well. The foot's own alert says no more than that, stands inside
+it and is not listed: one box, and one answer for both (<code>handled_also</code> keeps what had been done about it).</li>
 <li>A fault has a <code>hint</code> for whoever makes the form and, where the call names a <code>language</code>, a <code>text</code> for whoever is at it. Its <code>path</code> is the field.</li>
 <li>An error with the number 2 asks back, and nothing is recorded: show its faults, and once a person has looked send the same call with the same <code>request</code> and the codes in
 <code>confirmed</code>: of that finding, where a finding was asked about, and else (<code>exam.open</code>, <code>person.register</code>, <code>exam.sign</code> ...) beside the other params. Nothing else of

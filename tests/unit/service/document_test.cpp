@@ -6,6 +6,8 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
+
 using namespace limbledger;
 
 namespace {
@@ -171,4 +173,38 @@ TEST_CASE("with a language, statements, alerts, questions, missing and contradic
   REQUIRE(!refused.has_value());
   CHECK(refused.error().faults[0].code == "params.unknown_word");
   CHECK(refused.error().faults[0].path == "/language");
+}
+
+// As the fold has it of a recorded exam: no clock of the program can be before its first release (model/time.hpp).
+TEST_CASE("a document whose examined_at is of a clock that was not set is judged by no age from it; a day that a person said is judged by") {
+  const auto fell = [](const std::string& as_of, const std::string& more) {
+    return R"({"document":{"format":"limbledger-exam/1","as_of":")" + as_of + R"(","person":{"birth":{"date":"1944-05-01"},"sex":"female","norm_sex":"female"},"exam":{"complaint":"hip_after_fall",)" +
+           R"("side":"left","setting":"outreach","offset_min":0,"examined_at":"2001-01-01T00:10:00.000Z")" + more +
+           R"(},"findings":[{"item":"history.mechanism","side":"midline","value":{"kind":"choice","choice":"fall"}},{"item":"gait.steps_now","side":"midline","value":{"kind":"count","count":0}}]}})";
+  };
+  const auto hip = [](const Result<interpret::Assessment>& assessment) -> std::string {
+    for (const interpret::Alert& one : assessment ? assessment->alerts : std::vector<interpret::Alert>{}) {
+      if (one.alert.text == "alert.hip_fx_old") {
+        return one.message.text;
+      }
+    }
+    return assessment ? "none" : assessment.error().faults.front().code;
+  };
+  CHECK(hip(assess(fell("2026-11-24", ""))) == "msg.alert.hip_fx_old.age_open");
+  CHECK(hip(assess(fell("2026-11-24", R"(,"examined_on":"2026-11-24")"))) == "msg.alert.hip_fx_old.raised");
+  CHECK(hip(assess(fell("2001-01-02", ""))) == "none");  // nothing shows it: 56 years
+  // Born after it: nothing is refused for the clock, and where the document itself is of then the refusal names what helps.
+  const auto newborn = [](const std::string& as_of) {
+    return assess(R"({"document":{"format":"limbledger-exam/1","as_of":")" + as_of + R"(","person":{"birth":{"date":"2026-11-03"},"sex":"male","norm_sex":"male"},"exam":{"complaint":"infant_hip","side":"left",)" +
+                  R"("setting":"outreach","offset_min":0,"examined_at":"2001-01-01T00:10:00.000Z"},"findings":[{"item":"history.unwell","side":"midline","value":{"kind":"answer","answer":"yes"}},)" +
+                  R"({"item":"general.temperature","side":"midline","value":{"kind":"temperature","cel":38.3}}]},"confirmed":["value.unusual"]})");
+  };
+  const auto ill = newborn("2026-11-24");
+  REQUIRE(ill.has_value());
+  CHECK(std::any_of(ill->alerts.begin(), ill->alerts.end(), [](const interpret::Alert& one) { return one.alert.text == "alert.acutely_ill" && one.urgency == interpret::Urgency::now; }));
+  const auto refused = newborn("2001-01-02");
+  REQUIRE(!refused.has_value());
+  CHECK(refused.error().faults.front().code == "value.date_order");
+  CHECK(refused.error().faults.front().expected.find("clock") != std::string::npos);
+  CHECK(refused.error().faults.front().expected.find("examined_on") != std::string::npos);
 }

@@ -39,6 +39,7 @@ void name_lost_pulse(Raised& raised, const Clue& dorsal, const Clue& tibial) {
   }
   raised.what = dorsal.is_yes() && tibial.is_yes() ? "no_pulse" : (dorsal.is_yes() ? "no_pulse_dorsal" : "no_pulse_tibial");
   if (raised.clue.is_yes()) {
+    raised.tells_of = lost_pulse;
     raised.clue.because.add(dorsal.is_yes() ? dorsal.because : FindingTrail{});
     raised.clue.because.add(tibial.is_yes() ? tibial.because : FindingTrail{});
   }
@@ -264,9 +265,11 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   }
   raised.urgency = AlertClass::now;
   raised.interrupts = true;
+  raised.tells_of = itself;
   name_lost_pulse(raised, dorsal, tibial);
   if (const std::string_view grade = raised.clue.is_yes() ? ischaemia_grade(answers, side) : ""; !grade.empty()) {
     raised.what = grade;  // the pulse that was not felt stands among the grounds
+    raised.tells_of = grade == "grade_2b" || grade == "grade_3" ? itself : raised.tells_of;  // a foot that fails is more than a pulse that is lost
     for (const std::string_view item : {"ankle.movement", "nerve.sensation_loss_level", "nerve.foot_drop", "nerve.power_ankle_dorsiflexion",
                                         "nerve.power_ankle_plantarflexion", "vessel.doppler_arterial_audible", "vessel.doppler_venous_audible"}) {
       raised.clue.because.add(FindingTrail::of(view.trails().findings, view.at(item, side)));
@@ -274,6 +277,7 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   }
   if (const Clue gone = raised.clue.is_yes() ? foot_taken_off(answers, side) : Clue{}; gone.is_yes()) {
     raised.what = "stump";
+    raised.tells_of = itself;
     raised.clue.because.add(gone.because);
   }
   return raised;

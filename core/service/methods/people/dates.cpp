@@ -133,7 +133,8 @@ void DateCheck::performed(model::Instant instant, const std::optional<model::Off
 void DateCheck::born_by(const std::optional<model::Birth>& birth, const Days& examined, bool sure, const std::string& path) {
   const auto born = birth_days(birth);
   if (born && born->first > examined.last) {
-    refuse_or_ask(sure, path, "a birth not after the day of the examination");
+    refuse_or_ask(sure, path,
+                  "a birth not after the day of the examination, " + day_text(examined.last) + "; where that day is of a clock that was not set, the right one in examined_on");
   }
 }
 

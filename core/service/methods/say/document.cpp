@@ -3,6 +3,7 @@
 #include "core/service/methods/say/texts.hpp"
 
 #include "core/model/check.hpp"
+#include "core/model/exam/day.hpp"
 #include "core/service/methods/people/dates.hpp"
 #include "core/service/methods/say/assess.hpp"
 #include "core/wire/parse.hpp"
@@ -96,8 +97,17 @@ void check_codes(const reference::Edition& edition, const model::Exam& exam, con
   }
 }
 
+// As the fold has it of a recorded exam: a time before the first release is of a clock that was not set, where the day of the document itself
+// can be right. Of one that is old throughout nothing shows it.
+void doubt_day(const model::PartialDate& as_of, model::Exam& exam) {
+  constexpr std::int64_t day_ms = std::int64_t{24} * 3600 * 1000;
+  if (model::is_of_no_clock(exam.examined_at) && model::can_be_right({as_of.last_day() * day_ms})) {
+    exam.day_doubtful = true;
+  }
+}
+
 // A document states its own days, so what cannot be is refused; only what lies after `as_of` is asked back.
-void check_dates(const ExamDocument& document, const std::optional<std::vector<wire::Name>>& confirmed, std::vector<wire::Fault>& faults) {
+void check_dates(const ExamDocument& document, const CheckedDocument& checked, const std::optional<std::vector<wire::Name>>& confirmed, std::vector<wire::Fault>& faults) {
   const std::optional<model::Birth> birth = document.person ? document.person->birth : std::nullopt;
   DateCheck dates(document.as_of.last_day(), confirmed);
   if (birth) {
@@ -118,15 +128,15 @@ void check_dates(const ExamDocument& document, const std::optional<std::vector<w
       dates.injured_after_birth(*exam.injured_on, birth, true, path + "/injured_on");
     }
     for (std::size_t i = 0; i < findings.size(); ++i) {
-      if (findings[i].examined_at) {
+      if (findings[i].examined_at && !model::is_of_no_clock(findings[i].examined_at)) {
         dates.performed(*findings[i].examined_at, exam.offset_min, findings_path + wire::pointer_step(i) + "/examined_at");
       }
     }
   };
-  one_exam(document.exam, "/document/exam", document.findings, "/document/findings");
-  for (std::size_t i = 0; i < document.earlier.size(); ++i) {
+  one_exam(checked.exam, "/document/exam", document.findings, "/document/findings");
+  for (std::size_t i = 0; i < checked.earlier.size(); ++i) {
     const std::string path = "/document/earlier" + wire::pointer_step(i);
-    one_exam(document.earlier[i], path, document.earlier[i].findings.value_or(std::vector<model::Finding>{}), path + "/findings");
+    one_exam(checked.earlier[i], path, document.earlier[i].findings.value_or(std::vector<model::Finding>{}), path + "/findings");
   }
   faults.insert(faults.end(), dates.faults().begin(), dates.faults().end());
 }
@@ -145,7 +155,12 @@ Result<CheckedDocument> check_document(const reference::Edition& edition, const 
   if (document.place && document.exam.place != document.place->place) {
     faults.emplace_back("place.unknown", "/document/place/place", "the place of the exam");
   }
-  check_dates(document, confirmed, faults);
+  CheckedDocument checked{document.person, document.exam, document.earlier};
+  doubt_day(document.as_of, checked.exam);
+  for (model::Exam& earlier : checked.earlier) {
+    doubt_day(document.as_of, earlier);
+  }
+  check_dates(document, checked, confirmed, faults);
   std::vector<std::string> codes;
   for (const wire::Name& code : confirmed ? *confirmed : std::vector<wire::Name>{}) {
     codes.push_back(code.text);
@@ -154,7 +169,6 @@ Result<CheckedDocument> check_document(const reference::Edition& edition, const 
   for (std::size_t i = 0; i < document.earlier.size(); ++i) {
     check_codes(edition, document.earlier[i], "/document/earlier" + wire::pointer_step(i), codes, faults);
   }
-  CheckedDocument checked{document.person, document.exam, document.earlier};
   checked.exam.findings = check_findings(edition, document.findings, codes, "/document/findings", faults);
   for (std::size_t i = 0; i < checked.earlier.size(); ++i) {
     if (checked.earlier[i].findings) {

@@ -34,11 +34,23 @@ TEST_CASE("every danger has a row of facts, a question, and a message for what i
   CHECK(interpret::all_red_flags().size() == reference::built_in_edition()->alerts().size());
 }
 
+TEST_CASE("every sentence that a danger names as graver has its words") {
+  std::size_t named = 0;
+  for (const reference::AlertRow& row : reference::built_in_edition()->alerts()) {
+    for (const model::Word& what : row.graver.value_or(std::vector<model::Word>{})) {
+      CAPTURE(row.alert.text + "." + what.text);
+      CHECK(english().has("msg." + row.alert.text + "." + what.text));
+      ++named;
+    }
+  }
+  CHECK(named > 0);
+}
+
 TEST_CASE("A: a line of class now starts with what to do, and says neither possible, may nor consider") {
   for (const char* name : {"open_fx.raised", "open_fx.bone_seen", "open_fx.near_break", "open_fx.skin", "ali.no_pulse_dorsal", "ali.no_pulse_tibial",
                            "knee_disloc_vasc.no_pulse_dorsal", "knee_disloc_vasc.no_pulse_tibial", "septic_child.not_moved_now",
                            "septic_child.not_moved_fever", "tumour.broke_cancer", "tumour.broke_now", "knee_disloc_vasc.raised", "knee_disloc_vasc.no_pulse", "knee_disloc_vasc.deformed", "knee_disloc_vasc.loose",
-                           "acs.raised", "acs.untold", "acs.plaster", "bleeding.raised", "bleeding.inside", "pelvic_fx.raised", "pelvic_fx.shock", "ali.raised", "ali.no_pulse", "ces.raised", "ces.both_legs", "ces.cord", "septic_adult.ill", "septic_child.ill", "dvt.chest", "dvt.both_chest", "scfe.unstable",
+                           "acs.raised", "acs.untold", "acs.plaster", "acs.plaster_pain", "bleeding.raised", "bleeding.inside", "pelvic_fx.raised", "pelvic_fx.shock", "ali.raised", "ali.no_pulse", "ces.raised", "ces.both_legs", "ces.cord", "septic_adult.ill", "septic_child.ill", "dvt.chest", "dvt.both_chest", "scfe.unstable",
                            "scfe.unstable_turned_out", "scfe.unstable_seen", "hip_disloc.raised", "hip_disloc.replaced", "hip_disloc.replaced_short", "ankle_disloc.skin", "ankle_disloc.pulse",
                            "ankle_disloc.held", "nsti.raised", "nsti.gas", "nsti.dead", "nsti.numb", "nsti.pain", "nsti.swelling", "nsti.ill", "nsti.red_foot_ill", "acutely_ill.raised", "acutely_ill.failing", "acutely_ill.shock", "acutely_ill.mottled", "acutely_ill.circulation", "acutely_ill.newborn", "acutely_ill.rash", "septic_child.raised_now", "df_infect.severe", "df_infect.wet", "deep_wound.venom",
                            "ali.grade_1", "ali.grade_2a", "ali.grade_2b", "ali.grade_3", "septic_adult.hip_ill", "septic_adult.ankle_ill", "septic_adult.toe_ill"}) {

@@ -27,6 +27,48 @@ TEST_CASE("planted: of a person of no known age who takes no steps the line of t
   }
 }
 
+// Section 12: its gate is an age, and unknown is not no (section 0). That lost steps by themselves tell of no age is our own rule.
+TEST_CASE("planted: of a person of no known age steps that are not taken, and nothing else, raise neither an old hip nor a child's joint: the age is asked") {
+  const auto of_no_age = [](const std::string& complaint, const std::string& story) {
+    Bench bench = visit(complaint, 1940, story);
+    bench.person->birth.reset();
+    return bench;
+  };
+  const auto asks_age = [](const Bench& bench, const std::string& name) {
+    const auto found = question(bench, name);
+    return found && found->message.text == "msg.question." + name + ".age";
+  };
+  for (const char* why : {"forefoot_pain", "diabetic_foot", "free"}) {
+    CAPTURE(why);
+    const Bench bench = of_no_age(why, "history.mechanism no_injury; gait.steps_now 0; history.weeks_since_onset 0");
+    for (const char* name : {"hip_fx_old", "septic_child", "limp_child"}) {
+      CAPTURE(name);
+      CHECK(line_of(bench, name) == "none");
+    }
+    CHECK(asks_age(bench, "hip_fx_old"));
+    CHECK(asks_age(bench, "septic_child"));
+    // Told to have stopped walking, fallen, or complaining of the hip it stays, and the line says that the age is open.
+    CHECK(line_of(of_no_age(why, "gait.steps_now 0; history.walking_lost yes"), "hip_fx_old") == "age_open");
+    CHECK(line_of(of_no_age(why, "gait.steps_now 0; history.fall_recent yes"), "hip_fx_old") == "age_open");
+    CHECK(line_of(of_no_age(why, "gait.steps_now 0; history.walking_lost yes; history.frail yes"), "hip_fx_old") == "raised");
+  }
+  CHECK(line_of(of_no_age("hip_groin", "history.mechanism no_injury; gait.steps_now 0"), "hip_fx_old") == "age_open");
+  CHECK(line_of(of_no_age("limping_child", "history.mechanism no_injury; gait.limp yes; gait.steps_now 0"), "septic_child") != "none");
+  CHECK(line_of(visit("forefoot_pain", 1940, "history.mechanism no_injury; gait.steps_now 0"), "hip_fx_old") == "raised");
+}
+
+// Section 1 ("what suspects a break"); that such bones break without an injury is our own rule, as of the hip.
+TEST_CASE("planted: a leg newly bent of who took no steps before is broken until a film shows otherwise, with an injury denied; an old bend and a walker's are not") {
+  for (const char* before : no_steps) {
+    CAPTURE(before);
+    const std::string bent = "leg.look_deformity left yes; history.mechanism no_injury; ";
+    CHECK(line_of(visit("limping_child", 2018, before + bent), "fracture") == "without_steps");
+    CHECK_FALSE(is_now(visit("limping_child", 2018, before + bent), "fracture"));
+    CHECK(line_of(visit("free", 1950, before + bent + "history.weeks_since_onset 30"), "fracture") == "none");
+  }
+  CHECK(line_of(visit("limping_child", 2018, "leg.look_deformity left yes; history.mechanism no_injury"), "fracture") == "none");
+}
+
 TEST_CASE("planted: no steps of who took none before call no broken hip; of who walked they do, and so does a hip that hurts when it is moved") {
   for (const char* before : no_steps) {
     CAPTURE(before);

@@ -38,6 +38,29 @@ TEST_CASE("planted: of who cannot tell of pain a foot pale and slow to fill unde
   CHECK_FALSE(raised(visit("after_plaster", 1990, plaster + both), "acs"));
 }
 
+// Sections 4 ("tight cast") and 5 ("one perfusion sign + one symptom is enough"); from which number pain is severe is the convention of limits.hpp.
+TEST_CASE("planted: severe pain under a fresh plaster with a blue foot, or one not moved, is now; less pain, a foot in order or an old plaster is asked") {
+  const std::string plaster = "body.cast left cast_shin; history.weeks_since_onset 0; ";
+  for (const char* sign : {"vessel.foot_colour left colour_blue", "vessel.foot_colour left colour_pale", "vessel.capillary_refill_slow left yes", "ankle.movement left no"}) {
+    CAPTURE(sign);
+    for (const char* sore : {"history.pain_now 8; ", "history.pain_now 7; ", "history.pain_at_rest 9; ", "history.pain_severe_sudden yes; "}) {
+      CAPTURE(sore);
+      CHECK(line_of(visit("after_plaster", 1996, plaster + sore + sign), "acs") == "plaster_pain");
+      CHECK(is_now(visit("after_plaster", 1996, plaster + sore + sign), "acs"));
+    }
+    CHECK_FALSE(raised(visit("after_plaster", 1996, plaster + "history.pain_now 6; " + sign), "acs"));
+    CHECK_FALSE(raised(visit("after_plaster", 1996, std::string("body.cast left cast_shin; history.weeks_since_onset 5; history.pain_now 8; ") + sign), "acs"));
+    CHECK_FALSE(raised(visit("after_plaster", 1996, std::string("history.weeks_since_onset 0; history.pain_now 8; ") + sign), "acs"));
+  }
+  CHECK_FALSE(raised(visit("after_plaster", 1996, plaster + "history.pain_now 8; vessel.foot_colour left colour_pink; ankle.movement left yes"), "acs"));
+  CHECK(is_now(visit("after_plaster", 2023, plaster + "history.pain_now 9; ankle.movement left no"), "acs"));
+  // A child in pain that will not move; one that plays, and a grown person who lies still, are asked.
+  const std::string still = plaster + "history.pain_at_night 9; general.child_at_play play_will_not_move";
+  CHECK(is_now(visit("after_plaster", 2023, still), "acs"));
+  CHECK_FALSE(raised(visit("after_plaster", 2023, plaster + "history.pain_at_night 9"), "acs"));
+  CHECK_FALSE(raised(visit("after_plaster", 1990, still), "acs"));
+}
+
 TEST_CASE("planted: ill with a fever and a plaster on a foot that feels little is the same day; well, cool, feeling or seen whole it is not") {
   const std::string plaster = "body.cast left cast_ankle+cast_foot; ";
   const std::string hot = "history.unwell yes; general.temperature 385; ";
