@@ -87,7 +87,18 @@ void add_grounds(const PageView& view, std::string_view danger, const std::vecto
     if (!left[i].empty()) {
       label = view.say("page.flag_rests", {{"flag", label, false, true}, {"findings", left[i], false, true}});
     }
-    std::vector<std::string>& of = printed_answer(view, flag) == interpret::FlagAnswer::cannot_answer ? asked_labels : labels;
+    const bool cannot = printed_answer(view, flag) == interpret::FlagAnswer::cannot_answer;
+    // Nothing is missing that would settle it: what leaves it open is named.
+    if (std::vector<std::string> looks; cannot && left[i].empty()) {
+      for (const model::Finding* finding : view.findings) {
+        const bool named = finding->finding && std::find(flag.findings.begin(), flag.findings.end(), *finding->finding) != flag.findings.end();
+        if (const std::string look = view.label(finding->item); named && looks.size() < 2 && std::find(looks.begin(), looks.end(), look) == looks.end()) {
+          looks.push_back(look);
+        }
+      }
+      label = looks.empty() ? label : view.say("letter.not_suggested_by", {{"flag", label, false, true}, {"looks", joined(looks), false, true}});
+    }
+    std::vector<std::string>& of = cannot ? asked_labels : labels;
     if (std::find(of.begin(), of.end(), label) == of.end()) {
       of.push_back(label);
     }
@@ -122,6 +133,7 @@ void add_undone(const PageView& view, SheetSection& section) {
 // Of the minimum set, by side; the side complained of first, and what is open on both sides once. A joint that nobody looked at on a side
 // is named above with all that belongs to it.
 void add_minimum(const PageView& view, SheetSection& section) {
+  const AdvisedAgainst against(view);
   struct OfSides {
     std::string sides;
     std::vector<std::string> labels;
@@ -136,9 +148,9 @@ void add_minimum(const PageView& view, SheetSection& section) {
     for (const interpret::MissingItem& missing : view.assessment.missing) {
       const auto on = [&](Side side) {
         return std::any_of(view.assessment.missing.begin(), view.assessment.missing.end(),
-                           [&](const interpret::MissingItem& one) { return one.item == missing.item && one.side == side && !said_above(one) && !is_advised_against(view, one.item, one.side); });
+                           [&](const interpret::MissingItem& one) { return one.item == missing.item && one.side == side && !said_above(one) && !against.holds(one.item, one.side); });
       };
-      if (is_advised_against(view, missing.item, missing.side)) {
+      if (against.holds(missing.item, missing.side)) {
         continue;
       }
       if (said_above(missing) || (is_complained_of(view, missing.side) || missing.side == Side::midline) != complained_of) {
@@ -159,7 +171,7 @@ void add_minimum(const PageView& view, SheetSection& section) {
   std::vector<std::string> held;
   for (const interpret::MissingItem& missing : view.assessment.missing) {
     const std::string label = view.label(missing.item) + view.side_after(missing.side);
-    if (!said_above(missing) && is_advised_against(view, missing.item, missing.side) && std::find(held.begin(), held.end(), label) == held.end()) {
+    if (!said_above(missing) && against.holds(missing.item, missing.side) && std::find(held.begin(), held.end(), label) == held.end()) {
       held.push_back(label);
     }
   }
@@ -228,6 +240,9 @@ SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shor
     if (alert.handled && (alert.handled->action || alert.handled->reason)) {
       const auto& done = alert.handled->action;
       section.under(view.say(done ? "page.alert_action" : "page.alert_reason", {{"text", done ? done->text : alert.handled->reason->text}}));
+    }
+    if (!ask.protected_ && alert.state == interpret::AlertState::raised && !(alert.handled && (alert.handled->action || alert.handled->reason))) {
+      section.under(view.say("letter.call_not_recorded"));
     }
     add_handled_also(view, alert, section);
   }

@@ -36,7 +36,7 @@ model::Instant days_after_exam(const Printer& printer, std::int64_t days) { retu
 TEST_CASE("C18: a day that has passed when a page is printed is named as passed on letter, note and sheet, and not before") {
   Printer hip("hip");
   hip.names.now = days_after_exam(hip, 0);
-  CHECK(has(later_letter(hip), "THE SAME DAY, 2026-11-24, because of what was found:"));
+  CHECK(has(later_letter(hip), "THE SAME DAY, 2026-11-24, by the program from the record:"));
   CHECK(has(later_home(hip), "GO THE SAME DAY, 2026-11-24"));
   hip.names.now = days_after_exam(hip, 2);
   const std::string passed = "That day, 2026-11-24, has passed: now at once.";
@@ -129,7 +129,7 @@ TEST_CASE("C18: a letter files under nothing out of the ordinary no test of whic
 
 TEST_CASE("C18: a letter that asks for a written answer alone says of nobody that they are sent or seen") {
   const std::string stiff = later_letter(Printer("stiff"));
-  CHECK(has(stiff, "NO REFERRAL is planned, nobody is sent: a written answer is asked for"));
+  CHECK(has(stiff, "A WRITTEN ANSWER is asked for; no referral is recorded"));
   CHECK(has(stiff, "Meanwhile, by the plan: "));
   CHECK(has(stiff, "Care of the person goes on."));
   CHECK(!has(stiff, "Until seen"));
@@ -152,8 +152,8 @@ TEST_CASE("the note says of an impression that no line weighs that this edition 
 
 TEST_CASE("C19: a day of the plan that is later than what was found asks for is flagged in note and letter; the person's sheet leaves it out and asks nobody to settle it") {
   const Printer sole("sole");
-  CHECK(has(later_note(sole), "by 2026-11-25; LATER than what was found asks for: to be settled by the examiner"));
-  CHECK(has(later_letter(sole), "by 2026-11-25, LATER than what was found asks for: to be settled by the examiner before this goes"));
+  CHECK(has(later_note(sole), "by 2026-11-25; LATER than what was found asks for: 2026-11-24 holds"));
+  CHECK(has(later_letter(sole), "by 2026-11-25, LATER than what was found asks for: 2026-11-24 holds"));
   const report::HomeSheet home = report::home_sheet(sole.view(), {{}, true});
   CHECK(home.plan_later);
   CHECK(!has(later_home(sole), "Settle it"));
