@@ -87,7 +87,7 @@ void add_rested_on(const PageView& view, const std::vector<model::Finding>& find
 }
 
 void add_meanwhile(const PageView& view, const std::vector<model::MessageId>& meanwhile, const std::optional<Side>& side, std::string_view title, SheetSection& section) {
-  const ToDo asked = to_do(view, meanwhile, side);
+  const UntilSeen asked = until_seen(view, meanwhile, side);
   if (!asked.left.empty()) {
     section.under(view.say(title, {{"what", joined(asked.left, "; "), false, true}}) + ".");
   }

@@ -105,7 +105,7 @@ void add_why(const PageView& view, Sheet& sheet) {
       section.under(view.say("page.alert_reason", {{"text", alert->handled->reason->text}}));
     }
     add_handled_also(view, *alert, section);
-    const ToDo asked = to_do(view, alert->meanwhile, alert->side);
+    const UntilSeen asked = until_seen(view, alert->meanwhile, alert->side);
     if (!asked.left.empty()) {
       section.under(view.say("page.until_then", {{"what", joined(asked.left, "; "), false, true}}) + ".");
     }

@@ -103,11 +103,11 @@ struct FirstDue {
 // The reasons to come back that stand; a page without one says so.
 [[nodiscard]] bool names_come_back(const PageView& view);
 // What is asked for until the person is seen, with what of it is on record beside it; and what of it was done, by the record.
-struct ToDo {
+struct UntilSeen {
   std::vector<std::string> left;
   std::vector<std::string> done;
 };
-[[nodiscard]] ToDo to_do(const PageView& view, const std::vector<model::MessageId>& messages, const std::optional<model::Side>& side);
+[[nodiscard]] UntilSeen until_seen(const PageView& view, const std::vector<model::MessageId>& messages, const std::optional<model::Side>& side);
 [[nodiscard]] std::string meanwhile_text(const PageView& view, const model::MessageId& message, const std::optional<model::Side>& side);
 
 // What alerts and prompts to refer advise against, of the steps of this complaint; one label for the variants of one test.

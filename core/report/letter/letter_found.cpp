@@ -30,6 +30,7 @@ constexpr int without_method = 3;  // from this length on a look or a touch stan
   return observed ? value : joined({value, enum_word(view.words, "origin", *finding.origin)});
 }
 
+constexpr int body_measured_from = 6;  // a line of its own is room
 constexpr int without_grade_words = 5;  // "grade 2" for "grade 2 (6 to 10 mm more than the other side)"
 
 [[nodiscard]] std::string without_meaning(const Finding& finding, std::string value, int shortened) {
@@ -194,7 +195,7 @@ struct FoundOnSide {
     // What an alert rests on is a danger sign that was found: it is not left out either.
     const bool of_foot = complained_of && blood_feeling_or_movement(*finding);
     // Temperature and pulse are few, and asked back by whoever does not have them.
-    const bool of_body = finding->item.text.starts_with("general.") && is_number(*finding);
+    const bool of_body = is_number(*finding) && (finding->item.text == "general.temperature" || finding->item.text == "general.pulse_rate");
     const model::Item* item = view.edition.item(finding->item);
     FoundHere one{view.label(finding->item), with_other_side(view, *finding, shortened), bare_value(view, *finding), value_in_a_word(view, *finding),
                   item != nullptr ? item->region.text : std::string(), of_foot || of_body || alert_rests_on(view, *finding), is_number(*finding)};
@@ -213,7 +214,7 @@ struct FoundOnSide {
           break;
         }
         one.whole = of_foot || of_body || counts_in_points(view, *finding);
-        here.ordinary_here.push_back(std::move(one));
+        (of_body && shortened >= body_measured_from ? here.measured : here.ordinary_here).push_back(std::move(one));
         break;
       case Ordinary::described:
       case Ordinary::told: {
@@ -271,7 +272,7 @@ void add_told(const PageView& view, int shortened, SheetSection& section) {
       words.push_back(with_label(view, *finding));
     } else if (shortened < letter_shortest || ordinary(view.edition, *finding) == Ordinary::unusual) {
       add_alike(alike, label, shortened < in_a_word_from ? value_or_undone(view, *finding) : value_in_a_word(view, *finding));
-    } else {
+    } else if (!alert_rests_on(view, *finding)) {
       labels.push_back(label);
     }
   }

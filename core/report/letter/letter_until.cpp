@@ -92,7 +92,13 @@ SheetSection letter_until(const PageView& view, const LetterAsk& ask, int shorte
     std::copy_if(from.begin(), from.end(), std::back_inserter(to), [&](const std::string& said) { return std::find(to.begin(), to.end(), said) == to.end(); });
   };
   const auto add_meanwhile_of = [&](const std::vector<model::MessageId>& messages, const std::optional<model::Side>& side) {
-    const ToDo asked = to_do(view, messages, side);
+    UntilSeen asked = until_seen(view, messages, side);
+    if (shortened == letter_shortest) {  // what of it is on record stands in the plan and under what was found
+      asked.left.clear();
+      for (const model::MessageId& message : messages) {
+        asked.left.push_back(meanwhile_text(view, message, side));
+      }
+    }
     add_new(asked.left, meanwhile);
     add_new(asked.done, done);
   };
@@ -113,9 +119,10 @@ SheetSection letter_until(const PageView& view, const LetterAsk& ask, int shorte
   }
   if (!meanwhile.empty()) {
     section.plain(says);
-    says = view.say("letter.until_alert", {{"what", joined(meanwhile, "; "), false, true}});
+    says = view.say(shortened == letter_shortest ? "letter.until_alert_short" : "letter.until_alert", {{"what", joined(meanwhile, "; "), false, true}});
   }
-  if (!done.empty()) {
+  // The values stand under what was found.
+  if (constexpr int found_alone_from = 6; !done.empty() && shortened < found_alone_from) {
     says += " " + view.say("page.until_recorded", {{"what", joined(done, "; "), false, true}});
   }
   // A paragraph of its own would cost a long letter what was found.

@@ -171,7 +171,7 @@ void add_minimum(const PageView& view, SheetSection& section) {
   std::vector<std::string> held;
   for (const interpret::MissingItem& missing : view.assessment.missing) {
     const std::string label = view.label(missing.item) + view.side_after(missing.side);
-    if (!said_above(missing) && against.holds(missing.item, missing.side) && std::find(held.begin(), held.end(), label) == held.end()) {
+    if (against.holds(missing.item, missing.side) && std::find(held.begin(), held.end(), label) == held.end()) {
       held.push_back(label);
     }
   }
@@ -241,9 +241,6 @@ SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shor
       const auto& done = alert.handled->action;
       section.under(view.say(done ? "page.alert_action" : "page.alert_reason", {{"text", done ? done->text : alert.handled->reason->text}}));
     }
-    if (!ask.protected_ && alert.state == interpret::AlertState::raised && !(alert.handled && (alert.handled->action || alert.handled->reason))) {
-      section.under(view.say("letter.call_not_recorded"));
-    }
     add_handled_also(view, alert, section);
   }
   for (const interpret::Statement& statement : view.assessment.statements) {
@@ -253,6 +250,12 @@ SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shor
     }
   }
   std::vector<std::string> last;
+  const bool unanswered = std::any_of(view.assessment.alerts.begin(), view.assessment.alerts.end(), [&](const interpret::Alert& alert) {
+    return alert_in_letter(view, alert, ask.protected_) && alert.state == interpret::AlertState::raised && !(alert.handled && (alert.handled->action || alert.handled->reason));
+  });
+  if (unanswered && !ask.protected_) {
+    last.push_back(view.say("letter.call_not_recorded"));
+  }
   if (found_leads || ask.urgency) {
     last.push_back(passed_text(view, found_leads ? found : *ask.urgency));
   }

@@ -135,8 +135,8 @@ TEST_CASE("the summary gives the end feel beside a motion that it tells apart, a
   CHECK(has(lock, "Knee extension, passive 15° short of straight, end feel springy block: "));
   const std::string stiff = section(note_next(Printer("stiff")), "Found out of the ordinary");
   CHECK(has(stiff, "12° short of straight, end feel bone to bone: "));
-  CHECK(has(stiff, "values under \"Findings\": Thigh girth, 10 cm above the kneecap - LEFT"));
-  CHECK(has(stiff, "values under \"Findings\": Hip inward rotation, lying, hip straight / Thigh girth, 10 cm above the kneecap"));
+  CHECK(has(stiff, "Thigh girth, 10 cm above the kneecap 415 mm"));
+  CHECK(has(stiff, "neither called ordinary nor not: Hip inward rotation, lying, hip straight: 28° toward internal rotation"));
   CHECK(has(section(note_next(Printer("fall")), "Found out of the ordinary"), "Gap below the kneecap: unsure"));
   const std::string clot = section(note_next(Printer("clot")), "Found out of the ordinary");
   CHECK(has(clot, "RIGHT: nothing out of the ordinary among what was examined"));
@@ -164,7 +164,7 @@ TEST_CASE("what is not planned is named on note and letter: a reader looks for n
 
 TEST_CASE("the day of the plan leads where nothing else says how soon; without one that is said too") {
   CHECK(has(section(note_next(Printer("football")), "Plan"), "How soon: BY 2026-12-08 AT THE LATEST: referral, LEFT, by the examiner's plan; nothing was raised"));
-  CHECK(has(section(note_next(Printer("stiff")), "Plan"), "How soon: BY 2027-02-23 AT THE LATEST: review, RIGHT, as planned; "));
+  CHECK(has(section(note_next(Printer("stiff")), "Plan"), "How soon: BY 2027-02-23 AT THE LATEST: review, RIGHT, by the examiner's plan; "));
   Printer silent("stiff");
   for (model::PlanItem& item : *silent.exam.plan) {
     item.became = model::Became::done;  // a day that is over is not how soon

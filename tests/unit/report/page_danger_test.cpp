@@ -93,7 +93,7 @@ TEST_CASE("an alert for a person's protection leaves one line without its name, 
   raised.alert("second_harm", "history.unexplained_bruises", interpret::Audience::protected_);
   raised.flag("flag.first_harm", std::nullopt, interpret::FlagAnswer::raised);
   const std::string page = raised.page();
-  CHECK(has(page, "Alerts, and what was done ------------------------- - See protected note: the examiner alone opens it, and whoever may know asks the examiner in private. This page stays at the clinic; letter and take-home sheet say nothing of it. No other alert for now or today raised by what was recorded."));
+  CHECK(has(page, "Alerts, and what was done ------------------------- - See protected note: the examiner alone opens it, and whoever may know asks the examiner in private. This page stays at the clinic; what the person carries says nothing of it. No other alert for now or today raised by what was recorded."));
   const std::string to_a_viewer = raised.page(report::ProtectedNote::absent);
   CHECK(!has(to_a_viewer, "rotected"));
   CHECK(has(to_a_viewer, "No alert for now or today stands on this copy."));

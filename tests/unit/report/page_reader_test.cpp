@@ -359,7 +359,7 @@ TEST_CASE("the lines to answer on are not broken in the middle of a blank") {
 
 TEST_CASE("two weeks that a prompt asks for are not said to be because of alerts, of which there is none") {
   for (const char* name : {"lock", "infant"}) {
-    CHECK_MESSAGE(has(section(note_page(Printer(name)), "Plan"), "within the two weeks asked for, because of the referral that is asked for below."), name);
+    CHECK_MESSAGE(has(section(note_page(Printer(name)), "Plan"), "which holds before the two weeks asked for. A referral is asked for below, by the program."), name);
   }
 }
 

@@ -35,7 +35,7 @@ TEST_CASE("of two days the sooner holds, with whose the later one is; that nobod
   CHECK(has(posted_letter(sole), "LATER than what was found asks for: 2026-11-24 holds"));
   CHECK(!has(posted_letter(sole), "before this goes"));
   CHECK(has(told_under(sole, under_alerts), "A call, or anything else done for this alert, is not recorded, nor whether that answers it: ask the examiner."));
-  CHECK(has(posted_letter(sole), "A call, or anything else done for it, is not recorded."));
+  CHECK(has(posted_letter(sole), "Where no DONE stands, a call, or anything else done for it, is not recorded."));
   Printer called("clot");
   REQUIRE(called.assessment.alerts.size() == 1);
   model::AlertHandled done;
@@ -43,7 +43,7 @@ TEST_CASE("of two days the sooner holds, with whose the later one is; that nobod
   done.action = wire::Remark{"scan room called"};
   called.assessment.alerts.front().handled = done;
   called.assessment.alerts.front().state = interpret::AlertState::handled;
-  CHECK(!has(posted_letter(called), "A call, or anything else"));
+  CHECK(!has(posted_letter(called), "Where no DONE stands"));
 }
 
 TEST_CASE("a film that neither a referral nor a review follows has no reader by the record, and the page says so; a review or a referral is who follows it") {
@@ -127,7 +127,7 @@ TEST_CASE("a girth that is less than the other side's stands with it in the summ
   CHECK(!has(told_under(Printer("clot"), "Found out of the ordinary"), "neither called ordinary nor not: Calf girth"));
 }
 
-TEST_CASE("how long, how it began, pulse rate and temperature stand in the letter with their values, down to the last but one length") {
+TEST_CASE("how long, how it began, pulse rate and temperature stand in the letter with their values, at every length but the shortest") {
   const Printer clot("clot");
   for (int shortened = 0; shortened < report::letter_shortest; ++shortened) {
     const std::string letter = posted_letter(clot, shortened);

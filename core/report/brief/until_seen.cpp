@@ -29,7 +29,7 @@ constexpr std::array<OnRecord, 11> on_record{{{"measure_calves", false, {"leg.ca
                                               {"splint_as_is", true, {"vessel.pulse_", "nerve.sensation_", "ankle.movement"}},
                                               {"splint_toes_down", true},
                                               {"foot_held_up", true},
-                                              {"offload", true, {"vessel.pulse_"}},
+                                              {"offload", true},
                                               {"margin_and_general", false, {"general.temperature", "general.pulse_rate", "general.respiratory_rate"}},
                                               {"temperature_and_whole_child", false, {"general.temperature"}}}};
 
@@ -57,9 +57,9 @@ constexpr std::array<OnRecord, 11> on_record{{{"measure_calves", false, {"leg.ca
     in_referral = in_referral || (item.kind == model::PlanKind::referral && item.became != model::Became::declined && names_a_film(item.text.text));
   }
   if (!films.empty()) {
-    return view.say("page.todo_part", {{"what", text, false, true}, {"by", joined(films, "; "), false, true}});
+    return view.say("page.until_part", {{"what", text, false, true}, {"by", joined(films, "; "), false, true}});
   }
-  return in_referral ? text : view.say("page.todo_no_film", {{"what", text, false, true}});
+  return in_referral ? text : view.say("page.until_no_film", {{"what", text, false, true}});
 }
 
 // What of it was found, by name with its value; what was told, taken over or entered for a group is no look.
@@ -81,9 +81,9 @@ void add_found(const PageView& view, const OnRecord& row, const std::optional<Si
 
 }  // namespace
 
-ToDo to_do(const PageView& view, const std::vector<model::MessageId>& messages, const std::optional<Side>& side) {
+UntilSeen until_seen(const PageView& view, const std::vector<model::MessageId>& messages, const std::optional<Side>& side) {
   constexpr std::string_view begins = "msg.meanwhile.";
-  ToDo out;
+  UntilSeen out;
   for (const model::MessageId& message : messages) {
     const std::string text = meanwhile_text(view, message, side);
     const std::string_view name = std::string_view(message.text).substr(std::min(begins.size(), message.text.size()));
@@ -106,9 +106,9 @@ ToDo to_do(const PageView& view, const std::vector<model::MessageId>& messages, 
     std::size_t sides = 0;
     add_found(view, *row, side, by, sides);
     if (row->whole && sides > 1) {
-      out.done.push_back(view.say("page.todo_done", {{"what", text, false, true}, {"by", joined(by, "; "), false, true}}));
+      out.done.push_back(view.say("page.until_done", {{"what", text, false, true}, {"by", joined(by, "; "), false, true}}));
     } else if (!by.empty() && !row->whole) {
-      out.left.push_back(view.say("page.todo_part", {{"what", text, false, true}, {"by", joined(by, "; "), false, true}}));
+      out.left.push_back(view.say("page.until_part", {{"what", text, false, true}, {"by", joined(by, "; "), false, true}}));
     } else {
       out.left.push_back(text);
     }
