@@ -98,7 +98,7 @@ struct FirstDue {
 [[nodiscard]] bool is_over(const model::PlanItem& item);
 // By whom and by which day a step is taken that sends the person on or calls them back; what the record does not say is said.
 [[nodiscard]] std::vector<std::string> whom_and_when(const PageView& view, const model::PlanItem& item);
-// "Not recorded, whether planned or not: referral, review here.": what is not recorded was not decided against; empty where both are.
+// "Not recorded as planned: referral, review here.": what is not recorded was not decided against; empty where both are.
 [[nodiscard]] std::string not_planned(const PageView& view);
 // The reasons to come back that stand; a page without one says so.
 [[nodiscard]] bool names_come_back(const PageView& view);

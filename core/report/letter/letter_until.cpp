@@ -86,6 +86,7 @@ SheetSection letter_until(const PageView& view, const LetterAsk& ask, int shorte
     says = view.say("letter.until", {{"what", joined(planned, "; "), false, true}}) + ".";
   }
   // Two alerts may say the same; a reader needs it once.
+  constexpr int in_short_from = 6;
   std::vector<std::string> meanwhile;
   std::vector<std::string> done;
   const auto add_new = [](const std::vector<std::string>& from, std::vector<std::string>& to) {
@@ -93,7 +94,7 @@ SheetSection letter_until(const PageView& view, const LetterAsk& ask, int shorte
   };
   const auto add_meanwhile_of = [&](const std::vector<model::MessageId>& messages, const std::optional<model::Side>& side) {
     UntilSeen asked = until_seen(view, messages, side);
-    if (shortened == letter_shortest) {  // what of it is on record stands in the plan and under what was found
+    if (shortened >= in_short_from) {  // what of it is on record stands in the plan and under what was found
       asked.left.clear();
       for (const model::MessageId& message : messages) {
         asked.left.push_back(meanwhile_text(view, message, side));
@@ -119,10 +120,10 @@ SheetSection letter_until(const PageView& view, const LetterAsk& ask, int shorte
   }
   if (!meanwhile.empty()) {
     section.plain(says);
-    says = view.say(shortened == letter_shortest ? "letter.until_alert_short" : "letter.until_alert", {{"what", joined(meanwhile, "; "), false, true}});
+    says = view.say(shortened >= in_short_from ? "letter.until_alert_short" : "letter.until_alert", {{"what", joined(meanwhile, "; "), false, true}});
   }
   // The values stand under what was found.
-  if (constexpr int found_alone_from = 6; !done.empty() && shortened < found_alone_from) {
+  if (!done.empty() && shortened < in_short_from) {
     says += " " + view.say("page.until_recorded", {{"what", joined(done, "; "), false, true}});
   }
   // A paragraph of its own would cost a long letter what was found.

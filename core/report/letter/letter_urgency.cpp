@@ -74,7 +74,7 @@ void add_grounds(const PageView& view, std::string_view danger, const std::vecto
 }
 
 // Asked after and not settled by the answer, or not asked after; a danger that is both on two sides was asked after.
-[[nodiscard]] std::vector<std::string> open_signs(const PageView& view, const std::vector<std::string>& left, bool asked) {
+[[nodiscard]] std::vector<std::string> open_signs(const PageView& view, const std::vector<std::string>& left, bool asked, bool by_name_alone) {
   std::vector<std::string> labels;
   std::vector<std::string> asked_labels;
   for (std::size_t i = 0; i < left.size(); ++i) {
@@ -84,12 +84,13 @@ void add_grounds(const PageView& view, std::string_view danger, const std::vecto
     }
     // A no to one part of it stands above: what of it is open is said beside.
     std::string label = danger_named(view, flag);
-    if (!left[i].empty()) {
+    const bool cannot = printed_answer(view, flag) == interpret::FlagAnswer::cannot_answer;
+    const bool bare = cannot && by_name_alone;
+    if (!left[i].empty() && !bare) {
       label = view.say("page.flag_rests", {{"flag", label, false, true}, {"findings", left[i], false, true}});
     }
-    const bool cannot = printed_answer(view, flag) == interpret::FlagAnswer::cannot_answer;
     // Nothing is missing that would settle it: what leaves it open is named.
-    if (std::vector<std::string> looks; cannot && left[i].empty()) {
+    if (std::vector<std::string> looks; cannot && !bare && left[i].empty()) {
       for (const model::Finding* finding : view.findings) {
         const bool named = finding->finding && std::find(flag.findings.begin(), flag.findings.end(), *finding->finding) != flag.findings.end();
         if (const std::string look = view.label(finding->item); named && looks.size() < 2 && std::find(looks.begin(), looks.end(), look) == looks.end()) {
@@ -274,7 +275,7 @@ SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shor
 }
 
 // The other side, the joints above and below, the minimum set and the danger signs, each by name at every length, with the reason.
-SheetSection letter_not_examined(const PageView& view) {
+SheetSection letter_not_examined(const PageView& view, int shortened) {
   SheetSection section = view.section("page.not_examined");
   add_transfer_line(view, section);  // else a set that was cut short would read as one that is whole
   if (const std::vector<std::string> places = places_not_examined(view); !places.empty()) {
@@ -286,10 +287,10 @@ SheetSection letter_not_examined(const PageView& view) {
   add_undone(view, section);
   add_minimum(view, section);
   const std::vector<std::string> left = left_of_asked(view);
-  if (const std::vector<std::string> asked = open_signs(view, left, true); !asked.empty()) {
+  if (const std::vector<std::string> asked = open_signs(view, left, true, shortened == letter_shortest); !asked.empty()) {
     section.bullet(view.say("letter.signs_cannot", {{"flags", joined(asked, "; "), false, true}}));
   }
-  if (const std::vector<std::string> open = open_signs(view, left, false); !open.empty()) {
+  if (const std::vector<std::string> open = open_signs(view, left, false, shortened == letter_shortest); !open.empty()) {
     section.bullet(view.say("letter.signs_not_asked", {{"flags", joined(open, "; "), false, true}}) + danger_sides(view));
   }
   if (const std::string untold = untold_pain(view); !untold.empty()) {

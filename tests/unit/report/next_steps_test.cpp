@@ -150,16 +150,16 @@ TEST_CASE("what is not planned is named on note and letter: a reader looks for n
       CHECK_MESSAGE(has(letter_next(printer, shortened), says), name);
     }
   };
-  both("fall", "Not recorded, whether planned or not: referral, review here.");
-  both("football", "Not recorded, whether planned or not: review here.");
-  both("ankle", "Not recorded, whether planned or not: referral.");
-  CHECK(!has(section(note_next(Printer("infant")), "Plan"), "whether planned or not"));
+  both("fall", "Not recorded as planned: referral, review here.");
+  both("football", "Not recorded as planned: review here.");
+  both("ankle", "Not recorded as planned: referral.");
+  CHECK(!has(section(note_next(Printer("infant")), "Plan"), "Not recorded as planned"));
   // One that was declined is not planned.
   Printer infant("infant");
   for (model::PlanItem& item : *infant.exam.plan) {
     item.became = model::Became::declined;
   }
-  CHECK(has(section(note_next(infant), "Plan"), "Not recorded, whether planned or not: referral, review here."));
+  CHECK(has(section(note_next(infant), "Plan"), "Not recorded as planned: referral, review here."));
 }
 
 TEST_CASE("the day of the plan leads where nothing else says how soon; without one that is said too") {

@@ -65,7 +65,7 @@ TEST_CASE("an alert stands after the plan with what it rests on, its side in cap
   raised.alert("joint_infection", "knee.look_skin_hot_red");
   raised.alert("joint_infection_again", "knee.look_skin_hot_red").state = interpret::AlertState::withdrawn_by_correction;
   const std::string page = raised.page();
-  CHECK(has(page, "{$joint}: {$sides}. Rests on: Skin hot or red, LEFT: yes. A call, or anything else done for this alert, is not recorded, and the plan holds nothing beside it."));
+  CHECK(has(page, "{$joint}: {$sides}. Rests on: Skin hot or red, LEFT: yes. A call or other action: not recorded; the plan holds nothing beside it."));
   CHECK(has(page, "Raised, withdrawn by correction or by what was told later."));
   CHECK(page.find(" Plan ") < page.find("Alerts, and what was done"));
   CHECK(page.find("Alerts, and what was done") < page.find("What the findings support"));

@@ -248,9 +248,9 @@ TEST_CASE("a reason to come back reads as one in note and letter, answers no ale
   hip.assessment.alerts.front().state = interpret::AlertState::raised;
   CHECK(has(section(note_read(hip), "What the person was told"), "COME BACK IF: \u2068The foot turns cold\u2069"));
   // It answers no alert: beside one it is named where the plan holds nothing else.
-  CHECK(has(section(note_read(hip), "Alerts, and what was done"), "The plan above holds: splint; medicine, as the examiner wrote it; referral; advice. A call, or anything else done for this alert, is not recorded"));
+  CHECK(has(section(note_read(hip), "Alerts, and what was done"), "The plan above holds: splint; medicine, as the examiner wrote it; referral; advice. A call or other action: not recorded"));
   hip.exam.plan->erase(hip.exam.plan->begin(), hip.exam.plan->end() - 1);
-  CHECK(has(section(note_read(hip), "Alerts, and what was done"), "The plan above holds: a reason to come back. A call, or anything else"));
+  CHECK(has(section(note_read(hip), "Alerts, and what was done"), "The plan above holds: a reason to come back. A call or other action"));
 }
 
 TEST_CASE("of who was in the room no page says that they were told") {
@@ -288,11 +288,11 @@ TEST_CASE("what to do until seen stays beside what was done of an alert, on note
   alert.state = interpret::AlertState::handled;
   const auto alerts = [&] { return section(note_read(clot), "Alerts, and what was done"); };
   CHECK(has(alerts(), "DONE: \u2068scan room called\u2069"));
-  CHECK(has(alerts(), "TO DO until handed over, asked for by the program; by whom, and whether told, is not recorded unless it stands here: no massage, no stockings, no pumps"));
+  CHECK(has(alerts(), "TO DO until handed over, asked for by the program (by whom, and if told: not recorded but where said): no massage, no stockings, no pumps"));
   // Both girths stand in the record: nobody measures them again to find out.
   CHECK(has(alerts(), "Of this is recorded: measure both calves 10 cm below the tubercle (RIGHT: 351 mm; LEFT: 392 mm)."));
   CHECK(has(alerts(), "no massage, no stockings"));
-  CHECK(has(letter_read(clot, 0), "TO DO until seen, asked for by the program; by whom, and whether told, is not recorded unless it stands here: no massage, no stockings, no pumps"));
+  CHECK(has(letter_read(clot, 0), "TO DO until seen, asked for by the program (by whom, and if told: not recorded but where said): no massage, no stockings, no pumps"));
   CHECK(has(letter_read(clot, 0), "Of this is recorded: measure both calves 10 cm below the tubercle"));
   for (model::PlanItem& item : *clot.exam.plan) {
     item.became = item.kind == model::PlanKind::referral ? std::optional(model::Became::arranged) : item.became;

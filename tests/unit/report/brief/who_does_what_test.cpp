@@ -34,8 +34,8 @@ TEST_CASE("of two days the sooner holds, with whose the later one is; that nobod
   CHECK(has(posted_letter(sole), "THE SOONER HOLDS: 2026-11-24."));
   CHECK(has(posted_letter(sole), "LATER than what was found asks for: 2026-11-24 holds"));
   CHECK(!has(posted_letter(sole), "before this goes"));
-  CHECK(has(told_under(sole, under_alerts), "A call, or anything else done for this alert, is not recorded, nor whether that answers it: ask the examiner."));
-  CHECK(has(posted_letter(sole), "Where no DONE stands, a call, or anything else done for it, is not recorded."));
+  CHECK(has(told_under(sole, under_alerts), "A call or other action: not recorded; whether the plan answers it: ask the examiner."));
+  CHECK(has(posted_letter(sole), "Where no DONE stands, a call or other action is not recorded."));
   Printer called("clot");
   REQUIRE(called.assessment.alerts.size() == 1);
   model::AlertHandled done;
@@ -51,7 +51,7 @@ TEST_CASE("a film that neither a referral nor a review follows has no reader by 
   const std::string says = "who reads it and what follows: not recorded";
   CHECK(has(told_under(fall, "Plan"), says));
   CHECK(has(posted_letter(fall), says));
-  CHECK(has(told_under(fall, "Plan"), "Not recorded, whether planned or not: referral, review here."));
+  CHECK(has(told_under(fall, "Plan"), "Not recorded as planned: referral, review here."));
   model::PlanItem review;
   review.kind = model::PlanKind::review;
   review.text = wire::Remark{"with the film"};
@@ -65,14 +65,14 @@ TEST_CASE("what is asked for until seen stands with what of it the record holds:
   CHECK(has(told_under(Printer("fall"), under_alerts), "splint with the knee straight (recorded: splint, RIGHT: given); film from the side; look at the other knee too (recorded: film, RIGHT: arranged)"));
   CHECK(has(told_under(Printer("hip"), under_alerts), "vessel and nerve to be looked at (recorded: splint, LEFT: given; "));
   CHECK(has(told_under(Printer("sole"), under_alerts), "temperature, pulse, breathing and sugar (recorded: Temperature: 37.2"));
-  CHECK(has(told_under(Printer("lock"), under_alerts), "film for a loose body (who orders it is not recorded)"));
+  CHECK(has(told_under(Printer("lock"), under_alerts), "film for a loose body (by whom: not recorded)"));
   // The words of this referral name the films: that none is ordered would be untrue.
   CHECK(has(told_under(Printer("child"), under_alerts), "film of both hips, two views; nothing by mouth"));
   // One girth is no comparison, and a splint that was declined holds nothing.
   Printer clot("clot");
   std::vector<model::Finding>& all = *clot.exam.findings;
   all.erase(std::remove_if(all.begin(), all.end(), [](const model::Finding& one) { return one.item.text == "leg.calf_girth_10cm" && one.side == model::Side::right; }), all.end());
-  CHECK(has(told_under(clot, under_alerts), "unless it stands here: measure both calves 10 cm below the tubercle; no massage"));
+  CHECK(has(told_under(clot, under_alerts), "but where said): measure both calves 10 cm below the tubercle; no massage"));
   Printer fall("fall");
   for (model::PlanItem& item : *fall.exam.plan) {
     item.became = model::Became::declined;
@@ -105,7 +105,7 @@ TEST_CASE("what was recorded and is not advised now is not to be done again; wha
   CHECK(child.find("Log roll of the leg, LEFT") > child.find("not advised now by what was raised: "));
   CHECK(has(posted_letter(Printer("child")), "Log roll of the leg, LEFT"));
   const std::string hip = told_under(Printer("hip"), under_alerts);
-  CHECK(has(hip, "no trial of standing; the roll that was left undone is not tried again, and the hip is never forced"));
+  CHECK(has(hip, "no trial of standing; the roll is not tried again, the hip never forced"));
   CHECK(!has(hip, "in one small roll"));
 }
 
