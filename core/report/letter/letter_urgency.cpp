@@ -133,7 +133,7 @@ void add_undone(const PageView& view, SheetSection& section) {
 
 // Of the minimum set, by side; the side complained of first, and what is open on both sides once. A joint that nobody looked at on a side
 // is named above with all that belongs to it.
-void add_minimum(const PageView& view, SheetSection& section) {
+void add_minimum(const PageView& view, int shortened, SheetSection& section) {
   const AdvisedAgainst against(view);
   struct OfSides {
     std::string sides;
@@ -172,7 +172,8 @@ void add_minimum(const PageView& view, SheetSection& section) {
   std::vector<std::string> held;
   for (const interpret::MissingItem& missing : view.assessment.missing) {
     const std::string label = view.label(missing.item) + view.side_after(missing.side);
-    if (against.holds(missing.item, missing.side) && std::find(held.begin(), held.end(), label) == held.end()) {
+    const bool said = shortened == letter_shortest && said_above(missing);
+    if (!said && against.holds(missing.item, missing.side) && std::find(held.begin(), held.end(), label) == held.end()) {
       held.push_back(label);
     }
   }
@@ -285,7 +286,7 @@ SheetSection letter_not_examined(const PageView& view, int shortened) {
     section.bullet(joined(barely, " / ") + ".");
   }
   add_undone(view, section);
-  add_minimum(view, section);
+  add_minimum(view, shortened, section);
   const std::vector<std::string> left = left_of_asked(view);
   if (const std::vector<std::string> asked = open_signs(view, left, true, shortened == letter_shortest); !asked.empty()) {
     section.bullet(view.say("letter.signs_cannot", {{"flags", joined(asked, "; "), false, true}}));
