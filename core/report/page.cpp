@@ -53,6 +53,31 @@ void add_count_without_gate(const PageView& view, const interpret::Hypothesis& h
   }
 }
 
+[[nodiscard]] bool one_sided(const PageView& view) { return view.exam.side && *view.exam.side != Side::midline; }
+
+// What of the minimum set keeps the bands back: of the side complained of alone, each with its side.
+[[nodiscard]] std::vector<std::string> gaps(const PageView& view) {
+  std::vector<std::string> labels;
+  for (const Side side : {Side::right, Side::left}) {
+    if (one_sided(view) && *view.exam.side != side) {
+      continue;
+    }
+    for (const interpret::MissingItem& missing : minimum_missing(view, side)) {
+      const std::string label = gap_label(view, missing) + view.side_after(missing.side);
+      if (std::find(labels.begin(), labels.end(), label) == labels.end()) {
+        labels.push_back(label);
+      }
+    }
+  }
+  return labels;
+}
+
+[[nodiscard]] bool other_side_lacks(const PageView& view) {
+  return one_sided(view) && std::any_of(view.assessment.missing.begin(), view.assessment.missing.end(), [&](const interpret::MissingItem& one) {
+           return one.side != *view.exam.side && one.side != Side::midline;
+         });
+}
+
 [[nodiscard]] SheetSection hypotheses_section(const PageView& view) {
   SheetSection section = view.section("page.hypotheses");
   for (const interpret::Hypothesis& hypothesis : view.assessment.hypotheses) {
@@ -64,6 +89,9 @@ void add_count_without_gate(const PageView& view, const interpret::Hypothesis& h
     section.plain(view.say("page.not_exclusive"));
     if (view.exam.impression) {
       section.plain(view.say("page.not_weighed"));
+    }
+    if (gaps(view).empty() && other_side_lacks(view)) {
+      section.plain(view.say("page.bands_though_other"));
     }
     return section;
   }
@@ -77,14 +105,15 @@ void add_count_without_gate(const PageView& view, const interpret::Hypothesis& h
     return section;
   }
   // Bands come only after the minimum set, so a page without them says why.
-  std::vector<interpret::MissingItem> missing;
-  for (const Side side : {Side::right, Side::left}) {
-    if (!view.exam.side || *view.exam.side == side || *view.exam.side == Side::midline) {
-      const std::vector<interpret::MissingItem> here = minimum_missing(view, side);
-      missing.insert(missing.end(), here.begin(), here.end());
-    }
+  const std::vector<std::string> missing = gaps(view);
+  if (missing.empty()) {
+    section.plain(view.say("page.no_hypothesis"));
+    return section;
   }
-  section.plain(view.say(missing.empty() ? "page.no_hypothesis" : "page.no_hypothesis_yet"));
+  section.plain(view.say("page.no_hypothesis_yet", {{"items", joined(missing, "; "), false, true}}));
+  if (other_side_lacks(view)) {
+    section.plain(view.say("page.gap_other_side"));
+  }
   return section;
 }
 

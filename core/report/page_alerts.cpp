@@ -87,12 +87,12 @@ void add_rested_on(const PageView& view, const std::vector<model::Finding>& find
 }
 
 void add_meanwhile(const PageView& view, const std::vector<model::MessageId>& meanwhile, const std::optional<Side>& side, std::string_view title, SheetSection& section) {
-  std::vector<std::string> parts;
-  for (const model::MessageId& message : meanwhile) {
-    parts.push_back(meanwhile_text(view, message, side));
+  const UntilSeen asked = until_seen(view, meanwhile, side);
+  if (!asked.left.empty()) {
+    section.under(view.say(title, {{"what", joined(asked.left, "; "), false, true}}) + ".");
   }
-  if (!parts.empty()) {
-    section.under(view.say(title, {{"what", joined(parts, "; "), false, true}}) + ".");
+  if (!asked.done.empty()) {
+    section.under(view.say("page.until_recorded", {{"what", joined(asked.done, "; "), false, true}}));
   }
 }
 
@@ -130,13 +130,15 @@ void add_none_raised(const PageView& view, bool some_hidden, SheetSection& secti
   }
   const bool viewer = view.names.protected_note == ProtectedNote::absent;
   std::string text = view.say(viewer ? "page.no_alert_here" : (some_hidden ? "page.no_other_alert" : "page.no_alert"));
-  const std::string prompts = joined(prompted(view), "; ");
-  text += prompts.empty() ? "" : "; " + view.say("page.no_alert_prompt", {{"flags", prompts, false, true}});
   // Their names stand among the danger signs.
   const auto counted = [&](std::string_view message, const std::vector<std::string>& of) {
     return of.empty() ? std::string() : "; " + view.say(message, {{"count", wire::write_number(static_cast<std::int64_t>(of.size()), 1), true}});
   };
   text += counted("page.no_alert_open", open) + counted("page.no_alert_unsettled", unsettled) + ".";
+  // What is asked for comes first: "no alert" straight above a prompt reads as nothing to do.
+  if (const std::string prompts = joined(prompted(view), "; "); !prompts.empty()) {
+    text = view.say("page.prompt_alone", {{"flags", prompts, false, true}, {"none", text, false, true}});
+  }
   // Whoever reads of no alert must not take it for an answer about a part that nothing here asks after.
   if (!view.exam.complaint.text.ends_with("_knee")) {
     text += " " + view.say("page.alerts_of_knee");

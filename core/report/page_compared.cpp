@@ -53,6 +53,10 @@ void add_way(std::vector<std::string>& lines, const std::string& begins, const s
   if (!said.remarks.empty()) {
     words += "; " + joined(said.remarks, "; ");
   }
+  // A comparison with the other side has a source and no figures: it stands behind the sentence.
+  if (said.compared.empty() && (said.people.empty() || said.interval.empty()) && !said.sources.empty()) {
+    words += "; " + view.say("page.row_source", {{"sources", joined(said.sources), false, true}});
+  }
   add_way(*statement.side == Side::right ? at->right : at->left, view.say("page.motion_reading", {{"way", way, false, true}, {"reading", said.reading, false, true}}) + " ", words);
   if (!said.sources.empty() || !said.compared.empty()) {
     std::vector<std::string> parts;
@@ -67,6 +71,9 @@ void add_way(std::vector<std::string>& lines, const std::string& begins, const s
       }
     } else if (!said.compared.empty()) {
       parts.push_back(view.words.say("msg.motion.compared_with", {{"rows", joined(said.compared, "; "), false, true}}));
+    }
+    if (parts.empty()) {
+      return true;
     }
     if (!said.sources.empty()) {
       parts.push_back(joined(said.sources));

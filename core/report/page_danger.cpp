@@ -220,7 +220,8 @@ std::vector<std::string> left_of_asked(const PageView& view) {
   const StillToAsk still(view);
   std::vector<std::string> left;
   for (const interpret::Flag& flag : view.assessment.flags) {
-    left.push_back(still.asked_in_part(flag) ? still.missing(flag) : std::string());
+    const bool open = printed_answer(view, flag) == FlagAnswer::cannot_answer;
+    left.push_back(open || still.asked_in_part(flag) ? still.missing(flag) : std::string());
   }
   return left;
 }
@@ -410,6 +411,10 @@ SheetSection flags_section(const PageView& view) {
         continue;
       }
       std::string findings = (answer == FlagAnswer::asked_no || row.measured) && !row.spoken ? no_rests_on(view, flag) : std::string();
+      if (answer == FlagAnswer::cannot_answer) {
+        // "Still open" alone does not say what would settle it.
+        findings = joined({findings, still.missing(flag)}, "; ");
+      }
       if (answer == FlagAnswer::not_asked) {
         const bool by_time = flag.answer == FlagAnswer::asked_no && !flag.findings.empty();  // how long ago alone
         findings = speaks_for_alone(view, flag) ? view.say("page.flag_for_alone", {{"for", no_rests_on(view, flag), false, true}})

@@ -57,9 +57,9 @@ using model::Side;
 }
 
 // A joint of the other side that nobody looked at is named with all that belongs to it; what is known of it from before is named by itself.
-[[nodiscard]] bool said_with_its_joint(const PageView& view, const interpret::MissingItem& missing) {
+[[nodiscard]] bool said_with_its_joint(const PageView& view, const AdvisedAgainst& against, const interpret::MissingItem& missing) {
   const model::Item* item = view.edition.item(missing.item);
-  return item != nullptr && is_not_examined(view, item->region.text, missing.side) && !is_advised_against(view, missing.item, missing.side) &&
+  return item != nullptr && is_not_examined(view, item->region.text, missing.side) && !against.holds(missing.item, missing.side) &&
          !holds_finding(view, missing.item, missing.side);
 }
 
@@ -97,11 +97,21 @@ std::string PageView::side_before(const std::optional<Side>& side) const {
   return side && *side != Side::midline ? side_of(words, *side) + ": " : std::string();
 }
 
+std::string PageView::other_side_unseen(const model::Finding& finding) const {
+  const bool described = std::holds_alternative<model::Grade>(finding.value) || std::holds_alternative<model::Answer>(finding.value);
+  if (!described || finding.side == Side::midline || finding.origin == model::Origin::bulk_expected || holds_other_side(exam, finding.item, finding.side)) {
+    return {};
+  }
+  // Pages are in English: its own words are what a reader takes for a comparison.
+  const bool graded = std::holds_alternative<model::Grade>(finding.value) && grades_against_other(edition, finding.item);
+  const bool says = bare_value_text(words, edition, finding).find("the other side") != std::string::npos;
+  return graded || says ? say("value.other_side_not_recorded") : std::string();
+}
+
 std::string PageView::value(const model::Finding& finding) const {
   std::string text = value_text(words, edition, finding);
-  if (std::holds_alternative<model::Grade>(finding.value) && grades_against_other(edition, finding.item) &&
-      !holds_other_side(exam, finding.item, finding.side)) {
-    text += ", " + say("value.other_side_not_recorded");
+  if (const std::string unseen = other_side_unseen(finding); !unseen.empty()) {
+    text += ", " + unseen;
   }
   if (finding.examiner && exam.examiner && !(*finding.examiner == *exam.examiner)) {
     text += ", " + say("value.by_other", {{"examiner", examiner(*finding.examiner)}});
@@ -239,18 +249,19 @@ SheetSection not_examined_section(const PageView& view) {
   for (const std::string& place : places_barely_examined(view)) {
     section.bullet(place);
   }
+  const AdvisedAgainst against(view);
   std::vector<std::string> of_midline;
   std::vector<std::string> held_back;  // their reason is known
   for (const Side side : {Side::right, Side::left}) {
     const bool other = view.exam.side && *view.exam.side != Side::midline && *view.exam.side != side;
     std::vector<std::string> labels;
     for (const interpret::MissingItem& missing : minimum_missing(view, side)) {
-      if (other && said_with_its_joint(view, missing)) {
+      if (other && said_with_its_joint(view, against, missing)) {
         continue;
       }
       const bool midline = missing.side == Side::midline;
-      const bool held = is_advised_against(view, missing.item, missing.side);
-      const std::string label = view.label(missing.item) + (held && !midline ? view.side_after(missing.side) : std::string());
+      const bool held = against.holds(missing.item, missing.side);
+      const std::string label = gap_label(view, missing) + (held && !midline ? view.side_after(missing.side) : std::string());
       std::vector<std::string>& list = held ? held_back : (midline ? of_midline : labels);
       if (std::find(list.begin(), list.end(), label) == list.end()) {
         list.push_back(label);

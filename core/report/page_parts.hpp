@@ -35,6 +35,8 @@ class PageView {
   // "LEFT: ", or nothing for the midline.
   [[nodiscard]] std::string side_before(const std::optional<model::Side>& side) const;
   [[nodiscard]] std::string label(const model::ItemId& item) const { return item_label(words, edition, item); }
+  // That a value which is told by the other side stands beside none of it; empty for the others.
+  [[nodiscard]] std::string other_side_unseen(const model::Finding& finding) const;
   // The value as it is printed.
   [[nodiscard]] std::string value(const model::Finding& finding) const;
   [[nodiscard]] std::string examiner(const model::ExaminerId& id) const;

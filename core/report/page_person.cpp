@@ -309,7 +309,7 @@ SheetSection plan_section(const PageView& view) {
       parts.push_back(std::move(one));
     }
     if (is_too_late(view, item)) {
-      parts.push_back(view.say("plan.later"));
+      parts.push_back(view.say("plan.later", {{"day", sooner_day(view), false, true}}));
     }
     if (item.kind == model::PlanKind::limit && !item.became) {
       parts.push_back(view.say("plan.not_told_yet"));

@@ -16,7 +16,7 @@ using model::Side;
 [[nodiscard]] bool to_be_named(const interpret::Statement& statement) {
   const std::string& id = statement.statement.text;
   const bool beyond = statement.verdict == interpret::Verdict::below || statement.verdict == interpret::Verdict::above;
-  return statement.grade == interpret::StatementGrade::notable || (beyond && id.starts_with("motion.norm:")) || id.starts_with("hip.");
+  return statement.grade == interpret::StatementGrade::notable || (beyond && (id.starts_with("motion.norm:") || id.starts_with("measure.girth:"))) || id.starts_with("hip.");
 }
 
 // Comparisons that are believed, in the short words of the table of motions.
@@ -51,8 +51,13 @@ using model::Side;
 // A comparison that finds it within, or that is named above. One that nothing can be told from is none.
 [[nodiscard]] bool is_compared(const PageView& view, const model::Finding& finding) {
   return std::any_of(view.assessment.statements.begin(), view.assessment.statements.end(), [&](const interpret::Statement& statement) {
-    if (statement.side != finding.side || !statement.verdict || !view.words.has(statement.message.text + ".row")) {
+    if (!statement.verdict || !view.words.has(statement.message.text + ".row")) {
       return false;
+    }
+    // The other of two girths that are compared is no value without a figure.
+    if (statement.side != finding.side) {
+      return statement.statement.text.starts_with("measure.girth:") && finding.finding &&
+             std::find(statement.findings.begin(), statement.findings.end(), *finding.finding) != statement.findings.end();
     }
     const bool ordinary = *statement.verdict == interpret::Verdict::within || *statement.verdict == interpret::Verdict::not_distinguishable;
     return (ordinary || to_be_named(statement)) && statement_words(statement, view.exam, view.words, view.edition).item == finding.item;
@@ -68,9 +73,14 @@ using model::Side;
 
 // What nobody looked at today says so wherever it stands.
 [[nodiscard]] std::string value_with_origin(const PageView& view, const model::Finding& finding) {
-  const std::string value = bare_value_text(view.words, view.edition, finding);
+  const std::string value = joined({bare_value_text(view.words, view.edition, finding), view.other_side_unseen(finding)});
   const bool of_today = !finding.origin || (*finding.origin != model::Origin::carried_over && *finding.origin != model::Origin::self_reported);
   return of_today ? value : joined({value, enum_word(view.words, "origin", *finding.origin)});
+}
+
+// Two values of one item stand under its name in the findings; here the first.
+[[nodiscard]] bool is_described(const std::vector<std::string>& described, const std::string& label) {
+  return std::any_of(described.begin(), described.end(), [&](const std::string& one) { return one.starts_with(label + ": "); });
 }
 
 struct OfSide {
@@ -100,8 +110,8 @@ struct OfSide {
     const auto* answer = std::get_if<model::Answer>(&finding->value);
     if (answer != nullptr && answer->answer == model::AnswerWord::unsure && looked) {
       here.parts.push_back(view.say("page.found_one", {{"what", label, false, true}, {"value", value_with_origin(view, *finding), false, true}}));
-    } else if (is == Ordinary::described && looked && !is_compared(view, *finding) && std::find(here.described.begin(), here.described.end(), label) == here.described.end()) {
-      here.described.push_back(label);
+    } else if (is == Ordinary::described && looked && !is_compared(view, *finding) && !is_described(here.described, label)) {
+      here.described.push_back(view.say("page.found_one", {{"what", label, false, true}, {"value", value_with_origin(view, *finding), false, true}}));
     }
   }
   const std::vector<std::string> motions = believed(view, side);
@@ -143,7 +153,7 @@ SheetSection summary_section(const PageView& view) {
       here.parts.push_back(view.say("page.found_untold", {{"items", joined(here.untold, "; "), false, true}}));
     }
     if (!here.described.empty()) {
-      here.parts.push_back(view.say("page.found_described", {{"items", joined(here.described, " / "), false, true}}));
+      here.parts.push_back(view.say("page.found_described", {{"items", joined(here.described, "; "), false, true}}));
     }
     if (side == Side::midline) {
       if (!here.parts.empty()) {

@@ -72,6 +72,10 @@ struct Say {
     // "1" beside a rule that calls it not felt: out of how many, where a sense is counted.
     const std::string count = wire::write_number(v.count.steps, 1);
     const model::Item* item = edition.item(finding.item);
+    constexpr std::int64_t year_weeks = 52;
+    if (finding.item.text == "history.weeks_since_onset" && v.count.steps >= year_weeks) {
+      return words.say("msg.value.weeks_and_years", {{"weeks", count, true}, {"years", wire::write_number((v.count.steps + year_weeks / 2) / year_weeks, 1), true}});
+    }
     const std::string of = item == nullptr ? std::string() : "msg.count_of." + item->family.text;
     return words.has(of) ? words.say(of, {{"count", count, true}}) : count;
   }

@@ -105,12 +105,12 @@ void add_why(const PageView& view, Sheet& sheet) {
       section.under(view.say("page.alert_reason", {{"text", alert->handled->reason->text}}));
     }
     add_handled_also(view, *alert, section);
-    std::vector<std::string> meanwhile;
-    for (const model::MessageId& message : alert->meanwhile) {
-      meanwhile.push_back(meanwhile_text(view, message, alert->side));
+    const UntilSeen asked = until_seen(view, alert->meanwhile, alert->side);
+    if (!asked.left.empty()) {
+      section.under(view.say("page.until_then", {{"what", joined(asked.left, "; "), false, true}}) + ".");
     }
-    if (!meanwhile.empty()) {
-      section.under(view.say("page.until_then", {{"what", joined(meanwhile, "; "), false, true}}) + ".");
+    if (!asked.done.empty()) {
+      section.under(view.say("page.until_recorded", {{"what", joined(asked.done, "; "), false, true}}));
     }
   }
   if (section.lines.empty()) {

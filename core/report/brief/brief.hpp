@@ -2,6 +2,7 @@
 // what is not advised until somebody has seen the person. A fact is neither a finding nor ordinary.
 #pragma once
 
+#include "core/interpret/held.hpp"
 #include "core/model/exam/letter.hpp"
 #include "core/report/page_parts.hpp"
 
@@ -73,6 +74,8 @@ struct FirstDue {
 // A month ends with its last day, which may be after the day that is named.
 [[nodiscard]] bool ends_after(const model::PartialDate& date, const std::string& day);
 [[nodiscard]] bool is_too_late(const PageView& view, const model::PlanItem& item, std::optional<model::LetterUrgency> written = {});  // `written`: by the letter itself
+// The day that holds where the plan names a later one.
+[[nodiscard]] std::string sooner_day(const PageView& view, std::optional<model::LetterUrgency> written = {});
 // The later days by name, for the line that says how soon; empty where there are none.
 [[nodiscard]] std::string planned_later(const PageView& view, std::optional<model::LetterUrgency> written = {});
 // The record says that whom the plan refers was received or seen: what holds until then holds no more.
@@ -95,10 +98,16 @@ struct FirstDue {
 [[nodiscard]] bool is_over(const model::PlanItem& item);
 // By whom and by which day a step is taken that sends the person on or calls them back; what the record does not say is said.
 [[nodiscard]] std::vector<std::string> whom_and_when(const PageView& view, const model::PlanItem& item);
-// "Not planned: referral, review here.": who reads on does not look for it; empty where both are.
+// "Not recorded as planned: referral, review here.": what is not recorded was not decided against; empty where both are.
 [[nodiscard]] std::string not_planned(const PageView& view);
 // The reasons to come back that stand; a page without one says so.
 [[nodiscard]] bool names_come_back(const PageView& view);
+// What is asked for until the person is seen, with what of it is on record beside it; and what of it was done, by the record.
+struct UntilSeen {
+  std::vector<std::string> left;
+  std::vector<std::string> done;
+};
+[[nodiscard]] UntilSeen until_seen(const PageView& view, const std::vector<model::MessageId>& messages, const std::optional<model::Side>& side);
 [[nodiscard]] std::string meanwhile_text(const PageView& view, const model::MessageId& message, const std::optional<model::Side>& side);
 
 // What alerts and prompts to refer advise against, of the steps of this complaint; one label for the variants of one test.
@@ -109,8 +118,22 @@ struct StoppedSteps {
   std::vector<std::string> others;   // parts of the body whose further steps, outside this complaint, are stopped too
 };
 [[nodiscard]] std::vector<StoppedSteps> stopped_steps(const PageView& view);
-// This very item, on this side: why it was left out is known.
-[[nodiscard]] bool is_advised_against(const PageView& view, const model::ItemId& item, model::Side side);
+// This very item, on this side: why it was left out is known. By what an alert or a prompt stops, and by what a raised danger withholds.
+class AdvisedAgainst {
+ public:
+  explicit AdvisedAgainst(const PageView& view);
+  AdvisedAgainst(const AdvisedAgainst&) = delete;
+  AdvisedAgainst& operator=(const AdvisedAgainst&) = delete;
+  [[nodiscard]] bool holds(const model::ItemId& item, model::Side side) const;
+
+ private:
+  const PageView& view_;
+  interpret::View exam_;
+  std::vector<interpret::JudgedFlag> flags_;
+  std::vector<interpret::OpenConcern> concerns_;
+};
+// "Hip inward rotation (carried over ...: fills no gap here)": what is missing though a value of it stands.
+[[nodiscard]] std::string gap_label(const PageView& view, const interpret::MissingItem& missing);
 // "knee, walking": parts of the body by name, each once.
 [[nodiscard]] std::string parts_named(const PageView& view, const std::vector<std::string>& regions);
 

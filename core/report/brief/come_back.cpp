@@ -62,6 +62,16 @@ std::vector<std::string> whom_and_when(const PageView& view, const model::PlanIt
   } else if (asks && item.who) {
     parts.push_back(view.say("plan.when_not_recorded"));
   }
+  // A film whom nobody follows, by the record: neither a referral nor a review says who looks at it.
+  if (asks && item.kind == model::PlanKind::film) {
+    const std::vector<model::PlanItem> plan = view.exam.plan.value_or(std::vector<model::PlanItem>{});
+    const bool followed = std::any_of(plan.begin(), plan.end(), [](const model::PlanItem& one) {
+      return (one.kind == model::PlanKind::referral || one.kind == model::PlanKind::review) && one.became != model::Became::declined;
+    });
+    if (!followed) {
+      parts.back() = view.say("plan.film_reader_not_recorded", {{"by", parts.back(), false, true}});
+    }
+  }
   return parts;
 }
 

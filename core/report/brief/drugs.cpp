@@ -103,7 +103,12 @@ namespace {
 }  // namespace
 
 std::string meanwhile_text(const PageView& view, const model::MessageId& message, const std::optional<model::Side>& side) {
-  const std::string text = view.words.say(message.text, {{"side", side ? side_of(view.words, *side) : std::string(), false, true}});
+  // A roll that hurt too much is not tried again by whoever reads "one small roll".
+  const bool undone = message.text == "msg.meanwhile.no_standing_trial" && std::any_of(view.findings.begin(), view.findings.end(), [&](const model::Finding* finding) {
+    const auto* why = std::get_if<model::NotDone>(&finding->value);
+    return finding->item.text == "hip.log_roll" && (!side || finding->side == *side) && why != nullptr && why->reason == model::WhyNot::pain;
+  });
+  const std::string text = view.words.say(undone ? message.text + ".roll_undone" : message.text, {{"side", side ? side_of(view.words, *side) : std::string(), false, true}});
   if (message.text == "msg.meanwhile.followed_until_seen") {
     return with_follower(view, text);
   }

@@ -2,6 +2,7 @@
 // come to is what the sequence of its complaint holds; where it holds none of them, those of the part complained of and walking; where
 // there are none of these either, all. Variants of one test go by one name.
 #include "core/report/brief/brief.hpp"
+#include "core/report/ordinary.hpp"
 #include "core/report/page_judged.hpp"
 
 #include <algorithm>
@@ -42,7 +43,7 @@ class StoppedList {
         continue;
       }
       of.families.push_back(item->family.text);
-      of.steps.labels.push_back(view_.label(id));
+      of.steps.labels.push_back(is_recorded(id, here) ? view_.say("page.step_again", {{"step", view_.label(id), false, true}}) : view_.label(id));
       of.steps.regions.push_back(item->region.text);
     }
   }
@@ -62,6 +63,13 @@ class StoppedList {
   }
 
  private:
+  // "Not advised" alone, of what was done today, would be read as not done.
+  [[nodiscard]] bool is_recorded(const model::ItemId& item, const std::optional<Side>& side) const {
+    return std::any_of(view_.findings.begin(), view_.findings.end(), [&](const model::Finding* finding) {
+      const bool today = !finding->origin || (*finding->origin != model::Origin::carried_over && *finding->origin != model::Origin::bulk_expected);
+      return finding->item == item && today && !left_undone(*finding) && (!side || finding->side == *side);
+    });
+  }
   struct Other {
     std::string family;
     std::string region;
@@ -130,7 +138,19 @@ std::string parts_named(const PageView& view, const std::vector<std::string>& re
   return joined(names);
 }
 
-bool is_advised_against(const PageView& view, const model::ItemId& item, Side side) {
+AdvisedAgainst::AdvisedAgainst(const PageView& view)
+    : view_(view), exam_(view.exam, view.person, view.edition, view.assessment.as_of), flags_(interpret::judge_flags(exam_)) {
+  // By a page's default nothing is told that would tell of a person's protection.
+  flags_.erase(std::remove_if(flags_.begin(), flags_.end(), [&](const interpret::JudgedFlag& one) { return is_protected_danger(view, one.row->alert.text); }), flags_.end());
+  concerns_ = interpret::open_concerns(exam_, flags_, {});
+}
+
+bool AdvisedAgainst::holds(const model::ItemId& item, Side side) const {
+  const PageView& view = view_;
+  const model::Item* known = view.edition.item(item);
+  if (known != nullptr && interpret::withheld(*known, side, concerns_, {})) {
+    return true;
+  }
   const auto holds = [&](const std::optional<Side>& of, const std::vector<model::ItemId>& stop) {
     const bool here = !of || *of == Side::midline || side == Side::midline || *of == side;
     return here && std::find(stop.begin(), stop.end(), item) != stop.end();

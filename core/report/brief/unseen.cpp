@@ -58,7 +58,11 @@ using model::Side;
     return labels;  // said so; what is known from before was not examined
   }
   for (const model::Finding* finding : view.findings) {
-    const std::string label = view.label(finding->item);
+    if (finding->origin == model::Origin::carried_over) {
+      continue;
+    }
+    const bool group = finding->origin == model::Origin::bulk_expected;
+    const std::string label = group ? view.say("page.joint_only_group", {{"item", view.label(finding->item), false, true}}) : view.label(finding->item);
     if (finding->side == side && lies_on(finding->item.text, region) && !left_undone(*finding) &&
         std::find(labels.begin(), labels.end(), label) == labels.end()) {
       labels.push_back(label);
@@ -68,6 +72,17 @@ using model::Side;
 }
 
 }  // namespace
+
+std::string gap_label(const PageView& view, const interpret::MissingItem& missing) {
+  const std::string label = view.label(missing.item);
+  for (const model::Finding* finding : view.findings) {
+    const bool waits = finding->origin == model::Origin::carried_over || finding->origin == model::Origin::self_reported;
+    if (waits && finding->item == missing.item && finding->side == missing.side) {
+      return view.say("page.gap_carried", {{"item", label, false, true}, {"origin", enum_word(view.words, "origin", *finding->origin), false, true}});
+    }
+  }
+  return label;
+}
 
 bool is_not_examined(const PageView& view, std::string_view joint, Side side) {
   const auto& open = view.assessment.not_examined;

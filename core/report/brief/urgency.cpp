@@ -151,13 +151,17 @@ bool ends_after(const model::PartialDate& date, const std::string& day) {
   return !model::PartialDate::from_text(day, limit).empty() || date.last_day() > limit.last_day();
 }
 
-bool is_too_late(const PageView& view, const model::PlanItem& item, std::optional<LetterUrgency> written) {
+std::string sooner_day(const PageView& view, std::optional<LetterUrgency> written) {
   HowSoon soon = how_soon(view);
   if (written && (!soon.urgency || is_sooner(*written, *soon.urgency))) {
     soon.urgency = written;
   }
-  const auto day = soon.urgency ? due_day(view, *soon.urgency) : std::nullopt;
-  return day && item.by && sends_on(item) && item.became != model::Became::done && ends_after(*item.by, *day);
+  return soon.urgency ? due_day(view, *soon.urgency).value_or(std::string()) : std::string();
+}
+
+bool is_too_late(const PageView& view, const model::PlanItem& item, std::optional<LetterUrgency> written) {
+  const std::string day = sooner_day(view, written);
+  return !day.empty() && item.by && sends_on(item) && item.became != model::Became::done && ends_after(*item.by, day);
 }
 
 std::string planned_later(const PageView& view, std::optional<LetterUrgency> written) {
@@ -167,7 +171,7 @@ std::string planned_later(const PageView& view, std::optional<LetterUrgency> wri
       days.push_back(enum_word(view.words, "plan", item.kind) + view.side_after(item.side) + ", " + view.say("plan.by", {{"date", item.by->to_text(), false, true}}));
     }
   }
-  return days.empty() ? std::string() : view.say("page.how_soon_later", {{"days", joined(days, "; "), false, true}});
+  return days.empty() ? std::string() : view.say("page.how_soon_later", {{"day", sooner_day(view, written), false, true}, {"days", joined(days, "; "), false, true}});
 }
 
 bool was_handed_over(const PageView& view) {

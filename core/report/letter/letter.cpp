@@ -221,7 +221,7 @@ Sheet letter_of_length(const PageView& view, const LetterAsk& ask, int shortened
     }
     sections.push_back(letter_treatment(view));
     sections.push_back(letter_medicines(view));
-    sections.push_back(letter_not_examined(view));
+    sections.push_back(letter_not_examined(view, shortened));
     if (shortened == letter_shortest) {
       for (SheetSection& section : sections) {
         section = run_together(std::move(section));

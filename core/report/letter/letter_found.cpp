@@ -25,11 +25,12 @@ constexpr int without_method = 3;  // from this length on a look or a touch stan
 
 // Without its method, but never without where it came from.
 [[nodiscard]] std::string bare_value(const PageView& view, const Finding& finding) {
-  const std::string value = bare_value_text(view.words, view.edition, finding);
+  const std::string value = joined({bare_value_text(view.words, view.edition, finding), view.other_side_unseen(finding)});
   const bool observed = !finding.origin || *finding.origin == model::Origin::observed;
   return observed ? value : joined({value, enum_word(view.words, "origin", *finding.origin)});
 }
 
+constexpr int body_measured_from = 6;  // a line of its own is room
 constexpr int without_grade_words = 5;  // "grade 2" for "grade 2 (6 to 10 mm more than the other side)"
 
 [[nodiscard]] std::string without_meaning(const Finding& finding, std::string value, int shortened) {
@@ -193,9 +194,11 @@ struct FoundOnSide {
     }
     // What an alert rests on is a danger sign that was found: it is not left out either.
     const bool of_foot = complained_of && blood_feeling_or_movement(*finding);
+    // Temperature and pulse are few, and asked back by whoever does not have them.
+    const bool of_body = is_number(*finding) && (finding->item.text == "general.temperature" || finding->item.text == "general.pulse_rate");
     const model::Item* item = view.edition.item(finding->item);
     FoundHere one{view.label(finding->item), with_other_side(view, *finding, shortened), bare_value(view, *finding), value_in_a_word(view, *finding),
-                  item != nullptr ? item->region.text : std::string(), of_foot || alert_rests_on(view, *finding), is_number(*finding)};
+                  item != nullptr ? item->region.text : std::string(), of_foot || of_body || alert_rests_on(view, *finding), is_number(*finding)};
     switch (ordinary(view.edition, *finding)) {
       case Ordinary::unusual:
         here.unusual.push_back(std::move(one));
@@ -210,8 +213,8 @@ struct FoundOnSide {
           here.described.push_back(std::move(one));
           break;
         }
-        one.whole = of_foot || counts_in_points(view, *finding);
-        here.ordinary_here.push_back(std::move(one));
+        one.whole = of_foot || of_body || counts_in_points(view, *finding);
+        (of_body && shortened >= body_measured_from ? here.measured : here.ordinary_here).push_back(std::move(one));
         break;
       case Ordinary::described:
       case Ordinary::told: {
@@ -254,9 +257,9 @@ struct FoundKept {
   return {unusual, measured, shortened >= (beside ? 1 : 2), shortened < (beside ? 6 : 8)};
 }
 
-// In the person's own words and as it was told; what is out of the ordinary of it is never folded.
+// In the person's own words and as it was told, each with its value but in the shortest letter; what is out of the ordinary of it is never folded.
 void add_told(const PageView& view, int shortened, SheetSection& section) {
-  constexpr int by_name_from = 7;
+  constexpr int in_a_word_from = 7;
   std::vector<std::string> words;
   std::vector<SaidAlike> alike;
   std::vector<std::string> labels;
@@ -267,9 +270,9 @@ void add_told(const PageView& view, int shortened, SheetSection& section) {
     const std::string label = view.label(finding->item) + view.side_after(finding->side);
     if (std::holds_alternative<model::Words>(finding->value)) {
       words.push_back(with_label(view, *finding));
-    } else if (shortened < by_name_from || ordinary(view.edition, *finding) == Ordinary::unusual) {
-      add_alike(alike, label, value_or_undone(view, *finding));
-    } else if (shortened == letter_shortest || !alert_rests_on(view, *finding)) {  // else it stands with its value beside the alert
+    } else if (shortened < letter_shortest || ordinary(view.edition, *finding) == Ordinary::unusual) {
+      add_alike(alike, label, shortened < in_a_word_from ? value_or_undone(view, *finding) : value_in_a_word(view, *finding));
+    } else if (!alert_rests_on(view, *finding)) {
       labels.push_back(label);
     }
   }
@@ -354,17 +357,21 @@ SheetSection letter_found(const PageView& view, int shortened) {
       section.bullet(view.say("letter.found_side", {{"side", of_side, false, true}, {"what", joined(unusual, "; "), false, true}}));
     }
     std::vector<std::string> measured;
-    std::vector<std::string> by_name;
+    std::vector<SaidAlike> in_a_word;  // how it was measured goes before its value
     taken = 0;
     for (const std::vector<FoundHere>* list : {&here.measured, &here.described}) {
       for (const FoundHere& one : *list) {
         const bool in_full = one.whole || taken < kept.measured;
         taken += in_full && !one.whole ? 1 : 0;
-        (in_full ? measured : by_name).push_back(in_full ? one.text : one.label);
+        if (in_full) {
+          measured.push_back(one.text);
+        } else {
+          add_alike(in_a_word, one.label, one.in_a_word);
+        }
       }
     }
-    if (!by_name.empty()) {
-      measured.push_back(view.say("letter.by_name", {{"where", kept_where(view, "page.findings"), false, true}, {"what", joined(by_name, " / "), false, true}}));
+    if (!in_a_word.empty()) {
+      measured.push_back(alike_text(in_a_word));
     }
     if (!measured.empty()) {
       section.bullet(view.say("letter.measured_side", {{"side", of_side, false, true}, {"what", joined(measured, "; "), false, true}}));

@@ -50,7 +50,7 @@ void add_rules(const PageView& view, int shortened, SheetSection& section);
 void add_noes(const PageView& view, int shortened, SheetSection& section);
 [[nodiscard]] SheetSection letter_treatment(const PageView& view);
 [[nodiscard]] SheetSection letter_medicines(const PageView& view);
-[[nodiscard]] SheetSection letter_not_examined(const PageView& view);
+[[nodiscard]] SheetSection letter_not_examined(const PageView& view, int shortened);
 // What is kept from a page by default, for a protected letter alone.
 [[nodiscard]] SheetSection letter_private(const PageView& view);
 

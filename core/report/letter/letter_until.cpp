@@ -5,6 +5,7 @@
 #include "core/report/page_judged.hpp"
 
 #include <algorithm>
+#include <iterator>
 
 namespace limbledger::report {
 
@@ -33,7 +34,7 @@ namespace {
     }
     // A date beside "the same day" would be read as when it is due.
     if (is_too_late(view, item, ask.urgency)) {
-      one.push_back(view.say("letter.plan_later", {{"says", view.say("plan.later"), false, true}}));
+      one.push_back(view.say("plan.later", {{"day", sooner_day(view, ask.urgency), false, true}}));
     }
     if (item.became) {
       const std::string became = enum_word(view.words, "became", *item.became);
@@ -85,13 +86,22 @@ SheetSection letter_until(const PageView& view, const LetterAsk& ask, int shorte
     says = view.say("letter.until", {{"what", joined(planned, "; "), false, true}}) + ".";
   }
   // Two alerts may say the same; a reader needs it once.
+  constexpr int in_short_from = 6;
   std::vector<std::string> meanwhile;
+  std::vector<std::string> done;
+  const auto add_new = [](const std::vector<std::string>& from, std::vector<std::string>& to) {
+    std::copy_if(from.begin(), from.end(), std::back_inserter(to), [&](const std::string& said) { return std::find(to.begin(), to.end(), said) == to.end(); });
+  };
   const auto add_meanwhile_of = [&](const std::vector<model::MessageId>& messages, const std::optional<model::Side>& side) {
-    for (const model::MessageId& message : messages) {
-      if (const std::string said = meanwhile_text(view, message, side); std::find(meanwhile.begin(), meanwhile.end(), said) == meanwhile.end()) {
-        meanwhile.push_back(said);
+    UntilSeen asked = until_seen(view, messages, side);
+    if (shortened >= in_short_from) {  // what of it is on record stands in the plan and under what was found
+      asked.left.clear();
+      for (const model::MessageId& message : messages) {
+        asked.left.push_back(meanwhile_text(view, message, side));
       }
     }
+    add_new(asked.left, meanwhile);
+    add_new(asked.done, done);
   };
   for (const interpret::Alert& alert : view.assessment.alerts) {
     if (alert_in_letter(view, alert, false)) {
@@ -110,7 +120,11 @@ SheetSection letter_until(const PageView& view, const LetterAsk& ask, int shorte
   }
   if (!meanwhile.empty()) {
     section.plain(says);
-    says = view.say("letter.until_alert", {{"what", joined(meanwhile, "; "), false, true}});
+    says = view.say(shortened >= in_short_from ? "letter.until_alert_short" : "letter.until_alert", {{"what", joined(meanwhile, "; "), false, true}});
+  }
+  // The values stand under what was found.
+  if (!done.empty() && shortened < in_short_from) {
+    says += " " + view.say("page.until_recorded", {{"what", joined(done, "; "), false, true}});
   }
   // A paragraph of its own would cost a long letter what was found.
   section.plain(says + " " + (come_back.empty() ? view.say("page.come_back_none") : joined(come_back, "; ") + "."));

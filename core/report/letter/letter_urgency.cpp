@@ -74,7 +74,7 @@ void add_grounds(const PageView& view, std::string_view danger, const std::vecto
 }
 
 // Asked after and not settled by the answer, or not asked after; a danger that is both on two sides was asked after.
-[[nodiscard]] std::vector<std::string> open_signs(const PageView& view, const std::vector<std::string>& left, bool asked) {
+[[nodiscard]] std::vector<std::string> open_signs(const PageView& view, const std::vector<std::string>& left, bool asked, bool by_name_alone) {
   std::vector<std::string> labels;
   std::vector<std::string> asked_labels;
   for (std::size_t i = 0; i < left.size(); ++i) {
@@ -84,10 +84,22 @@ void add_grounds(const PageView& view, std::string_view danger, const std::vecto
     }
     // A no to one part of it stands above: what of it is open is said beside.
     std::string label = danger_named(view, flag);
-    if (!left[i].empty()) {
+    const bool cannot = printed_answer(view, flag) == interpret::FlagAnswer::cannot_answer;
+    const bool bare = cannot && by_name_alone;
+    if (!left[i].empty() && !bare) {
       label = view.say("page.flag_rests", {{"flag", label, false, true}, {"findings", left[i], false, true}});
     }
-    std::vector<std::string>& of = printed_answer(view, flag) == interpret::FlagAnswer::cannot_answer ? asked_labels : labels;
+    // Nothing is missing that would settle it: what leaves it open is named.
+    if (std::vector<std::string> looks; cannot && !bare && left[i].empty()) {
+      for (const model::Finding* finding : view.findings) {
+        const bool named = finding->finding && std::find(flag.findings.begin(), flag.findings.end(), *finding->finding) != flag.findings.end();
+        if (const std::string look = view.label(finding->item); named && looks.size() < 2 && std::find(looks.begin(), looks.end(), look) == looks.end()) {
+          looks.push_back(look);
+        }
+      }
+      label = looks.empty() ? label : view.say("letter.not_suggested_by", {{"flag", label, false, true}, {"looks", joined(looks), false, true}});
+    }
+    std::vector<std::string>& of = cannot ? asked_labels : labels;
     if (std::find(of.begin(), of.end(), label) == of.end()) {
       of.push_back(label);
     }
@@ -121,7 +133,8 @@ void add_undone(const PageView& view, SheetSection& section) {
 
 // Of the minimum set, by side; the side complained of first, and what is open on both sides once. A joint that nobody looked at on a side
 // is named above with all that belongs to it.
-void add_minimum(const PageView& view, SheetSection& section) {
+void add_minimum(const PageView& view, int shortened, SheetSection& section) {
+  const AdvisedAgainst against(view);
   struct OfSides {
     std::string sides;
     std::vector<std::string> labels;
@@ -136,9 +149,9 @@ void add_minimum(const PageView& view, SheetSection& section) {
     for (const interpret::MissingItem& missing : view.assessment.missing) {
       const auto on = [&](Side side) {
         return std::any_of(view.assessment.missing.begin(), view.assessment.missing.end(),
-                           [&](const interpret::MissingItem& one) { return one.item == missing.item && one.side == side && !said_above(one) && !is_advised_against(view, one.item, one.side); });
+                           [&](const interpret::MissingItem& one) { return one.item == missing.item && one.side == side && !said_above(one) && !against.holds(one.item, one.side); });
       };
-      if (is_advised_against(view, missing.item, missing.side)) {
+      if (against.holds(missing.item, missing.side)) {
         continue;
       }
       if (said_above(missing) || (is_complained_of(view, missing.side) || missing.side == Side::midline) != complained_of) {
@@ -159,7 +172,8 @@ void add_minimum(const PageView& view, SheetSection& section) {
   std::vector<std::string> held;
   for (const interpret::MissingItem& missing : view.assessment.missing) {
     const std::string label = view.label(missing.item) + view.side_after(missing.side);
-    if (!said_above(missing) && is_advised_against(view, missing.item, missing.side) && std::find(held.begin(), held.end(), label) == held.end()) {
+    const bool said = shortened == letter_shortest && said_above(missing);
+    if (!said && against.holds(missing.item, missing.side) && std::find(held.begin(), held.end(), label) == held.end()) {
       held.push_back(label);
     }
   }
@@ -238,6 +252,12 @@ SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shor
     }
   }
   std::vector<std::string> last;
+  const bool unanswered = std::any_of(view.assessment.alerts.begin(), view.assessment.alerts.end(), [&](const interpret::Alert& alert) {
+    return alert_in_letter(view, alert, ask.protected_) && alert.state == interpret::AlertState::raised && !(alert.handled && (alert.handled->action || alert.handled->reason));
+  });
+  if (unanswered && !ask.protected_) {
+    last.push_back(view.say("letter.call_not_recorded"));
+  }
   if (found_leads || ask.urgency) {
     last.push_back(passed_text(view, found_leads ? found : *ask.urgency));
   }
@@ -256,7 +276,7 @@ SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shor
 }
 
 // The other side, the joints above and below, the minimum set and the danger signs, each by name at every length, with the reason.
-SheetSection letter_not_examined(const PageView& view) {
+SheetSection letter_not_examined(const PageView& view, int shortened) {
   SheetSection section = view.section("page.not_examined");
   add_transfer_line(view, section);  // else a set that was cut short would read as one that is whole
   if (const std::vector<std::string> places = places_not_examined(view); !places.empty()) {
@@ -266,12 +286,12 @@ SheetSection letter_not_examined(const PageView& view) {
     section.bullet(joined(barely, " / ") + ".");
   }
   add_undone(view, section);
-  add_minimum(view, section);
+  add_minimum(view, shortened, section);
   const std::vector<std::string> left = left_of_asked(view);
-  if (const std::vector<std::string> asked = open_signs(view, left, true); !asked.empty()) {
+  if (const std::vector<std::string> asked = open_signs(view, left, true, shortened == letter_shortest); !asked.empty()) {
     section.bullet(view.say("letter.signs_cannot", {{"flags", joined(asked, "; "), false, true}}));
   }
-  if (const std::vector<std::string> open = open_signs(view, left, false); !open.empty()) {
+  if (const std::vector<std::string> open = open_signs(view, left, false, shortened == letter_shortest); !open.empty()) {
     section.bullet(view.say("letter.signs_not_asked", {{"flags", joined(open, "; "), false, true}}) + danger_sides(view));
   }
   if (const std::string untold = untold_pain(view); !untold.empty()) {

@@ -310,6 +310,10 @@ msg-value-full = full
 msg-value-same_as_other_side = same as the other side
 msg-value-grade = grade { $grade }
 msg-value-grade_means = grade { $grade } ({ $means })
+msg-value-weeks_and_years = { $weeks } (about { $years ->
+    [one] 1 year
+   *[other] { $years } years
+ })
 msg-value-other_side_not_recorded = the other side is not recorded
 msg-value-signal_absent = no signal
 msg-value-positive = positive
@@ -333,7 +337,7 @@ msg-value-remark = remark: { $text }
 msg-value-by_other = by { $examiner }
 
 msg-origin-bulk_expected = no abnormality noted (group entry)
-msg-origin-carried_over = carried over from an earlier exam
+msg-origin-carried_over = carried over from an earlier exam, not looked at today
 msg-origin-from_paper = from paper
 msg-origin-self_reported = reported, not examined
 
@@ -405,6 +409,7 @@ msg-plan-medicine = medicine, as the examiner wrote it
 msg-plan-advice = advice
 msg-plan-safety_net = safety net
 msg-plan-review = review
+msg-plan-film_reader_not_recorded = { $by } (who reads it and what follows: not recorded)
 msg-plan-by = by { $date }
 msg-plan-told = { $plan }, told
 msg-count_of-nerve-monofilament = { $count } of 3

@@ -151,8 +151,8 @@ TEST_CASE("C14: what goes on without consent to send is what is planned, on note
 
 TEST_CASE("C14: the day that leads by the plan stands with what is due by it, all of it") {
   Printer football("football");
-  const auto soon = [&] { return from_to(section(note_due(football), "Plan"), "How soon: ", "; no letter"); };
-  CHECK(soon() == "How soon: BY 2026-12-08 AT THE LATEST: referral, LEFT, as planned");
+  const auto soon = [&] { return from_to(section(note_due(football), "Plan"), "How soon: ", "; nothing was raised"); };
+  CHECK(soon() == "How soon: BY 2026-12-08 AT THE LATEST: referral, LEFT, by the examiner's plan");
   const auto planned = [&](model::PlanKind kind, const char* day) {
     model::PlanItem item;
     item.kind = kind;
@@ -163,11 +163,11 @@ TEST_CASE("C14: the day that leads by the plan stands with what is due by it, al
     football.exam.plan->push_back(item);
   };
   planned(model::PlanKind::review, "2026-12-08");
-  CHECK(soon() == "How soon: BY 2026-12-08 AT THE LATEST: referral, LEFT; review, as planned");
+  CHECK(soon() == "How soon: BY 2026-12-08 AT THE LATEST: referral, LEFT; review, by the examiner's plan");
   planned(model::PlanKind::film, "2026-12-01");
-  CHECK(soon() == "How soon: BY 2026-12-01 AT THE LATEST: film, as planned");
+  CHECK(soon() == "How soon: BY 2026-12-01 AT THE LATEST: film, by the examiner's plan");
   planned(model::PlanKind::review, "2027-01-05");
-  CHECK(soon() == "How soon: BY 2026-12-01 AT THE LATEST: film, as planned");
+  CHECK(soon() == "How soon: BY 2026-12-01 AT THE LATEST: film, by the examiner's plan");
 }
 
 TEST_CASE("C14: who follows a referral until the child has been seen is named, or said to be not recorded, on note and letter") {

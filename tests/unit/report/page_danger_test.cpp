@@ -65,7 +65,7 @@ TEST_CASE("an alert stands after the plan with what it rests on, its side in cap
   raised.alert("joint_infection", "knee.look_skin_hot_red");
   raised.alert("joint_infection_again", "knee.look_skin_hot_red").state = interpret::AlertState::withdrawn_by_correction;
   const std::string page = raised.page();
-  CHECK(has(page, "{$joint}: {$sides}. Rests on: Skin hot or red, LEFT: yes. No answer to this alert is recorded, and nothing is planned for it."));
+  CHECK(has(page, "{$joint}: {$sides}. Rests on: Skin hot or red, LEFT: yes. A call or other action: not recorded; the plan holds nothing beside it."));
   CHECK(has(page, "Raised, withdrawn by correction or by what was told later."));
   CHECK(page.find(" Plan ") < page.find("Alerts, and what was done"));
   CHECK(page.find("Alerts, and what was done") < page.find("What the findings support"));
@@ -93,7 +93,7 @@ TEST_CASE("an alert for a person's protection leaves one line without its name, 
   raised.alert("second_harm", "history.unexplained_bruises", interpret::Audience::protected_);
   raised.flag("flag.first_harm", std::nullopt, interpret::FlagAnswer::raised);
   const std::string page = raised.page();
-  CHECK(has(page, "Alerts, and what was done ------------------------- - See protected note. No other alert for now or today raised by what was recorded."));
+  CHECK(has(page, "Alerts, and what was done ------------------------- - See protected note: the examiner alone opens it, and whoever may know asks the examiner in private. This page stays at the clinic; what the person carries says nothing of it. No other alert for now or today raised by what was recorded."));
   const std::string to_a_viewer = raised.page(report::ProtectedNote::absent);
   CHECK(!has(to_a_viewer, "rotected"));
   CHECK(has(to_a_viewer, "No alert for now or today stands on this copy."));
@@ -135,7 +135,7 @@ TEST_CASE("whether somebody was asked alone is not printed where others may read
 }
 
 TEST_CASE("where nothing was raised the plan's first line names a sign of the whole body that is out, or that it is asked after; where something was it does not") {
-  const std::string calm = "How soon: no letter names an urgency, and nothing was raised that asks for a day.";
+  const std::string calm = "How soon: not recorded; nothing was raised that asks for a day.";
   const auto unsettled = [](interpret::FlagAnswer answer) {
     Raised raised;
     model::Temperature warmth;

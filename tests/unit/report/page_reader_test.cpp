@@ -85,11 +85,11 @@ TEST_CASE("C18: what is out of the ordinary on either side is named in a letter 
 
 TEST_CASE("C18: one urgency leads a letter, the most urgent; the examiner's stands with its question, and a later date of the plan says that it is later") {
   const std::string sole = letter_of_length(Printer("sole"), 0, model::LetterUrgency::two_weeks);
-  CHECK(has(sole, "How soon, and why ----------------- THE SAME DAY, 2026-11-24, because of what was found:"));
+  CHECK(has(sole, "How soon, and why ----------------- THE SAME DAY, 2026-11-24, by the program from the record:"));
   CHECK(has(sole, "By the examiner, for the question above: WITHIN TWO WEEKS."));
-  CHECK(has(sole, "by 2026-11-25, LATER than what was found asks for: to be settled by the examiner before this goes"));
+  CHECK(has(sole, "by 2026-11-25, LATER than what was found asks for: 2026-11-24 holds"));
   const std::string hip = letter_of_length(Printer("hip"), 0, model::LetterUrgency::same_day);
-  CHECK(has(hip, "THE SAME DAY, 2026-11-24, because of what was found, and by the examiner:"));
+  CHECK(has(hip, "THE SAME DAY, 2026-11-24, by the examiner, and by the program from the record:"));
   CHECK(!has(hip, "LATER"));
 }
 
@@ -359,7 +359,7 @@ TEST_CASE("the lines to answer on are not broken in the middle of a blank") {
 
 TEST_CASE("two weeks that a prompt asks for are not said to be because of alerts, of which there is none") {
   for (const char* name : {"lock", "infant"}) {
-    CHECK_MESSAGE(has(section(note_page(Printer(name)), "Plan"), "within the two weeks asked for, because of the referral that is asked for below."), name);
+    CHECK_MESSAGE(has(section(note_page(Printer(name)), "Plan"), "which holds before the two weeks asked for. A referral is asked for below, by the program."), name);
   }
 }
 

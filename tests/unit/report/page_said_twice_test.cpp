@@ -89,13 +89,13 @@ TEST_CASE("a rule that requires no film says in the same line that an alert asks
 
 TEST_CASE("a motion carried over fills no minimum set: no figures of studies before somebody measured it") {
   const std::string page = page_of(document("lock"));
-  CHECK(has(section(page, "What the findings support"), "the minimum set of this complaint is not complete"));
+  CHECK(has(section(page, "What the findings support"), "of the minimum set this is not recorded: "));
   CHECK(has(section(page, "Not examined"), "Hip inward rotation"));
 }
 
 TEST_CASE("that no alert stands for today does not come before a referral without naming it") {
   CHECK(has(section(page_of(document("lock")), "Alerts, and what was done"),
-            "No alert for now or today raised by what was recorded; a referral within two weeks is asked for below (signs of: a locked knee RIGHT); danger signs"));
+            "A REFERRAL is asked for, as said below with how soon (signs of): a locked knee RIGHT. No alert for now or today raised by what was recorded; danger signs"));
   CHECK(!has(section(page_of(document("football")), "Alerts, and what was done"), "a referral within two weeks"));
 }
 

@@ -56,7 +56,7 @@ TEST_CASE("a limping child is off the leg before anything else, and the film is 
   service::ExamDocument child = document("child");
   drop(child, "gait.pattern");
   const std::string alerts = danger_of(child);
-  CHECK(has(alerts, "TO DO until seen: no weight on the leg (carried or wheeled), no forced movement of the hip; film of both hips, two views; temperature"));
+  CHECK(has(alerts, "TO DO until seen, asked for by the program (by whom, and if told: not recorded but where said): no weight on the leg (carried or wheeled), no forced movement of the hip; film of both hips, two views; temperature"));
   CHECK(!has(alerts, "sign that does not wait"));
 }
 

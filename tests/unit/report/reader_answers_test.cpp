@@ -154,16 +154,16 @@ TEST_CASE("one urgency with one day on note, letter and take-home sheet; that th
   Printer sole("sole");
   for (int shortened = 0; shortened <= report::letter_shortest; ++shortened) {
     const std::string letter = letter_read(sole, shortened);
-    CHECK(has(letter, "THE SAME DAY, 2026-11-24, because of what was found:"));
-    CHECK(has(letter, "The examiner has not stated how soon. THE PLAN IS LATER"));
+    CHECK(has(letter, "THE SAME DAY, 2026-11-24, by the program from the record:"));
+    CHECK(has(letter, "The examiner has not stated how soon. THE SOONER HOLDS: 2026-11-24."));
   }
-  CHECK(has(section(note_read(sole), "Plan"), "How soon: THE SAME DAY, 2026-11-24, because of the alerts below."));
+  CHECK(has(section(note_read(sole), "Plan"), "How soon: THE SAME DAY, 2026-11-24, by the program's alerts below."));
   const std::string home = home_read(sole);
   CHECK(has(home, "Seen on 2026-11-24. GO THE SAME DAY, 2026-11-24"));
   CHECK(!has(home, "2026-11-25"));  // the plan's day is later than what was found asks for
   CHECK(!has(home, "For the clinic"));  // it goes to who prints the sheet, as a remark
   // The plan's own day where it comes before the two weeks are over.
-  CHECK(has(letter_read(Printer("infant"), 0), "BY 2026-12-01 AT THE LATEST, the day of the plan"));
+  CHECK(has(letter_read(Printer("infant"), 0), "BY 2026-12-01 AT THE LATEST, the day of the examiner's plan"));
   CHECK(has(home_read(Printer("infant")), "GO WITHIN TWO WEEKS: by 2026-12-01 at the latest."));
   // Of what nobody raised the examiner's letter says it.
   Printer football("football");
@@ -228,7 +228,7 @@ TEST_CASE("an instant is printed with the offset it was told in") {
 TEST_CASE("C14: a letter says whether it refers the person or asks, and what the person was told or not") {
   CHECK(has(part_of(letter_read(Printer("football"), 0), "Question ---", "How soon"), "REFERRAL: "));
   const std::string stiff = letter_read(Printer("stiff"), 0);
-  CHECK(has(part_of(stiff, "Question ---", "How soon"), "NO REFERRAL is planned"));
+  CHECK(has(part_of(stiff, "Question ---", "How soon"), "no referral is recorded"));
   CHECK(has(stiff, "stick in the left hand\u2069 (told)"));
   CHECK(has(stiff, "cannot bear weight.\u2069 (NOT RECORDED AS TOLD)"));
   CHECK(has(section(note_read(Printer("football")), "Plan"), "limit: \u2068No football until reviewed\u2069; NOT RECORDED AS TOLD"));
@@ -248,9 +248,9 @@ TEST_CASE("a reason to come back reads as one in note and letter, answers no ale
   hip.assessment.alerts.front().state = interpret::AlertState::raised;
   CHECK(has(section(note_read(hip), "What the person was told"), "COME BACK IF: \u2068The foot turns cold\u2069"));
   // It answers no alert: beside one it is named where the plan holds nothing else.
-  CHECK(has(section(note_read(hip), "Alerts, and what was done"), "The plan above holds: splint; medicine, as the examiner wrote it; referral; advice. Whether"));
+  CHECK(has(section(note_read(hip), "Alerts, and what was done"), "The plan above holds: splint; medicine, as the examiner wrote it; referral; advice. A call or other action: not recorded"));
   hip.exam.plan->erase(hip.exam.plan->begin(), hip.exam.plan->end() - 1);
-  CHECK(has(section(note_read(hip), "Alerts, and what was done"), "The plan above holds: a reason to come back. Whether"));
+  CHECK(has(section(note_read(hip), "Alerts, and what was done"), "The plan above holds: a reason to come back. A call or other action"));
 }
 
 TEST_CASE("of who was in the room no page says that they were told") {
@@ -264,17 +264,17 @@ TEST_CASE("of who was in the room no page says that they were told") {
 }
 
 TEST_CASE("a day of the plan before the two weeks end leads on note and letter and is the only day; the end itself needs no owner") {
-  const std::string owned = "BY 2026-12-01 AT THE LATEST, the day of the plan, within the two weeks asked for, because of ";
+  const std::string owned = "BY 2026-12-01 AT THE LATEST, the day of the examiner's plan, which holds before the two weeks asked for";
   for (const char* name : {"lock", "infant"}) {
-    CHECK(has(letter_read(Printer(name), 0), owned + "what was found:"));
-    CHECK(has(on_one_line(note_read(Printer(name))), "How soon: " + owned + "the referral that is asked for below."));
+    CHECK(has(letter_read(Printer(name), 0), owned + ", by the program from the record:"));
+    CHECK(has(on_one_line(note_read(Printer(name))), "How soon: " + owned + ". A referral is asked for below, by the program."));
   }
   // No second day beside it: the end of the two weeks stands nowhere on these.
   CHECK(!has(letter_read(Printer("lock"), 0), "2026-12-08"));
   CHECK(!has(note_read(Printer("lock")), "2026-12-08"));
   const std::string football = letter_read(Printer("football"), 0, model::LetterUrgency::two_weeks);
   CHECK(has(football, "By the examiner: WITHIN TWO WEEKS, by 2026-12-08 at the latest."));
-  CHECK(!has(football, "the day of the plan"));
+  CHECK(!has(football, "the day of the examiner's plan"));
 }
 
 TEST_CASE("what to do until seen stays beside what was done of an alert, on note and letter, until the person was received") {
@@ -288,9 +288,12 @@ TEST_CASE("what to do until seen stays beside what was done of an alert, on note
   alert.state = interpret::AlertState::handled;
   const auto alerts = [&] { return section(note_read(clot), "Alerts, and what was done"); };
   CHECK(has(alerts(), "DONE: \u2068scan room called\u2069"));
-  CHECK(has(alerts(), "TO DO until handed over, unless it stands as done: measure both calves"));
+  CHECK(has(alerts(), "TO DO until handed over, asked for by the program (by whom, and if told: not recorded but where said): no massage, no stockings, no pumps"));
+  // Both girths stand in the record: nobody measures them again to find out.
+  CHECK(has(alerts(), "Of this is recorded: measure both calves 10 cm below the tubercle (RIGHT: 351 mm; LEFT: 392 mm)."));
   CHECK(has(alerts(), "no massage, no stockings"));
-  CHECK(has(letter_read(clot, 0), "TO DO until seen, by what was raised, unless it stands as done: measure both calves"));
+  CHECK(has(letter_read(clot, 0), "TO DO until seen, asked for by the program (by whom, and if told: not recorded but where said): no massage, no stockings, no pumps"));
+  CHECK(has(letter_read(clot, 0), "Of this is recorded: measure both calves 10 cm below the tubercle"));
   for (model::PlanItem& item : *clot.exam.plan) {
     item.became = item.kind == model::PlanKind::referral ? std::optional(model::Became::arranged) : item.became;
   }
@@ -302,13 +305,13 @@ TEST_CASE("what to do until seen stays beside what was done of an alert, on note
 }
 
 TEST_CASE("that the plan is later than what was found stands in the line that says how soon, on note and letter; an urgency of the letter alone counts too") {
-  const std::string later = "THE PLAN IS LATER: referral, RIGHT, by 2026-11-25: to be settled by the examiner; until then the sooner holds.";
-  CHECK(has(section(note_read(Printer("sole")), "Plan"), "How soon: THE SAME DAY, 2026-11-24, because of the alerts below. " + later));
+  const std::string later = "THE SOONER HOLDS: 2026-11-24. The examiner's plan names a later day (referral, RIGHT, by 2026-11-25); why is not recorded.";
+  CHECK(has(section(note_read(Printer("sole")), "Plan"), "How soon: THE SAME DAY, 2026-11-24, by the program's alerts below. " + later));
   const std::string sole = letter_read(Printer("sole"), report::letter_shortest, model::LetterUrgency::same_day);
-  CHECK(has(sole, "THE SAME DAY, 2026-11-24, because of what was found, and by the examiner:"));
+  CHECK(has(sole, "THE SAME DAY, 2026-11-24, by the examiner, and by the program from the record:"));
   CHECK(has(sole, later));
   const std::string football = letter_read(Printer("football"), 0, model::LetterUrgency::same_day);
-  CHECK(has(football, "by 2026-12-08, LATER than what was found asks for: to be settled by the examiner before this goes"));
+  CHECK(has(football, "by 2026-12-08, LATER than what was found asks for: 2026-11-24 holds"));
   CHECK(!has(letter_read(Printer("football"), 0, model::LetterUrgency::two_weeks), "LATER"));
 }
 
@@ -326,7 +329,7 @@ TEST_CASE("a letter that may not be sent asks under a condition, and what is arr
   Printer bare("fall");
   bare.exam.plan.reset();
   const std::string nothing = letter_read(bare, 0);
-  CHECK(has(nothing, "NOTHING IS ARRANGED YET"));
+  CHECK(has(nothing, "NOTHING IS RECORDED AS ARRANGED"));
   CHECK(!has(nothing, "this goes with it"));
 }
 

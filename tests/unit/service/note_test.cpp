@@ -115,7 +115,7 @@ TEST_CASE("what is asked for a person's protection is on no page until an examin
     DeskFixture desk;
     const Recorded made = record(desk, R"(,{"item":"history.unexplained_bruises","side":"midline","value":{"kind":"answer","answer":")" + answer + "\"}}");
     const std::string usual = note(desk, made.exam);
-    CHECK(has(at(usual, "/text"), "  - See protected note.\n"));
+    CHECK(has(at(usual, "/text"), "  - See protected note: the examiner alone opens it"));
     CHECK(!has(at(usual, "/text"), "Bruises"));
     CHECK(at(usual, "/protected").empty());
     const std::string asked = note(desk, made.exam, R"(,"protected":true)");
