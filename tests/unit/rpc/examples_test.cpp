@@ -55,7 +55,7 @@ TEST_CASE("the walk of the page is answered from its link to the signature, in e
   CHECK(at(4, "/alerts/0/interrupts") == "true");
   CHECK(at(4, "/alerts/0/times_raised") == "1");
   CHECK(at(4, "/alerts/0/meanwhile_text/0") != "");
-  CHECK(!at(5, "/withheld/0/text").empty());
+  CHECK(!at(5, "/withheld/0/because").empty());
   CHECK(walk.examples[5].result.find("\"recorded\":") != std::string::npos);
   CHECK(at(6, "/alerts/0/text") == at(4, "/alerts/0/text"));
   CHECK(at(7, "/signed/at") != "");
