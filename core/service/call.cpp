@@ -128,7 +128,7 @@ Result<std::string> call(std::span<const Method> table, Context& context, std::s
   if (!reply && row != nullptr && context.edition != nullptr) {
     if (const report::Words* words = words_asked_for(row->params(), document, params)) {
       wire::Refusal refusal = reply.error();
-      add_fault_texts(words, *context.edition, refusal.faults);
+      add_fault_texts(words, *context.edition, refusal.faults, row->writes);
       return refusal;
     }
   }

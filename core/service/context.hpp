@@ -4,9 +4,11 @@
 
 #include "core/model/ids.hpp"
 #include "core/reference/edition_ref.hpp"
+#include "core/wire/type.hpp"
 
 #include <cstdint>
 #include <optional>
+#include <string_view>
 
 namespace limbledger::ledger {
 class World;
@@ -19,6 +21,11 @@ class Desk;
 class ExchangeCarrier;
 class TokenKeeper;
 struct NetworkLimits;
+
+// Of a call whose reply has no words: the language in which its faults say what to do. Those that report::languages() has.
+enum class FaultLanguage { en, es, fr };
+BOOST_DESCRIBE_ENUM(FaultLanguage, en, es, fr)
+inline constexpr std::string_view fault_words_note = "a fault then carries `text`, a sentence for whoever is at the form; what nobody has translated is English and ends in (en)";
 
 // Who may call what. A set of scopes is a sum of these bits.
 enum class Scope : std::uint8_t { none = 0, examiner = 1, kiosk = 2, viewer = 4, sync = 8 };

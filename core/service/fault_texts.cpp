@@ -1,5 +1,6 @@
 #include "core/service/fault_texts.hpp"
 
+#include "core/model/time.hpp"
 #include "core/service/methods/say/texts.hpp"
 
 #include <algorithm>
@@ -15,17 +16,29 @@ struct WithNumbers {
   std::string_view attribute;
   std::array<std::string_view, 2> params;
 };
-constexpr std::array with_numbers{WithNumbers{".range", {"low", "high"}}, WithNumbers{".most", {"items", "items"}}, WithNumbers{".most", {"characters", "characters"}},
+constexpr std::array with_numbers{WithNumbers{".future", {"today", "today"}}, WithNumbers{".long_ago", {"years", "years"}}, WithNumbers{".wait", {"wait_s", "wait_s"}}, WithNumbers{".range", {"low", "high"}}, WithNumbers{".most", {"items", "items"}}, WithNumbers{".most", {"characters", "characters"}},
                                   WithNumbers{".to", {"step", "step"}}};
 
 [[nodiscard]] bool has(const report::Args& args, std::string_view name) {
   return std::any_of(args.begin(), args.end(), [&](const report::Arg& one) { return one.name == name; });
 }
 
-[[nodiscard]] std::string sentence_in(const report::Words& words, const reference::Edition& edition, const wire::Fault& fault, const std::string& name) {
+[[nodiscard]] std::string sentence_in(const report::Words& words, const reference::Edition& edition, const wire::Fault& fault, const std::string& name, bool writes) {
   report::Args args;
   for (const wire::FaultParam& param : fault.params) {
-    args.push_back({param.name, param.json, true});
+    const bool word = param.json.starts_with('"');
+    args.push_back({param.name, word ? param.json.substr(1, param.json.size() - 2) : param.json, !word, word});
+  }
+  if (!writes && words.has(name + ".reading")) {
+    return words.say(name + ".reading", args);
+  }
+  if (fault.expected == model::PartialDate::wire_rule.expected && words.has(name + ".date")) {
+    return words.say(name + ".date", args);
+  }
+  // Which of two days cannot come after which; where somebody is only asked, both may be right.
+  if (const auto order = std::find_if(args.begin(), args.end(), [](const report::Arg& one) { return one.name == "order"; }); order != args.end()) {
+    const std::string said = name + "." + order->text;
+    return words.say(words.has(said) ? said : name + ".order", args);
   }
   if (fault.code == "item.withheld") {
     if (fault.got.empty()) {
@@ -42,22 +55,22 @@ constexpr std::array with_numbers{WithNumbers{".range", {"low", "high"}}, WithNu
 }
 
 // A sentence that nobody has translated is English as a whole, and marked.
-[[nodiscard]] std::string sentence(const report::Words& words, const reference::Edition& edition, const wire::Fault& fault) {
+[[nodiscard]] std::string sentence(const report::Words& words, const reference::Edition& edition, const wire::Fault& fault, bool writes) {
   std::string name = "msg.fault." + fault.code;
   std::replace(name.begin() + static_cast<std::ptrdiff_t>(std::string_view("msg.fault.").size()), name.end(), '.', '_');
   if (!words.has(name)) {
     return {};
   }
   const report::Words* own = words.says_itself(name) ? &words : report::built_in_words();
-  return sentence_in(*own, edition, fault, name) + (own == &words ? std::string() : std::string(report::english_mark));
+  return sentence_in(*own, edition, fault, name, writes) + (own == &words ? std::string() : std::string(report::english_mark));
 }
 
 }  // namespace
 
-void add_fault_texts(const report::Words* words, const reference::Edition& edition, std::vector<wire::Fault>& faults) {
+void add_fault_texts(const report::Words* words, const reference::Edition& edition, std::vector<wire::Fault>& faults, bool writes) {
   for (wire::Fault& fault : faults) {
     if (words != nullptr) {
-      fault.text = sentence(*words, edition, fault);
+      fault.text = sentence(*words, edition, fault, writes);
     }
   }
 }

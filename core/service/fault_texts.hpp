@@ -12,8 +12,8 @@
 
 namespace limbledger::service {
 
-// Nothing where there are no words.
-void add_fault_texts(const report::Words* words, const reference::Edition& edition, std::vector<wire::Fault>& faults);
+// Nothing where there are no words. Of a call that writes nothing no sentence says that something was not recorded.
+void add_fault_texts(const report::Words* words, const reference::Edition& edition, std::vector<wire::Fault>& faults, bool writes);
 // The words of the language that these params name, by member or by place; null where they name none that is there.
 [[nodiscard]] const report::Words* words_asked_for(const wire::Type& type, const wire::Document& document, const wire::Node* params);
 

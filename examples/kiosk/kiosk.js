@@ -279,7 +279,7 @@ const start = async () => {
   try {
     const { state, ledger_kind } = await line.call('health.check');
     say('kind', ledger_kind === 'clinic' ? '' : `${ledger_kind.toUpperCase()}: invented people only`);
-    if (line.scope !== 'kiosk') return warn('This link opens more than a kiosk may', 'Make one with limbledger token make --scope kiosk --once.');
+    if (line.scope !== 'kiosk') return warn('This link opens more than a kiosk may', 'Make one with limbledger token make --ledger DIR --scope kiosk --once.');
     if (line.exam) return await fill(await line.call('exam.read', { exam: line.exam }));
     if (state === 'locked') return failed({ code: 4 }, start);
     if (state === 'read_only') return failed({ code: 5 }, start);

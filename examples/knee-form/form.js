@@ -84,7 +84,7 @@ const draw_step = (step, side, words) => {
 
 const request = crypto.randomUUID();  // of the opening; sent again, it opens no second exam
 const begin = async (injured_on) => {
-  const begun = await call('exam.open', { complaint: 'acute_knee', side: 'left', setting: 'outreach', ...(injured_on ? { injured_on } : {}), offset_min: -new Date().getTimezoneOffset(), request });
+  const begun = await call('exam.open', { complaint: 'acute_knee', side: 'left', setting: 'outreach', ...(injured_on ? { injured_on } : {}), offset_min: -new Date().getTimezoneOffset(), request, language: 'en' });
   exam = begun.exam.exam;
   seen = begun.revision;
   const described = await call('form.describe', { complaint: 'acute_knee', exam, language: 'en' });
@@ -96,16 +96,19 @@ const begin = async (injured_on) => {
 };
 
 try {
-  const opened = await call('session.open', { once: /#once=(.+)/.exec(location.hash)[1], client: 'knee form', protocol: 1 });
+  const once = /#once=(.+)/.exec(location.hash)?.[1];
+  token = once ? undefined : sessionStorage.getItem('token');  // of this tab alone: the page may be loaded again
+  const opened = await call('session.open', { ...(once ? { once } : {}), client: 'knee form', protocol: 1, language: 'en' });
   history.replaceState(null, '', location.pathname);
-  token = opened.token;
+  token = opened.token ?? token;
+  sessionStorage.setItem('token', token);
   // When it happened is asked first: alerts and rules rest on it.
   const day = element('input', { type: 'text', id: 'day', size: 12 });
   const told = element('p', { role: 'status' });
   form.replaceChildren(
     element('label', { htmlFor: 'day' }, 'Left knee, injured on (2026-11-23, or 2026-11, or 2026) '), day, ' ',
-    element('button', { type: 'button', textContent: 'Begin', onclick: () => begin(day.value).catch((error) => told.replaceChildren(error.data?.faults.map((one) => one.hint).join(' ') ?? 'no answer came')) }), told,
+    element('button', { type: 'button', textContent: 'Begin', onclick: () => begin(day.value).catch((error) => told.replaceChildren(error.data?.faults.map((one) => one.text ?? one.hint).join(' ') ?? 'no answer came')) }), told,
   );
 } catch (error) {
-  form.replaceChildren(element('p', {}, error.data?.faults?.map((one) => one.hint).join(' ') ?? 'No session: open the link that the program printed.'));
+  form.replaceChildren(element('p', {}, error.data?.faults?.map((one) => one.text ?? 'Open this form by a new link from the program.').join(' ') ?? 'No session: open the link that the program printed.'));
 }

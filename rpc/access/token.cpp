@@ -131,6 +131,15 @@ std::vector<Tokens::Held>::iterator Tokens::look(std::string_view text, bool cod
   return found;
 }
 
+bool Tokens::was_traded(std::string_view code) const {
+  const Digest digest = digest_of(code);
+  bool found = false;
+  for (const Held& held : held_) {
+    found = (sodium_memcmp(held.code.data(), digest.data(), digest.size()) == 0 && held.traded) || found;
+  }
+  return found;
+}
+
 std::vector<Tokens::Held>::iterator Tokens::numbered(std::uint64_t number) {
   return std::find_if(held_.begin(), held_.end(), [&](const Held& held) { return held.grant.number == number; });
 }
@@ -152,12 +161,13 @@ Result<Grant> Tokens::good(std::vector<Held>::iterator held) {
 Result<TradedToken> Tokens::trade(std::string_view code) {
   const auto held = look(code, true);
   if (held == held_.end()) {
-    return wire::Fault{"token.unknown", "/once", "a code of this launch that was not used"};
+    return was_traded(code) ? wire::Fault{"token.used", "/once", "a code that was not used"} : wire::Fault{"token.unknown", "/once", "a code of this launch"};
   }
   const ledger::Reading now = world_.now();
   if (now.up_ms >= held->until_up_ms) {
     return wire::Fault{"token.expired", "/once", "a code made in the last two minutes"};
   }
+  held->code = held->digest;
   std::string text = draw(*held);
   held->once = false;
   held->traded = true;

@@ -1,7 +1,7 @@
 // Tokens of this launch: 32 random bytes as base64url, of which only the hash is kept, compared in constant time; each with
 // what it allows and until when. Also the one-time codes that are traded for one, which keep their number. How many calls one
 // token makes in a second is counted over all its connections. Times go by the clock that counts since the machine started, so
-// that setting the other changes nothing. Faults: token.unknown, token.expired, limit.tokens. Source: contract, section 11.
+// that setting the other changes nothing. Faults: token.unknown, token.used, token.expired, limit.tokens. Source: contract, section 11.
 #pragma once
 
 #include "core/ledger/world.hpp"
@@ -84,6 +84,7 @@ class Tokens final : public service::TokenKeeper {
     std::int64_t until_up_ms = 0;
     bool once = false;
     bool traded = false;
+    Digest code{};  // of one that was traded: the code it was traded for
     bool ended = false;
     std::int64_t token_ms = 0;  // how long the token is good that a code is traded for
     std::string label;
@@ -96,6 +97,7 @@ class Tokens final : public service::TokenKeeper {
   // A new text for this one, whose hash alone is kept.
   [[nodiscard]] std::string draw(Held& held);
   [[nodiscard]] std::vector<Held>::iterator look(std::string_view text, bool code);
+  [[nodiscard]] bool was_traded(std::string_view code) const;
   [[nodiscard]] std::vector<Held>::iterator numbered(std::uint64_t number);
   [[nodiscard]] Result<Grant> good(std::vector<Held>::iterator held);
   void forget_old();

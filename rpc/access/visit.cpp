@@ -266,7 +266,8 @@ class Visit final : public Conversation, private service::Admission {
     }
     const auto page = visits_.pages_.find(head.target.substr(0, head.target.find('?')));
     if (page == visits_.pages_.end()) {
-      return std::nullopt;
+      // Every browser asks for it unbidden, and a front end that has none is no mistake.
+      return head.target == "/favicon.ico" ? std::optional(HttpReply{204, {}, "Cache-Control: max-age=86400\r\n"}) : std::nullopt;
     }
     const Page& shown = page->second.later ? *page->second.later() : page->second;
     return HttpReply{200, shown.text, shown.fields.empty() ? visits_.page_fields_ : shown.fields, shown.type};

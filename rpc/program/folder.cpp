@@ -125,7 +125,7 @@ Folder find_folder(const std::string& path) {
   const bool has_keyring = exists(folder.keyring());
   const bool has_log = exists(folder.ledger() + "-wal");
   if (!has_ledger && !has_keyring && !has_log) {
-    throw Problem(ExitCode::usage, path + ": there is no ledger here (ledger.none)\n  what to do: make one with: limbledger new " + path);
+    throw Problem(ExitCode::usage, path + ": there is no ledger here (ledger.none)\n  what to do: name the folder of the ledger, with --ledger DIR; a new one is made with: limbledger new " + path);
   }
   // What is left of a ledger is never called none: somebody would make a new one and throw the old keys away.
   if (!has_ledger || is_empty_file(folder.ledger())) {

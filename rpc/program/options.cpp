@@ -64,11 +64,11 @@ void add_serve(CLI::App& app, Options& options) {
           [&options](const std::vector<std::string>& words) {
             for (const std::string& word : words) {
               if (!take_trouble(word, options.trouble)) {
-                throw CLI::ValidationError("--trouble", "takes slow=MS, full, full=N, locked, locked=N, kill=N or clock=2001-01-01T00:00:00.000Z");
+                throw CLI::ValidationError("--trouble", "takes slow=MS, full, full=N, locked, locked=N, kill=N, kill=METHOD or clock=2001-01-01T00:00:00.000Z");
               }
             }
           },
-          "for testing a front end, on a demonstration alone: slow=MS, full[=N], locked[=N], kill=N, clock=INSTANT; may be given several times")
+          "for testing a front end, on a demonstration alone: slow=MS, full[=N], locked[=N], kill=N, kill=METHOD, clock=INSTANT; may be given several times")
       ->allow_extra_args(false);
   CLI::Option_group* carrier = command->add_option_group("carrier");
   carrier
@@ -127,8 +127,9 @@ void add_serve(CLI::App& app, Options& options) {
       "  limbledger serve --ledger /srv/clinic --http 40211 --hub 7443\n\n"
       "--trouble shows a front end what else can happen, and is refused on a ledger for people. slow=MS: each reply comes so\n"
       "much later. full: nothing can be written. locked: the ledger locks itself, once. With =N both begin after N messages\n"
-      "were answered. kill=N: the message after N is carried out, and the program killed before it replies. clock=INSTANT: the\n"
-      "program takes it for the time at its start: clock=2001-01-01T00:00:00.000Z is a tablet whose clock nobody set.\n\n"
+      "were answered, of whatever method. kill=METHOD, such as kill=finding.record: the first such call is carried out, and the\n"
+      "program killed before it replies; kill=N: the message after N. clock=INSTANT: the program takes it for the time at its\n"
+      "start: clock=2001-01-01T00:00:00.000Z is a tablet whose clock nobody set.\n\n"
       "health.check and rpc.discover are answered at once; records are read and written once the ledger is unlocked, by\n"
       "ledger.unlock or --passphrase-fd. Where nothing can be written, the ledger is read only. A reply to a writing method\n"
       "means that it is on disk. End of input, SIGTERM and SIGINT stop it.");
@@ -201,7 +202,10 @@ void add_lists(CLI::App& app, Options& options) {
 
 void add_others(CLI::App& app, Options& options) {
   CLI::App* verify = app.add_subcommand("verify", "Check every entry, head and signature of a ledger and name what is damaged.");
-  verify->add_option("DIR", options.folder, "folder of the ledger")->required();
+  CLI::Option_group* which = verify->add_option_group("which");
+  which->add_option("DIR", options.folder, "folder of the ledger");
+  which->add_option("--ledger", options.folder, "the same, as the other commands name it");
+  which->require_option(1);
   verify->add_option("--passphrase-fd", options.passphrase_fd, std::string(fd_help) + ". Without it the terminal is asked")->check(CLI::NonNegativeNumber);
   verify->add_flag("--mend", options.mend, "make a list by which entries are found anew from the entries, where it leaves some out");
   verify->footer("Example:\n  limbledger verify /tmp/show\n\nNo entry is changed, and a copy on a medium that cannot be written is checked as it lies. Without a passphrase hashes,\n"

@@ -156,6 +156,7 @@ ExitCode serve(const Options& options) {
       opened.set_clock(*options.trouble.clock_ms);
     }
     service.asked = [&play] { play.asked(); };
+    service.called = [&play](std::string_view method) { play.called(method); };
     service.worked_out = [&play] { play.worked_out(); };
   }
   if (options.demonstration) {

@@ -110,6 +110,9 @@ using wire::Refusal;
     const bool id_legal = id != nullptr && id->kind != NodeKind::object && id->kind != NodeKind::list && id->kind != NodeKind::boolean && !id->beyond_double;
     return error_reply(service, {}, *fault, id_legal ? id->raw : std::string_view("null"));
   }
+  if (service.called && instead == nullptr) {
+    service.called(method->text);
+  }
   const Result<std::string> result = instead != nullptr ? Result<std::string>(*instead) : run(service, method->text, document, params);
   if (!result) {
     // Told to the log in either case; sent only to one who asked.

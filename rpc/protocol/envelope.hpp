@@ -32,6 +32,7 @@ struct Service {
   std::function<std::string(std::string_view method, std::string_view code)> failed;
   // Around every message that is answered; for a demonstration that plays trouble.
   std::function<void()> asked{};
+  std::function<void(std::string_view method)> called{};  // of each call in it
   std::function<void()> worked_out{};
 };
 

@@ -9,6 +9,7 @@
 #include <boost/asio/basic_stream_socket.hpp>
 #include <boost/asio/io_context.hpp>
 #include <boost/asio/ip/tcp.hpp>
+#include <boost/asio/post.hpp>
 #include <boost/beast/http/message.hpp>
 #include <boost/beast/http/string_body.hpp>
 
@@ -17,6 +18,8 @@
 #include <map>
 #include <memory>
 #include <optional>
+#include <utility>
+#include <vector>
 
 namespace limbledger::rpc {
 
@@ -68,6 +71,8 @@ class Connection {
   [[nodiscard]] virtual std::optional<Moment> half_since() const { return std::nullopt; }
   // Makes room: answered as one too many, and closed.
   virtual void give_way() {}
+  // Sends the reply that was put off until now (Network::put_off).
+  virtual void put_out() = 0;
   // The program is going: say so where the protocol can, and end.
   virtual void stop() = 0;
   // Ends at once and lets go of whom it talks to; nothing of it runs any more.
@@ -87,8 +92,41 @@ struct Network {
   std::size_t giving_way = 0;  // of them there may be as many as there are connections
   bool stopping = false;
 
+  // Whether somebody else asked since this one did last. Their replies then go out together: a write that wakes its reader costs as much
+  // as the rest of a small call, and the second finds the reader awake. Who asks alone is answered at once.
+  [[nodiscard]] bool others_ask(const Connection* asking) { return std::exchange(asked_last_, asking) != asking; }
+  // Until what came in together is answered, and never past so many replies or so long, but for the call that is at work then.
+  void put_off(std::shared_ptr<Connection> connection) {
+    const Moment now = Clock::now();
+    if (put_off_.empty()) {
+      put_off_since_ = now;
+      boost::asio::post(io, [this] { put_out(); });
+    }
+    put_off_.push_back(std::move(connection));
+    if (put_off_.size() >= put_off_max || now - put_off_since_ > put_off_time) {
+      put_out();
+    }
+  }
+
   void join(const std::shared_ptr<Connection>& connection) { connections.emplace(connection.get(), connection); }
   void leave(Connection* connection) { connections.erase(connection); }
+
+ private:
+  static constexpr std::size_t put_off_max = 16;
+  static constexpr std::chrono::microseconds put_off_time{200};
+
+  void put_out() {
+    going_out_.swap(put_off_);
+    for (const std::shared_ptr<Connection>& one : going_out_) {
+      one->put_out();
+    }
+    going_out_.clear();
+  }
+
+  const Connection* asked_last_ = nullptr;  // its name alone
+  std::vector<std::shared_ptr<Connection>> put_off_;
+  std::vector<std::shared_ptr<Connection>> going_out_;
+  Moment put_off_since_;
 };
 
 // A new connection, which speaks HTTP first. `crowded`: one too many, to be told so and closed.

@@ -108,6 +108,12 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
     talk_.reset();
   }
 
+  void put_out() override {
+    if (phase_ == Phase::writing && !on_its_way_ && put_out_now()) {
+      go_on();
+    }
+  }
+
  private:
   enum class Phase : std::uint8_t { idle, head, body, waiting, writing, lingering, ended };
 
@@ -292,7 +298,7 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
       }
       return false;
     }
-    const bool out = write(std::move(reply), !keep);
+    const bool out = write(std::move(reply), !keep, network_.others_ask(this));
     talk_->after_reply();
     return out && phase_ == Phase::idle;
   }
@@ -300,8 +306,8 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
   // The rest of the request is not read, so the connection cannot go on.
   void refuse(HttpReply reply) { static_cast<void>(write(std::move(reply), true)); }
 
-  // True: all of it is out, and the next request may come. Else `written` goes on where that is still to be.
-  [[nodiscard]] bool write(HttpReply reply, bool close) {
+  // True: all of it is out, and the next request may come. Else `written` or `put_out` goes on where that is still to be.
+  [[nodiscard]] bool write(HttpReply reply, bool close, bool put_off = false) {
     close_after_ = close_after_ || close;
     phase_ = Phase::writing;
     written_since_ = Clock::now();
@@ -333,6 +339,15 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
       out_ += body_;
       body_.clear();
     }
+    on_its_way_ = false;
+    if (put_off) {
+      network_.put_off(shared_from_this());
+      return false;
+    }
+    return put_out_now();
+  }
+
+  [[nodiscard]] bool put_out_now() {
     ErrorCode failed;
     const std::array<asio::const_buffer, 2> both{asio::buffer(out_), asio::buffer(body_)};
     const std::size_t count = body_.empty() ? socket_.write_some(both[0], failed) : socket_.write_some(both, failed);
@@ -345,6 +360,7 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
       return finish();
     }
     const std::size_t of_head = std::min(went, out_.size());
+    on_its_way_ = true;
     const std::array<asio::const_buffer, 2> rest{both[0] + of_head, both[1] + (went - of_head)};
     asio::async_write(socket_, rest, [self = shared_from_this()](ErrorCode broke, std::size_t) { self->written(broke); });
     return false;
@@ -421,6 +437,7 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
   bool gives_way_ = false;
   bool asked_ = false;  // a whole request came
   bool reading_ = false;
+  bool on_its_way_ = false;  // of what is written, the kernel has taken a part
 };
 
 }  // namespace

@@ -79,6 +79,12 @@ class SocketConnection final : public Connection, public std::enable_shared_from
     talk_.reset();
   }
 
+  void put_out() override {
+    if (!out_.empty()) {
+      write();
+    }
+  }
+
  private:
   void read() {
     if (reading_ || ended_) {
@@ -159,7 +165,13 @@ class SocketConnection final : public Connection, public std::enable_shared_from
       return say(refused);
     }
     refused_in_a_row_ = 0;
-    say(talk_->message(text));
+    const SocketReply reply = talk_->message(text);
+    if (reply.text && reply.close == 0 && !writing_ && !ended_ && !said_goodbye_ && network_.others_ask(this)) {
+      add_frame(out_, SocketOpcode::text, *reply.text);
+      network_.put_off(shared_from_this());
+    } else {
+      say(reply);
+    }
     talk_->after_reply();
   }
 

@@ -109,6 +109,7 @@ export type LaterKind = 'film' | 'operation' | 'answer' | 'impression';
 export type LedgerKindWord = 'clinic' | 'demonstration' | 'practice';
 export type YesNo = 'yes' | 'no';
 export type HolderLevel = 'held' | 'opened' | 'witnessed';
+export type FaultLanguage = 'en' | 'es' | 'fr';
 export type WhyLeft = 'no_minutes' | 'cannot' | 'pregnancy' | 'no_instrument' | 'age_unknown';
 export type GivenScope = 'examiner' | 'kiosk' | 'viewer' | 'sync';
 export type LedgerState = 'ready' | 'locked' | 'read_only';
@@ -1782,7 +1783,7 @@ export interface FormDescribeResult {
    */
   for_review?: boolean;
   /**
-   * with a language: every message that this form names (labels, how a step is done, what it is for, what counts as positive, what a yes and a no say, cautions, why a step is withheld), and the words of its sides, answers, results, reasons, units and directions, positions, instruments and end feels: msg.side.left, msg.answer.yes, msg.result.positive, msg.why.pain, msg.unit.deg, msg.toward.flexion, msg.position.supine, msg.instrument.hand, msg.end_feel.spasm
+   * with a language: every message that this form names (labels, how a step is done, what it is for, what counts as positive, what a yes and a no say, cautions, why a step is withheld), and the words of its sides, answers, results, reasons, how a step was done that is not advised, units and directions, positions, instruments and end feels: msg.side.left, msg.answer.yes, msg.result.positive, msg.why.pain, msg.despite.knowingly, msg.unit.deg, msg.toward.flexion, msg.position.supine, msg.instrument.hand, msg.end_feel.spasm
    */
   texts?: FormText[];
 }
@@ -2142,16 +2143,22 @@ export interface NewFinding {
   pain?: Pain;
   quality?: Quality[];
   origin?: Origin;
+  /**
+   * how and why a step was done that is not advised now: answers item.withheld
+   */
   despite?: Despite;
   remark?: string;
   examiner?: Id;
+  /**
+   * when it was found, where that was not when the exam was opened (without it, that is its time): a second look, and what waited for the program (an instant in UTC such as 2026-11-24T10:15:00.000Z)
+   */
   examined_at?: Instant;
   /**
-   * the entries that it corrects; a place that is filled takes nothing without it or beside
+   * the entries that it corrects: what was written was wrong; a place that is filled takes nothing without it or beside
    */
   replaces?: Id[];
   /**
-   * true: a finding of its own beside the one that is there
+   * true: a finding of its own beside the one that is there: a second look later, or another examiner's; both stand
    */
   beside?: boolean;
   /**
@@ -2433,6 +2440,7 @@ export interface SessionOpenParams {
   client?: string;
   protocol?: number;
   examiner?: string;
+  language?: FaultLanguage;
 }
 export interface SessionEndParams {}
 export interface TokenMakeParams {
@@ -2441,29 +2449,35 @@ export interface TokenMakeParams {
   minutes?: number;
   label?: string;
   once?: boolean;
+  language?: FaultLanguage;
 }
 export interface TokenListParams {}
 export interface TokenEndParams {
   number: number;
+  language?: FaultLanguage;
 }
 export interface LedgerUnlockParams {
   passphrase: string;
   examiner?: string;
+  language?: FaultLanguage;
 }
 export interface LedgerLockParams {}
 export interface ExaminerAddParams {
   code: string;
   examiner: string;
   passphrase: string;
+  language?: FaultLanguage;
 }
 export interface ExaminerReadParams {
   examiner?: Id;
+  language?: FaultLanguage;
 }
 export interface ExaminerAmendParams {
   name: string;
   request: RequestId;
   role?: string;
   seen?: Id[];
+  language?: FaultLanguage;
 }
 export interface LedgerVerifyParams {
   from?: number;
@@ -2493,6 +2507,7 @@ export interface ParcelTakeParams {
 }
 export interface RequestReadParams {
   request: RequestId;
+  language?: FaultLanguage;
 }
 export interface FormDescribeParams {
   complaint: Name;
@@ -2527,6 +2542,7 @@ export interface PersonRegisterParams {
   home?: string;
   identifiers?: Identifier[];
   confirmed?: string[];
+  language?: FaultLanguage;
 }
 export interface PersonAmendParams {
   person: Id;
@@ -2544,14 +2560,17 @@ export interface PersonFindParams {
   home?: string;
   limit?: number;
   cursor?: Id;
+  language?: FaultLanguage;
 }
 export interface PersonReadParams {
   person: Id;
+  language?: FaultLanguage;
 }
 export interface PairListParams {
   decided?: boolean;
   limit?: number;
   from?: number;
+  language?: FaultLanguage;
 }
 export interface PairDecideParams {
   persons: Id[];
@@ -2560,9 +2579,11 @@ export interface PairDecideParams {
   request: RequestId;
   shown_under?: Id;
   seen?: Id[];
+  language?: FaultLanguage;
 }
 export interface PlaceReadParams {
   place?: Id;
+  language?: FaultLanguage;
 }
 export interface PlaceAmendParams {
   changes: PlaceChanges;
@@ -2571,6 +2592,7 @@ export interface PlaceAmendParams {
   replaces?: Id[];
   seen?: Id[];
   confirmed?: string[];
+  language?: FaultLanguage;
 }
 export interface ExamOpenParams {
   complaint: Name;
@@ -2587,6 +2609,7 @@ export interface ExamOpenParams {
   reviews?: Id;
   supervised?: boolean;
   examined_on?: CalendarDate;
+  language?: FaultLanguage;
 }
 export interface ExamAmendParams {
   exam: Id;
@@ -2609,6 +2632,7 @@ export interface ExamFindParams {
   state?: ExamState;
   limit?: number;
   cursor?: string;
+  language?: FaultLanguage;
 }
 export interface ConsentRecordParams {
   exam: Id;
@@ -2628,6 +2652,7 @@ export interface ImpressionRecordParams {
   request: RequestId;
   replaces?: Id[];
   reason?: string;
+  language?: FaultLanguage;
 }
 export interface PlanRecordParams {
   exam: Id;
@@ -2636,6 +2661,7 @@ export interface PlanRecordParams {
   request: RequestId;
   replaces?: Id[];
   confirmed?: string[];
+  language?: FaultLanguage;
 }
 export interface AlertHandleParams {
   exam: Id;
@@ -2663,6 +2689,7 @@ export interface ExamTransferParams {
   seen: Id[];
   request: RequestId;
   confirmed?: string[];
+  language?: FaultLanguage;
 }
 export interface ExamCountersignParams {
   exam: Id;
@@ -2679,6 +2706,7 @@ export interface StatementDisagreeParams {
   because: string;
   seen: Id[];
   request: RequestId;
+  language?: FaultLanguage;
 }
 export interface PlanFollowParams {
   exam: Id;
@@ -2689,6 +2717,7 @@ export interface PlanFollowParams {
   on?: CalendarDate;
   text?: string;
   confirmed?: string[];
+  language?: FaultLanguage;
 }
 export interface OutcomeRecordParams {
   exam: Id;
@@ -2696,12 +2725,14 @@ export interface OutcomeRecordParams {
   seen: Id[];
   request: RequestId;
   confirmed?: string[];
+  language?: FaultLanguage;
 }
 export interface ExamWithdrawParams {
   exam: Id;
   reason: string;
   seen: Id[];
   request: RequestId;
+  language?: FaultLanguage;
 }
 export interface ExamMoveParams {
   exam: Id;
@@ -2840,6 +2871,7 @@ export interface LetterReadParams {
   exam: Id;
   letter: Id;
   protected?: boolean;
+  language?: FaultLanguage;
 }
 export interface TakeHomeWriteParams {
   exam: Id;
@@ -3167,7 +3199,7 @@ export const faults = {
   /** the ledger's file is missing or empty */
   'ledger.missing': { number: 9, retry: false, hint: "bring ledger.sqlite back from a copy, with ledger.sqlite-wal if there is one; make no new ledger over it" },
   /** there is no ledger here */
-  'ledger.none': { number: 8, retry: false, hint: "make one with: limbledger new DIR" },
+  'ledger.none': { number: 8, retry: false, hint: "name the folder of the ledger (--ledger DIR); a new one is made with: limbledger new DIR" },
   /** the passphrase or code does not open it */
   'ledger.passphrase': { number: 4, retry: true, hint: "check capitals and the examiner's name; try again" },
   /** nothing can be written now (disk full or read only) */
@@ -3263,17 +3295,19 @@ export const faults = {
   /** only the token of a kiosk names an exam */
   'token.exam': { number: 1, retry: false, hint: "leave exam out, or make a kiosk's token" },
   /** the token or code has expired */
-  'token.expired': { number: 6, retry: false, hint: "open a new session; a page needs a new link for that: limbledger token make --scope examiner --once" },
+  'token.expired': { number: 6, retry: false, hint: "open a new session; a page needs a new link for that: limbledger token make --ledger DIR --scope examiner --once, with the folder that is served" },
   /** a token is needed */
   'token.missing': { number: 6, retry: false, hint: "open a session first" },
   /** tokens are taken over HTTP and WebSocket alone, and nothing is served there */
   'token.not_served': { number: 1, retry: false, hint: "start the program with --http; on the standard input --scope says who calls" },
   /** the token does not allow this method */
   'token.scope': { number: 6, retry: false, hint: "use a token with the scope shown" },
-  /** this token or code is not of this launch, or was used up */
-  'token.unknown': { number: 6, retry: false, hint: "a program reads sidecar.json again; a page needs a new link: limbledger token make --scope examiner --once" },
+  /** this token or code is not of this launch */
+  'token.unknown': { number: 6, retry: false, hint: "the program was started again: a program reads sidecar.json again; a page needs a new link: limbledger token make --ledger DIR --scope examiner --once, with the folder that is served" },
   /** no token is taken here, and the one sent was not looked at */
   'token.unwanted': { number: 1, retry: false, hint: "leave token and once out; on the standard input the program's option --scope says who calls" },
+  /** the code of this link was used before, and one opens one session */
+  'token.used': { number: 6, retry: false, hint: "go on in the tab that it opened; another needs a link of its own: limbledger token make --ledger DIR --scope examiner --once, with the folder that is served" },
   /** exactly one way of giving the value is needed */
   'value.all_or_one': { number: 1, retry: false, hint: "send one of the members listed" },
   /** a text holds a control character */

@@ -117,7 +117,7 @@ for (const carrier of carriers) {
       await Promise.all([client.call('person.find'), client.call('exam.find')]);
       assert.equal((await client.call('session.open')).scope, 'examiner');
       const second = await client_of(t, { http, websocket }, carrier, { once }).call('person.find').catch((error) => error);
-      assert(second instanceof Denied && second.has('token.unknown'), second.message);
+      assert(second instanceof Denied && second.has('token.used'), second.message);
     });
 
     test('a message that is too large is refused alone', async (t) => {

@@ -65,6 +65,10 @@ msg-joint-foot = foot
 msg-form-only_younger = Only for a younger child: at this age it tells little or can harm.
 msg-form-lies_tilted = Flat on the back in short turns only; tilted to the left, or half-sitting.
 
+msg-despite-before = before it was known to be unwise
+msg-despite-elsewhere = by somebody else, elsewhere
+msg-despite-knowingly = knowingly
+
 msg-why_left-no_minutes = no time for it
 msg-why_left-cannot = the person cannot
 msg-why_left-pregnancy = not late in pregnancy

@@ -20,7 +20,7 @@ constexpr std::string_view of_a_finding =
     "value.neutral_zero value.instrument value.position value.why value.unusual finding.contradicts side.needed examiner.unknown";
 
 constexpr std::array own_faults{
-    OwnFaults{"session.open", "token.unwanted token.unknown value.all_or_one protocol.version examiner.unknown"},
+    OwnFaults{"session.open", "token.unwanted token.unknown token.used value.all_or_one protocol.version examiner.unknown"},
     OwnFaults{"token.make", "token.not_served token.exam examiner.needed ledger.locked exam.unknown limit.tokens"},
     OwnFaults{"token.list token.end", "token.not_served"},
     OwnFaults{"token.end", "token.unknown"},

@@ -9,6 +9,7 @@
 #include "rpc/emit/files.hpp"
 #include "rpc/emit/page/faults_of.hpp"
 #include "rpc/emit/page/shapes.hpp"
+#include "rpc/emit/page/shortened.hpp"
 #include "rpc/protocol/envelope.hpp"
 #include "rpc/protocol/error.hpp"
 
@@ -21,7 +22,6 @@ namespace limbledger::rpc {
 namespace {
 
 constexpr std::size_t shown_bytes_max = 6000;  // of an answer: the rest stands in the OpenRPC document
-constexpr std::size_t walk_bytes_max = 24000;  // of the walk: an alert with its words, and no whole form
 
 [[nodiscard]] std::string element_text(std::string_view name, std::string_view inside) {
   return "<" + std::string(name) + ">" + std::string(inside) + "</" + std::string(name) + ">";
@@ -37,14 +37,19 @@ constexpr std::size_t walk_bytes_max = 24000;  // of the walk: an alert with its
   return list;
 }
 
-[[nodiscard]] std::string json_block(std::string_view json, std::size_t bytes_max = shown_bytes_max, std::string_view rest = "the rest stands in what rpc.discover answers") {
+[[nodiscard]] std::string block(std::string_view text) { return "<pre tabindex=\"0\">" + wire::html_escaped(text) + "</pre>"; }
+
+[[nodiscard]] std::string json_block(std::string_view json) {
   std::string laid = laid_out(json);
-  const bool cut = laid.size() > bytes_max;
-  if (cut) {
-    laid.resize(laid.rfind('\n', bytes_max));
+  if (laid.size() > shown_bytes_max) {
+    laid.resize(laid.rfind('\n', shown_bytes_max));
+    laid += "\n... the rest stands in what rpc.discover answers";
   }
-  return "<pre tabindex=\"0\">" + wire::html_escaped(laid) + (cut ? "\n... " + std::string(rest) : "") + "</pre>";
+  return block(laid);
 }
+
+// A form is long, and its end says as much as its beginning.
+[[nodiscard]] std::string result_block(const Example& example) { return example.method == "form.describe" ? block(shortened(example.result)) : json_block(example.result); }
 
 [[nodiscard]] std::string who_text(const service::Method& method) {
   std::string text = element_text("dt", "May be called by") + element_text("dd", wire::html_escaped(scopes_text(method.scopes)));
@@ -64,7 +69,7 @@ constexpr std::size_t walk_bytes_max = 24000;  // of the walk: an alert with its
   for (const Example& example : examples) {
     if (example.method == method) {
       text += "<details><summary>Example: " + wire::html_escaped(example.title) + "</summary><h4>Call</h4>" +
-              call_block(example) + "<h4>Result</h4>" + json_block(example.result) + "</details>";
+              call_block(example) + "<h4>Result</h4>" + result_block(example) + "</details>";
     }
   }
   return text;
@@ -76,12 +81,12 @@ constexpr std::size_t walk_bytes_max = 24000;  // of the walk: an alert with its
     const Example& example = walk[at];
     const std::string name = wire::html_escaped(example.method);
     text += "<h3>" + std::to_string(at + 1) + ". <a href=\"#" + name + "\"><code>" + name + "</code></a></h3><p>" + wire::html_escaped(example.title) + "</p><details><summary>Call</summary>" +
-            call_block(example) + "</details><details><summary>Result</summary>" + json_block(example.result, walk_bytes_max, "and so on") + "</details>";
+            call_block(example) + "</details><details><summary>Result</summary>" + block(example.method == "form.describe" ? shortened(example.result) : laid_out(example.result)) + "</details>";
   }
   return text.empty() ? text
-                      : "<section id=\"walk\"><h2>A form in seven messages</h2><p>From the link to a signed exam, as it was really answered. Each is a POST to <code>/rpc</code>; all but the first carry the "
+                      : "<section id=\"walk\"><h2>A form in eight messages</h2><p>From the link to a signed exam, as it was really answered. Each is a POST to <code>/rpc</code>; all but the first carry the "
                         "token. What writes is kept by the form, with its <code>request</code>, until it is answered, and is sent again as it was where no answer came: the same words are then answered with "
-                        "<code>\"repeat\":true</code>, and stand once.</p>" +
+                        "<code>\"repeat\":true</code>, and stand once. Of a form's answer one step of each control is shown, and how many more there are.</p>" +
                             text + "</section>";
 }
 
@@ -174,9 +179,15 @@ an attribute, that is written into the HTML. Styles may stand in either. Nothing
 <code>injured_on</code> where something was hurt: alerts and rules rest on it; where its reply remarks <code>clock_suspect</code>, ask for the day and send it as
 <code>examined_on</code>: until then nothing is judged by age), then
 <a href="#finding.record"><code>finding.record</code></a> for each answer (its reply has the alerts, which are shown at once), <a href="#exam.assess"><code>exam.assess</code></a> for what the findings support,
-<a href="#note.write"><code>note.write</code></a> for a page to read, and <a href="#exam.sign"><code>exam.sign</code></a>. The <a href="#walk">seven messages</a> of it stand below.</p>
+<a href="#note.write"><code>note.write</code></a> for a page to read, and <a href="#exam.sign"><code>exam.sign</code></a>. The <a href="#walk">eight messages</a> of it stand below.</p>
 <ul><li>What writes takes a <code>request</code>: a UUID that the form makes once and sends again when no answer came. It then writes nothing twice.</li>
-<li>What writes to an exam, a person or a place that is there takes <code>seen</code>: the <code>revision</code> of the newest reply about it that was shown. Each reply has the next one.</li>
+<li>What writes to an exam, a person or a place that is there takes <code>seen</code>: the <code>revision</code> of the newest reply about it that was shown. Each reply has the next one. An older one is taken for
+another place: two findings that waited with the same <code>seen</code> are both recorded. The number 3 (<code>finding.stale</code>) comes only where that very place was filled, and then <code>data</code> has both,
+<code>held</code> and <code>sent</code>: keep what was typed at its field, show <code>held</code> beside it, and let a person choose. What they choose is a new call, with <code>replaces</code> (the entries of
+<code>held</code>, which were wrong) or <code>"beside":true</code> (both hold).</li>
+<li>A finding without <code>examined_at</code> has the time at which its exam was opened. Send it where that is not the time at which it was found: for a second look, and for what waited while the program was away.
+A second look an hour later is no correction, and the first stays as it was: it is sent with <code>"beside":true</code> and its own <code>examined_at</code>, as an example of <a href="#finding.record"><code>finding.record</code></a>
+shows. Both then stand, and where they differ the graver one counts for what cannot wait. <code>replaces</code> is for what was written wrongly.</li>
 <li>A reply to a writing method means that it is on disk.</li><li>A word that your form does not know is shown as it is, and never read as a no.</li>
 <li>Names such as <code>msg.item.knee_lachman.short</code> stand for words, and no form has to show one: <code>form.describe</code> with <code>"language":"en"</code> adds <code>texts</code>, the words of every
 name in it, and whatever else names messages takes <code>language</code> too. An alert then has its <code>text</code>, and what to do until help comes in <code>meanwhile_text</code>: in
@@ -186,20 +197,26 @@ graver, rests on something new, or is answered no more. Keep the highest that wa
 <code>handled</code> still stands under the sentence. Where it stands no more the state is <code>raised</code> again and the answer moves to <code>handled_before</code>. So a knee out of line that was answered by
 &quot;splinted, car called&quot; comes again when a pulse of the foot goes, for its sentence is a graver one then, and not when a bruise is found as well. The foot's own alert says no more than that, stands inside
 it and is not listed: one box, and one answer for both (<code>handled_also</code> keeps what had been done about it).</li>
-<li>A fault has a <code>hint</code> for whoever makes the form and, where the call names a <code>language</code>, a <code>text</code> for whoever is at it. Its <code>path</code> is the field.</li>
+<li>A fault has a <code>hint</code> for whoever makes the form and, where the call names a <code>language</code>, a <code>text</code> for whoever is at it: every method that a form calls takes one. Its <code>path</code>
+is the field. What is refused before a call is read (401, no answer at all) has no <code>text</code>: those two sentences are the page's own.</li>
 <li>An error with the number 2 asks back, and nothing is recorded: show its faults, and once a person has looked send the same call with the same <code>request</code> and the codes in
 <code>confirmed</code>: of that finding, where a finding was asked about, and else (<code>exam.open</code>, <code>person.register</code>, <code>exam.sign</code> ...) beside the other params. Nothing else of
-the call changes; <code>seen</code> may be newer. <code>item.withheld</code> is answered for otherwise: a danger or a possible break that was recorded speaks against the step. Where it was done all the same, the finding takes
+the call changes; <code>seen</code> may be newer. An answer that is changed instead is a new call: take the asked one out, and give the new one a <code>request</code> of its own. Each call of a form is sent by itself:
+somebody is registered once, also where <code>exam.open</code> is asked back after it. <code>item.withheld</code> is answered for otherwise: a danger or a possible break that was recorded speaks against the step. Where it was done all the same, the finding takes
 <code>"despite":{"how":"knowingly","because":"..."}</code>; <code>how</code> is <code>before</code>, <code>elsewhere</code> or <code>knowingly</code>. Such a step moves from <code>positions</code> of
-<code>form.describe</code> to <code>withheld</code> and stays there whole (<code>step</code>), so that a form can go on asking about it.</li>
+<code>form.describe</code> to <code>withheld</code> and stays there whole (<code>step</code>), so that a form can go on asking about it. Where the answer itself is refused (an empty <code>because</code>), the question is still
+open: keep the value until the call is answered.</li>
 <li>A message is strict JSON in UTF-8. A member that stands twice in one object refuses the whole message (<code>json.duplicate_member</code>), though the grammar allows it: two values for one thing have no place in a record.</li></ul>
 <h3 id="again">Stopped and started again</h3>
 <p>The program may be stopped, or die, at any moment; what it had answered is on disk. A form that is open then gets no answer, and after the start a 401 with <code>token.unknown</code>: tokens are of one start
 of the program. So that nothing is lost or doubled:</p>
 <ul><li>Serve at a fixed port (<code>--http 8470</code>). With <code>--http 0</code> the port changes, and with it the origin: what the page had put into <code>localStorage</code> is out of its reach.</li>
-<li>Put each writing call into <code>localStorage</code>, params and <code>request</code>, before it is sent, and take it out once it was answered or refused; also the exam, its newest <code>revision</code> and the
-<code>times_raised</code> that were shown. Never the token, nor a passphrase.</li>
-<li>On <code>token.unknown</code> or <code>token.expired</code> ask for a new link. <code>limbledger token make --ledger DIR --scope examiner --once</code> prints one, and so does <code>serve --once</code> at its start. A
+<li>Put each writing call into <code>localStorage</code>, params and <code>request</code>, before it is sent, and take it out once it was answered, or refused for good (not by the numbers 2 to 5, nor for its token); also the exam, its newest <code>revision</code> and the
+<code>times_raised</code> that were shown. Never the token there, nor a passphrase anywhere.</li>
+<li>So that a page can be loaded again, an examiner's token may stand in <code>sessionStorage</code>: it is of this one tab, goes with it, and only scripts of this sidecar read it, as they could read the page's own
+memory. <code>localStorage</code> would keep it for every tab and after the day. A kiosk's stands nowhere: its form ends with <a href="#session.end"><code>session.end</code></a>, and whoever comes next has a link of their own.</li>
+<li>On <code>token.unknown</code> (the program was started again) or <code>token.expired</code> ask for a new link; <code>token.used</code> says that the link was opened before, and its session goes on where it was. <code>limbledger token make --ledger DIR --scope examiner --once</code> prints one (<code>DIR</code> is the folder that is served; <code>serve</code> says the whole line at its start), and so does <code>serve --once</code>. On a tablet without a terminal an icon does it:
+<code>examples/sidecar/open</code> makes a link and opens the browser with it. A page with a good token makes one itself, for another tab: <a href="#token.make"><code>token.make</code></a> with <code>"once":true</code>. A
 link that is opened in the tab where the form is changes nothing but the part behind <code>#</code>: listen for <code>hashchange</code>, and trade its code by <code>session.open</code>.</li>
 <li>Then send what was left, unchanged, and read the exam again (<a href="#exam.read"><code>exam.read</code></a>): its <code>revision</code> is the next <code>seen</code>. A ledger for people is locked after a start;
 <code>ledger.locked</code> is answered until <a href="#ledger.unlock"><code>ledger.unlock</code></a>, and nothing that waits need be dropped for it.</li></ul>
@@ -215,7 +232,9 @@ with one of its <code>instruments</code> and <code>positions</code> where it nam
 <tr><th scope="row">angle</th><td>arc</td><td><code>{"kind":"angle","entered":"5-0-130","order":"extension_zero_flexion"}</code>: <code>order</code> is one of the step's <code>orders</code></td></tr>
 <tr><th scope="row">number</th><td>temperature, length, time ...</td><td><code>{"kind":"temperature","cel":37.5}</code>: the member is named as the step's <code>unit</code>; of a count it is <code>count</code></td></tr>
 <tr><th scope="row">text</th><td>text</td><td><code>{"kind":"text","text":"..."}</code></td></tr>
-<tr><th scope="row">any</th><td>any</td><td>not examined: <code>{"kind":"not_done","reason":"pain"}</code>, a reason of <code>why_not</code></td></tr>
+<tr><th scope="row">any</th><td>any</td><td>not examined: <code>{"kind":"not_done","reason":"pain"}</code>, a reason of <code>why_not</code>; its words are <code>msg.why.pain</code> of <code>texts</code></td></tr>
+<tr><th scope="row">any</th><td>any, beside <code>value</code></td><td>done though it is withheld: <code>"despite":{"how":"elsewhere","because":"..."}</code>, with a <code>because</code> that is never empty; <code>how</code> is <code>before</code> (it was known),
+<code>elsewhere</code> (by somebody else) or <code>knowingly</code>, in words <code>msg.despite.before</code> and so on</td></tr>
 </tbody></table></div></section>)html";
 
 [[nodiscard]] std::string group_of(std::string_view method) { return std::string(method.substr(0, method.find('.'))); }

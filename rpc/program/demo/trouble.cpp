@@ -1,7 +1,10 @@
 #include "rpc/program/demo/trouble.hpp"
 
+#include "core/service/call.hpp"
+
 #include <signal.h>
 
+#include <algorithm>
 #include <charconv>
 #include <chrono>
 #include <thread>
@@ -20,6 +23,11 @@ constexpr std::int64_t answered_max = 1'000'000;
   return good ? std::optional(value) : std::nullopt;
 }
 
+[[nodiscard]] bool is_method(std::string_view name) {
+  const auto table = service::methods();
+  return std::any_of(table.begin(), table.end(), [&](const service::Method& one) { return one.name == name; });
+}
+
 }  // namespace
 
 bool take_trouble(std::string_view word, TroubleAsk& ask) {
@@ -34,6 +42,10 @@ bool take_trouble(std::string_view word, TroubleAsk& ask) {
     return true;
   }
   const bool counted = at != std::string_view::npos;
+  if (name == "kill" && counted && is_method(word.substr(at + 1))) {
+    ask.kill_method = word.substr(at + 1);
+    return true;
+  }
   const auto count = counted ? count_in(word.substr(at + 1), name == "slow" ? slow_ms_max : answered_max) : std::optional<std::int64_t>(0);
   if (!count) {
     return false;
@@ -70,8 +82,10 @@ void TroublePlay::asked() {
   }
 }
 
+void TroublePlay::called(std::string_view method) { kills_ = kills_ || (!method.empty() && method == ask_.kill_method); }
+
 void TroublePlay::worked_out() {
-  if (ask_.kill_after && answered_ >= *ask_.kill_after) {
+  if (kills_ || (ask_.kill_after && answered_ >= *ask_.kill_after)) {
     ::raise(SIGKILL);
   }
   ++answered_;

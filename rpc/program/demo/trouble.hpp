@@ -17,13 +17,14 @@ struct TroubleAsk {
   std::optional<std::int64_t> full_after;    // from then on nothing is written
   std::optional<std::int64_t> locked_after;  // then the ledger locks itself, once
   std::optional<std::int64_t> kill_after;    // the next one is carried out, and the program is killed before its reply
+  std::string kill_method;                   // likewise the first message that calls this method
 
   std::optional<std::int64_t> clock_ms;      // what the clock claims at the start, since 1970; it goes on from there
 
-  [[nodiscard]] bool any() const { return slow_ms || full_after || locked_after || kill_after || clock_ms; }
+  [[nodiscard]] bool any() const { return slow_ms || full_after || locked_after || kill_after || !kill_method.empty() || clock_ms; }
 };
 
-// Takes one word of --trouble: slow=MS, full, full=N, locked, locked=N, kill=N, clock=INSTANT. False where it is none.
+// Takes one word of --trouble: slow=MS, full, full=N, locked, locked=N, kill=N, kill=METHOD, clock=INSTANT. False where it is none.
 [[nodiscard]] bool take_trouble(std::string_view word, TroubleAsk& ask);
 
 // The store behind a gate that can be shut for writing, as a full disk is.
@@ -54,6 +55,7 @@ class TroublePlay {
  public:
   TroublePlay(const TroubleAsk& ask, service::Desk& desk, GatedStore& store) : ask_(ask), desk_(desk), store_(store) {}
   void asked();
+  void called(std::string_view method);
   void worked_out();
 
  private:
@@ -61,6 +63,7 @@ class TroublePlay {
   service::Desk& desk_;
   GatedStore& store_;
   std::int64_t answered_ = 0;
+  bool kills_ = false;  // the method was called
   bool has_locked_ = false;
 };
 

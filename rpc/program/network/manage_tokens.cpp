@@ -66,10 +66,17 @@ void list_tokens(const Folder& folder) {
   }
 }
 
+// Of a demonstration in memory there is nothing but sidecar.json.
+[[nodiscard]] Folder served_folder(const std::string& path) {
+  Folder folder{path};
+  struct stat state {};
+  return ::stat(folder.file("sidecar.json").c_str(), &state) == 0 ? folder : find_folder(path);
+}
+
 }  // namespace
 
 ExitCode manage_tokens(const Options& options) {
-  const Folder folder = find_folder(options.folder.empty() ? default_folder() : options.folder);
+  const Folder folder = served_folder(options.folder.empty() ? default_folder() : options.folder);
   switch (options.deed) {
     case TokenDeed::make:
       make_token(folder, options);

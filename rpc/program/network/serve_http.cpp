@@ -9,6 +9,7 @@
 #include "rpc/transport/listener.hpp"
 
 #include <algorithm>
+#include <filesystem>
 #include <iostream>
 
 namespace limbledger::rpc {
@@ -92,6 +93,8 @@ ExitCode serve_http(const Options& options, OpenedLedger& opened, Service& servi
     }
   });
   std::cerr << "limbledger: serving on " << sidecar.http.text << "\n";
+  // Only here, to whoever has started it: no reply tells where the ledger lies.
+  std::cerr << "limbledger: another link: limbledger token make --ledger \"" << std::filesystem::absolute(opened.folder().path).string() << "\" --scope examiner --once\n";
   if (options.once) {
     std::cerr << "limbledger: opens one session, within two minutes: http://127.0.0.1:" << listener->port() << "/#once=" << tokens.make_once(caller).text << "\n";
   }

@@ -194,7 +194,7 @@ try {
   const once = /#once=([\w-]+)/g;
   const link = [...clinic.said.matchAll(once)].at(-1)[1];
   const { token: traded } = await clinic.need(undefined, 'session.open', { once: link });
-  await code_refused('a link that was used', 'token.unknown', () => clinic.ask(undefined, 'session.open', { once: link }));
+  await code_refused('a link that was used', 'token.used', () => clinic.ask(undefined, 'session.open', { once: link }));
   await refused('a link as a token', [401, 'token.unknown'], () => post(url, call('person.find'), { Authorization: `Bearer ${link}` }));
   await clinic.need(traded, 'session.end');
   await refused('a session that has ended', [401, 'token.expired'], () => clinic.ask(traded, 'person.find'));

@@ -5,7 +5,7 @@
 //   node description.mjs [FOLDER]   takes limbledger of $LIMBLEDGER_BUILD; with FOLDER each screen is kept there as a picture
 
 import { spawn, spawnSync } from 'node:child_process';
-import { existsSync, mkdirSync, mkdtempSync, openSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, openSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -37,7 +37,7 @@ const serve = async (...words) => {
   const sidecar = JSON.parse(readFileSync(join(folder, 'sidecar.json'), 'utf8'));
   const token = sidecar.tokens[0].token;
   const ask = async (method, params = {}) => JSON.parse((await post(sidecar.http, JSON.stringify({ jsonrpc: '2.0', id: 1, method, params }), { Authorization: `Bearer ${token}` })).text);
-  return { link, folder, ended, ask, token, ...sidecar, stop: (signal = 'SIGTERM') => { child.kill(signal); return guard(ended, 'still running'); } };
+  return { link, folder, ended, ask, token, said: () => said, ...sidecar, stop: (signal = 'SIGTERM') => { child.kill(signal); return guard(ended, 'still running'); } };
 };
 const uuid = (number) => `00000000-0000-4000-8000-${String(number).padStart(12, '0')}`;
 const code_of = (reply) => reply.error?.data.faults[0].code ?? 'answered';
@@ -110,6 +110,51 @@ await count.check('kill: the call is carried out and no reply comes; after a sta
   const people = (await again.ask('person.find', { text: 'wulan' })).result.people.length;
   await again.stop();
   return is([first.error, lost, how, read, repeat, people], [undefined, 'no answer', 'SIGKILL', 'recorded', true, 1]);
+});
+await count.check('kill=METHOD: whatever was asked before is answered, and the first call of that method is carried out without a reply', async () => {
+  const ledger = join(scratch, 'kill-method');
+  if (run('new', ledger, '--demo').status !== 0) return 'no ledger';
+  const killed = await serve('--ledger', ledger, '--trouble', 'kill=person.register');
+  const before = [code_of(await killed.ask('health.check')), code_of(await killed.ask('person.find', { text: 'x' })), code_of(await killed.ask('exam.find'))];
+  const lost = await killed.ask(...register(8)).then(() => 'answered', () => 'no answer');
+  const how = await guard(killed.ended, 'still running');
+  const again = await serve('--ledger', ledger);
+  const read = (await again.ask('request.read', { request: uuid(8) })).result?.state;
+  await again.stop();
+  const both = [run('verify', ledger).status, run('verify', '--ledger', ledger).status];
+  return is([before, lost, how, read, both], [['answered', 'answered', 'answered'], 'no answer', 'SIGKILL', 'recorded', [0, 0]]);
+});
+await count.check('another link: serve says the line that makes one, also in memory; without --ledger the error names it first; an icon opens the browser with a link', async () => {
+  const demo = await serve('--demo');
+  const said = /another link: limbledger (token make .*)\n/.exec(demo.said())?.[1] ?? '';
+  const made = run(...said.replaceAll('"', '').split(' '));
+  const link = /: http:\S+#once=([\w-]+)\n/.exec(made.stdout)?.[1];
+  const open = async (once) => code_of(JSON.parse((await post(demo.http, JSON.stringify({ jsonrpc: '2.0', id: 1, method: 'session.open', params: { once } }))).text));
+  const codes = [await open(link), await open(link), await open('none of it')];
+  const bin = join(scratch, 'bin');
+  mkdirSync(bin);
+  writeFileSync(join(bin, 'xdg-open'), `#!/bin/sh\nprintf %s "$1" > ${join(scratch, 'opened')}\n`, { mode: 0o755 });
+  symlinkSync(program, join(bin, 'limbledger'));
+  const icon = spawnSync('sh', [join(top, 'examples/sidecar/open'), demo.folder], { encoding: 'utf8', env: { ...process.env, PATH: `${bin}:${process.env.PATH}` } });
+  const opened = readFileSync(join(scratch, 'opened'), 'utf8');
+  const by_icon = [icon.status, opened.startsWith(new URL('/', demo.http).href), await open(/#once=([\w-]+)$/.exec(opened)[1])];
+  await demo.stop();
+  const none = spawnSync(program, ['token', 'make', '--scope', 'examiner', '--once'], { encoding: 'utf8', env: { ...process.env, XDG_DATA_HOME: scratch } });
+  return is([codes, by_icon, none.status, /ledger\.none\)\n {2}what to do: name the folder of the ledger, with --ledger DIR/.test(none.stderr)],
+    [['answered', 'token.used', 'token.unknown'], [0, true, 'answered'], 2, true]);
+});
+await count.check('the five commands with which README has a front end begun do what is said beside them', async () => {
+  const block = /^limbledger serve --demo[^`]*/m.exec(readFileSync(join(top, 'README.md'), 'utf8'))[0];
+  const [demo, ledger, pages, served, link] = block.trim().split('\n').map((line) => line.split('#')[0].trim().replace('LEDGER', join(scratch, 'begun')).replace('PAGES', join(scratch, 'pages')).replace('8470', '0').split(' '));
+  const first = await serve(...demo.filter((word) => word === '--demo' || word === '--once'));
+  await first.stop();
+  const made = [run(...ledger.slice(1)).status, spawnSync(pages[0], pages.slice(1)).status];
+  writeFileSync(join(scratch, 'pages', 'index.html'), '<!doctype html><title>begun</title>');
+  const second = await serve(...served.slice(2).filter((word, at, all) => word !== '--http' && all[at - 1] !== '--http'));
+  const shown = (await raw(new URL('/', second.http).href, { method: 'GET' })).text.includes('begun');
+  const again = run(...link.slice(1));
+  await second.stop();
+  return is([demo.join(' '), made, shown, again.status, /#once=[\w-]+\n/.test(again.stdout)], ['limbledger serve --demo --http 0 --once', [0, 0], true, 0, true]);
 });
 await count.check('trouble and wrong words are refused before anything is served: on a ledger for people, on one for practice, beside a ledger', () => {
   const secret = join(scratch, 'secret');
@@ -248,6 +293,13 @@ try {
     const held = (await own.ask('exam.read', { exam: exam.exam })).result.exam.findings.map((one) => [one.item, one.side]);
     return is([...story, cold, alert.length > 20 && !alert.includes('msg.') && !alert.startsWith('alert.'), unusual.includes('value.unusual'), refused.includes('value.out_of_range'), held, form.complaints().length],
       ['recorded', 'recorded', 'recorded', true, true, true, [['history.mechanism', 'midline'], ['knee.flexion_active', 'left'], ['vessel.pulse_dorsalis_pedis', 'left'], ['vessel.pulse_dorsalis_pedis', 'right']], 0]) || alert;
+  });
+  await count.check('loaded again, the first form has its session still, and a link that was opened before is told apart', async () => {
+    await form.value('location.reload()');
+    await form.until(`document.getElementById('day') && document.getElementById('form').innerText.includes('injured on')`);
+    const other = await browser.open_page(own.link, { width: 800, height: 1100 });
+    await other.until(`document.getElementById('form').innerText.includes('opened before')`);
+    return is([await form.value('Object.keys(localStorage).length'), form.complaints().length], [0, 0]);
   });
   await count.check('beside a front end of its own the description stands under its name, and the root is the front end', async () =>
     (await raw(new URL('/', own.http).href, { method: 'GET' })).text.includes('A knee, examined') && (await raw(new URL('/description', own.http).href, { method: 'GET' })).text.includes('What can be called'));

@@ -203,7 +203,7 @@ try {
       const works = await post(url, call('person.find'), { Authorization: `Bearer ${first.token}` });
       await post(url, call('session.end'), { Authorization: `Bearer ${first.token}` });
       const ended = await post(url, call('person.find'), { Authorization: `Bearer ${first.token}` });
-      return is([first.scope, second, works.status, ended.status], ['examiner', 'token.unknown', 200, 401]);
+      return is([first.scope, second, works.status, ended.status], ['examiner', 'token.used', 200, 401]);
     });
     await count.check('what one client records, another is told of, and the cursor goes on from there', async () => {
       const line = await open_socket(ws_url);

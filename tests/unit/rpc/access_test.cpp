@@ -74,8 +74,12 @@ TEST_CASE("a one-time code is traded once, within two minutes, and is no token i
   REQUIRE(traded.has_value());
   CHECK(traded->grant.caller.scope == Scope::viewer);
   CHECK(tokens.find(traded->text)->caller.scope == Scope::viewer);
-  CHECK(code_of(tokens.trade(code.text)) == "token.unknown");
+  // Used, and told apart from one that this launch never made.
+  CHECK(code_of(tokens.trade(code.text)) == "token.used");
+  CHECK(code_of(tokens.find(code.text)) == "token.unknown");
   CHECK(code_of(tokens.trade(traded->text)) == "token.unknown");
+  CHECK(code_of(Tokens(world).trade(code.text)) == "token.unknown");
+  CHECK(code_of(tokens.trade("")) == "token.unknown");
   const MadeToken late = tokens.make_once({Scope::viewer, std::nullopt});
   world.pass(2 * 60 * 1000);
   CHECK(code_of(tokens.trade(late.text)) == "token.expired");

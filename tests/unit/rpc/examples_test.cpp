@@ -28,7 +28,7 @@ TEST_CASE("every method has an example, every call of the invented talk is answe
   }
 }
 
-TEST_CASE("the walk of the page is answered from its link to the signature, in seven messages, with an alert in words") {
+TEST_CASE("the walk of the page is answered from its link to the signature, in eight messages, with an alert in words") {
   const HeldTalk& walk = held_walk();
   for (const std::string& refused : walk.refused) {
     CAPTURE(refused);
@@ -41,7 +41,7 @@ TEST_CASE("the walk of the page is answered from its link to the signature, in s
     CHECK(one.params.find("\"@") == std::string::npos);
     CHECK(one.params.find(":,") == std::string::npos);
   }
-  REQUIRE(methods == std::vector<std::string>{"session.open", "person.register", "exam.open", "form.describe", "finding.record", "exam.assess", "exam.sign"});
+  REQUIRE(methods == std::vector<std::string>{"session.open", "person.register", "exam.open", "form.describe", "finding.record", "form.describe", "exam.assess", "exam.sign"});
   const auto at = [&](std::size_t place, std::string_view pointer) {
     const auto document = wire::parse(walk.examples[place].result);
     REQUIRE(document.has_value());
@@ -55,8 +55,10 @@ TEST_CASE("the walk of the page is answered from its link to the signature, in s
   CHECK(at(4, "/alerts/0/interrupts") == "true");
   CHECK(at(4, "/alerts/0/times_raised") == "1");
   CHECK(at(4, "/alerts/0/meanwhile_text/0") != "");
-  CHECK(at(5, "/alerts/0/text") == at(4, "/alerts/0/text"));
-  CHECK(at(6, "/signed/at") != "");
+  CHECK(!at(5, "/withheld/0/because").empty());
+  CHECK(walk.examples[5].result.find("\"recorded\":") != std::string::npos);
+  CHECK(at(6, "/alerts/0/text") == at(4, "/alerts/0/text"));
+  CHECK(at(7, "/signed/at") != "");
 }
 
 TEST_CASE("the document shows a method's examples with their params by name, and those of no other method") {

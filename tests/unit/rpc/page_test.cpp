@@ -7,6 +7,7 @@
 #include "core/wire/html.hpp"
 #include "rpc/emit/page/faults_of.hpp"
 #include "rpc/emit/page/page.hpp"
+#include "rpc/emit/page/shortened.hpp"
 #include "rpc/program/demo/trouble.hpp"
 #include "rpc/program/examples/examples.hpp"
 #include "tests/unit/house_rules.hpp"
@@ -78,7 +79,15 @@ TEST_CASE("the page shows the walk in its order, and how a form goes on after th
   const std::string walk = page.substr(page.find("<section id=\"walk\">"), end - page.find("<section id=\"walk\">"));
   CHECK(holds(walk, "&quot;times_raised&quot;: 1"));
   CHECK(holds(walk, "&quot;meanwhile_text&quot;: ["));
-  for (const char* said : {"Stopped and started again", "token.unknown", "token make --ledger DIR --scope examiner --once", "localStorage", "Scripts stand in files of their own", "times_raised"}) {
+  // Of each form one step of each control, a text of each kind of name, what is withheld and what is recorded.
+  for (const char* shown : {"&quot;control&quot;: &quot;angle&quot;", "&quot;control&quot;: &quot;grade&quot;", "&quot;control&quot;: &quot;choices&quot;", "&quot;toward&quot;: ", "&quot;refuse&quot;: [", "&quot;confirm&quot;: [",
+                            "&quot;message&quot;: &quot;msg.why.", "&quot;message&quot;: &quot;msg.toward.", "&quot;message&quot;: &quot;msg.despite.", "&quot;withheld&quot;: [\n", "&quot;by&quot;: &quot;concern.", "&quot;recorded&quot;: ", " more\n"}) {
+    CAPTURE(shown);
+    CHECK(holds(walk, shown));
+  }
+  CHECK_FALSE(holds(walk, "and so on"));
+  for (const char* said : {"Stopped and started again", "token.unknown", "token.used", "sessionStorage", "token make --ledger DIR --scope examiner --once", "localStorage", "Scripts stand in files of their own", "times_raised",
+                           "&quot;beside&quot;: true", "examined_at", "look_alikes", "\"despite\":"}) {
     CAPTURE(said);
     CHECK(holds(page, said));
   }
@@ -151,7 +160,7 @@ TEST_CASE("every fault that the sources of the methods name is described, and no
 TEST_CASE("trouble is asked for by words, and others are none") {
   TroubleAsk ask;
   CHECK_FALSE(ask.any());
-  for (const char* word : {"slow", "slow=", "slow=-1", "slow=5x", "kill", "fire", "", "full=1000001", "slow=60001", "clock", "clock=", "clock=2001", "clock=5"}) {
+  for (const char* word : {"slow", "slow=", "slow=-1", "slow=5x", "kill", "kill=", "kill=finding.recorded", "fire", "", "full=1000001", "slow=60001", "clock", "clock=", "clock=2001", "clock=5"}) {
     CAPTURE(word);
     CHECK_FALSE(take_trouble(word, ask));
   }
@@ -160,12 +169,24 @@ TEST_CASE("trouble is asked for by words, and others are none") {
   CHECK(take_trouble("full", ask));
   CHECK(take_trouble("locked=2", ask));
   CHECK(take_trouble("kill=0", ask));
+  CHECK(ask.kill_method.empty());
+  CHECK(take_trouble("kill=finding.record", ask));
   CHECK(take_trouble("clock=2001-01-01T00:00:00.000Z", ask));
   CHECK(ask.clock_ms == 978307200000);  // as `date -d 2001-01-01T00:00Z +%s` has it
   CHECK(ask.slow_ms == 250);
   CHECK(ask.full_after == 0);
   CHECK(ask.locked_after == 2);
   CHECK(ask.kill_after == 0);
+  CHECK(ask.kill_method == "finding.record");
+}
+
+TEST_CASE("a long answer is shortened in the middle: each kind of step and of text once, the first of any other list, and how many are left out") {
+  CHECK(shortened(R"({"positions":[{"steps":[{"control":"a"},{"control":"a"},{"control":"b"},{"control":"a","recorded":{}}]},{"steps":[{"control":"b"}]}]})") ==
+        "{\n  \"positions\": [\n    {\n      \"steps\": [\n        {\n          \"control\": \"a\"\n        },\n        {\n          \"control\": \"b\"\n        },\n        {\n          \"control\": "
+        "\"a\",\n          \"recorded\": {}\n        }\n        ... and 1 more\n      ]\n    },\n    {\n      \"steps\": [\n        ... and 1 more\n      ]\n    }\n  ]\n}");
+  CHECK(shortened(R"({"texts":[{"message":"msg.why.pain"},{"message":"msg.why.other"},{"message":"msg.side.left"}]})") ==
+        "{\n  \"texts\": [\n    {\n      \"message\": \"msg.why.pain\"\n    },\n    {\n      \"message\": \"msg.side.left\"\n    }\n    ... and 1 more\n  ]\n}");
+  CHECK(shortened("[1,2,3,4,5,6]") == "[\n  1,\n  2,\n  3,\n  4\n  ... and 2 more\n]");
 }
 
 TEST_CASE("a store behind a shut gate is read as before and takes nothing") {

@@ -285,7 +285,11 @@ TEST_CASE("the command line is read, and a wrong one ends with code 2") {
   REQUIRE(made.has_value());
   CHECK((made->practice && !made->demonstration && made->examiner == "Amina"));
   CHECK(options_of({"assess", "-", "--json"}, code)->file == "-");
-  CHECK(options_of({"verify", "/x"}, code)->command == Command::verify);
+  for (const auto& said : std::vector<std::vector<const char*>>{{"verify", "/x"}, {"verify", "--ledger", "/x"}}) {
+    const auto verified = options_of(said, code);
+    REQUIRE(verified.has_value());
+    CHECK((verified->command == Command::verify && verified->folder == "/x"));
+  }
   const auto loops = options_of({"loops", "2026-12-24", "--ledger", "/x"}, code);
   REQUIRE(loops.has_value());
   CHECK((loops->command == Command::clinic_list && loops->list == ClinicList::loops && loops->day == "2026-12-24" && loops->folder == "/x"));
@@ -302,6 +306,8 @@ TEST_CASE("the command line is read, and a wrong one ends with code 2") {
                                                                   {"serve", "--stdio", "lines", "--once"},
                                                                   {"serve", "--stdio", "lines", "--scope", "sync"},
                                                                   {"serve", "--stdio", "lines", "--passphrase-fd", "0"},
+                                                                  {"verify"},
+                                                                  {"verify", "/x", "--ledger", "/y"},
                                                                   {"verify", "/x", "--passphrase-fd", "-1"}}) {
     code = -1;
     CHECK_FALSE(options_of(wrong, code).has_value());

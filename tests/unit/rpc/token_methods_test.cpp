@@ -108,7 +108,7 @@ TEST_CASE("a token for a link is a code that is traded once and keeps its number
   const std::string opened = house.asks("", "session.open", R"({"once":")" + at(made, "/result/once") + "\"}");
   CHECK(at(opened, "/result/scope") == "kiosk");
   CHECK(at(opened, "/result/expires_at") == "2026-11-24T10:20:00.000Z");
-  CHECK(refused_for(house.asks("", "session.open", R"({"once":")" + at(made, "/result/once") + "\"}")) == "token.unknown");
+  CHECK(refused_for(house.asks("", "session.open", R"({"once":")" + at(made, "/result/once") + "\"}")) == "token.used");
   const std::string token = at(opened, "/result/token");
   CHECK(at(house.asks(token, "exam.read", R"({"exam":")" + exam + "\"}"), "/result/exam/exam") == exam);
   CHECK(at(house.asks(house.examiner, "token.list"), "/result/tokens/1/number") == token_number_of(made));

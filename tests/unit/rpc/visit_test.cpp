@@ -92,6 +92,13 @@ TEST_CASE("HC-110: a good head is taken, and each bad one has its status and cod
   CHECK(with([](HttpHead& h) { h.upgrade = true, h.method = "GET", h.origin = "http://evil.example"; }) == "403 origin.refused");
   CHECK(with([](HttpHead& h) { h.target = "/"; }) == "404 http.path");  // a page is read, not called
   CHECK(with([](HttpHead& h) { h.target = "/other.js", h.method = "GET"; }) == "404 http.path");
+  CHECK(with([](HttpHead& h) { h.target = "/favicon.ico"; }) == "404 http.path");
+  HttpHead icon = good_head();  // every browser asks for it unbidden: nothing, and no error in its console
+  icon.target = "/favicon.ico";
+  icon.method = "GET";
+  const auto no_icon = house.visits.begin()->head(icon);
+  REQUIRE(no_icon.has_value());
+  CHECK((no_icon->status == 204 && no_icon->body.empty()));
   CHECK(with([](HttpHead& h) { h.target = "/../keyring", h.method = "GET"; }) == "404 http.path");
   CHECK(with([](HttpHead& h) { h.target = "/form.js", h.method = "GET", h.host = "evil.example:40211"; }) == "403 host.refused");
   CHECK(with([](HttpHead& h) { h.target = "/form.js", h.method = "GET", h.fetch_site = "cross-site"; }) == "403 origin.refused");
@@ -224,7 +231,9 @@ TEST_CASE("over WebSocket session.open comes first, with a token or a one-time c
   CHECK(at(traded, "/result/scope") == "viewer");
   CHECK(at(traded, "/result/token").size() == 43);
   CHECK(fault_of(other.say(register_text(1))) == "token.scope");
-  CHECK(fault_of(VisitLine(house).say(call_text("session.open", R"({"once":")" + code + "\"}"))) == "token.unknown");
+  CHECK(fault_of(VisitLine(house).say(call_text("session.open", R"({"once":")" + code + "\"}"))) == "token.used");
+  const std::string told = VisitLine(house).say(call_text("session.open", R"({"once":")" + code + R"(","language":"en"})"));
+  CHECK(at(told, "/error/data/faults/0/text") == "This link was opened before. Go on where it was opened, or open the form by a new link.");
 }
 
 TEST_CASE("ending a session closes its WebSocket, and its traded token with it") {

@@ -161,8 +161,8 @@ TEST_CASE("every fault that a call with a language may answer has a sentence for
   const reference::Edition& edition = *reference::built_in_edition();
   for (const std::string_view code : codes) {
     CAPTURE(code);
-    std::vector<wire::Fault> faults{wire::Fault(code, "/a", "expected", "concern.knee_fracture").with("low", "-30").with("high", "170").with("step", "0.1").with("items", "3").with("characters", "9")};
-    add_fault_texts(words, edition, faults);
+    std::vector<wire::Fault> faults{wire::Fault(code, "/a", "expected", "concern.knee_fracture").with("low", "-30").with("high", "170").with("step", "0.1").with("items", "3").with("characters", "9").with("wait_s", "9")};
+    add_fault_texts(words, edition, faults, true);
     const std::string& said = faults.front().text;
     CHECK(!said.empty());
     CHECK(said.find("msg.") == std::string::npos);
@@ -170,6 +170,92 @@ TEST_CASE("every fault that a call with a language may answer has a sentence for
     CHECK(said.find("member") == std::string::npos);  // the words of whoever makes the form
     CHECK(said.find("params") == std::string::npos);
     CHECK(said.find("confirmed") == std::string::npos);
+    // Whoever only looks at something had nothing to record.
+    add_fault_texts(words, edition, faults, false);
+    CHECK(said.find("not recorded") == std::string::npos);
+    CHECK(said.find("nothing was recorded") == std::string::npos);
+  }
+}
+
+TEST_CASE("every method that writes, and each that an examiner's form calls before it, takes the language of its faults; the languages are those of the words") {
+  const std::set<std::string_view> of_a_form{"session.open", "ledger.unlock", "examiner.add", "person.find", "person.read", "exam.find", "exam.read", "form.describe", "finding.check", "place.read", "request.read", "letter.read"};
+  std::size_t found = 0;
+  for (const Method& method : methods()) {
+    CAPTURE(method.name);
+    const bool asked = of_a_form.contains(method.name);
+    CHECK((!(method.writes || asked) || member(method.params(), "language") != nullptr));
+    found += asked ? 1 : 0;
+  }
+  CHECK(found == of_a_form.size());
+  std::set<std::string_view> codes;
+  for (const report::Language& one : report::languages()) {
+    codes.insert(one.code);
+  }
+  const auto& words = wire::type_of<FaultLanguage>().words;
+  CHECK(codes == std::set<std::string_view>(words.begin(), words.end()));
+}
+
+TEST_CASE_FIXTURE(DeskFixture, "who is at the form reads what is wrong with a birth, a day, a passphrase, and how long to wait") {
+  unsigned number = 0;
+  const auto said = [&](const std::string& method, const std::string& members, const std::string& code) {
+    const auto reply = call(method, "{" + members + R"(,"request":")" + request_id(++number) + R"(","language":"en"})");
+    CHECK(codes_of(reply) == code);
+    return reply ? std::string() : reply.error().faults.front().text;
+  };
+  const auto born = [&](const std::string& birth, const std::string& code) { return said("person.register", R"("names":[{"text":"Kofi Invented"}],"sex":"male","birth":)" + birth, code); };
+  CHECK(born(R"({"date":"19x8"})", "params.wrong_type") == "This is no date: the year, year-month or year-month-day, such as 1971, 1971-05 or 1971-05-12.");
+  CHECK(born(R"({"date":"1990-02-30"})", "value.date") == "There is no such day: look at day, month and year.");
+  CHECK(born(R"({"date":"2031"})", "value.unusual").starts_with("By this device it is 2026-11-2"));
+  CHECK(born(R"({"date":"1850"})", "value.unusual") == "This is more than 110 years ago. Check it; confirm it, or change it.");
+  CHECK(call("person.register", R"({"names":[{"text":"Kofi Invented"}],"sex":"male","birth":{"date":"19x8"},"request":")" + request_id(80) + "\"}").error().faults.front().text.empty());
+  CHECK(codes_of(call("person.register", R"({"names":[{"text":"Kofi Invented"}],"sex":"male","request":")" + request_id(81) + R"(","language":"xx"})")) == "params.unknown_word");
+  const std::string person = at(ok("person.register", R"({"names":[{"text":"Kofi Invented"}],"sex":"male","birth":{"date":"2001"},"request":")" + request_id(82) + "\"}"), "/person/person");
+  const auto opened = [&](const std::string& members, const std::string& code) {
+    return said("exam.open", R"("person":")" + person + R"(","complaint":"acute_knee","setting":"outreach",)" + members, code);
+  };
+  CHECK(opened(R"("examined_on":"2026-11-20","injured_on":"2026-11-22")", "value.date_order") == "Examined before the injury: correct the day of the examination, or of the injury.");
+  CHECK(opened(R"("injured_on":"1999")", "value.date_order") == "Hurt before the birth: correct the day of the injury, or the birth.");
+  CHECK(opened(R"("injured_on":"2031")", "value.unusual") != "");
+  const auto unlock = [&] { return call("ledger.unlock", R"({"passphrase":"not this one at all","language":"en"})"); };
+  static_cast<void>(ok("ledger.lock", "{}"));
+  CHECK(unlock().error().faults.front().text == "This does not open the ledger. Look at capitals and at the name of the examiner, and try again.");
+  const auto wait = unlock();
+  CHECK(codes_of(wait) == "ledger.wait");
+  CHECK(wait.error().faults.front().text == "Too many wrong tries. Wait 1 s, then try again.");
+  // A call that reads had nothing to record.
+  CHECK(call("exam.find", R"({"language":"en"})").error().faults.front().text == "The ledger is locked. Unlock it to see this.");
+  CHECK(said("person.register", R"("names":[{"text":"Kofi Invented"}],"sex":"male")", "ledger.locked") == "The ledger is locked. Unlock it; this was not recorded yet.");
+}
+
+// An hourly look at a pulse: each is a finding of its own, and what cannot wait rests on the graver one, whichever came first.
+TEST_CASE_FIXTURE(DeskFixture, "a second look beside the first keeps both with their times, and a danger counts from either") {
+  for (const auto& [first, second] : {std::pair("2", "0"), std::pair("0", "2")}) {
+    CAPTURE(first);
+    const unsigned base = first[0] == '2' ? 1 : 11;
+    const std::string opened = ok("exam.open", R"({"complaint":"acute_knee","setting":"outreach","side":"left","injured_on":"2026-11-24","request":")" + request_id(base) + "\"}");
+    const std::string exam = at(opened, "/exam/exam");
+    const auto pulse = [](const std::string& side, const std::string& grade, const std::string& more) {
+      return R"({"item":"vessel.pulse_dorsalis_pedis","side":")" + side + R"(","value":{"kind":"grade","scale":"pulse/0-3","grade":")" + grade + "\"}" + more + "}";
+    };
+    const auto record = [&](const std::string& findings, const std::string& seen, unsigned number) {
+      return ok("finding.record", R"({"exam":")" + exam + R"(","seen":[")" + seen + R"("],"request":")" + request_id(base + number) + R"(","language":"en","findings":[)" + findings + "]}");
+    };
+    const std::string one = record(R"({"item":"history.mechanism","side":"midline","value":{"kind":"choice","choice":"twist"}},)" + pulse("right", "2", "") + "," + pulse("left", first, ""), at(opened, "/revision/0"), 1);
+    const std::string two = record(pulse("left", second, R"(,"examined_at":"2026-11-24T11:20:00.000Z","beside":true)"), at(one, "/revision/0"), 2);
+    CHECK(at(two, "/alerts/0/state") == "raised");
+    CHECK(at(two, "/alerts/0/side") == "left");
+    const std::string all = ok("exam.read", R"({"exam":")" + exam + "\"}");
+    std::map<std::string, std::string> times;
+    for (int i = 0; i < 4; ++i) {
+      const std::string place = "/exam/findings/" + std::to_string(i);
+      CHECK(at(all, place + "/standing") == "current");
+      if (at(all, place + "/side") == "left") {
+        times[at(all, place + "/value/grade")] = at(all, place + "/examined_at");
+      }
+    }
+    CHECK(times.size() == 2);
+    CHECK(times[second] == "2026-11-24T11:20:00.000Z");
+    CHECK(times[first] == at(all, "/exam/examined_at"));
   }
 }
 

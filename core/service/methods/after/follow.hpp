@@ -13,10 +13,11 @@ struct StatementDisagreeParams {
   wire::Remark because;
   std::vector<model::EntryId> seen;
   model::RequestId request;
+  std::optional<FaultLanguage> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(StatementDisagreeParams, (), (exam, statement, because, seen, request))
+BOOST_DESCRIBE_STRUCT(StatementDisagreeParams, (), (exam, statement, because, seen, request, language))
 constexpr auto notes(const StatementDisagreeParams*) {
-  return std::array{wire::Note{"seen", seen_note}, wire::Note{"statement", "the name of a statement or contradiction, or of a rule, hypothesis or alert with its side: rule.ottawa_knee:left, alert.scfe:left, alert.ces"}};
+  return std::array{wire::Note{"language", fault_words_note}, wire::Note{"seen", seen_note}, wire::Note{"statement", "the name of a statement or contradiction, or of a rule, hypothesis or alert with its side: rule.ottawa_knee:left, alert.scfe:left, alert.ces"}};
 }
 // Faults: statement.unknown (today's assessment holds none of that name), exam.withdrawn.
 [[nodiscard]] Result<ExamReply> statement_disagree(Context& context, const StatementDisagreeParams& params);
@@ -30,10 +31,11 @@ struct PlanFollowParams {
   std::vector<model::EntryId> seen;
   model::RequestId request;
   std::optional<std::vector<wire::Name>> confirmed;  // codes a person has answered for: value.unusual
+  std::optional<FaultLanguage> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(PlanFollowParams, (), (exam, plan_item, became, on, text, seen, request, confirmed))
+BOOST_DESCRIBE_STRUCT(PlanFollowParams, (), (exam, plan_item, became, on, text, seen, request, confirmed, language))
 constexpr auto notes(const PlanFollowParams*) {
-  return std::array{wire::Note{"seen", seen_note}, wire::Note{"became", "of a referral: written, sent, received, seen, answered, lost; of anything: arranged, given, done, declined"},
+  return std::array{wire::Note{"language", fault_words_note}, wire::Note{"seen", seen_note}, wire::Note{"became", "of a referral: written, sent, received, seen, answered, lost; of anything: arranged, given, done, declined"},
                     wire::Note{"on", "the day it became so, as far as it is known"}};
 }
 // Faults: plan.unknown, params.unknown_word (a word that only a referral becomes), finding.stale (another step that was not seen),
@@ -46,9 +48,10 @@ struct OutcomeRecordParams {
   std::vector<model::EntryId> seen;
   model::RequestId request;
   std::optional<std::vector<wire::Name>> confirmed;  // codes a person has answered for: value.unusual
+  std::optional<FaultLanguage> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(OutcomeRecordParams, (), (exam, found, seen, request, confirmed))
-constexpr auto notes(const OutcomeRecordParams*) { return std::array{wire::Note{"seen", seen_note}, wire::Note{"exam", "the exam whose question it answers, not the review at which it was told"}}; }
+BOOST_DESCRIBE_STRUCT(OutcomeRecordParams, (), (exam, found, seen, request, confirmed, language))
+constexpr auto notes(const OutcomeRecordParams*) { return std::array{wire::Note{"language", fault_words_note}, wire::Note{"seen", seen_note}, wire::Note{"exam", "the exam whose question it answers, not the review at which it was told"}}; }
 // Faults: value.unusual (a day in the future), exam.withdrawn.
 [[nodiscard]] Result<ExamReply> outcome_record(Context& context, const OutcomeRecordParams& params);
 

@@ -9,6 +9,7 @@
 #include "core/service/methods/people/likeness.hpp"
 #include "core/service/writing.hpp"
 
+#include <array>
 #include <optional>
 #include <vector>
 
@@ -54,8 +55,10 @@ struct PairListParams {
   std::optional<bool> decided;  // true: those that were decided, instead of those that wait
   std::optional<wire::Count<1, 500>> limit;
   std::optional<wire::Count<0, 1000000>> from;  // how many to pass over
+  std::optional<FaultLanguage> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(PairListParams, (), (decided, limit, from))
+BOOST_DESCRIBE_STRUCT(PairListParams, (), (decided, limit, from, language))
+constexpr auto notes(const PairListParams*) { return std::array{wire::Note{"language", fault_words_note}}; }
 struct PairListResult {
   std::vector<ToldPair> pairs;     // decisions that stand against each other first, then the most weighty
   wire::Count<0, 1000000> total;
@@ -74,10 +77,11 @@ struct PairDecideParams {
   std::optional<model::PersonId> shown_under;
   std::vector<model::EntryId> seen;
   model::RequestId request;
+  std::optional<FaultLanguage> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(PairDecideParams, (), (persons, same, reason, shown_under, seen, request))
+BOOST_DESCRIBE_STRUCT(PairDecideParams, (), (persons, same, reason, shown_under, seen, request, language))
 constexpr auto notes(const PairDecideParams*) {
-  return std::array{wire::Note{"persons", "needed: two"},
+  return std::array{wire::Note{"language", fault_words_note}, wire::Note{"persons", "needed: two"},
                     wire::Note{"same", "yes: of one person; no: of two; undo: nothing is decided after all, and both are as they were"},
                     wire::Note{"shown_under", "with yes: whose name and birth are shown for both; absent: the one with the lower id"},
                     wire::Note{"seen", "the pair's revision as it was shown; empty while nothing was decided of it"}};

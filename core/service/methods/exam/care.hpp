@@ -38,10 +38,11 @@ struct ImpressionRecordParams {
   std::vector<model::EntryId> seen;
   model::RequestId request;
   std::optional<wire::Remark> reason = std::nullopt;
+  std::optional<FaultLanguage> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(ImpressionRecordParams, (), (exam, impression, replaces, seen, request, reason))
+BOOST_DESCRIBE_STRUCT(ImpressionRecordParams, (), (exam, impression, replaces, seen, request, reason, language))
 constexpr auto notes(const ImpressionRecordParams*) {
-  return std::array{wire::Note{"replaces", "the entries of every impression that stands; none where none does"}, wire::Note{"seen", seen_note}, wire::Note{"reason", why_note}};
+  return std::array{wire::Note{"language", fault_words_note}, wire::Note{"replaces", "the entries of every impression that stands; none where none does"}, wire::Note{"seen", seen_note}, wire::Note{"reason", why_note}};
 }
 [[nodiscard]] Result<ExamReply> impression_record(Context& context, const ImpressionRecordParams& params);
 
@@ -52,9 +53,10 @@ struct PlanRecordParams {
   std::vector<model::EntryId> seen;
   model::RequestId request;
   std::optional<std::vector<wire::Name>> confirmed;  // codes a person has answered for: value.unusual
+  std::optional<FaultLanguage> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(PlanRecordParams, (), (exam, plan_items, replaces, seen, request, confirmed))
-constexpr auto notes(const PlanRecordParams*) { return std::array{wire::Note{"plan_items", "needed: at least one"}, wire::Note{"seen", seen_note}}; }
+BOOST_DESCRIBE_STRUCT(PlanRecordParams, (), (exam, plan_items, replaces, seen, request, confirmed, language))
+constexpr auto notes(const PlanRecordParams*) { return std::array{wire::Note{"language", fault_words_note}, wire::Note{"plan_items", "needed: at least one"}, wire::Note{"seen", seen_note}}; }
 struct PlanRecordResult {
   model::Exam exam;
   std::vector<model::EntryId> revision;

@@ -23,11 +23,12 @@ struct ExamOpenParams {
   std::optional<model::ExamId> reviews = std::nullopt;   // with the complaint review: the exam whose plan is looked at again
   std::optional<bool> supervised = std::nullopt;         // closed by its examiner before anybody else's opinion and before bands
   std::optional<model::PartialDate> examined_on = std::nullopt;
+  std::optional<FaultLanguage> language = std::nullopt;
 };
 BOOST_DESCRIBE_STRUCT(ExamOpenParams, (), (person, complaint, setting, side, place, examined_at, offset_min, injured_on, identified, request, confirmed, reviews,
-                                           supervised, examined_on))
+                                           supervised, examined_on, language))
 constexpr auto notes(const ExamOpenParams*) {
-  return std::array{wire::Note{"examined_on", examined_on_note}, wire::Note{"confirmed", confirmed_note}, wire::Note{"identified", identified_note},
+  return std::array{wire::Note{"language", fault_words_note}, wire::Note{"examined_on", examined_on_note}, wire::Note{"confirmed", confirmed_note}, wire::Note{"identified", identified_note},
                     wire::Note{"reviews", "with the complaint review alone: the exam of the same person whose plan is looked at again; form.describe then names how its measures were taken"},
                     wire::Note{"supervised", "true: the examiner closes findings and impression by signing before a supervisor records any, and no bands are given before"}};
 }
@@ -92,8 +93,10 @@ struct ExamFindParams {
   std::optional<model::ExamState> state;
   std::optional<wire::Count<1, 500>> limit;
   std::optional<wire::Name> cursor;
+  std::optional<FaultLanguage> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(ExamFindParams, (), (person, from, to, state, limit, cursor))
+BOOST_DESCRIBE_STRUCT(ExamFindParams, (), (person, from, to, state, limit, cursor, language))
+constexpr auto notes(const ExamFindParams*) { return std::array{wire::Note{"language", fault_words_note}}; }
 struct ExamFindResult {
   std::vector<ledger::ListedExam> exams;  // newest first
   std::optional<wire::Name> cursor;       // for the next page; absent on the last
@@ -106,9 +109,10 @@ struct ExamReasonParams {
   wire::Remark reason;
   std::vector<model::EntryId> seen;
   model::RequestId request;
+  std::optional<FaultLanguage> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(ExamReasonParams, (), (exam, reason, seen, request))
-constexpr auto notes(const ExamReasonParams*) { return std::array{wire::Note{"seen", seen_note}}; }
+BOOST_DESCRIBE_STRUCT(ExamReasonParams, (), (exam, reason, seen, request, language))
+constexpr auto notes(const ExamReasonParams*) { return std::array{wire::Note{"language", fault_words_note}, wire::Note{"seen", seen_note}}; }
 [[nodiscard]] Result<ExamReply> exam_withdraw(Context& context, const ExamReasonParams& params);
 
 struct ExamMoveParams {

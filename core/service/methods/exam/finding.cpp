@@ -305,7 +305,7 @@ Result<FindingCheckResult> finding_check(Context& context, const FindingCheckPar
   std::vector<wire::Fault> faults;
   check_all(context, params.findings, planned, faults);
   FindingCheckResult result;
-  add_fault_texts(*words, *context.edition, faults);
+  add_fault_texts(*words, *context.edition, faults, false);
   for (const wire::Fault& fault : faults) {
     (is_question(fault) ? result.confirm : result.faults).push_back(to_row(fault));
   }
@@ -315,7 +315,7 @@ Result<FindingCheckResult> finding_check(Context& context, const FindingCheckPar
       return record.error();
     }
     std::vector<wire::Fault> withheld = withheld_faults(context, **record, at_paths(planned));
-    add_fault_texts(*words, *context.edition, withheld);
+    add_fault_texts(*words, *context.edition, withheld, false);
     for (const wire::Fault& fault : withheld) {
       result.confirm.push_back(to_row(fault));
     }

@@ -31,8 +31,10 @@ struct NewFinding {
 BOOST_DESCRIBE_STRUCT(NewFinding, (), (item, side, value, instrument, position, end_feel, pain, quality, origin, despite, remark, examiner,
                                        examined_at, replaces, beside, confirmed))
 constexpr auto notes(const NewFinding*) {
-  return std::array{wire::Note{"replaces", "the entries that it corrects; a place that is filled takes nothing without it or beside"},
-                    wire::Note{"beside", "true: a finding of its own beside the one that is there"},
+  return std::array{wire::Note{"examined_at", "when it was found, where that was not when the exam was opened (without it, that is its time): a second look, and what waited for the program"},
+                    wire::Note{"despite", "how and why a step was done that is not advised now: answers item.withheld"},
+                    wire::Note{"replaces", "the entries that it corrects: what was written was wrong; a place that is filled takes nothing without it or beside"},
+                    wire::Note{"beside", "true: a finding of its own beside the one that is there: a second look later, or another examiner's; both stand"},
                     wire::Note{"confirmed", "codes that were asked back and that a person has answered for, such as value.unusual; item.withheld is answered for by despite"}};
 }
 

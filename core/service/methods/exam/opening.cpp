@@ -46,7 +46,7 @@ namespace {
     dates.said_on(*params.examined_on, birth, params.injured_on, "/examined_on");
     const Days of_time = timed ? days_of(*params.examined_at, params.offset_min) : *examined;
     if (of_time.last < examined->first || of_time.first > examined->last) {
-      return wire::Fault{"value.date_order", "/examined_at", "a time of the day that is said, " + params.examined_on->to_text()};
+      return wire::Fault("value.date_order", "/examined_at", "a time of the day that is said, " + params.examined_on->to_text()).with("order", R"("exam_another_day")");
     }
   } else if (params.examined_at) {
     examined = days_of(*params.examined_at, params.offset_min);

@@ -20,10 +20,11 @@ struct ExaminerAddParams {
   wire::Name code;
   wire::Name examiner;
   wire::Name passphrase;
+  std::optional<FaultLanguage> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(ExaminerAddParams, (), (code, examiner, passphrase))
+BOOST_DESCRIBE_STRUCT(ExaminerAddParams, (), (code, examiner, passphrase, language))
 constexpr auto notes(const ExaminerAddParams*) {
-  return std::array{wire::Note{"code", "the recovery code as printed when the ledger was made"},
+  return std::array{wire::Note{"language", fault_words_note}, wire::Note{"code", "the recovery code as printed when the ledger was made"},
                     wire::Note{"examiner", "the name to unlock with on this device, 24 bytes at most; not one that is there"},
                     wire::Note{"passphrase", "12 characters at least, known to this examiner alone"}};
 }
@@ -53,8 +54,10 @@ constexpr auto notes(const ShownExaminer*) {
 }
 struct ExaminerReadParams {
   std::optional<model::ExaminerId> examiner;
+  std::optional<FaultLanguage> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(ExaminerReadParams, (), (examiner))
+BOOST_DESCRIBE_STRUCT(ExaminerReadParams, (), (examiner, language))
+constexpr auto notes(const ExaminerReadParams*) { return std::array{wire::Note{"language", fault_words_note}}; }
 struct ExaminerReadResult {
   std::vector<ShownExaminer> examiners;
 };
@@ -67,10 +70,11 @@ struct ExaminerAmendParams {
   std::optional<wire::Name> role;
   std::vector<model::EntryId> seen;
   model::RequestId request;
+  std::optional<FaultLanguage> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(ExaminerAmendParams, (), (name, role, seen, request))
+BOOST_DESCRIBE_STRUCT(ExaminerAmendParams, (), (name, role, seen, request, language))
 constexpr auto notes(const ExaminerAmendParams*) {
-  return std::array{wire::Note{"name", "of the examiner who is unlocked here, as it is to stand beside a signature"},
+  return std::array{wire::Note{"language", fault_words_note}, wire::Note{"name", "of the examiner who is unlocked here, as it is to stand beside a signature"},
                     wire::Note{"role", "in the examiner's own words; absent: none is named"},
                     wire::Note{"seen", "the revision of examiner.read; empty while nothing was said"}};
 }

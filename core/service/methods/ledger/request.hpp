@@ -6,6 +6,7 @@
 #include "core/wire/fault.hpp"
 #include "core/wire/type.hpp"
 
+#include <array>
 #include <optional>
 #include <vector>
 
@@ -13,8 +14,10 @@ namespace limbledger::service {
 
 struct RequestReadParams {
   model::RequestId request;
+  std::optional<FaultLanguage> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(RequestReadParams, (), (request))
+BOOST_DESCRIBE_STRUCT(RequestReadParams, (), (request, language))
+constexpr auto notes(const RequestReadParams*) { return std::array{wire::Note{"language", fault_words_note}}; }
 enum class RequestState { recorded, unknown };
 BOOST_DESCRIBE_ENUM(RequestState, recorded, unknown)
 struct RequestReadResult {

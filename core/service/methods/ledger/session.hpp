@@ -8,6 +8,7 @@
 #include "core/wire/fault.hpp"
 #include "core/wire/type.hpp"
 
+#include <array>
 #include <optional>
 #include <vector>
 
@@ -115,8 +116,10 @@ struct SessionOpenParams {
   std::optional<wire::Name> client;
   std::optional<wire::Count<0, 9999>> protocol;
   std::optional<wire::Name> examiner;  // who means to unlock
+  std::optional<FaultLanguage> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(SessionOpenParams, (), (token, once, client, protocol, examiner))
+BOOST_DESCRIBE_STRUCT(SessionOpenParams, (), (token, once, client, protocol, examiner, language))
+constexpr auto notes(const SessionOpenParams*) { return std::array{wire::Note{"language", fault_words_note}}; }
 struct SessionOpenResult {
   ScopeWord scope{};
   std::optional<model::Instant> expires_at;
@@ -141,8 +144,10 @@ BOOST_DESCRIBE_STRUCT(SessionEndResult, (), (ended))
 struct UnlockParams {
   std::optional<wire::Name> examiner;  // label or id; absent: whoever the passphrase opens for
   wire::Name passphrase;               // or the printed code
+  std::optional<FaultLanguage> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(UnlockParams, (), (examiner, passphrase))
+BOOST_DESCRIBE_STRUCT(UnlockParams, (), (examiner, passphrase, language))
+constexpr auto notes(const UnlockParams*) { return std::array{wire::Note{"language", fault_words_note}}; }
 enum class OpenedBy { passphrase, printed_code };
 BOOST_DESCRIBE_ENUM(OpenedBy, passphrase, printed_code)
 struct UnlockResult {

@@ -26,10 +26,11 @@ struct TokenMakeParams {
   std::optional<wire::Count<1, token_minutes_max>> minutes;
   std::optional<wire::Name> label;
   std::optional<bool> once;
+  std::optional<FaultLanguage> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(TokenMakeParams, (), (scope, exam, minutes, label, once))
+BOOST_DESCRIBE_STRUCT(TokenMakeParams, (), (scope, exam, minutes, label, once, language))
 constexpr auto notes(const TokenMakeParams*) {
-  return std::array{wire::Note{"exam", "of a kiosk alone: the open exam that it fills; left out, the first that it opens itself, without a person"},
+  return std::array{wire::Note{"language", fault_words_note}, wire::Note{"exam", "of a kiosk alone: the open exam that it fills; left out, the first that it opens itself, without a person"},
                     wire::Note{"minutes", "how long the token is good; left out: 60 of a kiosk, else a day"},
                     wire::Note{"label", "to tell it apart in token.list, such as the place where it is used; no name of a person"},
                     wire::Note{"once", "true: a code for a link, to be traded for the token by session.open, once and within two minutes"}};
@@ -68,8 +69,10 @@ BOOST_DESCRIBE_STRUCT(TokenListResult, (), (tokens))
 
 struct TokenEndParams {
   AnyCount number;
+  std::optional<FaultLanguage> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(TokenEndParams, (), (number))
+BOOST_DESCRIBE_STRUCT(TokenEndParams, (), (number, language))
+constexpr auto notes(const TokenEndParams*) { return std::array{wire::Note{"language", fault_words_note}}; }
 struct TokenEndResult {
   bool ended = false;
 };

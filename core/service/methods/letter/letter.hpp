@@ -8,6 +8,7 @@
 #include "core/service/methods/exam/common.hpp"
 #include "core/service/methods/exam/note.hpp"
 
+#include <array>
 #include <optional>
 #include <vector>
 
@@ -59,10 +60,11 @@ struct LetterReadParams {
   model::ExamId exam;
   model::LetterId letter;
   std::optional<bool> protected_;
+  std::optional<FaultLanguage> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(LetterReadParams, (), (exam, letter, protected_))
+BOOST_DESCRIBE_STRUCT(LetterReadParams, (), (exam, letter, protected_, language))
 constexpr auto notes(const LetterReadParams*) {
-  return std::array{wire::Note{"protected", "true, by an examiner: opens a protected letter; to anybody else there is none"}};
+  return std::array{wire::Note{"language", fault_words_note}, wire::Note{"protected", "true, by an examiner: opens a protected letter; to anybody else there is none"}};
 }
 // As it was written; on top what has changed since. Faults: letter.unknown, letter.protected.
 [[nodiscard]] Result<LetterReply> letter_read(Context& context, const LetterReadParams& params);

@@ -2,6 +2,7 @@
 
 #include "core/ledger/log/log.hpp"
 #include "core/service/desk.hpp"
+#include "core/wire/write.hpp"
 
 #include <algorithm>
 
@@ -84,17 +85,27 @@ Result<void> DateCheck::result() const {
   return wire::Refusal(faults_);
 }
 
-void DateCheck::ask(const std::string& path, std::string expected) {
+void DateCheck::ask(wire::Fault fault) {
   if (!confirmed_) {
-    faults_.emplace_back("value.unusual", path, std::move(expected));
+    faults_.push_back(std::move(fault));
   }
 }
 
-void DateCheck::refuse_or_ask(bool sure, const std::string& path, std::string expected) {
+void DateCheck::ask_of_future(const std::string& path) {
+  ask(wire::Fault("value.unusual", path, "not after today, " + day_text(*today_)).with("today", wire::quoted(day_text(*today_))));
+}
+
+void DateCheck::ask_of_long_ago(const std::string& path, std::int64_t years) {
+  const std::string count = std::to_string(years);
+  ask(wire::Fault("value.unusual", path, "not more than " + count + " years before today").with("years", count));
+}
+
+void DateCheck::refuse_or_ask(bool sure, const std::string& path, std::string_view order, std::string expected) {
+  wire::Fault fault = wire::Fault(sure ? "value.date_order" : "value.unusual", path, expected).with("order", wire::quoted(order));
   if (sure) {
-    faults_.emplace_back("value.date_order", path, std::move(expected));
+    faults_.push_back(std::move(fault));
   } else {
-    ask(path, std::move(expected));
+    ask(std::move(fault));
   }
 }
 
@@ -102,65 +113,63 @@ void DateCheck::birth(const model::Birth& birth, const std::string& path) {
   if (!today_) {
     // The same wrong clock dated the age, and each later exam would make this person that many years older.
     if (birth.on && !model::can_be_right({birth.on->last_day() * 86'400'000})) {
-      ask(path + "/on", "the day on which the age was true; the clock of this device is not set");
+      ask({"value.unusual", path + "/on", "the day on which the age was true; the clock of this device is not set"});
     }
     return;
   }
-  const std::string expected = "not after today, " + day_text(*today_);
   if (birth.date && birth.date->first_day() > *today_) {
-    ask(path + "/date", expected);
+    ask_of_future(path + "/date");
   }
   if (birth.on && birth.on->first_day() > *today_) {
-    ask(path + "/on", expected);
+    ask_of_future(path + "/on");
   }
-  const std::string old = "not more than " + std::to_string(oldest_years) + " years before today";
   if (birth.date && birth.date->last_day() < years_before(*today_, oldest_years)) {
-    ask(path + "/date", old);
+    ask_of_long_ago(path + "/date", oldest_years);
   }
   if (birth.age_years && birth.age_years->steps > oldest_years) {
-    ask(path + "/age_years", old);
+    ask_of_long_ago(path + "/age_years", oldest_years);
   }
 }
 
 void DateCheck::performed(model::Instant instant, const std::optional<model::OffsetMinutes>& offset_min, const std::string& path) {
   if (today_ && days_of(instant, offset_min).first > *today_) {
-    ask(path, "not after today, " + day_text(*today_));
+    ask_of_future(path);
   } else if (today_ && days_of(instant, offset_min).last < years_before(*today_, exam_oldest_years)) {
-    ask(path, "not more than " + std::to_string(exam_oldest_years) + " years before today");
+    ask_of_long_ago(path, exam_oldest_years);
   }
 }
 
 void DateCheck::born_by(const std::optional<model::Birth>& birth, const Days& examined, bool sure, const std::string& path) {
   const auto born = birth_days(birth);
   if (born && born->first > examined.last) {
-    refuse_or_ask(sure, path,
+    refuse_or_ask(sure, path, "birth_after_exam",
                   "a birth not after the day of the examination, " + day_text(examined.last) + "; where that day is of a clock that was not set, the right one in examined_on");
   }
 }
 
 void DateCheck::injured(const model::PartialDate& injury, const std::optional<Days>& examined, bool examined_is_sure, const std::string& path) {
   if (examined && injury.first_day() > examined->last) {
-    refuse_or_ask(examined_is_sure, path, "an injury not after the day of the examination");
+    refuse_or_ask(examined_is_sure, path, "injury_after_exam", "an injury not after the day of the examination");
   } else if (today_ && injury.first_day() > *today_) {
-    ask(path, "not after today, " + day_text(*today_));
+    ask_of_future(path);
   } else if (today_ && injury.last_day() < years_before(*today_, oldest_years)) {
-    ask(path, "not more than " + std::to_string(oldest_years) + " years before today");
+    ask_of_long_ago(path, oldest_years);
   }
 }
 
 void DateCheck::happened(const model::PartialDate& on, const ledger::ExamRecord& exam, const std::string& path) {
   const ExamDays examined = exam_days(exam);
   if (examined.days && on.last_day() < examined.days->first) {
-    refuse_or_ask(examined.stated, path, "a day not before the examination, " + day_text(examined.days->first));
+    refuse_or_ask(examined.stated, path, "before_exam", "a day not before the examination, " + day_text(examined.days->first));
   } else if (today_ && on.first_day() > *today_) {
-    ask(path, "a day that is not in the future");
+    ask_of_future(path);
   }
 }
 
 void DateCheck::due(const model::PartialDate& by, const ledger::ExamRecord& exam, const std::string& path) {
   const ExamDays examined = exam_days(exam);
   if (examined.days && by.last_day() < examined.days->first) {
-    ask(path, "a day not before the examination, " + day_text(examined.days->first));
+    refuse_or_ask(false, path, "before_exam", "a day not before the examination, " + day_text(examined.days->first));
   }
 }
 
@@ -169,22 +178,22 @@ void DateCheck::cared(model::Instant instant, const ledger::ExamRecord& exam, co
   performed(instant, exam.fold.exam.offset_min, path);
   const ExamDays examined = exam_days(exam);
   if (faults_.size() == before && examined.days && days_of(instant, exam.fold.exam.offset_min).last < examined.days->first - care_days_before) {
-    ask(path, "not more than " + std::to_string(care_days_before) + " days before the examination, " + day_text(examined.days->first));
+    refuse_or_ask(false, path, "long_before_exam", "not more than " + std::to_string(care_days_before) + " days before the examination, " + day_text(examined.days->first));
   }
 }
 
 void DateCheck::follows(model::Instant instant, const ledger::ExamRecord& exam, const std::string& path) {
   const ExamDays examined = exam_days(exam);
   if (examined.days && days_of(instant, exam.fold.exam.offset_min).last < examined.days->first) {
-    ask(path, "not before the examination, " + day_text(examined.days->first));
+    refuse_or_ask(false, path, "before_exam", "not before the examination, " + day_text(examined.days->first));
   }
 }
 
 void DateCheck::dated(const model::PartialDate& on, const std::string& path) {
   if (today_ && on.first_day() > *today_) {
-    ask(path, "not after today, " + day_text(*today_));
+    ask_of_future(path);
   } else if (today_ && on.last_day() < years_before(*today_, exam_oldest_years)) {
-    ask(path, "not more than " + std::to_string(exam_oldest_years) + " years before today");
+    ask_of_long_ago(path, exam_oldest_years);
   }
 }
 
@@ -193,21 +202,21 @@ void DateCheck::said_on(const model::PartialDate& on, const std::optional<model:
   dated(on, path);
   const auto born = birth_days(birth);
   if (born && born->first > on.last_day()) {
-    refuse_or_ask(true, path, "a day not before the birth");
+    refuse_or_ask(true, path, "exam_before_birth", "a day not before the birth");
   }
   if (injured_on && injured_on->first_day() > on.last_day()) {
-    refuse_or_ask(true, path, "a day not before the injury, " + injured_on->to_text());
+    refuse_or_ask(true, path, "exam_before_injury", "a day not before the injury, " + injured_on->to_text());
   }
 }
 
 void DateCheck::same_clock(const std::string& path, const model::PartialDate& injured_on) {
-  ask(path, "the day of the injury with it (injured_on): " + injured_on.to_text() + " is the day of the same clock");
+  ask({"value.unusual", path, "the day of the injury with it (injured_on): " + injured_on.to_text() + " is the day of the same clock"});
 }
 
 void DateCheck::injured_after_birth(const model::PartialDate& injury, const std::optional<model::Birth>& birth, bool sure, const std::string& path) {
   const auto born = birth_days(birth);
   if (born && injury.last_day() < born->first) {
-    refuse_or_ask(sure, path, "an injury not before the birth");
+    refuse_or_ask(sure, path, "injury_before_birth", "an injury not before the birth");
   }
 }
 

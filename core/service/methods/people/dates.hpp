@@ -12,6 +12,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace limbledger::service {
@@ -76,8 +77,11 @@ class DateCheck {
   [[nodiscard]] Result<void> result() const;
 
  private:
-  void ask(const std::string& path, std::string expected);
-  void refuse_or_ask(bool sure, const std::string& path, std::string expected);
+  void ask(wire::Fault fault);
+  void ask_of_future(const std::string& path);
+  void ask_of_long_ago(const std::string& path, std::int64_t years);
+  // `order` names the two days, for the sentence at the form.
+  void refuse_or_ask(bool sure, const std::string& path, std::string_view order, std::string expected);
 
   std::optional<std::int64_t> today_;
   bool confirmed_ = false;

@@ -46,9 +46,10 @@ struct PersonRegisterParams {
   std::optional<std::vector<model::Identifier>> identifiers;
   model::RequestId request;
   std::optional<std::vector<wire::Name>> confirmed;  // codes a person has answered for: value.unusual
+  std::optional<FaultLanguage> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(PersonRegisterParams, (), (names, birth, sex, norm_sex, home, identifiers, request, confirmed))
-constexpr auto notes(const PersonRegisterParams*) { return std::array{wire::Note{"names", "needed: at least one"}, wire::Note{"confirmed", confirmed_note}}; }
+BOOST_DESCRIBE_STRUCT(PersonRegisterParams, (), (names, birth, sex, norm_sex, home, identifiers, request, confirmed, language))
+constexpr auto notes(const PersonRegisterParams*) { return std::array{wire::Note{"language", fault_words_note}, wire::Note{"names", "needed: at least one"}, wire::Note{"confirmed", confirmed_note}}; }
 // Scope E; writes. Faults: value.empty, value.all_or_one (birth), value.unusual (a birth in the future), request.reused.
 [[nodiscard]] Result<PersonReply> person_register(Context& context, const PersonRegisterParams& params);
 
@@ -77,8 +78,10 @@ struct PersonFindParams {
   std::optional<wire::Name> home;
   std::optional<wire::Count<1, 500>> limit;
   std::optional<model::PersonId> cursor;
+  std::optional<FaultLanguage> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(PersonFindParams, (), (text, birth, home, limit, cursor))
+BOOST_DESCRIBE_STRUCT(PersonFindParams, (), (text, birth, home, limit, cursor, language))
+constexpr auto notes(const PersonFindParams*) { return std::array{wire::Note{"language", fault_words_note}}; }
 struct FoundPerson {
   model::Person person;
   std::vector<model::Word> because;  // name, similar_name, look_alike_letters, identifier, birth, home
@@ -95,8 +98,10 @@ BOOST_DESCRIBE_STRUCT(PersonFindResult, (), (people, cursor))
 
 struct PersonReadParams {
   model::PersonId person;
+  std::optional<FaultLanguage> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(PersonReadParams, (), (person))
+BOOST_DESCRIBE_STRUCT(PersonReadParams, (), (person, language))
+constexpr auto notes(const PersonReadParams*) { return std::array{wire::Note{"language", fault_words_note}}; }
 struct PersonReadResult {
   model::Person person;
   std::optional<std::vector<model::Conflict>> conflicts;

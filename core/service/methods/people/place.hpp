@@ -6,6 +6,7 @@
 #include "core/model/exam/exam.hpp"
 #include "core/service/writing.hpp"
 
+#include <array>
 #include <optional>
 #include <vector>
 
@@ -13,8 +14,10 @@ namespace limbledger::service {
 
 struct PlaceReadParams {
   std::optional<model::PlaceId> place;
+  std::optional<FaultLanguage> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(PlaceReadParams, (), (place))
+BOOST_DESCRIBE_STRUCT(PlaceReadParams, (), (place, language))
+constexpr auto notes(const PlaceReadParams*) { return std::array{wire::Note{"language", fault_words_note}}; }
 struct ShownPlace {
   model::Place place;
   std::optional<std::vector<model::Conflict>> conflicts;
@@ -46,9 +49,10 @@ struct PlaceAmendParams {
   std::vector<model::EntryId> seen;  // may be empty for a new place
   model::RequestId request;
   std::optional<std::vector<wire::Name>> confirmed;  // codes a person has answered for: value.unusual
+  std::optional<FaultLanguage> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(PlaceAmendParams, (), (place, changes, replaces, seen, request, confirmed))
-constexpr auto notes(const PlaceAmendParams*) { return std::array{wire::Note{"seen", "the revision that was shown; needed for a place that is there, empty for a new one"}}; }
+BOOST_DESCRIBE_STRUCT(PlaceAmendParams, (), (place, changes, replaces, seen, request, confirmed, language))
+constexpr auto notes(const PlaceAmendParams*) { return std::array{wire::Note{"language", fault_words_note}, wire::Note{"seen", "the revision that was shown; needed for a place that is there, empty for a new one"}}; }
 struct PlaceAmendResult {
   std::vector<ShownPlace> places;  // the one that was written
   std::vector<model::EntryId> revision;

@@ -259,7 +259,7 @@ constexpr auto notes(const FormDescribeResult*) {
                     wire::Note{"again", "of a review: what the exam that it reviews measured, with which tool and in which position; these come first, the same way"},
                     wire::Note{"resume_at", "with an exam: the first step that is not wholly recorded"},
                     wire::Note{"for_review", "no clinician has read the words of this language; every page that shows them says so"},
-                    wire::Note{"texts", "with a language: every message that this form names (labels, how a step is done, what it is for, what counts as positive, what a yes and a no say, cautions, why a step is withheld), and the words of its sides, answers, results, reasons, units and directions, positions, instruments and end feels: msg.side.left, msg.answer.yes, msg.result.positive, msg.why.pain, msg.unit.deg, msg.toward.flexion, msg.position.supine, msg.instrument.hand, msg.end_feel.spasm"}};
+                    wire::Note{"texts", "with a language: every message that this form names (labels, how a step is done, what it is for, what counts as positive, what a yes and a no say, cautions, why a step is withheld), and the words of its sides, answers, results, reasons, how a step was done that is not advised, units and directions, positions, instruments and end feels: msg.side.left, msg.answer.yes, msg.result.positive, msg.why.pain, msg.despite.knowingly, msg.unit.deg, msg.toward.flexion, msg.position.supine, msg.instrument.hand, msg.end_feel.spasm"}};
 }
 
 struct RecordedSlot {

@@ -90,6 +90,7 @@ void add_form_texts(const report::Words& words, FormDescribeResult& form) {
   FormWords all(words);
   all.add_all<model::Side>("side");
   all.add_all<model::WhyNot>("why");
+  all.add_all<model::DespiteHow>("despite");
   all.add_all<model::AnswerWord>("answer");
   all.add_all<model::TestResult>("result");
   all.add_all<WhyLeft>("why_left");

@@ -14,10 +14,11 @@ struct ExamTransferParams {
   std::vector<model::EntryId> seen;
   model::RequestId request;
   std::optional<std::vector<wire::Name>> confirmed;  // codes a person has answered for: value.unusual
+  std::optional<FaultLanguage> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(ExamTransferParams, (), (exam, set, seen, request, confirmed))
+BOOST_DESCRIBE_STRUCT(ExamTransferParams, (), (exam, set, seen, request, confirmed, language))
 constexpr auto notes(const ExamTransferParams*) {
-  return std::array{wire::Note{"seen", seen_note}, wire::Note{"set", "everything in it may be left out; a later call replaces the set that its caller was shown"}};
+  return std::array{wire::Note{"language", fault_words_note}, wire::Note{"seen", seen_note}, wire::Note{"set", "everything in it may be left out; a later call replaces the set that its caller was shown"}};
 }
 struct ExamTransferResult {
   model::Exam exam;
