@@ -221,7 +221,6 @@ Raised dislocated_ankle(const Answers& answers, Side side) {
       raised.clue.because.add(one->is_yes() ? one->because : FindingTrail{});
     }
     raised.what = skin.is_yes() ? "skin" : (dorsal.is_yes() || tibial.is_yes() ? "pulse" : "held");
-    raised.tells_of = raised.what == "pulse" ? lost_pulse : std::string_view();
   }
   return raised;
 }

@@ -134,7 +134,7 @@ TEST_CASE("planted: two standing answers that differ leave the alert raised, and
 TEST_CASE("planted: a limb without blood that one of two answers tells of is raised beside any number of other contradictions") {
   const std::string cold = "vessel.pulse_dorsalis_pedis left grade:0;vessel.pulse_posterior_tibial left grade:0;vessel.foot_cold left answer:yes;vessel.foot_cold left answer:no";
   const std::vector<std::string> others{"ankle.atfl_tender", "ankle.cfl_tender", "ankle.ptfl_tender", "ankle.deltoid_tender", "history.giving_way", "history.locking", "history.pop",
-                                        "ankle.hot_red", "knee.look_open_wound", "knee.joint_line_medial_tender", "knee.look_skin_hot_red", "knee.look_deformity"};
+                                        "ankle.hot_red", "knee.look_open_wound", "knee.joint_line_medial_tender", "knee.look_skin_hot_red", "history.swelling_noticed"};
   REQUIRE(silent_line(visit_with("acute_knee", "1980-01-01", cold), "ali") != "none");
   std::string lines = cold;
   for (const std::string& other : others) {
@@ -145,6 +145,11 @@ TEST_CASE("planted: a limb without blood that one of two answers tells of is rai
     REQUIRE(silent_alert(visit, "ali"));
     CHECK(silent_alert(visit, "ali")->interrupts);
   }
+  // With the knee out of line told both ways as well it is the knee's line that tells of the pulse, and the foot's stands inside it (C2).
+  const KneeVisit knee_too = visit_with("acute_knee", "1980-01-01", lines + ";knee.look_deformity left answer:yes;knee.look_deformity left answer:no");
+  CHECK(silent_line(knee_too, "knee_disloc_vasc") == "no_pulse");
+  CHECK(silent_line(knee_too, "ali") == "none");
+  CHECK(silent_flag(knee_too, "ali") == "raised");
   // Every sign of the foot told both ways, so that only the worse of each together raises it.
   const KneeVisit all = visit_with("acute_knee", "1980-01-01",
                                      lines + ";vessel.pulse_dorsalis_pedis left grade:2;vessel.pulse_posterior_tibial left grade:2;ankle.movement left answer:yes;ankle.movement left answer:no;"
