@@ -39,8 +39,8 @@ with tempfile.TemporaryDirectory() as scratch:
         note("it runs to its end", done.returncode == 0, done.stderr)
         note("twelve findings are acknowledged", done.stdout.startswith("12 findings are on disk."), done.stdout[:200])
         alerts = [line for line in done.stdout.splitlines() if line.startswith("ALERT")]
-        note("an absent pulse and a knee out of joint are alerts for now, on the LEFT",
-             len(alerts) == 2 and all(line.startswith("ALERT (now)") and "LEFT" in line for line in alerts), alerts)
+        note("an absent pulse beside a knee that may have been out of joint is one alert for now, on the LEFT",
+             len(alerts) == 1 and alerts[0].startswith("ALERT (now)") and "no pulse" in alerts[0] and "LEFT" in alerts[0], alerts)
         note("they stand before the assessment", 0 < done.stdout.find("ALERT") < done.stdout.find("Assessment"), done.stdout[:400])
         note("the rules that cannot say anything here say so", "rule.ottawa_knee (okr/1995), LEFT: not_applicable (red_flag)" in done.stdout, done.stdout)
         note("what was not examined is named", "not_examined: hip, LEFT" in done.stdout, done.stdout)

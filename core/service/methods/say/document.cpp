@@ -97,11 +97,13 @@ void check_codes(const reference::Edition& edition, const model::Exam& exam, con
   }
 }
 
-// As the fold has it of a recorded exam: a time before the first release is of a clock that was not set, where the day of the document itself
-// can be right. Of one that is old throughout nothing shows it.
+// A document may tell of a time before this program's first release, which a recorded exam cannot; one from more than a year before the day
+// to judge by is rather that of a clock that was not set (the year is our own convention).
 void doubt_day(const model::PartialDate& as_of, model::Exam& exam) {
   constexpr std::int64_t day_ms = std::int64_t{24} * 3600 * 1000;
-  if (model::is_of_no_clock(exam.examined_at) && model::can_be_right({as_of.last_day() * day_ms})) {
+  constexpr std::int64_t days_believed = 366;
+  if (model::is_of_no_clock(exam.examined_at) && model::can_be_right({as_of.last_day() * day_ms}) &&
+      exam.examined_at->ms < (as_of.first_day() - days_believed) * day_ms) {
     exam.day_doubtful = true;
   }
 }
@@ -156,10 +158,7 @@ Result<CheckedDocument> check_document(const reference::Edition& edition, const 
     faults.emplace_back("place.unknown", "/document/place/place", "the place of the exam");
   }
   CheckedDocument checked{document.person, document.exam, document.earlier};
-  doubt_day(document.as_of, checked.exam);
-  for (model::Exam& earlier : checked.earlier) {
-    doubt_day(document.as_of, earlier);
-  }
+  doubt_day(document.as_of, checked.exam);  // not of an earlier one, which may have been written by hand or elsewhere before this program was there
   check_dates(document, checked, confirmed, faults);
   std::vector<std::string> codes;
   for (const wire::Name& code : confirmed ? *confirmed : std::vector<wire::Name>{}) {

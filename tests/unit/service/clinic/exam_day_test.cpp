@@ -101,14 +101,17 @@ TEST_CASE("HC-084: by a tablet of the year 2001 no age is printed or judged by, 
 
 TEST_CASE("a document whose exam is of a doubtful day is judged without an age, whether it says so or its own day shows it; one that states an old day by that day") {
   Tablet tablet;
-  const auto judged = [&](const std::string& more, const std::string& as_of = "2026-11-24") {
+  const auto judged = [&](const std::string& more, const std::string& as_of = "2026-11-24", const std::string& at = "2001-01-01T00:04:00.000Z") {
     return tablet.ok("document.assess", R"({"document":{"format":"limbledger-exam/1","as_of":")" + as_of + R"(","person":{"birth":{"date":"1984-03-02"},"sex":"male","norm_sex":"male"},"exam":)"
-                                        R"({"complaint":"ankle_injury","side":"left","setting":"outreach","examined_at":"2001-01-01T00:04:00.000Z")" +
+                                        R"({"complaint":"ankle_injury","side":"left","setting":"outreach","examined_at":")" + at + "\"" +
                                             more + R"(},"findings":[]},"language":"en"})");
   };
   CHECK(asks_for_day(judged(R"(,"day_doubtful":true)")));
   CHECK_FALSE(asks_for_day(judged(R"(,"day_doubtful":true,"examined_on":"2026-11-24")")));
-  // No clock of the program is from before its first release, and as_of is of later (as the fold has it of a recorded exam).
+  // A document may have been written before the program was there: one of last month keeps its day and its age.
+  CHECK_FALSE(asks_for_day(judged("", "2026-11-24", "2026-10-26T09:00:00.000Z")));
+  CHECK_FALSE(asks_for_day(judged("", "2026-11-24", "2025-11-24T09:00:00.000Z")));
+  CHECK(asks_for_day(judged("", "2026-11-24", "2025-11-20T09:00:00.000Z")));
   CHECK(asks_for_day(judged("")));
   CHECK_FALSE(asks_for_day(judged(R"(,"examined_on":"2001-01-01")")));
   CHECK_FALSE(asks_for_day(judged("", "2001-01-02")));
