@@ -229,7 +229,9 @@ TEST_CASE_FIXTURE(DeskFixture, "who is at the form reads what is wrong with a bi
 
 // An hourly look at a pulse: each is a finding of its own, and what cannot wait rests on the graver one, whichever came first.
 TEST_CASE_FIXTURE(DeskFixture, "a second look beside the first keeps both with their times, and a danger counts from either") {
-  for (const auto& [first, second] : {std::pair("2", "0"), std::pair("0", "2")}) {
+  for (const auto& pair : {std::pair("2", "0"), std::pair("0", "2")}) {
+    const auto& first = pair.first;
+    const auto& second = pair.second;
     CAPTURE(first);
     const unsigned base = first[0] == '2' ? 1 : 11;
     const std::string opened = ok("exam.open", R"({"complaint":"acute_knee","setting":"outreach","side":"left","injured_on":"2026-11-24","request":")" + request_id(base) + "\"}");
