@@ -255,8 +255,8 @@ SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shor
   const bool unanswered = std::any_of(view.assessment.alerts.begin(), view.assessment.alerts.end(), [&](const interpret::Alert& alert) {
     return alert_in_letter(view, alert, ask.protected_) && alert.state == interpret::AlertState::raised && !(alert.handled && (alert.handled->action || alert.handled->reason));
   });
-  if (unanswered && !ask.protected_ && shortened < letter_shortest) {  // of the shortest, the answer that is missing beside the alert says it
-    last.push_back(view.say("letter.call_not_recorded"));
+  if (unanswered && !ask.protected_) {
+    last.push_back(view.say(shortened < letter_shortest ? "letter.call_not_recorded" : "letter.call_not_recorded_short"));
   }
   if (found_leads || ask.urgency) {
     last.push_back(passed_text(view, found_leads ? found : *ask.urgency));

@@ -76,6 +76,7 @@ msg-plan-come_back = WHEN TO COME BACK{ $side }: { $text }
 msg-letter-until_no_plan = The plan names no splint, limit or advice.
 msg-letter-until_alert = TO DO until seen, asked for by the program (by whom, and if told: not recorded but where said): { $what }.
 msg-letter-call_not_recorded = Where no DONE stands, a call or other action is not recorded.
+msg-letter-call_not_recorded_short = Not marked DONE: not recorded if done.
 msg-letter-until_alert_short = TO DO until seen, asked for by the program (by whom: not recorded): { $what }.
 msg-letter-until_decided = Decided: { $what }.
 msg-letter-until_settled_stop = Not advised until what was raised is settled: { $steps }.

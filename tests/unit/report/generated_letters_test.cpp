@@ -162,6 +162,26 @@ TEST_CASE("C18: a letter of a generated exam fits one sheet unless more than two
   CHECK(fitted > drawn_exams / 2);
 }
 
+TEST_CASE("C18: a letter of a generated exam whose alert nobody answered says at every length that no record is not no action") {
+  std::size_t unanswered = 0;
+  for (std::uint64_t seed = 1; seed <= drawn_exams; ++seed) {
+    const DrawnView drawn(seed);
+    const bool any = std::any_of(drawn.assessment.alerts.begin(), drawn.assessment.alerts.end(), [](const interpret::Alert& alert) {
+      return alert.state == interpret::AlertState::raised && alert.audience == interpret::Audience::clinician && !alert.handled;
+    });
+    if (!any) {
+      continue;
+    }
+    ++unanswered;
+    CAPTURE(seed);
+    for (const int length : {0, report::letter_shortest}) {
+      const std::string text = one_line(report::sheet_text(report::letter_of_length(*drawn.view, question(), length), *report::built_in_words()));
+      CHECK((text.find("Where no DONE stands") != std::string::npos || text.find("Not marked DONE: not recorded") != std::string::npos));
+    }
+  }
+  CHECK(unanswered > 20);
+}
+
 TEST_CASE("C18: no danger stands in a letter both as answered no and as not asked after: where the sides differ, each is named") {
   std::size_t compared = 0;
   for (std::uint64_t seed = 1; seed <= drawn_exams; ++seed) {
