@@ -126,7 +126,9 @@ await count.check('kill=METHOD: whatever was asked before is answered, and the f
 });
 await count.check('another link: serve says the line that makes one, also in memory; without --ledger the error names it first; an icon opens the browser with a link', async () => {
   const demo = await serve('--demo');
-  const said = /another link: limbledger (token make .*)\n/.exec(demo.said())?.[1] ?? '';
+  const line = /another link: limbledger (token make .*)\n/;
+  await guard((async () => { while (!line.test(demo.said())) await new Promise((resolve) => setTimeout(resolve, 5)); })(), 'no line for another link');  // it follows the address
+  const said = line.exec(demo.said())[1];
   const made = run(...said.replaceAll('"', '').split(' '));
   const link = /: http:\S+#once=([\w-]+)\n/.exec(made.stdout)?.[1];
   const open = async (once) => code_of(JSON.parse((await post(demo.http, JSON.stringify({ jsonrpc: '2.0', id: 1, method: 'session.open', params: { once } }))).text));
