@@ -58,14 +58,18 @@ void add_count_without_gate(const PageView& view, const interpret::Hypothesis& h
 // What of the minimum set keeps the bands back: of the side complained of alone, each with its side.
 [[nodiscard]] std::vector<std::string> gaps(const PageView& view) {
   std::vector<std::string> labels;
+  const AdvisedAgainst against(view);
   for (const Side side : {Side::right, Side::left}) {
     if (one_sided(view) && *view.exam.side != side) {
       continue;
     }
     for (const interpret::MissingItem& missing : minimum_missing(view, side)) {
       const std::string label = gap_label(view, missing) + view.side_after(missing.side);
-      if (std::find(labels.begin(), labels.end(), label) == labels.end()) {
-        labels.push_back(label);
+      // What is lacking reads as what to do next.
+      const bool held = against.holds(missing.item, missing.side);
+      const std::string said = held ? view.say("page.no_hypothesis_item_held", {{"item", label, false, true}}) : label;
+      if (std::find(labels.begin(), labels.end(), said) == labels.end()) {
+        labels.push_back(said);
       }
     }
   }

@@ -276,7 +276,7 @@ SheetSection alerts_section(const PageView& view) {
     if (alert.state == interpret::AlertState::raised) {
       add_meanwhile(view, alert.meanwhile, alert.side, "page.until_then", section);
     } else if (alert.state == interpret::AlertState::handled && !was_handed_over(view)) {
-      add_meanwhile(view, alert.meanwhile, alert.side, "page.until_handed_over", section);
+      add_meanwhile(view, alert.meanwhile, alert.side, "page.until_seen", section);
     }
   }
   add_urgent(view, section);

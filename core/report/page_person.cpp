@@ -69,7 +69,8 @@ using model::Side;
   }
   // Two weeks are asked for by a prompt to refer, which is no alert.
   const bool by_prompt = *soon.urgency == model::LetterUrgency::two_weeks;
-  std::string line = view.say(soon.found ? (by_prompt ? "page.how_soon_prompt" : "page.how_soon_found") : "page.how_soon_said",
+  const std::string_view by_alert = soon.written ? "page.how_soon_both" : "page.how_soon_found";
+  std::string line = view.say(soon.found ? (by_prompt ? "page.how_soon_prompt" : by_alert) : "page.how_soon_said",
                               {{"urgency", urgency_with_day(view, *soon.urgency), false, true}, {"due", passed_text(view, *soon.urgency), false, true}});
   line.erase(line.find_last_not_of(' ') + 1);
   const std::string later = planned_later(view);
@@ -455,12 +456,8 @@ SheetSection signature_section(const PageView& view) {
   if (const std::string since = settled_since_signed(view); !since.empty()) {
     section.plain(since);
   }
-  if (exam.incomplete && !exam.incomplete->empty()) {
-    std::vector<std::string> what;
-    for (const model::Word& word : *exam.incomplete) {
-      what.push_back(word_of(view.words, "incomplete", word.text));
-    }
-    section.plain(view.say("page.incomplete", {{"what", joined(what), false, true}}));
+  if (const std::string what = left_incomplete(view); !what.empty()) {
+    section.plain(view.say("page.incomplete", {{"what", what, false, true}}));
   }
   add_countersigned(view, section);
   for (const model::Addendum& addendum : exam.addenda ? *exam.addenda : std::vector<model::Addendum>{}) {

@@ -39,6 +39,9 @@ namespace limbledger::report {
 // What nobody gave a reason for; after a transfer nothing lacks one.
 [[nodiscard]] std::string reason_lacking(const PageView& view, const std::string& what);
 
+// What the signature names as open: "minimum set"; empty where nothing is.
+[[nodiscard]] std::string left_incomplete(const PageView& view);
+
 // The noes about pain that are no answer, and why, where who spoke or the age is the reason; empty where there are none.
 [[nodiscard]] std::string untold_pain(const PageView& view);
 
@@ -49,7 +52,8 @@ namespace limbledger::report {
 // The most urgent of that and of what the examiner wrote in letters that stand; none where neither says anything.
 struct HowSoon {
   std::optional<model::LetterUrgency> urgency;
-  bool found = false;
+  bool found = false;    // by what was raised
+  bool written = false;  // by a letter of the examiner
 };
 [[nodiscard]] HowSoon how_soon(const PageView& view);
 // A plan item that sends the person somewhere: a referral or a film that was not declined.
@@ -102,12 +106,13 @@ struct FirstDue {
 [[nodiscard]] std::string not_planned(const PageView& view);
 // The reasons to come back that stand; a page without one says so.
 [[nodiscard]] bool names_come_back(const PageView& view);
-// What is asked for until the person is seen, with what of it is on record beside it; and what of it was done, by the record.
+// What is asked for until the person is seen, with what of it is on record beside it unless `by_name_alone`; and what of it was done, by the record.
 struct UntilSeen {
   std::vector<std::string> left;
   std::vector<std::string> done;
 };
-[[nodiscard]] UntilSeen until_seen(const PageView& view, const std::vector<model::MessageId>& messages, const std::optional<model::Side>& side);
+[[nodiscard]] UntilSeen until_seen(const PageView& view, const std::vector<model::MessageId>& messages, const std::optional<model::Side>& side,
+                                   bool by_name_alone = false);
 [[nodiscard]] std::string meanwhile_text(const PageView& view, const model::MessageId& message, const std::optional<model::Side>& side);
 
 // What alerts and prompts to refer advise against, of the steps of this complaint; one label for the variants of one test.

@@ -34,17 +34,22 @@ class StoppedList {
       if (midline) {
         here.reset();
       }
-      Of& of = of_side(here);
-      if (std::find(of.families.begin(), of.families.end(), item->family.text) != of.families.end()) {
-        continue;
+      if (is_wanted(*item)) {
+        name(*item, here);
+      } else {
+        of_side(here).others.push_back({item->family.text, item->region.text});
       }
-      if (!is_wanted(*item)) {
-        of.others.push_back({item->family.text, item->region.text});
-        continue;
+    }
+  }
+  [[nodiscard]] bool names_any() const {
+    return std::any_of(sides_.begin(), sides_.end(), [](const Of& of) { return !of.named.empty(); });
+  }
+  // Left out of the visit for it: two lists of what not to do, of which one is shorter, permit what stands in the other alone.
+  void add_missing(const AdvisedAgainst& against) {
+    for (const interpret::MissingItem& missing : view_.assessment.missing) {
+      if (const model::Item* item = view_.edition.item(missing.item); item != nullptr && against.holds(missing.item, missing.side)) {
+        name(*item, missing.side == Side::midline ? std::nullopt : std::optional(missing.side));
       }
-      of.families.push_back(item->family.text);
-      of.steps.labels.push_back(is_recorded(id, here) ? view_.say("page.step_again", {{"step", view_.label(id), false, true}}) : view_.label(id));
-      of.steps.regions.push_back(item->region.text);
     }
   }
 
@@ -52,10 +57,15 @@ class StoppedList {
     std::vector<StoppedSteps> all;
     for (Of& of : sides_) {
       for (const Other& other : of.others) {
-        const bool named = std::find(of.families.begin(), of.families.end(), other.family) != of.families.end();
+        const bool named = std::any_of(of.named.begin(), of.named.end(), [&](const Step& step) { return step.family == other.family; });
         if (!named && std::find(of.steps.others.begin(), of.steps.others.end(), other.region) == of.steps.others.end()) {
           of.steps.others.push_back(other.region);
         }
+      }
+      for (const Step& step : of.named) {
+        const std::string label = is_recorded(step.item, of.steps.side) ? view_.say("page.step_again", {{"step", view_.label(step.item), false, true}}) : view_.label(step.item);
+        of.steps.labels.push_back(step.variants ? view_.say("page.step_variants", {{"step", label, false, true}}) : label);
+        of.steps.regions.push_back(step.region);
       }
       all.push_back(std::move(of.steps));
     }
@@ -74,11 +84,26 @@ class StoppedList {
     std::string family;
     std::string region;
   };
+  struct Step {
+    model::ItemId item;
+    std::string family;
+    std::string region;
+    bool variants = false;
+  };
   struct Of {
     StoppedSteps steps;
-    std::vector<std::string> families;
+    std::vector<Step> named;
     std::vector<Other> others;
   };
+  void name(const model::Item& item, const std::optional<Side>& side) {
+    Of& of = of_side(side);
+    const auto at = std::find_if(of.named.begin(), of.named.end(), [&](const Step& step) { return step.family == item.family.text; });
+    if (at == of.named.end()) {
+      of.named.push_back({item.item, item.family.text, item.region.text, false});
+    } else if (at->item != item.item) {
+      at->variants = true;
+    }
+  }
 
   [[nodiscard]] bool in_sequence(const model::Item& item) const {
     return sequence_ != nullptr &&
@@ -106,8 +131,7 @@ class StoppedList {
   std::vector<Of> sides_;
 };
 
-[[nodiscard]] std::vector<StoppedSteps> stopped_by(const PageView& view, StoppedScope scope) {
-  StoppedList list(view, scope);
+void gather(const PageView& view, StoppedList& list) {
   for (const interpret::Alert& alert : view.assessment.alerts) {
     // By a page's default nothing is told that would tell of a person's protection.
     if (!is_hidden(view, alert) && alert.state != interpret::AlertState::withdrawn_by_correction) {
@@ -123,7 +147,6 @@ class StoppedList {
       list.add(statement.side, row->stop);
     }
   }
-  return list.written();
 }
 
 }  // namespace
@@ -168,13 +191,15 @@ bool AdvisedAgainst::holds(const model::ItemId& item, Side side) const {
 }
 
 std::vector<StoppedSteps> stopped_steps(const PageView& view) {
-  for (const StoppedScope scope : {StoppedScope::sequence, StoppedScope::part}) {
-    std::vector<StoppedSteps> steps = stopped_by(view, scope);
-    if (std::any_of(steps.begin(), steps.end(), [](const StoppedSteps& of) { return !of.labels.empty(); })) {
-      return steps;
+  for (const StoppedScope scope : {StoppedScope::sequence, StoppedScope::part, StoppedScope::all}) {
+    StoppedList list(view, scope);
+    gather(view, list);
+    if (list.names_any() || scope == StoppedScope::all) {
+      list.add_missing(AdvisedAgainst(view));
+      return list.written();
     }
   }
-  return stopped_by(view, StoppedScope::all);
+  return {};
 }
 
 }  // namespace limbledger::report

@@ -169,4 +169,12 @@ std::vector<std::string> places_barely_examined(const PageView& view) {
   return places;
 }
 
+std::string left_incomplete(const PageView& view) {
+  std::vector<std::string> what;
+  for (const model::Word& word : view.exam.incomplete.value_or(std::vector<model::Word>{})) {
+    what.push_back(word_of(view.words, "incomplete", word.text));
+  }
+  return joined(what);
+}
+
 }  // namespace limbledger::report

@@ -14,7 +14,8 @@ namespace {
 
 using model::Side;
 
-// What stands on record for a line of an alert: a splint of the plan, or findings whose item begins so. `whole`: recorded on both sides it is done.
+// What stands on record for a line of an alert: a splint of the plan for its first part, findings whose item begins so for its last.
+// `whole`: recorded on both sides it is done.
 struct OnRecord {
   std::string_view message;
   bool splint = false;
@@ -29,7 +30,7 @@ constexpr std::array<OnRecord, 11> on_record{{{"measure_calves", false, {"leg.ca
                                               {"splint_as_is", true, {"vessel.pulse_", "nerve.sensation_", "ankle.movement"}},
                                               {"splint_toes_down", true},
                                               {"foot_held_up", true},
-                                              {"offload", true},
+                                              {"offload", true, {"vessel.pulse_"}},
                                               {"margin_and_general", false, {"general.temperature", "general.pulse_rate", "general.respiratory_rate"}},
                                               {"temperature_and_whole_child", false, {"general.temperature"}}}};
 
@@ -47,6 +48,32 @@ constexpr std::array<OnRecord, 11> on_record{{{"measure_calves", false, {"leg.ca
   return text.find("film") != std::string::npos || text.find("x-ray") != std::string::npos;
 }
 
+// A line in its parts, what is on record behind the part that it is of: behind the line it would be read as an answer to all of it.
+class LineParts {
+ public:
+  explicit LineParts(const std::string& text) {
+    constexpr std::string_view between = "; ";
+    std::size_t from = 0;
+    for (std::size_t at = text.find(between); at != std::string::npos; at = text.find(between, from)) {
+      parts_.push_back(text.substr(from, at - from));
+      from = at + between.size();
+    }
+    parts_.push_back(text.substr(from));
+  }
+  [[nodiscard]] std::string& first() { return parts_.front(); }
+  [[nodiscard]] std::string& last() { return parts_.back(); }
+  [[nodiscard]] std::string text() const { return joined(parts_, "; "); }
+
+ private:
+  std::vector<std::string> parts_;
+};
+
+void add_record(const PageView& view, const std::vector<std::string>& by, std::string& part) {
+  if (!by.empty()) {
+    part = view.say("page.until_part", {{"what", part, false, true}, {"by", joined(by, "; "), false, true}});
+  }
+}
+
 [[nodiscard]] std::string with_film(const PageView& view, const std::string& text, const std::optional<Side>& side) {
   bool in_referral = false;
   std::vector<std::string> films;
@@ -56,14 +83,16 @@ constexpr std::array<OnRecord, 11> on_record{{{"measure_calves", false, {"leg.ca
     }
     in_referral = in_referral || (item.kind == model::PlanKind::referral && item.became != model::Became::declined && names_a_film(item.text.text));
   }
-  if (!films.empty()) {
-    return view.say("page.until_part", {{"what", text, false, true}, {"by", joined(films, "; "), false, true}});
+  LineParts parts(text);
+  add_record(view, films, parts.first());
+  if (films.empty() && !in_referral) {
+    parts.first() = view.say("page.until_no_film", {{"what", parts.first(), false, true}});
   }
-  return in_referral ? text : view.say("page.until_no_film", {{"what", text, false, true}});
+  return parts.text();
 }
 
 // What of it was found, by name with its value; what was told, taken over or entered for a group is no look.
-void add_found(const PageView& view, const OnRecord& row, const std::optional<Side>& side, std::vector<std::string>& by, std::size_t& sides) {
+void add_found(const PageView& view, const OnRecord& row, const std::optional<Side>& side, std::vector<std::string>& found, std::size_t& sides) {
   std::vector<SaidAlike> alike;
   for (const model::Finding* finding : view.findings) {
     const bool looked = !finding->origin || *finding->origin == model::Origin::observed || *finding->origin == model::Origin::from_paper;
@@ -75,20 +104,20 @@ void add_found(const PageView& view, const OnRecord& row, const std::optional<Si
     }
   }
   if (!alike.empty()) {
-    by.push_back(alike_text(alike));
+    found.push_back(alike_text(alike));
   }
 }
 
 }  // namespace
 
-UntilSeen until_seen(const PageView& view, const std::vector<model::MessageId>& messages, const std::optional<Side>& side) {
+UntilSeen until_seen(const PageView& view, const std::vector<model::MessageId>& messages, const std::optional<Side>& side, bool by_name_alone) {
   constexpr std::string_view begins = "msg.meanwhile.";
   UntilSeen out;
   for (const model::MessageId& message : messages) {
     const std::string text = meanwhile_text(view, message, side);
     const std::string_view name = std::string_view(message.text).substr(std::min(begins.size(), message.text.size()));
     if (name.starts_with("film")) {
-      out.left.push_back(with_film(view, text, side));
+      out.left.push_back(by_name_alone ? text : with_film(view, text, side));
       continue;
     }
     const auto row = std::find_if(on_record.begin(), on_record.end(), [&](const OnRecord& one) { return one.message == name; });
@@ -96,22 +125,26 @@ UntilSeen until_seen(const PageView& view, const std::vector<model::MessageId>& 
       out.left.push_back(text);
       continue;
     }
-    std::vector<std::string> by;
+    std::vector<std::string> splints;
     for (const model::PlanItem& item : view.exam.plan.value_or(std::vector<model::PlanItem>{})) {
       const bool there = item.became == model::Became::given || item.became == model::Became::done || item.became == model::Became::arranged;
       if (row->splint && item.kind == model::PlanKind::splint && there && is_here(item.side, side)) {
-        by.push_back(planned(view, item));
+        splints.push_back(planned(view, item));
       }
     }
     std::size_t sides = 0;
-    add_found(view, *row, side, by, sides);
+    std::vector<std::string> found;
+    add_found(view, *row, side, found, sides);
     if (row->whole && sides > 1) {
-      out.done.push_back(view.say("page.until_done", {{"what", text, false, true}, {"by", joined(by, "; "), false, true}}));
-    } else if (!by.empty() && !row->whole) {
-      out.left.push_back(view.say("page.until_part", {{"what", text, false, true}, {"by", joined(by, "; "), false, true}}));
-    } else {
-      out.left.push_back(text);
+      out.done.push_back(view.say("page.until_done", {{"what", text, false, true}, {"by", joined(found, "; "), false, true}}));
+      continue;
     }
+    LineParts parts(text);
+    if (!row->whole) {
+      add_record(view, splints, parts.first());
+      add_record(view, found, parts.last());
+    }
+    out.left.push_back(by_name_alone ? text : parts.text());
   }
   return out;
 }

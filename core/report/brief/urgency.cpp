@@ -85,13 +85,17 @@ bool asks_answer_alone(const PageView& view) {
 HowSoon how_soon(const PageView& view) {
   HowSoon soon;
   if (const LetterUrgency found = urgency_found(view, false); found != LetterUrgency::routine) {
-    soon = {found, true};
+    soon = {found, true, false};
   }
   for (const model::Letter& letter : view.exam.letters.value_or(std::vector<model::Letter>{})) {
     const bool stands = !letter.corrected_by && !letter.protected_.value_or(false);
-    if (stands && letter.urgency && (!soon.urgency || is_sooner(*letter.urgency, *soon.urgency))) {
-      soon = {letter.urgency, false};
+    if (!stands || !letter.urgency) {
+      continue;
     }
+    if (!soon.urgency || is_sooner(*letter.urgency, *soon.urgency)) {
+      soon = {letter.urgency, false, true};
+    }
+    soon.written = soon.written || letter.urgency == soon.urgency;
   }
   return soon;
 }

@@ -86,7 +86,9 @@ constexpr std::size_t letter_columns = 120;  // at the size of the letter
   if (exam.signed_) {
     std::string says = view.say("page.signed", {{"by", view.examiner(exam.signed_->by)}, {"at", view.local(exam.signed_->at), false, true}});
     says.erase(says.find_last_not_of('.') + 1);
-    why.push_back(std::move(says));
+    // Whoever reads on has to know that the signature names gaps; which they are stands below.
+    const std::string gaps = left_incomplete(view);
+    why.push_back(gaps.empty() ? says : view.say("letter.signed_incomplete", {{"signed", says, false, true}, {"what", gaps, false, true}}));
   } else {
     why.push_back(view.say("letter.not_signed"));
   }

@@ -93,13 +93,8 @@ SheetSection letter_until(const PageView& view, const LetterAsk& ask, int shorte
     std::copy_if(from.begin(), from.end(), std::back_inserter(to), [&](const std::string& said) { return std::find(to.begin(), to.end(), said) == to.end(); });
   };
   const auto add_meanwhile_of = [&](const std::vector<model::MessageId>& messages, const std::optional<model::Side>& side) {
-    UntilSeen asked = until_seen(view, messages, side);
-    if (shortened >= in_short_from) {  // what of it is on record stands in the plan and under what was found
-      asked.left.clear();
-      for (const model::MessageId& message : messages) {
-        asked.left.push_back(meanwhile_text(view, message, side));
-      }
-    }
+    // In short, what of it is on record stands in the plan and under what was found.
+    const UntilSeen asked = until_seen(view, messages, side, shortened >= in_short_from);
     add_new(asked.left, meanwhile);
     add_new(asked.done, done);
   };

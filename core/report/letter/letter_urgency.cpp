@@ -73,6 +73,25 @@ void add_grounds(const PageView& view, std::string_view danger, const std::vecto
   }
 }
 
+// Two at most in a word each, what was found before a no.
+[[nodiscard]] std::string left_open_by(const PageView& view, const interpret::Flag& flag) {
+  std::vector<SaidAlike> alike;
+  std::size_t named = 0;
+  for (const bool noes : {false, true}) {
+    for (const model::Finding* finding : view.findings) {
+      const auto* answer = std::get_if<model::Answer>(&finding->value);
+      const bool is_no = answer != nullptr && answer->answer == model::AnswerWord::no;
+      const bool of_flag = finding->finding && std::find(flag.findings.begin(), flag.findings.end(), *finding->finding) != flag.findings.end();
+      if (of_flag && is_no == noes && named < 2) {
+        add_alike(alike, view.label(finding->item) + (finding->side == flag.side ? std::string() : view.side_after(finding->side)),
+                  left_undone(*finding) ? undone_in_a_word(view, *finding) : value_in_a_word(view, *finding));
+        ++named;
+      }
+    }
+  }
+  return alike_text(alike);
+}
+
 // Asked after and not settled by the answer, or not asked after; a danger that is both on two sides was asked after.
 [[nodiscard]] std::vector<std::string> open_signs(const PageView& view, const std::vector<std::string>& left, bool asked, bool by_name_alone) {
   std::vector<std::string> labels;
@@ -89,15 +108,10 @@ void add_grounds(const PageView& view, std::string_view danger, const std::vecto
     if (!left[i].empty() && !bare) {
       label = view.say("page.flag_rests", {{"flag", label, false, true}, {"findings", left[i], false, true}});
     }
-    // Nothing is missing that would settle it: what leaves it open is named.
-    if (std::vector<std::string> looks; cannot && !bare && left[i].empty()) {
-      for (const model::Finding* finding : view.findings) {
-        const bool named = finding->finding && std::find(flag.findings.begin(), flag.findings.end(), *finding->finding) != flag.findings.end();
-        if (const std::string look = view.label(finding->item); named && looks.size() < 2 && std::find(looks.begin(), looks.end(), look) == looks.end()) {
-          looks.push_back(look);
-        }
-      }
-      label = looks.empty() ? label : view.say("letter.not_suggested_by", {{"flag", label, false, true}, {"looks", joined(looks), false, true}});
+    // Nothing is missing that would settle it: what leaves it open is named, with its answer; without one a no reads as a yes.
+    if (cannot && !bare && left[i].empty()) {
+      const std::string looks = left_open_by(view, flag);
+      label = looks.empty() ? label : view.say("letter.open_after", {{"flag", label, false, true}, {"looks", looks, false, true}});
     }
     std::vector<std::string>& of = cannot ? asked_labels : labels;
     if (std::find(of.begin(), of.end(), label) == of.end()) {

@@ -145,7 +145,7 @@ TEST_CASE("C14: what goes on without consent to send is what is planned, on note
   CHECK(has(letter_due(fall, 0), "Not advised until seen there: RIGHT"));
   fall.exam.transfer.reset();
   fall.exam.consent->send = model::ConsentWord::withdrawn;
-  CHECK(has(letter_due(fall, 0), "not filed elsewhere. Care of the person goes on."));
+  CHECK(has(letter_due(fall, 0), "Nobody else sends it on or files it unless they say so. Care of the person goes on."));
   CHECK(has(head(note_due(fall)), "(consent to send: withdrawn). Care of the person goes on."));
 }
 

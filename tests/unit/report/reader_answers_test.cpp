@@ -89,7 +89,7 @@ TEST_CASE("no page says how many more of something there are in the place of wha
     printer.exam.transfer = std::vector<model::Transferred>{model::Transferred{}};
     CHECK(!std::regex_search(transfer_read(printer), count_alone));
   }
-  CHECK(has(on_one_line(note_read(Printer("sole"))), "Great toe extension, passive, foot hanging; and, outside this complaint, further steps of: "));
+  CHECK(has(on_one_line(note_read(Printer("sole"))), "Great toe extension, passive, foot hanging; and further steps of: "));
 }
 
 TEST_CASE("C18: a joint of which one thing was looked at does not read as examined") {
@@ -288,12 +288,15 @@ TEST_CASE("what to do until seen stays beside what was done of an alert, on note
   alert.state = interpret::AlertState::handled;
   const auto alerts = [&] { return section(note_read(clot), "Alerts, and what was done"); };
   CHECK(has(alerts(), "DONE: \u2068scan room called\u2069"));
-  CHECK(has(alerts(), "TO DO until handed over, asked for by the program (by whom, and if told: not recorded but where said): no massage, no stockings, no pumps"));
+  CHECK(has(alerts(), "TO DO until seen, asked for by the program (by whom, and if told: not recorded but where said): no massage, no stockings, no pumps"));
   // Both girths stand in the record: nobody measures them again to find out.
   CHECK(has(alerts(), "Of this is recorded: measure both calves 10 cm below the tubercle (RIGHT: 351 mm; LEFT: 392 mm)."));
   CHECK(has(alerts(), "no massage, no stockings"));
   CHECK(has(letter_read(clot, 0), "TO DO until seen, asked for by the program (by whom, and if told: not recorded but where said): no massage, no stockings, no pumps"));
   CHECK(has(letter_read(clot, 0), "Of this is recorded: measure both calves 10 cm below the tubercle"));
+  for (int shortened = 0; shortened <= report::letter_shortest; ++shortened) {
+    CHECK(!has(letter_read(clot, shortened), "not recorded): measure both calves"));
+  }
   for (model::PlanItem& item : *clot.exam.plan) {
     item.became = item.kind == model::PlanKind::referral ? std::optional(model::Became::arranged) : item.became;
   }
@@ -315,10 +318,26 @@ TEST_CASE("that the plan is later than what was found stands in the line that sa
   CHECK(!has(letter_read(Printer("football"), 0, model::LetterUrgency::two_weeks), "LATER"));
 }
 
+TEST_CASE("who says how soon is the same on note and letter: the alerts alone, or the examiner's letter with them; a letter names the gaps that its signature names") {
+  Printer clot("clot");
+  model::Letter letter;
+  letter.urgency = model::LetterUrgency::same_day;
+  clot.exam.letters = std::vector<model::Letter>{letter};
+  CHECK(has(section(note_read(clot), "Plan"), "How soon: THE SAME DAY, 2026-11-24, by the examiner's letter, and by the program's alerts below."));
+  clot.exam.letters->front().urgency = model::LetterUrgency::two_weeks;
+  CHECK(has(section(note_read(clot), "Plan"), "How soon: THE SAME DAY, 2026-11-24, by the program's alerts below."));
+  CHECK(!has(letter_read(clot, 0), "; incomplete: "));
+  clot.exam.incomplete = std::vector<model::Word>{{"minimum_set"}};
+  model::Signed by;
+  by.by = *clot.exam.examiner;
+  clot.exam.signed_ = by;
+  CHECK(has(letter_read(clot, 0), "; incomplete: minimum set"));
+}
+
 TEST_CASE("a letter that may not be sent asks under a condition, and what is arranged is not arranged by it") {
   const std::string fall = letter_read(Printer("fall"), 0);
   CHECK(has(fall, "NOT TO BE SENT until the person has been asked"));
-  CHECK(has(fall, "IF THE PERSON AGREES TO SENDING, this goes with it: FILM is arranged already"));
+  CHECK(has(fall, "ONLY ONCE THE PERSON AGREES TO SENDING does this letter ask anything of its reader. FILM is arranged already"));
   CHECK(has(fall, "arranged, by the record; not by this letter"));
   CHECK(!has(fall, "Care and referral of the person go on"));
   CHECK(has(letter_read(Printer("lock"), 0), "IF THE PERSON HANDS THIS OVER, this goes with it: REFERRAL: the plan sends the person"));

@@ -90,7 +90,7 @@ msg-item-skin_redness_spreading-purpose = Spreading infection: same day. Spreadi
 msg-item-skin_redness_spreading-care = No spread yet leaves a deep infection not excluded: pain that rises counts more.
 msg-item-skin_redness_spreading-errors = No line drawn. Dark skin hides it.
 msg-item-skin_redness_spreading-yes = the margin moves
-msg-item-skin_redness_spreading-no = the margin stays
+msg-item-skin_redness_spreading-no = no spread seen
 
 msg-item-skin_swelling_beyond_redness-short = Swelling goes beyond the redness
 msg-item-skin_swelling_beyond_redness-how = Hard or doughy swelling well beyond the red skin.

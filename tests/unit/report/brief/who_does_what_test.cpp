@@ -62,8 +62,8 @@ TEST_CASE("a film that neither a referral nor a review follows has no reader by 
 }
 
 TEST_CASE("what is asked for until seen stands with what of it the record holds: a film of the plan, a splint that was given, what was measured; a film that no plan names says that too") {
-  CHECK(has(told_under(Printer("fall"), under_alerts), "splint with the knee straight (recorded: splint, RIGHT: given); film from the side; look at the other knee too (recorded: film, RIGHT: arranged)"));
-  CHECK(has(told_under(Printer("hip"), under_alerts), "vessel and nerve to be looked at (recorded: splint, LEFT: given; "));
+  CHECK(has(told_under(Printer("fall"), under_alerts), "splint with the knee straight (recorded: splint, RIGHT: given); film from the side (recorded: film, RIGHT: arranged); look at the other knee too"));
+  CHECK(has(told_under(Printer("hip"), under_alerts), "a pillow as a splint (recorded: splint, LEFT: given); vessel and nerve to be looked at (recorded: Feeling in the foot reduced: no; "));
   CHECK(has(told_under(Printer("sole"), under_alerts), "temperature, pulse, breathing and sugar (recorded: Temperature: 37.2"));
   CHECK(has(told_under(Printer("lock"), under_alerts), "film for a loose body (by whom: not recorded)"));
   // The words of this referral name the films: that none is ordered would be untrue.
@@ -147,7 +147,11 @@ TEST_CASE("weeks of more than a year are told in years too") {
 
 TEST_CASE("a danger that is open names what is not recorded of it; a source stands behind its comparison and not alone") {
   CHECK(has(told_under(Printer("football"), "Danger signs asked after"), "a locked knee LEFT ("));
-  CHECK(has(posted_letter(Printer("football")), "still open (signs of): a locked knee (by: "));
+  CHECK(has(posted_letter(Printer("football")), "still open (signs of): a locked knee (not settled by: "));
+  // A sign named without its answer reads as a yes: all three are noes.
+  const std::string open = posted_letter(Printer("stiff"));
+  CHECK(has(open, "an infected joint (not settled by: Fever, now or in the last seven days / Feels or looks unwell: no)"));
+  CHECK(has(open, "a joint swollen for weeks (not settled by: Stiff in the morning, minutes: 15; Effusion, stroke test: grade 1+)"));
   const std::string stiff = told_under(Printer("stiff"), "Compared with");
   CHECK(!has(stiff, "against passive: FRITZ1998"));
   CHECK(has(stiff, "a description, no test; source FRITZ1998"));
