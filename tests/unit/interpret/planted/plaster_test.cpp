@@ -99,3 +99,17 @@ TEST_CASE("planted: one foot blue or dusky whose pulses nobody felt is asked aft
     CHECK_FALSE(asks_left(other_leg(std::string("vessel.foot_colour right ") + colour)));
   }
 }
+
+// The red flags page, section 8 has no gate for a plaster; that it explains a leg that does not carry is our own rule, as an injury does.
+TEST_CASE("planted: a child that will not move in a plaster is asked after fever and illness, and with either is raised; ill with a fever the pulse that nobody took is asked") {
+  const std::string still = "body.cast left cast_shin; history.weeks_since_onset 0; general.child_at_play play_will_not_move; ";
+  CHECK_FALSE(raised(visit("after_plaster", 2023, still), "septic_child"));
+  CHECK(asks(visit("after_plaster", 2023, still), "septic_child", "general.temperature"));
+  CHECK(raised(visit("after_plaster", 2023, still + "history.unwell yes"), "septic_child"));
+  CHECK(raised(visit("after_plaster", 2023, still + "general.temperature 388"), "septic_child"));
+  CHECK(raised(visit("after_plaster", 2023, "history.weeks_since_onset 0; history.mechanism no_injury; general.child_at_play play_will_not_move"), "septic_child"));
+  const std::string ill = "body.cast left cast_shin; history.unwell yes; general.temperature 383; ";
+  CHECK(asks(visit("after_plaster", 1981, ill), "acutely_ill", "general.pulse_rate"));
+  CHECK_FALSE(asks(visit("after_plaster", 1981, ill + "general.pulse_rate 84"), "acutely_ill", "general.respiratory_rate"));
+  CHECK_FALSE(asks(visit("after_plaster", 1981, "body.cast left cast_shin; history.unwell no; general.temperature 383"), "acutely_ill", "general.pulse_rate"));
+}
