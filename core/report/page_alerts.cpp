@@ -2,6 +2,7 @@
 #include "core/interpret/alerts/alerts.hpp"
 #include "core/interpret/alerts/covered.hpp"
 #include "core/interpret/after/urgent_way.hpp"
+#include "core/interpret/step/next_step.hpp"
 #include "core/report/brief/brief.hpp"
 #include "core/report/page_judged.hpp"
 #include "core/report/page_parts.hpp"
@@ -204,7 +205,10 @@ void add_stopped(const PageView& view, SheetSection& section) {
     return joined({view.say("page.step_plan"), questions ? view.say("page.step_questions_open") : std::string()}, "; ");
   }
   const bool silent = gap && !questions && !interpret::covered(view.edition, view.exam.complaint).rule;
-  return joined({silent ? std::string() : view.say(questions ? "step.none_advised_now" : "step.none_would_change"), gap.value_or(std::string())}, "; ");
+  const interpret::View exam(view.exam, view.person, view.edition, view.assessment.as_of);
+  const std::vector<interpret::JudgedFlag> flags = interpret::judge_flags(exam);
+  const model::MessageId none = interpret::why_no_step(exam, flags, interpret::open_concerns(exam, flags, {}));
+  return joined({silent ? std::string() : view.words.say(none.text), gap.value_or(std::string())}, "; ");
 }
 
 }  // namespace
@@ -218,9 +222,21 @@ std::string prompt_text(const interpret::Statement& prompt, const Words& words) 
 }
 
 std::string question_text(const interpret::Question& question, const Words& words, const reference::Edition& edition, std::size_t most) {
+  // Under one side, what is to be looked at on the other or on both says so.
   std::vector<std::string> labels;
   for (const interpret::Ask& ask : question.ask) {
-    const std::string label = item_label(words, edition, ask.item);
+    std::vector<Side> sides;
+    for (const interpret::Ask& other : question.ask) {
+      if (other.item == ask.item && std::find(sides.begin(), sides.end(), other.side) == sides.end()) {
+        sides.push_back(other.side);
+      }
+    }
+    std::string label = item_label(words, edition, ask.item);
+    if (sides.size() > 1) {
+      label += ", " + side_of(words, Side::right) + words.say("msg.page.and") + side_of(words, Side::left);
+    } else if (ask.side != Side::midline && question.side != ask.side) {
+      label += ", " + side_of(words, ask.side);
+    }
     if (std::find(labels.begin(), labels.end(), label) == labels.end()) {
       labels.push_back(label);
     }

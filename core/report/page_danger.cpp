@@ -294,6 +294,11 @@ bool is_hidden(const PageView& view, const interpret::Alert& alert) {
   return alert.audience == interpret::Audience::protected_ && view.names.protected_note != ProtectedNote::shown;
 }
 
+bool hides_an_alert(const PageView& view) {
+  const auto& alerts = view.assessment.alerts;
+  return std::any_of(alerts.begin(), alerts.end(), [&](const interpret::Alert& alert) { return is_hidden(view, alert) && alert.state != interpret::AlertState::withdrawn_by_correction; });
+}
+
 std::string flag_label(const PageView& view, std::string_view flag) { return word_of(view.words, "flag", after_dot(flag)); }
 
 std::string value_or_undone(const PageView& view, const model::Finding& finding) {

@@ -108,8 +108,27 @@ std::string PageView::other_side_unseen(const model::Finding& finding) const {
   return graded || says ? say("value.other_side_not_recorded") : std::string();
 }
 
+std::string PageView::which_of_two(const model::Finding& finding) const {
+  if (!finding.examined_at) {
+    return {};
+  }
+  const auto text_of = [&](const model::Instant& at) { return local_time(at, exam.offset_min ? exam.offset_min->steps : 0); };
+  constexpr std::size_t date_length = 10;
+  constexpr std::size_t time_length = 5;
+  for (const model::Finding* other : findings) {
+    if (other == &finding || other->item != finding.item || other->side != finding.side || !other->examined_at || other->examined_at->ms == finding.examined_at->ms) {
+      continue;
+    }
+    const std::string here = text_of(*finding.examined_at);
+    const bool one_day = here.compare(0, date_length, text_of(*other->examined_at), 0, date_length) == 0;
+    const std::string time = one_day ? here.substr(date_length + 1, time_length) : here.substr(0, date_length + 1 + time_length);
+    return say("value.at_time", {{"time", time, false, true}});
+  }
+  return {};
+}
+
 std::string PageView::value(const model::Finding& finding) const {
-  std::string text = value_text(words, edition, finding);
+  std::string text = joined({value_text(words, edition, finding), which_of_two(finding)});
   if (const std::string unseen = other_side_unseen(finding); !unseen.empty()) {
     text += ", " + unseen;
   }

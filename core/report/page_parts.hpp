@@ -37,6 +37,8 @@ class PageView {
   [[nodiscard]] std::string label(const model::ItemId& item) const { return item_label(words, edition, item); }
   // That a value which is told by the other side stands beside none of it; empty for the others.
   [[nodiscard]] std::string other_side_unseen(const model::Finding& finding) const;
+  // Of two looks at one thing at two times, when this one was: what was lost between them is the finding. Empty for the others.
+  [[nodiscard]] std::string which_of_two(const model::Finding& finding) const;
   // The value as it is printed.
   [[nodiscard]] std::string value(const model::Finding& finding) const;
   [[nodiscard]] std::string examiner(const model::ExaminerId& id) const;
@@ -70,6 +72,8 @@ class PageView {
 // For a person's protection by the row of its danger, raised or not: "flag.nai", "alert.nai".
 [[nodiscard]] bool is_protected_danger(const PageView& view, std::string_view name);
 [[nodiscard]] bool is_hidden(const PageView& view, const interpret::Alert& alert);
+// One stands that is not told here.
+[[nodiscard]] bool hides_an_alert(const PageView& view);
 // What else was done or said of it, and of one that stands inside it.
 void add_handled_also(const PageView& view, const interpret::Alert& alert, SheetSection& section);
 [[nodiscard]] bool is_hidden_flag(const PageView& view, const interpret::Flag& flag);

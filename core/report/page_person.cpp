@@ -61,11 +61,11 @@ using model::Side;
   const HowSoon soon = how_soon(view);
   if (!soon.urgency) {
     const FirstDue first = first_due(view);
-    // Two returns: GCC 12 takes the temporary of a conditional call for unset.
-    if (first.day.empty()) {
-      return joined({view.say("page.how_soon_not_said"), illness_open(view)}, " ");
-    }
-    return joined({view.say("page.how_soon_planned", {{"day", first.day, false, true}, {"what", joined(first.what, "; "), false, true}}), illness_open(view)}, " ");
+    const bool hides = hides_an_alert(view);
+    const std::string said = view.say(first.day.empty() ? "page.how_soon_not_recorded" : "page.how_soon_planned",
+                                      {{"day", first.day, false, true}, {"what", joined(first.what, "; "), false, true}});
+    const std::string_view none = hides ? "page.how_soon_see_note" : (first.day.empty() ? "page.how_soon_none_raised" : "page.how_soon_none_sooner");
+    return joined({said, view.say(none), illness_open(view)}, " ");
   }
   // Two weeks are asked for by a prompt to refer, which is no alert.
   const bool by_prompt = *soon.urgency == model::LetterUrgency::two_weeks;
@@ -73,8 +73,10 @@ using model::Side;
   std::string line = view.say(soon.found ? (by_prompt ? "page.how_soon_prompt" : by_alert) : "page.how_soon_said",
                               {{"urgency", urgency_with_day(view, *soon.urgency), false, true}, {"due", passed_text(view, *soon.urgency), false, true}});
   line.erase(line.find_last_not_of(' ') + 1);
-  const std::string later = planned_later(view);
-  return later.empty() ? line : line + " " + later;
+  if (hides_an_alert(view)) {
+    line += " " + view.say("page.how_soon_see_note");
+  }
+  return joined({line, planned_later(view)}, " ");
 }
 
 // Made is not sent: what became of a letter is known by the referral it was written for, and else is not recorded.

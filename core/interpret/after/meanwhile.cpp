@@ -2,7 +2,9 @@
 
 #include <algorithm>
 #include <array>
+#include <optional>
 #include <string_view>
+#include <variant>
 
 namespace limbledger::interpret {
 
@@ -50,6 +52,18 @@ void fit_to_place(const model::Place* place, std::vector<model::MessageId>& mean
   }
 }
 
+// Dry and dead, and nothing open beside it: no moist dressing before whoever treats the vessels has seen it.
+[[nodiscard]] bool is_dry(const View& view, const std::optional<Side>& side) {
+  const auto chosen = [&](std::string_view choice) {
+    const auto held = view.at("skin.gangrene", side.value_or(Side::midline));
+    return std::any_of(held.begin(), held.end(), [&](const model::Finding* finding) {
+      const auto* one = std::get_if<model::Choice>(&finding->value);
+      return one != nullptr && one->choice.text == choice;
+    });
+  };
+  return side && chosen("gangrene_dry") && !chosen("gangrene_wet") && !view.says_yes("skin.ulcer", *side) && !view.says_yes("skin.deep_wound", *side);
+}
+
 // Who is ill as a whole: after an injury it bleeds; where nothing says that it is an infection none is treated.
 void fit_to_cause(std::string_view what, std::vector<model::MessageId>& meanwhile) {
   const model::MessageId sepsis{"msg.meanwhile.sepsis_by_protocol"};
@@ -79,6 +93,9 @@ std::vector<model::MessageId> meanwhile_of(const View& view, const JudgedFlag& j
   if (judged.raised.what == "calf") {  // a muscle that bleeds is no joint
     std::replace(meanwhile.begin(), meanwhile.end(), model::MessageId{"msg.meanwhile.rest_joint"}, model::MessageId{"msg.meanwhile.calf_felt_again"});
     std::erase(meanwhile, model::MessageId{"msg.meanwhile.no_needle_by_program"});
+  }
+  if (is_dry(view, judged.side)) {
+    std::replace(meanwhile.begin(), meanwhile.end(), model::MessageId{"msg.meanwhile.sample_then_antibiotic"}, model::MessageId{"msg.meanwhile.dry_then_antibiotic"});
   }
   fit_to_place(place, meanwhile);
   const std::string_view what = judged.raised.what;

@@ -165,4 +165,21 @@ std::optional<Step> next_step(const View& view, const std::vector<JudgedFlag>& f
   return std::nullopt;
 }
 
+model::MessageId why_no_step(const View& view, const std::vector<JudgedFlag>& flags, const std::vector<OpenConcern>& concerns) {
+  bool asked = false;
+  for (const JudgedFlag* flag : asked_flags(view, flags)) {
+    if (flag->row->protected_.value_or(false)) {
+      continue;
+    }
+    asked = true;
+    for (const Ask& ask : asks_now(view, flags, waits_for(flag->raised))) {
+      const model::Item* item = view.edition().item(ask.item);
+      if (item != nullptr && !withheld(*item, ask.side, concerns, flags)) {
+        return {"msg.step.none_alone"};
+      }
+    }
+  }
+  return {asked ? "msg.step.none_advised_now" : "msg.step.none_would_change"};
+}
+
 }  // namespace limbledger::interpret

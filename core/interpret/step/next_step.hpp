@@ -13,5 +13,7 @@ namespace limbledger::interpret {
 [[nodiscard]] std::optional<Step> next_step(const View& view, const std::vector<JudgedFlag>& flags, const std::vector<JudgedRule>& rules,
                                             const std::vector<OpenConcern>& concerns,
                                             std::optional<std::int64_t> seconds_left = std::nullopt);
+// Where there is none and nothing is planned: whether nothing is asked, all that is asked is withheld, or no one answer changes anything by itself.
+[[nodiscard]] model::MessageId why_no_step(const View& view, const std::vector<JudgedFlag>& flags, const std::vector<OpenConcern>& concerns);
 
 }  // namespace limbledger::interpret

@@ -170,9 +170,16 @@ std::vector<std::string> places_barely_examined(const PageView& view) {
 }
 
 std::string left_incomplete(const PageView& view) {
+  // Alerts without an action, on a page that shows none of them, would tell of the one that it hides.
+  const auto& alerts = view.assessment.alerts;
+  const bool shows_one = std::any_of(alerts.begin(), alerts.end(), [&](const interpret::Alert& alert) {
+    return !is_hidden(view, alert) && !(alert.handled && (alert.handled->action || alert.handled->reason));
+  });
   std::vector<std::string> what;
   for (const model::Word& word : view.exam.incomplete.value_or(std::vector<model::Word>{})) {
-    what.push_back(word_of(view.words, "incomplete", word.text));
+    if (word.text != "alerts" || shows_one) {
+      what.push_back(word_of(view.words, "incomplete", word.text));
+    }
   }
   return joined(what);
 }

@@ -25,7 +25,7 @@ constexpr int without_method = 3;  // from this length on a look or a touch stan
 
 // Without its method, but never without where it came from.
 [[nodiscard]] std::string bare_value(const PageView& view, const Finding& finding) {
-  const std::string value = joined({bare_value_text(view.words, view.edition, finding), view.other_side_unseen(finding)});
+  const std::string value = joined({bare_value_text(view.words, view.edition, finding), view.which_of_two(finding), view.other_side_unseen(finding)});
   const bool observed = !finding.origin || *finding.origin == model::Origin::observed;
   return observed ? value : joined({value, enum_word(view.words, "origin", *finding.origin)});
 }
@@ -300,6 +300,7 @@ std::string value_in_a_word(const PageView& view, const Finding& finding) {
   } else {
     return bare_value(view, finding);
   }
+  word = joined({word, view.which_of_two(finding)});
   const bool observed = !finding.origin || *finding.origin == model::Origin::observed;
   return observed ? word : joined({word, enum_word(view.words, "origin", *finding.origin)});
 }

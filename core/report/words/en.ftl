@@ -334,6 +334,7 @@ msg-value-pain_familiar = familiar
 msg-value-end_feel = end feel { $feel }
 msg-value-despite = done though not advised ({ $how }): { $because }
 msg-value-remark = remark: { $text }
+msg-value-at_time = at { $time }
 msg-value-by_other = by { $examiner }
 
 msg-origin-bulk_expected = no abnormality noted (group entry)

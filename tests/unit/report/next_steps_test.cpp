@@ -169,9 +169,9 @@ TEST_CASE("the day of the plan leads where nothing else says how soon; without o
   for (model::PlanItem& item : *silent.exam.plan) {
     item.became = model::Became::done;  // a day that is over is not how soon
   }
-  CHECK(has(section(note_next(silent), "Plan"), "How soon: not recorded; nothing was raised that asks for a day."));
+  CHECK(has(section(note_next(silent), "Plan"), "How soon: not recorded. Nothing was raised that asks for a day."));
   silent.exam.plan.reset();
-  CHECK(has(section(note_next(silent), "Plan"), "How soon: not recorded; nothing was raised that asks for a day."));
+  CHECK(has(section(note_next(silent), "Plan"), "How soon: not recorded. Nothing was raised that asks for a day."));
 }
 
 TEST_CASE("a letter says how much of what was told was said back, and that a film is arranged already") {

@@ -135,7 +135,7 @@ TEST_CASE("whether somebody was asked alone is not printed where others may read
 }
 
 TEST_CASE("where nothing was raised the plan's first line names a sign of the whole body that is out, or that it is asked after; where something was it does not") {
-  const std::string calm = "How soon: not recorded; nothing was raised that asks for a day.";
+  const std::string calm = "How soon: not recorded. Nothing was raised that asks for a day.";
   const auto unsettled = [](interpret::FlagAnswer answer) {
     Raised raised;
     model::Temperature warmth;

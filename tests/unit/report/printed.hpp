@@ -18,14 +18,17 @@
 
 namespace limbledger::report_test {
 
-inline service::ExamDocument document(const std::string& name) {
-  std::ifstream file(std::string(LIMBLEDGER_SOURCE_DIR) + "/tests/unit/report/exams/" + name + ".json");
-  const std::string text{std::istreambuf_iterator<char>(file), {}};
+inline service::ExamDocument document_of(const std::string& text) {
   const auto parsed = wire::parse(text);
   REQUIRE(parsed.has_value());
   auto read = wire::read<service::ExamDocument>(*parsed, parsed->root(), wire::Unknown::refuse, "/document");
   REQUIRE(read.has_value());
   return std::move(*read);
+}
+
+inline service::ExamDocument document(const std::string& name) {
+  std::ifstream file(std::string(LIMBLEDGER_SOURCE_DIR) + "/tests/unit/report/exams/" + name + ".json");
+  return document_of({std::istreambuf_iterator<char>(file), {}});
 }
 
 inline std::string page_of(const service::ExamDocument& document) {

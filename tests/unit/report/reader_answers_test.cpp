@@ -334,6 +334,38 @@ TEST_CASE("who says how soon is the same on note and letter: the alerts alone, o
   CHECK(has(letter_read(clot, 0), "; incomplete: minimum set"));
 }
 
+TEST_CASE("C16: an alert that is kept apart is told by nothing else of a page, and what the person carries does not say that it can wait") {
+  Printer ankle("ankle");
+  REQUIRE(ankle.assessment.alerts.empty());
+  const std::string calm = "Nothing was raised that asks for a ";
+  CHECK(has(section(note_read(ankle), "Plan"), calm));
+  interpret::Alert hidden;
+  hidden.alert = {"alert.protected"};
+  hidden.state = interpret::AlertState::raised;
+  hidden.urgency = interpret::Urgency::same_day;
+  hidden.message = {"msg.alert.see_protected_note"};
+  hidden.audience = interpret::Audience::protected_;
+  ankle.assessment.alerts.push_back(hidden);
+  model::Letter letter;
+  letter.urgency = model::LetterUrgency::routine;
+  ankle.exam.letters = std::vector<model::Letter>{letter};
+  model::Signed by;
+  by.by = *ankle.exam.examiner;
+  ankle.exam.signed_ = by;
+  ankle.exam.incomplete = std::vector<model::Word>{{"alerts"}, {"minimum_set"}};
+  CHECK(!has(note_read(ankle), calm));
+  CHECK(has(section(note_read(ankle), "Plan"), "What stands in the protected note may ask for a sooner day."));
+  for (const std::string& page : {letter_read(ankle, 0), home_read(ankle)}) {
+    CHECK(!has(page, "alerts for which"));
+    CHECK(!has(page, "protected"));
+  }
+  CHECK(has(letter_read(ankle, 0), "; incomplete: minimum set"));
+  CHECK(!has(home_read(ankle), "can wait its turn"));
+  CHECK(has(home_read(ankle), "Go on the day that your examiner told you."));
+  ankle.assessment.alerts.clear();
+  CHECK(has(home_read(ankle), "This can wait its turn"));
+}
+
 TEST_CASE("a letter that may not be sent asks under a condition, and what is arranged is not arranged by it") {
   const std::string fall = letter_read(Printer("fall"), 0);
   CHECK(has(fall, "NOT TO BE SENT until the person has been asked"));

@@ -271,6 +271,11 @@ TEST_CASE_FIXTURE(Knee, "signing lists the minimum set and alerts without an act
   CHECK(minimum);
   CHECK(alerts);
   CHECK(at(reply, "/signed/by") != "");
+  // To who is told of no protected alert the word would tell of one.
+  caller.scope = Scope::viewer;
+  const std::string viewed = ok("exam.read", R"({"exam":")" + exam + "\"}");
+  CHECK(viewed.find("\"incomplete\":[") != std::string::npos);
+  CHECK(viewed.find("\"alerts\"") == std::string::npos);
 }
 
 TEST_CASE_FIXTURE(Knee, "C21: step.suggest gives one step that is not withheld, names what is withheld, and none once something is planned") {
@@ -278,6 +283,8 @@ TEST_CASE_FIXTURE(Knee, "C21: step.suggest gives one step that is not withheld, 
   CHECK(at(before, "/steps/0/step") != "");
   CHECK(at(before, "/steps/1") == "");
   CHECK(at(before, "/withheld/0/by") == "concern.knee_fracture");
+  // Weight lost alone changes nothing that is done: that no step is named is not that nothing may be asked.
+  CHECK(at(ok("step.suggest", R"({"exam":")" + at(ok("exam.open", R"({"complaint":"chronic_knee","setting":"outreach","side":"left","request":")" + request_id(700) + "\"}"), "/exam/exam") + "\"}"), "/message") != "msg.step.none_advised_now");
   write("plan.record", R"("plan_items":[{"kind":"film","text":"film of the knee"}])");
   const std::string after = ok("step.suggest", R"({"exam":")" + exam + "\"}");
   CHECK(at(after, "/steps/0") == "");

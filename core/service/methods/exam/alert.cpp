@@ -108,7 +108,11 @@ Result<StepSuggestResult> step_suggest(Context& context, const StepSuggestParams
     const interpret::Covered covered = interpret::covered(*context.edition, view.exam().complaint);
     const bool nothing_speaks = !covered.rule && !covered.dangers;
     const bool planned = view.exam().plan && !view.exam().plan->empty();
-    result.message = model::MessageId{planned ? "msg.step.plan_is_set" : (nothing_speaks ? "msg.step.not_covered" : "msg.step.none_would_change")};
+    if (planned || nothing_speaks) {
+      result.message = model::MessageId{planned ? "msg.step.plan_is_set" : "msg.step.not_covered"};
+    } else {
+      result.message = interpret::why_no_step(view, watched.flags, watched.concerns);
+    }
     if (sentences->wanted()) {
       result.text = sentences->whole(sentences->words().say(result.message->text) + ".");
     }

@@ -59,6 +59,11 @@ void leave_out_protected(const Context& context, model::Exam& exam) {
     const reference::AlertRow* row = context.edition == nullptr ? nullptr : context.edition->alert({one.statement.text.substr(0, one.statement.text.find(':'))});
     return row != nullptr && row->protected_.value_or(false);
   });
+  // Beside no alert that is told here, "alerts without an action" tells of the one that is not.
+  erase_if(exam.incomplete, [](const model::Word& word) { return word.text == "alerts"; });
+  if (exam.incomplete && exam.incomplete->empty()) {
+    exam.incomplete.reset();
+  }
   if (exam.countersigned) {
     for (model::Countersigned& one : *exam.countersigned) {
       erase_if(one.findings, of_item);

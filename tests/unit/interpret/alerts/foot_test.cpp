@@ -164,3 +164,22 @@ TEST_CASE("S09: what the place is known not to have changes what is done meanwhi
   CHECK(says(without, "alert.df_infect msg.meanwhile.cover_then_antibiotic"));
   CHECK(says(without, "alert.charcot msg.meanwhile.film_elsewhere"));
 }
+
+TEST_CASE("red flags 22: a moist dressing is for what is open: of a toe that is dry and dead the same foot is not told both, and a sore beside it keeps it") {
+  const auto dressing = [](const std::string& found) {
+    const Bench bench = visit("diabetic_foot", 1958, "history.diabetes yes; history.weeks_since_onset 5; vessel.pulse_dorsalis_pedis left 0; vessel.pulse_posterior_tibial left 0; " + found);
+    std::vector<std::string> said;
+    for (const auto& one : interpret::assess(bench.exam, bench.person, {}, *bench.edition, bench.ask()).alerts) {
+      for (const auto& message : one.meanwhile) {
+        if (one.alert.text == "alert.df_infect" && message.text.find("antibiotic") != std::string::npos) {
+          said.push_back(message.text);
+        }
+      }
+    }
+    return said;
+  };
+  using Said = std::vector<std::string>;
+  CHECK(dressing("skin.black_toe left yes; skin.gangrene left gangrene_dry") == Said{"msg.meanwhile.dry_then_antibiotic"});
+  CHECK(dressing("skin.ulcer left yes; skin.gangrene left gangrene_dry; skin.infection_signs left redness_05_2") != Said{"msg.meanwhile.dry_then_antibiotic"});
+  CHECK(dressing("skin.black_toe left yes; skin.ulcer left yes; skin.infection_signs left redness_05_2") == Said{"msg.meanwhile.sample_then_antibiotic"});
+}
