@@ -56,16 +56,21 @@ using model::Side;
   return item.kind == model::PlanKind::advice || item.kind == model::PlanKind::safety_net;
 }
 
+// That an alert stands which is not told here; a viewer is not told that either.
+[[nodiscard]] std::string see_note(const PageView& view) {
+  const bool told_of = hides_an_alert(view) && view.names.protected_note != ProtectedNote::absent;
+  return told_of ? view.say("page.how_soon_see_note") : std::string();
+}
+
 // The same as on the letter and on the sheet for the person.
 [[nodiscard]] std::string how_soon_line(const PageView& view) {
   const HowSoon soon = how_soon(view);
   if (!soon.urgency) {
     const FirstDue first = first_due(view);
-    const bool hides = hides_an_alert(view);
     const std::string said = view.say(first.day.empty() ? "page.how_soon_not_recorded" : "page.how_soon_planned",
                                       {{"day", first.day, false, true}, {"what", joined(first.what, "; "), false, true}});
-    const std::string_view none = hides ? "page.how_soon_see_note" : (first.day.empty() ? "page.how_soon_none_raised" : "page.how_soon_none_sooner");
-    return joined({said, view.say(none), illness_open(view)}, " ");
+    const std::string none = hides_an_alert(view) ? see_note(view) : view.say(first.day.empty() ? "page.how_soon_none_raised" : "page.how_soon_none_sooner");
+    return joined({said, none, illness_open(view)}, " ");
   }
   // Two weeks are asked for by a prompt to refer, which is no alert.
   const bool by_prompt = *soon.urgency == model::LetterUrgency::two_weeks;
@@ -73,10 +78,7 @@ using model::Side;
   std::string line = view.say(soon.found ? (by_prompt ? "page.how_soon_prompt" : by_alert) : "page.how_soon_said",
                               {{"urgency", urgency_with_day(view, *soon.urgency), false, true}, {"due", passed_text(view, *soon.urgency), false, true}});
   line.erase(line.find_last_not_of(' ') + 1);
-  if (hides_an_alert(view)) {
-    line += " " + view.say("page.how_soon_see_note");
-  }
-  return joined({line, planned_later(view)}, " ");
+  return joined({line, see_note(view), planned_later(view)}, " ");
 }
 
 // Made is not sent: what became of a letter is known by the referral it was written for, and else is not recorded.

@@ -163,8 +163,8 @@ TEST_CASE("what is not planned is named on note and letter: a reader looks for n
 }
 
 TEST_CASE("the day of the plan leads where nothing else says how soon; without one that is said too") {
-  CHECK(has(section(note_next(Printer("football")), "Plan"), "How soon: BY 2026-12-08 AT THE LATEST: referral, LEFT, by the examiner's plan; nothing was raised"));
-  CHECK(has(section(note_next(Printer("stiff")), "Plan"), "How soon: BY 2027-02-23 AT THE LATEST: review, RIGHT, by the examiner's plan; "));
+  CHECK(has(section(note_next(Printer("football")), "Plan"), "How soon: BY 2026-12-08 AT THE LATEST: referral, LEFT, by the examiner's plan. Nothing was raised that asks for a sooner day."));
+  CHECK(has(section(note_next(Printer("stiff")), "Plan"), "How soon: BY 2027-02-23 AT THE LATEST: review, RIGHT, by the examiner's plan. "));
   Printer silent("stiff");
   for (model::PlanItem& item : *silent.exam.plan) {
     item.became = model::Became::done;  // a day that is over is not how soon

@@ -151,7 +151,7 @@ TEST_CASE("C14: what goes on without consent to send is what is planned, on note
 
 TEST_CASE("C14: the day that leads by the plan stands with what is due by it, all of it") {
   Printer football("football");
-  const auto soon = [&] { return from_to(section(note_due(football), "Plan"), "How soon: ", "; nothing was raised"); };
+  const auto soon = [&] { return from_to(section(note_due(football), "Plan"), "How soon: ", ". Nothing was raised"); };
   CHECK(soon() == "How soon: BY 2026-12-08 AT THE LATEST: referral, LEFT, by the examiner's plan");
   const auto planned = [&](model::PlanKind kind, const char* day) {
     model::PlanItem item;
