@@ -101,6 +101,10 @@ Result<Bytes> Answerer::answer_hello(View message) {
       return taken.error();
     }
   }
+  // What SAME says is held: the introduction, and what an exchange that broke off has left.
+  if (auto flushed = member_.store.flush(); !flushed) {
+    return flushed.error();
+  }
   caller_ = hello->replica;
   device_ = intro->device;
   const auto leaves = leaves_of(member_.store);
@@ -121,6 +125,9 @@ Result<Bytes> Answerer::answer_ask(View message) {
   const auto ask = Ask::from_bytes(message);
   if (!ask) {
     return ask.error();
+  }
+  if (auto flushed = member_.store.flush(); !flushed) {
+    return flushed.error();
   }
   const auto chains = chains_to_give(member_.store);
   if (!chains) {
@@ -159,10 +166,13 @@ Result<Bytes> Answerer::answer_take(View message) {
   taken_.parked += taken->parked;
   taken_.turned_away += taken->turned_away;
   taken_.own_came_back = taken_.own_came_back || taken->own_came_back;
-  if (runs->mark) {
-    if (auto written = witness_if_hub(member_); !written) {
-      return written.error();
-    }
+  ByteWriter out;
+  out.u8(static_cast<std::uint8_t>(MessageKind::receipt)).u64(taken->entries).u64(taken->parked + taken->turned_away);
+  if (!runs->mark) {
+    return out.take();  // nothing is promised before the last
+  }
+  if (auto written = witness_if_hub(member_); !written) {
+    return written.error();
   }
   const auto witnessed = is_witnessed(member_);
   if (!witnessed) {
@@ -175,7 +185,7 @@ Result<Bytes> Answerer::answer_take(View message) {
   if (!receipt) {
     return receipt.error();
   }
-  return ByteWriter().u8(static_cast<std::uint8_t>(MessageKind::receipt)).u64(taken->entries).u64(taken->parked + taken->turned_away).raw(receipt->to_bytes()).take();
+  return out.raw(receipt->to_bytes()).take();
 }
 
 }  // namespace limbledger::ledger

@@ -78,7 +78,10 @@ void Disk::power_back() {
     auto before = std::make_unique<store::MemoryStore>();
     copy_store(*kept_, *before);
     inner_ = std::move(before);
+  } else if (flushed_) {
+    inner_ = std::move(flushed_);
   }
+  flushed_.reset();
   is_lying_ = false;
 }
 
@@ -115,6 +118,25 @@ Result<void> Disk::append(std::span<const Row> rows, std::span<const Head> heads
   if (done && planted_ == Planted::yes_before_disk && (kept_ == nullptr || dice_.one_in(4))) {
     keep();
   }
+  return done;
+}
+
+void Disk::put_off_flush() {
+  if (power_) {
+    inner_->put_off_flush();
+  } else if (!is_dark_ && !flushed_) {
+    flushed_ = std::make_unique<store::MemoryStore>();
+    copy_store(*inner_, *flushed_);
+  }
+}
+
+Result<void> Disk::flush() {
+  if (is_dark_) {
+    return dark();
+  }
+  flushed_.reset();
+  auto done = inner_->flush();
+  is_dark_ = is_dark_ || (power_ && power_->is_cut());
   return done;
 }
 
