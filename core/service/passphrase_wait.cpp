@@ -54,7 +54,7 @@ Result<Backoff> PassphraseWait::may_try(const ledger::Reading& now, std::string_
 void PassphraseWait::note_wrong(const ledger::Reading& now, Backoff backoff) {
   backoff.next_ms = now.wall_ms + std::min<std::int64_t>(1000LL << std::min<std::uint32_t>(backoff.failures, 6), wait_ms_max);
   ++backoff.failures;
-  const bool stored = store_.append({}, {}, {{std::string(backoff_name), backoff_bytes(backoff)}}).has_value() && store_.flush().has_value();
+  const bool stored = store_.append({}, {}, {{std::string(backoff_name), backoff_bytes(backoff)}}).has_value();
   unkept_ = stored ? std::nullopt : std::optional(backoff_bytes(backoff));
 }
 

@@ -192,7 +192,7 @@ Result<void> SqliteStore::append(std::span<const Row> rows, std::span<const Head
   return done;
 }
 
-void SqliteStore::put_off_flush() { database_->put_off_flush(); }
+void SqliteStore::put_off_flush(bool is_put_off) { database_->put_off_flush(is_put_off); }
 
 Result<void> SqliteStore::flush() { return database_->flush(); }
 

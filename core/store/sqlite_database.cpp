@@ -348,11 +348,11 @@ Result<void> SqliteStore::Database::commit() {
 
 Result<void> SqliteStore::Database::flush() {
   put_off_ = false;
-  if (failed_) {
-    return wire::Fault("ledger.read_only", "", "the ledger opened again after its disk failed");
-  }
   if (!unflushed_) {
     return {};
+  }
+  if (failed_) {
+    return wire::Fault("ledger.read_only", "", "the ledger opened again after its disk failed");
   }
   sqlite3_file* log = log_file();
   const int code = log == nullptr ? SQLITE_IOERR_FSYNC : log->pMethods->xSync(log, SQLITE_SYNC_NORMAL);

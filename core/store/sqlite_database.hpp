@@ -52,7 +52,7 @@ class SqliteStore::Database {
   [[nodiscard]] Result<std::int64_t> chain(const model::ReplicaId& replica);
   [[nodiscard]] std::optional<std::int64_t> find_chain(const model::ReplicaId& replica) const;
 
-  void put_off_flush() { put_off_ = true; }
+  void put_off_flush(bool is_put_off) { put_off_ = is_put_off; }
   // Waits until every commit is on the disk.
   [[nodiscard]] Result<void> flush();
 

@@ -126,9 +126,6 @@ Result<Bytes> Answerer::answer_ask(View message) {
   if (!ask) {
     return ask.error();
   }
-  if (auto flushed = member_.store.flush(); !flushed) {
-    return flushed.error();
-  }
   const auto chains = chains_to_give(member_.store);
   if (!chains) {
     return chains.error();

@@ -290,9 +290,6 @@ Result<std::optional<Bytes>> Caller::make_take() {
       return std::optional<Bytes>();
     }
   }
-  if (auto flushed = member_.store.flush(); !flushed) {
-    return flushed.error();
-  }
   Runs out;
   out.kind = MessageKind::take;
   out.mark = !sending.more;

@@ -103,7 +103,7 @@ Result<void> keep_receipt(Member& member, const Receipt& receipt) {
   }
   Meta meta;
   meta[receipt_name(receipt.holder)] = receipt.to_bytes();
-  member.store.put_off_flush();  // lost, it is asked for again
+  const FlushPutOff late(member.store);  // lost, it is asked for again
   return member.store.append({}, {}, meta);
 }
 

@@ -65,7 +65,7 @@ class Taking {
   Taking(Member& member, const Heads& heads) : member_(member), heads_(heads), own_(member.replica()) {}
 
   [[nodiscard]] Result<Taken> run(std::vector<Run> arriving) {
-    member_.store.put_off_flush();
+    const FlushPutOff late(member_.store);
     const auto own = stored_intro(member_.store, member_.clinic, own_);
     if (!own) {
       return wire::Fault("ledger.none", "", "a ledger whose own chain has begun");

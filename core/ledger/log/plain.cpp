@@ -67,10 +67,6 @@ Result<std::vector<Row>> append_plain(Member& member, const std::vector<PlainEnt
   if (auto stored = member.store.append(rows, {&head, 1}, meta); !stored) {
     return stored.error();
   }
-  // An exchange beside it may have put the flush off.
-  if (auto flushed = member.store.flush(); !flushed) {
-    return flushed.error();
-  }
   return rows;
 }
 

@@ -36,7 +36,7 @@ class Disk final : public LogStore {
   [[nodiscard]] std::uint64_t commits() const { return commits_; }
 
   [[nodiscard]] Result<void> append(std::span<const Row> rows, std::span<const Head> heads, const Meta& meta) override;
-  void put_off_flush() override;
+  void put_off_flush(bool is_put_off) override;
   [[nodiscard]] Result<void> flush() override;
   [[nodiscard]] Result<std::vector<Row>> read(const model::ReplicaId& replica, std::uint64_t from, std::uint64_t to, std::size_t limit) override;
   [[nodiscard]] Result<std::vector<Row>> read_kid(const model::KeyId& kid) override;
@@ -47,6 +47,7 @@ class Disk final : public LogStore {
 
  private:
   void open_file();
+  void note_waited(bool is_written);
 
   Planted planted_;
   Dice dice_;
@@ -58,6 +59,7 @@ class Disk final : public LogStore {
   std::uint64_t dies_in_ = 0;                 // commits; 0: not armed
   std::uint64_t commits_ = 0;
   bool is_dark_ = false;
+  bool is_put_off_ = false;
   bool is_lying_ = false;
 };
 

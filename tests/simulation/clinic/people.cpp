@@ -332,9 +332,7 @@ bool People::send(Seat& seat, Sent sent, bool again) {
     one.after = one.type == ObjectType::exam ? Graph(*held).whole(one.after) : one.after;
   }
   device.world.pass(static_cast<std::int64_t>(1000 + dice_.roll(60000)));
-  const auto appended = device.log->append(sent.operations, the_edition, &device.examiner_key);
-  const auto flushed = appended ? device.disk->flush() : Result<void>();
-  const auto written = flushed ? appended : Result<std::vector<Opened>>(flushed.error());
+  const auto written = device.log->append(sent.operations, the_edition, &device.examiner_key);
   if (!written) {
     const std::string code = written.error().faults.front().code;
     if (device.is_dark()) {

@@ -213,10 +213,10 @@ class Waited final : public LogStore {
  public:
   explicit Waited(LogStore& kept) : kept_(kept) {}
   Result<void> append(std::span<const Row> rows, std::span<const Head> heads, const Meta& meta) override {
-    is_behind = is_behind || is_put_off_;
+    is_behind = is_put_off_;
     return kept_.append(rows, heads, meta);
   }
-  void put_off_flush() override { is_put_off_ = true; }
+  void put_off_flush(bool is_put_off) override { is_put_off_ = is_put_off; }
   Result<void> flush() override {
     is_put_off_ = is_behind = false;
     return fails ? Result<void>(wire::Fault("ledger.read_only", "")) : Result<void>();
