@@ -5,6 +5,8 @@
 #include "tests/simulation/power_cut_vfs.hpp"
 #include "tests/unit/exchange/clinic.hpp"
 
+#include <deque>
+
 namespace limbledger::ledger::exchange_test {
 
 namespace {
@@ -12,7 +14,8 @@ namespace {
 using limbledger::simulation::PowerCutDisk;
 using limbledger::store::SqliteStore;
 
-constexpr std::size_t small_budget = 1000;
+constexpr std::size_t small_budget = 1000;  // a message for each chain
+constexpr std::size_t chain_count = 7;
 
 class Unfinished final : public LogStore {
  public:
@@ -155,7 +158,7 @@ std::string cut_once(const Device& first_hub, const Device& first_tablet, std::u
     talk(cuts_hub ? tablet.member() : watched.member(), cuts_hub ? watched.member() : hub.member(), watched, !cuts_hub, messages, beside);
   };
   watched.disk().cut_at(cut);
-  meet(cuts_hub ? 4 : 3, SIZE_MAX);  // breaks off in the middle of what is taken
+  meet(cuts_hub ? 7 : 3, SIZE_MAX);  // breaks off in the middle of what is taken
   meet(SIZE_MAX, cut % 2 == 0 ? 2 : SIZE_MAX);
   is_cut = watched.disk().is_cut();
   if (const std::string wrong = watched.restart(); !wrong.empty()) {
@@ -169,16 +172,30 @@ std::string cut_once(const Device& first_hub, const Device& first_tablet, std::u
   if (have_digest(*here) != other.have()) {
     return "they do not hold the same afterwards";
   }
-  return here->size() == 2 ? "" : "a chain is forked";
+  return here->size() == chain_count ? "" : "a chain is forked";
 }
 
 CutExchanges cut_everywhere(bool cuts_hub, bool finishes) {
+  // What others wrote came to the hub, or by the tablet: each of the two has several chains to give.
   Device hub(1);
   Device tablet(2);
-  hub.enrol({&tablet});
-  REQUIRE(exchange(tablet, hub).has_value());
-  hub.write_some(61, 12);
-  tablet.write_some(62, 12);
+  std::deque<Device> others;
+  std::vector<Device*> all{&tablet};
+  for (std::uint8_t number = 3; number <= chain_count; ++number) {
+    all.push_back(&others.emplace_back(number));
+  }
+  hub.enrol(all);
+  for (Device* one : all) {
+    REQUIRE(exchange(*one, hub).has_value());
+  }
+  REQUIRE(exchange(tablet, hub).has_value());  // knows the others now
+  for (Device* one : all) {
+    one->write_some(60, 5);
+  }
+  hub.write_some(61, 5);
+  for (std::size_t i = 0; i < others.size(); ++i) {
+    REQUIRE(exchange(others[i], i % 2 == 0 ? hub : tablet).has_value());
+  }
   CutExchanges out;
   for (bool is_cut = true; is_cut; ++out.cuts) {
     const std::string wrong = cut_once(hub, tablet, out.cuts, cuts_hub, finishes, out, is_cut);
@@ -200,7 +217,7 @@ TEST_CASE("the power goes at any moment of an exchange: what was said to be held
     CHECK(outcome.failures == 0);
     CHECK(outcome.cuts > 40);
     CHECK(outcome.lost_pieces > outcome.cuts);
-    MESSAGE((cuts_hub ? "hub: " : "tablet: ") << outcome.cuts << " cuts");
+    MESSAGE(std::string(cuts_hub ? "hub: " : "tablet: ") << outcome.cuts << " cuts");
   }
 }
 
@@ -209,7 +226,7 @@ TEST_CASE("the same cuts, where a flush that was put off is answered and not don
     CAPTURE(cuts_hub);
     const CutExchanges outcome = cut_everywhere(cuts_hub, false);
     CHECK(outcome.failures > 0);
-    MESSAGE((cuts_hub ? "hub: " : "tablet: ") << outcome.failures << " of " << outcome.cuts << ", " << outcome.first);
+    MESSAGE(std::string(cuts_hub ? "hub: " : "tablet: ") << outcome.failures << " of " << outcome.cuts << ", " << outcome.first);
   }
 }
 

@@ -30,7 +30,6 @@ enum class Planted : std::uint8_t {
   none,
   form_overtaken,
   yes_before_disk,
-  yes_before_flush,
   torn_commit,
   one_branch,
   own_chain_only,

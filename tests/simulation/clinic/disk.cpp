@@ -146,9 +146,6 @@ Result<void> Disk::flush() {
   if (is_dark_) {
     return dark();
   }
-  if (planted_ == Planted::yes_before_flush) {
-    return {};
-  }
   if (flushed_ && dies_in_ != 0 && --dies_in_ == 0) {
     is_dark_ = true;
     return dark();
