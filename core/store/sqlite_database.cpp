@@ -236,11 +236,10 @@ Result<void> SqliteStore::Database::configure(const SqliteOptions& options) {
   if (*mode != "wal") {
     return wire::Fault("ledger.read_only", "", "a file system that can hold a write-ahead log");
   }
-  sql = "PRAGMA wal_autocheckpoint=" + std::to_string(options.checkpoint_pages) + ";";
-  if (options.page_count_max > 0) {
-    sql += "PRAGMA max_page_count=" + std::to_string(options.page_count_max) + ";";
-  }
-  return run(sql);
+  checkpoint_pages_ = options.checkpoint_pages;
+  static_cast<void>(sqlite3_wal_hook(  // instead of SQLite's own, which passes over what its checkpoint could not flush
+      handle, [](void* log_pages, sqlite3*, const char*, int pages) { *static_cast<int*>(log_pages) = pages; return SQLITE_OK; }, &log_pages_));
+  return options.page_count_max > 0 ? run("PRAGMA max_page_count=" + std::to_string(options.page_count_max)) : Result<void>();
 }
 
 Result<void> SqliteStore::Database::check_layout(const SqliteOptions& options) {
@@ -326,6 +325,17 @@ Result<void> SqliteStore::Database::prepare() {
 Result<void> SqliteStore::Database::begin() {
   if (failed_) {
     return wire::Fault("ledger.read_only", "", "the ledger opened again after its disk failed");
+  }
+  // Writing the log into the file waits for the disk: what is put off does not wait for that either, until the log is very long.
+  if (log_pages_ >= checkpoint_pages_ * (unflushed_ ? 4 : 1)) {
+    log_pages_ = 0;
+    const int written = sqlite3_wal_checkpoint_v2(handle, nullptr, SQLITE_CHECKPOINT_PASSIVE, nullptr, nullptr);
+    if (written != SQLITE_OK) {
+      auto fault = fail(written);
+      if (failed_) {
+        return fault;
+      }
+    }
   }
   const int code = begin_.step();
   return code == SQLITE_DONE ? Result<void>() : Result<void>(fail(code));

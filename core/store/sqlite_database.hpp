@@ -119,6 +119,8 @@ class SqliteStore::Database {
   bool flushes_ = false;   // this store was asked to be durable
   bool put_off_ = false;
   bool unflushed_ = false;
+  int checkpoint_pages_ = 0;
+  int log_pages_ = 0;
   std::function<void()> begin_writing_;
 };
 
