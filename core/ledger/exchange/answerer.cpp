@@ -34,7 +34,7 @@ Result<bool> is_witnessed(Member& member) {
 }  // namespace
 
 Result<void> witness_if_hub(Member& member) {
-  const auto trust = stored_trust(member.store, member.clinic);
+  const auto trust = stored_trust(member.store, member.clinic, member.checked_orders);
   const auto witnessed = is_witnessed(member);
   auto leaves = leaves_of_others(member);
   if (!trust || !witnessed || !leaves) {
@@ -81,7 +81,7 @@ Result<Bytes> Answerer::answer_hello(View message) {
     const auto stated = intro_of(hello->introduction->rows.front());
     intro = stated ? std::optional<Intro>(*stated) : std::nullopt;
   }
-  const auto trust = stored_trust(member_.store, member_.clinic);
+  const auto trust = stored_trust(member_.store, member_.clinic, member_.checked_orders);
   if (!trust) {
     return trust.error();
   }

@@ -108,7 +108,7 @@ class Taking {
                      [](const Row& row) { return row.header[1] == static_cast<std::uint8_t>(Kind::order); });
       }
     }
-    return Trust(member_.clinic, *orders);
+    return Trust(member_.clinic, *orders, member_.checked_orders);
   }
 
   void note_intro(const Run& run) {
@@ -363,11 +363,16 @@ std::optional<Intro> stored_intro(LogStore& store, const model::ClinicId& clinic
 }
 
 Result<Trust> stored_trust(LogStore& store, const model::ClinicId& clinic) {
+  CheckedOrders none;
+  return stored_trust(store, clinic, none);
+}
+
+Result<Trust> stored_trust(LogStore& store, const model::ClinicId& clinic, CheckedOrders& checked) {
   const auto orders = stored_orders(store);
   if (!orders) {
     return orders.error();
   }
-  return Trust(clinic, *orders);
+  return Trust(clinic, *orders, checked);
 }
 
 }  // namespace limbledger::ledger

@@ -47,5 +47,6 @@ struct Waiting {
 // The introduction a stored chain begins with, where it is of this clinic.
 [[nodiscard]] std::optional<Intro> stored_intro(LogStore& store, const model::ClinicId& clinic, const model::ReplicaId& replica);
 [[nodiscard]] Result<Trust> stored_trust(LogStore& store, const model::ClinicId& clinic);
+[[nodiscard]] Result<Trust> stored_trust(LogStore& store, const model::ClinicId& clinic, CheckedOrders& checked);
 
 }  // namespace limbledger::ledger
