@@ -322,20 +322,25 @@ Result<void> SqliteStore::Database::prepare() {
   return code == SQLITE_OK ? Result<void>() : Result<void>(fail(code));
 }
 
+// This waits for the disk: what is put off does not wait for that either, until the log is very long.
+Result<void> SqliteStore::Database::shorten_log(bool brings_entries) {
+  if (log_pages_ < checkpoint_pages_ * (brings_entries && !unflushed_ ? 1 : 4)) {
+    return {};
+  }
+  log_pages_ = 0;
+  const int code = sqlite3_wal_checkpoint_v2(handle, nullptr, SQLITE_CHECKPOINT_PASSIVE, nullptr, nullptr);
+  if (code != SQLITE_OK) {
+    auto fault = fail(code);
+    if (failed_) {
+      return fault;
+    }
+  }
+  return {};
+}
+
 Result<void> SqliteStore::Database::begin() {
   if (failed_) {
     return wire::Fault("ledger.read_only", "", "the ledger opened again after its disk failed");
-  }
-  // Writing the log into the file waits for the disk: what is put off does not wait for that either, until the log is very long.
-  if (log_pages_ >= checkpoint_pages_ * (unflushed_ ? 4 : 1)) {
-    log_pages_ = 0;
-    const int written = sqlite3_wal_checkpoint_v2(handle, nullptr, SQLITE_CHECKPOINT_PASSIVE, nullptr, nullptr);
-    if (written != SQLITE_OK) {
-      auto fault = fail(written);
-      if (failed_) {
-        return fault;
-      }
-    }
   }
   const int code = begin_.step();
   return code == SQLITE_DONE ? Result<void>() : Result<void>(fail(code));

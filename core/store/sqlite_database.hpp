@@ -53,6 +53,8 @@ class SqliteStore::Database {
   [[nodiscard]] std::optional<std::int64_t> find_chain(const model::ReplicaId& replica) const;
 
   void put_off_flush(bool is_put_off) { put_off_ = is_put_off; }
+  // Before a commit: writes a log that has become long into the file.
+  [[nodiscard]] Result<void> shorten_log(bool brings_entries);
   // Waits until every commit is on the disk.
   [[nodiscard]] Result<void> flush();
 
