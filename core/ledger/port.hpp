@@ -66,9 +66,9 @@ class LogStore {
   // All or nothing, in one transaction. A row that is already there, byte for byte, changes nothing. An empty value in
   // `meta` removes that name. A head replaces the newest head of its leaf; every thousandth entry's head is kept.
   [[nodiscard]] virtual Result<void> append(std::span<const Row> rows, std::span<const Head> heads, const Meta& meta) = 0;
-  // Until the next `flush`, which waits for all of it, `append` need not wait for the disk: what follows from a write is then worked
-  // out while the disk is busy. Nothing of it may be acknowledged before `flush` has answered; after a failed one, none succeeds.
-  virtual void put_off_flush() {}
+  // While `is_put_off`, `append` and `park` need not wait for the disk: `flush` waits for all of it, and so does the first of them that
+  // is not put off. `flush` ends it. Nothing of it may be acknowledged before; after a failed one, none succeeds.
+  virtual void put_off_flush(bool is_put_off) { static_cast<void>(is_put_off); }
   [[nodiscard]] virtual Result<void> flush() { return {}; }
   // Rows of one replica with from <= seq <= to, in order of seq and then hash; `limit` rows at most.
   [[nodiscard]] virtual Result<std::vector<Row>> read(const model::ReplicaId& replica, std::uint64_t from, std::uint64_t to,
@@ -89,6 +89,18 @@ class LogStore {
   }
 
   [[nodiscard]] virtual Durability durability() const = 0;
+};
+
+// While it lives, what is written need not wait for the disk; what anybody writes afterwards waits, for this too.
+class FlushPutOff {
+ public:
+  explicit FlushPutOff(LogStore& store) : store_(store) { store_.put_off_flush(true); }
+  ~FlushPutOff() { store_.put_off_flush(false); }
+  FlushPutOff(const FlushPutOff&) = delete;
+  FlushPutOff& operator=(const FlushPutOff&) = delete;
+
+ private:
+  LogStore& store_;
 };
 
 }  // namespace limbledger::ledger

@@ -45,7 +45,7 @@ namespace {
 
 class LateFlush {
  public:
-  explicit LateFlush(ledger::LogStore& store) : store_(store) { store_.put_off_flush(); }
+  explicit LateFlush(ledger::LogStore& store) : store_(store) { store_.put_off_flush(true); }
   ~LateFlush() {
     if (!finished_) {
       static_cast<void>(store_.flush());
@@ -104,8 +104,13 @@ class LateFlush {
       return wire::Fault{"examiner.needed", "", "a ledger unlocked with an examiner's passphrase"};
     }
   }
-  if (context.desk == nullptr || !row->writes) {
+  if (context.desk == nullptr) {
     return row->invoke(context, document, params);
+  }
+  if (!row->writes) {
+    // An exchange beside it may have stored what is not on the disk yet.
+    const auto flushed = context.desk->is_shut() ? Result<void>() : context.desk->flush();
+    return flushed ? row->invoke(context, document, params) : Result<std::string>(flushed.error());
   }
   // The reply is worked out while the disk writes, and is given only when it has.
   LateFlush late(context.desk->store());

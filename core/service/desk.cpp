@@ -277,6 +277,16 @@ void Desk::shut() {
   inside_->told_of_lock();
 }
 
+bool Desk::is_shut() const { return inside_->shut; }
+
+Result<void> Desk::flush() {
+  auto done = inside_->store.flush();
+  if (!done) {
+    shut();
+  }
+  return done;
+}
+
 void Desk::lock() {
   if (!inside_) {
     return;

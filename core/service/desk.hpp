@@ -93,6 +93,9 @@ class Desk {
   void lock();
   // Locks until the program is started again: nobody knows what of the last writes is on the disk.
   void shut();
+  [[nodiscard]] bool is_shut() const;
+  // To be told before anything is told of what an exchange or a parcel took: all of it is then on the disk, or the desk is shut.
+  [[nodiscard]] Result<void> flush();
   // Locks when no record was read or written for `idle_ms`. To be told before every call, and now and then while none comes.
   void lock_if_idle();
   // To be told of every call of a person that reads or writes records; nothing else counts as use.

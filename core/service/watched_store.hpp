@@ -17,7 +17,7 @@ class WatchedStore final : public ledger::LogStore {
   [[nodiscard]] bool takes_writes(std::int64_t up_ms);
 
   [[nodiscard]] Result<void> append(std::span<const ledger::Row> rows, std::span<const ledger::Head> heads, const ledger::Meta& meta) override;
-  void put_off_flush() override { store_.put_off_flush(); }
+  void put_off_flush(bool is_put_off) override { store_.put_off_flush(is_put_off); }
   [[nodiscard]] Result<void> flush() override;
   [[nodiscard]] Result<std::vector<ledger::Row>> read(const model::ReplicaId& replica, std::uint64_t from, std::uint64_t to,
                                                       std::size_t limit) override {

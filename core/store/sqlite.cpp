@@ -166,6 +166,9 @@ Result<std::unique_ptr<SqliteStore>> SqliteStore::open(const std::string& path, 
 const model::ClinicId& SqliteStore::clinic() const { return database_->clinic; }
 
 Result<void> SqliteStore::append(std::span<const Row> rows, std::span<const Head> heads, const ledger::Meta& meta) {
+  if (auto shortened = database_->shorten_log(!rows.empty()); !shortened) {
+    return shortened;
+  }
   Appending appending(*database_);
   auto done = database_->transact([&]() -> Result<void> {
     for (const Row& row : rows) {
@@ -192,7 +195,7 @@ Result<void> SqliteStore::append(std::span<const Row> rows, std::span<const Head
   return done;
 }
 
-void SqliteStore::put_off_flush() { database_->put_off_flush(); }
+void SqliteStore::put_off_flush(bool is_put_off) { database_->put_off_flush(is_put_off); }
 
 Result<void> SqliteStore::flush() { return database_->flush(); }
 

@@ -40,7 +40,7 @@ class SqliteStore final : public ledger::LogStore {
 
   [[nodiscard]] Result<void> append(std::span<const ledger::Row> rows, std::span<const ledger::Head> heads,
                                     const ledger::Meta& meta) override;
-  void put_off_flush() override;
+  void put_off_flush(bool is_put_off) override;
   [[nodiscard]] Result<void> flush() override;
   [[nodiscard]] Result<std::vector<ledger::Row>> read(const model::ReplicaId& replica, std::uint64_t from,
                                                       std::uint64_t to, std::size_t limit) override;

@@ -236,11 +236,10 @@ Result<void> SqliteStore::Database::configure(const SqliteOptions& options) {
   if (*mode != "wal") {
     return wire::Fault("ledger.read_only", "", "a file system that can hold a write-ahead log");
   }
-  sql = "PRAGMA wal_autocheckpoint=" + std::to_string(options.checkpoint_pages) + ";";
-  if (options.page_count_max > 0) {
-    sql += "PRAGMA max_page_count=" + std::to_string(options.page_count_max) + ";";
-  }
-  return run(sql);
+  checkpoint_pages_ = options.checkpoint_pages;
+  static_cast<void>(sqlite3_wal_hook(  // instead of SQLite's own, which passes over what its checkpoint could not flush
+      handle, [](void* log_pages, sqlite3*, const char*, int pages) { *static_cast<int*>(log_pages) = pages; return SQLITE_OK; }, &log_pages_));
+  return options.page_count_max > 0 ? run("PRAGMA max_page_count=" + std::to_string(options.page_count_max)) : Result<void>();
 }
 
 Result<void> SqliteStore::Database::check_layout(const SqliteOptions& options) {
@@ -323,6 +322,22 @@ Result<void> SqliteStore::Database::prepare() {
   return code == SQLITE_OK ? Result<void>() : Result<void>(fail(code));
 }
 
+// This waits for the disk: what is put off does not wait for that either, until the log is very long.
+Result<void> SqliteStore::Database::shorten_log(bool brings_entries) {
+  if (log_pages_ < checkpoint_pages_ * (brings_entries && !unflushed_ ? 1 : 4)) {
+    return {};
+  }
+  log_pages_ = 0;
+  const int code = sqlite3_wal_checkpoint_v2(handle, nullptr, SQLITE_CHECKPOINT_PASSIVE, nullptr, nullptr);
+  if (code != SQLITE_OK) {
+    auto fault = fail(code);
+    if (failed_) {
+      return fault;
+    }
+  }
+  return {};
+}
+
 Result<void> SqliteStore::Database::begin() {
   if (failed_) {
     return wire::Fault("ledger.read_only", "", "the ledger opened again after its disk failed");
@@ -348,11 +363,11 @@ Result<void> SqliteStore::Database::commit() {
 
 Result<void> SqliteStore::Database::flush() {
   put_off_ = false;
-  if (failed_) {
-    return wire::Fault("ledger.read_only", "", "the ledger opened again after its disk failed");
-  }
   if (!unflushed_) {
     return {};
+  }
+  if (failed_) {
+    return wire::Fault("ledger.read_only", "", "the ledger opened again after its disk failed");
   }
   sqlite3_file* log = log_file();
   const int code = log == nullptr ? SQLITE_IOERR_FSYNC : log->pMethods->xSync(log, SQLITE_SYNC_NORMAL);

@@ -52,7 +52,9 @@ class SqliteStore::Database {
   [[nodiscard]] Result<std::int64_t> chain(const model::ReplicaId& replica);
   [[nodiscard]] std::optional<std::int64_t> find_chain(const model::ReplicaId& replica) const;
 
-  void put_off_flush() { put_off_ = true; }
+  void put_off_flush(bool is_put_off) { put_off_ = is_put_off; }
+  // Before a commit: writes a log that has become long into the file.
+  [[nodiscard]] Result<void> shorten_log(bool brings_entries);
   // Waits until every commit is on the disk.
   [[nodiscard]] Result<void> flush();
 
@@ -119,6 +121,8 @@ class SqliteStore::Database {
   bool flushes_ = false;   // this store was asked to be durable
   bool put_off_ = false;
   bool unflushed_ = false;
+  int checkpoint_pages_ = 0;
+  int log_pages_ = 0;
   std::function<void()> begin_writing_;
 };
 

@@ -172,6 +172,9 @@ class Visit final : public Conversation, private service::Admission {
     if (!grant) {
       return;  // ended or expired: nothing is told any more
     }
+    if (visits_.service_.context.desk != nullptr && !visits_.service_.context.desk->flush()) {
+      return;
+    }
     caller_ = grant->caller;
     service::Context context = visits_.service_.context;
     context.caller = caller_;

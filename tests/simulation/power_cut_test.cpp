@@ -60,7 +60,7 @@ class Run {
       const ledger::Bytes count = ledger::ByteWriter(8).u64(head.seq).take();
       const bool late = early_ || disk_.random() % 2 == 0;
       if (late) {
-        (*opened)->put_off_flush();
+        (*opened)->put_off_flush(true);
       }
       if ((*opened)->append(std::span(writer_.rows).subspan(before), {&head, 1}, {{"count", count}}) && (!late || early_ || flushed(**opened))) {
         acknowledged_ = writer_.rows.size();

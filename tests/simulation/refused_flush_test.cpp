@@ -95,3 +95,34 @@ TEST_CASE("a disk that refuses a flush while the ledger opens opens nothing, and
     CHECK(run.row_count(**again) == run.writer.rows.size());
   }
 }
+
+// The log is written into the file now and then, which waits for the disk as well.
+TEST_CASE("a disk that refuses whenever it is waited for, also while the log is written into the file, has kept all that was acknowledged") {
+  std::uint64_t refusals = 0;
+  for (std::uint64_t before = 0; before < 60; ++before) {
+    CAPTURE(before);
+    RefusedRun run(200 + before);
+    run.options.checkpoint_pages = 12;
+    auto first = run.open();
+    REQUIRE(first.has_value());
+    for (std::uint64_t i = 0; i < before; ++i) {
+      REQUIRE(run.write(**first).has_value());
+    }
+    run.disk.refuse_syncs(1);
+    std::size_t acknowledged = run.writer.rows.size();
+    for (int more = 0; more < 3; ++more) {
+      if (run.write(**first)) {
+        acknowledged = run.writer.rows.size();
+      } else {
+        ++refusals;
+        break;
+      }
+    }
+    run.kill(std::move(*first));
+    run.disk.restart();
+    auto second = run.open();
+    REQUIRE(second.has_value());
+    CHECK(run.row_count(**second) >= acknowledged);
+  }
+  CHECK(refusals == 60);  // and it was never passed over
+}

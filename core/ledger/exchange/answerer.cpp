@@ -34,7 +34,7 @@ Result<bool> is_witnessed(Member& member) {
 }  // namespace
 
 Result<void> witness_if_hub(Member& member) {
-  const auto trust = stored_trust(member.store, member.clinic);
+  const auto trust = stored_trust(member.store, member.clinic, member.checked_orders);
   const auto witnessed = is_witnessed(member);
   auto leaves = leaves_of_others(member);
   if (!trust || !witnessed || !leaves) {
@@ -81,7 +81,7 @@ Result<Bytes> Answerer::answer_hello(View message) {
     const auto stated = intro_of(hello->introduction->rows.front());
     intro = stated ? std::optional<Intro>(*stated) : std::nullopt;
   }
-  const auto trust = stored_trust(member_.store, member_.clinic);
+  const auto trust = stored_trust(member_.store, member_.clinic, member_.checked_orders);
   if (!trust) {
     return trust.error();
   }
@@ -100,6 +100,10 @@ Result<Bytes> Answerer::answer_hello(View message) {
     if (const auto taken = take(member_, std::move(first)); !taken) {
       return taken.error();
     }
+  }
+  // What SAME says is held: the introduction, and what an exchange that broke off has left.
+  if (auto flushed = member_.store.flush(); !flushed) {
+    return flushed.error();
   }
   caller_ = hello->replica;
   device_ = intro->device;
@@ -159,10 +163,13 @@ Result<Bytes> Answerer::answer_take(View message) {
   taken_.parked += taken->parked;
   taken_.turned_away += taken->turned_away;
   taken_.own_came_back = taken_.own_came_back || taken->own_came_back;
-  if (runs->mark) {
-    if (auto written = witness_if_hub(member_); !written) {
-      return written.error();
-    }
+  ByteWriter out;
+  out.u8(static_cast<std::uint8_t>(MessageKind::receipt)).u64(taken->entries).u64(taken->parked + taken->turned_away);
+  if (!runs->mark) {
+    return out.take();  // nothing is promised before the last
+  }
+  if (auto written = witness_if_hub(member_); !written) {
+    return written.error();
   }
   const auto witnessed = is_witnessed(member_);
   if (!witnessed) {
@@ -175,7 +182,7 @@ Result<Bytes> Answerer::answer_take(View message) {
   if (!receipt) {
     return receipt.error();
   }
-  return ByteWriter().u8(static_cast<std::uint8_t>(MessageKind::receipt)).u64(taken->entries).u64(taken->parked + taken->turned_away).raw(receipt->to_bytes()).take();
+  return out.raw(receipt->to_bytes()).take();
 }
 
 }  // namespace limbledger::ledger

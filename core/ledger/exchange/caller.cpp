@@ -80,6 +80,9 @@ Result<std::optional<Bytes>> Caller::make() {
   }
   if (step_ != Step::over) {
     step_ = Step::over;
+    if (auto flushed = member_.store.flush(); !flushed) {
+      return flushed.error();
+    }
     if (auto compared = compare(); !compared) {
       return compared.error();
     }
@@ -120,6 +123,9 @@ Result<Bytes> Caller::make_hello() {
   }
   if (intro->purpose == Purpose::practice) {
     return wire::Fault("exchange.purpose", "", "a ledger that is not for practice");
+  }
+  if (auto flushed = member_.store.flush(); !flushed) {
+    return flushed.error();
   }
   const auto leaves = leaves_of(member_.store);
   const auto elsewhere = held_elsewhere(member_);
@@ -252,8 +258,8 @@ Result<bool> Caller::needs_receipt() {
 }
 
 Result<std::optional<Bytes>> Caller::make_take() {
-  if (sends_last_) {
-    sends_last_ = false;
+  if (has_sent_last_) {
+    has_sent_last_ = gives_no_more_ = false;
     return std::optional<Bytes>();
   }
   const auto chains = chains_to_give(member_.store);
@@ -262,6 +268,9 @@ Result<std::optional<Bytes>> Caller::make_take() {
   }
   Sending sending;
   for (const model::ReplicaId& replica : *chains) {
+    if (gives_no_more_) {
+      break;
+    }
     if (given_up_.contains(replica)) {
       continue;  // what they hold of it is not known here, so neither is what they lack
     }
@@ -272,7 +281,7 @@ Result<std::optional<Bytes>> Caller::make_take() {
       break;
     }
   }
-  if (sending.runs.empty()) {
+  if (sending.runs.empty() && !owes_last_) {
     const auto needed = has_given_ ? Result<bool>(false) : needs_receipt();
     if (!needed) {
       return needed.error();
@@ -285,7 +294,12 @@ Result<std::optional<Bytes>> Caller::make_take() {
   out.kind = MessageKind::take;
   out.mark = !sending.more;
   out.runs = std::move(sending.runs);
-  sends_last_ = out.mark;
+  sent_.clear();
+  for (const Run& run : out.runs) {
+    sent_.push_back(have_row({run.replica, run.head.seq, run.head.hash}));
+  }
+  has_sent_last_ = out.mark;
+  owes_last_ = !out.mark;
   has_given_ = true;
   return std::optional<Bytes>(out.to_bytes());
 }
@@ -298,6 +312,16 @@ Result<void> Caller::receive_receipt(View answer) {
   if (in.ran_short() || kind != static_cast<std::uint8_t>(MessageKind::receipt)) {
     return wire::Fault("exchange.message", "", "a receipt");
   }
+  out_.given += new_there;
+  out_.waiting_there += parked_there;
+  if (owes_last_) {
+    if (in.left() != 0) {
+      return wire::Fault("exchange.message", "", "a receipt with the last alone");
+    }
+    theirs_.insert(theirs_.end(), sent_.begin(), sent_.end());
+    gives_no_more_ = new_there == 0;  // it takes nothing more of this
+    return {};
+  }
   const auto receipt = Receipt::from_bytes(in.raw(in.left()));
   if (!receipt) {
     return receipt.error();
@@ -308,14 +332,9 @@ Result<void> Caller::receive_receipt(View answer) {
   if (auto kept = keep_receipt(member_, *receipt); !kept) {
     return kept;
   }
-  out_.given += new_there;
-  out_.waiting_there += parked_there;
   theirs_.clear();
   for (const Receipt::Line& line : receipt->lines) {
     theirs_.push_back(have_row(line.place));
-  }
-  if (new_there == 0) {
-    sends_last_ = true;  // it takes nothing more of this
   }
   return {};
 }

@@ -103,6 +103,7 @@ Result<void> keep_receipt(Member& member, const Receipt& receipt) {
   }
   Meta meta;
   meta[receipt_name(receipt.holder)] = receipt.to_bytes();
+  const FlushPutOff late(member.store);  // lost, it is asked for again
   return member.store.append({}, {}, meta);
 }
 
@@ -113,7 +114,7 @@ constexpr int witness_pages_max = 16;  // back from the end of the hub's chain
 
 // The ends of the chains of those that orders make a hub.
 Result<std::vector<Head>> hubs_here(Member& member, const Heads& heads) {
-  const auto trust = stored_trust(member.store, member.clinic);
+  const auto trust = stored_trust(member.store, member.clinic, member.checked_orders);
   if (!trust) {
     return trust.error();
   }

@@ -168,6 +168,9 @@ Result<Run> read_run(ByteReader& in) {
 
 Result<void> add_lacking(LogStore& store, const model::ReplicaId& replica, std::span<const HaveRow> held, std::uint64_t from, std::uint64_t to,
                          std::size_t budget, Sending& sending) {
+  if (auto flushed = store.flush(); !flushed) {
+    return flushed;
+  }
   const auto heads = store.heads();
   const auto first = store.read(replica, 1, 1, 1);
   if (!heads || !first) {

@@ -1,7 +1,8 @@
 // An exchange between two replicas of one clinic without a transport: bytes out, bytes in. One side calls, the other answers
 // each call by itself; HTTPS carries one message a request. Cut anywhere, it starts anew from HELLO, and what was taken stays
 // taken; with nothing new it is HELLO and SAME alone. Both work on the store of a locked ledger; a log that is open on it catches
-// up afterwards. Source: ledger, items 21 to 25; contract, section 9 (compare, offer, take).
+// up afterwards. A receiver commits what comes without waiting for the disk; before it gives of it, signs a receipt, says what it holds
+// (HELLO, SAME) or calls the exchange over, one flush covers all of it. Source: ledger, items 21 to 25; contract, section 9 (compare, offer, take).
 #pragma once
 
 #include "core/ledger/exchange/message.hpp"
@@ -62,7 +63,10 @@ class Caller {
   std::set<model::ReplicaId> asked_;     // by the last ASK
   std::set<model::ReplicaId> given_up_;  // chains whose missing entries the other could not give
   std::size_t rounds_ = 0;
-  bool sends_last_ = false;
+  std::vector<HaveRow> sent_;            // ends of the runs of the last TAKE
+  bool has_sent_last_ = false;
+  bool owes_last_ = false;      // a TAKE that was not the last: the one with the receipt must follow
+  bool gives_no_more_ = false;
   bool has_given_ = false;
   Exchanged out_;
 };

@@ -65,6 +65,7 @@ class Taking {
   Taking(Member& member, const Heads& heads) : member_(member), heads_(heads), own_(member.replica()) {}
 
   [[nodiscard]] Result<Taken> run(std::vector<Run> arriving) {
+    const FlushPutOff late(member_.store);
     const auto own = stored_intro(member_.store, member_.clinic, own_);
     if (!own) {
       return wire::Fault("ledger.none", "", "a ledger whose own chain has begun");
@@ -107,7 +108,7 @@ class Taking {
                      [](const Row& row) { return row.header[1] == static_cast<std::uint8_t>(Kind::order); });
       }
     }
-    return Trust(member_.clinic, *orders);
+    return Trust(member_.clinic, *orders, member_.checked_orders);
   }
 
   void note_intro(const Run& run) {
@@ -294,9 +295,6 @@ class Taking {
         return stored.error();
       }
     }
-    if (auto flushed = member_.store.flush(); !flushed) {
-      return flushed.error();
-    }
     return out_;
   }
 
@@ -365,11 +363,16 @@ std::optional<Intro> stored_intro(LogStore& store, const model::ClinicId& clinic
 }
 
 Result<Trust> stored_trust(LogStore& store, const model::ClinicId& clinic) {
+  CheckedOrders none;
+  return stored_trust(store, clinic, none);
+}
+
+Result<Trust> stored_trust(LogStore& store, const model::ClinicId& clinic, CheckedOrders& checked) {
   const auto orders = stored_orders(store);
   if (!orders) {
     return orders.error();
   }
-  return Trust(clinic, *orders);
+  return Trust(clinic, *orders, checked);
 }
 
 }  // namespace limbledger::ledger

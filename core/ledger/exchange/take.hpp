@@ -1,7 +1,8 @@
 // Taking runs in: each is checked by its own head's signature, by who its replica is (enrolled, or the heir of one that is) and
 // by where it joins, and all that holds is stored in one transaction. A run that does not join, or whose replica nobody has
 // enrolled yet, is parked: neither folded nor receipted, counted, and tried again with whatever comes. Bad bytes refuse the whole
-// message. Taking the same again changes nothing. Works on a locked ledger: an open log catches up afterwards.
+// message. Taking the same again changes nothing. It does not wait for the disk: whoever says that it is held, or is done with an
+// exchange, flushes before. Works on a locked ledger: an open log catches up afterwards.
 // Source: ledger, items 5, 16, 21 and 23.
 #pragma once
 
@@ -46,5 +47,6 @@ struct Waiting {
 // The introduction a stored chain begins with, where it is of this clinic.
 [[nodiscard]] std::optional<Intro> stored_intro(LogStore& store, const model::ClinicId& clinic, const model::ReplicaId& replica);
 [[nodiscard]] Result<Trust> stored_trust(LogStore& store, const model::ClinicId& clinic);
+[[nodiscard]] Result<Trust> stored_trust(LogStore& store, const model::ClinicId& clinic, CheckedOrders& checked);
 
 }  // namespace limbledger::ledger

@@ -20,6 +20,7 @@ struct Member {
   World& world;
   model::ClinicId clinic;
   const SignKey& device_key;
+  CheckedOrders checked_orders = {};
 
   [[nodiscard]] model::ReplicaId replica() const { return replica_of(clinic, device_key.pub()); }
 };

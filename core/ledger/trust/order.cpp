@@ -64,6 +64,15 @@ bool verify_order(const Position& at, const OrderBody& order) {
   return verify(order.admin_pub, order_message(at, order), order.signature);
 }
 
+bool verify_order(const Position& at, const OrderBody& order, CheckedOrders& checked) {
+  const Hash rests_on = hash256(order_message(at, order), order.admin_pub, order.signature);
+  if (!checked.contains(rests_on) && !verify_order(at, order)) {
+    return false;
+  }
+  checked.insert(rests_on);
+  return true;
+}
+
 Bytes Grant::to_fields() const { return ByteWriter(34).raw(pub).u16(roles).take(); }
 
 std::optional<Grant> Grant::from_fields(View fields) {

@@ -9,6 +9,7 @@
 #include "core/ledger/keys/wrap.hpp"
 
 #include <optional>
+#include <set>
 #include <utility>
 #include <vector>
 
@@ -54,6 +55,10 @@ struct OrderBody {
 // `at` is where the order will stand.
 [[nodiscard]] OrderBody sign_order(const SignKey& admin, const Position& at, OrderKind sub, Bytes fields);
 [[nodiscard]] bool verify_order(const Position& at, const OrderBody& order);
+
+// Orders whose signature was found good, each by all that it rests on: an exchange asks for the same ones with every message.
+using CheckedOrders = std::set<Hash>;
+[[nodiscard]] bool verify_order(const Position& at, const OrderBody& order, CheckedOrders& checked);
 
 struct Grant {
   PublicKey pub{};

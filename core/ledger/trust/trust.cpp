@@ -32,7 +32,7 @@ std::optional<std::uint16_t> role_for(OrderKind sub) {
 
 }  // namespace
 
-Trust::Trust(const model::ClinicId& clinic, std::span<const Row> orders) : clinic_(clinic) {
+Trust::Trust(const model::ClinicId& clinic, std::span<const Row> orders, CheckedOrders& checked) : clinic_(clinic) {
   std::map<Hash, OrderBody> read;
   std::set<Hash> newer;
   for (const Row& row : orders) {
@@ -42,7 +42,7 @@ Trust::Trust(const model::ClinicId& clinic, std::span<const Row> orders) : clini
     auto order = OrderBody::from_bytes(row.body);
     if (!order || order->version != order_version || !role_for(order->sub)) {
       newer.insert(row.hash);
-    } else if (verify_order({clinic, row.replica, row.seq}, *order)) {
+    } else if (verify_order({clinic, row.replica, row.seq}, *order, checked)) {
       read.emplace(row.hash, std::move(*order));
     } else {
       ++void_count_;

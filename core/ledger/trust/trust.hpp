@@ -18,7 +18,11 @@ namespace limbledger::ledger {
 class Trust {
  public:
   // Rows of kind ORDER, in any order, repeats allowed; what does not verify, or is not signed by a key that may, does not count.
-  Trust(const model::ClinicId& clinic, std::span<const Row> orders);
+  Trust(const model::ClinicId& clinic, std::span<const Row> orders, CheckedOrders& checked);
+  Trust(const model::ClinicId& clinic, std::span<const Row> orders) {
+    CheckedOrders none;
+    *this = Trust(clinic, orders, none);
+  }
 
   // What a key may order. The root key may order everything.
   [[nodiscard]] std::uint16_t roles_of(const PublicKey& key) const;

@@ -176,6 +176,8 @@ Result<bool> ExchangeDoor::is_hub() const {
   return (ledger::roles_of_replica(*trust, member.clinic, member.replica(), find) & ledger::roles::hub) != 0;
 }
 
+Result<void> ExchangeDoor::finish() { return inside_->desk.flush(); }
+
 std::unique_ptr<Answering> ExchangeDoor::answering(const Exporter& exporter) {
   return std::make_unique<DoorAnswering>(inside_->desk, inside_->member(), exporter);
 }

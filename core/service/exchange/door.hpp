@@ -141,6 +141,9 @@ class ExchangeDoor {
   [[nodiscard]] std::unique_ptr<Answering> answering(const Exporter& exporter);
   [[nodiscard]] std::unique_ptr<Calling> calling(const Exporter& exporter);
 
+  // What an exchange or a parcel took that is over, or was broken off, is on the disk. To be told at its end, before anybody hears of it.
+  [[nodiscard]] Result<void> finish();
+
   // Parcels need the epochs, so the ledger unlocked: fault ledger.locked.
   [[nodiscard]] Result<std::unique_ptr<ParcelOut>> parcel_out(const std::optional<model::ReplicaId>& holder);
   // Of a cut parcel nothing is taken unless `cut_too`. `takes`: false, it is looked through alone: what was written, read back.

@@ -26,9 +26,22 @@ constexpr std::chrono::milliseconds given_up_look{100};
 class OneConnection {
  public:
   OneConnection(const ByNetwork& how, service::ExchangeDoor& door, TlsCaller& caller, NetworkOutcome& out)
-      : how_(how), caller_(caller), out_(out), before_(out.state), calling_(door.calling(caller.shared())) {}
+      : how_(how), caller_(caller), out_(out), door_(door), before_(out.state), calling_(door.calling(caller.shared())) {}
 
   [[nodiscard]] bool run() {
+    const bool is_done = talk();
+    // What was taken stays, also where it broke off.
+    static_cast<void>(how_.turn([this] {
+      if (const auto finished = door_.finish(); !finished) {
+        out_.refused = finished.error();
+        out_.refused_there = false;
+      }
+    }));
+    return is_done || out_.refused.has_value();
+  }
+
+ private:
+  [[nodiscard]] bool talk() {
     while (!is_given_up(how_)) {
       std::optional<ledger::Bytes> message;
       if (!turn([&] { return next(message); })) {
@@ -59,7 +72,6 @@ class OneConnection {
     return true;
   }
 
- private:
   [[nodiscard]] Result<void> next(std::optional<ledger::Bytes>& message) {
     auto made = calling_->next();
     if (!made) {
@@ -89,6 +101,7 @@ class OneConnection {
   const ByNetwork& how_;
   TlsCaller& caller_;
   NetworkOutcome& out_;
+  service::ExchangeDoor& door_;
   service::ExchangeState before_;
   std::unique_ptr<service::Calling> calling_;
 };

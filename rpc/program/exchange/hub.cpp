@@ -1,4 +1,4 @@
-// limbledger hub: one clinic's replica behind HTTPS. One thread: each message is answered by itself, and what it stored is on the
+// limbledger hub: one clinic's replica behind HTTPS. One thread: each message is answered by itself, and what it promises is on the
 // disk before the answer goes out.
 #include "rpc/program/commands.hpp"
 #include "rpc/program/exchange/carried.hpp"

@@ -33,7 +33,7 @@ class HubTalk final : public TlsConversation {
         letting_in->leave(this);
       }
       const service::ExchangeState state = answering_->state();
-      if (all_.brought && (state.taken != 0 || state.waiting != 0 || state.turned_away != 0)) {
+      if (all_.door.finish() && all_.brought && (state.taken != 0 || state.waiting != 0 || state.turned_away != 0)) {
         all_.brought(state);
       }
     }));

@@ -187,10 +187,14 @@ Result<service::TakenParcel> take_parcel_from(const ByFile& how, service::Exchan
   if (!parcel) {
     return parcel.error();
   }
-  if (auto fed = feed_file(how, **parcel, file); !fed) {
-    return fed.error();
-  }
-  return (*parcel)->taken();
+  auto fed = feed_file(how, **parcel, file);
+  // What was taken stays, also where it broke off.
+  static_cast<void>(how.turn([&] {
+    if (auto finished = door.finish(); !finished) {
+      fed = std::move(finished);
+    }
+  }));
+  return fed ? Result<service::TakenParcel>((*parcel)->taken()) : Result<service::TakenParcel>(fed.error());
 }
 
 }  // namespace limbledger::rpc

@@ -78,7 +78,11 @@ void Disk::power_back() {
     auto before = std::make_unique<store::MemoryStore>();
     copy_store(*kept_, *before);
     inner_ = std::move(before);
+  } else if (flushed_) {
+    inner_ = std::move(flushed_);
   }
+  flushed_.reset();
+  is_put_off_ = false;
   is_lying_ = false;
 }
 
@@ -106,15 +110,49 @@ Result<void> Disk::append(std::span<const Row> rows, std::span<const Head> heads
     if (planted_ == Planted::torn_commit && !rows.empty()) {
       (void)inner_->append(rows.first(1 + dice_.roll(rows.size())), {}, {});
     } else if (dice_.one_in(2)) {
-      (void)inner_->append(rows, heads, meta);
+      note_waited(inner_->append(rows, heads, meta).has_value());
     }
     return dark();
   }
   auto done = inner_->append(rows, heads, meta);
   is_dark_ = is_dark_ || (power_ && power_->is_cut());
+  note_waited(done.has_value());
   if (done && planted_ == Planted::yes_before_disk && (kept_ == nullptr || dice_.one_in(4))) {
     keep();
   }
+  return done;
+}
+
+// A write that was waited for takes with it all that was put off before.
+void Disk::note_waited(bool is_written) {
+  if (is_written && !is_put_off_) {
+    flushed_.reset();
+  }
+}
+
+// What stands now is what the power leaves, until it was waited for.
+void Disk::put_off_flush(bool is_put_off) {
+  is_put_off_ = is_put_off;
+  if (power_) {
+    inner_->put_off_flush(is_put_off);
+  } else if (is_put_off && !is_dark_ && !flushed_) {
+    flushed_ = std::make_unique<store::MemoryStore>();
+    copy_store(*inner_, *flushed_);
+  }
+}
+
+Result<void> Disk::flush() {
+  is_put_off_ = false;
+  if (is_dark_) {
+    return dark();
+  }
+  if (flushed_ && dies_in_ != 0 && --dies_in_ == 0) {
+    is_dark_ = true;
+    return dark();
+  }
+  flushed_.reset();
+  auto done = inner_->flush();
+  is_dark_ = is_dark_ || (power_ && power_->is_cut());
   return done;
 }
 
@@ -143,6 +181,7 @@ Result<void> Disk::drop_bodies(std::span<const model::EntryId> entries, RowState
 Result<std::vector<Row>> Disk::park(std::span<const Row> rows) {
   auto out = is_dark_ ? Result<std::vector<Row>>(dark()) : inner_->park(rows);
   is_dark_ = is_dark_ || (power_ && power_->is_cut());
+  note_waited(out.has_value());
   return out;
 }
 

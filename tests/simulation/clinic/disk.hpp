@@ -1,5 +1,5 @@
 // A device's disk, behind the ledger's port: in memory, or an SQLite file on a disk that tears what it was writing. The power can go
-// at any commit, which is then there or not, and nobody was told. A disk may lie: it answers yes, and when the power goes it is
+// at any commit, which is then there or not, and nobody was told; with it goes all that was not flushed. A disk may lie: it answers yes, and when the power goes it is
 // what it was when it began to. Faults are planted here (planted_faults.md).
 #pragma once
 
@@ -36,6 +36,8 @@ class Disk final : public LogStore {
   [[nodiscard]] std::uint64_t commits() const { return commits_; }
 
   [[nodiscard]] Result<void> append(std::span<const Row> rows, std::span<const Head> heads, const Meta& meta) override;
+  void put_off_flush(bool is_put_off) override;
+  [[nodiscard]] Result<void> flush() override;
   [[nodiscard]] Result<std::vector<Row>> read(const model::ReplicaId& replica, std::uint64_t from, std::uint64_t to, std::size_t limit) override;
   [[nodiscard]] Result<std::vector<Row>> read_kid(const model::KeyId& kid) override;
   [[nodiscard]] Result<Heads> heads() override;
@@ -45,6 +47,7 @@ class Disk final : public LogStore {
 
  private:
   void open_file();
+  void note_waited(bool is_written);
 
   Planted planted_;
   Dice dice_;
@@ -52,9 +55,11 @@ class Disk final : public LogStore {
   std::unique_ptr<simulation::PowerCutDisk> power_;
   std::unique_ptr<LogStore> inner_;
   std::unique_ptr<store::MemoryStore> kept_;  // what it falls back to when the power goes
+  std::unique_ptr<store::MemoryStore> flushed_;  // what stood at the last flush, where one was put off since
   std::uint64_t dies_in_ = 0;                 // commits; 0: not armed
   std::uint64_t commits_ = 0;
   bool is_dark_ = false;
+  bool is_put_off_ = false;
   bool is_lying_ = false;
 };
 

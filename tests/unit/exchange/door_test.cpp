@@ -9,8 +9,44 @@ namespace {
 
 constexpr std::string_view joined_passphrase = "seven other invented words here";
 
+// A store that says whether anything of it still waits for the disk, and that may refuse to finish it.
+class WaitedStore final : public ledger::LogStore {
+ public:
+  Result<void> append(std::span<const ledger::Row> rows, std::span<const ledger::Head> heads, const ledger::Meta& meta) override {
+    is_behind = is_put_off_;
+    return kept_.append(rows, heads, meta);
+  }
+  void put_off_flush(bool is_put_off) override { is_put_off_ = is_put_off; }
+  Result<void> flush() override {
+    is_put_off_ = false;
+    if (is_behind && fails) {
+      return wire::Fault("ledger.read_only", "");
+    }
+    is_behind = false;
+    return {};
+  }
+  Result<std::vector<ledger::Row>> read(const model::ReplicaId& replica, std::uint64_t from, std::uint64_t to, std::size_t limit) override {
+    return kept_.read(replica, from, to, limit);
+  }
+  Result<std::vector<ledger::Row>> read_kid(const model::KeyId& kid) override { return kept_.read_kid(kid); }
+  Result<ledger::Heads> heads() override { return kept_.heads(); }
+  Result<void> drop_bodies(std::span<const model::EntryId> entries, ledger::RowState state) override { return kept_.drop_bodies(entries, state); }
+  Result<std::vector<ledger::Row>> park(std::span<const ledger::Row> rows) override {
+    is_behind = is_put_off_;
+    return kept_.park(rows);
+  }
+  [[nodiscard]] ledger::Durability durability() const override { return ledger::Durability::disk; }
+
+  bool is_behind = false;
+  bool fails = false;
+
+ private:
+  store::MemoryStore kept_;
+  bool is_put_off_ = false;
+};
+
 struct Joined {
-  store::MemoryStore store;
+  WaitedStore store;
   FixedWorld world{9};
   std::unique_ptr<Desk> desk;
   std::unique_ptr<ExchangeDoor> door;
@@ -120,6 +156,99 @@ TEST_CASE("a device that joined reads what the hub wrote and gives what it write
   // And it goes on writing where its witnesses stand.
   register_somebody(*clinic.desk, 14, "Invented After");
   CHECK(meet(*tablet.door, **hub).is_same);
+}
+
+namespace {
+
+// An exchange as far as the tablet's taking of what the hub gave: it has not been waited for.
+void take_without_end(Joined& tablet, ExchangeDoor& hub) {
+  Exporter shared{};
+  shared.fill(6);
+  const auto calling = tablet.door->calling(shared);
+  const auto answering = hub.answering(shared);
+  for (int i = 0; i < 2; ++i) {
+    const auto message = calling->next();
+    REQUIRE(message.has_value());
+    REQUIRE(*message);
+    const auto answer = answering->answer(**message);
+    REQUIRE(answer.has_value());
+    REQUIRE(calling->receive(*answer).has_value());
+  }
+  REQUIRE(tablet.store.is_behind);
+}
+
+}  // namespace
+
+TEST_CASE("what an exchange took is on the disk before anybody is told of it, whatever asks first, and when it breaks off") {
+  DeskFixture clinic;
+  auto hub = ExchangeDoor::open(*clinic.desk);
+  REQUIRE(hub.has_value());
+  Joined tablet;
+  join_to(**hub, clinic.made.recovery_code, tablet);
+  meet(*tablet.door, **hub);
+  CHECK_FALSE(tablet.store.is_behind);
+  unsigned number = 40;
+  const auto take_one = [&] {
+    ++number;
+    const std::string person = register_somebody(*clinic.desk, number, "Invented Number " + std::to_string(number));
+    take_without_end(tablet, **hub);
+    return R"({"person":")" + person + R"("})";
+  };
+  SUBCASE("a record is read") {
+    const std::string person = take_one();
+    CHECK(call(*tablet.desk, "person.read", person).has_value());
+  }
+  SUBCASE("the exchange is asked after") {
+    take_one();
+    CHECK(call(*tablet.desk, "replica.list", "{}").has_value());
+  }
+  SUBCASE("the ledger is verified while it is locked") {
+    take_one();
+    tablet.desk->lock();
+    CHECK(call(*tablet.desk, "ledger.verify", "{}").has_value());
+  }
+  SUBCASE("something is recorded beside it") {
+    take_one();
+    register_somebody(*tablet.desk, 60, "Invented Beside");
+  }
+  SUBCASE("a parcel is written") {
+    take_one();
+    const auto leaving = tablet.door->parcel_out(std::nullopt);
+    REQUIRE(leaving.has_value());
+    CHECK((*leaving)->next().has_value());
+  }
+  SUBCASE("it breaks off") {
+    take_one();
+    CHECK(tablet.door->finish().has_value());
+  }
+  CHECK_FALSE(tablet.store.is_behind);
+}
+
+TEST_CASE("what an exchange took and the disk then refuses is told nowhere, and shuts the ledger") {
+  DeskFixture clinic;
+  auto hub = ExchangeDoor::open(*clinic.desk);
+  REQUIRE(hub.has_value());
+  Joined tablet;
+  join_to(**hub, clinic.made.recovery_code, tablet);
+  meet(*tablet.door, **hub);
+  const std::string person = register_somebody(*clinic.desk, 41, "Invented Unheld");
+  take_without_end(tablet, **hub);
+  tablet.store.fails = true;
+  SUBCASE("read") { CHECK(codes_of(call(*tablet.desk, "person.read", R"({"person":")" + person + R"("})")) == "ledger.read_only"); }
+  SUBCASE("recorded beside") {
+    CHECK(codes_of(call(*tablet.desk, "person.register", R"({"names":[{"text":"Invented Beside"}],"sex":"female","request":")" + request_id(42) + R"("})")) ==
+          "ledger.read_only");
+  }
+  SUBCASE("given on") {
+    const auto leaving = tablet.door->parcel_out(std::nullopt);
+    REQUIRE(leaving.has_value());
+    CHECK_FALSE((*leaving)->next().has_value());
+    CHECK_FALSE(tablet.door->finish().has_value());
+  }
+  SUBCASE("broken off") { CHECK_FALSE(tablet.door->finish().has_value()); }
+  CHECK(tablet.desk->locked());
+  CHECK(codes_of(call(*tablet.desk, "person.read", R"({"person":")" + person + R"("})")) == "ledger.locked");
+  CHECK(call(*tablet.desk, "health.check", "{}").has_value());
 }
 
 TEST_CASE("two records that were decided to be one elsewhere are one here as soon as that came in") {

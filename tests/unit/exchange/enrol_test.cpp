@@ -178,6 +178,27 @@ TEST_CASE("only a key that may enrol does, whichever order comes first") {
   CHECK(met.enroller.welcome(admin, roles::write, 1, secret_of(2)).has_value());
 }
 
+TEST_CASE("an order that was found good once makes no other good: not at another place, nor changed, nor under another key") {
+  const model::ReplicaId replica = Device(2).replica();
+  const Position at{the_clinic(), replica, 7};
+  const OrderBody good = sign_order(root_key(), at, OrderKind::gap, {1, 2, 3});
+  CheckedOrders checked;
+  REQUIRE(verify_order(at, good, checked));
+  CHECK(verify_order(at, good, checked));
+  CHECK(checked.size() == 1);
+  CHECK_FALSE(verify_order({at.clinic, at.replica, 8}, good, checked));
+  OrderBody changed = good;
+  changed.fields.back() ^= 1U;
+  CHECK_FALSE(verify_order(at, changed, checked));
+  changed = good;
+  changed.admin_pub = SignKey(secret_of(5)).pub();
+  CHECK_FALSE(verify_order(at, changed, checked));
+  changed = good;
+  changed.signature.back() ^= 1U;
+  CHECK_FALSE(verify_order(at, changed, checked));
+  CHECK(checked.size() == 1);
+}
+
 TEST_CASE("an order copied to another place, and one of a newer kind, count for nothing and are counted") {
   Device hub(1);
   Device tablet(2);

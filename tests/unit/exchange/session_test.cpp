@@ -206,4 +206,92 @@ TEST_CASE("a tablet that meets the hub for the first time has all in one exchang
   CHECK(newcomer.have() == hub.have());
 }
 
+namespace {
+
+// A store that says whether anything of it still waits for the disk.
+class Waited final : public LogStore {
+ public:
+  explicit Waited(LogStore& kept) : kept_(kept) {}
+  Result<void> append(std::span<const Row> rows, std::span<const Head> heads, const Meta& meta) override {
+    is_behind = is_put_off_;
+    return kept_.append(rows, heads, meta);
+  }
+  void put_off_flush(bool is_put_off) override { is_put_off_ = is_put_off; }
+  Result<void> flush() override {
+    is_put_off_ = is_behind = false;
+    return fails ? Result<void>(wire::Fault("ledger.read_only", "")) : Result<void>();
+  }
+  Result<std::vector<Row>> read(const model::ReplicaId& replica, std::uint64_t from, std::uint64_t to, std::size_t limit) override {
+    return kept_.read(replica, from, to, limit);
+  }
+  Result<std::vector<Row>> read_kid(const model::KeyId& kid) override { return kept_.read_kid(kid); }
+  Result<Heads> heads() override { return kept_.heads(); }
+  Result<void> drop_bodies(std::span<const model::EntryId> entries, RowState state) override { return kept_.drop_bodies(entries, state); }
+  Result<std::vector<Row>> park(std::span<const Row> rows) override { return kept_.park(rows); }
+  [[nodiscard]] Durability durability() const override { return Durability::disk; }
+
+  bool is_behind = false;
+  bool fails = false;
+
+ private:
+  LogStore& kept_;
+  bool is_put_off_ = false;
+};
+
+}  // namespace
+
+TEST_CASE("what came waits for the disk once, and before anything is given, receipted or said to be held") {
+  Device hub(1);
+  Device tablet(2);
+  Device other(3);
+  hub.enrol({&tablet, &other});
+  other.write_some(52, 2300);
+  REQUIRE(exchange(other, hub).has_value());
+  tablet.write_some(51, 2300);
+  Waited hub_disk(hub.store());
+  Waited tablet_disk(tablet.store());
+  Caller caller({tablet_disk, tablet.world(), the_clinic(), tablet.key()}, exporter_of(7), 1000);
+  Answerer answerer({hub_disk, hub.world(), the_clinic(), hub.key()}, exporter_of(7), 1000);
+  int left_waiting = 0;
+  int receipts = 0;
+  for (auto message = caller.next(); message && *message; message = caller.next()) {
+    const auto asked = message_kind(**message);
+    CHECK((asked == MessageKind::ask || !tablet_disk.is_behind));
+    const auto answer = answerer.answer(**message);
+    REQUIRE(answer.has_value());
+    const bool promises = message_kind(*answer) != MessageKind::receipt || answer->size() > 17;
+    CHECK((!promises || !hub_disk.is_behind));
+    receipts += asked == MessageKind::take && promises ? 1 : 0;
+    REQUIRE(caller.receive(*answer).has_value());
+    left_waiting += (hub_disk.is_behind ? 1 : 0) + (tablet_disk.is_behind ? 1 : 0);
+  }
+  CHECK_FALSE(hub_disk.is_behind);
+  CHECK_FALSE(tablet_disk.is_behind);
+  CHECK(receipts == 1);
+  CHECK(left_waiting >= 4);  // of three parts each way all but the last
+  hub.catch_up();
+  tablet.catch_up();
+  CHECK(tablet.have() == hub.have());
+  CHECK(tablet.held_at(hub) == tablet.own_seq());
+}
+
+TEST_CASE("a disk that refuses the flush gives no receipt, and neither does it say what it holds") {
+  Device hub(1);
+  Device tablet(2);
+  hub.enrol({&tablet});
+  REQUIRE(exchange(tablet, hub).has_value());
+  tablet.write_some(51, 3);
+  Waited hub_disk(hub.store());
+  Caller caller(tablet.member(), exporter_of(7));
+  Answerer answerer({hub_disk, hub.world(), the_clinic(), hub.key()}, exporter_of(7));
+  const auto hello = caller.next();
+  REQUIRE(caller.receive(*answerer.answer(**hello)).has_value());
+  const auto given = caller.next();
+  REQUIRE(message_kind(**given) == MessageKind::take);
+  hub_disk.fails = true;
+  CHECK(code_of(answerer.answer(**given).error()) == "ledger.read_only");
+  CHECK(code_of(answerer.answer(**hello).error()) == "ledger.read_only");
+  CHECK(tablet.held_at(hub) < tablet.own_seq());
+}
+
 }  // namespace limbledger::ledger::exchange_test

@@ -12,7 +12,7 @@ class FailingDisk final : public ledger::LogStore {
     told += "append ";
     return kept.append(rows, heads, meta);
   }
-  void put_off_flush() override { told += "put off "; }
+  void put_off_flush(bool is_put_off) override { told += is_put_off ? "put off " : "wait "; }
   Result<void> flush() override {
     ++flushes;
     told += "flush ";

@@ -96,7 +96,7 @@ TEST_CASE("what was appended with its flush put off is read at once, and flushed
   on_each([](Opened& store, const std::function<void()>& again) {
     Writer writer;
     writer.introduce();
-    store->put_off_flush();
+    store->put_off_flush(true);
     REQUIRE(store->append(writer.rows, std::vector<Head>{writer.head()}, {}).has_value());
     CHECK(same(all(*store, writer.origin.replica), writer.rows));
     CHECK(store->flush().has_value());
