@@ -41,6 +41,29 @@ msg-clinic-loop_referral_past_day = Referral without an answer, due { $by } (exa
 msg-clinic-loop_review_overdue = Review overdue, due { $by } (exam of { $on }){ $side }: { $plan }
 msg-clinic-loop_third_visit_without_impression = Third visit or more without an impression (the last on { $on })
 
+msg-clinic-count_title = COUNT { $from } to { $to }, as of { $day }
+msg-clinic-count_line = { $label }: { $number }
+msg-clinic-count_of = { $label }, { $of }
+msg-clinic-count_undated = Beside these, of a day not known or known in part, that may be of this period: { $exams } exams. They are in no number.
+msg-clinic-count_withdrawn = Withdrawn, in no number: { $exams } exams.
+msg-clinic-count_end = Counted is what has reached this ledger; what a device still carries is not in it, and a later count may say more. Each number is of exams that district.count names; a number that is not listed is 0. What protects a person is in none.
+msg-clinic-count-exams = exams
+msg-clinic-count-people = people, each once, so far as they are known to be one
+msg-clinic-count-setting = exams by setting
+msg-clinic-count-complaint = exams by complaint
+msg-clinic-count-unsigned = exams that nobody signed
+msg-clinic-count-alert = exams that raised an alert
+msg-clinic-count-call_back = exams with a call-back
+msg-clinic-count-alert_without_action = exams with an alert and no action recorded
+msg-clinic-count-referral = exams with a referral
+msg-clinic-count-referral_unanswered = exams with a referral that has no answer
+msg-clinic-count-referral_past_day = exams with a referral unanswered past its day
+msg-clinic-count-review = exams with a review planned
+msg-clinic-count-review_overdue = exams with a review overdue
+msg-clinic-count-in_conflict = exams with something to be settled
+msg-clinic-count-third_visit_without_impression = third visits or more without an impression
+msg-clinic-count_class-now = now
+msg-clinic-count_class-same_day = the same day
 msg-clinic-queue_title = { $count ->
     [one] TO BE SETTLED: 1
    *[other] TO BE SETTLED: { $count }, the gravest first

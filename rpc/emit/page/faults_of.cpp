@@ -68,6 +68,7 @@ constexpr std::array own_faults{
     OwnFaults{"document.assess", of_a_finding},
     OwnFaults{"statement.explain", "value.all_or_one statement.unknown ledger.locked exam.unknown"},
     OwnFaults{"letter.write", "letter.unknown letter.other_kind letter.protected plan.unknown consent.send finding.stale"},
+    OwnFaults{"district.count", "value.date_order"},
     OwnFaults{"conflict.list", "exam.unknown"},
     OwnFaults{"conflict.settle", "finding.unknown finding.stale value.empty exam.not_closed"},
     OwnFaults{"conflict.put_off", "conflict.unknown person.unknown finding.stale value.all_or_one value.empty value.out_of_range"},

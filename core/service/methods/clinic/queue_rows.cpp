@@ -404,6 +404,14 @@ Result<void> add_pair(Context& context, const match::PersonPair& persons, const 
   if (!against && decided) {
     return {};
   }
+  const auto alike = undecided_pairs(context);
+  if (!alike) {
+    return alike.error();
+  }
+  // While records are left to compare nobody knows who does not look alike.
+  if (!against && !still_looking(context) && std::find((*alike)->begin(), (*alike)->end(), persons) == (*alike)->end()) {
+    return {};
+  }
   auto row = row_of_pair(context, persons, against, words);
   if (!row) {
     return row.error();

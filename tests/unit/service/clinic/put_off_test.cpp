@@ -10,8 +10,6 @@ using queue_lines::Visit;
 
 namespace {
 
-constexpr std::int64_t a_day = 86'400'000;
-
 // Two readings of one flexion.
 struct Apart : Visit {
   std::string own;
@@ -52,9 +50,9 @@ TEST_CASE("a line that was put off stays where it was, says whom and when to loo
   CHECK(at(visit.ok("exam.read", R"({"exam":")" + visit.exam + "\"}"), "/exam/conflicts/0/about") == "finding");
   // Nothing of it leaves with the exam.
   CHECK_FALSE(holds(visit.note(), "Musa Invented"));
-  visit.world.pass(6 * a_day);
+  visit.days_on(6);
   CHECK(visit.row("put_off/0/due") == "false");
-  visit.world.pass(a_day);
+  visit.days_on(1);
   CHECK(visit.row("put_off/0/due") == "true");
   CHECK(holds(visit.line(), "Look again on 2026-12-01. That day has come."));
   visit.write("conflict.settle", R"("take":")" + visit.there + R"(","reason":"Musa has looked it up")");
@@ -108,7 +106,7 @@ TEST_CASE("what cannot be put off is refused where it is wrong, and nothing is w
 
 TEST_CASE("a clock that cannot be right refuses no day, and no line waits by it") {
   Apart visit;
-  visit.world.reading.wall_ms -= 25 * 365 * a_day;
+  visit.days_on(-25 * 365);
   const auto reply = visit.put_off("Musa Invented", "2020-01-01");
   REQUIRE(reply.has_value());
   CHECK(at(*reply, "/put_off/due") == "true");
@@ -121,7 +119,7 @@ TEST_CASE("what two devices put off both stands; put off again by who knew of it
   CHECK(holds(visit.line(), "Asked: the mother. Look again on 2026-11-26."));
   CHECK(holds(visit.line(), "Asked: Musa Invented, who measured the 85. Look again on 2026-12-01."));
   CHECK(visit.row("put_off/2/entry").empty());
-  visit.world.pass(3 * a_day);
+  visit.days_on(3);
   CHECK(visit.row("put_off/0/due") != visit.row("put_off/1/due"));  // the mother's day
   REQUIRE(visit.put_off("the mother again", "2026-12-05").has_value());
   CHECK(visit.row("put_off/0/again") == "true");
@@ -206,7 +204,7 @@ TEST_CASE("two births of a person, and a pair that looks alike, are put off in t
                                    R"("],"asked":"his mother","look_again":"2026-12","seen":)" + at(queue, "/queue/0/revision") + "," + visit.request() + "}");
   CHECK(at(visit.queue(), "/queue/0/put_off/0/asked") == "his mother");
   CHECK(at(visit.queue(), "/queue/0/put_off/0/due") == "false");
-  visit.world.pass(7 * a_day);
+  visit.days_on(7);
   CHECK(at(visit.queue(), "/queue/0/put_off/0/due") == "true");
 }
 

@@ -7,6 +7,7 @@
 
 #include <doctest/doctest.h>
 
+#include <cstdint>
 #include <string>
 #include <vector>
 
@@ -52,6 +53,8 @@ struct Visit : DeskFixture {
     desk->records().changed(*appended);
     return appended->front().entry().to_text();
   }
+  // By the wall clock alone: nothing is locked meanwhile.
+  void days_on(std::int64_t days) { world.reading.wall_ms += days * 86'400'000; }
   std::string queue() const { return ok("conflict.list", R"({"language":"en","look_alikes":false})"); }
   std::string line() const { return at(queue(), "/queue/0/text"); }
   std::string note() const { return at(ok("note.write", R"({"exam":")" + exam + "\"}"), "/text"); }
