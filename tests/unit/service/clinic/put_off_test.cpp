@@ -114,8 +114,8 @@ TEST_CASE("a clock that cannot be right refuses no day, and no line waits by it"
 
 TEST_CASE("what two devices put off both stands; put off again by who knew of it, the first is not due any more; a third value is due at once") {
   Apart visit;
-  visit.elsewhere("put_off", R"({"about":"finding","entries":)" + visit.both() + R"(,"asked":"the mother","look_again":"2026-11-26"})");
   REQUIRE(visit.put_off().has_value());
+  visit.elsewhere("put_off", R"({"about":"finding","entries":)" + visit.both() + R"(,"asked":"the mother","look_again":"2026-11-26"})");
   CHECK(holds(visit.line(), "Asked: the mother. Look again on 2026-11-26."));
   CHECK(holds(visit.line(), "Asked: Musa Invented, who measured the 85. Look again on 2026-12-01."));
   CHECK(visit.row("put_off/2/entry").empty());
