@@ -178,7 +178,7 @@ def decide(clinic, row):
 def put_off(clinic, row, asked):
     """Not decided yet: whom somebody has asked stays with the line, and so does the line."""
     persons = row["pair"]["persons"]
-    clinic.write("conflict.put_off", persons=persons, about=row["about"], entries=[], asked=asked, look_again=DAY, seen=row["pair"]["people"][0]["revision"])
+    clinic.write("conflict.put_off", persons=persons, about=row["about"], entries=[], asked=asked, look_again="2026-11-25", seen=row["pair"]["people"][0]["revision"])
     told(f"conflict.put_off: {asked}")
     line = next(one for one in clinic.ask("conflict.list", language="en")["queue"] if (one.get("pair") or {}).get("persons") == persons)
     told("conflict.list: " + line["put_off"][0]["text"])

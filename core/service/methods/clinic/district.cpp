@@ -7,6 +7,7 @@
 #include "core/service/methods/say/texts.hpp"
 
 #include <algorithm>
+#include <array>
 #include <set>
 
 namespace limbledger::service {
@@ -89,7 +90,7 @@ void count_exam(const JudgedVisit& visit, const model::ExamId& id, Numbers& numb
   std::string text = banner.empty() ? "" : report::wrapped(banner);
   text += report::wrapped(words.say("msg.clinic.count_title", {{"from", result.from.to_text(), false, true}, {"to", result.to.to_text(), false, true}, {"day", result.as_of.to_text(), false, true}}));
   for (const CountedNumber& one : result.counts) {
-    text += report::wrapped(words.say("msg.clinic.count_line", {{"label", label_of(one, words), false, true}, {"number", std::to_string(one.number.steps), true}}), one.of ? "    " : "- ");
+    text += report::wrapped(words.say("msg.clinic.count_line", {{"label", label_of(one, words), false, true}, {"number", std::to_string(one.number.steps), true}}), "- ");
   }
   if (result.counts.empty()) {
     text += report::wrapped(words.say("msg.clinic.count_line", {{"label", report::word_of(words, "clinic.count", "exams"), false, true}, {"number", "0", true}}), "- ");

@@ -238,7 +238,7 @@ Result<void> add_person(Context& context, const model::PersonId& id, const repor
     row.revision = fold.person.revision.value_or(std::vector<model::EntryId>{});
     row.replaces = one.entries;
     row.settle_by = model::Word{"person.amend"};
-    add_put_offs(context, operations, {}, words, row);
+    add_put_offs(context, operations, model::OffsetMinutes{offset_at_hand(context, {id})}, words, row);
     if (words != nullptr) {
       const LineOf line{row, nullptr, offset_at_hand(context, {id})};
       row.text = wire::LongText{how == Told::whole ? row_in_words(context, line, *words) : row_in_short(line, *words)};
@@ -270,7 +270,8 @@ namespace {
   if (!first) {
     return first.error();
   }
-  add_put_offs(context, (*first)->operations, {}, words, row);
+  const std::vector<ledger::Opened> operations = (*first)->operations;
+  add_put_offs(context, operations, model::OffsetMinutes{offset_at_hand(context, {persons.first, persons.second})}, words, row);
   return {};
 }
 

@@ -118,6 +118,16 @@ TEST_CASE("of a referral that was answered, an alert that was taken back and val
   CHECK(of("referral_past_day").empty());
 }
 
+TEST_CASE("C16: what protects a person changes no number, for an examiner as little as for a viewer") {
+  Clinic clinic;
+  const std::string asked = R"("from":"2026-11-24","as_of":"2026-12-24","language":"en")";
+  const std::string before = clinic.count(asked);
+  clinic.findings(R"({"item":"history.hurt_or_afraid","side":"midline","value":{"kind":"answer","answer":"yes"}})");
+  CHECK(clinic.count(asked) == before);
+  clinic.caller.scope = Scope::viewer;
+  CHECK(clinic.count(asked) == before);
+}
+
 TEST_CASE("a period without exams counts none and says so; one that ends before it begins is refused; a viewer may count") {
   Clinic clinic;
   const std::string none = clinic.count(R"("from":"2025","language":"en")");
