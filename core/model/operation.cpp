@@ -30,6 +30,7 @@ std::span<const StoredType> stored_types() {
       StoredType{"letter", &wire::type_of<LetterBody>},
       StoredType{"link", &wire::type_of<LinkBody>},
       StoredType{"examiner", &wire::type_of<ExaminerNameBody>},
+      StoredType{"put_off", &wire::type_of<PutOffBody>},
   };
   return types;
 }

@@ -258,6 +258,17 @@ struct LetterBody {  // letter: what was handed over, as it was printed
 };
 BOOST_DESCRIBE_STRUCT(LetterBody, (), (letter, to, question, urgency, plan_item, corrects, protected_, language, page))
 
+// put_off: one line of what disagrees is not decided yet, and somebody was asked. It settles nothing. It lives in the record that the line
+// is of, so that the words go when that record is erased; of a pair, in that of the person with the lower id.
+struct PutOffBody {
+  Word about;
+  std::vector<EntryId> entries;                  // what stood there: the values, the marked entry, of a pair the decisions
+  std::optional<std::vector<PersonId>> persons;  // of a pair: both
+  wire::Remark asked;                            // whom, and what
+  PartialDate look_again;
+};
+BOOST_DESCRIBE_STRUCT(PutOffBody, (), (about, entries, persons, asked, look_again))
+
 struct StoredType {
   std::string_view op;  // empty for the envelope
   wire::TypeRef type;
@@ -292,4 +303,5 @@ extern template const Type& type_of<model::OutcomeBody>();
 extern template const Type& type_of<model::CountersignBody>();
 extern template const Type& type_of<model::LetterBody>();
 extern template const Type& type_of<model::ExaminerNameBody>();
+extern template const Type& type_of<model::PutOffBody>();
 }  // namespace limbledger::wire

@@ -51,5 +51,6 @@ template const Type& type_of<model::Countersigned>();
 template const Type& type_of<model::LetterBody>();
 template const Type& type_of<model::LinkBody>();
 template const Type& type_of<model::ExaminerNameBody>();
+template const Type& type_of<model::PutOffBody>();
 
 }  // namespace limbledger::wire

@@ -3,8 +3,10 @@
 #include "core/service/methods/after/follow.hpp"
 #include "core/service/methods/after/supervise.hpp"
 #include "core/service/methods/clinic/day.hpp"
+#include "core/service/methods/clinic/district.hpp"
 #include "core/service/methods/clinic/loops.hpp"
 #include "core/service/methods/clinic/pair.hpp"
+#include "core/service/methods/clinic/put_off.hpp"
 #include "core/service/methods/clinic/queue.hpp"
 #include "core/service/methods/exam/alert.hpp"
 #include "core/service/methods/exam/care.hpp"
@@ -110,8 +112,10 @@ constexpr std::array table{
     bind<&transfer_write>("transfer.write", to_examiner_viewer, "the note of a transfer again, on one page"),
     bind<&day_list>("day.list", to_examiner_viewer, "who came on a day, and what is left of it"),
     bind<&loop_list>("loop.list", to_examiner_viewer, "what is left open, by name, who cannot wait first"),
+    bind<&district_count>("district.count", to_examiner_viewer, "what a clinic reports of a period; every number names its exams"),
     bind<&conflict_list>("conflict.list", to_examiner_viewer, "what disagrees and who looks alike, in the order of possible harm; leaving it loses nothing"),
     bind<&conflict_settle>("conflict.settle", to_examiner, "takes one of the values of a finding as it was written, with the reason; undone by taking another", writes),
+    bind<&conflict_put_off>("conflict.put_off", to_examiner, "that a line cannot be decided yet, who was asked, and when to look again; settles nothing", writes),
     bind<&agreement_read>("agreement.read", to_examiner_viewer, "how far two examiners agree, item by item; never of persons"),
     bind<&note_write>("note.write", to_examiner_viewer, "one exam as a page to read and to print: impression and plan first"),
     bind<&letter_write>("letter.write", to_examiner, "a letter about the exam on one sheet, kept as it was printed", writes),

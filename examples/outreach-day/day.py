@@ -175,10 +175,21 @@ def decide(clinic, row):
         told(f"pair.decide: {names}: one person: {decided['same']} (reason: {decided['reason'].replace('_', ' ')})")
 
 
+def put_off(clinic, row, asked):
+    """Not decided yet: whom somebody has asked stays with the line, and so does the line."""
+    persons = row["pair"]["persons"]
+    clinic.write("conflict.put_off", persons=persons, about=row["about"], entries=[], asked=asked, look_again="2026-11-25", seen=row["pair"]["people"][0]["revision"])
+    told(f"conflict.put_off: {asked}")
+    line = next(one for one in clinic.ask("conflict.list", language="en")["queue"] if (one.get("pair") or {}).get("persons") == persons)
+    told("conflict.list: " + line["put_off"][0]["text"])
+
+
 def work_the_queue(clinic):
     part("What disagrees is settled at the clinic, by Desta Invented")
     left = list_of(clinic, "conflict.list")["queue"]
     say()
+    put_off(clinic, next(row for row in left if row["about"] == "look_alike"), "Her sister in Lower Mill, by telephone, whether she was seen at both villages; she rings back after the meal")
+    left = clinic.ask("conflict.list", language="en")["queue"]
     while left:
         decide(clinic, next(row for row in left if row["settle_by"] in ("conflict.settle", "pair.decide", "person.amend")))
         left = clinic.ask("conflict.list", language="en")["queue"]  # what was settled takes with it what was not seen of it

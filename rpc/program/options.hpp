@@ -13,7 +13,7 @@
 namespace limbledger::rpc {
 
 enum class Command : std::uint8_t { new_ledger, serve, token, verify, schemas, rules, assess, clinic_list, hub, join, exchange, parcel_write, parcel_read };
-enum class ClinicList : std::uint8_t { day, loops, conflicts };
+enum class ClinicList : std::uint8_t { day, loops, count, conflicts };
 enum class TokenDeed : std::uint8_t { make, list, end };
 
 struct GivenAtStart {

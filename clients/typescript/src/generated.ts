@@ -993,6 +993,7 @@ export interface QueueRow {
   alerts?: ListedAlert[];
   replaces?: Id[];
   other_exams?: Id[];
+  put_off?: ToldPutOff[];
 }
 export interface ListedPerson {
   /**
@@ -1077,9 +1078,38 @@ export interface ListedAlert {
   call_back?: boolean;
   text?: string;
 }
+export interface ToldPutOff {
+  entry: Id;
+  by?: Id;
+  by_name?: string;
+  at: Instant;
+  /**
+   * whom, and what
+   */
+  asked: string;
+  look_again: CalendarDate;
+  /**
+   * its day has come by this device's clock, or that cannot be right, or something else came to stand there; never where it was put off again since
+   */
+  due: boolean;
+  /**
+   * true: something stands on this line that whoever put it off had not seen
+   */
+  changed?: boolean;
+  /**
+   * true: somebody who knew of this one put the line off again
+   */
+  again?: boolean;
+  text?: string;
+}
 export interface Looking {
   compared: number;
   of: number;
+}
+export interface ConflictPutOffResult {
+  put_off: ToldPutOff;
+  revision?: Id[];
+  repeat?: boolean;
 }
 export interface Consent {
   examine?: ConsentWord;
@@ -1087,6 +1117,21 @@ export interface Consent {
   send?: ConsentWord;
   by?: string;
   capacity?: Capacity;
+}
+export interface CountedNumber {
+  /**
+   * exams, people, setting, complaint, unsigned, alert, referral, referral_unanswered, review, and what loop.list lists: call_back, alert_without_action, in_conflict, referral_past_day, review_overdue, third_visit_without_impression; one that is not listed is 0 (a name from the catalogue)
+   */
+  count: Name;
+  /**
+   * which setting or complaint; of an alert now or same_day, the graver of an exam (a name from the catalogue)
+   */
+  of?: Name;
+  /**
+   * of the exams in the list; of people, of those examined in them
+   */
+  number: number;
+  exams?: Id[];
 }
 export interface Countersigned {
   entry: Id;
@@ -1142,6 +1187,16 @@ export interface DayVisit {
   alerts?: ListedAlert[];
   conflicts: boolean;
   unseen: boolean;
+}
+export interface DistrictCountResult {
+  from: CalendarDate;
+  to: CalendarDate;
+  as_of: CalendarDate;
+  edition: Name;
+  counts?: CountedNumber[];
+  undated?: Id[];
+  withdrawn?: Id[];
+  text?: string;
 }
 export interface EnrollingResult {
   /**
@@ -2084,6 +2139,10 @@ export interface ListedLoop {
   plan?: string;
   by?: CalendarDate;
   text?: string;
+  /**
+   * of what disagrees: who was asked, and when to look again; other lines of the exam may wait for nobody
+   */
+  put_off?: ToldPutOff[];
 }
 export interface ListedToken {
   number: number;
@@ -2828,6 +2887,13 @@ export interface LoopListParams {
   place?: Id;
   language?: Name;
 }
+export interface DistrictCountParams {
+  from: CalendarDate;
+  to?: CalendarDate;
+  place?: Id;
+  as_of?: CalendarDate;
+  language?: Name;
+}
 export interface ConflictListParams {
   exam?: Id;
   look_alikes?: boolean;
@@ -2842,6 +2908,17 @@ export interface ConflictSettleParams {
   seen: Id[];
   request: RequestId;
   language?: Name;
+}
+export interface ConflictPutOffParams {
+  about: Name;
+  asked: string;
+  look_again: CalendarDate;
+  seen: Id[];
+  request: RequestId;
+  exam?: Id;
+  persons?: Id[];
+  entries?: Id[];
+  language?: FaultLanguage;
 }
 export interface AgreementReadParams {
   items?: Name[];
@@ -3010,10 +3087,14 @@ export interface Methods {
   'day.list': { params: DayListParams; result: DayListResult };
   /** what is left open, by name, who cannot wait first */
   'loop.list': { params: LoopListParams; result: LoopListResult };
+  /** what a clinic reports of a period; every number names its exams */
+  'district.count': { params: DistrictCountParams; result: DistrictCountResult };
   /** what disagrees and who looks alike, in the order of possible harm; leaving it loses nothing */
   'conflict.list': { params: ConflictListParams; result: ConflictListResult };
   /** takes one of the values of a finding as it was written, with the reason; undone by taking another */
   'conflict.settle': { params: ConflictSettleParams; result: ExamReply };
+  /** that a line cannot be decided yet, who was asked, and when to look again; settles nothing */
+  'conflict.put_off': { params: ConflictPutOffParams; result: ConflictPutOffResult };
   /** how far two examiners agree, item by item; never of persons */
   'agreement.read': { params: AgreementReadParams; result: AgreementReadResult };
   /** one exam as a page to read and to print: impression and plan first */
@@ -3052,6 +3133,7 @@ export type WritingMethod =
   | 'finding.record'
   | 'finding.withdraw'
   | 'conflict.settle'
+  | 'conflict.put_off'
   | 'letter.write';
 
 /** Every code of an error: its number in JSON-RPC, whether the same call may succeed later, and what to do. */
@@ -3060,6 +3142,8 @@ export const faults = {
   'addendum.kind': { number: 1, retry: false, hint: "send a text, or findings, or both" },
   /** this exam has no such alert */
   'alert.unknown': { number: 8, retry: false, hint: "use an alert and side of exam.assess" },
+  /** the queue has no such line */
+  'conflict.unknown': { number: 8, retry: false, hint: "read it anew with conflict.list: the line was settled, or something else stands there now" },
   /** the person said no to sending this on */
   'consent.send': { number: 2, retry: false, hint: "print it for the person's own hand, after asking: send it again with confirmed" },
   /** the hub lets no new device in now, or another one is being let in */

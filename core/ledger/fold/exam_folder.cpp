@@ -11,8 +11,8 @@ namespace limbledger::ledger {
 namespace {
 
 // After a signature the record no longer changes; these add to it, or correct it by name under a signature of their own.
-constexpr std::array<std::string_view, 12> allowed_after_signature{"addendum", "withdraw",    "move",   "swap_sides", "settle", "alert_handled",
-                                                                   "disagree", "transfer", "countersign", "became", "outcome",    "letter"};
+constexpr std::array<std::string_view, 13> allowed_after_signature{"addendum", "withdraw",    "move",   "swap_sides", "settle", "alert_handled",
+                                                                   "disagree", "transfer", "countersign", "became", "outcome",    "letter", "put_off"};
 constexpr std::array<std::string_view, 5> always_signed{"sign", "addendum", "settle", "move", "countersign"};
 constexpr std::array<std::string_view, 4> signed_once_exam_is{"withdraw", "swap_sides", "transfer", "countersign"};
 
@@ -135,7 +135,7 @@ void ExamFolder::judge_after_signature() {
     } else if (saw_signature && one_of(op, signed_once_exam_is) && !signature_holds(i)) {
       mark(i, "signature_bad");
       nodes_[i].is_void = true;
-    } else if (late) {
+    } else if (late && !puts_off(i)) {
       mark(i, "late");
       nodes_[i].late = true;
     }

@@ -103,6 +103,8 @@ class ExamFolder {
   [[nodiscard]] const model::Observation* observation(std::size_t index) const;
   [[nodiscard]] std::optional<model::FindingId> finding_id(std::size_t index) const;
   [[nodiscard]] bool unseen_by_each_other(std::size_t a, std::size_t b) const;
+  // Says nothing of the person: what its writer had not seen does not matter to it.
+  [[nodiscard]] bool puts_off(std::size_t index) const { return body<model::PutOffBody>(index) != nullptr; }
   void mark(std::size_t index, std::string_view word);
   void add_conflict(std::string_view about, std::vector<std::size_t> among, const model::Observation* slot = nullptr,
                     std::optional<model::Side> side = std::nullopt);

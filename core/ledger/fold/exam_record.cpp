@@ -246,7 +246,7 @@ void ExamFolder::fill_withdrawal() {
       out_.exam.withdrawn = model::Withdrawn{operation.by, wall_of(operation), withdraw->reason};
     }
     for (std::size_t other = 0; other < graph_.size(); ++other) {
-      if (other != i && unseen_by_each_other(i, other) && !nodes_[other].is_void) {
+      if (other != i && unseen_by_each_other(i, other) && !nodes_[other].is_void && !puts_off(other)) {
         mark(other, "withdrawal_unseen");
       }
     }

@@ -11,6 +11,7 @@
 #include <map>
 #include <optional>
 #include <span>
+#include <string_view>
 #include <vector>
 
 namespace limbledger::ledger {
@@ -125,6 +126,21 @@ struct PlaceFold {
   std::vector<model::Conflict> conflicts;
   std::vector<model::EntryId> value_heads;
 };
+
+// Somebody was asked about a line of what disagrees, and when to look again. All stand, whoever wrote them and knew of which: they
+// settle nothing, and a later one does not take the earlier back.
+struct PutOff {
+  model::EntryId entry;
+  std::optional<model::ExaminerId> by;
+  model::Instant at;
+  model::PutOffBody said;
+  bool changed = false;  // of the line it is asked for: something stands there that it does not name
+  bool again = false;    // its line was put off again by somebody who knew of it
+};
+// Those of one line, in the order of display. `entries`: what stands there now. Of a pair both `persons`, in the record of the lower id;
+// else none, and those that name an entry which still stands.
+[[nodiscard]] std::vector<PutOff> put_offs(std::span<const Opened> operations, std::string_view about, std::span<const model::EntryId> entries,
+                                           const std::vector<model::PersonId>& persons);
 
 // Nothing when the set holds no operation that opens the record.
 [[nodiscard]] std::optional<ExamFold> fold_exam(const model::ExamId& exam, std::span<const Opened> operations, const ExaminerKeys& keys,

@@ -36,7 +36,7 @@ constexpr BodyRow body_rows[] = {
     {"disagree", &read_body<model::DisagreeBody>},     {"became", &read_body<model::BecameBody>},
     {"outcome", &read_body<model::OutcomeBody>},       {"countersign", &read_body<model::CountersignBody>},
     {"letter", &read_body<model::LetterBody>},         {"link", &read_body<model::LinkBody>},
-    {"examiner", &read_body<model::ExaminerNameBody>},
+    {"examiner", &read_body<model::ExaminerNameBody>}, {"put_off", &read_body<model::PutOffBody>},
 };
 
 }  // namespace

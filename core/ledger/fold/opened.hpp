@@ -14,7 +14,8 @@ namespace limbledger::ledger {
 using Body = std::variant<std::monostate, model::PersonBody, model::ExamBody, model::ConsentBody, model::FindingBody, model::WithdrawBody,
                           model::ImpressionBody, model::PlanBody, model::SignBody, model::AddendumBody, model::MoveBody, model::SwapSidesBody,
                           model::SettleBody, model::PlaceBody, model::AlertHandledBody, model::TransferBody, model::DisagreeBody,
-                          model::BecameBody, model::OutcomeBody, model::CountersignBody, model::LetterBody, model::LinkBody, model::ExaminerNameBody>;
+                          model::BecameBody, model::OutcomeBody, model::CountersignBody, model::LetterBody, model::LinkBody, model::ExaminerNameBody,
+                          model::PutOffBody>;
 
 // Lives under the clinic's own object.
 [[nodiscard]] inline bool is_of_clinic(const Body& body) {

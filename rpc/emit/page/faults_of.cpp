@@ -68,8 +68,10 @@ constexpr std::array own_faults{
     OwnFaults{"document.assess", of_a_finding},
     OwnFaults{"statement.explain", "value.all_or_one statement.unknown ledger.locked exam.unknown"},
     OwnFaults{"letter.write", "letter.unknown letter.other_kind letter.protected plan.unknown consent.send finding.stale"},
+    OwnFaults{"district.count", "value.date_order"},
     OwnFaults{"conflict.list", "exam.unknown"},
     OwnFaults{"conflict.settle", "finding.unknown finding.stale value.empty exam.not_closed"},
+    OwnFaults{"conflict.put_off", "conflict.unknown person.unknown finding.stale value.all_or_one value.empty value.out_of_range"},
     OwnFaults{"letter.read", "letter.unknown letter.protected"},
     OwnFaults{"take_home.write letter.write", "language.no_texts"},
     OwnFaults{"take_home.write", "language.not_reviewed exam.withdrawn"},
@@ -115,6 +117,9 @@ constexpr std::array<std::string_view, 21> every_call{
     return method.writes && of_exam;
   }
   if (code == "exam.signed" || code == "exam.withdrawn") {
+    if (method.name == "conflict.put_off") {
+      return false;
+    }
     const bool later = method.name == "exam.countersign" || method.name == "addendum.record" || method.name == "plan.follow" || method.name == "outcome.record" ||
                        method.name == "alert.handle" || method.name == "letter.write" || method.name == "statement.disagree" || method.name == "conflict.settle";
     return method.writes && of_exam && (code == "exam.withdrawn" || !later);

@@ -1,4 +1,4 @@
-// limbledger day, loops, conflicts: the clinic's lists, printed as a person reads them from a ledger that nobody serves now.
+// limbledger day, loops, count, conflicts: the clinic's lists, printed as a person reads them from a ledger that nobody serves now.
 #include "core/service/call.hpp"
 #include "rpc/program/commands.hpp"
 #include "rpc/program/opened.hpp"
@@ -21,6 +21,8 @@ struct PrintedList {
       return {"day.list", "day"};
     case ClinicList::loops:
       return {"loop.list", "as_of"};
+    case ClinicList::count:
+      return {"district.count", "from"};
     case ClinicList::conflicts:
       return {"conflict.list", {}};
   }

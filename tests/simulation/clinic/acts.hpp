@@ -21,6 +21,7 @@ enum class Deed : std::uint8_t {
   record,      // a new finding
   correct,     // a finding that was on the screen
   settle,      // one slot that was shown in conflict
+  put_off,     // the same slot, whose writer was asked
   take_back,   // a finding that was on the screen
   withdraw,    // the whole exam
   sign,

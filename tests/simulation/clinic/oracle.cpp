@@ -71,6 +71,7 @@ class ExamJudge {
     judge_slots();
     judge_impressions();
     judge_addenda();
+    judge_put_off();
     judge_state();
     judge_newer();
     return fold_.exam.conflicts ? fold_.exam.conflicts->size() : 0;
@@ -222,6 +223,31 @@ class ExamJudge {
       const std::string& words = doings_.at(act).parts.front().words;
       if (doings_.at(act).deed == Deed::add && shown[words] != 1) {
         throw Complaint{shown[words] == 0 ? "lost" : "doubled", "the addendum " + words + " is there " + std::to_string(shown[words]) + " times"};
+      }
+    }
+  }
+
+  // Whatever else was written: each stands, once, with the line that it names.
+  void judge_put_off() {
+    for (const Opened& one : page_.operations) {
+      const auto* said = std::get_if<model::PutOffBody>(&one.body());
+      if (said == nullptr) {
+        continue;
+      }
+      const std::string& words = doings_.at(held_.of_entry.at(one.entry())).parts.front().words;
+      const std::vector<PutOff> listed = put_offs(page_.operations, said->about.text, said->entries, {});
+      const auto times = std::count_if(listed.begin(), listed.end(), [&](const PutOff& other) { return other.said.asked.text == words; });
+      if (times != 1) {
+        throw Complaint{times == 0 ? "lost" : "doubled", "what was put off, " + words + ", is there " + std::to_string(times) + " times"};
+      }
+    }
+    for (const ActId act : counts_) {
+      const std::string& words = doings_.at(act).parts.front().words;
+      if (doings_.at(act).deed == Deed::put_off && std::none_of(page_.operations.begin(), page_.operations.end(), [&](const Opened& one) {
+            const auto* said = std::get_if<model::PutOffBody>(&one.body());
+            return said != nullptr && said->asked.text == words;
+          })) {
+        throw Complaint{"lost", "what was put off, " + words + ", is not in its record"};
       }
     }
   }

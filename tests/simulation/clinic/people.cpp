@@ -149,6 +149,17 @@ void People::write_in_form(Seat& seat) {
     one.op = "settle";
     one.body_json = '{' + finding_json(act.parts.front()) + R"(,"reason":"measured again"})";
     one.sign = true;
+  } else if (conflicting != form.shown.end() && wish < 8) {
+    act.deed = Deed::put_off;
+    act.parts.push_back({words, "", "", {}});
+    std::vector<model::EntryId> standing;
+    for (const Shown& old : form.shown) {
+      if (old.slot == conflicting->slot) {
+        standing.push_back(old.entry);
+      }
+    }
+    one.op = "put_off";
+    one.body_json = R"({"about":"finding","entries":)" + wire::write(standing) + R"(,"asked":")" + words + R"(","look_again":"2026-12-01"})";
   } else if (form.is_signed) {
     act.deed = Deed::add;
     act.parts.push_back({words, "", "", {}});

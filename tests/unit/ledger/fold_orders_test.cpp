@@ -71,6 +71,9 @@ const std::vector<Act>& acts() {
       [](DeviceWriter& w, const model::ExamId& e, unsigned n) {
         w.act(e, "countersign", R"({"remark":"seen )" + std::to_string(n) + "\"}", shown(w, e), {}, true);
       },
+      [](DeviceWriter& w, const model::ExamId& e, unsigned n) {
+        w.act(e, "put_off", R"({"about":"finding","entries":)" + wire::write(standing(w, e)) + R"(,"asked":"whoever examined, )" + std::to_string(n) + R"(","look_again":"2026-12-01"})", shown(w, e));
+      },
   };
   return all;
 }

@@ -109,6 +109,7 @@ TEST_CASE("every worked run verifies up to its head: forks, dropped bodies, unkn
   int run_count = 0;
   for (const auto& named : std::vector<std::pair<std::string, std::string>>{
            {"op", "run"},
+           {"put_off", "run"},
            {"run", "run"},
            {"run_part", "run"},
            {"fork", "left"},
@@ -141,11 +142,11 @@ TEST_CASE("every worked run verifies up to its head: forks, dropped bodies, unkn
     CHECK(verified->size() == size);
     ++run_count;
   }
-  CHECK(run_count == 16);
+  CHECK(run_count == 17);
 }
 
 TEST_CASE("the worked operation and read are sealed to the same bytes") {
-  for (const char* name : {"worked", "op", "access"}) {
+  for (const char* name : {"worked", "op", "put_off", "access"}) {
     const Case worked = Case::named(name);
     const Position at{{worked.bytes<16>(worked.out("clinic"))}, {worked.bytes<16>(worked.out("replica"))},
                       get_integer(from_hex(worked.out("aad")).data() + 48, 8)};

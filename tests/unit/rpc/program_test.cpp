@@ -294,6 +294,9 @@ TEST_CASE("the command line is read, and a wrong one ends with code 2") {
   REQUIRE(loops.has_value());
   CHECK((loops->command == Command::clinic_list && loops->list == ClinicList::loops && loops->day == "2026-12-24" && loops->folder == "/x"));
   CHECK(options_of({"conflicts"}, code)->list == ClinicList::conflicts);
+  CHECK(options_of({"count", "2026-11"}, code)->list == ClinicList::count);
+  CHECK(options_of({"count", "2026-11"}, code)->day == "2026-11");
+  CHECK_FALSE(options_of({"count"}, code).has_value());
   CHECK(options_of({"schemas", "/x"}, code)->command == Command::schemas);
   for (const auto& wrong : std::vector<std::vector<const char*>>{{},
                                                                   {"nonsense"},

@@ -2,6 +2,7 @@
 
 #include "core/interpret/after/open_loops.hpp"
 #include "core/report/text.hpp"
+#include "core/service/methods/clinic/queue_rows.hpp"
 #include "core/service/methods/say/texts.hpp"
 
 #include <algorithm>
@@ -48,6 +49,21 @@ namespace {
   const auto record = context.desk->records().exam(exam);
   const std::vector<model::EntryMark> marks = record ? (*record)->fold.exam.marks.value_or(std::vector<model::EntryMark>{}) : std::vector<model::EntryMark>{};
   return std::any_of(marks.begin(), marks.end(), [](const model::EntryMark& one) { return one.mark.text == "withdrawal_unseen"; });
+}
+
+// Of all lines of an exam that disagree; how many of them nobody was asked about stays in the queue.
+[[nodiscard]] Result<std::vector<ToldPutOff>> put_off_of(Context& context, const ledger::ListedExam& listed, const model::PartialDate& as_of, const report::Words* words) {
+  std::vector<Queued> queue;
+  if (auto added = add_exam(context, listed, nullptr, Told::whole, queue); !added) {
+    return added.error();
+  }
+  std::vector<ToldPutOff> out;
+  for (const Queued& one : queue) {
+    const std::vector<ToldPutOff> here = one.row.put_off.value_or(std::vector<ToldPutOff>{});
+    out.insert(out.end(), here.begin(), here.end());
+  }
+  look_on(as_of, listed.offset_min, words, out);
+  return out;
 }
 
 // Visits of one person, oldest first.
@@ -113,6 +129,13 @@ using VisitRows = std::vector<ledger::ListedExam>;
     const bool withdrawn = row.state == model::ExamState::withdrawn;
     if ((!withdrawn && row.in_conflict.value_or(false)) || row.unseen.value_or(false)) {
       loop.loop = LoopWord::in_conflict;
+      auto put_off = put_off_of(context, row, as_of, words);
+      if (!put_off) {
+        return put_off.error();
+      }
+      if (!put_off->empty()) {
+        loop.put_off = std::move(*put_off);
+      }
       add(loop, {});
     }
     if (withdrawn && alone && was_written_into(context, row.exam)) {
@@ -136,6 +159,9 @@ using VisitRows = std::vector<ledger::ListedExam>;
     text += report::wrapped(person_in_words(one.person, words), "- ");
     for (const ListedLoop& loop : one.loops) {
       text += report::wrapped(loop.text->text, "    ");
+      for (const ToldPutOff& put_off : loop.put_off.value_or(std::vector<ToldPutOff>{})) {
+        text += report::wrapped(put_off.text->text, "      ");
+      }
     }
   }
   return text + "\n" + report::wrapped(words.say("msg.clinic.loops_end"));

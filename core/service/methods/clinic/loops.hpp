@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/service/methods/clinic/listed.hpp"
+#include "core/service/methods/clinic/put_off.hpp"
 
 namespace limbledger::service {
 
@@ -30,8 +31,10 @@ struct ListedLoop {
   std::optional<wire::Remark> plan;          // in the words of who planned it
   std::optional<model::PartialDate> by;
   std::optional<wire::LongText> text;
+  std::optional<std::vector<ToldPutOff>> put_off = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(ListedLoop, (), (loop, exam, examined_on, alert, side, urgency, plan_item, plan, by, text))
+BOOST_DESCRIBE_STRUCT(ListedLoop, (), (loop, exam, examined_on, alert, side, urgency, plan_item, plan, by, text, put_off))
+constexpr auto notes(const ListedLoop*) { return std::array{wire::Note{"put_off", "of what disagrees: who was asked, and when to look again; other lines of the exam may wait for nobody"}}; }
 struct OpenPerson {
   ListedPerson person;
   std::vector<ListedLoop> loops;

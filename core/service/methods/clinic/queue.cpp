@@ -41,9 +41,7 @@ Result<ConflictListResult> conflict_list(Context& context, const ConflictListPar
   std::vector<ledger::ListedExam> rows;
   for (const auto& [id, row] : **listed) {
     const bool wanted = !params.exam || params.exam == id;
-    // Of a withdrawn exam, only what somebody wrote into it without knowing that it was withdrawn.
-    const bool disagrees = row.state != model::ExamState::withdrawn && row.in_conflict.value_or(false);
-    if (wanted && (disagrees || row.unseen.value_or(false))) {
+    if (wanted && is_queued(row)) {
       rows.push_back(row);
     }
   }

@@ -7,6 +7,7 @@
 
 #include "core/service/methods/clinic/listed.hpp"
 #include "core/service/methods/clinic/pair.hpp"
+#include "core/service/methods/clinic/put_off.hpp"
 #include "core/service/methods/exam/common.hpp"
 
 namespace limbledger::service {
@@ -43,8 +44,9 @@ struct QueueRow {
   std::optional<std::vector<ListedAlert>> alerts = std::nullopt;      // without an action, and hanging on it
   std::optional<std::vector<model::EntryId>> replaces = std::nullopt; // for `replaces` of the method that settles it
   std::optional<std::vector<model::ExamId>> other_exams = std::nullopt;  // of what was written into a withdrawn exam: the person's others that stand here
+  std::optional<std::vector<ToldPutOff>> put_off = std::nullopt;         // who was asked about it, and when to look again
 };
-BOOST_DESCRIBE_STRUCT(QueueRow, (), (harm, about, exam, person, item, side, entries, revision, settle_by, pair, text, before, alerts, replaces, other_exams))
+BOOST_DESCRIBE_STRUCT(QueueRow, (), (harm, about, exam, person, item, side, entries, revision, settle_by, pair, text, before, alerts, replaces, other_exams, put_off))
 constexpr auto notes(const QueueRow*) {
   return std::array{wire::Note{"about", "finding, withdrawal, person, impression, plan, consent, request, a member of a person or place, pair, look_alike, or the mark of what was unseen: side_exchange_unseen, "
                                         "late, signature_unseen, withdrawal_unseen; births_of_one: who was decided to be one person has two days of birth"},

@@ -389,7 +389,21 @@ std::string settled_in_words(const LineOf& line, const Words& words) {
     parts.push_back(words.say("msg.clinic.id_replaces", {{"ids", ids(*row.replaces), false, true}}));
   }
   parts.push_back(row.revision.empty() ? words.say("msg.clinic.id_seen_none") : words.say("msg.clinic.id_seen", {{"ids", ids(row.revision), false, true}}));
-  return text + "\n" + words.say("msg.clinic.queue_ids", {{"ids", report::joined(parts, "; "), false, true}});
+  std::vector<model::EntryId> entries;
+  for (const QueueEntry& one : row.entries) {
+    entries.push_back(one.entry);
+  }
+  for (const DecidedPair& one : row.pair ? row.pair->decided : std::vector<DecidedPair>{}) {
+    entries.push_back(one.entry);
+  }
+  text += "\n" + words.say("msg.clinic.queue_ids", {{"ids", report::joined(parts, "; "), false, true}});
+  // What conflict.put_off takes beside these.
+  parts = {words.say("msg.clinic.id_about", {{"about", row.about.text, false, true}})};
+  parts.push_back(entries.empty() ? words.say("msg.clinic.id_entries_none") : words.say("msg.clinic.id_entries", {{"ids", ids(entries), false, true}}));
+  if (row.pair && !row.pair->people.empty() && row.pair->people.front().revision) {
+    parts.push_back(words.say("msg.clinic.id_seen", {{"ids", ids(*row.pair->people.front().revision), false, true}}));
+  }
+  return text + "\n" + words.say("msg.clinic.queue_ids_put_off", {{"ids", report::joined(parts, "; "), false, true}});
 }
 
 std::string row_in_words(Context& context, const LineOf& line, const Words& words) {
@@ -421,6 +435,7 @@ std::string row_in_words(Context& context, const LineOf& line, const Words& word
   for (const std::string& one : line.more) {
     text += "\n" + one;
   }
+  text += put_off_lines(row);
   return text + "\n" + settled_in_words(line, words);
 }
 

@@ -161,6 +161,7 @@ Result<void> add_exam(Context& context, const ledger::ListedExam& listed, const 
     if (row.settle_by.text == "impression.record") {
       row.replaces = record.fold.impression_heads;
     }
+    add_put_offs(context, record.operations, listed.offset_min, words, row);
     if (auto alerts = alerts_hanging_on(*visit, about, entries, record.fold, words); !alerts.empty()) {
       row.alerts = std::move(alerts);
     }
@@ -237,6 +238,7 @@ Result<void> add_person(Context& context, const model::PersonId& id, const repor
     row.revision = fold.person.revision.value_or(std::vector<model::EntryId>{});
     row.replaces = one.entries;
     row.settle_by = model::Word{"person.amend"};
+    add_put_offs(context, operations, model::OffsetMinutes{offset_at_hand(context, {id})}, words, row);
     if (words != nullptr) {
       const LineOf line{row, nullptr, offset_at_hand(context, {id})};
       row.text = wire::LongText{how == Told::whole ? row_in_words(context, line, *words) : row_in_short(line, *words)};
@@ -261,6 +263,17 @@ Result<void> add_people(Context& context, const report::Words* words, std::vecto
 }
 
 namespace {
+
+// They lie in the record of the first.
+[[nodiscard]] Result<void> add_put_offs_of_pair(Context& context, const match::PersonPair& persons, const report::Words* words, QueueRow& row) {
+  const auto first = context.desk->records().person(persons.first);
+  if (!first) {
+    return first.error();
+  }
+  const std::vector<ledger::Opened> operations = (*first)->operations;
+  add_put_offs(context, operations, model::OffsetMinutes{offset_at_hand(context, {persons.first, persons.second})}, words, row);
+  return {};
+}
 
 // Whoever was decided to be one was born once: two days that cannot be one day are asked after.
 [[nodiscard]] Result<void> add_births_of_one(Context& context, const match::PersonPair& persons, const report::Words* words, std::vector<Queued>& queue) {
@@ -287,6 +300,9 @@ namespace {
   }
   row.person = *who;
   row.pair = std::move(*pair);
+  if (auto added = add_put_offs_of_pair(context, persons, words, row); !added) {
+    return added;
+  }
   if (words != nullptr) {
     std::vector<std::string> lines;
     for (const model::Person& one : row.pair->people) {
@@ -312,7 +328,7 @@ namespace {
     for (const std::string& line : lines) {
       text += "\n" + line;
     }
-    row.text = wire::LongText{text + "\n" + words->say("msg.clinic.settle_births_of_one")};
+    row.text = wire::LongText{text + put_off_lines(row) + "\n" + words->say("msg.clinic.settle_births_of_one")};
   }
   queue.push_back({std::move(row), 0});
   return {};
@@ -344,6 +360,10 @@ Result<QueueRow> row_of_pair(Context& context, const match::PersonPair& persons,
   row.about = model::Word{decided ? "pair" : "look_alike"};
   row.revision = told->revision;
   row.settle_by = model::Word{"pair.decide"};
+  row.pair = *told;
+  if (auto added = add_put_offs_of_pair(context, persons, words, row); !added) {
+    return added.error();
+  }
   if (words != nullptr) {
     std::vector<std::string> because;
     for (const WeighedField& one : told->working.value_or(std::vector<WeighedField>{})) {
@@ -366,11 +386,39 @@ Result<QueueRow> row_of_pair(Context& context, const match::PersonPair& persons,
                                                       {"at", clock_in_words(one.at, offset_at_hand(context, told->persons), *words), false, true},
                                                       {"what", report::word_of(*words, "clinic.same", wire::type_of<model::SamePerson>().words[static_cast<std::size_t>(one.same)]), false, true}});
     }
-    row.pair = *told;
-    row.text = wire::LongText{text + "\n" + settled_in_words(LineOf{row}, *words)};
+    row.text = wire::LongText{text + put_off_lines(row) + "\n" + settled_in_words(LineOf{row}, *words)};
   }
-  row.pair = std::move(*told);
   return row;
+}
+
+Result<void> add_pair(Context& context, const match::PersonPair& persons, const report::Words* words, std::vector<Queued>& queue) {
+  const auto links = context.desk->records().links();
+  if (!links) {
+    return links.error();
+  }
+  const auto found = (*links)->pairs.find(persons);
+  const bool against = found != (*links)->pairs.end() && (found->second.in_conflict || found->second.contradicted);
+  if (!against && found != (*links)->pairs.end() && found->second.same == model::SamePerson::yes) {
+    return add_births_of_one(context, persons, words, queue);
+  }
+  const bool decided = (found != (*links)->pairs.end() && found->second.same) || (*links)->group_of(persons.first).contains(persons.second);
+  if (!against && decided) {
+    return {};
+  }
+  const auto alike = undecided_pairs(context);
+  if (!alike) {
+    return alike.error();
+  }
+  // While records are left to compare nobody knows who does not look alike.
+  if (!against && !still_looking(context) && std::find((*alike)->begin(), (*alike)->end(), persons) == (*alike)->end()) {
+    return {};
+  }
+  auto row = row_of_pair(context, persons, against, words);
+  if (!row) {
+    return row.error();
+  }
+  queue.push_back({std::move(*row), 0});
+  return {};
 }
 
 Result<void> add_pairs(Context& context, bool look_alikes, const report::Words* words, std::vector<Queued>& queue) {

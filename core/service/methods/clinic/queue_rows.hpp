@@ -26,6 +26,12 @@ struct Queued {
   }
 };
 
+// Of a withdrawn exam, only what somebody wrote into it without knowing that it was withdrawn.
+[[nodiscard]] inline bool is_queued(const ledger::ListedExam& row) {
+  const bool disagrees = row.state != model::ExamState::withdrawn && row.in_conflict.value_or(false);
+  return disagrees || row.unseen.value_or(false);
+}
+
 // In whole, or for a page of the exam.
 enum class Told { whole, on_page, on_letter };
 
@@ -33,6 +39,8 @@ enum class Told { whole, on_page, on_letter };
 [[nodiscard]] Result<void> add_person(Context& context, const model::PersonId& id, const report::Words* words, Told how, std::vector<Queued>& queue);
 [[nodiscard]] Result<void> add_people(Context& context, const report::Words* words, std::vector<Queued>& queue);
 [[nodiscard]] Result<void> add_pairs(Context& context, bool look_alikes, const report::Words* words, std::vector<Queued>& queue);
+// What is to be settled or asked of two records; nothing where it is decided.
+[[nodiscard]] Result<void> add_pair(Context& context, const match::PersonPair& persons, const report::Words* words, std::vector<Queued>& queue);
 // `decided`: both ways, and not only alike.
 [[nodiscard]] Result<QueueRow> row_of_pair(Context& context, const match::PersonPair& persons, bool decided, const report::Words* words);
 

@@ -78,7 +78,7 @@ void add_corrected(const ledger::ExamRecord& record, const PersonsKnown& persons
 }
 
 // Alerts are judged by nothing that these say.
-constexpr std::array<std::string_view, 6> passed_over{"alert_handled", "became", "disagree", "impression", "letter", "plan"};
+constexpr std::array<std::string_view, 7> passed_over{"alert_handled", "became", "disagree", "impression", "letter", "plan", "put_off"};
 
 [[nodiscard]] bool is_passed_over(const model::Operation& operation) {
   return std::find(passed_over.begin(), passed_over.end(), operation.op.text) != passed_over.end();

@@ -83,6 +83,21 @@ export const introductions = () => {
   ];
 };
 
+const put_off = () => {
+  const chain = c.exam_chain();
+  const opening = chain.entries[1].e;
+  const json = c.payload({
+    op: 'put_off', request: fill(16, 0x13), wall_ms: c.start_ms + 3000, after: [opening],
+    body: { about: 'late', entries: [c.name_of(opening)], asked: 'Musa Invented, whether he meant the left knee', look_again: '2025-12-01' },
+  });
+  const entry = c.add_op(chain, json);
+  return {
+    name: 'put_off', about: 'a later operation of the same exam: a line of what disagrees is put off, with whom and what was asked, and when to look again',
+    inputs: { device_seed: hex(seeds.device), key: hex(seeds.exam_key), milliseconds: c.start_ms + 3000, counter: 0, flags: 1, text: json },
+    outputs: { ...c.shown(chain, entry, json), run: hex(chain.run(1)) },
+  };
+};
+
 export const key_and_op = () => {
   const chain = c.exam_chain();
   const [key, op] = chain.entries;
@@ -95,6 +110,7 @@ export const key_and_op = () => {
       inputs: { device_seed: hex(seeds.device), epoch: 1, epoch_secret: hex(seeds.epoch_1), epoch_pub: hex(c.epoch_1.pub), key: hex(seeds.exam_key), object: hex(c.exam), seal_seed: hex(seeds.seal_1), milliseconds: c.start_ms, counter: 0, flags: 0 },
       outputs: c.shown(chain, key),
     },
+    put_off(),
     {
       name: 'op', about: 'the first operation under that key, in the same commit',
       inputs: { device_seed: hex(seeds.device), key: hex(seeds.exam_key), milliseconds: c.start_ms, counter: 1, flags: 1, text: json },

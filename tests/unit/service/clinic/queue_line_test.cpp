@@ -1,84 +1,13 @@
 // What a line of the queue says to somebody who was at none of the visits, and what follows from deciding it: dangers, sides, versions,
 // withdrawn exams, births. Logic tests of our own rules (ledger, items 18, 27 to 30; clinical safety, part D); everything is invented.
-#include "core/ledger/fold/records.hpp"
-#include "core/ledger/log/log.hpp"
-#include "tests/unit/service/desk_fixture.hpp"
+#include "tests/unit/service/clinic/queue_visit.hpp"
 
 namespace limbledger::service::test::queue_lines {
 
 namespace {
 
-struct Visit : DeskFixture {
-  unsigned requests = 100;
-  std::string person;
-  std::string exam;
-  std::string opened;
-
-  Visit() {
-    person = registered("Kofi Invented", "2001-04-02");
-    const std::string reply = ok("exam.open", R"({"person":")" + person + R"(","complaint":"acute_knee","side":"left","setting":"outreach","offset_min":180,"injured_on":"2026-11-23",)" + request() + "}");
-    exam = at(reply, "/exam/exam");
-    opened = at(reply, "/revision/0");
-  }
-  std::string request() { return R"("request":")" + request_id(++requests) + "\""; }
-  std::string registered(const std::string& name, const std::string& born) {
-    return at(ok("person.register", R"({"names":[{"text":")" + name + R"("}],"sex":"male","birth":{"date":")" + born + R"("},"home":"Upper Ford",)" + request() + "}"), "/person/person");
-  }
-  std::string seen() const { return at(ok("exam.read", R"({"exam":")" + exam + "\"}"), "/revision"); }
-  std::string write(const std::string& method, const std::string& more) { return ok(method, R"({"exam":")" + exam + "\"," + more + R"(,"seen":)" + seen() + "," + request() + "}"); }
-  std::string findings(const std::string& list) { return write("finding.record", R"("findings":[)" + list + "]"); }
-  // As another device would have written it that had been shown the opening and nothing since.
-  std::string elsewhere(const std::string& op, const std::string& body, const std::vector<std::string>& replaces = {}) {
-    ledger::NewOperation operation;
-    model::ExamId id;
-    REQUIRE(model::ExamId::from_text(exam, id).empty());
-    operation.object = model::as_object(id);
-    operation.op = op;
-    REQUIRE(model::RequestId::from_text(request_id(900 + ++requests), operation.request).empty());
-    operation.after.emplace_back();
-    REQUIRE(model::EntryId::from_text(opened, operation.after.back()).empty());
-    for (const std::string& one : replaces) {
-      operation.replaces.emplace_back();
-      REQUIRE(model::EntryId::from_text(one, operation.replaces.back()).empty());
-    }
-    operation.by = desk->examiner();
-    operation.body_json = body;
-    const auto appended = desk->log().append({&operation, 1}, desk->edition().id(), desk->examiner_key());
-    REQUIRE(appended.has_value());
-    desk->records().changed(*appended);
-    return appended->front().entry().to_text();
-  }
-  std::string queue() const { return ok("conflict.list", R"({"language":"en","look_alikes":false})"); }
-  std::string line() const { return at(queue(), "/queue/0/text"); }
-  std::string note() const { return at(ok("note.write", R"({"exam":")" + exam + "\"}"), "/text"); }
-};
-
-// As it is read: without the marks that turn no words, and on one line.
-bool holds(std::string page, const std::string& words) {
-  for (const std::string mark : {"\u2068", "\u2069"}) {
-    for (std::size_t at = page.find(mark); at != std::string::npos; at = page.find(mark)) {
-      page.erase(at, mark.size());
-    }
-  }
-  std::string flat;
-  for (const char c : page) {
-    const char next = c == '\n' ? ' ' : c;
-    if (next != ' ' || flat.empty() || flat.back() != ' ') {
-      flat += next;
-    }
-  }
-  return flat.find(words) != std::string::npos;
-}
-
 const std::string both_pulses =
     R"({"item":"history.mechanism","side":"midline","value":{"kind":"choice","choice":"twist"}},{"item":"vessel.pulse_dorsalis_pedis","side":"right","value":{"kind":"grade","scale":"pulse/0-3","grade":"2"}},{"item":"vessel.pulse_dorsalis_pedis","side":"left","value":{"kind":"grade","scale":"pulse/0-3","grade":"0"}})";
-
-std::string flexion_elsewhere(const std::string& side, int deg) {
-  model::FindingId finding;
-  finding.bytes.fill(9);
-  return R"({"finding":")" + finding.to_text() + R"(","observation":{"item":"knee.flexion_active","side":")" + side + R"(","value":{"kind":"angle","deg":)" + std::to_string(deg) +
-         R"(,"toward":"flexion","toward_deg":)" + std::to_string(deg) + R"(},"instrument":"goniometer_long","position":"supine"}})";
-}
 
 }  // namespace
 
