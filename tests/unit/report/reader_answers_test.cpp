@@ -336,6 +336,7 @@ TEST_CASE("who says how soon is the same on note and letter: the alerts alone, o
 
 TEST_CASE("C16: an alert that is kept apart is told by nothing else of a page, and what the person carries does not say that it can wait") {
   Printer ankle("ankle");
+  ankle.names.protected_note = report::ProtectedNote::mentioned;
   REQUIRE(ankle.assessment.alerts.empty());
   const std::string calm = "Nothing was raised that asks for a ";
   CHECK(has(section(note_read(ankle), "Plan"), calm));
