@@ -56,7 +56,7 @@ Findings of_side(Findings of_item, model::Side side) {
 }
 
 View::View(const model::Exam& exam, const std::optional<model::Person>& person, const reference::Edition& edition, const model::PartialDate& as_of)
-    : exam_(exam), person_(person), edition_(edition), examined_on_(day_to_judge(exam, person, as_of)), as_of_(examined_on_.value_or(as_of)) {
+    : exam_(exam), person_(person), edition_(edition), examined_on_(day_to_judge(exam, person, as_of)), as_of_(examined_on_.value_or(as_of)), ages_(ages_at(exam, person, as_of)) {
   runs_.resize(edition.items().size());
   if (!exam.findings) {
     return;
@@ -90,7 +90,7 @@ View::View(const model::Exam& exam, const std::optional<model::Person>& person, 
 }
 
 View::View(const View& base, const model::Finding& instead)
-    : exam_(base.exam_), person_(base.person_), edition_(base.edition_), examined_on_(base.examined_on_), as_of_(base.as_of_), findings_(base.findings_), runs_(base.runs_), may_hold_two_(base.may_hold_two_) {
+    : exam_(base.exam_), person_(base.person_), edition_(base.edition_), examined_on_(base.examined_on_), as_of_(base.as_of_), ages_(base.ages_), findings_(base.findings_), runs_(base.runs_), may_hold_two_(base.may_hold_two_) {
   const model::Item* item = edition_.item(instead.item);
   const auto same_slot = [&](const model::Finding* held) { return held->item == instead.item && held->side == instead.side; };
   const auto first_of_slot = std::find_if(findings_.begin(), findings_.end(), same_slot);
@@ -114,11 +114,11 @@ View::View(const View& base, const model::Finding& instead)
 }
 
 View::View(const View& base, Listens /*listens*/)
-    : exam_(base.exam_), person_(base.person_), edition_(base.edition_), examined_on_(base.examined_on_), as_of_(base.as_of_), findings_(base.findings_), runs_(base.runs_),
+    : exam_(base.exam_), person_(base.person_), edition_(base.edition_), examined_on_(base.examined_on_), as_of_(base.as_of_), ages_(base.ages_), findings_(base.findings_), runs_(base.runs_),
       may_hold_two_(base.may_hold_two_), listens_(true) {}
 
 View::View(const View& base, const std::vector<model::EntryId>& without)
-    : exam_(base.exam_), person_(base.person_), edition_(base.edition_), examined_on_(base.examined_on_), as_of_(base.as_of_), may_hold_two_(base.may_hold_two_) {
+    : exam_(base.exam_), person_(base.person_), edition_(base.edition_), examined_on_(base.examined_on_), as_of_(base.as_of_), ages_(base.ages_), may_hold_two_(base.may_hold_two_) {
   runs_.resize(base.runs_.size());
   findings_.reserve(base.findings_.size());
   for (const model::Finding* finding : base.findings_) {
@@ -179,6 +179,56 @@ std::optional<model::PartialDate> day_to_judge(const model::Exam& exam, const st
   const model::Birth* birth = person && person->birth ? &*person->birth : nullptr;
   const bool dated = birth != nullptr && (birth->date || (birth->age_years && birth->on));
   return dated && !model::age_on(*birth, day) ? std::nullopt : std::optional(day);
+}
+
+namespace {
+
+using AgeOn = std::optional<model::AgeInterval> (*)(const model::Birth&, const model::PartialDate&);
+
+// Where nobody can say the day, it is not after the one asked for. A clock that was not set runs behind, so it is not before what that says; where
+// nobody was born then, and where it runs ahead, it is of a device that has this program. An age that was told counts from its own day. Where
+// people said different days the birth alone bounds it.
+[[nodiscard]] std::optional<model::AgeInterval> age_between(const model::Exam& exam, const model::Birth& birth, const model::PartialDate& as_of, AgeOn age_on) {
+  std::optional<model::AgeInterval> age = age_on(birth, as_of);
+  if (!age) {
+    return age;
+  }
+  std::int64_t low = 0;
+  // Raises the least age to that of a day, which is not after the day asked for.
+  const auto at_least_on = [&](const model::PartialDate& day) {
+    const auto then = age_on(birth, day.last_day() < as_of.last_day() ? day : as_of);
+    low = std::max(low, then ? then->low : 0);
+    return then.has_value();
+  };
+  if (exam.examined_at) {
+    const model::PartialDate clock = model::date_of(*exam.examined_at, exam.offset_min ? exam.offset_min->steps : 0);
+    const bool ahead = clock.first_day() > as_of.last_day();
+    if (ahead || (model::is_of_no_clock(exam.examined_at) && !at_least_on(clock))) {
+      at_least_on(model::date_of({model::first_release_ms}, 0));
+    }
+  }
+  if (!birth.date && birth.on) {
+    at_least_on(*birth.on);
+  }
+  age->low = std::min(low, age->low);
+  return age;
+}
+
+}  // namespace
+
+Ages ages_at(const model::Exam& exam, const std::optional<model::Person>& person, const model::PartialDate& as_of) {
+  if (!person || !person->birth) {
+    return {};
+  }
+  const model::Birth& birth = *person->birth;
+  if (const auto day = day_to_judge(exam, person, as_of)) {
+    return {model::age_on(birth, *day), model::age_months_on(birth, *day)};
+  }
+  constexpr std::int64_t day_ms = std::int64_t{24} * 3600 * 1000;
+  if (!model::when_done(exam).doubtful || !model::can_be_right({as_of.last_day() * day_ms})) {
+    return {};
+  }
+  return {age_between(exam, birth, as_of, &model::age_on), age_between(exam, birth, as_of, &model::age_months_on)};
 }
 
 bool of_damaged_record(const model::Finding& finding) {

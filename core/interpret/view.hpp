@@ -22,6 +22,13 @@ class Bodies;  // body.hpp
 // Some of the findings of a View, in its order.
 using Findings = std::span<const model::Finding* const>;
 
+// Completed years and months at an exam, lowest and highest possible.
+struct Ages {
+  std::optional<model::AgeInterval> years, months;
+};
+// On the day to judge by. Where nobody can say the day, between the days that it can have been; nothing where the birth does not fit it.
+[[nodiscard]] Ages ages_at(const model::Exam& exam, const std::optional<model::Person>& person, const model::PartialDate& as_of);
+
 class View {
  public:
   View(const View&) = delete;
@@ -40,14 +47,12 @@ class View {
   [[nodiscard]] const model::Exam& exam() const { return exam_; }
   [[nodiscard]] const std::optional<model::Person>& person() const { return person_; }
   [[nodiscard]] const reference::Edition& edition() const { return edition_; }
-  // The day to judge by (day_to_judge): nothing where it is doubtful, and then no age is known and no time since anything.
+  // The day to judge by (day_to_judge): nothing where it is doubtful, and then no time since anything is known, and of the age what the birth settles.
   [[nodiscard]] const std::optional<model::PartialDate>& examined_on() const { return examined_on_; }
   // The same, or else the day asked for.
   [[nodiscard]] const model::PartialDate& as_of() const { return as_of_; }
-  [[nodiscard]] std::optional<model::AgeInterval> age_on_exam() const { return examined_on_ ? age_on_day(*examined_on_) : std::nullopt; }
-  [[nodiscard]] std::optional<model::AgeInterval> age_months_on_exam() const {
-    return examined_on_ && person_ && person_->birth ? model::age_months_on(*person_->birth, *examined_on_) : std::nullopt;
-  }
+  [[nodiscard]] const std::optional<model::AgeInterval>& age_on_exam() const { return ages_.years; }
+  [[nodiscard]] const std::optional<model::AgeInterval>& age_months_on_exam() const { return ages_.months; }
   // What is missing where no age is known: the day, or the birth.
   [[nodiscard]] std::string_view age_lacks() const { return !examined_on_ && person_ && person_->birth ? "day" : "birth"; }
   [[nodiscard]] std::optional<model::AgeInterval> age_on_day(const model::PartialDate& day) const;
@@ -83,6 +88,7 @@ class View {
   const reference::Edition& edition_;
   std::optional<model::PartialDate> examined_on_;
   model::PartialDate as_of_;
+  Ages ages_;
   std::vector<const model::Finding*> findings_;
   struct Run {
     std::uint32_t first = 0;

@@ -156,8 +156,7 @@ bool PageView::has_passed(const std::string& day) const {
 }
 
 std::optional<model::AgeInterval> PageView::age() const {
-  const auto known = day();
-  return known && person && person->birth ? model::age_on(*person->birth, *known) : std::nullopt;
+  return interpret::ages_at(exam, person, assessment.as_of).years;
 }
 
 std::vector<interpret::MissingItem> minimum_missing(const PageView& view, Side side) {

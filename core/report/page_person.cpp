@@ -110,23 +110,20 @@ std::string person_line(const PageView& view) {
   const auto& open = view.exam.conflicts;
   const bool of_two = open && std::any_of(open->begin(), open->end(), [](const model::Conflict& one) { return one.about.text == "person"; });
   std::vector<std::string> who{names.empty() ? view.say(of_two ? "page.whose_undecided" : "page.no_name") : joined(names, " / ")};
-  if (const auto age = view.age()) {
+  if (const interpret::Ages ages = interpret::ages_at(view.exam, view.person, view.assessment.as_of); ages.years) {
     constexpr std::int64_t said_in_months_under = 2;  // years; of an infant they tell nothing
-    model::AgeInterval said = *age;
-    bool in_months = false;
-    if (age->high < said_in_months_under) {
-      if (const auto months = model::age_months_on(*view.person->birth, *view.day())) {
-        said = *months;
-        in_months = true;
-      }
+    const bool in_months = ages.years->high < said_in_months_under && ages.months;
+    const model::AgeInterval& said = in_months ? *ages.months : *ages.years;
+    // Of a day that nobody can say the birth tells how old at most.
+    const bool at_most = !view.day() && said.low != said.high;
+    const std::string high = wire::write_number(said.high, 1);
+    const std::string span = said.low == said.high || at_most ? high : wire::write_number(said.low, 1) + "-" + high;
+    const std::string unit = in_months ? "months" : "years";
+    std::string told = view.say("page." + unit, {{unit, span, true}});
+    if (at_most) {
+      told = view.say("page.age_at_most", {{"age", told, true}});
     }
-    const std::string low = wire::write_number(said.low, 1);
-    const std::string span = said.low == said.high ? low : low + "-" + wire::write_number(said.high, 1);
-    if (in_months) {
-      who.push_back(view.say("page.months", {{"months", span, true}}));
-    } else {
-      who.push_back(view.say("page.years", {{"years", span, true}}));
-    }
+    who.push_back(std::move(told));
   } else {
     who.push_back(view.say(view.person && view.person->birth && !view.day() ? "page.age_of_no_day" : "page.age_unknown"));
   }

@@ -53,7 +53,7 @@ void fit_to_place(const model::Place* place, std::vector<model::MessageId>& mean
 // Who is ill as a whole: after an injury it bleeds; where nothing says that it is an infection none is treated.
 void fit_to_cause(std::string_view what, std::vector<model::MessageId>& meanwhile) {
   const model::MessageId sepsis{"msg.meanwhile.sepsis_by_protocol"};
-  if (what == "shock") {
+  if (what == "shock" || what == "shock_bears") {
     std::replace(meanwhile.begin(), meanwhile.end(), sepsis, model::MessageId{"msg.meanwhile.bleeding_and_warmth"});
   } else if (what == "failing" || what == "alone" || what.starts_with("lung_clot") || what.starts_with("several")) {
     std::erase(meanwhile, sepsis);

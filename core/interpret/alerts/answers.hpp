@@ -84,6 +84,8 @@ class Answers {
   // Completed years on the day of the exam: at least `low` and at most `high`.
   [[nodiscard]] Tri aged(std::int64_t low, std::int64_t high) const;
   [[nodiscard]] Tri child() const;
+  // Something is known of the age, and it may be as high.
+  [[nodiscard]] bool may_be_from(std::int64_t years) const { return age_ && age_->high >= years; }
 
   template <class Make>
   [[nodiscard]] Clue once(Known what, model::Side side, const Make& make) const {

@@ -132,6 +132,9 @@ struct SignsTogether {
 [[nodiscard]] Clue breath_unmeasured(const Answers& answers);
 // The body fails, or answers by two signs of which one is heat or cold: what is hot and red for another reason has fast breaths too.
 [[nodiscard]] Clue hot_body_answers(const Answers& answers);
+// Brought as an infant of whom nobody knows the age; and recorded of whom, what no infant has.
+[[nodiscard]] bool brought_as_infant(const Answers& answers);
+[[nodiscard]] bool no_infant(const Answers& answers);
 // Under three months, or perhaps so: an age that allows it, or none told of an infant; and nothing shows it older.
 [[nodiscard]] bool perhaps_newborn(const Answers& answers);
 // As the age has them: a child's are no adult's.

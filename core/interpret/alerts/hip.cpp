@@ -121,7 +121,7 @@ Raised hip_fracture_old(const Answers& answers, Side side) {
   Raised raised;
   // What is seen asks for no age: a break on the film, or a leg short and turned out after an injury.
   const bool lies_so = answers.chosen("hip.leg_attitude", side, {"attitude_short_turned_out"}).is_yes() && (fall.is_yes() || hurt_lately(answers).is_yes());
-  const Tri old = answers.aged(hip_fracture_from, 200);
+  const Tri old = answers.may_be_from(hip_fracture_from) ? Tri::yes : answers.aged(hip_fracture_from, 200);  // who may be as old is taken for it
   raised.applies = weak || seen.is_yes() || lies_so ? Tri::yes : old;
   // The age gate of the page is from memory: younger, a fall that leaves a leg that does not carry and a hip that hurts raises it as well,
   // and is asked after where the complaint is of the hip (our own rule).
@@ -151,12 +151,12 @@ Raised hip_fracture_old(const Answers& answers, Side side) {
     raised.clue.ask.add(roll_or_look(answers, side, answers.positive("hip.log_roll", side)).ask);
     raised.asks = "age";
   }
-  const bool by_look = !weak && answers.aged(hip_fracture_from, 200) != Tri::yes;
+  const bool by_look = !weak && old != Tri::yes;
   const bool by_hip_alone = shows.is_yes() && !hurt_lately(answers).is_yes() && !fall.is_yes() && !sudden.is_yes() && !lost.is_yes();
   raised.what = seen.is_yes() ? "seen" : (by_signs ? "signs" : (by_look && lies_so ? "lies_so" : (by_hip_alone ? "without_steps" : (age_open ? "age_open" : "raised"))));
   if (raised.clue.is_yes()) {
     // What chose the line, or let it apply at this age, stands among the grounds.
-    const bool old_enough = answers.aged(hip_fracture_from, 200) == Tri::yes;
+    const bool old_enough = old == Tri::yes;
     const Clue lies = answers.chosen("hip.leg_attitude", side, {"attitude_short_turned_out"});
     const Clue memory = answers.yes("history.memory_poor");
     for (const auto& [counts, clue] : {std::pair<bool, const Clue*>(true, &seen), {by_look, &lies}, {!old_enough, &frail}, {!old_enough, &memory}}) {

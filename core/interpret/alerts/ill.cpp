@@ -133,7 +133,9 @@ Raised acutely_ill(const Answers& answers, Side) {
     shock.because.add(together.clue.because);
     shock.because.add(twice.because);
   }
-  const Clue cold_and_ill = cold.is_yes() ? every({cold, answers.yes("history.unwell")}) : Clue{};
+  // Mottled on both feet says as much as feeling ill.
+  const auto mottled = [&](Side side) { return answers.chosen("vessel.foot_colour", side, {"colour_mottled"}); };
+  const Clue cold_and_ill = cold.is_yes() ? every({cold, led_by(answers.yes("history.unwell"), {every({mottled(Side::left), mottled(Side::right)})})}) : Clue{};
   // Cold after a fall: how long somebody lay (red flags page, section 12).
   const Clue cold_and_fell = cold.is_yes() && bleeds.likely.is_yes() ? every({cold, bleeds.likely}) : Clue{};
   raised.clue = led_by(septic, {twice, lung.now, lung.same_day, hot_newborn, cold_newborn, alone, shock, cold_and_ill, cold_and_fell, together.clue});
@@ -161,7 +163,12 @@ Raised acutely_ill(const Answers& answers, Side) {
   raised.interrupts = !waits;
   // Pulse and pressure before all else, where only looks speak yet.
   raised.ask_first = together.unmeasured && raised.clue.value == Tri::undetermined;
+  // Ill without heat or cold while the pressure fails: what bleeds inside is named before sepsis, with child what bleeds there.
+  const bool no_heat = !infected && (septic.is_yes() || together.circulation) && (together.circulation || pressure_fails(answers).is_yes());
+  const bool bears = no_heat && led_by(answers.yes("body.pregnancy"), {answers.yes("history.childbirth_recent")}).is_yes();
   raised.what = shock.is_yes()              ? "shock"
+                : bears                     ? "shock_bears"
+                : no_heat && septic.is_yes() ? (together.circulation && !together.pale ? "circulation" : "shock_ill")
                 : septic.is_yes()           ? "raised"
                 : hot_newborn.is_yes()      ? "newborn"
                 : cold_newborn.is_yes()     ? "newborn_cold"

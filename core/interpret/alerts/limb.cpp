@@ -394,9 +394,9 @@ namespace {
   return !plaster.is_yes() || worn_for_weeks(answers) || answers.yes("body.paralysis", side).is_yes() ? Clue{} : plaster;
 }
 
-// Severe pain under it, and a foot of an ill colour, slow to fill or not moved, or a child that will not move: one sign and one symptom are
-// enough, and nobody need have called the pain beyond the hurt (page, sections 4 and 5: "tight cast", "one perfusion sign + one symptom"; what
-// counts as severe, and the child, are our own rule).
+// Severe pain under it, and a foot of an ill colour, slow to fill, newly numb or not moved, or a child that will not move: one sign and one symptom are
+// enough, and nobody need have called the pain beyond the hurt (page, sections 4 and 5: "tight cast", "one perfusion sign + one symptom"; clinical
+// safety, C13; what counts as severe, and the child, are our own rule).
 [[nodiscard]] Clue hurts_under_plaster(const Answers& answers, Side side, const Clue& plaster) {
   const Clue sore = plaster.is_yes() ? severe_pain_told(answers) : Clue{};
   if (!sore.is_yes()) {
@@ -404,7 +404,7 @@ namespace {
   }
   const Clue child_still = answers.child() == Tri::yes ? answers.chosen("general.child_at_play", Side::midline, {"play_will_not_move"}) : Clue{};
   const Clue sign = led_by(Clue{}, {answers.chosen("vessel.foot_colour", side, {"colour_pale", "colour_mottled", "colour_blue", "colour_dusky"}),
-                                    answers.yes("vessel.capillary_refill_slow", side), answers.no("ankle.movement", side), child_still});
+                                    answers.yes("vessel.capillary_refill_slow", side), answers.no("ankle.movement", side), newly_numb(answers, side), child_still});
   return every({plaster, sore, sign});
 }
 

@@ -70,6 +70,7 @@ inline constexpr std::int64_t adult_signs_from = 12;        // NICE_NG51: its ta
 inline constexpr std::int64_t pulse_child_under = 60;       // NICE_NG51: high risk below it at any age of its tables of children
 inline constexpr std::int64_t cold_child_under_years = 5;   // NICE_NG51: below 36.0 is high risk there, a lesser sign later
 inline constexpr std::int64_t newborn_under_months = 3;  // NICE_NG51: under it 38.0 or more is high risk
+inline constexpr std::int64_t newborn_mass_to = 120, newborn_under_weeks = 14;  // CONVENTION: no infant of three months weighs more (tenths of a kg); no trouble is older than it
 inline constexpr std::int64_t systolic_child_under = 70;    // LOWPRESSURE_2019: and two more a year of age, under 10
 inline constexpr std::int64_t systolic_adult_from = 10;     // the same
 inline constexpr std::int64_t crp_over = 20;                // CAIRD2006, CRP20_BSCOS: mg in a litre

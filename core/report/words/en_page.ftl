@@ -19,6 +19,7 @@ msg-page-when_doubtful = on a DAY NOT KNOWN (the clock of the device said { $clo
 msg-page-when_and_birth = { $when } by what is recorded, BUT the birth does not fit it: ask when this was done, and when the person was born
 msg-page-by_wrong_clock = { $at } by a clock that cannot have been right
 msg-page-age_of_no_day = age not known (the day of the exam is not)
+msg-page-age_at_most = age not known (the day of the exam is not), at most { $age }
 msg-page-examiner_role = { $name }, { $role }
 msg-page-examiner_names = { $names } (called differently on two devices)
 msg-page-examiner_unknown = { $id } (an examiner; the name is not known here)

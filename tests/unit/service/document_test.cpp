@@ -190,7 +190,7 @@ TEST_CASE("a document whose examined_at is of a clock that was not set is judged
     }
     return assessment ? "none" : assessment.error().faults.front().code;
   };
-  CHECK(hip(assess(fell("2026-11-24", ""))) == "msg.alert.hip_fx_old.age_open");
+  CHECK(hip(assess(fell("2026-11-24", ""))) == "msg.alert.hip_fx_old.raised");  // 56 by that clock, 82 now: taken for old
   CHECK(hip(assess(fell("2026-11-24", R"(,"examined_on":"2026-11-24")"))) == "msg.alert.hip_fx_old.raised");
   CHECK(hip(assess(fell("2001-01-02", ""))) == "none");  // nothing shows it: 56 years
   // Born after it: nothing is refused for the clock, and where the document itself is of then the refusal names what helps.
@@ -207,4 +207,59 @@ TEST_CASE("a document whose examined_at is of a clock that was not set is judged
   CHECK(refused.error().faults.front().code == "value.date_order");
   CHECK(refused.error().faults.front().expected.find("clock") != std::string::npos);
   CHECK(refused.error().faults.front().expected.find("examined_on") != std::string::npos);
+}
+
+// What the birth settles whatever the day: nobody born in 2019 is sixty, nor is one born in 1944 a child.
+TEST_CASE("a document of a doubtful day is judged by the ages that its person can have had: by an unset clock, one that is ahead, and an age that was told") {
+  const auto judged = [](const std::string& birth, const std::string& at, const std::string& exam, const std::string& findings) {
+    auto assessment = assess(R"({"document":{"format":"limbledger-exam/1","as_of":"2026-11-24","person":{"birth":)" + birth + R"(,"sex":"female","norm_sex":"female"},"exam":{)" + exam +
+                             R"(,"side":"left","setting":"outreach","offset_min":0,"examined_at":")" + at + R"("},"findings":[)" + findings + R"(]},"confirmed":["value.unusual"]})");
+    REQUIRE(assessment.has_value());
+    return *assessment;
+  };
+  const auto names = [](const interpret::Assessment& assessment, const std::string& alert) {
+    std::string lines;
+    for (const interpret::Alert& one : assessment.alerts) {
+      lines += one.alert.text == "alert." + alert ? one.message.text.substr(one.message.text.rfind('.') + 1) : "";
+    }
+    return lines;
+  };
+  const auto asks_of = [](const interpret::Assessment& assessment, const std::string& alert) {
+    return std::any_of(assessment.questions.begin(), assessment.questions.end(), [&](const interpret::Question& one) { return one.question.text == "alert." + alert; });
+  };
+  const std::string unset = "2001-01-01T00:10:00.000Z", ahead = "2031-01-01T00:10:00.000Z";
+  const std::string no_injury = R"({"item":"history.mechanism","side":"midline","value":{"kind":"choice","choice":"no_injury"}})";
+  const std::string no_steps = R"({"item":"gait.steps_now","side":"midline","value":{"kind":"count","count":0}})";
+  const std::string warm = R"({"item":"general.temperature","side":"midline","value":{"kind":"temperature","cel":38.2}})";
+  const std::string refuses = R"({"item":"history.refuses_weight","side":"left","value":{"kind":"answer","answer":"yes"}})";
+  const auto child = judged(R"({"date":"2019-02-02"})", unset, R"("complaint":"limping_child")", no_injury + "," + refuses + "," + warm);
+  CHECK(names(child, "septic_child") != "");
+  CHECK(names(child, "hip_fx_old") == "");
+  CHECK_FALSE(asks_of(child, "hip_fx_old"));
+  CHECK(names(child, "acutely_ill") == "");  // nor a newborn, as the device has this program since it was four months old and more
+  for (const std::string& at : {unset, ahead}) {
+    CAPTURE(at);
+    const auto grown = judged(R"({"date":"1996-02-02"})", at, R"("complaint":"ankle_injury")", no_steps);
+    for (const char* other : {"hip_fx_old", "septic_child"}) {
+      CHECK_FALSE(asks_of(grown, other));
+      CHECK(names(grown, other) == "");
+    }
+    const auto old = judged(R"({"date":"1944-05-01"})", at, R"("complaint":"hip_after_fall")", no_steps);
+    CHECK(names(old, "hip_fx_old") == "raised");
+    CHECK_FALSE(asks_of(old, "septic_child"));
+    CHECK(names(judged(R"({"age_years":82,"plus_minus":0,"on":"2026-11-24"})", at, R"("complaint":"hip_after_fall")", no_steps), "hip_fx_old") == "raised");
+    // An infant of weeks is one by either clock.
+    CHECK(names(judged(R"({"date":"2026-10-10"})", at, R"("complaint":"infant_hip")", warm), "acutely_ill") == "newborn");
+  }
+  // A record that may be of two years ago: nine months by it, almost three years now.
+  CHECK(names(judged(R"({"date":"2024-02-01"})", "2024-11-01T09:00:00.000Z", R"("complaint":"infant_hip")", warm), "acutely_ill") == "");
+  // One month by it: nobody knows.
+  CHECK(names(judged(R"({"date":"2024-10-01"})", "2024-11-01T09:00:00.000Z", R"("complaint":"infant_hip")", warm), "acutely_ill") == "newborn");
+  // A day further on is time zones and drift, two are a clock that is ahead.
+  const auto day_asked = [&](const std::string& at) {
+    const auto all = judged(R"({"date":"1996-02-02"})", at, R"("complaint":"ankle_injury")", no_steps).contradictions;
+    return std::any_of(all.begin(), all.end(), [](const interpret::Contradiction& one) { return one.contradiction.text == "contradiction.examined_day"; });
+  };
+  CHECK_FALSE(day_asked("2026-11-25T23:00:00.000Z"));
+  CHECK(day_asked("2026-11-26T01:00:00.000Z"));
 }

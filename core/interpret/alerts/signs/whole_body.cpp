@@ -77,6 +77,23 @@ namespace {
          answers.count_at_least("gait.steps_now", 1).is_yes();
 }
 
+constexpr ItemKey foot_colour = "vessel.foot_colour";
+
+// Mottled or dusky, of either foot.
+[[nodiscard]] Clue skin_of_sepsis(const Answers& answers) {
+  const auto of = [&](Side side) { return answers.chosen(foot_colour, side, {"colour_mottled", "colour_dusky"}); };
+  return led_by(Clue{}, {of(Side::left), of(Side::right)});
+}
+
+// Both feet cold and blue over pulses that are full: of the weather.
+[[nodiscard]] bool feet_of_winter(const Answers& answers) {
+  constexpr std::array feet{Side::left, Side::right};
+  return std::all_of(feet.begin(), feet.end(), [&](Side side) {
+    return answers.chosen(foot_colour, side, {"colour_blue"}).is_yes() && answers.yes("vessel.foot_cold", side).is_yes() &&
+           answers.graded(dorsal_pulse, side, {"2", "3"}).is_yes() && answers.graded(tibial_pulse, side, {"2", "3"}).is_yes();
+  });
+}
+
 // Answered and measured: feels well, and neither hot nor cold now. A painkiller of the last hours makes it no answer.
 [[nodiscard]] bool well_and_as_warm_as_usual(const Answers& answers) {
   return answers.yes("history.unwell").is_no() && answers.warm_at_least(fever_tenths).is_no() && !answers.colder_than(temperature_low_tenths).is_yes() &&
@@ -128,7 +145,8 @@ bool signs_recorded(const Answers& answers) {
   };
   constexpr ItemKey refill = "vessel.capillary_refill_slow";
   return std::any_of(signs.begin(), signs.end(), recorded) ||
-         (recorded(refill) && (answers.yes(refill, Side::left).is_yes() || answers.yes(refill, Side::right).is_yes()));
+         (recorded(refill) && (answers.yes(refill, Side::left).is_yes() || answers.yes(refill, Side::right).is_yes())) ||
+         (recorded(foot_colour) && skin_of_sepsis(answers).is_yes());
 }
 
 Clue body_fails(const Answers& answers) {
@@ -289,7 +307,8 @@ SignsTogether signs_together(const Answers& answers) {
   const int unwell = add(feels, 1);
   Looks looks = looks_ill(answers, child, out.clue.because);
   const int signs = (pulse > 0 ? 1 : 0) + (pressure > 0 ? 1 : 0) + (mind > 0 ? 1 : 0) + lungs;
-  if (looks.many > 0 && heat > 0 && signs > 0 && looks.blue.is_yes()) {
+  // Beside nothing but the pulse of a fever, feet of the weather do not.
+  if (looks.many > 0 && heat > 0 && signs > 0 && looks.blue.is_yes() && !(signs == 1 && pulse == 1 && feet_of_winter(answers))) {
     looks.many += add(looks.blue, 1);
     looks.mottled = true;
   }
@@ -306,7 +325,17 @@ SignsTogether signs_together(const Answers& answers) {
   // day, two are now. Our own rule.
   const bool bears = pregnant || answers.yes("history.childbirth_recent").is_yes();
   const int beside_heat = bears && heat > 0 ? (pulse > 0 ? 1 : 0) + lungs + (pressure > 0 ? 1 : add(band, 1)) : 0;
-  const int bears_ill = unwell > 0 ? beside_heat : 0;
+  const int bears_ill = unwell > 0 || (beside_heat >= 2 && feels.value == Tri::undetermined) ? beside_heat : 0;  // two, and nobody asked how she feels
+  // Of the old sepsis is often cold and its pulse not fast (from memory): ill, and two of the red flags page's signs of toxicity (section 6) as they
+  // stand there, are asked about, and beside a foot that is mottled or dusky, one of them and not hurt, are now. Our own rule.
+  const bool old_and_ill = !child && unwell > 0 && answers.may_be_from(hip_fracture_from);
+  const Clue skin = old_and_ill && !hurt_lately(answers).is_yes() ? skin_of_sepsis(answers) : Clue{};
+  const bool toxic = old_and_ill && whole_body_answers(answers).is_yes();
+  const bool toxic_skin = toxic && skin.is_yes();
+  if (toxic_skin) {
+    out.clue.because.add(skin.because);
+    out.clue.because.add(whole_body_answers(answers).because);
+  }
   out.three = not_fear && (child ? of_child_too || (measured >= 3 && pressure + mind > 0) || (heat > 0 && unwell > 0 && fast_and_short)
                                  : (measured >= 3 && !out.plain) || (unwell > 0 && fast_and_short) || hot_and_looks || bears_ill > 0);
   // A child mottled, pale or still, and ill, and one perhaps under three months by any look and feeling ill, or two; a grown person mottled and pale or slow to refill
@@ -315,7 +344,8 @@ SignsTogether signs_together(const Answers& answers) {
   const bool well = feels.is_no() && heat == 0;
   const bool newborn = child && looks.many > 0 && !well && perhaps_newborn(answers);
   const bool looks_child = (looks.mottled && looks.pale_or_still && unwell > 0) || (newborn && looks.many + unwell >= 2);
-  const bool mottled_grown = looks.mottled && looks.many >= 2 && heat + unwell > 0 && (heat + unwell >= 2 || signs > 0);
+  const bool three_looks = looks.many >= 3 && unwell > 0 && !hurt_lately(answers).is_yes();
+  const bool mottled_grown = toxic_skin || (looks.mottled && looks.many >= 2 && heat + unwell > 0 && (heat + unwell >= 2 || signs > 0 || three_looks));
   // Pulse and pressure both out, and how the person looks: the blood does not reach the skin, whatever the cause and hurt or not. Pale alone, and
   // nobody asked whether the person feels ill, it takes a pulse that neither pain nor cold makes; of who says to be well two looks as well. Our own rule.
   const bool pulse_far = child ? pulse == 2 : answers.count_at_least("general.pulse_rate", pulse_of_pain_to + 1).is_yes();
@@ -338,7 +368,7 @@ SignsTogether signs_together(const Answers& answers) {
   const bool faint = looks.many == 1 && pressure > 0 && answers.count_below("general.pulse_rate", pulse_of_faint_under).is_yes() && answers.aged(adult_signs_from, hip_fracture_from - 1) == Tri::yes;
   out.holds = well && mind + lungs == 0 && !looks.mottled && ((pressure_known && pressure == 0 && !pulse_far) || faint);
   // Nobody took pulse and pressure, and how the person looks asks for both: two looks, or one of who feels ill.
-  const bool looks_open = newborn || (looks.many > 0 && looks.many + unwell >= 2 && !well);
+  const bool looks_open = newborn || skin.is_yes() || (looks.many > 0 && looks.many + unwell >= 2 && !well);
   out.unmeasured = looks_open && !pulse_known && !pressure_known;
   out.looks_like_shock = out.unmeasured && looks.many >= 2 && (unwell > 0 || mind > 0 || looks.many >= 3);
   out.clue.value = out.now || out.three ? Tri::yes : Tri::undetermined;
@@ -348,9 +378,10 @@ SignsTogether signs_together(const Answers& answers) {
   const bool short_of_old = oxygen.is_yes() && short_breath > 0;
   const bool quiet_child = child && pulse == 2 && answers.chosen("general.child_at_play", Side::midline, {"play_quiet"}).is_yes();
   const bool by_looks = looks_open && (pulse + pressure > 0 || !pulse_known || !pressure_known);
-  if (!out.clue.is_yes() && (two_of_blood || low_or_racing || slow_and_low || short_of_old || quiet_child || by_looks || beside_heat > 0 || (pulse > 0 && heat > 0 && unwell > 0))) {
+  if (!out.clue.is_yes() && (two_of_blood || low_or_racing || slow_and_low || short_of_old || quiet_child || by_looks || toxic || beside_heat > 0 || (pulse > 0 && heat > 0 && unwell > 0))) {
     out.again.because = out.clue.because;
-    out.again.ask = to_look_at(answers, two_of_blood || low_or_racing || slow_and_low || by_looks);
+    out.again.because.add(skin.because);
+    out.again.ask = to_look_at(answers, two_of_blood || low_or_racing || slow_and_low || by_looks || toxic);
     out.again.ask.add(looks.other_foot);
     out.again.ask.add(by_looks ? answers.warm_at_least(fever_wound_tenths).ask : AskTrail{});
   }
@@ -374,15 +405,34 @@ Clue hot_body_answers(const Answers& answers) {
   return led_by(body_fails_by_illness(answers), {heat.is_yes() ? every({heat, whole_body_answers(answers)}) : Clue{}});
 }
 
-// Nobody knows the age of an infant that is brought for its hip, or of one that does not move about yet, rolls, or is too young to walk: it may be
-// as young. Who crawls, pulls up, walks or took steps is not (our own rule).
+// Recorded, and no infant under three months has it: more than it weighs, a trouble or an illness older than it, what grown people are asked and say
+// (our own rule; the weight is a convention).
+bool no_infant(const Answers& answers) {
+  const View& view = answers.view();
+  const auto heavy = answers.tried("general.body_mass", Side::midline, [](const model::Finding& finding) {
+    const auto* mass = std::get_if<model::Mass>(&finding.value);
+    return tri(mass != nullptr && mass->kg && mass->kg->steps > newborn_mass_to);
+  });
+  const auto& spoke = view.exam().who_spoke;
+  return heavy.is_yes() || (spoke && spoke->who.text.starts_with("self")) || answers.count_at_least("history.diabetes_years", 1).is_yes() ||
+         answers.count_at_least("history.weeks_since_onset", newborn_under_weeks).is_yes() || answers.yes("body.pregnancy").is_yes() ||
+         answers.any_yes({"history.childbirth_recent", "history.memory_poor", "history.frail", "history.gout_known"}, Side::midline).is_yes();
+}
+
+bool brought_as_infant(const Answers& answers) {
+  return answers.view().exam().complaint.text == "infant_hip" || answers.chosen("history.moves_about", Side::midline, {"moves_not_yet", "moves_rolls"}).is_yes() ||
+         answers.chosen("history.walks_usually", Side::midline, {"walks_not_yet"}).is_yes();
+}
+
+// Nobody knows the age, or that of a child, of an infant that is brought for its hip, or of one that does not move about yet, rolls, or is too young to walk: it
+// may be as young. Who crawls, pulls up, walks or took steps is not, nor is of whom something is recorded that no infant has (our own rule).
 bool perhaps_newborn(const Answers& answers) {
-  const auto months = answers.view().age_months_on_exam();
-  const bool of_age = months ? months->low < newborn_under_months
-                             : answers.view().exam().complaint.text == "infant_hip" ||
-                                   answers.chosen("history.moves_about", Side::midline, {"moves_not_yet", "moves_rolls"}).is_yes() ||
-                                   answers.chosen("history.walks_usually", Side::midline, {"walks_not_yet"}).is_yes();
-  return of_age && !((!months || months->high >= newborn_under_months) && moves_as_older(answers));
+  const auto& months = answers.view().age_months_on_exam();
+  if (months && (months->low >= newborn_under_months || months->high < newborn_under_months)) {
+    return months->high < newborn_under_months;
+  }
+  const bool of_age = (months && answers.child() == Tri::yes) || (brought_as_infant(answers) && !no_infant(answers));
+  return of_age && !moves_as_older(answers);
 }
 
 namespace {

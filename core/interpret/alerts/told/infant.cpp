@@ -35,14 +35,15 @@ namespace {
   return perhaps_newborn(answers) && unwell.is_yes() && heat.value == Tri::undetermined ? every({unwell, heat}) : Clue{};
 }
 
-// Brought as a child, hot or cold, of no known age, and nobody told how it moves about: it may be under three months.
+// Brought as a child, hot or cold, of no known age, and nobody told how it moves about, or as an infant of whom something is recorded that none has:
+// it may be under three months.
 [[nodiscard]] Clue ill_of_no_known_age(const Answers& answers) {
   constexpr std::int64_t highest_age = 200;
   const std::string& why = answers.view().exam().complaint.text;
-  const bool brought = why == "limping_child" || why == "child_alignment";
+  const bool brought = why == "limping_child" || why == "child_alignment" || (brought_as_infant(answers) && no_infant(answers));
   const bool walks = answers.count_at_least("gait.steps_now", 1).is_yes() || answers.yes("gait.limp").is_yes() ||
                      answers.chosen("history.walks_usually", Side::midline, {"walks_alone", "walks_indoors", "walks_with_aid", "walks_with_person"}).is_yes();
-  if (!brought || walks || answers.aged(0, highest_age) == Tri::yes) {
+  if (walks || answers.aged(0, highest_age) == Tri::yes || !brought) {
     return {};
   }
   const Clue ill = led_by(Clue{}, {fever(answers), answers.colder_than(temperature_low_tenths)});
@@ -71,7 +72,7 @@ Raised acutely_ill_at_any_age(const Answers& answers, Side side) {
   }
   const Clue infant = unwell_and_not_measured(answers);
   const Clue age = ill_of_no_known_age(answers);
-  for (const auto& [open, asks] : {std::pair<const Clue*, std::string_view>(&infant, "newborn"), {&age, "how_old"}, {&rash, ""}}) {
+  for (const auto& [open, asks] : {std::pair<const Clue*, std::string_view>(&infant, "newborn"), {&age, no_infant(answers) ? "which_age" : "how_old"}, {&rash, ""}}) {
     if (open->value == Tri::undetermined && open->warm()) {
       raised.clue = applied ? left_open(raised.clue, *open) : Clue{};
       raised.clue.because.add(open->because);

@@ -10,13 +10,11 @@ using model::Side;
 
 namespace {
 
-constexpr std::int64_t highest_age = 200;
-
-// Too young, or perhaps so. Of somebody whose age is not known an exam of a small child alone says so: every adult without a day of
+// Too young, or perhaps so. Of somebody whose age is not known, or may be that of a grown person, an exam of a small child alone says so: every adult without a day of
 // birth would else be unable to answer.
 bool perhaps_too_young(const Answers& answers) {
   const Tri small = answers.aged(0, tells_of_pain_from - 1);
-  if (small != Tri::undetermined || answers.aged(0, highest_age) == Tri::yes) {
+  if (small != Tri::undetermined || answers.child() == Tri::yes) {
     return small != Tri::no;
   }
   const View& view = answers.view();

@@ -260,6 +260,10 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   }
   if (raised.clue.value == Tri::undetermined && !perfusion.is_yes()) {
     raised.clue.because = perfusion.because;
+    // One foot blue or dusky while nobody felt its pulses: a side that was seen so is asked after, whatever leg is complained of (C8).
+    const bool unfelt = dorsal.value == Tri::undetermined && tibial.value == Tri::undetermined;
+    const auto blue = [&](Side on) { return unfelt ? answers.chosen("vessel.foot_colour", on, {"colour_blue", "colour_dusky"}) : Clue{}; };
+    raised.clue.because.add(blue(other_side(side)).is_yes() ? FindingTrail{} : blue(side).because);
     // A vessel that is wide behind the knee can close: the pages give it no class, so the foot is asked after.
     raised.clue.because.add(wide.because);
   }

@@ -108,6 +108,14 @@ void doubt_day(const model::PartialDate& as_of, model::Exam& exam) {
   }
 }
 
+// One of a later day than the one to judge by is of a clock that is ahead; a day more than the two may differ by is left to time zones and drift (our
+// own convention). Whoever wrote it was asked back before.
+void doubt_clock_ahead(const model::PartialDate& as_of, model::Exam& exam) {
+  if (exam.examined_at && days_of(*exam.examined_at, exam.offset_min).first > as_of.last_day() + 1) {
+    exam.day_doubtful = true;
+  }
+}
+
 // A document states its own days, so what cannot be is refused; only what lies after `as_of` is asked back.
 void check_dates(const ExamDocument& document, const CheckedDocument& checked, const std::optional<std::vector<wire::Name>>& confirmed, std::vector<wire::Fault>& faults) {
   const std::optional<model::Birth> birth = document.person ? document.person->birth : std::nullopt;
@@ -160,6 +168,7 @@ Result<CheckedDocument> check_document(const reference::Edition& edition, const 
   CheckedDocument checked{document.person, document.exam, document.earlier};
   doubt_day(document.as_of, checked.exam);  // not of an earlier one, which may have been written by hand or elsewhere before this program was there
   check_dates(document, checked, confirmed, faults);
+  doubt_clock_ahead(document.as_of, checked.exam);
   std::vector<std::string> codes;
   for (const wire::Name& code : confirmed ? *confirmed : std::vector<wire::Name>{}) {
     codes.push_back(code.text);

@@ -28,7 +28,7 @@ struct ExamDocument {
 };
 BOOST_DESCRIBE_STRUCT(ExamDocument, (), (format, as_of, person, exam, findings, earlier, names, ledger_kind, place))
 constexpr auto notes(const ExamDocument*) {
-  return std::array{wire::Note{"format", "limbledger-exam/1"}, wire::Note{"as_of", "the day to judge by where the exam has no examined_at. One of 2026-11-01 or later shows that an examined_at from before then and more than a year earlier is of a clock that was not set: no age and no time is judged by that until examined_on says the day"},
+  return std::array{wire::Note{"format", "limbledger-exam/1"}, wire::Note{"as_of", "the day to judge by where the exam has no examined_at. One of 2026-11-01 or later shows that an examined_at from before then and more than a year earlier is of a clock that was not set, and an examined_at of a later day than this one is of a clock that is ahead: no time is judged by that, and of the age what the birth settles, until examined_on says the day"},
                     wire::Note{"findings", "a finding without an id is named by its place, counted from 1 in the last bytes of the id"},
                     wire::Note{"earlier", "earlier exams of the same person, each with its findings"},
                     wire::Note{"names", "names for the ids of place and examiners, as exam.read gives them; printed on a page, never judged"},

@@ -123,3 +123,33 @@ TEST_CASE("planted: a child with a fever, a rash and two of cold feet, sore legs
   CHECK(rests_on.size() == 5);  // rash, warmth, two feet, both legs
   CHECK(std::find(rests_on.begin(), rests_on.end(), *told.find("history.unexplained_bruises").finding) == rests_on.end());
 }
+
+// The weight and the weeks are conventions of limits.hpp.
+TEST_CASE("planted: of no known age, too young to walk beside what no infant has is no infant, and the age is asked first; beside an infant's weight it stays one") {
+  const std::string hot = "history.walks_usually walks_not_yet; general.temperature 381; ";
+  for (const char* older : {"history.diabetes_years 20", "history.weeks_since_onset 20", "body.pregnancy yes", "history.childbirth_recent yes", "history.frail yes"}) {
+    CAPTURE(older);
+    const Bench bench = of_no_known_age("chronic_knee", hot + older);
+    CHECK(line_of(bench, "acutely_ill") == "none");
+    CHECK(asked_as(bench) == "msg.question.acutely_ill.which_age");
+    CHECK(asked_first(bench));
+  }
+  Bench spoke = of_no_known_age("chronic_knee", hot);
+  spoke.exam.who_spoke = model::WhoSpoke{{"self"}, std::nullopt};
+  CHECK(line_of(spoke, "acutely_ill") == "none");
+  for (const auto& [tenths, is_infant] : {std::pair<std::int64_t, bool>(62, true), {120, true}, {121, false}, {800, false}}) {
+    CAPTURE(tenths);
+    Bench weighed = of_no_known_age("chronic_knee", hot);
+    model::Finding mass;
+    mass.finding = id_of(999);
+    mass.item = {"general.body_mass"};
+    mass.side = Side::midline;
+    model::Mass kg;
+    kg.kg = model::Kilograms{tenths};
+    mass.value = kg;
+    weighed.exam.findings->push_back(mass);
+    CHECK((line_of(weighed, "acutely_ill") == "newborn") == is_infant);
+  }
+  CHECK(line_of(of_no_known_age("chronic_knee", hot), "acutely_ill") == "newborn");
+  CHECK(line_of(of_no_known_age("chronic_knee", hot + "history.weeks_since_onset 2"), "acutely_ill") == "newborn");
+}

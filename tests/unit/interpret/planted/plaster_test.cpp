@@ -39,9 +39,9 @@ TEST_CASE("planted: of who cannot tell of pain a foot pale and slow to fill unde
 }
 
 // Sections 4 ("tight cast") and 5 ("one perfusion sign + one symptom is enough"); from which number pain is severe is the convention of limits.hpp.
-TEST_CASE("planted: severe pain under a fresh plaster with a blue foot, or one not moved, is now; less pain, a foot in order or an old plaster is asked") {
+TEST_CASE("planted: severe pain under a fresh plaster with a blue foot, or one newly numb or not moved, is now; less pain, a foot in order or an old plaster is asked") {
   const std::string plaster = "body.cast left cast_shin; history.weeks_since_onset 0; ";
-  for (const char* sign : {"vessel.foot_colour left colour_blue", "vessel.foot_colour left colour_pale", "vessel.capillary_refill_slow left yes", "ankle.movement left no"}) {
+  for (const char* sign : {"vessel.foot_colour left colour_blue", "vessel.foot_colour left colour_pale", "vessel.capillary_refill_slow left yes", "ankle.movement left no", "nerve.sensation_foot_reduced left yes"}) {
     CAPTURE(sign);
     for (const char* sore : {"history.pain_now 8; ", "history.pain_now 7; ", "history.pain_at_rest 9; ", "history.pain_severe_sudden yes; "}) {
       CAPTURE(sore);
@@ -54,6 +54,8 @@ TEST_CASE("planted: severe pain under a fresh plaster with a blue foot, or one n
   }
   CHECK_FALSE(raised(visit("after_plaster", 1996, plaster + "history.pain_now 8; vessel.foot_colour left colour_pink; ankle.movement left yes"), "acs"));
   CHECK(is_now(visit("after_plaster", 2023, plaster + "history.pain_now 9; ankle.movement left no"), "acs"));
+  // Numb for years is no sign of today.
+  CHECK_FALSE(raised(visit("after_plaster", 1966, plaster + "history.pain_now 8; history.diabetes yes; nerve.sensation_foot_reduced left yes"), "acs"));
   // A child in pain that will not move; one that plays, and a grown person who lies still, are asked.
   const std::string still = plaster + "history.pain_at_night 9; general.child_at_play play_will_not_move";
   CHECK(is_now(visit("after_plaster", 2023, still), "acs"));
@@ -73,4 +75,21 @@ TEST_CASE("planted: ill with a fever and a plaster on a foot that feels little i
     CHECK_FALSE(raised(visit("after_plaster", 1969, "body.cast left cast_thigh; " + hot + cause), "df_infect"));
   }
   CHECK_FALSE(raised(visit("after_plaster", 1969, plaster + hot), "df_infect"));
+}
+
+// Section 0; clinical safety, C8: what was seen of a side is asked after, whatever leg is complained of.
+TEST_CASE("planted: one foot blue or dusky whose pulses nobody felt is asked after on any side; like the other, or over pulses that are felt, it is not") {
+  for (const char* colour : {"colour_blue", "colour_dusky"}) {
+    CAPTURE(colour);
+    const std::string blue = std::string("vessel.foot_colour left ") + colour + "; ";
+    const auto other_leg = [&](const std::string& more) {
+      Bench bench = visit("after_plaster", 1996, "body.cast right cast_shin; history.pain_now 8; history.weeks_since_onset 0; " + blue + more);
+      bench.exam.side = Side::right;
+      return bench;
+    };
+    CHECK(asks(other_leg(""), "ali", "vessel.pulse_dorsalis_pedis"));
+    CHECK_FALSE(raised(other_leg(""), "ali"));
+    CHECK_FALSE(raised(other_leg(""), "acs"));
+    CHECK_FALSE(asks(other_leg("vessel.pulse_dorsalis_pedis left 2; vessel.pulse_posterior_tibial left 2"), "ali", "vessel.foot_cold"));
+  }
 }

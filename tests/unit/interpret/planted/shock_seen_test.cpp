@@ -308,7 +308,8 @@ TEST_CASE("planted: dusky feet of the hot, and one mottled foot while nobody loo
     const auto old_man = [&](const std::string& lines) { return visit_with("wound_or_numb_foot", "1960-01-01", unhurt + feet + lines); };
     CHECK(looks_line(old_man(looks_unwell + looks_slow + hot)) == "mottled!");
     CHECK(looks_line(old_man(looks_unwell + looks_pale + hot)) == "mottled!");
-    CHECK(looks_line(old_man(looks_unwell + hot)) == "none");
+    // Dusky of the old, beside two signs of toxicity (red flags page, section 6), waits for no second look; blue feet are of winter too.
+    CHECK(looks_line(old_man(looks_unwell + hot)) == (std::string(colour) == "colour_dusky" ? "mottled!" : "none"));
     CHECK(looks_line(old_man(looks_slow + looks_well + pulse_of(118) + systolic_of(124))) == "none");
   }
   const std::string one = "vessel.foot_colour left choice:colour_mottled;vessel.capillary_refill_slow left answer:yes;";
@@ -334,4 +335,80 @@ TEST_CASE("planted: with child, hot and ill, one of pulse, breath and low pressu
   const std::string breath = "history.breathless midline answer:yes;" + oxygen_of(91) + pulse_of(118) + breaths_of(20);
   CHECK(looks_line(visit_with("ankle_injury", "1971-01-01", twisted + breath, "2026-11-24")) == "failing!");
   CHECK(looks_line(visit_with("ankle_injury", "1971-01-01", crashed + breath, "2026-11-24")) == "shock!");
+}
+
+// The red flags page, section 6: above 38 or under 36, pulse over 90, breaths over 20. From 60 is the age gate of section 12 (a convention here); that they
+// are counted beside a mottled foot is our own rule.
+TEST_CASE("planted: old, ill and mottled or dusky on a foot, two signs of toxicity are now, cold or hot; one is asked, and unmeasured all are asked first") {
+  const std::string one = "vessel.foot_colour left choice:colour_mottled;", dusky = "vessel.foot_colour left choice:colour_dusky;vessel.foot_colour right choice:colour_as_expected;";
+  const auto at = [&](const char* born, const std::string& lines) { return visit_with("acute_knee", born, unhurt + lines); };
+  for (const std::string& skin : {one, looks_mottled, dusky}) {
+    CAPTURE(skin);
+    CHECK(looks_line(at("1946-01-01", looks_unwell + skin + "general.temperature midline cel:35.4;" + pulse_of(92))) == "mottled!");
+    CHECK(looks_line(at("1956-01-01", looks_unwell + skin + "general.temperature midline cel:38.9;" + pulse_of(112) + breaths_of(20))) == "mottled!");
+    CHECK(looks_line(at("1966-01-01", looks_unwell + skin + pulse_of(96) + breaths_of(22))) == "mottled!");
+    // One sign; younger; and well: nobody is called.
+    const KneeVisit one_sign = at("1946-01-01", looks_unwell + skin + "general.temperature midline cel:35.4;" + pulse_of(84));
+    CHECK(looks_line(one_sign) == "none");
+    CHECK(looks_asks(one_sign, "general.blood_pressure_systolic"));
+    CHECK(looks_line(at("1996-01-01", looks_unwell + skin + "general.temperature midline cel:38.4;" + pulse_of(96))) == "none");
+    CHECK_FALSE(looks_interrupts(at("1946-01-01", looks_well + skin + pulse_of(96) + breaths_of(22))));
+    // Nothing measured: warmth, pulse, pressure and breaths before all else.
+    const KneeVisit unmeasured = at("1946-01-01", looks_unwell + skin);
+    CHECK(looks_line(unmeasured) == "none");
+    for (const char* item : {"general.temperature", "general.pulse_rate", "general.blood_pressure_systolic", "general.respiratory_rate"}) {
+      CAPTURE(item);
+      CHECK(looks_asks(unmeasured, item));
+    }
+    const auto asked = unmeasured.assess().questions;
+    CHECK((!asked.empty() && asked.front().question.text == "alert.acutely_ill"));
+  }
+  // A foot that is hurt is so of its own.
+  CHECK(looks_line(visit_with("ankle_injury", "1946-01-01", "history.mechanism midline choice:twist;" + looks_unwell + one + pulse_of(96) + breaths_of(22), "2026-11-24")) != "mottled!");
+  // Without a colour they are asked about.
+  const KneeVisit cold = at("1946-01-01", looks_unwell + "general.temperature midline cel:35.4;" + pulse_of(92));
+  CHECK(looks_line(cold) == "none");
+  CHECK(looks_asks(cold, "general.blood_pressure_systolic"));
+  CHECK_FALSE(looks_asks(at("1946-01-01", looks_unwell + "general.temperature midline cel:36.4;" + pulse_of(92)), "general.blood_pressure_systolic"));
+  // Below 35.0 mottled skin says as much as feeling ill.
+  CHECK(looks_line(visit_with("wound_or_numb_foot", "1974-01-01", unhurt + looks_mottled + "general.temperature midline cel:34.2;" + pulse_of(48) + systolic_of(98))) == "cold!");
+  CHECK(looks_line(visit_with("wound_or_numb_foot", "1974-01-01", unhurt + one + "general.temperature midline cel:34.2;" + pulse_of(48) + systolic_of(118))) == "none");
+  // Three looks and feeling ill wait for no number, hurt these days they do.
+  CHECK(looks_line(at("1971-01-01", looks_unwell + looks_pale + looks_mottled + looks_slow)) == "mottled!");
+  CHECK(looks_line(visit_with("ankle_injury", "1971-01-01", twisted + looks_unwell + looks_pale + looks_mottled + looks_slow, "2026-11-24")) != "mottled!");
+}
+
+// C2 and C3: a fever in winter shoes.
+TEST_CASE("planted: cold, blue feet over full pulses beside a fever and its pulse alone are asked about; dusky, without a pulse or with a second sign they call") {
+  const std::string feet = "vessel.foot_cold left answer:yes;vessel.foot_cold right answer:yes;" + looks_slow;
+  const std::string full = "vessel.pulse_dorsalis_pedis left grade:2;vessel.pulse_posterior_tibial left grade:2;vessel.pulse_dorsalis_pedis right grade:2;vessel.pulse_posterior_tibial right grade:2;";
+  const auto coloured = [](const std::string& colour) { return "vessel.foot_colour left choice:" + colour + ";vessel.foot_colour right choice:" + colour + ";"; };
+  const std::string ill = looks_unwell + "general.temperature midline cel:38.6;" + pulse_of(116) + systolic_of(122);
+  for (const char* born : {"2000-01-01", "2014-06-01"}) {
+    CAPTURE(born);
+    const auto flu = [&](const std::string& lines) { return visit_with("calf_pain", born, unhurt + ill + feet + lines); };
+    CHECK_FALSE(looks_interrupts(flu(full + coloured("colour_blue") + breaths_of(18) + oxygen_of(98))));
+    CHECK(looks_asks(flu(full + coloured("colour_blue") + breaths_of(18) + oxygen_of(98)), "general.pallor"));
+    CHECK(looks_interrupts(flu(coloured("colour_blue"))));
+    CHECK(looks_interrupts(flu(full + coloured("colour_dusky"))));
+    CHECK(looks_interrupts(flu(full + coloured("colour_mottled"))));
+    CHECK(looks_interrupts(flu(full + coloured("colour_blue") + breaths_of(28))));
+  }
+}
+
+TEST_CASE("planted: ill without heat or cold and a pressure that fails is bleeding inside or sepsis, with child bleeding there; with a fever it is sepsis") {
+  const auto ill = [](const std::string& lines) { return visit_with("chronic_knee", "1960-01-01", unhurt + looks_unwell + looks_pale + lines); };
+  CHECK(looks_line(ill(looks_slow + pulse_of(62) + systolic_of(84))) == "shock_ill!");
+  CHECK(looks_line(ill(looks_slow + pulse_of(128) + systolic_of(92))) == "circulation!");
+  CHECK(looks_line(ill(looks_slow + pulse_of(62) + systolic_of(84) + "general.temperature midline cel:38.9;")) == "raised!");
+  for (const char* bears : {"body.pregnancy midline answer:yes;", "history.childbirth_recent midline answer:yes;"}) {
+    CAPTURE(bears);
+    const KneeVisit mother = visit_with("free", "1997-01-01", bears + unhurt + looks_unwell + looks_pale + pulse_of(124) + systolic_of(86));
+    CHECK(looks_line(mother) == "shock_bears!");
+    CHECK(looks_line(visit_with("free", "1997-01-01", bears + unhurt + looks_unwell + looks_pale + pulse_of(124) + systolic_of(86) + "general.temperature midline cel:38.9;")) == "raised!");
+    // Hot, and two of pulse, breath and pressure, while nobody asked how she feels: now; of one who says to be well the same day.
+    const std::string signs = "general.temperature midline cel:38.4;" + pulse_of(122) + systolic_of(104) + breaths_of(22);
+    CHECK(looks_line(visit_with("posterior_hip", "1998-01-01", bears + unhurt + signs)) == "several!");
+    CHECK(looks_line(visit_with("posterior_hip", "1998-01-01", bears + unhurt + signs + "history.unwell midline answer:no;")) == "several_same_day");
+  }
 }
