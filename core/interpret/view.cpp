@@ -185,30 +185,36 @@ namespace {
 
 using AgeOn = std::optional<model::AgeInterval> (*)(const model::Birth&, const model::PartialDate&);
 
-// Where nobody can say the day, it is not after the one asked for. A clock that was not set runs behind, so it is not before what that says; where
-// nobody was born then, and where it runs ahead, it is of a device that has this program. An age that was told counts from its own day. Where
-// people said different days the birth alone bounds it.
-[[nodiscard]] std::optional<model::AgeInterval> age_between(const model::Exam& exam, const model::Birth& birth, const model::PartialDate& as_of, AgeOn age_on) {
+// Where nobody can say the day, it is not after the one asked for. A clock that was not set runs behind, so it is not before what that says. Of a
+// clock from before the birth, or one that is ahead, the day is that of a device that has this program, but for who may have been a child when it
+// was written up from paper; and who has long been grown was grown (the years are our own convention). An age that was told counts from its own
+// day. Where people said different days the birth alone bounds it.
+[[nodiscard]] std::optional<model::AgeInterval> age_between(const model::Exam& exam, const model::Birth& birth, const model::PartialDate& as_of, AgeOn age_on, std::int64_t in_a_year) {
+  constexpr std::int64_t grown_years = 18, long_grown_years = 30;
   std::optional<model::AgeInterval> age = age_on(birth, as_of);
   if (!age) {
     return age;
   }
-  std::int64_t low = 0;
-  // Raises the least age to that of a day, which is not after the day asked for.
-  const auto at_least_on = [&](const model::PartialDate& day) {
+  // The least age on a day, which is not after the day asked for; below 0 before the birth.
+  const auto least_on = [&](const model::PartialDate& day) -> std::int64_t {
     const auto then = age_on(birth, day.last_day() < as_of.last_day() ? day : as_of);
-    low = std::max(low, then ? then->low : 0);
-    return then.has_value();
+    return then ? then->low : -1;
   };
+  std::int64_t low = 0;
   if (exam.examined_at) {
     const model::PartialDate clock = model::date_of(*exam.examined_at, exam.offset_min ? exam.offset_min->steps : 0);
     const bool ahead = clock.first_day() > as_of.last_day();
-    if (ahead || (model::is_of_no_clock(exam.examined_at) && !at_least_on(clock))) {
-      at_least_on(model::date_of({model::first_release_ms}, 0));
+    const bool behind = !ahead && model::is_of_no_clock(exam.examined_at);
+    const std::int64_t by_clock = behind ? least_on(clock) : -1;
+    const std::int64_t by_device = ahead || behind ? least_on(model::date_of({model::first_release_ms}, 0)) : -1;
+    if (by_clock < 0 && by_device >= grown_years * in_a_year) {
+      low = by_device;
+    } else {
+      low = std::max(by_clock, by_device >= long_grown_years * in_a_year ? grown_years * in_a_year : 0);
     }
   }
   if (!birth.date && birth.on) {
-    at_least_on(*birth.on);
+    low = std::max(low, least_on(*birth.on));
   }
   age->low = std::min(low, age->low);
   return age;
@@ -228,7 +234,7 @@ Ages ages_at(const model::Exam& exam, const std::optional<model::Person>& person
   if (!model::when_done(exam).doubtful || !model::can_be_right({as_of.last_day() * day_ms})) {
     return {};
   }
-  return {age_between(exam, birth, as_of, &model::age_on), age_between(exam, birth, as_of, &model::age_months_on)};
+  return {age_between(exam, birth, as_of, &model::age_on, 1), age_between(exam, birth, as_of, &model::age_months_on, 12)};
 }
 
 bool of_damaged_record(const model::Finding& finding) {

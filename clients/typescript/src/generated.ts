@@ -1444,7 +1444,7 @@ export interface ExamDocument {
    */
   format: string;
   /**
-   * the day to judge by where the exam has no examined_at. One of 2026-11-01 or later shows that an examined_at from before then and more than a year earlier is of a clock that was not set: no age and no time is judged by that until examined_on says the day (a calendar date: 1971, 1971-05 or 1971-05-12)
+   * the day to judge by where the exam has no examined_at. One of 2026-11-01 or later shows that an examined_at from before then and more than a year earlier is of a clock that was not set, and an examined_at of a later day than this one is of a clock that is ahead: no time is judged by that, and of the age what the birth settles, until examined_on says the day (a calendar date: 1971, 1971-05 or 1971-05-12)
    */
   as_of: CalendarDate;
   person?: Person;

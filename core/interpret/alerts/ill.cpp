@@ -133,8 +133,8 @@ Raised acutely_ill(const Answers& answers, Side) {
     shock.because.add(together.clue.because);
     shock.because.add(twice.because);
   }
-  // Mottled on both feet says as much as feeling ill.
-  const auto mottled = [&](Side side) { return answers.chosen("vessel.foot_colour", side, {"colour_mottled"}); };
+  // Mottled on both feet says as much as feeling ill; a child's has its own words.
+  const auto mottled = [&](Side side) { return together.pale ? Clue{} : answers.chosen("vessel.foot_colour", side, {"colour_mottled"}); };
   const Clue cold_and_ill = cold.is_yes() ? every({cold, led_by(answers.yes("history.unwell"), {every({mottled(Side::left), mottled(Side::right)})})}) : Clue{};
   // Cold after a fall: how long somebody lay (red flags page, section 12).
   const Clue cold_and_fell = cold.is_yes() && bleeds.likely.is_yes() ? every({cold, bleeds.likely}) : Clue{};

@@ -236,10 +236,10 @@ TEST_CASE("a document of a doubtful day is judged by the ages that its person ca
   CHECK(names(child, "septic_child") != "");
   CHECK(names(child, "hip_fx_old") == "");
   CHECK_FALSE(asks_of(child, "hip_fx_old"));
-  CHECK(names(child, "acutely_ill") == "");  // nor a newborn, as the device has this program since it was four months old and more
+  CHECK(names(child, "acutely_ill") == "");  // nor a newborn: seven years now, and nothing tells of an infant
   for (const std::string& at : {unset, ahead}) {
     CAPTURE(at);
-    const auto grown = judged(R"({"date":"1996-02-02"})", at, R"("complaint":"ankle_injury")", no_steps);
+    const auto grown = judged(R"({"date":"1995-02-02"})", at, R"("complaint":"ankle_injury")", no_steps);
     for (const char* other : {"hip_fx_old", "septic_child"}) {
       CHECK_FALSE(asks_of(grown, other));
       CHECK(names(grown, other) == "");
@@ -258,7 +258,7 @@ TEST_CASE("a document of a doubtful day is judged by the ages that its person ca
   // A day further on is time zones and drift, two are a clock that is ahead.
   const auto day_asked = [&](const std::string& at) {
     const auto all = judged(R"({"date":"1996-02-02"})", at, R"("complaint":"ankle_injury")", no_steps).contradictions;
-    return std::any_of(all.begin(), all.end(), [](const interpret::Contradiction& one) { return one.contradiction.text == "contradiction.examined_day"; });
+    return std::any_of(all.begin(), all.end(), [](const interpret::Contradiction& one) { return one.contradiction.text.starts_with("contradiction.examined_day"); });
   };
   CHECK_FALSE(day_asked("2026-11-25T23:00:00.000Z"));
   CHECK(day_asked("2026-11-26T01:00:00.000Z"));

@@ -332,6 +332,7 @@ SignsTogether signs_together(const Answers& answers) {
   const Clue skin = old_and_ill && !hurt_lately(answers).is_yes() ? skin_of_sepsis(answers) : Clue{};
   const bool toxic = old_and_ill && whole_body_answers(answers).is_yes();
   const bool toxic_skin = toxic && skin.is_yes();
+  const bool toxic_without_heat = toxic && !answers.warm_at_least(fever_wound_tenths).is_yes();  // of a fever its pulse is asked from 101 on
   if (toxic_skin) {
     out.clue.because.add(skin.because);
     out.clue.because.add(whole_body_answers(answers).because);
@@ -378,10 +379,10 @@ SignsTogether signs_together(const Answers& answers) {
   const bool short_of_old = oxygen.is_yes() && short_breath > 0;
   const bool quiet_child = child && pulse == 2 && answers.chosen("general.child_at_play", Side::midline, {"play_quiet"}).is_yes();
   const bool by_looks = looks_open && (pulse + pressure > 0 || !pulse_known || !pressure_known);
-  if (!out.clue.is_yes() && (two_of_blood || low_or_racing || slow_and_low || short_of_old || quiet_child || by_looks || toxic || beside_heat > 0 || (pulse > 0 && heat > 0 && unwell > 0))) {
+  if (!out.clue.is_yes() && (two_of_blood || low_or_racing || slow_and_low || short_of_old || quiet_child || by_looks || toxic_without_heat || beside_heat > 0 || (pulse > 0 && heat > 0 && unwell > 0))) {
     out.again.because = out.clue.because;
     out.again.because.add(skin.because);
-    out.again.ask = to_look_at(answers, two_of_blood || low_or_racing || slow_and_low || by_looks || toxic);
+    out.again.ask = to_look_at(answers, two_of_blood || low_or_racing || slow_and_low || by_looks || toxic_without_heat);
     out.again.ask.add(looks.other_foot);
     out.again.ask.add(by_looks ? answers.warm_at_least(fever_wound_tenths).ask : AskTrail{});
   }
@@ -424,14 +425,14 @@ bool brought_as_infant(const Answers& answers) {
          answers.chosen("history.walks_usually", Side::midline, {"walks_not_yet"}).is_yes();
 }
 
-// Nobody knows the age, or that of a child, of an infant that is brought for its hip, or of one that does not move about yet, rolls, or is too young to walk: it
+// Nobody knows the age, or within three years, of an infant that is brought for its hip, or of one that does not move about yet, rolls, or is too young to walk: it
 // may be as young. Who crawls, pulls up, walks or took steps is not, nor is of whom something is recorded that no infant has (our own rule).
 bool perhaps_newborn(const Answers& answers) {
   const auto& months = answers.view().age_months_on_exam();
   if (months && (months->low >= newborn_under_months || months->high < newborn_under_months)) {
     return months->high < newborn_under_months;
   }
-  const bool of_age = (months && answers.child() == Tri::yes) || (brought_as_infant(answers) && !no_infant(answers));
+  const bool of_age = (months && months->high < 12 * tells_of_pain_from) || (brought_as_infant(answers) && !no_infant(answers));
   return of_age && !moves_as_older(answers);
 }
 

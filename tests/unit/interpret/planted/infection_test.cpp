@@ -247,7 +247,7 @@ TEST_CASE("planted: a person ill as a whole is told whatever is complained of, o
   for (const char* complaint : {"no_complaint", "chronic_knee", "hip_after_fall", "after_operation", "swollen_legs"}) {
     CAPTURE(complaint);
     CHECK(ill_line(visit_with(complaint, ill_adult, hot_now + "general.pulse_rate midline count:135"), "acutely_ill") == "raised!");
-    CHECK(ill_line(visit_with(complaint, ill_adult, "history.unwell midline answer:yes;general.blood_pressure_systolic midline mm_hg:88"), "acutely_ill") == "raised!");
+    CHECK(ill_line(visit_with(complaint, ill_adult, "history.unwell midline answer:yes;general.blood_pressure_systolic midline mm_hg:88"), "acutely_ill") == "shock_ill!");
     CHECK(ill_line(visit_with(complaint, ill_adult, "general.temperature midline cel:35.1;general.consciousness midline choice:mind_new_confusion"), "acutely_ill") == "raised!");
     CHECK(ill_line(visit_with(complaint, ill_adult, ill_cool + "general.blood_pressure_systolic midline mm_hg:72;general.pulse_rate midline count:142"), "acutely_ill") == "failing!");
     const std::string lungs = ill_cool + "general.oxygen_saturation midline count:86;general.respiratory_rate midline count:30";
