@@ -348,7 +348,7 @@ msg-step-not_covered = This edition has no decision rule or list of dangers for 
 msg-step-none_advised_now = No next step: what would settle the questions above is not advised now
 msg-step-plan_is_set = The plan is the examiner's. The program names no further step
 
-msg-contradiction-examined_day = When was this done? The clock of the device said { $clock }, and no day is taken from it. Until somebody says the day, nothing is judged by age or by the time since an injury.
+msg-contradiction-examined_day = When was this done? The clock of the device said { $clock }, and no day is taken from it. Until somebody says the day, nothing is judged by the time since an injury, and by age only what the birth settles.
 msg-contradiction-examined_and_birth = When was this done, and when was the person born? The birth does not fit { $day }. Until one of the two is corrected, nothing is judged by age or by the time since an injury.
 msg-contradiction-effusion_large = Much fluid on stroking, but the kneecap does not knock: look again?
 msg-contradiction-two_answers = Two answers to one thing that differ both stand, and the one that raises more counts for alerts: which holds?
