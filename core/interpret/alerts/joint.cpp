@@ -246,7 +246,9 @@ Raised infected_joint_child(const Answers& answers, Side side) {
   // The page has no gate for an injury: a child that is brought for a limp, and fell, is judged as any other. Brought for the injury itself,
   // one of the two signs is what a hurt leg does; with both, or warm from 38.0 or with the blood of an infection, it is raised (our own rule).
   const Clue signs = either({cannot_stand(answers), unasked(severe_pain_on_passive(answers, side))});
-  const bool for_the_injury = hurt && complains_of_something_recent(answers.view());
+  // A plaster that is on explains as much of a leg that does not carry.
+  const bool in_plaster = answers.view().exam().complaint.text == "after_plaster" && answers.chosen("body.cast", side, {"cast_hip", "cast_thigh", "cast_knee", "cast_shin", "cast_ankle", "cast_foot"}).is_yes();
+  const bool for_the_injury = in_plaster || (hurt && complains_of_something_recent(answers.view()));
   const Clue beside_injury = unasked(every({signs, either({every({cannot_stand(answers), severe_pain_on_passive(answers, side)}), fever(answers), blood_of_infection(answers)})}));
   const Clue severe = for_the_injury ? led_by(general, {beside_injury}) : either({general, signs});
   // Who took no steps before is not asked for them either: the leg that is not moved stands for one that does not carry, unless it is paralysed.

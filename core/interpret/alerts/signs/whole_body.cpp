@@ -379,7 +379,7 @@ SignsTogether signs_together(const Answers& answers) {
   const bool short_of_old = oxygen.is_yes() && short_breath > 0;
   const bool quiet_child = child && pulse == 2 && answers.chosen("general.child_at_play", Side::midline, {"play_quiet"}).is_yes();
   const bool by_looks = looks_open && (pulse + pressure > 0 || !pulse_known || !pressure_known);
-  if (!out.clue.is_yes() && (two_of_blood || low_or_racing || slow_and_low || short_of_old || quiet_child || by_looks || toxic_without_heat || beside_heat > 0 || (pulse > 0 && heat > 0 && unwell > 0))) {
+  if (!out.clue.is_yes() && (two_of_blood || low_or_racing || slow_and_low || short_of_old || quiet_child || by_looks || toxic_without_heat || beside_heat > 0 || ((pulse > 0 || (!pulse_known && !child)) && heat > 0 && unwell > 0))) {
     out.again.because = out.clue.because;
     out.again.because.add(skin.because);
     out.again.ask = to_look_at(answers, two_of_blood || low_or_racing || slow_and_low || by_looks || toxic_without_heat);
