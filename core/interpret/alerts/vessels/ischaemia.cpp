@@ -145,6 +145,51 @@ struct Feet {
   return led_by(every({poor, nerve}), {every({blue, led_by(poor, {nerve})})});
 }
 
+// The pulse on the back of the foot is lost and the one behind its ankle is full. Healthy people may lack the first: the artery is listened for, and
+// nothing more (decision rules page, section 24, example 11).
+[[nodiscard]] bool dorsal_pulse_lost_alone(const Answers& answers, Side side, const Clue& dorsal, const Clue& tibial) {
+  return dorsal.is_yes() && tibial.is_no() && answers.graded(tibial_pulse, side, {"2", "3"}).is_yes();
+}
+
+// So it is after an injury where the foot was found warm, feels and moves, nothing else speaks for a lack of blood, and no knee was out of joint, or
+// perhaps so (red flags page, section 5: a sign and a symptom; section 3). What nobody looked at leaves the injury as the symptom (our own rule).
+[[nodiscard]] bool has_blood_beside(const Answers& answers, Side side, const Feet& feet, const Clue& fails) {
+  const bool moves = answers.no("ankle.movement", side).is_no() || answers.count_at_least("gait.steps_now", 1).is_yes();
+  if (!feet.here[0].is_no() || !answers.yes("nerve.sensation_foot_reduced", side).is_no() || !moves) {
+    return false;
+  }
+  const bool second = led_by(fails, {feet.here[1], feet.here[2], answers.any_yes({"history.pain_out_of_proportion", "history.numb_or_tingling", "history.rest_pain_foot",
+                                                                                  "history.cold_pale_sudden"}, side),
+                                     answers.any_yes({"history.injury_severe_or_crush", "history.both_legs_weak"}, Side::midline), numb_foot(answers, side), foot_deformed(answers, side),
+                                     answers.chosen("nerve.sensation_loss_level", side, {"loss_toes_only", "loss_beyond_toes", "loss_whole_foot_or_more"}),
+                                     answers.chosen("body.cast", side, {"cast_hip", "cast_thigh", "cast_knee", "cast_shin", "cast_ankle", "cast_foot"}),
+                                     answers.chosen("history.mechanism", Side::midline, {"hyperextension"})})
+                          .is_yes();
+  const bool knee_open = part_complained_of(answers) == "knee" && !answers.yes("history.knee_dislocated", side).is_no();
+  if (second || knee_open) {
+    return false;
+  }
+  const Clue out = dislocated_knee(answers, side).clue;
+  return !out.is_yes() && !out.warm();
+}
+
+// What is left of it: a Doppler that hears the artery ends it; until then that is asked, after an injury before anything else.
+void ask_for_doppler(const Answers& answers, Side side, const Clue& dorsal, bool hurt, const Clue& warm, Raised& raised) {
+  const Clue heard = answers.yes("vessel.doppler_arterial_audible", side);
+  if (heard.is_yes() && hurt) {
+    raised.clue = negate(heard);
+    raised.clue.against.add(warm.against);
+  } else if (heard.value == Tri::undetermined) {
+    AskTrail ask = heard.ask;
+    ask.add(raised.clue.ask);
+    raised.clue = raised.clue.is_no() ? left_open(raised.clue, dorsal) : raised.clue;
+    raised.clue.because.add(dorsal.because);
+    raised.clue.ask = ask;
+    raised.ask_first = hurt;
+    raised.asks = "one_pulse";
+  }
+}
+
 }  // namespace
 
 Clue newly_numb(const Answers& answers, Side side) {
@@ -186,8 +231,10 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   const Clue fails = foot_fails(answers, side);
   const Clue poor = one_gone_one_poor(answers, side);
   const Clue above = pulse_above_lost(answers, side);
+  const bool one_lost = dorsal_pulse_lost_alone(answers, side, dorsal, tibial);
+  const bool has_blood = one_lost && hurt.is_yes() && has_blood_beside(answers, side, feet, fails);
   const Clue perfusion =
-      led_by(either({feet.here[0], every({dorsal, tibial}), every({circumstance(hurt), others_felt}), refill}),
+      led_by(either({feet.here[0], every({dorsal, tibial}), has_blood ? Clue{} : every({circumstance(hurt), others_felt}), refill}),
              {sudden, answers.chosen("vessel.foot_colour", side, {"colour_pale", "colour_mottled"}), answers.no("vessel.doppler_arterial_audible", side), above,
               poor_flow(answers, side, poor, fails)});
   // Pain at rest for longer than that is another trouble.
@@ -266,6 +313,9 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
     raised.clue.because.add(blue(other_side(side)).is_yes() ? FindingTrail{} : blue(side).because);
     // A vessel that is wide behind the knee can close: the pages give it no class, so the foot is asked after.
     raised.clue.because.add(wide.because);
+  }
+  if (one_lost && !raised.clue.is_yes() && (others_felt.is_yes() || answers.view().exam().side == side)) {
+    ask_for_doppler(answers, side, dorsal, has_blood, feet.here[0], raised);
   }
   raised.urgency = AlertClass::now;
   raised.interrupts = true;
