@@ -28,7 +28,7 @@ namespace {
 // Of a complaint that is itself an injury the weeks since it began date it where nobody recorded its day: whole weeks, 0 within the first. A fall these
 // days is of these days (our own rule).
 [[nodiscard]] std::optional<Between> days_by_weeks(const View& view, std::string& state, std::vector<const model::Finding*>& findings) {
-  constexpr std::int64_t days_a_week = 7;
+  constexpr std::int64_t week_days = 7;
   if (!complains_of_something_recent(view) || view.says_yes("history.fall_recent", Side::midline)) {
     return std::nullopt;
   }
@@ -38,7 +38,7 @@ namespace {
     if (weeks == nullptr || !settles(*finding)) {
       return std::nullopt;
     }
-    const Between told{weeks->count.steps * days_a_week, weeks->count.steps * days_a_week + days_a_week - 1};
+    const Between told{weeks->count.steps * week_days, weeks->count.steps * week_days + week_days - 1};
     days = days ? Between{std::min(days->low, told.low), std::max(days->high, told.high)} : told;
     findings.push_back(finding);
   }

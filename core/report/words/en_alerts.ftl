@@ -219,6 +219,7 @@ msg-question-osteomyelitis = An infected bone? Ask or look: { $items }
 msg-question-dvt = A clot in the leg? Ask or look: { $items }
 msg-question-dvt-graver = Has the clot gone to the lung? Ask, and count the pulse: { $items }
 msg-question-hip_fx_old-age = A break of the hip? The age is not recorded, and nothing but steps that are not taken points there: from 60 or frail it is looked for. Ask the age; then look: { $items }
+msg-question-clti-one_pulse = One pulse of the foot is not felt and the other is full; some healthy people lack the one. A Doppler is advised. Ask and look: { $items }
 msg-question-hip_fx_old-explained = A break of the hip? The hurt ankle or foot explains the steps that are not taken; a fall, or a hip that hurts when it is rolled, does not go with it. Ask and look: { $items }
 msg-question-hip_fx_old = A break of the hip at this age or so frail, also behind a sore knee? Steps that were taken do not settle it. Look: { $items }
 msg-question-scfe = A slipped upper femoral epiphysis? The hip behind a painful knee at this age is not examined. Look: { $items }

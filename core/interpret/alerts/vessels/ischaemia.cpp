@@ -2,6 +2,7 @@
 #include "core/interpret/alerts/circumstances.hpp"
 #include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/alerts/red_flag.hpp"
+#include "core/interpret/alerts/vessels/one_pulse.hpp"
 
 #include <algorithm>
 #include <array>
@@ -145,14 +146,8 @@ struct Feet {
   return led_by(every({poor, nerve}), {every({blue, led_by(poor, {nerve})})});
 }
 
-// The pulse on the back of the foot is lost and the one behind its ankle is full. Healthy people may lack the first: the artery is listened for, and
-// nothing more (decision rules page, section 24, example 11).
-[[nodiscard]] bool dorsal_pulse_lost_alone(const Answers& answers, Side side, const Clue& dorsal, const Clue& tibial) {
-  return dorsal.is_yes() && tibial.is_no() && answers.graded(tibial_pulse, side, {"2", "3"}).is_yes();
-}
-
-// So it is after an injury where the foot was found warm, feels and moves, nothing else speaks for a lack of blood, and no knee was out of joint, or
-// perhaps so (red flags page, section 5: a sign and a symptom; section 3). What nobody looked at leaves the injury as the symptom (our own rule).
+// One pulse lost after an injury is no lack of blood where the foot was found warm, feels and moves, nothing else speaks for one, and no knee was out of
+// joint, or perhaps so (red flags page, section 5: a sign and a symptom; section 3). What nobody looked at leaves the injury as the symptom (our own rule).
 [[nodiscard]] bool has_blood_beside(const Answers& answers, Side side, const Feet& feet, const Clue& fails) {
   const bool moves = answers.no("ankle.movement", side).is_no() || answers.count_at_least("gait.steps_now", 1).is_yes();
   if (!feet.here[0].is_no() || !answers.yes("nerve.sensation_foot_reduced", side).is_no() || !moves) {
@@ -173,24 +168,25 @@ struct Feet {
   return !out.is_yes() && !out.warm();
 }
 
-// What is left of it: a Doppler that hears the artery ends it; until then that is asked, after an injury before anything else.
-void ask_for_doppler(const Answers& answers, Side side, const Clue& dorsal, bool hurt, const Clue& warm, Raised& raised) {
-  const Clue heard = answers.yes("vessel.doppler_arterial_audible", side);
-  if (heard.is_yes() && hurt) {
-    raised.clue = negate(heard);
-    raised.clue.against.add(warm.against);
-  } else if (heard.value == Tri::undetermined) {
-    AskTrail ask = heard.ask;
-    ask.add(raised.clue.ask);
-    raised.clue = raised.clue.is_no() ? left_open(raised.clue, dorsal) : raised.clue;
-    raised.clue.because.add(dorsal.because);
-    raised.clue.ask = ask;
-    raised.ask_first = hurt;
-    raised.asks = "one_pulse";
-  }
+}  // namespace
+
+bool dorsal_pulse_lost_alone(const Answers& answers, Side side) {
+  return pulse_absent(answers, dorsal_pulse, side).is_yes() && pulse_absent(answers, tibial_pulse, side).is_no() && answers.graded(tibial_pulse, side, {"2", "3"}).is_yes();
 }
 
-}  // namespace
+bool asks_for_doppler(const Answers& answers, Side side, Clue& clue) {
+  const Clue heard = answers.yes("vessel.doppler_arterial_audible", side);
+  if (heard.value != Tri::undetermined) {
+    return false;
+  }
+  const Clue dorsal = pulse_absent(answers, dorsal_pulse, side);
+  AskTrail ask = heard.ask;
+  ask.add(clue.ask);
+  clue = clue.is_no() ? left_open(clue, dorsal) : clue;
+  clue.because.add(dorsal.because);
+  clue.ask = ask;
+  return true;
+}
 
 Clue newly_numb(const Answers& answers, Side side) {
   if (led_by(answers.yes("history.diabetes"), {answers.yes("history.leprosy"), answers.yes("body.feeling_lost", side)}).is_yes()) {
@@ -231,8 +227,7 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   const Clue fails = foot_fails(answers, side);
   const Clue poor = one_gone_one_poor(answers, side);
   const Clue above = pulse_above_lost(answers, side);
-  const bool one_lost = dorsal_pulse_lost_alone(answers, side, dorsal, tibial);
-  const bool has_blood = one_lost && hurt.is_yes() && has_blood_beside(answers, side, feet, fails);
+  const bool has_blood = dorsal.is_yes() && others_felt.is_yes() && hurt.is_yes() && dorsal_pulse_lost_alone(answers, side) && has_blood_beside(answers, side, feet, fails);
   const Clue perfusion =
       led_by(either({feet.here[0], every({dorsal, tibial}), has_blood ? Clue{} : every({circumstance(hurt), others_felt}), refill}),
              {sudden, answers.chosen("vessel.foot_colour", side, {"colour_pale", "colour_mottled"}), answers.no("vessel.doppler_arterial_audible", side), above,
@@ -314,8 +309,17 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
     // A vessel that is wide behind the knee can close: the pages give it no class, so the foot is asked after.
     raised.clue.because.add(wide.because);
   }
-  if (one_lost && !raised.clue.is_yes() && (others_felt.is_yes() || answers.view().exam().side == side)) {
-    ask_for_doppler(answers, side, dorsal, has_blood, feet.here[0], raised);
+  // A Doppler that hears the artery ends it; until then that is asked before anything else.
+  if (has_blood && !raised.clue.is_yes()) {
+    const Clue heard = answers.yes("vessel.doppler_arterial_audible", side);
+    if (heard.is_yes()) {
+      raised.clue = fact(Tri::no);
+      raised.clue.against = heard.because;
+      raised.clue.against.add(feet.here[0].against);
+    } else if (asks_for_doppler(answers, side, raised.clue)) {
+      raised.ask_first = true;
+      raised.asks = "one_pulse";
+    }
   }
   raised.urgency = AlertClass::now;
   raised.interrupts = true;
