@@ -101,13 +101,14 @@ Raised leg_clot(const Answers& answers, Side side) {
   const Clue another = vein.is_yes() ? another_point(answers, side) : Clue{};
   const bool sore_alike = vein.is_yes() && suspects.is_no() && answers.yes("leg.calf_tender_vein", other_side(side)).is_yes();
   const Clue tender = another.is_yes() ? every({vein, another}) : every({vein, circumstance(negate(injured(answers))), fact(!sore_alike)});
-  const Clue entry = either({led_by(answers.yes("leg.calf_swelling", side), {fuller}), whole_leg_swollen(answers, side), unasked(tender), suspects});
+  const Clue whole = whole_leg_swollen(answers, side);
+  const Clue entry = either({led_by(answers.yes("leg.calf_swelling", side), {fuller}), whole, unasked(tender), suspects});
   // Signs that were counted stand beside what is told: who says no, or cannot say, may still lack breath (our own rule).
   const Clue chest = led_by(answers.yes("history.breathless"), {counted_of_chest(answers)});
   const Clue wells = entry.is_no() ? Clue{} : wells_clue(answers, side, fuller);
   const Clue bears = bare_no(pregnant(answers));
   // Swollen as a whole and blue: the veins are closed so far that the leg itself is in danger; no score is waited for (our own rule).
-  const Clue blue = whole_leg_swollen(answers, side).is_yes() ? answers.chosen("vessel.foot_colour", side, {"colour_blue", "colour_dusky"}) : Clue{};
+  const Clue blue = whole.is_yes() ? answers.chosen("vessel.foot_colour", side, {"colour_blue", "colour_dusky"}) : Clue{};
   const bool found = entry.is_yes() || vein.is_yes();
   const Clue tested = found ? answers.chosen("general.lab_d_dimer", Side::midline, {"lab_positive"}) : Clue{};
   const bool scanned = found && answers.chosen("general.scan_leg_veins", side, {"scan_no_clot_seen"}).is_yes();
