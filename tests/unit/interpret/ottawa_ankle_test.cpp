@@ -190,7 +190,8 @@ TEST_CASE("an ankle hurt eleven weeks ago by its weeks alone is not for the rule
     made.exam.injured_on = day(2026, 11, 23);  // a day that is recorded outranks the weeks
     CHECK(rule_of(made, name).outcome == Outcome::negative);
     made.exam.injured_on.reset();
-    made.exam.complaint = {"heel_pain"};  // the weeks are those of a heel that was not hurt
+    made.exam.complaint = {"heel_pain"};  // the weeks are those of the heel
+    made.yes("history.fall_or_blow", Side::midline);
     CHECK(rule_of(made, name).outcome == Outcome::undetermined);
   }
 }
