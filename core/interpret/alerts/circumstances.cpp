@@ -162,7 +162,8 @@ Clue limps(const Answers& answers) {
   return answers.once(Known::limps, Side::midline, [&]() -> Clue {
     const Clue uneven = walks_as(answers, {"short_stance", "stiff_knee", "bent_knee", "knee_thrust", "knee_locked_back", "trunk_lean", "pelvis_drop",
                                            "waddling", "high_step", "toe_walking", "turned_out", "will_not_walk", "other_gait"});
-    return led_by(answers.yes("gait.limp"), {uneven, cannot_walk(answers)});
+    // Days of a limp are told of one, whether or not it is seen today.
+    return led_by(answers.yes("gait.limp"), {uneven, cannot_walk(answers), answers.count_at_least("history.limp_days", 1)});
   });
 }
 

@@ -4,6 +4,7 @@
 #include "core/interpret/alerts/circumstances.hpp"
 #include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/alerts/red_flag.hpp"
+#include "core/interpret/alerts/vessels/one_pulse.hpp"
 
 namespace limbledger::interpret {
 
@@ -174,6 +175,12 @@ Raised lasting_ischaemia(const Answers& answers, Side side) {
   const bool asked = pain.value != Tri::undetermined || sore.value != Tri::undetermined || dead.is_yes();
   if (raised.clue.is_no() && !asked && hurt_lately(answers).is_yes()) {
     raised.clue.against.clear();
+  }
+  // Of a leg that nobody hurt lately, or beside a foot that lacks it too.
+  if (!raised.clue.is_yes() && dorsal_pulse_lost_alone(answers, side)) {
+    const bool other_felt = answers.graded(dorsal_pulse, other_side(side), {"1", "2", "3"}).is_yes();
+    const bool asked_after = other_felt ? !hurt_as_told(answers).is_yes() : answers.view().exam().side == side;
+    raised.asks = asked_after && asks_for_doppler(answers, side, raised.clue) ? "one_pulse" : raised.asks;
   }
   const bool long_dead = over_two_weeks(answers).is_yes();
   raised.what = pain.is_yes() ? "raised" : (sore.is_yes() ? "sore" : (dead.is_yes() ? (long_dead ? "dead" : "dead_early") : "raised"));

@@ -3,8 +3,12 @@
 #include "core/interpret/alerts/circumstances.hpp"
 #include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/alerts/red_flag.hpp"
+#include "core/interpret/rules/ankle/ottawa_ankle.hpp"
+#include "core/interpret/rules/ankle/ottawa_midfoot.hpp"
 
+#include <algorithm>
 #include <utility>
+#include <vector>
 
 namespace limbledger::interpret {
 
@@ -71,6 +75,21 @@ namespace {
   return why == "after_operation" || why == "after_plaster" || why == "after_amputation";
 }
 
+// Steps that a hurt ankle or foot does not take: it is what the person came with, its rule asks for a film, and nobody told of a fall, or of a crash. Who cannot
+// speak for pain, or is frail, has the hip looked at first all the same (page: "cognitive impairment").
+[[nodiscard]] bool explained_below(const Answers& answers, Side side) {
+  const std::string_view part = part_complained_of(answers);
+  const bool fell = answers.yes("history.fall_recent").is_yes() || answers.yes("history.fall_or_blow").is_yes() ||
+                    answers.chosen("history.mechanism", Side::midline, {"fall", "vehicle", "dashboard"}).is_yes();
+  if ((part != "ankle" && part != "foot") || fell || answers.yes("history.walking_lost").is_yes() || cannot_speak_for_pain(answers).is_yes()) {
+    return false;
+  }
+  const auto asks_for_film = [&](const std::vector<JudgedRule>& rules) {
+    return std::any_of(rules.begin(), rules.end(), [&](const JudgedRule& rule) { return rule.result.side == side && rule.result.outcome == Outcome::positive; });
+  };
+  return asks_for_film(run_ottawa_ankle(answers.view())) || asks_for_film(run_ottawa_midfoot(answers.view()));
+}
+
 // At an age at which a hip seldom breaks: the hip itself hurts when it is turned, pushed or lifted, or the leg lies turned out. Where it
 // hurts is told of many bruises and counts for nothing here.
 [[nodiscard]] Clue strong_hip_sign(const Answers& answers, Side side) {
@@ -106,7 +125,8 @@ namespace {
 Raised hip_fracture_old(const Answers& answers, Side side) {
   const FilmShows film = film_shows(answers, side, {"hip_fracture_seen"});
   const Clue& seen = film.clue;
-  const Clue sign = sign_or_not_walking(answers, side, hip_sign(answers, side, seen));
+  const Clue of_hip = hip_sign(answers, side, seen);
+  const Clue sign = sign_or_not_walking(answers, side, of_hip);
   const Clue walks_not = cannot_walk(answers);
   // A fall these days needs no date; it is named among the grounds.
   const Clue fall = answers.yes("history.fall_recent");
@@ -150,6 +170,14 @@ Raised hip_fracture_old(const Answers& answers, Side side) {
     raised.clue.ask = frail.ask;
     raised.clue.ask.add(roll_or_look(answers, side, answers.positive("hip.log_roll", side)).ask);
     raised.asks = "age";
+  }
+  // Nothing but steps that a hurt ankle or foot explains ("unexplained loss of walking"): a fall and the roll of the hip are asked after.
+  if (raised.clue.is_yes() && !of_hip.is_yes() && !weak && !sudden.is_yes() && !shows.is_yes() && explained_below(answers, side)) {
+    raised.clue = fall.is_no() && of_hip.is_no() ? every({fall, of_hip}) : Clue{};
+    raised.clue.because = raised.clue.is_no() ? FindingTrail{} : walks_not.because;
+    raised.clue.ask = fall.ask;
+    raised.clue.ask.add(of_hip.ask);
+    raised.asks = "explained";
   }
   const bool by_look = !weak && old != Tri::yes;
   const bool by_hip_alone = shows.is_yes() && !hurt_lately(answers).is_yes() && !fall.is_yes() && !sudden.is_yes() && !lost.is_yes();

@@ -1,5 +1,6 @@
 #include "core/interpret/rules/injury.hpp"
 
+#include "core/interpret/alerts/circumstances.hpp"
 #include "core/interpret/body.hpp"
 #include "core/wire/number.hpp"
 
@@ -24,11 +25,32 @@ namespace {
   return age ? std::optional(Between{age->low, age->high}) : std::nullopt;
 }
 
-[[nodiscard]] std::optional<Between> days_since_injury(const View& view, std::string& state) {
+// Of a complaint that is itself an injury the weeks since it began date it where nobody recorded its day: whole weeks, 0 within the first. A fall these
+// days is of these days (our own rule).
+[[nodiscard]] std::optional<Between> days_by_weeks(const View& view, std::string& state, std::vector<const model::Finding*>& findings) {
+  constexpr std::int64_t week_days = 7;
+  if (!complains_of_something_recent(view) || view.says_yes("history.fall_recent", Side::midline)) {
+    return std::nullopt;
+  }
+  std::optional<Between> days;
+  for (const model::Finding* finding : view.at("history.weeks_since_onset", Side::midline)) {
+    const auto* weeks = std::get_if<model::CountValue>(&finding->value);
+    if (weeks == nullptr || !settles(*finding)) {
+      return std::nullopt;
+    }
+    const Between told{weeks->count.steps * week_days, weeks->count.steps * week_days + week_days - 1};
+    days = days ? Between{std::min(days->low, told.low), std::max(days->high, told.high)} : told;
+    findings.push_back(finding);
+  }
+  state = days ? "known_in_part" : state;
+  return days;
+}
+
+[[nodiscard]] std::optional<Between> days_since_injury(const View& view, std::string& state, std::vector<const model::Finding*>& findings) {
   const auto& injured = view.exam().injured_on;
   state = "not_asked";
   if (!injured) {
-    return std::nullopt;
+    return days_by_weeks(view, state, findings);
   }
   const auto& day = view.examined_on();
   if (!day) {
@@ -165,7 +187,7 @@ InjuryHeard hear_injury(const View& view, Side side, std::string_view exclusions
   InjuryHeard heard;
   heard.no_injury = had_no_injury(view, side, heard.findings);
   heard.age = age_when_injured(view, heard.age_state);
-  heard.days = days_since_injury(view, heard.days_state);
+  heard.days = days_since_injury(view, heard.days_state, heard.findings);
   const Told now = tell(view, "gait.steps_now", side, &says_four_steps, heard.findings);
   heard.steps_state = now.state;
   if (now.value != Tri::undetermined) {

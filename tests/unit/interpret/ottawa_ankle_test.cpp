@@ -171,6 +171,31 @@ TEST_CASE("a numb, drunk or much hurt person, or swelling that hides the bone, l
   CHECK(rule_of(unreliable, ankle_rule).outcome == Outcome::undetermined);
 }
 
+// Whole weeks, 0 within the first: of a complaint that is an injury they date it where nobody recorded its day.
+TEST_CASE("an ankle hurt eleven weeks ago by its weeks alone is not for the rules, within the first week it is, and the second leaves the day open") {
+  for (const char* name : {ankle_rule, midfoot}) {
+    Bench made = sprained();
+    made.exam.injured_on.reset();
+    CHECK(rule_of(made, name).outcome == Outcome::undetermined);
+    made.count("history.weeks_since_onset", 0);
+    CHECK(rule_of(made, name).outcome == Outcome::negative);
+    made.find("history.weeks_since_onset").value = model::CountValue{{1}};  // 7 to 13 days
+    CHECK(rule_of(made, name).outcome == Outcome::undetermined);
+    made.find("history.weeks_since_onset").value = model::CountValue{{11}};
+    CHECK(rule_of(made, name).outcome == Outcome::not_applicable);
+    CHECK(rule_of(made, name).gate->text == "days");
+    made.yes("history.fall_recent", Side::midline);  // hurt anew
+    CHECK(rule_of(made, name).outcome == Outcome::undetermined);
+    made.find("history.fall_recent").value = model::Answer{model::AnswerWord::no};
+    made.exam.injured_on = day(2026, 11, 23);  // a day that is recorded outranks the weeks
+    CHECK(rule_of(made, name).outcome == Outcome::negative);
+    made.exam.injured_on.reset();
+    made.exam.complaint = {"heel_pain"};  // the weeks are those of the heel
+    made.yes("history.fall_or_blow", Side::midline);
+    CHECK(rule_of(made, name).outcome == Outcome::undetermined);
+  }
+}
+
 TEST_CASE("the ankle and the midfoot rule are not made for a child under 2, an injury over 10 days old or the published exclusions, and name the gate") {
   for (const char* name : {ankle_rule, midfoot}) {
     const auto gate_of = [&](const Bench& made) {

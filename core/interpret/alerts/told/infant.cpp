@@ -42,6 +42,7 @@ namespace {
   const std::string& why = answers.view().exam().complaint.text;
   const bool brought = why == "limping_child" || why == "child_alignment" || (brought_as_infant(answers) && no_infant(answers));
   const bool walks = answers.count_at_least("gait.steps_now", 1).is_yes() || answers.yes("gait.limp").is_yes() ||
+                     answers.count_at_least("history.limp_days", 1).is_yes() ||
                      answers.chosen("history.walks_usually", Side::midline, {"walks_alone", "walks_indoors", "walks_with_aid", "walks_with_person"}).is_yes();
   if (walks || answers.aged(0, highest_age) == Tri::yes || !brought) {
     return {};

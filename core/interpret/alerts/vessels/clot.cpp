@@ -95,19 +95,23 @@ Raised leg_clot(const Answers& answers, Side side) {
   const Clue suspects = answers.yes("history.examiner_suspects_clot");
   const Clue fuller = calf_measured_fuller(answers, side);
   const Clue vein = answers.yes("leg.calf_tender_vein", side);
-  // A tender calf that does not swell is explained by a recorded injury, or by the examiner, who suspects no clot. With another point found
-  // there are two, for which the rule says scan (WELLS2003): a broken ankle does not explain the vein of a leg that lay in plaster.
+  // A tender calf that does not swell is explained by a recorded injury. With another point found there are two, for which the rule says scan
+  // (WELLS2003): a broken ankle does not explain the vein of a leg that lay in plaster. That no clot is suspected explains no leg that alone is
+  // tender (red flags page: "unilateral"); two calves sore alike it does (S01).
   const Clue another = vein.is_yes() ? another_point(answers, side) : Clue{};
-  const Clue tender = another.is_yes() ? every({vein, another}) : every({vein, circumstance(negate(injured(answers))), fact(not_(tri(suspects.is_no())))});
-  const Clue entry = either({led_by(answers.yes("leg.calf_swelling", side), {fuller}), whole_leg_swollen(answers, side), unasked(tender), suspects});
+  const bool sore_alike = vein.is_yes() && suspects.is_no() && answers.yes("leg.calf_tender_vein", other_side(side)).is_yes();
+  const Clue tender = another.is_yes() ? every({vein, another}) : every({vein, circumstance(negate(injured(answers))), fact(!sore_alike)});
+  const Clue whole = whole_leg_swollen(answers, side);
+  const Clue entry = either({led_by(answers.yes("leg.calf_swelling", side), {fuller}), whole, unasked(tender), suspects});
   // Signs that were counted stand beside what is told: who says no, or cannot say, may still lack breath (our own rule).
   const Clue chest = led_by(answers.yes("history.breathless"), {counted_of_chest(answers)});
   const Clue wells = entry.is_no() ? Clue{} : wells_clue(answers, side, fuller);
   const Clue bears = bare_no(pregnant(answers));
   // Swollen as a whole and blue: the veins are closed so far that the leg itself is in danger; no score is waited for (our own rule).
-  const Clue blue = whole_leg_swollen(answers, side).is_yes() ? answers.chosen("vessel.foot_colour", side, {"colour_blue", "colour_dusky"}) : Clue{};
-  const Clue tested = answers.chosen("general.lab_d_dimer", Side::midline, {"lab_positive"});
-  const bool negative = answers.chosen("general.lab_d_dimer", Side::midline, {"lab_negative"}).is_yes();
+  const Clue blue = whole.is_yes() ? answers.chosen("vessel.foot_colour", side, {"colour_blue", "colour_dusky"}) : Clue{};
+  const bool found = entry.is_yes() || vein.is_yes();
+  const Clue tested = found ? answers.chosen("general.lab_d_dimer", Side::midline, {"lab_positive"}) : Clue{};
+  const bool scanned = found && answers.chosen("general.scan_leg_veins", side, {"scan_no_clot_seen"}).is_yes();
   Raised raised;
   raised.clue = every({entry, led_by(either({suspects, wells, bears, chest}), {blue})});
   if (raised.clue.value == Tri::undetermined && !entry.is_yes()) {
@@ -127,16 +131,20 @@ Raised leg_clot(const Answers& answers, Side side) {
     raised.what = "seen";
   } else if (raised.clue.is_yes()) {
     raised.what = wells.is_yes() && !bears.is_yes() ? "points" : "raised";
-  } else if (entry.is_yes() && wells.is_no() && bears.is_no() && chest.is_no() && !suspects.is_no()) {
-    // Fewer than two points: the blood test decides, at a lower tier, and a positive one is scanned the same day.
-    if (negative) {
-      raised.clue = negate(answers.chosen("general.lab_d_dimer", Side::midline, {"lab_negative"}));
-    } else {
-      raised.clue = tested.is_yes() ? every({entry, tested}) : fact(Tri::yes);
-      raised.clue.because.add(entry.because);
-      raised.urgency = tested.is_yes() ? AlertClass::same_day : AlertClass::two_weeks;
-      raised.what = tested.is_yes() ? "d_dimer" : "raised";
-    }
+  } else if (tested.is_yes() && !scanned) {
+    // A positive blood test is scanned the same day, whatever the points and whoever suspects what.
+    raised.clue = every({vein.is_yes() ? led_by(entry, {vein}) : entry, tested});
+    raised.what = "d_dimer";
+  } else if (entry.is_yes() && wells.is_no() && bears.is_no() && chest.is_no()) {
+    // Fewer than two points: the blood test decides, at a lower tier. One that is negative, or a scan that shows none, asks for another cause.
+    const Clue none = scanned ? answers.chosen("general.scan_leg_veins", side, {"scan_no_clot_seen"}) : answers.chosen("general.lab_d_dimer", Side::midline, {"lab_negative"});
+    raised.clue = none.is_yes() ? negate(none) : fact(Tri::yes);
+    raised.clue.because.add(none.is_yes() ? FindingTrail{} : entry.because);
+    raised.urgency = none.is_yes() ? AlertClass::same_day : AlertClass::two_weeks;
+  }
+  // Beside a swollen leg or a tender vein no answer is a no: what explains it, and what was found, are both named.
+  if (found && raised.clue.is_no()) {
+    raised.clue = left_open(raised.clue, led_by(vein, {entry}));
   }
   // A clot of the leg that stands leaves the one of the lung to be asked after.
   if (raised.clue.is_yes() && raised.urgency == AlertClass::same_day && chest.value == Tri::undetermined) {

@@ -2,6 +2,7 @@
 #include "core/interpret/alerts/circumstances.hpp"
 #include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/alerts/red_flag.hpp"
+#include "core/interpret/alerts/vessels/one_pulse.hpp"
 
 #include <algorithm>
 #include <array>
@@ -145,7 +146,47 @@ struct Feet {
   return led_by(every({poor, nerve}), {every({blue, led_by(poor, {nerve})})});
 }
 
+// One pulse lost after an injury is no lack of blood where the foot was found warm, feels and moves, nothing else speaks for one, and no knee was out of
+// joint, or perhaps so (red flags page, section 5: a sign and a symptom; section 3). What nobody looked at leaves the injury as the symptom (our own rule).
+[[nodiscard]] bool has_blood_beside(const Answers& answers, Side side, const Feet& feet, const Clue& fails) {
+  const bool moves = answers.no("ankle.movement", side).is_no() || answers.count_at_least("gait.steps_now", 1).is_yes();
+  if (!feet.here[0].is_no() || !answers.yes("nerve.sensation_foot_reduced", side).is_no() || !moves) {
+    return false;
+  }
+  const bool second = led_by(fails, {feet.here[1], feet.here[2], answers.any_yes({"history.pain_out_of_proportion", "history.numb_or_tingling", "history.rest_pain_foot",
+                                                                                  "history.cold_pale_sudden"}, side),
+                                     answers.any_yes({"history.injury_severe_or_crush", "history.both_legs_weak"}, Side::midline), numb_foot(answers, side), foot_deformed(answers, side),
+                                     answers.chosen("nerve.sensation_loss_level", side, {"loss_toes_only", "loss_beyond_toes", "loss_whole_foot_or_more"}),
+                                     answers.chosen("body.cast", side, {"cast_hip", "cast_thigh", "cast_knee", "cast_shin", "cast_ankle", "cast_foot"}),
+                                     answers.chosen("history.mechanism", Side::midline, {"hyperextension"})})
+                          .is_yes();
+  const bool knee_open = part_complained_of(answers) == "knee" && !answers.yes("history.knee_dislocated", side).is_no();
+  if (second || knee_open) {
+    return false;
+  }
+  const Clue out = dislocated_knee(answers, side).clue;
+  return !out.is_yes() && !out.warm();
+}
+
 }  // namespace
+
+bool dorsal_pulse_lost_alone(const Answers& answers, Side side) {
+  return pulse_absent(answers, dorsal_pulse, side).is_yes() && pulse_absent(answers, tibial_pulse, side).is_no() && answers.graded(tibial_pulse, side, {"2", "3"}).is_yes();
+}
+
+bool asks_for_doppler(const Answers& answers, Side side, Clue& clue) {
+  const Clue heard = answers.yes("vessel.doppler_arterial_audible", side);
+  if (heard.value != Tri::undetermined) {
+    return false;
+  }
+  const Clue dorsal = pulse_absent(answers, dorsal_pulse, side);
+  AskTrail ask = heard.ask;
+  ask.add(clue.ask);
+  clue = clue.is_no() ? left_open(clue, dorsal) : clue;
+  clue.because.add(dorsal.because);
+  clue.ask = ask;
+  return true;
+}
 
 Clue newly_numb(const Answers& answers, Side side) {
   if (led_by(answers.yes("history.diabetes"), {answers.yes("history.leprosy"), answers.yes("body.feeling_lost", side)}).is_yes()) {
@@ -186,8 +227,9 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   const Clue fails = foot_fails(answers, side);
   const Clue poor = one_gone_one_poor(answers, side);
   const Clue above = pulse_above_lost(answers, side);
+  const bool has_blood = dorsal.is_yes() && others_felt.is_yes() && hurt.is_yes() && dorsal_pulse_lost_alone(answers, side) && has_blood_beside(answers, side, feet, fails);
   const Clue perfusion =
-      led_by(either({feet.here[0], every({dorsal, tibial}), every({circumstance(hurt), others_felt}), refill}),
+      led_by(either({feet.here[0], every({dorsal, tibial}), has_blood ? Clue{} : every({circumstance(hurt), others_felt}), refill}),
              {sudden, answers.chosen("vessel.foot_colour", side, {"colour_pale", "colour_mottled"}), answers.no("vessel.doppler_arterial_audible", side), above,
               poor_flow(answers, side, poor, fails)});
   // Pain at rest for longer than that is another trouble.
@@ -266,6 +308,18 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
     raised.clue.because.add(blue(other_side(side)).is_yes() ? FindingTrail{} : blue(side).because);
     // A vessel that is wide behind the knee can close: the pages give it no class, so the foot is asked after.
     raised.clue.because.add(wide.because);
+  }
+  // A Doppler that hears the artery ends it; until then that is asked before anything else.
+  if (has_blood && !raised.clue.is_yes()) {
+    const Clue heard = answers.yes("vessel.doppler_arterial_audible", side);
+    if (heard.is_yes()) {
+      raised.clue = fact(Tri::no);
+      raised.clue.against = heard.because;
+      raised.clue.against.add(feet.here[0].against);
+    } else if (asks_for_doppler(answers, side, raised.clue)) {
+      raised.ask_first = true;
+      raised.asks = "one_pulse";
+    }
   }
   raised.urgency = AlertClass::now;
   raised.interrupts = true;

@@ -248,7 +248,9 @@ bool clot_in_question(const View& view, Side side) {
   if (std::any_of(spread.begin(), spread.end(), [](const auto* finding) { return says_one_of(*finding, {"whole_limb"}).bits == std::uint8_t{2}; })) {
     return true;
   }
-  if (view.says_yes("leg.calf_tender_vein", side) && !answered(suspects, Side::midline, model::AnswerWord::no)) {
+  // That no clot is suspected explains two calves sore alike, and no leg that alone is tender.
+  constexpr std::string_view vein = "leg.calf_tender_vein";
+  if (view.says_yes(vein, side) && !(answered(suspects, Side::midline, model::AnswerWord::no) && view.says_yes(vein, other_side(side)))) {
     return true;
   }
   std::vector<const model::Finding*> girths;

@@ -98,6 +98,17 @@ TEST_CASE("limp_child: the rest of the red list counts where it was answered: su
   CHECK_FALSE(raised(visit("limping_child", 2018, "history.mechanism no_injury; gait.limp yes; history.limp_days 20; history.limp_seen_before yes"), "limp_child"));
 }
 
+// Red flags page, section 15 ("limp > 7 days unassessed"): days of a limp above none are an answer to the limp.
+TEST_CASE("limp_child: a limp told by its days alone is a limp; none is none") {
+  CHECK(raised(visit("limping_child", 2021, "history.mechanism no_injury; history.limp_days 20; history.limp_seen_before no; gait.steps_now 4; history.fever no"), "limp_child"));
+  CHECK(raised(visit("limping_child", 2021, "history.mechanism no_injury; history.limp_days 8; history.limp_seen_before no; gait.limp no"), "limp_child"));
+  CHECK_FALSE(raised(visit("limping_child", 2021, "history.mechanism no_injury; history.limp_days 7; history.limp_seen_before no"), "limp_child"));
+  const Bench none = visit("limping_child", 2021, "history.mechanism no_injury; history.limp_days 0; history.night_pain yes");
+  CHECK_FALSE(raised(none, "limp_child"));
+  CHECK(asks(none, "limp_child", "gait.limp"));
+  CHECK_FALSE(asks(visit("limping_child", 2021, "history.mechanism no_injury; history.limp_days 3"), "limp_child", "gait.limp"));
+}
+
 TEST_CASE("septic_child: a hip whose smallest movement hurts badly counts as pain on passive movement") {
   CHECK(raised(visit("limping_child", 2019, "history.mechanism no_injury; gait.limp yes; hip.pain_passive_severe left yes"), "septic_child"));
 }

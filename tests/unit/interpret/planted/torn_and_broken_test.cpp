@@ -218,3 +218,32 @@ TEST_CASE("planted: the knee's fracture rules stay out of a sprained ankle whose
   }
   CHECK(film_rule_runs(visit("acute_knee", 2002, "history.mechanism twist"), "ottawa_knee"));
 }
+
+// Red flags page, section 12 ("fall OR sudden pain OR unexplained loss of walking"; "cognitive impairment"); decision rules page, sections 3 and 4.
+TEST_CASE("planted: steps that a hurt ankle explains, by its own rule, raise no hip: a fall and the roll are asked; a fall, a sore hip, a frail or untold person raise it") {
+  const std::string ankle = "history.mechanism twist; history.steps_at_once no; gait.steps_now 0; history.ankle_rule_exclusions none_of_these; ankle.pain_malleolar_zone left yes;";
+  const std::string tender = ankle + "ankle.lateral_malleolus_tender left yes; ";
+  const auto hurt = [](const std::string& story) {
+    Bench bench = visit("ankle_injury", 1964, story);
+    bench.exam.injured_on = day(2026, 11, 23);
+    return bench;
+  };
+  const Bench sprain = hurt(tender);
+  REQUIRE(film_rule_runs(sprain, "ottawa_ankle"));
+  CHECK_FALSE(alert(sprain, "hip_fx_old"));
+  CHECK(asks(sprain, "hip_fx_old", "history.fall_recent"));
+  CHECK(asks(sprain, "hip_fx_old", "hip.log_roll"));
+  CHECK(question(sprain, "hip_fx_old")->message.text == "msg.question.hip_fx_old.explained");
+  const Bench settled = hurt(tender + "history.fall_recent no; hip.log_roll left negative");
+  CHECK_FALSE(alert(settled, "hip_fx_old"));
+  CHECK_FALSE(question(settled, "hip_fx_old"));
+  CHECK(flag(settled, "hip_fx_old") == "asked_no");
+  for (const char* more : {"history.fall_recent yes", "history.mechanism fall", "history.mechanism vehicle", "hip.log_roll left positive", "history.pain_site left site_groin", "history.pain_severe_sudden yes",
+                           "history.frail yes", "history.memory_poor yes", "history.walking_lost yes", "hip.leg_attitude left attitude_short_turned_out"}) {
+    CAPTURE(more);
+    CHECK(raised(hurt(tender + more), "hip_fx_old"));
+  }
+  // Nothing below asks for a film: the loss is not explained.
+  CHECK(raised(hurt("history.mechanism twist; gait.steps_now 0; history.steps_at_once yes; ankle.pain_malleolar_zone left no; ankle.lateral_malleolus_tender left no"), "hip_fx_old"));
+  CHECK(raised(hurt("history.mechanism twist; gait.steps_now 0"), "hip_fx_old"));
+}
