@@ -145,6 +145,9 @@ Raised open_fracture(const Answers& answers, Side side) {
   Clue at_knee = every({wound, broken});
   if (!wound.is_yes()) {
     at_knee.because.clear();  // tender bone alone points to no wound
+    if (const std::string_view part = part_complained_of(answers); !part.empty() && part != "knee" && !broken.is_yes()) {
+      at_knee.ask.clear();  // of another part the skin there is asked after
+    }
   }
   const Clue over_bone = answers.yes("skin.wound_over_bone", side);
   const Clue near = every({over_bone, freshly_broken(answers, side, over_bone)});
