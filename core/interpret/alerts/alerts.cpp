@@ -375,9 +375,9 @@ std::vector<const JudgedFlag*> asked_flags(const View& view, const std::vector<J
            });
   };
   const auto rank_of = [&](const JudgedFlag& judged) {
-    const bool pointed = is_raised(judged) || judged.raised.clue.warm() || in_alarm(judged);
+    const bool warm = is_raised(judged) || judged.raised.clue.warm();
     const bool elsewhere = judged.side && complaint && *judged.side != *complaint;
-    return std::tuple(!staff_was_called(view, judged), !judged.raised.ask_first, !pointed, judged.row->urgency, judged.row->harm_minutes.steps,
+    return std::tuple(!staff_was_called(view, judged), !judged.raised.ask_first, !(warm || in_alarm(judged)), judged.row->urgency, !warm, judged.row->harm_minutes.steps,
                       std::string_view(judged.row->alert.text), elsewhere, judged.side ? static_cast<int>(*judged.side) : -1);
   };
   // Ranked once: sorting asks many times.

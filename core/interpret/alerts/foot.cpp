@@ -193,7 +193,8 @@ Raised lasting_ischaemia(const Answers& answers, Side side) {
   const Clue threatened = led_by(either({pain, sore}), {dead, rests_long});
   Raised raised;
   raised.clue = every({threatened, poor});
-  if (raised.clue.value == Tri::undetermined) {
+  const std::string& why = answers.view().exam().complaint.text;
+  if (raised.clue.value == Tri::undetermined && (raised.clue.warm() || why == "diabetic_foot" || why == "wound_or_numb_foot")) {  // else nobody is asked
     raised.clue.ask = asked_of_weeks(answers, side, raised.clue.ask);
   }
   // Pulses felt after an injury of days are no answer about weeks that nobody asked after.

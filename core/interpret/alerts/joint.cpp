@@ -317,11 +317,7 @@ namespace {
       out.add(answers.yes(bone.item, side).ask);
     }
   }
-  for (const ToAsk& ask : asked.written()) {
-    if (ask.item->region.text != "knee") {
-      out.add({answers.view().trails().asks, ask});
-    }
-  }
+  out.add(without_the_knee(answers, asked));
   return out;
 }
 

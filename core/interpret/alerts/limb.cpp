@@ -145,9 +145,6 @@ Raised open_fracture(const Answers& answers, Side side) {
   Clue at_knee = every({wound, broken});
   if (!wound.is_yes()) {
     at_knee.because.clear();  // tender bone alone points to no wound
-    if (const std::string_view part = part_complained_of(answers); !part.empty() && part != "knee" && !broken.is_yes()) {
-      at_knee.ask.clear();  // of another part the skin there is asked after
-    }
   }
   const Clue over_bone = answers.yes("skin.wound_over_bone", side);
   const Clue near = every({over_bone, freshly_broken(answers, side, over_bone)});
@@ -173,6 +170,10 @@ Raised open_fracture(const Answers& answers, Side side) {
     if (!raised.clue.is_yes() && one->value == Tri::undetermined && !one->because.empty()) {
       raised.clue = either({raised.clue, *one});  // a wound over bone, and nobody said of what: that is asked
     }
+  }
+  if (raised.clue.value == Tri::undetermined && raised.clue.warm() && !wound.is_yes() && !broken.is_yes()) {
+    const std::string_view part = part_complained_of(answers);
+    raised.clue.ask = part.empty() || part == "knee" ? raised.clue.ask : without_the_knee(answers, raised.clue.ask);
   }
   raised.urgency = AlertClass::now;
   raised.interrupts = true;

@@ -47,10 +47,13 @@ struct FootBreak {
   bool heel = false;
 };
 [[nodiscard]] FootBreak foot_carries_not(const Answers& answers, Side side) {
+  FootBreak out;
+  if (!cannot_stand(answers).is_yes()) {
+    return out;
+  }
   const Clue ankle = bone_tender_at_ankle(answers, side);
   const Clue foot = led_by(bone_tender_at_foot(answers, side), {answers.any_yes({"foot.lisfranc_line_tender"}, side)});
   const Clue heel = answers.positive("foot.calcaneal_squeeze", side);
-  FootBreak out;
   if (!(ankle.is_yes() || foot.is_yes() || heel.is_yes()) || comes_after_treatment(answers) || foot_taken_off(answers, side).is_yes()) {
     return out;
   }

@@ -84,7 +84,10 @@ bool Spared::holds(const ToAsk& ask, const JudgedFlag& by) const {
   if (kept_off_the_feet(view_, flags_, ask.item->item)) {
     return true;
   }
-  return (raised_ || !concerns_.empty()) && (withheld(*ask.item, ask.side, concerns_, flags_).has_value() || provoked(ask, by));
+  // Of a leg that must not be moved the other one is no comparison, while nothing of its own was read.
+  const bool for_comparison = by.side && ask.side != Side::midline && ask.side != *by.side && view_.at(*ask.item, *by.side).empty();
+  const Side moved = for_comparison ? *by.side : ask.side;
+  return (raised_ || !concerns_.empty()) && (withheld(*ask.item, moved, concerns_, flags_).has_value() || withheld(*ask.item, ask.side, concerns_, flags_).has_value() || provoked(ask, by));
 }
 
 }  // namespace limbledger::interpret

@@ -44,7 +44,7 @@ std::size_t place_of(const Bench& bench, const std::string& name) {
   const auto found = std::find_if(made.begin(), made.end(), [&](const auto& one) { return one.question.text == "alert." + name; });
   return static_cast<std::size_t>(found - made.begin());
 }
-bool rests_on(const Bench& bench, const std::string& name, const std::string& item) {
+bool grounds_hold(const Bench& bench, const std::string& name, const std::string& item) {
   const auto found = alert(bench, name);
   return found && std::any_of(found->because.begin(), found->because.end(), [&](const auto& id) {
            return std::any_of(bench.exam.findings->begin(), bench.exam.findings->end(), [&](const auto& one) { return one.finding == id && one.item.text == item; });
@@ -179,7 +179,7 @@ TEST_CASE("C18: bone pain and a lump are of the side of what was found, and rest
   Bench bone = visit("chronic_knee", 2012, night + "leg.thigh_shaft_tender left yes");
   REQUIRE(raised(bone, "tumour"));
   CHECK(alert(bone, "tumour")->side == Side::left);
-  CHECK(rests_on(bone, "tumour", "leg.thigh_shaft_tender"));
+  CHECK(grounds_hold(bone, "tumour", "leg.thigh_shaft_tender"));
   CHECK(meanwhile_says(bone, "tumour", "protect_from_break"));
   Bench other = visit("chronic_knee", 2012, night + "leg.thigh_shaft_tender right yes");
   CHECK(alert(other, "tumour")->side == Side::right);
