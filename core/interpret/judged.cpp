@@ -23,6 +23,7 @@ template <class Wanted>
     }
   }
   mark_disagreement(rules);
+  mark_beside_contradicted(rules);
   return rules;
 }
 

@@ -218,7 +218,7 @@ std::string alert_text(const interpret::Alert& alert, const Words& words) {
 }
 
 std::string prompt_text(const interpret::Statement& prompt, const Words& words) {
-  return words.say(prompt.message.text, {{"side", prompt.side ? side_of(words, *prompt.side) : std::string(), false, true}});
+  return words.say(prompt.message.text, {{"side", prompt.side ? side_of(words, *prompt.side) : words.say("msg.side.not_recorded"), false, true}});
 }
 
 std::string question_text(const interpret::Question& question, const Words& words, const reference::Edition& edition, std::size_t most) {

@@ -1,6 +1,7 @@
 // Which danger signs were asked after and with what answer; and what the sections about dangers share.
 #include "core/interpret/alerts/alerts.hpp"
 #include "core/interpret/alerts/covered.hpp"
+#include "core/interpret/step/spared.hpp"
 #include "core/report/brief/brief.hpp"
 #include "core/report/ordinary.hpp"
 #include "core/report/page_parts.hpp"
@@ -81,7 +82,7 @@ constexpr std::array<ReadsAs, 9> reads_as{{{"history.knee_dislocated", "knee_dis
 class StillToAsk {
  public:
   explicit StillToAsk(const PageView& view)
-      : view_(view), exam_(view.exam, view.person, view.edition, view.assessment.as_of), judged_(interpret::judge_flags(exam_)) {}
+      : view_(view), exam_(view.exam, view.person, view.edition, view.assessment.as_of), judged_(interpret::judge_flags(exam_)), spared_(exam_, judged_) {}
   StillToAsk(const StillToAsk&) = delete;
   StillToAsk& operator=(const StillToAsk&) = delete;
 
@@ -124,11 +125,11 @@ class StillToAsk {
         continue;
       }
       settled = judged.raised.clue.is_no();
-      for (const interpret::Ask& ask : interpret::asks_now(exam_, judged_, judged.raised.clue)) {
+      for (const interpret::Ask& ask : interpret::asks_now(exam_, spared_, judged, judged.raised.clue)) {
         add(ask.item, now);
       }
       for (const interpret::ToAsk& ask : judged.raised.clue.ask.written()) {
-        if (interpret::kept_off_the_feet(exam_, judged_, ask.item->item)) {
+        if (spared_.holds(ask, judged)) {
           add(ask.item->item, kept);
         }
       }
@@ -200,6 +201,7 @@ class StillToAsk {
   const PageView& view_;
   interpret::View exam_;
   std::vector<interpret::JudgedFlag> judged_;
+  interpret::Spared spared_;
 };
 
 }  // namespace

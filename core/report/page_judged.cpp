@@ -209,6 +209,9 @@ void add_once(std::vector<std::string>& list, const std::string& text) {
       if (has_flag(rule, "contradicted")) {
         return words.say(name + "negative_contradicted", {{"because", contradicted_by(rule, exam, words), false, true}});
       }
+      if (has_flag(rule, "beside_contradicted")) {
+        return words.say(name + "negative_beside");
+      }
       if (has_flag(rule, "rules_disagree")) {
         return words.say(name + "negative_disagrees");
       }
@@ -401,7 +404,7 @@ std::vector<std::string> rule_lines(const RuleResult& rule, const model::Exam& e
                     ".");
   }
   for (const model::Word& flag : rule.flags) {
-    const bool said_already = flag.text == "contradicted" || (flag.text == "rules_disagree" && rule.outcome == interpret::Outcome::negative && !rule.band);
+    const bool said_already = flag.text == "contradicted" || flag.text == "beside_contradicted" || (flag.text == "rules_disagree" && rule.outcome == interpret::Outcome::negative && !rule.band);
     if (!said_already) {
       lines.push_back(rule_word(words, rule, "flag", flag_said(flag.text, exam)) + ".");
     }
@@ -410,7 +413,7 @@ std::vector<std::string> rule_lines(const RuleResult& rule, const model::Exam& e
 }
 
 std::string rule_short(const RuleResult& rule, const model::Exam& exam, const Words& words) {
-  const bool plain = !rule.band && !has_flag(rule, "contradicted") && !has_flag(rule, "rules_disagree");
+  const bool plain = !rule.band && !has_flag(rule, "contradicted") && !has_flag(rule, "beside_contradicted") && !has_flag(rule, "rules_disagree");
   if (rule.outcome != interpret::Outcome::negative || !plain || interpret::film_for(rule.rule).empty()) {
     return outcome_line(rule, exam, words);
   }

@@ -1,5 +1,7 @@
 #include "core/interpret/after/meanwhile.hpp"
 
+#include "core/interpret/alerts/circumstances.hpp"
+
 #include <algorithm>
 #include <array>
 #include <optional>
@@ -28,12 +30,14 @@ struct OfPlace {
   std::string_view lacks;
   std::string_view instead;
 };
-constexpr std::array<OfPlace, 8> of_place{{{"msg.meanwhile.offload", "offloading", "msg.meanwhile.offload_none_here"},
+constexpr std::array<OfPlace, 10> of_place{{{"msg.meanwhile.offload", "offloading", "msg.meanwhile.offload_none_here"},
                                            {"msg.meanwhile.offload", "crutches", "msg.meanwhile.offload_no_crutches"},
                                            {"msg.meanwhile.sample_then_antibiotic", "dressings", "msg.meanwhile.cover_then_antibiotic"},
                                            {"msg.meanwhile.film_shows_nothing_yet", "film", "msg.meanwhile.film_elsewhere"},
                                            {"msg.meanwhile.film_hip", "film", "msg.meanwhile.film_hip_elsewhere"},
                                            {"msg.meanwhile.film_both_hips", "film", "msg.meanwhile.film_both_hips_elsewhere"},
+                                           {"msg.meanwhile.film_foot", "film", "msg.meanwhile.film_hip_elsewhere"},
+                                           {"msg.meanwhile.film_heel", "film", "msg.meanwhile.film_heel_elsewhere"},
                                            {"msg.meanwhile.scan_route", "ultrasound", "msg.meanwhile.scan_elsewhere"},
                                            {"msg.meanwhile.pressures_where_had", "doppler", "msg.meanwhile.pressures_elsewhere"}}};
 
@@ -89,6 +93,23 @@ std::vector<model::MessageId> meanwhile_of(const View& view, const JudgedFlag& j
   }
   if (judged.raised.what.starts_with("broke")) {  // what is broken is not spared from breaking
     std::replace(meanwhile.begin(), meanwhile.end(), model::MessageId{"msg.meanwhile.protect_from_break"}, model::MessageId{"msg.meanwhile.splint_as_is"});
+  }
+  if (judged.row->alert.text == "alert.fracture" && (judged.raised.what == "foot_carries_not" || judged.raised.what == "heel_carries_not")) {
+    std::replace(meanwhile.begin(), meanwhile.end(), model::MessageId{"msg.meanwhile.nothing_by_mouth"},
+                 model::MessageId{judged.raised.what == "heel_carries_not" ? "msg.meanwhile.film_heel" : "msg.meanwhile.film_foot"});
+  }
+  // A leg that is not moved, with tender bone of thigh or shin: a break until shown otherwise, and it is splinted.
+  if (judged.row->alert.text == "alert.septic_child" && judged.raised.what.starts_with("not_moved") && judged.side &&
+      bone_tender_at_shaft(Answers(view), *judged.side).is_yes()) {
+    std::replace(meanwhile.begin(), meanwhile.end(), model::MessageId{"msg.meanwhile.position_of_comfort"}, model::MessageId{"msg.meanwhile.splint_as_is"});
+  }
+  // No crutches for what lies in the soft parts.
+  if (judged.row->alert.text == "alert.tumour" && judged.raised.what.starts_with("lump") && judged.side) {
+    const Answers answers(view);
+    const bool felt = answers.any_yes({"skin.lump"}, *judged.side).is_yes() || !answers.longer_than("skin.lump_size", *judged.side, 0).because.empty();
+    if (felt && !answers.chosen("skin.lump_features", *judged.side, {"lump_on_bone"}).is_yes()) {
+      std::erase(meanwhile, model::MessageId{"msg.meanwhile.protect_from_break"});
+    }
   }
   if (judged.raised.what == "calf") {  // a muscle that bleeds is no joint
     std::replace(meanwhile.begin(), meanwhile.end(), model::MessageId{"msg.meanwhile.rest_joint"}, model::MessageId{"msg.meanwhile.calf_felt_again"});

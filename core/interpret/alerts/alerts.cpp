@@ -7,6 +7,7 @@
 #include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/body.hpp"
 #include "core/interpret/params.hpp"
+#include "core/interpret/step/spared.hpp"
 
 #include <algorithm>
 #include <array>
@@ -24,14 +25,6 @@ namespace {
 constexpr std::size_t questions_shown = 3;
 constexpr std::string_view masked_alert = "alert.protected";
 constexpr std::array left_then_right{Side::left, Side::right};
-
-[[nodiscard]] bool of_interest(const View& view, Side side) {
-  const auto& complaint = view.exam().side;
-  if (complaint && *complaint != Side::midline) {
-    return *complaint == side;
-  }
-  return view.has_side(side);
-}
 
 // Something found on this side, not only what was said of the person as a whole.
 [[nodiscard]] bool points_here(const Clue& clue, Side side) {
@@ -143,38 +136,6 @@ void keep_only_true_noes(const View& view, Clue& clue) {
   return prompt;
 }
 
-// Done on the feet alone.
-[[nodiscard]] bool on_the_feet(const model::Item& item) {
-  return item.positions && std::all_of(item.positions->begin(), item.positions->end(),
-                                       [](const model::Word& position) { return position.text == "standing" || position.text == "walking"; });
-}
-
-// Nobody walks in the first year, and some are told not to walk yet, or not before this: no steps are asked of them (the first year is a convention).
-[[nodiscard]] bool not_walking_yet(const View& view) {
-  const auto months = view.age_months_on_exam();
-  if (months && months->high < walks_not_before_months) {
-    return true;
-  }
-  const auto told = [&](std::string_view item, std::initializer_list<std::string_view> choices) {
-    const Findings all = view.at(item, Side::midline);
-    return !all.empty() && std::all_of(all.begin(), all.end(), [&](const model::Finding* finding) {
-      const auto* how = std::get_if<model::Choice>(&finding->value);
-      return how != nullptr && std::find(choices.begin(), choices.end(), how->choice.text) != choices.end();
-    });
-  };
-  return told("history.moves_about", {"moves_not_yet", "moves_rolls", "moves_crawls"}) || told("history.walks_usually", {"walks_wheelchair", "walks_bed", "walks_not_yet"});
-}
-
-// At the age of a slip, with the hip behind the complaint not settled, the hip is looked at before anybody walks for us (exam sequence
-// page, section 4: walking is blocked where a slip is suspected).
-[[nodiscard]] bool slip_unsettled(const View& view, const std::vector<JudgedFlag>& flags) {
-  return std::any_of(flags.begin(), flags.end(), [&](const JudgedFlag& flag) {
-    const auto& asked_in = flag.row->asked_in;
-    return flag.row->alert.text == "alert.scfe" && flag.raised.applies == Tri::yes && flag.raised.clue.value == Tri::undetermined &&
-           std::find(asked_in.begin(), asked_in.end(), view.exam().complaint) != asked_in.end() && flag.side && of_interest(view, *flag.side);
-  });
-}
-
 // Nobody is asked for the pulse of a foot that was taken off, or to look under a plaster.
 [[nodiscard]] bool is_there(const View& view, const ToAsk& ask) { return view.bodies().not_applicable(*ask.item, ask.side) == nullptr; }
 
@@ -190,7 +151,7 @@ void keep_only_true_noes(const View& view, Clue& clue) {
          });
 }
 
-[[nodiscard]] bool is_asked(const View& view, const std::vector<JudgedFlag>& flags, const JudgedFlag& judged) {
+[[nodiscard]] bool is_asked(const View& view, const Spared& spared, const JudgedFlag& judged) {
   const Clue& clue = waits_for(judged.raised);
   if (clue.value != Tri::undetermined || is_protected(judged)) {
     return false;
@@ -199,17 +160,18 @@ void keep_only_true_noes(const View& view, Clue& clue) {
   const bool for_complaint = std::find(complaints.begin(), complaints.end(), view.exam().complaint) != complaints.end();
   const bool here = !judged.side || of_interest(view, *judged.side);
   return (is_raised(judged) || clue.warm() || (for_complaint && here)) &&
-         clue.ask.any([&](const ToAsk& ask) { return is_there(view, ask) && !kept_off_the_feet(view, flags, ask.item->item); });
+         clue.ask.any([&](const ToAsk& ask) { return is_there(view, ask) && !spared.holds(ask, judged); });
 }
 
 void fill_questions(const View& view, const std::vector<JudgedFlag>& flags, AlertsJudged& out) {
-  const std::vector<const JudgedFlag*> asked = asked_flags(view, flags);
+  const Spared spared(view, flags);
+  const std::vector<const JudgedFlag*> asked = asked_flags(view, flags, spared);
   for (std::size_t i = 0; i < asked.size() && i < questions_shown; ++i) {
     Question question;
     question.question = asked[i]->row->alert;
     question.side = asked[i]->side;
     question.rank.steps = static_cast<std::int64_t>(i + 1);
-    question.ask = asks_now(view, flags, waits_for(asked[i]->raised));
+    question.ask = asks_now(view, spared, *asked[i], waits_for(asked[i]->raised));
     const std::string_view which = is_raised(*asked[i]) ? "graver" : asked[i]->raised.asks;
     question.message = {"msg.question." + short_name(*asked[i]) + (which.empty() ? "" : "." + std::string(which))};
     out.questions.push_back(std::move(question));
@@ -298,6 +260,7 @@ void add_of_no_side(const View& view, const Answers& answers, const RedFlag& fla
     if (!flag.sided) {
       judged.push_back({&flag, row, std::nullopt, flag.judge(answers, Side::midline)});
       keep_only_true_noes(view, judged.back().raised.clue);
+      judged.back().side = judged.back().raised.lies;
       if (judged.back().raised.applies == Tri::no) {
         judged.pop_back();
       }
@@ -363,6 +326,14 @@ std::optional<Side> side_since(const JudgedFlag& judged, const std::vector<model
   return of_a_leg && !judged.raised.clue.because.any(stayed) ? std::optional(other_side(*judged.side)) : judged.side;
 }
 
+bool of_interest(const View& view, Side side) {
+  const auto& complaint = view.exam().side;
+  if (complaint && *complaint != Side::midline) {
+    return *complaint == side;
+  }
+  return view.has_side(side);
+}
+
 bool stands_as_alert(const JudgedFlag& judged) { return is_raised(judged) && !is_prompt(judged); }
 
 bool is_inside(const JudgedFlag& judged, const JudgedFlag& other) {
@@ -383,45 +354,36 @@ std::vector<const JudgedFlag*> listed_alerts(const std::vector<JudgedFlag>& flag
   return listed;
 }
 
-bool kept_off_the_feet(const View& view, const std::vector<JudgedFlag>& flags, const model::ItemId& id) {
-  const model::Item* item = view.edition().item(id);
-  if (item == nullptr || !on_the_feet(*item)) {
-    return false;
-  }
-  // A limp is seen as the child comes in, and is no walking for us.
-  if (not_walking_yet(view) || (id.text != "gait.limp" && slip_unsettled(view, flags))) {
-    return true;
-  }
-  const auto& plan = view.exam().plan;
-  const bool planned = plan && std::any_of(plan->begin(), plan->end(), [](const model::PlanItem& one) {
-                         return (one.kind == model::PlanKind::limit || one.kind == model::PlanKind::splint) && one.became != model::Became::declined;
-                       });
-  return planned || std::any_of(flags.begin(), flags.end(), [&](const JudgedFlag& flag) {
-           return is_raised(flag) && std::find(flag.row->stop.begin(), flag.row->stop.end(), id) != flag.row->stop.end();
-         });
-}
-
-std::vector<Ask> asks_now(const View& view, const std::vector<JudgedFlag>& flags, const Clue& clue) {
+std::vector<Ask> asks_now(const View& view, const Spared& spared, const JudgedFlag& judged, const Clue& clue) {
   std::vector<Ask> asks;
   for (const ToAsk& ask : clue.ask.written()) {
-    if (is_there(view, ask) && !kept_off_the_feet(view, flags, ask.item->item)) {
+    if (is_there(view, ask) && !spared.holds(ask, judged)) {
       asks.push_back({ask.item->item, ask.side});
     }
   }
   return asks;
 }
 
-std::vector<const JudgedFlag*> asked_flags(const View& view, const std::vector<JudgedFlag>& flags) {
+std::vector<const JudgedFlag*> asked_flags(const View& view, const std::vector<JudgedFlag>& flags) { return asked_flags(view, flags, Spared(view, flags)); }
+
+std::vector<const JudgedFlag*> asked_flags(const View& view, const std::vector<JudgedFlag>& flags, const Spared& spared) {
   const auto& complaint = view.exam().side;
+  // Of a limb on which an alert stands, what takes it within hours is pointed to by that alert (C2: class, then time to harm).
+  const auto in_alarm = [&](const JudgedFlag& judged) {
+    return judged.row->urgency == AlertClass::now && judged.side && std::any_of(flags.begin(), flags.end(), [&](const JudgedFlag& one) {
+             return stands_as_alert(one) && one.side == judged.side;
+           });
+  };
   const auto rank_of = [&](const JudgedFlag& judged) {
+    const bool warm = is_raised(judged) || judged.raised.clue.warm();
     const bool elsewhere = judged.side && complaint && *judged.side != *complaint;
-    return std::tuple(!staff_was_called(view, judged), !judged.raised.ask_first, !is_raised(judged) && !judged.raised.clue.warm(), judged.row->urgency, judged.row->harm_minutes.steps,
+    return std::tuple(!staff_was_called(view, judged), !judged.raised.ask_first, !(warm || in_alarm(judged)), judged.row->urgency, !warm, judged.row->harm_minutes.steps,
                       std::string_view(judged.row->alert.text), elsewhere, judged.side ? static_cast<int>(*judged.side) : -1);
   };
   // Ranked once: sorting asks many times.
   std::vector<std::pair<decltype(rank_of(flags.front())), const JudgedFlag*>> ranked;
   for (const JudgedFlag& judged : flags) {
-    if (is_asked(view, flags, judged) && !shown_inside(judged, flags)) {
+    if (is_asked(view, spared, judged) && !shown_inside(judged, flags)) {
       ranked.emplace_back(rank_of(judged), &judged);
     }
   }

@@ -53,13 +53,14 @@ using WantedRows = std::function<bool(const reference::AlertRow&)>;
 [[nodiscard]] bool is_inside(const JudgedFlag& judged, const JudgedFlag& other);
 // What the list of alerts names of those; the others are shown inside a graver one.
 [[nodiscard]] std::vector<const JudgedFlag*> listed_alerts(const std::vector<JudgedFlag>& flags);
-// Done standing or walking, while a raised alert stops it or the plan holds a splint or a limit: its words may say that the leg
-// carries nothing, and words are not read here.
-[[nodiscard]] bool kept_off_the_feet(const View& view, const std::vector<JudgedFlag>& flags, const model::ItemId& item);
-// What of an open clue may be asked now.
-[[nodiscard]] std::vector<Ask> asks_now(const View& view, const std::vector<JudgedFlag>& flags, const Clue& clue);
+class Spared;
+// What of an open clue of this danger may be asked now.
+[[nodiscard]] std::vector<Ask> asks_now(const View& view, const Spared& spared, const JudgedFlag& judged, const Clue& clue);
 // Those that wait for an answer, in the order they are asked: what something points to first, then class, then time to harm.
 [[nodiscard]] std::vector<const JudgedFlag*> asked_flags(const View& view, const std::vector<JudgedFlag>& flags);
+[[nodiscard]] std::vector<const JudgedFlag*> asked_flags(const View& view, const std::vector<JudgedFlag>& flags, const Spared& spared);
+// The side of the complaint; where none is named, one on which something was found.
+[[nodiscard]] bool of_interest(const View& view, model::Side side);
 // The alerts alone, for a reply that shows nothing else.
 [[nodiscard]] std::vector<Alert> raised_alerts(const View& view, const std::vector<JudgedFlag>& flags, const AlertsAsk& ask);
 [[nodiscard]] AlertsJudged judge_alerts(const View& view, const std::vector<JudgedFlag>& flags, const AlertsAsk& ask);

@@ -242,6 +242,29 @@ Raised new_foot_drop(const Answers& answers, Side side) {
   return raised;
 }
 
+namespace {
+
+// The bone that hurts stands among the grounds; the alert is of the side of what was found, else of the one complained of.
+void name_where_it_lies(const Answers& answers, Raised& raised) {
+  const bool of_bone = !raised.what.starts_with("lump");
+  for (const Side side : {Side::left, Side::right}) {
+    const Clue sore = of_bone ? led_by(answers.any_yes({"knee.bone_tender_elsewhere"}, side),
+                                       {bone_tender_at_shaft(answers, side), bone_tender_at_ankle(answers, side), bone_tender_at_foot(answers, side)})
+                              : answers.any_yes({"skin.lump"}, side);
+    raised.clue.because.add(sore.because);
+  }
+  const auto found = [&](Side side) { return raised.clue.because.any([&](const model::Finding* one) { return one->side == side; }); };
+  const bool left = found(Side::left);
+  const auto& complaint = answers.view().exam().side;
+  if (left != found(Side::right)) {
+    raised.lies = left ? Side::left : Side::right;
+  } else if (complaint && *complaint != Side::midline) {
+    raised.lies = complaint;
+  }
+}
+
+}  // namespace
+
 // A bone that broke by almost nothing counts by itself. Pain at night counts when another position does not end it, or when it gets worse. Pain at night or weight lost alone is a question.
 Raised tumour(const Answers& answers, Side) {
   const auto either_side = [&](auto&& of) { return either({of(Side::left), of(Side::right)}); };
@@ -274,10 +297,12 @@ Raised tumour(const Answers& answers, Side) {
                    young == Tri::yes ? answers.chosen("skin.lump_features", side, {"lump_on_bone"}) : Clue{}});
   }));
   const Clue sweats = unasked(every({answers.yes("history.night_sweats"), bone}));
+  const Clue unexplained_young = every({fact(young), unexplained});
+  const Clue bone_stays = every({fact(young), stays, bone});
   Raised raised;
   raised.clue = led_by(either({night, every({lost, either({bone, night})}), every({known, either({bone, at_night})}),
                                every({fact(young), stays, either({bone, lump})})}),
-                       {broke, every({fact(young), unexplained}), grows, sweats});
+                       {broke, unexplained_young, grows, sweats});
   if (raised.clue.value == Tri::undetermined && !at_night.is_yes() && !lost.is_yes() && !known.is_yes()) {
     raised.clue.because.clear();
   }
@@ -308,10 +333,13 @@ Raised tumour(const Answers& answers, Side) {
     raised.what = "broke_now";
   } else if (broke.is_yes()) {
     raised.what = "broke";
-  } else if (grows.is_yes()) {
-    raised.what = "lump";
+  } else if (raised.clue.is_yes() && !led_by(night, {unexplained_young, sweats, bone_stays, every({known, either({bone, at_night})}), every({lost, either({bone, night})})}).is_yes()) {
+    raised.what = grows.is_yes() ? "lump" : "lump_stays";  // no bone hurts
     raised.refer = "lump";
+  }
+  if (raised.clue.is_yes()) {
     raised.clue.because.add(grows.because);
+    name_where_it_lies(answers, raised);
   }
   return raised;
 }

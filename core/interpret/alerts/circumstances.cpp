@@ -368,6 +368,16 @@ std::string_view part_complained_of(const Answers& answers) {
   return sequence != nullptr && sequence->part ? std::string_view(sequence->part->text) : std::string_view();
 }
 
+AskTrail without_the_knee(const Answers& answers, const AskTrail& asked) {
+  AskTrail out;
+  for (const ToAsk& ask : asked.written()) {
+    if (ask.item->region.text != "knee") {
+      out.add({answers.view().trails().asks, ask});
+    }
+  }
+  return out;
+}
+
 Clue foot_deformed(const Answers& answers, Side side) {
   return either({answers.yes("ankle.look_deformity", side), answers.yes("foot.look_deformity", side), answers.yes("leg.look_deformity", side)});
 }

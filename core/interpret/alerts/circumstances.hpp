@@ -154,6 +154,8 @@ struct SignsTogether {
 [[nodiscard]] std::string_view ischaemia_grade(const Answers& answers, model::Side side);
 // The region of the complaint, or none: hip, knee, leg, ankle, foot, pelvis.
 [[nodiscard]] std::string_view part_complained_of(const Answers& answers);
+// What is asked, without the items of the knee: of another part its own are asked after.
+[[nodiscard]] AskTrail without_the_knee(const Answers& answers, const AskTrail& asked);
 // Nobody tells of pain here: not awake, not reliable, perhaps too young to say what exceeds a hurt, told by others, or a leg without feeling. That none is told
 // of is then no answer (BOAST_ACS; rule acs/boast2014). No is never said, and nothing is asked.
 [[nodiscard]] Clue cannot_tell_of_pain(const Answers& answers, model::Side side);

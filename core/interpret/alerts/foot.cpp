@@ -157,6 +157,29 @@ Raised collapsing_foot(const Answers& answers, Side side) {
   return raised;
 }
 
+namespace {
+
+// "Such pain", "this sore": how old it is is asked of what was recorded; else whether there is any. Of a foot hurt these days neither is.
+[[nodiscard]] AskTrail asked_of_weeks(const Answers& answers, Side side, const AskTrail& asked) {
+  const Clue pain = answers.yes("history.rest_pain_foot", side);
+  const Clue sore = foot_wound(answers, side);
+  const bool of_days = hurt_lately(answers).is_yes() && of_short_history(answers).is_yes();
+  AskTrail out;
+  for (const ToAsk& ask : asked.written()) {
+    const bool of_pain = ask.item->item.text == "history.rest_pain_over_2_weeks";
+    const bool of_sore = ask.item->item.text == "history.foot_ulcer_over_2_weeks";
+    const Clue& there = of_pain ? pain : sore;
+    if ((!of_pain && !of_sore) || there.is_yes()) {
+      out.add({answers.view().trails().asks, ask});
+    } else if (there.value == Tri::undetermined && !of_days) {
+      out.add(of_pain ? pain.ask : answers.yes("skin.ulcer", side).ask);
+    }
+  }
+  return out;
+}
+
+}  // namespace
+
 // Pain at rest or a sore for more than two weeks in a foot that blood hardly reaches, whatever the cause. Dead tissue waits for no day:
 // under two weeks, or of an age that nobody told, it stands here beside poor pulses and, with a pulse lost, in alert.ali (our own rule).
 Raised lasting_ischaemia(const Answers& answers, Side side) {
@@ -171,6 +194,10 @@ Raised lasting_ischaemia(const Answers& answers, Side side) {
   const Clue threatened = led_by(either({pain, sore}), {dead, rests_long});
   Raised raised;
   raised.clue = every({threatened, poor});
+  const std::string& why = answers.view().exam().complaint.text;
+  if (raised.clue.value == Tri::undetermined && (raised.clue.warm() || why == "diabetic_foot" || why == "wound_or_numb_foot")) {  // else nobody is asked
+    raised.clue.ask = asked_of_weeks(answers, side, raised.clue.ask);
+  }
   // Pulses felt after an injury of days are no answer about weeks that nobody asked after.
   const bool asked = pain.value != Tri::undetermined || sore.value != Tri::undetermined || dead.is_yes();
   if (raised.clue.is_no() && !asked && hurt_lately(answers).is_yes()) {

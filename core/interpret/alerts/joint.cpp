@@ -4,6 +4,7 @@
 #include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/alerts/red_flag.hpp"
 
+#include <array>
 #include <initializer_list>
 #include <utility>
 
@@ -298,6 +299,30 @@ Raised infected_joint_child(const Answers& answers, Side side) {
   return raised;
 }
 
+namespace {
+
+// The same without the knee's items, and with bones of this part, where none of them was found tender.
+[[nodiscard]] AskTrail asked_of_part(const Answers& answers, Side side, std::string_view part, bool tender_there, const AskTrail& asked) {
+  struct Bone {
+    std::string_view part;
+    ItemKey item;
+  };
+  static constexpr std::array bones{Bone{"hip", "leg.thigh_shaft_tender"},         Bone{"leg", "leg.tibial_crest_tender"},
+                                    Bone{"leg", "leg.fibular_shaft_tender"},       Bone{"ankle", "ankle.lateral_malleolus_tender"},
+                                    Bone{"ankle", "ankle.medial_malleolus_tender"}, Bone{"foot", "foot.fifth_metatarsal_base_tender"},
+                                    Bone{"foot", "foot.navicular_tender"},         Bone{"foot", "foot.metatarsal_second_tender"}};
+  AskTrail out;
+  for (const Bone& bone : bones) {
+    if (!tender_there && bone.part == part) {
+      out.add(answers.yes(bone.item, side).ask);
+    }
+  }
+  out.add(without_the_knee(answers, asked));
+  return out;
+}
+
+}  // namespace
+
 Raised infected_bone(const Answers& answers, Side side) {
   const Clue bone = bone_tender(answers, side);
   const Clue feverish = unless_drug_hides(answers, fever(answers));
@@ -338,6 +363,11 @@ Raised infected_bone(const Answers& answers, Side side) {
     raised.clue = Clue{};  // bone that is not tender alone answers nothing while nobody asked after fever, or a drug hides it
     raised.clue.ask = feverish.ask;
     raised.clue.open = feverish.open;
+  }
+  // Of another part nobody is asked after the bones of the knee, but after its own; where one is tender, after what would make it ill.
+  const std::string_view part = raised.clue.value == Tri::undetermined ? part_complained_of(answers) : std::string_view();
+  if (!part.empty() && part != "knee" && !bone.is_yes() && !hot(answers, side).is_yes() && !local.is_yes()) {
+    raised.clue.ask = asked_of_part(answers, side, part, bone_elsewhere, raised.clue.ask);
   }
   raised.what = !raised.clue.is_yes() || knee.is_yes() ? "raised" : (elsewhere.is_yes() ? "leg" : (sinus.is_yes() ? "sinus" : (bare.is_yes() ? "bone_seen" : "probe")));
   make_now_if_ill(answers, raised);

@@ -171,6 +171,10 @@ Raised open_fracture(const Answers& answers, Side side) {
       raised.clue = either({raised.clue, *one});  // a wound over bone, and nobody said of what: that is asked
     }
   }
+  if (raised.clue.value == Tri::undetermined && raised.clue.warm() && !wound.is_yes() && !broken.is_yes()) {
+    const std::string_view part = part_complained_of(answers);
+    raised.clue.ask = part.empty() || part == "knee" ? raised.clue.ask : without_the_knee(answers, raised.clue.ask);
+  }
   raised.urgency = AlertClass::now;
   raised.interrupts = true;
   const bool below_open = near.is_yes() || below.is_yes() || wound_and_break.is_yes();

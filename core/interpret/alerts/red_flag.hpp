@@ -23,6 +23,7 @@ struct Raised {
   bool hides = true;           // false: what stands inside this danger on its side is shown beside it all the same
   std::string_view tells_of{};  // what its sentence tells of, where another danger's may tell of the same; it stands inside one that does and no other; `itself`: inside none
   bool ask_first = false;      // its question stands in first place
+  std::optional<model::Side> lies{};  // of one side though the danger is one of the person: where what raises it was found
   bool of_no_side = false;   // nobody recorded of which side: one line, and both sides are held back
   std::string_view what = "raised";  // which message: msg.alert.<name>.<what>
   std::string_view refer = {};       // the same of a referral prompt: msg.referral.<name>.<refer>

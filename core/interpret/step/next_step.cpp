@@ -2,6 +2,7 @@
 
 #include "core/interpret/body.hpp"
 #include "core/interpret/rules/rule.hpp"
+#include "core/interpret/step/spared.hpp"
 #include "core/interpret/step/tried.hpp"
 
 #include <algorithm>
@@ -115,10 +116,6 @@ void add(const View& view, const model::ItemId& id, Side side, std::vector<Candi
 [[nodiscard]] bool was_tried(const View& view, const Candidate& candidate) {
   const auto held = view.at(candidate.item->item.text, candidate.side);
   return std::any_of(held.begin(), held.end(), [](const model::Finding* finding) { return settles(*finding); });
-}
-
-[[nodiscard]] bool provokes(const model::Item& item) {
-  return item.discomfort == model::Discomfort::some || item.discomfort == model::Discomfort::high || item.region.text == "gait";
 }
 
 [[nodiscard]] bool limb_in_alarm(const std::vector<JudgedFlag>& flags, Side side) {

@@ -193,6 +193,7 @@ msg-rule-gate-no_limb = no limb on this side
 msg-rule-flag-paediatric_extension = under 18: studied later than in adults, from 5 years
 msg-rule-flag-one_study_from_2_years = one study includes children from 2 years
 msg-rule-flag-contradicted = findings outside the rule speak otherwise
+msg-rule-flag-beside_contradicted = the other rule of this foot is contradicted; the more cautious is the default
 msg-rule-flag-outside_derivation = pregnant people were not in the derivation; pregnancy does not bar a film that is needed
 msg-rule-flag-replaced_joint = replaced knee: the sources of this rule do not speak of it
 msg-rule-flag-pregnancy_not_asked = pregnancy: not asked; ask before a film

@@ -1,0 +1,217 @@
+// What is asked, and what is not, beside an alert; and what a limb that does not carry stands for. Sources: clinical safety C2 (class, then time to harm),
+// C7, C9 ("withheld means not suggested"), C18 and C21 ("never a provocative test while a flag on that limb is open"); the red flags page, sections 1, 3, 8, 9
+// and 17. What is our own rule says so where the alert stands. People and findings are invented.
+#include "core/interpret/held.hpp"
+#include "core/interpret/judged.hpp"
+#include "core/interpret/step/spared.hpp"
+#include "tests/unit/interpret/alerts/story.hpp"
+
+using namespace limbledger;
+using namespace limbledger::interpret_test;
+
+namespace {
+
+// What is asked or suggested and yet on a stop list of an alert of that limb.
+std::vector<std::string> asked_against_a_stop(const Bench& bench) {
+  std::vector<std::string> wrong;
+  const auto made = bench.assess();
+  const auto check = [&](const model::ItemId& item, model::Side side) {
+    for (const auto& one : made.alerts) {
+      const bool here = !one.side || side == model::Side::midline || *one.side == side;
+      if (here && std::find(one.stop.begin(), one.stop.end(), item) != one.stop.end()) {
+        wrong.push_back(item.text);
+      }
+    }
+  };
+  for (const auto& one : made.questions) {
+    for (const auto& ask : one.ask) {
+      check(ask.item, ask.side);
+    }
+  }
+  for (const auto& one : made.steps) {
+    check(one.step, one.side);
+  }
+  return wrong;
+}
+bool asks_for(const Bench& bench, const std::string& item) {
+  const auto made = bench.assess();
+  return std::any_of(made.questions.begin(), made.questions.end(), [&](const auto& one) {
+           return std::any_of(one.ask.begin(), one.ask.end(), [&](const auto& ask) { return ask.item.text == item; });
+         }) || std::any_of(made.steps.begin(), made.steps.end(), [&](const auto& one) { return one.step.text == item; });
+}
+std::size_t place_of(const Bench& bench, const std::string& name) {
+  const auto made = bench.assess().questions;
+  const auto found = std::find_if(made.begin(), made.end(), [&](const auto& one) { return one.question.text == "alert." + name; });
+  return static_cast<std::size_t>(found - made.begin());
+}
+bool grounds_hold(const Bench& bench, const std::string& name, const std::string& item) {
+  const auto found = alert(bench, name);
+  return found && std::any_of(found->because.begin(), found->because.end(), [&](const auto& id) {
+           return std::any_of(bench.exam.findings->begin(), bench.exam.findings->end(), [&](const auto& one) { return one.finding == id && one.item.text == item; });
+         });
+}
+const interpret::RuleResult* rule_named(const std::vector<interpret::RuleResult>& rules, const std::string& name) {
+  const auto found = std::find_if(rules.begin(), rules.end(), [&](const auto& one) { return one.rule.text == name; });
+  return found == rules.end() ? nullptr : &*found;
+}
+bool has_word(const interpret::RuleResult& rule, const std::string& word) { return std::find(rule.flags.begin(), rule.flags.end(), model::Word{word}) != rule.flags.end(); }
+
+}  // namespace
+
+TEST_CASE("planted: an infant with a swollen, tender, still thigh has nothing bent for us, and the thigh is splinted") {
+  Bench bench = visit("infant_hip", 2026, "history.mechanism not_known; history.weeks_since_onset 0; history.moves_about moves_rolls; hip.leg_not_moved left yes; "
+                                          "hip.look_swelling left yes; leg.thigh_shaft_tender left yes; history.fever no; history.unwell no; general.temperature 369");
+  REQUIRE(raised(bench, "septic_child"));
+  CHECK(asked_against_a_stop(bench).empty());
+  CHECK_FALSE(asks_for(bench, "hip.knee_height_lower"));
+  CHECK_FALSE(asks_for(bench, "hip.abduction_passive_flexed"));
+  CHECK(meanwhile_says(bench, "septic_child", "splint_as_is"));
+  tell(bench, "leg.thigh_shaft_tender left no");
+  CHECK(meanwhile_says(bench, "septic_child", "position_of_comfort"));
+}
+
+TEST_CASE("planted: a leg newly bent after a fall is not turned to look for a slip") {
+  Bench bench = visit("limping_child", 2017, "history.mechanism fall; history.weeks_since_onset 0; leg.look_deformity left yes; gait.steps_now 0; history.fever no; history.unwell no");
+  REQUIRE(raised(bench, "fracture"));
+  CHECK(asked_against_a_stop(bench).empty());
+  CHECK_FALSE(asks_for(bench, "hip.internal_rotation_passive_seated"));
+}
+
+TEST_CASE("C21: beside an alert of that limb nothing that provokes is asked for, but for what takes the limb within hours; of the other limb it is") {
+  const std::string out = "history.mechanism twist; history.weeks_since_onset 0; history.patella_dislocated left yes; ";
+  Bench bench = visit("acute_knee", 2000, out);
+  REQUIRE(raised(bench, "dislocation"));
+  const interpret::View view(bench.exam, bench.person, *bench.edition, day(2026, 11, 24));
+  const auto seen = interpret::watch(view);
+  const interpret::Spared spared(view, seen.flags);
+  const auto flag_of = [&](std::string_view name) -> const interpret::JudgedFlag& {
+    return *std::find_if(seen.flags.begin(), seen.flags.end(), [&](const auto& one) { return one.row->alert.text == name && (!one.side || *one.side == Side::left); });
+  };
+  const auto held = [&](std::string_view item, Side side, std::string_view by) { return spared.holds({bench.edition->item(item), side}, flag_of(by)); };
+  CHECK(held("hip.pain_passive_severe", Side::left, "alert.septic_adult"));
+  CHECK_FALSE(held("hip.pain_passive_severe", Side::right, "alert.septic_adult"));
+  CHECK_FALSE(held("knee.stretch_pain_calf", Side::left, "alert.acs"));
+  CHECK_FALSE(held("vessel.foot_cold", Side::left, "alert.ali"));
+  CHECK(held("knee.lachman", Side::left, "alert.acs"));  // on the stop list
+}
+
+TEST_CASE("C2: beside a knee or kneecap that was out of joint the pressure in the leg is asked after before a clot and an infection") {
+  Bench bench = visit("acute_knee", 1990, "history.mechanism hyperextension; history.weeks_since_onset 0; knee.bruising left yes; knee.look_swelling_spread left whole_limb; "
+                                          "vessel.pulse_dorsalis_pedis left 1; vessel.pulse_posterior_tibial left 1; nerve.foot_drop left yes");
+  REQUIRE(raised(bench, "knee_disloc_vasc"));
+  CHECK(place_of(bench, "acs") == 0);
+  Bench cap = visit("acute_knee", 2000, "history.mechanism twist; history.weeks_since_onset 0; history.patella_dislocated left yes; knee.look_skin_hot_red left yes; knee.effusion_stroke left 3+");
+  REQUIRE(raised(cap, "dislocation"));
+  CHECK(place_of(cap, "acs") < place_of(cap, "septic_adult"));
+}
+
+TEST_CASE("planted: how old the pain at rest or the sore is is asked of what is there, and after no weeks of a leg hurt today") {
+  const std::string poor = "vessel.pulse_dorsalis_pedis left 0; vessel.pulse_posterior_tibial left 1; ";
+  Bench bench = visit("wound_or_numb_foot", 1950, poor);
+  CHECK_FALSE(asks_for(bench, "history.rest_pain_over_2_weeks"));
+  CHECK_FALSE(asks_for(bench, "history.foot_ulcer_over_2_weeks"));
+  const interpret::View view(bench.exam, bench.person, *bench.edition, day(2026, 11, 24));
+  const auto asked_of = [&](const Bench& made) {
+    const interpret::View here(made.exam, made.person, *made.edition, day(2026, 11, 24));
+    std::vector<std::string> items;
+    for (const auto& one : interpret::judge_flags(here)) {
+      for (const auto& ask : one.row->alert.text == "alert.clti" ? one.raised.clue.ask.written() : std::vector<interpret::ToAsk>{}) {
+        items.push_back(ask.item->item.text);
+      }
+    }
+    return items;
+  };
+  const auto has = [](const std::vector<std::string>& items, const char* item) { return std::find(items.begin(), items.end(), item) != items.end(); };
+  CHECK(has(asked_of(bench), "history.rest_pain_foot"));
+  CHECK(has(asked_of(bench), "skin.ulcer"));
+  tell(bench, "history.rest_pain_foot left yes; skin.ulcer left yes");
+  CHECK(has(asked_of(bench), "history.rest_pain_over_2_weeks"));
+  CHECK(has(asked_of(bench), "history.foot_ulcer_over_2_weeks"));
+  Bench today = visit("acute_knee", 1995, "history.mechanism twist; history.weeks_since_onset 0; " + poor);
+  CHECK_FALSE(has(asked_of(today), "history.rest_pain_foot"));
+  CHECK_FALSE(has(asked_of(today), "history.rest_pain_over_2_weeks"));
+}
+
+TEST_CASE("C7: bone of heel, ankle or foot that is tender after an injury, and not a step: broken until a film; a step, no injury or a film says otherwise") {
+  const std::string fell = "history.mechanism fall; history.weeks_since_onset 0; ";
+  Bench heel = visit("heel_pain", 1984, fell + "gait.steps_now 0; foot.calcaneal_squeeze left positive");
+  CHECK(line_of(heel, "fracture") == "heel_carries_not");
+  CHECK(meanwhile_says(heel, "fracture", "splint_as_is"));
+  CHECK(meanwhile_says(heel, "fracture", "film_heel"));
+  CHECK_FALSE(alert(heel, "fracture")->interrupts);
+  for (const char* tender : {"ankle.lateral_malleolus_tender left yes", "foot.navicular_tender left yes", "foot.lisfranc_line_tender left yes"}) {
+    CAPTURE(tender);
+    Bench bench = visit("ankle_injury", 1984, fell + "gait.steps_now 0; " + tender);
+    CHECK(line_of(bench, "fracture") == "foot_carries_not");
+    CHECK(meanwhile_says(bench, "fracture", "film_foot"));
+    tell(bench, "gait.steps_now 1");
+    CHECK_FALSE(raised(bench, "fracture"));
+    tell(bench, "gait.steps_now 0; history.film_result left ankle_fracture_not_seen");
+    CHECK_FALSE(raised(bench, "fracture"));
+  }
+  tell(heel, "history.mechanism no_injury");
+  CHECK_FALSE(raised(heel, "fracture"));
+  CHECK_FALSE(raised(visit("after_plaster", 1984, fell + "gait.steps_now 0; ankle.lateral_malleolus_tender left yes"), "fracture"));
+  CHECK_FALSE(raised(visit("ankle_injury", 1984, fell + "gait.steps_now 0; ankle.lateral_malleolus_tender left no"), "fracture"));
+}
+
+TEST_CASE("C7: a negative ankle rule beside a midfoot rule that is contradicted, and the other way round, says so and reassures of neither") {
+  const std::string hurt = "history.mechanism twist; history.steps_at_once yes; gait.steps_now 4; history.ankle_rule_exclusions none_of_these; ankle.lateral_malleolus_tender left no; "
+                           "ankle.medial_malleolus_tender left no; foot.fifth_metatarsal_base_tender left no; foot.navicular_tender left no; ";
+  const auto rules_with = [&](const std::string& more) {
+    Bench bench = visit("ankle_injury", 1991, hurt + more);
+    bench.exam.injured_on = day(2026, 11, 23);
+    return bench.assess().rules;
+  };
+  const auto midfoot = rules_with("foot.pain_midfoot_zone left yes; ankle.pain_malleolar_zone left no; foot.lisfranc_line_tender left yes");
+  REQUIRE(rule_named(midfoot, "rule.ottawa_midfoot"));
+  REQUIRE(rule_named(midfoot, "rule.ottawa_ankle"));
+  CHECK(has_word(*rule_named(midfoot, "rule.ottawa_midfoot"), "contradicted"));
+  CHECK(has_word(*rule_named(midfoot, "rule.ottawa_ankle"), "beside_contradicted"));
+  const auto quiet = rules_with("foot.pain_midfoot_zone left yes; ankle.pain_malleolar_zone left no");
+  REQUIRE(rule_named(quiet, "rule.ottawa_ankle"));
+  CHECK(rule_named(quiet, "rule.ottawa_ankle")->outcome == interpret::Outcome::negative);
+  CHECK(rule_named(quiet, "rule.ottawa_ankle")->flags.empty());
+}
+
+TEST_CASE("C18: bone pain and a lump are of the side of what was found, and rest on it; a lump in the soft parts is no bone pain and needs no crutches") {
+  const std::string night = "history.mechanism no_injury; history.weeks_since_onset 6; history.night_pain yes; history.night_pain_relieved_by_turning no; ";
+  Bench bone = visit("chronic_knee", 2012, night + "leg.thigh_shaft_tender left yes");
+  REQUIRE(raised(bone, "tumour"));
+  CHECK(alert(bone, "tumour")->side == Side::left);
+  CHECK(grounds_hold(bone, "tumour", "leg.thigh_shaft_tender"));
+  CHECK(meanwhile_says(bone, "tumour", "protect_from_break"));
+  Bench other = visit("chronic_knee", 2012, night + "leg.thigh_shaft_tender right yes");
+  CHECK(alert(other, "tumour")->side == Side::right);
+  CHECK(alert(visit("chronic_knee", 2012, night), "tumour")->side == Side::left);  // of the side complained of
+  Bench lump = visit("chronic_knee", 2012, "skin.lump right yes; skin.lump_size right 51; skin.lump_features right none_of_these");
+  REQUIRE(line_of(lump, "tumour") == "lump");
+  CHECK(alert(lump, "tumour")->side == Side::right);
+  CHECK_FALSE(meanwhile_says(lump, "tumour", "protect_from_break"));
+  CHECK(meanwhile_says(lump, "tumour", "no_needle"));
+  tell(lump, "skin.lump_features right lump_on_bone");
+  CHECK(meanwhile_says(lump, "tumour", "protect_from_break"));
+  Bench stays = visit("chronic_knee", 2012, "history.mechanism no_injury; skin.lump left yes; history.weeks_since_onset 8");
+  CHECK(line_of(stays, "tumour") == "lump_stays");
+  tell(lump, night);
+  CHECK(line_of(lump, "tumour") == "raised");  // bone pain beside it is named
+}
+
+TEST_CASE("planted: an infected bone and an open break are asked after at the part complained of, not at the knee") {
+  const auto of_knee = [](const Bench& bench) {
+    const interpret::View view(bench.exam, bench.person, *bench.edition, day(2026, 11, 24));
+    bool any = false;
+    for (const auto& one : interpret::judge_flags(view)) {
+      const bool here = one.row->alert.text == "alert.osteomyelitis" || one.row->alert.text == "alert.open_fx";
+      for (const auto& ask : here ? one.raised.clue.ask.written() : std::vector<interpret::ToAsk>{}) {
+        any = any || ask.item->region.text == "knee";
+      }
+    }
+    return any;
+  };
+  CHECK_FALSE(of_knee(visit("forefoot_pain", 1990, "history.mechanism no_injury; foot.metatarsal_third_tender left yes; history.fever no")));
+  CHECK_FALSE(of_knee(visit("ankle_injury", 1990, "skin.deep_wound left wound_sting_or_snake; history.weeks_since_onset 0")));
+  CHECK_FALSE(of_knee(visit("hip_groin", 1950, "history.mechanism no_injury; leg.thigh_shaft_tender left yes; history.fever no")));
+  CHECK(of_knee(visit("acute_knee", 1990, "history.mechanism fall; history.weeks_since_onset 0")));
+  CHECK(of_knee(visit("chronic_knee", 1990, "history.fever yes; history.mechanism no_injury")));
+}
