@@ -2,6 +2,8 @@
 // sections 3, 5 and 7; decision rules page, sections 3, 7, 8 and 17; clinical safety, parts B and C13.
 #include "tests/outside/knee_document.hpp"
 
+#include <algorithm>
+
 using namespace limbledger;
 using tests::KneeVisit;
 
@@ -106,4 +108,31 @@ TEST_CASE("a hot, full, stiff knee with a fever is raised though nobody pressed 
       "knee.look_skin_hot_red left answer:yes;knee.effusion_stroke left grade:3+;general.temperature midline cel:39.5;history.fever midline answer:yes;"
       "knee.flexion_active left 20 goniometer_long;history.weeks_since_onset midline count:0;history.mechanism midline choice:no_injury");
   CHECK(urgency_of(visit, "septic_adult") != "none");
+}
+
+// Decision rules page, section 24, example 11: "DP absent, PT normal, same foot: no PAD flag; Doppler advised".
+TEST_CASE("one dorsal pulse that is lost in a warm foot flags no lack of blood, hurt or not, and the Doppler is asked for") {
+  for (const bool hurt : {false, true}) {
+    CAPTURE(hurt);
+    KneeVisit visit = visit_for(hurt ? "ankle_injury" : "chronic_knee", "1958-01-01");
+    visit.injured_on = hurt ? "2026-11-23" : "";
+    visit.add_all(std::string("history.mechanism midline choice:") + (hurt ? "twist" : "no_injury") +
+                  ";vessel.pulse_dorsalis_pedis left grade:0;vessel.pulse_posterior_tibial left grade:2;vessel.pulse_dorsalis_pedis right grade:2;"
+                  "vessel.pulse_posterior_tibial right grade:2;vessel.foot_cold left answer:no;nerve.sensation_foot_reduced left answer:no;ankle.movement left answer:yes");
+    CHECK(urgency_of(visit, "ali") == "none");
+    CHECK(urgency_of(visit, "clti") == "none");
+    const auto questions = visit.assess().questions;
+    CHECK(std::any_of(questions.begin(), questions.end(), [](const interpret::Question& one) {
+      return std::any_of(one.ask.begin(), one.ask.end(), [](const interpret::Ask& ask) { return ask.item.text == "vessel.doppler_arterial_audible"; });
+    }));
+  }
+}
+
+// Red flags page, section 10: "likely or undetermined: raised; unlikely: raised at lower tier (D-dimer)"; NICE_NG158: a positive D-dimer is scanned.
+TEST_CASE("a clot that nobody suspects is looked for beside a swollen calf and a positive D-dimer") {
+  KneeVisit visit = visit_for("calf_pain", "1986-01-01");
+  visit.add_all("history.mechanism midline choice:no_injury;leg.calf_swelling left answer:yes;leg.calf_tender_vein left answer:yes;history.examiner_suspects_clot midline answer:no");
+  CHECK(urgency_of(visit, "dvt") == "none");
+  visit.add_all("general.lab_d_dimer midline choice:lab_positive");
+  CHECK(urgency_of(visit, "dvt") == "same_day");
 }
