@@ -23,6 +23,7 @@ using model::Side;
 namespace {
 
 constexpr std::size_t questions_shown = 3;
+constexpr std::array<std::string_view, 6> broken_or_out{"alert.open_fx", "alert.knee_disloc_vasc", "alert.dislocation", "alert.hip_disloc", "alert.ankle_disloc", "alert.fracture"};
 constexpr std::string_view masked_alert = "alert.protected";
 constexpr std::array left_then_right{Side::left, Side::right};
 
@@ -368,10 +369,10 @@ std::vector<const JudgedFlag*> asked_flags(const View& view, const std::vector<J
 
 std::vector<const JudgedFlag*> asked_flags(const View& view, const std::vector<JudgedFlag>& flags, const Spared& spared) {
   const auto& complaint = view.exam().side;
-  // Of a limb on which an alert stands, what takes it within hours is pointed to by that alert (C2: class, then time to harm).
+  // A limb that is broken or out of joint itself points to what takes it within hours (C2: class, then time to harm).
   const auto in_alarm = [&](const JudgedFlag& judged) {
     return judged.row->urgency == AlertClass::now && judged.side && std::any_of(flags.begin(), flags.end(), [&](const JudgedFlag& one) {
-             return stands_as_alert(one) && one.side == judged.side;
+             return stands_as_alert(one) && one.side == judged.side && std::find(broken_or_out.begin(), broken_or_out.end(), one.row->alert.text) != broken_or_out.end();
            });
   };
   const auto rank_of = [&](const JudgedFlag& judged) {

@@ -365,7 +365,7 @@ Raised infected_bone(const Answers& answers, Side side) {
     raised.clue.open = feverish.open;
   }
   // Of another part nobody is asked after the bones of the knee, but after its own; where one is tender, after what would make it ill.
-  const std::string_view part = raised.clue.value == Tri::undetermined ? part_complained_of(answers) : std::string_view();
+  const std::string_view part = raised.clue.value == Tri::undetermined && raised.clue.warm() ? part_complained_of(answers) : std::string_view();
   if (!part.empty() && part != "knee" && !bone.is_yes() && !hot(answers, side).is_yes() && !local.is_yes()) {
     raised.clue.ask = asked_of_part(answers, side, part, bone_elsewhere, raised.clue.ask);
   }

@@ -171,7 +171,8 @@ Raised open_fracture(const Answers& answers, Side side) {
       raised.clue = either({raised.clue, *one});  // a wound over bone, and nobody said of what: that is asked
     }
   }
-  if (raised.clue.value == Tri::undetermined && raised.clue.warm() && !wound.is_yes() && !broken.is_yes()) {
+  const std::string& why = answers.view().exam().complaint.text;
+  if (raised.clue.value == Tri::undetermined && raised.clue.warm() && !wound.is_yes() && !broken.is_yes() && why != "acute_knee" && why != "chronic_knee") {
     const std::string_view part = part_complained_of(answers);
     raised.clue.ask = part.empty() || part == "knee" ? raised.clue.ask : without_the_knee(answers, raised.clue.ask);
   }

@@ -163,13 +163,14 @@ std::optional<Step> next_step(const View& view, const std::vector<JudgedFlag>& f
 }
 
 model::MessageId why_no_step(const View& view, const std::vector<JudgedFlag>& flags, const std::vector<OpenConcern>& concerns) {
+  const Spared spared(view, flags);
   bool asked = false;
-  for (const JudgedFlag* flag : asked_flags(view, flags)) {
+  for (const JudgedFlag* flag : asked_flags(view, flags, spared)) {
     if (flag->row->protected_.value_or(false)) {
       continue;
     }
     asked = true;
-    for (const Ask& ask : asks_now(view, flags, waits_for(flag->raised))) {
+    for (const Ask& ask : asks_now(view, spared, *flag, waits_for(flag->raised))) {
       const model::Item* item = view.edition().item(ask.item);
       if (item != nullptr && !withheld(*item, ask.side, concerns, flags)) {
         return {"msg.step.none_alone"};

@@ -68,8 +68,11 @@ bool provokes(const model::Item& item) {
   return item.discomfort == model::Discomfort::some || item.discomfort == model::Discomfort::high || item.region.text == "gait";
 }
 
-Spared::Spared(const View& view, const std::vector<JudgedFlag>& flags) : view_(view), flags_(flags), concerns_(open_concerns(view, flags, {})) {
+Spared::Spared(const View& view, const std::vector<JudgedFlag>& flags) : view_(view), flags_(flags) {
   raised_ = std::any_of(flags.begin(), flags.end(), [](const JudgedFlag& flag) { return flag.raised.clue.is_yes(); });
+  if (raised_) {
+    concerns_ = open_concerns(view, flags, {});
+  }
 }
 
 // What threatens within minutes to hours is told by its own sign, such as the pain of stretched muscles beside a break: only a stop list
@@ -87,7 +90,7 @@ bool Spared::holds(const ToAsk& ask, const JudgedFlag& by) const {
   // Of a leg that must not be moved the other one is no comparison, while nothing of its own was read.
   const bool for_comparison = by.side && ask.side != Side::midline && ask.side != *by.side && view_.at(*ask.item, *by.side).empty();
   const Side moved = for_comparison ? *by.side : ask.side;
-  return (raised_ || !concerns_.empty()) && (withheld(*ask.item, moved, concerns_, flags_).has_value() || withheld(*ask.item, ask.side, concerns_, flags_).has_value() || provoked(ask, by));
+  return raised_ && (withheld(*ask.item, moved, concerns_, flags_).has_value() || withheld(*ask.item, ask.side, concerns_, flags_).has_value() || provoked(ask, by));
 }
 
 }  // namespace limbledger::interpret

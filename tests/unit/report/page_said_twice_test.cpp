@@ -49,7 +49,7 @@ TEST_CASE("what was found of a danger, or of one of its kind, keeps it out of th
   not_no("hip", "a hip out of joint");
   not_no("infant", "a hip out of joint");
   not_no("stiff", "a joint swollen for weeks");
-  not_no("stiff", "bone pain that asks for a film");
+  not_no("stiff", "bone pain or a lump that asks for a picture");
   not_no("sole", "blood lacking in the foot for weeks");
   not_no("sole", "a hot foot");
   CHECK(has(sentence_of(signs_of("hip"), "Measured or asked, and still open"), "a hip out of joint LEFT (How the leg lies: Short and turned out"));

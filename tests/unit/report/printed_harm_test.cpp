@@ -82,8 +82,8 @@ TEST_CASE("no step does not say that nothing is to be done while an alert stands
   drop(stiff, "history.night_pain_relieved_by_turning");
   add(stiff, "history.night_pain_relieved_by_turning", model::Side::midline, model::Answer{model::AnswerWord::no});
   const std::string page = page_of(stiff);
-  CHECK(has(section(page, "Alerts, and what was done"), "Within two weeks: bone pain that asks for a film"));
-  CHECK(has(section(page, "Danger signs"), "Raised (signs of): bone pain that asks for a film."));
+  CHECK(has(section(page, "Alerts, and what was done"), "Within two weeks: bone pain or a lump that asks for a picture"));
+  CHECK(has(section(page, "Danger signs"), "Raised (signs of): bone pain or a lump that asks for a picture."));
   const std::string next = section(page, "Next step");
   CHECK(has(next, "lerts above ask for"));
 }
@@ -134,13 +134,13 @@ TEST_CASE("planted: of a child's bone pain that stays open the page names what w
     drop(child, item);
   }
   const std::string open = on_one_line(page_of(child));
-  REQUIRE(has(open, "bone pain that asks for a film (not recorded: "));
-  const std::string named = open.substr(open.find("bone pain that asks for a film (not recorded: "), 220);
+  REQUIRE(has(open, "bone pain or a lump that asks for a picture (not recorded: "));
+  const std::string named = open.substr(open.find("bone pain or a lump that asks for a picture (not recorded: "), 220);
   CHECK(has(named, "and more"));
   const model::Side side = *child.exam.side;
   tell("history.bone_pain_unexplained", side, no);
   tell("history.cancer_known", model::Side::midline, no);
   tell("history.weeks_since_onset", model::Side::midline, model::CountValue{{1}});
   const std::string answered = on_one_line(page_of(child));
-  CHECK_FALSE(has(answered, "bone pain that asks for a film (not recorded"));
+  CHECK_FALSE(has(answered, "bone pain or a lump that asks for a picture (not recorded"));
 }
