@@ -82,8 +82,8 @@ TEST_CASE("no step does not say that nothing is to be done while an alert stands
   drop(stiff, "history.night_pain_relieved_by_turning");
   add(stiff, "history.night_pain_relieved_by_turning", model::Side::midline, model::Answer{model::AnswerWord::no});
   const std::string page = page_of(stiff);
-  CHECK(has(section(page, "Alerts, and what was done"), "Within two weeks: bone pain or a lump that asks for a picture"));
-  CHECK(has(section(page, "Danger signs"), "Raised (signs of): bone pain or a lump that asks for a picture."));
+  CHECK(has(section(page, "Alerts, and what was done"), "Within two weeks: bone pain that asks for a film, RIGHT"));
+  CHECK(has(section(page, "Danger signs"), "Raised (signs of): bone pain or a lump that asks for a picture RIGHT."));
   const std::string next = section(page, "Next step");
   CHECK(has(next, "lerts above ask for"));
 }
