@@ -222,7 +222,9 @@ TEST_CASE("planted: the knee's fracture rules stay out of a sprained ankle whose
 // Red flags page, section 12 ("fall OR sudden pain OR unexplained loss of walking"; "cognitive impairment"); decision rules page, sections 3 and 4.
 TEST_CASE("planted: steps that a hurt ankle explains, by its own rule, raise no hip: a fall and the roll are asked; a fall, a sore hip, a frail or untold person raise it") {
   const std::string ankle = "history.mechanism twist; history.steps_at_once no; gait.steps_now 0; history.ankle_rule_exclusions none_of_these; ankle.pain_malleolar_zone left yes;";
-  const std::string tender = ankle + "ankle.lateral_malleolus_tender left yes; ";
+  // Looked at, so that no question of blood or feeling stands before: the fracture of the ankle is raised beside it.
+  const std::string looked = "vessel.pulse_dorsalis_pedis left 2; vessel.pulse_posterior_tibial left 2; vessel.foot_cold left no; nerve.sensation_foot_reduced left no; ankle.look_deformity left no; ";
+  const std::string tender = ankle + looked + "ankle.lateral_malleolus_tender left yes; ";
   const auto hurt = [](const std::string& story) {
     Bench bench = visit("ankle_injury", 1964, story);
     bench.exam.injured_on = day(2026, 11, 23);
@@ -233,6 +235,7 @@ TEST_CASE("planted: steps that a hurt ankle explains, by its own rule, raise no 
   CHECK_FALSE(alert(sprain, "hip_fx_old"));
   CHECK(asks(sprain, "hip_fx_old", "history.fall_recent"));
   CHECK(asks(sprain, "hip_fx_old", "hip.log_roll"));
+  REQUIRE(question(sprain, "hip_fx_old"));
   CHECK(question(sprain, "hip_fx_old")->message.text == "msg.question.hip_fx_old.explained");
   const Bench settled = hurt(tender + "history.fall_recent no; hip.log_roll left negative");
   CHECK_FALSE(alert(settled, "hip_fx_old"));
