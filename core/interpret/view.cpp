@@ -141,6 +141,16 @@ const Bodies& View::make_bodies() const {
   return *bodies_;
 }
 
+bool View::find_limb_missing() const {
+  const auto rows = edition_.bodies();
+  const bool told = std::any_of(rows.begin(), rows.end(), [&](const reference::BodyRow& row) {
+    const model::Item* item = row.why_not == model::WhyNot::no_limb && row.item ? edition_.item(*row.item) : nullptr;
+    return item != nullptr && has(*item);
+  });
+  limb_missing_ = told && bodies().any_limb_missing();
+  return *limb_missing_;
+}
+
 std::optional<model::AgeInterval> View::age_on_day(const model::PartialDate& day) const {
   return person_ && person_->birth ? model::age_on(*person_->birth, day) : std::nullopt;
 }

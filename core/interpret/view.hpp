@@ -77,11 +77,14 @@ class View {
   [[nodiscard]] bool says_yes(std::string_view item, model::Side side) const;
   // What is special about this body; worked out when first asked for.
   [[nodiscard]] const Bodies& bodies() const { return bodies_ != nullptr ? *bodies_ : make_bodies(); }
+  // A limb was taken off; known without working out the rest where nothing that tells of one is recorded, as in most exams.
+  [[nodiscard]] bool limb_missing() const { return limb_missing_ ? *limb_missing_ : find_limb_missing(); }
   // Where what is concluded from this exam keeps what it points at.
   [[nodiscard]] Trails& trails() const { return trails_; }
 
  private:
   [[nodiscard]] const Bodies& make_bodies() const;
+  [[nodiscard]] bool find_limb_missing() const;
 
   const model::Exam& exam_;
   const std::optional<model::Person>& person_;
@@ -100,6 +103,7 @@ class View {
   mutable std::vector<const model::Item*> heard_;
   mutable Trails trails_;
   mutable std::unique_ptr<const Bodies> bodies_;
+  mutable std::optional<bool> limb_missing_;
 };
 
 // Of the findings of one item, which lie together by side.

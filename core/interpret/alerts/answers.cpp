@@ -48,7 +48,7 @@ class Recorded {
 
 // Where a limb was taken off there is nothing to ask after and nothing to say no of; what was seen all the same counts.
 [[nodiscard]] const OpenBody* taken_off(const View& view, const model::Item* item, Side side) {
-  if (item == nullptr || !view.bodies().any_limb_missing()) {
+  if (item == nullptr || !view.limb_missing()) {
     return nullptr;
   }
   const OpenBody* body = view.bodies().not_applicable(*item, side);
@@ -61,7 +61,7 @@ class Recorded {
   if (item == nullptr) {
     return clue;
   }
-  if (const OpenBody* body = view.bodies().any_limb_missing() ? taken_off(view, item, side) : nullptr) {
+  if (const OpenBody* body = view.limb_missing() ? taken_off(view, item, side) : nullptr) {
     clue.open.add({view.trails().findings, body->finding});
     return clue;
   }
