@@ -163,11 +163,11 @@ TEST_CASE("C7: a negative ankle rule beside a midfoot rule that is contradicted,
     bench.exam.injured_on = day(2026, 11, 23);
     return bench.assess().rules;
   };
-  const auto midfoot = rules_with("foot.pain_midfoot_zone left yes; ankle.pain_malleolar_zone left no; foot.lisfranc_line_tender left yes");
-  REQUIRE(rule_named(midfoot, "rule.ottawa_midfoot"));
-  REQUIRE(rule_named(midfoot, "rule.ottawa_ankle"));
-  CHECK(has_word(*rule_named(midfoot, "rule.ottawa_midfoot"), "contradicted"));
-  CHECK(has_word(*rule_named(midfoot, "rule.ottawa_ankle"), "beside_contradicted"));
+  const auto of_midfoot = rules_with("foot.pain_midfoot_zone left yes; ankle.pain_malleolar_zone left no; foot.lisfranc_line_tender left yes");
+  REQUIRE(rule_named(of_midfoot, "rule.ottawa_midfoot"));
+  REQUIRE(rule_named(of_midfoot, "rule.ottawa_ankle"));
+  CHECK(has_word(*rule_named(of_midfoot, "rule.ottawa_midfoot"), "contradicted"));
+  CHECK(has_word(*rule_named(of_midfoot, "rule.ottawa_ankle"), "beside_contradicted"));
   const auto quiet = rules_with("foot.pain_midfoot_zone left yes; ankle.pain_malleolar_zone left no");
   REQUIRE(rule_named(quiet, "rule.ottawa_ankle"));
   CHECK(rule_named(quiet, "rule.ottawa_ankle")->outcome == interpret::Outcome::negative);

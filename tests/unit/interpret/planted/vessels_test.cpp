@@ -262,10 +262,10 @@ TEST_CASE("planted: one dorsal pulse lost after a sprain of a warm foot that fee
   CHECK(is_now(visit("acute_knee", 1981, well), "ali"));
   CHECK_FALSE(alert(visit("acute_knee", 1981, well + "history.knee_dislocated left no; knee.look_deformity left no; knee.bruising left no"), "ali"));
   // Nobody hurt it: the Doppler is advised, behind what is more dangerous.
-  const Bench unhurt = visit("chronic_knee", 1958, "history.mechanism no_injury; vessel.pulse_dorsalis_pedis left 0; vessel.pulse_posterior_tibial left 2; vessel.foot_cold left no");
-  CHECK_FALSE(alert(unhurt, "ali"));
-  CHECK_FALSE(alert(unhurt, "clti"));
-  CHECK(asks(unhurt, "clti", "vessel.doppler_arterial_audible"));
+  const Bench of_nobody_hurt = visit("chronic_knee", 1958, "history.mechanism no_injury; vessel.pulse_dorsalis_pedis left 0; vessel.pulse_posterior_tibial left 2; vessel.foot_cold left no");
+  CHECK_FALSE(alert(of_nobody_hurt, "ali"));
+  CHECK_FALSE(alert(of_nobody_hurt, "clti"));
+  CHECK(asks(of_nobody_hurt, "clti", "vessel.doppler_arterial_audible"));
   CHECK_FALSE(asks(visit("chronic_knee", 1958, "history.mechanism no_injury; vessel.pulse_dorsalis_pedis left 0; vessel.pulse_posterior_tibial left 2; vessel.doppler_arterial_audible left yes"), "clti",
                    "vessel.doppler_arterial_audible"));
 }
