@@ -244,7 +244,8 @@ Raised new_foot_drop(const Answers& answers, Side side) {
 
 namespace {
 
-// The bone that hurts stands among the grounds; the alert is of the side of what was found, else of the one complained of.
+// The bone that hurts stands among the grounds; the alert is of the side that was found or complained of, and of none where these are
+// two: what was found on the other leg as well takes no side's alert away.
 void name_where_it_lies(const Answers& answers, Raised& raised) {
   const bool of_bone = !raised.what.starts_with("lump");
   for (const Side side : {Side::left, Side::right}) {
@@ -254,12 +255,10 @@ void name_where_it_lies(const Answers& answers, Raised& raised) {
     raised.clue.because.add(sore.because);
   }
   const auto found = [&](Side side) { return raised.clue.because.any([&](const model::Finding* one) { return one->side == side; }); };
-  const bool left = found(Side::left);
   const auto& complaint = answers.view().exam().side;
-  if (left != found(Side::right)) {
+  const bool left = found(Side::left) || complaint == Side::left;
+  if (left != (found(Side::right) || complaint == Side::right)) {
     raised.lies = left ? Side::left : Side::right;
-  } else if (complaint && *complaint != Side::midline) {
-    raised.lies = complaint;
   }
 }
 
