@@ -256,8 +256,10 @@ void name_where_it_lies(const Answers& answers, Raised& raised) {
   }
   const auto found = [&](Side side) { return raised.clue.because.any([&](const model::Finding* one) { return one->side == side; }); };
   const auto& complaint = answers.view().exam().side;
-  const bool left = found(Side::left) || complaint == Side::left;
-  if (left != (found(Side::right) || complaint == Side::right)) {
+  // A lump rests on its own side alone; pain at night is of the side complained of as well.
+  const bool by_complaint = of_bone || (!found(Side::left) && !found(Side::right));
+  const bool left = found(Side::left) || (by_complaint && complaint == Side::left);
+  if (left != (found(Side::right) || (by_complaint && complaint == Side::right))) {
     raised.lies = left ? Side::left : Side::right;
   }
 }
