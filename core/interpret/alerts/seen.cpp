@@ -41,7 +41,8 @@ constexpr std::array<SeenBreak, 4> seen_breaks{{{"shaft_fracture_seen", "concern
 }
 
 // Bone of ankle, foot or heel that is tender after an injury, and not a step is possible: no rule of a film speaks for heel and toes, and one that
-// is negative by its letter is contradicted there (clinical safety, C7; the class is our own). A film that shows no break of it ends that.
+// is negative by its letter is contradicted there (clinical safety, C7; the class is our own). That of a heel the other heel and the back are looked at
+// too is from memory, and from no page. A film that shows no break of it ends that.
 struct FootBreak {
   Clue clue;
   bool heel = false;

@@ -276,7 +276,7 @@ msg-consent-interpreter = Interpreter: { $interpreter }.
 msg-side-left = LEFT
 msg-side-right = RIGHT
 msg-side-midline = MIDLINE
-msg-side-not_recorded = LEFT OR RIGHT (not recorded)
+msg-side-not_recorded = LEFT OR RIGHT (the record names no one side)
 
 msg-region-history = HISTORY
 msg-region-general = GENERAL

@@ -4,6 +4,8 @@
 #include "core/interpret/held.hpp"
 #include "core/interpret/judged.hpp"
 #include "core/interpret/step/spared.hpp"
+#include "core/report/page_judged.hpp"
+#include "core/report/words/words.hpp"
 #include "tests/unit/interpret/alerts/story.hpp"
 
 using namespace limbledger;
@@ -184,6 +186,8 @@ TEST_CASE("C18: bone pain and a lump are of the side of what was found, and rest
   Bench other = visit("chronic_knee", 2012, night + "leg.thigh_shaft_tender right yes");
   CHECK_FALSE(alert(other, "tumour")->side);  // pain at night of the left, bone of the right: the grounds name theirs
   CHECK(grounds_hold(other, "tumour", "leg.thigh_shaft_tender"));
+  // By the words for it no side is claimed, and none is said to be unrecorded while two are.
+  CHECK(report::alert_text(*alert(other, "tumour"), *report::built_in_words()).find("48 hours, LEFT OR RIGHT (the record names no one side): at night") != std::string::npos);
   CHECK(alert(visit("chronic_knee", 2012, night), "tumour")->side == Side::left);  // of the side complained of
   Bench lump = visit("chronic_knee", 2012, "skin.lump right yes; skin.lump_size right 51; skin.lump_features right none_of_these");
   REQUIRE(line_of(lump, "tumour") == "lump");
