@@ -41,7 +41,10 @@ namespace {
       out.left.push_back({"day"});
     }
     out.alerts = alerts_without_action(*judged, words);
-    out.conflicts = row.in_conflict.value_or(false);
+    out.conflicts = row.in_conflict.value_or(false) && !judged->told_apart;
+    if (judged->told_apart) {
+      out.left.erase(std::remove(out.left.begin(), out.left.end(), model::Word{"conflicts"}), out.left.end());
+    }
   }
   out.unseen = row.unseen.value_or(false);
   return out;

@@ -17,6 +17,9 @@ Result<JudgedVisit> judge_visit(Context& context, const model::ExamId& exam) {
   }
   const ToJudge judged = exam_to_judge(context, **record);
   JudgedVisit out{judged.exam, watch(context, judged, false).alerts.alerts};
+  // What protects a person is in no list and no count, also where two values of it disagree; the queue of an examiner has it.
+  const std::vector<model::Conflict> conflicts = (*record)->fold.exam.conflicts.value_or(std::vector<model::Conflict>{});
+  out.told_apart = !conflicts.empty() && std::all_of(conflicts.begin(), conflicts.end(), [&](const model::Conflict& one) { return one.item && is_protected(context, *one.item); });
   add_call_backs(context, judged, false, out.alerts);
   out.alerts.erase(std::remove_if(out.alerts.begin(), out.alerts.end(), [](const interpret::Alert& one) { return one.audience == interpret::Audience::protected_; }),
                    out.alerts.end());

@@ -39,6 +39,7 @@ BOOST_DESCRIBE_STRUCT(ListedAlert, (), (alert, side, urgency, call_back, text))
 struct JudgedVisit {
   model::Exam exam;
   std::vector<interpret::Alert> alerts;   // none that protects a person
+  bool told_apart = false;                // what disagrees is of nothing that may be told of in a list
 };
 [[nodiscard]] Result<JudgedVisit> judge_visit(Context& context, const model::ExamId& exam);
 // Raised, and nothing was done about them.

@@ -59,6 +59,9 @@ namespace {
   }
   std::vector<ToldPutOff> out;
   for (const Queued& one : queue) {
+    if (one.row.item && is_protected(context, *one.row.item)) {
+      continue;  // whom an examiner asked about it stands in the queue alone
+    }
     const std::vector<ToldPutOff> here = one.row.put_off.value_or(std::vector<ToldPutOff>{});
     out.insert(out.end(), here.begin(), here.end());
   }
@@ -122,12 +125,13 @@ using VisitRows = std::vector<ledger::ListedExam>;
     add(std::move(loop), alert);
   }
   const bool alone = std::all_of(rows.begin(), rows.end(), [](const ledger::ListedExam& row) { return row.state == model::ExamState::withdrawn; });
-  for (const ledger::ListedExam& row : rows) {
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    const ledger::ListedExam& row = rows[i];
     const auto day = when_done(row).day;
     ListedLoop loop;
     loop.exam = row.exam;
     const bool withdrawn = row.state == model::ExamState::withdrawn;
-    if ((!withdrawn && row.in_conflict.value_or(false)) || row.unseen.value_or(false)) {
+    if ((!withdrawn && row.in_conflict.value_or(false) && !judged[i].told_apart) || row.unseen.value_or(false)) {
       loop.loop = LoopWord::in_conflict;
       auto put_off = put_off_of(context, row, as_of, words);
       if (!put_off) {

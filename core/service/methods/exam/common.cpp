@@ -61,6 +61,9 @@ void leave_out_protected(const Context& context, model::Exam& exam) {
   });
   // Beside no alert that is told here, "alerts without an action" tells of the one that is not.
   erase_if(exam.incomplete, [](const model::Word& word) { return word.text == "alerts"; });
+  if (!exam.conflicts || exam.conflicts->empty()) {
+    erase_if(exam.incomplete, [](const model::Word& word) { return word.text == "conflicts"; });
+  }
   if (exam.incomplete && exam.incomplete->empty()) {
     exam.incomplete.reset();
   }

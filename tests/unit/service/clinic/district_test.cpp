@@ -124,8 +124,19 @@ TEST_CASE("C16: what protects a person changes no number, for an examiner as lit
   const std::string before = clinic.count(asked);
   clinic.findings(R"({"item":"history.hurt_or_afraid","side":"midline","value":{"kind":"answer","answer":"yes"}})");
   CHECK(clinic.count(asked) == before);
+  const auto lists = [&] { return clinic.ok("loop.list", R"({"as_of":"2026-11-24"})") + clinic.ok("day.list", R"({"day":"2026-11-24"})"); };
+  const std::string listed = lists();
+  // Two answers that disagree: an examiner's queue has them, and no list and no number does.
+  model::FindingId other;
+  other.bytes.fill(7);
+  clinic.elsewhere("finding", R"({"finding":")" + other.to_text() + R"(","observation":{"item":"history.hurt_or_afraid","side":"midline","value":{"kind":"answer","answer":"no"}}})");
+  CHECK(at(clinic.queue(), "/total") == "1");
+  CHECK(clinic.count(asked) == before);
+  CHECK(lists() == listed);
   clinic.caller.scope = Scope::viewer;
   CHECK(clinic.count(asked) == before);
+  CHECK(lists() == listed);
+  CHECK(at(clinic.queue(), "/total") == "0");
 }
 
 TEST_CASE("a period without exams counts none and says so; one that ends before it begins is refused; a viewer may count") {
