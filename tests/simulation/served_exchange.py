@@ -25,7 +25,6 @@ from counted import SEED, check, make_uuid, report, rng
 PROGRAM = os.path.abspath(os.environ.get("LIMBLEDGER_PROGRAM", "build/limbledger"))
 KILLS = int(os.environ.get("LIMBLEDGER_SERVED_KILLS", "12"))
 EXAMS = int(os.environ.get("LIMBLEDGER_SERVED_EXAMS", "400"))
-print(f"seed {SEED}, {KILLS} kills, {EXAMS} exams")
 
 
 def free_port():
@@ -314,6 +313,7 @@ def over_stdio(at, hub, url):
 
 
 def main():
+    print(f"seed {SEED}, {KILLS} kills, {EXAMS} exams")
     folder = tempfile.mkdtemp(prefix="limbledger-served-")
     at = lambda name: os.path.join(folder, name)
     made = subprocess.run([PROGRAM, "new", at("hub"), "--demo"], capture_output=True, text=True)
