@@ -234,9 +234,10 @@ Result<std::vector<Opened>> Log::operations(const model::ObjectId& object, std::
 void Log::note(const Opened& opened) {
   const model::Operation& operation = opened.operation();
   Index::Object& object = index_.objects[operation.object];
+  const bool of_whichever = std::holds_alternative<model::PutOffBody>(opened.body());  // tells nothing of the record that it lives in
   if (std::holds_alternative<model::PersonBody>(opened.body())) {
     object.type = ObjectType::person;
-  } else if (opened.readable() && !is_of_clinic(opened.body())) {
+  } else if (opened.readable() && !is_of_clinic(opened.body()) && !of_whichever) {
     object.type = ObjectType::exam;
   }
   object.row.clear();

@@ -8,6 +8,7 @@
 #include <doctest/doctest.h>
 
 #include <cstdint>
+#include <exception>
 #include <string>
 #include <vector>
 
@@ -24,6 +25,28 @@ struct Visit : DeskFixture {
     const std::string reply = ok("exam.open", R"({"person":")" + person + R"(","complaint":"acute_knee","side":"left","setting":"outreach","offset_min":180,"injured_on":"2026-11-23",)" + request() + "}");
     exam = at(reply, "/exam/exam");
     opened = at(reply, "/revision/0");
+  }
+  // Whatever a case has written: the lists are the same after a restart, and after one without a goodbye.
+  ~Visit() {
+    if (std::uncaught_exceptions() == 0) {
+      const std::string before = lists();
+      for (const bool crashes : {false, true}) {
+        reopen(crashes);
+        unlock();
+        CHECK(lists() == before);
+      }
+    }
+  }
+  Visit(const Visit&) = delete;
+  Visit& operator=(const Visit&) = delete;
+
+  [[nodiscard]] std::string lists() const {
+    std::string all;
+    for (const char* method : {"conflict.list", "loop.list", "person.find", "exam.find"}) {
+      const auto said = call(method, "{}");
+      all += said ? *said + "\n" : codes_of(said);
+    }
+    return all;
   }
   std::string request() { return R"("request":")" + request_id(++requests) + "\""; }
   std::string registered(const std::string& name, const std::string& born) {
