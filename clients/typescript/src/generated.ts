@@ -562,6 +562,16 @@ export interface AlsoNamed {
   name: string;
   role?: string;
 }
+export interface AnsweredAlert {
+  alert: Name;
+  side?: Side;
+  urgency: Urgency;
+  action?: string;
+  reason?: string;
+  by_name?: string;
+  at: Instant;
+  text?: string;
+}
 export interface AnsweringState {
   /**
    * false: until the ledger is unlocked for the first time; from then on also while it is locked
@@ -994,6 +1004,7 @@ export interface QueueRow {
   replaces?: Id[];
   other_exams?: Id[];
   put_off?: ToldPutOff[];
+  answered?: AnsweredAlert[];
 }
 export interface ListedPerson {
   /**
@@ -2908,6 +2919,7 @@ export interface ConflictSettleParams {
   seen: Id[];
   request: RequestId;
   language?: Name;
+  confirmed?: string[];
 }
 export interface ConflictPutOffParams {
   about: Name;
@@ -3142,6 +3154,8 @@ export const faults = {
   'addendum.kind': { number: 1, retry: false, hint: "send a text, or findings, or both" },
   /** this exam has no such alert */
   'alert.unknown': { number: 8, retry: false, hint: "use an alert and side of exam.assess" },
+  /** with this value an alert that stands now would be no more, or less urgent */
+  'alert.would_end': { number: 2, retry: false, hint: "see to the person first; take the other value, or send it again with confirmed" },
   /** the queue has no such line */
   'conflict.unknown': { number: 8, retry: false, hint: "read it anew with conflict.list: the line was settled, or something else stands there now" },
   /** the person said no to sending this on */

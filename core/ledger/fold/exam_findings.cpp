@@ -18,10 +18,14 @@ namespace {
   return model::Side::midline;
 }
 
+[[nodiscard]] model::Origin origin_of(const model::Observation& observed) { return observed.origin.value_or(model::Origin::observed); }
+
 }  // namespace
 
+// Whoever leaves out how a value came about has observed it; conflict.settle writes that out.
 bool same_observation(model::Observation a, const model::Observation& b) {
   a.side = b.side;
+  a.origin = origin_of(a) == origin_of(b) ? b.origin : a.origin;
   return a == b;
 }
 
@@ -132,7 +136,7 @@ bool ExamFolder::shown_to(std::size_t writer, std::size_t entry) const {
   const auto& targets = nodes_[entry].targets;
   return std::any_of(targets.begin(), targets.end(), [&](std::size_t target) {
     const model::Observation* old = observation(target);
-    return old != nullptr && old->value == here.value && old->origin == here.origin && side_now_[target] == side_now_[entry] && shown_to(writer, target);
+    return old != nullptr && old->value == here.value && origin_of(*old) == origin_of(here) && side_now_[target] == side_now_[entry] && shown_to(writer, target);
   });
 }
 
@@ -249,7 +253,7 @@ model::Finding as_told(const Opened& opened, const model::FindingId& id, const m
   model::Finding finding = model::as_finding(seen);
   finding.finding = id;
   finding.exam = exam.exam;
-  finding.origin = seen.origin ? seen.origin : model::Origin::observed;
+  finding.origin = origin_of(seen);
   const auto* written = std::get_if<model::FindingBody>(&opened.body());
   finding.examiner = written != nullptr && written->examiner ? written->examiner : operation.by;
   finding.examined_at = operation.examined_at ? operation.examined_at : exam.examined_at;

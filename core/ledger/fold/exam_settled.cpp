@@ -8,17 +8,6 @@
 
 namespace limbledger::ledger {
 
-namespace {
-
-// conflict.settle writes out that a value was observed, where the entry that it takes leaves it out.
-[[nodiscard]] bool same_reading(model::Observation a, model::Observation b) {
-  a.origin = a.origin.value_or(model::Origin::observed);
-  b.origin = b.origin.value_or(model::Origin::observed);
-  return same_observation(std::move(a), b);
-}
-
-}  // namespace
-
 void ExamFolder::weigh_findings() {
   const auto decided = [&](std::size_t i) { return !nodes_[i].is_void && observation(i) != nullptr && (body<model::SettleBody>(i) != nullptr || nodes_[i].targets.size() > 1); };
   bool any = false;
@@ -34,7 +23,7 @@ void ExamFolder::weigh_findings() {
       values.corrects[i] = nodes_[i].targets;
     }
   }
-  values.same = [this](std::size_t a, std::size_t b) { return same_reading(*observation(a), *observation(b)); };
+  values.same = [this](std::size_t a, std::size_t b) { return same_observation(*observation(a), *observation(b)); };
   values.names = [this](std::size_t a, std::size_t b) { return finding_id(a) == finding_id(b); };
   values.decides = [this](std::size_t i) { return body<model::SettleBody>(i) != nullptr; };
   values.own = [this](std::size_t i) { return body<model::FindingBody>(i) != nullptr; };
@@ -48,7 +37,7 @@ std::optional<std::size_t> ExamFolder::taken_earlier(std::size_t settle) const {
   for (std::size_t i = 0; i < graph_.size(); ++i) {
     const bool there = !nodes_[i].is_void && body<model::FindingBody>(i) != nullptr && graph_.saw(settle, i) && finding_id(i) == finding_id(settle) &&
                        side_now_[i] == side_now_[settle] && observation(i)->item == observation(settle)->item;
-    if (there && same_reading(*observation(settle), *observation(i))) {
+    if (there && same_observation(*observation(settle), *observation(i))) {
       taken = i;
     }
   }

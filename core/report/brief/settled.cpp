@@ -83,7 +83,9 @@ class InWords {
     const auto answer = [&](const std::optional<model::ConsentWord>& word) {
       return word ? enum_word(in_.words, "value", *word) : in_.words.say("msg.consent.not_asked");
     };
-    return in_.words.say("msg.settled.consent", {{"examine", answer(consent.examine), false, true}, {"record", answer(consent.record), false, true}, {"send", answer(consent.send), false, true}});
+    const std::string text =
+        in_.words.say("msg.settled.consent", {{"examine", answer(consent.examine), false, true}, {"record", answer(consent.record), false, true}, {"send", answer(consent.send), false, true}});
+    return consent.by ? text + ", " + in_.words.say("msg.clinic.consent_by", {{"by", consent.by->text}}) : text;
   }
   [[nodiscard]] static std::string named(const std::vector<model::PersonName>& all) {
     std::vector<std::string> names;
@@ -117,7 +119,7 @@ class InWords {
     value = in.words.say("msg.settled.not_said");
   }
   if (value.empty()) {
-    return by;
+    return in.words.say("msg.settled.as_written", {{"by", by, false, true}});
   }
   return in.words.say("msg.settled.value", {{"value", value, false, true}, {"whose", by, false, true}});
 }

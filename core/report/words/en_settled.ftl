@@ -4,6 +4,7 @@ msg-settled-title = Decided between values that stood against each other
 msg-settled-stands = { $what }: { $value }. Decided by { $by_at }{ $signature }.
 msg-settled-undone = Decided once and undone since: { $value }, by { $by_at }{ $signature }.
 msg-settled-value = { $value } ({ $whose })
+msg-settled-as_written = as written by { $by }
 msg-settled-by_at = { $by }, { $at }
 msg-settled-nobody = no examiner
 msg-settled-new_value = { $value } (a new value, of { $by })

@@ -12,17 +12,6 @@ namespace limbledger::service {
 
 namespace {
 
-[[nodiscard]] std::vector<model::EntryId> standing_on(const QueueRow& row) {
-  std::vector<model::EntryId> out;
-  for (const QueueEntry& one : row.entries) {
-    out.push_back(one.entry);
-  }
-  for (const DecidedPair& one : row.pair ? row.pair->decided : std::vector<DecidedPair>{}) {
-    out.push_back(one.entry);
-  }
-  return out;
-}
-
 // By the clock of this device; one that cannot be right says of no day that it is still to come.
 [[nodiscard]] bool has_come(Context& context, const model::PartialDate& day, const std::optional<model::OffsetMinutes>& offset_min) {
   const auto now = now_if_right(context.desk->world().now());
@@ -35,7 +24,9 @@ namespace {
                                                       {"at", clock_in_words(one.at, offset_min ? offset_min->steps : 0, words), false, true},
                                                       {"asked", one.asked.text},
                                                       {"day", one.look_again.to_text(), false, true}});
-  if (one.due) {
+  if (one.again.value_or(false)) {
+    text += " " + words.say("msg.clinic.put_off_again");
+  } else if (one.due) {
     text += " " + words.say(one.changed ? "msg.clinic.put_off_changed" : "msg.clinic.put_off_due");
   }
   return text;
@@ -142,6 +133,17 @@ struct AtHand {
 
 }  // namespace
 
+std::vector<model::EntryId> standing_on(const QueueRow& row) {
+  std::vector<model::EntryId> out;
+  for (const QueueEntry& one : row.entries) {
+    out.push_back(one.entry);
+  }
+  for (const DecidedPair& one : row.pair ? row.pair->decided : std::vector<DecidedPair>{}) {
+    out.push_back(one.entry);
+  }
+  return out;
+}
+
 void add_put_offs(Context& context, std::span<const ledger::Opened> operations, const std::optional<model::OffsetMinutes>& offset_min, const report::Words* words, QueueRow& row) {
   const std::vector<model::EntryId> entries = standing_on(row);
   for (const ledger::PutOff& one : ledger::put_offs(operations, row.about.text, entries, row.pair ? row.pair->persons : std::vector<model::PersonId>{})) {
@@ -190,7 +192,7 @@ Result<ConflictPutOffResult> conflict_put_off(Context& context, const ConflictPu
     }
     const auto now = now_if_right(context.desk->world().now());
     if (now && params.look_again.last_day() < days_of(*now, offset_min).first) {
-      return wire::Fault{"value.out_of_range", "/look_again", "today or a day after it"};
+      return wire::Fault{"value.date_order", "/look_again", "today or a day after it"};
     }
     return check_line(context, params, *at_hand);
   });

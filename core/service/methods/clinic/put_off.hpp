@@ -64,7 +64,7 @@ struct ConflictPutOffResult {
 };
 BOOST_DESCRIBE_STRUCT(ConflictPutOffResult, (), (put_off, revision, repeat))
 // Scope E; writes, also into a signed or a withdrawn exam. Faults: value.all_or_one (neither or both of exam and persons), value.empty
-// (nobody named as asked), value.out_of_range (a day that has passed), conflict.unknown (no line as it stands), finding.stale (a line at
+// (nobody named as asked), value.date_order (a day that has passed), conflict.unknown (no line as it stands), finding.stale (a line at
 // which something else stands), exam.unknown, person.unknown, revision.unknown.
 [[nodiscard]] Result<ConflictPutOffResult> conflict_put_off(Context& context, const ConflictPutOffParams& params);
 
@@ -72,6 +72,8 @@ BOOST_DESCRIBE_STRUCT(ConflictPutOffResult, (), (put_off, revision, repeat))
 void add_put_offs(Context& context, std::span<const ledger::Opened> operations, const std::optional<model::OffsetMinutes>& offset_min, const report::Words* words, QueueRow& row);
 // Anew as of the last of these days; `due` follows.
 void look_on(const model::PartialDate& as_of, const std::optional<model::OffsetMinutes>& offset_min, const report::Words* words, std::vector<ToldPutOff>& put_off);
+// The entries that a line stands on, for `entries` of the method.
+[[nodiscard]] std::vector<model::EntryId> standing_on(const QueueRow& row);
 // The sentences, each on a line of its own.
 [[nodiscard]] std::string put_off_lines(const QueueRow& row);
 

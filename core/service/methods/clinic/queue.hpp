@@ -28,6 +28,19 @@ struct QueueEntry {
 };
 BOOST_DESCRIBE_STRUCT(QueueEntry, (), (entry, by, by_name, at, had_seen, value, text, examined_at))
 
+// An alert, and what was done about it or why nothing was.
+struct AnsweredAlert {
+  model::Word alert;
+  std::optional<model::Side> side;
+  interpret::Urgency urgency{};
+  std::optional<wire::Remark> action;
+  std::optional<wire::Remark> reason;
+  std::optional<wire::Remark> by_name;
+  model::Instant at;
+  std::optional<wire::LongText> text;
+};
+BOOST_DESCRIBE_STRUCT(AnsweredAlert, (), (alert, side, urgency, action, reason, by_name, at, text))
+
 struct QueueRow {
   Harm harm{};
   model::Word about;
@@ -45,8 +58,9 @@ struct QueueRow {
   std::optional<std::vector<model::EntryId>> replaces = std::nullopt; // for `replaces` of the method that settles it
   std::optional<std::vector<model::ExamId>> other_exams = std::nullopt;  // of what was written into a withdrawn exam: the person's others that stand here
   std::optional<std::vector<ToldPutOff>> put_off = std::nullopt;         // who was asked about it, and when to look again
+  std::optional<std::vector<AnsweredAlert>> answered = std::nullopt;     // hanging on it as well, with what was done or said of them
 };
-BOOST_DESCRIBE_STRUCT(QueueRow, (), (harm, about, exam, person, item, side, entries, revision, settle_by, pair, text, before, alerts, replaces, other_exams, put_off))
+BOOST_DESCRIBE_STRUCT(QueueRow, (), (harm, about, exam, person, item, side, entries, revision, settle_by, pair, text, before, alerts, replaces, other_exams, put_off, answered))
 constexpr auto notes(const QueueRow*) {
   return std::array{wire::Note{"about", "finding, withdrawal, person, impression, plan, consent, request, a member of a person or place, pair, look_alike, or the mark of what was unseen: side_exchange_unseen, "
                                         "late, signature_unseen, withdrawal_unseen; births_of_one: who was decided to be one person has two days of birth"},
@@ -78,14 +92,15 @@ struct ConflictSettleParams {
   std::vector<model::EntryId> seen;
   model::RequestId request;
   std::optional<model::Word> language = std::nullopt;
+  std::optional<std::vector<wire::Name>> confirmed = std::nullopt;  // codes a person has answered for: alert.would_end
 };
-BOOST_DESCRIBE_STRUCT(ConflictSettleParams, (), (exam, take, reason, seen, request, language))
+BOOST_DESCRIBE_STRUCT(ConflictSettleParams, (), (exam, take, reason, seen, request, language, confirmed))
 constexpr auto notes(const ConflictSettleParams*) {
   return std::array{wire::Note{"take", "an entry of exam.read, finding.history or conflict.list; any value that was ever recorded there, so that a settlement can be undone"},
-                    wire::Note{"seen", seen_note}, wire::Note{"language", sentences_note}};
+                    wire::Note{"seen", seen_note}, wire::Note{"language", sentences_note}, wire::Note{"confirmed", confirmed_note}};
 }
 // The reply tells the alerts as they are now: a decision may raise one, or take one back. Scope E; writes, signed by the examiner; also after the signature. Faults: finding.unknown, finding.stale (a value of this place that was not
-// seen), value.empty (no reason), exam.withdrawn, revision.unknown, format.newer.
+// seen), value.empty (no reason), alert.would_end (asked back: an alert would go, or be less urgent), exam.withdrawn, revision.unknown, format.newer.
 [[nodiscard]] Result<ExamReply> conflict_settle(Context& context, const ConflictSettleParams& params);
 
 // What is not decided of an exam and of its person, in a sentence each, for a page of that exam: all but what the page says where it

@@ -330,6 +330,14 @@ namespace {
   return std::string(found->kind == wire::NodeKind::text ? found->text : found->raw);
 }
 
+[[nodiscard]] std::string persons_of(const ToldPair& pair, const Words& words) {
+  std::vector<std::string> persons;
+  for (const model::PersonId& one : pair.persons) {
+    persons.push_back(one.to_text());
+  }
+  return words.say("msg.clinic.id_persons", {{"ids", report::joined(persons), false, true}});
+}
+
 void add_ids(const QueueRow& row, const Words& words, std::vector<std::string>& parts) {
   for (const QueueEntry& one : row.entries) {
     if (const auto person = written_in(one, "person"); row.settle_by.text == "exam.move" && person) {
@@ -348,6 +356,21 @@ void add_ids(const QueueRow& row, const Words& words, std::vector<std::string>& 
 }
 
 }  // namespace
+
+// What conflict.put_off takes beside the ids that a line names already.
+std::string ids_to_put_off(const QueueRow& row, const Words& words) {
+  std::vector<std::string> parts{words.say("msg.clinic.id_about", {{"about", row.about.text, false, true}})};
+  // Every other line of a pair names them before.
+  if (row.about.text == "births_of_one") {
+    parts.push_back(persons_of(*row.pair, words));
+  }
+  const std::vector<model::EntryId> entries = standing_on(row);
+  parts.push_back(entries.empty() ? words.say("msg.clinic.id_entries_none") : words.say("msg.clinic.id_entries", {{"ids", ids(entries), false, true}}));
+  if (row.pair && !row.pair->people.empty() && row.pair->people.front().revision) {
+    parts.push_back(words.say("msg.clinic.id_seen", {{"ids", ids(*row.pair->people.front().revision), false, true}}));
+  }
+  return words.say("msg.clinic.queue_ids_put_off", {{"ids", report::joined(parts, "; "), false, true}});
+}
 
 std::string settled_in_words(const LineOf& line, const Words& words) {
   const QueueRow& row = line.row;
@@ -372,11 +395,7 @@ std::string settled_in_words(const LineOf& line, const Words& words) {
   }
   add_ids(row, words, parts);
   if (row.pair) {
-    std::vector<std::string> persons;
-    for (const model::PersonId& one : row.pair->persons) {
-      persons.push_back(one.to_text());
-    }
-    parts.push_back(words.say("msg.clinic.id_persons", {{"ids", report::joined(persons), false, true}}));
+    parts.push_back(persons_of(*row.pair, words));
   }
   for (const QueueEntry& one : row.settle_by.text == "conflict.settle" || row.about.text == "late" ? row.entries : std::vector<QueueEntry>{}) {
     if (written_in(one, "observation")) {
@@ -389,21 +408,7 @@ std::string settled_in_words(const LineOf& line, const Words& words) {
     parts.push_back(words.say("msg.clinic.id_replaces", {{"ids", ids(*row.replaces), false, true}}));
   }
   parts.push_back(row.revision.empty() ? words.say("msg.clinic.id_seen_none") : words.say("msg.clinic.id_seen", {{"ids", ids(row.revision), false, true}}));
-  std::vector<model::EntryId> entries;
-  for (const QueueEntry& one : row.entries) {
-    entries.push_back(one.entry);
-  }
-  for (const DecidedPair& one : row.pair ? row.pair->decided : std::vector<DecidedPair>{}) {
-    entries.push_back(one.entry);
-  }
-  text += "\n" + words.say("msg.clinic.queue_ids", {{"ids", report::joined(parts, "; "), false, true}});
-  // What conflict.put_off takes beside these.
-  parts = {words.say("msg.clinic.id_about", {{"about", row.about.text, false, true}})};
-  parts.push_back(entries.empty() ? words.say("msg.clinic.id_entries_none") : words.say("msg.clinic.id_entries", {{"ids", ids(entries), false, true}}));
-  if (row.pair && !row.pair->people.empty() && row.pair->people.front().revision) {
-    parts.push_back(words.say("msg.clinic.id_seen", {{"ids", ids(*row.pair->people.front().revision), false, true}}));
-  }
-  return text + "\n" + words.say("msg.clinic.queue_ids_put_off", {{"ids", report::joined(parts, "; "), false, true}});
+  return text + "\n" + words.say("msg.clinic.queue_ids", {{"ids", report::joined(parts, "; "), false, true}}) + "\n" + ids_to_put_off(row, words);
 }
 
 std::string row_in_words(Context& context, const LineOf& line, const Words& words) {
@@ -415,6 +420,12 @@ std::string row_in_words(Context& context, const LineOf& line, const Words& word
   }
   for (const ListedAlert& one : row.alerts.value_or(std::vector<ListedAlert>{})) {
     text += "\n" + words.say("msg.clinic.queue_urgent", {{"alert", one.text ? unended(one.text->text) : one.alert.text, false, true}});
+  }
+  for (const AnsweredAlert& one : row.answered.value_or(std::vector<AnsweredAlert>{})) {
+    const std::string by = one.by_name ? one.by_name->text : words.say("msg.clinic.no_examiner");
+    text += "\n" + words.say(one.action ? "msg.clinic.queue_acted_on" : "msg.clinic.queue_left_alone",
+                             {{"alert", one.text ? unended(one.text->text) : one.alert.text, false, true}, {"by", by},
+                              {"at", clock_in_words(one.at, line.offset_min, words), false, true}, {"what", unended((one.action ? one.action : one.reason).value_or(wire::Remark{}).text)}});
   }
   for (const QueueEntry& one : row.before.value_or(std::vector<QueueEntry>{})) {
     if (row.about.text != "exam") {

@@ -54,6 +54,7 @@ struct LineOf {
 [[nodiscard]] std::string row_in_short(const LineOf& line, const report::Words& words);
 // The last lines of a row: how it is settled, and the ids for that.
 [[nodiscard]] std::string settled_in_words(const LineOf& line, const report::Words& words);
+[[nodiscard]] std::string ids_to_put_off(const QueueRow& row, const report::Words& words);
 [[nodiscard]] std::string clock_in_words(model::Instant at, std::int64_t offset_min, const report::Words& words);
 [[nodiscard]] std::string when_in_words(const ledger::ListedExam& exam, std::int64_t offset_min, const report::Words& words);
 // The first line of a row is numbered; what each wrote, and how it is settled, stand below it.

@@ -60,21 +60,24 @@ namespace {
   });
 }
 
-// Raised, without an action, and hanging on the row: all of an exam of which it is open whose, of what or which side it is, or that was
-// withdrawn; else those that rest on one of the values.
-[[nodiscard]] std::vector<ListedAlert> alerts_hanging_on(const JudgedVisit& visit, const model::Word& about, const std::vector<model::EntryId>& entries, const ledger::ExamFold& fold,
-                                                         const report::Words* words) {
-  const bool all = about.text == "person" || about.text == "exam" || about.text == "side_exchange_unseen" || about.text == "withdrawal_unseen";
-  std::vector<ListedAlert> out;
+// What hangs on a row: all of an exam of which it is open whose, of what or which side it is, or that was withdrawn; else what rests on one of
+// the values.
+void add_alerts_hanging_on(Context& context, const JudgedVisit& visit, const std::vector<model::EntryId>& entries, const ledger::ExamFold& fold, const report::Words* words, QueueRow& row) {
+  const std::string& about = row.about.text;
+  const bool all = about == "person" || about == "exam" || about == "side_exchange_unseen" || about == "withdrawal_unseen";
   for (const interpret::Alert& alert : visit.alerts) {
-    if (alert.state == interpret::AlertState::raised && (all || rests_on(alert, entries, fold))) {
-      out.push_back({alert.alert, alert.side, alert.urgency, alert.call_back, std::nullopt});
-      if (words != nullptr) {
-        out.back().text = wire::LongText{report::alert_text(alert, *words)};
-      }
+    if (alert.state == interpret::AlertState::withdrawn_by_correction || !(all || rests_on(alert, entries, fold))) {
+      continue;
+    }
+    const std::optional<wire::LongText> text = words != nullptr ? std::optional(wire::LongText{report::alert_text(alert, *words)}) : std::nullopt;
+    if (alert.state == interpret::AlertState::raised) {
+      (row.alerts ? *row.alerts : row.alerts.emplace()).push_back({alert.alert, alert.side, alert.urgency, alert.call_back, text});
+    } else if (alert.handled) {
+      const model::AlertHandled& said = *alert.handled;
+      const std::optional<wire::Remark> by = said.by ? std::optional(wire::Remark{examiner_in_words(context, *said.by)}) : std::nullopt;
+      (row.answered ? *row.answered : row.answered.emplace()).push_back({alert.alert, alert.side, alert.urgency, said.action, said.reason, by, said.at, text});
     }
   }
-  return out;
 }
 
 // The person's other exams that stand, under whichever of the person's records.
@@ -162,9 +165,7 @@ Result<void> add_exam(Context& context, const ledger::ListedExam& listed, const 
       row.replaces = record.fold.impression_heads;
     }
     add_put_offs(context, record.operations, listed.offset_min, words, row);
-    if (auto alerts = alerts_hanging_on(*visit, about, entries, record.fold, words); !alerts.empty()) {
-      row.alerts = std::move(alerts);
-    }
+    add_alerts_hanging_on(context, *visit, entries, record.fold, words, row);
     const std::vector<ledger::ListedExam> others = about.text == "withdrawal_unseen" ? other_exams(context, listed, *person) : std::vector<ledger::ListedExam>{};
     for (const ledger::ListedExam& one : others) {
       if (!row.other_exams) {
@@ -328,7 +329,7 @@ namespace {
     for (const std::string& line : lines) {
       text += "\n" + line;
     }
-    row.text = wire::LongText{text + put_off_lines(row) + "\n" + words->say("msg.clinic.settle_births_of_one")};
+    row.text = wire::LongText{text + put_off_lines(row) + "\n" + words->say("msg.clinic.settle_births_of_one") + "\n" + ids_to_put_off(row, *words)};
   }
   queue.push_back({std::move(row), 0});
   return {};

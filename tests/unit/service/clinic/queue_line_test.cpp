@@ -24,9 +24,35 @@ TEST_CASE("a line that an alert hangs on says so and comes first, and the decisi
   CHECK(holds(visit.line(), "URGENT, and no action is recorded: Call now: no pulse"));
   CHECK(holds(visit.line(), "Before, nothing stood there."));
   CHECK(holds(visit.line(), "Both may be true, of different times."));
-  const std::string reply = visit.write("conflict.settle", R"("take":")" + full + R"(","reason":"felt again","language":"en")");
+  const auto settle = [&](const std::string& more) {
+    return visit.call("conflict.settle", R"({"exam":")" + visit.exam + R"(","take":")" + full + R"(","reason":"felt again","language":"en",)" + more + R"("seen":)" + visit.seen() + "," + visit.request() + "}");
+  };
+  CHECK(codes_of(settle("")) == "alert.would_end");
+  CHECK(at(visit.queue(), "/total") == "1");
+  const auto settled = settle(R"("confirmed":["alert.would_end"],)");
+  REQUIRE(settled.has_value());
+  const std::string& reply = *settled;
   CHECK(reply.find("withdrawn_by_correction") != std::string::npos);
   CHECK_FALSE(at(reply, "/alerts/0/text").empty());
+}
+
+TEST_CASE("what was done about an alert stands on the line that it hangs on, and answers it still once its own value is taken") {
+  Visit visit;
+  const std::string felt = visit.findings(both_pulses);
+  model::FindingId finding;
+  finding.bytes.fill(8);
+  visit.elsewhere(
+      "finding", R"({"finding":")" + finding.to_text() + R"(","observation":{"item":"vessel.pulse_dorsalis_pedis","side":"left","value":{"kind":"grade","scale":"pulse/0-3","grade":"2"}}})");
+  const std::string alert = at(visit.queue(), "/queue/0/alerts/0/alert");
+  visit.write("alert.handle", R"("alert":")" + alert + R"(","side":"left","action":"sent to the hospital at 14:20")");
+  const std::string queue = visit.queue();
+  CHECK(at(queue, "/queue/0/alerts").empty());
+  CHECK(at(queue, "/queue/0/answered/0/action") == "sent to the hospital at 14:20");
+  CHECK(holds(visit.line(), "STILL STANDS: Call now: no pulse"));
+  CHECK(holds(visit.line(), "was done: sent to the hospital at 14:20. That hangs on this line"));
+  const std::string reply = visit.write("conflict.settle", R"("take":")" + at(felt, "/recorded/2/entry") + R"(","reason":"felt by both of us")");
+  CHECK(at(reply, "/alerts/0/alert") == alert);
+  CHECK(at(reply, "/alerts/0/state") == "handled");
 }
 
 TEST_CASE("whom an alert calls for comes before which side it is of somebody who is calm") {
