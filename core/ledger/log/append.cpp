@@ -236,6 +236,8 @@ void Log::note(const Opened& opened) {
   Index::Object& object = index_.objects[operation.object];
   if (std::holds_alternative<model::PersonBody>(opened.body())) {
     object.type = ObjectType::person;
+  } else if (std::holds_alternative<model::ReportBody>(opened.body())) {
+    object.type = ObjectType::report;
   } else if (opened.readable() && !is_of_clinic(opened.body())) {
     object.type = ObjectType::exam;
   }
