@@ -21,6 +21,10 @@ namespace {
 
 }  // namespace
 
+bool ReportFold::is_among(std::span<const model::EntryId> named) const {
+  return std::any_of(named.begin(), named.end(), [&](const model::EntryId& one) { return std::find(entries.begin(), entries.end(), one) != entries.end(); });
+}
+
 std::vector<ReportFold> fold_reports(std::span<const Opened> operations) {
   const Graph graph(operations);
   std::vector<ReportFold> out;
@@ -30,7 +34,7 @@ std::vector<ReportFold> fold_reports(std::span<const Opened> operations) {
     if (body == nullptr || first.part.steps != 1) {
       continue;
     }
-    ReportFold one{graph.at(i).entry(), first.by, {first.at.wall_ms.steps}, first.edition, *body, true};
+    ReportFold one{graph.at(i).entry(), {}, first.by, {first.at.wall_ms.steps}, first.edition, *body, true};
     std::size_t last = i;
     for (std::int64_t part = 2; part <= first.of.steps; ++part) {
       const auto next = next_of(graph, last);
@@ -42,6 +46,11 @@ std::vector<ReportFold> fold_reports(std::span<const Opened> operations) {
       const auto& more = std::get<model::ReportBody>(graph.at(last).body()).exams;
       one.said.exams.insert(one.said.exams.end(), more.begin(), more.end());
       one.entry = graph.at(last).entry();
+    }
+    for (const Opened& opened : operations) {
+      if (graph.find(opened.entry()) == last) {
+        one.entries.push_back(opened.entry());
+      }
     }
     out.push_back(std::move(one));
   }

@@ -53,6 +53,7 @@ msg-clinic-reported_since = Since REPORT { $report } (as of { $day }, by { $by }
 msg-clinic-reported_same = As in REPORT { $report } (as of { $day }, by { $by }): no number has changed since.
 msg-clinic-reported_change = { $label }: then { $then }, now { $now } (came: { $came }, went: { $went })
 msg-clinic-reported_exam = exam { $exam }, of { $day }: { $why }
+msg-clinic-reported_more = and { $exams } more, which district.count names
 msg-clinic-reported_several = { $reports } REPORTS STAND: they were made without knowledge of each other, and none is the last. The next report should come after all of them.
 msg-clinic-reported_incomplete = A part of this report cannot be read here: its numbers are whole, the lists of its exams are not.
 msg-clinic-reported_unchanged = Nothing was written: every number is as in report { $report }, which stands.

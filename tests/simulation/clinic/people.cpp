@@ -274,6 +274,8 @@ void People::work(Seat& seat) {
       write_newer(seat, dice_.one_in(2));
     } else if (wish < 20) {
       write_in_form(seat);
+    } else if (wish == 23) {
+      report(seat);
     }
     // Else it lies open, and something may come in behind it.
   }

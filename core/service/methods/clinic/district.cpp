@@ -229,7 +229,7 @@ constexpr std::string_view withdrawn_word = "withdrawn";
   DistrictCountResult out = as_reported(report);
   out.report = tell_report(context, report);
   for (const ledger::ReportFold& other : all) {
-    if (std::find(report.said.after.begin(), report.said.after.end(), other.entry) != report.said.after.end()) {
+    if (other.is_among(report.said.after)) {
       auto changed = compare(context, period, other, {numbers_of(report.said), &report.said});
       if (!changed) {
         return changed.error();
@@ -252,7 +252,7 @@ constexpr std::string_view withdrawn_word = "withdrawn";
 [[nodiscard]] Result<const ledger::ReportFold*> chosen(const std::vector<ledger::ReportFold>& all, const DistrictCountParams& params) {
   const ledger::ReportFold* found = nullptr;
   for (const ledger::ReportFold& one : all) {
-    if (one.said.report != *params.report || (params.entry && one.entry != *params.entry)) {
+    if (one.said.report != *params.report || (params.entry && !one.is_among({&*params.entry, 1}))) {
       continue;
     }
     if (found != nullptr) {
@@ -268,12 +268,12 @@ constexpr std::string_view withdrawn_word = "withdrawn";
 
 [[nodiscard]] Result<void> check_shown(const std::vector<ledger::ReportFold>& all, const std::vector<model::EntryId>& seen) {
   for (std::size_t i = 0; i < seen.size(); ++i) {
-    if (std::none_of(all.begin(), all.end(), [&](const ledger::ReportFold& one) { return one.entry == seen[i]; })) {
+    if (std::none_of(all.begin(), all.end(), [&](const ledger::ReportFold& one) { return one.is_among({&seen[i], 1}); })) {
       return wire::Fault{"revision.unknown", "/seen/" + std::to_string(i), "the entry of a report of this period and place"};
     }
   }
   for (const ledger::ReportFold* last : last_of(all)) {
-    if (std::find(seen.begin(), seen.end(), last->entry) == seen.end()) {
+    if (!last->is_among(seen)) {
       return wire::Fault{"finding.stale", "/seen", "every report that district.count names in reported", last->entry.to_text()};
     }
   }
@@ -406,7 +406,7 @@ Result<DistrictReportResult> district_report(Context& context, const DistrictRep
   if (!result.unchanged) {
     result.revision = {*entry};
   }
-  const auto report = std::find_if(all->begin(), all->end(), [&](const ledger::ReportFold& one) { return one.entry == *entry; });
+  const auto report = std::find_if(all->begin(), all->end(), [&](const ledger::ReportFold& one) { return one.is_among({&*entry, 1}); });
   if (report == all->end()) {
     return wire::Fault{"report.unknown", "", "a report of this period and place"};
   }

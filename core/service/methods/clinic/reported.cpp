@@ -21,6 +21,8 @@ constexpr std::size_t exam_bytes_max = 40'000;
 constexpr std::size_t bytes_of_an_exam = 29;   // the id, quotes and comma
 constexpr std::size_t bytes_of_a_group = 25;
 constexpr std::size_t bytes_of_a_place = 6;
+// Of one report on a page; the reply names them all. Our convention.
+constexpr std::size_t exam_lines_max = 50;
 
 // What had reached the ledger where it was counted.
 class Had {
@@ -165,7 +167,7 @@ class Reasons {
   return out;
 }
 
-[[nodiscard]] std::string day_of(Context& context, const model::ExamId& exam, const report::Words& words) {
+[[nodiscard]] std::string listed_day(Context& context, const model::ExamId& exam, const report::Words& words) {
   const auto listed = context.desk->records().exams();
   const auto row = listed ? (*listed)->find(exam) : std::map<model::ExamId, ledger::ListedExam>::const_iterator();
   const auto day = listed && row != (*listed)->end() ? when_done(row->second).day : std::nullopt;
@@ -268,9 +270,7 @@ Result<std::vector<ledger::ReportFold>> reports_of(Context& context, const Perio
 std::vector<const ledger::ReportFold*> last_of(const std::vector<ledger::ReportFold>& reports) {
   std::vector<const ledger::ReportFold*> out;
   for (const ledger::ReportFold& one : reports) {
-    const bool followed = std::any_of(reports.begin(), reports.end(), [&](const ledger::ReportFold& later) {
-      return std::find(later.said.after.begin(), later.said.after.end(), one.entry) != later.said.after.end();
-    });
+    const bool followed = std::any_of(reports.begin(), reports.end(), [&](const ledger::ReportFold& later) { return one.is_among(later.said.after); });
     if (!followed) {
       out.push_back(&one);
     }
@@ -365,9 +365,14 @@ Result<std::string> changes_in_words(Context& context, const std::vector<Reporte
         }
       }
     }
+    std::size_t lines = 0;
     for (const auto& [exam, why] : named) {
+      if (++lines > exam_lines_max) {
+        text += report::wrapped(words.say("msg.clinic.reported_more", {{"exams", std::to_string(named.size() - exam_lines_max), true}}), "    ");
+        break;
+      }
       text += report::wrapped(words.say("msg.clinic.reported_exam", {{"exam", exam.to_text(), false, true},
-                                                                     {"day", day_of(context, exam, words), false, true},
+                                                                     {"day", listed_day(context, exam, words), false, true},
                                                                      {"why", report::word_of(words, "clinic.reported_why", why), false, true}}),
                               "    ");
     }
