@@ -382,49 +382,6 @@ std::size_t judge_pairs(const Doings& doings, const Held& held, const LinkFold& 
   return conflicts;
 }
 
-// Each report stands as it was written, and the last are those that nobody had on the screen who reported after.
-void judge_reports(const Doings& doings, const std::map<model::ObjectId, Held>& held, Device& hub) {
-  Acts written;
-  for (const auto& [object, one] : held) {
-    std::copy_if(one.acts.begin(), one.acts.end(), std::inserter(written, written.end()), [&](ActId act) { return doings.at(act).deed == Deed::report; });
-  }
-  std::vector<ReportFold> folds;
-  std::map<ActId, int> times;
-  const auto listed = hub.records->reports();
-  for (const ListedReport& one : *listed) {
-    for (const ReportFold& fold : *hub.records->report(one.object)) {
-      const ActId act = held.at(one.object).of_entry.at(fold.entry);
-      if (!fold.whole || fold.said.counts.size() != 1 || fold.said.counts.front().of->text != doings.at(act).parts.front().words || fold.said.exams.size() != 1) {
-        throw Complaint{"torn", "the report of " + named(act) + " does not read as it was written"};
-      }
-      ++times[act];
-      folds.push_back(fold);
-    }
-  }
-  Acts last;
-  for (const ActId act : written) {
-    if (times[act] != 1) {
-      throw Complaint{times[act] == 0 ? "lost" : "doubled", "the report of " + named(act) + " is there " + std::to_string(times[act]) + " times"};
-    }
-    if (std::none_of(written.begin(), written.end(), [&](ActId later) { return doings.at(later).seen.contains(act); })) {
-      last.insert(act);
-    }
-  }
-  Acts shown;
-  for (const ReportFold& one : folds) {
-    if (std::none_of(folds.begin(), folds.end(), [&](const ReportFold& later) { return one.is_among(later.said.after); })) {
-      for (const auto& [object, there] : held) {
-        if (const auto found = there.of_entry.find(one.entry); found != there.of_entry.end()) {
-          shown.insert(found->second);
-        }
-      }
-    }
-  }
-  if (shown != last) {
-    throw Complaint{"settled", std::to_string(last.size()) + " reports are the last, and " + std::to_string(shown.size()) + " are shown as such"};
-  }
-}
-
 void judge_same_pages(const std::vector<Device*>& devices) {
   const std::string said = devices.front()->said();
   for (Device* device : devices) {
@@ -482,7 +439,7 @@ Judged judge_home(const std::vector<Device*>& devices, const Doings& doings) {
     }
   }
   judge_same_pages(devices);
-  judge_reports(doings, held, hub);
+  judge_reports(hub, doings);
   for (const auto& [object, known] : hub.log->index().objects) {
     if (known.type == ObjectType::exam) {
       const Page page = hub.page(model::ExamId{object.bytes});

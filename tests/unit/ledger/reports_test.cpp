@@ -1,7 +1,9 @@
 // A count as it was reported, in the ledger: one or several operations of one request under an object of its own. Rule 10 of the format.
 // Everything here is invented.
 #include "core/ledger/fold/records.hpp"
+#include "core/ledger/log/had.hpp"
 #include "core/service/methods/clinic/reported.hpp"
+#include "tests/unit/ledger/kept_store.hpp"
 #include "tests/unit/ledger/two_writers.hpp"
 
 #include <doctest/doctest.h>
@@ -51,7 +53,66 @@ std::vector<Opened> write_report(DeviceWriter& device, unsigned number, const st
   return std::move(*written);
 }
 
+Identity of_first_device() {
+  Identity identity{test_clinic(), SignKey(secret_of(11)), {}, BlobKey(secret_of(3))};
+  identity.epochs.emplace(1, BoxPair(secret_of(2)));
+  return identity;
+}
+
+Opened addendum(Log& log, const model::ExamId& exam, unsigned request, const model::EntryId& after) {
+  NewOperation operation;
+  operation.object = model::as_object(exam);
+  operation.op = "addendum";
+  operation.request = DeviceWriter::request_of(request);
+  operation.after = {after};
+  operation.body_json = R"({"kind":"text","reason":"r","text":"t"})";
+  const auto written = log.append({&operation, 1}, model::EditionId{"facts.test"}, nullptr);
+  REQUIRE(written.has_value());
+  return written->front();
+}
+
 }  // namespace
+
+TEST_CASE("of a device that was put back, what had been there is told by the branch: not by the place alone") {
+  DeviceWriter device(1);
+  const model::ExamId exam = exam_of(77);
+  const Opened opening = device.act(exam, "exam", open_body, {});
+  test::KeptStore copy(device.store());
+  service::test::FixedWorld world(9);
+  auto put_back = Log::open(copy, world, of_first_device());
+  REQUIRE(put_back.has_value());
+  const std::vector<Opened> lost{addendum(device.log(), exam, 801, opening.entry()), addendum(device.log(), exam, 802, opening.entry())};
+  const std::vector<Opened> later{addendum(**put_back, exam, 811, opening.entry()), addendum(**put_back, exam, 812, opening.entry()), addendum(**put_back, exam, 813, opening.entry())};
+  REQUIRE(lost[1].seq() == later[1].seq());
+  test::KeptStore both(device.store());
+  for (const Row& row : copy.rows) {
+    if (std::none_of(both.rows.begin(), both.rows.end(), [&](const Row& known) { return known.hash == row.hash; })) {
+      both.rows.push_back(row);
+    }
+  }
+  both.all.newest.insert(both.all.newest.end(), copy.all.newest.begin(), copy.all.newest.end());
+  both.all.kept = both.all.newest;
+  const auto log = Log::open(both, world, of_first_device());
+  REQUIRE(log.has_value());
+  REQUIRE((*log)->index().leaves.at(opening.replica()).size() == 2);
+  const auto had_at = [&](const Opened& end) {
+    const model::Reached reached{opening.replica(), {static_cast<std::int64_t>(end.seq())}, end.entry()};
+    return Had({&reached, 1}, (*log)->index(), both);
+  };
+  const Had by_lost = had_at(lost[1]);
+  const Had by_later = had_at(later[1]);
+  CHECK(by_lost.can_tell(opening));
+  CHECK((by_lost(opening) && by_lost(lost[0]) && by_lost(lost[1])));
+  CHECK_FALSE((by_lost(later[0]) || by_lost(later[1]) || by_lost(later[2])));
+  CHECK((by_later(opening) && by_later(later[0]) && by_later(later[1])));
+  CHECK_FALSE((by_later(later[2]) || by_later(lost[0]) || by_later(lost[1])));
+  CHECK(had_at(opening)(opening));
+  CHECK_FALSE((had_at(opening)(lost[0]) || had_at(opening)(later[0])));
+  // Where that entry is not here any more nothing is told.
+  const model::Reached gone{opening.replica(), {static_cast<std::int64_t>(later[1].seq())}, model::EntryId{}};
+  CHECK_FALSE(Had({&gone, 1}, (*log)->index(), both).can_tell(opening));
+  CHECK((Had()(later[2]) && Had().can_tell(later[2])));
+}
 
 TEST_CASE("a month of 2,000 exams goes on in a second operation of the same commit, each under 64 KiB, and reads back as it was, in whatever order it comes") {
   const auto numbers = two_numbers(2000);
@@ -144,10 +205,16 @@ TEST_CASE("what was written on one ledger with reports is listed by another that
   };
   CHECK(listed(a.log()) == std::vector<std::int64_t>{1, 2});
   REQUIRE(a.log().save_index().has_value());
+  // None is opened for the lists of exams and people, nor to tell which were made.
+  test::KeptStore counted(a.store());
+  const auto indexed = Log::open(counted, a.world(), of_first_device());
+  REQUIRE(indexed.has_value());
+  counted.read_count = 0;
+  CHECK(listed(**indexed) == std::vector<std::int64_t>{1, 2});
+  CHECK(Records(**indexed).exams().has_value());
+  CHECK(counted.read_count == 0);
   for (int times = 0; times < 2; ++times) {
-    Identity identity{test_clinic(), SignKey(secret_of(11)), {}, BlobKey(secret_of(3))};
-    identity.epochs.emplace(1, BoxPair(secret_of(2)));
-    const auto opened = Log::open(a.store(), a.world(), std::move(identity));
+    const auto opened = Log::open(a.store(), a.world(), of_first_device());
     REQUIRE(opened.has_value());
     CHECK(listed(**opened) == std::vector<std::int64_t>{1, 2});
     // The second time nothing of the index is there.

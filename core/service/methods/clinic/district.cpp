@@ -122,12 +122,12 @@ constexpr std::string_view withdrawn_word = "withdrawn";
                              {"by", one.by_name ? one.by_name->text : words.say("msg.clinic.no_examiner")}});
 }
 
-[[nodiscard]] Result<std::string> count_page(Context& context, const DistrictCountResult& result, const report::Words& words) {
+[[nodiscard]] Result<std::string> count_page(Context& context, const DistrictCountResult& result, const report::Words& words, bool read_back) {
   const std::string banner = banner_of(*context.desk, words);
   std::string text = banner.empty() ? "" : report::wrapped(banner);
   text += report::wrapped(words.say("msg.clinic.count_title", {{"from", result.from.to_text(), false, true}, {"to", result.to.to_text(), false, true}, {"day", result.as_of.to_text(), false, true}}));
   if (result.report) {
-    text += report::wrapped(report_in_words(*result.report, words, "msg.clinic.reported_as"));
+    text += report::wrapped(report_in_words(*result.report, words, "msg.clinic.reported_as") + (read_back ? " " + words.say("msg.clinic.reported_then") : ""));
     for (const ToldReport& one : result.later.value_or(std::vector<ToldReport>{})) {
       text += report::wrapped(report_in_words(one, words, "msg.clinic.reported_later"));
     }
@@ -343,7 +343,7 @@ Result<DistrictCountResult> district_count(Context& context, const DistrictCount
     }
   }
   if (result && *words != nullptr) {
-    auto page = count_page(context, *result, **words);
+    auto page = count_page(context, *result, **words, true);
     if (!page) {
       return page.error();
     }
@@ -416,7 +416,7 @@ Result<DistrictReportResult> district_report(Context& context, const DistrictRep
   }
   result.report = *counted->report;
   if (*words != nullptr) {
-    auto page = count_page(context, *counted, **words);
+    auto page = count_page(context, *counted, **words, result.repeat.value_or(false));
     if (!page) {
       return page.error();
     }

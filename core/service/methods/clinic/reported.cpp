@@ -1,6 +1,7 @@
 #include "core/service/methods/clinic/reported.hpp"
 
 #include "core/ledger/fold/records.hpp"
+#include "core/ledger/log/had.hpp"
 #include "core/ledger/log/log.hpp"
 #include "core/report/text.hpp"
 #include "core/service/desk.hpp"
@@ -24,32 +25,9 @@ constexpr std::size_t bytes_of_a_place = 6;
 // Of one report on a page; the reply names them all. Our convention.
 constexpr std::size_t exam_lines_max = 50;
 
-// What had reached the ledger where it was counted.
-class Had {
- public:
-  Had(const model::ReportBody* said, const ledger::Index& index) : now_(said == nullptr) {
-    for (const model::Reached& one : said != nullptr ? said->had : std::vector<model::Reached>{}) {
-      auto& seq = reached_[one.replica];
-      seq = std::max(seq, one.seq.steps);
-    }
-    for (const auto& [replica, leaves] : index.leaves) {
-      if (leaves.size() > 1) {
-        forked_.insert(replica);
-      }
-    }
-  }
-  [[nodiscard]] bool operator()(const ledger::Opened& one) const {
-    const auto found = reached_.find(one.replica());
-    return now_ || (found != reached_.end() && static_cast<std::int64_t>(one.seq()) <= found->second);
-  }
-  // Of a chain with two branches the places do not tell which one had been there.
-  [[nodiscard]] bool can_tell(const ledger::Opened& one) const { return now_ || !forked_.contains(one.replica()); }
-
- private:
-  bool now_;
-  std::map<model::ReplicaId, std::int64_t> reached_;
-  std::set<model::ReplicaId> forked_;
-};
+[[nodiscard]] ledger::Had had_at(Context& context, const model::ReportBody* said) {
+  return said != nullptr ? ledger::Had(said->had, context.desk->log().index(), context.desk->store()) : ledger::Had();
+}
 
 [[nodiscard]] bool is_within(const ledger::ListedExam& row, const Period& period) {
   const auto day = when_done(row).day;
@@ -60,7 +38,7 @@ class Had {
 class Reasons {
  public:
   Reasons(Context& context, const Period& period, const model::ReportBody& then, const model::ReportBody* now)
-      : context_(context), period_(period), then_(&then, context.desk->log().index()), now_(now, context.desk->log().index()) {}
+      : context_(context), period_(period), then_(had_at(context, &then)), now_(had_at(context, now)) {}
 
   [[nodiscard]] std::vector<ChangedExam> of(const std::vector<model::ExamId>& exams) {
     std::vector<ChangedExam> out;
@@ -151,8 +129,8 @@ class Reasons {
 
   Context& context_;
   const Period& period_;
-  Had then_;
-  Had now_;
+  ledger::Had then_;
+  ledger::Had now_;
   std::map<model::ExamId, std::string> why_;
 };
 

@@ -71,7 +71,7 @@ model::ObjectId object_called(const District& clinic, unsigned request, ledger::
   return clinic.desk->log().object_for(type, id, 0);
 }
 
-constexpr auto hip_body = R"({"complaint":"hip_groin","side":"left","setting":"outreach","offset_min":180})";
+constexpr auto hip_body = R"({"complaint":"hip_groin","side":"left","setting":"outreach","offset_min":180,"examined_on":"2026-11-24"})";
 
 }  // namespace
 
@@ -116,7 +116,7 @@ TEST_CASE("a tablet that comes home after the report: the count names the exam, 
   CHECK(at(one, "/counts") == at(before, "/counts"));
   CHECK(at(one, "/report/report") == "1");
   CHECK(at(one, "/later/0/report") == "2");
-  CHECK(holds(at(one, "/text"), "These are not the numbers of now."));
+  CHECK(holds(at(one, "/text"), "These are its numbers, not those of now."));
   const std::string two = clinic.as_reported(2);
   CHECK(at(two, "/counts") == at(counted, "/counts"));
   CHECK(at(two, "/later").empty());
