@@ -122,9 +122,12 @@ constexpr std::string_view withdrawn_word = "withdrawn";
                              {"by", one.by_name ? one.by_name->text : words.say("msg.clinic.no_examiner")}});
 }
 
-[[nodiscard]] Result<std::string> count_page(Context& context, const DistrictCountResult& result, const report::Words& words, bool read_back) {
+[[nodiscard]] Result<std::string> count_page(Context& context, const DistrictCountResult& result, const report::Words& words, bool read_back, bool unchanged = false) {
   const std::string banner = banner_of(*context.desk, words);
   std::string text = banner.empty() ? "" : report::wrapped(banner);
+  if (unchanged) {
+    text += report::wrapped(words.say("msg.clinic.reported_unchanged", {{"report", std::to_string(result.report->report.steps), true}}));
+  }
   text += report::wrapped(words.say("msg.clinic.count_title", {{"from", result.from.to_text(), false, true}, {"to", result.to.to_text(), false, true}, {"day", result.as_of.to_text(), false, true}}));
   if (result.report) {
     text += report::wrapped(report_in_words(*result.report, words, "msg.clinic.reported_as") + (read_back ? " " + words.say("msg.clinic.reported_then") : ""));
@@ -416,12 +419,11 @@ Result<DistrictReportResult> district_report(Context& context, const DistrictRep
   }
   result.report = *counted->report;
   if (*words != nullptr) {
-    auto page = count_page(context, *counted, **words, result.repeat.value_or(false));
+    auto page = count_page(context, *counted, **words, result.repeat.value_or(false), result.unchanged.value_or(false));
     if (!page) {
       return page.error();
     }
-    const std::string first = result.unchanged ? report::wrapped((*words)->say("msg.clinic.reported_unchanged", {{"report", std::to_string(result.report.report.steps), true}})) + "\n" : std::string();
-    result.text = wire::LongText{first + *page};
+    result.text = wire::LongText{std::move(*page)};
   }
   result.counted = std::move(*counted);
   return result;
