@@ -21,7 +21,9 @@ void judge_reports(Device& hub, const Doings& doings) {
   Acts last;
   Acts shown;
   std::vector<ReportFold> all;
-  for (const auto& [act, folds] : written) {
+  for (const auto& one : written) {
+    const ActId act = one.first;
+    const std::vector<ReportFold>& folds = one.second;
     if (folds.size() != 1) {
       throw Complaint{folds.empty() ? "lost" : "doubled", "the report of act " + std::to_string(act) + " is there " + std::to_string(folds.size()) + " times"};
     }
@@ -35,7 +37,8 @@ void judge_reports(Device& hub, const Doings& doings) {
     }
   }
   for (const auto& [act, folds] : written) {
-    if (std::none_of(all.begin(), all.end(), [&](const ReportFold& later) { return folds.front().is_among(later.said.after); })) {
+    const ReportFold& report = folds.front();
+    if (std::none_of(all.begin(), all.end(), [&report](const ReportFold& later) { return report.is_among(later.said.after); })) {
       shown.insert(act);
     }
   }
