@@ -20,7 +20,7 @@ using HeaderBytes = std::array<std::uint8_t, 32>;
 // Others are kept and passed on unread.
 enum class Kind : std::uint8_t { op = 1, key = 2, intro = 3, order = 4, witness = 5, access = 6, examiner = 7 };
 
-// What an object id names. Keys belong to persons, exams and, for links, places and settings, the clinic.
+// What an object id names. Keys belong to persons, exams, reports and, for links, places and settings, the clinic.
 enum class ObjectType : std::uint8_t {
   clinic = 0,
   person = 1,
@@ -30,7 +30,8 @@ enum class ObjectType : std::uint8_t {
   examiner = 5,
   place = 6,
   plan_item = 7,
-  letter = 8
+  letter = 8,
+  report = 9
 };
 
 constexpr std::uint8_t frame_version = 1;

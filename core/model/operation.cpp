@@ -31,6 +31,7 @@ std::span<const StoredType> stored_types() {
       StoredType{"link", &wire::type_of<LinkBody>},
       StoredType{"examiner", &wire::type_of<ExaminerNameBody>},
       StoredType{"put_off", &wire::type_of<PutOffBody>},
+      StoredType{"report", &wire::type_of<ReportBody>},
   };
   return types;
 }

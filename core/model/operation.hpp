@@ -7,6 +7,7 @@
 #include "core/model/link.hpp"
 #include "core/model/person.hpp"
 #include "core/model/place.hpp"
+#include "core/model/report.hpp"
 
 #include <optional>
 #include <span>

@@ -52,5 +52,6 @@ template const Type& type_of<model::LetterBody>();
 template const Type& type_of<model::LinkBody>();
 template const Type& type_of<model::ExaminerNameBody>();
 template const Type& type_of<model::PutOffBody>();
+template const Type& type_of<model::ReportBody>();
 
 }  // namespace limbledger::wire

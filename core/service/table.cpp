@@ -113,6 +113,7 @@ constexpr std::array table{
     bind<&day_list>("day.list", to_examiner_viewer, "who came on a day, and what is left of it"),
     bind<&loop_list>("loop.list", to_examiner_viewer, "what is left open, by name, who cannot wait first"),
     bind<&district_count>("district.count", to_examiner_viewer, "what a clinic reports of a period; every number names its exams"),
+    bind<&district_report>("district.report", to_examiner, "keeps a count as it is reported, numbered, with the exams behind each number; what changes later is told against it", writes),
     bind<&conflict_list>("conflict.list", to_examiner_viewer, "what disagrees and who looks alike, in the order of possible harm; leaving it loses nothing"),
     bind<&conflict_settle>("conflict.settle", to_examiner, "takes one of the values of a finding as it was written, with the reason; undone by taking another", writes),
     bind<&conflict_put_off>("conflict.put_off", to_examiner, "that a line cannot be decided yet, who was asked, and when to look again; settles nothing", writes),

@@ -140,6 +140,8 @@ constexpr std::array codes{
               "nothing is lost: keep this folder, and join the clinic again in a new one: limbledger join NEW_FOLDER --with https://HOST:PORT, with limbledger hub --enrol at the clinic"},
     FaultCode{"replica.revoked", trust, false, "this device was revoked", "a person decides at the hub"},
     FaultCode{"replica.unknown", trust, false, "this replica is not enrolled in the clinic", "enrol the device, with both screens side by side"},
+    FaultCode{"report.several", refused, false, "two reports of this period have this number: they were made without knowledge of each other", "name one by its entry; expected names both"},
+    FaultCode{"report.unknown", unknown_id, false, "no report of this period and place has this number here", "use a number that district.count tells in reported, or a lower one"},
     FaultCode{"request.envelope", envelope, false, "this is not a JSON-RPC 2.0 request", "send jsonrpc, method, params and id as the specification says"},
     FaultCode{"request.reused", refused, false, "this request id was used for something else", "make a new UUID for a new request"},
     FaultCode{"revision.unknown", shape, false, "seen names entries that are not of this record", "send back the revision that was shown"},

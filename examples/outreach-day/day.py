@@ -127,6 +127,8 @@ def home(clinic, code, heron, kite, swift):
     clinic.serve(at("18:00"), hub=True)
     step("  the stick that went ahead is read at the clinic")
     read_stick(clinic, "lower-mill-14-00")
+    step("  the district wants the day's count at six; what has come by then is reported")
+    report(clinic)
     step("  kite has no network: it writes a stick")
     write_stick(kite, "kite")
     kite.stop()
@@ -139,6 +141,13 @@ def home(clinic, code, heron, kite, swift):
     say(f"     both screens show {digits}")
     told(PROGRAM.run("exchange", "--ledger", again.ledger, "--with", clinic.url, may_end_with=(0, 1)))
     return again
+
+
+def report(clinic):
+    """Kept with its number; what came since the last one is named, and that one stays as it was."""
+    day = {"from": DAY, "as_of": DAY}
+    seen = [one["report"]["entry"] for one in clinic.ask("district.count", **day).get("reported", [])]
+    told(clinic.write("district.report", **day, seen=seen, language="en")["text"].split("\n", 1)[1])
 
 
 def list_of(clinic, method, **params):
@@ -261,6 +270,8 @@ work_the_queue(clinic)
 act_on(clinic, otieno)
 part("The day list, after")
 list_of(clinic, "day.list", day=DAY)
+step("  the district is told what the count was when all had come home")
+report(clinic)
 take_home(clinic, heron, kite, swift, again)
 part("The three exams of the morning, as a person reads them")
 heron.serve()

@@ -196,10 +196,11 @@ void add_lists(CLI::App& app, Options& options) {
   list("loops", "Print what is left open, by name, those who cannot wait first.", ClinicList::loops,
        (std::string("Example:\n  limbledger loops --ledger /tmp/show\n\nFor whoever goes out next. ") + served).c_str())
       ->add_option("DATE", options.day, "the day by which something is past (default: today)");
-  list("count", "Print what a clinic reports of a day, a month or a year.", ClinicList::count,
-       (std::string("Example:\n  limbledger count 2026-11 --ledger /tmp/show\n\nThe method district.count names the exams behind each number. ") + served).c_str())
-      ->add_option("DATE", options.day, "a day, a month or a year: 2026-11")
-      ->required();
+  CLI::App* count = list("count", "Print what a clinic reports of a day, a month or a year, and what has changed since it was last reported.", ClinicList::count,
+                         (std::string("Example:\n  limbledger count 2026-11 --report --ledger /tmp/show\n\nThe method district.count names the exams behind each number. ") + served).c_str());
+  count->add_option("DATE", options.day, "a day, a month or a year: 2026-11")->required();
+  CLI::Option* report = count->add_flag("--report", options.report, "keep it as a report, numbered; where no number has changed since the last one, nothing is written");
+  count->add_option("--reported", options.reported, "print the report of this number, as it was reported")->check(CLI::PositiveNumber)->excludes(report);
   list("conflicts", "Print what disagrees and who looks alike, in the order of possible harm.", ClinicList::conflicts,
        (std::string("Example:\n  limbledger conflicts --ledger /tmp/show\n\nNothing is settled by printing it; what is left waits and loses nothing. Each line names the method\nthat settles it and the ids it takes: serve the ledger (limbledger serve), and call it there. ") + served).c_str());
 }

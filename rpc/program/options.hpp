@@ -47,6 +47,8 @@ struct Options {
   bool json = false;
   ClinicList list{};
   std::string day;                         // of a list; empty: today
+  bool report = false;                     // of count: kept as a report
+  int reported = 0;                        // of count: the report that is read back; 0: none
   std::string with;                    // of exchange and join: where the hub answers, as https://HOST:PORT
   std::string address = "0.0.0.0";     // of the hub, also beside serve: its own address that it answers at
   std::optional<std::uint16_t> hub_port;  // 0: any that is free

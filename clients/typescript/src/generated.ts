@@ -937,6 +937,28 @@ export interface Change {
    */
   staff_called?: Name[];
 }
+export interface ChangedExam {
+  exam: Id;
+  /**
+   * arrived: it was not in the ledger that reported; withdrawn; dated, place: its day, its place is another now; moved: to another person; linked, separated: its person was decided to be one with another, or not to be; recorded: something came into its record; judged: nothing did, and the day counted by, the edition, another visit or another decision about people makes it so; absent where it cannot be told (a name from the catalogue)
+   */
+  why?: Name;
+}
+export interface ChangedNumber {
+  /**
+   * as of a number; undated and withdrawn: the exams listed beside the numbers (a name from the catalogue)
+   */
+  count: Name;
+  of?: Name;
+  then: number;
+  now: number;
+  came?: ChangedExam[];
+  went?: ChangedExam[];
+  /**
+   * of people: exams in both whose person is one with that of another exam now and was not then, or the other way round
+   */
+  regrouped?: ChangedExam[];
+}
 export interface ChangesReadResult {
   changes?: Change[];
   cursor: string;
@@ -1207,6 +1229,59 @@ export interface DistrictCountResult {
   counts?: CountedNumber[];
   undated?: Id[];
   withdrawn?: Id[];
+  text?: string;
+  /**
+   * the last report of this period and place, and what has changed since; several where devices reported without knowing of each other; of a report, those that it came after
+   */
+  reported?: Reported[];
+  /**
+   * which report these numbers are; absent: of now
+   */
+  report?: ToldReport;
+  /**
+   * with report: the reports that came after it or beside it
+   */
+  later?: ToldReport[];
+}
+export interface Reported {
+  report: ToldReport;
+  changes?: ChangedNumber[];
+}
+export interface ToldReport {
+  /**
+   * its number among the reports of this period and place; two that know nothing of each other may have the same
+   */
+  report: number;
+  /**
+   * names it: for `entry` of district.count, and for `seen` of district.report (26 characters of lower-case base32)
+   */
+  entry: Id;
+  /**
+   * the day that it was counted by (a calendar date: 1971, 1971-05 or 1971-05-12)
+   */
+  as_of: CalendarDate;
+  edition: Name;
+  at: Instant;
+  by?: Id;
+  by_name?: string;
+  /**
+   * the reports that whoever reported was shown
+   */
+  after?: Id[];
+  /**
+   * true: a part of it cannot be read here; the numbers are whole, the lists of exams are not
+   */
+  incomplete?: boolean;
+}
+export interface DistrictReportResult {
+  report: ToldReport;
+  counted: DistrictCountResult;
+  revision?: Id[];
+  /**
+   * true: every number is as in the last report, which stands; nothing was written
+   */
+  unchanged?: boolean;
+  repeat?: boolean;
   text?: string;
 }
 export interface EnrollingResult {
@@ -2904,6 +2979,17 @@ export interface DistrictCountParams {
   place?: Id;
   as_of?: CalendarDate;
   language?: Name;
+  report?: number;
+  entry?: Id;
+}
+export interface DistrictReportParams {
+  from: CalendarDate;
+  request: RequestId;
+  to?: CalendarDate;
+  place?: Id;
+  as_of?: CalendarDate;
+  seen?: Id[];
+  language?: Name;
 }
 export interface ConflictListParams {
   exam?: Id;
@@ -3101,6 +3187,8 @@ export interface Methods {
   'loop.list': { params: LoopListParams; result: LoopListResult };
   /** what a clinic reports of a period; every number names its exams */
   'district.count': { params: DistrictCountParams; result: DistrictCountResult };
+  /** keeps a count as it is reported, numbered, with the exams behind each number; what changes later is told against it */
+  'district.report': { params: DistrictReportParams; result: DistrictReportResult };
   /** what disagrees and who looks alike, in the order of possible harm; leaving it loses nothing */
   'conflict.list': { params: ConflictListParams; result: ConflictListResult };
   /** takes one of the values of a finding as it was written, with the reason; undone by taking another */
@@ -3144,6 +3232,7 @@ export type WritingMethod =
   | 'addendum.record'
   | 'finding.record'
   | 'finding.withdraw'
+  | 'district.report'
   | 'conflict.settle'
   | 'conflict.put_off'
   | 'letter.write';
@@ -3380,6 +3469,10 @@ export const faults = {
   'replica.revoked': { number: 9, retry: false, hint: "a person decides at the hub" },
   /** this replica is not enrolled in the clinic */
   'replica.unknown': { number: 9, retry: false, hint: "enrol the device, with both screens side by side" },
+  /** two reports of this period have this number: they were made without knowledge of each other */
+  'report.several': { number: 1, retry: false, hint: "name one by its entry; expected names both" },
+  /** no report of this period and place has this number here */
+  'report.unknown': { number: 8, retry: false, hint: "use a number that district.count tells in reported, or a lower one" },
   /** this is not a JSON-RPC 2.0 request */
   'request.envelope': { number: -32600, retry: false, hint: "send jsonrpc, method, params and id as the specification says" },
   /** this request id was used for something else */

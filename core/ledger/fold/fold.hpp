@@ -142,6 +142,21 @@ struct PutOff {
 [[nodiscard]] std::vector<PutOff> put_offs(std::span<const Opened> operations, std::string_view about, std::span<const model::EntryId> entries,
                                            const std::vector<model::PersonId>& persons);
 
+// A count as it was reported, its operations joined.
+struct ReportFold {
+  model::EntryId entry;                 // the last: by it a report is named
+  std::vector<model::EntryId> entries;  // with that of its repeat by a device that was put back, which names it as well
+  std::optional<model::ExaminerId> by;
+  model::Instant at;
+  model::EditionId edition;
+  model::ReportBody said;
+  bool whole = true;                    // all of its operations are here and open
+
+  [[nodiscard]] bool is_among(std::span<const model::EntryId> named) const;
+};
+// One, but where a device that was put back made the same request again and counted otherwise: then both, by entry.
+[[nodiscard]] std::vector<ReportFold> fold_reports(std::span<const Opened> operations);
+
 // Nothing when the set holds no operation that opens the record.
 [[nodiscard]] std::optional<ExamFold> fold_exam(const model::ExamId& exam, std::span<const Opened> operations, const ExaminerKeys& keys,
                                                 const model::ClinicId& clinic, const KeptApart& kept_apart = {});

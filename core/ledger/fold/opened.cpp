@@ -37,6 +37,7 @@ constexpr BodyRow body_rows[] = {
     {"outcome", &read_body<model::OutcomeBody>},       {"countersign", &read_body<model::CountersignBody>},
     {"letter", &read_body<model::LetterBody>},         {"link", &read_body<model::LinkBody>},
     {"examiner", &read_body<model::ExaminerNameBody>}, {"put_off", &read_body<model::PutOffBody>},
+    {"report", &read_body<model::ReportBody>},
 };
 
 }  // namespace
@@ -55,6 +56,7 @@ Result<Opened> open_operation(const model::ClinicId& clinic, const ObjectKey& ke
   opened.entry_ = entry_id(row.hash);
   opened.hash_ = row.hash;
   opened.replica_ = row.replica;
+  opened.seq_ = row.seq;
   opened.stamp_ = header->stamp;
   wire::ReadReport report;
   wire::read_into(wire::type_of<model::Operation>(), &opened.operation_, *document, document->root(), wire::Unknown::ignore, "", report);

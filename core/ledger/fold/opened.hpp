@@ -7,6 +7,7 @@
 #include "core/ledger/keys/seal.hpp"
 #include "core/model/operation.hpp"
 
+#include <cstdint>
 #include <variant>
 
 namespace limbledger::ledger {
@@ -15,7 +16,7 @@ using Body = std::variant<std::monostate, model::PersonBody, model::ExamBody, mo
                           model::ImpressionBody, model::PlanBody, model::SignBody, model::AddendumBody, model::MoveBody, model::SwapSidesBody,
                           model::SettleBody, model::PlaceBody, model::AlertHandledBody, model::TransferBody, model::DisagreeBody,
                           model::BecameBody, model::OutcomeBody, model::CountersignBody, model::LetterBody, model::LinkBody, model::ExaminerNameBody,
-                          model::PutOffBody>;
+                          model::PutOffBody, model::ReportBody>;
 
 // Lives under the clinic's own object.
 [[nodiscard]] inline bool is_of_clinic(const Body& body) {
@@ -27,6 +28,7 @@ class Opened {
   [[nodiscard]] const model::EntryId& entry() const { return entry_; }
   [[nodiscard]] const Hash& hash() const { return hash_; }
   [[nodiscard]] const model::ReplicaId& replica() const { return replica_; }
+  [[nodiscard]] std::uint64_t seq() const { return seq_; }
   [[nodiscard]] const Stamp& stamp() const { return stamp_; }
   [[nodiscard]] const model::Operation& operation() const { return operation_; }
   [[nodiscard]] const Body& body() const { return body_; }
@@ -42,6 +44,7 @@ class Opened {
   model::EntryId entry_;
   Hash hash_{};
   model::ReplicaId replica_;
+  std::uint64_t seq_ = 0;
   Stamp stamp_;
   model::Operation operation_;
   Body body_;

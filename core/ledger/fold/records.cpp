@@ -65,6 +65,13 @@ std::string list_row(const Log& log, const model::ObjectId& object, ObjectType t
     const auto fold = fold_known(log, id, operations);
     return fold ? wire::write(to_row(id, *fold, operations)) : std::string();
   }
+  if (type == ObjectType::report) {
+    ReportRows rows;
+    for (const ReportFold& one : fold_reports(operations)) {
+      rows.reports.push_back({one.entry, one.said.from, one.said.to, one.said.place, one.said.report, one.said.after});
+    }
+    return rows.reports.empty() ? std::string() : wire::write(rows);
+  }
   const auto fold = fold_person(model::PersonId{object.bytes}, operations);
   return fold ? wire::write(person_row(*fold)) : std::string();
 }
@@ -135,14 +142,63 @@ Result<std::vector<PlaceFold>> Records::places() {
 
 Result<const LinkFold*> Records::links() {
   if (!links_) {
-    const auto operations = clinic_operations();
-    if (!operations) {
-      return operations.error();
+    auto links = links_by([](const Opened&) { return true; });
+    if (!links) {
+      return links.error();
     }
-    const ExaminerKeys keys = [this](const model::ExaminerId& examiner, const PublicKey& pub) { return log_.knows_examiner(examiner, pub); };
-    links_ = fold_links(*operations, keys, log_.identity().clinic);
+    links_ = std::move(*links);
   }
   return &*links_;
+}
+
+Result<LinkFold> Records::links_by(const HadReached& had) {
+  auto operations = clinic_operations();
+  if (!operations) {
+    return operations.error();
+  }
+  std::erase_if(*operations, [&](const Opened& one) { return !had(one); });
+  const ExaminerKeys keys = [this](const model::ExaminerId& examiner, const PublicKey& pub) { return log_.knows_examiner(examiner, pub); };
+  return fold_links(*operations, keys, log_.identity().clinic);
+}
+
+Result<std::optional<ListedExam>> Records::exam_by(const model::ExamId& id, const HadReached& had) {
+  auto operations = log_.operations(model::as_object(id));
+  if (!operations) {
+    return operations.error();
+  }
+  std::erase_if(*operations, [&](const Opened& one) { return !had(one); });
+  const auto fold = fold_known(log_, id, *operations, kept_apart_);
+  return fold ? std::optional(to_row(id, *fold, *operations)) : std::nullopt;
+}
+
+Result<std::vector<ListedReport>> Records::reports() {
+  std::vector<ListedReport> out;
+  for (const auto& [id, object] : log_.index().objects) {
+    if (object.type != ObjectType::report) {
+      continue;
+    }
+    if (object.row.empty()) {
+      const auto operations = log_.operations(id);
+      if (!operations) {
+        return operations.error();
+      }
+      log_.set_row(id, list_row(log_, id, object.type, *operations));
+    }
+    if (auto rows = wire::read_text<ReportRows>(object.row)) {
+      for (ReportRow& row : rows->reports) {
+        out.push_back({id, std::move(row)});
+      }
+    }
+  }
+  return out;
+}
+
+Result<std::vector<ReportFold>> Records::report(const model::ObjectId& object) {
+  const auto operations = log_.operations(object);
+  if (!operations) {
+    return operations.error();
+  }
+  return fold_reports(*operations);
 }
 
 Result<const ExaminerNames*> Records::examiners() {
@@ -164,6 +220,10 @@ void Records::changed(std::span<const Opened> operations) {
       kept->second->operations.push_back(opened);
     }
     const bool of_clinic = object == log_.clinic_object();
+    if (std::holds_alternative<model::ReportBody>(opened.body())) {
+      listed_.erase(object);
+      continue;  // says nothing of an exam or a person
+    }
     if (!of_clinic && !std::holds_alternative<model::ExamBody>(opened.body()) && exams_.find(model::ExamId{object.bytes}) == exams_.end()) {
       ++people_changes_;
     }
@@ -202,8 +262,8 @@ Result<void> Records::refresh_lists() {
     if (listed_.contains(id)) {
       continue;
     }
-    if (object.type == ObjectType::clinic) {
-      listed_.insert(id);  // of no list, as long as nothing comes of it
+    if (object.type == ObjectType::clinic || object.type == ObjectType::report) {
+      listed_.insert(id);  // of neither list, as long as nothing else comes of it
       continue;
     }
     const bool is_exam = object.type == ObjectType::exam;

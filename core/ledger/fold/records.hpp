@@ -8,6 +8,7 @@
 #include "core/ledger/log/log.hpp"
 
 #include <cstdint>
+#include <functional>
 #include <map>
 #include <memory>
 #include <optional>
@@ -32,6 +33,28 @@ struct PersonRow {
 };
 BOOST_DESCRIBE_STRUCT(PersonRow, (), (person, in_conflict))
 
+// A report as the index keeps it.
+struct ReportRow {
+  model::EntryId entry;
+  model::PartialDate from;
+  model::PartialDate to;
+  std::optional<model::PlaceId> place;
+  wire::Count<1, 100000> report;
+  std::vector<model::EntryId> after;
+};
+BOOST_DESCRIBE_STRUCT(ReportRow, (), (entry, from, to, place, report, after))
+struct ReportRows {
+  std::vector<ReportRow> reports;
+};
+BOOST_DESCRIBE_STRUCT(ReportRows, (), (reports))
+struct ListedReport {
+  model::ObjectId object;
+  ReportRow row;
+};
+
+// Whether an operation had reached a ledger.
+using HadReached = std::function<bool(const Opened&)>;
+
 struct PersonRecord {
   PersonFold fold;
   std::vector<Opened> operations;
@@ -55,6 +78,13 @@ class Records {
   // All exams and persons, by id. Rows that the index does not hold are folded first.
   [[nodiscard]] Result<const std::map<model::ExamId, ListedExam>*> exams();
   [[nodiscard]] Result<const std::map<model::PersonId, model::Person>*> persons();
+
+  // What was reported, as far as the rows tell: no report is opened for it that was listed before.
+  [[nodiscard]] Result<std::vector<ListedReport>> reports();
+  [[nodiscard]] Result<std::vector<ReportFold>> report(const model::ObjectId& object);
+  // As they would stand by these operations alone; an exam that none of them opens is nothing.
+  [[nodiscard]] Result<std::optional<ListedExam>> exam_by(const model::ExamId& id, const HadReached& had);
+  [[nodiscard]] Result<LinkFold> links_by(const HadReached& had);
 
   // Those of whom something was recorded in two ways, neither knowing of the other.
   [[nodiscard]] Result<const std::set<model::PersonId>*> persons_in_conflict();

@@ -237,6 +237,8 @@ void Log::note(const Opened& opened) {
   const bool of_whichever = std::holds_alternative<model::PutOffBody>(opened.body());  // tells nothing of the record that it lives in
   if (std::holds_alternative<model::PersonBody>(opened.body())) {
     object.type = ObjectType::person;
+  } else if (std::holds_alternative<model::ReportBody>(opened.body())) {
+    object.type = ObjectType::report;
   } else if (opened.readable() && !is_of_clinic(opened.body()) && !of_whichever) {
     object.type = ObjectType::exam;
   }

@@ -1,6 +1,6 @@
 // What a replica remembers of its ledger between two starts, so that opening does not undo every seal again: which objects
-// there are and under which keys, which request made which object, who examines, and one short row an exam or person for
-// the lists. Local, sealed under the shelf key, never exchanged and never trusted: it is tagged with the fold's version
+// there are and under which keys, which request made which object, who examines, and one short row an exam, person or
+// report for the lists. Local, sealed under the shelf key, never exchanged and never trusted: it is tagged with the fold's version
 // and the leaves it covers, and anything that does not fit is thrown away and folded anew. Source: ledger, item 37.
 #pragma once
 

@@ -29,6 +29,21 @@ struct PrintedList {
   return {"day.list", "day"};
 }
 
+// What district.report takes beside the period: the reports that the count has just named, and an id of its own.
+[[nodiscard]] std::string report_params(service::Desk& desk, const Result<wire::Document>& counted) {
+  std::string seen;
+  for (int i = 0; counted; ++i) {
+    const wire::Node* entry = counted->at_pointer("/reported/" + std::to_string(i) + "/report/entry");
+    if (entry == nullptr) {
+      break;
+    }
+    seen += (seen.empty() ? "" : ",") + wire::quoted(entry->text);
+  }
+  model::RequestId request;
+  desk.world().random(request.bytes);
+  return R"(,"seen":[)" + seen + R"(],"request":)" + wire::quoted(request.to_text());
+}
+
 }  // namespace
 
 ExitCode print_list(const Options& options) {
@@ -50,6 +65,17 @@ ExitCode print_list(const Options& options) {
   service::Context context;
   context.desk = &opened.desk();
   context.edition = &opened.desk().edition();
+  const auto answer = [&](std::string_view method, const std::string& params) {
+    const auto sent = wire::parse(params);
+    if (!sent) {
+      throw problem_of(sent.error(), "DATE");
+    }
+    auto result = service::call(service::methods(), context, method, *sent, &sent->root());
+    if (!result) {
+      throw problem_of(result.error(), folder);
+    }
+    return wire::parse(*result);
+  };
   std::string params = R"({"language":"en")";
   if (!options.day.empty() && !list.day_member.empty()) {
     params += "," + wire::quoted(list.day_member) + ":" + wire::quoted(options.day);
@@ -57,17 +83,13 @@ ExitCode print_list(const Options& options) {
   if (options.list == ClinicList::conflicts) {
     params += R"(,"limit":500)";  // a page says where it holds a part alone
   }
-  const auto sent = wire::parse(params + "}");
-  if (!sent) {
-    throw problem_of(sent.error(), "DATE");
+  if (options.reported != 0) {
+    params += R"(,"report":)" + std::to_string(options.reported);
   }
-  const auto ask = [&] {
-    auto result = service::call(service::methods(), context, list.method, *sent, &sent->root());
-    if (!result) {
-      throw problem_of(result.error(), folder);
-    }
-    return wire::parse(*result);
-  };
+  if (options.report) {
+    params += report_params(opened.desk(), answer(list.method, params + "}"));
+  }
+  const auto ask = [&] { return answer(options.report ? "district.report" : list.method, params + "}"); };
   auto document = ask();
   // Nobody else waits for this program: it goes on until all records are compared.
   while (document && document->child(document->root(), "looking") != nullptr) {

@@ -63,6 +63,8 @@ std::span<const Line> example_talk() {
       {"day.list", "who came, and what is left, with the page to print", R"({"day":"2026-11-24","language":"en"})", {}},
       {"loop.list", "what is left open a month later, by name", R"({"as_of":"2026-12-24","language":"en"})", {}},
       {"district.count", "what was done in a month, with the exams behind each number", R"({"from":"2026-11","as_of":"2026-12-24","language":"en"})", {}},
+      {"district.report", "given to the district, and kept with its number", R"({"from":"2026-11","as_of":"2026-12-24","seen":[],"language":"en","request":"6a0c5b9e-0000-4000-8000-000000000063"})", {}},
+      {"district.count", "as it was reported", R"({"from":"2026-11","report":1,"language":"en"})", {}},
       {"conflict.list", "what disagrees, and who looks alike", R"({"language":"en"})", {}},
       {"person.register", "somebody who may be registered already: look_alikes says so, and nothing is refused", R"({"names":[{"text":"Kofi Invented"}],"birth":{"date":"2001"},"sex":"male","home":"Upper Ford","request":"6a0c5b9e-0000-4000-8000-000000000061"})", {}},
       {"pair.list", "who may be registered twice", R"({})", {{"pair_persons", "/pairs/0/persons"}, {"pair_first_seen", "/pairs/0/people/0/revision"}}},

@@ -31,6 +31,7 @@ enum class Deed : std::uint8_t {
   enrol,       // a person is registered
   amend,       // a person's home or birth
   decide,      // whether two records are of one person
+  report,      // a count of the month, in two operations, after the reports on the screen
   other_kind,  // an entry of a kind that only a newer program knows
 };
 

@@ -190,6 +190,10 @@ std::string Device::said() {
     } else if (known.type == ObjectType::person) {
       const auto person = records->person(model::PersonId{object.bytes});
       out += person ? wire::write((*person)->fold.person) : "nobody";
+    } else if (known.type == ObjectType::report) {
+      for (const ReportFold& one : fold_reports(*operations)) {
+        out += one.entry.to_text() + wire::write(one.said);
+      }
     }
   }
   const auto links = records->links();

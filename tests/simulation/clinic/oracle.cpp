@@ -439,6 +439,7 @@ Judged judge_home(const std::vector<Device*>& devices, const Doings& doings) {
     }
   }
   judge_same_pages(devices);
+  judge_reports(hub, doings);
   for (const auto& [object, known] : hub.log->index().objects) {
     if (known.type == ObjectType::exam) {
       const Page page = hub.page(model::ExamId{object.bytes});

@@ -18,4 +18,7 @@ void judge_screen(Device& device, const Doings& doings);
 // slot those stand that nobody replaced who had them on the screen.
 [[nodiscard]] Judged judge_home(const std::vector<Device*>& devices, const Doings& doings);
 
+// Each report stands once as it was written, and the last are those that nobody had on the screen who reported after.
+void judge_reports(Device& hub, const Doings& doings);
+
 }  // namespace limbledger::ledger::clinic_sim

@@ -1,5 +1,6 @@
 #include "tests/simulation/clinic/people.hpp"
 
+#include "core/wire/read.hpp"
 #include "core/wire/write.hpp"
 
 namespace limbledger::ledger::clinic_sim {
@@ -274,6 +275,8 @@ void People::work(Seat& seat) {
       write_newer(seat, dice_.one_in(2));
     } else if (wish < 20) {
       write_in_form(seat);
+    } else if (wish == 23) {
+      report(seat);
     }
     // Else it lies open, and something may come in behind it.
   }
@@ -302,6 +305,17 @@ void People::acknowledge(Seat& seat, ActId act) {
   ++acknowledged_;
 }
 
+bool People::holds_reports(Device& device, const NewOperation& report) {
+  const auto said = wire::read_text<model::ReportBody>(report.body_json);
+  const auto listed = device.records->reports();
+  return listed && std::all_of(said->after.begin(), said->after.end(), [&](const model::EntryId& entry) {
+    return std::any_of(listed->begin(), listed->end(), [&](const ListedReport& one) {
+      const auto folds = device.records->report(one.object);
+      return std::any_of(folds->begin(), folds->end(), [&](const ReportFold& fold) { return fold.is_among({&entry, 1}); });
+    });
+  });
+}
+
 bool People::send(Seat& seat, Sent sent, bool again) {
   Device& device = *seat.device;
   if (device.is_dark() || device.has_ended()) {
@@ -326,6 +340,9 @@ bool People::send(Seat& seat, Sent sent, bool again) {
     if (!held || std::none_of(held->begin(), held->end(), [&entry](const Opened& one) { return one.entry() == entry; })) {
       return false;
     }
+  }
+  if (sent.operations.front().op == "report" && !holds_reports(device, sent.operations.front())) {
+    return false;
   }
   if (!sent.operations.front().after.empty() && Graph(*held).heads() != sent.operations.front().after) {
     ++overtaken_;

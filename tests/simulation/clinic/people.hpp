@@ -73,6 +73,9 @@ class People {
   void write_newer(Seat& seat, bool is_readable);
   void fill_person_page(Seat& seat, bool is_new);
   void fill_pair_page(Seat& seat);
+  void report(Seat& seat);
+  // Those that it comes after.
+  [[nodiscard]] static bool holds_reports(Device& device, const NewOperation& report);
 
   [[nodiscard]] model::RequestId new_request();
   [[nodiscard]] NewOperation operation(const Seat& seat, const Act& act, std::string op, std::string body_json) const;

@@ -162,4 +162,44 @@ void People::fill_pair_page(Seat& seat) {
   seat.page = Sent{id, {std::move(one)}};
 }
 
+void People::report(Seat& seat) {
+  const auto listed = seat.device->records->reports();
+  if (!listed) {
+    return;
+  }
+  Act act;
+  act.deed = Deed::report;
+  act.request = new_request();
+  act.object = object_of(the_clinic(), ObjectType::report, act.request, 0);
+  const ActId id = doings_.size();
+  model::ReportBody said;
+  said.from = model::PartialDate{2026, 11, 0};
+  said.to = said.from;
+  said.report.steps = 1;
+  said.as_of = model::PartialDate{2026, 12, 1};
+  for (const ListedReport& one : *listed) {
+    const Acts there = acts_in(*seat.device->log->operations(one.object));
+    act.seen.insert(there.begin(), there.end());
+    said.after.push_back(one.row.entry);
+    said.report.steps = std::max(said.report.steps, one.row.report.steps + 1);
+  }
+  // All that was shown is named; there is room for so many.
+  if (said.after.size() > 60) {
+    return;
+  }
+  act.parts.push_back({words_of(id, 0), "", "", {}});
+  act.parts.push_back({words_of(id, 1), "", "", {}});
+  Sent sent{id, {}};
+  said.counts.push_back({{"exams"}, model::Word{words_of(id, 0)}, {static_cast<std::int64_t>(id)}});
+  sent.operations.push_back(operation(seat, act, "report", wire::write(said)));
+  model::ReportBody more{said.from, said.to, std::nullopt, said.report, said.as_of, {}, {}, {}, {}};
+  more.exams.push_back({{{0}}, {model::ExamId{act.object.bytes}}});
+  sent.operations.push_back(operation(seat, act, "report", wire::write(more)));
+  for (NewOperation& one : sent.operations) {
+    one.type = ObjectType::report;
+  }
+  (void)doings_.add(std::move(act));
+  (void)send(seat, std::move(sent), false);
+}
+
 }  // namespace limbledger::ledger::clinic_sim

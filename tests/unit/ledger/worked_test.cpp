@@ -110,6 +110,7 @@ TEST_CASE("every worked run verifies up to its head: forks, dropped bodies, unkn
   for (const auto& named : std::vector<std::pair<std::string, std::string>>{
            {"op", "run"},
            {"put_off", "run"},
+           {"report", "run"},
            {"run", "run"},
            {"run_part", "run"},
            {"fork", "left"},
@@ -142,11 +143,11 @@ TEST_CASE("every worked run verifies up to its head: forks, dropped bodies, unkn
     CHECK(verified->size() == size);
     ++run_count;
   }
-  CHECK(run_count == 17);
+  CHECK(run_count == 18);
 }
 
 TEST_CASE("the worked operation and read are sealed to the same bytes") {
-  for (const char* name : {"worked", "op", "put_off", "access"}) {
+  for (const char* name : {"worked", "op", "put_off", "report", "access"}) {
     const Case worked = Case::named(name);
     const Position at{{worked.bytes<16>(worked.out("clinic"))}, {worked.bytes<16>(worked.out("replica"))},
                       get_integer(from_hex(worked.out("aad")).data() + 48, 8)};

@@ -59,7 +59,7 @@ TEST_CASE("of the lists among the params of a method only those that may be empt
       }
     }
   }
-  CHECK(optional == std::vector<std::string>{"examiner.amend seen", "person.amend replaces", "pair.decide seen", "place.amend replaces", "place.amend seen", "impression.record replaces", "plan.record replaces", "conflict.put_off entries"});
+  CHECK(optional == std::vector<std::string>{"examiner.amend seen", "person.amend replaces", "pair.decide seen", "place.amend replaces", "place.amend seen", "impression.record replaces", "plan.record replaces", "district.report seen", "conflict.put_off entries"});
   const std::string text = openrpc_text(service::methods());
   CHECK(holds(text, R"("name":"seen","description":"needed: the revision that was shown","required":true)"));
 }

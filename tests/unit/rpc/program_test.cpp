@@ -297,6 +297,9 @@ TEST_CASE("the command line is read, and a wrong one ends with code 2") {
   CHECK(options_of({"count", "2026-11"}, code)->list == ClinicList::count);
   CHECK(options_of({"count", "2026-11"}, code)->day == "2026-11");
   CHECK_FALSE(options_of({"count"}, code).has_value());
+  CHECK(options_of({"count", "2026-11", "--report"}, code)->report);
+  CHECK(options_of({"count", "2026-11", "--reported", "2"}, code)->reported == 2);
+  CHECK_FALSE(options_of({"count", "2026-11", "--report", "--reported", "2"}, code).has_value());
   CHECK(options_of({"schemas", "/x"}, code)->command == Command::schemas);
   for (const auto& wrong : std::vector<std::vector<const char*>>{{},
                                                                   {"nonsense"},

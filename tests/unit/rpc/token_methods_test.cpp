@@ -27,7 +27,7 @@ const std::map<std::string, std::string>& scopes_of_the_page() {
       {"exam.assess", "EV"},         {"document.assess", "EVS"},   {"statement.explain", "EV"},  {"step.suggest", "E"},          {"note.write", "EV"},
       {"letter.write", "E"},         {"take_home.write", "E"},     {"ledger.verify", "EV"},      {"changes.read", "EKV"},        {"request.read", "EK"},
       {"exam.countersign", "E"},     {"pair.list", "EV"},          {"pair.decide", "E"},         {"day.list", "EV"},             {"loop.list", "EV"},
-      {"conflict.list", "EV"},       {"conflict.settle", "E"},     {"conflict.put_off", "E"},     {"district.count", "EV"},     {"replica.list", "EVS"},      {"exchange.begin", "ES"},       {"exchange.read", "ES"},
+      {"conflict.list", "EV"},       {"conflict.settle", "E"},     {"conflict.put_off", "E"},     {"district.count", "EV"},        {"district.report", "E"},     {"replica.list", "EVS"},      {"exchange.begin", "ES"},       {"exchange.read", "ES"},
       {"exchange.end", "ES"},        {"parcel.write", "ES"},       {"parcel.take", "ES"},        {"replica.enrol", "E"},         {"replica.let_in", "E"}};
   return table;
 }

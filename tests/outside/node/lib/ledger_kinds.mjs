@@ -32,7 +32,7 @@ export const worked = () => {
 };
 
 export const names = () => {
-  const types = [['person', 1], ['exam', 2], ['finding', 3], ['link', 4], ['examiner', 5], ['place', 6], ['plan_item', 7], ['letter', 8]];
+  const types = [['person', 1], ['exam', 2], ['finding', 3], ['link', 4], ['examiner', 5], ['place', 6], ['plan_item', 7], ['letter', 8], ['report', 9]];
   const object = (type) => L.object_id(c.clinic, type, seeds.request, 258);
   return {
     name: 'names', about: 'ids of every type of object for one request at index 258, and their written form',
@@ -98,6 +98,33 @@ const put_off = () => {
   };
 };
 
+const report = () => {
+  const request = fill(16, 0x14);
+  const key = fill(32, 0x2a);
+  const object = L.object_id(c.clinic, 9, request, 0);
+  const chain = c.exam_chain();
+  const opening = chain.entries[1].e;
+  const add_key = chain.add({
+    kind: L.KIND.key, flags: 0, milliseconds: c.start_ms + 3000, kid: L.key_id(key, object),
+    body: L.key_body(1, c.epoch_1.pub, key, object, fill(32, 0x2b)),
+  });
+  const json = c.payload({
+    op: 'report', request, object, wall_ms: c.start_ms + 3000,
+    body: {
+      from: '2025-11', to: '2025-11', report: 1, as_of: '2025-12-01', after: [],
+      had: [{ replica: base32(chain.replica), seq: 2, entry: c.name_of(opening) }],
+      counts: [{ count: 'exams', number: 1 }, { count: 'people', number: 1 }, { count: 'complaint', of: 'acute_knee', number: 1 }],
+      exams: [{ in: [0, 1, 2], exams: [base32(c.exam)] }],
+    },
+  });
+  const entry = c.add_op(chain, json, { key, object });
+  return {
+    name: 'report', about: 'the count of a month as it was reported, under an object and a key of its own, in a chain that has one exam',
+    inputs: { device_seed: hex(seeds.device), key: hex(key), request: hex(request), seal_seed: hex(fill(32, 0x2b)), milliseconds: c.start_ms + 4000, counter: 0, flags: 1, text: json },
+    outputs: { ...c.shown(chain, entry, json), object: hex(object), key_body: hex(add_key.body), run: hex(chain.run(1)) },
+  };
+};
+
 export const key_and_op = () => {
   const chain = c.exam_chain();
   const [key, op] = chain.entries;
@@ -111,6 +138,7 @@ export const key_and_op = () => {
       outputs: c.shown(chain, key),
     },
     put_off(),
+    report(),
     {
       name: 'op', about: 'the first operation under that key, in the same commit',
       inputs: { device_seed: hex(seeds.device), key: hex(seeds.exam_key), milliseconds: c.start_ms, counter: 1, flags: 1, text: json },
