@@ -5,13 +5,14 @@
 #include "core/wire/write.hpp"
 
 #include <algorithm>
+#include <optional>
 
 namespace limbledger::interpret {
 
 namespace {
 
 template <class T, class Do>
-void each(std::optional<std::vector<T>>& all, const Do& act) {
+void in_each(std::optional<std::vector<T>>& all, const Do& act) {
   if (all) {
     std::for_each(all->begin(), all->end(), act);
   }
@@ -31,11 +32,11 @@ class TakesOut {
   }
   template <class Found>
   void from_all(std::optional<std::vector<Found>>& all) {
-    each(all, [&](Found& one) { from(one); });
+    in_each(all, [&](Found& one) { from(one); });
   }
   // What was weighed stands as it was written.
   void from_settled(std::optional<std::vector<model::Settled>>& all) {
-    each(all, [&](model::Settled& one) {
+    in_each(all, [&](model::Settled& one) {
       if (one.about.text != "finding" && one.about.text != "withdrawal") {
         return;
       }
@@ -89,9 +90,9 @@ bool take_out_remarks(const std::vector<model::ItemId>& items, model::Exam& exam
   TakesOut out(items);
   out.from_all(exam.findings);
   out.from_settled(exam.settled);
-  each(exam.findings, [&](model::Finding& one) { out.from_settled(one.settled); });
-  each(exam.addenda, [&](model::Addendum& one) { out.from_all(one.findings); });
-  each(exam.countersigned, [&](model::Countersigned& one) { out.from_all(one.findings); });
+  in_each(exam.findings, [&](model::Finding& one) { out.from_settled(one.settled); });
+  in_each(exam.addenda, [&](model::Addendum& one) { out.from_all(one.findings); });
+  in_each(exam.countersigned, [&](model::Countersigned& one) { out.from_all(one.findings); });
   return out.any();
 }
 

@@ -133,10 +133,11 @@ struct FoundOnSide {
                      [&](const Finding* one) { return one->item == finding.item && read_against(view, *one) == &finding; });
 }
 
-// What the difference of two girths may mean by its error, as the note has it.
-[[nodiscard]] std::string girth_meaning(const PageView& view, const Finding& finding) {
+// What the difference of two girths may mean by its error, as the note has it; with the other side's figure where that does not stand beside it.
+[[nodiscard]] std::string girth_meaning(const PageView& view, const Finding& finding, bool beside) {
   for (const interpret::Statement& one : view.assessment.statements) {
-    const std::string name = one.message.text + ".beside";
+    const std::string row = one.message.text + ".row";
+    const std::string name = !beside && view.words.has(row) ? row : one.message.text + ".beside";
     if (one.side == finding.side && one.statement.text.starts_with("measure.girth:" + finding.item.text + ":") && view.words.has(name)) {
       return view.words.say(name, statement_words(one, view.exam, view.words, view.edition).args);
     }
@@ -149,7 +150,7 @@ struct FoundOnSide {
   const Finding* other = read_against(view, finding);
   std::string value = without_side(view, finding, shortened);
   if (other == nullptr) {
-    return joined({value, girth_meaning(view, finding)});
+    return joined({value, girth_meaning(view, finding, false)});
   }
   const std::string own_bare = bare_value_text(view.words, view.edition, finding);
   const std::string other_bare = bare_value_text(view.words, view.edition, *other);
@@ -159,7 +160,7 @@ struct FoundOnSide {
   return joined({view.say("letter.other_value", {{"value", value, false, true},
                                                  {"side", side_of(view.words, other->side), false, true},
                                                  {"other", without_meaning(*other, alike ? other_bare : other_whole, shortened), false, true}}),
-                 girth_meaning(view, finding)});
+                 girth_meaning(view, finding, true)});
 }
 
 [[nodiscard]] bool alert_rests_on(const PageView& view, const Finding& finding) {

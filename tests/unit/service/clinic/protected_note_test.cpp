@@ -2,7 +2,8 @@
 // byte from a record without one. Logic tests of our own rules (clinical safety, C9, C14, C16); everything is invented.
 #include "tests/unit/service/clinic/queue_visit.hpp"
 
-#include <algorithm>
+#include <string>
+#include <vector>
 
 namespace limbledger::service::test::protected_notes {
 
