@@ -113,9 +113,9 @@ View::View(const View& base, const model::Finding& instead)
   own.count = own.count + 1 - taken;
 }
 
-View::View(const View& base, Listens /*listens*/)
+View::View(const View& base, Listens listens)
     : exam_(base.exam_), person_(base.person_), edition_(base.edition_), examined_on_(base.examined_on_), as_of_(base.as_of_), ages_(base.ages_), findings_(base.findings_), runs_(base.runs_),
-      may_hold_two_(base.may_hold_two_), listens_(true) {}
+      may_hold_two_(base.may_hold_two_), heard_from_(listens.from) {}
 
 View::View(const View& base, const std::vector<model::EntryId>& without)
     : exam_(base.exam_), person_(base.person_), edition_(base.edition_), examined_on_(base.examined_on_), as_of_(base.as_of_), ages_(base.ages_), may_hold_two_(base.may_hold_two_) {

@@ -9,6 +9,7 @@
 #include "core/reference/edition.hpp"
 
 #include <cstdint>
+#include <limits>
 #include <memory>
 #include <optional>
 #include <span>
@@ -38,8 +39,10 @@ class View {
 
   // The same exam with this finding in its slot, whatever stood there: to see what an answer would change. `base` and `instead` live longer.
   View(const View& base, const model::Finding& instead);
-  // The same exam, which keeps of what was asked, as far as two of it may stand (heard()). `base` lives longer.
-  struct Listens {};
+  // The same exam, which keeps of what was asked, as far as so many of it stand (heard()). `base` lives longer.
+  struct Listens {
+    std::uint32_t from = 2;
+  };
   View(const View& base, Listens listens);
   // The same exam without what these entries say (in order). `base` lives longer.
   View(const View& base, const std::vector<model::EntryId>& without);
@@ -66,7 +69,7 @@ class View {
   [[nodiscard]] Findings at(const model::Item& item, model::Side side) const;  // of this edition
   [[nodiscard]] Findings of(const model::Item& item) const {                   // of every side
     const Run& run = runs_[edition_.index(item)];
-    if (listens_ && run.count > 1) {
+    if (run.count >= heard_from_) {
       heard_.push_back(&item);
     }
     return Findings(findings_).subspan(run.first, run.count);
@@ -99,7 +102,7 @@ class View {
   };
   std::vector<Run> runs_;  // of each item of the edition, in findings_
   bool may_hold_two_ = false;
-  bool listens_ = false;
+  std::uint32_t heard_from_ = std::numeric_limits<std::uint32_t>::max();
   mutable std::vector<const model::Item*> heard_;
   mutable Trails trails_;
   mutable std::unique_ptr<const Bodies> bodies_;

@@ -106,6 +106,18 @@ bool undone_without_reason(const model::Finding& finding) {
   return one != nullptr && says_not_done(one->choice) && !finding.remark;
 }
 
+bool is_look(const model::Finding& finding) {
+  const std::string& item = finding.item.text;
+  const bool of_today = !finding.origin || (*finding.origin != model::Origin::carried_over && *finding.origin != model::Origin::self_reported);
+  return of_today && !item.starts_with("history.") && !item.starts_with("body.") && !item.starts_with("general.concern_");
+}
+
+bool stands_out(const reference::Edition& edition, const model::Finding& finding) {
+  const auto* answer = std::get_if<model::Answer>(&finding.value);
+  const bool unsure = answer != nullptr && answer->answer == model::AnswerWord::unsure;
+  return (unsure && is_look(finding)) || ordinary(edition, finding) == Ordinary::unusual;
+}
+
 Ordinary ordinary(const reference::Edition& edition, const model::Finding& finding) {
   const model::Item* item = edition.item(finding.item);
   if (item == nullptr) {

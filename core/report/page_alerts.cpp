@@ -298,7 +298,7 @@ SheetSection alerts_section(const PageView& view) {
   add_urgent(view, section);
   // One line whatever their number, so that not even a count is told.
   if (some_hidden && view.names.protected_note == ProtectedNote::mentioned) {
-    section.bullet(view.say("page.see_protected") + ".");
+    section.bullet(view.say("page.see_protected") + "." + (view.holds_remarks_apart ? " " + view.say("page.remark_apart") + "." : ""));
   }
   add_none_raised(view, some_hidden, section);
   for (const interpret::Statement& statement : view.assessment.statements) {

@@ -1,4 +1,5 @@
 // What was found, what was not done and why, and what was not examined.
+#include "core/interpret/after/private_remarks.hpp"
 #include "core/interpret/view.hpp"
 #include "core/model/exam/day.hpp"
 #include "core/report/brief/brief.hpp"
@@ -63,11 +64,30 @@ using model::Side;
          !holds_finding(view, missing.item, missing.side);
 }
 
+[[nodiscard]] std::vector<model::ItemId> remarks_apart(const model::Exam& exam, const std::optional<model::Person>& person, const reference::Edition& facts,
+                                                       const model::PartialDate& as_of) {
+  return interpret::items_of_private_remarks(interpret::View(exam, person, facts, as_of));
+}
+
+// The exam as this page tells it, where that differs from the record.
+[[nodiscard]] std::optional<model::Exam> without_remarks(const model::Exam& exam, const std::vector<model::ItemId>& items, ProtectedNote note) {
+  std::optional<model::Exam> told;
+  if (note != ProtectedNote::shown && !items.empty()) {
+    told = exam;
+    if (!interpret::take_out_remarks(items, *told)) {
+      told.reset();
+    }
+  }
+  return told;
+}
+
 }  // namespace
 
 PageView::PageView(const model::Exam& of_exam, const std::optional<model::Person>& of_person, const interpret::Assessment& judged,
                    const Words& said, const reference::Edition& facts, const PageNames& known)
-    : exam(of_exam), person(of_person), assessment(judged), words(said), edition(facts), names(known) {
+    : remarks_apart_(remarks_apart(of_exam, of_person, facts, judged.as_of)), without_them_(without_remarks(of_exam, remarks_apart_, known.protected_note)),
+      exam(without_them_ ? *without_them_ : of_exam), person(of_person), assessment(judged), words(said), edition(facts), names(known),
+      holds_remarks_apart(without_them_.has_value()) {
   for (const model::Finding& finding : findings_of(exam)) {
     const model::Standing standing = finding.standing ? *finding.standing : model::Standing::current;
     if (standing != model::Standing::current && standing != model::Standing::in_conflict) {
@@ -127,7 +147,16 @@ std::string PageView::which_of_two(const model::Finding& finding) const {
   return {};
 }
 
+bool PageView::has_remark_apart(const model::Finding& finding) const {
+  return finding.remark && std::binary_search(remarks_apart_.begin(), remarks_apart_.end(), finding.item);
+}
+
 std::string PageView::value(const model::Finding& finding) const {
+  if (has_remark_apart(finding) && names.protected_note != ProtectedNote::shown) {
+    model::Finding told = finding;  // as an alert once rested on it, it lies outside the exam
+    told.remark.reset();
+    return value(told);
+  }
   std::string text = joined({value_text(words, edition, finding), which_of_two(finding)});
   if (const std::string unseen = other_side_unseen(finding); !unseen.empty()) {
     text += ", " + unseen;

@@ -106,6 +106,25 @@ void add_once(std::vector<std::string>& list, const std::string& text) {
   return series != nullptr && (item == series->item(interpret::FootInput::first) || item == series->item(interpret::FootInput::second));
 }
 
+// "foot_piano_key" of "foot.piano_key".
+[[nodiscard]] std::string in_a_name(const model::ItemId& item) {
+  std::string name = item.text;
+  std::replace(name.begin(), name.end(), '.', '_');
+  return name;
+}
+
+// What was found beside the rule may ask for another film than its own, or say how the foot is kept until then.
+[[nodiscard]] std::string with_what_follows(std::string outcome, const RuleResult& rule, const model::Exam& exam, const Words& words) {
+  std::vector<std::string> follows;
+  for (const model::Finding& finding : findings_of(exam)) {
+    const std::string name = "msg." + rule.rule.text + ".then_" + in_a_name(finding.item);
+    if (finding.side == rule.side && interpret::settles(finding) && interpret::says_tender(finding) && looks_past(rule, finding.item.text) && words.has(name)) {
+      add_once(follows, words.say(name));
+    }
+  }
+  return follows.empty() ? outcome : outcome + ". " + joined(follows, ". ");
+}
+
 // What outside the rule speaks against its negative.
 [[nodiscard]] std::string contradicted_by(const RuleResult& rule, const model::Exam& exam, const Words& words) {
   const interpret::Series* series = interpret::series_of(rule.rule.text);
@@ -122,7 +141,10 @@ void add_once(std::vector<std::string>& list, const std::string& text) {
     const auto* choices = std::get_if<model::Choices>(&finding.value);
     const bool film = choices != nullptr && (finding.side == rule.side || finding.side == model::Side::midline) &&
                       std::find(choices->choices.begin(), choices->choices.end(), model::ChoiceId{seen}) != choices->choices.end();
-    if (bone || zone || walk || film) {
+    const std::string own = "msg." + rule.rule.text + ".contradicted_by_" + in_a_name(finding.item);
+    if (bone && words.has(own)) {
+      because.push_back(words.say(own));
+    } else if (bone || zone || walk || film) {
       because.push_back(words.say("msg." + rule.rule.text + (bone ? ".contradicted_bone" : zone ? ".contradicted_zone" : walk ? ".contradicted_walk" : ".contradicted_film")));
     }
   }
@@ -160,7 +182,12 @@ void add_once(std::vector<std::string>& list, const std::string& text) {
 }
 
 // What an outcome is called: most rules advise a film; one that does not has words of its own.
-[[nodiscard]] std::string outcome_word(const RuleResult& rule, const interpret::SettleAnswer& answer, const Words& words) {
+[[nodiscard]] std::string outcome_word(const RuleResult& rule, const interpret::SettleAnswer& answer, const model::Exam& exam, const Words& words) {
+  // An answer that would make it negative beside what contradicts that does not say that no film is needed.
+  const std::string doubted = "msg." + rule.rule.text + ".gives_contradicted";
+  if (answer.gives == interpret::Outcome::negative && words.has(doubted) && !contradicted_by(rule, exam, words).empty()) {
+    return words.say(doubted);
+  }
   const std::string_view outcome = wire::type_of<interpret::Outcome>().words[static_cast<std::size_t>(answer.gives)];
   const std::string own = "msg." + rule.rule.text + ".gives_" + (answer.band ? answer.band->text : std::string(outcome));
   return words.has(own) ? words.say(own) : enum_word(words, "outcome", answer.gives);
@@ -204,10 +231,10 @@ void add_once(std::vector<std::string>& list, const std::string& text) {
   }
   switch (rule.outcome) {
     case interpret::Outcome::positive:
-      return words.say(name + "positive");
+      return with_what_follows(words.say(name + "positive"), rule, exam, words);
     case interpret::Outcome::negative: {
       if (has_flag(rule, "contradicted")) {
-        return words.say(name + "negative_contradicted", {{"because", contradicted_by(rule, exam, words), false, true}});
+        return with_what_follows(words.say(name + "negative_contradicted", {{"because", contradicted_by(rule, exam, words), false, true}}), rule, exam, words);
       }
       if (has_flag(rule, "beside_contradicted")) {
         return words.say(name + "negative_beside");
@@ -227,8 +254,9 @@ void add_once(std::vector<std::string>& list, const std::string& text) {
       if (needs.empty() && words.has(name + "undetermined_here")) {
         return words.say(name + "undetermined_here");
       }
-      return words.say(name + (rule.value ? "undetermined_value" : "undetermined"),
-                       {{"needs", joined(needs), false, true}, {"value", value_words(rule, words), false, true}, {"points", points_words(rule, words), false, true}});
+      const std::string open = words.say(name + (rule.value ? "undetermined_value" : "undetermined"),
+                                         {{"needs", joined(needs), false, true}, {"value", value_words(rule, words), false, true}, {"points", points_words(rule, words), false, true}});
+      return with_what_follows(open, rule, exam, words);
     }
     case interpret::Outcome::not_applicable:
       return words.say(name + "not_applicable", {{"gate", reason_of_gate(rule, words), false, true}});
@@ -397,7 +425,7 @@ std::vector<std::string> rule_lines(const RuleResult& rule, const model::Exam& e
     for (const interpret::SettleAnswer& answer : settle.answers) {
       const bool open = answer.gives == interpret::Outcome::undetermined;
       answers.push_back(
-          words.say(open ? "msg.rule.answer_open" : "msg.rule.answer", {{"if", if_text(words, answer.if_.text), false, true}, {"gives", outcome_word(rule, answer, words), false, true}}));
+          words.say(open ? "msg.rule.answer_open" : "msg.rule.answer", {{"if", if_text(words, answer.if_.text), false, true}, {"gives", outcome_word(rule, answer, exam, words), false, true}}));
     }
     lines.push_back(words.say("msg.rule.settle", {{"input", input_text(words, rule, settle.input.text), false, true},
                                                   {"answers", joined(answers, "; "), false, true}}) +

@@ -14,9 +14,15 @@
 namespace limbledger::report {
 
 class PageView {
+  std::vector<model::ItemId> remarks_apart_;  // of these the remarks are kept in the protected note
+  std::optional<model::Exam> without_them_;
+
  public:
   PageView(const model::Exam& exam, const std::optional<model::Person>& person, const interpret::Assessment& assessment, const Words& words,
            const reference::Edition& edition, const PageNames& names);
+  PageView(const PageView&) = delete;
+  PageView& operator=(const PageView&) = delete;
+  ~PageView() = default;
 
   const model::Exam& exam;
   const std::optional<model::Person>& person;
@@ -25,6 +31,7 @@ class PageView {
   const reference::Edition& edition;
   const PageNames& names;
   bool holds_protected = false;  // left out of the findings below
+  bool holds_remarks_apart = false;
   // Those that stand and may be told: by region, then in the catalogue's order; the RIGHT before the LEFT.
   std::vector<const model::Finding*> findings;
 
@@ -39,6 +46,8 @@ class PageView {
   [[nodiscard]] std::string other_side_unseen(const model::Finding& finding) const;
   // Of two looks at one thing at two times, when this one was: what was lost between them is the finding. Empty for the others.
   [[nodiscard]] std::string which_of_two(const model::Finding& finding) const;
+  // Its remark is told in the protected note alone.
+  [[nodiscard]] bool has_remark_apart(const model::Finding& finding) const;
   // The value as it is printed.
   [[nodiscard]] std::string value(const model::Finding& finding) const;
   [[nodiscard]] std::string examiner(const model::ExaminerId& id) const;

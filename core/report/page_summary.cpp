@@ -64,13 +64,6 @@ using model::Side;
   });
 }
 
-// What was told, a lasting state of the body, a worry of the examiner and what was carried over are no look at a side.
-[[nodiscard]] bool is_look(const model::Finding& finding) {
-  const std::string& item = finding.item.text;
-  const bool of_today = !finding.origin || (*finding.origin != model::Origin::carried_over && *finding.origin != model::Origin::self_reported);
-  return of_today && !item.starts_with("history.") && !item.starts_with("body.") && !item.starts_with("general.concern_");
-}
-
 // What nobody looked at today says so wherever it stands.
 [[nodiscard]] std::string value_with_origin(const PageView& view, const model::Finding& finding) {
   const std::string value = joined({bare_value_text(view.words, view.edition, finding), view.other_side_unseen(finding)});
@@ -99,7 +92,7 @@ struct OfSide {
     const Ordinary is = ordinary(view.edition, *finding);
     const bool looked = is_look(*finding);
     here.examined = here.examined || looked;
-    if (is == Ordinary::unusual) {
+    if (stands_out(view.edition, *finding)) {
       here.parts.push_back(view.say("page.found_one", {{"what", view.label(finding->item), false, true},
                                                        {"value", value_with_origin(view, *finding), false, true}}));
     }
@@ -107,10 +100,7 @@ struct OfSide {
     if (is == Ordinary::ordinary && looked && view.exam.side == side && tells_nothing(view, *finding)) {
       here.untold.push_back(view.say("page.found_one", {{"what", label, false, true}, {"value", value_with_origin(view, *finding), false, true}}));
     }
-    const auto* answer = std::get_if<model::Answer>(&finding->value);
-    if (answer != nullptr && answer->answer == model::AnswerWord::unsure && looked) {
-      here.parts.push_back(view.say("page.found_one", {{"what", label, false, true}, {"value", value_with_origin(view, *finding), false, true}}));
-    } else if (is == Ordinary::described && looked && !is_compared(view, *finding) && !is_described(here.described, label)) {
+    if (!stands_out(view.edition, *finding) && is == Ordinary::described && looked && !is_compared(view, *finding) && !is_described(here.described, label)) {
       here.described.push_back(view.say("page.found_one", {{"what", label, false, true}, {"value", value_with_origin(view, *finding), false, true}}));
     }
   }

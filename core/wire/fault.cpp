@@ -114,6 +114,8 @@ constexpr std::array codes{
     FaultCode{"limit.time", limit, true, "the request did not come to its end in time", "send it again, whole"},
     FaultCode{"limit.tokens", limit, true, "too many tokens are good at one time", "end those that nobody uses: token.list, token.end"},
     FaultCode{"method.unknown", unknown_method, false, "there is no such method", "rpc.discover lists the methods"},
+    FaultCode{"note.protected", asked_back, false, "there is a protected note to see before signing",
+              "open it (exam.assess, protected true) and answer what stands there with alert.handle; or send this again with confirmed"},
     FaultCode{"origin.refused", denied, false, "this page may not call the sidecar", "open the page that the sidecar serves"},
     FaultCode{"pair.contradicts", refused, false, "this would make one of two people who were decided not to be the same, or the other way round",
               "look at all of them again, and undo the decision that was wrong first"},

@@ -121,7 +121,8 @@ export type LoopWord =
   | 'unsigned_exam'
   | 'referral_past_day'
   | 'review_overdue'
-  | 'third_visit_without_impression';
+  | 'third_visit_without_impression'
+  | 'protected_note';
 export type TokenState = 'good' | 'waiting' | 'expired' | 'ended';
 export type OpenedBy = 'passphrase' | 'printed_code';
 export type RequestState = 'recorded' | 'unknown';
@@ -2972,6 +2973,7 @@ export interface LoopListParams {
   as_of?: CalendarDate;
   place?: Id;
   language?: Name;
+  protected?: boolean;
 }
 export interface DistrictCountParams {
   from: CalendarDate;
@@ -3421,6 +3423,8 @@ export const faults = {
   'limit.tokens': { number: 7, retry: true, hint: "end those that nobody uses: token.list, token.end" },
   /** there is no such method */
   'method.unknown': { number: -32601, retry: false, hint: "rpc.discover lists the methods" },
+  /** there is a protected note to see before signing */
+  'note.protected': { number: 2, retry: false, hint: "open it (exam.assess, protected true) and answer what stands there with alert.handle; or send this again with confirmed" },
   /** this page may not call the sidecar */
   'origin.refused': { number: 6, retry: false, hint: "open the page that the sidecar serves" },
   /** this would make one of two people who were decided not to be the same, or the other way round */

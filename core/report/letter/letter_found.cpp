@@ -133,21 +133,34 @@ struct FoundOnSide {
                      [&](const Finding* one) { return one->item == finding.item && read_against(view, *one) == &finding; });
 }
 
+// What the difference of two girths may mean by its error, as the note has it; with the other side's figure where that does not stand beside it.
+[[nodiscard]] std::string girth_meaning(const PageView& view, const Finding& finding, bool beside) {
+  for (const interpret::Statement& one : view.assessment.statements) {
+    const std::string row = one.message.text + ".row";
+    const std::string name = !beside && view.words.has(row) ? row : one.message.text + ".beside";
+    if (one.side == finding.side && one.statement.text.starts_with("measure.girth:" + finding.item.text + ":") && view.words.has(name)) {
+      return view.words.say(name, statement_words(one, view.exam, view.words, view.edition).args);
+    }
+  }
+  return {};
+}
+
 // With how it was taken only where that differs.
 [[nodiscard]] std::string with_other_side(const PageView& view, const Finding& finding, int shortened) {
   const Finding* other = read_against(view, finding);
   std::string value = without_side(view, finding, shortened);
   if (other == nullptr) {
-    return value;
+    return joined({value, girth_meaning(view, finding, false)});
   }
   const std::string own_bare = bare_value_text(view.words, view.edition, finding);
   const std::string other_bare = bare_value_text(view.words, view.edition, *other);
   const std::string own_whole = view.value(finding);
   const std::string other_whole = view.value(*other);
   const bool alike = own_whole.starts_with(own_bare) && other_whole == other_bare + own_whole.substr(own_bare.size());
-  return view.say("letter.other_value", {{"value", value, false, true},
-                                         {"side", side_of(view.words, other->side), false, true},
-                                         {"other", without_meaning(*other, alike ? other_bare : other_whole, shortened), false, true}});
+  return joined({view.say("letter.other_value", {{"value", value, false, true},
+                                                 {"side", side_of(view.words, other->side), false, true},
+                                                 {"other", without_meaning(*other, alike ? other_bare : other_whole, shortened), false, true}}),
+                 girth_meaning(view, finding, true)});
 }
 
 [[nodiscard]] bool alert_rests_on(const PageView& view, const Finding& finding) {
@@ -199,7 +212,7 @@ struct FoundOnSide {
     const model::Item* item = view.edition.item(finding->item);
     FoundHere one{view.label(finding->item), with_other_side(view, *finding, shortened), bare_value(view, *finding), value_in_a_word(view, *finding),
                   item != nullptr ? item->region.text : std::string(), of_foot || of_body || alert_rests_on(view, *finding), is_number(*finding)};
-    switch (ordinary(view.edition, *finding)) {
+    switch (stands_out(view.edition, *finding) ? Ordinary::unusual : ordinary(view.edition, *finding)) {
       case Ordinary::unusual:
         here.unusual.push_back(std::move(one));
         break;

@@ -182,7 +182,7 @@ SheetSection letter_private(const PageView& view) {
   }
   for (const Finding* finding : view.findings) {
     const model::Item* item = view.edition.item(finding->item);
-    if (item != nullptr && item->protected_.value_or(false)) {
+    if ((item != nullptr && item->protected_.value_or(false)) || view.has_remark_apart(*finding)) {
       section.bullet(with_label(view, *finding));
     }
   }

@@ -269,6 +269,7 @@ msg-meanwhile-level_and_warm = leg level, room warm, no heat on the skin, heel p
 msg-meanwhile-nothing_tight = nothing tight on the leg, no raising
 msg-meanwhile-film_first = film for loose bone before it is loaded
 msg-meanwhile-vessel_again = vessel and nerve again after any move
+msg-meanwhile-catheter_if_painful = a bladder that is full, hurts and does not empty: catheter
 msg-meanwhile-note_onset = note when it began
 msg-meanwhile-rest_joint = rest the joint in comfort
 msg-meanwhile-fluid_first = joint fluid and blood culture before an antibiotic, where that costs no time

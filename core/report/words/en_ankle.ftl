@@ -1,5 +1,8 @@
 ## The Ottawa rules of an injured ankle. Variables as in en.ftl.
 
+-whole_leg_filmed = Upper fibula tender: the whole lower leg on the film, and no twisting test before it (taught; not read at its source)
+-both_feet_filmed = A torn midfoot is not settled: no further stress; films of both feet standing, or treated as an injury where there are none
+
 msg-rule-ottawa_ankle-name = Ottawa ankle rule
 msg-rule-ottawa_ankle-positive = Film of the ankle advised by the Ottawa ankle rule
 msg-rule-ottawa_ankle-negative = Film not required by the Ottawa ankle rule (all items checked today: { $checked }). Not walking better in 5 to 7 days: examine again
@@ -8,9 +11,12 @@ msg-rule-ottawa_ankle-negative_contradicted = Negative by its letter, contradict
 msg-rule-ottawa_ankle-negative_beside = Negative by its letter, beside the midfoot rule of this foot, which is contradicted: the more cautious holds, use judgement
 msg-rule-ottawa_ankle-undetermined = Cannot say yet: needs { $needs }
 msg-rule-ottawa_ankle-not_applicable = Rule not made for this person ({ $gate }): use judgement
+msg-rule-ottawa_ankle-gives_contradicted = negative by its letter and contradicted, unsettled
 msg-rule-ottawa_ankle-contradicted_walk = cannot walk four steps now
 msg-rule-ottawa_ankle-contradicted_film = the film that shows a break
 msg-rule-ottawa_ankle-contradicted_bone = other bone is tender, which the rule does not count
+msg-rule-ottawa_ankle-then_leg_fibular_neck_tender = { -whole_leg_filmed }
+msg-rule-ottawa_ankle-then_leg_fibular_shaft_tender = { -whole_leg_filmed }
 msg-rule-ottawa_ankle-contradicted_zone = bone tender without pain in the zone, check what was recorded
 msg-rule-ottawa_ankle-input_zone = pain about the malleoli
 msg-rule-ottawa_ankle-criterion_zone = pain about the malleoli
@@ -34,9 +40,15 @@ msg-rule-ottawa_midfoot-negative_contradicted = Negative by its letter, contradi
 msg-rule-ottawa_midfoot-negative_beside = Negative by its letter, beside the ankle rule of this foot, which is contradicted: the more cautious holds, use judgement
 msg-rule-ottawa_midfoot-undetermined = Cannot say yet: needs { $needs }
 msg-rule-ottawa_midfoot-not_applicable = Rule not made for this person ({ $gate }): use judgement
+msg-rule-ottawa_midfoot-gives_contradicted = negative by its letter and contradicted, unsettled
 msg-rule-ottawa_midfoot-contradicted_walk = cannot walk four steps now
 msg-rule-ottawa_midfoot-contradicted_film = the film that shows a break
 msg-rule-ottawa_midfoot-contradicted_bone = other bone is tender, which the rule does not count
+msg-rule-ottawa_midfoot-contradicted_by_foot_plantar_bruise = a bruise of the sole
+msg-rule-ottawa_midfoot-contradicted_by_foot_piano_key = pain at a midfoot joint when the metatarsals are moved
+msg-rule-ottawa_midfoot-then_foot_lisfranc_line_tender = { -both_feet_filmed }
+msg-rule-ottawa_midfoot-then_foot_plantar_bruise = { -both_feet_filmed }
+msg-rule-ottawa_midfoot-then_foot_piano_key = { -both_feet_filmed }
 msg-rule-ottawa_midfoot-contradicted_zone = bone tender without pain in the zone, check what was recorded
 msg-rule-ottawa_midfoot-input_zone = pain in the midfoot
 msg-rule-ottawa_midfoot-criterion_zone = pain in the midfoot

@@ -36,6 +36,7 @@ msg-clinic-loops_end = The list holds what has reached this ledger. A line goes 
 msg-clinic-loop_call_back = Call back (exam of { $on }): { $alert }
 msg-clinic-loop_alert_without_action = No action recorded (exam of { $on }): { $alert }
 msg-clinic-loop_in_conflict = Values written without knowledge of each other (exam of { $on }): to be settled
+msg-clinic-loop_protected_note = See protected note (exam of { $on })
 msg-clinic-loop_unsigned_exam = Not signed (exam of { $on })
 msg-clinic-loop_referral_past_day = Referral without an answer, due { $by } (exam of { $on }){ $side }: { $plan }
 msg-clinic-loop_review_overdue = Review overdue, due { $by } (exam of { $on }){ $side }: { $plan }

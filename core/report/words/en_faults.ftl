@@ -67,6 +67,7 @@ msg-fault-limit_text = This text is too long. Shorten it; nothing was cut.
 msg-fault-limit_time = It took too long to send. Send it again.
 msg-fault-limit_tokens = Too many devices and links are open at one time: end those that nobody uses.
 msg-fault-method_unknown = The form asks for something that this program cannot do. Update one of the two.
+msg-fault-note_protected = See protected note before signing.
 msg-fault-pair_contradicts = This does not go together with what was decided of others of these people. Look at all of them again; undo the decision that was wrong first.
 msg-fault-pair_undecided = Nothing was decided of these two, so there is nothing to undo.
 msg-fault-params_missing = This is missing.

@@ -26,6 +26,7 @@ msg-page-examiner_unknown = { $id } (an examiner; the name is not known here)
 msg-page-certainty = Certainty, in the examiner's words: { $certainty }
 msg-page-certainty_not_said = Certainty: not said
 msg-page-and = { " and " }
+msg-page-remark_apart = A remark is kept in the protected note
 msg-page-see_protected = See protected note: the examiner alone opens it, and whoever may know asks the examiner in private. This page stays at the clinic; what the person carries says nothing of it
 
 msg-page-found = Found out of the ordinary, as recorded

@@ -50,7 +50,7 @@ constexpr std::array own_faults{
     OwnFaults{"impression.record plan.record finding.withdraw", "exam.not_closed"},
     OwnFaults{"plan.record", "plan.unknown value.date_order value.unusual"},
     OwnFaults{"alert.handle", "alert.unknown value.all_or_one"},
-    OwnFaults{"exam.sign", "person.mismatch examiner.own"},
+    OwnFaults{"exam.sign", "person.mismatch note.protected examiner.own"},
     OwnFaults{"exam.transfer", "value.unusual value.date_order"},
     OwnFaults{"transfer.write", "exam.not_transferred"},
     OwnFaults{"exam.countersign", "exam.not_signed exam.countersigned examiner.own"},
@@ -77,7 +77,7 @@ constexpr std::array own_faults{
     OwnFaults{"letter.read", "letter.unknown letter.protected"},
     OwnFaults{"take_home.write letter.write", "language.no_texts"},
     OwnFaults{"take_home.write", "language.not_reviewed exam.withdrawn"},
-    OwnFaults{"note.write", "token.scope"},
+    OwnFaults{"loop.list note.write", "token.scope"},
 };
 
 constexpr std::array<std::string_view, 21> every_call{

@@ -289,6 +289,48 @@ TEST_CASE("the working of the ankle rule names its criteria, its sources and wha
   CHECK(ankle_page(made).find("Cannot say yet: needs pain about the malleoli") != std::string::npos);
 }
 
+TEST_CASE("any sign of a torn midfoot contradicts a negative midfoot rule, and the page asks for films of both feet standing and no further stress (WYNTER2017)") {
+  constexpr const char* both_feet = "no further stress; films of both feet standing, or treated as an injury where there are none";
+  CHECK(ankle_page(sprained()).find(both_feet) == std::string::npos);
+  for (const std::string sign : {"foot.plantar_bruise", "foot.lisfranc_line_tender", "foot.piano_key"}) {
+    CAPTURE(sign);
+    Bench made = sprained();
+    made.yes(sign, Side::left);
+    if (sign == "foot.piano_key") {
+      made.find(sign).value = model::Test{model::TestResult::positive, {}};
+    }
+    const auto rule = rule_of(made, midfoot);
+    CHECK(rule.outcome == Outcome::negative);
+    REQUIRE(rule.flags.size() == 1);
+    CHECK(rule.flags[0].text == "contradicted");
+    const std::string page = ankle_page(made);
+    CHECK_MESSAGE(page.find(both_feet) != std::string::npos, page);
+    CHECK(page.find("Film not required") == std::string::npos);
+    // Also while the rule waits for an answer; and a no to it does not say that no film is needed.
+    made.drop("history.ankle_rule_exclusions");
+    const std::string open = ankle_page(made);
+    CHECK_MESSAGE(open.find(both_feet) != std::string::npos, open);
+    CHECK(open.find("no gives negative by its letter and contradicted, unsettled") != std::string::npos);
+    if (sign != "foot.piano_key") {
+      says(made, sign, model::AnswerWord::no);
+      CHECK(ankle_page(made).find(both_feet) == std::string::npos);
+    }
+  }
+}
+
+TEST_CASE("a tender upper fibula of a hurt ankle asks for a film of the whole lower leg, whether the ankle rule is negative or positive") {
+  constexpr const char* whole_leg = "the whole lower leg on the film, and no twisting test before it (taught; not read at its source)";
+  for (const char* bone : {"leg.fibular_neck_tender", "leg.fibular_shaft_tender"}) {
+    Bench made = sprained();
+    CHECK(ankle_page(made).find(whole_leg) == std::string::npos);
+    made.yes(bone, Side::left);
+    CHECK(ankle_page(made).find(whole_leg) != std::string::npos);
+    says(made, "ankle.lateral_malleolus_tender", model::AnswerWord::yes);
+    CHECK(rule_of(made, ankle_rule).outcome == Outcome::positive);
+    CHECK(ankle_page(made).find(whole_leg) != std::string::npos);
+  }
+}
+
 TEST_CASE("the page names the ankle rule's criteria that are met, and every word the two rules can say exists") {
   Bench made = sprained();
   says(made, "ankle.lateral_malleolus_tender", model::AnswerWord::yes);

@@ -4,9 +4,10 @@ namespace limbledger::interpret {
 
 namespace {
 
-// Bone of the foot that the rule does not ask about.
-constexpr std::array<std::string_view, 5> beside_the_midfoot{"foot.cuboid_tender", "foot.lisfranc_line_tender", "foot.navicular_dorsum_tender",
-                                                             "foot.fifth_metatarsal_junction_tender", "foot.calcaneal_squeeze"};
+// Bone of the foot that the rule does not ask about, and the signs of a torn midfoot, any of which is filmed standing or treated as an
+// injury (WYNTER2017).
+constexpr std::array<std::string_view, 7> beside_the_midfoot{"foot.cuboid_tender",     "foot.lisfranc_line_tender", "foot.navicular_dorsum_tender", "foot.fifth_metatarsal_junction_tender",
+                                                             "foot.calcaneal_squeeze", "foot.plantar_bruise",       "foot.piano_key"};
 
 }  // namespace
 

@@ -26,6 +26,17 @@ Result<JudgedVisit> judge_visit(Context& context, const model::ExamId& exam) {
   return out;
 }
 
+Result<bool> has_protected_unanswered(Context& context, const model::ExamId& exam) {
+  const auto record = context.desk->records().exam(exam);
+  if (!record) {
+    return record.error();
+  }
+  const ToJudge judged = exam_to_judge(context, **record);
+  std::vector<interpret::Alert> alerts = watch(context, judged, true).alerts.alerts;
+  add_call_backs(context, judged, true, alerts);
+  return std::any_of(alerts.begin(), alerts.end(), is_protected_unanswered);
+}
+
 std::vector<ListedAlert> alerts_without_action(const JudgedVisit& visit, const report::Words* words) {
   std::vector<ListedAlert> out;
   for (const interpret::Alert& alert : visit.alerts) {

@@ -42,6 +42,8 @@ struct JudgedVisit {
   bool told_apart = false;                // what disagrees is of nothing that may be told of in a list
 };
 [[nodiscard]] Result<JudgedVisit> judge_visit(Context& context, const model::ExamId& exam);
+// Whether an alert for a person's protection stands there, or came since the signature, with neither an action nor a reason.
+[[nodiscard]] Result<bool> has_protected_unanswered(Context& context, const model::ExamId& exam);
 // Raised, and nothing was done about them.
 [[nodiscard]] std::vector<ListedAlert> alerts_without_action(const JudgedVisit& visit, const report::Words* words);
 

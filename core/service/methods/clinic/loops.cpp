@@ -155,6 +155,36 @@ using VisitRows = std::vector<ledger::ListedExam>;
   return out;
 }
 
+// Of a person's exams those with a protected note of which nothing is recorded, oldest first: neither what it says nor how urgent it is.
+[[nodiscard]] Result<OpenPerson> protected_notes_of(Context& context, const VisitRows& rows, const report::Words* words) {
+  OpenPerson out;
+  for (const ledger::ListedExam& row : rows) {
+    if (row.state == model::ExamState::withdrawn) {
+      continue;
+    }
+    const auto unanswered = has_protected_unanswered(context, row.exam);
+    if (!unanswered) {
+      return unanswered.error();
+    }
+    if (*unanswered) {
+      ListedLoop loop;
+      loop.loop = LoopWord::protected_note;
+      loop.exam = row.exam;
+      loop.examined_on = when_done(row).day;
+      if (words != nullptr) {
+        loop.text = wire::LongText{loop_text(loop, {}, *words)};
+      }
+      out.loops.push_back(std::move(loop));
+    }
+  }
+  auto person = listed_person(context, rows.front().persons);
+  if (!person) {
+    return person.error();
+  }
+  out.person = std::move(*person);
+  return out;
+}
+
 [[nodiscard]] std::string loop_page(const LoopListResult& list, const report::Words& words, const std::string& banner) {
   std::string text = banner.empty() ? "" : report::wrapped(banner);
   text += report::wrapped(words.say("msg.clinic.loops_title", {{"day", list.as_of.to_text(), false, true}}));
@@ -174,6 +204,10 @@ using VisitRows = std::vector<ledger::ListedExam>;
 }  // namespace
 
 Result<LoopListResult> loop_list(Context& context, const LoopListParams& params) {
+  const bool of_protected = params.protected_.value_or(false);
+  if (of_protected && !sees_protected(context)) {
+    return wire::Fault{"token.scope", "/protected", "a token of the scope examiner"};
+  }
   const auto words = words_in(params.language);
   const auto listed = context.desk->records().exams();
   const auto links = context.desk->records().links();
@@ -195,7 +229,7 @@ Result<LoopListResult> loop_list(Context& context, const LoopListParams& params)
       continue;
     }
     std::stable_sort(rows.begin(), rows.end(), [](const ledger::ListedExam& a, const ledger::ListedExam& b) { return when_done(a).in_order_ms < when_done(b).in_order_ms; });
-    auto open = loops_of(context, rows, result.as_of, *words);
+    auto open = of_protected ? protected_notes_of(context, rows, *words) : loops_of(context, rows, result.as_of, *words);
     if (!open) {
       return open.error();
     }
@@ -209,7 +243,7 @@ Result<LoopListResult> loop_list(Context& context, const LoopListParams& params)
   }
   std::stable_sort(result.people.begin(), result.people.end(),
                    [](const OpenPerson& a, const OpenPerson& b) { return weight_of_loop(a.loops.front()) < weight_of_loop(b.loops.front()); });
-  if (*words != nullptr) {
+  if (*words != nullptr && !of_protected) {
     result.text = wire::LongText{loop_page(result, **words, banner_of(context.desk->kind(), **words))};
   }
   return result;

@@ -1,6 +1,7 @@
 // loop.list: what is left open, by name, for whoever goes out next: alerts without an action, call-backs, exams nobody signed, values in
 // conflict, what was written into a person's only exam that somebody withdrew, referrals unanswered past their day, reviews overdue, three visits without an impression. Who has several records is one.
-// Every line names its exam. Source: clinical safety, requirement 14.
+// Every line names its exam. What protects a person is in none of it; `protected` asks for the exams of which nothing was recorded about
+// such an alert, for those alone, an examiner alone, and not as a page. Source: clinical safety, requirements 14 and 16.
 #pragma once
 
 #include "core/service/methods/clinic/listed.hpp"
@@ -12,13 +13,18 @@ struct LoopListParams {
   std::optional<model::PartialDate> as_of;   // absent: today, by the clock of this device
   std::optional<model::PlaceId> place;       // exams of one place alone
   std::optional<model::Word> language;       // with the page to print
+  std::optional<bool> protected_ = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(LoopListParams, (), (as_of, place, language))
-constexpr auto notes(const LoopListParams*) { return std::array{wire::Note{"as_of", "the day by which something is past; absent: today by this device's clock"}}; }
+BOOST_DESCRIBE_STRUCT(LoopListParams, (), (as_of, place, language, protected_))
+constexpr auto notes(const LoopListParams*) {
+  return std::array{wire::Note{"as_of", "the day by which something is past; absent: today by this device's clock"},
+                    wire::Note{"protected", "true, by an examiner, on purpose and where nobody reads along: instead of everything else the exams, signed or not, with a protected note of which nothing is recorded "
+                                            "(loop protected_note); it is answered with alert.handle. There is no page of it"}};
+}
 
 // In the order in which they are asked after.
-enum class LoopWord { call_back, alert_without_action, in_conflict, withdrawn_alone, unsigned_exam, referral_past_day, review_overdue, third_visit_without_impression };
-BOOST_DESCRIBE_ENUM(LoopWord, call_back, alert_without_action, in_conflict, withdrawn_alone, unsigned_exam, referral_past_day, review_overdue, third_visit_without_impression)
+enum class LoopWord { call_back, alert_without_action, in_conflict, withdrawn_alone, unsigned_exam, referral_past_day, review_overdue, third_visit_without_impression, protected_note };
+BOOST_DESCRIBE_ENUM(LoopWord, call_back, alert_without_action, in_conflict, withdrawn_alone, unsigned_exam, referral_past_day, review_overdue, third_visit_without_impression, protected_note)
 
 struct ListedLoop {
   LoopWord loop{};
@@ -46,7 +52,7 @@ struct LoopListResult {
   std::optional<wire::LongText> text;
 };
 BOOST_DESCRIBE_STRUCT(LoopListResult, (), (as_of, people, text))
-// Scope E V.
+// Scope E V. Faults: token.scope (protected, by a viewer).
 [[nodiscard]] Result<LoopListResult> loop_list(Context& context, const LoopListParams& params);
 
 }  // namespace limbledger::service

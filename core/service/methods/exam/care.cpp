@@ -58,13 +58,17 @@ template <class T>
   return dates.result();
 }
 
-// One line each to answer or to leave; signing is never refused for them.
-[[nodiscard]] std::vector<model::Word> what_is_missing(Context& context, const ledger::ExamRecord& record) {
+struct Left {
+  std::vector<model::Word> missing;  // one line each to answer or to leave; signing is never refused for them
+  bool protected_note = false;       // of what stands there nothing was recorded; no list says so, so the signer is asked
+};
+
+[[nodiscard]] Left what_is_missing(Context& context, const ledger::ExamRecord& record) {
   const model::Exam& exam = record.fold.exam;
-  std::vector<model::Word> missing;
+  Left left;
   const auto add = [&](bool absent, std::string_view word) {
     if (absent) {
-      missing.push_back({std::string(word)});
+      left.missing.push_back({std::string(word)});
     }
   };
   add(!exam.person, "person");
@@ -82,14 +86,25 @@ template <class T>
   const interpret::Watched watched = watch(context, judged, true);
   const auto& alerts = watched.alerts.alerts;
   add(std::any_of(alerts.begin(), alerts.end(), [](const interpret::Alert& one) { return one.state == interpret::AlertState::raised; }), "alerts");
-  return missing;
+  left.protected_note = std::any_of(alerts.begin(), alerts.end(), is_protected_unanswered);
+  return left;
+}
+
+// Its words tell no more than the line "See protected note" on the examiner's own screen.
+[[nodiscard]] Result<void> ask_for_protected_note(const ExamSignParams& params) {
+  constexpr std::string_view code = "note.protected";
+  const auto confirmed = params.confirmed.value_or(std::vector<wire::Name>{});
+  if (std::any_of(confirmed.begin(), confirmed.end(), [&](const wire::Name& one) { return one.text == code; })) {
+    return {};
+  }
+  return wire::Fault{code, "/exam"};
 }
 
 }  // namespace
 
 std::vector<model::Word> what_is_left(Context& context, const model::ExamId& exam) {
   const auto record = context.desk->records().exam(exam);
-  return record ? what_is_missing(context, **record) : std::vector<model::Word>{};
+  return record ? what_is_missing(context, **record).missing : std::vector<model::Word>{};
 }
 
 Result<ExamReply> consent_record(Context& context, const ConsentRecordParams& params) {
@@ -202,8 +217,8 @@ Result<ExamSignResult> exam_sign(Context& context, const ExamSignParams& params)
   operation.sign = true;
   model::SignBody body{params.read_aloud, params.identified, params.shown, std::nullopt};
   const bool repeated = context.desk->log().index().requests.contains(params.request);
-  const std::vector<model::Word> missing =
-      repeated ? (*record)->fold.exam.incomplete.value_or(std::vector<model::Word>{}) : what_is_missing(context, **record);
+  const Left left = repeated ? Left{(*record)->fold.exam.incomplete.value_or(std::vector<model::Word>{})} : what_is_missing(context, **record);
+  const std::vector<model::Word>& missing = left.missing;
   if (!missing.empty()) {
     body.incomplete = missing;
   }
@@ -229,7 +244,10 @@ Result<ExamSignResult> exam_sign(Context& context, const ExamSignParams& params)
     }
     // A signature covers what its signer was shown; what has come since is shown first.
     const std::vector<model::EntryId> heads = (*record)->fold.exam.revision.value_or(std::vector<model::EntryId>{});
-    return register_is_free(heads, seen_of(heads, params.seen, (*record)->operations), "/seen");
+    if (auto free = register_is_free(heads, seen_of(heads, params.seen, (*record)->operations), "/seen"); !free) {
+      return free;
+    }
+    return left.protected_note ? ask_for_protected_note(params) : Result<void>();
   });
   if (!written) {
     return written.error();

@@ -73,7 +73,7 @@ struct ExamSignParams {
   std::optional<std::vector<model::Shown>> shown;
   std::vector<model::EntryId> seen;
   model::RequestId request;
-  std::optional<std::vector<wire::Name>> confirmed;  // codes a person has answered for: person.mismatch
+  std::optional<std::vector<wire::Name>> confirmed;  // codes a person has answered for: person.mismatch, note.protected
   std::optional<model::Word> language = std::nullopt;
 };
 BOOST_DESCRIBE_STRUCT(ExamSignParams, (), (exam, read_aloud, identified, shown, seen, request, confirmed, language))
@@ -103,7 +103,7 @@ constexpr auto notes(const ExamSignResult*) {
       wire::Note{"incomplete_text", "with a language: the same in words, one for one"}};
 }
 // Faults: exam.signed, format.newer (parts that only a newer edition can read), ledger.locked (opened by the printed code),
-// person.mismatch (identifiers that are not those of the exam's person).
+// person.mismatch (identifiers that are not those of the exam's person), note.protected (nothing was recorded of what stands there).
 [[nodiscard]] Result<ExamSignResult> exam_sign(Context& context, const ExamSignParams& params);
 
 struct AddendumRecordParams {

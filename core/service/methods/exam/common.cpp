@@ -1,8 +1,10 @@
 #include "core/service/methods/exam/common.hpp"
 
+#include "core/interpret/after/private_remarks.hpp"
 #include "core/ledger/log/log.hpp"
 #include "core/service/desk.hpp"
 #include "core/service/methods/exam/told.hpp"
+#include "core/service/methods/say/assess.hpp"
 
 #include <algorithm>
 #include <span>
@@ -79,6 +81,17 @@ void leave_out_protected(const Context& context, model::Exam& exam) {
   }
 }
 
+std::vector<model::ItemId> remarks_kept_apart(const Context& context, const model::Exam& exam) {
+  // A kiosk is told its own answers alone, and as they were given: a word that vanished there would tell.
+  if (context.edition == nullptr || context.caller.scope == Scope::kiosk) {
+    return {};
+  }
+  const auto record = exam.person ? context.desk->records().person(*exam.person) : Result<const ledger::PersonRecord*>(wire::Fault{"person.unknown", ""});
+  const std::optional<model::Person> person = record ? std::optional((*record)->fold.person) : std::nullopt;
+  const model::PartialDate today = model::date_of({context.desk->world().now().wall_ms}, 0);
+  return interpret::items_of_private_remarks(interpret::View(exam, person, *context.edition, day_of(exam, today)));
+}
+
 void leave_out_unseen(const Context& context, model::Exam& exam) {
   if (exam.alerts_handled) {
     for (model::AlertHandled& one : *exam.alerts_handled) {
@@ -87,6 +100,7 @@ void leave_out_unseen(const Context& context, model::Exam& exam) {
     }
   }
   if (!sees_protected(context)) {
+    interpret::take_out_remarks(remarks_kept_apart(context, exam), exam);
     leave_out_protected(context, exam);
   }
   if (context.caller.scope != Scope::kiosk) {

@@ -47,6 +47,8 @@ constexpr auto notes(const ExamReply*) {
 [[nodiscard]] bool sees_protected(const Context& context);
 [[nodiscard]] bool is_protected(const Context& context, const model::ItemId& item);
 void leave_out_protected(const Context& context, model::Exam& exam);
+// Items whose remarks are the examiner's alone as well (interpret/after/private_remarks.hpp), judged with all that is recorded.
+[[nodiscard]] std::vector<model::ItemId> remarks_kept_apart(const Context& context, const model::Exam& exam);
 // Leaves the exam as the caller may see it: without what is kept apart, and to a kiosk what it was opened with and what was answered
 // there; nothing that examiners found, think, decided or say among themselves, and no trace of an alert.
 void leave_out_unseen(const Context& context, model::Exam& exam);

@@ -1,5 +1,6 @@
 #include "core/service/methods/exam/finding.hpp"
 
+#include "core/interpret/after/private_remarks.hpp"
 #include "core/ledger/log/log.hpp"
 #include "core/model/check.hpp"
 #include "core/service/fault_texts.hpp"
@@ -391,9 +392,11 @@ Result<FindingHistoryResult> finding_history(Context& context, const FindingHist
   if (!sees_protected(context) && is_protected(context, params.item)) {
     return result;  // as of an item that nothing was recorded for
   }
+  const std::vector<model::ItemId> apart = sees_protected(context) ? std::vector<model::ItemId>{} : remarks_kept_apart(context, (*record)->fold.exam);
   for (const model::Finding& finding : (*record)->fold.history) {
     if (finding.item == params.item && (!params.side || *params.side == finding.side)) {
       result.findings.push_back(finding);
+      interpret::take_out_remark(apart, result.findings.back());
       if (*words != nullptr) {
         add_settled_texts(context, **words, (*record)->fold.exam, result.findings.back());
       }

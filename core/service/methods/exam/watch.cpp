@@ -199,6 +199,10 @@ interpret::Watched watch(Context& context, const ToJudge& judged, bool protected
   return watched;
 }
 
+bool is_protected_unanswered(const interpret::Alert& alert) {
+  return alert.audience == interpret::Audience::protected_ && alert.state == interpret::AlertState::raised;
+}
+
 namespace {
 
 // What an addendum says was found is added to nothing; but it may not wait either. So may not what only the supervisor found.

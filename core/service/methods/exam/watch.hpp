@@ -26,6 +26,9 @@ struct ToJudge {
 [[nodiscard]] ToJudge exam_to_judge(Context& context, const ledger::ExamRecord& record);
 [[nodiscard]] interpret::Watched watch(Context& context, const ToJudge& judged, bool protected_too);
 
+// Raised for a person's protection, and neither an action nor a reason is recorded.
+[[nodiscard]] bool is_protected_unanswered(const interpret::Alert& alert);
+
 // Marks what came after the signature, and adds what the findings of an addendum raise; in the order of alerts.
 void add_call_backs(Context& context, const ToJudge& judged, bool protected_too, std::vector<interpret::Alert>& alerts);
 
