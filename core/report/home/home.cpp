@@ -113,10 +113,6 @@ void add_until_seen(const PageView& view, SheetSection& section) {
   if (!soon.urgency) {
     return {};
   }
-  // What may not stand on what the person carries may still not wait: nothing here says that it can.
-  if (*soon.urgency == model::LetterUrgency::routine && hides_an_alert(view)) {
-    return view.say("home.soon_as_told");
-  }
   const std::string day = due_day(view, *soon.urgency).value_or(std::string());
   const bool named = *soon.urgency == model::LetterUrgency::same_day || *soon.urgency == model::LetterUrgency::two_weeks;
   if (named && !day.empty() && view.has_passed(day) && !was_sent_on(view)) {

@@ -179,8 +179,8 @@ msg-home-soon_same_day_undated = GO THE SAME DAY: do not wait for another day.
 msg-home-soon_two_weeks_undated = GO WITHIN TWO WEEKS.
 msg-home-soon_two_weeks = GO WITHIN TWO WEEKS: by { $day } at the latest.
 msg-home-soon_passed = GO AT ONCE, do not wait: the day for it, { $day }, has passed.
-msg-home-soon_as_told = Go on the day that your examiner told you.
-msg-home-soon_routine = This can wait its turn: go on the day that stands under "Next visit".
+# The same on every such sheet, and nothing of waiting: what may not stand on what is carried may still not wait.
+msg-home-soon_routine = Go on the day that your examiner told you. One that was written down stands under "Next visit".
 msg-home-think = What we think
 msg-home-thinks = The examiner thinks: { $text }
 msg-home-thinks_perhaps = The examiner thinks it may be (how sure is not said): { $text }
