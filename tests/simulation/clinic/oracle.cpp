@@ -391,6 +391,22 @@ void judge_same_pages(const std::vector<Device*>& devices) {
   }
 }
 
+// What was begun as an exam or a person stands in the list of these, whatever was written into its record since.
+void judge_lists(Device& device, const std::map<model::ObjectId, Held>& held, const Doings& doings) {
+  const auto exams = device.records->exams();
+  const auto persons = device.records->persons();
+  for (const auto& [object, one] : held) {
+    const Acts& acts = one.acts;
+    const auto began = [&doings, &acts](Deed deed) { return std::any_of(acts.begin(), acts.end(), [&](ActId act) { return doings.at(act).deed == deed; }); };
+    if (began(Deed::open) && !(*exams)->contains(model::ExamId{object.bytes})) {
+      throw Complaint{"lost", "an exam is in no list of device " + std::to_string(device.number)};
+    }
+    if (began(Deed::enrol) && !(*persons)->contains(model::PersonId{object.bytes})) {
+      throw Complaint{"lost", "a person is in no list of device " + std::to_string(device.number)};
+    }
+  }
+}
+
 // What a newer program wrote beside the operations is handed on to the byte.
 bool holds_place(Device& device, const Place& place) {
   const auto rows = device.disk->read(place.replica, place.seq, place.seq, 64);
@@ -440,6 +456,11 @@ Judged judge_home(const std::vector<Device*>& devices, const Doings& doings) {
   }
   judge_same_pages(devices);
   judge_reports(hub, doings);
+  for (Device* device : devices) {
+    judge_lists(*device, held, doings);
+    device->open();  // and when it starts again
+    judge_lists(*device, held, doings);
+  }
   for (const auto& [object, known] : hub.log->index().objects) {
     if (known.type == ObjectType::exam) {
       const Page page = hub.page(model::ExamId{object.bytes});

@@ -103,20 +103,26 @@ void People::fill_person_page(Seat& seat, bool is_new) {
     if (!record) {
       return;
     }
-    act.deed = Deed::amend;
+    const PersonFold& fold = (*record)->fold;
     act.object = model::as_object(picked->first);
     act.seen = acts_in((*record)->operations);
-    if (dice_.one_in(3)) {
-      act.birth = std::to_string(1930 + id % 80);
+    if (!fold.conflicts.empty() && dice_.one_in(2)) {
+      act.deed = Deed::put_off;
+      one = operation(seat, act, "put_off", R"({"about":)" + wire::write(fold.conflicts.front().about) + R"(,"entries":)" + wire::write(fold.value_heads) + R"(,"asked":")" + words + R"(","look_again":"2026-12-01"})");
     } else {
-      act.home = words;
+      act.deed = Deed::amend;
+      if (dice_.one_in(3)) {
+        act.birth = std::to_string(1930 + id % 80);
+      } else {
+        act.home = words;
+      }
+      one = operation(seat, act, "person_change", act.birth ? R"({"birth":{"date":")" + *act.birth + R"("}})" : R"({"home":")" + words + R"("})");
+      one.replaces = fold.value_heads;
+      for (const ActId seen : act.seen) {
+        act.parts.front().replaces.insert(words_of(seen, 0));
+      }
     }
-    one = operation(seat, act, "person_change", act.birth ? R"({"birth":{"date":")" + *act.birth + R"("}})" : R"({"home":")" + words + R"("})");
-    one.after = *(*record)->fold.person.revision;
-    one.replaces = (*record)->fold.value_heads;
-    for (const ActId seen : act.seen) {
-      act.parts.front().replaces.insert(words_of(seen, 0));
-    }
+    one.after = *fold.person.revision;
   }
   one.type = ObjectType::person;
   (void)doings_.add(std::move(act));
