@@ -65,9 +65,9 @@ export class Stale extends Answered {
 
   constructor(about: About, error: ErrorObject) {
     super(about, error);
-    this.held = error.data.held as Finding;
-    this.held_also = (error.data.held_also ?? []) as Finding[];
-    this.sent = error.data.sent as Observation;
+    this.held = error.data.held as unknown as Finding;
+    this.held_also = (error.data.held_also ?? []) as unknown as Finding[];
+    this.sent = error.data.sent as unknown as Observation;
   }
 }
 

@@ -118,11 +118,12 @@ class Slots {
   [[nodiscard]] Result<void> check(const std::vector<Planned>& planned) const {
     for (std::size_t i = 0; i < planned.size(); ++i) {
       const Planned& plan = planned[i];
-      if (plan.from->beside.value_or(false)) {
-        continue;
-      }
-      if (auto free = check_held(plan); !free) {
+      const bool beside = plan.from->beside.value_or(false);
+      if (auto free = check_held(plan, beside); !free) {
         return free;
+      }
+      if (beside) {
+        continue;
       }
       const auto same_place = [&](const Planned& other) {
         const bool correct_two = !plan.from->replaces.empty() && !other.from->replaces.empty() && plan.from->replaces != other.from->replaces;
@@ -140,8 +141,12 @@ class Slots {
     const auto at = graph_.find(entry);
     return at && seen_[*at];
   }
-  [[nodiscard]] Result<void> check_held(const Planned& plan) const {
+  // Beside what stands, one that corrects names the present value of its own finding all the same.
+  [[nodiscard]] Result<void> check_held(const Planned& plan, bool beside) const {
     const std::vector<model::EntryId> replaces = replaced_by(fold_, plan);
+    if (beside && replaces.empty()) {
+      return {};
+    }
     std::vector<const model::Finding*> others;  // of this place, and of the finding that is corrected
     std::vector<const model::Finding*> named;
     bool shown = true;
@@ -154,7 +159,7 @@ class Slots {
         named.push_back(&held);
       } else {
         others.push_back(&held);
-        shown = shown && !same_finding && held.standing == model::Standing::current && was_shown(*held.entry);
+        shown = shown && !same_finding && (beside || (held.standing == model::Standing::current && was_shown(*held.entry)));
       }
     }
     if (others.empty() || (shown && !named.empty())) {

@@ -6,6 +6,8 @@
 
 #include "core/interpret/motion/reading.hpp"
 #include "core/reference/edition.hpp"
+#include "core/wire/fault.hpp"
+#include "core/wire/number.hpp"
 
 #include <algorithm>
 #include <optional>

@@ -1,5 +1,6 @@
 #include "core/service/methods/say/form_texts.hpp"
 
+#include "core/interpret/statement.hpp"
 #include "core/wire/type.hpp"
 
 #include <algorithm>
