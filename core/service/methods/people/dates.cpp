@@ -16,8 +16,8 @@ constexpr std::int64_t east_min = 14 * 60;
 // Further back than these somebody is asked whether the year is right: our convention. Nobody is refused for being old.
 constexpr std::int64_t oldest_years = 110;
 constexpr std::int64_t exam_oldest_years = 50;
-// So far ahead a time may be without a question: two clocks of one room (our convention).
-constexpr std::int64_t clocks_apart_ms = std::int64_t{60} * 60 * 1000;
+// So far ahead a time may be without a question: two clocks of one room, one of them without the hour of summer time (our convention).
+constexpr std::int64_t clocks_apart_ms = std::int64_t{2} * 60 * 60 * 1000;
 
 [[nodiscard]] std::int64_t years_before(std::int64_t day, std::int64_t years) { return day - years * 36525 / 100; }
 constexpr std::int64_t care_days_before = 7;  // our convention: care told of in an exam was given in the week before it
