@@ -62,12 +62,12 @@ const record = async (step, side, value, state, request, answered = {}) => {
     state.replaceChildren(...error.data.faults.map((one) => element('span', {}, `${one.text ?? one.hint} (${one.code}) `)));
     if (error.code === 2) {  // asked back: a person looks, and the same call is sent with the codes, or with why it was done all the same
       const codes = error.data.faults.map((one) => one.code).filter((code) => code !== 'item.withheld');
-      const because = element('input', { type: 'text', size: 24, placeholder: 'done all the same, because' });
+      const because = element('input', { type: 'text', size: 24, ariaLabel: 'done all the same, because' });
       const withheld = codes.length < error.data.faults.length;
       const again = () => (!withheld || because.value) && record(step, side, value, state, request, {
         ...answered, ...(codes.length ? { confirmed: [...answered.confirmed ?? [], ...codes] } : {}), ...(withheld ? { despite: { how: 'knowingly', because: because.value } } : {}),
       });
-      state.append(...(withheld ? [because] : []), element('button', { type: 'button', textContent: 'It is so', onclick: again }));
+      state.append(...(withheld ? ['Done all the same, because ', because] : []), element('button', { type: 'button', textContent: 'It is so', onclick: again }));
     }
   }
 };

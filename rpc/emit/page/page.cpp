@@ -176,7 +176,7 @@ template <class T>
     const bool takes = std::any_of(fields.begin(), fields.end(), [](const wire::Field& field) { return field.name == "language"; });
     const bool called = method.scopes.open || method.scopes.allows(service::Scope::examiner) || method.scopes.allows(service::Scope::kiosk);
     if (!takes && called) {
-      list += (list.empty() ? "" : ", ") + ("<a href=\"#" + wire::html_escaped(method.name)) + "\"><code>" + wire::html_escaped(method.name) + "</code></a>";
+      list += (list.empty() ? "" : ", ") + element_text("code", wire::html_escaped(method.name));
     }
   }
   return list;

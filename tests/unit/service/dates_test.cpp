@@ -65,7 +65,7 @@ TEST_CASE("a day is told as it is by the clock, and what an instant says of the 
   REQUIRE(codes_of(later) == "value.unusual");
   CHECK(later.error().faults.front().text == "By the clock of this device it is 2026-11-24 10:15 in UTC, and this time has not come yet. Check it; confirm it, or change it.");
   // At a place whose offset is known its own day is told.
-  const auto injured = clinic.call("exam.open", R"({"complaint":"free","setting":"outreach","offset_min":840,"injured_on":"2026-11-26","language":"en",)" + clinic.request() + "}");
+  const auto injured = clinic.call("exam.open", R"({"complaint":"free","setting":"outreach","offset_min":840,"examined_on":"2026-11-26","language":"en",)" + clinic.request() + "}");
   REQUIRE(codes_of(injured) == "value.unusual");
   CHECK(injured.error().faults.front().text == "By this device it is 2026-11-25, and this day has not come yet. Check it; confirm it, or change it.");
 }

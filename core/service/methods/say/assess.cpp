@@ -55,7 +55,7 @@ std::vector<wire::Fault> check_priors(const reference::Edition& edition, const s
 std::vector<wire::Fault> check_only(const reference::Edition& edition, const std::optional<std::vector<wire::Name>>& only) {
   constexpr std::array<std::string_view, 9> lists{"alerts", "questions", "flags", "missing", "steps", "rules", "statements", "hypotheses", "contradictions"};
   // What the names of statements and contradictions begin with; the rest of such a name tells the item and the side.
-  constexpr std::array<std::string_view, 9> kinds{"motion.", "measure.", "body.", "function.", "effusion.", "laxity.", "contradiction.", "referral.", "beside."};
+  constexpr std::array<std::string_view, 10> kinds{"motion.", "measure.", "body.", "function.", "effusion.", "laxity.", "hip.", "injury.", "contradiction.", "referral."};
   std::vector<wire::Fault> faults;
   for (std::size_t i = 0; only && i < only->size(); ++i) {
     const std::string_view asked = (*only)[i].text;
