@@ -113,8 +113,9 @@ struct RuleResult {
   std::vector<Settle> settle;
   std::vector<model::Word> flags;
   std::vector<model::FindingId> findings;
+  std::optional<wire::LongText> text = std::nullopt;  // with a language
 };
-BOOST_DESCRIBE_STRUCT(RuleResult, (), (rule, edition, side, outcome, gate, band, value, points, inputs, settle, flags, findings))
+BOOST_DESCRIBE_STRUCT(RuleResult, (), (rule, edition, side, outcome, gate, band, value, points, inputs, settle, flags, findings, text))
 
 enum class AlertState { raised, handled, withdrawn_by_correction };
 BOOST_DESCRIBE_ENUM(AlertState, raised, handled, withdrawn_by_correction)
@@ -205,8 +206,9 @@ struct Flag {
   std::optional<model::Side> side;
   FlagAnswer answer{};
   std::vector<model::FindingId> findings;
+  std::optional<wire::LongText> text = std::nullopt;  // with a language
 };
-BOOST_DESCRIBE_STRUCT(Flag, (), (flag, side, answer, findings))
+BOOST_DESCRIBE_STRUCT(Flag, (), (flag, side, answer, findings, text))
 
 enum class Band { speak_against, leave_open, favour, strongly_favour, cannot_tell };
 BOOST_DESCRIBE_ENUM(Band, speak_against, leave_open, favour, strongly_favour, cannot_tell)

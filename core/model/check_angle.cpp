@@ -156,6 +156,21 @@ void take_entered(const CheckRun& run, Angle& angle) {
   angle.bound = read->bound;
 }
 
+// Readings are on the axis, where the way to its low end is less than zero; who counts them in the direction of the motion means the opposite.
+// So where both are usual, nobody else has said which, and somebody is asked.
+void ask_sign(const CheckRun& run, Degrees deg) {
+  const auto usual = [&](Degrees one) {
+    const auto& range = run.item.confirm ? run.item.confirm : run.item.refuse;
+    return !range || (one.steps >= range->front().steps && one.steps <= range->back().steps);
+  };
+  if (deg.steps == 0 || !usual(-deg) || run.is_confirmed("value.sign")) {
+    return;
+  }
+  const std::string toward_deg = turn(run.item, deg).to_text();
+  wire::Fault fault("value.sign", run.path + "/value/trials", "toward_deg with the readings, or confirmed; as they stand they say toward_deg " + toward_deg, deg.to_text());
+  run.faults.push_back(std::move(fault).with("toward_deg", toward_deg));
+}
+
 }  // namespace
 
 void check_angle(const CheckRun& run, Angle& angle) {
@@ -209,7 +224,10 @@ void check_angle(const CheckRun& run, Angle& angle) {
   angle.toward = run.item.toward;
   angle.toward_deg = turn(run.item, *angle.deg);
   const bool turned = is_low(run.item) && member == "/value/toward_deg";
-  run.within_limits(turned ? angle.toward_deg->steps : angle.deg->steps, member, turned);
+  const bool possible = run.within_limits(turned ? angle.toward_deg->steps : angle.deg->steps, member, turned);
+  if (possible && member == "/value/trials" && is_low(run.item)) {
+    ask_sign(run, *angle.deg);
+  }
 }
 
 std::vector<Observation> check_arc(const CheckRun& run, const Observation& observation, const CatalogueView& catalogue) {

@@ -159,6 +159,9 @@ void check_grade(const CheckRun& run, const Grade& value, const CatalogueView& c
   }
   if (value.mm && !scale->takes_mm.value_or(false)) {
     run.fault("value.grade", "/value/mm", "no measured displacement on this scale");
+  } else if (value.mm && scale->mm_most && *scale->mm_most < *value.mm) {
+    const std::string most = scale->mm_most->to_text();
+    run.faults.push_back(wire::Fault("value.out_of_range", run.path + "/value/mm", "0 to " + most, value.mm->to_text()).with("low", "0").with("high", most));
   } else if (value.mm && ((found->mm_low && *value.mm < *found->mm_low) || (found->mm_high && *found->mm_high < *value.mm)) &&
              !run.is_confirmed("finding.contradicts")) {
     const std::string low = found->mm_low ? found->mm_low->to_text() : "0";

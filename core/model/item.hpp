@@ -145,13 +145,14 @@ struct Scale {
   MessageId title;
   std::vector<ScaleGrade> grades;
   std::optional<bool> takes_mm;  // a measured displacement may stand beside the grade
+  std::optional<Millimetres> mm_most;  // more than this is refused
   std::optional<bool> against_other_side;  // a grade is a difference from the other side
   std::optional<std::vector<wire::Name>> ordinary;  // grades that are no finding to name; without it a grade is a description
   std::vector<SourceId> sources;
   Status status{};
   friend bool operator==(const Scale&, const Scale&) = default;
 };
-BOOST_DESCRIBE_STRUCT(Scale, (), (scale, title, grades, takes_mm, against_other_side, ordinary, sources, status))
+BOOST_DESCRIBE_STRUCT(Scale, (), (scale, title, grades, takes_mm, mm_most, against_other_side, ordinary, sources, status))
 
 // Each complaint has one sequence of steps; `free` holds every item in the catalogue's order.
 struct SequenceStep {

@@ -16,7 +16,7 @@ struct WithNumbers {
   std::string_view attribute;
   std::array<std::string_view, 2> params;
 };
-constexpr std::array with_numbers{WithNumbers{".future", {"today", "today"}}, WithNumbers{".long_ago", {"years", "years"}}, WithNumbers{".wait", {"wait_s", "wait_s"}}, WithNumbers{".range", {"low", "high"}}, WithNumbers{".most", {"items", "items"}}, WithNumbers{".most", {"characters", "characters"}},
+constexpr std::array with_numbers{WithNumbers{".future", {"today", "today"}}, WithNumbers{".future_utc", {"today_utc", "today_utc"}}, WithNumbers{".ahead", {"now_utc", "now_utc"}}, WithNumbers{".taken", {"toward_deg", "toward_deg"}}, WithNumbers{".apart", {"apart", "believed"}}, WithNumbers{".long_ago", {"years", "years"}}, WithNumbers{".wait", {"wait_s", "wait_s"}}, WithNumbers{".range", {"low", "high"}}, WithNumbers{".most", {"items", "items"}}, WithNumbers{".most", {"characters", "characters"}},
                                   WithNumbers{".to", {"step", "step"}}};
 
 [[nodiscard]] bool has(const report::Args& args, std::string_view name) {
@@ -39,6 +39,9 @@ constexpr std::array with_numbers{WithNumbers{".future", {"today", "today"}}, Wi
   if (const auto order = std::find_if(args.begin(), args.end(), [](const report::Arg& one) { return one.name == "order"; }); order != args.end()) {
     const std::string said = name + "." + order->text;
     return words.say(words.has(said) ? said : name + ".order", args);
+  }
+  if (fault.code == "limit.items" && fault.got == "0" && words.has(name + ".none")) {
+    return words.say(name + ".none");
   }
   if (fault.code == "item.withheld") {
     if (fault.got.empty()) {

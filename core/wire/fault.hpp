@@ -73,10 +73,12 @@ struct Fault {
   Fault with(std::string_view name, std::string_view json) &&;
 };
 
-// All independent faults of one call. `held` and `sent` carry both values of a stale write (contract, section 4).
+// All independent faults of one call. `held` and `sent` carry both values of a stale write (contract, section 4), `held_also` a list of
+// what else stands at that place.
 struct Refusal {
   std::vector<Fault> faults;
   std::optional<std::string> held_json;
+  std::optional<std::string> held_also_json;
   std::optional<std::string> sent_json;
 
   Refusal();

@@ -154,8 +154,8 @@ class Reader {
       names.push_back(field.name);
     }
     const std::string_view near = nearest(member.key, names);
-    fault(Fault{"params.unknown_member", path + pointer_step(member.key),
-                near.empty() ? "one of: " + joined(names) : "perhaps " + std::string(near)});
+    const std::string known = names.empty() ? "no member: nothing is taken here" : "one of: " + joined(names);
+    fault(Fault{"params.unknown_member", path + pointer_step(member.key), near.empty() ? known : "perhaps " + std::string(near)});
   }
 
   void list(const Type& type, void* target, const Node& node, const std::string& path) {
@@ -202,7 +202,7 @@ class Reader {
       return;
     }
     if (problem == "value.date") {
-      return fault({problem, path, "a day that the calendar has"});  // its form is right, or it were of the wrong type
+      return fault({problem, path, "a day that the calendar has, in the years 1850 to 2200"});  // its form is right, or it were of the wrong type
     }
     if (problem == "limit.text") {
       const std::string most = std::to_string(type.text_rule.length_max);

@@ -46,8 +46,8 @@ const options_of = (step, words) => {
 const show_alerts = (all) => alerts.replaceChildren(...all.map((one) =>
   element('p', {}, `${one.text ?? one.alert}${one.state === 'raised' ? ` ${(one.meanwhile_text ?? []).join('; ')}` : ` (${one.state})`}`)));
 
-const record = async (step, side, value, state, request, confirmed) => {
-  const finding = { item: step.item, side, value, ...(step.instruments ? { instrument: step.instruments[0] } : {}), ...(step.positions ? { position: step.positions[0] } : {}), ...(confirmed ? { confirmed } : {}) };
+const record = async (step, side, value, state, request, answered = {}) => {
+  const finding = { item: step.item, side, value, ...(step.instruments ? { instrument: step.instruments[0] } : {}), ...(step.positions ? { position: step.positions[0] } : {}), ...answered };
   state.textContent = 'sending';
   try {
     const reply = await call('finding.record', { exam, seen, request, findings: [finding], language: 'en' });
@@ -56,13 +56,18 @@ const record = async (step, side, value, state, request, confirmed) => {
     show_alerts(reply.alerts);
   } catch (error) {
     if (error.data === undefined) {
-      state.replaceChildren('no answer came ', element('button', { type: 'button', textContent: 'Send again', onclick: () => record(step, side, value, state, request, confirmed) }));
+      state.replaceChildren('no answer came ', element('button', { type: 'button', textContent: 'Send again', onclick: () => record(step, side, value, state, request, answered) }));
       return;
     }
     state.replaceChildren(...error.data.faults.map((one) => element('span', {}, `${one.text ?? one.hint} (${one.code}) `)));
-    if (error.code === 2) {  // asked back: a person looks, and the same call is sent with the code
-      const codes = error.data.faults.map((one) => one.code);
-      state.append(element('button', { type: 'button', textContent: 'It is so', onclick: () => record(step, side, value, state, request, codes) }));
+    if (error.code === 2) {  // asked back: a person looks, and the same call is sent with the codes, or with why it was done all the same
+      const codes = error.data.faults.map((one) => one.code).filter((code) => code !== 'item.withheld');
+      const because = element('input', { type: 'text', size: 24, ariaLabel: 'done all the same, because' });
+      const withheld = codes.length < error.data.faults.length;
+      const again = () => (!withheld || because.value) && record(step, side, value, state, request, {
+        ...answered, ...(codes.length ? { confirmed: [...answered.confirmed ?? [], ...codes] } : {}), ...(withheld ? { despite: { how: 'knowingly', because: because.value } } : {}),
+      });
+      state.append(...(withheld ? ['Done all the same, because ', because] : []), element('button', { type: 'button', textContent: 'It is so', onclick: again }));
     }
   }
 };
@@ -92,6 +97,9 @@ const begin = async (injured_on) => {
   form.replaceChildren(...described.positions.flatMap((position) => [
     element('h2', {}, words.get(position.label) ?? position.position),
     ...position.steps.flatMap((step) => step.sides.map((side) => draw_step(step, side, words))),
+  ]), ...described.withheld.flatMap((one) => [  // not advised now, and still to be recorded where it was done
+    element('p', {}, `Not advised now: ${words.get(one.because)}, ${words.get(one.until)}`),
+    ...one.step.sides.map((side) => draw_step(one.step, side, words)),
   ]));
 };
 

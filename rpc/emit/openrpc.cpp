@@ -3,8 +3,10 @@
 #include "core/service/call.hpp"
 #include "core/service/methods/ledger/changes.hpp"
 #include "core/wire/parse.hpp"
+#include "core/wire/fault.hpp"
 #include "core/wire/schema.hpp"
 #include "rpc/access/scope.hpp"
+#include "rpc/emit/page/faults_of.hpp"
 #include "rpc/protocol/envelope.hpp"
 #include "rpc/protocol/error.hpp"
 
@@ -80,13 +82,36 @@ struct Params {
          ",\"x-scopes\":" + words_text(scopes) + ",\"x-while-locked\":" + words_text(method.while_locked ? scopes : kiosk);
 }
 
+[[nodiscard]] std::string code_list(std::span<const std::string_view> codes) {
+  std::string text;
+  for (const std::string_view code : codes) {
+    text += (text.empty() ? "" : ",") + quoted(code);
+  }
+  return "[" + text + "]";
+}
+
+// Its errors by number, and its own codes by name: those of the page, from the same table.
+[[nodiscard]] std::string faults_text(const service::Method& method) {
+  const std::vector<std::string_view> own = faults_of(method);
+  const auto has_one = [](std::span<const std::string_view> codes, const ErrorNumber& number) {
+    return std::any_of(codes.begin(), codes.end(), [&](std::string_view code) { return wire::find_fault_code(code)->number == number.number; });
+  };
+  std::string errors;
+  for (const ErrorNumber& number : error_numbers()) {
+    if (has_one(own, number) || has_one(faults_of_every_call(), number)) {
+      errors += (errors.empty() ? "" : ",") + ("{\"$ref\":" + quoted("#/components/errors/" + std::string(number.name))) + "}";
+    }
+  }
+  return ",\"errors\":[" + errors + "],\"x-faults\":" + code_list(own);
+}
+
 [[nodiscard]] std::string method_text(const service::Method& method, std::span<const Example> examples, wire::SchemaSet& schemas) {
   const Params params = params_of(method.params(), schemas);
   return "{\"name\":" + quoted(method.name) + ",\"summary\":" + quoted(method.summary) + ",\"description\":" +
          quoted("May be called by: " + scopes_text(method.scopes) + "." + (method.writes ? " Writes; the same request again writes nothing new." : "") +
                 (method.while_locked ? " Answers also while the ledger is locked." : "")) +
          ",\"paramStructure\":" + (params.either ? "\"either\"" : "\"by-name\"") + ",\"params\":[" + params.list +
-         "],\"result\":{\"name\":\"result\",\"schema\":" + schemas.of(method.result()) + "}" + traits_text(method) + examples_text(method.name, examples) + "}";
+         "],\"result\":{\"name\":\"result\",\"schema\":" + schemas.of(method.result()) + "}" + faults_text(method) + traits_text(method) + examples_text(method.name, examples) + "}";
 }
 
 [[nodiscard]] std::string errors_text() {
@@ -136,7 +161,7 @@ std::string openrpc_text(std::span<const service::Method> table, std::span<const
   return "{\"openrpc\":\"1.3.2\",\"info\":{\"title\":\"limbledger\",\"description\":\"Examinations of the leg, recorded and read. The data of "
          "every error is of the schema ErrorData.\",\"version\":\"" +
          std::to_string(service::protocol_newest) + ".0.0\"},\"methods\":[" + methods + "],\"components\":{\"schemas\":{" + named +
-         "},\"errors\":{" + errors_text() + "}},\"x-notifications\":[" + notifications + "]}";
+         "},\"errors\":{" + errors_text() + "}},\"x-faults-of-every-call\":" + code_list(faults_of_every_call()) + ",\"x-notifications\":[" + notifications + "]}";
 }
 
 std::vector<std::string> name_clashes(std::span<const service::Method> table) {

@@ -73,6 +73,7 @@ ErrorObject error_of(const wire::Refusal& refusal, std::optional<std::string> in
     error.data.faults.push_back(shown(fault));
   }
   error.data.held = raw_if_any(refusal.held_json);
+  error.data.held_also = raw_if_any(refusal.held_also_json);
   error.data.sent = raw_if_any(refusal.sent_json);
   if (incident) {
     error.data.incident = wire::Name{*incident};

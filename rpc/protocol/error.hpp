@@ -35,10 +35,16 @@ struct ErrorData {
   bool retry = false;
   std::vector<ShownFault> faults;
   std::optional<wire::Raw> held;
+  std::optional<wire::Raw> held_also;
   std::optional<wire::Raw> sent;
   std::optional<wire::Name> incident;
 };
-BOOST_DESCRIBE_STRUCT(ErrorData, (), (retry, faults, held, sent, incident))
+BOOST_DESCRIBE_STRUCT(ErrorData, (), (retry, faults, held, held_also, sent, incident))
+constexpr auto notes(const ErrorData*) {
+  return std::array{wire::Note{"held", "of finding.stale: the value that stands and was not named (a Finding, where a finding was sent; of person.amend and place.amend the member)"},
+                    wire::Note{"held_also", "a list of the other findings that stand at this place beside it, those that were named too"},
+                    wire::Note{"sent", "what was sent for it"}};
+}
 
 struct ErrorObject {
   wire::Count<-32768, 1000> code;

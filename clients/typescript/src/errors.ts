@@ -52,16 +52,22 @@ export class AskedBack extends Answered {
   readonly kind = 'asked_back';
 }
 
-/** The place is filled by a value that the writer had not seen. Show both; a person chooses `replaces` or `beside`. */
+/**
+ * The place is filled by a value that the writer had not seen. Show all of it; a person chooses `replaces` or `beside`. With the code
+ * `revision.old` (of what has neither, such as exam.sign) nothing is held: read the exam again, show it, send it with the newer `seen`.
+ */
 export class Stale extends Answered {
   readonly kind = 'stale';
   readonly held: Finding;
+  /** What else stands at this place. */
+  readonly held_also: readonly Finding[];
   readonly sent: Observation;
 
   constructor(about: About, error: ErrorObject) {
     super(about, error);
-    this.held = error.data.held as Finding;
-    this.sent = error.data.sent as Observation;
+    this.held = error.data.held as unknown as Finding;
+    this.held_also = (error.data.held_also ?? []) as unknown as Finding[];
+    this.sent = error.data.sent as unknown as Observation;
   }
 }
 

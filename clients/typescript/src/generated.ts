@@ -646,6 +646,7 @@ export interface Flag {
   side?: Side;
   answer: FlagAnswer;
   findings?: Id[];
+  text?: string;
 }
 export interface RuleResult {
   rule: Name;
@@ -660,6 +661,7 @@ export interface RuleResult {
   settle?: Settle[];
   flags?: Name[];
   findings?: Id[];
+  text?: string;
 }
 export interface RuleValue {
   /**
@@ -896,6 +898,10 @@ export interface Scale {
   title: Name;
   grades?: ScaleGrade[];
   takes_mm?: boolean;
+  /**
+   * mm
+   */
+  mm_most?: number;
   against_other_side?: boolean;
   ordinary?: string[];
   sources?: Name[];
@@ -1306,8 +1312,24 @@ export interface EntryMark {
 export interface ErrorData {
   retry: boolean;
   faults?: ShownFault[];
-  held?: unknown;
-  sent?: unknown;
+  /**
+   * of finding.stale: the value that stands and was not named (a Finding, where a finding was sent; of person.amend and place.amend the member)
+   */
+  held?: {
+    [k: string]: unknown;
+  };
+  /**
+   * a list of the other findings that stand at this place beside it, those that were named too
+   */
+  held_also?: {
+    [k: string]: unknown;
+  };
+  /**
+   * what was sent for it
+   */
+  sent?: {
+    [k: string]: unknown;
+  };
   incident?: string;
 }
 export interface ShownFault {
@@ -2065,10 +2087,13 @@ export interface FormRecorded {
 }
 export interface WithheldStep {
   /**
-   * not advised now; a finding for it is taken all the same (a name from the catalogue)
+   * not advised now; a finding for it is asked back (item.withheld), and with despite is taken all the same (a name from the catalogue)
    */
   item: Name;
   sides?: Side[];
+  /**
+   * what speaks against it: a danger (alert.*), or what is not settled (concern.*), as a break is while a rule still asks for answers (a name from the catalogue)
+   */
   by: Name;
   because: Name;
   until: Name;
@@ -2300,7 +2325,7 @@ export interface NewFinding {
    */
   examined_at?: Instant;
   /**
-   * the entries that it corrects: what was written was wrong; a place that is filled takes nothing without it or beside
+   * the entries of one finding that it corrects: what was written was wrong. A place that is filled takes nothing without it or beside. Where several findings stand beside each other it names the one that was wrong, and those that had been shown (seen) stay; with beside true they stay also where something came since
    */
   replaces?: Id[];
   /**
@@ -2374,6 +2399,10 @@ export interface PersonReply {
    * after a change of birth, sex or norm_sex: of each open exam of this person that has alerts all of them as of now, of each signed one those that came after its signature (call_back) or went by a correction since
    */
   exams?: ExamAlerts[];
+  /**
+   * norm_sex_unspecified: the sex is recorded and norm_sex is not, so readings are compared with the norms of women and of men, and where these differ nothing is concluded; ask, and say it with person.amend
+   */
+  remarks?: Name[];
 }
 export interface PlaceAmendResult {
   places?: ShownPlace[];
@@ -3339,10 +3368,12 @@ export const faults = {
   'finding.contradicts': { number: 2, retry: false, hint: "check both; send it again with confirmed, or change one" },
   /** a signed addition keeps nothing of this member */
   'finding.not_kept': { number: 1, retry: false, hint: "leave it out; what was found is of who signs, and corrects nothing; say the rest in the reason or the remark" },
-  /** the place is filled by a value that the writer had not named */
-  'finding.stale': { number: 3, retry: false, hint: "show all values; send again with replaces naming every entry that stands there, or where the method takes it with beside" },
-  /** no finding has this id here */
-  'finding.unknown': { number: 8, retry: false, hint: "read the exam again" },
+  /** replaces names entries of several findings, and one correction is of one */
+  'finding.several': { number: 1, retry: false, hint: "correct each finding by itself, naming its own entry; what is to stand no more is taken away with finding.withdraw" },
+  /** the place is filled by a value that the writer had not named, or not been shown */
+  'finding.stale': { number: 3, retry: false, hint: "show what stands (held, held_also, or the record read again) and let a person choose: replaces with the entry of the one that was wrong, where the method takes it beside true for a value of its own, and both where one is corrected and another stays beside it" },
+  /** no finding with this id, or no entry of this item, is in this exam */
+  'finding.unknown': { number: 8, retry: false, hint: "read the exam again, and name what stands there" },
   /** this part was written by a newer edition and cannot be replaced here */
   'format.newer': { number: 1, retry: false, hint: "update this program" },
   /** the Host header is not this machine's */
@@ -3434,7 +3465,7 @@ export const faults = {
   /** a member is missing */
   'params.missing': { number: -32602, retry: false, hint: "send it" },
   /** there is no such member */
-  'params.unknown_member': { number: -32602, retry: false, hint: "use the nearest name shown" },
+  'params.unknown_member': { number: -32602, retry: false, hint: "leave it out, or use a name that is shown" },
   /** there is no such word here */
   'params.unknown_word': { number: -32602, retry: false, hint: "use one of the words listed" },
   /** the value has the wrong type or form */
@@ -3481,6 +3512,8 @@ export const faults = {
   'request.envelope': { number: -32600, retry: false, hint: "send jsonrpc, method, params and id as the specification says" },
   /** this request id was used for something else */
   'request.reused': { number: 1, retry: false, hint: "make a new UUID for a new request" },
+  /** something was recorded since the revision that was shown */
+  'revision.old': { number: 3, retry: false, hint: "read the record again, show what is new, and send it once more with that revision as seen" },
   /** seen names entries that are not of this record */
   'revision.unknown': { number: -32602, retry: false, hint: "send back the revision that was shown" },
   /** the side is missing */
@@ -3498,7 +3531,7 @@ export const faults = {
   /** the token does not allow this method */
   'token.scope': { number: 6, retry: false, hint: "use a token with the scope shown" },
   /** this token or code is not of this launch */
-  'token.unknown': { number: 6, retry: false, hint: "the program was started again: a program reads sidecar.json again; a page needs a new link: limbledger token make --ledger DIR --scope examiner --once, with the folder that is served" },
+  'token.unknown': { number: 6, retry: false, hint: "the program was started again: a program reads sidecar.json again; the code of a link is traded by a session.open without an Authorization field; a page needs a new link: limbledger token make --ledger DIR --scope examiner --once, with the folder that is served" },
   /** no token is taken here, and the one sent was not looked at */
   'token.unwanted': { number: 1, retry: false, hint: "leave token and once out; on the standard input the program's option --scope says who calls" },
   /** the code of this link was used before, and one opens one session */
@@ -3527,6 +3560,8 @@ export const faults = {
   'value.out_of_range': { number: 1, retry: false, hint: "measure again" },
   /** this item is not examined so */
   'value.position': { number: 1, retry: false, hint: "use one of the positions listed" },
+  /** readings alone, of a motion toward the low end of its axis, can be meant either way */
+  'value.sign': { number: 2, retry: false, hint: "send toward_deg (their mean, best or last, in the direction of the motion) with them: where the two do not agree that is refused; or send it again with confirmed" },
   /** more decimals than the unit has */
   'value.step': { number: -32602, retry: false, hint: "round to the step" },
   /** too many or too few readings */

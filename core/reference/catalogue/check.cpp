@@ -189,6 +189,7 @@ void check_ordinary(const CheckedRow& row, const model::Scale& scale) {
 void check_bands(const CheckedRow& row, const model::Scale& scale) {
   const bool any = std::any_of(scale.grades.begin(), scale.grades.end(), [](const auto& one) { return one.mm_low || one.mm_high; });
   row.need(!any || scale.takes_mm.value_or(false), "item.not_applicable", "/grades", "millimetres only where the scale has them");
+  row.need(scale.takes_mm.value_or(false) == scale.mm_most.has_value(), "params.missing", "/mm_most", "where the scale has millimetres, and there alone");
   std::int64_t before = 0;
   for (std::size_t g = 0; any && g < scale.grades.size(); ++g) {
     const model::ScaleGrade& one = scale.grades[g];

@@ -69,6 +69,12 @@ msg-despite-before = before it was known to be unwise
 msg-despite-elsewhere = by somebody else, elsewhere
 msg-despite-knowingly = knowingly
 
+msg-flag_answer-raised = found
+msg-flag_answer-asked_no = asked, and the answer was no
+msg-flag_answer-not_asked = not asked
+msg-flag_answer-cannot_answer = no answer could be given
+msg-urgency-now = now
+msg-urgency-same_day = the same day
 msg-why_left-no_minutes = no time for it
 msg-why_left-cannot = the person cannot
 msg-why_left-pregnancy = not late in pregnancy

@@ -17,7 +17,7 @@ struct OwnFaults {
 // A value of a finding may be wrong in so many ways.
 constexpr std::string_view of_a_finding =
     "item.unknown item.side item.not_applicable value.kind value.grade value.out_of_range value.step value.unit_missing value.trials value.disagrees "
-    "value.neutral_zero value.instrument value.position value.why value.unusual finding.contradicts side.needed examiner.unknown";
+    "value.neutral_zero value.instrument value.position value.why value.sign value.unusual value.all_or_one finding.contradicts side.needed examiner.unknown";
 
 constexpr std::array own_faults{
     OwnFaults{"session.open", "token.unwanted token.unknown token.used value.all_or_one protocol.version examiner.unknown"},
@@ -27,7 +27,7 @@ constexpr std::array own_faults{
     OwnFaults{"ledger.unlock", "ledger.passphrase ledger.wait examiner.unknown value.empty"},
     OwnFaults{"examiner.add", "ledger.passphrase ledger.wait examiner.taken passphrase.short limit.text ledger.read_only"},
     OwnFaults{"examiner.read", "examiner.unknown"},
-    OwnFaults{"examiner.amend", "value.empty finding.stale"},
+    OwnFaults{"examiner.amend", "revision.old"},
     OwnFaults{"ledger.verify", "entry.gap token.scope"},
     OwnFaults{"replica.list", "entry.gap"},
     OwnFaults{"replica.enrol replica.enrolling replica.let_in replica.turn_away exchange.begin exchange.read exchange.end parcel.write parcel.take", "exchange.not_served"},
@@ -40,9 +40,9 @@ constexpr std::array own_faults{
     OwnFaults{"parcel.write", "parcel.there"},
     OwnFaults{"form.describe", "exam.unknown language.not_reviewed ledger.locked"},
     OwnFaults{"exam.open exam.amend", "place.unknown person.unknown person.mismatch exam.not_reviewed value.empty value.date_order value.unusual token.scope"},
-    OwnFaults{"exam.amend consent.record exam.move", "finding.stale"},
+    OwnFaults{"exam.amend exam.move exam.sign exam.transfer exam.countersign statement.disagree outcome.record plan.follow letter.write finding.withdraw", "revision.old"},
     OwnFaults{"exam.amend", "value.all_or_one"},
-    OwnFaults{"person.register person.amend", "value.empty value.date value.control_character value.unusual value.date_order"},
+    OwnFaults{"person.register person.amend", "value.all_or_one value.unusual value.date_order"},
     OwnFaults{"person.amend place.amend impression.record plan.record", "finding.stale"},
     OwnFaults{"pair.decide", "person.unknown value.empty pair.contradicts pair.undecided finding.stale"},
     OwnFaults{"place.amend", "place.unknown value.empty value.unusual"},
@@ -61,16 +61,16 @@ constexpr std::array own_faults{
     OwnFaults{"outcome.record", "value.date_order value.unusual"},
     OwnFaults{"addendum.record", "addendum.kind exam.not_signed value.date_order value.unusual"},
     OwnFaults{"finding.check finding.record", "item.hands_on item.withheld"},
-    OwnFaults{"finding.record", "finding.stale exam.not_closed"},
-    OwnFaults{"finding.withdraw", "finding.unknown finding.stale"},
+    OwnFaults{"finding.record", "finding.stale finding.unknown finding.several exam.not_closed"},
+    OwnFaults{"finding.withdraw", "finding.unknown"},
     OwnFaults{"finding.history catalogue.read agreement.read", "item.unknown"},
     OwnFaults{"exam.assess document.assess statement.explain", "value.out_of_range"},
     OwnFaults{"document.assess", of_a_finding},
     OwnFaults{"statement.explain", "value.all_or_one statement.unknown ledger.locked exam.unknown"},
-    OwnFaults{"letter.write", "letter.unknown letter.other_kind letter.protected plan.unknown consent.send finding.stale"},
+    OwnFaults{"letter.write", "letter.unknown letter.other_kind letter.protected plan.unknown consent.send"},
     OwnFaults{"district.count district.report", "value.date_order"},
     OwnFaults{"district.count", "value.all_or_one report.unknown report.several"},
-    OwnFaults{"district.report", "finding.stale"},
+    OwnFaults{"district.report", "revision.old"},
     OwnFaults{"conflict.list", "exam.unknown"},
     OwnFaults{"conflict.settle", "finding.unknown finding.stale value.empty exam.not_closed alert.would_end"},
     OwnFaults{"conflict.put_off", "conflict.unknown person.unknown finding.stale value.all_or_one value.empty value.date_order"},
@@ -80,9 +80,9 @@ constexpr std::array own_faults{
     OwnFaults{"loop.list note.write", "token.scope"},
 };
 
-constexpr std::array<std::string_view, 21> every_call{
+constexpr std::array<std::string_view, 25> every_call{
     "json.syntax",    "json.duplicate_member", "request.envelope", "method.unknown", "params.missing", "params.unknown_member", "params.unknown_word",
-    "params.wrong_type", "limit.size",         "limit.depth",      "limit.batch",    "limit.items",    "limit.text",            "limit.rate",
+    "params.wrong_type", "value.empty",        "value.control_character", "value.date",  "value.step",     "limit.size",         "limit.depth",      "limit.batch",    "limit.items",    "limit.text",            "limit.rate",
     "limit.time",     "token.missing",         "token.unknown",    "token.expired",  "token.scope",    "internal.failure",      "internal.memory"};
 
 [[nodiscard]] bool has_word(std::string_view words, std::string_view word) {

@@ -85,7 +85,7 @@ constexpr std::size_t shown_bytes_max = 6000;  // of an answer: the rest stands 
   }
   return text.empty() ? text
                       : "<section id=\"walk\"><h2>A form in eight messages</h2><p>From the link to a signed exam, as it was really answered. Each is a POST to <code>/rpc</code>; all but the first carry the "
-                        "token. What writes is kept by the form, with its <code>request</code>, until it is answered, and is sent again as it was where no answer came: the same words are then answered with "
+                        "token, and that one none. What writes is kept by the form, with its <code>request</code>, until it is answered, and is sent again as it was where no answer came: the same words are then answered with "
                         "<code>\"repeat\":true</code>, and stand once. Of a form's answer one step of each control is shown, and how many more there are.</p>" +
                             text + "</section>";
 }
@@ -121,7 +121,7 @@ constexpr std::size_t shown_bytes_max = 6000;  // of an answer: the rest stands 
   return "<article id=\"rpc.discover\"><h3><code>rpc.discover</code></h3><p class=\"purpose\">all of this for programs: an OpenRPC 1.3.2 document</p><dl class=\"facts\"><dt>May be called "
          "by</dt><dd>anybody with a token</dd><dt>Writes</dt><dd>no</dd><dt>While the ledger is locked</dt><dd>answers</dd></dl><h4>Params</h4><p>None.</p><h4>Result</h4><p>an "
          "object as OpenRPC describes it. Of each method <code>x-writes</code>, <code>x-needs-token</code>, <code>x-scopes</code> and "
-         "<code>x-while-locked</code> (the scopes that are answered then) say what this page says in words; <code>x-notifications</code> names what comes unasked.</p><h4>Faults</h4><p>"
+         "<code>x-while-locked</code> (the scopes that are answered then) say what this page says in words, <code>errors</code> and <code>x-faults</code> what may be answered instead, beside <code>x-faults-of-every-call</code>; <code>x-notifications</code> names what comes unasked.</p><h4>Faults</h4><p>"
          "None of its own; <a href=\"#every-call\">those of every call</a>.</p></article>";
 }
 
@@ -168,11 +168,25 @@ template <class T>
          rows + limit_rows(ask.network) + "</tbody></table></div></section>";
 }
 
+// Those that speak in no language, of what an examiner or a kiosk calls.
+[[nodiscard]] std::string wordless(std::span<const service::Method> table) {
+  std::string list;
+  for (const service::Method& method : table) {
+    const auto fields = method.params().fields;
+    const bool takes = std::any_of(fields.begin(), fields.end(), [](const wire::Field& field) { return field.name == "language"; });
+    const bool called = method.scopes.open || method.scopes.allows(service::Scope::examiner) || method.scopes.allows(service::Scope::kiosk);
+    if (!takes && called) {
+      list += (list.empty() ? "" : ", ") + element_text("code", wire::html_escaped(method.name));
+    }
+  }
+  return list;
+}
+
 constexpr std::string_view how_to_call = R"html(<section id="how"><h2>How to call</h2>
 <p>Over HTTP a call is a POST to <code>/rpc</code> with <code>Content-Type: application/json</code> and <code>Authorization: Bearer TOKEN</code>; over WebSocket, at the same address, the first call is
 <a href="#session.open"><code>session.open</code></a> with the token; over the standard input there is no token. Token and address stand in <code>sidecar.json</code> in the ledger's folder while the program serves.
 A page may call only where it is served from: <code>limbledger serve --http 8470 --pages DIR --once</code> serves yours (any port that is free, and the same one each time) and prints a link. Its
-<code>#once=CODE</code> is good once, for two minutes; <code>session.open</code> with <code>once</code> gives the token for it.</p>
+<code>#once=CODE</code> is good once, for two minutes; <code>session.open</code> with <code>once</code> gives the token for it; that call goes without <code>Authorization</code>, for an old token there is refused (401) before anything else is read.</p>
 <p><b>Scripts stand in files of their own</b> in <code>DIR</code>, beside <code>index.html</code>: a page is served with a policy that keeps the browser from running a script, or a handler in
 an attribute, that is written into the HTML. Styles may stand in either. Nothing is loaded from elsewhere. The program says at its start where it finds a script that will not run.</p>
 <p>A form comes from <a href="#form.describe"><code>form.describe</code></a>: what to draw, position by position. One exam is a short walk: <a href="#exam.open"><code>exam.open</code></a> (with
@@ -183,8 +197,11 @@ an attribute, that is written into the HTML. Styles may stand in either. Nothing
 <ul><li>What writes takes a <code>request</code>: a UUID that the form makes once and sends again when no answer came. It then writes nothing twice.</li>
 <li>What writes to an exam, a person or a place that is there takes <code>seen</code>: the <code>revision</code> of the newest reply about it that was shown. Each reply has the next one. An older one is taken for
 another place: two findings that waited with the same <code>seen</code> are both recorded. The number 3 (<code>finding.stale</code>) comes only where that very place was filled, and then <code>data</code> has both,
-<code>held</code> and <code>sent</code>: keep what was typed at its field, show <code>held</code> beside it, and let a person choose. What they choose is a new call, with <code>replaces</code> (the entries of
-<code>held</code>, which were wrong) or <code>"beside":true</code> (both hold).</li>
+<code>held</code> (one finding) and <code>sent</code>: keep what was typed at its field, show <code>held</code> beside it, and let a person choose. What they choose is a new call, with <code>replaces</code> (the
+<code>entry</code> of <code>held</code>, which was wrong) or <code>"beside":true</code> (both hold). Where several findings stand at one place, the others are in the list <code>held_also</code>. Each is corrected by
+itself: <code>replaces</code> names the entry of that one, and the others stay beside it when they had been shown (<code>seen</code>); with <code>"beside":true</code> as well they stay in any case. One that is to stand no more
+is taken away with <a href="#finding.withdraw"><code>finding.withdraw</code></a>. What has neither <code>replaces</code> nor <code>beside</code> (<code>exam.sign</code>, <code>letter.write</code> ...) says
+<code>revision.old</code> when something came since: read the exam again, show it, and send it with the newer <code>seen</code>. Where two taps sent the same, <code>held</code> has the value of <code>sent</code>, and nothing is left to ask.</li>
 <li>A finding without <code>examined_at</code> has the time at which its exam was opened. Send it where that is not the time at which it was found: for a second look, and for what waited while the program was away.
 A second look an hour later is no correction, and the first stays as it was: it is sent with <code>"beside":true</code> and its own <code>examined_at</code>, as an example of <a href="#finding.record"><code>finding.record</code></a>
 shows. Both then stand, and where they differ the graver one counts for what cannot wait. <code>replaces</code> is for what was written wrongly.</li>
@@ -197,12 +214,13 @@ graver, rests on something new, or is answered no more. Keep the highest that wa
 <code>handled</code> still stands under the sentence. Where it stands no more the state is <code>raised</code> again and the answer moves to <code>handled_before</code>. So a knee out of line that was answered by
 &quot;splinted, car called&quot; comes again when a pulse of the foot goes, for its sentence is a graver one then, and not when a bruise is found as well. The foot's own alert says no more than that, stands inside
 it and is not listed: one box, and one answer for both (<code>handled_also</code> keeps what had been done about it).</li>
-<li>A fault has a <code>hint</code> for whoever makes the form and, where the call names a <code>language</code>, a <code>text</code> for whoever is at it: every method that a form calls takes one. Its <code>path</code>
+<li>A fault has a <code>hint</code> for whoever makes the form and, where the call names a <code>language</code>, a <code>text</code> for whoever is at it. Every method takes one but these, which refuse it as any member they do not know: @wordless@. The <code>path</code> of a fault
 is the field. What is refused before a call is read (401, no answer at all) has no <code>text</code>: those two sentences are the page's own.</li>
 <li>An error with the number 2 asks back, and nothing is recorded: show its faults, and once a person has looked send the same call with the same <code>request</code> and the codes in
 <code>confirmed</code>: of that finding, where a finding was asked about, and else (<code>exam.open</code>, <code>person.register</code>, <code>exam.sign</code> ...) beside the other params. Nothing else of
 the call changes; <code>seen</code> may be newer. An answer that is changed instead is a new call: take the asked one out, and give the new one a <code>request</code> of its own. Each call of a form is sent by itself:
-somebody is registered once, also where <code>exam.open</code> is asked back after it. <code>item.withheld</code> is answered for otherwise: a danger or a possible break that was recorded speaks against the step. Where it was done all the same, the finding takes
+somebody is registered once, also where <code>exam.open</code> is asked back after it. <code>item.withheld</code> is answered for otherwise: a danger, or a break that is not settled (also while a rule still asks for answers, as in an exam of a hurt knee that was just opened),
+speaks against the step. <code>finding.record</code>, <code>form.describe</code> with the <code>exam</code> and <code>step.suggest</code> go by one judgement. Where it was done all the same, the finding takes
 <code>"despite":{"how":"knowingly","because":"..."}</code>; <code>how</code> is <code>before</code>, <code>elsewhere</code> or <code>knowingly</code>. Such a step moves from <code>positions</code> of
 <code>form.describe</code> to <code>withheld</code> and stays there whole (<code>step</code>), so that a form can go on asking about it. Where the answer itself is refused (an empty <code>because</code>), the question is still
 open: keep the value until the call is answered.</li>
@@ -229,6 +247,9 @@ with one of its <code>instruments</code> and <code>positions</code> where it nam
 <tr><th scope="row">grade</th><td>grade</td><td><code>{"kind":"grade","scale":"mrc/1976","grade":"4"}</code>: <code>scale</code> of the step, <code>grade</code> of one of its <code>choices</code></td></tr>
 <tr><th scope="row">choice, choices</th><td>the same</td><td><code>{"kind":"choice","choice":"twist"}</code>; <code>{"kind":"choices","choices":["twist"]}</code>: of the step's <code>choices</code></td></tr>
 <tr><th scope="row">angle</th><td>angle</td><td><code>{"kind":"angle","toward_deg":112}</code>, counted in the direction of <code>toward</code></td></tr>
+<tr><th scope="row">angle</th><td>angle, read several times</td><td><code>{"kind":"angle","trials":[111,113],"toward_deg":112}</code>: readings are counted along the <code>axis</code>, where the way toward its low end (extension of
+knee and hip, plantar flexion, internal rotation, inversion ...) is less than zero. A knee that is read 10 and 12 short of straight is <code>"trials":[10,12],"toward_deg":-11</code> of an extension; 10 and 12 beyond straight is
+<code>"trials":[-10,-12],"toward_deg":11</code>. Send both: where they do not agree that is refused (<code>value.disagrees</code>); readings alone that can be meant either way are asked back (<code>value.sign</code>)</td></tr>
 <tr><th scope="row">angle</th><td>arc</td><td><code>{"kind":"angle","entered":"5-0-130","order":"extension_zero_flexion"}</code>: <code>order</code> is one of the step's <code>orders</code></td></tr>
 <tr><th scope="row">number</th><td>temperature, length, time ...</td><td><code>{"kind":"temperature","cel":37.5}</code>: the member is named as the step's <code>unit</code>; of a count it is <code>count</code></td></tr>
 <tr><th scope="row">text</th><td>text</td><td><code>{"kind":"text","text":"..."}</code></td></tr>
@@ -290,12 +311,14 @@ std::string description_page(const PageAsk& ask) {
                   wire::html_escaped(ask.examiner) + "</code>, with the passphrase <code>" + wire::html_escaped(ask.passphrase) + "</code>. <span id=\"session\">Open the link that the program printed to try the methods.</span></p>"
             : "<p id=\"banner\" role=\"note\">This page only describes. To try every method on invented people, in memory, start <code>limbledger serve --demo --http 0 --once</code> and open the link that "
               "it prints.</p>";
+  std::string how(how_to_call);
+  how.replace(how.find("@wordless@"), std::string_view("@wordless@").size(), wordless(ask.table));
   return "<!doctype html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"><link rel=\"icon\" href=\"data:,\"><link "
          "rel=\"stylesheet\" href=\"/description.css\"><title>limbledger: what can be called</title></head><body><a class=\"skip\" href=\"#methods\">To the methods</a><header><h1>What can be "
          "called</h1><p>limbledger " +
          std::string(service::program_version) + ", protocol " + std::to_string(service::protocol_newest) +
          ". It supports the judgement of people who are trained and licensed to examine, and does not replace it.</p>" + banner + "</header>" + contents(ask) + "<main>" +
-         std::string(how_to_call) + walk_section(ask.walk) + "<section id=\"methods\"><h2>Methods</h2>" + methods + "</section>" +
+         how + walk_section(ask.walk) + "<section id=\"methods\"><h2>Methods</h2>" + methods + "</section>" +
          "<section id=\"unasked\"><h2>What comes unasked</h2><p>Over WebSocket, once a session is open, two notifications come:</p><dl><dt><code>" + std::string(changed_name) +
          "</code></dt><dd>which records changed, as " + shape_link("ChangesReadResult") + "; what was missed meanwhile, <a href=\"#changes.read\"><code>changes.read</code></a> gives from the last cursor on</dd><dt><code>" +
          std::string(staff_called_name) + "</code></dt><dd>to examiners, also while the ledger is locked: an answer at a kiosk asks its person to call the staff; as " + shape_link("StaffCalled") +

@@ -66,7 +66,7 @@ constexpr std::string_view items_text = R"({"items":[
 ]})";
 
 constexpr std::string_view scales_text = R"({"scales":[
-{"scale":"invented/looseness","title":"msg.scale.invented_looseness.title","grades":[{"grade":"0","means":"msg.scale.invented_looseness.0","mm_high":4},{"grade":"1","means":"msg.scale.invented_looseness.1","mm_low":5,"mm_high":20},{"grade":"2","means":"msg.scale.invented_looseness.2","mm_low":21}],"takes_mm":true,"sources":["INVENTED2"],"status":"read"},
+{"scale":"invented/looseness","title":"msg.scale.invented_looseness.title","grades":[{"grade":"0","means":"msg.scale.invented_looseness.0","mm_high":4},{"grade":"1","means":"msg.scale.invented_looseness.1","mm_low":5,"mm_high":20},{"grade":"2","means":"msg.scale.invented_looseness.2","mm_low":21}],"takes_mm":true,"mm_most":50,"sources":["INVENTED2"],"status":"read"},
 {"scale":"invented/wave","title":"msg.scale.invented_wave.title","grades":[{"grade":"0","means":"msg.scale.invented_wave.0"},{"grade":"trace","means":"msg.scale.invented_wave.trace"},{"grade":"1+","means":"msg.scale.invented_wave.1_plus"},{"grade":"3+","means":"msg.scale.invented_wave.3_plus"}],"sources":["INVENTED1"],"status":"read"},
 {"scale":"invented/power","title":"msg.scale.invented_power.title","grades":[{"grade":"3","means":"msg.scale.invented_power.3"},{"grade":"4","means":"msg.scale.invented_power.4","shades":true}],"sources":["INVENTED2"],"status":"memory"}
 ]})";

@@ -160,7 +160,7 @@ TEST_CASE("readings are summed as the item says, and a value sent beside them mu
         R"({"kind":"angle","deg":112,"toward":"flexion","toward_deg":112,"trials":[111,113],"of_trials":"mean"})");
   // 118 and 119.1 make 118.55, which rounds away from zero to 118.6; minus 3.05 likewise to minus 3.1.
   CHECK(recorded(value_for("knee.flexion_active", R"({"kind":"angle","trials":[118,119.1]})")).find(R"("deg":118.6,)") != std::string::npos);
-  CHECK(recorded(value_for("knee.extension_active", R"({"kind":"angle","trials":[-3,-3.1]})")).find(R"("deg":-3.1,)") != std::string::npos);
+  CHECK(recorded(value_for("knee.extension_active", R"({"kind":"angle","trials":[-3,-3.1]})"), {"value.sign"}).find(R"("deg":-3.1,)") != std::string::npos);
   CHECK(recorded(value_for("knee.flexion_active", R"({"kind":"angle","deg":112,"trials":[111,113]})")).find(R"("deg":112,)") != std::string::npos);
   CHECK(recorded(value_for("knee.flexion_active", R"({"kind":"angle","deg":113,"trials":[111,113]})")) == "value.disagrees@/value/deg");
   CHECK(recorded(value_for("knee.flexion_active", R"({"kind":"angle","trials":[111,113],"of_trials":"best"})")) == "value.disagrees@/value/of_trials");
@@ -181,4 +181,35 @@ TEST_CASE("an order that does not fit the arc is refused and both orders that do
         "value.neutral_zero@/value/entered");
   CHECK(recorded(value_for("knee.arc_passive", R"({"kind":"angle","entered":"0-20-190","order":"extension_zero_flexion"})")) ==
         "value.out_of_range@/value/entered");
+}
+
+TEST_CASE("readings of an extension that can be meant either way are asked back, and said with their direction they are not, or are refused") {
+  const auto extension = [](const std::string& members, const std::vector<std::string>& confirmed = {}) {
+    return recorded(value_for("knee.extension_active", R"({"kind":"angle",)" + members + "}"), confirmed);
+  };
+  // Ten short of straight, by who counts toward extension; 11 beyond straight as it stands.
+  const auto asked = check_json(value_for("knee.extension_active", R"({"kind":"angle","trials":[-10,-12]})"));
+  REQUIRE(asked.faults.size() == 1);
+  CHECK(asked.faults[0].code == "value.sign");
+  CHECK(asked.faults[0].path == "/findings/0/value/trials");
+  CHECK(asked.faults[0].params.front().json == "11");
+  CHECK(extension(R"("trials":[10,12])") == "value.sign@/value/trials");
+  CHECK(extension(R"("trials":[10,12],"toward":"extension")") == "value.sign@/value/trials");
+  CHECK(extension(R"("trials":[10,12],"toward_deg":-11)").find(R"("deg":11,"toward":"extension","toward_deg":-11,)") != std::string::npos);
+  CHECK(extension(R"("trials":[-10,-12],"toward_deg":-11)") == "value.disagrees@/value/toward_deg");
+  CHECK(extension(R"("trials":[-10,-12])", {"value.sign"}).find(R"("toward_deg":11,)") != std::string::npos);
+  CHECK(extension(R"("trials":[0,0])").find(R"("deg":0,)") != std::string::npos);
+  // The end that the axis is named for has one meaning.
+  CHECK(recorded(value_for("knee.flexion_active", R"({"kind":"angle","trials":[10,12]})")).find(R"("toward_deg":11,)") != std::string::npos);
+  // Forty toward plantar flexion cannot be forty the other way.
+  CHECK(recorded(value_for("ankle.plantarflexion_active_knee_bent", R"({"kind":"angle","trials":[-40,-42]})")).find(R"("toward_deg":41,)") != std::string::npos);
+}
+
+TEST_CASE("millimetres beside a grade have an upper limit, also where the grade has none") {
+  const auto lachman = [](const std::string& mm) {
+    return recorded(value_for("knee.lachman", R"({"kind":"grade","scale":"laxity/difference","grade":"3","mm":)" + mm + "}"), {"finding.contradicts"});
+  };
+  CHECK(lachman("50").find("\"mm\":50") != std::string::npos);
+  CHECK(lachman("51") == "value.out_of_range@/value/mm");
+  CHECK(lachman("100000") == "value.out_of_range@/value/mm");
 }

@@ -189,7 +189,7 @@ TEST_CASE("own words are kept as they are, and nothing at all is not recorded") 
 TEST_CASE("what is recorded once is recorded the same when it is sent again") {
   for (const char* json : {
            R"({"item":"leg.thigh_girth_10cm","side":"left","value":{"kind":"length","entered":"47.5 cm","trials":[474,476]}})",
-           R"({"item":"knee.extension_active","side":"left","value":{"kind":"angle","trials":[2,4]}})",
+           R"({"item":"knee.extension_active","side":"left","value":{"kind":"angle","trials":[2,4],"toward_deg":-3}})",
            R"({"item":"knee.flexion_active","side":"left","value":{"kind":"angle","entered":">120"}})",
            R"({"item":"vessel.pressure_arm","side":"left","value":{"kind":"pressure","mm_hg":140}})"}) {
     const auto once = check_json(json);

@@ -1,11 +1,14 @@
 #include "rpc/emit/files.hpp"
 #include "rpc/emit/openrpc.hpp"
+#include "rpc/emit/page/faults_of.hpp"
 #include "core/wire/parse.hpp"
 #include "core/wire/schema.hpp"
 #include "tests/outside/rpc/protocol_methods.hpp"
 #include "tests/unit/rpc/holds.hpp"
 
 #include <doctest/doctest.h>
+
+#include <algorithm>
 
 namespace limbledger::rpc {
 
@@ -47,6 +50,43 @@ TEST_CASE("the document says for programs whether a method writes, who may call 
   const std::string text = openrpc_text(table);
   CHECK(holds(text, R"("x-writes":true,"x-needs-token":true,"x-scopes":["examiner","kiosk"],"x-while-locked":["kiosk"])"));
   CHECK(holds(text, R"("x-writes":false,"x-needs-token":false,"x-scopes":["examiner","kiosk","viewer","sync"],"x-while-locked":["examiner","kiosk","viewer","sync"])"));
+}
+
+TEST_CASE("the document names of each method the errors and the codes that the page lists") {
+  const std::string text = openrpc_text(service::methods());
+  const auto document = wire::parse(text);
+  REQUIRE(document.has_value());
+  const wire::Node* methods = document->child(document->root(), "methods");
+  std::size_t seen = 0;
+  for (std::uint32_t at = methods->first; at != 0; at = document->at(at).next) {
+    const wire::Node* codes = document->child(document->at(at), "x-faults");
+    const std::string name(document->child(document->at(at), "name")->text);
+    const auto known = std::find_if(service::methods().begin(), service::methods().end(), [&](const service::Method& one) { return one.name == name; });
+    if (known == service::methods().end()) {
+      continue;
+    }
+    REQUIRE(codes != nullptr);
+    CHECK(codes->count == faults_of(*known).size());
+    CHECK(document->child(document->at(at), "errors")->count > 0);
+    ++seen;
+  }
+  CHECK(seen == service::methods().size());
+  // What a form was seen to meet.
+  const auto of = [&](std::string_view method) { return faults_of(*std::find_if(service::methods().begin(), service::methods().end(), [&](const service::Method& one) { return one.name == method; })); };
+  const auto has = [](const auto& codes, std::string_view code) { return std::find(codes.begin(), codes.end(), code) != codes.end(); };
+  for (const char* method : {"exam.sign", "letter.write", "statement.disagree", "outcome.record", "finding.withdraw"}) {
+    CAPTURE(method);
+    CHECK(has(of(method), "revision.old"));
+    CHECK_FALSE(has(of(method), "finding.stale"));
+  }
+  for (const char* code : {"finding.unknown", "finding.several", "value.all_or_one", "value.sign"}) {
+    CAPTURE(code);
+    CHECK(has(of("finding.record"), code));
+  }
+  for (const char* code : {"value.empty", "value.control_character", "value.date", "value.step"}) {
+    CAPTURE(code);
+    CHECK(has(faults_of_every_call(), code));
+  }
 }
 
 // What may be left out in truth: a list is described as optional only where an empty one is taken.

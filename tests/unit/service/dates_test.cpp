@@ -52,6 +52,24 @@ TEST_CASE("a birth, or the day an age was true, in the future is asked back once
   CHECK(codes_of(clinic.registering(R"({"date":"2027-01"})")) == "answered");
 }
 
+// The world's clock stands at 2026-11-24T10:15Z, when it is the 25th in the places furthest east.
+TEST_CASE("a day is told as it is by the clock, and what an instant says of the future needs no time zone") {
+  Clinic clinic;
+  const auto tomorrow = clinic.registering(R"({"date":"2026-11-25"})", R"(,"language":"en")");
+  REQUIRE(codes_of(tomorrow) == "value.unusual");
+  CHECK(tomorrow.error().faults.front().text == "By the clock of this device it is 2026-11-24 in UTC, and this day has not come yet. Check it; confirm it, or change it.");
+  CHECK(tomorrow.error().faults.front().expected == "not after today, 2026-11-24 in UTC; somewhere it is 2026-11-25");
+  CHECK(codes_of(clinic.registering(R"({"date":"2026-11-25"})", confirmed)) == "answered");
+  CHECK(codes_of(clinic.opening(R"(,"examined_at":"2026-11-24T12:15:00.000Z")")) == "answered");
+  const auto later = clinic.opening(R"(,"examined_at":"2026-11-24T12:16:00.000Z","language":"en")");
+  REQUIRE(codes_of(later) == "value.unusual");
+  CHECK(later.error().faults.front().text == "By the clock of this device it is 2026-11-24 10:15 in UTC, and this time has not come yet. Check it; confirm it, or change it.");
+  // At a place whose offset is known its own day is told.
+  const auto injured = clinic.call("exam.open", R"({"complaint":"free","setting":"outreach","offset_min":840,"examined_on":"2026-11-26","language":"en",)" + clinic.request() + "}");
+  REQUIRE(codes_of(injured) == "value.unusual");
+  CHECK(injured.error().faults.front().text == "By this device it is 2026-11-25, and this day has not come yet. Check it; confirm it, or change it.");
+}
+
 TEST_CASE("nobody is examined or injured before birth: refused, and no word confirms it") {
   Clinic clinic;
   const std::string child = R"(,"person":")" + clinic.person(R"({"date":"2026-11-24"})") + "\"";
@@ -73,7 +91,7 @@ TEST_CASE("an examination or an injury in the future is asked back; after the st
   const auto later = clinic.opening(R"(,"examined_at":"2026-11-25T10:00:00.000Z")");
   CHECK(codes_of(later) == "value.unusual");
   CHECK(path_of(later) == "/examined_at");
-  CHECK(codes_of(clinic.opening(R"(,"examined_at":"2026-11-24T23:00:00.000Z")")) == "answered");
+  CHECK(codes_of(clinic.opening(R"(,"examined_at":"2026-11-24T23:00:00.000Z")")) == "value.unusual");
   const auto injured = clinic.opening(R"(,"injured_on":"2026-11-25")");
   CHECK(codes_of(injured) == "value.unusual");
   CHECK(path_of(injured) == "/injured_on");

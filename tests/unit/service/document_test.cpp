@@ -1,4 +1,5 @@
 // document.assess and statement.explain on a document: the same check as for recorded findings, faults with paths into the document.
+#include "core/service/methods/say/assess.hpp"
 #include "core/service/methods/say/document.hpp"
 #include "core/service/methods/say/explain.hpp"
 #include "core/wire/read.hpp"
@@ -7,6 +8,9 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <fstream>
+#include <iterator>
+#include <string>
 
 using namespace limbledger;
 
@@ -262,4 +266,47 @@ TEST_CASE("a document of a doubtful day is judged by the ages that its person ca
   };
   CHECK_FALSE(day_asked("2026-11-25T23:00:00.000Z"));
   CHECK(day_asked("2026-11-26T01:00:00.000Z"));
+}
+
+TEST_CASE("what only names is a list, or begins a name that an assessment gives; a slip of the keyboard is refused and no clean page") {
+  const auto only = [](const std::string& word) { return assess(document_of(flexion_finding, R"(,"only":[")" + word + R"("])")); };
+  for (const char* wrong : {"alertz", "Alerts", "foo", "alerts ", "alert.alix", "rule.ottawa_nee", "condition.acl_teer"}) {
+    CAPTURE(wrong);
+    const auto refused = only(wrong);
+    REQUIRE_FALSE(refused.has_value());
+    CHECK(refused.error().faults.front().code == "params.unknown_word");
+    CHECK(refused.error().faults.front().path == "/only/0");
+    CHECK(refused.error().faults.front().expected.find("alerts, questions, flags") != std::string::npos);
+  }
+  // Whatever a whole assessment names can be asked for by its name.
+  std::size_t names = 0;
+  for (const char* name : {"ankle", "child", "clot", "fall", "football", "hip", "infant", "lock", "sole", "stiff"}) {
+    std::ifstream file(std::string(LIMBLEDGER_SOURCE_DIR) + "/tests/unit/report/exams/" + name + ".json");
+    const std::string text{std::istreambuf_iterator<char>(file), {}};
+    const auto whole = assess(R"({"document":)" + text + R"(,"only":["alerts","flags","rules","statements","hypotheses","contradictions"]})");
+    REQUIRE(whole.has_value());
+    const auto known = [&](const std::string& one) {
+      ++names;
+      CHECK_MESSAGE(service::check_only(*reference::built_in_edition(), std::vector<wire::Name>{{one}}).empty(), one);
+    };
+    for (const interpret::Alert& one : whole->alerts) {
+      known(one.alert.text);
+    }
+    for (const interpret::Flag& one : whole->flags) {
+      known(one.flag.text);
+    }
+    for (const interpret::RuleResult& one : whole->rules) {
+      known(one.rule.text);
+    }
+    for (const interpret::Statement& one : whole->statements) {
+      known(one.statement.text);
+    }
+    for (const interpret::Hypothesis& one : whole->hypotheses) {
+      known(one.hypothesis.text);
+    }
+    for (const interpret::Contradiction& one : whole->contradictions) {
+      known(one.contradiction.text);
+    }
+  }
+  CHECK(names > 200);
 }

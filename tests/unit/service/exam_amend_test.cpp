@@ -40,7 +40,7 @@ TEST_CASE("the side complained of is corrected, the rest stays, and a repeat giv
   CHECK(at(again, "/repeat") == "true");
   CHECK(at(again, "/revision") == at(reply, "/revision"));
   // Who had not been shown the correction is asked to look first.
-  CHECK(codes_of(form.amend(R"({"side":"midline"})")) == "finding.stale");
+  CHECK(codes_of(form.amend(R"({"side":"midline"})")) == "revision.old");
   form.seen = at(reply, "/revision");
   CHECK(at(*form.amend(R"({"injured_on":"2026-11-21"})"), "/exam/side") == "right");
 }

@@ -175,7 +175,12 @@ TEST_CASE("a withheld step says what lifts it, and a finding for it is still tak
   const std::string knowingly = R"({"item":")" + item +
                                 R"(","side":"right","value":{"kind":"not_done","reason":"pain"}})";
   sitting.record(knowingly);
-  CHECK(at(sitting.form(), "/withheld/0/recorded/0/side") == "right");
+  const std::string after = sitting.form();
+  std::size_t row = 0;
+  while (!at(after, "/withheld/" + std::to_string(row) + "/item").empty() && at(after, "/withheld/" + std::to_string(row) + "/item") != item) {
+    ++row;  // what a knee too painful to be moved raises withholds a step too
+  }
+  CHECK(at(after, "/withheld/" + std::to_string(row) + "/recorded/0/side") == "right");
 }
 
 TEST_CASE("HC-063: from paper: entered later with the time of the examination, told as such for ever, and it settles what it was examined for") {

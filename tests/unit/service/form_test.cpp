@@ -9,6 +9,7 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -274,7 +275,7 @@ TEST_CASE("through the desk: an exam's open concern is withheld, and a kiosk rea
     seen = at(reply, "/revision/0");
   };
   const auto withheld = [&] { return at(fixture.ok("form.describe", R"({"complaint":"acute_knee",)" + exam + "}"), "/withheld/0/by"); };
-  CHECK(withheld().empty());
+  CHECK(withheld() == "concern.knee_fracture");  // nothing is recorded, and a break is not settled
   record(R"({"item":"general.concern_knee_fracture","side":"right","value":{"kind":"answer","answer":"yes"}})");
   CHECK(withheld() == "concern.knee_fracture");
   // What is asked back says why, and the form still has the step to ask it by.
@@ -288,4 +289,49 @@ TEST_CASE("through the desk: an exam's open concern is withheld, and a kiosk rea
   CHECK(withheld() == "concern.knee_fracture");
   record(R"({"item":"history.film_result","side":"right","value":{"kind":"choices","choices":["knee_fracture_not_seen"]}})");
   CHECK(withheld().empty());
+}
+
+TEST_CASE("what is withheld is one list: of the form, beside the next step, and at a finding that is recorded; also of an exam that was just opened") {
+  using service::test::at;
+  service::test::DeskFixture fixture;
+  unsigned requests = 9500;
+  const auto request = [&] { return R"("request":")" + service::test::request_id(++requests) + "\""; };
+  const std::vector<std::string> told{"", R"({"item":"knee.patella_tender","side":"left","value":{"kind":"answer","answer":"yes"}})",
+                                      R"({"item":"vessel.pulse_dorsalis_pedis","side":"left","value":{"kind":"grade","scale":"pulse/0-3","grade":"0"}})",
+                                      R"({"item":"general.concern_knee_fracture","side":"left","value":{"kind":"answer","answer":"no"}})"};
+  for (const char* complaint : {"acute_knee", "ankle_injury", "hip_after_fall", "chronic_knee"}) {
+    const std::string opened = fixture.ok("exam.open", R"({"complaint":")" + std::string(complaint) + R"(","side":"left","setting":"outreach","injured_on":"2026-11-23",)" + request() + "}");
+    const std::string exam = R"("exam":")" + at(opened, "/exam/exam") + "\"";
+    std::string seen = at(opened, "/revision/0");
+    for (const std::string& finding : told) {
+      if (!finding.empty()) {
+        seen = at(fixture.ok("finding.record", R"({"findings":[)" + finding + "]," + exam + R"(,"seen":[")" + seen + R"("],)" + request() + "}"), "/revision/0");
+      }
+      CAPTURE(complaint);
+      CAPTURE(finding);
+      const std::string form = fixture.ok("form.describe", R"({"complaint":")" + std::string(complaint) + R"(","language":"en",)" + exam + "}");
+      const std::string next = fixture.ok("step.suggest", "{" + exam + "}");
+      std::set<std::string> of_form;
+      for (std::size_t i = 0; !at(form, "/withheld/" + std::to_string(i) + "/item").empty(); ++i) {
+        const std::string row = "/withheld/" + std::to_string(i);
+        CHECK(form.find("{\"message\":\"" + at(form, row + "/because") + "\"") != std::string::npos);
+        for (std::size_t side = 0; !at(form, row + "/sides/" + std::to_string(side)).empty(); ++side) {
+          of_form.insert(at(form, row + "/item") + " " + at(form, row + "/sides/" + std::to_string(side)) + " " + at(form, row + "/by"));
+        }
+      }
+      std::set<std::string> of_step;
+      for (std::size_t i = 0; !at(next, "/withheld/" + std::to_string(i) + "/item").empty(); ++i) {
+        const std::string row = "/withheld/" + std::to_string(i);
+        of_step.insert(at(next, row + "/item") + " " + at(next, row + "/side") + " " + at(next, row + "/by"));
+      }
+      CHECK(of_form == of_step);
+      const auto lachman = fixture.call("finding.check", R"({"findings":[{"item":"knee.lachman","side":"left","value":{"kind":"grade","scale":"laxity/difference","grade":"0"}}],)" + exam + "}");
+      REQUIRE(lachman.has_value());
+      const bool asked = at(*lachman, "/confirm/0/code") == "item.withheld";
+      if (std::string(complaint) == "acute_knee") {
+        CHECK(asked == of_form.contains("knee.lachman left concern.knee_fracture"));
+        CHECK((asked || finding.find("general.concern") != std::string::npos));
+      }
+    }
+  }
 }

@@ -247,6 +247,18 @@ TEST_CASE("amending takes the place of what it names and of nothing else") {
   CHECK(at(named, "/person/norm_sex") == "female");
 }
 
+// Contract, section 6: unspecified, then both norms are compared with.
+TEST_CASE("the sex of a person says nothing of the norms to compare with, and the reply says where nobody said them") {
+  const DeskFixture fixture;
+  const auto remarks = [&](const std::string& members, unsigned number) {
+    return at(fixture.ok("person.register", R"({"names":[{"text":"Kofi Invented"}],)" + members + R"(,"request":")" + request_id(number) + "\"}"), "/remarks/0");
+  };
+  CHECK(remarks(R"("sex":"male")", 701) == "norm_sex_unspecified");
+  CHECK(remarks(R"("sex":"female","norm_sex":"unspecified")", 702) == "norm_sex_unspecified");
+  CHECK(remarks(R"("sex":"male","norm_sex":"male")", 703).empty());
+  CHECK(remarks(R"("sex":"unknown")", 704).empty());
+}
+
 TEST_CASE("amending names a revision that was shown, entries of this person, and says something") {
   const DeskFixture fixture;
   const std::string one = registered(fixture, "Gabi Invented", 1);

@@ -204,8 +204,8 @@ TEST_CASE_FIXTURE(DeskFixture, "who is at the form reads what is wrong with a bi
   };
   const auto born = [&](const std::string& birth, const std::string& code) { return said("person.register", R"("names":[{"text":"Kofi Invented"}],"sex":"male","birth":)" + birth, code); };
   CHECK(born(R"({"date":"19x8"})", "params.wrong_type") == "This is no date: the year, year-month or year-month-day, such as 1971, 1971-05 or 1971-05-12.");
-  CHECK(born(R"({"date":"1990-02-30"})", "value.date") == "There is no such day: look at day, month and year.");
-  CHECK(born(R"({"date":"2031"})", "value.unusual").starts_with("By this device it is 2026-11-2"));
+  CHECK(born(R"({"date":"1990-02-30"})", "value.date") == "There is no such day in the years 1850 to 2200: look at day, month and year.");
+  CHECK(born(R"({"date":"2031"})", "value.unusual").starts_with("By the clock of this device it is 2026-11-24 in UTC, "));
   CHECK(born(R"({"date":"1850"})", "value.unusual") == "This is more than 110 years ago. Check it; confirm it, or change it.");
   CHECK(call("person.register", R"({"names":[{"text":"Kofi Invented"}],"sex":"male","birth":{"date":"19x8"},"request":")" + request_id(80) + "\"}").error().faults.front().text.empty());
   CHECK(codes_of(call("person.register", R"({"names":[{"text":"Kofi Invented"}],"sex":"male","request":")" + request_id(81) + R"(","language":"xx"})")) == "params.unknown_word");
@@ -225,6 +225,30 @@ TEST_CASE_FIXTURE(DeskFixture, "who is at the form reads what is wrong with a bi
   // A call that reads had nothing to record.
   CHECK(call("exam.find", R"({"language":"en"})").error().faults.front().text == "The ledger is locked. Unlock it to see this.");
   CHECK(said("person.register", R"("names":[{"text":"Kofi Invented"}],"sex":"male")", "ledger.locked") == "The ledger is locked. Unlock it; this was not recorded yet.");
+}
+
+TEST_CASE_FIXTURE(DeskFixture, "rules and flags of an assessment carry their words, and an empty list is not called too many") {
+  const std::string opened = ok("exam.open", R"({"complaint":"acute_knee","side":"left","setting":"outreach","injured_on":"2026-11-23","request":")" + request_id(90) + "\"}");
+  const std::string exam = R"("exam":")" + at(opened, "/exam/exam") + "\"";
+  const std::string words = ok("exam.assess", "{" + exam + R"(,"language":"en"})");
+  CHECK(at(words, "/rules/0/rule") == "rule.ottawa_knee");
+  CHECK(at(words, "/rules/0/text").find("msg.") == std::string::npos);
+  CHECK(at(words, "/rules/0/text").size() > 20);
+  CHECK(!at(words, "/flags/0/flag").empty());
+  for (std::size_t i = 0; !at(words, "/flags/" + std::to_string(i) + "/flag").empty(); ++i) {
+    const std::string text = at(words, "/flags/" + std::to_string(i) + "/text");
+    CHECK(text.find("msg.") == std::string::npos);
+    CHECK(text.find(": ") != std::string::npos);
+  }
+  CHECK(at(ok("exam.assess", "{" + exam + "}"), "/rules/0/text").empty());
+  const auto nothing = call("finding.record", "{" + exam + R"(,"findings":[],"seen":[")" + at(opened, "/revision/0") + R"("],"language":"en","request":")" + request_id(91) + "\"}");
+  REQUIRE(codes_of(nothing) == "limit.items");
+  CHECK(nothing.error().faults.front().text == "Nothing was sent: at least one is needed.");
+  const auto member_of_none = call("health.check", R"({"language":"en"})");
+  REQUIRE(codes_of(member_of_none) == "params.unknown_member");
+  CHECK(member_of_none.error().faults.front().expected == "no member: nothing is taken here");
+  const std::string form = ok("form.describe", R"({"complaint":"acute_knee","language":"en"})");
+  CHECK(form.find(R"({"message":"msg.urgency.same_day","text":"the same day"})") != std::string::npos);
 }
 
 // An hourly look at a pulse: each is a finding of its own, and what cannot wait rests on the graver one, whichever came first.
@@ -299,7 +323,7 @@ TEST_CASE_FIXTURE(DeskFixture, "hints do not mislead: an empty text that is need
   CHECK(optional.error().faults.front().expected.ends_with(", or no such member"));
   const auto impossible = registered(R"("names":[{"text":"Kofi Invented"}],"birth":{"date":"1990-02-30"})");
   REQUIRE(codes_of(impossible) == "value.date");
-  CHECK(impossible.error().faults.front().expected == "a day that the calendar has");
+  CHECK(impossible.error().faults.front().expected == "a day that the calendar has, in the years 1850 to 2200");
   const auto unformed = registered(R"("names":[{"text":"Kofi Invented"}],"birth":{"date":"30.2.1990"})");
   REQUIRE(codes_of(unformed) == "params.wrong_type");
   CHECK(unformed.error().faults.front().expected == "a calendar date: 1971, 1971-05 or 1971-05-12");

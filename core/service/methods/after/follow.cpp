@@ -23,7 +23,7 @@ constexpr std::array of_referrals_alone{model::Became::written, model::Became::s
 
 [[nodiscard]] Result<void> day_fits(Context& context, const ledger::ExamRecord& record, const std::optional<model::PartialDate>& on,
                                     const std::optional<std::vector<wire::Name>>& confirmed, const std::string& path) {
-  DateCheck dates(latest_today(context, record.fold.exam.offset_min), confirmed);
+  DateCheck dates(today_of(context, record.fold.exam.offset_min), confirmed);
   if (on) {
     dates.happened(*on, record, path);
   }
@@ -33,7 +33,7 @@ constexpr std::array of_referrals_alone{model::Became::written, model::Became::s
 // What is said of an exam is said of what its writer was shown: what has come since is shown first, as before a signature.
 [[nodiscard]] Result<void> all_was_shown(const ledger::ExamRecord& record, const std::vector<model::EntryId>& seen) {
   const std::vector<model::EntryId> heads = record.fold.exam.revision.value_or(std::vector<model::EntryId>{});
-  return register_is_free(heads, seen_of(heads, seen, record.operations), "/seen");
+  return nothing_came_since(heads, seen_of(heads, seen, record.operations));
 }
 
 }  // namespace
@@ -102,7 +102,7 @@ Result<ExamReply> plan_follow(Context& context, const PlanFollowParams& params) 
     if (of_referral && item->kind != model::PlanKind::referral) {
       return wire::Fault{"params.unknown_word", "/became", "one of: arranged, given, done, declined; the others are of a referral"};
     }
-    if (auto free = register_is_free(steps, operation.replaces, "/seen"); !free) {
+    if (auto free = nothing_came_since(steps, operation.replaces); !free) {
       return free;
     }
     return day_fits(context, **record, params.on, params.confirmed, "/on");

@@ -38,7 +38,7 @@ constexpr auto notes(const PlanFollowParams*) {
   return std::array{wire::Note{"language", fault_words_note}, wire::Note{"seen", seen_note}, wire::Note{"became", "of a referral: written, sent, received, seen, answered, lost; of anything: arranged, given, done, declined"},
                     wire::Note{"on", "the day it became so, as far as it is known"}};
 }
-// Faults: plan.unknown, params.unknown_word (a word that only a referral becomes), finding.stale (another step that was not seen),
+// Faults: plan.unknown, params.unknown_word (a word that only a referral becomes), revision.old (another step that was not seen),
 // value.unusual (a day in the future), exam.withdrawn.
 [[nodiscard]] Result<ExamReply> plan_follow(Context& context, const PlanFollowParams& params);
 

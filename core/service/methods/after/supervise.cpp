@@ -122,7 +122,7 @@ Result<ExamCountersignResult> exam_countersign(Context& context, const ExamCount
     }
     // A countersignature covers what it was shown; what has come since is shown first.
     const std::vector<model::EntryId> heads = exam.revision.value_or(std::vector<model::EntryId>{});
-    return register_is_free(heads, seen_of(heads, params.seen, (*record)->operations), "/seen");
+    return nothing_came_since(heads, seen_of(heads, params.seen, (*record)->operations));
   });
   if (!written) {
     return written.error();

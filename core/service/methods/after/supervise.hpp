@@ -32,7 +32,7 @@ struct ExamCountersignResult {
   std::optional<std::vector<interpret::Alert>> call_backs = std::nullopt;  // alerts that were not there when the exam was signed
 };
 BOOST_DESCRIBE_STRUCT(ExamCountersignResult, (), (countersigned, differences, revision, repeat, call_backs))
-// Faults: exam.not_signed, examiner.own (the signer), finding.stale (something came since that was not seen), exam.withdrawn, and
+// Faults: exam.not_signed, examiner.own (the signer), revision.old (something came since that was not seen), exam.withdrawn, and
 // those of a finding.
 [[nodiscard]] Result<ExamCountersignResult> exam_countersign(Context& context, const ExamCountersignParams& params);
 

@@ -277,7 +277,7 @@ constexpr std::string_view withdrawn_word = "withdrawn";
   }
   for (const ledger::ReportFold* last : last_of(all)) {
     if (!last->is_among(seen)) {
-      return wire::Fault{"finding.stale", "/seen", "every report that district.count names in reported", last->entry.to_text()};
+      return wire::Fault{"revision.old", "/seen", "every report that district.count names in reported", last->entry.to_text()};
     }
   }
   return {};

@@ -77,7 +77,7 @@ BOOST_DESCRIBE_STRUCT(DistrictReportResult, (), (report, counted, revision, unch
 constexpr auto notes(const DistrictReportResult*) {
   return std::array{wire::Note{"unchanged", "true: every number is as in the last report, which stands; nothing was written"}};
 }
-// Scope E; writes. Faults: value.date_order, revision.unknown (no report of this period and place), finding.stale (one that was not
+// Scope E; writes. Faults: value.date_order, revision.unknown (no report of this period and place), revision.old (one that was not
 // named stands too), request.reused.
 [[nodiscard]] Result<DistrictReportResult> district_report(Context& context, const DistrictReportParams& params);
 

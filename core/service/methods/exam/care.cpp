@@ -44,7 +44,7 @@ template <class T>
 }
 
 [[nodiscard]] Result<void> check_plan_dates(Context& context, const ledger::ExamRecord& record, const PlanRecordParams& params) {
-  DateCheck dates(latest_today(context, record.fold.exam.offset_min), params.confirmed);
+  DateCheck dates(today_of(context, record.fold.exam.offset_min), params.confirmed);
   for (std::size_t i = 0; i < params.plan_items.size(); ++i) {
     const std::string path = "/plan_items" + wire::pointer_step(i);
     const model::PlanItem& item = params.plan_items[i];
@@ -244,8 +244,8 @@ Result<ExamSignResult> exam_sign(Context& context, const ExamSignParams& params)
     }
     // A signature covers what its signer was shown; what has come since is shown first.
     const std::vector<model::EntryId> heads = (*record)->fold.exam.revision.value_or(std::vector<model::EntryId>{});
-    if (auto free = register_is_free(heads, seen_of(heads, params.seen, (*record)->operations), "/seen"); !free) {
-      return free;
+    if (auto same = nothing_came_since(heads, seen_of(heads, params.seen, (*record)->operations)); !same) {
+      return same;
     }
     return left.protected_note ? ask_for_protected_note(params) : Result<void>();
   });
@@ -276,7 +276,7 @@ namespace {
   if (!birth) {
     return birth.error();
   }
-  DateCheck dates(latest_today(context, exam.offset_min), params.confirmed);
+  DateCheck dates(today_of(context, exam.offset_min), params.confirmed);
   dates.said_on(*params.examined_on, *birth, exam.injured_on, "/examined_on");
   return dates.result();
 }

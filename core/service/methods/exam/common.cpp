@@ -208,16 +208,31 @@ std::optional<ledger::ExamFold> fold_operations(Context& context, const model::E
   return ledger::fold_exam(exam, operations, keys, log.identity().clinic, [&context](const model::ItemId& id) { return is_protected(context, id); });
 }
 
-Result<void> register_is_free(const std::vector<model::EntryId>& heads, const std::vector<model::EntryId>& replaces, const std::string& path) {
-  const bool free = std::all_of(heads.begin(), heads.end(), [&](const model::EntryId& head) { return std::find(replaces.begin(), replaces.end(), head) != replaces.end(); });
-  if (free) {
-    return {};
+namespace {
+
+// What stands, as one text; nothing where each of it was named.
+[[nodiscard]] std::optional<std::string> what_was_not_named(const std::vector<model::EntryId>& heads, const std::vector<model::EntryId>& named) {
+  const bool all_named = std::all_of(heads.begin(), heads.end(), [&](const model::EntryId& head) { return std::find(named.begin(), named.end(), head) != named.end(); });
+  if (all_named) {
+    return std::nullopt;
   }
   std::string all;
   for (const model::EntryId& head : heads) {
     all += (all.empty() ? "" : ", ") + head.to_text();
   }
-  return wire::Fault{"finding.stale", path, "the entries that it replaces: " + all};
+  return all;
+}
+
+}  // namespace
+
+Result<void> register_is_free(const std::vector<model::EntryId>& heads, const std::vector<model::EntryId>& replaces, const std::string& path) {
+  const auto stands = what_was_not_named(heads, replaces);
+  return stands ? Result<void>(wire::Fault{"finding.stale", path, "the entries that it replaces: " + *stands}) : Result<void>();
+}
+
+Result<void> nothing_came_since(const std::vector<model::EntryId>& heads, const std::vector<model::EntryId>& seen) {
+  const auto stands = what_was_not_named(heads, seen);
+  return stands ? Result<void>(wire::Fault{"revision.old", "/seen", "a revision that holds what stands: " + *stands}) : Result<void>();
 }
 
 std::optional<model::Place> place_of_exam(Context& context, const model::Exam& exam) {

@@ -65,9 +65,11 @@ void leave_out_unseen(const Context& context, model::Exam& exam);
 // Those of `heads` that a writer shown `seen` had seen: what a new value of a register replaces.
 [[nodiscard]] std::vector<model::EntryId> seen_of(const std::vector<model::EntryId>& heads, const std::vector<model::EntryId>& seen,
                                                   const std::vector<ledger::Opened>& operations);
-// Fault finding.stale when a value stands that the writer had not seen and not named.
+// Of a method that takes `replaces`: fault finding.stale when a value stands that the writer had not seen and not named.
 [[nodiscard]] Result<void> register_is_free(const std::vector<model::EntryId>& heads, const std::vector<model::EntryId>& replaces,
                                             const std::string& path);
+// Of one that says by `seen` alone what it had been shown (those of `heads` in it): fault revision.old.
+[[nodiscard]] Result<void> nothing_came_since(const std::vector<model::EntryId>& heads, const std::vector<model::EntryId>& seen);
 
 // The exam as a writer shown `seen` knew it; the same on every repeat of a request, whatever came since.
 [[nodiscard]] std::optional<ledger::ExamFold> exam_as_seen(Context& context, const model::ExamId& exam, const ledger::ExamRecord& record,

@@ -294,7 +294,7 @@ Result<ExamReply> exam_move(Context& context, const ExamMoveParams& params) {
     if ((*record)->fold.exam.state == model::ExamState::withdrawn) {
       return wire::Fault{"exam.withdrawn", "/exam", "an exam that is not withdrawn"};
     }
-    if (auto free = register_is_free((*record)->fold.assignment_heads, operation.replaces, "/seen"); !free) {
+    if (auto free = nothing_came_since((*record)->fold.assignment_heads, operation.replaces); !free) {
       return free;
     }
     const auto person = context.desk->records().person(params.person);

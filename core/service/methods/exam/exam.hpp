@@ -68,7 +68,7 @@ constexpr auto notes(const ExamAmendParams*) {
                     wire::Note{"not_known", "side, place, injured_on: what is not known after all, and stands as not recorded; none of them also in changes"},
                     wire::Note{"reason", "why; it is kept, and stands beside what was decided between values that stood against each other"}};
 }
-// Faults: those of exam.open for what is changed, exam.signed, exam.withdrawn, finding.stale (amended by another, not seen), value.all_or_one (in
+// Faults: those of exam.open for what is changed, exam.signed, exam.withdrawn, revision.old (amended by another, not seen), value.all_or_one (in
 // changes and in not_known).
 [[nodiscard]] Result<ExamReply> exam_amend(Context& context, const ExamAmendParams& params);
 

@@ -5,6 +5,7 @@
 #include "core/model/check.hpp"
 #include "core/service/fault_texts.hpp"
 #include "core/service/methods/clinic/settled.hpp"
+#include "core/service/methods/exam/spread.hpp"
 #include "core/service/methods/exam/watch.hpp"
 #include "core/service/methods/people/dates.hpp"
 #include "core/service/methods/exam/told.hpp"
@@ -47,6 +48,9 @@ void check_all(Context& context, const std::vector<NewFinding>& findings, std::v
       }
     }
     model::Checked checked = model::check(observation, catalogue, confirmed, path_of(i));
+    if (auto apart = spread_fault(*context.edition, observation, confirmed, path_of(i))) {
+      checked.faults.push_back(std::move(*apart));
+    }
     for (model::Observation& one : checked.observations) {
       planned.push_back({std::move(one), &findings[i], i});
     }
@@ -54,7 +58,7 @@ void check_all(Context& context, const std::vector<NewFinding>& findings, std::v
       faults.push_back(std::move(fault));
     }
     if (findings[i].examined_at) {
-      DateCheck dates(latest_today(context), findings[i].confirmed);
+      DateCheck dates(today_of(context), findings[i].confirmed);
       dates.performed(*findings[i].examined_at, std::nullopt, path_of(i) + "/examined_at");
       faults.insert(faults.end(), dates.faults().begin(), dates.faults().end());
     }
@@ -78,7 +82,7 @@ void check_all(Context& context, const std::vector<NewFinding>& findings, std::v
       return wire::Fault{"format.newer", path, "an entry that this edition can write whole"};
     }
     if (id && *id != *entry->finding) {
-      return wire::Fault{"finding.unknown", path, "entries of one finding"};
+      return wire::Fault{"finding.several", path, "entries of one finding"};
     }
     id = entry->finding;
   }
@@ -105,33 +109,80 @@ void check_all(Context& context, const std::vector<NewFinding>& findings, std::v
   });
 }
 
-// A filled place that the writer did not name is answered with both values, whatever came in behind the open form.
-[[nodiscard]] Result<void> check_slots(const ledger::ExamFold& fold, const std::vector<Planned>& planned) {
-  const std::span<const model::Finding> all_held = fold.exam.findings ? std::span<const model::Finding>(*fold.exam.findings) : std::span<const model::Finding>();
-  for (std::size_t i = 0; i < planned.size(); ++i) {
-    const Planned& plan = planned[i];
-    if (plan.from->beside.value_or(false)) {
-      continue;
-    }
-    const std::vector<model::EntryId> replaces = replaced_by(fold, plan);
-    for (const model::Finding& held : all_held) {
-      const bool same_slot = held.item == plan.observation.item && held.side == plan.observation.side;
-      const bool same_finding = corrects(fold, replaces, *held.finding);
-      if ((same_slot || same_finding) && std::find(replaces.begin(), replaces.end(), *held.entry) == replaces.end()) {
-        wire::Refusal refusal(wire::Fault{"finding.stale", path_of(plan.position), "replaces or beside", held.entry->to_text()});
-        refusal.held_json = wire::write(held);
-        refusal.sent_json = wire::write(plan.observation);
-        return refusal;
+// Of one place the writer must have been shown what stands beside the value that is corrected; what two did not know of each other is
+// settled by nobody's correction.
+class Slots {
+ public:
+  Slots(const ledger::ExamRecord& record, const std::vector<model::EntryId>& seen) : fold_(record.fold), graph_(record.operations), seen_(graph_.closure(seen)) {}
+
+  // A filled place that the writer did not name is answered with all its values, whatever came in behind the open form.
+  [[nodiscard]] Result<void> check(const std::vector<Planned>& planned) const {
+    for (std::size_t i = 0; i < planned.size(); ++i) {
+      const Planned& plan = planned[i];
+      const bool beside = plan.from->beside.value_or(false);
+      if (auto free = check_held(plan, beside); !free) {
+        return free;
       }
-    }
-    for (std::size_t other = 0; other < i; ++other) {
-      if (planned[other].observation.item == plan.observation.item && planned[other].observation.side == plan.observation.side) {
+      if (beside) {
+        continue;
+      }
+      const auto same_place = [&](const Planned& other) {
+        const bool correct_two = !plan.from->replaces.empty() && !other.from->replaces.empty() && plan.from->replaces != other.from->replaces;
+        return other.observation.item == plan.observation.item && other.observation.side == plan.observation.side && !correct_two;
+      };
+      if (std::any_of(planned.begin(), planned.begin() + static_cast<std::ptrdiff_t>(i), same_place)) {
         return wire::Fault{"finding.stale", path_of(plan.position), "beside, for a second finding of one place in one call"};
       }
     }
+    return {};
   }
-  return {};
-}
+
+ private:
+  [[nodiscard]] bool was_shown(const model::EntryId& entry) const {
+    const auto at = graph_.find(entry);
+    return at && seen_[*at];
+  }
+  // Beside what stands, one that corrects names the present value of its own finding all the same.
+  [[nodiscard]] Result<void> check_held(const Planned& plan, bool beside) const {
+    const std::vector<model::EntryId> replaces = replaced_by(fold_, plan);
+    if (beside && replaces.empty()) {
+      return {};
+    }
+    std::vector<const model::Finding*> others;  // of this place, and of the finding that is corrected
+    std::vector<const model::Finding*> named;
+    bool shown = true;
+    for (const model::Finding& held : fold_.exam.findings ? std::span<const model::Finding>(*fold_.exam.findings) : std::span<const model::Finding>()) {
+      const bool same_finding = corrects(fold_, replaces, *held.finding);
+      if (!same_finding && !(held.item == plan.observation.item && held.side == plan.observation.side)) {
+        continue;
+      }
+      if (std::find(replaces.begin(), replaces.end(), *held.entry) != replaces.end()) {
+        named.push_back(&held);
+      } else {
+        others.push_back(&held);
+        shown = shown && !same_finding && (beside || (held.standing == model::Standing::current && was_shown(*held.entry)));
+      }
+    }
+    if (others.empty() || (shown && !named.empty())) {
+      return {};
+    }
+    wire::Refusal refusal(wire::Fault{"finding.stale", path_of(plan.position), "replaces or beside", others.front()->entry->to_text()});
+    refusal.held_json = wire::write(*others.front());
+    others.insert(others.end(), named.begin(), named.end());
+    std::string also;
+    for (std::size_t i = 1; i < others.size(); ++i) {
+      also += (also.empty() ? "[" : ",") + wire::write(*others[i]);
+    }
+    if (!also.empty()) {
+      refusal.held_also_json = also + "]";
+    }
+    refusal.sent_json = wire::write(plan.observation);
+    return refusal;
+  }
+  const ledger::ExamFold& fold_;
+  ledger::Graph graph_;
+  std::vector<bool> seen_;
+};
 
 // A kiosk changes what was reported at a kiosk, never what an examiner found.
 [[nodiscard]] Result<void> kiosk_may_change(const Context& context, const ledger::ExamFold& fold, const model::EntryId& entry) {
@@ -254,7 +305,7 @@ Result<FindingRecordResult> finding_record(Context& context, const FindingRecord
         }
       }
     }
-    if (auto free = check_slots(fold, planned); !free) {
+    if (auto free = Slots(**record, params.seen).check(planned); !free) {
       return free;
     }
     auto withheld = withheld_faults(context, **record, at_paths(planned));
@@ -359,7 +410,7 @@ Result<FindingWithdrawResult> finding_withdraw(Context& context, const FindingWi
         return own;
       }
     }
-    return register_is_free(heads->second, operation.replaces, "/finding");
+    return nothing_came_since(heads->second, operation.replaces);
   });
   if (!written) {
     return written.error();

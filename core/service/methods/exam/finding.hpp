@@ -33,7 +33,8 @@ BOOST_DESCRIBE_STRUCT(NewFinding, (), (item, side, value, instrument, position, 
 constexpr auto notes(const NewFinding*) {
   return std::array{wire::Note{"examined_at", "when it was found, where that was not when the exam was opened (without it, that is its time): a second look, and what waited for the program"},
                     wire::Note{"despite", "how and why a step was done that is not advised now: answers item.withheld"},
-                    wire::Note{"replaces", "the entries that it corrects: what was written was wrong; a place that is filled takes nothing without it or beside"},
+                    wire::Note{"replaces", "the entries of one finding that it corrects: what was written was wrong. A place that is filled takes nothing without it or beside. Where several findings stand beside each other it names the "
+                                           "one that was wrong, and those that had been shown (seen) stay; with beside true they stay also where something came since"},
                     wire::Note{"beside", "true: a finding of its own beside the one that is there: a second look later, or another examiner's; both stand"},
                     wire::Note{"confirmed", "codes that were asked back and that a person has answered for, such as value.unusual; item.withheld is answered for by despite"}};
 }

@@ -145,17 +145,11 @@ void ask_body(const interpret::View& view, FormAsk& ask) {
       ask.minimum_open.push_back({one.item, one.side});
     }
   }
-  const interpret::Watched watched = interpret::watch(view);
-  for (const interpret::OpenConcern& open : watched.concerns) {
-    // A rule that merely waits for its answers withholds nothing from the sheet that asks for them.
-    const bool waits = !open.held_by.empty() && std::all_of(open.held_by.begin(), open.held_by.end(), [&](const model::Word& by) {
-      return std::any_of(watched.rules.begin(), watched.rules.end(), [&](const interpret::JudgedRule& rule) {
-        return rule.result.rule.text == by.text && rule.result.side == open.side && rule.result.outcome == interpret::Outcome::undetermined;
-      });
-    });
-    if (!waits) {
-      ask.open.push_back(open);
-    }
+  // A kiosk asks and examines nothing: no step is withheld there (contract, section 9).
+  if (context.caller.scope != Scope::kiosk) {
+    interpret::Watched watched = interpret::watch(view);
+    ask.open = std::move(watched.concerns);
+    ask.flags = std::move(watched.flags);
   }
   return {};
 }

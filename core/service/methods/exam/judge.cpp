@@ -69,6 +69,9 @@ Result<interpret::Assessment> exam_assess(Context& context, const ExamAssessPara
     return gathered.error();
   }
   std::vector<wire::Fault> faults = check_priors(*context.edition, params.priors);
+  for (wire::Fault& fault : check_only(*context.edition, params.only)) {
+    faults.push_back(std::move(fault));
+  }
   if (!faults.empty()) {
     return wire::Refusal(std::move(faults));
   }

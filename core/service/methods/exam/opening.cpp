@@ -36,7 +36,7 @@ namespace {
 }
 
 [[nodiscard]] Result<void> check_new_dates(Context& context, const ExamOpenParams& params, const std::optional<model::Birth>& birth) {
-  DateCheck dates(latest_today(context, params.offset_min), params.confirmed);
+  DateCheck dates(today_of(context, params.offset_min), params.confirmed);
   // The day is sure where the writer states it and no flat battery can have stamped it.
   const bool timed = params.examined_at && model::can_be_right(*params.examined_at);
   const bool sure = params.examined_on || timed;
@@ -51,8 +51,8 @@ namespace {
   } else if (params.examined_at) {
     examined = days_of(*params.examined_at, params.offset_min);
     dates.performed(*params.examined_at, params.offset_min, "/examined_at");
-  } else if (const auto today = latest_today(context, params.offset_min)) {
-    examined = Days{*today, *today};
+  } else if (const auto today = today_of(context, params.offset_min)) {
+    examined = Days{today->latest, today->latest};
   }
   if (examined && !params.examined_on) {
     dates.born_by(birth, *examined, sure, "/person");
@@ -209,7 +209,7 @@ namespace {
   if (!birth) {
     return birth.error();
   }
-  DateCheck dates(latest_today(context, body.offset_min), params.confirmed);
+  DateCheck dates(today_of(context, body.offset_min), params.confirmed);
   if (params.changes.examined_on) {
     dates.said_on(*params.changes.examined_on, *birth, body.injured_on, "/changes/examined_on");
   }
@@ -315,7 +315,7 @@ Result<ExamReply> exam_amend(Context& context, const ExamAmendParams& params) {
         return wire::Fault{"format.newer", "/seen", "an opening that this edition can write whole"};
       }
     }
-    if (auto free = register_is_free((*record)->fold.opening_heads, operation.replaces, "/seen"); !free) {
+    if (auto free = nothing_came_since((*record)->fold.opening_heads, operation.replaces); !free) {
       return free;
     }
     return check_changes(context, params, (*record)->fold.exam, *body);

@@ -48,7 +48,7 @@ namespace {
   }
   for (const model::EntryId& one : standing) {
     if (std::find(params.seen.begin(), params.seen.end(), one) == params.seen.end()) {
-      return wire::Fault{"finding.stale", "/seen", "all that stands of this examiner", one.to_text()};
+      return wire::Fault{"revision.old", "/seen", "all that stands of this examiner", one.to_text()};
     }
   }
   return {};

@@ -83,7 +83,7 @@ struct ExaminerAmendResult {
   std::optional<bool> repeat;
 };
 BOOST_DESCRIBE_STRUCT(ExaminerAmendResult, (), (examiner, repeat))
-// Scope E; writes, signed by the examiner. Faults: value.empty, finding.stale (another word of the same examiner that was not seen),
+// Scope E; writes, signed by the examiner. Faults: value.empty, revision.old (another word of the same examiner that was not seen),
 // revision.unknown.
 [[nodiscard]] Result<ExaminerAmendResult> examiner_amend(Context& context, const ExaminerAmendParams& params);
 

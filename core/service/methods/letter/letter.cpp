@@ -106,7 +106,7 @@ constexpr std::string_view consent_to_send = "consent.send";
   }
   // A letter tells of what its writer was shown; what has come since is shown first.
   const std::vector<model::EntryId> heads = record.fold.exam.revision.value_or(std::vector<model::EntryId>{});
-  if (auto shown = register_is_free(heads, seen_of(heads, params.seen, record.operations), "/seen"); !shown) {
+  if (auto shown = nothing_came_since(heads, seen_of(heads, params.seen, record.operations)); !shown) {
     return shown;
   }
   static_cast<void>(context);

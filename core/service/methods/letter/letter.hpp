@@ -53,7 +53,7 @@ constexpr auto notes(const LetterReply*) {
                     wire::Note{"stale_letters", "letters of this exam that the record no longer agrees with and that no other corrects"},
                     wire::Note{"remarks", "longer_than_a_sheet: what was written by hand is never shortened, so that it runs over one sheet; not_up_to_date"}};
 }
-// Faults: consent.send (asked back), finding.stale, exam.withdrawn, plan.unknown, letter.unknown, language.no_texts.
+// Faults: consent.send (asked back), revision.old, exam.withdrawn, plan.unknown, letter.unknown, language.no_texts.
 [[nodiscard]] Result<LetterReply> letter_write(Context& context, const LetterWriteParams& params);
 
 struct LetterReadParams {

@@ -16,6 +16,8 @@ constexpr std::int64_t east_min = 14 * 60;
 // Further back than these somebody is asked whether the year is right: our convention. Nobody is refused for being old.
 constexpr std::int64_t oldest_years = 110;
 constexpr std::int64_t exam_oldest_years = 50;
+// So far ahead a time may be without a question: two clocks of one room, one of them without the hour of summer time (our convention).
+constexpr std::int64_t clocks_apart_ms = std::int64_t{2} * 60 * 60 * 1000;
 
 [[nodiscard]] std::int64_t years_before(std::int64_t day, std::int64_t years) { return day - years * 36525 / 100; }
 constexpr std::int64_t care_days_before = 7;  // our convention: care told of in an exam was given in the week before it
@@ -34,6 +36,12 @@ struct ExamDays {
 }
 
 [[nodiscard]] std::string day_text(std::int64_t day) { return model::date_of({day * 86'400'000}, 0).to_text(); }
+// 2026-11-24 10:15
+[[nodiscard]] std::string minute_text(model::Instant instant) {
+  std::string text = instant.to_text().substr(0, 16);
+  text[10] = ' ';
+  return text;
+}
 
 }  // namespace
 
@@ -58,12 +66,13 @@ Result<std::optional<model::Birth>> birth_of(Context& context, const std::option
   return (*record)->fold.person.birth;
 }
 
-std::optional<std::int64_t> latest_today(Context& context, const std::optional<model::OffsetMinutes>& offset_min) {
+std::optional<Today> today_of(Context& context, const std::optional<model::OffsetMinutes>& offset_min) {
   const ledger::Reading reading = context.desk->world().now();
   if (clock_is_suspect(reading)) {
     return std::nullopt;
   }
-  return days_of({reading.wall_ms}, offset_min).last;
+  const model::Instant now{reading.wall_ms};
+  return Today{days_of(now, offset_min).last, model::date_of(now, offset_min ? offset_min->steps : 0).first_day(), !offset_min, now};
 }
 
 bool clock_is_suspect(const ledger::Reading& reading) {
@@ -74,7 +83,7 @@ std::optional<model::Instant> now_if_right(const ledger::Reading& reading) {
   return clock_is_suspect(reading) ? std::nullopt : std::optional(model::Instant{reading.wall_ms});
 }
 
-DateCheck::DateCheck(std::optional<std::int64_t> today, const std::optional<std::vector<wire::Name>>& confirmed) : today_(today) {
+DateCheck::DateCheck(std::optional<Today> today, const std::optional<std::vector<wire::Name>>& confirmed) : today_(today) {
   confirmed_ = confirmed && std::any_of(confirmed->begin(), confirmed->end(), [](const wire::Name& code) { return code.text == "value.unusual"; });
 }
 
@@ -92,7 +101,12 @@ void DateCheck::ask(wire::Fault fault) {
 }
 
 void DateCheck::ask_of_future(const std::string& path) {
-  ask(wire::Fault("value.unusual", path, "not after today, " + day_text(*today_)).with("today", wire::quoted(day_text(*today_))));
+  const std::string day = day_text(today_->by_clock);
+  std::string expected = "not after today, " + day;
+  if (today_->in_utc) {
+    expected += " in UTC" + (today_->latest == today_->by_clock ? std::string() : "; somewhere it is " + day_text(today_->latest));
+  }
+  ask(wire::Fault("value.unusual", path, expected).with(today_->in_utc ? "today_utc" : "today", wire::quoted(day)));
 }
 
 void DateCheck::ask_of_long_ago(const std::string& path, std::int64_t years) {
@@ -117,13 +131,13 @@ void DateCheck::birth(const model::Birth& birth, const std::string& path) {
     }
     return;
   }
-  if (birth.date && birth.date->first_day() > *today_) {
+  if (birth.date && birth.date->first_day() > today_->by_clock) {
     ask_of_future(path + "/date");
   }
-  if (birth.on && birth.on->first_day() > *today_) {
+  if (birth.on && birth.on->first_day() > today_->latest) {
     ask_of_future(path + "/on");
   }
-  if (birth.date && birth.date->last_day() < years_before(*today_, oldest_years)) {
+  if (birth.date && birth.date->last_day() < years_before(today_->latest, oldest_years)) {
     ask_of_long_ago(path + "/date", oldest_years);
   }
   if (birth.age_years && birth.age_years->steps > oldest_years) {
@@ -132,9 +146,12 @@ void DateCheck::birth(const model::Birth& birth, const std::string& path) {
 }
 
 void DateCheck::performed(model::Instant instant, const std::optional<model::OffsetMinutes>& offset_min, const std::string& path) {
-  if (today_ && days_of(instant, offset_min).first > *today_) {
+  if (today_ && today_->now && instant.ms > today_->now->ms + clocks_apart_ms) {
+    const std::string now = minute_text(*today_->now);
+    ask(wire::Fault("value.unusual", path, "not after now, " + now + " in UTC").with("now_utc", wire::quoted(now)));
+  } else if (today_ && !today_->now && days_of(instant, offset_min).first > today_->latest) {
     ask_of_future(path);
-  } else if (today_ && days_of(instant, offset_min).last < years_before(*today_, exam_oldest_years)) {
+  } else if (today_ && days_of(instant, offset_min).last < years_before(today_->latest, exam_oldest_years)) {
     ask_of_long_ago(path, exam_oldest_years);
   }
 }
@@ -150,9 +167,9 @@ void DateCheck::born_by(const std::optional<model::Birth>& birth, const Days& ex
 void DateCheck::injured(const model::PartialDate& injury, const std::optional<Days>& examined, bool examined_is_sure, const std::string& path) {
   if (examined && injury.first_day() > examined->last) {
     refuse_or_ask(examined_is_sure, path, "injury_after_exam", "an injury not after the day of the examination");
-  } else if (today_ && injury.first_day() > *today_) {
+  } else if (today_ && injury.first_day() > today_->latest) {
     ask_of_future(path);
-  } else if (today_ && injury.last_day() < years_before(*today_, oldest_years)) {
+  } else if (today_ && injury.last_day() < years_before(today_->latest, oldest_years)) {
     ask_of_long_ago(path, oldest_years);
   }
 }
@@ -161,7 +178,7 @@ void DateCheck::happened(const model::PartialDate& on, const ledger::ExamRecord&
   const ExamDays examined = exam_days(exam);
   if (examined.days && on.last_day() < examined.days->first) {
     refuse_or_ask(examined.stated, path, "before_exam", "a day not before the examination, " + day_text(examined.days->first));
-  } else if (today_ && on.first_day() > *today_) {
+  } else if (today_ && on.first_day() > today_->latest) {
     ask_of_future(path);
   }
 }
@@ -190,9 +207,9 @@ void DateCheck::follows(model::Instant instant, const ledger::ExamRecord& exam, 
 }
 
 void DateCheck::dated(const model::PartialDate& on, const std::string& path) {
-  if (today_ && on.first_day() > *today_) {
+  if (today_ && on.first_day() > today_->latest) {
     ask_of_future(path);
-  } else if (today_ && on.last_day() < years_before(*today_, exam_oldest_years)) {
+  } else if (today_ && on.last_day() < years_before(today_->latest, exam_oldest_years)) {
     ask_of_long_ago(path, exam_oldest_years);
   }
 }

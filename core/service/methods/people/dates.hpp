@@ -35,8 +35,15 @@ template <class Examined>
 
 // Of the person an exam is of; none where it is of nobody yet, or the birth is not recorded. Faults: as of reading a record.
 [[nodiscard]] Result<std::optional<model::Birth>> birth_of(Context& context, const std::optional<model::PersonId>& person);
-// The latest day that it can now be, by the ledger's clock; nothing while that cannot be right.
-[[nodiscard]] std::optional<std::int64_t> latest_today(Context& context, const std::optional<model::OffsetMinutes>& offset_min = {});
+// Now, by the ledger's clock.
+struct Today {
+  std::int64_t latest = 0;  // the latest day that it can now be anywhere, or at the place whose offset is known
+  std::int64_t by_clock = 0;  // the day at that place; in UTC where no offset is known
+  bool in_utc = false;
+  std::optional<model::Instant> now = std::nullopt;  // none where only a day was stated
+};
+// Nothing while the clock cannot be right.
+[[nodiscard]] std::optional<Today> today_of(Context& context, const std::optional<model::OffsetMinutes>& offset_min = {});
 // Not set, said to be doubtful, or of a time that cannot be (model::can_be_right).
 [[nodiscard]] bool clock_is_suspect(const ledger::Reading& reading);
 // None where the clock cannot be right: it says of no day that it has passed.
@@ -44,11 +51,12 @@ template <class Examined>
 
 class DateCheck {
  public:
-  DateCheck(std::optional<std::int64_t> today, const std::optional<std::vector<wire::Name>>& confirmed);
+  DateCheck(std::optional<Today> today, const std::optional<std::vector<wire::Name>>& confirmed);
 
-  // A birth, or the day an age was true, after today; a birth longer ago than people live.
+  // A birth, or the day an age was true, after today; a birth longer ago than people live. Of a birth today is the day of the clock: who is
+  // examined at the leg was seldom born an hour ago, and a slip of a day is asked about.
   void birth(const model::Birth& birth, const std::string& path);
-  // After today, or longer ago than anybody writes down now (a slip in the century).
+  // In the future (an instant is the same everywhere), or longer ago than anybody writes down now (a slip in the century).
   void performed(model::Instant instant, const std::optional<model::OffsetMinutes>& offset_min, const std::string& path);
   // Born after the examination: refused; asked back where one of the two rests on a clock (`sure` false).
   void born_by(const std::optional<model::Birth>& birth, const Days& examined, bool sure, const std::string& path);
@@ -83,7 +91,7 @@ class DateCheck {
   // `order` names the two days, for the sentence at the form.
   void refuse_or_ask(bool sure, const std::string& path, std::string_view order, std::string expected);
 
-  std::optional<std::int64_t> today_;
+  std::optional<Today> today_;
   bool confirmed_ = false;
   std::vector<wire::Fault> faults_;
 };

@@ -127,6 +127,10 @@ void check_birth(const model::Birth& birth, const std::string& path, std::vector
     reply.repeat = true;
   }
   reply.look_alikes = std::move(*alike);
+  const bool sexed = fold.person.sex == model::Sex::male || fold.person.sex == model::Sex::female;
+  if (sexed && fold.person.norm_sex == model::NormSex::unspecified) {
+    reply.remarks = std::vector<model::Word>{{"norm_sex_unspecified"}};
+  }
   return reply;
 }
 
@@ -175,7 +179,7 @@ void check_birth(const model::Birth& birth, const std::string& path, std::vector
   if (!exams) {
     return exams.error();
   }
-  DateCheck dates(latest_today(context), params.confirmed);
+  DateCheck dates(today_of(context), params.confirmed);
   dates.birth(*params.changes.birth, "/changes/birth");
   for (const auto& [id, row] : **exams) {
     const bool of_person = std::find(row.persons.begin(), row.persons.end(), params.person) != row.persons.end();
@@ -327,7 +331,7 @@ Result<PersonReply> person_register(Context& context, const PersonRegisterParams
   ledger::NewOperation operation = operation_for(context, object, ledger::ObjectType::person, "person", params.request, {});
   operation.body_json = wire::write(body);
   const auto written = write(context, {operation}, [&]() -> Result<void> {
-    DateCheck dates(latest_today(context), params.confirmed);
+    DateCheck dates(today_of(context), params.confirmed);
     if (body.birth) {
       dates.birth(*body.birth, "/birth");
     }

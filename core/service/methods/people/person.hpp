@@ -30,10 +30,13 @@ struct PersonReply {
   std::optional<bool> repeat;
   std::vector<LookAlike> look_alikes;
   std::optional<std::vector<ExamAlerts>> exams = std::nullopt;
+  std::optional<std::vector<model::Word>> remarks = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(PersonReply, (), (person, conflicts, marks, revision, repeat, look_alikes, exams))
+BOOST_DESCRIBE_STRUCT(PersonReply, (), (person, conflicts, marks, revision, repeat, look_alikes, exams, remarks))
 constexpr auto notes(const PersonReply*) {
-  return std::array{wire::Note{"exams", "after a change of birth, sex or norm_sex: of each open exam of this person that has alerts all of them as of now, of each signed one "
+  return std::array{wire::Note{"remarks", "norm_sex_unspecified: the sex is recorded and norm_sex is not, so readings are compared with the norms of women and of men, and where these differ nothing is "
+                                          "concluded; ask, and say it with person.amend"},
+                    wire::Note{"exams", "after a change of birth, sex or norm_sex: of each open exam of this person that has alerts all of them as of now, of each signed one "
                                         "those that came after its signature (call_back) or went by a correction since"}};
 }
 
@@ -49,7 +52,8 @@ struct PersonRegisterParams {
   std::optional<FaultLanguage> language = std::nullopt;
 };
 BOOST_DESCRIBE_STRUCT(PersonRegisterParams, (), (names, birth, sex, norm_sex, home, identifiers, request, confirmed, language))
-constexpr auto notes(const PersonRegisterParams*) { return std::array{wire::Note{"language", fault_words_note}, wire::Note{"names", "needed: at least one"}, wire::Note{"confirmed", confirmed_note}}; }
+constexpr std::string_view norm_sex_note = "whose norms readings are compared with; it is not taken from sex, and without it (unspecified) both are compared with, and where they differ nothing is concluded";
+constexpr auto notes(const PersonRegisterParams*) { return std::array{wire::Note{"language", fault_words_note}, wire::Note{"norm_sex", norm_sex_note}, wire::Note{"names", "needed: at least one"}, wire::Note{"confirmed", confirmed_note}}; }
 // Scope E; writes. Faults: value.empty, value.all_or_one (birth), value.unusual (a birth in the future), request.reused.
 [[nodiscard]] Result<PersonReply> person_register(Context& context, const PersonRegisterParams& params);
 

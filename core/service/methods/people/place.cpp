@@ -65,7 +65,7 @@ namespace {
 }
 
 [[nodiscard]] Result<void> check_days(Context& context, const PlaceAmendParams& params) {
-  DateCheck dates(latest_today(context), params.confirmed);
+  DateCheck dates(today_of(context), params.confirmed);
   const PlaceChanges& changes = params.changes;
   for (std::size_t i = 0; changes.protocols && i < changes.protocols->size(); ++i) {
     dates.dated((*changes.protocols)[i].dated, "/changes/protocols/" + std::to_string(i) + "/dated");

@@ -31,6 +31,8 @@ constexpr auto notes(const ExamAssessParams*) {
 // Faults: a condition that computes nothing here, or one that is named twice.
 [[nodiscard]] std::vector<wire::Fault> check_priors(const reference::Edition& edition,
                                                     const std::optional<std::vector<interpret::TypedPrior>>& priors);
+// Faults: params.unknown_word for what names no list and begins no name that an assessment can give.
+[[nodiscard]] std::vector<wire::Fault> check_only(const reference::Edition& edition, const std::optional<std::vector<wire::Name>>& only);
 // The day of the examination at its place; `otherwise` where the exam has no time.
 [[nodiscard]] model::PartialDate day_of(const model::Exam& exam, const model::PartialDate& otherwise);
 

@@ -4,6 +4,7 @@
 
 #include "core/model/check.hpp"
 #include "core/model/exam/day.hpp"
+#include "core/service/methods/exam/spread.hpp"
 #include "core/service/methods/people/dates.hpp"
 #include "core/service/methods/say/assess.hpp"
 #include "core/wire/parse.hpp"
@@ -49,6 +50,9 @@ namespace {
     model::Checked one = model::check(observation_of(findings[i]), catalogue, confirmed, path + wire::pointer_step(i));
     for (wire::Fault& fault : one.faults) {
       faults.push_back(std::move(fault));
+    }
+    if (auto apart = spread_fault(edition, observation_of(findings[i]), confirmed, path + wire::pointer_step(i))) {
+      faults.push_back(std::move(*apart));
     }
     for (std::size_t part = 0; part < one.observations.size(); ++part) {
       const model::Observation& observation = one.observations[part];
@@ -119,7 +123,7 @@ void doubt_clock_ahead(const model::PartialDate& as_of, model::Exam& exam) {
 // A document states its own days, so what cannot be is refused; only what lies after `as_of` is asked back.
 void check_dates(const ExamDocument& document, const CheckedDocument& checked, const std::optional<std::vector<wire::Name>>& confirmed, std::vector<wire::Fault>& faults) {
   const std::optional<model::Birth> birth = document.person ? document.person->birth : std::nullopt;
-  DateCheck dates(document.as_of.last_day(), confirmed);
+  DateCheck dates(Today{document.as_of.last_day(), document.as_of.last_day()}, confirmed);
   if (birth) {
     dates.birth(*birth, "/document/person/birth");
   }
@@ -193,6 +197,9 @@ Result<CheckedDocument> check_document(const reference::Edition& edition, const 
 Result<interpret::Assessment> document_assess(Context& context, const DocumentAssessParams& params) {
   const auto checked = check_document(*context.edition, params.document, params.confirmed);
   std::vector<wire::Fault> faults = check_priors(*context.edition, params.priors);
+  for (wire::Fault& fault : check_only(*context.edition, params.only)) {
+    faults.push_back(std::move(fault));
+  }
   if (!checked) {
     wire::Refusal refusal = checked.error();
     refusal.faults.insert(refusal.faults.end(), faults.begin(), faults.end());

@@ -1,6 +1,8 @@
 #include "core/service/methods/say/form.hpp"
 
+#include "core/interpret/held.hpp"
 #include "core/reference/edition.hpp"
+#include "core/report/page_parts.hpp"
 #include "core/service/methods/say/form_place.hpp"
 #include "core/service/methods/say/form_step.hpp"
 #include "core/service/methods/exam/told.hpp"
@@ -8,6 +10,7 @@
 #include <algorithm>
 #include <array>
 #include <string_view>
+#include <utility>
 
 namespace limbledger::service {
 
@@ -70,11 +73,6 @@ class Form {
   }
   [[nodiscard]] bool done(const Placed& placed) const { return ask_.recorded && whole(recorded_of(*placed.item), placed.sides); }
 
-  // Nobody stands, walks or is turned on one leg alone.
-  [[nodiscard]] static bool whole_body(const Placed& placed) {
-    const std::string& position = placed.step.position.text;
-    return position == "standing" || position == "walking" || placed.item->sides == std::vector{Side::midline};
-  }
   // A small child with a sore knee may have a sore hip: in each position it is looked at first (HC-019; the age is our convention).
   void hip_before_knee() {
     constexpr std::int64_t small_under = 5;
@@ -103,36 +101,43 @@ class Form {
     }
     placed_.erase(std::remove_if(placed_.begin(), placed_.end(), [](const Placed& one) { return one.sides.empty(); }), placed_.end());
   }
+  // As at a finding that is recorded, and beside the next step: one judgement, side by side.
   void withhold() {
     std::vector<Placed> kept;
     for (Placed& placed : placed_) {
-      const auto by = placed.item->withheld_by.value_or(std::vector<model::ConcernId>{});
-      for (const interpret::OpenConcern& open : ask_.open) {
-        if (placed.sides.empty() || std::find(by.begin(), by.end(), open.concern->concern) == by.end()) {
+      std::vector<std::pair<interpret::Withholding, std::vector<Side>>> held;
+      std::vector<Side> free;
+      for (const Side side : placed.sides) {
+        const auto by = interpret::withheld(*placed.item, side, ask_.open, ask_.flags);
+        if (!by) {
+          free.push_back(side);
           continue;
         }
-        std::vector<Side> held;
-        std::vector<Side> free;
-        for (const Side side : placed.sides) {
-          const bool reached = whole_body(placed) || open.side == Side::midline || side == open.side || side == Side::midline;
-          (reached ? held : free).push_back(side);
-        }
-        if (!held.empty()) {
-          withheld(placed, held, *open.concern);
-          placed.sides = std::move(free);
-        }
+        const auto same = std::find_if(held.begin(), held.end(), [&](const auto& one) { return one.first.by == by->by; });
+        (same == held.end() ? held.emplace_back(*by, std::vector<Side>{}) : *same).second.push_back(side);
       }
+      for (auto& [by, sides] : held) {
+        withheld(placed, std::move(sides), by);
+      }
+      placed.sides = std::move(free);
       if (!placed.sides.empty()) {
         kept.push_back(std::move(placed));
       }
     }
     placed_ = std::move(kept);
   }
-  void withheld(const Placed& placed, std::vector<Side> sides, const model::Concern& concern) {
+  void withheld(const Placed& placed, std::vector<Side> sides, const interpret::Withholding& by) {
     Placed here = placed;
     here.sides = sides;
-    WithheldStep step{placed.item->item,        std::move(sides), concern.concern,      concern.title, concern.until, concern.answered_by, concern.film_lifts, minimum_mark(ask_, placed.step),
-                      placed.item->text.short_, std::nullopt,     placed.step.position, drawn(here)};
+    WithheldStep step{placed.item->item, std::move(sides), by.by, {"msg.flag." + std::string(report::after_dot(by.by.text))}, by.until, std::nullopt, std::nullopt, minimum_mark(ask_, placed.step),
+                      placed.item->text.short_, std::nullopt, placed.step.position, drawn(here)};
+    for (const model::Concern& concern : edition_.concerns()) {
+      if (concern.concern.text == by.by.text) {
+        step.because = concern.title;
+        step.lifted_by = concern.answered_by;
+        step.film_lifts = concern.film_lifts;
+      }
+    }
     std::vector<FormRecorded> recorded = recorded_of(*placed.item);
     if (!recorded.empty()) {
       step.recorded = std::move(recorded);

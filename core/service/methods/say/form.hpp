@@ -5,7 +5,7 @@
 // recording (contract, section 9; C9, C20 to C22).
 #pragma once
 
-#include "core/interpret/concerns.hpp"
+#include "core/interpret/held.hpp"
 #include "core/service/context.hpp"
 #include "core/wire/fault.hpp"
 
@@ -157,7 +157,7 @@ constexpr auto notes(const FormPosition*) {
 struct WithheldStep {
   model::ItemId item;
   std::vector<model::Side> sides;
-  model::ConcernId by;
+  model::Word by;  // concern.* or alert.*
   model::MessageId because;
   model::MessageId until;
   std::optional<model::ItemId> lifted_by;
@@ -170,7 +170,8 @@ struct WithheldStep {
 };
 BOOST_DESCRIBE_STRUCT(WithheldStep, (), (item, sides, by, because, until, lifted_by, film_lifts, minimum, label, recorded, position, step))
 constexpr auto notes(const WithheldStep*) {
-  return std::array{wire::Note{"item", "not advised now; a finding for it is taken all the same"},
+  return std::array{wire::Note{"item", "not advised now; a finding for it is asked back (item.withheld), and with despite is taken all the same"},
+                    wire::Note{"by", "what speaks against it: a danger (alert.*), or what is not settled (concern.*), as a break is while a rule still asks for answers"},
                     wire::Note{"lifted_by", "the examiner's own no here lifts it"},
                     wire::Note{"film_lifts", "so does this choice of history.film_result; where there is none, a film does not lift it"},
                     wire::Note{"recorded", "what the exam holds of it already"},
@@ -274,6 +275,7 @@ struct FormAsk {
   std::optional<model::AgeInterval> age;
   std::optional<model::AgeInterval> age_months;
   std::vector<interpret::OpenConcern> open;
+  std::vector<interpret::JudgedFlag> flags;
   bool late_pregnancy = false;  // from about 20 weeks, or of unknown length
   bool without_protected = false;  // what is asked in private alone stands on no kiosk and on no paper
   bool told_alone = false;         // at a kiosk: what somebody can say, and nothing that is examined

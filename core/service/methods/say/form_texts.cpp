@@ -1,5 +1,6 @@
 #include "core/service/methods/say/form_texts.hpp"
 
+#include "core/interpret/statement.hpp"
 #include "core/wire/type.hpp"
 
 #include <algorithm>
@@ -94,6 +95,7 @@ void add_form_texts(const report::Words& words, FormDescribeResult& form) {
   all.add_all<model::AnswerWord>("answer");
   all.add_all<model::TestResult>("result");
   all.add_all<WhyLeft>("why_left");
+  all.add_all<interpret::Urgency>("urgency");
   for (const FormPosition& position : form.positions) {
     for (const FormStep& step : position.steps) {
       all.step(step);

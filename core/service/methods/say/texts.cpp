@@ -125,6 +125,13 @@ void add_texts(const model::Exam& exam, const Sentences& sentences, const refere
   for (interpret::Question& question : assessment.questions) {
     question.text = sentences.whole(report::question_text(question, words, edition) + ".");
   }
+  for (interpret::RuleResult& rule : assessment.rules) {
+    rule.text = sentences.whole(report::rule_short(rule, exam, words));
+  }
+  for (interpret::Flag& flag : assessment.flags) {
+    const std::string what = report::word_of(words, "flag", report::after_dot(flag.flag.text)) + (flag.side ? ", " + report::side_of(words, *flag.side) : std::string());
+    flag.text = sentences.whole(what + ": " + words.say("msg.flag_answer." + std::string(wire::type_of<interpret::FlagAnswer>().words[static_cast<std::size_t>(flag.answer)])));
+  }
   for (interpret::Statement& statement : assessment.statements) {
     const bool prompt = statement.statement.text.starts_with("referral.");
     statement.text = sentences.whole(prompt ? report::prompt_text(statement, words) + "." : report::statement_text(statement, exam, words, edition));

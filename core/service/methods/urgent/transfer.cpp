@@ -15,7 +15,7 @@ namespace {
 
 // What is told of as done cannot lie ahead; a clock set wrong is asked about. The next check comes after the examination.
 [[nodiscard]] Result<void> check_set_times(Context& context, const ExamTransferParams& params, const ledger::ExamRecord& record) {
-  DateCheck dates(latest_today(context, record.fold.exam.offset_min), params.confirmed);
+  DateCheck dates(today_of(context, record.fold.exam.offset_min), params.confirmed);
   const auto performed = [&](const std::optional<model::Instant>& at, const std::string& path) {
     if (at) {
       dates.cared(*at, record, "/set" + path + "/at");
@@ -85,7 +85,7 @@ Result<ExamTransferResult> exam_transfer(Context& context, const ExamTransferPar
     if (auto takes = exam_takes_additions(**record); !takes) {
       return takes;
     }
-    if (auto free = register_is_free((*record)->fold.transfer_heads, operation.replaces, "/seen"); !free) {
+    if (auto free = nothing_came_since((*record)->fold.transfer_heads, operation.replaces); !free) {
       return free;
     }
     return check_set_times(context, params, **record);

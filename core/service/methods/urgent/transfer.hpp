@@ -28,7 +28,7 @@ struct ExamTransferResult {
   NoteText html;
 };
 BOOST_DESCRIBE_STRUCT(ExamTransferResult, (), (exam, revision, repeat, text, html))
-// Faults: exam.unknown, exam.withdrawn, finding.stale (another set that was not seen), value.unusual (a time in the future).
+// Faults: exam.unknown, exam.withdrawn, revision.old (another set that was not seen), value.unusual (a time in the future).
 [[nodiscard]] Result<ExamTransferResult> exam_transfer(Context& context, const ExamTransferParams& params);
 
 struct TransferWriteParams {

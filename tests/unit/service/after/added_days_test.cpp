@@ -72,9 +72,9 @@ TEST_CASE("who disagrees, or tells of an outcome, has been shown what stands: a 
   const std::string now = clinic.seen;
   clinic.seen = before;
   const auto disagree = clinic.attempt("statement.disagree", R"("statement":"rule.ottawa_knee:left","because":"as I was shown it")");
-  CHECK(codes_of(disagree) == "finding.stale");
+  CHECK(codes_of(disagree) == "revision.old");
   CHECK(path_of(disagree) == "/seen");
-  CHECK(codes_of(clinic.attempt("outcome.record", R"("found":{"kind":"film","text":"x"})")) == "finding.stale");
+  CHECK(codes_of(clinic.attempt("outcome.record", R"("found":{"kind":"film","text":"x"})")) == "revision.old");
   clinic.seen = now;
   clinic.write("statement.disagree", R"("statement":"rule.ottawa_knee:left","because":"as it stands")");
   clinic.write("outcome.record", R"("found":{"kind":"film","text":"x"})");

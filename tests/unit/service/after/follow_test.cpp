@@ -110,7 +110,7 @@ TEST_CASE("plan.follow names what is wrong: another plan item, a word of referra
   CHECK(path_of(ahead) == "/on");
   CHECK(codes_of(clinic.attempt("plan.follow", Planned::fate(clinic.referral, "sent", R"(,"on":"2027-01-01","confirmed":["value.unusual"])"))) == "answered");
   clinic.seen = shown;
-  CHECK(codes_of(clinic.attempt("plan.follow", Planned::fate(clinic.referral, "lost"))) == "finding.stale");
+  CHECK(codes_of(clinic.attempt("plan.follow", Planned::fate(clinic.referral, "lost"))) == "revision.old");
 }
 
 TEST_CASE("C24: what was found out later stands with the exam that asked, after the signature too") {

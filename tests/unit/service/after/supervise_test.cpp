@@ -86,7 +86,7 @@ TEST_CASE("C25: the countersignature keeps both, lists what differs, needs anoth
   clinic.second_unlocks();
   const std::string shown = clinic.seen;
   clinic.seen = unsigned_yet;
-  CHECK(codes_of(clinic.attempt("exam.countersign", seen_by_second)) == "finding.stale");
+  CHECK(codes_of(clinic.attempt("exam.countersign", seen_by_second)) == "revision.old");
   clinic.seen = shown;
   CHECK(path_of(clinic.attempt("exam.countersign", R"("findings":[{"item":"knee.none","side":"left","value":{"kind":"answer","answer":"yes"}}])")).starts_with("/findings/0"));
   const std::string sent = clinic.params(seen_by_second);

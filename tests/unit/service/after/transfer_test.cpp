@@ -109,7 +109,7 @@ TEST_CASE("exam.transfer: the same request again writes nothing and gives the no
   // Whoever still has the form of before the first is shown that there is one.
   clinic.seen = shown;
   const auto stale = clinic.attempt("exam.transfer", R"("set":{"allergies":"none told"})");
-  CHECK(codes_of(stale) == "finding.stale");
+  CHECK(codes_of(stale) == "revision.old");
   clinic.seen = at(first, "/revision");
   const auto ahead = clinic.attempt("exam.transfer", R"("set":{"given":[{"what":"splint","at":"2026-12-24T10:00:00.000Z"}]})");
   CHECK(codes_of(ahead) == "value.unusual");

@@ -136,7 +136,7 @@ TEST_CASE("the label is said at the first unlocking, and the whole name and role
   CHECK(at(before, "/examiners/1").empty());
   const std::string seen = at(before, "/examiners/0/revision");
   const std::string call = R"({"name":"Invented Examiner of Upper Ford, a long name","role":"physiotherapist","seen":)" + seen + R"(,"request":")" + request_id(5) + "\"}";
-  CHECK(codes_of(fixture.call("examiner.amend", R"({"name":"Other","seen":[],"request":")" + request_id(6) + "\"}")) == "finding.stale");
+  CHECK(codes_of(fixture.call("examiner.amend", R"({"name":"Other","seen":[],"request":")" + request_id(6) + "\"}")) == "revision.old");
   CHECK(codes_of(fixture.call("examiner.amend", R"({"name":" ","role":" ","seen":)" + seen + R"(,"request":")" + request_id(7) + "\"}")) == "value.empty value.empty");
   CHECK(at(fixture.ok("examiner.amend", call), "/examiner/said/0/role") == "physiotherapist");
   CHECK(at(fixture.ok("examiner.amend", call), "/repeat") == "true");

@@ -223,7 +223,7 @@ TEST_CASE("two devices report without knowing of each other: both stand under on
   CHECK(at(picked, "/later/0/entry") == mine);
   // Whoever was shown one of them alone is told of the other.
   const auto unseen = clinic.call("district.report", "{" + november + R"(,"seen":[")" + mine + "\"]," + clinic.request() + "}");
-  CHECK(codes_of(unseen) == "finding.stale");
+  CHECK(codes_of(unseen) == "revision.old");
   const std::string next = clinic.report();
   CHECK(at(next, "/report/report") == "2");
   CHECK(at(next, "/counted/reported/1/report/report") == "1");

@@ -162,7 +162,7 @@ TEST_CASE("a letter tells of what its writer was shown, and is the examiner's al
   const std::string seen = made.revision();
   made.write("finding.record", R"("findings":[{"item":"history.fever","side":"midline","value":{"kind":"answer","answer":"no"}}])");
   const auto behind = made.desk.call("letter.write", R"({"exam":")" + made.exam + R"(","question":"x","seen":)" + seen + "," + made.request() + "}");
-  CHECK(codes_of(behind) == "finding.stale");
+  CHECK(codes_of(behind) == "revision.old");
   CHECK(path_of(behind) == "/seen");
   for (const Scope scope : {Scope::viewer, Scope::kiosk, Scope::sync}) {
     made.desk.caller.scope = scope;
