@@ -205,7 +205,7 @@ Raised lasting_ischaemia(const Answers& answers, Side side) {
     raised.clue.against.clear();
   }
   // Of a leg that nobody hurt lately, or beside a foot that lacks it too.
-  if (const LostAlone one = raised.clue.is_yes() ? LostAlone::none : pulse_lost_alone(answers, side); one != LostAlone::none) {
+  if (const LostAlone one = raised.clue.is_yes() || poor.is_no() ? LostAlone::none : pulse_lost_alone(answers, side); one != LostAlone::none) {
     const bool other_felt = answers.graded(one == LostAlone::dorsal ? dorsal_pulse : tibial_pulse, other_side(side), {"1", "2", "3"}).is_yes();
     const bool asked_after = other_felt ? !hurt_as_told(answers).is_yes() : of_interest(answers.view(), side);
     raised.asks = asked_after ? asks_for_doppler(answers, side, one, raised.clue) : raised.asks;

@@ -147,7 +147,10 @@ Raised leg_clot(const Answers& answers, Side side) {
   // Swollen as a whole and blue: the veins are closed so far that the leg itself is in danger; no score is waited for (our own rule).
   const Clue blue = whole.is_yes() ? answers.chosen("vessel.foot_colour", side, {"colour_blue", "colour_dusky"}) : Clue{};
   const bool found = entry.is_yes() || vein.is_yes();
-  const Clue tested = answers.chosen("general.lab_d_dimer", Side::midline, {"lab_positive"});
+  const Clue tested = answers.tried("general.lab_d_dimer", Side::midline, [](const model::Finding& finding) {
+    const auto* result = std::get_if<model::Choice>(&finding.value);
+    return result != nullptr && result->choice.text == "lab_positive" ? Tri::yes : Tri::undetermined;
+  });
   const Clue beside = tested.is_yes() && !found ? hurts_or_pits(answers, side) : Clue{};
   const bool scanned = (found || beside.is_yes()) && answers.chosen("general.scan_leg_veins", side, {"scan_no_clot_seen"}).is_yes();
   Raised raised;
@@ -160,6 +163,12 @@ Raised leg_clot(const Answers& answers, Side side) {
   if (seen.is_yes() && chest.is_yes() && !raised.clue.is_yes()) {
     raised.clue = every({seen, chest});
   }
+  const bool to_scan = tested.is_yes() && (found || beside.is_yes()) && !scanned;
+  if (to_scan && !raised.clue.is_yes()) {
+    // A positive blood test is scanned the same day, whatever the points and whoever suspects what.
+    raised.clue = every({beside.is_yes() ? beside : (vein.is_yes() ? led_by(entry, {vein}) : entry), tested, chest.is_yes() ? chest : fact(Tri::yes)});
+    raised.what = "d_dimer";
+  }
   if (raised.clue.is_yes() && chest.is_yes()) {
     raised.urgency = AlertClass::now;
     raised.interrupts = true;
@@ -167,13 +176,9 @@ Raised leg_clot(const Answers& answers, Side side) {
   } else if (seen.is_yes()) {
     raised.clue = seen;
     raised.what = "seen";
-  } else if (raised.clue.is_yes()) {
+  } else if (raised.clue.is_yes() && raised.what != "d_dimer") {
     raised.what = wells.is_yes() && !bears.is_yes() && !too_young_for_points(answers) ? "points" : "raised";
-  } else if (tested.is_yes() && (found || beside.is_yes()) && !scanned) {
-    // A positive blood test is scanned the same day, whatever the points and whoever suspects what.
-    raised.clue = every({beside.is_yes() ? beside : (vein.is_yes() ? led_by(entry, {vein}) : entry), tested});
-    raised.what = "d_dimer";
-  } else if (entry.is_yes() && wells.is_no() && bears.is_no() && chest.is_no()) {
+  } else if (!raised.clue.is_yes() && entry.is_yes() && wells.is_no() && bears.is_no() && chest.is_no()) {
     // Fewer than two points: the blood test of the day decides whether it is scanned. One that is negative, a scan that shows none, or a leg long so
     // asks for another cause.
     const Clue none = scanned ? answers.chosen("general.scan_leg_veins", side, {"scan_no_clot_seen"})

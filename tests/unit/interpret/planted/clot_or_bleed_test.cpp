@@ -100,6 +100,7 @@ TEST_CASE("planted: a positive D-dimer is never answered no, and beside calf pai
     CAPTURE(beside);
     CHECK(line_of(visit("whole_limb", 1986, positive + beside), "dvt") == "d_dimer");
     CHECK_FALSE(is_now(visit("whole_limb", 1986, positive + beside), "dvt"));
+    CHECK(is_now(visit("whole_limb", 1986, positive + beside + "; history.breathless yes"), "dvt"));  // section 10: with it, now
     CHECK(line_of(visit("whole_limb", 1986, positive + beside + "; general.scan_leg_veins left scan_no_clot_seen"), "dvt") == "none");
     CHECK(line_of(visit("whole_limb", 1986, positive + beside + "; general.scan_leg_veins right scan_no_clot_seen"), "dvt") == "d_dimer");
     CHECK_FALSE(raised(visit("whole_limb", 1986, nothing + beside + "; general.lab_d_dimer lab_negative"), "dvt"));
