@@ -208,7 +208,10 @@ Raised lasting_ischaemia(const Answers& answers, Side side) {
   if (const LostAlone one = raised.clue.is_yes() || poor.is_no() ? LostAlone::none : pulse_lost_alone(answers, side); one != LostAlone::none) {
     const bool other_felt = answers.graded(one == LostAlone::dorsal ? dorsal_pulse : tibial_pulse, other_side(side), {"1", "2", "3"}).is_yes();
     const bool asked_after = other_felt ? !hurt_as_told(answers).is_yes() : of_interest(answers.view(), side);
-    raised.asks = asked_after ? asks_for_doppler(answers, side, one, raised.clue) : raised.asks;
+    if (asked_after) {
+      raised.clue.ask = asked_of_weeks(answers, side, raised.clue.ask);
+      raised.asks = asks_for_doppler(answers, side, one, raised.clue);
+    }
   }
   const bool long_dead = over_two_weeks(answers).is_yes();
   raised.what = pain.is_yes() ? "raised" : (sore.is_yes() ? "sore" : (dead.is_yes() ? (long_dead ? "dead" : "dead_early") : "raised"));

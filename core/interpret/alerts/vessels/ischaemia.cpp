@@ -288,19 +288,23 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   const Clue sudden = answers.yes("history.cold_pale_sudden", side);
   const Clue fails = foot_fails(answers, side);
   const Clue poor = one_gone_one_poor(answers, side);
-  const Clue above = pulse_above_lost(answers, side);
   const bool one_lost = dorsal.is_yes() || tibial.is_yes();
   const Clue gone = one_lost ? led_by(newly_absent(answers, dorsal), {newly_absent(answers, tibial)}) : Clue{};
+  // No flow whatever the other pulses are: that of the groin, or one that was felt before.
+  Clue cut_off = pulse_above_lost(answers, side);
+  if (gone.is_yes()) {
+    cut_off = led_by(cut_off, {gone});
+  }
   const LostAlone lost = one_lost && others_felt.is_yes() && hurt.is_yes() && !gone.is_yes() ? pulse_lost_alone(answers, side) : LostAlone::none;
   const bool has_blood = lost != LostAlone::none && has_blood_beside(answers, side, lost, feet, fails);
   const Clue perfusion =
       led_by(either({feet.here[0], every({dorsal, tibial}), has_blood ? Clue{} : every({circumstance(hurt), others_felt}), refill}),
-             {sudden, answers.chosen("vessel.foot_colour", side, {"colour_pale", "colour_mottled"}), answers.no("vessel.doppler_arterial_audible", side), above, gone,
+             {sudden, answers.chosen("vessel.foot_colour", side, {"colour_pale", "colour_mottled"}), answers.no("vessel.doppler_arterial_audible", side), cut_off,
               poor_flow(answers, side, poor, fails)});
   // Pain at rest for longer than that is another trouble.
   const bool long_pain = answers.yes("history.rest_pain_over_2_weeks", side).is_yes();
   const Clue rest_pain = long_pain ? fact(Tri::no) : answers.yes("history.rest_pain_foot", side);
-  const bool of_both = lacks_like_the_other(answers, feet, one_lost) && !led_by(sudden, {above, poor, answers.no("vessel.doppler_arterial_audible", side)}).is_yes();
+  const bool of_both = lacks_like_the_other(answers, feet, one_lost) && !led_by(sudden, {cut_off, poor, answers.no("vessel.doppler_arterial_audible", side)}).is_yes();
   Clue symptom = led_by(either({of_both ? Clue{} : circumstance(hurt), answers.yes("nerve.sensation_foot_reduced", side), answers.yes("nerve.foot_drop", side),
                                 answers.no("ankle.movement", side), answers.yes("history.pain_out_of_proportion", side)}),
                         {rest_pain, answers.yes("history.numb_or_tingling", side), numb_foot(answers, side), fails, answers.yes("history.both_legs_weak"),
@@ -309,7 +313,7 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   // Both pulses of the foot full, or it is as cold as the other one: blood reaches it, and cold, pale, blue or tingling it is winter's foot, hurt or not, until it feels less,
   // fails, hurts beyond the hurt or, not hurt, at rest (C2: "pulseless or cold limb" may not interrupt an ordinary day; our own rule). Told to
   // have turned so suddenly, or without flow by another sign, it keeps the page's symptoms.
-  const bool reached = perfusion.is_yes() && (alike || pulses_full(answers, side)) && !of_one_side && !sudden.is_yes() && !above.is_yes() && !gone.is_yes() && !answers.no("vessel.doppler_arterial_audible", side).is_yes();
+  const bool reached = perfusion.is_yes() && (alike || pulses_full(answers, side)) && !of_one_side && !sudden.is_yes() && !cut_off.is_yes() && !answers.no("vessel.doppler_arterial_audible", side).is_yes();
   if (reached) {
     const bool long_numb = answers.yes("body.feeling_lost", side).is_yes() || answers.yes("body.paralysis", side).is_yes();
     const Clue feels_less = led_by(answers.yes("nerve.sensation_foot_reduced", side),
@@ -334,7 +338,10 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   // Knee, thigh, shin, ankle or foot out of shape beside lost pulses is of today as well, whatever the day that was told.
   const Clue bent = poor.is_yes() ? led_by(answers.any_yes({"knee.look_deformity"}, side), {foot_deformed(answers, side)}) : Clue{};
   const Clue shape = bent.is_yes() ? out_of_shape(answers, side, bent) : Clue{};
-  const Clue acute = felt_both.is_yes() ? Clue{} : led_by(Clue{}, {fails, numb, plaster, wide, happened, shape, gone});
+  Clue acute = felt_both.is_yes() ? Clue{} : led_by(Clue{}, {fails, numb, plaster, wide, happened, shape});
+  if (gone.is_yes()) {
+    acute = led_by(acute, {gone});
+  }
   // Said not to have come suddenly, and nothing of today beside it: a foot that lacks blood for long, until a symptom says otherwise. What is
   // answered there is when it began, which the page asks for first (under two weeks).
   const bool stands = gross && !(sudden.is_no() && !acute.is_yes() && !hurt.is_yes());
@@ -360,7 +367,7 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   const Clue dead = dead_tissue(answers, side);
   const auto known_long = [&] { return long_pain || answers.yes("history.foot_ulcer_over_2_weeks", side).is_yes() || over_two_weeks(answers).is_yes(); };
   if (!raised.clue.is_yes() && (dead.is_yes() || rest_pain.is_yes()) && !known_long()) {
-    const Clue no_flow = led_by(dead.is_yes() ? pulses_lost(answers, side) : every({dorsal, tibial}), {above});
+    const Clue no_flow = led_by(dead.is_yes() ? pulses_lost(answers, side) : every({dorsal, tibial}), {cut_off});
     if (no_flow.is_yes()) {
       raised.clue = every({no_flow, dead.is_yes() ? dead : rest_pain});
     }

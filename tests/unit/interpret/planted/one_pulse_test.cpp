@@ -190,6 +190,7 @@ TEST_CASE("planted: both dorsal pulses not felt in who complains of no side: the
       return one.side == side && one.message.text == "msg.question.clti.one_pulse" && one.ask.front().item.text == "vessel.doppler_arterial_audible";
     }));
   }
+  CHECK_FALSE(asks(healthy, "clti", "history.foot_ulcer_over_2_weeks"));  // no sore is recorded whose weeks could be told
   // Of one side complained of, that side alone; heard, none.
   CHECK(asks(visit("chronic_knee", 1976, both), "clti", "vessel.doppler_arterial_audible"));
   Bench heard = visit("no_complaint", 1976, both + "vessel.doppler_arterial_audible both yes");
