@@ -241,8 +241,8 @@ std::vector<model::FindingId> speaking_for(const PageView& view, const interpret
   }
   const auto bears_on = [&](const model::Finding& finding) {
     const std::string& item = finding.item.text;
-    return std::find(flag.findings.begin(), flag.findings.end(), *finding.finding) != flag.findings.end() ||
-           std::find(kinds.begin(), kinds.end(), item.substr(0, item.find('_'))) != kinds.end();
+    const bool of_kind = item != "vessel.foot_warm" && std::find(kinds.begin(), kinds.end(), item.substr(0, item.find('_'))) != kinds.end();  // warm speaks for no lack of blood
+    return of_kind || std::find(flag.findings.begin(), flag.findings.end(), *finding.finding) != flag.findings.end();
   };
   for (const model::Finding* finding : view.findings) {
     const bool here = finding->side == Side::midline || !flag.side || *flag.side == Side::midline || *flag.side == finding->side;

@@ -12,6 +12,14 @@
 
 namespace limbledger::interpret {
 
+std::ptrdiff_t gravity_of(const reference::AlertRow& row, std::string_view what) {
+  if (!row.graver) {
+    return -1;
+  }
+  const auto found = std::find_if(row.graver->begin(), row.graver->end(), [&](const model::Word& one) { return one.text == what; });
+  return found == row.graver->end() ? -1 : found - row.graver->begin();
+}
+
 namespace {
 
 using model::Side;
@@ -19,15 +27,6 @@ using model::Side;
 [[nodiscard]] bool stands_in(const View& view, const JudgedFlag& judged) {
   const Raised raised = judged.flag->judge(Answers(view), judged.side.value_or(Side::midline));
   return raised.applies != Tri::no && raised.clue.is_yes();
-}
-
-// Among the sentences of one danger: those that its row names are graver than the rest, the last the most.
-[[nodiscard]] std::ptrdiff_t gravity_of(const reference::AlertRow& row, std::string_view what) {
-  if (!row.graver) {
-    return -1;
-  }
-  const auto found = std::find_if(row.graver->begin(), row.graver->end(), [&](const model::Word& one) { return one.text == what; });
-  return found == row.graver->end() ? -1 : found - row.graver->begin();
 }
 
 [[nodiscard]] bool may_stand_inside(const JudgedFlag& judged, const model::AlertHandled& handled) {

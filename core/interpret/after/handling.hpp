@@ -6,8 +6,13 @@
 
 #include "core/interpret/alerts/alerts.hpp"
 
+#include <cstddef>
+#include <string_view>
+
 namespace limbledger::interpret {
 
+// Among the sentences of one danger: those that its row names are graver than the rest, the last the most.
+[[nodiscard]] std::ptrdiff_t gravity_of(const reference::AlertRow& row, std::string_view what);
 // `gone`: it is raised no more, and what was said of it stays beside it whatever came since.
 void take_handling(const View& view, const JudgedFlag& judged, bool gone, Alert& alert);
 // And what was done or said of one that stands inside it, and has no line of its own.

@@ -91,6 +91,9 @@ std::vector<model::MessageId> meanwhile_of(const View& view, const JudgedFlag& j
   if (judged.row->alert.text == "alert.acutely_ill") {
     fit_to_cause(judged.raised.what, meanwhile);
   }
+  if (judged.raised.what.ends_with("under_two")) {  // the blood test comes first, and tells whether it is scanned (NICE_NG158)
+    std::erase(meanwhile, model::MessageId{"msg.meanwhile.scan_route"});
+  }
   if (judged.raised.what.starts_with("broke")) {  // what is broken is not spared from breaking
     std::replace(meanwhile.begin(), meanwhile.end(), model::MessageId{"msg.meanwhile.protect_from_break"}, model::MessageId{"msg.meanwhile.splint_as_is"});
   }

@@ -1,5 +1,7 @@
 #include "core/interpret/after/told_apart.hpp"
 
+#include "core/interpret/after/handling.hpp"
+
 #include <algorithm>
 #include <cstddef>
 #include <utility>
@@ -144,7 +146,8 @@ class Chosen {
     const auto same = std::find_if(judged_.begin(), judged_.end(), [&](const JudgedFlag& one) { return one.flag == flag.flag && one.side == flag.side; });
     if (same == judged_.end()) {
       judged_.push_back(std::move(flag));
-    } else if (!same->raised.clue.is_yes() || flag.raised.urgency < same->raised.urgency) {
+    } else if (!same->raised.clue.is_yes() || flag.raised.urgency < same->raised.urgency ||
+               (flag.raised.urgency == same->raised.urgency && gravity_of(row_, flag.raised.what) > gravity_of(row_, same->raised.what))) {
       *same = std::move(flag);
     }
   }

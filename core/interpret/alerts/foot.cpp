@@ -1,6 +1,7 @@
 // The foot that feels little or lacks blood: a bone that collapses without pain, a wound and how ill it is, and blood that has been
 // lacking for weeks. Any cause of a numb foot counts, not diabetes alone. Source: red flags page, sections 5, 21 and 22; clinical
 // safety, C13.
+#include "core/interpret/alerts/alerts.hpp"
 #include "core/interpret/alerts/circumstances.hpp"
 #include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/alerts/red_flag.hpp"
@@ -204,10 +205,13 @@ Raised lasting_ischaemia(const Answers& answers, Side side) {
     raised.clue.against.clear();
   }
   // Of a leg that nobody hurt lately, or beside a foot that lacks it too.
-  if (!raised.clue.is_yes() && dorsal_pulse_lost_alone(answers, side)) {
-    const bool other_felt = answers.graded(dorsal_pulse, other_side(side), {"1", "2", "3"}).is_yes();
-    const bool asked_after = other_felt ? !hurt_as_told(answers).is_yes() : answers.view().exam().side == side;
-    raised.asks = asked_after && asks_for_doppler(answers, side, raised.clue) ? "one_pulse" : raised.asks;
+  if (const LostAlone one = raised.clue.is_yes() || poor.is_no() ? LostAlone::none : pulse_lost_alone(answers, side); one != LostAlone::none) {
+    const bool other_felt = answers.graded(one == LostAlone::dorsal ? dorsal_pulse : tibial_pulse, other_side(side), {"1", "2", "3"}).is_yes();
+    const bool asked_after = other_felt ? !hurt_as_told(answers).is_yes() : of_interest(answers.view(), side);
+    if (asked_after) {
+      raised.clue.ask = asked_of_weeks(answers, side, raised.clue.ask);
+      raised.asks = asks_for_doppler(answers, side, one, raised.clue);
+    }
   }
   const bool long_dead = over_two_weeks(answers).is_yes();
   raised.what = pain.is_yes() ? "raised" : (sore.is_yes() ? "sore" : (dead.is_yes() ? (long_dead ? "dead" : "dead_early") : "raised"));

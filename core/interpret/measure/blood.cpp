@@ -138,6 +138,16 @@ struct Pitting {
 
 }  // namespace
 
+std::int64_t refill_limit(const View& view) {
+  const std::vector<const RefillLimit*> own = limits_for(view);
+  std::int64_t longest = 0;
+  for (const RefillLimit& one : refill_limits) {
+    const bool may_be = own.empty() || std::find(own.begin(), own.end(), &one) != own.end();
+    longest = may_be ? std::max(longest, one.limit) : longest;
+  }
+  return longest;
+}
+
 std::vector<Judged> judge_refill(const View& view, const std::vector<Reading>& amounts) {
   std::vector<Judged> all;
   for (const Side side : {Side::left, Side::right}) {

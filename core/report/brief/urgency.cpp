@@ -16,11 +16,6 @@ constexpr std::int64_t two_weeks_days = 14;
 
 [[nodiscard]] bool is_sooner(LetterUrgency one, LetterUrgency other) { return static_cast<int>(one) < static_cast<int>(other); }
 
-// A prompt waits two weeks; one that asks for a test of the blood today does not.
-[[nodiscard]] LetterUrgency of_prompt(std::string_view statement) {
-  return statement.starts_with("referral.dvt") ? LetterUrgency::same_day : LetterUrgency::two_weeks;
-}
-
 }  // namespace
 
 bool sends_on(const model::PlanItem& item) {
@@ -70,8 +65,8 @@ LetterUrgency urgency_found(const PageView& view, bool private_letter) {
   for (const interpret::Statement& statement : view.assessment.statements) {
     const std::string& name = statement.statement.text;
     const std::string danger = name.substr(0, name.find(':'));
-    if (!private_letter && referral_prompt(danger) && !is_protected_danger(view, danger) && is_sooner(of_prompt(danger), soonest)) {
-      soonest = of_prompt(danger);
+    if (!private_letter && referral_prompt(danger) && !is_protected_danger(view, danger) && is_sooner(LetterUrgency::two_weeks, soonest)) {
+      soonest = LetterUrgency::two_weeks;
     }
   }
   return soonest;

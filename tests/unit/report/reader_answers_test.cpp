@@ -178,17 +178,6 @@ TEST_CASE("one urgency with one day on note, letter and take-home sheet; that th
   CHECK(!has(home_read(football), "GO "));
 }
 
-TEST_CASE("a prompt that asks for a test of the blood today is no matter of two weeks") {
-  Printer ankle("ankle");
-  interpret::Statement prompt;
-  prompt.statement = {"referral.dvt:left"};
-  prompt.side = Side::left;
-  prompt.message = {"msg.referral.dvt"};
-  ankle.assessment.statements.push_back(prompt);
-  CHECK(report::urgency_found(ankle.view(), false) == model::LetterUrgency::same_day);
-  CHECK(report::urgency_found(ankle.view(), true) == model::LetterUrgency::routine);
-}
-
 TEST_CASE("C19: the sheet says what to do until seen, from what was raised, and what the examiner thinks with how sure") {
   const std::string child = home_read(Printer("child"));
   CHECK(has(child, "Until you are seen there: no weight on the leg at all: carried or wheeled; nothing to eat or drink."));

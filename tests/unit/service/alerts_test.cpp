@@ -97,6 +97,27 @@ TEST_CASE_FIXTURE(Knee, "what was handled as the same day and becomes urgent is 
   CHECK(at(assess(R"(,"only":["alert.dvt"])"), "/alerts/0/urgency") == "now");
 }
 
+// Red flags page, section 10: the D-dimer is the lower tier. That it answers no scan is our own rule (alerts.json).
+TEST_CASE_FIXTURE(Knee, "a D-dimer that was taken answers the line that asked for it, and not the scan that a positive one asks for") {
+  for (const char* item : {"leg.calf_tender_vein", "history.leg_paralysed_or_plaster", "vessel.whole_leg_swollen", "vessel.oedema_more_this_side", "vessel.veins_collateral", "history.other_cause_as_likely"}) {
+    record(answer(item, "left", "no"));
+  }
+  for (const char* item : {"history.cancer_active", "history.immobile_or_surgery_recent", "history.clot_before", "history.breathless", "history.examiner_suspects_clot", "body.pregnancy"}) {
+    record(answer(item, "midline", "no"));
+  }
+  record(answer("leg.calf_swelling", "left", "yes"));
+  const auto dvt = [&](const std::string& member) { return at(assess(R"(,"only":["alert.dvt"])"), "/alerts/0/" + member); };
+  CHECK(dvt("message") == "msg.alert.dvt.under_two");
+  CHECK(dvt("urgency") == "same_day");
+  write("alert.handle", R"("alert":"alert.dvt","side":"left","action":"D-dimer taken, by the nurse")");
+  CHECK(dvt("state") == "handled");
+  record(R"({"item":"general.lab_d_dimer","side":"midline","value":{"kind":"choice","choice":"lab_positive"},"replaces":[]})");
+  CHECK(dvt("message") == "msg.alert.dvt.d_dimer");
+  CHECK(dvt("state") == "raised");
+  write("alert.handle", R"("alert":"alert.dvt","side":"left","action":"scan asked for")");
+  CHECK(dvt("state") == "handled");
+}
+
 // C2 closes an alert by an action or a reason; that it answers only what its writer had been shown is our own rule.
 TEST_CASE_FIXTURE(Knee, "planted: a reason given for a mistake that was taken back answers no new raise; it interrupts again with the former reason beside it") {
   const auto absent = [](const std::string& pulse) {

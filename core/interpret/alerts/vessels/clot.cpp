@@ -28,6 +28,9 @@ namespace {
   return clue;
 }
 
+// Whom the score is not made for by age (NICE_QS201).
+[[nodiscard]] bool too_young_for_points(const Answers& answers) { return answers.aged(0, wells_from - 1) == Tri::yes; }
+
 // The points of 2003 as the rule has them (wells.hpp): two or more, fewer, or open. What is not recorded is never read as no. An earlier
 // clot, a leg paralysed or in plaster and the girths count when they are there, and are not asked for.
 [[nodiscard]] Clue wells_clue(const Answers& answers, Side side, const Clue& fuller) {
@@ -45,11 +48,45 @@ namespace {
   point(fuller);
   point(answers.yes("vessel.oedema_more_this_side", side));
   point(answers.yes("vessel.veins_collateral", side));
-  open.ask.add(answers.yes("history.other_cause_as_likely", side).ask);
+  const Clue other_cause = answers.yes("history.other_cause_as_likely", side);
+  open.ask.add(other_cause.ask);
   open.ask.add(answers.yes("history.examiner_suspects_clot").ask);
-  // The score is not made for who is younger, so it says no nothing.
-  open.value = answers.aged(0, wells_from - 1) == Tri::yes ? Tri::undetermined : wells_two_or_more(answers.view(), side);
+  open.value = wells_two_or_more(answers.view(), side);
+  // The score is not made for who is younger, so few points say nothing: a leg that swells, and that nothing else explains, is scanned (red flags
+  // page, section 10: "undetermined -> raised"; C3; that the other cause decides is our own rule).
+  if (open.value != Tri::yes && too_young_for_points(answers)) {
+    open.value = other_cause.is_no() ? Tri::yes : Tri::undetermined;
+    open.open.add(other_cause.because);
+  }
   return open;
+}
+
+// Calf pain that was complained of or located, and that no recorded injury explains (C3).
+[[nodiscard]] Clue calf_hurts(const Answers& answers, Side side) {
+  const auto& exam = answers.view().exam();
+  if (injured(answers).is_yes()) {
+    return {};
+  }
+  const bool complained = exam.complaint.text == "calf_pain" && (!exam.side || *exam.side == Side::midline || *exam.side == side);
+  return led_by(complained ? fact(Tri::yes) : Clue{}, {answers.chosen("history.pain_site", side, {"site_calf", "site_whole_limb"})});
+}
+
+// What stands for a swollen leg beside a positive blood test: pain, or water in this leg alone or more (red flags page, section 10: "swelling or
+// pain"; decision rules page, section 24: "unilateral new oedema").
+[[nodiscard]] Clue hurts_or_pits(const Answers& answers, Side side) {
+  const Clue pits_here = every({answers.graded("vessel.oedema_pitting", side, {"1+", "2+", "3+", "4+"}), answers.graded("vessel.oedema_pitting", other_side(side), {"0"})});
+  return unasked(led_by(calf_hurts(answers, side), {answers.yes("vessel.oedema_more_this_side", side), pits_here}));
+}
+
+// Swollen for weeks, not painful, explained as well by another cause and not suspected: it is not new (red flags page, section 10: "unilateral new leg
+// swelling"; from how many weeks on is our own rule). No is never said.
+[[nodiscard]] Clue long_explained(const Answers& answers, Side side) {
+  if (answers.yes("leg.calf_tender_vein", side).is_yes() || calf_hurts(answers, side).is_yes()) {
+    return {};
+  }
+  const Clue long_so = every({answers.count_at_least("history.weeks_since_onset", lately_weeks + 1), answers.yes("history.other_cause_as_likely", side),
+                              answers.no("history.examiner_suspects_clot")});
+  return long_so.is_yes() ? long_so : Clue{};
 }
 
 // One that was found beside the tender vein, a swollen calf or leg apart, which point to a clot by themselves.
@@ -110,8 +147,12 @@ Raised leg_clot(const Answers& answers, Side side) {
   // Swollen as a whole and blue: the veins are closed so far that the leg itself is in danger; no score is waited for (our own rule).
   const Clue blue = whole.is_yes() ? answers.chosen("vessel.foot_colour", side, {"colour_blue", "colour_dusky"}) : Clue{};
   const bool found = entry.is_yes() || vein.is_yes();
-  const Clue tested = found ? answers.chosen("general.lab_d_dimer", Side::midline, {"lab_positive"}) : Clue{};
-  const bool scanned = found && answers.chosen("general.scan_leg_veins", side, {"scan_no_clot_seen"}).is_yes();
+  const Clue tested = answers.tried("general.lab_d_dimer", Side::midline, [](const model::Finding& finding) {
+    const auto* result = std::get_if<model::Choice>(&finding.value);
+    return result != nullptr && result->choice.text == "lab_positive" ? Tri::yes : Tri::undetermined;
+  });
+  const Clue beside = tested.is_yes() && !found ? hurts_or_pits(answers, side) : Clue{};
+  const bool scanned = (found || beside.is_yes()) && answers.chosen("general.scan_leg_veins", side, {"scan_no_clot_seen"}).is_yes();
   Raised raised;
   raised.clue = every({entry, led_by(either({suspects, wells, bears, chest}), {blue})});
   if (raised.clue.value == Tri::undetermined && !entry.is_yes()) {
@@ -122,6 +163,12 @@ Raised leg_clot(const Answers& answers, Side side) {
   if (seen.is_yes() && chest.is_yes() && !raised.clue.is_yes()) {
     raised.clue = every({seen, chest});
   }
+  const bool to_scan = tested.is_yes() && (found || beside.is_yes()) && !scanned;
+  if (to_scan && !raised.clue.is_yes()) {
+    // A positive blood test is scanned the same day, whatever the points and whoever suspects what.
+    raised.clue = every({beside.is_yes() ? beside : (vein.is_yes() ? led_by(entry, {vein}) : entry), tested, chest.is_yes() ? chest : fact(Tri::yes)});
+    raised.what = "d_dimer";
+  }
   if (raised.clue.is_yes() && chest.is_yes()) {
     raised.urgency = AlertClass::now;
     raised.interrupts = true;
@@ -129,22 +176,20 @@ Raised leg_clot(const Answers& answers, Side side) {
   } else if (seen.is_yes()) {
     raised.clue = seen;
     raised.what = "seen";
-  } else if (raised.clue.is_yes()) {
-    raised.what = wells.is_yes() && !bears.is_yes() ? "points" : "raised";
-  } else if (tested.is_yes() && !scanned) {
-    // A positive blood test is scanned the same day, whatever the points and whoever suspects what.
-    raised.clue = every({vein.is_yes() ? led_by(entry, {vein}) : entry, tested});
-    raised.what = "d_dimer";
-  } else if (entry.is_yes() && wells.is_no() && bears.is_no() && chest.is_no()) {
-    // Fewer than two points: the blood test decides, at a lower tier. One that is negative, or a scan that shows none, asks for another cause.
-    const Clue none = scanned ? answers.chosen("general.scan_leg_veins", side, {"scan_no_clot_seen"}) : answers.chosen("general.lab_d_dimer", Side::midline, {"lab_negative"});
+  } else if (raised.clue.is_yes() && raised.what != "d_dimer") {
+    raised.what = wells.is_yes() && !bears.is_yes() && !too_young_for_points(answers) ? "points" : "raised";
+  } else if (!raised.clue.is_yes() && entry.is_yes() && wells.is_no() && bears.is_no() && chest.is_no()) {
+    // Fewer than two points: the blood test of the day decides whether it is scanned. One that is negative, a scan that shows none, or a leg long so
+    // asks for another cause.
+    const Clue none = scanned ? answers.chosen("general.scan_leg_veins", side, {"scan_no_clot_seen"})
+                              : led_by(answers.chosen("general.lab_d_dimer", Side::midline, {"lab_negative"}), {long_explained(answers, side)});
     raised.clue = none.is_yes() ? negate(none) : fact(Tri::yes);
     raised.clue.because.add(none.is_yes() ? FindingTrail{} : entry.because);
-    raised.urgency = none.is_yes() ? AlertClass::same_day : AlertClass::two_weeks;
+    raised.what = "under_two";
   }
-  // Beside a swollen leg or a tender vein no answer is a no: what explains it, and what was found, are both named.
-  if (found && raised.clue.is_no()) {
-    raised.clue = left_open(raised.clue, led_by(vein, {entry}));
+  // Beside a swollen leg, a tender vein or a positive blood test no answer is a no: what explains it, and what was found, are both named.
+  if ((found || tested.is_yes()) && raised.clue.is_no()) {
+    raised.clue = left_open(raised.clue, found ? led_by(vein, {entry}) : tested);
   }
   // A clot of the leg that stands leaves the one of the lung to be asked after.
   if (raised.clue.is_yes() && raised.urgency == AlertClass::same_day && chest.value == Tri::undetermined) {
@@ -152,8 +197,7 @@ Raised leg_clot(const Answers& answers, Side side) {
   }
   if (raised.clue.is_yes() && !seen.is_yes() && swollen_alike(answers, side)) {
     raised.of_no_side = true;
-    raised.what = raised.what == "chest" ? "both_chest" : "both";
-    raised.refer = "both";
+    raised.what = raised.what == "chest" ? "both_chest" : (raised.what == "under_two" ? "both_under_two" : "both");
     for (const Side one : {side, other_side(side)}) {
       raised.clue.because.add(led_by(whole_leg_swollen(answers, one), {answers.any_yes({"leg.calf_swelling"}, one)}).because);
     }

@@ -3,6 +3,7 @@
 #include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/alerts/red_flag.hpp"
 #include "core/interpret/alerts/vessels/one_pulse.hpp"
+#include "core/interpret/measure/blood.hpp"
 
 #include <algorithm>
 #include <array>
@@ -146,14 +147,71 @@ struct Feet {
   return led_by(every({poor, nerve}), {every({blue, led_by(poor, {nerve})})});
 }
 
+// It was felt before at this exam, by whoever it was, and is gone: "pulse newly absent" (red flags page, section 5). One that is known to have been
+// felt later has come back. Of two that differ each is judged alone (after/told_apart.hpp), so the other is looked for in the exam.
+[[nodiscard]] Clue newly_absent(const Answers& answers, const Clue& absent) {
+  Clue gone;
+  const auto& all = answers.view().exam().findings;
+  for (const model::Finding* now : all ? absent.because.written() : std::vector<const model::Finding*>{}) {
+    for (const model::Finding& before : *all) {
+      const auto* grade = std::get_if<model::Grade>(&before.value);
+      const model::Standing standing = before.standing.value_or(model::Standing::current);
+      const bool stands = standing == model::Standing::current || standing == model::Standing::in_conflict;
+      const bool felt = stands && before.item == now->item && before.side == now->side && grade != nullptr && grade->grade.text != "0" && settles(before);
+      if (felt && !(before.examined_at && now->examined_at && *now->examined_at < *before.examined_at)) {
+        gone.value = Tri::yes;
+        gone.because.add({answers.view().trails().findings, now});
+        gone.because.add({answers.view().trails().findings, &before});
+      }
+    }
+  }
+  return gone;
+}
+
+// What was measured shows no flow: an artery of which the Doppler gives no signal ("or no Doppler signal": red flags page, section 5), a pressure below 0.90
+// of the higher arm (decision rules page, section 7; of an artery that was not measured nothing is known), or colour that comes back late.
+[[nodiscard]] bool measured_without_flow(const Answers& answers, Side side) {
+  const View& view = answers.view();
+  std::optional<std::int64_t> ankle;
+  std::int64_t arm = 0;
+  bool silent = false;
+  const auto read = [&](std::string_view item, Side on, const auto& take) {
+    for (const model::Finding* finding : view.at(item, on)) {
+      const auto* pressure = std::get_if<model::Pressure>(&finding->value);
+      if (pressure != nullptr && settles(*finding)) {
+        take(*pressure);
+      }
+    }
+  };
+  for (const std::string_view item : {"vessel.pressure_dorsalis_pedis", "vessel.pressure_posterior_tibial"}) {
+    read(item, side, [&](const model::Pressure& pressure) {
+      silent = silent || pressure.signal == model::Signal::absent;
+      ankle = pressure.mm_hg && !pressure.signal ? std::max(ankle.value_or(0), pressure.mm_hg->steps) : ankle;
+    });
+  }
+  for (const Side on : {Side::left, Side::right}) {
+    read("vessel.pressure_arm", on, [&](const model::Pressure& pressure) { arm = pressure.mm_hg && !pressure.signal ? std::max(arm, pressure.mm_hg->steps) : arm; });
+  }
+  const std::int64_t limit = refill_limit(view);
+  const Clue late = answers.hear_as("vessel.capillary_refill_great_toe", side, [limit](const model::Finding& finding) -> Said {
+    const auto* time = std::get_if<model::Duration>(&finding.value);
+    return time == nullptr || !time->s ? Said{std::nullopt, "unsure"} : Said{static_cast<std::uint8_t>(time->s->steps * 1000 / model::Seconds::wire_rule.per_unit > limit ? 2 : 1), "known"};
+  });
+  return silent || late.is_yes() || (ankle && arm > 0 && *ankle * 100 < arm * abi_hundredths);
+}
+
 // One pulse lost after an injury is no lack of blood where the foot was found warm, feels and moves, nothing else speaks for one, and no knee was out of
-// joint, or perhaps so (red flags page, section 5: a sign and a symptom; section 3). What nobody looked at leaves the injury as the symptom (our own rule).
-[[nodiscard]] bool has_blood_beside(const Answers& answers, Side side, const Feet& feet, const Clue& fails) {
+// joint, or perhaps so (red flags page, section 5: a sign and a symptom; section 3). What nobody looked at, or who cannot tell of it, leaves the injury as
+// the symptom. Of the pulse behind the ankle no page says that healthy people lack it: there the colour has to come back in time as well (our own rules).
+[[nodiscard]] bool has_blood_beside(const Answers& answers, Side side, LostAlone lost, const Feet& feet, const Clue& fails) {
   const bool moves = answers.no("ankle.movement", side).is_no() || answers.count_at_least("gait.steps_now", 1).is_yes();
-  if (!feet.here[0].is_no() || !answers.yes("nerve.sensation_foot_reduced", side).is_no() || !moves) {
+  if (!feet.here[0].is_no() || !answers.yes("nerve.sensation_foot_reduced", side).is_no() || !moves || cannot_tell_of_pain(answers, side).is_yes() ||
+      (lost == LostAlone::tibial && !feet.here[2].is_no()) || measured_without_flow(answers, side)) {
     return false;
   }
-  const bool second = led_by(fails, {feet.here[1], feet.here[2], answers.any_yes({"history.pain_out_of_proportion", "history.numb_or_tingling", "history.rest_pain_foot",
+  const auto felt_less = [&](const ItemKey& item) { return answers.chosen(item, side, {"felt_less", "not_felt"}); };
+  const bool second = led_by(fails, {feet.here[1], feet.here[2], felt_less("nerve.touch_first_web"), felt_less("nerve.touch_foot_dorsum"), felt_less("nerve.touch_sole"),
+                                     answers.graded("nerve.power_great_toe_extension", side, {"0", "1", "2", "3"}), answers.any_yes({"history.pain_out_of_proportion", "history.numb_or_tingling", "history.rest_pain_foot",
                                                                                   "history.cold_pale_sudden"}, side),
                                      answers.any_yes({"history.injury_severe_or_crush", "history.both_legs_weak"}, Side::midline), numb_foot(answers, side), foot_deformed(answers, side),
                                      answers.chosen("nerve.sensation_loss_level", side, {"loss_toes_only", "loss_beyond_toes", "loss_whole_foot_or_more"}),
@@ -170,22 +228,26 @@ struct Feet {
 
 }  // namespace
 
-bool dorsal_pulse_lost_alone(const Answers& answers, Side side) {
-  return pulse_absent(answers, dorsal_pulse, side).is_yes() && pulse_absent(answers, tibial_pulse, side).is_no() && answers.graded(tibial_pulse, side, {"2", "3"}).is_yes();
+LostAlone pulse_lost_alone(const Answers& answers, Side side) {
+  const auto full = [&](const ItemKey& item) { return answers.graded(item, side, {"2", "3"}).is_yes(); };
+  if (pulse_absent(answers, dorsal_pulse, side).is_yes()) {
+    return full(tibial_pulse) ? LostAlone::dorsal : LostAlone::none;
+  }
+  return pulse_absent(answers, tibial_pulse, side).is_yes() && full(dorsal_pulse) ? LostAlone::tibial : LostAlone::none;
 }
 
-bool asks_for_doppler(const Answers& answers, Side side, Clue& clue) {
+std::string_view asks_for_doppler(const Answers& answers, Side side, LostAlone lost, Clue& clue) {
   const Clue heard = answers.yes("vessel.doppler_arterial_audible", side);
   if (heard.value != Tri::undetermined) {
-    return false;
+    return {};
   }
-  const Clue dorsal = pulse_absent(answers, dorsal_pulse, side);
+  const Clue pulse = pulse_absent(answers, lost == LostAlone::dorsal ? dorsal_pulse : tibial_pulse, side);
   AskTrail ask = heard.ask;
   ask.add(clue.ask);
-  clue = clue.is_no() ? left_open(clue, dorsal) : clue;
-  clue.because.add(dorsal.because);
+  clue = clue.is_no() ? left_open(clue, pulse) : clue;
+  clue.because.add(pulse.because);
   clue.ask = ask;
-  return true;
+  return lost == LostAlone::dorsal ? "one_pulse" : "one_pulse_behind";
 }
 
 Clue newly_numb(const Answers& answers, Side side) {
@@ -226,16 +288,23 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   const Clue sudden = answers.yes("history.cold_pale_sudden", side);
   const Clue fails = foot_fails(answers, side);
   const Clue poor = one_gone_one_poor(answers, side);
-  const Clue above = pulse_above_lost(answers, side);
-  const bool has_blood = dorsal.is_yes() && others_felt.is_yes() && hurt.is_yes() && dorsal_pulse_lost_alone(answers, side) && has_blood_beside(answers, side, feet, fails);
+  const bool one_lost = dorsal.is_yes() || tibial.is_yes();
+  const Clue gone = one_lost ? led_by(newly_absent(answers, dorsal), {newly_absent(answers, tibial)}) : Clue{};
+  // No flow whatever the other pulses are: that of the groin, or one that was felt before.
+  Clue cut_off = pulse_above_lost(answers, side);
+  if (gone.is_yes()) {
+    cut_off = led_by(cut_off, {gone});
+  }
+  const LostAlone lost = one_lost && others_felt.is_yes() && hurt.is_yes() && !gone.is_yes() ? pulse_lost_alone(answers, side) : LostAlone::none;
+  const bool has_blood = lost != LostAlone::none && has_blood_beside(answers, side, lost, feet, fails);
   const Clue perfusion =
       led_by(either({feet.here[0], every({dorsal, tibial}), has_blood ? Clue{} : every({circumstance(hurt), others_felt}), refill}),
-             {sudden, answers.chosen("vessel.foot_colour", side, {"colour_pale", "colour_mottled"}), answers.no("vessel.doppler_arterial_audible", side), above,
+             {sudden, answers.chosen("vessel.foot_colour", side, {"colour_pale", "colour_mottled"}), answers.no("vessel.doppler_arterial_audible", side), cut_off,
               poor_flow(answers, side, poor, fails)});
   // Pain at rest for longer than that is another trouble.
   const bool long_pain = answers.yes("history.rest_pain_over_2_weeks", side).is_yes();
   const Clue rest_pain = long_pain ? fact(Tri::no) : answers.yes("history.rest_pain_foot", side);
-  const bool of_both = lacks_like_the_other(answers, feet, dorsal.is_yes() || tibial.is_yes()) && !led_by(sudden, {above, poor, answers.no("vessel.doppler_arterial_audible", side)}).is_yes();
+  const bool of_both = lacks_like_the_other(answers, feet, one_lost) && !led_by(sudden, {cut_off, poor, answers.no("vessel.doppler_arterial_audible", side)}).is_yes();
   Clue symptom = led_by(either({of_both ? Clue{} : circumstance(hurt), answers.yes("nerve.sensation_foot_reduced", side), answers.yes("nerve.foot_drop", side),
                                 answers.no("ankle.movement", side), answers.yes("history.pain_out_of_proportion", side)}),
                         {rest_pain, answers.yes("history.numb_or_tingling", side), numb_foot(answers, side), fails, answers.yes("history.both_legs_weak"),
@@ -244,7 +313,7 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   // Both pulses of the foot full, or it is as cold as the other one: blood reaches it, and cold, pale, blue or tingling it is winter's foot, hurt or not, until it feels less,
   // fails, hurts beyond the hurt or, not hurt, at rest (C2: "pulseless or cold limb" may not interrupt an ordinary day; our own rule). Told to
   // have turned so suddenly, or without flow by another sign, it keeps the page's symptoms.
-  const bool reached = perfusion.is_yes() && (alike || pulses_full(answers, side)) && !of_one_side && !sudden.is_yes() && !above.is_yes() && !answers.no("vessel.doppler_arterial_audible", side).is_yes();
+  const bool reached = perfusion.is_yes() && (alike || pulses_full(answers, side)) && !of_one_side && !sudden.is_yes() && !cut_off.is_yes() && !answers.no("vessel.doppler_arterial_audible", side).is_yes();
   if (reached) {
     const bool long_numb = answers.yes("body.feeling_lost", side).is_yes() || answers.yes("body.paralysis", side).is_yes();
     const Clue feels_less = led_by(answers.yes("nerve.sensation_foot_reduced", side),
@@ -269,7 +338,10 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   // Knee, thigh, shin, ankle or foot out of shape beside lost pulses is of today as well, whatever the day that was told.
   const Clue bent = poor.is_yes() ? led_by(answers.any_yes({"knee.look_deformity"}, side), {foot_deformed(answers, side)}) : Clue{};
   const Clue shape = bent.is_yes() ? out_of_shape(answers, side, bent) : Clue{};
-  const Clue acute = felt_both.is_yes() ? Clue{} : led_by(Clue{}, {fails, numb, plaster, wide, happened, shape});
+  Clue acute = felt_both.is_yes() ? Clue{} : led_by(Clue{}, {fails, numb, plaster, wide, happened, shape});
+  if (gone.is_yes()) {
+    acute = led_by(acute, {gone});
+  }
   // Said not to have come suddenly, and nothing of today beside it: a foot that lacks blood for long, until a symptom says otherwise. What is
   // answered there is when it began, which the page asks for first (under two weeks).
   const bool stands = gross && !(sudden.is_no() && !acute.is_yes() && !hurt.is_yes());
@@ -295,7 +367,7 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   const Clue dead = dead_tissue(answers, side);
   const auto known_long = [&] { return long_pain || answers.yes("history.foot_ulcer_over_2_weeks", side).is_yes() || over_two_weeks(answers).is_yes(); };
   if (!raised.clue.is_yes() && (dead.is_yes() || rest_pain.is_yes()) && !known_long()) {
-    const Clue no_flow = led_by(dead.is_yes() ? pulses_lost(answers, side) : every({dorsal, tibial}), {above});
+    const Clue no_flow = led_by(dead.is_yes() ? pulses_lost(answers, side) : every({dorsal, tibial}), {cut_off});
     if (no_flow.is_yes()) {
       raised.clue = every({no_flow, dead.is_yes() ? dead : rest_pain});
     }
@@ -309,16 +381,17 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
     // A vessel that is wide behind the knee can close: the pages give it no class, so the foot is asked after.
     raised.clue.because.add(wide.because);
   }
-  // A Doppler that hears the artery ends it; until then that is asked before anything else.
+  // A Doppler that hears the artery ends it, and the pulse stays named; until then that is asked before anything else.
   if (has_blood && !raised.clue.is_yes()) {
     const Clue heard = answers.yes("vessel.doppler_arterial_audible", side);
     if (heard.is_yes()) {
       raised.clue = fact(Tri::no);
       raised.clue.against = heard.because;
       raised.clue.against.add(feet.here[0].against);
-    } else if (asks_for_doppler(answers, side, raised.clue)) {
-      raised.ask_first = true;
-      raised.asks = "one_pulse";
+      raised.clue = left_open(raised.clue, lost == LostAlone::dorsal ? dorsal : tibial);
+    } else {
+      raised.asks = asks_for_doppler(answers, side, lost, raised.clue);
+      raised.ask_first = !raised.asks.empty();
     }
   }
   raised.urgency = AlertClass::now;
@@ -333,10 +406,10 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
       raised.clue.because.add(FindingTrail::of(view.trails().findings, view.at(item, side)));
     }
   }
-  if (const Clue gone = raised.clue.is_yes() ? foot_taken_off(answers, side) : Clue{}; gone.is_yes()) {
+  if (const Clue taken = raised.clue.is_yes() ? foot_taken_off(answers, side) : Clue{}; taken.is_yes()) {
     raised.what = "stump";
     raised.tells_of = itself;
-    raised.clue.because.add(gone.because);
+    raised.clue.because.add(taken.because);
   }
   return raised;
 }
