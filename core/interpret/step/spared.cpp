@@ -3,6 +3,7 @@
 #include "core/interpret/alerts/limits.hpp"
 
 #include <algorithm>
+#include <array>
 #include <initializer_list>
 #include <string_view>
 
@@ -68,6 +69,15 @@ bool provokes(const model::Item& item) {
   return item.discomfort == model::Discomfort::some || item.discomfort == model::Discomfort::high || item.region.text == "gait";
 }
 
+// A gentle roll of the hip is left out: by it a break of the hip is told beside a hurt foot.
+bool moves_or_squeezes(const model::Item& item) {
+  const std::string_view name = item.item.text;
+  const bool motion = item.value == model::ValueKind::angle || item.value == model::ValueKind::arc;
+  constexpr std::array<std::string_view, 6> by_hand{"squeeze", "matles", "knee_height", "turns_out_in_flexion", "ortolani", "barlow"};
+  return (motion && name.find("_passive") != std::string_view::npos) ||
+         std::any_of(by_hand.begin(), by_hand.end(), [&](std::string_view what) { return name.find(what) != std::string_view::npos; });
+}
+
 Spared::Spared(const View& view, const std::vector<JudgedFlag>& flags) : view_(view), flags_(flags) {
   raised_ = std::any_of(flags.begin(), flags.end(), [](const JudgedFlag& flag) { return flag.raised.clue.is_yes(); });
   if (raised_) {
@@ -77,9 +87,9 @@ Spared::Spared(const View& view, const std::vector<JudgedFlag>& flags) : view_(v
 
 // What threatens within minutes to hours is told by its own sign, such as the pain of stretched muscles beside a break: only a stop list
 // speaks against that (our own rule).
-bool Spared::provoked(const ToAsk& ask, const JudgedFlag& by) const {
-  return by.row->urgency != AlertClass::now && provokes(*ask.item) && std::any_of(flags_.begin(), flags_.end(), [&](const JudgedFlag& flag) {
-           return stands_as_alert(flag) && flag.side && (ask.side == Side::midline || ask.side == *flag.side);
+bool Spared::provoked(const ToAsk& ask, Side moved, const JudgedFlag& by) const {
+  return by.row->urgency != AlertClass::now && (provokes(*ask.item) || moves_or_squeezes(*ask.item)) && std::any_of(flags_.begin(), flags_.end(), [&](const JudgedFlag& flag) {
+           return stands_as_alert(flag) && flag.side && (moved == Side::midline || ask.side == *flag.side || moved == *flag.side);
          });
 }
 
@@ -90,7 +100,7 @@ bool Spared::holds(const ToAsk& ask, const JudgedFlag& by) const {
   // Of a leg that must not be moved the other one is no comparison, while nothing of its own was read.
   const bool for_comparison = by.side && ask.side != Side::midline && ask.side != *by.side && view_.at(*ask.item, *by.side).empty();
   const Side moved = for_comparison ? *by.side : ask.side;
-  return raised_ && (withheld(*ask.item, moved, concerns_, flags_).has_value() || withheld(*ask.item, ask.side, concerns_, flags_).has_value() || provoked(ask, by));
+  return raised_ && (withheld(*ask.item, moved, concerns_, flags_).has_value() || withheld(*ask.item, ask.side, concerns_, flags_).has_value() || provoked(ask, moved, by));
 }
 
 }  // namespace limbledger::interpret
