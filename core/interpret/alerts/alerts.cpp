@@ -365,7 +365,8 @@ std::vector<Ask> asks_now(const View& view, const Spared& spared, const JudgedFl
   // The painless before the painful (C21).
   std::stable_partition(asks.begin(), asks.end(), [&](const Ask& ask) {
     const model::Item* item = view.edition().item(ask.item);
-    return item == nullptr || !(provokes(*item) || moves_or_squeezes(*item));
+    const bool hurts = item != nullptr && (item->discomfort == model::Discomfort::some || item->discomfort == model::Discomfort::high);
+    return !hurts && (item == nullptr || !moves_or_squeezes(*item));
   });
   return asks;
 }

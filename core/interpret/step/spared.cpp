@@ -78,6 +78,13 @@ bool moves_or_squeezes(const model::Item& item) {
          std::any_of(by_hand.begin(), by_hand.end(), [&](std::string_view what) { return name.find(what) != std::string_view::npos; });
 }
 
+bool moves_limb_in_alarm(const std::vector<JudgedFlag>& flags, const model::Item& item, Side side) {
+  // A lump in the soft parts is no reason not to look at a hip.
+  return moves_or_squeezes(item) && std::any_of(flags.begin(), flags.end(), [&](const JudgedFlag& flag) {
+           return stands_as_alert(flag) && flag.side && (side == Side::midline || side == *flag.side) && !flag.raised.what.starts_with("lump");
+         });
+}
+
 Spared::Spared(const View& view, const std::vector<JudgedFlag>& flags) : view_(view), flags_(flags) {
   raised_ = std::any_of(flags.begin(), flags.end(), [](const JudgedFlag& flag) { return flag.raised.clue.is_yes(); });
   if (raised_) {
@@ -88,9 +95,13 @@ Spared::Spared(const View& view, const std::vector<JudgedFlag>& flags) : view_(v
 // What threatens within minutes to hours is told by its own sign, such as the pain of stretched muscles beside a break: only a stop list
 // speaks against that (our own rule).
 bool Spared::provoked(const ToAsk& ask, Side moved, const JudgedFlag& by) const {
-  return by.row->urgency != AlertClass::now && (provokes(*ask.item) || moves_or_squeezes(*ask.item)) && std::any_of(flags_.begin(), flags_.end(), [&](const JudgedFlag& flag) {
-           return stands_as_alert(flag) && flag.side && (moved == Side::midline || ask.side == *flag.side || moved == *flag.side);
-         });
+  if (by.row->urgency == AlertClass::now) {
+    return false;
+  }
+  return moves_limb_in_alarm(flags_, *ask.item, ask.side) || moves_limb_in_alarm(flags_, *ask.item, moved) ||
+         (provokes(*ask.item) && std::any_of(flags_.begin(), flags_.end(), [&](const JudgedFlag& flag) {
+            return stands_as_alert(flag) && flag.side && (ask.side == Side::midline || ask.side == *flag.side);
+          }));
 }
 
 bool Spared::holds(const ToAsk& ask, const JudgedFlag& by) const {

@@ -15,6 +15,8 @@ namespace limbledger::interpret {
 [[nodiscard]] bool provokes(const model::Item& item);
 // It moves the limb or squeezes it, though that seldom hurts: not done to one that may be broken, clotted or under pressure.
 [[nodiscard]] bool moves_or_squeezes(const model::Item& item);
+// The same of a limb on which an alert stands.
+[[nodiscard]] bool moves_limb_in_alarm(const std::vector<JudgedFlag>& flags, const model::Item& item, model::Side side);
 
 class Spared {
  public:

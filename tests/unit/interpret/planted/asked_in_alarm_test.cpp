@@ -204,7 +204,7 @@ TEST_CASE("C7: whatever bone of foot, shin or fibula is tender, and the line of 
     for (const auto& rule : bench.assess().rules) {
       const bool film = rule.rule.text.starts_with("rule.ottawa_") || rule.rule.text == "rule.pittsburgh_knee";
       REQUIRE((!film || rule.outcome == interpret::Outcome::negative));
-      doubted += film && (has_word(rule, "contradicted") || has_word(rule, "beside_contradicted")) ? 1 : 0;
+      doubted += film && (has_word(rule, "contradicted") || has_word(rule, "beside_contradicted")) ? 1U : 0U;
     }
     return doubted;
   };

@@ -122,7 +122,10 @@ TEST_CASE("planted: a child in a plaster that refuses weight, will not move or w
   }
   CHECK(line_of(visit("after_plaster", 2022, "history.weeks_since_onset 2; body.cast left cast_shin; history.refuses_weight left yes"), "septic_child") == "plaster");
   // A plaster of the other leg is none of this one, and one that plays and stands is not raised.
-  CHECK(line_of(visit("limping_child", 2022, "history.mechanism no_injury; body.cast right cast_shin; history.refuses_weight left yes"), "septic_child") == "raised");
+  const Bench left = visit("limping_child", 2022, "history.mechanism no_injury; body.cast right cast_shin; history.refuses_weight left yes");
+  CHECK(line_of(left, "septic_child") == "raised");
+  const auto alerts = left.assess().alerts;
+  CHECK(std::none_of(alerts.begin(), alerts.end(), [](const auto& one) { return one.alert.text == "alert.septic_child" && one.side == Side::right; }));
   CHECK_FALSE(raised(visit("after_plaster", 2022, well + "body.cast left cast_shin; gait.steps_now 4"), "septic_child"));
 }
 
