@@ -290,7 +290,8 @@ Raised infected_joint_child(const Answers& answers, Side side) {
   } else if (raised.clue.is_yes() && raised.what == "raised" && !infant) {
     // A plaster explains neither that a child refuses to stand or to be moved nor what hurts outside of it, and nobody sees what it hides: it is
     // opened, and the joints above and below are looked at (page, sections 0 and 8; that the plaster is opened for it is our own rule).
-    const bool of_this_leg = answers.view().exam().side == side || raised.clue.because.any([&](const model::Finding* one) { return one->side == side; });
+    const auto& complaint = answers.view().exam().side;
+    const bool of_this_leg = !complaint || *complaint == Side::midline || *complaint == side || raised.clue.because.any([&](const model::Finding* one) { return one->side == side; });
     const Clue plaster = of_this_leg ? answers.chosen("body.cast", side, {"cast_hip", "cast_thigh", "cast_knee", "cast_shin", "cast_ankle", "cast_foot"}) : Clue{};
     raised.what = plaster.is_yes() ? "plaster" : raised.what;
     raised.clue.because.add(plaster.is_yes() ? plaster.because : FindingTrail{});

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <initializer_list>
+#include <string>
 #include <string_view>
 
 namespace limbledger::interpret {
@@ -79,9 +80,13 @@ bool moves_or_squeezes(const model::Item& item) {
 }
 
 bool moves_limb_in_alarm(const std::vector<JudgedFlag>& flags, const model::Item& item, Side side) {
-  // A lump in the soft parts is no reason not to look at a hip.
+  // A knee that blocks, and bone pain or a lump, are no reason not to turn a child's hip; bone that broke is (red flags page, sections 13, 17 and 20).
+  const auto bears_it = [](const JudgedFlag& flag) {
+    const std::string& name = flag.row->alert.text;
+    return name == "alert.locked_knee" || (name == "alert.tumour" && !flag.raised.what.starts_with("broke"));
+  };
   return moves_or_squeezes(item) && std::any_of(flags.begin(), flags.end(), [&](const JudgedFlag& flag) {
-           return stands_as_alert(flag) && flag.side && (side == Side::midline || side == *flag.side) && !flag.raised.what.starts_with("lump");
+           return stands_as_alert(flag) && flag.side && (side == Side::midline || side == *flag.side) && !bears_it(flag);
          });
 }
 

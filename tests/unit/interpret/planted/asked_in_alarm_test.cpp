@@ -246,6 +246,11 @@ TEST_CASE("C21: no calf is squeezed and no hip opened for us beside an alert of 
     CHECK_FALSE(asks_for(infant, moved));
   }
   CHECK(asks_for(visit("infant_hip", 2026, "history.mechanism no_injury; general.temperature 369; history.fever no; history.unwell no"), "hip.abduction_passive_flexed"));
+  // Bone pain and a lump leave a child's hip to be turned.
+  const Bench pain = visit("chronic_knee", 2013, "history.mechanism no_injury; history.night_pain yes; history.night_pain_relieved_by_turning no; history.weeks_since_onset 4; leg.tibial_spot_tender left yes; "
+                                                 "gait.limp no; history.fever no; general.temperature 368; history.unwell no; gait.steps_now 4");
+  REQUIRE(raised(pain, "tumour"));
+  CHECK(asks_for(pain, "hip.internal_rotation_passive_seated"));
   const auto compartment = question(visit("ankle_injury", 1990, "history.mechanism twist; history.weeks_since_onset 0"), "acs");
   REQUIRE(compartment);
   CHECK(compartment->ask.front().item.text == "history.pain_out_of_proportion");

@@ -121,6 +121,10 @@ TEST_CASE("planted: a child in a plaster that refuses weight, will not move or w
     CHECK(alert(right, "septic_child")->side == Side::right);
   }
   CHECK(line_of(visit("after_plaster", 2022, "history.weeks_since_onset 2; body.cast left cast_shin; history.refuses_weight left yes"), "septic_child") == "plaster");
+  Bench of_no_side = visit("after_plaster", 2022, well + "body.cast right cast_shin; general.child_at_play play_will_not_move");
+  of_no_side.exam.side.reset();
+  REQUIRE(raised(of_no_side, "septic_child"));
+  CHECK(alert(of_no_side, "septic_child")->side == Side::right);  // the leg that the plaster is on
   // A plaster of the other leg is none of this one, and one that plays and stands is not raised.
   const Bench left = visit("limping_child", 2022, "history.mechanism no_injury; body.cast right cast_shin; history.refuses_weight left yes");
   CHECK(line_of(left, "septic_child") == "raised");
