@@ -23,7 +23,8 @@ using model::Side;
 namespace {
 
 constexpr std::size_t questions_shown = 3;
-constexpr std::array<std::string_view, 6> broken_or_out{"alert.open_fx", "alert.knee_disloc_vasc", "alert.dislocation", "alert.hip_disloc", "alert.ankle_disloc", "alert.fracture"};
+constexpr std::array<std::string_view, 9> takes_the_limb{"alert.open_fx",      "alert.knee_disloc_vasc", "alert.dislocation", "alert.hip_disloc", "alert.ankle_disloc",
+                                                         "alert.fracture", "alert.ali",              "alert.acs",         "alert.bleeding"};
 constexpr std::string_view masked_alert = "alert.protected";
 constexpr std::array left_then_right{Side::left, Side::right};
 
@@ -376,11 +377,10 @@ std::vector<const JudgedFlag*> asked_flags(const View& view, const std::vector<J
 std::vector<const JudgedFlag*> asked_flags(const View& view, const std::vector<JudgedFlag>& flags, const Spared& spared) {
   const auto& complaint = view.exam().side;
   const auto is_now = [](const JudgedFlag& one) { return stands_as_alert(one) && one.raised.urgency == AlertClass::now; };
-  // A limb that is broken or out of joint, or that an alert of now stands on, itself points to what takes it within hours (C2: class, then time to harm).
+  // A limb that is broken, out of joint, without blood or under pressure itself points to what takes it within hours (C2: class, then time to harm).
   const auto in_alarm = [&](const JudgedFlag& judged) {
     return judged.row->urgency == AlertClass::now && judged.side && std::any_of(flags.begin(), flags.end(), [&](const JudgedFlag& one) {
-             return stands_as_alert(one) && one.side == judged.side &&
-                    (is_now(one) || std::find(broken_or_out.begin(), broken_or_out.end(), one.row->alert.text) != broken_or_out.end());
+             return stands_as_alert(one) && one.side == judged.side && std::find(takes_the_limb.begin(), takes_the_limb.end(), one.row->alert.text) != takes_the_limb.end();
            });
   };
   // What leaves days in the other leg waits until the leg that has hours was asked after.
