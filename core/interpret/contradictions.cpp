@@ -1,6 +1,7 @@
 #include "core/interpret/contradictions.hpp"
 
 #include "core/interpret/alerts/circumstances.hpp"
+#include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/contradict/pair.hpp"
 #include "core/interpret/params.hpp"
 
@@ -68,6 +69,8 @@ constexpr std::array pairs{
          [](const Answers& a, Side) { return walks_as(a, {"will_not_walk"}); }},
     Pair{"fall_and_mechanism", false, [](const Answers& a, Side) { return negate(a.yes("history.fall_or_blow")); },
          [](const Answers& a, Side) { return a.chosen("history.mechanism", Side::midline, {"fall", "direct_blow"}); }},
+    Pair{"injury_day_and_weeks", false, [](const Answers& a, Side) { return fact(a.view().exam().injured_on.has_value() && hurt_lately(a).is_yes() && complains_of_something_recent(a.view())); },
+         [](const Answers& a, Side) { return a.count_at_least("history.weeks_since_onset", lately_weeks + 1); }},
     Pair{"injury_and_mechanism", false, [](const Answers& a, Side) { return fact(a.view().exam().injured_on.has_value()); },
          [](const Answers& a, Side) { return a.chosen("history.mechanism", Side::midline, {"no_injury"}); }},
 };

@@ -1,6 +1,7 @@
 #include "core/report/page.hpp"
 
 #include "core/interpret/after/urgent_way.hpp"
+#include "core/interpret/rules/ankle/series.hpp"
 #include "core/interpret/rules/rule.hpp"
 #include "core/interpret/alerts/covered.hpp"
 #include "core/report/brief/brief.hpp"
@@ -10,6 +11,7 @@
 #include "core/report/page_parts.hpp"
 
 #include <algorithm>
+#include <array>
 #include <utility>
 #include <vector>
 
@@ -155,8 +157,11 @@ void add_film_planned(const PageView& view, const interpret::RuleResult& rule, S
     const std::string head = view.say(rule.rule.text + ".name") + view.side_after(rule.side) + " (" + rule_edition_named(view, rule) + ")";
     const std::vector<std::string> lines = rule_lines(rule, view.exam, view.person, view.assessment.as_of, view.words, view.edition);
     // Who stops reading at "not required" has read that one is asked for.
-    const std::vector<std::string> films = film_by_alert(view, rule);
-    const std::string first = films.empty() ? std::string() : view.say("page.film_by_alert", {{"films", joined(films, "; "), false, true}}) + " ";
+    const FilmsAsked films = film_by_alert(view, rule);
+    const auto said = [&](const char* message, const std::vector<std::string>& which) {
+      return which.empty() ? std::string() : view.say(message, {{"films", joined(which, "; "), false, true}}) + " ";
+    };
+    const std::string first = said("page.film_by_alert", films.of_part) + said("page.film_elsewhere", films.elsewhere);
     section.bullet(head + ": " + first + lines.front());
     for (std::size_t i = 1; i < lines.size(); ++i) {
       section.under(lines[i]);
@@ -199,30 +204,54 @@ void add_film_planned(const PageView& view, const interpret::RuleResult& rule, S
 
 }  // namespace
 
+namespace {
+
+// The film of a hip is none of the joints that these rules look at, nor is that of a foot one of the knee.
+[[nodiscard]] bool films_another_part(const interpret::RuleResult& rule, std::string_view danger, std::string_view message) {
+  constexpr std::array<std::string_view, 5> of_hip{"hip_fx_old", "scfe", "bone_stress_hip", "hip_disloc", "perthes"};
+  const bool of_foot = message.ends_with(".film_foot") || message.ends_with(".film_heel") || message.ends_with(".film_heel_elsewhere");
+  return std::find(of_hip.begin(), of_hip.end(), danger) != of_hip.end() || (of_foot && interpret::series_of(rule.rule.text) == nullptr);
+}
+
+}  // namespace
+
+std::vector<model::MessageId> meanwhile_of_prompt(const PageView& view, const interpret::Statement& prompt, const reference::AlertRow& row) {
+  std::vector<model::MessageId> meanwhile = row.meanwhile;
+  const bool on_bone = std::any_of(view.findings.begin(), view.findings.end(), [](const model::Finding* finding) {
+    const auto* several = std::get_if<model::Choices>(&finding->value);
+    return finding->item.text == "skin.lump_features" && several != nullptr &&
+           std::find(several->choices.begin(), several->choices.end(), model::ChoiceId{"lump_on_bone"}) != several->choices.end();
+  });
+  if (prompt.message.text.starts_with("msg.referral.tumour.lump") && !on_bone) {
+    std::erase(meanwhile, model::MessageId{"msg.meanwhile.protect_from_break"});
+  }
+  return meanwhile;
+}
+
 // "Film not required" by a rule, while an alert or a prompt to refer of that side asks for one: said in the same line.
-std::vector<std::string> film_by_alert(const PageView& view, const interpret::RuleResult& rule) {
+FilmsAsked film_by_alert(const PageView& view, const interpret::RuleResult& rule) {
   if (rule.outcome != interpret::Outcome::negative || interpret::film_for(rule.rule).empty()) {
     return {};
   }
-  std::vector<std::string> films;
-  const auto add = [&](const std::optional<Side>& side, const std::vector<model::MessageId>& meanwhile) {
+  FilmsAsked films;
+  const auto add = [&](std::string_view danger, const std::optional<Side>& side, const std::vector<model::MessageId>& meanwhile) {
     for (const model::MessageId& message : meanwhile) {
       const bool here = !side || *side == Side::midline || *side == rule.side;
       if (here && message.text.starts_with("msg.meanwhile.film")) {
-        films.push_back(view.words.say(message.text, {{"side", side ? side_of(view.words, *side) : std::string(), false, true}}));
+        (films_another_part(rule, danger, message.text) ? films.elsewhere : films.of_part).push_back(view.words.say(message.text, {{"side", side ? side_of(view.words, *side) : std::string(), false, true}}));
       }
     }
   };
   for (const interpret::Alert& alert : view.assessment.alerts) {
     if (!is_hidden(view, alert) && alert.state != interpret::AlertState::withdrawn_by_correction) {
-      add(alert.side, alert.meanwhile);
+      add(after_dot(alert.alert.text), alert.side, alert.meanwhile);
     }
   }
   for (const interpret::Statement& statement : view.assessment.statements) {
     const std::string danger = statement.statement.text.substr(0, statement.statement.text.find(':'));
     const reference::AlertRow* row = referral_prompt(danger) ? view.edition.alert({"alert." + std::string(after_dot(danger))}) : nullptr;
     if (row != nullptr && !is_protected_danger(view, danger)) {
-      add(statement.side, row->meanwhile);
+      add(after_dot(danger), statement.side, meanwhile_of_prompt(view, statement, *row));
     }
   }
   return films;

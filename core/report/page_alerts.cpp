@@ -308,7 +308,7 @@ SheetSection alerts_section(const PageView& view) {
       const std::string& id = statement.statement.text;
       const std::string_view danger = std::string_view(id).substr(0, id.find(':'));
       if (const reference::AlertRow* row = view.edition.alert({"alert." + std::string(after_dot(danger))}); row != nullptr) {
-        add_meanwhile(view, row->meanwhile, statement.side, "page.until_then", section);
+        add_meanwhile(view, meanwhile_of_prompt(view, statement, *row), statement.side, "page.until_then", section);
       }
     }
   }

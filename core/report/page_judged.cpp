@@ -2,6 +2,7 @@
 
 #include "core/interpret/assess.hpp"
 #include "core/interpret/rules/ankle/series.hpp"
+#include "core/interpret/rules/knee/inputs.hpp"
 #include "core/interpret/rules/rule.hpp"
 #include "core/report/page_criteria.hpp"
 #include "core/report/page_motion.hpp"
@@ -97,7 +98,8 @@ void add_once(std::vector<std::string>& list, const std::string& text) {
     return std::find(series->elsewhere.begin(), series->elsewhere.end(), item) != series->elsewhere.end();
   }
   const bool any_bone = rule.rule.text == "rule.pittsburgh_knee" && (item == "knee.fibular_head_tender" || item == "knee.patella_tender");
-  return any_bone || item.ends_with(".bone_tender_elsewhere") || item.ends_with("_tubercle_tender");
+  const auto& beside = interpret::beside_the_knee;
+  return any_bone || item.ends_with(".bone_tender_elsewhere") || std::find(beside.begin(), beside.end(), item) != beside.end();
 }
 
 // Tender where the rule looks, and no pain in its zone: negative by its letter.

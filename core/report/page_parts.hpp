@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/interpret/statement.hpp"
+#include "core/reference/alert_row.hpp"
 #include "core/report/page.hpp"
 #include "core/report/sheet.hpp"
 #include "core/report/text.hpp"
@@ -129,8 +130,13 @@ void add_handled_also(const PageView& view, const interpret::Alert& alert, Sheet
 [[nodiscard]] bool said_by_another(const PageView& view, const interpret::Statement& statement);
 [[nodiscard]] SheetSection compared_section(const PageView& view);
 [[nodiscard]] SheetSection found_section(const PageView& view);
-// The films that an alert or a prompt of that side asks for, where the rule asks for none.
-[[nodiscard]] std::vector<std::string> film_by_alert(const PageView& view, const interpret::RuleResult& rule);
+// The films that an alert or a prompt of that side asks for, where the rule asks for none: of what the rule looks at, and of another part.
+struct FilmsAsked {
+  std::vector<std::string> of_part, elsewhere;
+};
+[[nodiscard]] FilmsAsked film_by_alert(const PageView& view, const interpret::RuleResult& rule);
+// What is done meanwhile about a prompt to refer: no crutches for what lies in the soft parts.
+[[nodiscard]] std::vector<model::MessageId> meanwhile_of_prompt(const PageView& view, const interpret::Statement& prompt, const reference::AlertRow& row);
 // The rule's published version; where its name holds a word that a page does not use of a person, in words.
 [[nodiscard]] std::string rule_edition_named(const PageView& view, const interpret::RuleResult& rule);
 [[nodiscard]] SheetSection not_done_section(const PageView& view);

@@ -56,16 +56,34 @@ void fit_to_place(const model::Place* place, std::vector<model::MessageId>& mean
   }
 }
 
-// Dry and dead, and nothing open beside it: no moist dressing before whoever treats the vessels has seen it.
-[[nodiscard]] bool is_dry(const View& view, const std::optional<Side>& side) {
-  const auto chosen = [&](std::string_view choice) {
-    const auto held = view.at("skin.gangrene", side.value_or(Side::midline));
+// Dry and dead: no moist dressing there before whoever treats the vessels has seen it; an open sore beside it is dressed as any other, and wet dead
+// tissue is kept dry by nobody.
+void fit_to_dead_tissue(const View& view, const std::optional<Side>& side, std::vector<model::MessageId>& meanwhile) {
+  if (!side || view.at("skin.gangrene", *side).empty()) {
+    return;
+  }
+  const auto chosen = [&](std::string_view item, std::string_view choice) {
+    const auto held = view.at(item, *side);
     return std::any_of(held.begin(), held.end(), [&](const model::Finding* finding) {
       const auto* one = std::get_if<model::Choice>(&finding->value);
-      return one != nullptr && one->choice.text == choice;
+      const auto* several = std::get_if<model::Choices>(&finding->value);
+      return (one != nullptr && one->choice.text == choice) ||
+             (several != nullptr && std::find(several->choices.begin(), several->choices.end(), model::ChoiceId{std::string(choice)}) != several->choices.end());
     });
   };
-  return side && chosen("gangrene_dry") && !chosen("gangrene_wet") && !view.says_yes("skin.ulcer", *side) && !view.says_yes("skin.deep_wound", *side);
+  const auto put = [&](const char* usual, const char* instead) { std::replace(meanwhile.begin(), meanwhile.end(), model::MessageId{usual}, model::MessageId{instead}); };
+  if (chosen("skin.gangrene", "gangrene_wet")) {
+    std::erase(meanwhile, model::MessageId{"msg.meanwhile.dry_and_covered"});
+    return;
+  }
+  if (!chosen("skin.gangrene", "gangrene_dry")) {
+    return;
+  }
+  const bool sore = view.says_yes("skin.ulcer", *side) || chosen("skin.deep_wound", "wound_puncture") || chosen("skin.deep_wound", "wound_bite") || chosen("skin.deep_wound", "wound_body_left");
+  put("msg.meanwhile.sample_then_antibiotic", sore ? "msg.meanwhile.sore_moist_then_antibiotic" : "msg.meanwhile.dry_then_antibiotic");
+  if (sore) {
+    put("msg.meanwhile.dry_and_covered", "msg.meanwhile.dead_part_dry");
+  }
 }
 
 // Who is ill as a whole: after an injury it bleeds; where nothing says that it is an infection none is treated.
@@ -107,10 +125,13 @@ std::vector<model::MessageId> meanwhile_of(const View& view, const JudgedFlag& j
     std::replace(meanwhile.begin(), meanwhile.end(), model::MessageId{"msg.meanwhile.position_of_comfort"}, model::MessageId{"msg.meanwhile.splint_as_is"});
   }
   // No crutches for what lies in the soft parts.
-  if (judged.row->alert.text == "alert.tumour" && judged.raised.what.starts_with("lump") && judged.side) {
+  if (judged.row->alert.text == "alert.tumour" && judged.raised.what.starts_with("lump")) {
     const Answers answers(view);
-    const bool felt = answers.any_yes({"skin.lump"}, *judged.side).is_yes() || !answers.longer_than("skin.lump_size", *judged.side, 0).because.empty();
-    if (felt && !answers.chosen("skin.lump_features", *judged.side, {"lump_on_bone"}).is_yes()) {
+    const auto soft = [&](Side side) {
+      return (answers.any_yes({"skin.lump"}, side).is_yes() || !answers.longer_than("skin.lump_size", side, 0).because.empty()) &&
+             !answers.chosen("skin.lump_features", side, {"lump_on_bone"}).is_yes();
+    };
+    if (judged.side ? soft(*judged.side) : soft(Side::left) && soft(Side::right)) {
       std::erase(meanwhile, model::MessageId{"msg.meanwhile.protect_from_break"});
     }
   }
@@ -118,9 +139,7 @@ std::vector<model::MessageId> meanwhile_of(const View& view, const JudgedFlag& j
     std::replace(meanwhile.begin(), meanwhile.end(), model::MessageId{"msg.meanwhile.rest_joint"}, model::MessageId{"msg.meanwhile.calf_felt_again"});
     std::erase(meanwhile, model::MessageId{"msg.meanwhile.no_needle_by_program"});
   }
-  if (is_dry(view, judged.side)) {
-    std::replace(meanwhile.begin(), meanwhile.end(), model::MessageId{"msg.meanwhile.sample_then_antibiotic"}, model::MessageId{"msg.meanwhile.dry_then_antibiotic"});
-  }
+  fit_to_dead_tissue(view, judged.side, meanwhile);
   fit_to_place(place, meanwhile);
   const std::string_view what = judged.raised.what;
   const std::string_view joint = what.starts_with("hip") ? "body.hip_replaced" : (what.starts_with("ankle") ? "body.ankle_replaced" : "body.knee_replaced");

@@ -23,7 +23,8 @@ using model::Side;
 namespace {
 
 constexpr std::size_t questions_shown = 3;
-constexpr std::array<std::string_view, 6> broken_or_out{"alert.open_fx", "alert.knee_disloc_vasc", "alert.dislocation", "alert.hip_disloc", "alert.ankle_disloc", "alert.fracture"};
+constexpr std::array<std::string_view, 9> takes_the_limb{"alert.open_fx",      "alert.knee_disloc_vasc", "alert.dislocation", "alert.hip_disloc", "alert.ankle_disloc",
+                                                         "alert.fracture", "alert.ali",              "alert.acs",         "alert.bleeding"};
 constexpr std::string_view masked_alert = "alert.protected";
 constexpr std::array left_then_right{Side::left, Side::right};
 
@@ -362,6 +363,12 @@ std::vector<Ask> asks_now(const View& view, const Spared& spared, const JudgedFl
       asks.push_back({ask.item->item, ask.side});
     }
   }
+  // The painless before the painful (C21).
+  std::stable_partition(asks.begin(), asks.end(), [&](const Ask& ask) {
+    const model::Item* item = view.edition().item(ask.item);
+    const bool hurts = item != nullptr && (item->discomfort == model::Discomfort::some || item->discomfort == model::Discomfort::high);
+    return !hurts && (item == nullptr || !moves_or_squeezes(*item));
+  });
   return asks;
 }
 
@@ -369,16 +376,22 @@ std::vector<const JudgedFlag*> asked_flags(const View& view, const std::vector<J
 
 std::vector<const JudgedFlag*> asked_flags(const View& view, const std::vector<JudgedFlag>& flags, const Spared& spared) {
   const auto& complaint = view.exam().side;
-  // A limb that is broken or out of joint itself points to what takes it within hours (C2: class, then time to harm).
+  const auto is_now = [](const JudgedFlag& one) { return stands_as_alert(one) && one.raised.urgency == AlertClass::now; };
+  // A limb that is broken, out of joint, without blood or under pressure itself points to what takes it within hours (C2: class, then time to harm).
   const auto in_alarm = [&](const JudgedFlag& judged) {
     return judged.row->urgency == AlertClass::now && judged.side && std::any_of(flags.begin(), flags.end(), [&](const JudgedFlag& one) {
-             return stands_as_alert(one) && one.side == judged.side && std::find(broken_or_out.begin(), broken_or_out.end(), one.row->alert.text) != broken_or_out.end();
+             return stands_as_alert(one) && one.side == judged.side && std::find(takes_the_limb.begin(), takes_the_limb.end(), one.row->alert.text) != takes_the_limb.end();
            });
+  };
+  // What leaves days in the other leg waits until the leg that has hours was asked after.
+  const auto waits = [&](const JudgedFlag& judged) {
+    const auto stands_on = [&](Side side) { return std::any_of(flags.begin(), flags.end(), [&](const JudgedFlag& one) { return is_now(one) && one.side == side; }); };
+    return judged.side && judged.row->urgency != AlertClass::now && stands_on(other_side(*judged.side)) && !stands_on(*judged.side);
   };
   const auto rank_of = [&](const JudgedFlag& judged) {
     const bool warm = is_raised(judged) || judged.raised.clue.warm();
     const bool elsewhere = judged.side && complaint && *judged.side != *complaint;
-    return std::tuple(!staff_was_called(view, judged), !judged.raised.ask_first, !(warm || in_alarm(judged)), judged.row->urgency, !warm, judged.row->harm_minutes.steps,
+    return std::tuple(!staff_was_called(view, judged), !judged.raised.ask_first, waits(judged), !(warm || in_alarm(judged)), judged.row->urgency, !warm, judged.row->harm_minutes.steps,
                       std::string_view(judged.row->alert.text), elsewhere, judged.side ? static_cast<int>(*judged.side) : -1);
   };
   // Ranked once: sorting asks many times.

@@ -218,6 +218,8 @@ Raised cauda_equina(const Answers& answers, Side) {
   const bool told = changed.is_yes() || found.is_yes() || legs.numb_roots.is_yes() || (weak.is_yes() && !root_pain.is_yes());
   if (raised.clue.value == Tri::undetermined && !back.is_yes() && !told) {
     raised.clue.because.clear();
+    // A foot of which two say that it feels, and that it does not, points to no back.
+    raised.clue.hinted = saddle.hinted || changed.hinted || back.hinted || cancer.hinted || told_weak.hinted || worse.hinted || pain_both.hinted;
   } else if (raised.clue.value == Tri::undetermined && weak.is_yes()) {
     raised.clue.because.add(weak.because);
   } else if (raised.clue.is_no() && weak.is_yes()) {
@@ -229,6 +231,11 @@ Raised cauda_equina(const Answers& answers, Side) {
   }
   raised.urgency = AlertClass::now;
   raised.interrupts = true;
+  // The other half, saddle or bladder, tells how far it went, and is asked before any other danger.
+  if (raised.clue.is_yes() && (saddle.value == Tri::undetermined || changed.value == Tri::undetermined)) {
+    raised.graver = either({saddle.value == Tri::undetermined ? saddle : fact(Tri::no), changed.value == Tri::undetermined ? changed : fact(Tri::no)});
+    raised.ask_first = true;
+  }
   return raised;
 }
 
@@ -252,15 +259,22 @@ void name_where_it_lies(const Answers& answers, Raised& raised) {
     const Clue sore = of_bone ? led_by(answers.any_yes({"knee.bone_tender_elsewhere"}, side),
                                        {bone_tender_at_shaft(answers, side), bone_tender_at_ankle(answers, side), bone_tender_at_foot(answers, side)})
                               : answers.any_yes({"skin.lump"}, side);
-    raised.clue.because.add(sore.because);
+    // A small lump of the other leg lends its side to none that is large or grows.
+    const bool counts = raised.what != "lump" || raised.clue.because.any([&](const model::Finding* one) { return one->side == side; });
+    raised.clue.because.add(counts ? sore.because : FindingTrail{});
   }
   const auto found = [&](Side side) { return raised.clue.because.any([&](const model::Finding* one) { return one->side == side; }); };
   const auto& complaint = answers.view().exam().side;
   // A lump rests on its own side alone; pain at night is of the side complained of as well.
   const bool by_complaint = of_bone || (!found(Side::left) && !found(Side::right));
   const bool left = found(Side::left) || (by_complaint && complaint == Side::left);
-  if (left != (found(Side::right) || (by_complaint && complaint == Side::right))) {
+  const bool right = found(Side::right) || (by_complaint && complaint == Side::right);
+  if (left != right) {
     raised.lies = left ? Side::left : Side::right;
+  } else if (found(Side::left) && found(Side::right) && (raised.what == "raised" || raised.what == "lump")) {
+    // Two legs are said, and not that no side is known.
+    raised.refer = of_bone ? "both" : "lump_both";
+    raised.what = of_bone ? "raised_both" : "lump_both";
   }
 }
 

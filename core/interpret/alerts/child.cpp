@@ -70,7 +70,9 @@ Raised limping_child(const Answers& answers, Side) {
   // The rest of the red list counts where it was answered, and is not asked after here.
   const Clue unseen = every({answers.count_at_least("history.limp_days", limp_unseen_days + 1), answers.no("history.limp_seen_before")});
   const Clue lump = both([&](Side side) { return answers.yes("skin.lump", side); });
-  const Clue told = led_by(answers.any_yes({"history.pain_severe_sudden", "history.fatigue", "history.night_sweats", "general.pallor"}, Side::midline), {unseen, lump});
+  // Over 14 days it stands by the days as well, whoever saw the child: nothing that was recorded here is a diagnosis.
+  const Clue undiagnosed = answers.count_at_least("history.limp_days", limp_undiagnosed_days + 1);
+  const Clue told = led_by(answers.any_yes({"history.pain_severe_sudden", "history.fatigue", "history.night_sweats", "general.pallor"}, Side::midline), {unseen, undiagnosed, lump});
   const Clue still = both([&](Side side) { return leg_not_moved(answers, side); });
   // Who took no steps before cannot limp: a knee that swells, or bone that is tender with sudden severe pain, stands for it (our own rule).
   const bool infant = answers.aged(0, 0) == Tri::yes;
@@ -88,6 +90,11 @@ Raised limping_child(const Answers& answers, Side) {
   }
   if (raised.clue.value == Tri::undetermined && !limping.is_yes()) {
     raised.clue.because.clear();
+  }
+  // A week or more since it began: the days of the limp, and whether anybody looked at it, are asked with the rest.
+  if (!raised.clue.is_yes() && unseen.value == Tri::undetermined && limping.is_yes() && !injured(answers).is_yes() && answers.count_at_least("history.weeks_since_onset", 1).is_yes()) {
+    raised.clue = left_open(raised.clue, limping);
+    raised.clue.ask.add(unseen.ask);
   }
   // A tender testis: the page has it looked at in every limping child and gives no class, so it is named and never a no, and what makes
   // the limp red is asked.

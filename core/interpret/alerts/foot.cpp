@@ -78,7 +78,10 @@ void grade_wound(const Answers& answers, Side side, Raised& raised) {
   } else if (bone.is_yes()) {
     is("bone", {bone});
   } else if (poor.is_yes()) {
-    is("poor_flow", {poor});
+    const Clue dead = dead_tissue(answers, side);
+    const Clue open = led_by(answers.yes("skin.ulcer", side), {answers.chosen("skin.between_toes", side, {"cleft_ulcer"}),
+                                                               answers.chosen("skin.deep_wound", side, {"wound_puncture", "wound_bite", "wound_body_left"})});
+    is(dead.is_yes() && !open.is_yes() && !infected.is_yes() ? "dead_poor_flow" : "poor_flow", {poor});
   } else if (const Clue dry = dead_tissue(answers, side); dry.is_yes()) {
     is("dead", {dry});
   } else if (infected.is_yes() && deep.is_yes()) {
@@ -127,6 +130,7 @@ Raised infected_foot(const Answers& answers, Side side) {
     const bool sore = answers.any_yes({"skin.ulcer", "skin.black_toe"}, side).is_yes() || answers.chosen("skin.gangrene", side, {"gangrene_dry", "gangrene_wet"}).is_yes();
     if (!sore) {
       raised.clue.because.clear();  // diabetes, or a scratch, points to no infected foot
+      raised.clue.hinted = wound.hinted;
     }
   } else if (const Clue gone = foot_taken_off(answers, side); gone.is_yes()) {
     raised.clue = left_open(raised.clue, gone);  // whole skin of what is left is no answer about a foot
@@ -151,6 +155,7 @@ Raised collapsing_foot(const Answers& answers, Side side) {
   }
   if (raised.clue.value == Tri::undetermined && !hot.is_yes()) {
     raised.clue.because.clear();
+    raised.clue.hinted = hot.hinted;
   }
   const Clue wound = raised.clue.is_yes() ? foot_wound(answers, side) : Clue{};
   raised.what = wound.is_yes() ? "with_wound" : "raised";

@@ -70,19 +70,35 @@ namespace {
 }
 
 // An operation, a plaster or a leg taken off explains that nobody walks ("unexplained loss of walking": page), until walking is told to be lost.
-[[nodiscard]] bool not_walking_is_explained(const Answers& answers) {
+// A plaster explains nothing of a hip that it does not hold and that hurts (our own rule).
+[[nodiscard]] bool not_walking_is_explained(const Answers& answers, Side side, const Clue& of_hip) {
   const std::string_view why = answers.view().exam().complaint.text;
-  return why == "after_operation" || why == "after_plaster" || why == "after_amputation";
+  if (why == "after_plaster") {
+    return !of_hip.is_yes() || !answers.chosen("body.cast", side, {"cast_knee", "cast_shin", "cast_ankle", "cast_foot"}).is_yes() ||
+           answers.chosen("body.cast", side, {"cast_hip", "cast_thigh"}).is_yes();
+  }
+  return why == "after_operation" || why == "after_amputation";
 }
 
-// Steps that a hurt ankle or foot does not take: it is what the person came with, its rule asks for a film, and nobody told of a fall, or of a crash. Who cannot
+// Bone below the knee that was hurt and is tender explains the steps that are not taken, as does a rule that asks for a film.
+[[nodiscard]] bool broken_below(const Answers& answers, Side side) {
+  const Clue tender = led_by(bone_tender_at_ankle(answers, side),
+                             {bone_tender_at_foot(answers, side), answers.positive("foot.calcaneal_squeeze", side),
+                              answers.any_yes({"foot.lisfranc_line_tender", "leg.tibial_crest_tender", "leg.tibial_spot_tender", "leg.fibular_shaft_tender"}, side)});
+  return tender.is_yes() && hurt_lately(answers).is_yes();
+}
+
+// Steps that a hurt ankle or foot, or shin, does not take: it is what the person came with, and nobody told of a fall, or of a crash. Who cannot
 // speak for pain, or is frail, has the hip looked at first all the same (page: "cognitive impairment").
 [[nodiscard]] bool explained_below(const Answers& answers, Side side) {
   const std::string_view part = part_complained_of(answers);
   const bool fell = answers.yes("history.fall_recent").is_yes() || answers.yes("history.fall_or_blow").is_yes() ||
                     answers.chosen("history.mechanism", Side::midline, {"fall", "vehicle", "dashboard"}).is_yes();
-  if ((part != "ankle" && part != "foot") || fell || answers.yes("history.walking_lost").is_yes() || cannot_speak_for_pain(answers).is_yes()) {
+  if ((part != "ankle" && part != "foot" && part != "leg") || fell || answers.yes("history.walking_lost").is_yes() || cannot_speak_for_pain(answers).is_yes()) {
     return false;
+  }
+  if (broken_below(answers, side)) {
+    return true;
   }
   const auto asks_for_film = [&](const std::vector<JudgedRule>& rules) {
     return std::any_of(rules.begin(), rules.end(), [&](const JudgedRule& rule) { return rule.result.side == side && rule.result.outcome == Outcome::positive; });
@@ -133,7 +149,7 @@ Raised hip_fracture_old(const Answers& answers, Side side) {
   // "Sudden pain" by itself (page); one that is not severe as well needs a hip that hurts when it is moved (our own rule).
   const Clue onset = answers.chosen("history.onset", Side::midline, {"onset_sudden"});
   const Clue sudden = led_by(answers.yes("history.pain_severe_sudden"), {onset.is_yes() && strong_hip_sign(answers, side).is_yes() ? onset : Clue{}});
-  const Clue lost = not_walking_is_explained(answers) ? answers.yes("history.walking_lost") : walks_not;
+  const Clue lost = not_walking_is_explained(answers, side, of_hip) ? answers.yes("history.walking_lost") : walks_not;
   const Clue shows = shows_without_steps(answers, side);
   const Clue why = led_by(either({circumstance(hurt_lately(answers)), circumstance(lost)}), {fall, circumstance(sudden), shows});
   const Clue frail = answers.yes("history.frail");

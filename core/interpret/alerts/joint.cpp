@@ -247,9 +247,7 @@ Raised infected_joint_child(const Answers& answers, Side side) {
   // The page has no gate for an injury: a child that is brought for a limp, and fell, is judged as any other. Brought for the injury itself,
   // one of the two signs is what a hurt leg does; with both, or warm from 38.0 or with the blood of an infection, it is raised (our own rule).
   const Clue signs = either({cannot_stand(answers), unasked(severe_pain_on_passive(answers, side))});
-  // A plaster that is on explains as much of a leg that does not carry.
-  const bool in_plaster = answers.view().exam().complaint.text == "after_plaster" && answers.chosen("body.cast", side, {"cast_hip", "cast_thigh", "cast_knee", "cast_shin", "cast_ankle", "cast_foot"}).is_yes();
-  const bool for_the_injury = in_plaster || (hurt && complains_of_something_recent(answers.view()));
+  const bool for_the_injury = hurt && complains_of_something_recent(answers.view());
   const Clue beside_injury = unasked(every({signs, either({every({cannot_stand(answers), severe_pain_on_passive(answers, side)}), fever(answers), blood_of_infection(answers)})}));
   const Clue severe = for_the_injury ? led_by(general, {beside_injury}) : either({general, signs});
   // Who took no steps before is not asked for them either: the leg that is not moved stands for one that does not carry, unless it is paralysed.
@@ -289,6 +287,14 @@ Raised infected_joint_child(const Answers& answers, Side side) {
     raised.clue.because.add(feverish.is_yes() ? feverish.because : FindingTrail{});
   } else if (burning.is_yes() && raised.what == "raised") {
     raised.what = "burning";
+  } else if (raised.clue.is_yes() && raised.what == "raised" && !infant) {
+    // A plaster explains neither that a child refuses to stand or to be moved nor what hurts outside of it, and nobody sees what it hides: it is
+    // opened, and the joints above and below are looked at (page, sections 0 and 8; that the plaster is opened for it is our own rule).
+    const auto& complaint = answers.view().exam().side;
+    const bool of_this_leg = !complaint || *complaint == Side::midline || *complaint == side || raised.clue.because.any([&](const model::Finding* one) { return one->side == side; });
+    const Clue plaster = of_this_leg ? answers.chosen("body.cast", side, {"cast_hip", "cast_thigh", "cast_knee", "cast_shin", "cast_ankle", "cast_foot"}) : Clue{};
+    raised.what = plaster.is_yes() ? "plaster" : raised.what;
+    raised.clue.because.add(plaster.is_yes() ? plaster.because : FindingTrail{});
   }
   const bool same_day = still_infant && !newborn && !joined.is_yes();
   if (raised.clue.is_yes() && ((infant && !same_day) || (still.is_yes() && feverish.is_yes()))) {

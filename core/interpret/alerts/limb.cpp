@@ -161,7 +161,9 @@ Raised open_fracture(const Answers& answers, Side side) {
   const Clue visible = answers.yes("skin.bone_visible", side);
   const Clue bone = every({visible, freshly_broken(answers, side, visible)});
   if (out_of_shape.is_yes()) {
-    const Clue lower = led_by(either({below, tented}), {bone, near, wound_and_break});
+    // Skin over the ankle is asked after where ankle or foot is what is bent.
+    const bool of_foot = answers.yes("ankle.look_deformity", side).is_yes() || answers.yes("foot.look_deformity", side).is_yes();
+    const Clue lower = led_by(of_foot ? either({below, tented}) : below, {tented, bone, near, wound_and_break});
     raised.clue = wound.is_yes() ? either({at_knee, lower}) : lower;
   } else {
     raised.clue = led_by(at_knee, {bone, near, tented, wound_and_break});

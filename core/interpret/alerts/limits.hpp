@@ -81,6 +81,7 @@ inline constexpr std::int64_t late_dislocation_to = 5;      // CONVENTION: sough
 inline constexpr std::int64_t ultrasound_to_months = 5;     // RACGP_DDH: ultrasound to six months, then film
 inline constexpr std::int64_t lump_over_mm = 50;            // NICE_NG12, SCOT_SARCOMA: more than 5 cm
 inline constexpr std::int64_t limp_unseen_days = 7;         // LIMP_RCHT: longer and never looked at
+inline constexpr std::int64_t limp_undiagnosed_days = 14;   // LIMP_RCHT: longer and without a diagnosis
 inline constexpr std::int64_t tells_of_pain_from = 3;       // CONVENTION: younger, nobody tells what exceeds a hurt
 inline constexpr std::int64_t walks_not_before_months = 12;  // CONVENTION: younger, nobody is asked for steps
 inline constexpr std::int64_t walks_from = 2;                // CONVENTION: younger, being carried says nothing

@@ -41,7 +41,8 @@ constexpr std::array<SeenBreak, 4> seen_breaks{{{"shaft_fracture_seen", "concern
 }
 
 // Bone of ankle, foot or heel that is tender after an injury, and not a step is possible: no rule of a film speaks for heel and toes, and one that
-// is negative by its letter is contradicted there (clinical safety, C7; the class is our own). That of a heel the other heel and the back are looked at
+// is negative by its letter is contradicted there (clinical safety, C7; the class is our own). Of a heel four steps count, as in the rules of its
+// neighbours; of who took none before steps are no measure, and tender bone is enough (our own rule). That of a heel the other heel and the back are looked at
 // too is from memory, and from no page. A film that shows no break of it ends that.
 struct FootBreak {
   Clue clue;
@@ -49,17 +50,21 @@ struct FootBreak {
 };
 [[nodiscard]] FootBreak foot_carries_not(const Answers& answers, Side side) {
   FootBreak out;
-  if (!cannot_stand(answers).is_yes()) {
+  if (!cannot_walk(answers).is_yes() && !took_no_steps_before(answers).is_yes()) {
+    return out;
+  }
+  const Clue heel = answers.positive("foot.calcaneal_squeeze", side);
+  const Clue carries_not = led_by(heel.is_yes() ? cannot_walk(answers) : cannot_stand(answers), {took_no_steps_before(answers)});
+  if (!carries_not.is_yes()) {
     return out;
   }
   const Clue ankle = bone_tender_at_ankle(answers, side);
   const Clue foot = led_by(bone_tender_at_foot(answers, side), {answers.any_yes({"foot.lisfranc_line_tender"}, side)});
-  const Clue heel = answers.positive("foot.calcaneal_squeeze", side);
   if (!(ankle.is_yes() || foot.is_yes() || heel.is_yes()) || comes_after_treatment(answers) || foot_taken_off(answers, side).is_yes()) {
     return out;
   }
   const bool by_film = film_shows(answers, side, {"ankle_fracture_not_seen", "foot_fracture_not_seen"}).clue.is_yes();
-  out.clue = by_film ? Clue{} : every({circumstance(hurt_lately(answers)), led_by(heel, {foot, ankle}), cannot_stand(answers)});
+  out.clue = by_film ? Clue{} : every({circumstance(hurt_lately(answers)), led_by(heel, {foot, ankle}), carries_not});
   out.heel = heel.is_yes();
   return out;
 }

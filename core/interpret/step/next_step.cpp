@@ -17,17 +17,19 @@ namespace {
 
 constexpr std::size_t candidates_tried = 16;  // in their order; what comes later has waited for these
 
-// What of one answer can change what is done: the dangers that ask for it, and the rules that it would settle where those decide on
+// What of one answer can change what is done: the dangers that ask for it, of those that take a limb within hours the ones that are asked after here, and the rules that it would settle where those decide on
 // a film or a referral. Nothing else hears it.
 struct Hearers {
   std::vector<const JudgedFlag*> flags;
   std::vector<const JudgedRule*> rules;
 };
 
-[[nodiscard]] Hearers hearers_of(const std::vector<JudgedFlag>& flags, const std::vector<JudgedRule>& rules, const model::Item& item, Side side) {
+[[nodiscard]] Hearers hearers_of(const std::vector<JudgedFlag>& flags, const std::vector<const JudgedFlag*>& asked, const std::vector<JudgedRule>& rules, const model::Item& item,
+                                 Side side) {
   Hearers hearers;
   for (const JudgedFlag& flag : flags) {
-    const bool asks = waits_for(flag.raised).ask.any([&](const ToAsk& ask) { return ask.item == &item && ask.side == side; });
+    const bool heard = flag.row->urgency != AlertClass::now || std::find(asked.begin(), asked.end(), &flag) != asked.end();
+    const bool asks = heard && waits_for(flag.raised).ask.any([&](const ToAsk& ask) { return ask.item == &item && ask.side == side; });
     if (asks && !flag.row->protected_.value_or(false)) {
       hearers.flags.push_back(&flag);
     }
@@ -89,9 +91,9 @@ void add(const View& view, const model::ItemId& id, Side side, std::vector<Candi
   }
 }
 
-[[nodiscard]] std::vector<Candidate> candidates_of(const View& view, const std::vector<JudgedFlag>& flags, const std::vector<JudgedRule>& rules) {
+[[nodiscard]] std::vector<Candidate> candidates_of(const View& view, const std::vector<const JudgedFlag*>& asked, const std::vector<JudgedRule>& rules) {
   std::vector<Candidate> candidates;
-  for (const JudgedFlag* flag : asked_flags(view, flags)) {
+  for (const JudgedFlag* flag : asked) {
     std::vector<Candidate> of_flag;
     for (const ToAsk& ask : waits_for(flag->raised).ask.written()) {
       add(view, ask.item->item, ask.side, of_flag);
@@ -135,17 +137,18 @@ std::optional<Step> next_step(const View& view, const std::vector<JudgedFlag>& f
   }
   const model::ItemId steps_now{"gait.steps_now"};  // where none are asked for, no gait is watched for us either
   std::size_t tried = 0;
-  for (const Candidate& candidate : candidates_of(view, flags, rules)) {
+  const std::vector<const JudgedFlag*> asked = asked_flags(view, flags);
+  for (const Candidate& candidate : candidates_of(view, asked, rules)) {
     const model::Item& item = *candidate.item;
     const bool barred = was_tried(view, candidate) || view.bodies().not_applicable(item, candidate.side) != nullptr || withheld(item, candidate.side, concerns, flags) ||
-                        kept_off_the_feet(view, flags, item.region.text == "gait" ? steps_now : item.item) || (provokes(item) && limb_in_alarm(flags, candidate.side)) || (seconds_left && item.seconds.steps > *seconds_left);
+                        kept_off_the_feet(view, flags, item.region.text == "gait" ? steps_now : item.item) || (provokes(item) && limb_in_alarm(flags, candidate.side)) || moves_limb_in_alarm(flags, item, candidate.side) || (seconds_left && item.seconds.steps > *seconds_left);
     if (barred) {
       continue;
     }
     if (++tried > candidates_tried) {
       break;
     }
-    std::vector<model::Word> changes = changed_by(view, hearers_of(flags, rules, item, candidate.side), item, candidate.side);
+    std::vector<model::Word> changes = changed_by(view, hearers_of(flags, asked, rules, item, candidate.side), item, candidate.side);
     if (changes.empty()) {
       continue;
     }

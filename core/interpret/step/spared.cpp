@@ -3,7 +3,9 @@
 #include "core/interpret/alerts/limits.hpp"
 
 #include <algorithm>
+#include <array>
 #include <initializer_list>
+#include <string>
 #include <string_view>
 
 namespace limbledger::interpret {
@@ -68,6 +70,26 @@ bool provokes(const model::Item& item) {
   return item.discomfort == model::Discomfort::some || item.discomfort == model::Discomfort::high || item.region.text == "gait";
 }
 
+// A gentle roll of the hip is left out: by it a break of the hip is told beside a hurt foot.
+bool moves_or_squeezes(const model::Item& item) {
+  const std::string_view name = item.item.text;
+  const bool motion = item.value == model::ValueKind::angle || item.value == model::ValueKind::arc;
+  constexpr std::array<std::string_view, 6> by_hand{"squeeze", "matles", "knee_height", "turns_out_in_flexion", "ortolani", "barlow"};
+  return (motion && name.find("_passive") != std::string_view::npos) ||
+         std::any_of(by_hand.begin(), by_hand.end(), [&](std::string_view what) { return name.find(what) != std::string_view::npos; });
+}
+
+bool moves_limb_in_alarm(const std::vector<JudgedFlag>& flags, const model::Item& item, Side side) {
+  // A knee that blocks, and bone pain or a lump, are no reason not to turn a child's hip; bone that broke is (red flags page, sections 13, 17 and 20).
+  const auto bears_it = [](const JudgedFlag& flag) {
+    const std::string& name = flag.row->alert.text;
+    return name == "alert.locked_knee" || (name == "alert.tumour" && !flag.raised.what.starts_with("broke"));
+  };
+  return moves_or_squeezes(item) && std::any_of(flags.begin(), flags.end(), [&](const JudgedFlag& flag) {
+           return stands_as_alert(flag) && flag.side && (side == Side::midline || side == *flag.side) && !bears_it(flag);
+         });
+}
+
 Spared::Spared(const View& view, const std::vector<JudgedFlag>& flags) : view_(view), flags_(flags) {
   raised_ = std::any_of(flags.begin(), flags.end(), [](const JudgedFlag& flag) { return flag.raised.clue.is_yes(); });
   if (raised_) {
@@ -77,10 +99,14 @@ Spared::Spared(const View& view, const std::vector<JudgedFlag>& flags) : view_(v
 
 // What threatens within minutes to hours is told by its own sign, such as the pain of stretched muscles beside a break: only a stop list
 // speaks against that (our own rule).
-bool Spared::provoked(const ToAsk& ask, const JudgedFlag& by) const {
-  return by.row->urgency != AlertClass::now && provokes(*ask.item) && std::any_of(flags_.begin(), flags_.end(), [&](const JudgedFlag& flag) {
-           return stands_as_alert(flag) && flag.side && (ask.side == Side::midline || ask.side == *flag.side);
-         });
+bool Spared::provoked(const ToAsk& ask, Side moved, const JudgedFlag& by) const {
+  if (by.row->urgency == AlertClass::now) {
+    return false;
+  }
+  return moves_limb_in_alarm(flags_, *ask.item, ask.side) || moves_limb_in_alarm(flags_, *ask.item, moved) ||
+         (provokes(*ask.item) && std::any_of(flags_.begin(), flags_.end(), [&](const JudgedFlag& flag) {
+            return stands_as_alert(flag) && flag.side && (ask.side == Side::midline || ask.side == *flag.side);
+          }));
 }
 
 bool Spared::holds(const ToAsk& ask, const JudgedFlag& by) const {
@@ -90,7 +116,7 @@ bool Spared::holds(const ToAsk& ask, const JudgedFlag& by) const {
   // Of a leg that must not be moved the other one is no comparison, while nothing of its own was read.
   const bool for_comparison = by.side && ask.side != Side::midline && ask.side != *by.side && view_.at(*ask.item, *by.side).empty();
   const Side moved = for_comparison ? *by.side : ask.side;
-  return raised_ && (withheld(*ask.item, moved, concerns_, flags_).has_value() || withheld(*ask.item, ask.side, concerns_, flags_).has_value() || provoked(ask, by));
+  return raised_ && (withheld(*ask.item, moved, concerns_, flags_).has_value() || withheld(*ask.item, ask.side, concerns_, flags_).has_value() || provoked(ask, moved, by));
 }
 
 }  // namespace limbledger::interpret

@@ -13,6 +13,10 @@ namespace limbledger::interpret {
 [[nodiscard]] bool kept_off_the_feet(const View& view, const std::vector<JudgedFlag>& flags, const model::ItemId& item);
 // It hurts, or is a way of walking.
 [[nodiscard]] bool provokes(const model::Item& item);
+// It moves the limb or squeezes it, though that seldom hurts: not done to one that may be broken, clotted or under pressure.
+[[nodiscard]] bool moves_or_squeezes(const model::Item& item);
+// The same of a limb on which an alert stands.
+[[nodiscard]] bool moves_limb_in_alarm(const std::vector<JudgedFlag>& flags, const model::Item& item, model::Side side);
 
 class Spared {
  public:
@@ -21,7 +25,7 @@ class Spared {
   [[nodiscard]] bool holds(const ToAsk& ask, const JudgedFlag& by) const;
 
  private:
-  [[nodiscard]] bool provoked(const ToAsk& ask, const JudgedFlag& by) const;
+  [[nodiscard]] bool provoked(const ToAsk& ask, model::Side moved, const JudgedFlag& by) const;
 
   const View& view_;
   const std::vector<JudgedFlag>& flags_;

@@ -11,9 +11,10 @@ namespace limbledger::report {
 namespace {
 
 // Those that name a drug; what only a protocol names is not known here.
-constexpr std::array<std::string_view, 7> names_a_drug{"msg.meanwhile.fluid_first",       "msg.meanwhile.fluid_first_replaced",
+constexpr std::array<std::string_view, 9> names_a_drug{"msg.meanwhile.fluid_first",       "msg.meanwhile.fluid_first_replaced",
                                                        "msg.meanwhile.fluid_first_replaced_ill", "msg.meanwhile.sepsis_protocol",
                                                        "msg.meanwhile.sample_then_antibiotic",   "msg.meanwhile.cover_then_antibiotic",
+                                                       "msg.meanwhile.dry_then_antibiotic",      "msg.meanwhile.sore_moist_then_antibiotic",
                                                        "msg.meanwhile.sepsis_by_protocol"};
 
 [[nodiscard]] std::string in_own_words(std::string_view text) { return "\u2068" + std::string(text) + "\u2069"; }

@@ -94,7 +94,7 @@ void add_until_seen(const PageView& view, SheetSection& section) {
     const std::string danger = statement.statement.text.substr(0, statement.statement.text.find(':'));
     const reference::AlertRow* row = referral_prompt(danger) ? view.edition.alert({"alert." + std::string(after_dot(danger))}) : nullptr;
     if (row != nullptr && !is_protected_danger(view, danger)) {
-      add(row->meanwhile);
+      add(meanwhile_of_prompt(view, statement, *row));
     }
   }
   // "No weight on the leg" beside "no weight on the leg at all: carried" is the same line twice.

@@ -86,8 +86,12 @@ void add_rules(const PageView& view, int shortened, SheetSection& section) {
       outcome.erase(outcome.find_last_not_of('.') + 1);
       no_film = no_film || (rule.outcome == interpret::Outcome::negative && !interpret::film_for(rule.rule).empty());
       if (shortened < letter_shortest || says.size() < in_full) {
-        if (const std::vector<std::string> films = film_by_alert(view, rule); !films.empty()) {
-          outcome = view.say("letter.rule_film_by_alert", {{"says", outcome, false, true}, {"films", joined(films, "; "), false, true}});
+        const FilmsAsked films = film_by_alert(view, rule);
+        if (!films.of_part.empty()) {
+          outcome = view.say("letter.rule_film_by_alert", {{"says", outcome, false, true}, {"films", joined(films.of_part, "; "), false, true}});
+        }
+        if (!films.elsewhere.empty()) {
+          outcome = view.say("letter.rule_film_elsewhere", {{"says", outcome, false, true}, {"films", joined(films.elsewhere, "; "), false, true}});
         }
         if (const std::string counted = rule_counted(rule, view.exam, view.person, view.assessment.as_of, view.words, view.edition); !counted.empty()) {
           outcome = view.say("letter.rule_counted", {{"says", outcome, false, true}, {"what", counted, false, true}});

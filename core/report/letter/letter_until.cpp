@@ -110,7 +110,7 @@ SheetSection letter_until(const PageView& view, const LetterAsk& ask, int shorte
       continue;
     }
     if (const reference::AlertRow* row = view.edition.alert({"alert." + std::string(after_dot(danger))}); row != nullptr) {
-      add_meanwhile_of(row->meanwhile, statement.side);
+      add_meanwhile_of(meanwhile_of_prompt(view, statement, *row), statement.side);
     }
   }
   if (!meanwhile.empty()) {

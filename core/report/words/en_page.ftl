@@ -77,6 +77,7 @@ msg-page-film_in_plan = What was decided: { $films }
 msg-page-film_planned = film planned ({ $text })
 msg-page-film_declined = film declined ({ $text })
 msg-page-film_none = no film stands in the plan
+msg-page-film_elsewhere = A film of another part is asked for above ({ $films }); this rule speaks of its own part alone.
 msg-page-film_by_alert = What was raised above asks for a film ({ $films }), whatever the rule says by itself.
 msg-page-cannot_wait = Alerts, and what was done
 msg-page-alert_because = Rests on: { $findings }

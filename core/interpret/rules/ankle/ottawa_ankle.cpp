@@ -4,9 +4,14 @@ namespace limbledger::interpret {
 
 namespace {
 
-// The whole fibula and the heel are felt as well; no part of the rule.
-constexpr std::array<std::string_view, 4> beside_the_malleoli{"leg.fibular_neck_tender", "leg.fibular_shaft_tender", "leg.fibula_squeeze",
-                                                              "foot.calcaneal_squeeze"};
+// The whole fibula, the shin and the bones of the foot are felt as well; no part of the rule. Where the midfoot rule looks it speaks for itself.
+constexpr std::array<std::string_view, 27> beside_the_malleoli{
+    "knee.fibular_head_tender",  "leg.fibular_neck_tender",  "leg.fibular_shaft_tender",  "leg.fibula_squeeze",          "leg.tibial_crest_tender",
+    "leg.tibial_border_tender",  "leg.tibial_spot_tender",   "leg.shin_squeeze",          "leg.shin_fork_pain",          "leg.shin_percussion_pain",
+    "foot.calcaneal_squeeze",    "foot.navicular_dorsum_tender", "foot.fifth_metatarsal_junction_tender", "foot.cuboid_tender", "foot.lisfranc_line_tender",
+    "foot.lisfranc_tender_joints", "foot.piano_key",         "foot.metatarsal_first_tender", "foot.metatarsal_second_tender", "foot.metatarsal_third_tender",
+    "foot.metatarsal_fourth_tender", "foot.metatarsal_fifth_tender", "foot.sesamoid_medial_tender", "foot.sesamoid_lateral_tender", "foot.toe_bones_tender",
+    "foot.calcaneal_tubercle_tender", "foot.bone_fork_pain"};
 
 }  // namespace
 

@@ -4,10 +4,13 @@ namespace limbledger::interpret {
 
 namespace {
 
-// Bone of the foot that the rule does not ask about, and the signs of a torn midfoot, any of which is filmed standing or treated as an
-// injury (WYNTER2017).
-constexpr std::array<std::string_view, 7> beside_the_midfoot{"foot.cuboid_tender",     "foot.lisfranc_line_tender", "foot.navicular_dorsum_tender", "foot.fifth_metatarsal_junction_tender",
-                                                             "foot.calcaneal_squeeze", "foot.plantar_bruise",       "foot.piano_key"};
+// Bone of the foot that the rule does not ask about, the line of its joints by whatever test, and the signs of a torn midfoot, any of which is
+// filmed standing or treated as an injury (WYNTER2017).
+constexpr std::array<std::string_view, 18> beside_the_midfoot{
+    "foot.cuboid_tender", "foot.lisfranc_line_tender", "foot.lisfranc_tender_joints", "foot.piano_key", "foot.plantar_bruise", "foot.navicular_dorsum_tender",
+    "foot.fifth_metatarsal_junction_tender", "foot.calcaneal_squeeze", "foot.metatarsal_first_tender", "foot.metatarsal_second_tender", "foot.metatarsal_third_tender",
+    "foot.metatarsal_fourth_tender", "foot.metatarsal_fifth_tender", "foot.sesamoid_medial_tender", "foot.sesamoid_lateral_tender", "foot.toe_bones_tender",
+    "foot.calcaneal_tubercle_tender", "foot.bone_fork_pain"};
 
 }  // namespace
 

@@ -182,6 +182,10 @@ const Series* series_of(std::string_view rule) {
 bool says_tender(const model::Finding& finding) {
   const auto* answer = std::get_if<model::Answer>(&finding.value);
   const auto* test = std::get_if<model::Test>(&finding.value);
+  const auto* joints = std::get_if<model::Choices>(&finding.value);
+  if (joints != nullptr && finding.item.text == "foot.lisfranc_tender_joints") {
+    return std::any_of(joints->choices.begin(), joints->choices.end(), [](const model::ChoiceId& one) { return one.text != "joint_none"; });
+  }
   return (answer != nullptr && answer->answer == model::AnswerWord::yes) || (test != nullptr && test->result == model::TestResult::positive);
 }
 

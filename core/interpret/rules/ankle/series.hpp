@@ -47,7 +47,7 @@ struct Series {
   [[nodiscard]] std::string_view item(FootInput input) const { return items[static_cast<std::size_t>(input)]; }
 };
 
-// A yes, or a positive test (some bone is squeezed, not felt).
+// A yes, a positive test (some bone is squeezed, not felt), or a joint named.
 [[nodiscard]] bool says_tender(const model::Finding& finding);
 // Nothing for a rule that is not of the two.
 [[nodiscard]] const Series* series_of(std::string_view rule);

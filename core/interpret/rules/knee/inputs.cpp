@@ -1,6 +1,7 @@
 #include "core/interpret/rules/knee/inputs.hpp"
 
 #include "core/interpret/body.hpp"
+#include "core/interpret/rules/ankle/series.hpp"
 
 #include <algorithm>
 
@@ -45,7 +46,10 @@ constexpr std::array<std::string_view, 3> tender_items{"knee.fibular_head_tender
     const auto* choices = std::get_if<model::Choices>(&film->value);
     return choices != nullptr && std::find(choices->choices.begin(), choices->choices.end(), model::ChoiceId{"knee_fracture_seen"}) != choices->choices.end();
   });
-  return seen || view.says_yes("knee.tibial_tubercle_tender", side) || view.says_yes("knee.adductor_tubercle_tender", side);
+  return seen || std::any_of(beside_the_knee.begin(), beside_the_knee.end(), [&](std::string_view item) {
+           const auto found = view.at(item, side);
+           return std::any_of(found.begin(), found.end(), [](const model::Finding* finding) { return says_tender(*finding); });
+         });
 }
 
 void hear_exclusions(const View& view, Side side, KneeHeard& heard) {

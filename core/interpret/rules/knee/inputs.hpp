@@ -4,9 +4,17 @@
 
 #include "core/interpret/rules/injury.hpp"
 
+#include <array>
+#include <string_view>
+
 namespace limbledger::interpret {
 
 inline constexpr std::int64_t days_max = 7;
+// Bone of the knee, the thigh, the shin and the fibula that neither rule counts.
+inline constexpr std::array<std::string_view, 14> beside_the_knee{
+    "knee.tibial_tubercle_tender", "knee.adductor_tubercle_tender", "knee.gerdy_tubercle_tender", "knee.femoral_condyle_lateral_tender", "leg.fibular_neck_tender",
+    "leg.fibular_shaft_tender",    "leg.fibula_squeeze",            "leg.tibial_crest_tender",    "leg.tibial_border_tender",            "leg.tibial_spot_tender",
+    "leg.shin_squeeze",            "leg.shin_fork_pain",            "leg.shin_percussion_pain",   "leg.thigh_shaft_tender"};
 
 struct KneeHeard : InjuryHeard {
   bool replaced = false;    // this knee, so far as anybody said

@@ -95,7 +95,16 @@ TEST_CASE("limp_child: the rest of the red list counts where it was answered: su
     CHECK(raised(bench, "limp_child"));
   }
   CHECK_FALSE(raised(visit("limping_child", 2018, "history.mechanism no_injury; gait.limp yes; history.limp_days 7; history.limp_seen_before no"), "limp_child"));
-  CHECK_FALSE(raised(visit("limping_child", 2018, "history.mechanism no_injury; gait.limp yes; history.limp_days 20; history.limp_seen_before yes"), "limp_child"));
+  // "> 14 days undiagnosed": who looked at it made no diagnosis that is recorded here.
+  CHECK(raised(visit("limping_child", 2018, "history.mechanism no_injury; gait.limp yes; history.limp_days 15; history.limp_seen_before yes"), "limp_child"));
+  CHECK_FALSE(raised(visit("limping_child", 2018, "history.mechanism no_injury; gait.limp yes; history.limp_days 14; history.limp_seen_before yes"), "limp_child"));
+  CHECK_FALSE(raised(visit("limping_child", 2018, "history.mechanism fall; gait.limp yes; history.limp_days 15; history.limp_seen_before yes"), "limp_child"));
+  for (const char* weeks : {"1", "2"}) {
+    const Bench since = visit("limping_child", 2018, std::string("history.mechanism no_injury; gait.limp yes; history.fever no; history.unwell no; general.temperature 368; history.weeks_since_onset ") + weeks);
+    CHECK(asks(since, "limp_child", "history.limp_days"));
+    CHECK(asks(since, "limp_child", "history.limp_seen_before"));
+  }
+  CHECK_FALSE(asks(visit("limping_child", 2018, "history.mechanism no_injury; gait.limp yes; history.weeks_since_onset 0"), "limp_child", "history.limp_days"));
 }
 
 // Red flags page, section 15 ("limp > 7 days unassessed"): days of a limp above none are an answer to the limp.

@@ -80,6 +80,21 @@ TEST_CASE("df_infect: bone met, bone seen, dead tissue and poor blood are the sa
   CHECK(line_of(with("skin.bone_visible left yes"), "df_infect") == "bone");
   CHECK(line_of(with("skin.black_toe left yes"), "df_infect") == "dead");
   CHECK(line_of(with("vessel.pulse_dorsalis_pedis left 0; vessel.pulse_posterior_tibial left 1"), "df_infect") == "poor_flow");
+  // Dead tissue alone is no sore; dry, it is kept dry, and an open sore beside it is dressed moist: which is which is said.
+  const std::string poor = "history.diabetes yes; history.weeks_since_onset 5; vessel.pulse_dorsalis_pedis left 0; vessel.pulse_posterior_tibial left 0; ";
+  Bench dry = visit("diabetic_foot", 1954, poor + "skin.gangrene left gangrene_dry");
+  CHECK(line_of(dry, "df_infect") == "dead_poor_flow");
+  CHECK(meanwhile_says(dry, "df_infect", "dry_then_antibiotic"));
+  CHECK(meanwhile_says(dry, "clti", "dry_and_covered"));
+  tell(dry, "skin.ulcer left yes; skin.infection_signs left sign_pus+sign_redness");
+  CHECK(line_of(dry, "df_infect") == "poor_flow");
+  CHECK(meanwhile_says(dry, "df_infect", "sore_moist_then_antibiotic"));
+  CHECK(meanwhile_says(dry, "clti", "dead_part_dry"));
+  CHECK_FALSE(meanwhile_says(dry, "clti", "dry_and_covered"));
+  tell(dry, "skin.gangrene left gangrene_wet");
+  CHECK_FALSE(meanwhile_says(dry, "clti", "dry_and_covered"));
+  CHECK_FALSE(meanwhile_says(dry, "clti", "dead_part_dry"));
+  CHECK(line_of(visit("diabetic_foot", 1954, poor + "skin.ulcer left yes"), "df_infect") == "poor_flow");
   const Bench wet = with("skin.gangrene left gangrene_wet");
   CHECK(line_of(wet, "nsti") == "dead");  // the graver one, inside which the sore is shown
   CHECK(is_now(wet, "nsti"));

@@ -4,6 +4,7 @@
 #include "core/interpret/held.hpp"
 #include "core/interpret/judged.hpp"
 #include "core/interpret/step/spared.hpp"
+#include "core/report/page.hpp"
 #include "core/report/page_judged.hpp"
 #include "core/report/words/words.hpp"
 #include "tests/unit/interpret/alerts/story.hpp"
@@ -141,6 +142,15 @@ TEST_CASE("C7: bone of heel, ankle or foot that is tender after an injury, and n
   CHECK(meanwhile_says(heel, "fracture", "splint_as_is"));
   CHECK(meanwhile_says(heel, "fracture", "film_heel"));
   CHECK_FALSE(alert(heel, "fracture")->interrupts);
+  // Four steps count of a heel, which no rule looks at; of who took none before tender bone is enough.
+  tell(heel, "gait.steps_now 2");
+  CHECK(line_of(heel, "fracture") == "heel_carries_not");
+  tell(heel, "gait.steps_now 4");
+  CHECK_FALSE(raised(heel, "fracture"));
+  const std::string chair = fell + "body.chair_user yes; history.walks_usually walks_wheelchair; ";
+  CHECK(line_of(visit("ankle_injury", 1974, chair + "foot.calcaneal_squeeze left positive"), "fracture") == "heel_carries_not");
+  CHECK(line_of(visit("ankle_injury", 1974, chair + "ankle.medial_malleolus_tender left yes"), "fracture") == "foot_carries_not");
+  CHECK_FALSE(raised(visit("ankle_injury", 1974, chair + "foot.calcaneal_squeeze left negative"), "fracture"));
   for (const char* tender : {"ankle.lateral_malleolus_tender left yes", "foot.navicular_tender left yes", "foot.lisfranc_line_tender left yes"}) {
     CAPTURE(tender);
     Bench bench = visit("ankle_injury", 1984, fell + "gait.steps_now 0; " + tender);
@@ -169,11 +179,140 @@ TEST_CASE("C7: a negative ankle rule beside a midfoot rule that is contradicted,
   REQUIRE(rule_named(of_midfoot, "rule.ottawa_midfoot"));
   REQUIRE(rule_named(of_midfoot, "rule.ottawa_ankle"));
   CHECK(has_word(*rule_named(of_midfoot, "rule.ottawa_midfoot"), "contradicted"));
-  CHECK(has_word(*rule_named(of_midfoot, "rule.ottawa_ankle"), "beside_contradicted"));
+  CHECK(has_word(*rule_named(of_midfoot, "rule.ottawa_ankle"), "contradicted"));
+  // The fibula is none of the midfoot: there the rule stands beside one that is contradicted.
+  const auto of_ankle = rules_with("foot.pain_midfoot_zone left yes; ankle.pain_malleolar_zone left no; leg.fibular_neck_tender left yes");
+  CHECK(has_word(*rule_named(of_ankle, "rule.ottawa_ankle"), "contradicted"));
+  CHECK(has_word(*rule_named(of_ankle, "rule.ottawa_midfoot"), "beside_contradicted"));
   const auto quiet = rules_with("foot.pain_midfoot_zone left yes; ankle.pain_malleolar_zone left no");
   REQUIRE(rule_named(quiet, "rule.ottawa_ankle"));
   CHECK(rule_named(quiet, "rule.ottawa_ankle")->outcome == interpret::Outcome::negative);
   CHECK(rule_named(quiet, "rule.ottawa_ankle")->flags.empty());
+}
+
+// Clinical safety, C7: "bone is tender where the rule does not look ... never prints film not required".
+TEST_CASE("C7: whatever bone of foot, shin or fibula is tender, and the line of the midfoot by whatever test, no rule of that leg says that no film is required") {
+  const std::string foot = "history.mechanism twist; history.steps_at_once yes; gait.steps_now 4; history.ankle_rule_exclusions none_of_these; ankle.pain_malleolar_zone left yes; "
+                           "foot.pain_midfoot_zone left yes; ankle.lateral_malleolus_tender left no; ankle.medial_malleolus_tender left no; foot.fifth_metatarsal_base_tender left no; "
+                           "foot.navicular_tender left no; ";
+  const std::string knee = "history.mechanism twist; history.steps_at_once yes; gait.steps_now 4; history.knee_rule_exclusions none_of_these; knee.flexion_active left 120; "
+                           "knee.patella_tender left no; knee.fibular_head_tender left no; knee.bone_tender_elsewhere left no; ";
+  const auto unsettled = [](const std::string& complaint, const std::string& story) {
+    Bench bench = visit(complaint, 1991, story);
+    bench.exam.injured_on = day(2026, 11, 23);
+    std::size_t doubted = 0;
+    for (const auto& rule : bench.assess().rules) {
+      const bool film = rule.rule.text.starts_with("rule.ottawa_") || rule.rule.text == "rule.pittsburgh_knee";
+      REQUIRE((!film || rule.outcome == interpret::Outcome::negative));
+      doubted += film && (has_word(rule, "contradicted") || has_word(rule, "beside_contradicted")) ? 1U : 0U;
+    }
+    return doubted;
+  };
+  for (const char* bone : {"foot.lisfranc_tender_joints left joint_second", "foot.lisfranc_tender_joints left joint_first+joint_third", "foot.piano_key left positive", "foot.lisfranc_line_tender left yes",
+                           "foot.metatarsal_first_tender left yes", "foot.metatarsal_fifth_tender left yes", "foot.toe_bones_tender left yes", "foot.sesamoid_medial_tender left yes",
+                           "foot.cuboid_tender left yes", "foot.calcaneal_squeeze left positive", "leg.fibular_shaft_tender left yes", "leg.tibial_spot_tender left yes"}) {
+    CAPTURE(bone);
+    CHECK(unsettled("ankle_injury", foot + bone) == 2);
+  }
+  CHECK(unsettled("ankle_injury", foot) == 0);
+  CHECK(unsettled("ankle_injury", foot + "foot.lisfranc_tender_joints left joint_none; foot.piano_key left negative; foot.metatarsal_fifth_tender right yes") == 0);
+  for (const char* bone : {"leg.tibial_crest_tender left yes", "leg.fibular_neck_tender left yes", "leg.shin_squeeze left positive", "leg.thigh_shaft_tender left yes", "knee.tibial_tubercle_tender left yes"}) {
+    CAPTURE(bone);
+    CHECK(unsettled("acute_knee", knee + bone) == 2);
+  }
+  CHECK(unsettled("acute_knee", knee) == 0);
+  CHECK(unsettled("acute_knee", knee + "leg.tibial_crest_tender left no; leg.tibial_crest_tender right yes") == 0);
+}
+
+// C21 ("never a provocative test while a flag on that limb is open; painless before painful"); the red flags page, section 10 ("calf stretching, deep palpation").
+TEST_CASE("C21: no calf is squeezed and no hip opened for us beside an alert of that limb; without one it is asked for") {
+  for (const char* story : {"history.injury_severe_or_crush yes; history.pain_out_of_proportion left yes", "skin.deep_wound left wound_sting_or_snake; history.compartment_causes left cause_snake",
+                            "history.mechanism fall; history.weeks_since_onset 0; gait.steps_now 0; ankle.lateral_malleolus_tender left yes",
+                            "history.examiner_suspects_clot yes; leg.calf_swelling left yes; leg.calf_tender_vein left yes"}) {
+    CAPTURE(story);
+    Bench bench = visit("ankle_injury", 1990, story);
+    if (std::string(story).starts_with("history.injury")) {
+      tell(bench, "history.mechanism vehicle");
+    }
+    REQUIRE_FALSE(bench.assess().alerts.empty());
+    CHECK_FALSE(asks_for(bench, "ankle.calf_squeeze"));
+  }
+  Bench sprain = visit("ankle_injury", 1990, "history.mechanism twist; history.weeks_since_onset 0; ankle.look_deformity left no; history.pain_out_of_proportion left no; knee.stretch_pain_calf left no; "
+                                             "vessel.foot_cold left no; vessel.pulse_dorsalis_pedis left 2; vessel.pulse_posterior_tibial left 2");
+  CHECK(asks_for(sprain, "ankle.calf_squeeze"));
+  Bench infant = visit("infant_hip", 2026, "history.mechanism no_injury; leg.thigh_shaft_tender left yes; general.temperature 384; history.fever no; history.unwell no");
+  REQUIRE(raised(infant, "osteomyelitis"));
+  for (const char* moved : {"hip.abduction_passive_flexed", "hip.knee_height_lower"}) {
+    CHECK_FALSE(asks_for(infant, moved));
+  }
+  CHECK(asks_for(visit("infant_hip", 2026, "history.mechanism no_injury; general.temperature 369; history.fever no; history.unwell no"), "hip.abduction_passive_flexed"));
+  // Bone pain and a lump leave a child's hip to be turned.
+  const Bench pain = visit("chronic_knee", 2013, "history.mechanism no_injury; history.night_pain yes; history.night_pain_relieved_by_turning no; history.weeks_since_onset 4; leg.tibial_spot_tender left yes; "
+                                                 "gait.limp no; history.fever no; general.temperature 368; history.unwell no; gait.steps_now 4");
+  REQUIRE(raised(pain, "tumour"));
+  CHECK(asks_for(pain, "hip.internal_rotation_passive_seated"));
+  const auto compartment = question(visit("ankle_injury", 1990, "history.mechanism twist; history.weeks_since_onset 0"), "acs");
+  REQUIRE(compartment);
+  CHECK(compartment->ask.front().item.text == "history.pain_out_of_proportion");
+}
+
+// C2 ("class; time to harm"); the red flags page, section 11: both halves of what the nerves of the back do are asked.
+TEST_CASE("C2: what is asked first goes with the alert that stands: the other half of saddle and bladder, the leg that has hours, and not a foot that two say two things of") {
+  const Bench saddle = visit("back_leg", 1976, "history.mechanism no_injury; history.back_pain yes; history.saddle_numbness yes");
+  REQUIRE(raised(saddle, "ces"));
+  CHECK(place_of(saddle, "ces") == 0);
+  CHECK(asks(saddle, "ces", "history.bladder_bowel_change"));
+  CHECK(asks(visit("back_leg", 1976, "history.mechanism no_injury; history.back_pain yes; history.bladder_bowel_change yes"), "ces", "history.saddle_numbness"));
+  CHECK_FALSE(question(visit("back_leg", 1976, "history.mechanism no_injury; history.back_pain yes; history.saddle_numbness yes; history.bladder_bowel_change no"), "ces"));
+  const std::string pale = "history.mechanism no_injury; history.weeks_since_onset 0; history.cold_pale_sudden left yes; vessel.foot_cold left yes; nerve.sensation_foot_reduced left yes; "
+                           "vessel.pulse_dorsalis_pedis left 0; vessel.pulse_posterior_tibial left 0; vessel.pulse_dorsalis_pedis right 1; vessel.pulse_posterior_tibial right 1";
+  const Bench blood = visit("calf_pain", 1956, pale);
+  REQUIRE(raised(blood, "ali"));
+  REQUIRE_FALSE(blood.assess().questions.empty());
+  CHECK(blood.assess().questions.front().side == Side::left);
+  const Bench knee = visit("acute_knee", 1996, "history.mechanism dashboard; gait.steps_now 4; vessel.pulse_dorsalis_pedis left 0; vessel.pulse_posterior_tibial left 0; knee.effusion_stroke left 2+; "
+                                               "vessel.foot_cold left yes");
+  REQUIRE(raised(knee, "ali"));
+  CHECK(place_of(knee, "acs") < place_of(knee, "septic_adult"));
+  Bench twice = visit("acute_knee", 1999, "history.mechanism vehicle; history.weeks_since_onset 0; history.knee_dislocated left yes; nerve.sensation_foot_reduced left no");
+  model::Finding other = *std::find_if(twice.exam.findings->begin(), twice.exam.findings->end(), [](const auto& one) { return one.item.text == "nerve.sensation_foot_reduced"; });
+  other.finding = id_of(60500);
+  other.value = model::Answer{model::AnswerWord::yes};
+  twice.exam.findings->push_back(other);
+  CHECK_FALSE(question(twice, "ces"));
+  REQUIRE_FALSE(twice.assess().questions.empty());
+  CHECK(twice.assess().questions.front().side == Side::left);
+}
+
+// Clinical safety, part A and C7: a rule speaks of what it looks at; a film of another part is no reason for or against its own.
+TEST_CASE("a film of the hip beside a negative rule of ankle or knee is said to be of another part") {
+  const std::string foot = "history.mechanism fall; history.steps_at_once yes; gait.steps_now 4; history.ankle_rule_exclusions none_of_these; ankle.pain_malleolar_zone left yes; "
+                           "ankle.lateral_malleolus_tender left no; ankle.medial_malleolus_tender left no; ";
+  const auto page = [](const std::string& story) {
+    Bench bench = visit("ankle_injury", 1954, story);
+    bench.exam.injured_on = day(2026, 11, 23);
+    std::string said = report::exam_page(bench.exam, bench.person, bench.assess(), *report::built_in_words(), *bench.edition);
+    std::replace(said.begin(), said.end(), '\n', ' ');
+    for (std::size_t at = said.find("  "); at != std::string::npos; at = said.find("  ")) {
+      said.erase(at, 1);
+    }
+    return said;
+  };
+  const std::string sore = page(foot + "hip.log_roll left positive");
+  CHECK_MESSAGE(sore.find("A film of another part is asked for above (") != std::string::npos, sore);
+  CHECK(sore.find("whatever the rule says by itself") == std::string::npos);
+  CHECK(page(foot + "hip.log_roll left negative; history.mechanism twist").find("A film of another part") == std::string::npos);
+}
+
+TEST_CASE("planted: skin over the ankle is asked after where ankle or foot is bent; of a bent thigh or shin the wound is") {
+  const std::string fell = "history.mechanism fall; history.weeks_since_onset 0; ";
+  const Bench shin = visit("limping_child", 2017, fell + "leg.look_deformity left yes; gait.steps_now 0; history.fever no; history.unwell no");
+  REQUIRE(raised(shin, "fracture"));
+  CHECK_FALSE(asks_for(shin, "ankle.skin_tented"));
+  CHECK(asks(shin, "open_fx", "skin.wound_over_bone"));
+  CHECK(asks(visit("ankle_injury", 1990, fell + "ankle.look_deformity left yes"), "open_fx", "ankle.skin_tented"));
+  CHECK(asks(visit("ankle_injury", 1990, fell + "ankle.look_deformity left yes; leg.look_deformity left yes"), "open_fx", "ankle.skin_tented"));
+  CHECK(raised(visit("ankle_injury", 1990, fell + "leg.look_deformity left yes; ankle.skin_tented left yes"), "open_fx"));
 }
 
 TEST_CASE("C18: bone pain and a lump are of the side of what was found, and rest on it; a lump in the soft parts is no bone pain and needs no crutches") {
@@ -194,6 +333,16 @@ TEST_CASE("C18: bone pain and a lump are of the side of what was found, and rest
   CHECK(alert(lump, "tumour")->side == Side::right);
   CHECK_FALSE(meanwhile_says(lump, "tumour", "protect_from_break"));
   CHECK(meanwhile_says(lump, "tumour", "no_needle"));
+  // A second, small lump of the other leg takes the side away from none; two that are large are of both, and said so.
+  tell(lump, "skin.lump left yes; skin.lump_size left 20");
+  CHECK(alert(lump, "tumour")->side == Side::right);
+  Bench two = visit("chronic_knee", 2012, "skin.lump both yes; skin.lump_size both 60");
+  CHECK(line_of(two, "tumour") == "lump_both");
+  CHECK(report::alert_text(*alert(two, "tumour"), *report::built_in_words()).find("LEFT AND RIGHT") != std::string::npos);
+  CHECK_FALSE(meanwhile_says(two, "tumour", "protect_from_break"));
+  CHECK(line_of(visit("chronic_knee", 2012, night + "leg.tibial_spot_tender both yes"), "tumour") == "raised_both");
+  CHECK(referral_of(visit("chronic_knee", 1976, "skin.lump both yes; skin.lump_size both 60"), "tumour") == "tumour.lump_both");
+  CHECK(referral_of(visit("chronic_knee", 1976, "skin.lump both yes; skin.lump_size left 60; skin.lump_size right 20"), "tumour") == "tumour.lump");
   tell(lump, "skin.lump_features right lump_on_bone");
   CHECK(meanwhile_says(lump, "tumour", "protect_from_break"));
   Bench stays = visit("chronic_knee", 2012, "history.mechanism no_injury; knee.look_swelling_spread left local; history.weeks_since_onset 8");

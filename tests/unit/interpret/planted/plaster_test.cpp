@@ -100,11 +100,52 @@ TEST_CASE("planted: one foot blue or dusky whose pulses nobody felt is asked aft
   }
 }
 
-// The red flags page, section 8 has no gate for a plaster; that it explains a leg that does not carry is our own rule, as an injury does.
-TEST_CASE("planted: a child that will not move in a plaster is asked after fever and illness, and with either is raised; ill with a fever the pulse that nobody took is asked") {
+// The red flags page, section 8 ("cannot bear weight at all OR severe pain on passive movement": same day) and 15 have no gate for a plaster: it explains
+// neither that nor what hurts outside of it, and recording it takes nothing back (clinical safety, C2).
+TEST_CASE("planted: a child in a plaster that refuses weight, will not move or whose hip hurts badly is the same day, and the plaster is opened; a plaster alone takes no alert away") {
+  const std::string well = "history.mechanism fall; history.weeks_since_onset 0; history.fever no; history.unwell no; general.temperature 369; ";
+  for (const char* sign : {"history.refuses_weight left yes", "general.child_at_play play_will_not_move", "hip.pain_passive_severe left yes", "gait.steps_now 0"}) {
+    CAPTURE(sign);
+    Bench bench = visit("after_plaster", 2022, well + sign);
+    REQUIRE(raised(bench, "septic_child"));
+    CHECK(line_of(bench, "septic_child") == "raised");
+    for (const char* cast : {"cast_thigh", "cast_knee", "cast_shin", "cast_ankle", "cast_foot"}) {
+      tell(bench, std::string("body.cast left ") + cast);
+      CHECK(line_of(bench, "septic_child") == "plaster");
+      CHECK(alert(bench, "septic_child")->urgency == interpret::Urgency::same_day);
+      CHECK_FALSE(alert(bench, "septic_child")->interrupts);
+    }
+    Bench right = visit("after_plaster", 2022, well + "body.cast right cast_shin; history.refuses_weight right yes");
+    right.exam.side = Side::right;
+    REQUIRE(raised(right, "septic_child"));
+    CHECK(alert(right, "septic_child")->side == Side::right);
+  }
+  CHECK(line_of(visit("after_plaster", 2022, "history.weeks_since_onset 2; body.cast left cast_shin; history.refuses_weight left yes"), "septic_child") == "plaster");
+  Bench of_no_side = visit("after_plaster", 2022, well + "body.cast right cast_shin; general.child_at_play play_will_not_move");
+  of_no_side.exam.side.reset();
+  REQUIRE(raised(of_no_side, "septic_child"));
+  CHECK(alert(of_no_side, "septic_child")->side == Side::right);  // the leg that the plaster is on
+  // A plaster of the other leg is none of this one, and one that plays and stands is not raised.
+  const Bench left = visit("limping_child", 2022, "history.mechanism no_injury; body.cast right cast_shin; history.refuses_weight left yes");
+  CHECK(line_of(left, "septic_child") == "raised");
+  const auto alerts = left.assess().alerts;
+  CHECK(std::none_of(alerts.begin(), alerts.end(), [](const auto& one) { return one.alert.text == "alert.septic_child" && one.side == Side::right; }));
+  CHECK_FALSE(raised(visit("after_plaster", 2022, well + "body.cast left cast_shin; gait.steps_now 4"), "septic_child"));
+}
+
+// Section 12: "unexplained loss of walking AND groin, thigh or hip pain".
+TEST_CASE("planted: a plaster below the knee explains no old hip that hurts; one of the hip, or a hip that does not hurt, is explained") {
+  const std::string lost = "history.mechanism no_injury; history.weeks_since_onset 2; gait.steps_now 0; ";
+  const std::string groin = "history.pain_site left site_groin; ";
+  for (const char* cast : {"cast_shin", "cast_ankle", "cast_foot"}) {
+    CHECK(raised(visit("after_plaster", 1946, lost + groin + "body.cast left " + cast), "hip_fx_old"));
+    CHECK_FALSE(raised(visit("after_plaster", 1946, lost + "body.cast left " + cast), "hip_fx_old"));
+  }
+  CHECK_FALSE(raised(visit("after_plaster", 1946, lost + groin + "body.cast left cast_hip"), "hip_fx_old"));
+}
+
+TEST_CASE("planted: ill with a fever in a plaster a child is raised, and the pulse that nobody took is asked") {
   const std::string still = "body.cast left cast_shin; history.weeks_since_onset 0; general.child_at_play play_will_not_move; ";
-  CHECK_FALSE(raised(visit("after_plaster", 2023, still), "septic_child"));
-  CHECK(asks(visit("after_plaster", 2023, still), "septic_child", "general.temperature"));
   CHECK(raised(visit("after_plaster", 2023, still + "history.unwell yes"), "septic_child"));
   CHECK(raised(visit("after_plaster", 2023, still + "general.temperature 388"), "septic_child"));
   CHECK(raised(visit("after_plaster", 2023, "history.weeks_since_onset 0; history.mechanism no_injury; general.child_at_play play_will_not_move"), "septic_child"));

@@ -246,6 +246,20 @@ TEST_CASE("planted: steps that a hurt ankle explains, by its own rule, raise no 
     CAPTURE(more);
     CHECK(raised(hurt(tender + more), "hip_fx_old"));
   }
+  // Tender bone below explains them as a rule does that asks for a film, whatever else the rule waits for; also after a blow, and on the other side.
+  const std::string stands = "history.mechanism twist; history.steps_at_once no; gait.steps_now 0; history.fever no; history.unwell no; ";
+  for (const char* bone : {"ankle.lateral_malleolus_tender left yes", "foot.metatarsal_second_tender left yes", "foot.calcaneal_squeeze left positive", "foot.lisfranc_line_tender left yes"}) {
+    CAPTURE(bone);
+    const Bench broken = hurt(stands + bone);
+    CHECK(raised(broken, "fracture"));
+    CHECK_FALSE(alert(broken, "hip_fx_old"));
+    CHECK_FALSE(alert(hurt(stands + bone + "; hip.log_roll left negative"), "hip_fx_old"));
+    CHECK_FALSE(alert(hurt(stands + bone + "; history.mechanism direct_blow"), "hip_fx_old"));
+    CHECK(raised(hurt(stands + bone + "; history.mechanism fall"), "hip_fx_old"));
+    CHECK(raised(hurt(stands + bone + "; hip.log_roll left positive"), "hip_fx_old"));
+  }
+  CHECK_FALSE(alert(visit("calf_pain", 1964, stands + "history.mechanism direct_blow; leg.tibial_spot_tender left yes"), "hip_fx_old"));
+  CHECK(raised(visit("calf_pain", 1964, stands + "history.mechanism direct_blow; leg.thigh_shaft_tender left yes"), "hip_fx_old"));
   // Nothing below asks for a film: the loss is not explained.
   CHECK(raised(hurt("history.mechanism twist; gait.steps_now 0; history.steps_at_once yes; ankle.pain_malleolar_zone left no; ankle.lateral_malleolus_tender left no"), "hip_fx_old"));
   CHECK(raised(hurt("history.mechanism twist; gait.steps_now 0"), "hip_fx_old"));
