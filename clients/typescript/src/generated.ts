@@ -3275,7 +3275,7 @@ export const faults = {
   /** this exam has no such alert */
   'alert.unknown': { number: 8, retry: false, hint: "use an alert and side of exam.assess" },
   /** with this value an alert that stands now would be no more, or less urgent */
-  'alert.would_end': { number: 2, retry: false, hint: "see to the person first; take the other value, or send it again with confirmed" },
+  'alert.would_end': { number: 2, retry: false, hint: "see to the person first; where this value holds, send it again with confirmed" },
   /** the queue has no such line */
   'conflict.unknown': { number: 8, retry: false, hint: "read it anew with conflict.list: the line was settled, or something else stands there now" },
   /** the person said no to sending this on */

@@ -3,8 +3,6 @@
 #include "core/interpret/alerts/circumstances.hpp"
 #include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/alerts/red_flag.hpp"
-#include "core/interpret/rules/ankle/ottawa_ankle.hpp"
-#include "core/interpret/rules/ankle/ottawa_midfoot.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -80,30 +78,19 @@ namespace {
   return why == "after_operation" || why == "after_amputation";
 }
 
-// Bone below the knee that was hurt and is tender explains the steps that are not taken, as does a rule that asks for a film.
-[[nodiscard]] bool broken_below(const Answers& answers, Side side) {
-  const Clue tender = led_by(bone_tender_at_ankle(answers, side),
-                             {bone_tender_at_foot(answers, side), answers.positive("foot.calcaneal_squeeze", side),
-                              answers.any_yes({"foot.lisfranc_line_tender", "leg.tibial_crest_tender", "leg.tibial_spot_tender", "leg.fibular_shaft_tender"}, side)});
-  return tender.is_yes() && hurt_lately(answers).is_yes();
-}
-
-// Steps that a hurt ankle or foot, or shin, does not take: it is what the person came with, and nobody told of a fall, or of a crash. Who cannot
-// speak for pain, or is frail, has the hip looked at first all the same (page: "cognitive impairment").
+// Who came for an ankle or a foot, told of no fall or crash, nor that nothing happened, and takes no steps: the ankle or foot explains it and the hip is asked after, unless
+// the ankle was looked at and does not hurt there (our own rule, by the parts of the Ottawa rule). What is found tender elsewhere takes nothing
+// back. Who cannot speak for pain, or is frail, has the hip looked at first all the same (page: "cognitive impairment").
 [[nodiscard]] bool explained_below(const Answers& answers, Side side) {
   const std::string_view part = part_complained_of(answers);
   const bool fell = answers.yes("history.fall_recent").is_yes() || answers.yes("history.fall_or_blow").is_yes() ||
                     answers.chosen("history.mechanism", Side::midline, {"fall", "vehicle", "dashboard"}).is_yes();
-  if ((part != "ankle" && part != "foot" && part != "leg") || fell || answers.yes("history.walking_lost").is_yes() || cannot_speak_for_pain(answers).is_yes()) {
+  const bool unhurt = answers.chosen("history.mechanism", Side::midline, {"no_injury"}).is_yes();
+  if ((part != "ankle" && part != "foot") || fell || unhurt || answers.yes("history.walking_lost").is_yes() || cannot_speak_for_pain(answers).is_yes()) {
     return false;
   }
-  if (broken_below(answers, side)) {
-    return true;
-  }
-  const auto asks_for_film = [&](const std::vector<JudgedRule>& rules) {
-    return std::any_of(rules.begin(), rules.end(), [&](const JudgedRule& rule) { return rule.result.side == side && rule.result.outcome == Outcome::positive; });
-  };
-  return asks_for_film(run_ottawa_ankle(answers.view())) || asks_for_film(run_ottawa_midfoot(answers.view()));
+  const bool not_there = answers.yes("ankle.pain_malleolar_zone", side).is_no() || answers.any_yes({"ankle.lateral_malleolus_tender", "ankle.medial_malleolus_tender"}, side).is_no();
+  return part == "foot" || !not_there;
 }
 
 // At an age at which a hip seldom breaks: the hip itself hurts when it is turned, pushed or lifted, or the leg lies turned out. Where it

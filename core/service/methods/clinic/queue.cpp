@@ -36,32 +36,25 @@ constexpr std::int64_t queue_page = 100;
     return {};
   }
   ToJudge judged = exam_to_judge(context, record);
-  const std::vector<interpret::Alert> now = watch(context, judged, true).alerts.alerts;
+  // What protects a person is not asked about here: the question alone would tell of it.
+  const std::vector<interpret::Alert> now = watch(context, judged, false).alerts.alerts;
   std::vector<model::Finding> findings = std::move(judged.exam.findings).value_or(std::vector<model::Finding>{});
   findings.erase(std::remove_if(findings.begin(), findings.end(), [&](const model::Finding& one) { return std::find(heads.begin(), heads.end(), *one.entry) != heads.end(); }), findings.end());
   findings.push_back(taken);
   findings.back().standing = model::Standing::current;
   judged.exam.findings = std::move(findings);
-  const std::vector<interpret::Alert> then = watch(context, judged, true).alerts.alerts;
+  const std::vector<interpret::Alert> then = watch(context, judged, false).alerts.alerts;
   const auto stands = [](const interpret::Alert& one) { return one.state != interpret::AlertState::withdrawn_by_correction; };
   std::vector<std::string> told;
-  bool ends = false;
   for (const interpret::Alert& one : now) {
-    const bool stays = std::any_of(then.begin(), then.end(), [&](const interpret::Alert& other) {
+    const bool stays = one.audience == interpret::Audience::protected_ || std::any_of(then.begin(), then.end(), [&](const interpret::Alert& other) {
       return stands(other) && other.alert == one.alert && other.side == one.side && other.urgency <= one.urgency;
     });
     if (stands(one) && !stays) {
-      ends = true;
-      // What protects a person is not named on a screen that others may see.
-      if (one.audience != interpret::Audience::protected_) {
-        told.push_back(one.alert.text);
-      }
+      told.push_back(one.alert.text);
     }
   }
-  if (!ends) {
-    return {};
-  }
-  return wire::Fault{code, "/take", told.empty() ? "a value by which the alerts of this exam stand" : "a value by which it stands: " + report::joined(told, ", ")};
+  return told.empty() ? Result<void>() : wire::Fault{code, "/take", "a value by which these stand: " + report::joined(told, ", ")};
 }
 
 }  // namespace

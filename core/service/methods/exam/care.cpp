@@ -132,7 +132,18 @@ Result<ExamReply> consent_record(Context& context, const ConsentRecordParams& pa
   }
   body.reason = params.reason;
   operation.body_json = wire::write(body);
-  const auto written = write(context, {operation}, [&] { return exam_takes_changes(**record); });
+  const auto written = write(context, {operation}, [&]() -> Result<void> {
+    if (auto open = exam_takes_changes(**record); !open) {
+      return open;
+    }
+    // Between two records of what a person allowed, one of which may allow more than the person did.
+    const auto conflicts = (*record)->fold.exam.conflicts.value_or(std::vector<model::Conflict>{});
+    const bool decides = std::any_of(conflicts.begin(), conflicts.end(), [](const model::Conflict& one) { return one.about.text == "consent"; });
+    if (decides && operation.replaces.size() > 1 && (!params.reason || params.reason->text.empty())) {
+      return wire::Fault{"value.empty", "/reason", "how it is known what the person allows: two records of it stand"};
+    }
+    return {};
+  });
   return written ? judged_reply(context, params.exam, *written, *sentences) : Result<ExamReply>(written.error());
 }
 

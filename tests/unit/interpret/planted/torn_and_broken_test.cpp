@@ -220,7 +220,7 @@ TEST_CASE("planted: the knee's fracture rules stay out of a sprained ankle whose
 }
 
 // Red flags page, section 12 ("fall OR sudden pain OR unexplained loss of walking"; "cognitive impairment"); decision rules page, sections 3 and 4.
-TEST_CASE("planted: steps that a hurt ankle explains, by its own rule, raise no hip: a fall and the roll are asked; a fall, a sore hip, a frail or untold person raise it") {
+TEST_CASE("planted: steps that a hurt ankle explains raise no hip: a fall and the roll are asked; a fall, a sore hip, a frail or untold person raise it") {
   const std::string ankle = "history.mechanism twist; history.steps_at_once no; gait.steps_now 0; history.ankle_rule_exclusions none_of_these; ankle.pain_malleolar_zone left yes;";
   // Looked at, so that no question of blood or feeling stands before: the fracture of the ankle is raised beside it.
   const std::string looked = "vessel.pulse_dorsalis_pedis left 2; vessel.pulse_posterior_tibial left 2; vessel.foot_cold left no; nerve.sensation_foot_reduced left no; ankle.look_deformity left no; ";
@@ -258,9 +258,9 @@ TEST_CASE("planted: steps that a hurt ankle explains, by its own rule, raise no 
     CHECK(raised(hurt(stands + bone + "; history.mechanism fall"), "hip_fx_old"));
     CHECK(raised(hurt(stands + bone + "; hip.log_roll left positive"), "hip_fx_old"));
   }
-  CHECK_FALSE(alert(visit("calf_pain", 1964, stands + "history.mechanism direct_blow; leg.tibial_spot_tender left yes"), "hip_fx_old"));
   CHECK(raised(visit("calf_pain", 1964, stands + "history.mechanism direct_blow; leg.thigh_shaft_tender left yes"), "hip_fx_old"));
   // Nothing below asks for a film: the loss is not explained.
   CHECK(raised(hurt("history.mechanism twist; gait.steps_now 0; history.steps_at_once yes; ankle.pain_malleolar_zone left no; ankle.lateral_malleolus_tender left no"), "hip_fx_old"));
-  CHECK(raised(hurt("history.mechanism twist; gait.steps_now 0"), "hip_fx_old"));
+  // An ankle that nobody looked at yet may explain it: nothing that is found there later takes an alert back (C2).
+  CHECK(flag(hurt("history.mechanism twist; gait.steps_now 0"), "hip_fx_old") == "not_asked");
 }

@@ -55,6 +55,21 @@ TEST_CASE("what was done about an alert stands on the line that it hangs on, and
   CHECK(at(reply, "/alerts/0/state") == "handled");
 }
 
+TEST_CASE("of two records of consent the one that holds is written with how it is known, and nothing is sent until then") {
+  Visit visit;
+  visit.write("consent.record", R"("consent":{"examine":"yes","record":"yes","send":"no","by":"self"})");
+  visit.elsewhere("consent", R"({"consent":{"examine":"yes","record":"yes","send":"yes","by":"his son"}})");
+  REQUIRE(at(visit.queue(), "/queue/0/about") == "consent");
+  const auto decide = [&](const std::string& more) {
+    return visit.call("consent.record", R"({"exam":")" + visit.exam + R"(","consent":{"send":"yes","by":"self"},)" + more + R"("seen":)" + visit.seen() + "," + visit.request() + "}");
+  };
+  CHECK(codes_of(decide("")) == "value.empty");
+  CHECK(codes_of(decide(R"("reason":"",)")) == "value.empty");
+  CHECK(at(visit.queue(), "/total") == "1");
+  CHECK(decide(R"("reason":"asked by telephone",)").has_value());
+  CHECK(at(visit.queue(), "/total") == "0");
+}
+
 TEST_CASE("whom an alert calls for comes before which side it is of somebody who is calm") {
   Visit visit;
   model::FindingId finding;
