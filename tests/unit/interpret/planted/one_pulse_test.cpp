@@ -7,8 +7,8 @@ using namespace limbledger::interpret_test;
 
 namespace {
 
-const std::string others = "vessel.pulse_dorsalis_pedis right 2; vessel.pulse_posterior_tibial right 2; ";
-const std::string walks_warm = "history.mechanism twist; vessel.foot_cold left no; nerve.sensation_foot_reduced left no; gait.steps_now 4; " + others;
+const std::string full_right = "vessel.pulse_dorsalis_pedis right 2; vessel.pulse_posterior_tibial right 2; ";
+const std::string walks_warm = "history.mechanism twist; vessel.foot_cold left no; nerve.sensation_foot_reduced left no; gait.steps_now 4; " + full_right;
 const std::string dorsal_lost = walks_warm + "vessel.pulse_dorsalis_pedis left 0; vessel.pulse_posterior_tibial left 2; ";
 const std::string tibial_lost = walks_warm + "vessel.pulse_dorsalis_pedis left 2; vessel.pulse_posterior_tibial left 0; ";
 
@@ -97,7 +97,7 @@ TEST_CASE("planted: a pulse of the foot that was felt at this exam and is gone i
     CHECK_FALSE(raised(twice("ankle_injury", story, item, "0", -2, "2", -1), "ali"));
     CHECK_FALSE(raised(twice("ankle_injury", story, item, "2", -2, "1", -1), "ali"));
     // Nobody hurt it: with a symptom of these days; alone it is a sign without one.
-    const std::string unhurt = "history.mechanism no_injury; history.weeks_since_onset 0; vessel.foot_cold left no; " + others + "vessel.pulse_dorsalis_pedis left 2; vessel.pulse_posterior_tibial left 2; ";
+    const std::string unhurt = "history.mechanism no_injury; history.weeks_since_onset 0; vessel.foot_cold left no; " + full_right + "vessel.pulse_dorsalis_pedis left 2; vessel.pulse_posterior_tibial left 2; ";
     CHECK(is_now(twice("calf_pain", unhurt + "nerve.sensation_foot_reduced left yes", item, "2", -2, "0", -1), "ali"));
     CHECK_FALSE(raised(twice("calf_pain", unhurt + "nerve.sensation_foot_reduced left no", item, "2", -2, "0", -1), "ali"));
   }
