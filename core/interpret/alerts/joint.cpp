@@ -281,6 +281,12 @@ Raised infected_joint_child(const Answers& answers, Side side) {
     raised.clue = left_open(raised.clue, signs);  // an injury explains it, and answers nothing
   }
   make_now_if_ill(answers, raised);
+  // The other leg that is not stood on says nothing of this one, whichever the child is brought for.
+  const auto of_other = [&](const model::Finding* one) { return one->side == other_side(side); };
+  if (raised.clue.is_yes() && side != Side::midline && raised.clue.because.any(of_other) && !raised.clue.because.any([&](const model::Finding* one) { return !of_other(one); })) {
+    raised.clue = Clue{};
+    raised.clue.ask = answers.yes("history.refuses_weight", side).ask;
+  }
   if (raised.clue.is_yes() && still.is_yes() && raised.what != "ill") {
     raised.what = feverish.is_yes() ? "not_moved_fever" : "not_moved";
     raised.clue.because.add(still.because);

@@ -218,6 +218,7 @@ msg-question-fracture = A break of the leg? Look: { $items }
 msg-question-pelvic_fx = A break of the pelvis? Look only: { $items }
 msg-question-acs = Pressure in the leg: injury, cast, crush, operation or a bleed? Ask: { $items }
 msg-question-ali = Blood flow to the foot. Look: { $items }
+msg-question-ali-pulse_gone = A pulse of the foot that was felt at this visit is not felt now. It is felt for again, and a Doppler is advised now; colder, paler, numb or weak is called for at once. Look: { $items }
 msg-question-ali-one_pulse = One pulse of the foot is not felt and the other is full; some healthy people lack the one. A Doppler is advised, and both feet are compared again in 30 minutes; colder, paler or numb is called for at once. Look: { $items }
 msg-question-ali-one_pulse_behind = The pulse behind the inner ankle is not felt and the one on the back of the foot is full. A Doppler is advised, and both feet are compared again in 30 minutes; colder, paler or numb is called for at once. Look: { $items }
 msg-question-dislocation = Did the kneecap go out of place? Ask or look: { $items }

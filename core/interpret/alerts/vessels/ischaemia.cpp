@@ -149,19 +149,36 @@ struct Feet {
 
 // It was felt before at this exam, by whoever it was, and is gone: "pulse newly absent" (red flags page, section 5). One that is known to have been
 // felt later has come back. Of two that differ each is judged alone (after/told_apart.hpp), so the other is looked for in the exam.
+void add_if_felt_before(const Answers& answers, const model::Finding& now, Clue& gone) {
+  for (const model::Finding& before : *answers.view().exam().findings) {
+    const auto* grade = std::get_if<model::Grade>(&before.value);
+    const model::Standing standing = before.standing.value_or(model::Standing::current);
+    const bool stands = standing == model::Standing::current || standing == model::Standing::in_conflict;
+    const bool felt = stands && before.item == now.item && before.side == now.side && grade != nullptr && grade->grade.text != "0" && settles(before);
+    if (felt && !(before.examined_at && now.examined_at && *now.examined_at < *before.examined_at)) {
+      gone.value = Tri::yes;
+      gone.because.add({answers.view().trails().findings, &now});
+      gone.because.add({answers.view().trails().findings, &before});
+    }
+  }
+}
+
 [[nodiscard]] Clue newly_absent(const Answers& answers, const Clue& absent) {
   Clue gone;
-  const auto& all = answers.view().exam().findings;
-  for (const model::Finding* now : all ? absent.because.written() : std::vector<const model::Finding*>{}) {
-    for (const model::Finding& before : *all) {
-      const auto* grade = std::get_if<model::Grade>(&before.value);
-      const model::Standing standing = before.standing.value_or(model::Standing::current);
-      const bool stands = standing == model::Standing::current || standing == model::Standing::in_conflict;
-      const bool felt = stands && before.item == now->item && before.side == now->side && grade != nullptr && grade->grade.text != "0" && settles(before);
-      if (felt && !(before.examined_at && now->examined_at && *now->examined_at < *before.examined_at)) {
-        gone.value = Tri::yes;
-        gone.because.add({answers.view().trails().findings, now});
-        gone.because.add({answers.view().trails().findings, &before});
+  for (const model::Finding* now : answers.view().exam().findings ? absent.because.written() : std::vector<const model::Finding*>{}) {
+    add_if_felt_before(answers, *now, gone);
+  }
+  return gone;
+}
+
+// The same of two readings that stand beside each other, where neither was chosen.
+[[nodiscard]] Clue gone_between(const Answers& answers, std::string_view item, Side side) {
+  Clue gone;
+  if (answers.view().may_hold_two() && answers.view().exam().findings) {
+    for (const model::Finding* now : answers.view().at(item, side)) {
+      const auto* grade = std::get_if<model::Grade>(&now->value);
+      if (grade != nullptr && grade->grade.text == "0" && settles(*now)) {
+        add_if_felt_before(answers, *now, gone);
       }
     }
   }
@@ -289,7 +306,9 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   const Clue fails = foot_fails(answers, side);
   const Clue poor = one_gone_one_poor(answers, side);
   const bool one_lost = dorsal.is_yes() || tibial.is_yes();
-  const Clue gone = one_lost ? led_by(newly_absent(answers, dorsal), {newly_absent(answers, tibial)}) : Clue{};
+  const Clue dorsal_gone = one_lost ? newly_absent(answers, dorsal) : Clue{};
+  const Clue tibial_gone = one_lost ? newly_absent(answers, tibial) : Clue{};
+  const Clue gone = one_lost ? led_by(dorsal_gone, {tibial_gone}) : Clue{};
   // No flow whatever the other pulses are: that of the groin, or one that was felt before.
   Clue cut_off = pulse_above_lost(answers, side);
   if (gone.is_yes()) {
@@ -309,6 +328,11 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
                                 answers.no("ankle.movement", side), answers.yes("history.pain_out_of_proportion", side)}),
                         {rest_pain, answers.yes("history.numb_or_tingling", side), numb_foot(answers, side), fails, answers.yes("history.both_legs_weak"),
                          answers.chosen("nerve.sensation_loss_level", side, {"loss_toes_only", "loss_beyond_toes", "loss_whole_foot_or_more"})});
+  // Both lost within this exam, or the one and no signal: that is new by itself, and waits neither for an injury nor for pain or numbness ("pulse newly
+  // absent": red flags page, section 5).
+  if (gone.is_yes() && ((dorsal_gone.is_yes() && tibial_gone.is_yes()) || answers.no("vessel.doppler_arterial_audible", side).is_yes())) {
+    symptom = led_by(symptom, {gone});
+  }
   const bool alike = cold_alike(answers, side, feet);
   // Both pulses of the foot full, or it is as cold as the other one: blood reaches it, and cold, pale, blue or tingling it is winter's foot, hurt or not, until it feels less,
   // fails, hurts beyond the hurt or, not hurt, at rest (C2: "pulseless or cold limb" may not interrupt an ordinary day; our own rule). Told to
@@ -392,6 +416,14 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
     } else {
       raised.asks = asks_for_doppler(answers, side, lost, raised.clue);
       raised.ask_first = !raised.asks.empty();
+    }
+  }
+  // One that was lost within this exam and nothing else that speaks: no no, and a Doppler comes first, hurt or not.
+  if (!raised.clue.is_yes() && raised.asks.empty() && led_by(gone, {gone_between(answers, "vessel.pulse_dorsalis_pedis", side), gone_between(answers, "vessel.pulse_posterior_tibial", side)}).is_yes()) {
+    const Clue back = gone.is_yes() ? dorsal_gone : gone_between(answers, "vessel.pulse_dorsalis_pedis", side);
+    if (!asks_for_doppler(answers, side, back.is_yes() ? LostAlone::dorsal : LostAlone::tibial, raised.clue).empty()) {
+      raised.asks = "pulse_gone";
+      raised.ask_first = true;
     }
   }
   raised.urgency = AlertClass::now;

@@ -13,8 +13,7 @@ const std::string dorsal_lost = walks_warm + "vessel.pulse_dorsalis_pedis left 0
 const std::string tibial_lost = walks_warm + "vessel.pulse_dorsalis_pedis left 2; vessel.pulse_posterior_tibial left 0; ";
 
 // The pulse of this story read twice, each at its own hour before noon (none: nobody wrote it).
-Bench twice(const std::string& complaint, const std::string& story, const std::string& item, const char* first, std::optional<int> at, const char* second, std::optional<int> later) {
-  Bench bench = visit(complaint, 1996, story);
+void read_twice(Bench& bench, const std::string& item, const char* first, std::optional<int> at, const char* second, std::optional<int> later) {
   auto& all = *bench.exam.findings;
   const auto reading = std::find_if(all.begin(), all.end(), [&](const model::Finding& one) { return one.item.text == item && one.side == Side::left; });
   REQUIRE(reading != all.end());
@@ -26,10 +25,15 @@ Bench twice(const std::string& complaint, const std::string& story, const std::s
     }
   };
   model::Finding other = *reading;
-  other.finding = id_of(900);
+  other.finding = id_of(900 + static_cast<int>(all.size()));
   tell_of(*reading, first, at);
   tell_of(other, second, later);
   all.push_back(other);
+}
+
+Bench twice(const std::string& complaint, const std::string& story, const std::string& item, const char* first, std::optional<int> at, const char* second, std::optional<int> later) {
+  Bench bench = visit(complaint, 1996, story);
+  read_twice(bench, item, first, at, second, later);
   return bench;
 }
 
@@ -99,8 +103,20 @@ TEST_CASE("planted: a pulse of the foot that was felt at this exam and is gone i
     // Nobody hurt it: with a symptom of these days; alone it is a sign without one.
     const std::string unhurt = "history.mechanism no_injury; history.weeks_since_onset 0; vessel.foot_cold left no; " + full_right + "vessel.pulse_dorsalis_pedis left 2; vessel.pulse_posterior_tibial left 2; ";
     CHECK(is_now(twice("calf_pain", unhurt + "nerve.sensation_foot_reduced left yes", item, "2", -2, "0", -1), "ali"));
-    CHECK_FALSE(raised(twice("calf_pain", unhurt + "nerve.sensation_foot_reduced left no", item, "2", -2, "0", -1), "ali"));
+    // Alone it is asked after first, and is no "asked, answered no"; with no signal it is now.
+    const Bench alone = twice("calf_pain", unhurt + "nerve.sensation_foot_reduced left no; ankle.movement left yes; history.pain_out_of_proportion left no", item, "2", -2, "0", -1);
+    CHECK_FALSE(raised(alone, "ali"));
+    CHECK(flag(alone, "ali") == "not_asked");
+    REQUIRE(question(alone, "ali"));
+    CHECK(question(alone, "ali")->message.text == "msg.question.ali.pulse_gone");
+    CHECK(asks(alone, "ali", "vessel.doppler_arterial_audible"));
+    CHECK(is_now(twice("calf_pain", unhurt + "nerve.sensation_foot_reduced left no; vessel.doppler_arterial_audible left no", item, "2", -2, "0", -1), "ali"));
   }
+  // Both lost, by nobody's blow, and nothing else that speaks: now.
+  const std::string neither = "history.mechanism no_injury; history.weeks_since_onset 0; vessel.foot_cold left no; nerve.sensation_foot_reduced left no; ankle.movement left yes; history.rest_pain_foot left no; " + full_right + "vessel.pulse_dorsalis_pedis left 2; vessel.pulse_posterior_tibial left 2; ";
+  Bench both = twice("calf_pain", neither, dorsal, "2", -2, "0", -1);
+  read_twice(both, tibial, "2", -2, "0", -1);
+  CHECK(is_now(both, "ali"));
   // Both readings are among the grounds: since when it is gone.
   const Bench lost = twice("ankle_injury", dorsal_lost, dorsal, "2", -2, "0", -1);
   const auto line = alert(lost, "ali");

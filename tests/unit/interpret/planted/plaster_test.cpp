@@ -120,6 +120,11 @@ TEST_CASE("planted: a child in a plaster that refuses weight, will not move or w
     REQUIRE(raised(right, "septic_child"));
     CHECK(alert(right, "septic_child")->side == Side::right);
   }
+  // The other leg is not stood on: of that one, whichever leg the plaster is on.
+  const Bench of_other = visit("after_plaster", 2022, well + "body.cast left cast_shin; history.refuses_weight right yes");
+  REQUIRE(raised(of_other, "septic_child"));
+  CHECK(alert(of_other, "septic_child")->side == Side::right);
+  CHECK(of_other.assess().alerts.size() == 1);
   CHECK(line_of(visit("after_plaster", 2022, "history.weeks_since_onset 2; body.cast left cast_shin; history.refuses_weight left yes"), "septic_child") == "plaster");
   Bench of_no_side = visit("after_plaster", 2022, well + "body.cast right cast_shin; general.child_at_play play_will_not_move");
   of_no_side.exam.side.reset();
