@@ -74,7 +74,7 @@ void Day::happen() {
       meet(a, b, true);
     }
   } else if (what < 78) {
-    write_stick(some_seat());
+    write_stick(some_seat(), false);
   } else if (what < 82) {
     read_stick(some_seat(), true);
   } else {
@@ -218,16 +218,19 @@ void Day::note_receipts(Device& calls, Device& answers) {
   }
 }
 
-void Day::write_stick(Seat& seat) {
+void Day::write_stick(Seat& seat, bool is_whole) {
   // The carrier that lets only one chain through is of the network; what a sealed parcel holds nobody can pick from.
   if (seat.device->is_dark() || planted_ == Planted::own_chain_only) {
     return;
   }
   std::optional<model::ReplicaId> holder;
-  if (dice_.one_in(2)) {
+  if (!is_whole && dice_.one_in(2)) {
     holder = seats_.front().device->replica();
   }
   auto written = write_on_stick(*seat.device, holder);
+  if (!written && seat.device->is_dark()) {
+    return;  // the power went in the middle of it
+  }
   if (!written) {
     throw Complaint{"diverged", "no parcel can be written: " + written.error().faults.front().code};
   }
@@ -251,7 +254,8 @@ void Day::read_stick(Seat& seat, bool is_rough) {
   const auto taken = take_off_stick(*seat.device, bytes, cut_too, 3000);
   seat.device->catch_up();
   counts_.parked += taken ? taken->taken.parked : 0;
-  if (fate == 1 && taken) {
+  // A changed length of its last piece makes a parcel one that was cut short: what is whole before it is taken where that was asked for.
+  if (fate == 1 && taken && (!cut_too || taken->is_whole)) {
     throw Complaint{"damaged", "a parcel with a changed byte was taken"};
   }
   if (!taken && fate > 1 && !seat.device->is_dark()) {
@@ -280,7 +284,7 @@ void Day::come_home() {
     const auto own = stored_intro(*seat.device->disk, the_clinic(), seat.device->replica());
     if (own && own->has_predecessor() && !stored_intro(*seats_.front().device->disk, the_clinic(), seat.device->replica())) {
       sticks_.clear();
-      write_stick(seat);
+      write_stick(seat, true);  // a hub that was put back has receipted what it no longer holds
       read_stick(seats_.front(), false);
     }
   }

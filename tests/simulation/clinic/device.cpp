@@ -2,6 +2,8 @@
 
 #include "core/wire/write.hpp"
 
+#include <utility>
+
 namespace limbledger::ledger::clinic_sim {
 
 namespace {
@@ -127,6 +129,9 @@ void Device::power_back() {
   log.reset();
   disk->power_back();
   world.restart();
+  if (predecessor && !stored_intro(*disk, the_clinic(), replica())) {
+    key = std::move(predecessor);
+  }
   open();
 }
 
@@ -150,7 +155,7 @@ void Device::go_on_as_heir() {
   if (begin_chain(heir, intro)) {
     records.reset();
     log.reset();
-    key = std::move(next);
+    predecessor = std::exchange(key, std::move(next));
     open();
   }
 }

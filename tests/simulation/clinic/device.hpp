@@ -87,6 +87,7 @@ class Device {
   SimWorld world;
   std::unique_ptr<Disk> disk;
   std::unique_ptr<SignKey> key;
+  std::unique_ptr<SignKey> predecessor;  // whose heir it became: a disk that lied may have lost the heir's chain
   SignKey examiner_key;
   std::unique_ptr<Log> log;
   std::unique_ptr<Records> records;

@@ -2,6 +2,7 @@
 // place, `replaces` names only entries of the record, and an entry with parts from a newer edition is not replaced here.
 #pragma once
 
+#include "core/ledger/fold/fold.hpp"
 #include "core/service/writing.hpp"
 #include "core/wire/type.hpp"
 #include "core/wire/write.hpp"
@@ -10,6 +11,7 @@
 #include <optional>
 #include <span>
 #include <string>
+#include <variant>
 #include <vector>
 
 namespace limbledger::service {
@@ -28,6 +30,36 @@ namespace limbledger::service {
     }
   }
   return {};
+}
+
+// A revision may be a line that was put off: who names that as replaced names the values that its writer had been shown, whatever came since.
+[[nodiscard]] inline std::vector<model::EntryId> values_named(const model::PersonId& person, const std::vector<model::EntryId>& replaces, std::span<const ledger::Opened> operations) {
+  std::vector<model::EntryId> values;
+  const auto add = [&values](const model::EntryId& one) {
+    if (std::find(values.begin(), values.end(), one) == values.end()) {
+      values.push_back(one);
+    }
+  };
+  for (const model::EntryId& one : replaces) {
+    const auto named = std::find_if(operations.begin(), operations.end(), [&](const ledger::Opened& opened) { return opened.entry() == one; });
+    if (named == operations.end() || !std::holds_alternative<model::PutOffBody>(named->body())) {
+      add(one);
+      continue;
+    }
+    const ledger::Graph graph(operations);
+    const std::vector<bool> known = graph.closure({&one, 1});
+    std::vector<ledger::Opened> shown;
+    for (std::size_t i = 0; i < graph.size(); ++i) {
+      if (known[i]) {
+        shown.push_back(graph.at(i));
+      }
+    }
+    const auto fold = ledger::fold_person(person, shown);
+    for (const model::EntryId& head : fold ? fold->value_heads : std::vector<model::EntryId>{}) {
+      add(head);
+    }
+  }
+  return values;
 }
 
 template <class Body>

@@ -343,7 +343,11 @@ Result<PersonReply> person_register(Context& context, const PersonRegisterParams
   return reply_of(context, model::PersonId{object.bytes}, *written);
 }
 
-Result<PersonReply> person_amend(Context& context, const PersonAmendParams& params) {
+Result<PersonReply> person_amend(Context& context, const PersonAmendParams& sent) {
+  PersonAmendParams params = sent;
+  if (const auto record = context.desk->records().person(sent.person)) {
+    params.replaces = values_named(sent.person, sent.replaces, (*record)->operations);
+  }
   const auto sentences = Sentences::in(params.language);
   if (!sentences) {
     return sentences.error();

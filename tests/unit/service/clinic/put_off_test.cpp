@@ -203,11 +203,17 @@ TEST_CASE("two births of a person, and a pair that looks alike, are put off in t
   visit.ok("conflict.put_off", R"({"persons":[")" + visit.person + R"("],"about":"birth","entries":[)" + "\"" + at(queue, "/queue/0/entries/0/entry") + "\",\"" + at(queue, "/queue/0/entries/1/entry") +
                                    R"("],"asked":"his mother","look_again":"2026-12","seen":)" + at(queue, "/queue/0/revision") + "," + visit.request() + "}");
   CHECK(at(visit.queue(), "/queue/0/put_off/0/asked") == "his mother");
+  // Who amends by the revision that was shown, in which the put-off stands, replaces the values that stand with it.
+  const std::string shown = at(visit.ok("person.read", R"({"person":")" + visit.person + "\"}"), "/revision");
+  const std::string amend = R"({"person":")" + visit.person + R"(","changes":{"birth":{"date":"2001-04-02"}},"reason":"his mother knows","replaces":)" + shown + R"(,"seen":)" + shown + "," + visit.request() + "}";
   // A record in which the last thing written is a put-off is of a person still.
   CHECK(at(visit.ok("person.find", R"({"limit":10})"), "/people/1/person/person") != "");
   CHECK(at(visit.queue(), "/queue/0/put_off/0/due") == "false");
   visit.days_on(7);
   CHECK(at(visit.queue(), "/queue/0/put_off/0/due") == "true");
+  visit.ok("person.amend", amend);
+  CHECK(at(visit.queue(), "/total") == "0");
+  CHECK(at(visit.ok("person.amend", amend), "/repeat") == "true");
 }
 
 }  // namespace limbledger::service::test::put_offs
