@@ -1249,6 +1249,10 @@ export interface DistrictCountResult {
    * with report: the reports that came after it or beside it
    */
   later?: ToldReport[];
+  /**
+   * of a count of now, for `seen` of district.report: the `entry` of each report in `reported`
+   */
+  revision?: Id[];
 }
 export interface Reported {
   report: ToldReport;

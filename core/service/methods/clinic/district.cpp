@@ -334,6 +334,9 @@ Result<DistrictCountResult> district_count(Context& context, const DistrictCount
     result = report ? tell(context, *period, *reports, **report) : report.error();
   } else {
     result = count_now(context, *period, params.as_of ? *params.as_of : today_at_hand(context));
+    if (result) {
+      result->revision.emplace();
+    }
     for (const ledger::ReportFold* last : result ? last_of(*reports) : std::vector<const ledger::ReportFold*>{}) {
       auto changed = compare(context, *period, *last, {all_of(*result)});
       if (!changed) {
@@ -343,6 +346,7 @@ Result<DistrictCountResult> district_count(Context& context, const DistrictCount
         result->reported.emplace();
       }
       result->reported->push_back(std::move(*changed));
+      result->revision->push_back(last->entry);
     }
   }
   if (result && *words != nullptr) {

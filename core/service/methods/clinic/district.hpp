@@ -42,11 +42,13 @@ struct DistrictCountResult {
   std::optional<std::vector<Reported>> reported = std::nullopt;
   std::optional<ToldReport> report = std::nullopt;
   std::optional<std::vector<ToldReport>> later = std::nullopt;
+  std::optional<std::vector<model::EntryId>> revision = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(DistrictCountResult, (), (from, to, as_of, edition, counts, undated, withdrawn, text, reported, report, later))
+BOOST_DESCRIBE_STRUCT(DistrictCountResult, (), (from, to, as_of, edition, counts, undated, withdrawn, text, reported, report, later, revision))
 constexpr auto notes(const DistrictCountResult*) {
   return std::array{wire::Note{"reported", "the last report of this period and place, and what has changed since; several where devices reported without knowing of each other; of a report, those that it came after"},
-                    wire::Note{"report", "which report these numbers are; absent: of now"}, wire::Note{"later", "with report: the reports that came after it or beside it"}};
+                    wire::Note{"report", "which report these numbers are; absent: of now"}, wire::Note{"later", "with report: the reports that came after it or beside it"},
+                    wire::Note{"revision", "of a count of now, for `seen` of district.report: the `entry` of each report in `reported`"}};
 }
 // Scope E V. Faults: value.date_order (to before from), value.all_or_one (as_of of a report; entry without one), report.unknown, report.several.
 [[nodiscard]] Result<DistrictCountResult> district_count(Context& context, const DistrictCountParams& params);
@@ -63,7 +65,7 @@ struct DistrictReportParams {
 BOOST_DESCRIBE_STRUCT(DistrictReportParams, (), (from, to, place, as_of, seen, request, language))
 constexpr auto notes(const DistrictReportParams*) {
   return std::array{wire::Note{"from", "as of district.count"}, wire::Note{"to", "as of district.count"}, wire::Note{"as_of", "the day by which something is past; absent: today by this device's clock"},
-                    wire::Note{"seen", "the `entry` of every report that district.count names in `reported`; empty where none was made"}, wire::Note{"language", "with the page to print"}};
+                    wire::Note{"seen", "`revision` of district.count: the `entry` of every report that it names in `reported`; empty where none was made"}, wire::Note{"language", "with the page to print"}};
 }
 struct DistrictReportResult {
   ToldReport report;
