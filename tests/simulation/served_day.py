@@ -9,21 +9,19 @@ LIMBLEDGER_SEED the seed (printed first).
 import hashlib
 import json
 import os
-import re
 import shutil
-import subprocess
 import sys
 import tempfile
 import time
 
 from counted import SEED, check, make_uuid, report, rng
-from served_exchange import PROGRAM, Sidecar, free_port, join
+from served_exchange import Sidecar, join, new_clinic
 
 TABLETS, EXAMS, FINDINGS = (12, 40, 60) if os.environ.get("LIMBLEDGER_TIER") == "full" else (3, 4, 12)
 
 
 def examine(tablet, items):
-    """The tablet's exams, every finding another item or side; gives how many were acknowledged."""
+    """The tablet's exams, every finding another item or side."""
     for _ in range(EXAMS):
         opened = tablet.ask("exam.open", {"complaint": "free", "setting": "outreach", "request": make_uuid()})
         findings = [{"item": items[number // 2], "side": ("left", "right")[number % 2], "value": {"kind": "answer", "answer": rng.choice(("no", "unsure"))}}
@@ -81,11 +79,7 @@ def main():
     print(f"seed {SEED}, {TABLETS} tablets x {EXAMS} exams x {FINDINGS} findings")
     folder = tempfile.mkdtemp(prefix="limbledger-day-")
     at = lambda name: os.path.join(folder, name)
-    made = subprocess.run([PROGRAM, "new", at("hub"), "--demo"], capture_output=True, text=True)
-    code = re.search(r"\n +((?:\S{4} ?-?){9})\n", made.stdout).group(1)
-    port = free_port()
-    hub = Sidecar(at("hub"), port)
-    url = hub.ask("exchange.read")["answering"]["addresses"][0]
+    hub, port, url, code = new_clinic(at("hub"))
     items = [one["item"] for one in hub.ask("catalogue.read")["items"] if one["value"] == "answer" and not one["safety"] and one.get("sides") == ["left", "right"]]
     for number in range(TABLETS):
         join(hub, url, code, at(f"tablet{number}"))

@@ -312,16 +312,22 @@ def over_stdio(at, hub, url):
     check(tablet.end() == 0, "a program that ends in the middle of an exchange ends cleanly")
 
 
+def new_clinic(ledger):
+    """A new clinic whose hub is served; gives it, its port, where it says that it answers, and its printed code."""
+    made = subprocess.run([PROGRAM, "new", ledger, "--demo"], capture_output=True, text=True)
+    code = re.search(r"\n +((?:\S{4} ?-?){9})\n", made.stdout).group(1)
+    port = free_port()
+    hub = Sidecar(ledger, port)
+    url = hub.ask("exchange.read")["answering"]["addresses"][0]
+    check(url == f"https://127.0.0.1:{port}", f"the hub says where it answers: {url}")
+    return hub, port, url, code
+
+
 def main():
     print(f"seed {SEED}, {KILLS} kills, {EXAMS} exams")
     folder = tempfile.mkdtemp(prefix="limbledger-served-")
     at = lambda name: os.path.join(folder, name)
-    made = subprocess.run([PROGRAM, "new", at("hub"), "--demo"], capture_output=True, text=True)
-    code = re.search(r"\n +((?:\S{4} ?-?){9})\n", made.stdout).group(1)
-    port = free_port()
-    hub = Sidecar(at("hub"), port)
-    url = hub.ask("exchange.read")["answering"]["addresses"][0]
-    check(url == f"https://127.0.0.1:{port}", f"the hub says where it answers: {url}")
+    hub, port, url, code = new_clinic(at("hub"))
     join(hub, url, code, at("tablet"))
     tablet = Sidecar(at("tablet"))
     listening = Listening(hub)

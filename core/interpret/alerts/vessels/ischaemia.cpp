@@ -13,27 +13,30 @@ namespace limbledger::interpret {
 
 using model::Side;
 
-Tri ankle_pressure_low(const View& view, Side side) {
-  const auto highest = [&](std::string_view item, Side on) -> std::optional<std::int64_t> {
-    std::optional<std::int64_t> found;
-    for (const model::Finding* finding : view.at(item, on)) {
-      const auto* pressure = std::get_if<model::Pressure>(&finding->value);
-      if (pressure != nullptr && settles(*finding)) {
-        const std::int64_t read = pressure->mm_hg && !pressure->signal ? pressure->mm_hg->steps : 0;
-        found = std::max(found.value_or(0), read);
-      }
+namespace {
+
+// Of this artery the highest that was measured in mmHg; no signal counts as 0 (decision rules page, section 7). None where nobody measured.
+[[nodiscard]] std::optional<std::int64_t> highest_pressure(const View& view, std::string_view item, Side on) {
+  std::optional<std::int64_t> found;
+  for (const model::Finding* finding : view.at(item, on)) {
+    const auto* pressure = std::get_if<model::Pressure>(&finding->value);
+    if (pressure != nullptr && settles(*finding)) {
+      const std::int64_t read = pressure->mm_hg && !pressure->signal ? pressure->mm_hg->steps : 0;
+      found = std::max(found.value_or(0), read);
     }
-    return found;
-  };
-  const auto ankle = highest("vessel.pressure_posterior_tibial", side);
-  const auto left = highest("vessel.pressure_arm", Side::left);
-  const auto right = highest("vessel.pressure_arm", Side::right);
-  const std::int64_t arm = std::max(left.value_or(0), right.value_or(0));
-  if (!ankle || arm == 0) {
-    return Tri::undetermined;
   }
-  return tri(*ankle * 100 < arm * abi_hundredths);
+  return found;
 }
+
+// Whether this pressure is below 0.90 of the higher arm.
+[[nodiscard]] Tri low_for_arm(const View& view, const std::optional<std::int64_t>& ankle) {
+  const std::int64_t arm = std::max(highest_pressure(view, "vessel.pressure_arm", Side::left).value_or(0), highest_pressure(view, "vessel.pressure_arm", Side::right).value_or(0));
+  return !ankle || arm == 0 ? Tri::undetermined : tri(*ankle * 100 < arm * abi_hundredths);
+}
+
+}  // namespace
+
+Tri ankle_pressure_low(const View& view, Side side) { return low_for_arm(view, highest_pressure(view, "vessel.pressure_posterior_tibial", side)); }
 
 void name_lost_pulse(Raised& raised, const Clue& dorsal, const Clue& tibial) {
   if (!dorsal.is_yes() && !tibial.is_yes()) {
@@ -189,32 +192,16 @@ void add_if_felt_before(const Answers& answers, const model::Finding& now, Clue&
 // of the higher arm (decision rules page, section 7; of an artery that was not measured nothing is known), or colour that comes back late.
 [[nodiscard]] bool measured_without_flow(const Answers& answers, Side side) {
   const View& view = answers.view();
-  std::optional<std::int64_t> ankle;
-  std::int64_t arm = 0;
-  bool silent = false;
-  const auto read = [&](std::string_view item, Side on, const auto& take) {
-    for (const model::Finding* finding : view.at(item, on)) {
-      const auto* pressure = std::get_if<model::Pressure>(&finding->value);
-      if (pressure != nullptr && settles(*finding)) {
-        take(*pressure);
-      }
-    }
-  };
-  for (const std::string_view item : {"vessel.pressure_dorsalis_pedis", "vessel.pressure_posterior_tibial"}) {
-    read(item, side, [&](const model::Pressure& pressure) {
-      silent = silent || pressure.signal == model::Signal::absent;
-      ankle = pressure.mm_hg && !pressure.signal ? std::max(ankle.value_or(0), pressure.mm_hg->steps) : ankle;
-    });
-  }
-  for (const Side on : {Side::left, Side::right}) {
-    read("vessel.pressure_arm", on, [&](const model::Pressure& pressure) { arm = pressure.mm_hg && !pressure.signal ? std::max(arm, pressure.mm_hg->steps) : arm; });
-  }
+  const auto dorsal = highest_pressure(view, "vessel.pressure_dorsalis_pedis", side);
+  const auto tibial = highest_pressure(view, "vessel.pressure_posterior_tibial", side);
+  const auto ankle = std::max(dorsal, tibial);  // none is less than any
+  const bool silent = dorsal == 0 || tibial == 0;
   const std::int64_t limit = refill_limit(view);
   const Clue late = answers.hear_as("vessel.capillary_refill_great_toe", side, [limit](const model::Finding& finding) -> Said {
     const auto* time = std::get_if<model::Duration>(&finding.value);
     return time == nullptr || !time->s ? Said{std::nullopt, "unsure"} : Said{static_cast<std::uint8_t>(time->s->steps * 1000 / model::Seconds::wire_rule.per_unit > limit ? 2 : 1), "known"};
   });
-  return silent || late.is_yes() || (ankle && arm > 0 && *ankle * 100 < arm * abi_hundredths);
+  return silent || late.is_yes() || low_for_arm(view, ankle) == Tri::yes;
 }
 
 // One pulse lost after an injury is no lack of blood where the foot was found warm, feels and moves, nothing else speaks for one, and no knee was out of

@@ -3,6 +3,9 @@
 
 #include "core/interpret/alerts/answers.hpp"
 
+#include <cstdint>
+#include <string_view>
+
 namespace limbledger::interpret {
 
 // Which of the two is lost while the other is full. Some healthy people lack the one on the back of the foot (2 to 3 in 100 or more: decision rules
