@@ -78,7 +78,8 @@ namespace {
   if (answers.aged(0, 0) == Tri::yes) {
     return {};
   }
-  Clue steps = answers.count_below("gait.steps_now", than);
+  // Asked to walk, and stopped by pain or not able to: no step was taken (red flags page: "cannot bear weight"; our own rule). A rule keeps it unknown.
+  Clue steps = led_by(answers.count_below("gait.steps_now", than), {answers.stopped("gait.steps_now", Side::midline, {WhyNot::pain, WhyNot::unable})});
   if (const Clue before = steps.is_no() ? Clue{} : took_no_steps_before(answers); before.is_yes()) {
     steps.value = Tri::undetermined;
     steps.open.add(steps.because);
@@ -306,6 +307,12 @@ Clue ankle_restricted(const Answers& answers, Side side) {
     out = first || (out.value == Tri::undetermined && one.is_no()) ? one : out;
   }
   return out;
+}
+
+Clue foot_hurts_at_rest(const Answers& answers, Side side) {
+  const std::string_view part = part_complained_of(answers);
+  const bool of_it = (part == "foot" || part == "ankle") && answers.view().exam().side == side;
+  return led_by(answers.yes("history.rest_pain_foot", side), {of_it ? answers.count_at_least("history.pain_at_rest", severe_pain) : Clue{}});
 }
 
 Clue dead_tissue(const Answers& answers, Side side) {

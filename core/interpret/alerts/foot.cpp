@@ -192,7 +192,7 @@ Raised lasting_ischaemia(const Answers& answers, Side side) {
   const Clue pain = answers.yes("history.rest_pain_over_2_weeks", side);
   const Clue sore = answers.yes("history.foot_ulcer_over_2_weeks", side);
   const Clue dead = unasked(dead_tissue(answers, side));
-  const Clue rests_long = unasked(every({answers.yes("history.rest_pain_foot", side), over_two_weeks(answers)}));
+  const Clue rests_long = unasked(every({foot_hurts_at_rest(answers, side), over_two_weeks(answers)}));
   const auto lost = [&](const ItemKey& item) { return dead.is_yes() ? pulse_absent(answers, item, side) : Clue{}; };
   // Nobody could feel for either pulse: dead tissue says itself that blood is lacking (our own rule).
   const Clue unfelt = dead.is_yes() ? pulses_not_felt_for(answers, side) : Clue{};

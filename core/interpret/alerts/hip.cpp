@@ -103,19 +103,26 @@ namespace {
                  answers.chosen("hip.leg_attitude", side, {"attitude_short_turned_out", "attitude_turned_out"})});
 }
 
+[[nodiscard]] Clue fell(const Answers& answers) {
+  return led_by(answers.yes("history.fall_recent"), {answers.chosen("history.mechanism", Side::midline, {"fall"})});
+}
+
 // A knee that is hurt is a reason of its own not to walk.
 [[nodiscard]] bool complains_of_the_knee(const Answers& answers) {
   const std::string_view complaint = answers.view().exam().complaint.text;
   return complaint == "acute_knee" || complaint == "chronic_knee";
 }
 
-// Beside a sore knee not walking asks for the hip, and one painless roll does not settle it; elsewhere not walking is a sign itself, and so
-// it is where the roll was asked for and not let: the page has no gate for a knee.
+// Beside a sore knee not walking asks for the hip, and one painless roll does not settle it. Elsewhere not walking is a sign itself; so it is after a
+// fall, or where the roll was asked for and not let: the page has no gate for a knee.
 [[nodiscard]] Clue sign_or_not_walking(const Answers& answers, Side side, const Clue& sign) {
   const Clue walks_not = cannot_walk(answers);
   const bool hip_not_shown = sign.value == Tri::undetermined && sign.ask.empty() && !sign.open.empty();
-  if (complains_of_the_knee(answers) && !hip_not_shown) {
-    return walks_not.is_yes() && sign.is_no() ? answers.positive("hip.percussion_patellopubic", side) : sign;
+  if (complains_of_the_knee(answers) && !hip_not_shown && !fell(answers).is_yes()) {
+    // A kneecap that hurts is not knocked on.
+    const bool sore = answers.any_yes({"knee.patella_tender", "knee.look_deformity"}, side).is_yes();
+    const Clue next = sore ? answers.chosen("hip.leg_attitude", side, {"attitude_short_turned_out"}) : answers.positive("hip.percussion_patellopubic", side);
+    return walks_not.is_yes() && sign.is_no() ? next : sign;
   }
   // Of who took no steps before and cannot tell of pain nothing else shows what a fall did (page: "cognitive impairment").
   const Clue untold = took_no_steps_before(answers).is_yes() && cannot_speak_for_pain(answers).is_yes() ? took_no_steps_before(answers) : Clue{};

@@ -309,7 +309,7 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
               poor_flow(answers, side, poor, fails)});
   // Pain at rest for longer than that is another trouble.
   const bool long_pain = answers.yes("history.rest_pain_over_2_weeks", side).is_yes();
-  const Clue rest_pain = long_pain ? fact(Tri::no) : answers.yes("history.rest_pain_foot", side);
+  const Clue rest_pain = long_pain ? fact(Tri::no) : foot_hurts_at_rest(answers, side);
   const bool of_both = lacks_like_the_other(answers, feet, one_lost) && !led_by(sudden, {cut_off, poor, answers.no("vessel.doppler_arterial_audible", side)}).is_yes();
   Clue symptom = led_by(either({of_both ? Clue{} : circumstance(hurt), answers.yes("nerve.sensation_foot_reduced", side), answers.yes("nerve.foot_drop", side),
                                 answers.no("ankle.movement", side), answers.yes("history.pain_out_of_proportion", side)}),

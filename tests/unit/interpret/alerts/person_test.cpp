@@ -106,11 +106,14 @@ TEST_CASE("HC-021: at 85, walking with a stick after a slip from the bed, a hip 
   CHECK(flag(young, "hip_fx_old") == "no flag");
 }
 
-TEST_CASE("S05: fallen two days ago, not a step, the hip hurts when it is turned: the hip is raised beside the knee; cannot walk alone asks for the hip") {
+// Red flags page, section 12: a fall and "cannot bear weight"; of a knee that was twisted it is asked (our own rule).
+TEST_CASE("S05: fallen two days ago and not a step: the hip is raised beside the knee; twisted, the hip is asked after and raised where it hurts when it is turned") {
   Bench bench = injured_knee();
   bench.born(1942, 1, 1);
-  choice(bench, "history.mechanism", Side::midline, "fall");
   bench.count("gait.steps_now", 0);
+  Bench fallen = bench;
+  choice(fallen, "history.mechanism", Side::midline, "fall");
+  CHECK(raised(fallen, "hip_fx_old"));
   CHECK(!raised(bench, "hip_fx_old"));
   CHECK(asks(bench, "hip_fx_old", "hip.log_roll"));
   inward(bench, Side::left, 20);

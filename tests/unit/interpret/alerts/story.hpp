@@ -91,8 +91,8 @@ inline void tell_one(Bench& bench, const std::string& line) {
     finding.finding = id_of(++number % 60000);
     finding.item = item->item;
     finding.side = side;
-    if (words.back() == "pain" || words.back() == "declined") {
-      finding.value = model::NotDone{words.back() == "pain" ? model::WhyNot::pain : model::WhyNot::declined, std::nullopt};
+    if (words.back() == "pain" || words.back() == "unable" || words.back() == "declined") {
+      finding.value = model::NotDone{words.back() == "pain" ? model::WhyNot::pain : (words.back() == "unable" ? model::WhyNot::unable : model::WhyNot::declined), std::nullopt};
     } else {
       finding.value = value_of(*item, words.back());
     }

@@ -194,3 +194,26 @@ TEST_CASE("planted: a head that was struck is among what was found out of the or
   CHECK(told("no") == limbledger::report::Ordinary::ordinary);
   CHECK(told("unsure") == limbledger::report::Ordinary::described);
 }
+
+// Section 12: "cannot bear weight" has no gate of the part that is complained of. Asked to walk, and stopped by pain or not able to, is the same
+// answer (our own rule; a decision rule keeps it unknown, decision rules page, section 0).
+TEST_CASE("planted: who was asked to walk and could not, for pain or without power, is one who takes no steps; who declined, or never walked, is not") {
+  for (const char* steps : {"gait.steps_now 0; ", "gait.steps_now 3; ", "gait.steps_now pain; ", "gait.steps_now unable; "}) {
+    CAPTURE(steps);
+    for (const char* why : {"hip_after_fall", "acute_knee", "free"}) {
+      CAPTURE(why);
+      CHECK(hurt_line(hurt_visit(why, 1951, std::string("history.fall_recent yes; ") + steps, false), "hip_fx_old") == "raised");
+    }
+    CHECK(hurt_line(hurt_visit("hip_groin", 1940, std::string(steps) + "history.walking_lost yes; ", false), "hip_fx_old") == "raised");
+  }
+  CHECK(hurt_line(hurt_visit("hip_after_fall", 1951, "history.fall_recent yes; gait.steps_now declined", false), "hip_fx_old") == "none");
+  CHECK(hurt_line(hurt_visit("hip_after_fall", 1951, "history.fall_recent yes; gait.steps_now unable; history.walks_usually walks_bed", false), "hip_fx_old") == "none");
+  // A knee that was twisted is a reason of its own; the hip is asked after, and no tender kneecap is knocked on.
+  const std::string twisted = "history.mechanism twist; gait.steps_now 0; ";
+  CHECK(hurt_line(hurt_visit("acute_knee", 1951, twisted, false), "hip_fx_old") == "none");
+  CHECK(asks(hurt_visit("acute_knee", 1951, twisted, false), "hip_fx_old", "hip.log_roll"));
+  CHECK(asks(hurt_visit("acute_knee", 1951, twisted + "hip.log_roll left negative; hip.internal_rotation_passive_seated left 35", false), "hip_fx_old", "hip.percussion_patellopubic"));
+  const Bench tender = hurt_visit("acute_knee", 1951, twisted + "hip.log_roll left negative; hip.internal_rotation_passive_seated left 35; knee.patella_tender left yes", false);
+  CHECK_FALSE(asks(tender, "hip_fx_old", "hip.percussion_patellopubic"));
+  CHECK(asks(tender, "hip_fx_old", "hip.leg_attitude"));
+}

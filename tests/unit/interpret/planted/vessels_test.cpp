@@ -253,3 +253,12 @@ TEST_CASE("planted: that no clot is suspected silences no swollen calf and no te
   }
   CHECK(asks(visit("calf_pain", 1986, "leg.calf_tender_vein left yes; leg.calf_swelling left no; history.mechanism no_injury; history.examiner_suspects_clot no"), "dvt", "history.cancer_active"));
 }
+
+// Red flags page, section 5: one sign and one symptom, pain among them. That severe pain at rest of whom the foot is examined for is pain of
+// that foot is our own rule.
+TEST_CASE("planted: a foot without its pulses, and pain at rest that was given as a figure") {
+  const std::string lost = "vessel.pulse_dorsalis_pedis left 0; vessel.pulse_posterior_tibial left 0; history.weeks_since_onset 0; ";
+  CHECK(is_now(visit("forefoot_pain", 1956, lost + "history.pain_at_rest 8"), "ali"));
+  CHECK_FALSE(raised(visit("forefoot_pain", 1956, lost + "history.pain_at_rest 3"), "ali"));
+  CHECK_FALSE(raised(visit("chronic_knee", 1956, lost + "history.pain_at_rest 8"), "ali"));  // of the knee
+}
