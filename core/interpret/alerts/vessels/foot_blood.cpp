@@ -1,0 +1,314 @@
+#include "core/interpret/alerts/vessels/foot_blood.hpp"
+
+#include "core/interpret/alerts/limits.hpp"
+#include "core/interpret/alerts/red_flag.hpp"
+#include "core/interpret/measure/blood.hpp"
+
+#include <algorithm>
+#include <array>
+#include <optional>
+
+namespace limbledger::interpret {
+
+using model::Side;
+
+namespace {
+
+// Of this artery the highest that was measured in mmHg; no signal counts as 0 (decision rules page, section 7). None where nobody measured.
+[[nodiscard]] std::optional<std::int64_t> highest_pressure(const View& view, std::string_view item, Side on) {
+  std::optional<std::int64_t> found;
+  for (const model::Finding* finding : view.at(item, on)) {
+    const auto* pressure = std::get_if<model::Pressure>(&finding->value);
+    if (pressure != nullptr && settles(*finding)) {
+      const std::int64_t read = pressure->mm_hg && !pressure->signal ? pressure->mm_hg->steps : 0;
+      found = std::max(found.value_or(0), read);
+    }
+  }
+  return found;
+}
+
+// Whether this pressure is below 0.90 of the higher arm.
+[[nodiscard]] Tri low_for_arm(const View& view, const std::optional<std::int64_t>& ankle) {
+  const std::int64_t arm = std::max(highest_pressure(view, "vessel.pressure_arm", Side::left).value_or(0), highest_pressure(view, "vessel.pressure_arm", Side::right).value_or(0));
+  return !ankle || arm == 0 ? Tri::undetermined : tri(*ankle * 100 < arm * abi_hundredths);
+}
+
+}  // namespace
+
+Tri ankle_pressure_low(const View& view, Side side) { return low_for_arm(view, highest_pressure(view, "vessel.pressure_posterior_tibial", side)); }
+
+void name_lost_pulse(Raised& raised, const Clue& dorsal, const Clue& tibial) {
+  if (!dorsal.is_yes() && !tibial.is_yes()) {
+    return;
+  }
+  raised.what = dorsal.is_yes() && tibial.is_yes() ? "no_pulse" : (dorsal.is_yes() ? "no_pulse_dorsal" : "no_pulse_tibial");
+  if (raised.clue.is_yes()) {
+    raised.tells_of = lost_pulse;
+    raised.clue.because.add(dorsal.is_yes() ? dorsal.because : FindingTrail{});
+    raised.clue.because.add(tibial.is_yes() ? tibial.because : FindingTrail{});
+  }
+}
+
+namespace {
+
+// What has no flow below it: both pulses of the foot, or the one at the groin or behind the knee while none of the foot is felt (our own
+// rule). That one is no sign of a cut-off foot by itself: behind a knee a pulse is often not found.
+[[nodiscard]] Clue flow_gone(const Answers& answers, Side side, const Clue& dorsal, const Clue& tibial) {
+  const bool felt = dorsal.is_no() || tibial.is_no();
+  const auto above = [&](const ItemKey& item) { return felt ? Clue{} : unasked(pulse_absent(answers, item, side)); };
+  return led_by(every({dorsal, tibial}), {above("vessel.pulse_femoral"), above("vessel.pulse_popliteal")});
+}
+
+// The foot does not move, drops or has no power. What is known to be old says nothing of today: a paralysed leg, the power of a spastic one, an
+// old drop.
+[[nodiscard]] Clue foot_fails(const Answers& answers, Side side) {
+  const bool paralysed = answers.yes("body.paralysis", side).is_yes();
+  const bool old_weakness = paralysed || answers.yes("body.spastic_tone", side).is_yes();
+  const bool old_drop = answers.no("history.foot_drop_new", side).is_yes();
+  const Clue still = paralysed ? fact(Tri::no) : answers.no("ankle.movement", side);
+  const Clue drop = old_weakness || old_drop ? Clue{}
+                                             : led_by(answers.yes("nerve.foot_drop", side),
+                                                      {answers.graded("nerve.power_ankle_dorsiflexion", side, {"0", "1", "2", "3"})});
+  const Clue push = old_weakness ? Clue{} : answers.graded("nerve.power_ankle_plantarflexion", side, {"0", "1", "2", "3"});
+  return led_by(still, {drop, push});
+}
+
+}  // namespace
+
+// Both pulses of the foot full, felt with a full hand.
+bool pulses_full(const Answers& answers, Side side) {
+  const auto full = [&](const ItemKey& item) {
+    const Clue felt = answers.graded(item, side, {"2", "3"});
+    return felt.is_yes() && !felt.because.any([](const model::Finding* one) { return one->quality && !one->quality->empty(); });
+  };
+  return full(dorsal_pulse) && full(tibial_pulse);
+}
+
+namespace {
+
+[[nodiscard]] std::array<Clue, 3> cold_ill_coloured_slow(const Answers& answers, Side side) {
+  return {answers.yes("vessel.foot_cold", side), answers.chosen("vessel.foot_colour", side, {"colour_pale", "colour_mottled", "colour_blue", "colour_dusky"}),
+          answers.yes("vessel.capillary_refill_slow", side)};
+}
+
+[[nodiscard]] bool without_blood_by_look(const std::array<Clue, 3>& foot) {
+  return std::all_of(foot.begin(), foot.end(), [](const Clue& one) { return one.is_yes(); });
+}
+
+// Cold, of an ill colour and slow to fill, and the other foot is not: pulses that are noted do not outweigh three signs of one side (our own
+// rule). Of a foot that nobody looked at nothing is known, and it takes a no there.
+[[nodiscard]] bool alone_without_blood(const Feet& feet) {
+  return without_blood_by_look(feet.here) && std::any_of(feet.there.begin(), feet.there.end(), [](const Clue& one) { return one.is_no(); });
+}
+
+}  // namespace
+
+// Both feet cold, and the pulses of this one felt, or one of them full, and none known to be weaker than in the other: winter's feet, until
+// something says otherwise, or this one is of an ill colour and slow to fill as well while the other is not or a pulse is lost (our own rule, after
+// clinical safety C2).
+bool cold_alike(const Answers& answers, Side side, const Feet& feet) {
+  const bool by_look = without_blood_by_look(feet.here);
+  if ((by_look && !without_blood_by_look(feet.there)) || !feet.here[0].is_yes() || !feet.there[0].is_yes()) {
+    return false;
+  }
+  int felt = 0, full = 0, looked_for = 0;
+  for (const ItemKey& item : {dorsal_pulse, tibial_pulse}) {
+    const auto at_least = [&](Side on, bool of_full) {
+      return of_full ? answers.graded(item, on, {"2", "3"}) : answers.graded(item, on, {"1", "2", "3"});
+    };
+    looked_for += at_least(side, false).value != Tri::undetermined ? 1 : 0;
+    felt += at_least(side, false).is_yes() ? 1 : 0;
+    full += at_least(side, true).is_yes() ? 1 : 0;
+    if ((at_least(side, false).is_no() && at_least(other_side(side), false).is_yes()) || (at_least(side, true).is_no() && at_least(other_side(side), true).is_yes())) {
+      return false;
+    }
+  }
+  return looked_for == 2 && (felt == 2 || (full > 0 && !by_look));
+}
+
+// Slow to fill like the other one, or of a pale person cold like it, with no sign that the other has not and no pulse lost: of the whole body or of
+// the weather, and an injury beside it is no symptom of this foot (red flags page, section 5: one sign and one symptom; our own rule).
+bool lacks_like_the_other(const Answers& answers, const Feet& feet, bool pulse_lost) {
+  const auto& [here, there] = feet;
+  const bool cold = here[0].is_yes();
+  if (pulse_lost || (!cold && !here[2].is_yes())) {
+    return false;
+  }
+  const bool more_here = (cold && !there[0].is_yes()) || (here[1].is_yes() && !there[1].is_yes()) || (here[2].is_yes() && !there[2].is_yes());
+  return !more_here && (!cold || answers.yes("general.pallor").is_yes());
+}
+
+// Blue or dusky is no lack of blood by itself: it counts beside poor pulses, or where the foot feels less or fails (our own rule). So do poor
+// pulses there, as one sign is enough where feeling is reduced (clinical safety, C13).
+Clue poor_flow(const Answers& answers, Side side, const Clue& poor, const Clue& fails) {
+  const Clue blue = answers.chosen("vessel.foot_colour", side, {"colour_blue", "colour_dusky"});
+  if (!poor.is_yes() && !blue.is_yes()) {
+    return {};
+  }
+  const Clue nerve = led_by(fails, {answers.yes("nerve.sensation_foot_reduced", side),
+                                    answers.chosen("nerve.sensation_loss_level", side, {"loss_beyond_toes", "loss_whole_foot_or_more"})});
+  return led_by(every({poor, nerve}), {every({blue, led_by(poor, {nerve})})});
+}
+
+namespace {
+
+// It was felt before at this exam, by whoever it was, and is gone: "pulse newly absent" (red flags page, section 5). One that is known to have been
+// felt later has come back. Of two that differ each is judged alone (after/told_apart.hpp), so the other is looked for in the exam.
+void add_if_felt_before(const Answers& answers, const model::Finding& now, Clue& gone) {
+  for (const model::Finding& before : *answers.view().exam().findings) {
+    const auto* grade = std::get_if<model::Grade>(&before.value);
+    const model::Standing standing = before.standing.value_or(model::Standing::current);
+    const bool stands = standing == model::Standing::current || standing == model::Standing::in_conflict;
+    const bool felt = stands && before.item == now.item && before.side == now.side && grade != nullptr && grade->grade.text != "0" && settles(before);
+    if (felt && !(before.examined_at && now.examined_at && *now.examined_at < *before.examined_at)) {
+      gone.value = Tri::yes;
+      gone.because.add({answers.view().trails().findings, &now});
+      gone.because.add({answers.view().trails().findings, &before});
+    }
+  }
+}
+
+[[nodiscard]] Clue newly_absent(const Answers& answers, const Clue& absent) {
+  Clue gone;
+  for (const model::Finding* now : answers.view().exam().findings ? absent.because.written() : std::vector<const model::Finding*>{}) {
+    add_if_felt_before(answers, *now, gone);
+  }
+  return gone;
+}
+
+}  // namespace
+
+// The same of two readings that stand beside each other, where neither was chosen.
+Clue gone_between(const Answers& answers, std::string_view item, Side side) {
+  Clue gone;
+  if (answers.view().may_hold_two() && answers.view().exam().findings) {
+    for (const model::Finding* now : answers.view().at(item, side)) {
+      const auto* grade = std::get_if<model::Grade>(&now->value);
+      if (grade != nullptr && grade->grade.text == "0" && settles(*now)) {
+        add_if_felt_before(answers, *now, gone);
+      }
+    }
+  }
+  return gone;
+}
+
+namespace {
+
+// What was measured shows no flow: an artery of which the Doppler gives no signal ("or no Doppler signal": red flags page, section 5), a pressure below 0.90
+// of the higher arm (decision rules page, section 7; of an artery that was not measured nothing is known), or colour that comes back late.
+[[nodiscard]] bool measured_without_flow(const Answers& answers, Side side) {
+  const View& view = answers.view();
+  const auto dorsal = highest_pressure(view, "vessel.pressure_dorsalis_pedis", side);
+  const auto tibial = highest_pressure(view, "vessel.pressure_posterior_tibial", side);
+  const auto ankle = std::max(dorsal, tibial);  // none is less than any
+  const bool silent = dorsal == 0 || tibial == 0;
+  const std::int64_t limit = refill_limit(view);
+  const Clue late = answers.hear_as("vessel.capillary_refill_great_toe", side, [limit](const model::Finding& finding) -> Said {
+    const auto* time = std::get_if<model::Duration>(&finding.value);
+    return time == nullptr || !time->s ? Said{std::nullopt, "unsure"} : Said{static_cast<std::uint8_t>(time->s->steps * 1000 / model::Seconds::wire_rule.per_unit > limit ? 2 : 1), "known"};
+  });
+  return silent || late.is_yes() || low_for_arm(view, ankle) == Tri::yes;
+}
+
+// One pulse lost after an injury is no lack of blood where the foot was found warm, feels and moves, nothing else speaks for one, and no knee was out of
+// joint, or perhaps so (red flags page, section 5: a sign and a symptom; section 3). What nobody looked at, or who cannot tell of it, leaves the injury as
+// the symptom. Of the pulse behind the ankle no page says that healthy people lack it: there the colour has to come back in time as well (our own rules).
+[[nodiscard]] bool has_blood_beside(const Answers& answers, Side side, LostAlone lost, const Feet& feet, const Clue& fails) {
+  const bool moves = answers.no("ankle.movement", side).is_no() || answers.count_at_least("gait.steps_now", 1).is_yes();
+  if (!feet.here[0].is_no() || !answers.yes("nerve.sensation_foot_reduced", side).is_no() || !moves || cannot_tell_of_pain(answers, side).is_yes() ||
+      (lost == LostAlone::tibial && !feet.here[2].is_no()) || measured_without_flow(answers, side)) {
+    return false;
+  }
+  const auto felt_less = [&](const ItemKey& item) { return answers.chosen(item, side, {"felt_less", "not_felt"}); };
+  const bool second = led_by(fails, {feet.here[1], feet.here[2], felt_less("nerve.touch_first_web"), felt_less("nerve.touch_foot_dorsum"), felt_less("nerve.touch_sole"),
+                                     answers.graded("nerve.power_great_toe_extension", side, {"0", "1", "2", "3"}), answers.any_yes({"history.pain_out_of_proportion", "history.numb_or_tingling", "history.rest_pain_foot",
+                                                                                  "history.cold_pale_sudden"}, side),
+                                     answers.any_yes({"history.injury_severe_or_crush", "history.both_legs_weak"}, Side::midline), numb_foot(answers, side), foot_deformed(answers, side),
+                                     answers.chosen("nerve.sensation_loss_level", side, {"loss_toes_only", "loss_beyond_toes", "loss_whole_foot_or_more"}),
+                                     answers.chosen("body.cast", side, {"cast_hip", "cast_thigh", "cast_knee", "cast_shin", "cast_ankle", "cast_foot"}),
+                                     answers.chosen("history.mechanism", Side::midline, {"hyperextension"})})
+                          .is_yes();
+  const bool knee_open = part_complained_of(answers) == "knee" && !answers.yes("history.knee_dislocated", side).is_no();
+  if (second || knee_open) {
+    return false;
+  }
+  const Clue out = dislocated_knee(answers, side).clue;
+  return !out.is_yes() && !out.warm();
+}
+
+}  // namespace
+
+LostAlone pulse_lost_alone(const Answers& answers, Side side) {
+  const auto full = [&](const ItemKey& item) { return answers.graded(item, side, {"2", "3"}).is_yes(); };
+  if (pulse_absent(answers, dorsal_pulse, side).is_yes()) {
+    return full(tibial_pulse) ? LostAlone::dorsal : LostAlone::none;
+  }
+  return pulse_absent(answers, tibial_pulse, side).is_yes() && full(dorsal_pulse) ? LostAlone::tibial : LostAlone::none;
+}
+
+std::string_view asks_for_doppler(const Answers& answers, Side side, LostAlone lost, Clue& clue) {
+  const Clue heard = answers.yes("vessel.doppler_arterial_audible", side);
+  if (heard.value != Tri::undetermined) {
+    return {};
+  }
+  const Clue pulse = pulse_absent(answers, lost == LostAlone::dorsal ? dorsal_pulse : tibial_pulse, side);
+  AskTrail ask = heard.ask;
+  ask.add(clue.ask);
+  clue = clue.is_no() ? left_open(clue, pulse) : clue;
+  clue.because.add(pulse.because);
+  clue.ask = ask;
+  return lost == LostAlone::dorsal ? "one_pulse" : "one_pulse_behind";
+}
+
+Clue newly_numb(const Answers& answers, Side side) {
+  if (led_by(answers.yes("history.diabetes"), {answers.yes("history.leprosy"), answers.yes("body.feeling_lost", side)}).is_yes()) {
+    return {};
+  }
+  return led_by(answers.yes("nerve.sensation_foot_reduced", side), {answers.chosen("nerve.sensation_loss_level", side, {"loss_beyond_toes", "loss_whole_foot_or_more"})});
+}
+
+Clue one_gone_one_poor(const Answers& answers, Side side) {
+  if (!pulse_absent(answers, dorsal_pulse, side).is_yes() && !pulse_absent(answers, tibial_pulse, side).is_yes()) {
+    return {};
+  }
+  return every({answers.graded(dorsal_pulse, side, {"0", "1"}), answers.graded(tibial_pulse, side, {"0", "1"})});
+}
+
+Clue pulse_above_lost(const Answers& answers, Side side) {
+  const Clue groin = unasked(pulse_absent(answers, "vessel.pulse_femoral", side));
+  return foot_taken_off(answers, side).is_yes() ? led_by(groin, {pulse_absent(answers, "vessel.pulse_popliteal", side)}) : groin;
+}
+
+FootBlood blood_of_foot(const Answers& answers, Side side) {
+  FootBlood foot{answers, side, pulse_absent(answers, dorsal_pulse, side), pulse_absent(answers, tibial_pulse, side)};
+  foot.one_lost = foot.dorsal.is_yes() || foot.tibial.is_yes();
+  foot.felt_both = every({negate(foot.dorsal), negate(foot.tibial)});
+  foot.none_below = flow_gone(answers, side, foot.dorsal, foot.tibial);
+  foot.gross = foot.none_below.is_yes() && answers.yes("vessel.foot_cold", side).is_yes();
+  foot.hurt = foot.gross ? hurt_lately(answers) : hurt_as_told(answers);
+  const auto felt_there = [&](const ItemKey& item) { return bare_no(unasked(answers.graded(item, other_side(side), {"1", "2", "3"}))); };
+  foot.others_felt = either({every({foot.dorsal, felt_there(dorsal_pulse)}), every({foot.tibial, felt_there(tibial_pulse)})});
+  foot.feet = {cold_ill_coloured_slow(answers, side), cold_ill_coloured_slow(answers, other_side(side))};
+  foot.of_one_side = alone_without_blood(foot.feet);
+  foot.sudden = answers.yes("history.cold_pale_sudden", side);
+  foot.unheard = answers.no(doppler_heard, side);
+  foot.fails = foot_fails(answers, side);
+  foot.poor = one_gone_one_poor(answers, side);
+  foot.cut_off = pulse_above_lost(answers, side);
+  if (foot.one_lost) {
+    foot.dorsal_gone = newly_absent(answers, foot.dorsal);
+    foot.tibial_gone = newly_absent(answers, foot.tibial);
+    foot.gone = led_by(foot.dorsal_gone, {foot.tibial_gone});
+    foot.cut_off = foot.gone.is_yes() ? led_by(foot.cut_off, {foot.gone}) : foot.cut_off;
+  }
+  if (foot.one_lost && foot.others_felt.is_yes() && foot.hurt.is_yes() && !foot.gone.is_yes()) {
+    foot.lost = pulse_lost_alone(answers, side);
+    foot.has_blood = foot.lost != LostAlone::none && has_blood_beside(answers, side, foot.lost, foot.feet, foot.fails);
+  }
+  // Pain at rest for longer than that is another trouble.
+  foot.long_pain = answers.yes("history.rest_pain_over_2_weeks", side).is_yes();
+  foot.rest_pain = foot.long_pain ? fact(Tri::no) : foot_hurts_at_rest(answers, side);
+  return foot;
+}
+
+}  // namespace limbledger::interpret
