@@ -133,13 +133,10 @@ void add_once(std::vector<std::string>& list, const std::string& text) {
   const std::string seen(series != nullptr ? series->film : "knee_fracture_seen");
   std::vector<std::string> because;
   for (const model::Finding& finding : findings_of(exam)) {
-    const auto* count = std::get_if<model::CountValue>(&finding.value);
-    const auto* answer = std::get_if<model::Answer>(&finding.value);
     const bool yes = finding.side == rule.side && interpret::says_tender(finding);
     const bool bone = yes && looks_past(rule, finding.item.text);
     const bool zone = yes && tender_without_pain(rule, finding.item.text);
-    const bool walk = finding.item.text == "gait.steps_now" &&
-                      ((count != nullptr && count->count.steps < 4) || (answer != nullptr && answer->answer == model::AnswerWord::no));
+    const bool walk = interpret::says_no_walking(finding);
     const auto* choices = std::get_if<model::Choices>(&finding.value);
     const bool film = choices != nullptr && (finding.side == rule.side || finding.side == model::Side::midline) &&
                       std::find(choices->choices.begin(), choices->choices.end(), model::ChoiceId{seen}) != choices->choices.end();

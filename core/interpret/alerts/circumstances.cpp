@@ -309,6 +309,11 @@ Clue ankle_restricted(const Answers& answers, Side side) {
   return out;
 }
 
+Clue severe_pain_told(const Answers& answers) {
+  return led_by(answers.yes("history.pain_severe_sudden"), {answers.count_at_least("history.pain_now", severe_pain), answers.count_at_least("history.pain_at_rest", severe_pain),
+                                                            answers.count_at_least("history.pain_at_night", severe_pain)});
+}
+
 Clue foot_hurts_at_rest(const Answers& answers, Side side) {
   const std::string_view part = part_complained_of(answers);
   const bool of_it = (part == "foot" || part == "ankle") && answers.view().exam().side == side;

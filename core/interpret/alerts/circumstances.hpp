@@ -166,7 +166,9 @@ enum class UntoldBy : std::uint8_t { nothing, speaker, interpreter, answers, age
 [[nodiscard]] UntoldBy pain_untold_by(const Answers& answers);
 // Nor of what is numb between the legs, of bladder, bowel and sex: the same, and who has no feeling or power in either leg for long.
 [[nodiscard]] Clue cannot_tell_of_bladder(const Answers& answers);
-// Pain at rest in this foot: told of it, or severe pain at rest of whom this foot or ankle is examined for (what counts as severe is our own rule).
+// Pain told to be severe, sudden or by its figure, wherever it is (what counts as severe is our own rule).
+[[nodiscard]] Clue severe_pain_told(const Answers& answers);
+// Pain at rest in this foot: told of it, or severe pain at rest of whom this foot or ankle is examined for (our own rule).
 [[nodiscard]] Clue foot_hurts_at_rest(const Answers& answers, model::Side side);
 // Dead tissue of this foot: gangrene or a black toe. No is the choice that says none.
 [[nodiscard]] Clue dead_tissue(const Answers& answers, model::Side side);

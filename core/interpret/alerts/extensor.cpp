@@ -50,6 +50,10 @@ Raised extensor_rupture(const Answers& answers, Side side) {
   } else if (gap.is_yes() && !raised.clue.is_no()) {
     raised.clue.because.add(gap.because);
   }
+  // A lift that pain stopped settles nothing: the gap, and how high the kneecap stands, can still be felt and seen (page, section 18).
+  if (raised.clue.value == Tri::undetermined && lift_unsettled && hurt.is_yes() && raised.clue.ask.empty()) {
+    raised.clue.ask = gap.ask;
+  }
   return raised;
 }
 
@@ -76,10 +80,16 @@ Raised achilles_rupture(const Answers& answers, Side side) {
                     !recorded_of_body(answers, side, {"body.ankle_fused", "body.paralysis", "body.spastic_tone"}) &&
                     !answers.chosen("body.contracture", side, {"contracture_ankle"}).is_yes();
   Raised raised;
-  raised.clue = led_by(every({hurt.is_yes() ? hurt : led_by(either({kick, hurt}), {sudden}), sign}), {lone ? squeeze : Clue{}});
+  const Clue start = hurt.is_yes() ? hurt : led_by(either({kick, hurt}), {sudden});
+  raised.clue = led_by(every({start, sign}), {lone ? squeeze : Clue{}});
   if (raised.clue.is_no() && sign.is_yes()) {
     raised.clue = left_open(raised.clue, sign);
     raised.clue.ask = onset.ask;
+  }
+  // A squeeze that was not let, or moved the foot less, settles nothing: the other signs can still be looked for (page, section 19).
+  if (raised.clue.value == Tri::undetermined && start.is_yes() && squeeze.ask.empty() && raised.clue.ask.empty()) {
+    raised.clue.ask = answers.positive("ankle.matles", side).ask;
+    raised.clue.ask.add(answers.yes("ankle.achilles_gap", side).ask);
   }
   if (kick.is_yes()) {
     raised.clue.because.add(kick.because);

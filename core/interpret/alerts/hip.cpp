@@ -78,15 +78,27 @@ namespace {
   return why == "after_operation" || why == "after_amputation";
 }
 
+// A fall or a crash; a blow alone is none.
+[[nodiscard]] bool fell(const Answers& answers) {
+  const bool blow_alone = answers.chosen("history.mechanism", Side::midline, {"direct_blow"}).is_yes();
+  return answers.yes("history.fall_recent").is_yes() || (answers.yes("history.fall_or_blow").is_yes() && !blow_alone) ||
+         answers.chosen("history.mechanism", Side::midline, {"fall", "vehicle", "dashboard"}).is_yes();
+}
+
 // Who came for an ankle or a foot, told of no fall or crash, nor that nothing happened, and takes no steps: the ankle or foot explains it and the hip is asked after, unless
 // the ankle was looked at and does not hurt there (our own rule, by the parts of the Ottawa rule). What is found tender elsewhere takes nothing
-// back. Who cannot speak for pain, or is frail, has the hip looked at first all the same (page: "cognitive impairment").
+// back; steps that pain stopped are explained so whatever the history is, by a calf too. Who cannot speak for pain, or is frail, has the hip looked
+// at first all the same (page: "cognitive impairment").
 [[nodiscard]] bool explained_below(const Answers& answers, Side side) {
   const std::string_view part = part_complained_of(answers);
-  const bool fell = answers.yes("history.fall_recent").is_yes() || answers.yes("history.fall_or_blow").is_yes() ||
-                    answers.chosen("history.mechanism", Side::midline, {"fall", "vehicle", "dashboard"}).is_yes();
-  const bool unhurt = answers.chosen("history.mechanism", Side::midline, {"no_injury"}).is_yes();
-  if ((part != "ankle" && part != "foot") || fell || unhurt || answers.yes("history.walking_lost").is_yes() || cannot_speak_for_pain(answers).is_yes()) {
+  const bool of_foot = part == "ankle" || part == "foot";
+  if ((!of_foot && part != "leg") || fell(answers) || answers.yes("history.walking_lost").is_yes() || cannot_speak_for_pain(answers).is_yes()) {
+    return false;
+  }
+  if (answers.stopped("gait.steps_now", Side::midline, {model::WhyNot::pain}).is_yes()) {
+    return true;
+  }
+  if (!of_foot || answers.chosen("history.mechanism", Side::midline, {"no_injury"}).is_yes()) {
     return false;
   }
   const bool not_there = answers.yes("ankle.pain_malleolar_zone", side).is_no() || answers.any_yes({"ankle.lateral_malleolus_tender", "ankle.medial_malleolus_tender"}, side).is_no();
@@ -103,25 +115,31 @@ namespace {
                  answers.chosen("hip.leg_attitude", side, {"attitude_short_turned_out", "attitude_turned_out"})});
 }
 
-[[nodiscard]] Clue fell(const Answers& answers) {
-  return led_by(answers.yes("history.fall_recent"), {answers.chosen("history.mechanism", Side::midline, {"fall"})});
-}
-
 // A knee that is hurt is a reason of its own not to walk.
 [[nodiscard]] bool complains_of_the_knee(const Answers& answers) {
   const std::string_view complaint = answers.view().exam().complaint.text;
   return complaint == "acute_knee" || complaint == "chronic_knee";
 }
 
+// A kneecap is knocked on where nothing of knee or thigh hurts, is open or hot (red flags page, 9: "stop percussion"; a broken one, our own rule), and
+// after an injury only where it was felt.
+[[nodiscard]] bool may_be_knocked(const Answers& answers, Side side) {
+  const bool sore = answers.any_yes({"knee.patella_tender", "knee.patellar_pole_upper_tender", "knee.patellar_pole_lower_tender", "knee.patellar_facet_tender",
+                                     "knee.patellar_margin_lateral_tender", "knee.patellar_margin_medial_tender", "knee.tibial_tubercle_tender", "knee.bone_tender_elsewhere", "knee.quadriceps_gap",
+                                     "knee.patellar_tendon_gap", "knee.look_skin_hot_red", "knee.look_open_wound", "knee.look_deformity", "leg.look_deformity", "leg.thigh_shaft_tender"},
+                                    side)
+                        .is_yes();
+  return !sore && (!hurt_as_told(answers).is_yes() || answers.yes("knee.patella_tender", side).is_no());
+}
+
 // Beside a sore knee not walking asks for the hip, and one painless roll does not settle it. Elsewhere not walking is a sign itself; so it is after a
-// fall, or where the roll was asked for and not let: the page has no gate for a knee.
+// fall, where walking is told to be lost, of who cannot speak for pain, or where the roll was asked for and not let: the page has no gate for a knee.
 [[nodiscard]] Clue sign_or_not_walking(const Answers& answers, Side side, const Clue& sign) {
   const Clue walks_not = cannot_walk(answers);
   const bool hip_not_shown = sign.value == Tri::undetermined && sign.ask.empty() && !sign.open.empty();
-  if (complains_of_the_knee(answers) && !hip_not_shown && !fell(answers).is_yes()) {
-    // A kneecap that hurts is not knocked on.
-    const bool sore = answers.any_yes({"knee.patella_tender", "knee.look_deformity"}, side).is_yes();
-    const Clue next = sore ? answers.chosen("hip.leg_attitude", side, {"attitude_short_turned_out"}) : answers.positive("hip.percussion_patellopubic", side);
+  const bool of_knee = complains_of_the_knee(answers) && !fell(answers) && !answers.yes("history.walking_lost").is_yes() && !cannot_speak_for_pain(answers).is_yes();
+  if (of_knee && !hip_not_shown) {
+    const Clue next = may_be_knocked(answers, side) ? answers.positive("hip.percussion_patellopubic", side) : answers.chosen("hip.leg_attitude", side, {"attitude_short_turned_out"});
     return walks_not.is_yes() && sign.is_no() ? next : sign;
   }
   // Of who took no steps before and cannot tell of pain nothing else shows what a fall did (page: "cognitive impairment").

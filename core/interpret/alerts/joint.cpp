@@ -68,7 +68,9 @@ void make_now_if_ill(const Answers& answers, Raised& raised) {
 
 // Nobody sees a hip swell: that the smallest movement hurts badly, or that it is held bent and turned out, stands for heat and swelling.
 [[nodiscard]] Clue infected_hip(const Answers& answers, Side side, const Clue& lowered) {
-  const Clue severe = answers.yes("hip.pain_passive_severe", side);
+  // Told so, or seen in how it is let be rolled and turned.
+  const Clue severe = led_by(answers.yes("hip.pain_passive_severe", side),
+                             {hurts_badly_on(answers, side, {"hip.log_roll", "hip.internal_rotation_passive_seated", "hip.internal_rotation_passive_supine"})});
   const Clue roll = answers.positive("hip.log_roll", side);
   const Clue hot_skin = answers.chosen("hip.look_skin", side, {"hip_hot_red"});
   // With a fever a roll that hurts, or a hip held bent, is enough (our own rule).
@@ -348,7 +350,9 @@ Raised infected_bone(const Answers& answers, Side side) {
   // A tender growth plate of the shin counts with fever only: at that age it is common and harmless without.
   const Clue plate = every({answers.yes("knee.tibial_tubercle_tender", side), feverish});
   const Clue in_child = either({every({bone, either({feverish, cannot_stand(answers), hot(answers, side), local, lowered})}), plate});
-  const Clue in_adult = every({bone, either({feverish, every({hot(answers, side), lowered})})});
+  // Of a grown person sickle cells or weak defence count where it hurts badly (page: "OR"; that pain is asked for, as tender bone is common, is our own rule).
+  const Clue weak_and_sore = lowered.is_yes() ? every({lowered, severe_pain_told(answers)}) : Clue{};
+  const Clue in_adult = led_by(every({bone, either({feverish, every({hot(answers, side), lowered})})}), {bone.is_yes() ? weak_and_sore : Clue{}});
   Raised raised;
   const Clue here = answers.child() == Tri::no ? in_adult : in_child;
   raised.clue = every({no_injury(here), here});
@@ -359,8 +363,8 @@ Raised infected_bone(const Answers& answers, Side side) {
   const Clue shaft = bone_tender_at_shaft(answers, side);
   const Clue below = led_by(bone_tender_at_ankle(answers, side), {bone_tender_at_foot(answers, side)});
   const Clue warmth = led_by(answers.any_yes({"ankle.hot_red"}, side), {answers.any_yes({"foot.hot_red_swollen"}, side)});
-  const Clue shaft_ill = every({shaft, answers.child() == Tri::no ? either({feverish}) : either({feverish, cannot_stand(answers), lowered})});
-  const Clue below_ill = every({below, answers.child() == Tri::no ? either({feverish, every({warmth, lowered})})
+  const Clue shaft_ill = every({shaft, answers.child() == Tri::no ? led_by(feverish, {weak_and_sore}) : either({feverish, cannot_stand(answers), lowered})});
+  const Clue below_ill = every({below, answers.child() == Tri::no ? led_by(either({feverish, every({warmth, lowered})}), {weak_and_sore})
                                                                   : either({feverish, cannot_stand(answers), warmth, lowered})});
   const Clue ill_there = either({shaft_ill, below_ill});
   const Clue elsewhere = every({no_injury(ill_there), ill_there});

@@ -367,6 +367,7 @@ void judge_without_pain(const Answers& answers, Side side, const Clue& hidden, c
                             {film_shows(answers, side, {"knee_fracture_seen", "shaft_fracture_seen", "ankle_fracture_seen", "foot_fracture_seen"}).clue,
                              answers.chosen("history.compartment_causes", side, {"cause_shin_broken", "cause_crush", "cause_long_lying", "cause_tight_cast",
                                                                                  "cause_flow_back", "cause_operation", "cause_bleed", "cause_snake"}),
+                             answers.chosen("skin.deep_wound", side, {"wound_sting_or_snake"}),
                              answers.chosen("body.cast", side, {"cast_thigh", "cast_knee", "cast_shin", "cast_ankle", "cast_foot"}),
                              firm_anyway ? Clue{} : led_by(circumstance(hurt_lately(answers)),
                                                            {answers.yes("history.blood_thinners"), answers.yes("history.bleeding_disorder")})});
@@ -390,15 +391,15 @@ void judge_without_pain(const Answers& answers, Side side, const Clue& hidden, c
 
 namespace {
 
-[[nodiscard]] Clue severe_pain_told(const Answers& answers) {
-  return led_by(answers.yes("history.pain_severe_sudden"), {answers.count_at_least("history.pain_now", severe_pain), answers.count_at_least("history.pain_at_rest", severe_pain),
-                                                            answers.count_at_least("history.pain_at_night", severe_pain)});
-}
-
 // A plaster that is not there for weeks, on a leg that is not paralysed.
 [[nodiscard]] Clue fresh_plaster(const Answers& answers, Side side) {
   const Clue plaster = answers.chosen("body.cast", side, {"cast_thigh", "cast_knee", "cast_shin", "cast_ankle", "cast_foot"});
   return !plaster.is_yes() || worn_for_weeks(answers) || answers.yes("body.paralysis", side).is_yes() ? Clue{} : plaster;
+}
+
+// The great toe is looked at where a plaster holds the foot (page, section 0: "toe up").
+[[nodiscard]] Clue toes_or_foot_still(const Answers& answers, Side side) {
+  return led_by(answers.no("ankle.movement", side), {answers.graded("nerve.power_great_toe_extension", side, {"0", "1", "2", "3"}), answers.no("foot.toes_extension_active", side)});
 }
 
 // Severe pain under it, and a foot of an ill colour, slow to fill, newly numb or not moved, or a child that will not move: one sign and one symptom are
@@ -411,20 +412,20 @@ namespace {
   }
   const Clue child_still = answers.child() == Tri::yes ? answers.chosen("general.child_at_play", Side::midline, {"play_will_not_move"}) : Clue{};
   const Clue sign = led_by(Clue{}, {answers.chosen("vessel.foot_colour", side, {"colour_pale", "colour_mottled", "colour_blue", "colour_dusky"}),
-                                    answers.yes("vessel.capillary_refill_slow", side), answers.no("ankle.movement", side), newly_numb(answers, side), child_still});
+                                    answers.yes("vessel.capillary_refill_slow", side), toes_or_foot_still(answers, side), newly_numb(answers, side), child_still});
   return every({plaster, sore, sign});
 }
 
-// The foot fails under it: numb and not moved, or, of who cannot tell of pain, of an ill colour and slow to fill. It is opened to the skin whatever
+// The foot fails under it: numb and not moved, or, of who cannot tell of pain, of an ill colour and cold or slow to fill. It is opened to the skin whatever
 // was said of pain (page, sections 4 and 5: nobody waits for numbness or a lost pulse; what counts here is our own rule).
 [[nodiscard]] Clue fails_under_plaster(const Answers& answers, Side side, const Clue& plaster) {
   if (!plaster.is_yes()) {
     return {};
   }
-  const Clue still = every({newly_numb(answers, side), answers.no("ankle.movement", side)});
+  const Clue still = every({newly_numb(answers, side), toes_or_foot_still(answers, side)});
   const Clue hidden = cannot_tell_of_pain(answers, side);
   const Clue white = every({hidden, answers.chosen("vessel.foot_colour", side, {"colour_pale", "colour_mottled", "colour_blue", "colour_dusky"}),
-                            answers.yes("vessel.capillary_refill_slow", side)});
+                            led_by(answers.yes("vessel.capillary_refill_slow", side), {answers.yes("vessel.foot_cold", side)})});
   return every({plaster, led_by(still, {white})});
 }
 

@@ -178,6 +178,24 @@ Said says_four_steps(const model::Finding& finding) {
   return says_answer(finding);
 }
 
+bool says_no_walking(const model::Finding& finding) {
+  const std::string& item = finding.item.text;
+  const auto* count = std::get_if<model::CountValue>(&finding.value);
+  const auto* answer = std::get_if<model::Answer>(&finding.value);
+  const auto* choice = std::get_if<model::Choice>(&finding.value);
+  const auto* not_done = std::get_if<model::NotDone>(&finding.value);
+  const auto chosen = [&](std::string_view what) { return choice != nullptr && choice->choice.text == what; };
+  if (item == "gait.steps_now") {
+    return (count != nullptr && count->count.steps < steps_needed) || (answer != nullptr && answer->answer == model::AnswerWord::no) ||
+           (not_done != nullptr && (not_done->reason == model::WhyNot::pain || not_done->reason == model::WhyNot::unable));
+  }
+  if (item == "history.walking_lost" || item == "history.refuses_weight") {
+    return answer != nullptr && answer->answer == model::AnswerWord::yes;
+  }
+  return (item == "gait.pattern" && chosen("will_not_walk")) || (item == "history.weight_bearing" && chosen("bears_not")) || (item == "gait.aid" && chosen("aid_carried")) ||
+         (item == "general.child_at_play" && chosen("play_will_not_move"));
+}
+
 bool history_not_reliable(const View& view) {
   const auto& spoke = view.exam().who_spoke;
   return spoke && spoke->reliable && *spoke->reliable == model::Reliable::no;
@@ -192,6 +210,11 @@ InjuryHeard hear_injury(const View& view, Side side, std::string_view exclusions
   heard.steps_state = now.state;
   if (now.value != Tri::undetermined) {
     heard.steps = now.value == Tri::yes ? Between{steps_needed, steps_needed} : Between{0, steps_needed - 1};
+  } else if (const Clue walks_not = cannot_walk(Answers(view)); walks_not.is_yes()) {
+    heard.walks_not = true;
+    for (const model::Finding* finding : walks_not.because.written()) {
+      heard.findings.push_back(finding);
+    }
   }
   hear_pregnancy(view, side, exclusions_item, heard);
   return heard;

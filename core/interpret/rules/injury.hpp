@@ -49,6 +49,7 @@ struct InjuryHeard {
   std::string days_state;
   std::optional<Between> steps;
   std::string steps_state;
+  bool walks_not = false;  // told, or tried and stopped, where no number of steps is known: it answers no criterion, and speaks against a negative
   Told excluded;
   Told pregnant;
   bool unreliable = false;  // answers are not reliable today
@@ -70,6 +71,8 @@ struct InjuryHeard {
 // The same of an item that was looked up; null where the edition does not have it.
 [[nodiscard]] Told tell(const View& view, const model::Item* known, std::string_view item, model::Side side, const Says& says,
                         std::vector<const model::Finding*>& findings);
+// Whether this finding says that the person does not walk now, in whatever way it is told.
+[[nodiscard]] bool says_no_walking(const model::Finding& finding);
 // Four steps as an answer or as a number of steps.
 [[nodiscard]] Said says_four_steps(const model::Finding& finding);
 // Who gave the history was said not to be reliable.

@@ -53,17 +53,33 @@ struct Hearers {
   return same == then.end() || same->result.outcome != now.outcome || same->result.band != now.band;
 }
 
+// Of these dangers, those that the exam with one more answer judges otherwise. Two answers that stand beside each other are judged as they were at first.
+void add_raised_otherwise(const View& then, const std::vector<const JudgedFlag*>& flags, std::set<std::string>& names) {
+  if (!then.may_hold_two()) {
+    const Answers answers(then);
+    for (const JudgedFlag* flag : flags) {
+      if (raised_otherwise(flag->raised, flag->flag->judge(answers, flag->side.value_or(Side::midline)))) {
+        names.insert(flag->row->alert.text);
+      }
+    }
+    return;
+  }
+  const auto is_heard = [&](const reference::AlertRow& row) { return std::any_of(flags.begin(), flags.end(), [&](const JudgedFlag* one) { return one->row->alert == row.alert; }); };
+  const std::vector<JudgedFlag> judged = judge_flags(then, is_heard);
+  for (const JudgedFlag* flag : flags) {
+    const auto now = std::find_if(judged.begin(), judged.end(), [&](const JudgedFlag& one) { return one.row == flag->row && one.side == flag->side; });
+    if (now != judged.end() && raised_otherwise(flag->raised, now->raised)) {
+      names.insert(flag->row->alert.text);
+    }
+  }
+}
+
 // What some answer would change, by name: alert.scfe, rule.ottawa_knee.
 [[nodiscard]] std::vector<model::Word> changed_by(const View& view, const Hearers& hearers, const model::Item& item, Side side) {
   std::set<std::string> names;
   for (const model::Finding& finding : answers_to_try(item, side)) {
     const View then(view, finding);
-    const Answers answers(then);
-    for (const JudgedFlag* flag : hearers.flags) {
-      if (raised_otherwise(flag->raised, flag->flag->judge(answers, flag->side.value_or(Side::midline)))) {
-        names.insert(flag->row->alert.text);
-      }
-    }
+    add_raised_otherwise(then, hearers.flags, names);
     for (const JudgedRule* rule : hearers.rules) {
       if (answers_otherwise(rule->result, run_rule(rule->result.rule, then))) {
         names.insert(rule->result.rule.text);

@@ -105,6 +105,7 @@ msg-alert-not_put_back-raised = Same day: { $side } hip held bent and turned sin
 msg-alert-locked_knee-raised = Same day: the { $side } knee does not straighten, blocked since the injury or lately
 msg-alert-limp_child-no_steps = Same day: child who takes no steps, with a swollen knee or tender bone and a sign of the red list, and no injury: an infected joint or a broken bone until shown otherwise
 msg-alert-limp_child-raised = Same day: a limp in a child that no injury explains
+msg-alert-limp_child-testis = Same day, within the hour if it can be: a tender testis beside a limp, pain at the hip or sudden pain: a twisted testis until a surgeon has looked
 msg-alert-limp_child-slip_open = Same day: a slipped upper femoral epiphysis is not excluded, the hips were not both examined, in a child who limps without an injury
 msg-alert-nai-raised = Same day: findings for the safeguarding lead, by local law and protocol
 msg-alert-tumour-raised = Same day: bone pain that asks for a film within 48 hours, { $side }: at night and not ended by turning, or one that stays or that nothing explains at this age

@@ -51,12 +51,12 @@ void name_lost_pulse(Raised& raised, const Clue& dorsal, const Clue& tibial) {
 
 namespace {
 
-// What has no flow below it: both pulses of the foot, or the one at the groin or behind the knee while none of the foot is felt (our own
-// rule). That one is no sign of a cut-off foot by itself: behind a knee a pulse is often not found.
-[[nodiscard]] Clue flow_gone(const Answers& answers, Side side, const Clue& dorsal, const Clue& tibial) {
+// What has no flow below it: both pulses of the foot, or the one at the groin or behind the knee, or an artery that the Doppler does not hear, while none of
+// the foot is felt (page: "or no Doppler signal"; our own rule). That one is no sign of a cut-off foot by itself: behind a knee a pulse is often not found.
+[[nodiscard]] Clue flow_gone(const Answers& answers, Side side, const Clue& dorsal, const Clue& tibial, const Clue& unheard) {
   const bool felt = dorsal.is_no() || tibial.is_no();
   const auto above = [&](const ItemKey& item) { return felt ? Clue{} : unasked(pulse_absent(answers, item, side)); };
-  return led_by(every({dorsal, tibial}), {above("vessel.pulse_femoral"), above("vessel.pulse_popliteal")});
+  return led_by(every({dorsal, tibial}), {above("vessel.pulse_femoral"), above("vessel.pulse_popliteal"), felt ? Clue{} : unheard});
 }
 
 // The foot does not move, drops or has no power. What is known to be old says nothing of today: a paralysed leg, the power of a spastic one, an
@@ -68,7 +68,8 @@ namespace {
   const Clue still = paralysed ? fact(Tri::no) : answers.no("ankle.movement", side);
   const Clue drop = old_weakness || old_drop ? Clue{}
                                              : led_by(answers.yes("nerve.foot_drop", side),
-                                                      {answers.graded("nerve.power_ankle_dorsiflexion", side, {"0", "1", "2", "3"})});
+                                                      {answers.graded("nerve.power_ankle_dorsiflexion", side, {"0", "1", "2", "3"}),
+                                                       answers.graded("nerve.power_great_toe_extension", side, {"0", "1", "2", "3"})});
   const Clue push = old_weakness ? Clue{} : answers.graded("nerve.power_ankle_plantarflexion", side, {"0", "1", "2", "3"});
   return led_by(still, {drop, push});
 }
@@ -86,9 +87,24 @@ bool pulses_full(const Answers& answers, Side side) {
 
 namespace {
 
+// Colour that comes back at the great toe later than it should, by the time that was measured.
+[[nodiscard]] Clue comes_back_late(const Answers& answers, Side side) {
+  const std::int64_t limit = refill_limit(answers.view());
+  return answers.hear_as("vessel.capillary_refill_great_toe", side, [limit](const model::Finding& finding) -> Said {
+    const auto* time = std::get_if<model::Duration>(&finding.value);
+    return time == nullptr || !time->s ? Said{std::nullopt, "unsure"} : Said{static_cast<std::uint8_t>(time->s->steps * 1000 / model::Seconds::wire_rule.per_unit > limit ? 2 : 1), "known"};
+  });
+}
+
 [[nodiscard]] std::array<Clue, 3> cold_ill_coloured_slow(const Answers& answers, Side side) {
   return {answers.yes("vessel.foot_cold", side), answers.chosen("vessel.foot_colour", side, {"colour_pale", "colour_mottled", "colour_blue", "colour_dusky"}),
-          answers.yes("vessel.capillary_refill_slow", side)};
+          led_by(answers.yes("vessel.capillary_refill_slow", side), {comes_back_late(answers, side)})};
+}
+
+// First web, back of the foot and sole, as the check of the nerves below an injury has them (red flags page, section 0).
+[[nodiscard]] Clue touch_felt_less(const Answers& answers, Side side) {
+  const auto felt_less = [&](const ItemKey& item) { return answers.chosen(item, side, {"felt_less", "not_felt"}); };
+  return led_by(Clue{}, {felt_less("nerve.touch_first_web"), felt_less("nerve.touch_foot_dorsum"), felt_less("nerve.touch_sole")});
 }
 
 [[nodiscard]] bool without_blood_by_look(const std::array<Clue, 3>& foot) {
@@ -152,14 +168,29 @@ Clue poor_flow(const Answers& answers, Side side, const Clue& poor, const Clue& 
 
 namespace {
 
-// It was felt before at this exam, by whoever it was, and is gone: "pulse newly absent" (red flags page, section 5). One that is known to have been
+// A pulse that is felt, an artery that is heard.
+[[nodiscard]] bool flows(const model::Finding& finding) {
+  const auto* grade = std::get_if<model::Grade>(&finding.value);
+  const auto* heard = std::get_if<model::Answer>(&finding.value);
+  return (grade != nullptr && grade->grade.text != "0") || (heard != nullptr && heard->answer == model::AnswerWord::yes);
+}
+
+// Not felt, not heard, or looked for and not to be felt any more.
+[[nodiscard]] bool flows_no_more(const model::Finding& finding) {
+  const auto* grade = std::get_if<model::Grade>(&finding.value);
+  const auto* heard = std::get_if<model::Answer>(&finding.value);
+  const auto* not_done = std::get_if<model::NotDone>(&finding.value);
+  return (grade != nullptr && grade->grade.text == "0") || (heard != nullptr && heard->answer == model::AnswerWord::no) ||
+         (not_done != nullptr && not_done->reason == model::WhyNot::not_palpable);
+}
+
+// It was felt or heard before at this exam, by whoever it was, and is gone: "pulse newly absent" (red flags page, section 5). One that is known to have been
 // felt later has come back. Of two that differ each is judged alone (after/told_apart.hpp), so the other is looked for in the exam.
 void add_if_felt_before(const Answers& answers, const model::Finding& now, Clue& gone) {
   for (const model::Finding& before : *answers.view().exam().findings) {
-    const auto* grade = std::get_if<model::Grade>(&before.value);
     const model::Standing standing = before.standing.value_or(model::Standing::current);
     const bool stands = standing == model::Standing::current || standing == model::Standing::in_conflict;
-    const bool felt = stands && before.item == now.item && before.side == now.side && grade != nullptr && grade->grade.text != "0" && settles(before);
+    const bool felt = stands && before.item == now.item && before.side == now.side && flows(before) && settles(before);
     if (felt && !(before.examined_at && now.examined_at && *now.examined_at < *before.examined_at)) {
       gone.value = Tri::yes;
       gone.because.add({answers.view().trails().findings, &now});
@@ -176,6 +207,22 @@ void add_if_felt_before(const Answers& answers, const model::Finding& now, Clue&
   return gone;
 }
 
+// Felt, and not to be felt any more: no value says it, and both stand in the exam. A reading and a later one that could not be had are no two that differ.
+[[nodiscard]] Clue felt_no_more(const Answers& answers, const ItemKey& item, Side side) {
+  Clue gone;
+  const View& view = answers.view();
+  if (!view.exam().findings || view.at(item.name(), side).empty()) {
+    return gone;
+  }
+  for (const model::Finding& now : *view.exam().findings) {
+    const bool here = now.item.text == item.name() && now.side == side && now.standing.value_or(model::Standing::current) == model::Standing::current;
+    if (here && std::holds_alternative<model::NotDone>(now.value) && flows_no_more(now)) {
+      add_if_felt_before(answers, now, gone);
+    }
+  }
+  return gone;
+}
+
 }  // namespace
 
 // The same of two readings that stand beside each other, where neither was chosen.
@@ -183,8 +230,7 @@ Clue gone_between(const Answers& answers, std::string_view item, Side side) {
   Clue gone;
   if (answers.view().may_hold_two() && answers.view().exam().findings) {
     for (const model::Finding* now : answers.view().at(item, side)) {
-      const auto* grade = std::get_if<model::Grade>(&now->value);
-      if (grade != nullptr && grade->grade.text == "0" && settles(*now)) {
+      if (flows_no_more(*now) && settles(*now)) {
         add_if_felt_before(answers, *now, gone);
       }
     }
@@ -202,12 +248,7 @@ namespace {
   const auto tibial = highest_pressure(view, "vessel.pressure_posterior_tibial", side);
   const auto ankle = std::max(dorsal, tibial);  // none is less than any
   const bool silent = dorsal == 0 || tibial == 0;
-  const std::int64_t limit = refill_limit(view);
-  const Clue late = answers.hear_as("vessel.capillary_refill_great_toe", side, [limit](const model::Finding& finding) -> Said {
-    const auto* time = std::get_if<model::Duration>(&finding.value);
-    return time == nullptr || !time->s ? Said{std::nullopt, "unsure"} : Said{static_cast<std::uint8_t>(time->s->steps * 1000 / model::Seconds::wire_rule.per_unit > limit ? 2 : 1), "known"};
-  });
-  return silent || late.is_yes() || low_for_arm(view, ankle) == Tri::yes;
+  return silent || comes_back_late(answers, side).is_yes() || low_for_arm(view, ankle) == Tri::yes;
 }
 
 // One pulse lost after an injury is no lack of blood where the foot was found warm, feels and moves, nothing else speaks for one, and no knee was out of
@@ -215,13 +256,12 @@ namespace {
 // the symptom. Of the pulse behind the ankle no page says that healthy people lack it: there the colour has to come back in time as well (our own rules).
 [[nodiscard]] bool has_blood_beside(const Answers& answers, Side side, LostAlone lost, const Feet& feet, const Clue& fails) {
   const bool moves = answers.no("ankle.movement", side).is_no() || answers.count_at_least("gait.steps_now", 1).is_yes();
-  if (!feet.here[0].is_no() || !answers.yes("nerve.sensation_foot_reduced", side).is_no() || !moves || cannot_tell_of_pain(answers, side).is_yes() ||
+  const bool warm = feet.here[0].is_no() || (feet.here[0].is_yes() && feet.there[0].is_yes());  // or as cold as the other
+  if (!warm || !answers.yes("nerve.sensation_foot_reduced", side).is_no() || !moves || cannot_tell_of_pain(answers, side).is_yes() ||
       (lost == LostAlone::tibial && !feet.here[2].is_no()) || measured_without_flow(answers, side)) {
     return false;
   }
-  const auto felt_less = [&](const ItemKey& item) { return answers.chosen(item, side, {"felt_less", "not_felt"}); };
-  const bool second = led_by(fails, {feet.here[1], feet.here[2], felt_less("nerve.touch_first_web"), felt_less("nerve.touch_foot_dorsum"), felt_less("nerve.touch_sole"),
-                                     answers.graded("nerve.power_great_toe_extension", side, {"0", "1", "2", "3"}), answers.any_yes({"history.pain_out_of_proportion", "history.numb_or_tingling", "history.rest_pain_foot",
+  const bool second = led_by(fails, {feet.here[1], feet.here[2], touch_felt_less(answers, side), answers.any_yes({"history.pain_out_of_proportion", "history.numb_or_tingling", "history.rest_pain_foot",
                                                                                   "history.cold_pale_sudden"}, side),
                                      answers.any_yes({"history.injury_severe_or_crush", "history.both_legs_weak"}, Side::midline), numb_foot(answers, side), foot_deformed(answers, side),
                                      answers.chosen("nerve.sensation_loss_level", side, {"loss_toes_only", "loss_beyond_toes", "loss_whole_foot_or_more"}),
@@ -264,7 +304,8 @@ Clue newly_numb(const Answers& answers, Side side) {
   if (led_by(answers.yes("history.diabetes"), {answers.yes("history.leprosy"), answers.yes("body.feeling_lost", side)}).is_yes()) {
     return {};
   }
-  return led_by(answers.yes("nerve.sensation_foot_reduced", side), {answers.chosen("nerve.sensation_loss_level", side, {"loss_beyond_toes", "loss_whole_foot_or_more"})});
+  return led_by(answers.yes("nerve.sensation_foot_reduced", side),
+                {answers.chosen("nerve.sensation_loss_level", side, {"loss_beyond_toes", "loss_whole_foot_or_more"}), touch_felt_less(answers, side)});
 }
 
 Clue one_gone_one_poor(const Answers& answers, Side side) {
@@ -279,11 +320,28 @@ Clue pulse_above_lost(const Answers& answers, Side side) {
   return foot_taken_off(answers, side).is_yes() ? led_by(groin, {pulse_absent(answers, "vessel.pulse_popliteal", side)}) : groin;
 }
 
+namespace {
+
+// Severe pain, of whatever part, that no injury explains, while the other foot has blood and this one not: blood that is cut off hurts where the muscle is
+// (page: "pain at rest"). Where no side is complained of it is of the one that lacks blood. Of two feet without pulses for years nothing is of today (our own
+// rule).
+[[nodiscard]] Clue pain_of_one_side(const FootBlood& foot) {
+  const auto& complaint = foot.answers.view().exam().side;
+  const bool of_this_side = !complaint || *complaint == Side::midline || *complaint == foot.side;
+  // The pulse of the groin is felt in whoever has blood there.
+  const bool groin = pulse_absent(foot.answers, "vessel.pulse_femoral", foot.side).is_yes();
+  const bool other_has_blood = groin || foot.others_felt.is_yes() || (foot.feet.here[0].is_yes() && foot.feet.there[0].is_no());
+  return of_this_side && other_has_blood && !foot.hurt.is_yes() ? severe_pain_told(foot.answers) : Clue{};
+}
+
+}  // namespace
+
 FootBlood blood_of_foot(const Answers& answers, Side side) {
   FootBlood foot{answers, side, pulse_absent(answers, dorsal_pulse, side), pulse_absent(answers, tibial_pulse, side)};
   foot.one_lost = foot.dorsal.is_yes() || foot.tibial.is_yes();
   foot.felt_both = every({negate(foot.dorsal), negate(foot.tibial)});
-  foot.none_below = flow_gone(answers, side, foot.dorsal, foot.tibial);
+  foot.unheard = answers.no(doppler_heard, side);
+  foot.none_below = flow_gone(answers, side, foot.dorsal, foot.tibial, foot.unheard);
   foot.gross = foot.none_below.is_yes() && answers.yes("vessel.foot_cold", side).is_yes();
   foot.hurt = foot.gross ? hurt_lately(answers) : hurt_as_told(answers);
   const auto felt_there = [&](const ItemKey& item) { return bare_no(unasked(answers.graded(item, other_side(side), {"1", "2", "3"}))); };
@@ -291,23 +349,24 @@ FootBlood blood_of_foot(const Answers& answers, Side side) {
   foot.feet = {cold_ill_coloured_slow(answers, side), cold_ill_coloured_slow(answers, other_side(side))};
   foot.of_one_side = alone_without_blood(foot.feet);
   foot.sudden = answers.yes("history.cold_pale_sudden", side);
-  foot.unheard = answers.no(doppler_heard, side);
   foot.fails = foot_fails(answers, side);
   foot.poor = one_gone_one_poor(answers, side);
   foot.cut_off = pulse_above_lost(answers, side);
-  if (foot.one_lost) {
-    foot.dorsal_gone = newly_absent(answers, foot.dorsal);
-    foot.tibial_gone = newly_absent(answers, foot.tibial);
-    foot.gone = led_by(foot.dorsal_gone, {foot.tibial_gone});
-    foot.cut_off = foot.gone.is_yes() ? led_by(foot.cut_off, {foot.gone}) : foot.cut_off;
-  }
+  foot.dorsal_gone = foot.dorsal.is_yes() ? newly_absent(answers, foot.dorsal) : felt_no_more(answers, dorsal_pulse, side);
+  foot.tibial_gone = foot.tibial.is_yes() ? newly_absent(answers, foot.tibial) : felt_no_more(answers, tibial_pulse, side);
+  const Clue behind_knee = unasked(pulse_absent(answers, "vessel.pulse_popliteal", side));
+  const Clue silent = foot.unheard.is_yes() ? newly_absent(answers, foot.unheard) : Clue{};
+  const bool felt = foot.dorsal.is_no() || foot.tibial.is_no();
+  foot.above_gone = behind_knee.is_yes() && !felt ? newly_absent(answers, behind_knee) : Clue{};
+  foot.gone = led_by(foot.dorsal_gone, {foot.tibial_gone, silent, foot.above_gone});
+  foot.cut_off = foot.gone.is_yes() ? led_by(foot.cut_off, {foot.gone}) : foot.cut_off;
   if (foot.one_lost && foot.others_felt.is_yes() && foot.hurt.is_yes() && !foot.gone.is_yes()) {
     foot.lost = pulse_lost_alone(answers, side);
     foot.has_blood = foot.lost != LostAlone::none && has_blood_beside(answers, side, foot.lost, foot.feet, foot.fails);
   }
   // Pain at rest for longer than that is another trouble.
   foot.long_pain = answers.yes("history.rest_pain_over_2_weeks", side).is_yes();
-  foot.rest_pain = foot.long_pain ? fact(Tri::no) : foot_hurts_at_rest(answers, side);
+  foot.rest_pain = foot.long_pain ? fact(Tri::no) : led_by(answers.yes("history.rest_pain_foot", side), {pain_of_one_side(foot)});
   return foot;
 }
 

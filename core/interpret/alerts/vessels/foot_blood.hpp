@@ -32,7 +32,7 @@ struct FootBlood {
   Clue sudden{};  // told to have turned cold or pale within two weeks: the sign and the time in one answer
   Clue unheard{};
   Clue fails{}, poor{};
-  Clue dorsal_gone{}, tibial_gone{}, gone{};  // felt before at this exam
+  Clue dorsal_gone{}, tibial_gone{}, above_gone{}, gone{};  // felt or heard before at this exam
   Clue cut_off{};                             // no flow whatever the other pulses are: that of the groin, or one that was felt before
   bool has_blood = false;
   LostAlone lost = LostAlone::none;

@@ -3,6 +3,7 @@
 #include "core/interpret/alerts/red_flag.hpp"
 #include "core/interpret/alerts/vessels/foot_blood.hpp"
 
+#include <algorithm>
 #include <initializer_list>
 #include <string_view>
 
@@ -15,7 +16,8 @@ namespace {
 [[nodiscard]] Clue perfusion_sign(const FootBlood& foot) {
   const Clue refill = foot.felt_both.is_yes() && !foot.of_one_side ? fact(Tri::no) : unasked(foot.feet.here[2]);
   const Clue lost_by_injury = foot.has_blood ? Clue{} : every({circumstance(foot.hurt), foot.others_felt});
-  return led_by(either({foot.feet.here[0], every({foot.dorsal, foot.tibial}), lost_by_injury, refill}),
+  const bool cold_as_other = foot.has_blood && foot.feet.here[0].is_yes();
+  return led_by(either({cold_as_other ? Clue{} : foot.feet.here[0], every({foot.dorsal, foot.tibial}), lost_by_injury, refill}),
                 {foot.sudden, foot.answers.chosen("vessel.foot_colour", foot.side, {"colour_pale", "colour_mottled"}), foot.unheard, foot.cut_off,
                  poor_flow(foot.answers, foot.side, foot.poor, foot.fails)});
 }
@@ -40,6 +42,14 @@ namespace {
                 {answers.yes("history.pain_out_of_proportion", foot.side), answers.yes("history.both_legs_weak"), foot.hurt.is_yes() ? Clue{} : foot.rest_pain});
 }
 
+// Two of cold, of an ill colour and slow to fill, and the other foot has none of them where it was looked at: who cannot tell of pain is not asked for a symptom
+// (clinical safety, C13; our own rule).
+[[nodiscard]] bool two_signs_of_one_side(const Feet& feet) {
+  const auto yes = [](const Clue& one) { return one.is_yes(); };
+  return std::count_if(feet.here.begin(), feet.here.end(), yes) >= 2 && std::none_of(feet.there.begin(), feet.there.end(), yes) &&
+         std::any_of(feet.there.begin(), feet.there.end(), [](const Clue& one) { return one.is_no(); });
+}
+
 [[nodiscard]] Clue symptom_of_no_blood(const FootBlood& foot) {
   const Answers& answers = foot.answers;
   const Side side = foot.side;
@@ -47,11 +57,16 @@ namespace {
   Clue symptom = led_by(either({of_both ? Clue{} : circumstance(foot.hurt), answers.yes("nerve.sensation_foot_reduced", side), answers.yes("nerve.foot_drop", side),
                                 answers.no("ankle.movement", side), answers.yes("history.pain_out_of_proportion", side)}),
                         {foot.rest_pain, answers.yes("history.numb_or_tingling", side), numb_foot(answers, side), foot.fails, answers.yes("history.both_legs_weak"),
-                         answers.chosen("nerve.sensation_loss_level", side, {"loss_toes_only", "loss_beyond_toes", "loss_whole_foot_or_more"})});
+                         answers.chosen("nerve.sensation_loss_level", side, {"loss_toes_only", "loss_beyond_toes", "loss_whole_foot_or_more"}), newly_numb(answers, side),
+                         two_signs_of_one_side(foot.feet) ? cannot_tell_of_pain(answers, side) : Clue{}});
   // Both lost within this exam, or the one and no signal: that is new by itself, and waits neither for an injury nor for pain or numbness ("pulse newly
   // absent": red flags page, section 5).
-  if (foot.gone.is_yes() && ((foot.dorsal_gone.is_yes() && foot.tibial_gone.is_yes()) || foot.unheard.is_yes())) {
+  if (foot.gone.is_yes() && ((foot.dorsal_gone.is_yes() && foot.tibial_gone.is_yes()) || foot.unheard.is_yes() || foot.above_gone.is_yes())) {
     symptom = led_by(symptom, {foot.gone});
+  }
+  // Neither pulse, and the other foot has blood: no signal, or a foot that cannot tell what it feels, is enough (clinical safety, C13).
+  if (foot.dorsal.is_yes() && foot.tibial.is_yes() && foot.others_felt.is_yes()) {
+    symptom = led_by(symptom, {foot.unheard, answers.stopped("nerve.sensation_foot_reduced", side, {model::WhyNot::not_reliable, model::WhyNot::cannot_answer})});
   }
   return symptom;
 }

@@ -87,7 +87,7 @@ constexpr std::array<std::array<std::string_view, 3>, foot_input_count> foot_cla
   if (in.age && in.age->high >= foot_age_min && in.age->low <= 17) {
     flags.push_back({"paediatric_extension"});
   }
-  if (outcome == Outcome::negative && (cannot_now || tender_without_pain || heard.against_no)) {
+  if (outcome == Outcome::negative && (cannot_now || heard.walks_not || tender_without_pain || heard.against_no)) {
     flags.push_back({"contradicted"});
   }
   if (outcome == Outcome::positive && in.pregnant == Tri::yes) {

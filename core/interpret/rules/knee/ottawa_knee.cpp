@@ -115,7 +115,7 @@ constexpr std::int64_t film_from_years = 55;
   } else if (in.age && in.age->low <= 17) {
     flags.push_back({"paediatric_extension"});
   }
-  if (outcome == Outcome::negative && (cannot_now || in.other == Tri::yes || inputs.against_no)) {
+  if (outcome == Outcome::negative && (cannot_now || inputs.walks_not || in.other == Tri::yes || inputs.against_no)) {
     flags.push_back({"contradicted"});
   }
   if (outcome == Outcome::positive && in.pregnant == Tri::yes) {

@@ -135,7 +135,7 @@ void hear_blunt(const View& view, Side side, PittsburghHeard& inputs) {
   const bool bone = view.says_yes("knee.fibular_head_tender", side) || view.says_yes("knee.patella_tender", side) ||
                     view.says_yes("knee.bone_tender_elsewhere", side);
   // The rule looks at no bone, and after a twist not at walking either.
-  if (outcome == Outcome::negative && (cannot_now || bone || inputs.against_no)) {
+  if (outcome == Outcome::negative && (cannot_now || inputs.walks_not || bone || inputs.against_no)) {
     flags.push_back({"contradicted"});
   }
   if (outcome == Outcome::negative) {

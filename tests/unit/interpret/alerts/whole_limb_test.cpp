@@ -90,6 +90,8 @@ TEST_CASE("hip_fx_old: beside a sore knee not walking is never answered by a pai
   bench.count("gait.steps_now", 0);
   test(bench, "hip.log_roll", Side::left, false);
   CHECK(flag(bench, "hip_fx_old") == "not_asked");
+  CHECK(asks(bench, "hip_fx_old", "hip.leg_attitude"));  // an injured kneecap that nobody felt is not knocked on
+  bench.no("knee.patella_tender", Side::left);
   CHECK(asks(bench, "hip_fx_old", "hip.percussion_patellopubic"));
   test(bench, "hip.percussion_patellopubic", Side::left, false);
   CHECK(flag(bench, "hip_fx_old") == "asked_no");

@@ -184,6 +184,14 @@ TEST_CASE("C7: a negative ankle rule beside a midfoot rule that is contradicted,
   const auto of_ankle = rules_with("foot.pain_midfoot_zone left yes; ankle.pain_malleolar_zone left no; leg.fibular_neck_tender left yes");
   CHECK(has_word(*rule_named(of_ankle, "rule.ottawa_ankle"), "contradicted"));
   CHECK(has_word(*rule_named(of_ankle, "rule.ottawa_midfoot"), "beside_contradicted"));
+  // Who was asked to walk and could not, or is told not to bear weight, took no steps by no number: no criterion, and no film refused.
+  for (const char* stopped : {"gait.steps_now pain", "gait.steps_now unable", "gait.steps_now declined; history.weight_bearing left bears_not", "gait.steps_now declined; gait.pattern left will_not_walk"}) {
+    CAPTURE(stopped);
+    const auto walks_not = rules_with(std::string("foot.pain_midfoot_zone left no; ankle.pain_malleolar_zone left yes; ") + stopped);
+    REQUIRE(rule_named(walks_not, "rule.ottawa_ankle"));
+    CHECK(rule_named(walks_not, "rule.ottawa_ankle")->outcome == interpret::Outcome::negative);  // by its letter: four steps were taken at once
+    CHECK(has_word(*rule_named(walks_not, "rule.ottawa_ankle"), "contradicted"));
+  }
   const auto quiet = rules_with("foot.pain_midfoot_zone left yes; ankle.pain_malleolar_zone left no");
   REQUIRE(rule_named(quiet, "rule.ottawa_ankle"));
   CHECK(rule_named(quiet, "rule.ottawa_ankle")->outcome == interpret::Outcome::negative);

@@ -112,6 +112,21 @@ TEST_CASE("planted: a pulse of the foot that was felt at this exam and is gone i
     CHECK(asks(alone, "ali", "vessel.doppler_arterial_audible"));
     CHECK(is_now(twice("calf_pain", unhurt + "nerve.sensation_foot_reduced left no; vessel.doppler_arterial_audible left no", item, "2", -2, "0", -1), "ali"));
   }
+  // Felt, and an hour later not to be felt any more: no value says it. Knowing the first reading raises no less than not knowing it.
+  for (const std::string& item : {dorsal, tibial}) {
+    CAPTURE(item);
+    Bench no_more = visit("after_operation", 1996, "history.weeks_since_onset 0; vessel.foot_cold left yes; vessel.foot_cold right no; nerve.sensation_foot_reduced left yes; " + full_right + item + " left 2; ");
+    model::Finding later = no_more.exam.findings->back();
+    later.finding = id_of(990);
+    later.value = model::NotDone{model::WhyNot::not_palpable, std::nullopt};
+    no_more.exam.findings->push_back(later);
+    CHECK(is_now(no_more, "ali"));
+    const auto line = alert(no_more, "ali");
+    REQUIRE(line);
+    CHECK(std::find(line->because.begin(), line->because.end(), *later.finding) != line->because.end());
+  }
+  // Behind the knee, above a plaster that hides the foot.
+  CHECK(is_now(twice("after_plaster", "history.weeks_since_onset 0; body.cast left cast_shin+cast_foot; vessel.pulse_popliteal left 2", "vessel.pulse_popliteal", "2", -2, "0", -1), "ali"));
   // Both lost, by nobody's blow, and nothing else that speaks: now.
   const std::string neither = "history.mechanism no_injury; history.weeks_since_onset 0; vessel.foot_cold left no; nerve.sensation_foot_reduced left no; ankle.movement left yes; history.rest_pain_foot left no; " + full_right + "vessel.pulse_dorsalis_pedis left 2; vessel.pulse_posterior_tibial left 2; ";
   Bench both = twice("calf_pain", neither, dorsal, "2", -2, "0", -1);

@@ -254,11 +254,64 @@ TEST_CASE("planted: that no clot is suspected silences no swollen calf and no te
   CHECK(asks(visit("calf_pain", 1986, "leg.calf_tender_vein left yes; leg.calf_swelling left no; history.mechanism no_injury; history.examiner_suspects_clot no"), "dvt", "history.cancer_active"));
 }
 
-// Red flags page, section 5: one sign and one symptom, pain among them. That severe pain at rest of whom the foot is examined for is pain of
-// that foot is our own rule.
-TEST_CASE("planted: a foot without its pulses, and pain at rest that was given as a figure") {
-  const std::string lost = "vessel.pulse_dorsalis_pedis left 0; vessel.pulse_posterior_tibial left 0; history.weeks_since_onset 0; ";
-  CHECK(is_now(visit("forefoot_pain", 1956, lost + "history.pain_at_rest 8"), "ali"));
-  CHECK_FALSE(raised(visit("forefoot_pain", 1956, lost + "history.pain_at_rest 3"), "ali"));
-  CHECK_FALSE(raised(visit("chronic_knee", 1956, lost + "history.pain_at_rest 8"), "ali"));  // of the knee
+namespace {
+const std::string neither_left = "history.weeks_since_onset 0; history.mechanism no_injury; vessel.pulse_dorsalis_pedis left 0; vessel.pulse_posterior_tibial left 0; ";
+const std::string both_right = "vessel.pulse_dorsalis_pedis right 2; vessel.pulse_posterior_tibial right 2; ";
+const std::string cold_pale = "history.weeks_since_onset 0; history.mechanism no_injury; vessel.foot_cold left yes; vessel.foot_colour left colour_pale; vessel.foot_cold right no; ";
+}  // namespace
+
+// Red flags page, section 5: "one perfusion sign + one symptom is enough", "rest pain". That severe pain anywhere in the leg counts while the other
+// foot has blood is our own rule.
+TEST_CASE("planted: a foot without its pulses or cold, the other one with blood, and severe pain of whatever part: blood is cut off; of two feet pulseless alike, or little pain, it is asked") {
+  for (const char* why : {"forefoot_pain", "calf_pain", "chronic_knee", "back_leg", "free", "hip_groin"}) {
+    for (const char* pain : {"history.pain_at_rest 8", "history.pain_now 9", "history.pain_at_night 10", "history.pain_severe_sudden yes"}) {
+      CAPTURE(why);
+      CAPTURE(pain);
+      CHECK(is_now(visit(why, 1956, neither_left + both_right + pain), "ali"));
+      CHECK(is_now(visit(why, 1956, cold_pale + pain), "ali"));
+    }
+    CAPTURE(why);
+    CHECK_FALSE(raised(visit(why, 1956, neither_left + both_right + "history.pain_at_rest 3"), "ali"));
+    CHECK_FALSE(raised(visit(why, 1956, neither_left + "vessel.pulse_dorsalis_pedis right 0; vessel.pulse_posterior_tibial right 0; history.pain_at_rest 8"), "ali"));
+  }
+  CHECK(is_now(visit("hip_groin", 1960, "history.weeks_since_onset 0; history.mechanism no_injury; vessel.pulse_femoral left 0; history.pain_severe_sudden yes"), "ali"));
+}
+
+// "Pulses newly absent (or no Doppler signal)": section 5.
+TEST_CASE("planted: an artery that the Doppler does not hear counts like lost pulses: beside a cold foot, or where neither pulse is felt and the other foot has blood") {
+  const std::string silent = "vessel.doppler_arterial_audible left no; ";
+  const std::string none = "nerve.sensation_foot_reduced left no; nerve.foot_drop left no; ankle.movement left yes; history.pain_out_of_proportion left no; ";
+  CHECK(is_now(visit("calf_pain", 1956, "history.weeks_since_onset 0; history.mechanism no_injury; vessel.foot_cold left yes; vessel.foot_cold right no; " + silent + none), "ali"));
+  CHECK(is_now(visit("after_operation", 1966, neither_left + both_right + silent + none), "ali"));
+  CHECK(is_now(visit("after_operation", 1966, neither_left + both_right + "nerve.sensation_foot_reduced left pain; vessel.doppler_arterial_audible left no"), "ali"));
+  CHECK_FALSE(raised(visit("calf_pain", 1956, "history.weeks_since_onset 0; history.mechanism no_injury; vessel.foot_cold left no; vessel.pulse_dorsalis_pedis left 2; vessel.pulse_posterior_tibial left 2; " + silent + none), "ali"));
+}
+
+// Section 0 (nv_check: first web, back of the foot, sole, toe up) and clinical safety, C13 (who cannot tell).
+TEST_CASE("planted: the touch and the great toe of the nerve check, and two signs of one side of who cannot tell, stand for a symptom; winter's feet and full pulses do not") {
+  for (const char* nerve : {"nerve.touch_first_web left not_felt", "nerve.touch_foot_dorsum left felt_less", "nerve.touch_sole left not_felt", "nerve.power_great_toe_extension left 2"}) {
+    CAPTURE(nerve);
+    CHECK(is_now(visit("calf_pain", 1956, cold_pale + nerve), "ali"));
+    CHECK_FALSE(raised(visit("calf_pain", 1956, "history.weeks_since_onset 0; history.mechanism no_injury; vessel.foot_cold left no; vessel.pulse_dorsalis_pedis left 2; vessel.pulse_posterior_tibial left 2; " + std::string(nerve)), "ali"));
+  }
+  CHECK(is_now(visit("calf_pain", 1956, cold_pale + "general.answers_reliable no"), "ali"));
+  CHECK_FALSE(raised(visit("calf_pain", 1956, cold_pale + "general.answers_reliable yes"), "ali"));
+  CHECK_FALSE(raised(visit("calf_pain", 1956, "history.weeks_since_onset 0; history.mechanism no_injury; vessel.foot_cold both yes; vessel.foot_colour both colour_pale; general.answers_reliable no"), "ali"));
+  const std::string plaster = "history.weeks_since_onset 0; body.cast left cast_shin+cast_foot; ";
+  CHECK(is_now(visit("after_plaster", 1986, plaster + "nerve.touch_first_web left not_felt; ankle.movement left no"), "acs"));
+  CHECK(is_now(visit("after_plaster", 1986, plaster + "history.pain_at_rest 9; foot.toes_extension_active left no"), "acs"));
+  CHECK(is_now(visit("after_plaster", 1986, plaster + "general.answers_reliable no; vessel.foot_colour left colour_pale; vessel.foot_cold left yes"), "acs"));
+  CHECK_FALSE(raised(visit("after_plaster", 1986, plaster + "history.pain_at_rest 9; foot.toes_extension_active left yes; vessel.foot_cold left no"), "acs"));
+}
+
+// C2 ("pulseless or cold limb" may not interrupt an ordinary day): as cold as the other, it is no sign of one foot.
+TEST_CASE("planted: one pulse not found in a twisted knee whose foot is as cold as the other, feels and moves asks for a Doppler; a cold foot of one side is now; a plaster over it is opened first") {
+  const std::string twisted = "history.mechanism twist; vessel.pulse_dorsalis_pedis left 0; vessel.pulse_posterior_tibial left 2; " + both_right +
+                              "nerve.sensation_foot_reduced left no; ankle.movement left yes; gait.steps_now 4; history.knee_dislocated left no; knee.look_deformity left no; vessel.foot_cold left yes; ";
+  CHECK_FALSE(raised(visit("acute_knee", 1996, twisted + "vessel.foot_cold right yes"), "ali"));
+  CHECK(asks(visit("acute_knee", 1996, twisted + "vessel.foot_cold right yes"), "ali", "vessel.doppler_arterial_audible"));
+  CHECK(is_now(visit("acute_knee", 1996, twisted + "vessel.foot_cold right no"), "ali"));
+  const auto under = alert(visit("after_plaster", 1986, cold_pale + "body.cast left cast_shin; nerve.sensation_foot_reduced left yes"), "ali");
+  REQUIRE(under);
+  CHECK(under->meanwhile.front().text == "msg.meanwhile.open_dressings");
 }
