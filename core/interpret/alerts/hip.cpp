@@ -139,8 +139,10 @@ namespace {
   const bool hip_not_shown = sign.value == Tri::undetermined && sign.ask.empty() && !sign.open.empty();
   const bool of_knee = complains_of_the_knee(answers) && !fell(answers) && !answers.yes("history.walking_lost").is_yes() && !cannot_speak_for_pain(answers).is_yes();
   if (of_knee && !hip_not_shown) {
-    const Clue next = may_be_knocked(answers, side) ? answers.positive("hip.percussion_patellopubic", side) : answers.chosen("hip.leg_attitude", side, {"attitude_short_turned_out"});
-    return walks_not.is_yes() && sign.is_no() ? next : sign;
+    if (!walks_not.is_yes() || !sign.is_no()) {
+      return sign;
+    }
+    return may_be_knocked(answers, side) ? answers.positive("hip.percussion_patellopubic", side) : answers.chosen("hip.leg_attitude", side, {"attitude_short_turned_out"});
   }
   // Of who took no steps before and cannot tell of pain nothing else shows what a fall did (page: "cognitive impairment").
   const Clue untold = took_no_steps_before(answers).is_yes() && cannot_speak_for_pain(answers).is_yes() ? took_no_steps_before(answers) : Clue{};

@@ -68,10 +68,10 @@ void make_now_if_ill(const Answers& answers, Raised& raised) {
 
 // Nobody sees a hip swell: that the smallest movement hurts badly, or that it is held bent and turned out, stands for heat and swelling.
 [[nodiscard]] Clue infected_hip(const Answers& answers, Side side, const Clue& lowered) {
-  // Told so, or seen in how it is let be rolled and turned.
-  const Clue severe = led_by(answers.yes("hip.pain_passive_severe", side),
-                             {hurts_badly_on(answers, side, {"hip.log_roll", "hip.internal_rotation_passive_seated", "hip.internal_rotation_passive_supine"})});
   const Clue roll = answers.positive("hip.log_roll", side);
+  // Told so, or seen in how it is let be rolled and turned.
+  const Clue moved = roll.is_no() ? Clue{} : hurts_badly_on(answers, side, {"hip.log_roll", "hip.internal_rotation_passive_seated", "hip.internal_rotation_passive_supine"});
+  const Clue severe = led_by(answers.yes("hip.pain_passive_severe", side), {moved});
   const Clue hot_skin = answers.chosen("hip.look_skin", side, {"hip_hot_red"});
   // With a fever a roll that hurts, or a hip held bent, is enough (our own rule).
   const Clue signs = led_by(Clue{}, {roll, answers.chosen("hip.leg_attitude", side, {"attitude_held_bent"})});

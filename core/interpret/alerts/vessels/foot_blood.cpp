@@ -89,6 +89,9 @@ namespace {
 
 // Colour that comes back at the great toe later than it should, by the time that was measured.
 [[nodiscard]] Clue comes_back_late(const Answers& answers, Side side) {
+  if (answers.view().at("vessel.capillary_refill_great_toe", side).empty()) {
+    return {};
+  }
   const std::int64_t limit = refill_limit(answers.view());
   return answers.hear_as("vessel.capillary_refill_great_toe", side, [limit](const model::Finding& finding) -> Said {
     const auto* time = std::get_if<model::Duration>(&finding.value);
@@ -211,7 +214,7 @@ void add_if_felt_before(const Answers& answers, const model::Finding& now, Clue&
 [[nodiscard]] Clue felt_no_more(const Answers& answers, const ItemKey& item, Side side) {
   Clue gone;
   const View& view = answers.view();
-  if (!view.exam().findings || view.at(item.name(), side).empty()) {
+  if (!view.may_hold_two() || !view.exam().findings) {
     return gone;
   }
   for (const model::Finding& now : *view.exam().findings) {
@@ -328,10 +331,12 @@ namespace {
 [[nodiscard]] Clue pain_of_one_side(const FootBlood& foot) {
   const auto& complaint = foot.answers.view().exam().side;
   const bool of_this_side = !complaint || *complaint == Side::midline || *complaint == foot.side;
+  if (!of_this_side || foot.hurt.is_yes()) {
+    return {};
+  }
+  const bool other_has_blood = foot.others_felt.is_yes() || (foot.feet.here[0].is_yes() && foot.feet.there[0].is_no());
   // The pulse of the groin is felt in whoever has blood there.
-  const bool groin = pulse_absent(foot.answers, "vessel.pulse_femoral", foot.side).is_yes();
-  const bool other_has_blood = groin || foot.others_felt.is_yes() || (foot.feet.here[0].is_yes() && foot.feet.there[0].is_no());
-  return of_this_side && other_has_blood && !foot.hurt.is_yes() ? severe_pain_told(foot.answers) : Clue{};
+  return other_has_blood || pulse_absent(foot.answers, "vessel.pulse_femoral", foot.side).is_yes() ? severe_pain_told(foot.answers) : Clue{};
 }
 
 }  // namespace
@@ -354,10 +359,12 @@ FootBlood blood_of_foot(const Answers& answers, Side side) {
   foot.cut_off = pulse_above_lost(answers, side);
   foot.dorsal_gone = foot.dorsal.is_yes() ? newly_absent(answers, foot.dorsal) : felt_no_more(answers, dorsal_pulse, side);
   foot.tibial_gone = foot.tibial.is_yes() ? newly_absent(answers, foot.tibial) : felt_no_more(answers, tibial_pulse, side);
-  const Clue behind_knee = unasked(pulse_absent(answers, "vessel.pulse_popliteal", side));
   const Clue silent = foot.unheard.is_yes() ? newly_absent(answers, foot.unheard) : Clue{};
   const bool felt = foot.dorsal.is_no() || foot.tibial.is_no();
-  foot.above_gone = behind_knee.is_yes() && !felt ? newly_absent(answers, behind_knee) : Clue{};
+  if (answers.view().may_hold_two() && !felt) {
+    const Clue behind_knee = unasked(pulse_absent(answers, "vessel.pulse_popliteal", side));
+    foot.above_gone = behind_knee.is_yes() ? newly_absent(answers, behind_knee) : Clue{};
+  }
   foot.gone = led_by(foot.dorsal_gone, {foot.tibial_gone, silent, foot.above_gone});
   foot.cut_off = foot.gone.is_yes() ? led_by(foot.cut_off, {foot.gone}) : foot.cut_off;
   if (foot.one_lost && foot.others_felt.is_yes() && foot.hurt.is_yes() && !foot.gone.is_yes()) {

@@ -50,14 +50,14 @@ namespace {
          std::any_of(feet.there.begin(), feet.there.end(), [](const Clue& one) { return one.is_no(); });
 }
 
-[[nodiscard]] Clue symptom_of_no_blood(const FootBlood& foot) {
+[[nodiscard]] Clue symptom_of_no_blood(const FootBlood& foot, const Clue& perfusion) {
   const Answers& answers = foot.answers;
   const Side side = foot.side;
   const bool of_both = lacks_like_the_other(answers, foot.feet, foot.one_lost) && !led_by(foot.sudden, {foot.cut_off, foot.poor, foot.unheard}).is_yes();
   Clue symptom = led_by(either({of_both ? Clue{} : circumstance(foot.hurt), answers.yes("nerve.sensation_foot_reduced", side), answers.yes("nerve.foot_drop", side),
                                 answers.no("ankle.movement", side), answers.yes("history.pain_out_of_proportion", side)}),
                         {foot.rest_pain, answers.yes("history.numb_or_tingling", side), numb_foot(answers, side), foot.fails, answers.yes("history.both_legs_weak"),
-                         answers.chosen("nerve.sensation_loss_level", side, {"loss_toes_only", "loss_beyond_toes", "loss_whole_foot_or_more"}), newly_numb(answers, side),
+                         answers.chosen("nerve.sensation_loss_level", side, {"loss_toes_only", "loss_beyond_toes", "loss_whole_foot_or_more"}), perfusion.is_no() ? Clue{} : newly_numb(answers, side),
                          two_signs_of_one_side(foot.feet) ? cannot_tell_of_pain(answers, side) : Clue{}});
   // Both lost within this exam, or the one and no signal: that is new by itself, and waits neither for an injury nor for pain or numbness ("pulse newly
   // absent": red flags page, section 5).
@@ -220,7 +220,7 @@ Raised limb_ischaemia(const Answers& answers, Side side) {
   const FootBlood foot = blood_of_foot(answers, side);
   const Clue perfusion = perfusion_sign(foot);
   const bool reached = perfusion.is_yes() && blood_reaches(foot);
-  const Clue symptom = reached ? symptom_of_winter(foot) : symptom_of_no_blood(foot);
+  const Clue symptom = reached ? symptom_of_winter(foot) : symptom_of_no_blood(foot, perfusion);
   const Clue shape = bent_beside_lost(foot);
   const auto [stands, lately] = how_long(foot, shape);
   Raised raised;
