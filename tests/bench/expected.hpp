@@ -9,6 +9,8 @@
 #include <algorithm>
 #include <optional>
 #include <string>
+#include <string_view>
+#include <utility>
 #include <vector>
 
 namespace limbledger::bench {
@@ -85,6 +87,9 @@ namespace limbledger::bench {
       }
     }
   }
+  // As a folded exam brings them: by the letters of the item, then left, midline, right.
+  const auto place = [](const model::Finding& one) { return std::pair(std::string_view(one.item.text), one.side == model::Side::left ? 0 : (one.side == model::Side::midline ? 1 : 2)); };
+  std::stable_sort(exam.findings->begin(), exam.findings->end(), [&](const model::Finding& a, const model::Finding& b) { return place(a) < place(b); });
   return exam;
 }
 

@@ -135,11 +135,47 @@ class Recorded {
   return clue;
 }
 
-// A function object is made of `says` only where something was recorded: of most of what is asked for nothing was.
+// The one finding of this side and of the person as a whole, where nothing about it needs more than to be read; most are such.
+[[nodiscard]] const model::Finding* plain_finding(const View& view, const model::Item& item, Side side) {
+  if (view.limb_missing()) {
+    return nullptr;
+  }
+  const model::Finding* plain = nullptr;
+  for (const model::Finding* one : view.of(item)) {
+    if (one->side != side && one->side != Side::midline) {
+      continue;
+    }
+    const bool read_as_it_is = plain == nullptr && settles(*one) && !std::holds_alternative<model::NotDone>(one->value) && (!one->quality || one->quality->empty()) &&
+                               one->standing.value_or(model::Standing::current) != model::Standing::in_conflict;
+    if (!read_as_it_is) {
+      return nullptr;
+    }
+    plain = one;
+  }
+  return plain;
+}
+
+// Of most of what is asked for nothing was recorded, and else one plain finding; a function object is made of `says` only for the rest.
+template <class Reads>
+[[nodiscard]] Clue hear_with(const View& view, const model::Item* known, const ItemKey& item, Side side, const Reads& says) {
+  if (nothing_of(view, known)) {
+    return to_be_asked(view, known, side);
+  }
+  if (const model::Finding* plain = known != nullptr ? plain_finding(view, *known, side) : nullptr) {
+    const std::optional<std::uint8_t> bits = says(*plain).bits;
+    if (bits == says_yes || bits == says_no) {
+      Clue clue;
+      clue.value = tri(bits == says_yes);
+      (clue.is_yes() ? clue.because : clue.against) = FindingTrail(view.trails().findings, plain);
+      return clue;
+    }
+  }
+  return hear_item(view, known, item.name(), side, says);
+}
+
 template <class Reads>
 [[nodiscard]] Clue hear_with(const View& view, const ItemKey& item, Side side, const Reads& says) {
-  const model::Item* known = view.edition().item_of(item);
-  return nothing_of(view, known) ? to_be_asked(view, known, side) : hear_item(view, known, item.name(), side, says);
+  return hear_with(view, view.edition().item_of(item), item, side, says);
 }
 
 }  // namespace
@@ -225,8 +261,7 @@ Clue Answers::hear_as(const ItemKey& item, Side side, const Says& says) const { 
 
 Clue Answers::yes(const ItemKey& item, Side side) const {
   const model::Item* known = view_.edition().item_of(item);
-  return nothing_of(view_, known) ? to_be_asked(view_, known, side)
-                                  : unless_untold(*this, item, side, hear_item(view_, known, item.name(), side, &says_answer));
+  return nothing_of(view_, known) ? to_be_asked(view_, known, side) : unless_untold(*this, item, side, hear_with(view_, known, item, side, &says_answer));
 }
 
 Clue Answers::no(const ItemKey& item, Side side) const {
@@ -272,7 +307,7 @@ Clue Answers::any_yes(std::initializer_list<ItemKey> items, Side side) const {
     if (nothing_of(view_, known)) {
       continue;
     }
-    if (const Clue one = hear_item(view_, known, item.name(), side, &says_answer); one.is_yes()) {
+    if (const Clue one = hear_with(view_, known, item, side, &says_answer); one.is_yes()) {
       out.value = Tri::yes;
       out.because.add(one.because);
     }

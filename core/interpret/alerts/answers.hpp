@@ -45,6 +45,7 @@ enum class Known : std::uint8_t {
   body_fails,
   untold_pain,
   fever_of_child,
+  pelvis_broken,
   whole_body
 };
 inline constexpr std::size_t known_count = static_cast<std::size_t>(Known::whole_body) + 1;

@@ -32,7 +32,7 @@ namespace {
 // A leg that is out of shape, or whose pelvis may be broken, is looked at and not rolled (exam sequence page, section 4).
 [[nodiscard]] Clue roll_or_look(const Answers& answers, Side side, const Clue& roll) {
   const bool left_alone = roll.value == Tri::undetermined && !roll.ask.empty() &&
-                          (answers.any_yes({"knee.look_deformity", "leg.look_deformity"}, side).is_yes() || broken_pelvis(answers, side).clue.is_yes());
+                          (answers.any_yes({"knee.look_deformity", "leg.look_deformity"}, side).is_yes() || answers.once(Known::pelvis_broken, Side::midline, [&] { return broken_pelvis(answers, Side::midline).clue; }).is_yes());
   if (!left_alone) {
     return roll;
   }

@@ -142,8 +142,10 @@ Raised leg_clot(const Answers& answers, Side side) {
   const Clue entry = either({led_by(answers.yes("leg.calf_swelling", side), {fuller}), whole, unasked(tender), suspects});
   // Signs that were counted stand beside what is told: who says no, or cannot say, may still lack breath (our own rule).
   const Clue chest = led_by(answers.yes("history.breathless"), {counted_of_chest(answers)});
-  const Clue wells = entry.is_no() ? Clue{} : wells_clue(answers, side, fuller);
   const Clue bears = bare_no(pregnant(answers));
+  // The points are counted where they can decide: a leg that points to a clot, or where nothing else is left but them.
+  const bool counts = entry.is_yes() || (!entry.is_no() && suspects.is_no() && bears.is_no() && chest.is_no());
+  const Clue wells = counts ? wells_clue(answers, side, fuller) : Clue{};
   // Swollen as a whole and blue: the veins are closed so far that the leg itself is in danger; no score is waited for (our own rule).
   const Clue blue = whole.is_yes() ? answers.chosen("vessel.foot_colour", side, {"colour_blue", "colour_dusky"}) : Clue{};
   const bool found = entry.is_yes() || vein.is_yes();
