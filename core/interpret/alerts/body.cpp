@@ -190,8 +190,11 @@ Raised cauda_equina(const Answers& answers, Side) {
   const Clue numb_lately = legs.newly_numb_roots.is_yes() ? every({legs.newly_numb_roots, root_pain, of_short_history(answers)}) : Clue{};
   // Pain down both legs from the back, and new.
   const Clue both_legs = unasked(every({pain_both, root_pain, of_short_history(answers)}));
+  // Weak by the day, and the jerks of both ankles gone: it climbs whether or not anything hurts (from memory: no page names it; our own rule).
+  const Clue no_jerk = told_weak.is_yes() && worse.is_yes() ? unasked(every({answers.graded("nerve.reflex_ankle", Side::left, {"0"}), answers.graded("nerve.reflex_ankle", Side::right, {"0"})})) : Clue{};
+  const Clue climbs = no_jerk.is_yes() && !of_weeks ? every({told_weak, worse, no_jerk}) : Clue{};
   Raised raised;
-  raised.clue = led_by(either({saddle, bladder, two_sided}), {told_more, weak_legs.is_yes() ? weak_from_back : Clue{}, both_legs, numb_lately});
+  raised.clue = led_by(either({saddle, bladder, two_sided}), {told_more, weak_legs.is_yes() ? weak_from_back : Clue{}, both_legs, numb_lately, climbs});
   const Clue weeks = answers.count_at_least("history.weeks_since_onset", short_history_weeks + 1);
   // Pain down both legs from the back, and nobody said since when: that is asked, and the rest is no no. The weeks may be those of the back:
   // it is no no until somebody said that neither leg is weak or gets weaker.
@@ -227,7 +230,7 @@ Raised cauda_equina(const Answers& answers, Side) {
   }
   if (raised.clue.is_yes() && !saddle.is_yes() && !bladder.is_yes()) {
     const bool of_both = weak_legs.is_yes() || two_sided.is_yes() || both_legs.is_yes() || numb_lately.is_yes() || told_weak.is_yes();
-    raised.what = legs.cord.is_yes() ? "cord" : (of_both ? "both_legs" : "raised");
+    raised.what = legs.cord.is_yes() ? "cord" : (climbs.is_yes() && !root_pain.is_yes() ? "climbs" : (of_both ? "both_legs" : "raised"));
   }
   raised.urgency = AlertClass::now;
   raised.interrupts = true;

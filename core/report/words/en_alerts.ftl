@@ -59,6 +59,7 @@ msg-alert-ali-no_pulse_tibial = Call now: no pulse behind the { $side } inner an
 msg-alert-dislocation-raised = Same day: { $side } kneecap went out of place, a film looks for loose bone
 msg-alert-dislocation-out_now = Same day, and soon: { $side } kneecap lies out of place
 msg-alert-ces-both_legs = Call now: both legs weak, numb or in pain from the back, its nerves are pressed
+msg-alert-ces-climbs = Call now: both legs weak and weaker by the day, and the jerks of both ankles gone: nerves or spinal cord until a hospital has looked; the breath is watched
 msg-alert-ces-cord = Call now: signs of the cord in both legs with pain of the back or a known cancer, the cord is pressed
 msg-alert-ces-raised = Call now: numb between the legs, or bladder or bowel changed, nerves of the back are pressed
 msg-alert-septic_adult-raised = Same day: { $side } knee hot or swollen, tender and stiff, an infected joint until joint fluid is seen; no fever says nothing against it

@@ -250,3 +250,14 @@ TEST_CASE("planted: a weak pulse is quoted as no answer against a limb without b
   const KneeVisit alone = visit_with("calf_pain", "1960-01-01", "vessel.pulse_dorsalis_pedis left grade:1;vessel.pulse_posterior_tibial left grade:1;vessel.foot_cold left answer:unsure");
   CHECK(untold_flag(alone, "ali") != "asked_no");
 }
+
+// No page names it, and it is raised by our own rule (from memory: weakness that climbs, without jerks and often without pain).
+TEST_CASE("planted: legs weaker by the day without the jerks of the ankles are now, whatever hurts; with jerks, or of months, they are asked after") {
+  const std::string weak = "history.mechanism midline choice:no_injury;history.both_legs_weak midline answer:yes;history.weakness_getting_worse midline answer:yes;";
+  const auto jerks = [](const char* grade) {
+    return std::string("nerve.reflex_ankle left grade:") + grade + ";nerve.reflex_ankle right grade:" + grade;
+  };
+  CHECK(untold_line(visit_with("limping_child", "2018-03-10", weak + jerks("0")), "ces") == "climbs");
+  CHECK(untold_line(visit_with("limping_child", "2018-03-10", weak + jerks("2+")), "ces") == "none");
+  CHECK(untold_line(visit_with("free", "1960-03-10", weak + "history.weeks_since_onset midline count:30;" + jerks("0")), "ces") == "none");
+}
