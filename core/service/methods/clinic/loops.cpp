@@ -200,8 +200,13 @@ using VisitRows = std::vector<ledger::ListedExam>;
     text += report::wrapped(person_in_words(one.person, words), "- ");
     for (const ListedLoop& loop : one.loops) {
       text += report::wrapped(loop.text->text, "    ");
+      // Of several lines of the exam that were put off in the same words these stand once.
+      std::vector<std::string> told;
       for (const ToldPutOff& put_off : loop.put_off.value_or(std::vector<ToldPutOff>{})) {
-        text += report::wrapped(put_off.text->text, "      ");
+        if (std::find(told.begin(), told.end(), put_off.text->text) == told.end()) {
+          told.push_back(put_off.text->text);
+          text += report::wrapped(told.back(), "      ");
+        }
       }
     }
   }

@@ -166,4 +166,23 @@ TEST_CASE("what is left open names of a line that was put off again the newest, 
   CHECK(at(open[0], "/put_off/1").empty());
 }
 
+TEST_CASE("two lines of one exam that were put off in the same words: both are listed, and the page says it once") {
+  Visit visit;
+  visit.findings(R"({"item":"history.pop","side":"left","value":{"kind":"answer","answer":"no"}})");
+  visit.write("exam.swap_sides", R"("reason":"the other knee was meant")");
+  model::FindingId finding;
+  finding.bytes.fill(8);
+  const std::vector<std::string> there{visit.elsewhere("finding", flexion_elsewhere("left", 96)),
+                                       visit.elsewhere("finding", R"({"finding":")" + finding.to_text() + R"(","observation":{"item":"history.pop","side":"left","value":{"kind":"answer","answer":"yes"}}})")};
+  for (const std::string& one : there) {
+    visit.write("conflict.put_off", R"("about":"side_exchange_unseen","entries":[")" + one + R"("],"asked":"his mother, which leg it was","look_again":"2026-12-01")");
+  }
+  const auto open = loops_of(visit, "in_conflict", "2026-11-25");
+  REQUIRE(open.size() == 1);
+  CHECK_FALSE(at(open[0], "/put_off/1").empty());
+  const std::string page = at(visit.ok("loop.list", R"({"language":"en","as_of":"2026-11-25"})"), "/text");
+  CHECK(holds(page, "his mother, which leg it was"));
+  CHECK(page.find("his mother", page.find("his mother") + 1) == std::string::npos);
+}
+
 }  // namespace limbledger::service::test::decided_why
