@@ -23,27 +23,24 @@ constexpr std::size_t visits_without_impression = 3;
   return item.became == model::Became::lost || is_past(item.by, today);
 }
 
-[[nodiscard]] bool was_reviewed(const model::Exam& exam, std::span<const Visit> visits) {
-  return std::any_of(visits.begin(), visits.end(), [&](const Visit& other) { return exam.exam && other.exam->reviews == exam.exam && !is_void(*other.exam); });
-}
-
 [[nodiscard]] bool review_open(const model::PlanItem& item, const model::Exam& exam, std::span<const Visit> visits, const model::PartialDate& today) {
   if (item.kind != model::PlanKind::review || item.became == model::Became::done || item.became == model::Became::declined || !is_past(item.by, today)) {
     return false;
   }
-  return !was_reviewed(exam, visits);
+  return std::none_of(visits.begin(), visits.end(), [&](const Visit& other) {
+    return exam.exam && other.exam->reviews == exam.exam && !is_void(*other.exam);
+  });
 }
 
 // Whoever signed has gone home with another plan, so what an addendum decided is asked after from its first day, until somebody says that
-// it was done, given, answered or declined.
+// it was done, given, answered or declined; a review may have been before it.
 [[nodiscard]] bool added_open(const model::PlanItem& item, const model::Exam& exam, std::span<const Visit> visits, const model::PartialDate& today) {
   const std::vector<model::Addendum> addenda = exam.addenda.value_or(std::vector<model::Addendum>{});
   const bool added = std::any_of(addenda.begin(), addenda.end(), [&](const model::Addendum& one) {
     const std::vector<model::PlanItem> items = one.plan_items.value_or(std::vector<model::PlanItem>{});
     return std::any_of(items.begin(), items.end(), [&](const model::PlanItem& other) { return other.plan_item && other.plan_item == item.plan_item; });
   });
-  const bool closed = item.became == model::Became::done || item.became == model::Became::given || item.became == model::Became::answered || item.became == model::Became::declined ||
-                      (item.kind == model::PlanKind::review && was_reviewed(exam, visits));
+  const bool closed = item.became == model::Became::done || item.became == model::Became::given || item.became == model::Became::answered || item.became == model::Became::declined;
   return added && !closed && !referral_open(item, today) && !review_open(item, exam, visits, today);
 }
 

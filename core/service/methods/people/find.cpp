@@ -178,7 +178,7 @@ Result<PersonFindResult> person_find(Context& context, const PersonFindParams& p
   if (!wanted) {
     return wanted.error();
   }
-  const auto in_conflict = said_in_conflict(context);
+  const auto in_conflict = params.birth || params.home ? said_in_conflict(context) : Result<SaidInConflict>(SaidInConflict{});
   if (!in_conflict) {
     return in_conflict.error();
   }

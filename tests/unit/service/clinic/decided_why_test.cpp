@@ -143,6 +143,9 @@ TEST_CASE("what is to be done about a finding that came after the signature is a
   REQUIRE(loops_of(visit, "review_overdue", "2026-12-02").size() == 1);
   CHECK(holds(visit.note(), "measured again by Musa"));
   CHECK(holds(visit.note(), "decided after the signature, by Invented Examiner"));
+  // That somebody has looked at the exam again may have been before: only what became of it ends it.
+  visit.ok("exam.open", R"({"person":")" + visit.person + R"(","complaint":"review","reviews":")" + visit.exam + R"(","side":"left","setting":"outreach","offset_min":180,)" + visit.request() + "}");
+  CHECK(loops_of(visit, "planned_after_signature", "2026-12-02").size() == 2);
   visit.write("plan.follow", R"("plan_item":")" + item + R"(","became":"arranged")");
   CHECK(loops_of(visit, "planned_after_signature", "2026-11-25").size() == 2);
   visit.write("plan.follow", R"("plan_item":")" + item + R"(","became":"done")");
