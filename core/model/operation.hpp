@@ -167,8 +167,9 @@ struct AddendumBody {  // addendum
   std::optional<wire::LongText> text;
   std::optional<std::vector<Observation>> findings;
   std::optional<PartialDate> examined_on = std::nullopt;  // the day of the exam, said after its signature
+  std::optional<std::vector<PlanItem>> plan_items = std::nullopt;  // new ones, decided after the signature
 };
-BOOST_DESCRIBE_STRUCT(AddendumBody, (), (kind, reason, text, findings, examined_on))
+BOOST_DESCRIBE_STRUCT(AddendumBody, (), (kind, reason, text, findings, examined_on, plan_items))
 
 struct MoveBody {  // move
   PersonId person;

@@ -148,6 +148,8 @@ void add_disagreed(const PageView& view, const std::string& name, SheetSection& 
 void add_urgent(const PageView& view, SheetSection& section);       // whom to call, and that the call goes first
 // Left and right were exchanged after these words were written: said below them. `name` as in Exam::sides_exchanged.
 void add_exchanged_line(const PageView& view, const std::vector<std::string>& names, SheetSection& section);
+// By whom and when, of what an addendum put into the plan: whoever signed had not decided it. Else nothing.
+[[nodiscard]] std::string decided_after_signature(const PageView& view, const model::PlanItem& item);
 void add_transfer_line(const PageView& view, SheetSection& section);
 [[nodiscard]] SheetSection after_section(const PageView& view);  // what became of the plan, what was found later; no lines: nothing
 void add_countersigned(const PageView& view, SheetSection& section);

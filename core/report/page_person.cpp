@@ -318,6 +318,8 @@ SheetSection plan_section(const PageView& view) {
     } else if (!is_told(item)) {
       parts.push_back(item.became ? enum_word(view.words, "became", *item.became) : view.say("plan.open"));
     }
+    parts.push_back(decided_after_signature(view, item));
+    std::erase(parts, std::string());
     section.bullet(joined(parts, "; "));
   }
   add_exchanged_line(view, named, section);

@@ -145,7 +145,7 @@ constexpr std::array codes{
     FaultCode{"replica.forked", trust, false, "this device was put back to an older copy, or copied: its chain has two branches and takes nothing more",
               "nothing is lost: keep this folder, and join the clinic again in a new one: limbledger join NEW_FOLDER --with https://HOST:PORT, with limbledger hub --enrol at the clinic"},
     FaultCode{"replica.revoked", trust, false, "this device was revoked", "a person decides at the hub"},
-    FaultCode{"replica.unknown", trust, false, "this replica is not enrolled in the clinic", "enrol the device, with both screens side by side"},
+    FaultCode{"replica.unknown", trust, false, "this replica is not enrolled in the clinic", "enrol the device, with both screens side by side; where the other was put back to a copy from before that was done, bring it a parcel first"},
     FaultCode{"report.several", refused, false, "two reports of this period have this number: they were made without knowledge of each other", "name one by its entry; expected names both"},
     FaultCode{"report.unknown", unknown_id, false, "no report of this period and place has this number here", "use a number that district.count tells in reported, or a lower one"},
     FaultCode{"request.envelope", envelope, false, "this is not a JSON-RPC 2.0 request", "send jsonrpc, method, params and id as the specification says"},

@@ -48,6 +48,9 @@ export type DespiteHow = 'before' | 'elsewhere' | 'knowingly';
  * a calendar date: 1971, 1971-05 or 1971-05-12
  */
 export type CalendarDate = string;
+export type PlanKind = 'film' | 'referral' | 'splint' | 'limit' | 'exercise' | 'medicine' | 'advice' | 'safety_net' | 'review';
+export type Became = 'arranged' | 'given' | 'done' | 'declined' | 'written' | 'sent' | 'received' | 'seen' | 'answered' | 'lost';
+export type SaidBack = 'yes' | 'partly' | 'not_done';
 export type AlertState = 'raised' | 'handled' | 'withdrawn_by_correction';
 export type Urgency = 'now' | 'same_day';
 export type Audience = 'clinician' | 'protected';
@@ -63,7 +66,6 @@ export type Support = 'for' | 'against' | 'neither';
 export type Strength = 'weak' | 'moderate' | 'strong';
 export type Discomfort = 'none' | 'low' | 'some' | 'high';
 export type AxisEnd = 'high' | 'low';
-export type Became = 'arranged' | 'given' | 'done' | 'declined' | 'written' | 'sent' | 'received' | 'seen' | 'answered' | 'lost';
 export type Cannot = 'lie_prone' | 'lie_supine' | 'lie_side' | 'stand' | 'walk' | 'sit' | 'reach_90' | 'one_limb' | 'no_instrument';
 export type Capacity = 'yes' | 'no' | 'assent' | 'unsure';
 export type ValueKind =
@@ -102,8 +104,6 @@ export type ErrandState = 'running' | 'done' | 'failed' | 'ended';
 export type Setting = 'outreach' | 'primary_care' | 'emergency' | 'orthopaedic' | 'sports';
 export type Reliable = 'yes' | 'no' | 'unsure';
 export type InterpreterKind = 'none' | 'trained' | 'relative' | 'child';
-export type PlanKind = 'film' | 'referral' | 'splint' | 'limit' | 'exercise' | 'medicine' | 'advice' | 'safety_net' | 'review';
-export type SaidBack = 'yes' | 'partly' | 'not_done';
 export type LetterUrgency = 'now' | 'same_day' | 'two_weeks' | 'routine';
 export type LaterKind = 'film' | 'operation' | 'answer' | 'impression';
 export type LedgerKindWord = 'clinic' | 'demonstration' | 'practice';
@@ -118,6 +118,7 @@ export type LoopWord =
   | 'alert_without_action'
   | 'in_conflict'
   | 'withdrawn_alone'
+  | 'planned_after_signature'
   | 'unsigned_exam'
   | 'referral_past_day'
   | 'review_overdue'
@@ -142,6 +143,7 @@ export interface Addendum {
   findings?: Observation[];
   marks?: Name[];
   examined_on?: CalendarDate;
+  plan_items?: PlanItem[];
 }
 export interface Observation {
   item: Name;
@@ -321,6 +323,17 @@ export interface Despite {
   how: DespiteHow;
   because: string;
 }
+export interface PlanItem {
+  plan_item?: Id;
+  kind: PlanKind;
+  text: string;
+  side?: Side;
+  who?: string;
+  by?: CalendarDate;
+  became?: Became;
+  became_on?: CalendarDate;
+  said_back?: SaidBack;
+}
 export interface AddendumRecordResult {
   addendum: Addendum;
   revision?: Id[];
@@ -497,6 +510,10 @@ export interface Settled {
    * the same in words, where a language was named
    */
   text?: string;
+  /**
+   * of a finding: exchanges of left and right that the writer of one of the values had not seen, nor the other way round; the side was decided with the value
+   */
+  sides_exchanged?: Weighed[];
 }
 export interface Weighed {
   entry: Id;
@@ -1416,17 +1433,6 @@ export interface WhoSpoke {
 export interface Interpreter {
   kind: InterpreterKind;
   name?: string;
-}
-export interface PlanItem {
-  plan_item?: Id;
-  kind: PlanKind;
-  text: string;
-  side?: Side;
-  who?: string;
-  by?: CalendarDate;
-  became?: Became;
-  became_on?: CalendarDate;
-  said_back?: SaidBack;
 }
 export interface Letter {
   letter: Id;
@@ -2940,6 +2946,7 @@ export interface AddendumRecordParams {
   language?: Name;
   examined_on?: CalendarDate;
   confirmed?: string[];
+  plan_items?: PlanItem[];
 }
 export interface FindingCheckParams {
   findings: NewFinding[];
@@ -3507,7 +3514,7 @@ export const faults = {
   /** this device was revoked */
   'replica.revoked': { number: 9, retry: false, hint: "a person decides at the hub" },
   /** this replica is not enrolled in the clinic */
-  'replica.unknown': { number: 9, retry: false, hint: "enrol the device, with both screens side by side" },
+  'replica.unknown': { number: 9, retry: false, hint: "enrol the device, with both screens side by side; where the other was put back to a copy from before that was done, bring it a parcel first" },
   /** two reports of this period have this number: they were made without knowledge of each other */
   'report.several': { number: 1, retry: false, hint: "name one by its entry; expected names both" },
   /** no report of this period and place has this number here */

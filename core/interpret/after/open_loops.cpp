@@ -32,6 +32,18 @@ constexpr std::size_t visits_without_impression = 3;
   });
 }
 
+// Whoever signed has gone home with another plan, so what an addendum decided is asked after from its first day, until somebody says that
+// it was done, given, answered or declined; a review may have been before it.
+[[nodiscard]] bool added_open(const model::PlanItem& item, const model::Exam& exam, std::span<const Visit> visits, const model::PartialDate& today) {
+  const std::vector<model::Addendum> addenda = exam.addenda.value_or(std::vector<model::Addendum>{});
+  const bool added = std::any_of(addenda.begin(), addenda.end(), [&](const model::Addendum& one) {
+    const std::vector<model::PlanItem> items = one.plan_items.value_or(std::vector<model::PlanItem>{});
+    return std::any_of(items.begin(), items.end(), [&](const model::PlanItem& other) { return other.plan_item && other.plan_item == item.plan_item; });
+  });
+  const bool closed = item.became == model::Became::done || item.became == model::Became::given || item.became == model::Became::answered || item.became == model::Became::declined;
+  return added && !closed && !referral_open(item, today) && !review_open(item, exam, visits, today);
+}
+
 void add_alerts(const Visit& visit, LoopKind loop, std::vector<OpenLoop>& out) {
   for (const Alert& alert : visit.alerts) {
     const bool back = alert.call_back.value_or(false);
@@ -43,7 +55,9 @@ void add_alerts(const Visit& visit, LoopKind loop, std::vector<OpenLoop>& out) {
 
 void add_planned(const Visit& visit, std::span<const Visit> visits, const model::PartialDate& today, LoopKind loop, std::vector<OpenLoop>& out) {
   for (const model::PlanItem& item : visit.exam->plan.value_or(std::vector<model::PlanItem>{})) {
-    const bool open = loop == LoopKind::referral_past_day ? referral_open(item, today) : review_open(item, *visit.exam, visits, today);
+    const bool open = loop == LoopKind::referral_past_day ? referral_open(item, today)
+                      : loop == LoopKind::review_overdue  ? review_open(item, *visit.exam, visits, today)
+                                                          : added_open(item, *visit.exam, visits, today);
     if (open) {
       out.push_back({loop, visit.exam->exam, std::nullopt, item.side, item.plan_item, item.by});
     }
@@ -62,6 +76,7 @@ std::vector<OpenLoop> open_loops(std::span<const Visit> visits, const model::Par
     }
     add_alerts(visit, LoopKind::alert_without_action, out);
     add_alerts(visit, LoopKind::call_back, out);
+    add_planned(visit, visits, today, LoopKind::planned_after_signature, out);
     add_planned(visit, visits, today, LoopKind::referral_past_day, out);
     add_planned(visit, visits, today, LoopKind::review_overdue, out);
     without = visit.exam->impression ? 0 : without + 1;

@@ -85,16 +85,30 @@ Result<Bytes> Answerer::answer_hello(View message) {
   if (!trust) {
     return trust.error();
   }
-  const auto find = [&](const model::ReplicaId& replica) {
-    return replica == hello->replica ? intro : stored_intro(member_.store, member_.clinic, replica);
+  bool knows_line = true;  // by what is stored here
+  const auto find = [&](const model::ReplicaId& replica) -> std::optional<Intro> {
+    if (replica == hello->replica) {
+      return intro;
+    }
+    if (auto stored = stored_intro(member_.store, member_.clinic, replica)) {
+      return stored;
+    }
+    knows_line = false;
+    const auto told = std::find_if(hello->before.begin(), hello->before.end(), [&replica](const Row& row) { return row.replica == replica; });
+    const auto stated = told == hello->before.end() ? Result<Intro>(wire::Fault("entry.gap", "")) : intro_of(*told);
+    return stated ? std::optional<Intro>(*stated) : std::nullopt;
   };
-  if (!intro || roles_of_replica(*trust, member_.clinic, hello->replica, find) == 0 || !verify_hello(intro->sign_pub, member_.clinic, exporter_, *hello)) {
+  // Whom the clinic has enrolled is said by the orders that are stored here; what the caller brings shows only that it is one of them.
+  const Enrol* enrolled = intro ? enrolment_of(*trust, member_.clinic, hello->replica, find) : nullptr;
+  if (enrolled == nullptr || enrolled->roles == 0 || !verify_hello(intro->sign_pub, member_.clinic, exporter_, *hello)) {
     return wire::Fault("replica.unknown", "", "the hello of a replica that this clinic has enrolled");
   }
-  if (trust->is_revoked(intro->device)) {
+  // An introduction states its device itself: one that was not stored before a device was revoked could state another.
+  if (trust->is_revoked(intro->device) || trust->is_revoked(enrolled->device)) {
     return wire::Fault("replica.revoked", "");
   }
-  if (!held) {
+  // Of an heir whose line is not stored it comes later, behind the chains before it.
+  if (!held && knows_line) {
     std::vector<Run> first;
     first.push_back(std::move(*hello->introduction));
     if (const auto taken = take(member_, std::move(first)); !taken) {

@@ -1,6 +1,8 @@
 // The side of an exchange that calls.
 #include "core/ledger/exchange/session.hpp"
 
+#include "core/ledger/trust/trust.hpp"
+
 #include <algorithm>
 
 namespace limbledger::ledger {
@@ -133,20 +135,51 @@ Result<Bytes> Caller::make_hello() {
     return leaves ? elsewhere.error() : leaves.error();
   }
   Hello hello = sign_hello(member_.device_key, member_.clinic, exporter_, have_digest(*leaves));
-  if (std::none_of(elsewhere->begin(), elsewhere->end(), [](const HeldElsewhere& one) { return one.held != 0; })) {
-    auto first = member_.store.read(member_.replica(), 1, 1, 1);
-    if (!first || first->empty()) {
-      return first ? Result<Bytes>(wire::Fault("entry.gap", "")) : Result<Bytes>(first.error());
+  if (shows_all_ || std::none_of(elsewhere->begin(), elsewhere->end(), [](const HeldElsewhere& one) { return one.held != 0; })) {
+    if (auto added = add_introduction(hello); !added) {
+      return added.error();
     }
-    // The introduction alone, with a head of its own: it is a commit by itself.
-    Run run;
-    run.replica = member_.replica();
-    run.before = start_of({member_.clinic, run.replica, member_.device_key.pub()}).hash;
-    run.head = sign_head(member_.device_key, member_.clinic, run.replica, 1, first->front().hash);
-    run.rows = std::move(*first);
-    hello.introduction = std::move(run);
   }
   return hello.to_bytes(member_.clinic, exporter_);
+}
+
+Result<void> Caller::add_introduction(Hello& hello) {
+  auto first = member_.store.read(member_.replica(), 1, 1, 1);
+  if (!first || first->empty()) {
+    return first ? Result<void>(wire::Fault("entry.gap", "")) : Result<void>(first.error());
+  }
+  // The introduction alone, with a head of its own: it is a commit by itself.
+  Run run;
+  run.replica = member_.replica();
+  run.before = start_of({member_.clinic, run.replica, member_.device_key.pub()}).hash;
+  run.head = sign_head(member_.device_key, member_.clinic, run.replica, 1, first->front().hash);
+  run.rows = std::move(*first);
+  auto intro = intro_of(run.rows.front());
+  hello.introduction = std::move(run);
+  while (shows_all_ && intro && intro->has_predecessor() && hello.before.size() < heirs_max) {
+    const model::ReplicaId before = intro->predecessor.replica;
+    auto rows = member_.store.read(before, 1, 1, 1);
+    if (!rows) {
+      return rows.error();
+    }
+    if (rows->empty() || rows->front().state != RowState::whole) {
+      break;
+    }
+    intro = intro_of(rows->front());
+    hello.before.push_back(std::move(rows->front()));
+  }
+  return {};
+}
+
+bool Caller::shows_more(std::string_view code) {
+  const bool again = waiting_for_answer_ && step_ == Step::hello && !shows_all_ && code == "replica.unknown";
+  waiting_for_answer_.reset();
+  if (again) {
+    shows_all_ = true;
+  } else {
+    step_ = Step::over;
+  }
+  return again;
 }
 
 Result<void> Caller::know_peer(const Same& same) {

@@ -1,5 +1,7 @@
 #include "core/ledger/exchange/message.hpp"
 
+#include "core/ledger/trust/trust.hpp"
+
 namespace limbledger::ledger {
 
 namespace {
@@ -10,6 +12,7 @@ constexpr Tag tag_same = tag("limb.same.1");
 constexpr std::uint8_t status_same = 0;
 constexpr std::uint8_t status_different = 1;
 constexpr std::size_t want_row_size = 33;
+constexpr std::size_t introduction_size_max = 1024;  // its program's name is 200 bytes at most
 
 wire::Fault no_message(std::string_view expected, View got) {
   return wire::Fault("exchange.message", "", expected, std::to_string(got.size()));
@@ -18,6 +21,27 @@ wire::Fault no_message(std::string_view expected, View got) {
 // The 58 bytes that are signed, after tag and exporter.
 Bytes hello_front(const model::ClinicId& clinic, const Exporter& exporter, const Hello& hello) {
   return ByteWriter(58).u8(exchange_protocol).u8(hello.flags).raw(hint_of(clinic, exporter)).raw(hello.replica.bytes).raw(hello.digest).take();
+}
+
+// The first entry of a chain by itself: its key names the chain, and a head is not asked for where nothing is stored of it.
+std::optional<Row> read_introduction(ByteReader& in) {
+  Row out;
+  out.header = in.array<32>();
+  const auto header = Header::from_bytes(out.header);
+  if (in.ran_short() || !header || header->body_length > introduction_size_max) {
+    return std::nullopt;
+  }
+  const View body = in.raw(header->body_length);
+  out.body.assign(body.begin(), body.end());
+  out.seq = 1;
+  const auto intro = in.ran_short() ? Result<Intro>(wire::Fault("entry.format", "")) : intro_of(out);
+  if (!intro) {
+    return std::nullopt;
+  }
+  const model::ReplicaId replica = replica_of(intro->clinic, intro->sign_pub);
+  Joint joint = start_of({intro->clinic, replica, intro->sign_pub});
+  link(replica, joint, out);
+  return out;
 }
 
 Bytes same_front(const Same& same) { return ByteWriter(33).u8(same.is_same ? status_same : status_different).raw(same.digest).take(); }
@@ -40,6 +64,9 @@ Bytes Hello::to_bytes(const model::ClinicId& clinic, const Exporter& exporter) c
   out.u8(static_cast<std::uint8_t>(MessageKind::hello)).raw(hello_front(clinic, exporter, *this)).raw(signature);
   if (introduction) {
     put_run(out, *introduction);
+    for (const Row& row : before) {
+      out.raw(row.header).raw(row.body);
+    }
   }
   return out.take();
 }
@@ -68,8 +95,16 @@ Result<Hello> Hello::from_bytes(View message, const model::ClinicId& clinic, con
     if (!run) {
       return run.error();
     }
-    if (!in.done() || run->replica != out.replica || run->first != 1) {
-      return no_message("nothing, or the caller's own first run, after the hello", message);
+    bool fits = !in.ran_short() && run->replica == out.replica && run->first == 1;
+    while (fits && in.left() != 0) {
+      auto row = read_introduction(in);
+      fits = row && out.before.size() < heirs_max;
+      if (fits) {
+        out.before.push_back(std::move(*row));
+      }
+    }
+    if (!fits) {
+      return no_message("nothing, or the caller's own first run and the introductions before it, after the hello", message);
     }
     out.introduction = std::move(*run);
   }

@@ -28,6 +28,7 @@ struct Hello {
   Hash digest{};
   Signature signature{};
   std::optional<Run> introduction;  // where the other may never have seen this replica
+  std::vector<Row> before;          // with it: the introductions of the chains whose place it took, the nearest first
 
   [[nodiscard]] Bytes to_bytes(const model::ClinicId& clinic, const Exporter& exporter) const;
   // Faults: exchange.message, exchange.foreign (of another clinic), protocol.version.

@@ -37,6 +37,9 @@ class Caller {
   [[nodiscard]] Result<std::optional<Bytes>> next();
   // The answer to it. After a fault the exchange is over; what was taken before stays.
   [[nodiscard]] Result<void> receive(View answer);
+  // It was refused instead. True: there is more that this side can show of itself, and `next` gives the call with it. Whom it was once
+  // introduced to may have been put back to an older copy, or it was another. False: the exchange is over.
+  [[nodiscard]] bool shows_more(std::string_view code);
 
   [[nodiscard]] const Exchanged& exchanged() const { return out_; }
 
@@ -45,6 +48,7 @@ class Caller {
 
   [[nodiscard]] Result<std::optional<Bytes>> make();
   [[nodiscard]] Result<Bytes> make_hello();
+  [[nodiscard]] Result<void> add_introduction(Hello& hello);
   [[nodiscard]] Result<std::optional<Bytes>> make_ask();
   [[nodiscard]] Result<std::optional<Bytes>> make_take();
   [[nodiscard]] Result<void> receive_same(View answer);
@@ -63,6 +67,7 @@ class Caller {
   std::set<model::ReplicaId> asked_;     // by the last ASK
   std::set<model::ReplicaId> given_up_;  // chains whose missing entries the other could not give
   std::size_t rounds_ = 0;
+  bool shows_all_ = false;               // of itself, in the hello
   std::vector<HaveRow> sent_;            // ends of the runs of the last TAKE
   bool has_sent_last_ = false;
   bool owes_last_ = false;      // a TAKE that was not the last: the one with the receipt must follow

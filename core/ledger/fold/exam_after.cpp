@@ -99,8 +99,15 @@ void ExamFolder::fill_exchanged() {
   for (std::size_t i = 0; i < graph_.size(); ++i) {
     const bool words = body<model::AddendumBody>(i) != nullptr || body<model::TransferBody>(i) != nullptr || body<model::OutcomeBody>(i) != nullptr ||
                        body<model::CountersignBody>(i) != nullptr;
-    if (!nodes_[i].is_void && words) {
-      written(i, graph_.at(i).entry().to_text());
+    if (nodes_[i].is_void || !words) {
+      continue;
+    }
+    written(i, graph_.at(i).entry().to_text());
+    const auto* addendum = body<model::AddendumBody>(i);
+    for (const model::PlanItem& item : addendum != nullptr ? addendum->plan_items.value_or(std::vector<model::PlanItem>{}) : std::vector<model::PlanItem>{}) {
+      if (item.plan_item) {
+        written(i, item.plan_item->to_text());
+      }
     }
   }
   std::vector<model::SidesExchanged> all;

@@ -38,6 +38,7 @@ std::optional<ExamFold> ExamFolder::fold() {
   judge_pointers();
   fill_head(*root);
   fill_registers();
+  fill_plan_of_addenda();
   fill_findings();
   fill_alerts_handled();
   fill_transfer();

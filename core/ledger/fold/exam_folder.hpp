@@ -49,6 +49,7 @@ class ExamFolder {
   void fill_consent();
   void fill_impression();
   void fill_plan();
+  void fill_plan_of_addenda();
   void fill_withdrawal();
   void fill_addenda();
   void fill_day(std::size_t root);

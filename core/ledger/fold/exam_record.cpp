@@ -234,6 +234,22 @@ void ExamFolder::fill_plan() {
   }
 }
 
+// What was decided after the signature stands in the plan with the rest; an addendum is never replaced.
+void ExamFolder::fill_plan_of_addenda() {
+  for (std::size_t i = 0; i < graph_.size(); ++i) {
+    const auto* addendum = body<model::AddendumBody>(i);
+    if (nodes_[i].is_void || addendum == nullptr || !addendum->plan_items) {
+      continue;
+    }
+    std::vector<model::PlanItem>& plan = out_.exam.plan ? *out_.exam.plan : out_.exam.plan.emplace();
+    for (const model::PlanItem& item : *addendum->plan_items) {
+      if (item.plan_item && std::none_of(plan.begin(), plan.end(), [&item](const model::PlanItem& other) { return other.plan_item == item.plan_item; })) {
+        plan.push_back(item);
+      }
+    }
+  }
+}
+
 void ExamFolder::fill_withdrawal() {
   for (std::size_t i = 0; i < graph_.size(); ++i) {
     const auto* withdraw = body<model::WithdrawBody>(i);
@@ -270,6 +286,7 @@ void ExamFolder::fill_addenda() {
     addendum.text = written->text;
     addendum.findings = written->findings;
     addendum.examined_on = written->examined_on;
+    addendum.plan_items = written->plan_items;
     const bool saw_signature = std::any_of(signatures_.begin(), signatures_.end(), [&](std::size_t sign) { return graph_.saw(i, sign); });
     const auto saw_withdrawn = [&] {
       for (std::size_t other = 0; other < graph_.size(); ++other) {

@@ -97,6 +97,14 @@ void ExamFolder::complete_settled(std::vector<model::Settled>& all, const std::v
       }
     }
     for (std::size_t i = 0; settle != nullptr && i < graph_.size(); ++i) {
+      const auto* swap = body<model::SwapSidesBody>(i);
+      const auto& of = decisions[at].among;
+      if (swap != nullptr && !nodes_[i].is_void && graph_.saw(entry, i) && std::any_of(of.begin(), of.end(), [&](std::size_t one) { return unseen_by_each_other(i, one); })) {
+        const model::Operation& operation = graph_.at(i).operation();
+        (settled.sides_exchanged ? *settled.sides_exchanged : settled.sides_exchanged.emplace()).push_back({graph_.at(i).entry(), operation.by, wall_of(operation), std::nullopt, swap->reason});
+      }
+    }
+    for (std::size_t i = 0; settle != nullptr && i < graph_.size(); ++i) {
       const auto* withdraw = body<model::WithdrawBody>(i);
       const auto unseen_there = [&](std::size_t one) { return withdraw->finding == finding_id(one) && unseen_by_each_other(i, one); };
       const auto& among = decisions[at].among;

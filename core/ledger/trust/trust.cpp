@@ -5,7 +5,6 @@ namespace limbledger::ledger {
 namespace {
 
 constexpr std::uint16_t every_role = 0xffff;
-constexpr std::size_t heirs_max = 64;  // a chain of heirs longer than this is made up
 
 // The role that an order of this kind needs; nothing where the kind is unknown.
 std::optional<std::uint16_t> role_for(OrderKind sub) {
@@ -116,24 +115,29 @@ const Enrol* Trust::enrolment(const model::ReplicaId& replica) const {
   return found == enrolled_.end() ? nullptr : &found->second;
 }
 
-std::uint16_t roles_of_replica(const Trust& trust, const model::ClinicId& clinic, const model::ReplicaId& replica, const FindIntro& find_intro) {
+const Enrol* enrolment_of(const Trust& trust, const model::ClinicId& clinic, const model::ReplicaId& replica, const FindIntro& find_intro) {
   model::ReplicaId at = replica;
   for (std::size_t i = 0; i < heirs_max; ++i) {
     if (const Enrol* enrolled = trust.enrolment(at)) {
-      return enrolled->roles;
+      return enrolled;
     }
     const auto intro = find_intro(at);
     if (!intro || intro->clinic != clinic || replica_of(clinic, intro->sign_pub) != at || !intro->has_predecessor()) {
-      return 0;
+      return nullptr;
     }
     const auto before = find_intro(intro->predecessor.replica);
     if (!before || replica_of(clinic, before->sign_pub) != intro->predecessor.replica || before->device != intro->device ||
         !verify_heir(before->sign_pub, *intro)) {
-      return 0;
+      return nullptr;
     }
     at = intro->predecessor.replica;
   }
-  return 0;
+  return nullptr;
+}
+
+std::uint16_t roles_of_replica(const Trust& trust, const model::ClinicId& clinic, const model::ReplicaId& replica, const FindIntro& find_intro) {
+  const Enrol* enrolled = enrolment_of(trust, clinic, replica, find_intro);
+  return enrolled == nullptr ? std::uint16_t{0} : enrolled->roles;
 }
 
 }  // namespace limbledger::ledger

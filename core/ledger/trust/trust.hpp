@@ -47,11 +47,16 @@ class Trust {
   std::size_t void_count_ = 0;
 };
 
+constexpr std::size_t heirs_max = 64;  // a chain of heirs longer than this is made up
+
 // The introduction of a replica as far as it is known: from the store, or from what has just arrived.
 using FindIntro = std::function<std::optional<Intro>(const model::ReplicaId&)>;
 
-// What a replica may do: by its own enrolment, or as the heir of one that is enrolled, whose key signed the introduction.
-// Zero: it does not belong to the clinic.
+// By what enrolment a replica belongs to the clinic: its own, or as an heir the one of the replica at the head of its line, where each
+// introduction was signed by the key before it. Nothing: it does not belong to the clinic.
+[[nodiscard]] const Enrol* enrolment_of(const Trust& trust, const model::ClinicId& clinic, const model::ReplicaId& replica, const FindIntro& find_intro);
+
+// What it lets the replica do; zero where there is none.
 [[nodiscard]] std::uint16_t roles_of_replica(const Trust& trust, const model::ClinicId& clinic, const model::ReplicaId& replica, const FindIntro& find_intro);
 
 }  // namespace limbledger::ledger

@@ -51,9 +51,10 @@ struct Addendum {
   std::optional<std::vector<Observation>> findings;
   std::optional<std::vector<Word>> marks;
   std::optional<PartialDate> examined_on = std::nullopt;  // the day of the exam, as its writer says
+  std::optional<std::vector<PlanItem>> plan_items = std::nullopt;  // as they were decided; what became of them stands in the plan
   friend bool operator==(const Addendum&, const Addendum&) = default;
 };
-BOOST_DESCRIBE_STRUCT(Addendum, (), (entry, by, at, kind, reason, text, findings, marks, examined_on))
+BOOST_DESCRIBE_STRUCT(Addendum, (), (entry, by, at, kind, reason, text, findings, marks, examined_on, plan_items))
 
 struct Withdrawn {
   std::optional<ExaminerId> by;

@@ -43,9 +43,10 @@ struct Settled {
   std::optional<AfterSignature> after_signature;
   std::optional<bool> undone;
   std::optional<wire::LongText> text;
+  std::optional<std::vector<Weighed>> sides_exchanged = std::nullopt;
   friend bool operator==(const Settled&, const Settled&) = default;
 };
-BOOST_DESCRIBE_STRUCT(Settled, (), (about, entry, by, at, reason, value, taken, among, after_signature, undone, text))
+BOOST_DESCRIBE_STRUCT(Settled, (), (about, entry, by, at, reason, value, taken, among, after_signature, undone, text, sides_exchanged))
 constexpr auto notes(const Settled*) {
   return std::array{wire::Note{"about", "finding, impression, plan, became, transfer, person (whose exam), a member of the opening, of consent or of a person"},
                     wire::Note{"by", "who decided; whose value it is stands in among"},
@@ -54,7 +55,8 @@ constexpr auto notes(const Settled*) {
                     wire::Note{"taken", "the entry in among whose value was taken; absent: a new value, of who decided"},
                     wire::Note{"after_signature", "seen: decided by who had seen the signature; unseen: decided elsewhere, neither knowing of the other; absent: not after it"},
                     wire::Note{"undone", "true: decided anew since, by the entry before it in the list"},
-                    wire::Note{"text", "the same in words, where a language was named"}};
+                    wire::Note{"text", "the same in words, where a language was named"},
+                    wire::Note{"sides_exchanged", "of a finding: exchanges of left and right that the writer of one of the values had not seen, nor the other way round; the side was decided with the value"}};
 }
 
 }  // namespace limbledger::model

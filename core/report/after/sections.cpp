@@ -94,6 +94,16 @@ void add_exchanged_line(const PageView& view, const std::vector<std::string>& na
   }
 }
 
+std::string decided_after_signature(const PageView& view, const model::PlanItem& item) {
+  for (const model::Addendum& one : view.exam.addenda.value_or(std::vector<model::Addendum>{})) {
+    const std::vector<model::PlanItem> items = one.plan_items.value_or(std::vector<model::PlanItem>{});
+    if (std::any_of(items.begin(), items.end(), [&item](const model::PlanItem& other) { return other.plan_item && other.plan_item == item.plan_item; })) {
+      return view.say("plan.after_signature", {{"by", view.examiner(one.by)}, {"at", view.local(one.at), false, true}});
+    }
+  }
+  return {};
+}
+
 void add_transfer_line(const PageView& view, SheetSection& section) {
   for (const model::Transferred& one : view.exam.transfer.value_or(std::vector<model::Transferred>{})) {
     section.plain(view.say("page.stopped_for_transfer", {{"at", view.local(one.at), false, true}, {"by", who_says(view, one.by)}}));

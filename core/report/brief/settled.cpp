@@ -189,8 +189,11 @@ std::string settled_text(const SettledIn& in, const std::string& what, const mod
       others.push_back(weighed_words(in, settled.about.text, *one));
     }
   }
+  for (const model::Weighed& one : settled.sides_exchanged.value_or(std::vector<model::Weighed>{})) {
+    text += " " + in.words.say("msg.settled.sides_exchanged", {{"by_at", by_and_when(in, one.by, one.at), false, true}, {"reason", one.reason ? one.reason->text : std::string()}});
+  }
   if (others.empty()) {
-    text += " " + in.words.say("msg.settled.alone");
+    text += settled.sides_exchanged ? std::string() : " " + in.words.say("msg.settled.alone");
   } else {
     text += " " + in.words.say("msg.settled.not_taken", {{"values", joined(others, "; "), false, true}});
   }

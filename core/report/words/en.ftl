@@ -417,3 +417,4 @@ msg-plan-told = { $plan }, told
 msg-count_of-nerve-monofilament = { $count } of 3
 msg-count_of-nerve-tuning_fork = { $count } of 3
 msg-plan-open = outcome not recorded yet
+msg-plan-after_signature = decided after the signature, by { $by }, { $at }

@@ -39,6 +39,7 @@ msg-clinic-loop_in_conflict = Values written without knowledge of each other (ex
 msg-clinic-loop_protected_note = See protected note (exam of { $on })
 msg-clinic-loop_unsigned_exam = Not signed (exam of { $on })
 msg-clinic-loop_referral_past_day = Referral without an answer, due { $by } (exam of { $on }){ $side }: { $plan }
+msg-clinic-loop_planned_after_signature = Decided after the signature and still to be done, due { $by } (exam of { $on }){ $side }: { $plan }
 msg-clinic-loop_review_overdue = Review overdue, due { $by } (exam of { $on }){ $side }: { $plan }
 msg-clinic-loop_third_visit_without_impression = Third visit or more without an impression (the last on { $on })
 
@@ -244,7 +245,7 @@ msg-clinic-part_changed = { $part }: { $now } (before: { $was })
 msg-clinic-part_left = { $part } left as it stood then, { $now }
 msg-clinic-undecided = NOT DECIDED: { $what }
 msg-clinic-loop_withdrawn_alone = The only exam of this person here was withdrawn, and somebody had written into it (exam of { $on }): an exam is to be opened
-msg-clinic-settle_late = To settle it, decide whether what was signed still holds with it. If nothing changes: say that the value holds, and why (conflict.settle). If something does: write an addendum with what holds now, what is to be done and by whom (addendum.record, kind text). The line goes with either, whatever an addendum says, and the value stays on the page as it is: what is still to be done stands nowhere else. While an answer is awaited, put it off instead (conflict.put_off).
+msg-clinic-settle_late = To settle it, decide whether what was signed still holds with it. If nothing changes: say that the value holds, and why (conflict.settle). If something does: write an addendum with what holds now, and in plan_items what is to be done, by whom and by when (addendum.record, kind text): each of these is asked after (loop.list) until somebody says what became of it (plan.follow). The line goes with either, whatever an addendum says, and the value stays on the page as it is. While an answer is awaited, put it off instead (conflict.put_off).
 msg-clinic-settle_withdrawal_unseen = To settle it, find out whether the person was examined. If so, record what holds in an exam of this person that stands, opened anew if there is none (exam.open; finding.record, examiner: who found it). Then write here where it went, or why nothing of it holds (addendum.record, kind text). Any addendum ends this line: while an answer is awaited, put it off instead (conflict.put_off). This exam stays withdrawn.
 msg-clinic-settle_births_of_one = To settle it, ask the person, and correct the record that is wrong, with its own ids (person.amend, reason).
 msg-clinic-also_whose_exam = One of them, or both, stand also in the line on whose exam it is: settle that one first.

@@ -10,6 +10,7 @@ msg-settled-nobody = no examiner
 msg-settled-new_value = { $value } (a new value, of { $by })
 msg-settled-not_taken = Not taken: { $values }.
 msg-settled-alone = No other value stood there.
+msg-settled-sides_exchanged = Left and right of this exam had been exchanged by { $by_at } (reason: { $reason }), without knowledge of this value; that it is of this side was decided with it.
 msg-settled-taken_back = taken back, reason: { $reason }
 msg-settled-not_said = not said
 msg-settled-consent = examine: { $examine }, record: { $record }, send: { $send }

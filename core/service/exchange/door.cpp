@@ -58,6 +58,7 @@ class DoorCalling final : public Calling {
     auto read = desk_.catch_up();
     return out ? read : out;
   }
+  bool shows_more(std::string_view code) override { return caller_.shows_more(code); }
   ExchangeState state() const override {
     const ledger::Exchanged& done = caller_.exchanged();
     ExchangeState out;

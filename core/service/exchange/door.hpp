@@ -74,6 +74,8 @@ class Calling {
   // What to send; nothing when it is over.
   [[nodiscard]] virtual Result<std::optional<ledger::Bytes>> next() = 0;
   [[nodiscard]] virtual Result<void> receive(std::span<const std::uint8_t> answer) = 0;
+  // It was refused with this code instead. False: the exchange is over.
+  [[nodiscard]] virtual bool shows_more(std::string_view code) = 0;
   [[nodiscard]] virtual ExchangeState state() const = 0;
 };
 

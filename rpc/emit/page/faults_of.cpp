@@ -59,7 +59,7 @@ constexpr std::array own_faults{
     OwnFaults{"statement.disagree", "statement.unknown"},
     OwnFaults{"plan.follow", "plan.unknown value.date_order value.unusual"},
     OwnFaults{"outcome.record", "value.date_order value.unusual"},
-    OwnFaults{"addendum.record", "addendum.kind exam.not_signed value.date_order value.unusual"},
+    OwnFaults{"addendum.record", "addendum.kind exam.not_signed plan.unknown value.date_order value.unusual"},
     OwnFaults{"finding.check finding.record", "item.hands_on item.withheld"},
     OwnFaults{"finding.record", "finding.stale finding.unknown finding.several exam.not_closed"},
     OwnFaults{"finding.withdraw", "finding.unknown"},

@@ -61,6 +61,11 @@ class OneConnection {
           out_.why = fault.code;
           return false;
         }
+        bool goes_on = false;
+        static_cast<void>(how_.turn([&] { goes_on = calling_->shows_more(fault.code); }));
+        if (goes_on) {
+          continue;
+        }
         out_.refused = fault;
         out_.refused_there = true;
         return true;

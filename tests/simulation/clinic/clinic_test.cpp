@@ -59,10 +59,10 @@ TEST_CASE("clinics come home: nothing diverges, nothing acknowledged is lost, no
 }
 
 // 928: an impression was written in a form whose page showed an addendum that waited for the signature before it; the signature came behind
-// the open form, and was then held to have been seen.
+// the open form, and was then held to have been seen. 4298: a tablet that had shown itself to another device first was unknown to the hub for ever.
 TEST_CASE("clinics that once went wrong come home") {
   Counts counts;
-  for (const std::uint64_t seed : {std::uint64_t{928}}) {
+  for (const std::uint64_t seed : {std::uint64_t{928}, std::uint64_t{4298}}) {
     const auto complaint = judged(seed, Planted::none, counts);
     CHECK_MESSAGE(!complaint, seed << ": " << (complaint ? complaint->kind + ": " + complaint->what : std::string()));
   }
@@ -75,7 +75,7 @@ TEST_CASE("each fault that is planted in the simulated clinic is found, by what 
     std::string_view kinds;
   };
   const std::uint64_t count = std::min<std::uint64_t>(clinics(), 400);
-  for (const Row& row : {Row{"form_overtaken", Planted::form_overtaken, "settled lost"}, Row{"yes_before_disk", Planted::yes_before_disk, "lost"},
+  for (const Row& row : {Row{"form_overtaken", Planted::form_overtaken, "settled"}, Row{"yes_before_disk", Planted::yes_before_disk, "lost"},
                          Row{"torn_commit", Planted::torn_commit, "torn diverged lost"}, Row{"one_branch", Planted::one_branch, "lost diverged"},
                          Row{"own_chain_only", Planted::own_chain_only, "diverged"}, Row{"last_writer_wins", Planted::last_writer_wins, "settled"},
                          Row{"retry_is_new", Planted::retry_is_new, "doubled"}, Row{"newer_left_out", Planted::newer_left_out, "hidden"}}) {

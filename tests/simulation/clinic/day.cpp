@@ -74,7 +74,7 @@ void Day::happen() {
       meet(a, b, true);
     }
   } else if (what < 78) {
-    write_stick(some_seat(), false);
+    write_stick(some_seat());
   } else if (what < 82) {
     read_stick(some_seat(), true);
   } else {
@@ -150,6 +150,9 @@ void Day::meet(std::size_t a, std::size_t b, bool is_rough) {
       }
     }
     auto answer = answerer.answer(sent);
+    if (!answer && caller.shows_more(answer.error().faults.front().code)) {
+      continue;
+    }
     if (!answer) {
       check(answer.error());
       break;
@@ -218,13 +221,13 @@ void Day::note_receipts(Device& calls, Device& answers) {
   }
 }
 
-void Day::write_stick(Seat& seat, bool is_whole) {
+void Day::write_stick(Seat& seat) {
   // The carrier that lets only one chain through is of the network; what a sealed parcel holds nobody can pick from.
   if (seat.device->is_dark() || planted_ == Planted::own_chain_only) {
     return;
   }
   std::optional<model::ReplicaId> holder;
-  if (!is_whole && dice_.one_in(2)) {
+  if (dice_.one_in(2)) {
     holder = seats_.front().device->replica();
   }
   auto written = write_on_stick(*seat.device, holder);
@@ -277,16 +280,6 @@ void Day::come_home() {
   }
   for (Seat& seat : seats_) {
     people_.send_again(seat);
-  }
-  // An heir shows itself to the hub in vain where the hub has never met its predecessor, or another has receipted the heir's chain before:
-  // it comes by stick first.
-  for (Seat& seat : seats_) {
-    const auto own = stored_intro(*seat.device->disk, the_clinic(), seat.device->replica());
-    if (own && own->has_predecessor() && !stored_intro(*seats_.front().device->disk, the_clinic(), seat.device->replica())) {
-      sticks_.clear();
-      write_stick(seat, true);  // a hub that was put back has receipted what it no longer holds
-      read_stick(seats_.front(), false);
-    }
   }
   for (int round = 0; round < 2; ++round) {
     std::vector<std::size_t> order;

@@ -34,7 +34,7 @@ class Day {
   void meet(std::size_t a, std::size_t b, bool is_rough);
   void note_receipts(Device& calls, Device& answers);
   [[nodiscard]] Bytes carry(const Bytes& message, const Device& from) const;
-  void write_stick(Seat& seat, bool is_whole);  // whole: with what the hub has receipted
+  void write_stick(Seat& seat);
   void read_stick(Seat& seat, bool is_rough);
   void power_back(Seat& seat);
   void copy_or_restore(Seat& seat);

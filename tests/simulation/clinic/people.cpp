@@ -288,13 +288,25 @@ void People::overtake(Seat& seat, NewOperation& operation) {
     return;
   }
   operation.after = *page.exam->exam.revision;
-  for (const model::EntryId& old : std::vector<model::EntryId>(operation.replaces)) {
+  // What settles between two findings names the heads of both, or it would say nothing of its own any more.
+  std::vector<model::EntryId> replaces;
+  const auto name = [&replaces](const model::EntryId& entry) {
+    if (std::find(replaces.begin(), replaces.end(), entry) == replaces.end()) {
+      replaces.push_back(entry);
+    }
+  };
+  for (const model::EntryId& old : operation.replaces) {
     const auto was = std::find_if(page.exam->history.begin(), page.exam->history.end(), [&old](const model::Finding& one) { return one.entry == old; });
     const auto heads = was == page.exam->history.end() ? page.exam->finding_heads.end() : page.exam->finding_heads.find(*was->finding);
-    if (heads != page.exam->finding_heads.end()) {
-      operation.replaces = heads->second;
+    if (heads == page.exam->finding_heads.end()) {
+      name(old);
+      continue;
+    }
+    for (const model::EntryId& head : heads->second) {
+      name(head);
     }
   }
+  operation.replaces = std::move(replaces);
 }
 
 void People::acknowledge(Seat& seat, ActId act) {

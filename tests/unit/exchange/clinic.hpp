@@ -180,6 +180,9 @@ inline Result<Exchanged> exchange(Device& calls, Device& answers, std::size_t cu
     REQUIRE(++calls_made < 1000);
     const auto answer = answerer.answer(**message);
     answers.catch_up();
+    if (!answer && caller.shows_more(code_of(answer.error()))) {
+      continue;
+    }
     if (!answer) {
       return answer.error();
     }

@@ -205,7 +205,7 @@ constexpr std::string_view withdrawn_word = "withdrawn";
     for (const ListedLoop& loop : one.loops) {
       const bool counted = std::any_of(rows.begin(), rows.end(), [&](const ledger::ListedExam& row) { return row.exam == loop.exam; });
       // What is unsigned was counted whenever it was; of withdrawn ones nothing is.
-      if (counted && loop.loop != LoopWord::unsigned_exam && loop.loop != LoopWord::withdrawn_alone) {
+      if (counted && loop.loop != LoopWord::unsigned_exam && loop.loop != LoopWord::withdrawn_alone && loop.loop != LoopWord::planned_after_signature) {
         numbers.add(word_for(loop.loop), loop.exam);
       }
     }

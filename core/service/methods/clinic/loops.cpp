@@ -18,6 +18,8 @@ namespace {
       return LoopWord::alert_without_action;
     case interpret::LoopKind::call_back:
       return LoopWord::call_back;
+    case interpret::LoopKind::planned_after_signature:
+      return LoopWord::planned_after_signature;
     case interpret::LoopKind::referral_past_day:
       return LoopWord::referral_past_day;
     case interpret::LoopKind::review_overdue:
@@ -62,8 +64,13 @@ namespace {
     if (one.row.item && is_protected(context, *one.row.item)) {
       continue;  // whom an examiner asked about it stands in the queue alone
     }
-    const std::vector<ToldPutOff> here = one.row.put_off.value_or(std::vector<ToldPutOff>{});
-    out.insert(out.end(), here.begin(), here.end());
+    for (const ToldPutOff& here : one.row.put_off.value_or(std::vector<ToldPutOff>{})) {
+      // Who put it off again said whom to ask now; and what was one line may be two since.
+      const bool is_told = std::any_of(out.begin(), out.end(), [&](const ToldPutOff& other) { return other.entry == here.entry; });
+      if (!is_told && !here.again.value_or(false)) {
+        out.push_back(here);
+      }
+    }
   }
   look_on(as_of, listed.offset_min, words, out);
   return out;
@@ -193,8 +200,13 @@ using VisitRows = std::vector<ledger::ListedExam>;
     text += report::wrapped(person_in_words(one.person, words), "- ");
     for (const ListedLoop& loop : one.loops) {
       text += report::wrapped(loop.text->text, "    ");
+      // Of several lines of the exam that were put off in the same words these stand once.
+      std::vector<std::string> told;
       for (const ToldPutOff& put_off : loop.put_off.value_or(std::vector<ToldPutOff>{})) {
-        text += report::wrapped(put_off.text->text, "      ");
+        if (std::find(told.begin(), told.end(), put_off.text->text) == told.end()) {
+          told.push_back(put_off.text->text);
+          text += report::wrapped(told.back(), "      ");
+        }
       }
     }
   }

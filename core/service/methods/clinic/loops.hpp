@@ -1,5 +1,5 @@
 // loop.list: what is left open, by name, for whoever goes out next: alerts without an action, call-backs, exams nobody signed, values in
-// conflict, what was written into a person's only exam that somebody withdrew, referrals unanswered past their day, reviews overdue, three visits without an impression. Who has several records is one.
+// conflict, what was written into a person's only exam that somebody withdrew, what an addendum decided (planned_after_signature), referrals unanswered past their day, reviews overdue, three visits without an impression. Who has several records is one.
 // Every line names its exam. What protects a person is in none of it; `protected` asks for the exams of which nothing was recorded about
 // such an alert, for those alone, an examiner alone, and not as a page. Source: clinical safety, requirements 14 and 16.
 #pragma once
@@ -23,8 +23,8 @@ constexpr auto notes(const LoopListParams*) {
 }
 
 // In the order in which they are asked after.
-enum class LoopWord { call_back, alert_without_action, in_conflict, withdrawn_alone, unsigned_exam, referral_past_day, review_overdue, third_visit_without_impression, protected_note };
-BOOST_DESCRIBE_ENUM(LoopWord, call_back, alert_without_action, in_conflict, withdrawn_alone, unsigned_exam, referral_past_day, review_overdue, third_visit_without_impression, protected_note)
+enum class LoopWord { call_back, alert_without_action, in_conflict, withdrawn_alone, planned_after_signature, unsigned_exam, referral_past_day, review_overdue, third_visit_without_impression, protected_note };
+BOOST_DESCRIBE_ENUM(LoopWord, call_back, alert_without_action, in_conflict, withdrawn_alone, planned_after_signature, unsigned_exam, referral_past_day, review_overdue, third_visit_without_impression, protected_note)
 
 struct ListedLoop {
   LoopWord loop{};

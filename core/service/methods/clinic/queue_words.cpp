@@ -86,7 +86,14 @@ class InWords {
   std::string operator()(const model::AddendumBody& body) const {
     const std::string wrote = body.text ? words_.say("msg.clinic.wrote_addendum", {{"text", body.text->text}}) : done();
     const std::string day = body.examined_on ? words_.say("msg.clinic.examined_on", {{"date", body.examined_on->to_text(), false, true}}) : std::string();
-    return report::joined(day.empty() ? std::vector{wrote} : std::vector{wrote, day}) + because(body.reason);
+    std::vector<std::string> parts{wrote};
+    if (!day.empty()) {
+      parts.push_back(day);
+    }
+    for (const model::PlanItem& item : body.plan_items.value_or(std::vector<model::PlanItem>{})) {
+      parts.push_back((*this)(model::PlanBody{item}));
+    }
+    return report::joined(parts) + because(body.reason);
   }
   // Its value stands beside it.
   std::string operator()(const model::SettleBody& body) const { return done() + because(body.reason); }

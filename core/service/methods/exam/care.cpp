@@ -43,11 +43,12 @@ template <class T>
           kept(sent.capacity, held.capacity)};
 }
 
-[[nodiscard]] Result<void> check_plan_dates(Context& context, const ledger::ExamRecord& record, const PlanRecordParams& params) {
-  DateCheck dates(today_of(context, record.fold.exam.offset_min), params.confirmed);
-  for (std::size_t i = 0; i < params.plan_items.size(); ++i) {
+[[nodiscard]] Result<void> check_plan_dates(Context& context, const ledger::ExamRecord& record, const std::vector<model::PlanItem>& items,
+                                            const std::optional<std::vector<wire::Name>>& confirmed) {
+  DateCheck dates(today_of(context, record.fold.exam.offset_min), confirmed);
+  for (std::size_t i = 0; i < items.size(); ++i) {
     const std::string path = "/plan_items" + wire::pointer_step(i);
-    const model::PlanItem& item = params.plan_items[i];
+    const model::PlanItem& item = items[i];
     if (item.by) {
       dates.due(*item.by, record, path + "/by");
     }
@@ -137,9 +138,7 @@ Result<ExamReply> consent_record(Context& context, const ConsentRecordParams& pa
       return open;
     }
     // Between two records of what a person allowed, one of which may allow more than the person did.
-    const auto conflicts = (*record)->fold.exam.conflicts.value_or(std::vector<model::Conflict>{});
-    const bool decides = std::any_of(conflicts.begin(), conflicts.end(), [](const model::Conflict& one) { return one.about.text == "consent"; });
-    if (decides && operation.replaces.size() > 1 && (!params.reason || params.reason->text.empty())) {
+    if (stands_in_conflict((*record)->fold.exam, "consent") && operation.replaces.size() > 1 && (!params.reason || params.reason->text.empty())) {
       return wire::Fault{"value.empty", "/reason", "how it is known what the person allows: two records of it stand"};
     }
     return {};
@@ -162,7 +161,14 @@ Result<ExamReply> impression_record(Context& context, const ImpressionRecordPara
     if (auto own = exam_takes_from_here(context, **record); !own) {
       return own;
     }
-    return register_is_free((*record)->fold.impression_heads, params.replaces, "/replaces");
+    if (auto free = register_is_free((*record)->fold.impression_heads, params.replaces, "/replaces"); !free) {
+      return free;
+    }
+    // What one examiner judged is not taken: the other reads why.
+    if (stands_in_conflict((*record)->fold.exam, "impression") && (!params.reason || params.reason->text.empty())) {
+      return wire::Fault{"value.empty", "/reason", "why this one holds: two impressions stand, and one is not taken"};
+    }
+    return {};
   });
   return written ? exam_reply(context, params.exam, *written) : Result<ExamReply>(written.error());
 }
@@ -197,7 +203,7 @@ Result<PlanRecordResult> plan_record(Context& context, const PlanRecordParams& p
     if (auto open = exam_takes_changes(**record); !open) {
       return open;
     }
-    return check_plan_dates(context, **record, params);
+    return check_plan_dates(context, **record, params.plan_items, params.confirmed);
   });
   if (!written) {
     return written.error();
@@ -304,8 +310,9 @@ Result<AddendumRecordResult> addendum_record(Context& context, const AddendumRec
     return record.error();
   }
   const bool has_findings = params.findings && !params.findings->empty();
-  if ((params.kind == model::AddendumKind::findings) != has_findings || (!params.text && !has_findings && !params.examined_on)) {
-    return wire::Fault{"addendum.kind", "/kind", "findings with the kind findings, a text or examined_on with the others"};
+  const bool has_plan = params.plan_items && !params.plan_items->empty();
+  if ((params.kind == model::AddendumKind::findings) != has_findings || (!params.text && !has_findings && !params.examined_on && !has_plan)) {
+    return wire::Fault{"addendum.kind", "/kind", "findings with the kind findings, a text, examined_on or plan_items with the others"};
   }
   model::AddendumBody body{params.kind, params.reason, params.text, std::nullopt, params.examined_on};
   std::vector<wire::Fault> faults;
@@ -327,17 +334,28 @@ Result<AddendumRecordResult> addendum_record(Context& context, const AddendumRec
   if (!faults.empty()) {
     return wire::Refusal(std::move(faults));
   }
+  for (std::size_t i = 0; has_plan && i < params.plan_items->size(); ++i) {
+    model::PlanItem item = (*params.plan_items)[i];
+    if (item.plan_item) {
+      return wire::Fault{"plan.unknown", "/plan_items" + wire::pointer_step(i) + "/plan_item", "nothing: a new item; of one that stands plan.follow says what became of it"};
+    }
+    item.plan_item = model::PlanItemId{context.desk->log().object_for(ledger::ObjectType::plan_item, params.request, static_cast<std::uint16_t>(i)).bytes};
+    (body.plan_items ? *body.plan_items : body.plan_items.emplace()).push_back(std::move(item));
+  }
   ledger::NewOperation operation = exam_operation(context, params.exam, "addendum", params.request, params.seen);
   operation.sign = true;
   operation.body_json = wire::write(body);
   const auto written = write(context, {operation}, [&]() -> Result<void> {
     // Into a withdrawn exam, only words on what somebody wrote who did not know that it was withdrawn: nothing else could look at that.
-    const bool looks_at_unseen = !has_findings && (*record)->fold.exam.state == model::ExamState::withdrawn && !ledger::unseen_marks((*record)->fold, (*record)->operations).empty();
+    const bool looks_at_unseen = !has_findings && !has_plan && (*record)->fold.exam.state == model::ExamState::withdrawn && !ledger::unseen_marks((*record)->fold, (*record)->operations).empty();
     if ((*record)->fold.exam.state == model::ExamState::withdrawn && !looks_at_unseen) {
-      return wire::Fault{"exam.withdrawn", "/exam", "an exam that is not withdrawn; into one that is, only words (kind text) on what somebody wrote who did not know of it"};
+      return wire::Fault{"exam.withdrawn", "/exam", "an exam that is not withdrawn; into one that is, only words (kind text, without plan_items) on what somebody wrote who did not know of it"};
     }
     if (!(*record)->fold.exam.signed_ && !looks_at_unseen) {
       return wire::Fault{"exam.not_signed", "/exam", "a signed exam"};
+    }
+    if (auto days = check_plan_dates(context, **record, body.plan_items.value_or(std::vector<model::PlanItem>{}), params.confirmed); !days) {
+      return days;
     }
     return params.examined_on ? check_day_said(context, (*record)->fold.exam, params) : Result<void>();
   });

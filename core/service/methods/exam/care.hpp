@@ -24,7 +24,7 @@ struct ConsentRecordParams {
   std::optional<wire::Remark> reason = std::nullopt;
 };
 BOOST_DESCRIBE_STRUCT(ConsentRecordParams, (), (exam, consent, company, who_spoke, interpreter, seen, request, language, reason))
-inline constexpr std::string_view why_note = "why, or how it is known: kept, and printed where values stood against each other";
+inline constexpr std::string_view why_note = "why, or how it is known: kept, and printed where values stood against each other; needed where it decides between such";
 constexpr auto notes(const ConsentRecordParams*) {
   return std::array{wire::Note{"seen", seen_note}, wire::Note{"language", sentences_note}, wire::Note{"reason", why_note}};
 }
@@ -117,11 +117,13 @@ struct AddendumRecordParams {
   std::optional<model::Word> language = std::nullopt;
   std::optional<model::PartialDate> examined_on = std::nullopt;
   std::optional<std::vector<wire::Name>> confirmed = std::nullopt;
+  std::optional<std::vector<model::PlanItem>> plan_items = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(AddendumRecordParams, (), (exam, kind, reason, text, findings, seen, request, language, examined_on, confirmed))
+BOOST_DESCRIBE_STRUCT(AddendumRecordParams, (), (exam, kind, reason, text, findings, seen, request, language, examined_on, confirmed, plan_items))
 constexpr auto notes(const AddendumRecordParams*) {
   return std::array{wire::Note{"seen", seen_note}, wire::Note{"language", sentences_note}, wire::Note{"examined_on", examined_on_note},
-                    wire::Note{"confirmed", "codes a person has answered for: value.unusual, about examined_on"}};
+                    wire::Note{"confirmed", "codes a person has answered for: value.unusual, about examined_on and the days in plan_items"},
+                    wire::Note{"plan_items", "what is to be done now, each new: it stands in the plan, and in loop.list (planned_after_signature) until plan.follow says that it was done, given, answered or declined"}};
 }
 struct AddendumRecordResult {
   model::Addendum addendum;

@@ -167,6 +167,11 @@ Result<void> exam_takes_additions(const ledger::ExamRecord& record) {
   return {};
 }
 
+bool stands_in_conflict(const model::Exam& exam, std::string_view about) {
+  const auto conflicts = exam.conflicts.value_or(std::vector<model::Conflict>{});
+  return std::any_of(conflicts.begin(), conflicts.end(), [about](const model::Conflict& one) { return one.about.text == about; });
+}
+
 Result<void> exam_takes_from_here(const Context& context, const ledger::ExamRecord& record) {
   const model::Exam& exam = record.fold.exam;
   const bool waits = exam.supervised.value_or(false) && exam.state == model::ExamState::open && context.caller.scope == Scope::examiner;

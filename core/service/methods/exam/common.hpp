@@ -59,6 +59,8 @@ void leave_out_unseen(const Context& context, model::Exam& exam);
 [[nodiscard]] Result<const ledger::ExamRecord*> exam_shown_to(Context& context, const model::ExamId& exam, const std::vector<model::EntryId>& seen);
 // What may still be added, also after the signature: not to a withdrawn exam, nor to one that misses an entry.
 [[nodiscard]] Result<void> exam_takes_additions(const ledger::ExamRecord& record);
+// Whoever decides between what stands there says why: something that somebody wrote is not taken.
+[[nodiscard]] bool stands_in_conflict(const model::Exam& exam, std::string_view about);
 // Fault exam.not_closed: a supervised exam that its examiner has not signed takes nobody else's findings or impression.
 [[nodiscard]] Result<void> exam_takes_from_here(const Context& context, const ledger::ExamRecord& record);
 

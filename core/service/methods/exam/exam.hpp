@@ -66,10 +66,10 @@ BOOST_DESCRIBE_STRUCT(ExamAmendParams, (), (exam, changes, seen, request, confir
 constexpr auto notes(const ExamAmendParams*) {
   return std::array{wire::Note{"seen", seen_note}, wire::Note{"confirmed", confirmed_note}, wire::Note{"language", sentences_note},
                     wire::Note{"not_known", "side, place, injured_on: what is not known after all, and stands as not recorded; none of them also in changes"},
-                    wire::Note{"reason", "why; it is kept, and stands beside what was decided between values that stood against each other"}};
+                    wire::Note{"reason", "why; it is kept, and stands beside what was decided between values that stood against each other; needed where it decides between such"}};
 }
 // Faults: those of exam.open for what is changed, exam.signed, exam.withdrawn, revision.old (amended by another, not seen), value.all_or_one (in
-// changes and in not_known).
+// changes and in not_known), value.empty (no reason, where two versions stand against each other).
 [[nodiscard]] Result<ExamReply> exam_amend(Context& context, const ExamAmendParams& params);
 
 struct ExamReadParams {

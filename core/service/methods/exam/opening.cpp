@@ -318,6 +318,9 @@ Result<ExamReply> exam_amend(Context& context, const ExamAmendParams& params) {
     if (auto free = nothing_came_since((*record)->fold.opening_heads, operation.replaces); !free) {
       return free;
     }
+    if (stands_in_conflict((*record)->fold.exam, "exam") && (!params.reason || params.reason->text.empty())) {
+      return wire::Fault{"value.empty", "/reason", "why this holds: two versions stand, and one that somebody wrote is not taken"};
+    }
     return check_changes(context, params, (*record)->fold.exam, *body);
   });
   return written ? judged_reply(context, params.exam, *written, *sentences) : Result<ExamReply>(written.error());

@@ -14,8 +14,6 @@ namespace limbledger::service {
 
 namespace {
 
-constexpr std::size_t people_per_page = 50;
-
 void trim(wire::Name& name) { name.text = trimmed(name.text); }
 
 [[nodiscard]] model::PersonBody tidied(model::PersonBody body) {
@@ -217,107 +215,15 @@ void check_birth(const model::Birth& birth, const std::string& path, std::vector
       !named) {
     return named;
   }
+  const auto decides = [&changes](const model::Conflict& one) {
+    const std::string& about = one.about.text;
+    return (about == "birth" && changes.birth) || (about == "sex" && changes.sex) || (about == "norm_sex" && changes.norm_sex) || (about == "home" && changes.home);
+  };
+  const auto& conflicts = (*record)->fold.conflicts;
+  if (std::any_of(conflicts.begin(), conflicts.end(), decides) && (!params.reason || params.reason->text.empty())) {
+    return wire::Fault{"value.empty", "/reason", "how it is known: two values stand, and one that somebody wrote is not taken"};
+  }
   return changes.birth ? check_amended_birth(context, params) : Result<void>();
-}
-
-// What is looked for, made ready once.
-struct Wanted {
-  std::vector<Letters> words;
-  std::string text;  // as typed, for numbers
-  std::optional<Days> birth;
-  std::vector<Letters> home;
-};
-
-// How well one wanted word is found among the words of a name.
-enum class Match : std::uint8_t { none, similar, letters, exact };
-
-[[nodiscard]] Match match_word(const Letters& wanted, const std::vector<Letters>& words) {
-  Match best = Match::none;
-  const Letters skeleton = look_alike_skeleton(wanted);
-  for (const Letters& word : words) {
-    if (word.find(wanted) != Letters::npos) {
-      return Match::exact;
-    }
-    if (look_alike_skeleton(word).find(skeleton) != Letters::npos) {
-      best = Match::letters;
-    } else if (wanted.size() >= 4 && slips_between(wanted, word, 1) <= 1) {
-      best = std::max(best, Match::similar);
-    }
-  }
-  return best;
-}
-
-// The worst found word decides.
-[[nodiscard]] Match match_names(const std::vector<Letters>& wanted, const model::Person& person) {
-  Match best = Match::none;
-  for (const model::PersonName& name : person.names.value_or(std::vector<model::PersonName>{})) {
-    const std::vector<Letters> words = folded_words(name.text.text);
-    Match worst = wanted.empty() ? Match::none : Match::exact;
-    for (const Letters& word : wanted) {
-      worst = std::min(worst, match_word(word, words));
-    }
-    best = std::max(best, worst);
-  }
-  return best;
-}
-
-[[nodiscard]] bool has_number(const std::string& text, const model::Person& person) {
-  const auto& identifiers = person.identifiers;
-  return identifiers && std::any_of(identifiers->begin(), identifiers->end(), [&](const model::Identifier& one) { return one.text.text == text; });
-}
-
-// Nothing when a criterion is not met; without criteria everyone is found, without reasons.
-[[nodiscard]] std::optional<std::vector<model::Word>> reasons(const PersonFindParams& params, const Wanted& wanted, const model::Person& person) {
-  std::vector<model::Word> because;
-  if (params.text) {
-    const Match match = match_names(wanted.words, person);
-    const bool number = has_number(wanted.text, person);
-    if (match == Match::none && !number) {
-      return std::nullopt;
-    }
-    if (match != Match::none) {
-      because.push_back({match == Match::exact ? "name" : (match == Match::letters ? "look_alike_letters" : "similar_name")});
-    }
-    if (number) {
-      because.push_back({"identifier"});
-    }
-  }
-  if (params.birth) {
-    const auto born = birth_days(person.birth);
-    if (!born || !born->meets(*wanted.birth)) {
-      return std::nullopt;
-    }
-    because.push_back({"birth"});
-  }
-  if (params.home) {
-    const std::vector<Letters> home = person.home ? folded_words(person.home->text) : std::vector<Letters>{};
-    if (std::any_of(wanted.home.begin(), wanted.home.end(), [&](const Letters& word) { return match_word(word, home) != Match::exact; })) {
-      return std::nullopt;
-    }
-    because.push_back({"home"});
-  }
-  return because;
-}
-
-[[nodiscard]] Result<Wanted> prepared(const PersonFindParams& params) {
-  Wanted wanted;
-  if (params.text) {
-    wanted.text = trimmed(params.text->text);
-    wanted.words = folded_words(wanted.text);
-    if (wanted.text.empty()) {
-      return wire::Fault{"value.empty", "/text", "at least one character"};
-    }
-  }
-  if (params.birth) {
-    wanted.birth = Days{params.birth->first_day(), params.birth->last_day()};
-  }
-  if (params.home) {
-    wanted.home = folded_words(params.home->text);
-    if (wanted.home.empty()) {
-      return wire::Fault{"value.empty", "/home", "at least one letter"};
-    }
-  }
-  return wanted;
 }
 
 }  // namespace
@@ -374,39 +280,6 @@ Result<PersonReply> person_amend(Context& context, const PersonAmendParams& sent
     }
   }
   return reply;
-}
-
-Result<PersonFindResult> person_find(Context& context, const PersonFindParams& params) {
-  const auto wanted = prepared(params);
-  if (!wanted) {
-    return wanted.error();
-  }
-  const auto all = context.desk->records().persons();
-  if (!all) {
-    return all.error();
-  }
-  const auto links = context.desk->records().links();
-  if (!links) {
-    return links.error();
-  }
-  const std::size_t limit = params.limit ? static_cast<std::size_t>(params.limit->steps) : people_per_page;
-  PersonFindResult result;
-  // By id: whoever is registered between two pages comes before or after the cursor and shifts nobody.
-  for (auto row = params.cursor ? (*all)->upper_bound(*params.cursor) : (*all)->begin(); row != (*all)->end(); ++row) {
-    auto because = reasons(params, *wanted, row->second);
-    if (!because) {
-      continue;
-    }
-    if (result.people.size() == limit) {
-      result.cursor = result.people.back().person.person;
-      break;
-    }
-    result.people.push_back({row->second, std::move(*because)});
-    if (const auto under = (*links)->shown_under.find(row->first); under != (*links)->shown_under.end()) {
-      result.people.back().shown_under = under->second;
-    }
-  }
-  return result;
 }
 
 Result<PersonReadResult> person_read(Context& context, const PersonReadParams& params) {

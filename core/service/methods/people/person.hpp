@@ -70,10 +70,11 @@ struct PersonAmendParams {
 BOOST_DESCRIBE_STRUCT(PersonAmendParams, (), (person, changes, replaces, seen, request, confirmed, language, reason))
 constexpr auto notes(const PersonAmendParams*) {
   return std::array{wire::Note{"replaces", "the entries whose values of the changed members no longer hold: every one that stands"},
-                    wire::Note{"reason", "why, or how it is known: kept, and printed where values stood against each other"}, wire::Note{"seen", seen_note}, wire::Note{"confirmed", confirmed_note}, wire::Note{"language", sentences_note}};
+                    wire::Note{"reason", "why, or how it is known: kept, and printed where values stood against each other; needed where it decides between such"}, wire::Note{"seen", seen_note}, wire::Note{"confirmed", confirmed_note}, wire::Note{"language", sentences_note}};
 }
 // Scope E; writes. Faults besides: person.unknown, revision.unknown, format.newer, finding.stale (a value that stands and
-// was not named), value.unusual (a birth after an exam of this person). Names and identifiers add to those that stand unless they replace their entry.
+// was not named), value.unusual (a birth after an exam of this person), value.empty (no reason, where values of birth, sex, norm_sex or home
+// stand against each other). Names and identifiers add to those that stand unless they replace their entry.
 [[nodiscard]] Result<PersonReply> person_amend(Context& context, const PersonAmendParams& params);
 
 struct PersonFindParams {
@@ -97,7 +98,7 @@ struct PersonFindResult {
   std::optional<model::PersonId> cursor;  // the last one shown, when there are more
 };
 BOOST_DESCRIBE_STRUCT(PersonFindResult, (), (people, cursor))
-// Scope E V. Faults: value.empty.
+// Where two births or homes of a record stand against each other it is found by either. Scope E V. Faults: value.empty.
 [[nodiscard]] Result<PersonFindResult> person_find(Context& context, const PersonFindParams& params);
 
 struct PersonReadParams {

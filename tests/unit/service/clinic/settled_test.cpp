@@ -144,7 +144,7 @@ TEST_CASE("a birth that was decided on stands on the page with the one that was 
   REQUIRE(model::PersonId::from_text(made.person, person).empty());
   const auto registered = *(*made.desk.desk->records().person(person))->fold.person.revision;
   const auto amend = [&](const std::string& birth, const std::string& replaces, const std::string& seen) {
-    return made.desk.ok("person.amend", R"({"person":")" + made.person + R"(","changes":{"birth":{"date":")" + birth + R"("}},"replaces":)" + replaces + R"(,"seen":)" + seen + "," + made.request() + "}");
+    return made.desk.ok("person.amend", R"({"person":")" + made.person + R"(","changes":{"birth":{"date":")" + birth + R"("}},"replaces":)" + replaces + R"(,"reason":"the mother knows","seen":)" + seen + "," + made.request() + "}");
   };
   const std::string first = "[\"" + registered.front().to_text() + "\"]";
   amend("2003", first, first);
@@ -160,6 +160,7 @@ TEST_CASE("a birth that was decided on stands on the page with the one that was 
   const std::string note = note_of(made);
   CHECK(says(note, "Birth: 1999 (\u2068" + other_examiner().to_text()));
   CHECK(says(note, "Not taken: 2003 (\u2068Invented Examiner\u2069"));
+  CHECK(says(note, "Reason: \u2068the mother knows\u2069."));
 }
 
 }  // namespace limbledger::service::test::settled
