@@ -304,8 +304,11 @@ Result<AddendumRecordResult> addendum_record(Context& context, const AddendumRec
     return record.error();
   }
   const bool has_findings = params.findings && !params.findings->empty();
-  if ((params.kind == model::AddendumKind::findings) != has_findings || (!params.text && !has_findings && !params.examined_on)) {
-    return wire::Fault{"addendum.kind", "/kind", "findings with the kind findings, a text or examined_on with the others"};
+  // What is corrected is a value as often as a word: a correction may hold both.
+  const bool lacks_findings = params.kind == model::AddendumKind::findings && !has_findings;
+  const bool holds_nothing = !params.text && !has_findings && !params.examined_on;
+  if (lacks_findings || holds_nothing || (params.kind == model::AddendumKind::text && has_findings)) {
+    return wire::Fault{"addendum.kind", "/kind", "kind findings: findings; kind text: a text or examined_on; kind correction: a text, findings or examined_on, also together"};
   }
   model::AddendumBody body{params.kind, params.reason, params.text, std::nullopt, params.examined_on};
   std::vector<wire::Fault> faults;
