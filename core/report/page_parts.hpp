@@ -47,6 +47,10 @@ class PageView {
   [[nodiscard]] std::string other_side_unseen(const model::Finding& finding) const;
   // Of two looks at one thing at two times, when this one was: what was lost between them is the finding. Empty for the others.
   [[nodiscard]] std::string which_of_two(const model::Finding& finding) const;
+  // Another value of its item and side that an addendum has, and of which day; empty where none differs. And what one has where nothing
+  // was recorded.
+  [[nodiscard]] std::string added_since(const model::Finding& finding) const;
+  [[nodiscard]] std::string added_for(const model::ItemId& item, model::Side side) const;
   // Its remark is told in the protected note alone.
   [[nodiscard]] bool has_remark_apart(const model::Finding& finding) const;
   // The value as it is printed.
@@ -149,6 +153,7 @@ void add_urgent(const PageView& view, SheetSection& section);       // whom to c
 // Left and right were exchanged after these words were written: said below them. `name` as in Exam::sides_exchanged.
 void add_exchanged_line(const PageView& view, const std::vector<std::string>& names, SheetSection& section);
 void add_transfer_line(const PageView& view, SheetSection& section);
+[[nodiscard]] SheetSection by_transfer_section(const PageView& view);  // what was written for a transfer; no lines: none
 [[nodiscard]] SheetSection after_section(const PageView& view);  // what became of the plan, what was found later; no lines: nothing
 void add_countersigned(const PageView& view, SheetSection& section);
 
