@@ -276,7 +276,8 @@ Sheet letter_sheet(const PageView& view, const LetterAsk& ask) {
   for (int shortened = letter_shortest - 1; shortened <= letter_shortest && letter_lines(sheet) > letter_lines_max && !ask.protected_; ++shortened) {
     sheet = letter_of_length(view, ask, shortened, true);
     for (auto section = sheet.sections.rbegin(); section != sheet.sections.rend() && letter_lines(sheet) > letter_lines_max; ++section) {
-      if (section->title != view.say("letter.found") && section->title != view.say("page.added")) {
+      const auto is = [&](std::string_view title) { return section->title == view.say(title); };
+      if (!is("letter.found") && !is("page.added") && !is("letter.reply") && !is("letter.about_title")) {
         *section = run_together(std::move(*section));
       }
     }
