@@ -4,6 +4,7 @@
 #include "core/interpret/rules/ankle/series.hpp"
 #include "core/interpret/rules/rule.hpp"
 #include "core/interpret/alerts/covered.hpp"
+#include "core/report/brief/added.hpp"
 #include "core/report/brief/brief.hpp"
 #include "core/report/brief/settled.hpp"
 #include "core/report/page_evidence.hpp"
@@ -12,6 +13,7 @@
 
 #include <algorithm>
 #include <array>
+#include <iterator>
 #include <utility>
 #include <vector>
 
@@ -86,13 +88,27 @@ void add_count_without_gate(const PageView& view, const interpret::Hypothesis& h
 
 [[nodiscard]] SheetSection hypotheses_section(const PageView& view) {
   SheetSection section = view.section("page.hypotheses");
+  std::vector<model::FindingId> judged;
+  for (const interpret::Hypothesis& hypothesis : view.assessment.hypotheses) {
+    std::transform(hypothesis.used.begin(), hypothesis.used.end(), std::back_inserter(judged), [](const interpret::Used& one) { return one.finding; });
+  }
+  if (const std::string signed_alone = judged_as_signed(view, judged); !signed_alone.empty()) {
+    section.plain(signed_alone);
+  }
+  bool figures = false;
   for (const interpret::Hypothesis& hypothesis : view.assessment.hypotheses) {
     section.bullet(hypothesis_text(hypothesis, view.words, view.edition));
+    std::vector<model::FindingId> used;
+    std::transform(hypothesis.used.begin(), hypothesis.used.end(), std::back_inserter(used), [](const interpret::Used& one) { return one.finding; });
+    if (const std::vector<std::string> by = findings_named(view, used, hypothesis.side); !by.empty()) {
+      section.under(view.say("page.hypothesis_by", {{"findings", joined(by, "; "), false, true}}) + ".");
+    }
+    figures = figures || hypothesis.range;
     add_count_without_gate(view, hypothesis, section);
     add_disagreed(view, interpret::statement_name(hypothesis), section);
   }
   if (!view.assessment.hypotheses.empty()) {
-    section.plain(view.say("page.not_exclusive"));
+    section.plain(view.say(figures ? "page.not_exclusive" : "page.not_exclusive_directions"));
     if (view.exam.impression) {
       section.plain(view.say("page.not_weighed"));
     }
@@ -116,7 +132,8 @@ void add_count_without_gate(const PageView& view, const interpret::Hypothesis& h
     section.plain(view.say("page.no_hypothesis"));
     return section;
   }
-  section.plain(view.say("page.no_hypothesis_yet", {{"items", joined(missing, "; "), false, true}}));
+  const bool raised = !raised_beside(view).empty();
+  section.plain(joined({view.say("page.no_hypothesis_yet", {{"items", joined(missing, "; "), false, true}}), raised ? view.say("page.raised_all_the_same") : std::string()}, " "));
   if (other_side_lacks(view)) {
     section.plain(view.say("page.gap_other_side"));
   }
@@ -153,6 +170,13 @@ void add_film_planned(const PageView& view, const interpret::RuleResult& rule, S
 
 [[nodiscard]] SheetSection rules_section(const PageView& view) {
   SheetSection section = view.section("page.rules");
+  std::vector<model::FindingId> judged;
+  for (const interpret::RuleResult& rule : view.assessment.rules) {
+    judged.insert(judged.end(), rule.findings.begin(), rule.findings.end());
+  }
+  if (const std::string signed_alone = judged_as_signed(view, judged); !signed_alone.empty()) {
+    section.plain(signed_alone);
+  }
   for (const interpret::RuleResult& rule : view.assessment.rules) {
     const std::string head = view.say(rule.rule.text + ".name") + view.side_after(rule.side) + " (" + rule_edition_named(view, rule) + ")";
     const std::vector<std::string> lines = rule_lines(rule, view.exam, view.person, view.assessment.as_of, view.words, view.edition);
@@ -288,6 +312,7 @@ Sheet exam_sheet(const model::Exam& exam, const std::optional<model::Person>& pe
   add(plan_section(view));
   add(after_section(view), false);
   add(told_section(view));
+  add(by_transfer_section(view), false);
   add(letters_section(view), false);
   add(alerts_section(view), false);
   add(unsettled_section(view), false);  // after what cannot wait: an open rule of the knee stands above no broken hip
@@ -305,6 +330,7 @@ Sheet exam_sheet(const model::Exam& exam, const std::optional<model::Person>& pe
   add(flags_section(view));
   add(consent_section(view));
   add(signature_section(view));
+  add(added_section(view), false);
   add(about_section(view));
   return sheet;
 }

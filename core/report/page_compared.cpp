@@ -1,5 +1,6 @@
 // What was compared with published figures, the other side and last time: one row a motion, active and passive, both sides, and
 // against what; then the statements that are no motion, as sentences.
+#include "core/report/brief/added.hpp"
 #include "core/report/page_judged.hpp"
 #include "core/report/page_parts.hpp"
 
@@ -127,6 +128,17 @@ SheetSection compared_section(const PageView& view) {
   }
   if (taught) {
     section.plain(view.say("page.taught"));
+  }
+  const auto& said = view.assessment.statements;
+  if (std::none_of(said.begin(), said.end(), [](const Statement& one) { return one.comparator == interpret::Comparator::own_past; })) {
+    section.plain(view.say("page.nothing_past"));
+  }
+  std::vector<model::FindingId> judged;
+  for (const Statement& statement : view.assessment.statements) {
+    judged.insert(judged.end(), statement.findings.begin(), statement.findings.end());
+  }
+  if (const std::string signed_alone = judged_as_signed(view, judged); !signed_alone.empty()) {
+    section.lines.insert(section.lines.begin(), SheetLine{LineKind::plain, signed_alone, {}, {}, {}});
   }
   return section;
 }

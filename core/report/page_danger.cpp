@@ -46,6 +46,17 @@ using model::Side;
   });
 }
 
+// Which of the noes it is: the sign was found, something speaks for it, it was looked at alone, or it was asked after.
+[[nodiscard]] bool is_of_row(const PageView& view, const interpret::Flag& flag, bool found, bool spoken, bool looked) {
+  if (sign_found(view, flag)) {
+    return found;
+  }
+  if (!speaking_for(view, flag).empty()) {
+    return spoken;
+  }
+  return !found && !spoken && looks_alone(view, flag).empty() != looked;
+}
+
 // Asked and answered, and open all the same: an angle within its error, or an answer that speaks for something else.
 [[nodiscard]] bool left_open_by_measure(const PageView& view, const interpret::Flag& flag) {
   const auto answers = [&](const model::Finding& finding) {
@@ -386,12 +397,14 @@ SheetSection flags_section(const PageView& view) {
     bool found = false;     // the sign itself, though something else is a no
     bool measured = false;  // and the measurement does not settle it
     bool spoken = false;    // something that was found speaks for it
+    bool looked = false;    // by a look alone
   };
-  constexpr std::array<Row, 7> rows{{{FlagAnswer::raised, "page.flags_raised"},
+  constexpr std::array<Row, 8> rows{{{FlagAnswer::raised, "page.flags_raised"},
                                      {FlagAnswer::asked_no, "page.flags_found_but", true},
                                      {FlagAnswer::asked_no, "page.flags_no_but", false, false, true},
                                      {FlagAnswer::cannot_answer, "page.flags_not_settled", false, true},
                                      {FlagAnswer::asked_no, "page.flags_asked_no"},
+                                     {FlagAnswer::asked_no, "page.flags_looked", false, false, false, true},
                                      {FlagAnswer::not_asked, "page.flags_not_asked"},
                                      {FlagAnswer::cannot_answer, "page.flags_cannot_answer"}}};
   const StillToAsk still(view);
@@ -406,7 +419,7 @@ SheetSection flags_section(const PageView& view) {
     std::vector<Named> named;
     for (const interpret::Flag& flag : view.assessment.flags) {
       const FlagAnswer printed = printed_answer(view, flag);
-      if (printed != answer || is_hidden_flag(view, flag) || (printed == FlagAnswer::asked_no && (sign_found(view, flag) != row.found || (!row.found && !speaking_for(view, flag).empty() != row.spoken))) ||
+      if (printed != answer || is_hidden_flag(view, flag) || (printed == FlagAnswer::asked_no && !is_of_row(view, flag, row.found, row.spoken, row.looked)) ||
           (printed == FlagAnswer::cannot_answer && left_open_by_measure(view, flag) != row.measured) ||
           (printed == FlagAnswer::not_asked && !is_open_flag(view, flag))) {
         continue;
@@ -421,6 +434,9 @@ SheetSection flags_section(const PageView& view) {
       if (answer == FlagAnswer::cannot_answer) {
         // "Still open" alone does not say what would settle it.
         findings = joined({findings, still.missing(flag)}, "; ");
+        if (const std::string rests = findings.empty() ? no_rests_on(view, flag) : std::string(); !rests.empty()) {
+          findings = view.say("page.flag_not_settled_by", {{"findings", rests, false, true}});
+        }
       }
       if (answer == FlagAnswer::not_asked) {
         const bool by_time = flag.answer == FlagAnswer::asked_no && !flag.findings.empty();  // how long ago alone

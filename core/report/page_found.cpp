@@ -100,6 +100,11 @@ PageView::PageView(const model::Exam& of_exam, const std::optional<model::Person
       findings.push_back(&finding);
     }
   }
+  for (const model::Addendum& addendum : exam.addenda.value_or(std::vector<model::Addendum>{})) {
+    for (const model::Observation& one : addendum.findings.value_or(std::vector<model::Observation>{})) {
+      holds_protected = holds_protected || (known.protected_note != ProtectedNote::shown && is_protected(facts, one.item));
+    }
+  }
   // Two of one slot by who wrote first, then by their ids.
   const auto key = [&](const model::Finding& finding) {
     return std::tuple(region_of(edition, finding.item), place_of(edition, finding.item), finding.item.text,
@@ -167,7 +172,7 @@ std::string PageView::value(const model::Finding& finding) const {
   if (finding.settled) {
     text += ", " + say("settled.value_mark");
   }
-  return text;
+  return joined({text, added_since(finding)});
 }
 
 std::string PageView::examiner(const model::ExaminerId& id) const {

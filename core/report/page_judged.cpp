@@ -401,15 +401,20 @@ std::string rule_counted(const RuleResult& rule, const model::Exam& exam, const 
   return working ? points_counted(rule, *working, words) : std::string();
 }
 
+std::string rule_met(const RuleResult& rule, const model::Exam& exam, const std::optional<model::Person>& person, const model::PartialDate& as_of,
+                     const Words& words, const reference::Edition& edition) {
+  if (rule.outcome != interpret::Outcome::positive) {
+    return {};
+  }
+  const auto working = working_of(rule, exam, person, as_of, edition);
+  return working ? joined(criteria_met(rule, *working, words), "; ") : std::string();
+}
+
 std::vector<std::string> rule_lines(const RuleResult& rule, const model::Exam& exam, const std::optional<model::Person>& person,
                                     const model::PartialDate& as_of, const Words& words, const reference::Edition& edition) {
   std::vector<std::string> lines{outcome_line(rule, exam, words) + "."};
-  if (rule.outcome == interpret::Outcome::positive) {
-    const auto working = working_of(rule, exam, person, as_of, edition);
-    const std::vector<std::string> met = working ? criteria_met(rule, *working, words) : std::vector<std::string>{};
-    if (!met.empty()) {
-      lines.push_back(words.say("msg.rule.criteria", {{"criteria", joined(met, "; "), false, true}}) + ".");
-    }
+  if (const std::string met = rule_met(rule, exam, person, as_of, words, edition); !met.empty()) {
+    lines.push_back(words.say("msg.rule.criteria", {{"criteria", met, false, true}}) + ".");
   }
   if (const std::string counted = rule_counted(rule, exam, person, as_of, words, edition); !counted.empty()) {
     lines.push_back(words.say("msg.rule.counted", {{"what", counted, false, true}}) + ".");

@@ -37,6 +37,9 @@ struct StatementWords {
                                                   const reference::Edition& edition);
 // The outcome alone; where a film is not asked for, without the list of what was checked.
 [[nodiscard]] std::string rule_short(const interpret::RuleResult& rule, const model::Exam& exam, const Words& words);
+// Of a rule that advises something, the criteria that were met; empty for the others.
+[[nodiscard]] std::string rule_met(const interpret::RuleResult& rule, const model::Exam& exam, const std::optional<model::Person>& person,
+                                   const model::PartialDate& as_of, const Words& words, const reference::Edition& edition);
 // What the points of a score are counted from, and what is open of them; empty where the rule is no such score.
 [[nodiscard]] std::string rule_counted(const interpret::RuleResult& rule, const model::Exam& exam, const std::optional<model::Person>& person,
                                        const model::PartialDate& as_of, const Words& words, const reference::Edition& edition);

@@ -47,6 +47,10 @@ class PageView {
   [[nodiscard]] std::string other_side_unseen(const model::Finding& finding) const;
   // Of two looks at one thing at two times, when this one was: what was lost between them is the finding. Empty for the others.
   [[nodiscard]] std::string which_of_two(const model::Finding& finding) const;
+  // Another value of its item and side that an addendum has, and of which day; empty where none differs. And what one has where nothing
+  // was recorded.
+  [[nodiscard]] std::string added_since(const model::Finding& finding) const;
+  [[nodiscard]] std::string added_for(const model::ItemId& item, model::Side side) const;
   // Its remark is told in the protected note alone.
   [[nodiscard]] bool has_remark_apart(const model::Finding& finding) const;
   // The value as it is printed.
@@ -151,6 +155,7 @@ void add_exchanged_line(const PageView& view, const std::vector<std::string>& na
 // By whom and when, of what an addendum put into the plan: whoever signed had not decided it. Else nothing.
 [[nodiscard]] std::string decided_after_signature(const PageView& view, const model::PlanItem& item);
 void add_transfer_line(const PageView& view, SheetSection& section);
+[[nodiscard]] SheetSection by_transfer_section(const PageView& view);  // what was written for a transfer; no lines: none
 [[nodiscard]] SheetSection after_section(const PageView& view);  // what became of the plan, what was found later; no lines: nothing
 void add_countersigned(const PageView& view, SheetSection& section);
 

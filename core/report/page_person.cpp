@@ -1,4 +1,5 @@
 // Who was examined, by whom and with whose consent; the examiner's impression and plan; the signature; what the page is.
+#include "core/report/brief/added.hpp"
 #include "core/report/brief/brief.hpp"
 #include "core/report/brief/settled.hpp"
 #include "core/report/page_parts.hpp"
@@ -206,6 +207,9 @@ std::vector<std::string> head_lines(const PageView& view) {
   if (const std::string since = settled_since_signed(view); !since.empty()) {
     lines.push_back(since);
   }
+  if (const std::string added = added_head(view); !added.empty()) {
+    lines.push_back(added);
+  }
   std::vector<std::string> why{view.say(
       "page.complaint", {{"complaint", word_of(view.words, "complaint", exam.complaint.text) + view.side_after(exam.side), false, true}})};
   why.push_back(view.say("page.setting", {{"setting", enum_word(view.words, "setting", exam.setting), false, true}}));
@@ -289,7 +293,7 @@ SheetSection plan_section(const PageView& view) {
   SheetSection section = view.section("page.plan");
   section.plain(how_soon_line(view));
   if (how_soon(view).found && !was_handed_over(view)) {
-    section.plain(view.say("page.todo_below"));
+    section.plain(joined({view.say("page.todo_below"), beside_limits(view)}, " "));
   }
   if (!view.exam.plan || view.exam.plan->empty()) {
     section.plain(view.say("page.none_written"));
@@ -310,9 +314,7 @@ SheetSection plan_section(const PageView& view) {
     for (std::string& one : whom_and_when(view, item)) {
       parts.push_back(std::move(one));
     }
-    if (is_too_late(view, item)) {
-      parts.push_back(view.say("plan.later", {{"day", sooner_day(view), false, true}}));
-    }
+    parts.push_back(later_than(view, item));
     if (item.kind == model::PlanKind::limit && !item.became) {
       parts.push_back(view.say("plan.not_told_yet"));
     } else if (!is_told(item)) {
@@ -364,7 +366,7 @@ SheetSection told_section(const PageView& view) {
     section.plain(view.say("page.told_nothing"));
   }
   if (!names_come_back(view)) {
-    section.plain(view.say("page.come_back_none"));
+    section.plain(come_back_none(view));
   }
   if (nothing) {
     return section;
@@ -463,25 +465,6 @@ SheetSection signature_section(const PageView& view) {
     section.plain(view.say("page.incomplete", {{"what", what, false, true}}));
   }
   add_countersigned(view, section);
-  for (const model::Addendum& addendum : exam.addenda ? *exam.addenda : std::vector<model::Addendum>{}) {
-    section.bullet(view.say("page.addendum",
-                            {{"at", view.local(addendum.at), false, true}, {"by", view.examiner(addendum.by)}, {"reason", addendum.reason.text}}));
-    if (addendum.text) {
-      section.under(as_written(addendum.text->text));
-    }
-    if (addendum.examined_on) {
-      section.under(view.say("page.examined_on", {{"day", addendum.examined_on->to_text(), false, true}}));
-    }
-    for (const model::Observation& observation : addendum.findings ? *addendum.findings : std::vector<model::Observation>{}) {
-      model::Finding finding;
-      finding.item = observation.item;
-      finding.side = observation.side;
-      finding.value = observation.value;
-      finding.instrument = observation.instrument;
-      finding.position = observation.position;
-      section.under(view.label(finding.item) + view.side_after(finding.side) + ": " + view.value(finding));
-    }
-  }
   return section;
 }
 

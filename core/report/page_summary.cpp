@@ -37,7 +37,7 @@ using model::Side;
         // A block is told from a stiff joint by what was felt at its end.
         const std::string feel = finding->end_feel ? view.words.say("msg.value.end_feel", {{"feel", word_of(view.words, "end_feel", finding->end_feel->text), false, true}}) : std::string();
         motion = view.say("page.found_motion", {{"what", view.label(said.item), false, true},
-                                                {"reading", joined({said.reading, feel}), false, true},
+                                                {"reading", joined({said.reading, feel, view.added_since(*finding)}), false, true},
                                                 {"says", joined(says, "; "), false, true}});
       }
     }
@@ -66,7 +66,7 @@ using model::Side;
 
 // What nobody looked at today says so wherever it stands.
 [[nodiscard]] std::string value_with_origin(const PageView& view, const model::Finding& finding) {
-  const std::string value = joined({bare_value_text(view.words, view.edition, finding), view.other_side_unseen(finding)});
+  const std::string value = joined({bare_value_text(view.words, view.edition, finding), view.other_side_unseen(finding), view.added_since(finding)});
   const bool of_today = !finding.origin || (*finding.origin != model::Origin::carried_over && *finding.origin != model::Origin::self_reported);
   return of_today ? value : joined({value, enum_word(view.words, "origin", *finding.origin)});
 }

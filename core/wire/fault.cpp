@@ -13,7 +13,7 @@ using enum FaultClass;
 
 // Alphabetical; a retired code stays here with its meaning.
 constexpr std::array codes{
-    FaultCode{"addendum.kind", refused, false, "this addendum cannot hold what was sent", "send a text, or findings, or both"},
+    FaultCode{"addendum.kind", refused, false, "this addendum cannot hold what was sent", "send findings with the kind findings or correction, a text with any kind"},
     FaultCode{"alert.unknown", unknown_id, false, "this exam has no such alert", "use an alert and side of exam.assess"},
     FaultCode{"alert.would_end", asked_back, false, "with this value an alert that stands now would be no more, or less urgent", "see to the person first; where this value holds, send it again with confirmed"},
     FaultCode{"conflict.unknown", unknown_id, false, "the queue has no such line", "read it anew with conflict.list: the line was settled, or something else stands there now"},

@@ -3282,7 +3282,7 @@ export type WritingMethod =
 /** Every code of an error: its number in JSON-RPC, whether the same call may succeed later, and what to do. */
 export const faults = {
   /** this addendum cannot hold what was sent */
-  'addendum.kind': { number: 1, retry: false, hint: "send a text, or findings, or both" },
+  'addendum.kind': { number: 1, retry: false, hint: "send findings with the kind findings or correction, a text with any kind" },
   /** this exam has no such alert */
   'alert.unknown': { number: 8, retry: false, hint: "use an alert and side of exam.assess" },
   /** with this value an alert that stands now would be no more, or less urgent */

@@ -42,7 +42,15 @@ namespace {
   }
   const auto precision = precision_of(view.edition(), {here, other});
   const bool native = not_native(view, *here->item, here->side).empty() && not_native(view, *other->item, other->side).empty();
+  // Nobody named the instrument: what is beyond the error of any is lost, and what is not is no answer.
+  const auto widest = precision || !native ? std::nullopt : widest_error(view.edition(), {here, other});
+  if (widest && other->low - here->high > std::max(*widest, side_difference_least)) {
+    clue.value = Tri::yes;
+  }
   if (!precision || !native) {
+    FindingTrail& read = clue.is_yes() ? clue.because : clue.open;
+    read.add(FindingTrail::of(view.trails().findings, here->findings));
+    read.add(FindingTrail::of(view.trails().findings, other->findings));
     return clue;
   }
   const std::int64_t needed = std::max(precision->mdc95, side_difference_least);

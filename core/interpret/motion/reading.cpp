@@ -146,6 +146,17 @@ std::string_view not_compared(const View& view, const model::Item& item, model::
   return body == nullptr ? std::string_view() : short_word(*body->row);
 }
 
+std::optional<std::int64_t> widest_error(const reference::Edition& edition, const std::vector<const Reading*>& readings) {
+  std::int64_t widest = 0;
+  for (const Reading* reading : readings) {
+    for (const model::Word& instrument : reading->item->instruments.value_or(std::vector<model::Word>{})) {
+      const reference::ErrorRow* row = error_row(edition, *reading->item, instrument.text);
+      widest = row != nullptr && row->mdc95 ? std::max(widest, row->mdc95->steps) : widest;
+    }
+  }
+  return widest > 0 ? std::optional(widest) : std::nullopt;
+}
+
 std::optional<Precision> precision_of(const reference::Edition& edition, const std::vector<const Reading*>& readings) {
   Precision precision;
   for (const Reading* reading : readings) {

@@ -57,6 +57,8 @@ struct Precision {
 };
 // Readings that no error is held for (no instrument named) contradict each other only from here on, in 0.1 degree: our convention.
 constexpr std::int64_t contradicts_without_error = 300;
+// The largest error that any instrument of these motions has: what is beyond it is beyond that of the instrument that nobody named. Thousandths of a degree.
+[[nodiscard]] std::optional<std::int64_t> widest_error(const reference::Edition& edition, const std::vector<const Reading*>& readings);
 [[nodiscard]] std::optional<Precision> precision_of(const reference::Edition& edition, const std::vector<const Reading*>& readings);
 
 }  // namespace limbledger::interpret

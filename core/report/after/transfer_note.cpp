@@ -1,5 +1,7 @@
 #include "core/report/after/transfer_note.hpp"
 
+#include "core/report/after/by_transfer.hpp"
+#include "core/report/brief/added.hpp"
 #include "core/report/brief/brief.hpp"
 #include "core/report/page_judged.hpp"
 #include "core/report/page_parts.hpp"
@@ -15,8 +17,6 @@ namespace {
 constexpr std::size_t held_items_max = 5;  // one page
 constexpr std::size_t alerts_in_head_max = 2;
 
-[[nodiscard]] std::string by_hand(std::string_view text) { return "\u2068" + std::string(text) + "\u2069"; }
-
 // Urgent first, as the assessment has them; none that a correction took back.
 [[nodiscard]] std::vector<const interpret::Alert*> standing_alerts(const PageView& view) {
   std::vector<const interpret::Alert*> out;
@@ -26,10 +26,6 @@ constexpr std::size_t alerts_in_head_max = 2;
     }
   }
   return out;
-}
-
-[[nodiscard]] std::string timed(const PageView& view, const std::string& what, model::Instant at) {
-  return view.say("transfer.found_at", {{"what", what, false, true}, {"at", view.local(at), false, true}});
 }
 
 // Of a value that was decided on, when it was written down by whose it is.
@@ -120,13 +116,10 @@ void add_why(const PageView& view, Sheet& sheet) {
 }
 
 void add_check(const PageView& view, std::string_view what, const std::optional<model::LastCheck>& check, SheetSection& section) {
-  const Arg named{"what", view.say("transfer." + std::string(what)), false, true};
-  if (!check) {
-    section.bullet(view.say("transfer.check_none", {named}));
-  } else if (check->at) {
-    section.bullet(view.say("transfer.checked", {named, {"text", check->text.text}, {"at", view.local(*check->at), false, true}}));
+  if (check) {
+    section.bullet(last_check_line(view, what, *check));
   } else {
-    section.bullet(view.say("transfer.check_untimed", {named, {"text", check->text.text}}));
+    section.bullet(view.say("transfer.check_none", {{"what", view.say("transfer." + std::string(what)), false, true}}));
   }
 }
 
@@ -179,6 +172,7 @@ struct OfPlan {
   std::vector<std::string> given;
   std::vector<std::string> open;  // nobody recorded that it was given
   std::vector<std::string> told;
+  std::vector<std::string> untold;  // nobody recorded that it was told
   std::vector<std::string> named;
 };
 
@@ -197,7 +191,10 @@ struct OfPlan {
     if (given && item.became_on) {
       text += " (" + item.became_on->to_text() + ")";
     }
-    (said ? out.told : (given ? out.given : out.open)).push_back(text);
+    if (said && !given && item.became) {
+      text += ", " + enum_word(view.words, "became", *item.became);
+    }
+    (said ? (given ? out.told : out.untold) : (given ? out.given : out.open)).push_back(text);
     out.named.push_back(item.plan_item ? item.plan_item->to_text() : std::string());
   }
   return out;
@@ -211,8 +208,7 @@ struct OfPlan {
 void add_given(const PageView& view, const model::TransferSet& set, SheetSection& section) {
   std::vector<std::string> given;
   for (const model::GivenSoFar& one : set.given.value_or(std::vector<model::GivenSoFar>{})) {
-    const std::string what = by_hand(one.what.text);
-    given.push_back(one.at ? timed(view, what, *one.at) : view.say("transfer.untimed", {{"what", what, false, true}}));
+    given.push_back(given_words(view, one));
   }
   const OfPlan plan = of_plan(view);
   const std::string told = told_before(view, {"history.given_so_far", "history.painkiller_last_6h", "history.painkiller_what"});
@@ -234,22 +230,13 @@ void add_given(const PageView& view, const model::TransferSet& set, SheetSection
   if (!plan.told.empty()) {
     section.bullet(view.say("transfer.told_plan", {{"what", with_plan_time(view, plan.told), false, true}}));
   }
+  if (!plan.untold.empty()) {
+    section.bullet(view.say("transfer.untold_plan", {{"what", joined(plan.untold, "; "), false, true}}));
+  }
   add_exchanged_line(view, plan.named, section);
   bool nobody = true;
   for (const model::WasCalled& one : set.called.value_or(std::vector<model::WasCalled>{})) {
-    std::vector<std::string> who{by_hand(one.who.text)};
-    if (one.number) {
-      who.push_back(by_hand(one.number->text));
-    }
-    if (one.at) {
-      who.push_back(view.local(*one.at));
-    } else {
-      who.push_back(view.say("transfer.time_unknown"));
-    }
-    if (one.said) {
-      who.push_back(by_hand(one.said->text));
-    }
-    section.bullet(view.say("transfer.called", {{"who", joined(who), false, true}}));
+    section.bullet(called_line(view, one));
     nobody = false;
   }
   if (nobody) {
@@ -365,6 +352,9 @@ Sheet transfer_sheet(const model::Exam& exam, const std::optional<model::Person>
   sheet.who = person_line(view);
   sheet.examined = view.say("page.examined_day", {{"day", view.day_text(), false, true}});
   sheet.head = receive_lines(view, all.empty() ? model::Transferred{} : all.front(), place);
+  if (SheetSection added = added_section(view); !added.lines.empty()) {
+    sheet.sections.push_back(std::move(added));
+  }
   add_why(view, sheet);
   add_checks(view, all, sheet);
   for (const model::Transferred& one : all) {

@@ -42,6 +42,8 @@ namespace limbledger::report {
 // What the signature names as open: "minimum set"; empty where nothing is.
 [[nodiscard]] std::string left_incomplete(const PageView& view);
 
+// The items that a no rests on where all of them were only looked at; none where it rests on more.
+[[nodiscard]] std::vector<std::string> looks_alone(const PageView& view, const interpret::Flag& flag);
 // The noes about pain that are no answer, and why, where who spoke or the age is the reason; empty where there are none.
 [[nodiscard]] std::string untold_pain(const PageView& view);
 
@@ -80,6 +82,8 @@ struct FirstDue {
 [[nodiscard]] bool is_too_late(const PageView& view, const model::PlanItem& item, std::optional<model::LetterUrgency> written = {});  // `written`: by the letter itself
 // The day that holds where the plan names a later one.
 [[nodiscard]] std::string sooner_day(const PageView& view, std::optional<model::LetterUrgency> written = {});
+// That this item is later, than what: what was found, a letter of the examiner, or both; empty where it is not.
+[[nodiscard]] std::string later_than(const PageView& view, const model::PlanItem& item, std::optional<model::LetterUrgency> written = {});
 // The later days by name, for the line that says how soon; empty where there are none.
 [[nodiscard]] std::string planned_later(const PageView& view, std::optional<model::LetterUrgency> written = {});
 // The record says that whom the plan refers was received or seen: what holds until then holds no more.
@@ -106,6 +110,7 @@ struct FirstDue {
 [[nodiscard]] std::string not_planned(const PageView& view);
 // The reasons to come back that stand; a page without one says so.
 [[nodiscard]] bool names_come_back(const PageView& view);
+[[nodiscard]] std::string come_back_none(const PageView& view);
 // What is asked for until the person is seen, with what of it is on record beside it unless `by_name_alone`; and what of it was done, by the record.
 struct UntilSeen {
   std::vector<std::string> left;
@@ -113,6 +118,8 @@ struct UntilSeen {
 };
 [[nodiscard]] UntilSeen until_seen(const PageView& view, const std::vector<model::MessageId>& messages, const std::optional<model::Side>& side,
                                    bool by_name_alone = false);
+// A limit or a splint of the plan may ask for less than what is raised: who says which holds; empty where the plan has none.
+[[nodiscard]] std::string beside_limits(const PageView& view);
 [[nodiscard]] std::string meanwhile_text(const PageView& view, const model::MessageId& message, const std::optional<model::Side>& side);
 
 // What alerts and prompts to refer advise against, of the steps of this complaint; one label for the variants of one test.

@@ -75,4 +75,9 @@ std::vector<std::string> whom_and_when(const PageView& view, const model::PlanIt
   return parts;
 }
 
+std::string come_back_none(const PageView& view) {
+  const bool moved_on = view.exam.transfer && !view.exam.transfer->empty();
+  return view.say(moved_on ? "page.come_back_transfer" : "page.come_back_none");
+}
+
 }  // namespace limbledger::report

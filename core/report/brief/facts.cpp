@@ -10,7 +10,8 @@ namespace limbledger::report {
 namespace {
 
 // In the order in which they weigh on what is done next.
-constexpr std::array<std::string_view, 14> weighty{"body.pregnancy",        "body.pregnancy_weeks",  "history.blood_thinners",    "history.bleeding_disorder",
+constexpr std::array<std::string_view, 15> weighty{"body.pregnancy",        "body.pregnancy_weeks",  "history.blood_thinners",    "history.bleeding_disorder",
+                                                   "history.head_injury",  // beside what thins the blood: of one who takes it a blow decides what is done
                                                    "history.diabetes",      "history.leprosy",       "history.immune_suppressed", "history.steroids",
                                                    "history.cancer_active", "history.cancer_known",  "history.clot_before",       "history.kidney_failure",
                                                    "history.memory_poor",   "history.frail"};

@@ -74,7 +74,8 @@ using model::Side;
 }  // namespace
 
 std::string gap_label(const PageView& view, const interpret::MissingItem& missing) {
-  const std::string label = view.label(missing.item);
+  const std::string since = view.added_for(missing.item, missing.side);  // an addendum may hold what the signature left open
+  const std::string label = view.label(missing.item) + (since.empty() ? std::string() : " (" + since + ")");
   for (const model::Finding* finding : view.findings) {
     const bool waits = finding->origin == model::Origin::carried_over || finding->origin == model::Origin::self_reported;
     if (waits && finding->item == missing.item && finding->side == missing.side) {
@@ -111,7 +112,9 @@ namespace {
   std::vector<std::string> with;
   std::vector<Side> bare;
   const auto place = [&](const std::vector<Side>& sides) {
-    return view.say("page.joint", {{"joint", word_of(view.words, "joint", joint), false, true}, {"sides", sides_named(view, sides), false, true}});
+    // Pulses and pressures at an ankle are no look at the joint.
+    const bool own = view.words.has("msg.joint_place." + joint);
+    return view.say("page.joint", {{"joint", word_of(view.words, own ? "joint_place" : "joint", joint), false, true}, {"sides", sides_named(view, sides), false, true}});
   };
   for (const Side side : {Side::right, Side::left}) {
     if (!is_not_examined(view, joint, side)) {

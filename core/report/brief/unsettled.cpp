@@ -1,4 +1,5 @@
 // What was measured or asked and is not settled by it, in a line each: a reader takes what is not named for settled.
+#include "core/report/brief/added.hpp"
 #include "core/report/brief/brief.hpp"
 #include "core/report/page_judged.hpp"
 
@@ -106,6 +107,18 @@ std::vector<std::string> rules_still_open(const PageView& view, bool with_needs)
 
 SheetSection unsettled_section(const PageView& view) {
   SheetSection section = view.section("page.unsettled");
+  std::vector<model::FindingId> judged;
+  for (const Statement& statement : view.assessment.statements) {
+    if (statement.verdict == interpret::Verdict::not_distinguishable) {
+      judged.insert(judged.end(), statement.findings.begin(), statement.findings.end());
+    }
+  }
+  for (const interpret::RuleResult& rule : view.assessment.rules) {
+    if (rule.outcome == interpret::Outcome::undetermined) {
+      judged.insert(judged.end(), rule.findings.begin(), rule.findings.end());
+    }
+  }
+  const std::string signed_alone = judged_as_signed(view, judged);
   if (const std::vector<std::string> measured = within_error(view, false); !measured.empty()) {
     section.bullet(view.say("page.unsettled_measured", {{"what", joined(measured, "; "), false, true}}) + ".");
   }
@@ -118,6 +131,9 @@ SheetSection unsettled_section(const PageView& view) {
   }
   if (const std::vector<std::string> open = rules_still_open(view, true); !open.empty()) {
     section.bullet(view.say("page.unsettled_rules", {{"what", joined(open, "; "), false, true}}) + ".");
+  }
+  if (!section.lines.empty() && !signed_alone.empty()) {
+    section.lines.insert(section.lines.begin(), SheetLine{LineKind::plain, signed_alone, {}, {}, {}});
   }
   return section;
 }

@@ -48,6 +48,13 @@ constexpr std::array<OnRecord, 11> on_record{{{"measure_calves", false, {"leg.ca
   return text.find("film") != std::string::npos || text.find("x-ray") != std::string::npos;
 }
 
+[[nodiscard]] bool open_sore(const PageView& view, const std::optional<Side>& side) {
+  return std::any_of(view.findings.begin(), view.findings.end(), [&](const model::Finding* finding) {
+    const auto* answer = std::get_if<model::Answer>(&finding->value);
+    return finding->item.text == "skin.ulcer" && is_here(finding->side, side) && answer != nullptr && answer->answer == model::AnswerWord::yes;
+  });
+}
+
 // A line in its parts, what is on record behind the part that it is of: behind the line it would be read as an answer to all of it.
 class LineParts {
  public:
@@ -110,11 +117,21 @@ void add_found(const PageView& view, const OnRecord& row, const std::optional<Si
 
 }  // namespace
 
+std::string beside_limits(const PageView& view) {
+  const std::vector<model::PlanItem> plan = view.exam.plan.value_or(std::vector<model::PlanItem>{});
+  const bool limits = std::any_of(plan.begin(), plan.end(), [](const model::PlanItem& item) {
+    return (item.kind == model::PlanKind::limit || item.kind == model::PlanKind::splint) && item.became != model::Became::declined;
+  });
+  return limits ? view.say("page.beside_limits") : std::string();
+}
+
 UntilSeen until_seen(const PageView& view, const std::vector<model::MessageId>& messages, const std::optional<Side>& side, bool by_name_alone) {
   constexpr std::string_view begins = "msg.meanwhile.";
   UntilSeen out;
   for (const model::MessageId& message : messages) {
-    const std::string text = meanwhile_text(view, message, side);
+    // Beside a moist dressing of an open sore "dry" is said of what is dead, as where both were recorded.
+    const bool of_dead_part = message.text == "msg.meanwhile.dry_and_covered" && open_sore(view, side);
+    const std::string text = of_dead_part ? view.say("meanwhile.dead_part_if") : meanwhile_text(view, message, side);
     const std::string_view name = std::string_view(message.text).substr(std::min(begins.size(), message.text.size()));
     if (name.starts_with("film")) {
       out.left.push_back(by_name_alone ? text : with_film(view, text, side));

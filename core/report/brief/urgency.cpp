@@ -150,11 +150,31 @@ bool ends_after(const model::PartialDate& date, const std::string& day) {
   return !model::PartialDate::from_text(day, limit).empty() || date.last_day() > limit.last_day();
 }
 
-std::string sooner_day(const PageView& view, std::optional<LetterUrgency> written) {
+namespace {
+
+// With a letter that is being written, and by whom it is asked for.
+[[nodiscard]] HowSoon how_soon_with(const PageView& view, std::optional<LetterUrgency> written) {
   HowSoon soon = how_soon(view);
   if (written && (!soon.urgency || is_sooner(*written, *soon.urgency))) {
-    soon.urgency = written;
+    soon = {written, false, true};
   }
+  soon.written = soon.written || (written && written == soon.urgency);
+  return soon;
+}
+
+}  // namespace
+
+std::string later_than(const PageView& view, const model::PlanItem& item, std::optional<LetterUrgency> written) {
+  if (!is_too_late(view, item, written)) {
+    return {};
+  }
+  const HowSoon soon = how_soon_with(view, written);
+  const std::string_view than = soon.found && soon.written ? "plan.later_both" : (soon.written ? "plan.later_letter" : "plan.later");
+  return view.say(than, {{"day", sooner_day(view, written), false, true}});
+}
+
+std::string sooner_day(const PageView& view, std::optional<LetterUrgency> written) {
+  const HowSoon soon = how_soon_with(view, written);
   return soon.urgency ? due_day(view, *soon.urgency).value_or(std::string()) : std::string();
 }
 

@@ -1,5 +1,6 @@
 #include "core/report/letter/letter.hpp"
 
+#include "core/report/brief/added.hpp"
 #include "core/report/brief/brief.hpp"
 #include "core/report/brief/settled.hpp"
 #include "core/report/letter/letter_parts.hpp"
@@ -96,6 +97,10 @@ constexpr std::size_t letter_columns = 120;  // at the size of the letter
   if (const std::string since = settled_since_signed(view); !since.empty() && !ask.protected_) {
     lines.push_back(since);
   }
+  // A sealed letter tells nothing that stands outside it.
+  if (const std::string added = added_head(view); !added.empty() && !ask.protected_) {
+    lines.push_back(added);
+  }
   return lines;
 }
 
@@ -187,7 +192,7 @@ constexpr std::size_t letter_columns = 120;  // at the size of the letter
 [[nodiscard]] SheetSection run_together(SheetSection section) {
   std::string text;
   for (const SheetLine& line : section.lines) {
-    text += (text.empty() ? "" : " ") + std::string(line.kind == LineKind::bullet ? "- " : "") + line.text;
+    text += (text.empty() ? "" : " ") + std::string(line.kind == LineKind::bullet ? "\u2022 " : "") + line.text;
   }
   section.lines.clear();
   section.plain(text);
@@ -196,7 +201,7 @@ constexpr std::size_t letter_columns = 120;  // at the size of the letter
 
 }  // namespace
 
-Sheet letter_of_length(const PageView& view, const LetterAsk& ask, int shortened) {
+Sheet letter_of_length(const PageView& view, const LetterAsk& ask, int shortened, bool bullets) {
   Sheet sheet;
   sheet.look = SheetLook::letter;
   sheet.banner = view.names.banner;
@@ -209,11 +214,17 @@ Sheet letter_of_length(const PageView& view, const LetterAsk& ask, int shortened
     sections.push_back(letter_changed(view, ask));
   }
   sections.push_back(question_section(view, ask));
+  if (SheetSection added = added_section(view); !added.lines.empty() && !ask.protected_) {
+    sections.push_back(std::move(added));
+  }
   sections.push_back(letter_urgency(view, ask, shortened));
   if (ask.protected_) {
     sections.push_back(letter_private(view));
   } else {
     sections.push_back(letter_until(view, ask, shortened));
+    if (SheetSection travels = by_transfer_section(view); !travels.lines.empty()) {
+      sections.push_back(std::move(travels));
+    }
     sections.push_back(impression_section(view));
     sections.back().title = view.say("letter.impression");  // by whom stands in the head
     sections.push_back(letter_function(view, shortened));
@@ -224,7 +235,7 @@ Sheet letter_of_length(const PageView& view, const LetterAsk& ask, int shortened
     sections.push_back(letter_treatment(view));
     sections.push_back(letter_medicines(view));
     sections.push_back(letter_not_examined(view, shortened));
-    if (shortened == letter_shortest) {
+    if (shortened == letter_shortest && !bullets) {
       for (SheetSection& section : sections) {
         section = run_together(std::move(section));
       }
@@ -258,8 +269,21 @@ std::size_t letter_lines(const Sheet& sheet) {
 
 Sheet letter_sheet(const PageView& view, const LetterAsk& ask) {
   Sheet sheet = letter_of_length(view, ask, 0);
-  for (int shortened = 1; shortened <= letter_shortest && letter_lines(sheet) > letter_lines_max; ++shortened) {
+  for (int shortened = 1; shortened < letter_shortest && letter_lines(sheet) > letter_lines_max; ++shortened) {
     sheet = letter_of_length(view, ask, shortened);
+  }
+  // What was found and what was added keep a line for each as long as they can: paragraphs of bullets are hard to read.
+  for (int shortened = letter_shortest - 1; shortened <= letter_shortest && letter_lines(sheet) > letter_lines_max && !ask.protected_; ++shortened) {
+    sheet = letter_of_length(view, ask, shortened, true);
+    for (auto section = sheet.sections.rbegin(); section != sheet.sections.rend() && letter_lines(sheet) > letter_lines_max; ++section) {
+      const auto is = [&](std::string_view title) { return section->title == view.say(title); };
+      if (!is("letter.found") && !is("page.added") && !is("letter.reply") && !is("letter.about_title")) {
+        *section = run_together(std::move(*section));
+      }
+    }
+  }
+  if (letter_lines(sheet) > letter_lines_max) {
+    sheet = letter_of_length(view, ask, letter_shortest);
   }
   return sheet;
 }

@@ -32,7 +32,8 @@ inline constexpr int letter_shortest = 9;
 
 [[nodiscard]] Sheet letter_sheet(const PageView& view, const LetterAsk& ask);
 // At one length, 0 (all of it) to letter_shortest; letter_sheet takes the first that fits.
-[[nodiscard]] Sheet letter_of_length(const PageView& view, const LetterAsk& ask, int shortened);
+// `bullets`: the shortest keeps a line for each, where they fit.
+[[nodiscard]] Sheet letter_of_length(const PageView& view, const LetterAsk& ask, int shortened, bool bullets = false);
 [[nodiscard]] std::size_t letter_lines(const Sheet& sheet);
 [[nodiscard]] model::LetterPage letter_page(const Sheet& sheet);
 // As it was written, and when (`written`, in words; the page itself was made before it was known); with `stale_because` it says on top what

@@ -25,7 +25,7 @@ constexpr int without_method = 3;  // from this length on a look or a touch stan
 
 // Without its method, but never without where it came from.
 [[nodiscard]] std::string bare_value(const PageView& view, const Finding& finding) {
-  const std::string value = joined({bare_value_text(view.words, view.edition, finding), view.which_of_two(finding), view.other_side_unseen(finding)});
+  const std::string value = joined({bare_value_text(view.words, view.edition, finding), view.which_of_two(finding), view.other_side_unseen(finding), view.added_since(finding)});
   const bool observed = !finding.origin || *finding.origin == model::Origin::observed;
   return observed ? value : joined({value, enum_word(view.words, "origin", *finding.origin)});
 }
@@ -156,7 +156,7 @@ struct FoundOnSide {
   const std::string other_bare = bare_value_text(view.words, view.edition, *other);
   const std::string own_whole = view.value(finding);
   const std::string other_whole = view.value(*other);
-  const bool alike = own_whole.starts_with(own_bare) && other_whole == other_bare + own_whole.substr(own_bare.size());
+  const bool alike = view.added_since(*other).empty() && own_whole.starts_with(own_bare) && other_whole == other_bare + own_whole.substr(own_bare.size());
   return joined({view.say("letter.other_value", {{"value", value, false, true},
                                                  {"side", side_of(view.words, other->side), false, true},
                                                  {"other", without_meaning(*other, alike ? other_bare : other_whole, shortened), false, true}}),
@@ -226,7 +226,7 @@ struct FoundOnSide {
           here.described.push_back(std::move(one));
           break;
         }
-        one.whole = of_foot || of_body || counts_in_points(view, *finding);
+        one.whole = of_foot || of_body || counts_in_points(view, *finding) || bears_on_raised(view, *finding);
         (of_body && shortened >= body_measured_from ? here.measured : here.ordinary_here).push_back(std::move(one));
         break;
       case Ordinary::described:
@@ -270,12 +270,11 @@ struct FoundKept {
   return {unusual, measured, shortened >= (beside ? 1 : 2), shortened < (beside ? 6 : 8)};
 }
 
-// In the person's own words and as it was told, each with its value but in the shortest letter; what is out of the ordinary of it is never folded.
+// In the person's own words and as it was told, each with its value.
 void add_told(const PageView& view, int shortened, SheetSection& section) {
   constexpr int in_a_word_from = 7;
   std::vector<std::string> words;
   std::vector<SaidAlike> alike;
-  std::vector<std::string> labels;
   for (const Finding* finding : view.findings) {
     if (!is_told_of(view, *finding)) {
       continue;
@@ -283,17 +282,13 @@ void add_told(const PageView& view, int shortened, SheetSection& section) {
     const std::string label = view.label(finding->item) + view.side_after(finding->side);
     if (std::holds_alternative<model::Words>(finding->value)) {
       words.push_back(with_label(view, *finding));
-    } else if (shortened < letter_shortest || ordinary(view.edition, *finding) == Ordinary::unusual) {
+    } else {
+      // "Fever" by its name alone, unsure or yes, tells a reader without the note nothing.
       add_alike(alike, label, shortened < in_a_word_from ? value_or_undone(view, *finding) : value_in_a_word(view, *finding));
-    } else if (!alert_rests_on(view, *finding)) {
-      labels.push_back(label);
     }
   }
   if (!alike.empty()) {
     words.push_back(alike_text(alike));
-  }
-  if (!labels.empty()) {
-    words.push_back(view.say("letter.by_name", {{"where", kept_where(view, "page.findings"), false, true}, {"what", joined(labels, " / "), false, true}}));
   }
   if (!words.empty()) {
     section.bullet(view.say("letter.told", {{"what", joined(words, "; "), false, true}}));
@@ -313,7 +308,7 @@ std::string value_in_a_word(const PageView& view, const Finding& finding) {
   } else {
     return bare_value(view, finding);
   }
-  word = joined({word, view.which_of_two(finding)});
+  word = joined({word, view.which_of_two(finding), view.added_since(finding)});
   const bool observed = !finding.origin || *finding.origin == model::Origin::observed;
   return observed ? word : joined({word, enum_word(view.words, "origin", *finding.origin)});
 }

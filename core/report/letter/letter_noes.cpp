@@ -25,23 +25,6 @@ using model::Finding;
   return item != nullptr && item->instruments && item->instruments->size() == 1 && item->instruments->front().text == "by_eye";
 }
 
-// The items that a no rests on where all of them were only looked at; none where it rests on more.
-[[nodiscard]] std::vector<std::string> looks_alone(const PageView& view, const interpret::Flag& flag) {
-  std::vector<std::string> labels;
-  for (const Finding* finding : view.findings) {
-    if (!finding->finding || std::find(flag.findings.begin(), flag.findings.end(), *finding->finding) == flag.findings.end()) {
-      continue;
-    }
-    if (!described_by_eye(view, *finding)) {
-      return {};
-    }
-    if (const std::string label = view.label(finding->item); std::find(labels.begin(), labels.end(), label) == labels.end()) {
-      labels.push_back(label);
-    }
-  }
-  return labels;
-}
-
 // Raised, and shown inside a graver alert or by no alert of its own: named all the same.
 [[nodiscard]] std::vector<std::string> raised_unnamed(const PageView& view) {
   std::vector<std::string> labels;
@@ -126,7 +109,7 @@ constexpr int without_deciding_noes = 8;
         continue;
       }
       const bool decides = std::find(noes_that_decide.begin(), noes_that_decide.end(), item) != noes_that_decide.end();
-      if (decides && shortened >= without_deciding_noes && !counts_in_points(view, *finding)) {
+      if (decides && shortened >= without_deciding_noes && !counts_in_points(view, *finding) && !bears_on_raised(view, *finding)) {
         continue;
       }
       if (finding->origin == model::Origin::bulk_expected) {
@@ -144,6 +127,22 @@ constexpr int without_deciding_noes = 8;
 }
 
 }  // namespace
+
+std::vector<std::string> looks_alone(const PageView& view, const interpret::Flag& flag) {
+  std::vector<std::string> labels;
+  for (const Finding* finding : view.findings) {
+    if (!finding->finding || std::find(flag.findings.begin(), flag.findings.end(), *finding->finding) == flag.findings.end()) {
+      continue;
+    }
+    if (!described_by_eye(view, *finding)) {
+      return {};
+    }
+    if (const std::string label = view.label(finding->item); std::find(labels.begin(), labels.end(), label) == labels.end()) {
+      labels.push_back(label);
+    }
+  }
+  return labels;
+}
 
 std::string danger_named(const PageView& view, const interpret::Flag& flag) {
   const std::string label = flag_label(view, flag.flag.text);

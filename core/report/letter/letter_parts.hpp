@@ -26,6 +26,8 @@ namespace limbledger::report {
 [[nodiscard]] std::string value_in_a_word(const PageView& view, const model::Finding& finding);
 // A rule that counts points, and that the letter tells of, rests on it: a no to it is a point that was not given.
 [[nodiscard]] bool counts_in_points(const PageView& view, const model::Finding& finding);
+// What was raised turns on it, for or against: an ordinary sign beside a danger is what a reader weighs it by.
+[[nodiscard]] bool bears_on_raised(const PageView& view, const model::Finding& finding);
 [[nodiscard]] std::string with_label(const PageView& view, const model::Finding& finding);
 
 // What says the same is said once: "Skin hot or red / Kneecap tender: no".

@@ -34,6 +34,13 @@ bool counts_in_points(const PageView& view, const model::Finding& finding) {
          });
 }
 
+bool bears_on_raised(const PageView& view, const model::Finding& finding) {
+  return finding.finding && std::any_of(view.assessment.flags.begin(), view.assessment.flags.end(), [&](const interpret::Flag& flag) {
+           return printed_answer(view, flag) == interpret::FlagAnswer::raised && !is_hidden_flag(view, flag) &&
+                  std::find(flag.findings.begin(), flag.findings.end(), *finding.finding) != flag.findings.end();
+         });
+}
+
 void add_alike(std::vector<SaidAlike>& all, const std::string& label, const std::string& value) {
   auto at = std::find_if(all.begin(), all.end(), [&](const SaidAlike& one) { return one.value == value; });
   if (at == all.end()) {
@@ -95,6 +102,9 @@ void add_rules(const PageView& view, int shortened, SheetSection& section) {
         }
         if (const std::string counted = rule_counted(rule, view.exam, view.person, view.assessment.as_of, view.words, view.edition); !counted.empty()) {
           outcome = view.say("letter.rule_counted", {{"says", outcome, false, true}, {"what", counted, false, true}});
+        }
+        if (const std::string met = rule_met(rule, view.exam, view.person, view.assessment.as_of, view.words, view.edition); !met.empty()) {
+          outcome = view.say("letter.rule_met", {{"says", outcome, false, true}, {"what", met, false, true}});
         }
         says.push_back(name + ": " + outcome);
       } else {

@@ -1,4 +1,5 @@
 // What a letter tells of function, of what was given, of medicines and allergies, and what a protected one holds.
+#include "core/report/brief/added.hpp"
 #include "core/report/brief/brief.hpp"
 #include "core/report/letter/letter_parts.hpp"
 #include "core/report/ordinary.hpp"
@@ -185,6 +186,9 @@ SheetSection letter_private(const PageView& view) {
     if ((item != nullptr && item->protected_.value_or(false)) || view.has_remark_apart(*finding)) {
       section.bullet(with_label(view, *finding));
     }
+  }
+  for (const std::string& line : added_apart(view)) {
+    section.bullet(line);
   }
   if (section.lines.empty()) {
     section.plain(view.say("page.nothing"));

@@ -33,9 +33,7 @@ namespace {
       one.push_back(std::move(part));
     }
     // A date beside "the same day" would be read as when it is due.
-    if (is_too_late(view, item, ask.urgency)) {
-      one.push_back(view.say("plan.later", {{"day", sooner_day(view, ask.urgency), false, true}}));
-    }
+    one.push_back(later_than(view, item, ask.urgency));
     if (item.became) {
       const std::string became = enum_word(view.words, "became", *item.became);
       const bool by_letter = item.became == model::Became::arranged && !may_be_sent(view);
@@ -116,13 +114,14 @@ SheetSection letter_until(const PageView& view, const LetterAsk& ask, int shorte
   if (!meanwhile.empty()) {
     section.plain(says);
     says = view.say(shortened >= in_short_from ? "letter.until_alert_short" : "letter.until_alert", {{"what", joined(meanwhile, "; "), false, true}});
+    says = joined({says, beside_limits(view)}, " ");
   }
   // The values stand under what was found.
   if (!done.empty() && shortened < in_short_from) {
     says += " " + view.say("page.until_recorded", {{"what", joined(done, "; "), false, true}});
   }
   // A paragraph of its own would cost a long letter what was found.
-  section.plain(says + " " + (come_back.empty() ? view.say("page.come_back_none") : joined(come_back, "; ") + "."));
+  section.plain(says + " " + (come_back.empty() ? come_back_none(view) : joined(come_back, "; ") + "."));
   add_exchanged_line(view, named, section);
   // Whoever receives the person does not try what the alerts advise against.
   constexpr std::size_t all = 1000;

@@ -104,12 +104,11 @@ void add_grounds(const PageView& view, std::string_view danger, const std::vecto
     // A no to one part of it stands above: what of it is open is said beside.
     std::string label = danger_named(view, flag);
     const bool cannot = printed_answer(view, flag) == interpret::FlagAnswer::cannot_answer;
-    const bool bare = cannot && by_name_alone;
-    if (!left[i].empty() && !bare) {
+    if (!left[i].empty() && !(cannot && by_name_alone)) {
       label = view.say("page.flag_rests", {{"flag", label, false, true}, {"findings", left[i], false, true}});
     }
     // Nothing is missing that would settle it: what leaves it open is named, with its answer; without one a no reads as a yes.
-    if (cannot && !bare && left[i].empty()) {
+    if (cannot && (by_name_alone || left[i].empty())) {
       const std::string looks = left_open_by(view, flag);
       label = looks.empty() ? label : view.say("letter.open_after", {{"flag", label, false, true}, {"looks", looks, false, true}});
     }
@@ -177,7 +176,14 @@ void add_minimum(const PageView& view, int shortened, SheetSection& section) {
       if (at == all.end()) {
         at = all.insert(all.end(), OfSides{sides, {}});
       }
-      if (const std::string label = view.label(missing.item); std::find(at->labels.begin(), at->labels.end(), label) == at->labels.end()) {
+      std::vector<std::string> since;  // an addendum may hold what the signature left open
+      for (const Side side : both ? std::vector<Side>{Side::right, Side::left} : std::vector<Side>{missing.side}) {
+        if (const std::string one = view.added_for(missing.item, side); !one.empty()) {
+          since.push_back(both ? view.side_before(side) + one : one);
+        }
+      }
+      const std::string label = view.label(missing.item) + (since.empty() ? std::string() : " (" + joined(since, "; ") + ")");
+      if (std::find(at->labels.begin(), at->labels.end(), label) == at->labels.end()) {
         at->labels.push_back(label);
       }
     }

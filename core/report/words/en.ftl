@@ -85,9 +85,9 @@ msg-motion-side_above-row = more than the other side ({ $other }) by { $differen
 msg-motion-side_not_distinguishable-row = cannot be told from the other side ({ $other }; { $needed } needed)
 msg-motion-side_needs_instrument-row = sides not compared, needs the instrument of both
 msg-motion-side_other_position-row = sides not compared, measured in different positions
-msg-motion-past_below-row = less than last time ({ $other }) by { $difference } ({ $needed } needed)
-msg-motion-past_above-row = more than last time ({ $other }) by { $difference } ({ $needed } needed)
-msg-motion-past_not_distinguishable-row = cannot be told from last time, { $other } ({ $needed } needed)
+msg-motion-past_below-row = less than last time ({ $other }) by { $difference }° ({ $needed }° needed)
+msg-motion-past_above-row = more than last time ({ $other }) by { $difference }° ({ $needed }° needed)
+msg-motion-past_not_distinguishable-row = cannot be told from last time ({ $other }; { $needed }° needed)
 msg-motion-past_needs_instrument-row = not compared with last time, needs the instrument of both
 msg-motion-past_other_position-row = not compared with last time, measured in different positions
 msg-motion-with_error = { $reading }, with error of measurement { $span }
@@ -235,7 +235,22 @@ msg-page-signed = Signed by { $by }, { $at }.
 msg-page-not_signed = Not signed.
 msg-page-withdrawn = WITHDRAWN: { $reason }
 msg-page-incomplete = Signed, incomplete: { $what }
-msg-page-addendum = Addendum, { $at }, { $by }: { $reason }
+msg-page-addendum = Addendum, { $at }, { $by }, because: { $reason }
+msg-page-correction = CORRECTION (an addendum), { $at }, { $by }, because: { $reason }
+msg-page-added = Added after the signature
+msg-page-added_head = AFTER THE SIGNATURE: { $count ->
+    [one] an addendum was
+   *[other] { $count } addenda were
+ } written, the last on { $day }{ $corrections ->
+    [0] { "" }
+    [one] ; one is a CORRECTION
+   *[other] ; { $corrections } are CORRECTIONS
+ }. Read "{ $where }": what the program says rests on what was signed.
+msg-page-added_beside = { $what } (signed: { $signed })
+msg-page-added_of = Added { $day }: { $what }
+msg-page-judged_as_signed = Judged AS SIGNED; since then an addendum has another value of: { $what }.
+msg-value-added_since = an ADDENDUM of { $day } has: { $value }
+msg-value-corrected_since = a CORRECTION of { $day } has: { $value }
 msg-page-facts = Facts: edition { $edition }, judged as of { $as_of }.
 msg-page-no_name = No name recorded
 msg-page-years = { $years } years

@@ -22,6 +22,8 @@ msg-strength-moderate = moderate evidence
 msg-strength-strong = strong evidence
 
 msg-page-hypotheses = What the findings support, in study clinics
+msg-page-hypothesis_by = By: { $findings }
+msg-page-not_exclusive_directions = One of these lines does not shut out another, and they are not to be added up. In order of what is worst to miss, then by name.
 msg-page-not_exclusive = These figures are not to be added up, and one does not shut out another. In order of what is worst to miss, then by name.
 
 msg-condition-acl_tear = an ACL tear

@@ -1,7 +1,7 @@
 # What was wrong with what a form sent, for whoever is at the form; whoever makes the form has the hint beside it. One message a code,
 # its dot written _. A dot in a message name is a dash here. Language: English. Reviewed by: nobody yet.
 
-msg-fault-addendum_kind = An addition has a text, or findings: add what is missing.
+msg-fault-addendum_kind = An addition has a text, or findings: add what is missing. Findings go with the kind findings or correction.
 msg-fault-alert_unknown = This alert does not stand in this exam any more: look at the alerts again.
 msg-fault-alert_would_end = With this value a warning that stands now would be no more, or less urgent. See to the person first.
 msg-fault-conflict_unknown = This is not in the list any more: it was settled, or has changed. Look at the list again.

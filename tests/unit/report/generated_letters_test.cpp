@@ -204,7 +204,7 @@ TEST_CASE("C18: no danger stands in a letter both as answered no and as not aske
       }
       return labels;
     };
-    const std::vector<std::string> no = list_after("Danger signs asked, answered no (signs of): ");
+    const std::vector<std::string> no = list_after("Danger signs asked or looked at, answered no (signs of): ");
     const std::vector<std::string> open = list_after("Danger signs not asked after, or not all of it (signs of): ");
     for (const std::string& one : open) {
       ++compared;

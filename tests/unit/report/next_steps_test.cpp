@@ -136,7 +136,7 @@ TEST_CASE("the summary gives the end feel beside a motion that it tells apart, a
   const std::string stiff = section(note_next(Printer("stiff")), "Found out of the ordinary");
   CHECK(has(stiff, "12° short of straight, end feel bone to bone: "));
   CHECK(has(stiff, "Thigh girth, 10 cm above the kneecap 415 mm"));
-  CHECK(has(stiff, "neither called ordinary nor not: Hip inward rotation, lying, hip straight: 28° toward internal rotation"));
+  CHECK(has(stiff, "whether ordinary is not said here): Hip inward rotation, lying, hip straight: 28° toward internal rotation"));
   CHECK(has(section(note_next(Printer("fall")), "Found out of the ordinary"), "Gap below the kneecap: unsure"));
   const std::string clot = section(note_next(Printer("clot")), "Found out of the ordinary");
   CHECK(has(clot, "RIGHT: nothing out of the ordinary among what was examined"));

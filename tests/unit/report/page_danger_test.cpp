@@ -82,7 +82,7 @@ TEST_CASE("danger signs: what was answered no and what was not asked are named a
   const std::string page = raised.page();
   // A no that rests on what speaks for the danger alone is nobody's answer against it.
   CHECK(!has(page, "though something speaks for it"));
-  CHECK(has(page, "Asked, answered no (signs of): first sign RIGHT (Skin hot or red, LEFT: yes). "
+  CHECK(has(page, "Asked or looked at, answered no (signs of): first sign RIGHT (Skin hot or red, LEFT: yes). "
                   "Not asked, or not all of it (signs of): first sign LEFT (for it: Skin hot or red: yes; nothing recorded speaks against it); fourth sign LEFT; second sign LEFT. Asked, cannot be answered (signs of): third sign."));
   CHECK(!has(page, "This edition asks for no danger signs"));
 }
@@ -119,7 +119,7 @@ TEST_CASE("a sign that was found is not printed as answered no, though something
   raised.made.yes("history.swelling_noticed", Side::left);
   raised.flag("flag.joint_over_2_weeks", Side::left, interpret::FlagAnswer::asked_no, "knee.look_skin_hot_red");
   const std::string page = raised.page();
-  CHECK(!has(page, "Asked, answered no (signs of): a joint swollen for weeks"));
+  CHECK(!has(page, "Asked or looked at, answered no (signs of): a joint swollen for weeks"));
   CHECK(has(page, "The sign itself was found; something else asked with it speaks against (signs of): a joint swollen for weeks"));
 }
 

@@ -70,7 +70,7 @@ TEST_CASE("an infant that does not move a leg and lay by the breech; an angle th
   const std::string found = section(page_of(one), summary);
   CHECK(has(found, report::item_label(*report::built_in_words(), *reference::built_in_edition(), {"hip.leg_not_moved"}) + ": "));
   CHECK(has(found, report::item_label(*report::built_in_words(), *reference::built_in_edition(), {"history.birth_presentation"})));
-  CHECK(has(found, "RIGHT: measured or described, neither called ordinary nor not: Thigh girth, 10 cm above the kneecap"));
+  CHECK(has(found, "RIGHT: measured or described (whether ordinary is not said here): Thigh girth, 10 cm above the kneecap"));
 }
 
 TEST_CASE("each choice of the real edition says what is ordinary, but what is told") {

@@ -254,7 +254,7 @@ TEST_CASE("a record that stays speaks of referral only where somebody is sent, o
 
 TEST_CASE("of the other side what belongs to a joint that nobody looked at is said with the joint, once; what was carried over is no look") {
   const std::string football = section(note_page(Printer("football")), "Not examined");
-  CHECK(has(football, "- hip: RIGHT; ankle: RIGHT (reason not recorded)"));
+  CHECK(has(football, "- hip: RIGHT; ankle joint: RIGHT (reason not recorded)"));
   CHECK(has(football, "of the minimum set, RIGHT (the other side): Kneecap tender"));
   CHECK(count_in(football, "Hip inward rotation") == 1);  // of the LEFT hip, all that was looked at
   CHECK(has(football, "hip LEFT: only Hip inward rotation"));

@@ -170,7 +170,7 @@ TEST_CASE("what was not examined is named shortly") {
   REQUIRE(at != std::string::npos);
   const std::string after = page.substr(at, page.find("\nWhat the findings support") - at);
   CHECK(has(after, "hip: RIGHT and LEFT"));
-  CHECK(has(after, "ankle: RIGHT and LEFT"));
+  CHECK(has(after, "ankle joint: RIGHT and LEFT"));
   CHECK(has(unbroken(after), "of the minimum set, LEFT: Pulse on the back of the foot;"));
   CHECK(has(after, "Other items were not part of this visit."));
   CHECK(!has(after, "the RIGHT knee"));

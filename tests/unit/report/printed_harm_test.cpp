@@ -69,7 +69,7 @@ TEST_CASE("an answered no prints what it rests on") {
   }
   const std::string signs = section(page_of(stiff), "Danger signs asked after");
   CHECK(has(signs, "a locked knee RIGHT ("));
-  const std::string stands = signs.substr(signs.find("Asked, answered no"), signs.find("Not asked, or not all") - signs.find("Asked, answered no"));
+  const std::string stands = signs.substr(signs.find("Asked or looked at, answered no"), signs.find("Not asked, or not all") - signs.find("Asked or looked at, answered no"));
   CHECK(has(stands, ": no)"));
   CHECK(!has(stands, "(Weeks since it began: 160)"));  // how long ago is no answer about a sign
   CHECK(!has(stands, " RIGHT;"));

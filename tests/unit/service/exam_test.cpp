@@ -197,6 +197,18 @@ TEST_CASE("an addendum belongs to a signed exam, and its findings pass the same 
   CHECK(path_of(refused) == "/findings/0/value/toward_deg");
 }
 
+TEST_CASE("a correction holds words, values or both; words alone hold no values, and an addendum of values has some") {
+  Form form;
+  form.sign();
+  const std::string both = form.ok("addendum.record", R"({"kind":"correction","reason":"misread","text":"120, not 90","findings":[)" + Form::flexion(120) + "]," + form.rest() + "}");
+  CHECK(at(both, "/addendum/text") == "120, not 90");
+  CHECK(at(both, "/addendum/findings/0/side") == "left");
+  form.seen = at(both, "/revision/0");
+  CHECK(codes_of(form.call("addendum.record", R"({"kind":"text","reason":"misread","text":"x","findings":[)" + Form::flexion(120) + "]," + form.rest() + "}")) == "addendum.kind");
+  CHECK(codes_of(form.call("addendum.record", R"({"kind":"findings","reason":"misread","text":"x",)" + form.rest() + "}")) == "addendum.kind");
+  CHECK(codes_of(form.call("addendum.record", R"({"kind":"correction","reason":"misread",)" + form.rest() + "}")) == "addendum.kind");
+}
+
 TEST_CASE("an empty reason is no reason") {
   Form form;
   const std::string finding = at(form.recorded(Form::flexion(110)), "/recorded/0/finding");

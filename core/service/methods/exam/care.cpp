@@ -311,8 +311,11 @@ Result<AddendumRecordResult> addendum_record(Context& context, const AddendumRec
   }
   const bool has_findings = params.findings && !params.findings->empty();
   const bool has_plan = params.plan_items && !params.plan_items->empty();
-  if ((params.kind == model::AddendumKind::findings) != has_findings || (!params.text && !has_findings && !params.examined_on && !has_plan)) {
-    return wire::Fault{"addendum.kind", "/kind", "findings with the kind findings, a text, examined_on or plan_items with the others"};
+  // What is corrected is a value as often as a word: a correction may hold both.
+  const bool lacks_findings = params.kind == model::AddendumKind::findings && !has_findings;
+  const bool holds_nothing = !params.text && !has_findings && !params.examined_on && !has_plan;
+  if (lacks_findings || holds_nothing || (params.kind == model::AddendumKind::text && has_findings)) {
+    return wire::Fault{"addendum.kind", "/kind", "kind findings: findings; kind text: a text, examined_on or plan_items; kind correction: a text, findings, examined_on or plan_items, also together"};
   }
   model::AddendumBody body{params.kind, params.reason, params.text, std::nullopt, params.examined_on};
   std::vector<wire::Fault> faults;

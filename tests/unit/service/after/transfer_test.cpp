@@ -89,7 +89,7 @@ TEST_CASE("C11: after a transfer what was not done is no gap, in the assessment,
   CHECK(at(clinic.assess(), "/held_back") == "");
   clinic.write("exam.transfer", R"("set":{"onset":"this morning"})");
   CHECK(at(clinic.assess(R"(,"only":["missing"])"), "/missing") == "[]");
-  CHECK(says(unwrapped(clinic.note()), "Stopped for transfer 2026-11-24 13:15 UTC+03:00 by Invented Examiner: what was not done after that is no gap."));
+  CHECK(says(unwrapped(clinic.note()), "Stopped for transfer 2026-11-24 13:15 UTC+03:00 by Invented Examiner: what stands below was not examined by then; that is no omission."));
   clinic.record(R"({"item":"vessel.pulse_dorsalis_pedis","side":"left","value":{"kind":"grade","scale":"pulse/0-3","grade":"1"}})");
   const std::string incomplete = at(clinic.sign(), "/incomplete");
   CHECK(!says(incomplete, "minimum_set"));
