@@ -139,6 +139,9 @@ std::vector<model::MessageId> meanwhile_of(const View& view, const JudgedFlag& j
     std::replace(meanwhile.begin(), meanwhile.end(), model::MessageId{"msg.meanwhile.rest_joint"}, model::MessageId{"msg.meanwhile.calf_felt_again"});
     std::erase(meanwhile, model::MessageId{"msg.meanwhile.no_needle_by_program"});
   }
+  if (judged.raised.what == "testis") {  // no film of a hip, and a surgeon
+    meanwhile = {model::MessageId{"msg.meanwhile.nothing_by_mouth"}, model::MessageId{"msg.meanwhile.call_and_move"}};
+  }
   // A foot without blood under a plaster: it is opened first (red flags page, section 4).
   if (judged.row->alert.text == "alert.ali" && judged.side &&
       Answers(view).chosen("body.cast", *judged.side, {"cast_hip", "cast_thigh", "cast_knee", "cast_shin", "cast_ankle", "cast_foot"}).is_yes()) {

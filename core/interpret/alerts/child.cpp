@@ -96,19 +96,14 @@ Raised limping_child(const Answers& answers, Side) {
     raised.clue = left_open(raised.clue, limping);
     raised.clue.ask.add(unseen.ask);
   }
-  // A tender testis: the page has it looked at in every limping child and gives no class. Beside a limp, a pain of the hip or a sudden one it is twisted
-  // until a surgeon has looked (from memory; that it is raised here is our own rule); else it is named and never a no, and what makes the limp red is asked.
+  // A tender testis: the page has it looked at in every limping child and gives no class. It is twisted until a surgeon has looked, whatever the child was
+  // brought for (from memory: it is lost within hours; our own rule).
   const Clue testis = led_by(Clue{}, {answers.any_yes({"pelvis.scrotum_tender"}, Side::left), answers.any_yes({"pelvis.scrotum_tender"}, Side::right)});
-  if (testis.is_yes() && (limping.is_yes() || part_complained_of(answers) == "hip" || answers.yes("history.pain_severe_sudden").is_yes())) {
+  if (testis.is_yes()) {
     raised.clue = raised.clue.is_yes() ? raised.clue : fact(Tri::yes);
     raised.clue.because.add(testis.because);
     raised.what = "testis";
     return raised;
-  }
-  if (testis.is_yes() && raised.clue.is_no()) {
-    raised.clue = left_open(raised.clue, testis);
-  } else if (testis.is_yes() && !raised.clue.is_yes()) {
-    raised.clue.because.add(testis.because);
   }
   // Nobody limps before walking: that both legs are moved is no answer about it.
   if (answers.aged(0, 0) == Tri::yes && raised.clue.is_no()) {

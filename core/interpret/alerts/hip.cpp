@@ -78,11 +78,15 @@ namespace {
   return why == "after_operation" || why == "after_amputation";
 }
 
-// A fall or a crash; a blow alone is none.
+// A fall or a crash of these days; a blow alone is none, and nor is what is long past.
 [[nodiscard]] bool fell(const Answers& answers) {
+  const Clue recent = answers.yes("history.fall_recent");
+  if (recent.value != Tri::undetermined) {
+    return recent.is_yes();
+  }
   const bool blow_alone = answers.chosen("history.mechanism", Side::midline, {"direct_blow"}).is_yes();
-  return answers.yes("history.fall_recent").is_yes() || (answers.yes("history.fall_or_blow").is_yes() && !blow_alone) ||
-         answers.chosen("history.mechanism", Side::midline, {"fall", "vehicle", "dashboard"}).is_yes();
+  const bool told = (answers.yes("history.fall_or_blow").is_yes() && !blow_alone) || answers.chosen("history.mechanism", Side::midline, {"fall", "vehicle", "dashboard"}).is_yes();
+  return told && !hurt_long_ago(answers) && !answers.count_at_least("history.weeks_since_onset", lately_weeks + 1).is_yes();
 }
 
 // Who came for an ankle or a foot, told of no fall or crash, nor that nothing happened, and takes no steps: the ankle or foot explains it and the hip is asked after, unless
@@ -95,14 +99,12 @@ namespace {
   if ((!of_foot && part != "leg") || fell(answers) || answers.yes("history.walking_lost").is_yes() || cannot_speak_for_pain(answers).is_yes()) {
     return false;
   }
-  if (answers.stopped("gait.steps_now", Side::midline, {model::WhyNot::pain}).is_yes()) {
-    return true;
-  }
-  if (!of_foot || answers.chosen("history.mechanism", Side::midline, {"no_injury"}).is_yes()) {
+  const bool not_there = answers.yes("ankle.pain_malleolar_zone", side).is_no() || answers.yes("ankle.lateral_malleolus_tender", side).is_no();
+  if (part == "ankle" && not_there) {
     return false;
   }
-  const bool not_there = answers.yes("ankle.pain_malleolar_zone", side).is_no() || answers.any_yes({"ankle.lateral_malleolus_tender", "ankle.medial_malleolus_tender"}, side).is_no();
-  return part == "foot" || !not_there;
+  const bool by_pain = answers.stopped("gait.steps_now", Side::midline, {model::WhyNot::pain}).is_yes();
+  return by_pain || (of_foot && !answers.chosen("history.mechanism", Side::midline, {"no_injury"}).is_yes());
 }
 
 // At an age at which a hip seldom breaks: the hip itself hurts when it is turned, pushed or lifted, or the leg lies turned out. Where it
@@ -121,15 +123,15 @@ namespace {
   return complaint == "acute_knee" || complaint == "chronic_knee";
 }
 
-// A kneecap is knocked on where nothing of knee or thigh hurts, is open or hot (red flags page, 9: "stop percussion"; a broken one, our own rule), and
-// after an injury only where it was felt.
+// A kneecap is knocked on where it was felt and does not hurt, and nothing of knee or thigh hurts, is open or hot (red flags page, 9: "stop
+// percussion"; a broken one, our own rule).
 [[nodiscard]] bool may_be_knocked(const Answers& answers, Side side) {
   const bool sore = answers.any_yes({"knee.patella_tender", "knee.patellar_pole_upper_tender", "knee.patellar_pole_lower_tender", "knee.patellar_facet_tender",
                                      "knee.patellar_margin_lateral_tender", "knee.patellar_margin_medial_tender", "knee.tibial_tubercle_tender", "knee.bone_tender_elsewhere", "knee.quadriceps_gap",
                                      "knee.patellar_tendon_gap", "knee.look_skin_hot_red", "knee.look_open_wound", "knee.look_deformity", "leg.look_deformity", "leg.thigh_shaft_tender"},
                                     side)
                         .is_yes();
-  return !sore && (!hurt_as_told(answers).is_yes() || answers.yes("knee.patella_tender", side).is_no());
+  return !sore && answers.yes("knee.patella_tender", side).is_no();
 }
 
 // Beside a sore knee not walking asks for the hip, and one painless roll does not settle it. Elsewhere not walking is a sign itself; so it is after a

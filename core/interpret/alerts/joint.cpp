@@ -70,7 +70,11 @@ void make_now_if_ill(const Answers& answers, Raised& raised) {
 [[nodiscard]] Clue infected_hip(const Answers& answers, Side side, const Clue& lowered) {
   const Clue roll = answers.positive("hip.log_roll", side);
   // Told so, or seen in how it is let be rolled and turned.
-  const Clue moved = roll.is_no() ? Clue{} : hurts_badly_on(answers, side, {"hip.log_roll", "hip.internal_rotation_passive_seated", "hip.internal_rotation_passive_supine"});
+  const auto not_let = [&](const ItemKey& item) { return answers.stopped(item, side, {WhyNot::pain}); };
+  const Clue moved = roll.is_no() ? Clue{}
+                                  : led_by(hurts_badly_on(answers, side, {"hip.log_roll"}),
+                                           {not_let("hip.internal_rotation_passive_seated"), not_let("hip.internal_rotation_passive_supine"), not_let("hip.external_rotation_passive_seated"),
+                                            not_let("hip.external_rotation_passive_supine"), not_let("hip.flexion_passive")});
   const Clue severe = led_by(answers.yes("hip.pain_passive_severe", side), {moved});
   const Clue hot_skin = answers.chosen("hip.look_skin", side, {"hip_hot_red"});
   // With a fever a roll that hurts, or a hip held bent, is enough (our own rule).
@@ -352,7 +356,8 @@ Raised infected_bone(const Answers& answers, Side side) {
   const Clue in_child = either({every({bone, either({feverish, cannot_stand(answers), hot(answers, side), local, lowered})}), plate});
   // Of a grown person sickle cells or weak defence count where it hurts badly (page: "OR"; that pain is asked for, as tender bone is common, is our own rule).
   const Clue weak_and_sore = lowered.is_yes() ? every({lowered, severe_pain_told(answers)}) : Clue{};
-  const Clue in_adult = led_by(every({bone, either({feverish, every({hot(answers, side), lowered})})}), {bone.is_yes() ? weak_and_sore : Clue{}});
+  const Clue by_sickness = every({bone, either({feverish, every({hot(answers, side), lowered})})});
+  const Clue in_adult = led_by(by_sickness, {bone.is_yes() && weak_and_sore.is_yes() ? every({bone, weak_and_sore}) : Clue{}});
   Raised raised;
   const Clue here = answers.child() == Tri::no ? in_adult : in_child;
   raised.clue = every({no_injury(here), here});
@@ -386,6 +391,15 @@ Raised infected_bone(const Answers& answers, Side side) {
     raised.clue.ask = asked_of_part(answers, side, part, bone_elsewhere, raised.clue.ask);
   }
   raised.what = !raised.clue.is_yes() || knee.is_yes() ? "raised" : (elsewhere.is_yes() ? "leg" : (sinus.is_yes() ? "sinus" : (bare.is_yes() ? "bone_seen" : "probe")));
+  // By weak defence and pain alone, without a fever or warmth: said so. Where nobody asked how much it hurts, that is asked and nothing is answered no.
+  const bool grown = answers.child() == Tri::no;
+  const bool tender_there = bone.is_yes() || bone_elsewhere;
+  if (grown && raised.clue.is_yes() && weak_and_sore.is_yes() && (raised.what == "raised" || raised.what == "leg") && !feverish.is_yes() && !hot(answers, side).is_yes() && !warmth.is_yes()) {
+    raised.what = "weak_defence";
+  } else if (grown && !raised.clue.is_yes() && lowered.is_yes() && tender_there && severe_pain_told(answers).value == Tri::undetermined && !injured(answers).is_yes()) {
+    raised.clue = left_open(raised.clue, lowered);
+    raised.clue.ask.add(answers.count_at_least("history.pain_at_rest", severe_pain).ask);
+  }
   make_now_if_ill(answers, raised);
   return raised;
 }

@@ -393,13 +393,19 @@ namespace {
 
 // A plaster that is not there for weeks, on a leg that is not paralysed.
 [[nodiscard]] Clue fresh_plaster(const Answers& answers, Side side) {
-  const Clue plaster = answers.chosen("body.cast", side, {"cast_thigh", "cast_knee", "cast_shin", "cast_ankle", "cast_foot"});
+  const Clue plaster = answers.chosen("body.cast", side, {"cast_hip", "cast_thigh", "cast_knee", "cast_shin", "cast_ankle", "cast_foot"});
   return !plaster.is_yes() || worn_for_weeks(answers) || answers.yes("body.paralysis", side).is_yes() ? Clue{} : plaster;
 }
 
 // The great toe is looked at where a plaster holds the foot (page, section 0: "toe up").
 [[nodiscard]] Clue toes_or_foot_still(const Answers& answers, Side side) {
-  return led_by(answers.no("ankle.movement", side), {answers.graded("nerve.power_great_toe_extension", side, {"0", "1", "2", "3"}), answers.no("foot.toes_extension_active", side)});
+  const Clue still = answers.no("ankle.movement", side);
+  if (answers.yes("body.spastic_tone", side).is_yes() || answers.no("history.foot_drop_new", side).is_yes()) {
+    return still;
+  }
+  const auto weak = [&](const ItemKey& item) { return answers.graded(item, side, {"0", "1", "2", "3"}); };
+  return led_by(still, {weak("nerve.power_great_toe_extension"), weak("nerve.power_toes_extension"), weak("nerve.power_toes_flexion"), answers.no("foot.toes_extension_active", side),
+                        answers.no("foot.toes_flexion_active", side), answers.stopped("foot.toes_extension_active", side, {model::WhyNot::unable})});
 }
 
 // Severe pain under it, and a foot of an ill colour, slow to fill, newly numb or not moved, or a child that will not move: one sign and one symptom are

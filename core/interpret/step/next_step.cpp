@@ -1,5 +1,6 @@
 #include "core/interpret/step/next_step.hpp"
 
+#include "core/interpret/alerts/circumstances.hpp"
 #include "core/interpret/body.hpp"
 #include "core/interpret/rules/rule.hpp"
 #include "core/interpret/step/spared.hpp"
@@ -142,6 +143,14 @@ void add(const View& view, const model::ItemId& id, Side side, std::vector<Candi
   });
 }
 
+// Whether the smallest movement of a hip hurts is not tried where moving it was stopped by pain or hurts badly.
+[[nodiscard]] bool hurts_already(const View& view, const model::Item& item, Side side) {
+  return item.item.text == "hip.pain_passive_severe" &&
+         hurts_badly_on(Answers(view), side, {"hip.log_roll", "hip.internal_rotation_passive_seated", "hip.internal_rotation_passive_supine", "hip.flexion_passive",
+                                              "hip.external_rotation_passive_seated", "hip.external_rotation_passive_supine"})
+             .is_yes();
+}
+
 }  // namespace
 
 std::optional<Step> next_step(const View& view, const std::vector<JudgedFlag>& flags, const std::vector<JudgedRule>& rules,
@@ -157,7 +166,7 @@ std::optional<Step> next_step(const View& view, const std::vector<JudgedFlag>& f
   for (const Candidate& candidate : candidates_of(view, asked, rules)) {
     const model::Item& item = *candidate.item;
     const bool barred = was_tried(view, candidate) || view.bodies().not_applicable(item, candidate.side) != nullptr || withheld(item, candidate.side, concerns, flags) ||
-                        kept_off_the_feet(view, flags, item.region.text == "gait" ? steps_now : item.item) || (provokes(item) && limb_in_alarm(flags, candidate.side)) || moves_limb_in_alarm(flags, item, candidate.side) || (seconds_left && item.seconds.steps > *seconds_left);
+                        kept_off_the_feet(view, flags, item.region.text == "gait" ? steps_now : item.item) || (provokes(item) && limb_in_alarm(flags, candidate.side)) || hurts_already(view, item, candidate.side) || moves_limb_in_alarm(flags, item, candidate.side) || (seconds_left && item.seconds.steps > *seconds_left);
     if (barred) {
       continue;
     }

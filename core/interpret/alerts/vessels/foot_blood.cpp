@@ -68,8 +68,7 @@ namespace {
   const Clue still = paralysed ? fact(Tri::no) : answers.no("ankle.movement", side);
   const Clue drop = old_weakness || old_drop ? Clue{}
                                              : led_by(answers.yes("nerve.foot_drop", side),
-                                                      {answers.graded("nerve.power_ankle_dorsiflexion", side, {"0", "1", "2", "3"}),
-                                                       answers.graded("nerve.power_great_toe_extension", side, {"0", "1", "2", "3"})});
+                                                      {answers.graded("nerve.power_ankle_dorsiflexion", side, {"0", "1", "2", "3"})});
   const Clue push = old_weakness ? Clue{} : answers.graded("nerve.power_ankle_plantarflexion", side, {"0", "1", "2", "3"});
   return led_by(still, {drop, push});
 }
@@ -99,9 +98,30 @@ namespace {
   });
 }
 
+// Later than it should, while that of the other foot comes back in time: both times are the ground.
+[[nodiscard]] Clue later_than_other(const Answers& answers, Side side) {
+  Clue late = comes_back_late(answers, side);
+  const Clue other = late.is_yes() ? comes_back_late(answers, other_side(side)) : Clue{};
+  if (!other.is_no()) {
+    return {};
+  }
+  late.because.add(other.against);
+  return late;
+}
+
 [[nodiscard]] std::array<Clue, 3> cold_ill_coloured_slow(const Answers& answers, Side side) {
   return {answers.yes("vessel.foot_cold", side), answers.chosen("vessel.foot_colour", side, {"colour_pale", "colour_mottled", "colour_blue", "colour_dusky"}),
-          led_by(answers.yes("vessel.capillary_refill_slow", side), {comes_back_late(answers, side)})};
+          led_by(answers.yes("vessel.capillary_refill_slow", side), {later_than_other(answers, side)})};
+}
+
+// Toes that are not lifted or bent; of a leg that is weak for long they tell nothing new.
+[[nodiscard]] Clue toes_fail(const Answers& answers, Side side) {
+  if (answers.yes("body.paralysis", side).is_yes() || answers.yes("body.spastic_tone", side).is_yes() || answers.no("history.foot_drop_new", side).is_yes()) {
+    return {};
+  }
+  const auto weak = [&](const ItemKey& item) { return answers.graded(item, side, {"0", "1", "2", "3"}); };
+  return led_by(Clue{}, {weak("nerve.power_great_toe_extension"), weak("nerve.power_toes_extension"), weak("nerve.power_toes_flexion"), answers.no("foot.toes_extension_active", side),
+                         answers.no("foot.toes_flexion_active", side), answers.stopped("foot.toes_extension_active", side, {model::WhyNot::unable})});
 }
 
 // First web, back of the foot and sole, as the check of the nerves below an injury has them (red flags page, section 0).
@@ -217,9 +237,15 @@ void add_if_felt_before(const Answers& answers, const model::Finding& now, Clue&
   if (!view.may_hold_two() || !view.exam().findings) {
     return gone;
   }
+  const auto here = [&](const model::Finding& one) { return one.item.text == item.name() && one.side == side && one.standing.value_or(model::Standing::current) == model::Standing::current; };
   for (const model::Finding& now : *view.exam().findings) {
-    const bool here = now.item.text == item.name() && now.side == side && now.standing.value_or(model::Standing::current) == model::Standing::current;
-    if (here && std::holds_alternative<model::NotDone>(now.value) && flows_no_more(now)) {
+    if (!here(now) || !std::holds_alternative<model::NotDone>(now.value) || !flows_no_more(now)) {
+      continue;
+    }
+    const bool came_back = std::any_of(view.exam().findings->begin(), view.exam().findings->end(), [&](const model::Finding& later) {
+      return here(later) && flows(later) && now.examined_at && later.examined_at && *now.examined_at < *later.examined_at;
+    });
+    if (!came_back) {
       add_if_felt_before(answers, now, gone);
     }
   }
@@ -264,7 +290,7 @@ namespace {
       (lost == LostAlone::tibial && !feet.here[2].is_no()) || measured_without_flow(answers, side)) {
     return false;
   }
-  const bool second = led_by(fails, {feet.here[1], feet.here[2], touch_felt_less(answers, side), answers.any_yes({"history.pain_out_of_proportion", "history.numb_or_tingling", "history.rest_pain_foot",
+  const bool second = led_by(fails, {feet.here[1], feet.here[2], touch_felt_less(answers, side), toes_fail(answers, side), answers.any_yes({"history.pain_out_of_proportion", "history.numb_or_tingling", "history.rest_pain_foot",
                                                                                   "history.cold_pale_sudden"}, side),
                                      answers.any_yes({"history.injury_severe_or_crush", "history.both_legs_weak"}, Side::midline), numb_foot(answers, side), foot_deformed(answers, side),
                                      answers.chosen("nerve.sensation_loss_level", side, {"loss_toes_only", "loss_beyond_toes", "loss_whole_foot_or_more"}),
@@ -325,18 +351,19 @@ Clue pulse_above_lost(const Answers& answers, Side side) {
 
 namespace {
 
-// Severe pain, of whatever part, that no injury explains, while the other foot has blood and this one not: blood that is cut off hurts where the muscle is
-// (page: "pain at rest"). Where no side is complained of it is of the one that lacks blood. Of two feet without pulses for years nothing is of today (our own
-// rule).
+// Severe pain, of whatever part, that no injury explains, beside a foot that lacks blood: blood that is cut off hurts where the muscle is (page: "pain at
+// rest"). Where no side is complained of it is of the one that lacks blood. Of two feet that are known to lack it alike, by pulses or by cold, it is of
+// another trouble unless it came suddenly; a foot that nobody looked at, or that was taken off, bars nothing (our own rules).
 [[nodiscard]] Clue pain_of_one_side(const FootBlood& foot) {
   const auto& complaint = foot.answers.view().exam().side;
   const bool of_this_side = !complaint || *complaint == Side::midline || *complaint == foot.side;
-  if (!of_this_side || foot.hurt.is_yes()) {
+  // Who says that the foot does not hurt at rest and did not turn so suddenly has that pain of something else.
+  if (!of_this_side || foot.hurt.is_yes() || (foot.told_rest_pain.is_no() && foot.sudden.is_no())) {
     return {};
   }
-  const bool other_has_blood = foot.others_felt.is_yes() || (foot.feet.here[0].is_yes() && foot.feet.there[0].is_no());
-  // The pulse of the groin is felt in whoever has blood there.
-  return other_has_blood || pulse_absent(foot.answers, "vessel.pulse_femoral", foot.side).is_yes() ? severe_pain_told(foot.answers) : Clue{};
+  const Side other = other_side(foot.side);
+  const bool alike = foot.feet.there[0].is_yes() || foot.answers.no(doppler_heard, other).is_yes() || (pulse_absent(foot.answers, dorsal_pulse, other).is_yes() && pulse_absent(foot.answers, tibial_pulse, other).is_yes());
+  return alike ? foot.answers.yes("history.pain_severe_sudden") : severe_pain_told(foot.answers);
 }
 
 }  // namespace
@@ -362,8 +389,11 @@ FootBlood blood_of_foot(const Answers& answers, Side side) {
   const Clue silent = foot.unheard.is_yes() ? newly_absent(answers, foot.unheard) : Clue{};
   const bool felt = foot.dorsal.is_no() || foot.tibial.is_no();
   if (answers.view().may_hold_two() && !felt) {
-    const Clue behind_knee = unasked(pulse_absent(answers, "vessel.pulse_popliteal", side));
-    foot.above_gone = behind_knee.is_yes() ? newly_absent(answers, behind_knee) : Clue{};
+    const auto lost_now = [&](const ItemKey& item) {
+      const Clue absent = unasked(pulse_absent(answers, item, side));
+      return absent.is_yes() ? newly_absent(answers, absent) : felt_no_more(answers, item, side);
+    };
+    foot.above_gone = led_by(Clue{}, {lost_now("vessel.pulse_popliteal"), lost_now("vessel.pulse_femoral")});
   }
   foot.gone = led_by(foot.dorsal_gone, {foot.tibial_gone, silent, foot.above_gone});
   foot.cut_off = foot.gone.is_yes() ? led_by(foot.cut_off, {foot.gone}) : foot.cut_off;
@@ -373,7 +403,9 @@ FootBlood blood_of_foot(const Answers& answers, Side side) {
   }
   // Pain at rest for longer than that is another trouble.
   foot.long_pain = answers.yes("history.rest_pain_over_2_weeks", side).is_yes();
-  foot.rest_pain = foot.long_pain ? fact(Tri::no) : led_by(answers.yes("history.rest_pain_foot", side), {pain_of_one_side(foot)});
+  foot.told_rest_pain = foot.long_pain ? fact(Tri::no) : answers.yes("history.rest_pain_foot", side);
+  foot.rest_pain = foot.long_pain ? fact(Tri::no) : led_by(foot.told_rest_pain, {pain_of_one_side(foot)});
+  foot.toes = toes_fail(answers, side);
   return foot;
 }
 

@@ -37,7 +37,8 @@ struct FootBlood {
   bool has_blood = false;
   LostAlone lost = LostAlone::none;
   bool long_pain = false;
-  Clue rest_pain{};
+  Clue told_rest_pain{}, rest_pain{};  // told of the foot; and severe pain of the leg that stands for it
+  Clue toes{};                         // that fail
 };
 [[nodiscard]] FootBlood blood_of_foot(const Answers& answers, model::Side side);
 

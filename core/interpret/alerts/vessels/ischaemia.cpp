@@ -39,15 +39,18 @@ namespace {
   const Answers& answers = foot.answers;
   const bool long_numb = answers.yes("body.feeling_lost", foot.side).is_yes() || answers.yes("body.paralysis", foot.side).is_yes();
   return led_by(either({long_numb ? fact(Tri::no) : feels_less(foot, {"loss_beyond_toes", "loss_whole_foot_or_more"}), foot.fails}),
-                {answers.yes("history.pain_out_of_proportion", foot.side), answers.yes("history.both_legs_weak"), foot.hurt.is_yes() ? Clue{} : foot.rest_pain});
+                {answers.yes("history.pain_out_of_proportion", foot.side), answers.yes("history.both_legs_weak"), foot.hurt.is_yes() ? Clue{} : foot.told_rest_pain});
 }
 
-// Two of cold, of an ill colour and slow to fill, and the other foot has none of them where it was looked at: who cannot tell of pain is not asked for a symptom
+// Two of cold, of an ill colour and slow to fill, and the other foot is not known to have any of them: who cannot tell of pain is not asked for a symptom
 // (clinical safety, C13; our own rule).
 [[nodiscard]] bool two_signs_of_one_side(const Feet& feet) {
   const auto yes = [](const Clue& one) { return one.is_yes(); };
-  return std::count_if(feet.here.begin(), feet.here.end(), yes) >= 2 && std::none_of(feet.there.begin(), feet.there.end(), yes) &&
-         std::any_of(feet.there.begin(), feet.there.end(), [](const Clue& one) { return one.is_no(); });
+  return std::count_if(feet.here.begin(), feet.here.end(), yes) >= 2 && std::none_of(feet.there.begin(), feet.there.end(), yes);
+}
+
+[[nodiscard]] Clue feeling_untold(const FootBlood& foot) {
+  return foot.answers.stopped("nerve.sensation_foot_reduced", foot.side, {model::WhyNot::not_reliable, model::WhyNot::cannot_answer});
 }
 
 [[nodiscard]] Clue symptom_of_no_blood(const FootBlood& foot, const Clue& perfusion) {
@@ -58,15 +61,15 @@ namespace {
                                 answers.no("ankle.movement", side), answers.yes("history.pain_out_of_proportion", side)}),
                         {foot.rest_pain, answers.yes("history.numb_or_tingling", side), numb_foot(answers, side), foot.fails, answers.yes("history.both_legs_weak"),
                          answers.chosen("nerve.sensation_loss_level", side, {"loss_toes_only", "loss_beyond_toes", "loss_whole_foot_or_more"}), perfusion.is_no() ? Clue{} : newly_numb(answers, side),
-                         two_signs_of_one_side(foot.feet) ? cannot_tell_of_pain(answers, side) : Clue{}});
+                         foot.toes, two_signs_of_one_side(foot.feet) ? led_by(cannot_tell_of_pain(answers, side), {feeling_untold(foot)}) : Clue{}});
   // Both lost within this exam, or the one and no signal: that is new by itself, and waits neither for an injury nor for pain or numbness ("pulse newly
   // absent": red flags page, section 5).
-  if (foot.gone.is_yes() && ((foot.dorsal_gone.is_yes() && foot.tibial_gone.is_yes()) || foot.unheard.is_yes() || foot.above_gone.is_yes())) {
+  if (foot.gone.is_yes() && ((foot.dorsal_gone.is_yes() && foot.tibial_gone.is_yes()) || foot.unheard.is_yes() || (foot.above_gone.is_yes() && !foot.feet.here[0].is_no()))) {
     symptom = led_by(symptom, {foot.gone});
   }
-  // Neither pulse, and the other foot has blood: no signal, or a foot that cannot tell what it feels, is enough (clinical safety, C13).
+  // Neither pulse, and the other foot has blood: no signal, or who cannot tell what is felt, is enough (clinical safety, C13).
   if (foot.dorsal.is_yes() && foot.tibial.is_yes() && foot.others_felt.is_yes()) {
-    symptom = led_by(symptom, {foot.unheard, answers.stopped("nerve.sensation_foot_reduced", side, {model::WhyNot::not_reliable, model::WhyNot::cannot_answer})});
+    symptom = led_by(symptom, {foot.unheard, feeling_untold(foot), cannot_tell_of_pain(answers, side)});
   }
   return symptom;
 }

@@ -273,7 +273,14 @@ TEST_CASE("planted: a foot without its pulses or cold, the other one with blood,
     CAPTURE(why);
     CHECK_FALSE(raised(visit(why, 1956, neither_left + both_right + "history.pain_at_rest 3"), "ali"));
     CHECK_FALSE(raised(visit(why, 1956, neither_left + "vessel.pulse_dorsalis_pedis right 0; vessel.pulse_posterior_tibial right 0; history.pain_at_rest 8"), "ali"));
+    // A foot that nobody looked at bars nothing; two that lack it alike do, unless it came suddenly.
+    CHECK(is_now(visit(why, 1956, neither_left + "history.pain_at_rest 8"), "ali"));
+    CHECK(is_now(visit(why, 1956, neither_left + "vessel.pulse_dorsalis_pedis right 0; vessel.pulse_posterior_tibial right 0; history.pain_severe_sudden yes"), "ali"));
+    CHECK_FALSE(raised(visit(why, 1956, neither_left + both_right + "history.pain_at_rest 8; history.rest_pain_foot left no; history.cold_pale_sudden left no"), "ali"));
   }
+  // One colder foot whose pulses are full is winter's, whatever hurts elsewhere.
+  CHECK_FALSE(raised(visit("chronic_knee", 1956, "history.weeks_since_onset 0; history.mechanism no_injury; vessel.foot_cold left yes; vessel.foot_cold right no; vessel.pulse_dorsalis_pedis left 2; "
+                                                 "vessel.pulse_posterior_tibial left 2; history.pain_at_rest 8"), "ali"));
   CHECK(is_now(visit("hip_groin", 1960, "history.weeks_since_onset 0; history.mechanism no_injury; vessel.pulse_femoral left 0; history.pain_severe_sudden yes"), "ali"));
 }
 
@@ -294,7 +301,15 @@ TEST_CASE("planted: the touch and the great toe of the nerve check, and two sign
     CHECK(is_now(visit("calf_pain", 1956, cold_pale + nerve), "ali"));
     CHECK_FALSE(raised(visit("calf_pain", 1956, "history.weeks_since_onset 0; history.mechanism no_injury; vessel.foot_cold left no; vessel.pulse_dorsalis_pedis left 2; vessel.pulse_posterior_tibial left 2; " + std::string(nerve)), "ali"));
   }
+  for (const char* toes : {"nerve.power_toes_extension left 0", "foot.toes_flexion_active left no"}) {
+    CAPTURE(toes);
+    CHECK(is_now(visit("calf_pain", 1956, cold_pale + toes), "ali"));
+  }
   CHECK(is_now(visit("calf_pain", 1956, cold_pale + "general.answers_reliable no"), "ali"));
+  CHECK(is_now(visit("calf_pain", 1956, neither_left + both_right + "general.consciousness mind_pain"), "ali"));
+  // Cold like the other with full pulses, a toe that is weak is of a root.
+  CHECK_FALSE(raised(visit("back_leg", 1970, "history.weeks_since_onset 0; history.mechanism no_injury; vessel.foot_cold both yes; vessel.pulse_dorsalis_pedis both 2; vessel.pulse_posterior_tibial both 2; "
+                                             "nerve.power_great_toe_extension left 3"), "ali"));
   CHECK_FALSE(raised(visit("calf_pain", 1956, cold_pale + "general.answers_reliable yes"), "ali"));
   CHECK_FALSE(raised(visit("calf_pain", 1956, "history.weeks_since_onset 0; history.mechanism no_injury; vessel.foot_cold both yes; vessel.foot_colour both colour_pale; general.answers_reliable no"), "ali"));
   const std::string plaster = "history.weeks_since_onset 0; body.cast left cast_shin+cast_foot; ";
