@@ -228,7 +228,10 @@ void add_withdrawn(const View& view, const std::vector<JudgedFlag>& now, const A
 // Where nobody named a side and nothing that was found points to one, the danger is one of the person: one line of no side, asked of both.
 void add_of_no_side(const View& view, const Answers& answers, const RedFlag& flag, const reference::AlertRow& row, std::vector<JudgedFlag>& judged) {
   Raised raised = flag.judge(answers, Side::left);
-  const Raised other = flag.judge(answers, Side::right);
+  Raised other = flag.judge(answers, Side::right);
+  if (other.applies != Tri::no && (raised.applies == Tri::no || (other.clue.is_yes() && !raised.clue.is_yes()))) {
+    std::swap(raised, other);  // the one that raises it
+  }
   if (raised.applies == Tri::no) {
     return;
   }
