@@ -404,9 +404,13 @@ FootBlood blood_of_foot(const Answers& answers, Side side) {
   // Pain at rest for longer than that is another trouble.
   foot.long_pain = answers.yes("history.rest_pain_over_2_weeks", side).is_yes();
   foot.told_rest_pain = foot.long_pain ? fact(Tri::no) : answers.yes("history.rest_pain_foot", side);
-  foot.rest_pain = foot.long_pain ? fact(Tri::no) : led_by(foot.told_rest_pain, {pain_of_one_side(foot)});
-  foot.toes = toes_fail(answers, side);
+  foot.rest_pain = foot.told_rest_pain;
   return foot;
+}
+
+void look_closer(FootBlood& foot) {
+  foot.rest_pain = foot.long_pain ? fact(Tri::no) : led_by(foot.told_rest_pain, {pain_of_one_side(foot)});
+  foot.toes = toes_fail(foot.answers, foot.side);
 }
 
 }  // namespace limbledger::interpret

@@ -41,6 +41,8 @@ struct FootBlood {
   Clue toes{};                         // that fail
 };
 [[nodiscard]] FootBlood blood_of_foot(const Answers& answers, model::Side side);
+// Pain that stands for it, and toes that fail: of a foot that may lack blood.
+void look_closer(FootBlood& foot);
 
 [[nodiscard]] bool pulses_full(const Answers& answers, model::Side side);
 [[nodiscard]] bool cold_alike(const Answers& answers, model::Side side, const Feet& feet);

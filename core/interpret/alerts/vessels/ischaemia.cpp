@@ -220,8 +220,11 @@ void name_what(const FootBlood& foot, Raised& raised) {
 // A perfusion sign and a symptom, within two weeks. Pain and tingling cannot be required where feeling is reduced: that is itself
 // the symptom, and one sign is enough. Source: red flags page, section 5; clinical safety, C13.
 Raised limb_ischaemia(const Answers& answers, Side side) {
-  const FootBlood foot = blood_of_foot(answers, side);
+  FootBlood foot = blood_of_foot(answers, side);
   const Clue perfusion = perfusion_sign(foot);
+  if (!perfusion.is_no()) {
+    look_closer(foot);
+  }
   const bool reached = perfusion.is_yes() && blood_reaches(foot);
   const Clue symptom = reached ? symptom_of_winter(foot) : symptom_of_no_blood(foot, perfusion);
   const Clue shape = bent_beside_lost(foot);
