@@ -110,7 +110,7 @@ Checked check(const Observation& observation, const CatalogueView& catalogue, st
   const Item* item = catalogue.item(observation.item);
   if (item == nullptr) {
     const std::string near = catalogue.nearest_item(observation.item);
-    checked.faults.emplace_back("item.unknown", path + "/item", near.empty() ? "an item of the catalogue" : "nearest: " + near);
+    checked.faults.emplace_back("item.unknown", path + "/item", near.empty() ? "an item of the catalogue (nothing is near)" : "nearest: " + near);
     return checked;
   }
   const CheckRun run{*item, confirmed, path, checked.faults};

@@ -104,6 +104,18 @@ void disagrees(const CheckRun& run, std::string_view member, Degrees expected, D
   run.fault("value.disagrees", member, expected.to_text(), got.to_text());
 }
 
+// Said in the direction in which it was sent, for a sign is easily taken for the other one.
+void disagrees_with_readings(const CheckRun& run, std::string_view member, Degrees summed, const Angle& angle) {
+  std::string expected = summed.to_text() + " deg on the axis";
+  Degrees got = *angle.deg;
+  if (run.item.axis && run.item.toward && angle.toward_deg && member != "/value/deg") {
+    expected = "toward_deg " + turn(run.item, summed).to_text() + ": the readings are " + summed.to_text() + " along the axis, on which the way toward " + run.item.axis->text + " is more than zero" +
+               (is_low(run.item) ? " and that toward " + run.item.toward->text + " less" : "");
+    got = *angle.toward_deg;
+  }
+  run.fault("value.disagrees", member, expected, got.to_text());
+}
+
 void check_given_out(const CheckRun& run, const Angle& angle) {
   if (!run.item.toward || *angle.toward != *run.item.toward) {
     run.fault("value.disagrees", "/value/toward", run.item.toward ? run.item.toward->text : "");
@@ -218,7 +230,7 @@ void check_angle(const CheckRun& run, Angle& angle) {
     return;
   }
   if (summed && !(*summed == *angle.deg)) {
-    run.fault("value.disagrees", member, summed->to_text() + " deg on the axis", angle.deg->to_text());
+    disagrees_with_readings(run, member, *summed, angle);
     return;
   }
   angle.toward = run.item.toward;

@@ -10,6 +10,8 @@
 #include <bit>
 #include <cstring>
 #include <iterator>
+#include <set>
+#include <span>
 
 namespace limbledger::reference {
 
@@ -103,6 +105,37 @@ void fill_free(Facts& facts) {
   std::uint64_t hash = (name.size() ^ words[0]) * factor;
   hash = (hash ^ (hash >> 32U) ^ words[1]) * factor;
   return hash ^ (hash >> 32U);
+}
+
+[[nodiscard]] std::set<std::string_view> words_of(std::string_view name) {
+  std::set<std::string_view> words;
+  for (std::size_t at = 0; at <= name.size();) {
+    const std::size_t end = std::min(name.find_first_of("._", at), name.size());
+    words.insert(name.substr(at, end - at));
+    at = end + 1;
+  }
+  return words;
+}
+
+// Of a name that is short of a word, or has its words in another order: those that hold all its words and the fewest others.
+[[nodiscard]] std::string named_by_words(std::string_view name, std::span<const std::string_view> known) {
+  constexpr std::size_t shown_max = 3;
+  const std::set<std::string_view> asked = words_of(name);
+  std::string out;
+  std::size_t fewest = std::string_view::npos;
+  std::size_t shown = 0;
+  for (const std::string_view one : known) {
+    const std::set<std::string_view> words = words_of(one);
+    if (asked.size() < 2 || words.size() > fewest || !std::includes(words.begin(), words.end(), asked.begin(), asked.end())) {
+      continue;
+    }
+    shown = words.size() < fewest ? 0 : shown;
+    fewest = words.size();
+    if (shown++ < shown_max) {
+      out = (shown == 1 ? "" : out + ", ") + std::string(one);
+    }
+  }
+  return out;
 }
 
 }  // namespace
@@ -283,7 +316,8 @@ model::CatalogueView Edition::catalogue() const {
     for (const model::Item& one : items_) {
       known.push_back(one.item.text);
     }
-    return std::string(wire::nearest(id.text, known));
+    const std::string named = named_by_words(id.text, known);
+    return named.empty() ? std::string(wire::nearest(id.text, known)) : named;
   };
   return view;
 }

@@ -43,6 +43,41 @@ void read_params(const wire::Type& type, void* target, const wire::Document& doc
 
 namespace {
 
+// A code that nothing asks back with is a slip, and what it was to answer for would go on being asked.
+void refuse_unasked(const wire::Document& document, const wire::Node& of, const std::string& path, std::vector<wire::Fault>& faults) {
+  const wire::Node* confirmed = document.child(of, "confirmed");
+  if (confirmed == nullptr || confirmed->kind != wire::NodeKind::list) {
+    return;
+  }
+  std::size_t position = 0;
+  for (std::uint32_t index = confirmed->first; index != 0; index = document.at(index).next, ++position) {
+    const wire::Node& one = document.at(index);
+    const wire::FaultCode* code = wire::find_fault_code(one.text);
+    if (one.kind == wire::NodeKind::text && (code == nullptr || code->number != wire::FaultClass::asked_back)) {
+      faults.emplace_back("params.unknown_word", path + "/confirmed" + wire::pointer_step(position), "the code of a fault that was asked back (the number 2), such as value.unusual");
+    }
+  }
+}
+
+[[nodiscard]] std::vector<wire::Fault> unasked(const wire::Document& document, const wire::Node* params) {
+  std::vector<wire::Fault> faults;
+  if (params == nullptr || params->kind != wire::NodeKind::object) {
+    return faults;
+  }
+  refuse_unasked(document, *params, "", faults);
+  const wire::Node* findings = document.child(*params, "findings");
+  if (findings == nullptr || findings->kind != wire::NodeKind::list) {
+    return faults;
+  }
+  std::size_t position = 0;
+  for (std::uint32_t index = findings->first; index != 0; index = document.at(index).next, ++position) {
+    if (document.at(index).kind == wire::NodeKind::object) {
+      refuse_unasked(document, document.at(index), "/findings" + wire::pointer_step(position), faults);
+    }
+  }
+  return faults;
+}
+
 class LateFlush {
  public:
   explicit LateFlush(ledger::LogStore& store) : store_(store) { store_.put_off_flush(true); }
@@ -103,6 +138,9 @@ class LateFlush {
     if (row->writes && context.desk->examiner_key() == nullptr && !turn) {
       return wire::Fault{"examiner.needed", "", "a ledger unlocked with an examiner's passphrase"};
     }
+  }
+  if (auto faults = unasked(document, params); !faults.empty()) {
+    return wire::Refusal(std::move(faults));
   }
   if (context.desk == nullptr) {
     return row->invoke(context, document, params);

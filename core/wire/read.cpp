@@ -284,7 +284,8 @@ void read_into(const Type& type, void* target, const Document& document, const N
 
 std::string_view nearest(std::string_view name, std::span<const std::string_view> known) {
   std::string_view best;
-  std::size_t best_distance = 1 + std::min<std::size_t>(name.size(), 12) / 3;
+  // Half of a short name is another name.
+  std::size_t best_distance = std::min<std::size_t>(name.size(), 12) / 3;
   if (name.size() > 60) {
     return best;
   }

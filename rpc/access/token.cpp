@@ -9,6 +9,7 @@ namespace limbledger::rpc {
 namespace {
 
 constexpr std::size_t token_bytes = 32;
+constexpr std::size_t text_characters = sodium_base64_ENCODED_LEN(token_bytes, sodium_base64_VARIANT_URLSAFE_NO_PADDING) - 1;
 // How long an expired token is still told apart from one that never was.
 constexpr std::int64_t remembered_ms = token_ms;
 
@@ -18,12 +19,14 @@ constexpr std::int64_t remembered_ms = token_ms;
   return digest;
 }
 
+[[nodiscard]] std::string not_whole(std::string_view what) { return "a whole " + std::string(what) + ", which has " + std::to_string(text_characters) + " characters"; }
+
 }  // namespace
 
 std::string Tokens::draw(Held& held) {
   std::array<std::uint8_t, token_bytes> drawn{};
   world_.random(drawn);
-  std::array<char, sodium_base64_ENCODED_LEN(token_bytes, sodium_base64_VARIANT_URLSAFE_NO_PADDING)> text{};
+  std::array<char, text_characters + 1> text{};
   sodium_bin2base64(text.data(), text.size(), drawn.data(), drawn.size(), sodium_base64_VARIANT_URLSAFE_NO_PADDING);
   sodium_memzero(drawn.data(), drawn.size());
   held.digest = digest_of(text.data());
@@ -144,7 +147,10 @@ std::vector<Tokens::Held>::iterator Tokens::numbered(std::uint64_t number) {
   return std::find_if(held_.begin(), held_.end(), [&](const Held& held) { return held.grant.number == number; });
 }
 
-Result<Grant> Tokens::find(std::string_view token) { return good(look(token, false)); }
+Result<Grant> Tokens::find(std::string_view token) {
+  auto found = good(look(token, false));
+  return found || token.size() == text_characters ? found : Result<Grant>(wire::Fault{"token.unknown", "", not_whole("token")});
+}
 
 Result<Grant> Tokens::find(std::uint64_t number) { return good(numbered(number)); }
 
@@ -161,7 +167,7 @@ Result<Grant> Tokens::good(std::vector<Held>::iterator held) {
 Result<TradedToken> Tokens::trade(std::string_view code) {
   const auto held = look(code, true);
   if (held == held_.end()) {
-    return was_traded(code) ? wire::Fault{"token.used", "/once", "a code that was not used"} : wire::Fault{"token.unknown", "/once", "a code of this launch"};
+    return was_traded(code) ? wire::Fault{"token.used", "/once", "a code that was not used"} : wire::Fault{"token.unknown", "/once", code.size() == text_characters ? "a code of this launch" : not_whole("code")};
   }
   const ledger::Reading now = world_.now();
   if (now.up_ms >= held->until_up_ms) {

@@ -245,7 +245,7 @@ class Visit final : public Conversation, private service::Admission {
       return page;
     }
     if (head.target != rpc_path) {
-      return refusal(service, 404, Fault{"http.path", "", std::string(rpc_path)});
+      return refusal(service, 404, Fault{"http.path", "", std::string(rpc_path) + (head.method == "GET" && !visits_.pages_.empty() ? ", or a file that was in the folder of --pages at the start" : "")});
     }
     if (head.upgrade && head.method == "GET") {
       return std::nullopt;
@@ -281,9 +281,14 @@ class Visit final : public Conversation, private service::Admission {
     if (!head.authorization) {
       return std::nullopt;
     }
-    const auto grant = visits_.tokens_.find(token_of(*head.authorization));
+    const std::string_view sent = token_of(*head.authorization);
+    const auto grant = visits_.tokens_.find(sent);
     if (!grant) {
-      return refusal(visits_.service_, 401, grant.error().faults.front(), "WWW-Authenticate: Bearer\r\n");
+      Fault fault = grant.error().faults.front();
+      if (sent.empty()) {
+        fault.expected = "Authorization: Bearer TOKEN";
+      }
+      return refusal(visits_.service_, 401, fault, "WWW-Authenticate: Bearer\r\n");
     }
     caller_ = grant->caller;
     expires_at_ = grant->expires_at;

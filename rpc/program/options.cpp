@@ -3,6 +3,7 @@
 #include "core/report/text.hpp"
 #include "core/service/call.hpp"
 #include "core/service/methods/ledger/session.hpp"
+#include "core/wire/read.hpp"
 #include "rpc/access/scope.hpp"
 #include "rpc/program/exchange/exchange_options.hpp"
 #include "rpc/program/problem.hpp"
@@ -240,6 +241,24 @@ void add_others(CLI::App& app, Options& options) {
 
 }  // namespace
 
+namespace {
+
+// What is said where the first word is none of the commands; the library only says that one is missing.
+[[nodiscard]] std::string unknown_command(const CLI::App& app, int count, const char* const* words) {
+  const std::string_view first = count > 1 ? words[1] : "-";
+  std::vector<std::string_view> names;
+  for (const CLI::App* one : app.get_subcommands({})) {
+    names.push_back(one->get_name());
+  }
+  if (first.starts_with("-") || std::find(names.begin(), names.end(), first) != names.end()) {
+    return {};
+  }
+  const std::string_view near = wire::nearest(first, names);
+  return std::string(first) + " is no command" + (near.empty() ? std::string() : "; perhaps " + std::string(near)) + "\n  what to do: limbledger --help lists them\n";
+}
+
+}  // namespace
+
 std::string intended_use() {
   const report::Words* words = report::built_in_words();
   return words == nullptr ? std::string{} : report::wrapped(words->say("msg.page.decision_support")) + report::wrapped(words->say("msg.page.intended_use"));
@@ -272,8 +291,11 @@ std::optional<Options> read_options(int count, const char* const* words, int& ex
     return std::nullopt;
   } catch (const CLI::ParseError& wrong) {
     std::ostringstream text;
-    app.exit(wrong, text, text);
-    std::cerr << "limbledger: " << text.str();
+    const std::string unknown = unknown_command(app, count, words);
+    if (unknown.empty()) {
+      app.exit(wrong, text, text);
+    }
+    std::cerr << "limbledger: " << unknown << text.str();
     exit_code = static_cast<int>(ExitCode::usage);
     return std::nullopt;
   }

@@ -51,6 +51,7 @@ export class Client {
   #carrier: Carrier;
   #closed = new globals.AbortController();
   #last_id = 0;
+  #writing = new Map<string, Set<Promise<unknown>>>(); // by exam: what is not answered yet
   #state: 'open' | 'lost' | undefined;
 
   constructor(options: Options) {
@@ -64,9 +65,29 @@ export class Client {
       : new HttpCarrier(this.#access, fetch_of(options.fetch), name);
   }
 
-  /** Calls one method. Rejects with one of LedgerError. */
+  /**
+   * Calls one method. Rejects with one of LedgerError. exam.sign goes only when what this client still writes to that exam is recorded: where one
+   * of those is not, it rejects with the error of that one (`method` names it), and nothing was signed.
+   */
   async call<M extends keyof Methods>(method: M, ...[params, options]: Rest<M>): Promise<Methods[M]['result']> {
-    const sent: object = params ?? {};
+    const { exam, request } = (params ?? {}) as { exam?: string; request?: string };
+    if (method === 'exam.sign') await Promise.all([...(this.#writing.get(exam ?? '') ?? [])]);
+    const answer = this.#call(method, params ?? {}, options);
+    return exam !== undefined && request !== undefined ? this.#written(exam, answer) : answer;
+  }
+
+  async #written<T>(exam: string, answer: Promise<T>): Promise<T> {
+    const all = this.#writing.get(exam) ?? new Set();
+    this.#writing.set(exam, all.add(answer));
+    try {
+      return await answer;
+    } finally {
+      all.delete(answer);
+      if (all.size === 0) this.#writing.delete(exam);
+    }
+  }
+
+  async #call<M extends keyof Methods>(method: M, sent: object, options?: CallOptions): Promise<Methods[M]['result']> {
     const about = { method, request: (sent as { request?: string }).request };
     const time_ms = options?.timeout_ms ?? this.#options.timeout_ms ?? timeout_ms_default;
     const waits_ms = (sent as { wait_ms?: number }).wait_ms ?? 0;

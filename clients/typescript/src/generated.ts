@@ -1982,7 +1982,7 @@ export interface FormStep {
    */
   value: ValueKind;
   /**
-   * of an angle: deg counts along it, so that a knee which stops 20 short of straight is deg 20 on flexion (a name from the catalogue)
+   * of an angle: named by its high end, the way toward which is more than zero; deg and trials count along it, so that a knee which stops 20 short of straight is deg 20 on flexion (a name from the catalogue)
    */
   axis?: Name;
   /**
@@ -2026,7 +2026,7 @@ export interface FormStep {
    */
   instruments?: Name[];
   /**
-   * so many readings may be sent as trials, in place of the value; of an angle along its axis
+   * so many readings may be sent as trials; of an angle they count along its axis, and toward_deg goes with them: a knee read 10 and 12 short of straight is trials [10,12] and toward_deg -11 of an extension
    */
   trials_max?: number;
   end_feels?: Name[];
@@ -2321,6 +2321,9 @@ export interface NewFinding {
   instrument?: Name;
   position?: Name;
   end_feel?: Name;
+  /**
+   * pain while it was examined, of any item: familiar where it is the pain that the person comes with; of a test, reproduces in its value says that the test brought it on
+   */
   pain?: Pain;
   quality?: Quality[];
   origin?: Origin;
@@ -3394,7 +3397,7 @@ export const faults = {
   /** only POST is answered here */
   'http.method': { number: -32600, retry: false, hint: "send the message with POST, or open a WebSocket" },
   /** nothing is served under this address */
-  'http.path': { number: -32600, retry: false, hint: "use the address that sidecar.json names, without a query" },
+  'http.path': { number: -32600, retry: false, hint: "call the address that sidecar.json names, without a query; files of a page are read when the program starts: one that came later is served after the next start" },
   /** this is not a request of HTTP 1.1, or no WebSocket handshake */
   'http.request': { number: -32600, retry: false, hint: "send one whole request with one Host, and its length" },
   /** something went wrong inside; the log has the incident */
@@ -3408,7 +3411,7 @@ export const faults = {
   /** this item has no such side */
   'item.side': { number: 1, retry: false, hint: "use one of the item's sides" },
   /** no such item in this edition */
-  'item.unknown': { number: 1, retry: false, hint: "use the nearest name shown, or catalogue.read" },
+  'item.unknown': { number: 1, retry: false, hint: "use a name that expected shows as near, or one that form.describe or catalogue.read lists" },
   /** this step is not advised now; got names the concern or alert */
   'item.withheld': { number: 2, retry: false, hint: "already done? send it again with despite {how, because}, as form.describe says why and until when (withheld)" },
   /** a member is named twice */
@@ -3467,8 +3470,8 @@ export const faults = {
   'method.unknown': { number: -32601, retry: false, hint: "rpc.discover lists the methods" },
   /** there is a protected note to see before signing */
   'note.protected': { number: 2, retry: false, hint: "open it (exam.assess, protected true) and answer what stands there with alert.handle; or send this again with confirmed" },
-  /** this page may not call the sidecar */
-  'origin.refused': { number: 6, retry: false, hint: "open the page that the sidecar serves" },
+  /** this page may not call the sidecar: another program served it, or it was opened as a file */
+  'origin.refused': { number: 6, retry: false, hint: "let the sidecar serve it: limbledger serve --http PORT --pages DIR --once, with the folder of the page; then open the link that is printed" },
   /** this would make one of two people who were decided not to be the same, or the other way round */
   'pair.contradicts': { number: 1, retry: false, hint: "look at all of them again, and undo the decision that was wrong first" },
   /** nothing was decided of these two, so there is nothing to undo */
@@ -3541,8 +3544,8 @@ export const faults = {
   'token.not_served': { number: 1, retry: false, hint: "start the program with --http; on the standard input --scope says who calls" },
   /** the token does not allow this method */
   'token.scope': { number: 6, retry: false, hint: "use a token with the scope shown" },
-  /** this token or code is not of this launch */
-  'token.unknown': { number: 6, retry: false, hint: "the program was started again: a program reads sidecar.json again; the code of a link is traded by a session.open without an Authorization field; a page needs a new link: limbledger token make --ledger DIR --scope examiner --once, with the folder that is served" },
+  /** this token or code is not one of this launch: it is of an earlier one, or not written as it was given */
+  'token.unknown': { number: 6, retry: false, hint: "see that it is whole, and over HTTP behind the word Bearer; where the program was started again a program reads sidecar.json again; the code of a link is traded by a session.open without an Authorization field; a page needs a new link: limbledger token make --ledger DIR --scope examiner --once, with the folder that is served" },
   /** no token is taken here, and the one sent was not looked at */
   'token.unwanted': { number: 1, retry: false, hint: "leave token and once out; on the standard input the program's option --scope says who calls" },
   /** the code of this link was used before, and one opens one session */
@@ -3555,8 +3558,8 @@ export const faults = {
   'value.date': { number: -32602, retry: false, hint: "send a day, month or year that the calendar has: 1971, 1971-05 or 1971-05-12" },
   /** these dates cannot both be right */
   'value.date_order': { number: 1, retry: false, hint: "correct the one that is wrong" },
-  /** the value does not agree with its readings */
-  'value.disagrees': { number: 1, retry: false, hint: "send the readings alone" },
+  /** two things that this value says do not go together */
+  'value.disagrees': { number: 1, retry: false, hint: "change one of the two: expected says what goes with the other; of an angle turn the sign of the readings, or of toward_deg" },
   /** a text is empty */
   'value.empty': { number: -32602, retry: false, hint: "write something that shows; where expected says so, the member may be left out instead" },
   /** this grade is not on the item's scale */
@@ -3572,7 +3575,7 @@ export const faults = {
   /** this item is not examined so */
   'value.position': { number: 1, retry: false, hint: "use one of the positions listed" },
   /** readings alone, of a motion toward the low end of its axis, can be meant either way */
-  'value.sign': { number: 2, retry: false, hint: "send toward_deg (their mean, best or last, in the direction of the motion) with them: where the two do not agree that is refused; or send it again with confirmed" },
+  'value.sign': { number: 2, retry: false, hint: "send toward_deg (their mean, best or last, in the direction of the motion) with them, and where the two do not agree turn the sign of the readings, or of toward_deg; or, where they are right as they stand, send it again with confirmed" },
   /** more decimals than the unit has */
   'value.step': { number: -32602, retry: false, hint: "round to the step" },
   /** too many or too few readings */

@@ -40,6 +40,22 @@ for (const carrier of carriers) {
       assert.equal((await client.call('exam.read', { exam })).exam.findings[0].value.toward_deg, 168);
     });
 
+    test('an exam is not signed while a finding of it waits that is then asked back', async (t) => {
+      const ledger = make_ledger(t, '--demo');
+      await serve(t, ledger);
+      const client = client_of(t, sidecar_of(ledger), carrier);
+      const { exam, revision } = await open_exam(client);
+      const record = { exam, seen: revision, request: new_request(), findings: [flexion(168)] };
+      const sign = { exam, seen: revision, request: new_request(), read_aloud: 'Nobody, LEFT knee' };
+      const [asked, not_signed] = await Promise.all([client.call('finding.record', record).catch((error) => error), client.call('exam.sign', sign).catch((error) => error)]);
+      assert(asked instanceof AskedBack && not_signed === asked, `${not_signed}`);
+      assert.equal(not_signed.method, 'finding.record');
+      const recorded = await client.call('finding.record', with_confirmed(record, asked));
+      await client.call('exam.sign', { ...sign, seen: recorded.revision });
+      const late = await client.call('finding.record', { ...record, seen: recorded.revision, request: new_request(), findings: [flexion(114, { beside: true })] }).catch((error) => error);
+      assert(late instanceof Refused && late.has('exam.signed'), `${late}`);
+    });
+
     test('what is impossible is refused with its place and what to do', async (t) => {
       const ledger = make_ledger(t, '--demo');
       await serve(t, ledger);

@@ -186,9 +186,11 @@ constexpr std::string_view how_to_call = R"html(<section id="how"><h2>How to cal
 <p>Over HTTP a call is a POST to <code>/rpc</code> with <code>Content-Type: application/json</code> and <code>Authorization: Bearer TOKEN</code>; over WebSocket, at the same address, the first call is
 <a href="#session.open"><code>session.open</code></a> with the token; over the standard input there is no token. Token and address stand in <code>sidecar.json</code> in the ledger's folder while the program serves.
 A page may call only where it is served from: <code>limbledger serve --http 8470 --pages DIR --once</code> serves yours (any port that is free, and the same one each time) and prints a link. Its
-<code>#once=CODE</code> is good once, for two minutes; <code>session.open</code> with <code>once</code> gives the token for it; that call goes without <code>Authorization</code>, for an old token there is refused (401) before anything else is read.</p>
+<code>#once=CODE</code> is good once, for two minutes; <code>session.open</code> with <code>once</code> gives the token for it; that call goes without <code>Authorization</code>, for an old token there is refused (401) before anything else is read. Without the field at all
+<code>health.check</code> and <code>session.open</code> are answered, and of all else the answer, with 200, is the number 6 and <code>token.missing</code>.</p>
 <p><b>Scripts stand in files of their own</b> in <code>DIR</code>, beside <code>index.html</code>: a page is served with a policy that keeps the browser from running a script, or a handler in
-an attribute, that is written into the HTML. Styles may stand in either. Nothing is loaded from elsewhere. The program says at its start where it finds a script that will not run.</p>
+an attribute, that is written into the HTML. Styles may stand in either. Nothing is loaded from elsewhere. The program says at its start where it finds a script that will not run, one that is loaded from elsewhere or is not there among them.
+It reads the files of <code>DIR</code> once, at its start: what is changed or added is served after the next start, and asked for before then it is a 404 with <code>http.path</code>.</p>
 <p>A form comes from <a href="#form.describe"><code>form.describe</code></a>: what to draw, position by position. One exam is a short walk: <a href="#exam.open"><code>exam.open</code></a> (with
 <code>injured_on</code> where something was hurt: alerts and rules rest on it; where its reply remarks <code>clock_suspect</code>, ask for the day and send it as
 <code>examined_on</code>: until then nothing is judged by age), then
@@ -229,31 +231,36 @@ open: keep the value until the call is answered.</li>
 <p>The program may be stopped, or die, at any moment; what it had answered is on disk. A form that is open then gets no answer, and after the start a 401 with <code>token.unknown</code>: tokens are of one start
 of the program. So that nothing is lost or doubled:</p>
 <ul><li>Serve at a fixed port (<code>--http 8470</code>). With <code>--http 0</code> the port changes, and with it the origin: what the page had put into <code>localStorage</code> is out of its reach.</li>
-<li>Put each writing call into <code>localStorage</code>, params and <code>request</code>, before it is sent, and take it out once it was answered, or refused for good (not by the numbers 2 to 5, nor for its token); also the exam, its newest <code>revision</code> and the
+<li>Put each writing call into <code>localStorage</code>, params and <code>request</code>, before it is sent, with a number that goes up by one for each: <code>localStorage</code> gives its keys in no order. Take it out once it was answered, or refused for good (not by the numbers 2 to 5, nor for its token, nor a finding by <code>exam.signed</code>). Keep also the exam, its newest <code>revision</code> and the
 <code>times_raised</code> that were shown. Never the token there, nor a passphrase anywhere.</li>
 <li>So that a page can be loaded again, an examiner's token may stand in <code>sessionStorage</code>: it is of this one tab, goes with it, and only scripts of this sidecar read it, as they could read the page's own
 memory. <code>localStorage</code> would keep it for every tab and after the day. A kiosk's stands nowhere: its form ends with <a href="#session.end"><code>session.end</code></a>, and whoever comes next has a link of their own.</li>
 <li>On <code>token.unknown</code> (the program was started again) or <code>token.expired</code> ask for a new link; <code>token.used</code> says that the link was opened before, and its session goes on where it was. <code>limbledger token make --ledger DIR --scope examiner --once</code> prints one (<code>DIR</code> is the folder that is served; <code>serve</code> says the whole line at its start), and so does <code>serve --once</code>. On a tablet without a terminal an icon does it:
 <code>examples/sidecar/open</code> makes a link and opens the browser with it. A page with a good token makes one itself, for another tab: <a href="#token.make"><code>token.make</code></a> with <code>"once":true</code>. A
 link that is opened in the tab where the form is changes nothing but the part behind <code>#</code>: listen for <code>hashchange</code>, and trade its code by <code>session.open</code>.</li>
-<li>Then send what was left, unchanged, and read the exam again (<a href="#exam.read"><code>exam.read</code></a>): its <code>revision</code> is the next <code>seen</code>. A ledger for people is locked after a start;
+<li>Then send what was left, unchanged, the lowest number first and each only once the one before it was answered; <b>no <code>exam.sign</code> while a finding of that exam waits</b>, also one that was asked back.
+A finding that is answered <code>exam.signed</code> all the same is kept and shown: what was found is added with <a href="#addendum.record"><code>addendum.record</code></a> (<code>findings</code>, under a <code>request</code> of its own), and only then taken out.
+Read the exam again (<a href="#exam.read"><code>exam.read</code></a>): its <code>revision</code> is the next <code>seen</code>. A ledger for people is locked after a start;
 <code>ledger.locked</code> is answered until <a href="#ledger.unlock"><code>ledger.unlock</code></a>, and nothing that waits need be dropped for it.</li></ul>
 <h3>What each control sends</h3>
 <p>A step of <code>form.describe</code> has a <code>control</code> to draw and the kind of <code>value</code> to send. Each of its <code>sides</code> is a finding of its own: <code>{"item":ITEM,"side":"left","value":VALUE}</code>,
 with one of its <code>instruments</code> and <code>positions</code> where it names any.</p>
 <div class="wide" tabindex="0"><table><thead><tr><th scope="col">Control</th><th scope="col">Value</th><th scope="col">Value to send</th></tr></thead><tbody>
-<tr><th scope="row">answer</th><td>answer</td><td><code>{"kind":"answer","answer":"yes"}</code>, <code>no</code> or <code>unsure</code></td></tr>
-<tr><th scope="row">test</th><td>test</td><td><code>{"kind":"test","result":"positive"}</code>, <code>negative</code> or <code>equivocal</code></td></tr>
+<tr><th scope="row">answer</th><td>answer</td><td><code>{"kind":"answer","answer":"yes"}</code>, <code>no</code> or <code>unsure</code>. What a yes and a no say here stands in <code>text.yes</code> and <code>text.no</code> of the step: they are the words on the buttons</td></tr>
+<tr><th scope="row">test</th><td>test</td><td><code>{"kind":"test","result":"positive"}</code>, <code>negative</code> or <code>equivocal</code>. <code>text.yes</code> of the step says what positive means, <code>text.no</code> what negative does. With <code>"reproduces":"familiar"</code>
+the test brought on the pain that the person comes with, with <code>other</code> another one</td></tr>
 <tr><th scope="row">grade</th><td>grade</td><td><code>{"kind":"grade","scale":"mrc/1976","grade":"4"}</code>: <code>scale</code> of the step, <code>grade</code> of one of its <code>choices</code></td></tr>
 <tr><th scope="row">choice, choices</th><td>the same</td><td><code>{"kind":"choice","choice":"twist"}</code>; <code>{"kind":"choices","choices":["twist"]}</code>: of the step's <code>choices</code></td></tr>
 <tr><th scope="row">angle</th><td>angle</td><td><code>{"kind":"angle","toward_deg":112}</code>, counted in the direction of <code>toward</code></td></tr>
 <tr><th scope="row">angle</th><td>angle, read several times</td><td><code>{"kind":"angle","trials":[111,113],"toward_deg":112}</code>: readings are counted along the <code>axis</code>, where the way toward its low end (extension of
 knee and hip, plantar flexion, internal rotation, inversion ...) is less than zero. A knee that is read 10 and 12 short of straight is <code>"trials":[10,12],"toward_deg":-11</code> of an extension; 10 and 12 beyond straight is
-<code>"trials":[-10,-12],"toward_deg":11</code>. Send both: where they do not agree that is refused (<code>value.disagrees</code>); readings alone that can be meant either way are asked back (<code>value.sign</code>)</td></tr>
+<code>"trials":[-10,-12],"toward_deg":11</code>. Send both: where they do not agree that is refused (<code>value.disagrees</code>: turn the sign of the readings, or of <code>toward_deg</code>); readings alone that can be meant either way are asked back (<code>value.sign</code>)</td></tr>
 <tr><th scope="row">angle</th><td>arc</td><td><code>{"kind":"angle","entered":"5-0-130","order":"extension_zero_flexion"}</code>: <code>order</code> is one of the step's <code>orders</code></td></tr>
 <tr><th scope="row">number</th><td>temperature, length, time ...</td><td><code>{"kind":"temperature","cel":37.5}</code>: the member is named as the step's <code>unit</code>; of a count it is <code>count</code></td></tr>
 <tr><th scope="row">text</th><td>text</td><td><code>{"kind":"text","text":"..."}</code></td></tr>
 <tr><th scope="row">any</th><td>any</td><td>not examined: <code>{"kind":"not_done","reason":"pain"}</code>, a reason of <code>why_not</code>; its words are <code>msg.why.pain</code> of <code>texts</code></td></tr>
+<tr><th scope="row">any</th><td>any, beside <code>value</code></td><td>pain while it was examined: <code>"pain":{"score":6,"familiar":true}</code>, with every item; each member may be left out. <code>score</code> is 0 to 10, <code>familiar</code> says
+whether it is the pain that the person comes with, whatever was examined; of a test <code>reproduces</code>, in the value, says that the test brought it on. A negative test with either is asked back (<code>finding.contradicts</code>)</td></tr>
 <tr><th scope="row">any</th><td>any, beside <code>value</code></td><td>done though it is withheld: <code>"despite":{"how":"elsewhere","because":"..."}</code>, with a <code>because</code> that is never empty; <code>how</code> is <code>before</code> (it was known),
 <code>elsewhere</code> (by somebody else) or <code>knowingly</code>, in words <code>msg.despite.before</code> and so on</td></tr>
 </tbody></table></div></section>)html";

@@ -76,6 +76,55 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 17> page_typ
   return script;
 }
 
+// What an attribute of a tag holds, as it is written there; `lowered` is the tag with its letters made small.
+[[nodiscard]] std::string_view attribute_of(std::string_view tag, std::string_view lowered, std::string_view name) {
+  for (std::size_t at = lowered.find(name); at != std::string_view::npos; at = lowered.find(name, at + 1)) {
+    std::size_t begin = at + name.size();
+    if (at == 0 || std::string_view(" \t\n\r\"'").find(tag[at - 1]) == std::string_view::npos || begin >= tag.size() || tag[begin] != '=') {
+      continue;
+    }
+    ++begin;
+    const bool quoted = begin < tag.size() && (tag[begin] == '"' || tag[begin] == '\'');
+    const std::size_t end = quoted ? tag.find(tag[begin], begin + 1) : tag.find_first_of(" \t\n\r", begin);
+    begin += quoted ? 1 : 0;
+    return tag.substr(begin, end == std::string_view::npos ? end : end - begin);
+  }
+  return {};
+}
+
+// Where the scripts of a page come from.
+[[nodiscard]] std::vector<std::string> script_sources(std::string_view html) {
+  const std::string text = lower(html);
+  std::vector<std::string> sources;
+  for (std::size_t at = text.find('<'); at != std::string::npos; at = text.find('<', at + 1)) {
+    if (text.compare(at, 4, "<!--") == 0) {
+      at = std::min(text.find("-->", at), text.size() - 1);
+      continue;
+    }
+    if (text.compare(at, 7, "<script") != 0) {
+      continue;
+    }
+    const std::size_t length = std::min(text.find('>', at), text.size()) - at;
+    const std::string_view source = attribute_of(html.substr(at, length), std::string_view(text).substr(at, length), "src");
+    if (!source.empty()) {
+      sources.emplace_back(source);
+    }
+    at = std::min(text.find("</script", at + length), text.size() - 1);
+  }
+  return sources;
+}
+
+// What a browser would do with it that stands in the page at `address`; a page that moves its base is left alone.
+[[nodiscard]] std::string remark_on_source(const Pages& pages, const std::string& address, const std::string& source) {
+  if (source.find("//") == 0 || source.find("://") != std::string::npos || source.starts_with("data:")) {
+    const bool own = source.starts_with("http://127.0.0.1:") || source.starts_with("http://localhost:");
+    return own ? std::string() : " loads a script from elsewhere (" + source + "), and the browser will not run it: put the file into this folder";
+  }
+  const std::string plain = source.substr(0, source.find_first_of("?#"));
+  const auto path = (std::filesystem::path(address).parent_path() / plain).lexically_normal().generic_string();
+  return pages.contains(path) || path == "/description.js" ? std::string() : " names a script that is not served (" + source + "): put the file into this folder, and start the program again";
+}
+
 [[nodiscard]] Problem page_problem(const std::filesystem::path& path, const std::string& why) { return {ExitCode::usage, path.string() + ": " + why}; }
 
 }  // namespace
@@ -119,6 +168,16 @@ Pages read_pages(const std::string& folder, std::vector<std::string>& not_served
       pages[name.substr(0, name.size() - std::string_view("index.html").size())] = {type->second, *text};
     }
     pages[name] = {type->second, std::move(*text)};
+  }
+  for (const auto& [address, page] : pages) {
+    if (!address.ends_with(".html") || lower(page.text).find("<base") != std::string::npos) {
+      continue;
+    }
+    for (const std::string& source : script_sources(page.text)) {
+      if (const std::string remark = remark_on_source(pages, address, source); !remark.empty()) {
+        remarks.push_back((fs::path(folder) / address.substr(1)).string() + remark);
+      }
+    }
   }
   if (failed || !pages.contains("/")) {
     throw page_problem(folder, "holds no index.html that can be read\n  what to do: give the folder of a front end that is built");

@@ -145,18 +145,19 @@ await count.check('another link: serve says the line that makes one, also in mem
   return is([codes, by_icon, none.status, /ledger\.none\)\n {2}what to do: name the folder of the ledger, with --ledger DIR/.test(none.stderr)],
     [['answered', 'token.used', 'token.unknown'], [0, true, 'answered'], 2, true]);
 });
-await count.check('the five commands with which README has a front end begun do what is said beside them', async () => {
+await count.check('the six commands with which README has a front end begun do what is said beside them', async () => {
   const block = /^limbledger serve --demo[^`]*/m.exec(readFileSync(join(top, 'README.md'), 'utf8'))[0];
-  const [demo, ledger, pages, served, link] = block.trim().split('\n').map((line) => line.split('#')[0].trim().replace('LEDGER', join(scratch, 'begun')).replace('PAGES', join(scratch, 'pages')).replace('8470', '0').split(' '));
-  const first = await serve(...demo.filter((word) => word === '--demo' || word === '--once'));
+  const lines = block.trim().split('\n').map((line) => line.split(' #')[0].trim().replaceAll('LEDGER', join(scratch, 'begun')).replaceAll('PAGES', join(scratch, 'pages')).replace('8470', '0'));
+  const [demo, ledger, pages, page, served, link] = lines;
+  const words_of = (line) => line.split(' ').slice(1);
+  const first = await serve(...words_of(demo).filter((word) => word === '--demo' || word === '--once'));
   await first.stop();
-  const made = [run(...ledger.slice(1)).status, spawnSync(pages[0], pages.slice(1)).status];
-  writeFileSync(join(scratch, 'pages', 'index.html'), '<!doctype html><title>begun</title>');
-  const second = await serve(...served.slice(2).filter((word, at, all) => word !== '--http' && all[at - 1] !== '--http'));
-  const shown = (await raw(new URL('/', second.http).href, { method: 'GET' })).text.includes('begun');
-  const again = run(...link.slice(1));
+  const made = [run(...words_of(ledger)).status, ...[pages, page].map((line) => spawnSync('sh', ['-c', line]).status)];
+  const second = await serve(...words_of(served).slice(1).filter((word, at, all) => word !== '--http' && all[at - 1] !== '--http'));
+  const shown = (await raw(new URL('/', second.http).href, { method: 'GET' })).text.includes('<h1>A form</h1>');
+  const again = run(...words_of(link));
   await second.stop();
-  return is([demo.join(' '), made, shown, again.status, /#once=[\w-]+\n/.test(again.stdout)], ['limbledger serve --demo --http 0 --once', [0, 0], true, 0, true]);
+  return is([lines.length, demo, made, shown, again.status, /#once=[\w-]+\n/.test(again.stdout)], [6, 'limbledger serve --demo --http 0 --once', [0, 0, 0], true, 0, true]);
 });
 await count.check('trouble and wrong words are refused before anything is served: on a ledger for people, on one for practice, beside a ledger', () => {
   const secret = join(scratch, 'secret');

@@ -205,6 +205,23 @@ TEST_CASE("readings of an extension that can be meant either way are asked back,
   CHECK(recorded(value_for("ankle.plantarflexion_active_knee_bent", R"({"kind":"angle","trials":[-40,-42]})")).find(R"("toward_deg":41,)") != std::string::npos);
 }
 
+// A knee that is read 12 and 14 beyond straight: on the axis of flexion that is less than zero, toward extension it is more.
+TEST_CASE("readings and a direction that differ by their sign are refused with what each of them says, and both faults say what to turn") {
+  const auto refused = check_json(value_for("knee.extension_active", R"({"kind":"angle","trials":[-12,-14],"toward_deg":-13})"));
+  REQUIRE(refused.faults.size() == 1);
+  const wire::Fault& fault = refused.faults[0];
+  CHECK(fault.code == "value.disagrees");
+  CHECK(fault.got == "-13");
+  CHECK(fault.expected == "toward_deg 13: the readings are -13 along the axis, on which the way toward flexion is more than zero and that toward extension less");
+  for (const char* code : {"value.disagrees", "value.sign"}) {
+    CHECK(wire::find_fault_code(code)->hint.find("turn the sign of the readings, or of toward_deg") != std::string_view::npos);
+    CHECK(wire::find_fault_code(code)->hint.find("readings alone") == std::string_view::npos);
+  }
+  // What the hints say is taken.
+  CHECK(recorded(value_for("knee.extension_active", R"({"kind":"angle","trials":[12,14],"toward_deg":-13})")).find(R"("toward_deg":-13,)") != std::string::npos);
+  CHECK(recorded(value_for("knee.extension_active", R"({"kind":"angle","trials":[-12,-14],"toward_deg":13})")).find(R"("toward_deg":13,)") != std::string::npos);
+}
+
 TEST_CASE("millimetres beside a grade have an upper limit, also where the grade has none") {
   const auto lachman = [](const std::string& mm) {
     return recorded(value_for("knee.lachman", R"({"kind":"grade","scale":"laxity/difference","grade":"3","mm":)" + mm + "}"), {"finding.contradicts"});

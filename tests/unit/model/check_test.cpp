@@ -17,6 +17,8 @@ namespace {
   return wire::write(checked.observations.front().value);
 }
 
+std::string nearest_to(const std::string& item) { return check_json(value_for(item, R"({"kind":"angle","deg":110})")).faults.at(0).expected; }
+
 }  // namespace
 
 TEST_CASE("an unknown item is refused with the nearest name, a side it does not have with its sides") {
@@ -26,6 +28,11 @@ TEST_CASE("an unknown item is refused with the nearest name, a side it does not 
   CHECK(unknown.faults[0].path == "/findings/0/item");
   CHECK(unknown.faults[0].expected == "nearest: knee.flexion_active");
   CHECK(unknown.faults[0].got.empty());
+  // Short of a word, or the words in another order; and where no name is near, none is spoken of.
+  CHECK(nearest_to("knee.flexion") == "nearest: knee.flexion_active, knee.flexion_passive");
+  CHECK(nearest_to("vessel.cold_foot") == "nearest: vessel.foot_cold");
+  CHECK(nearest_to("knee.flexion").find("knee.extension") == std::string::npos);
+  CHECK(nearest_to("moon.rises") == "an item of the catalogue (nothing is near)");
   CHECK(recorded(value_for("knee.flexion_active", R"({"kind":"angle","deg":110})", "midline")) == "item.side@/side");
   CHECK(recorded(value_for("gait.steps_now", R"({"kind":"count","count":4})", "left")) == "item.side@/side");
 }

@@ -87,7 +87,10 @@ TEST_CASE("the page shows the walk in its order, and how a form goes on after th
   }
   CHECK_FALSE(holds(walk, "and so on"));
   for (const char* said : {"Stopped and started again", "token.unknown", "token.used", "sessionStorage", "token make --ledger DIR --scope examiner --once", "localStorage", "Scripts stand in files of their own", "times_raised",
-                           "&quot;beside&quot;: true", "examined_at", "look_alikes", "\"despite\":"}) {
+                           "&quot;beside&quot;: true", "examined_at", "look_alikes", "\"despite\":",
+                           // What waited goes in its order, and a finding that comes after the signature is kept.
+                           "the lowest number first", "no <code>exam.sign</code> while a finding of that exam waits", "answered <code>exam.signed</code> all the same is kept",
+                           "It reads the files of <code>DIR</code> once", "\"pain\":{\"score\":6,\"familiar\":true}", "<code>\"reproduces\":\"familiar\"</code>", "<code>text.yes</code>"}) {
     CAPTURE(said);
     CHECK(holds(page, said));
   }

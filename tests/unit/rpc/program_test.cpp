@@ -210,11 +210,41 @@ TEST_CASE("a page with a script in itself, which a browser will not run, is name
     const std::string folder = scratch.path("pages");
     std::filesystem::create_directories(folder);
     write_file(folder + "/index.html", "<!doctype html>" + html);
+    write_file(folder + "/form.js", "let x;");
     std::vector<std::string> left_out;
     std::vector<std::string> remarks;
-    CHECK(read_pages(folder, left_out, remarks).size() == 2);
+    CHECK(read_pages(folder, left_out, remarks).size() == 3);
     CHECK(remarks.size() == (one.second ? 1U : 0U));
     CHECK((remarks.empty() || remarks[0].find("/index.html holds a script in the page itself") != std::string::npos));
+  }
+}
+
+// Content Security Policy 3, script-src 'self': a browser runs what comes from the address of the page.
+TEST_CASE("a script that is loaded from elsewhere or is not in the folder is named when pages are read") {
+  const std::vector<std::pair<std::string, std::string>> cases{
+      {"<script src=\"form.js\"></script><script src='./form.js?v=2'></script><script type=module src=/form.js></script>", ""},
+      {"<!-- <script src=\"late.js\"></script> --><img src=\"late.png\"><script src=\"/description.js\"></script>", ""},
+      {"<base href=\"/parts/\"><script src=\"late.js\"></script>", ""},
+      {"<script src=\"http://127.0.0.1:8470/form.js\"></script>", ""},
+      {"<SCRIPT defer SRC=\"https://elsewhere.example/Form.js\"></SCRIPT>", "loads a script from elsewhere (https://elsewhere.example/Form.js)"},
+      {"<script src=//elsewhere.example/form.js></script>", "loads a script from elsewhere (//elsewhere.example/form.js)"},
+      {"<script src=\"late.js\"></script>", "names a script that is not served (late.js)"},
+      {"<script src=\"Form.js\"></script>", "names a script that is not served (Form.js)"},
+  };
+  for (const auto& one : cases) {
+    CAPTURE(one.first);
+    const Scratch scratch;
+    const std::string folder = scratch.path("pages");
+    std::filesystem::create_directories(folder + "/parts");
+    write_file(folder + "/index.html", "<!doctype html>");
+    write_file(folder + "/form.js", "let x;");
+    write_file(folder + "/parts/more.html", one.first + "<script src=\"../form.js\"></script>");
+    write_file(folder + "/parts/form.js", "let x;");
+    std::vector<std::string> left_out;
+    std::vector<std::string> remarks;
+    static_cast<void>(read_pages(folder, left_out, remarks));
+    REQUIRE(remarks.size() == (one.second.empty() ? 0U : 1U));
+    CHECK((remarks.empty() || remarks[0].find("/parts/more.html " + one.second) != std::string::npos));
   }
 }
 

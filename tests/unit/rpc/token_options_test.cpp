@@ -9,6 +9,7 @@
 
 #include <sys/stat.h>
 
+#include <array>
 #include <iostream>
 #include <sstream>
 
@@ -41,6 +42,22 @@ int given_problem(const std::vector<GivenAtStart>& wanted, Tokens& tokens, ledge
 }
 
 }  // namespace
+
+TEST_CASE("a word that is no command is named, with the command that it may have been") {
+  const auto told = [](const char* word) {
+    const std::array<const char*, 2> words{"limbledger", word};
+    std::ostringstream said;
+    auto* err = std::cerr.rdbuf(said.rdbuf());
+    int code = 0;
+    CHECK_FALSE(read_options(2, words.data(), code).has_value());
+    std::cerr.rdbuf(err);
+    CHECK(code == 2);
+    return said.str();
+  };
+  CHECK(told("serv") == "limbledger: serv is no command; perhaps serve\n  what to do: limbledger --help lists them\n");
+  CHECK(told("elsewhere").find("elsewhere is no command\n") != std::string::npos);
+  CHECK(told("--elsewhere").find("is no command") == std::string::npos);
+}
 
 TEST_CASE("tokens are given at the start each into a file, and made, listed and ended by a command; wrong words are refused") {
   const auto served = token_options({"serve", "--http", "0", "--give", "viewer=/x/v", "--give", "kiosk=/x/k=1"});

@@ -115,6 +115,28 @@ TEST_CASE("HC-110: a good head is taken, and each bad one has its status and cod
   CHECK(with([](HttpHead&) {}) == "401 token.expired");
 }
 
+TEST_CASE("a token that is not as it was given, and a file that came after the start, are refused with what would be taken") {
+  House house;
+  const auto said = [&](const std::string& authorization, std::string_view target, std::string_view method) {
+    HttpHead head = good_head();
+    head.authorization = authorization;
+    head.target = target;
+    head.method = method;
+    const auto reply = house.visits.begin()->head(head);
+    return reply ? at(reply->body, "/error/data/faults/0/expected") : "taken";
+  };
+  const std::string bearer = "Bearer " + house.token;
+  CHECK(said(bearer, "/rpc", "POST") == "taken");
+  CHECK(said(house.token, "/rpc", "POST") == "Authorization: Bearer TOKEN");
+  CHECK(said("Bearer abc", "/rpc", "POST") == "a whole token, which has 43 characters");  // 32 bytes in base64 without padding: RFC 4648, section 5
+  CHECK(said("Bearer " + std::string(43, 'A'), "/rpc", "POST") == "a token of this launch");
+  CHECK(said(bearer, "/late.js", "GET") == "/rpc, or a file that was in the folder of --pages at the start");
+  CHECK(said(bearer, "/late.js", "POST") == "/rpc");
+  const wire::FaultCode* unknown = wire::find_fault_code("token.unknown");
+  CHECK(unknown->hint.find("behind the word Bearer") < unknown->hint.find("where the program was started again"));
+  CHECK(wire::find_fault_code("origin.refused")->hint.find("--pages DIR") != std::string_view::npos);
+}
+
 TEST_CASE("a page is answered across origins only where it is ours, by name and never by a star") {
   House house;
   HttpHead preflight = good_head();

@@ -36,6 +36,23 @@ std::string document(const std::string& person, const std::string& exam, const s
 
 }  // namespace
 
+TEST_CASE("a code that nothing asks back with is refused where it stands, and nothing is written") {
+  DeskFixture clinic;
+  const std::string registering = R"({"names":[{"text":"Asha Invented"}],"sex":"female","request":")" + request_id(1) + R"(","confirmed":)";
+  for (const char* wrong : {R"(["value.unusual","value.unusal"])", R"(["value.unusual","value.out_of_range"])"}) {
+    const auto refused = clinic.call("person.register", registering + wrong + "}");
+    CHECK(codes_of(refused) == "params.unknown_word");
+    CHECK(path_of(refused) == "/confirmed/1");
+  }
+  CHECK(at(clinic.ok("person.find", R"({"text":"asha"})"), "/people") == "[]");
+  CHECK(codes_of(clinic.call("person.register", registering + R"(["value.unusual"]})")) == "answered");
+  const std::string opened = clinic.ok("exam.open", R"({"complaint":"acute_knee","side":"left","setting":"outreach","request":")" + request_id(2) + "\"}");
+  const auto finding = clinic.call("finding.record", R"({"exam":")" + at(opened, "/exam/exam") + R"(","seen":[")" + at(opened, "/revision/0") + R"("],"request":")" + request_id(3) +
+                                                         R"(","findings":[{"item":"knee.flexion_active","side":"left","value":{"kind":"angle","deg":168},"confirmed":["yes"]}]})");
+  CHECK(codes_of(finding) == "params.unknown_word");
+  CHECK(path_of(finding) == "/findings/0/confirmed/0");
+}
+
 TEST_CASE("a birth, or the day an age was true, in the future is asked back once, and only by a clock that can be right") {
   Clinic clinic;
   const auto asked = clinic.registering(R"({"date":"2027-01"})");

@@ -162,6 +162,11 @@ TEST_CASE("the nearest name is near, or none is given") {
   CHECK(nearest("flexon", names) == "flexion");
   CHECK(nearest("Minuend", names) == "minuend");
   CHECK(nearest("whatever", names).empty());
+  // Half of a short name is another name.
+  constexpr std::array<std::string_view, 3> members{"home", "text", "mm"};
+  CHECK(nearest("name", members).empty());
+  CHECK(nearest("cm", members).empty());
+  CHECK(nearest("hone", members) == "home");
   CHECK(nearest(std::string(100, 'x'), names).empty());
 }
 

@@ -32,6 +32,7 @@ BOOST_DESCRIBE_STRUCT(NewFinding, (), (item, side, value, instrument, position, 
                                        examined_at, replaces, beside, confirmed))
 constexpr auto notes(const NewFinding*) {
   return std::array{wire::Note{"examined_at", "when it was found, where that was not when the exam was opened (without it, that is its time): a second look, and what waited for the program"},
+                    wire::Note{"pain", "pain while it was examined, of any item: familiar where it is the pain that the person comes with; of a test, reproduces in its value says that the test brought it on"},
                     wire::Note{"despite", "how and why a step was done that is not advised now: answers item.withheld"},
                     wire::Note{"replaces", "the entries of one finding that it corrects: what was written was wrong. A place that is filled takes nothing without it or beside. Where several findings stand beside each other it names the "
                                            "one that was wrong, and those that had been shown (seen) stay; with beside true they stay also where something came since"},

@@ -40,7 +40,7 @@ void check_names(const reference::Edition& edition, const CatalogueReadParams& p
       const model::ItemId& id = (*params.items)[i];
       if (edition.item(id) == nullptr) {
         const std::string near = edition.catalogue().nearest_item(id);
-        faults.emplace_back("item.unknown", "/items" + wire::pointer_step(i), near.empty() ? "an item of the catalogue" : "nearest: " + near);
+        faults.emplace_back("item.unknown", "/items" + wire::pointer_step(i), near.empty() ? "an item of the catalogue (nothing is near)" : "nearest: " + near);
       }
     }
   }

@@ -120,7 +120,7 @@ BOOST_DESCRIBE_STRUCT(FormStep, (),
 constexpr auto notes(const FormStep*) {
   return std::array{
       wire::Note{"value", "the kind of the value to send; an arc is sent as an angle with entered and one of orders, such as 5-0-130 and extension_zero_flexion"},
-      wire::Note{"axis", "of an angle: deg counts along it, so that a knee which stops 20 short of straight is deg 20 on flexion"},
+      wire::Note{"axis", "of an angle: named by its high end, the way toward which is more than zero; deg and trials count along it, so that a knee which stops 20 short of straight is deg 20 on flexion"},
       wire::Note{"toward", "of an angle: toward_deg counts in this direction; send deg or toward_deg, not both"},
       wire::Note{"orders", "of an arc: one of them is sent as order; it names the ends that the first and the last number belong to"},
       wire::Note{"choices", "of a grade: what to send as grade, with the scale; of a choice: what to send as choice or choices"},
@@ -129,7 +129,7 @@ constexpr auto notes(const FormStep*) {
       wire::Note{"confirm", "what is outside is asked back (value.unusual); of an angle along its axis"},
       wire::Note{"positions", "one of them may be sent as position; where there are none, send none"},
       wire::Note{"instruments", "one of them may be sent as instrument; where there are none, send none"},
-      wire::Note{"trials_max", "so many readings may be sent as trials, in place of the value; of an angle along its axis"},
+      wire::Note{"trials_max", "so many readings may be sent as trials; of an angle they count along its axis, and toward_deg goes with them: a knee read 10 and 12 short of straight is trials [10,12] and toward_deg -11 of an extension"},
       wire::Note{"why_not", "reasons to offer for not done; every other reason of the list is taken too"},
       wire::Note{"seconds", "an estimate for one side"},
       wire::Note{"safety", "asked because of what must not be missed"},
