@@ -79,9 +79,9 @@ TEST_CASE("planted: an old hip breaks without a fall, and behind a knee whose hi
   // After a fall the page has no gate of the part ("cannot bear weight"), and one painless roll takes nothing back.
   CHECK(line_of(visit("acute_knee", 1942, fell), "hip_fx_old") == "raised");
   CHECK(line_of(visit("acute_knee", 1942, fell + "hip.log_roll left negative"), "hip_fx_old") == "raised");
-  const std::string twisted = "history.mechanism twist; knee.bruising left yes; gait.steps_now 0; ";
-  CHECK(asks(visit("acute_knee", 1942, twisted), "hip_fx_old", "hip.log_roll"));
-  CHECK(line_of(visit("acute_knee", 1942, twisted + "hip.log_roll left negative"), "hip_fx_old") == "none");
+  const std::string twisted_knee = "history.mechanism twist; knee.bruising left yes; gait.steps_now 0; ";
+  CHECK(asks(visit("acute_knee", 1942, twisted_knee), "hip_fx_old", "hip.log_roll"));
+  CHECK(line_of(visit("acute_knee", 1942, twisted_knee + "hip.log_roll left negative"), "hip_fx_old") == "none");
   CHECK(line_of(visit("acute_knee", 1990, fell + "hip.log_roll left declined"), "hip_fx_old") == "none");
 }
 
@@ -200,14 +200,14 @@ TEST_CASE("planted: no steps are asked of a baby, or at the age of a slip before
   CHECK(asks(visit("limping_child", 2014, "history.mechanism no_injury; history.fever yes"), "septic_child", "gait.limp"));
   const Bench free_hip = visit("chronic_knee", 2013, "hip.internal_rotation_passive_seated both 40");
   CHECK(asks(free_hip, "septic_child", "gait.steps_now"));
-  const std::string twisted = "history.mechanism twist; gait.steps_now 0; ";
+  const std::string twisted_knee = "history.mechanism twist; gait.steps_now 0; ";
   for (const char* shape : {"knee.look_deformity left yes", "leg.look_deformity left yes"}) {
     CAPTURE(shape);
-    const Bench bench = visit("acute_knee", 1960, twisted + shape);
+    const Bench bench = visit("acute_knee", 1960, twisted_knee + shape);
     CHECK(first_step(bench) != "hip.log_roll");
     CHECK_FALSE(asks(bench, "hip_fx_old", "hip.log_roll"));
   }
-  CHECK(asks(visit("acute_knee", 1960, twisted + "knee.look_deformity left no; leg.look_deformity left no"), "hip_fx_old", "hip.log_roll"));
+  CHECK(asks(visit("acute_knee", 1960, twisted_knee + "knee.look_deformity left no; leg.look_deformity left no"), "hip_fx_old", "hip.log_roll"));
 }
 
 TEST_CASE("planted: the knee's fracture rules stay out of a sprained ankle whose compartment was asked after; tender bone of the knee brings them") {

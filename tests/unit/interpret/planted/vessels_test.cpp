@@ -321,11 +321,11 @@ TEST_CASE("planted: the touch and the great toe of the nerve check, and two sign
 
 // C2 ("pulseless or cold limb" may not interrupt an ordinary day): as cold as the other, it is no sign of one foot.
 TEST_CASE("planted: one pulse not found in a twisted knee whose foot is as cold as the other, feels and moves asks for a Doppler; a cold foot of one side is now; a plaster over it is opened first") {
-  const std::string twisted = "history.mechanism twist; vessel.pulse_dorsalis_pedis left 0; vessel.pulse_posterior_tibial left 2; " + both_right +
+  const std::string twisted_knee = "history.mechanism twist; vessel.pulse_dorsalis_pedis left 0; vessel.pulse_posterior_tibial left 2; " + both_right +
                               "nerve.sensation_foot_reduced left no; ankle.movement left yes; gait.steps_now 4; history.knee_dislocated left no; knee.look_deformity left no; vessel.foot_cold left yes; ";
-  CHECK_FALSE(raised(visit("acute_knee", 1996, twisted + "vessel.foot_cold right yes"), "ali"));
-  CHECK(asks(visit("acute_knee", 1996, twisted + "vessel.foot_cold right yes"), "ali", "vessel.doppler_arterial_audible"));
-  CHECK(is_now(visit("acute_knee", 1996, twisted + "vessel.foot_cold right no"), "ali"));
+  CHECK_FALSE(raised(visit("acute_knee", 1996, twisted_knee + "vessel.foot_cold right yes"), "ali"));
+  CHECK(asks(visit("acute_knee", 1996, twisted_knee + "vessel.foot_cold right yes"), "ali", "vessel.doppler_arterial_audible"));
+  CHECK(is_now(visit("acute_knee", 1996, twisted_knee + "vessel.foot_cold right no"), "ali"));
   const auto under = alert(visit("after_plaster", 1986, cold_pale + "body.cast left cast_shin; nerve.sensation_foot_reduced left yes"), "ali");
   REQUIRE(under);
   CHECK(under->meanwhile.front().text == "msg.meanwhile.open_dressings");
