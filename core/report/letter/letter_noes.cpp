@@ -1,4 +1,5 @@
 // What was answered no: dangers, dangers that only a look speaks against, and what a reader would ask back.
+#include "core/report/brief/brief.hpp"
 #include "core/report/letter/letter_parts.hpp"
 #include "core/report/ordinary.hpp"
 
