@@ -12,8 +12,6 @@ namespace {
 
 using model::Side;
 
-[[nodiscard]] std::string as_written(std::string_view text) { return "\u2068" + std::string(text) + "\u2069"; }
-
 // What was allowed, by whom.
 [[nodiscard]] std::string consent_line(const PageView& view) {
   const model::Consent none;

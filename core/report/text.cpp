@@ -138,6 +138,8 @@ struct Say {
 
 }  // namespace
 
+std::string as_written(std::string_view text) { return std::string(marks[0]) + std::string(text) + std::string(marks[1]); }
+
 std::size_t width_of(std::string_view utf8) {
   std::size_t width = wire::code_points(utf8);
   for (const std::string_view mark : marks) {

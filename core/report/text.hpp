@@ -14,6 +14,8 @@ namespace limbledger::report {
 
 inline constexpr std::size_t columns = 80;
 
+// What somebody wrote, in the marks that isolate its direction.
+[[nodiscard]] std::string as_written(std::string_view text);
 // Columns that a text takes.
 [[nodiscard]] std::size_t width_of(std::string_view utf8);
 // `text` in lines, the first begun with `first`, the others indented by its width; ends with a line feed.

@@ -7,8 +7,6 @@ namespace limbledger::report {
 
 namespace {
 
-[[nodiscard]] std::string travels(std::string_view text) { return "\u2068" + std::string(text) + "\u2069"; }
-
 // The same words stand on the page as they were told at the examination.
 [[nodiscard]] bool stands_in_findings(const PageView& view, const std::string& text) {
   return std::any_of(view.findings.begin(), view.findings.end(), [&](const model::Finding* finding) {
@@ -64,7 +62,7 @@ std::string last_check_line(const PageView& view, std::string_view what, const m
 }
 
 std::string given_words(const PageView& view, const model::GivenSoFar& given) {
-  const Arg what{"what", travels(given.what.text), false, true};
+  const Arg what{"what", as_written(given.what.text), false, true};
   if (given.at) {
     return view.say("transfer.found_at", {what, {"at", view.local(*given.at), false, true}});
   }
@@ -72,9 +70,9 @@ std::string given_words(const PageView& view, const model::GivenSoFar& given) {
 }
 
 std::string called_line(const PageView& view, const model::WasCalled& called) {
-  std::vector<std::string> who{travels(called.who.text)};
+  std::vector<std::string> who{as_written(called.who.text)};
   if (called.number) {
-    who.push_back(travels(called.number->text));
+    who.push_back(as_written(called.number->text));
   }
   if (called.at) {
     who.push_back(view.local(*called.at));
@@ -82,7 +80,7 @@ std::string called_line(const PageView& view, const model::WasCalled& called) {
     who.push_back(view.say("transfer.time_unknown"));
   }
   if (called.said) {
-    who.push_back(travels(called.said->text));
+    who.push_back(as_written(called.said->text));
   }
   return view.say("transfer.called", {{"who", joined(who), false, true}});
 }

@@ -11,8 +11,6 @@ namespace limbledger::report {
 
 namespace {
 
-[[nodiscard]] std::string own_words(std::string_view text) { return "\u2068" + std::string(text) + "\u2069"; }
-
 [[nodiscard]] std::string who_says(const PageView& view, const std::optional<model::ExaminerId>& by) { return by ? view.examiner(*by) : std::string("?"); }
 
 [[nodiscard]] std::string observed_value(const PageView& view, const model::ItemId& item, model::Side side, const model::Value& value) {
@@ -116,14 +114,14 @@ SheetSection after_section(const PageView& view) {
   for (const model::Followed& one : view.exam.followed.value_or(std::vector<model::Followed>{})) {
     const auto item = std::find_if(plan.begin(), plan.end(), [&](const model::PlanItem& held) { return held.plan_item == std::optional(one.plan_item); });
     const std::string named = item == plan.end() ? view.say("page.became_unknown")
-                                                 : enum_word(view.words, "plan", item->kind) + view.side_after(item->side) + " " + own_words(item->text.text);
+                                                 : enum_word(view.words, "plan", item->kind) + view.side_after(item->side) + " " + as_written(item->text.text);
     Args args{{"plan", named, false, true}, {"became", enum_word(view.words, "became", one.became), false, true}};
     if (one.on) {
       args.push_back({"on", one.on->to_text(), false, true});
     }
     section.bullet(view.say(one.on ? "page.became_on" : "page.became", args));
     if (one.text) {
-      section.under(own_words(one.text->text));
+      section.under(as_written(one.text->text));
     }
   }
   for (const model::OutcomeTold& one : view.exam.outcomes.value_or(std::vector<model::OutcomeTold>{})) {
@@ -134,7 +132,7 @@ SheetSection after_section(const PageView& view) {
     }
     section.bullet(view.say(one.found.on ? "page.outcome_on" : "page.outcome", args));
     if (one.found.source) {
-      section.under(own_words(one.found.source->text));
+      section.under(as_written(one.found.source->text));
     }
   }
   return section;
@@ -144,7 +142,7 @@ void add_countersigned(const PageView& view, SheetSection& section) {
   for (const model::Countersigned& one : view.exam.countersigned.value_or(std::vector<model::Countersigned>{})) {
     section.bullet(view.say("page.countersigned", {{"by", view.examiner(one.by)}, {"at", view.local(one.at), false, true}}));
     if (one.impression) {
-      section.under(view.say("page.countersign_impression", {{"by", view.examiner(one.by)}, {"text", view.side_before(one.impression->side) + own_words(one.impression->text.text), false, true}}));
+      section.under(view.say("page.countersign_impression", {{"by", view.examiner(one.by)}, {"text", view.side_before(one.impression->side) + as_written(one.impression->text.text), false, true}}));
     }
     if (one.remark) {
       section.under(view.say("page.countersign_remark", {{"text", one.remark->text}}));

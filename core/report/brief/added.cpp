@@ -118,7 +118,7 @@ SheetSection added_section(const PageView& view) {
     section.bullet(view.say(is_correction(*addendum) ? "page.correction" : "page.addendum",
                             {{"at", view.local(addendum->at), false, true}, {"by", view.examiner(addendum->by)}, {"reason", addendum->reason.text}}));
     if (addendum->text) {
-      section.under("\u2068" + addendum->text->text + "\u2069");
+      section.under(as_written(addendum->text->text));
     }
     if (addendum->examined_on) {
       section.under(view.say("page.examined_on", {{"day", addendum->examined_on->to_text(), false, true}}));

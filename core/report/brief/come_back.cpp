@@ -53,7 +53,7 @@ std::vector<std::string> whom_and_when(const PageView& view, const model::PlanIt
   const bool goes = item.kind == model::PlanKind::referral || item.kind == model::PlanKind::film || item.kind == model::PlanKind::review;
   const bool asks = goes && !is_over(item);
   if (item.who) {
-    parts.push_back("\u2068" + item.who->text + "\u2069");
+    parts.push_back(as_written(item.who->text));
   } else if (asks) {
     parts.push_back(view.say(item.by ? "plan.whom_not_recorded" : "plan.whom_and_when_not_recorded"));
   }

@@ -17,8 +17,6 @@ constexpr std::array<std::string_view, 9> names_a_drug{"msg.meanwhile.fluid_firs
                                                        "msg.meanwhile.dry_then_antibiotic",      "msg.meanwhile.sore_moist_then_antibiotic",
                                                        "msg.meanwhile.sepsis_by_protocol"};
 
-[[nodiscard]] std::string in_own_words(std::string_view text) { return "\u2068" + std::string(text) + "\u2069"; }
-
 [[nodiscard]] int alarm_of(model::AnswerWord answer) {
   return answer == model::AnswerWord::yes ? 2 : answer == model::AnswerWord::unsure ? 1 : 0;
 }
@@ -49,7 +47,7 @@ std::string allergies_told(const PageView& view) {
       continue;
     }
     if (const auto* words = std::get_if<model::Words>(&finding->value)) {
-      name(in_own_words(words->text.text));
+      name(as_written(words->text.text));
     } else if (const auto* answer = std::get_if<model::Answer>(&finding->value)) {
       known = !known || alarm_of(answer->answer) > alarm_of(*known) ? answer->answer : *known;
     } else {
@@ -58,7 +56,7 @@ std::string allergies_told(const PageView& view) {
   }
   for (const model::Transferred& one : view.exam.transfer.value_or(std::vector<model::Transferred>{})) {
     if (one.set.allergies) {
-      name(in_own_words(one.set.allergies->text));
+      name(as_written(one.set.allergies->text));
     }
   }
   if (!named.empty()) {
@@ -82,7 +80,7 @@ std::string beside_drug(const PageView& view, const std::string& text) {
 }
 
 std::string plan_words(const PageView& view, const model::PlanItem& item) {
-  const std::string text = in_own_words(item.text.text);
+  const std::string text = as_written(item.text.text);
   if (item.kind != model::PlanKind::medicine) {
     return text;
   }

@@ -20,8 +20,6 @@ struct Told {
   std::vector<const model::Settled*> decisions;
 };
 
-[[nodiscard]] std::string as_they_wrote(std::string_view text) { return "\u2068" + std::string(text) + "\u2069"; }
-
 [[nodiscard]] std::string born_in_words(const Words& words, const model::Birth& birth) {
   if (birth.date) {
     return birth.date->to_text();
@@ -42,7 +40,7 @@ class InWords {
   [[nodiscard]] std::string text() const {
     return about_ == "withdrawal"   ? of<model::Observation>([&](const auto& one) { return item_label(in_.words, in_.edition, one.item) + ", " + side_first(one.side) + observed(one); })
            : about_ == "finding"    ? of<model::Observation>([&](const auto& one) { return observed(one); })
-           : about_ == "impression" ? of<model::Impression>([&](const auto& one) { return side_first(one.side) + as_they_wrote(one.text.text); })
+           : about_ == "impression" ? of<model::Impression>([&](const auto& one) { return side_first(one.side) + as_written(one.text.text); })
            : about_ == "plan"       ? of<model::PlanItem>([&](const auto& one) { return planned(one); })
            : about_ == "became"     ? of<model::Became>([&](const auto& one) { return enum_word(in_.words, "became", one); })
            : about_ == "consent"    ? of<model::Consent>([&](const auto& one) { return allowed(one); })
@@ -51,7 +49,7 @@ class InWords {
            : about_ == "setting"    ? of<model::Setting>([&](const auto& one) { return enum_word(in_.words, "setting", one); })
            : about_ == "injured_on" || about_ == "examined_on" ? of<model::PartialDate>([](const auto& one) { return one.to_text(); })
            : about_ == "sex"        ? of<model::Sex>([&](const auto& one) { return enum_word(in_.words, "sex", one); })
-           : about_ == "home"       ? of<wire::Name>([](const auto& one) { return as_they_wrote(one.text); })
+           : about_ == "home"       ? of<wire::Name>([](const auto& one) { return as_written(one.text); })
            : about_ == "birth"      ? of<model::Birth>([&](const auto& one) { return born_in_words(in_.words, one); })
            : about_ == "names"      ? of<std::vector<model::PersonName>>([](const auto& all) { return named(all); })
                                     : std::string();
@@ -70,7 +68,7 @@ class InWords {
     return value_text(in_.words, in_.edition, model::as_finding(seen));
   }
   [[nodiscard]] std::string planned(const model::PlanItem& item) const {
-    std::string text = enum_word(in_.words, "plan", item.kind) + ": " + side_first(item.side) + as_they_wrote(item.text.text);
+    std::string text = enum_word(in_.words, "plan", item.kind) + ": " + side_first(item.side) + as_written(item.text.text);
     if (item.by) {
       text += ", " + in_.words.say("msg.plan.by", {{"date", item.by->to_text(), false, true}});
     }
@@ -90,7 +88,7 @@ class InWords {
   [[nodiscard]] static std::string named(const std::vector<model::PersonName>& all) {
     std::vector<std::string> names;
     for (const model::PersonName& one : all) {
-      names.push_back(as_they_wrote(one.text.text));
+      names.push_back(as_written(one.text.text));
     }
     return joined(names, " / ");
   }
@@ -208,7 +206,7 @@ std::vector<std::string> impressions_undecided(const PageView& view) {
   for (const model::Conflict& conflict : view.exam.conflicts.value_or(std::vector<model::Conflict>{})) {
     for (const wire::Raw& value : conflict.about.text == "impression" ? conflict.values.value_or(std::vector<wire::Raw>{}) : std::vector<wire::Raw>{}) {
       if (const auto body = wire::read_text<model::ImpressionBody>(value.json, wire::Unknown::ignore)) {
-        all.push_back(view.side_before(body->impression.side) + as_they_wrote(body->impression.text.text));
+        all.push_back(view.side_before(body->impression.side) + as_written(body->impression.text.text));
       }
     }
   }

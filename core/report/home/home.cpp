@@ -20,8 +20,6 @@ constexpr std::size_t things_to_do_max = 3;
 constexpr std::size_t reasons_to_return_max = 5;  // with those that the examiner typed
 constexpr std::size_t reasons_of_program_min = 2;
 
-[[nodiscard]] std::string typed(std::string_view text) { return "\u2068" + std::string(text) + "\u2069"; }
-
 void blank_lines(const PageView& view, std::size_t count, SheetSection& section) {
   for (std::size_t i = 0; i < count; ++i) {
     section.plain(view.say("home.blank"));
@@ -61,7 +59,7 @@ void blank_lines(const PageView& view, std::size_t count, SheetSection& section)
   if (view.exam.impression) {
     // What somebody thinks is not what is so: how sure stands with it.
     const model::Impression& impression = *view.exam.impression;
-    const std::string thought = view.say(impression.certainty ? "home.thinks" : "home.thinks_perhaps", {{"text", on_its_side(view, impression.side, typed(impression.text.text)), false, true}});
+    const std::string thought = view.say(impression.certainty ? "home.thinks" : "home.thinks_perhaps", {{"text", on_its_side(view, impression.side, as_written(impression.text.text)), false, true}});
     section.plain(impression.certainty ? thought + " " + view.say("home.how_sure", {{"certainty", impression.certainty->text}}) : thought);
   } else {
     if (view.exam.side && *view.exam.side != model::Side::midline) {
@@ -218,7 +216,7 @@ void add_until_seen(const PageView& view, SheetSection& section) {
 [[nodiscard]] SheetSection back_section(const PageView& view) {
   SheetSection section = view.section("home.back");
   for (const PlanItem& item : planned(view, {PlanKind::safety_net})) {
-    section.plain(view.say(says_come_back(item.text.text) ? "home.back_said" : "home.back_said_if", {{"text", on_its_side(view, item.side, typed(item.text.text)), false, true}}));
+    section.plain(view.say(says_come_back(item.text.text) ? "home.back_said" : "home.back_said_if", {{"text", on_its_side(view, item.side, as_written(item.text.text)), false, true}}));
   }
   const std::size_t written = section.lines.size();
   section.plain(view.say("home.back_if"));
@@ -261,7 +259,7 @@ void add_until_seen(const PageView& view, SheetSection& section) {
 [[nodiscard]] SheetSection visit_section(const PageView& view) {
   SheetSection section = view.section("home.next");
   for (const PlanItem& item : planned(view, {PlanKind::review, PlanKind::referral, PlanKind::film})) {
-    std::string text = typed(item.text.text);
+    std::string text = as_written(item.text.text);
     const bool referral = item.kind == PlanKind::referral;
     if (item.who && referral) {
       // The place to go to first: what is written may be what is done there.
@@ -269,7 +267,7 @@ void add_until_seen(const PageView& view, SheetSection& section) {
     } else if (referral) {
       text = view.say("home.sent_to", {{"text", text, false, true}});
     } else if (item.who) {
-      text += " (" + typed(item.who->text) + ")";
+      text += " (" + as_written(item.who->text) + ")";
     }
     section.bullet(with_date(view, "home.visit", text, is_too_late(view, item) ? std::nullopt : item.by));
   }
@@ -289,7 +287,7 @@ HomeSheet home_sheet(const PageView& view, const HomeAsk& ask) {
   sheet.title = view.say("home.title");
   std::vector<std::string> names;
   for (const model::PersonName& name : view.person && view.person->names ? *view.person->names : std::vector<model::PersonName>{}) {
-    names.push_back(typed(name.text.text));
+    names.push_back(as_written(name.text.text));
   }
   sheet.who = names.empty() ? view.say("home.name_blank") : joined(names, " / ");
   sheet.examined = view.day_text();

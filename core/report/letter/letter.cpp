@@ -14,8 +14,6 @@ namespace {
 
 constexpr std::size_t letter_columns = 120;  // at the size of the letter
 
-[[nodiscard]] std::string quoted_words(std::string_view text) { return "\u2068" + std::string(text) + "\u2069"; }
-
 [[nodiscard]] std::string reader_line(const PageView& view, const LetterAsk& ask) {
   // Two returns, here and below: GCC 12 takes the temporary of a conditional call for unset.
   if (!ask.to) {
@@ -107,7 +105,7 @@ constexpr std::size_t letter_columns = 120;  // at the size of the letter
 [[nodiscard]] SheetSection question_section(const PageView& view, const LetterAsk& ask) {
   SheetSection section = view.section("letter.question");
   if (ask.protected_) {
-    section.plain(quoted_words(ask.question));
+    section.plain(as_written(ask.question));
     return section;
   }
   // Sent to be seen, or asked in writing: the question alone does not say.
@@ -133,7 +131,7 @@ constexpr std::size_t letter_columns = 120;  // at the size of the letter
   if (!may_be_sent(view) && sent != "letter.sent_nothing_yet") {
     says = view.say(record_stays(view) ? "letter.if_own_hand" : "letter.if_sent", {{"says", says, false, true}});
   }
-  section.plain(quoted_words(ask.question) + " " + says);
+  section.plain(as_written(ask.question) + " " + says);
   return section;
 }
 
@@ -149,14 +147,14 @@ constexpr std::size_t letter_columns = 120;  // at the size of the letter
   SheetSection section = view.section("letter.reply");
   std::vector<std::string> to;
   if (view.exam.examiner) {
-    to.push_back(quoted_words(view.examiner(*view.exam.examiner)));
+    to.push_back(as_written(view.examiner(*view.exam.examiner)));
   }
   if (view.exam.place) {
     const auto at = view.names.places.find(*view.exam.place);
-    to.push_back(quoted_words(at == view.names.places.end() ? view.exam.place->to_text() : at->second));
+    to.push_back(as_written(at == view.names.places.end() ? view.exam.place->to_text() : at->second));
   }
   for (const model::Telephone& telephone : ask.telephones) {
-    to.push_back(quoted_words(telephone.who.text) + " " + quoted_words(telephone.number.text));
+    to.push_back(as_written(telephone.who.text) + " " + as_written(telephone.number.text));
   }
   if (to.empty()) {
     section.plain(view.say("letter.reply_blank"));

@@ -13,6 +13,7 @@
 
 #include <doctest/doctest.h>
 
+#include <functional>
 #include <memory>
 #include <string>
 
@@ -164,9 +165,9 @@ class Device {
 
 inline Exporter exporter_of(std::uint8_t byte) { return test::filled<32>(byte); }
 
-// One exchange; `cut_after` messages it breaks off, with the answer of the last one lost.
-inline Result<Exchanged> exchange(Device& calls, Device& answers, std::size_t cut_after = SIZE_MAX, std::size_t budget = message_budget) {
-  Caller caller(calls.member(), exporter_of(7), budget);
+// One exchange; `cut_after` messages it breaks off, with the answer of the last one lost. `taken` after each answer that the caller has read.
+inline Result<Exchanged> exchange_as(const Member& calls, Device& answers, const std::function<void()>& taken = [] {}, std::size_t cut_after = SIZE_MAX, std::size_t budget = message_budget) {
+  Caller caller(calls, exporter_of(7), budget);
   Answerer answerer(answers.member(), exporter_of(7), budget);
   std::size_t calls_made = 0;
   while (true) {
@@ -190,12 +191,16 @@ inline Result<Exchanged> exchange(Device& calls, Device& answers, std::size_t cu
       break;
     }
     const auto received = caller.receive(*answer);
-    calls.catch_up();
+    taken();
     if (!received) {
       return received.error();
     }
   }
   return caller.exchanged();
+}
+
+inline Result<Exchanged> exchange(Device& calls, Device& answers, std::size_t cut_after = SIZE_MAX, std::size_t budget = message_budget) {
+  return exchange_as(calls.member(), answers, [&] { calls.catch_up(); }, cut_after, budget);
 }
 
 }  // namespace limbledger::ledger::exchange_test

@@ -6,30 +6,6 @@ namespace limbledger::ledger::exchange_test {
 
 namespace {
 
-// An exchange of a chain that is not the device's first.
-Result<Exchanged> exchange_as(const Member& calls, Device& answers) {
-  Caller caller(calls, exporter_of(7));
-  Answerer answerer(answers.member(), exporter_of(7));
-  for (int i = 0; i < 100; ++i) {
-    const auto message = caller.next();
-    if (!message || !*message) {
-      return message ? Result<Exchanged>(caller.exchanged()) : Result<Exchanged>(message.error());
-    }
-    const auto answer = answerer.answer(**message);
-    answers.catch_up();
-    if (!answer && caller.shows_more(code_of(answer.error()))) {
-      continue;
-    }
-    if (!answer) {
-      return answer.error();
-    }
-    if (const auto received = caller.receive(*answer); !received) {
-      return received.error();
-    }
-  }
-  return caller.exchanged();
-}
-
 // The device goes on under a new key, in the place of its chain as far as it is known here.
 void begin_as_heir(Device& device, const SignKey& before, const SignKey& next, const model::DeviceId& stated) {
   Intro intro;

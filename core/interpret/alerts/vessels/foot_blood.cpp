@@ -210,11 +210,18 @@ namespace {
 // It was felt or heard before at this exam, by whoever it was, and is gone: "pulse newly absent" (red flags page, section 5). One that is known to have been
 // felt later has come back. Of two that differ each is judged alone (after/told_apart.hpp), so the other is looked for in the exam.
 void add_if_felt_before(const Answers& answers, const model::Finding& now, Clue& gone) {
-  for (const model::Finding& before : *answers.view().exam().findings) {
-    const model::Standing standing = before.standing.value_or(model::Standing::current);
+  const std::vector<model::Finding>& all = *answers.view().exam().findings;
+  const auto flowed = [&](const model::Finding& one) {
+    const model::Standing standing = one.standing.value_or(model::Standing::current);
     const bool stands = standing == model::Standing::current || standing == model::Standing::in_conflict;
-    const bool felt = stands && before.item == now.item && before.side == now.side && flows(before) && settles(before);
-    if (felt && !(before.examined_at && now.examined_at && *now.examined_at < *before.examined_at)) {
+    return stands && one.item == now.item && one.side == now.side && flows(one) && settles(one);
+  };
+  const auto is_later = [&](const model::Finding& one) { return one.examined_at && now.examined_at && *now.examined_at < *one.examined_at; };
+  if (std::any_of(all.begin(), all.end(), [&](const model::Finding& one) { return flowed(one) && is_later(one); })) {
+    return;
+  }
+  for (const model::Finding& before : all) {
+    if (flowed(before)) {
       gone.value = Tri::yes;
       gone.because.add({answers.view().trails().findings, &now});
       gone.because.add({answers.view().trails().findings, &before});
@@ -237,15 +244,9 @@ void add_if_felt_before(const Answers& answers, const model::Finding& now, Clue&
   if (!view.may_hold_two() || !view.exam().findings) {
     return gone;
   }
-  const auto here = [&](const model::Finding& one) { return one.item.text == item.name() && one.side == side && one.standing.value_or(model::Standing::current) == model::Standing::current; };
   for (const model::Finding& now : *view.exam().findings) {
-    if (!here(now) || !std::holds_alternative<model::NotDone>(now.value) || !flows_no_more(now)) {
-      continue;
-    }
-    const bool came_back = std::any_of(view.exam().findings->begin(), view.exam().findings->end(), [&](const model::Finding& later) {
-      return here(later) && flows(later) && now.examined_at && later.examined_at && *now.examined_at < *later.examined_at;
-    });
-    if (!came_back) {
+    const bool here = now.item.text == item.name() && now.side == side && now.standing.value_or(model::Standing::current) == model::Standing::current;
+    if (here && std::holds_alternative<model::NotDone>(now.value) && flows_no_more(now)) {
       add_if_felt_before(answers, now, gone);
     }
   }

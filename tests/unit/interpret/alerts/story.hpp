@@ -1,5 +1,5 @@
 // What was told and found, a line each: "skin.ulcer left yes; gait.steps_now 4; vessel.pulse_dorsalis_pedis both 2". The catalogue says
-// what kind of value an item takes; without a side it is the midline. Choices are joined by "+". People and findings are invented.
+// what kind of value an item takes; without a side it is the midline. Choices are joined by "+". Why it was not done: "pain", or "not:" and any reason. People and findings are invented.
 #pragma once
 
 #include "tests/unit/interpret/alerts/bench.hpp"
@@ -47,6 +47,8 @@ inline model::Value value_of(const model::Item& item, const std::string& word) {
       length.mm = model::Millimetres{whole() * model::Millimetres::wire_rule.per_unit};
       return length;
     }
+    case model::ValueKind::time:  // tenths of a second
+      return model::Duration{model::Seconds{whole()}, {}, {}, {}};
     case model::ValueKind::pressure: {
       model::Pressure pressure;
       pressure.mm_hg = model::MillimetresOfMercury{whole()};
@@ -91,8 +93,13 @@ inline void tell_one(Bench& bench, const std::string& line) {
     finding.finding = id_of(++number % 60000);
     finding.item = item->item;
     finding.side = side;
-    if (words.back() == "pain" || words.back() == "unable" || words.back() == "declined") {
-      finding.value = model::NotDone{words.back() == "pain" ? model::WhyNot::pain : (words.back() == "unable" ? model::WhyNot::unable : model::WhyNot::declined), std::nullopt};
+    const bool reasoned = words.back().starts_with("not:");
+    if (reasoned || words.back() == "pain" || words.back() == "unable" || words.back() == "declined") {
+      const std::string reason = reasoned ? words.back().substr(4) : words.back();
+      const auto reasons = wire::type_of<model::WhyNot>().words;
+      const auto at = std::find(reasons.begin(), reasons.end(), reason);
+      REQUIRE_MESSAGE(at != reasons.end(), line);
+      finding.value = model::NotDone{static_cast<model::WhyNot>(at - reasons.begin()), std::nullopt};
     } else {
       finding.value = value_of(*item, words.back());
     }

@@ -74,6 +74,47 @@ TEST_CASE("planted: a grown person's tender bone with sickle cells or weak defen
   }
 }
 
+// Nobody asked how much it hurts: no answer, and asked.
+TEST_CASE("planted: tender bone of a grown person with sickle cells asks how much it hurts before it is answered no") {
+  const Bench asked = hurt_visit("free", 1996, "history.sickle_cell yes; leg.tibial_crest_tender left yes; history.mechanism no_injury; general.temperature 368; history.fever no; history.weeks_since_onset 1", false);
+  CHECK(flag(asked, "osteomyelitis") == "not_asked");
+  CHECK(asks(asked, "osteomyelitis", "history.pain_at_rest"));
+}
+
+// C3 and section 17; nobody named the instrument, and what is beyond the error of any is lost (our own rule).
+TEST_CASE("planted: a knee that sticks and lacks more than any instrument errs is blocked though nobody named the instrument; less is no answer") {
+  const auto measured = [](const char* left) {
+    Bench bench = hurt_visit("acute_knee", 1991, std::string("history.mechanism twist; history.locking left yes; knee.extension_passive right 3; knee.extension_passive left ") + left);
+    for (model::Finding& one : *bench.exam.findings) {
+      one.instrument.reset();
+    }
+    return bench;
+  };
+  CHECK(flag(measured("-25"), "locked_knee") == "raised");
+  for (const char* less : {"-8", "3"}) {
+    CAPTURE(less);
+    CHECK(flag(measured(less), "locked_knee") != "raised");
+    CHECK(flag(measured(less), "locked_knee") != "asked_no");
+  }
+}
+
+// A danger of no side is that of the leg which raises it (clinical safety, C18: left and right mean the same).
+TEST_CASE("planted: where nobody named a side, what was found of one ankle raises the same hip as what was found of the other") {
+  for (const char* side : {"left", "right"}) {
+    CAPTURE(side);
+    Bench bench = visit("ankle_injury", 1940, std::string("gait.steps_now 0; ankle.lateral_malleolus_tender ") + side + " no");
+    bench.exam.side.reset();
+    const auto alerts = bench.assess().alerts;
+    CHECK(std::any_of(alerts.begin(), alerts.end(), [](const limbledger::interpret::Alert& one) { return one.alert.text == "alert.hip_fx_old"; }));
+  }
+}
+
+// Steps that provoke (clinical safety, C21).
+TEST_CASE("planted: whether the smallest movement hurts is not tried on a hip that was not let be turned") {
+  const std::string sore = "history.mechanism no_injury; history.weeks_since_onset 0; history.fever no; ";
+  CHECK(first_step_of(hurt_visit("hip_groin", 1976, sore + "hip.flexion_passive left pain; hip.external_rotation_passive_seated left pain", false)) != "hip.pain_passive_severe");
+}
+
 // Section 7 ("fever NOT required"): that the hip lets nobody turn it stands for heat (our own rule).
 TEST_CASE("planted: a grown person's hip after a needle that hurts badly when it is rolled and is not let be turned is infected until it is not, without a fever") {
   const std::string needle = "history.mechanism no_injury; history.joint_injection_or_operation_recent yes; history.weeks_since_onset 0; history.fever no; general.temperature 369; ";

@@ -110,6 +110,10 @@ TEST_CASE("planted: a pulse of the foot that was felt at this exam and is gone i
     REQUIRE(question(alone, "ali"));
     CHECK(question(alone, "ali")->message.text == "msg.question.ali.pulse_gone");
     CHECK(asks(alone, "ali", "vessel.doppler_arterial_audible"));
+    // Two readings stand beside each other, and what the answer would change is judged of both.
+    const auto steps = alone.assess().steps;
+    REQUIRE_FALSE(steps.empty());
+    CHECK(std::any_of(steps.front().changes.begin(), steps.front().changes.end(), [](const model::Word& one) { return one.text == "alert.ali"; }));
     CHECK(is_now(twice("calf_pain", unhurt + "nerve.sensation_foot_reduced left no; vessel.doppler_arterial_audible left no", item, "2", -2, "0", -1), "ali"));
   }
   // Felt, and an hour later not to be felt any more: no value says it. Knowing the first reading raises no less than not knowing it.
@@ -125,6 +129,24 @@ TEST_CASE("planted: a pulse of the foot that was felt at this exam and is gone i
     REQUIRE(line);
     CHECK(std::find(line->because.begin(), line->because.end(), *later.finding) != line->because.end());
   }
+  // Felt again after that, it is there.
+  Bench back = visit("after_operation", 1996, "history.weeks_since_onset 0; vessel.foot_cold left no; nerve.sensation_foot_reduced left no; " + full_right + "vessel.pulse_posterior_tibial left 2; vessel.pulse_dorsalis_pedis left 2; ");
+  for (const int hour : {-2, -1, 0}) {
+    model::Finding reading = back.exam.findings->back();
+    if (hour != -2) {
+      reading.finding = id_of(991 + hour);
+      reading.value = hour == -1 ? model::Value(model::NotDone{model::WhyNot::not_palpable, std::nullopt}) : back.exam.findings->front().value;
+      reading.value = hour == 0 ? model::Value(model::Grade{{"pulse/0-3"}, {"2"}, std::nullopt, std::nullopt, std::nullopt}) : reading.value;
+    } else {
+      back.exam.findings->pop_back();
+    }
+    reading.examined_at = at_noon(2026, 11, 24);
+    reading.examined_at->ms += hour * 3'600'000LL;
+    back.exam.findings->push_back(reading);
+  }
+  CHECK_FALSE(raised(back, "ali"));
+  CHECK((!question(back, "ali") || question(back, "ali")->message.text != "msg.question.ali.pulse_gone"));
+  CHECK(is_now(twice("hip_groin", "history.mechanism no_injury; history.weeks_since_onset 0; vessel.pulse_femoral left 2", "vessel.pulse_femoral", "2", -2, "0", -1), "ali"));
   // Behind the knee, above a plaster that hides the foot.
   CHECK(is_now(twice("after_plaster", "history.weeks_since_onset 0; body.cast left cast_shin+cast_foot; vessel.pulse_popliteal left 2", "vessel.pulse_popliteal", "2", -2, "0", -1), "ali"));
   // Both lost, by nobody's blow, and nothing else that speaks: now.

@@ -290,7 +290,11 @@ TEST_CASE("planted: an artery that the Doppler does not hear counts like lost pu
   const std::string none = "nerve.sensation_foot_reduced left no; nerve.foot_drop left no; ankle.movement left yes; history.pain_out_of_proportion left no; ";
   CHECK(is_now(visit("calf_pain", 1956, "history.weeks_since_onset 0; history.mechanism no_injury; vessel.foot_cold left yes; vessel.foot_cold right no; " + silent + none), "ali"));
   CHECK(is_now(visit("after_operation", 1966, neither_left + both_right + silent + none), "ali"));
-  CHECK(is_now(visit("after_operation", 1966, neither_left + both_right + "nerve.sensation_foot_reduced left pain; vessel.doppler_arterial_audible left no"), "ali"));
+  for (const char* untold : {"nerve.sensation_foot_reduced left not:not_reliable", "nerve.sensation_foot_reduced left not:cannot_answer"}) {
+    CAPTURE(untold);
+    CHECK(is_now(visit("after_operation", 1966, neither_left + both_right + untold), "ali"));
+  }
+  CHECK_FALSE(raised(visit("after_operation", 1966, neither_left + both_right + "nerve.sensation_foot_reduced left no"), "ali"));
   CHECK_FALSE(raised(visit("calf_pain", 1956, "history.weeks_since_onset 0; history.mechanism no_injury; vessel.foot_cold left no; vessel.pulse_dorsalis_pedis left 2; vessel.pulse_posterior_tibial left 2; " + silent + none), "ali"));
 }
 
@@ -317,6 +321,17 @@ TEST_CASE("planted: the touch and the great toe of the nerve check, and two sign
   CHECK(is_now(visit("after_plaster", 1986, plaster + "history.pain_at_rest 9; foot.toes_extension_active left no"), "acs"));
   CHECK(is_now(visit("after_plaster", 1986, plaster + "general.answers_reliable no; vessel.foot_colour left colour_pale; vessel.foot_cold left yes"), "acs"));
   CHECK_FALSE(raised(visit("after_plaster", 1986, plaster + "history.pain_at_rest 9; foot.toes_extension_active left yes; vessel.foot_cold left no"), "acs"));
+  CHECK(is_now(visit("after_plaster", 2022, "history.weeks_since_onset 0; body.cast left cast_hip; general.answers_reliable no; vessel.foot_colour left colour_pale; vessel.foot_cold left yes"), "acs"));
+  // A snake's bite swells a leg as a blow does, and who cannot tell is felt (section 4: "snakebite").
+  CHECK(is_now(visit("wound_or_numb_foot", 2022, "skin.deep_wound left wound_sting_or_snake; leg.tense_compartment left yes; general.answers_reliable no"), "acs"));
+}
+
+// Decision rules page, section 24 (times of refill); that the other foot has to be in time is our own rule.
+TEST_CASE("planted: colour that comes back late by the time that was measured, while the other foot's is in time, is a sign; late alike on both feet, or of one foot alone, it is none") {
+  const std::string pain = "history.weeks_since_onset 0; history.mechanism no_injury; history.rest_pain_foot left yes; vessel.capillary_refill_great_toe left 70; ";
+  CHECK(is_now(visit("forefoot_pain", 1956, pain + "vessel.capillary_refill_great_toe right 20"), "ali"));
+  CHECK_FALSE(raised(visit("forefoot_pain", 1956, pain + "vessel.capillary_refill_great_toe right 70"), "ali"));
+  CHECK_FALSE(raised(visit("forefoot_pain", 1956, pain), "ali"));
 }
 
 // C2 ("pulseless or cold limb" may not interrupt an ordinary day): as cold as the other, it is no sign of one foot.

@@ -11,22 +11,6 @@ using queue_lines::Visit;
 
 namespace {
 
-// As another device would have written it about the person, knowing nothing.
-void person_elsewhere(Visit& visit, const std::string& body) {
-  ledger::NewOperation operation;
-  model::PersonId person;
-  REQUIRE(model::PersonId::from_text(visit.person, person).empty());
-  operation.object = model::as_object(person);
-  operation.type = ledger::ObjectType::person;
-  operation.op = "person_change";
-  REQUIRE(model::RequestId::from_text(request_id(700 + ++visit.requests), operation.request).empty());
-  operation.by = visit.desk->examiner();
-  operation.body_json = body;
-  const auto appended = visit.desk->log().append({&operation, 1}, visit.desk->edition().id(), visit.desk->examiner_key());
-  REQUIRE(appended.has_value());
-  visit.desk->records().changed(*appended);
-}
-
 // The loops of that kind, each with its members.
 std::vector<std::string> loops_of(const Visit& visit, const std::string& kind, const std::string& day) {
   const std::string list = visit.ok("loop.list", R"({"language":"en","as_of":")" + day + "\"}");
@@ -61,7 +45,7 @@ TEST_CASE("of two impressions the one that holds is written with why, and one al
 
 TEST_CASE("of two births the one that holds is written with how it is known, and until then the person is found by either") {
   Visit visit;
-  person_elsewhere(visit, R"({"birth":{"date":"1999-01-01"}})");
+  visit.person_elsewhere(R"({"birth":{"date":"1999-01-01"}})");
   REQUIRE(at(visit.queue(), "/queue/0/about") == "birth");
   const auto found_by = [&](const std::string& day) { return at(visit.ok("person.find", R"({"birth":")" + day + "\"}"), "/people/0/person/person"); };
   for (const char* day : {"2001-04-02", "1999-01-01", "2001", "1999-01"}) {
@@ -82,7 +66,7 @@ TEST_CASE("of two births the one that holds is written with how it is known, and
 
 TEST_CASE("of two homes neither is shown and the person is found by either") {
   Visit visit;
-  person_elsewhere(visit, R"({"home":"Lower Ford"})");
+  visit.person_elsewhere(R"({"home":"Lower Ford"})");
   REQUIRE(at(visit.queue(), "/queue/0/about") == "home");
   for (const char* home : {"Upper Ford", "lower", "Ford"}) {
     CAPTURE(home);

@@ -186,18 +186,7 @@ TEST_CASE("two births of a person, and a pair that looks alike, are put off in t
   CHECK(at(pairs(), "/total") == "0");
   CHECK(codes_of(of_pair("look_alike")) == "conflict.unknown");
   // Two births for one.
-  ledger::NewOperation operation;
-  model::PersonId person;
-  REQUIRE(model::PersonId::from_text(visit.person, person).empty());
-  operation.object = model::as_object(person);
-  operation.type = ledger::ObjectType::person;
-  operation.op = "person_change";
-  REQUIRE(model::RequestId::from_text(request_id(777), operation.request).empty());
-  operation.by = visit.desk->examiner();
-  operation.body_json = R"({"birth":{"date":"1999-01-01"}})";
-  const auto appended = visit.desk->log().append({&operation, 1}, visit.desk->edition().id(), visit.desk->examiner_key());
-  REQUIRE(appended.has_value());
-  visit.desk->records().changed(*appended);
+  visit.person_elsewhere(R"({"birth":{"date":"1999-01-01"}})");
   const std::string queue = visit.queue();
   REQUIRE(at(queue, "/queue/0/about") == "birth");
   visit.ok("conflict.put_off", R"({"persons":[")" + visit.person + R"("],"about":"birth","entries":[)" + "\"" + at(queue, "/queue/0/entries/0/entry") + "\",\"" + at(queue, "/queue/0/entries/1/entry") +

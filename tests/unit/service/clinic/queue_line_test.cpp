@@ -210,25 +210,12 @@ TEST_CASE("who was decided to be one person was born once: two days are asked af
 
 TEST_CASE("two births, neither knowing of the other: the line is told in the clinic's time, names what to send, and the page says that it is not decided") {
   Visit visit;
-  model::PersonId id;
-  REQUIRE(model::PersonId::from_text(visit.person, id).empty());
   const std::string first = at(visit.ok("person.read", R"({"person":")" + visit.person + "\"}"), "/revision");
   const auto amend = [&](const std::string& birth, const std::string& replaces, const std::string& seen, const std::string& more = "") {
     return visit.call("person.amend", R"({"person":")" + visit.person + R"(","changes":{"birth":{"date":")" + birth + R"("}},"replaces":)" + replaces + R"(,"seen":)" + seen + more + "," + visit.request() + "}");
   };
   REQUIRE(amend("2001-04-20", first, first).has_value());
-  ledger::NewOperation operation;
-  operation.object = model::as_object(id);
-  operation.op = "person_change";
-  REQUIRE(model::RequestId::from_text(request_id(991), operation.request).empty());
-  operation.after.emplace_back();
-  REQUIRE(model::EntryId::from_text(at(first, "/0"), operation.after.back()).empty());
-  operation.replaces = operation.after;
-  operation.by = visit.desk->examiner();
-  operation.body_json = R"({"birth":{"date":"2002-04-02"}})";
-  const auto appended = visit.desk->log().append({&operation, 1}, visit.desk->edition().id(), visit.desk->examiner_key());
-  REQUIRE(appended.has_value());
-  visit.desk->records().changed(*appended);
+  visit.person_elsewhere(R"({"birth":{"date":"2002-04-02"}})", at(first, "/0"), {at(first, "/0")});
   const std::string queue = visit.queue();
   CHECK(holds(visit.line(), "UTC+03:00: born 2001-04-20"));
   CHECK_FALSE(holds(visit.line(), "UTC:"));

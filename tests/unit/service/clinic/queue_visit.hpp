@@ -10,6 +10,7 @@
 #include <cstdint>
 #include <exception>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace limbledger::service::test::queue_lines {
@@ -62,15 +63,31 @@ struct Visit : DeskFixture {
     REQUIRE(model::ExamId::from_text(exam, id).empty());
     operation.object = model::as_object(id);
     operation.op = op;
+    operation.body_json = body;
+    return append(std::move(operation), opened, replaces);
+  }
+  // The same of the person, by one that had been shown this entry or nothing at all.
+  std::string person_elsewhere(const std::string& body, const std::string& shown = {}, const std::vector<std::string>& replaces = {}) {
+    ledger::NewOperation operation;
+    model::PersonId id;
+    REQUIRE(model::PersonId::from_text(person, id).empty());
+    operation.object = model::as_object(id);
+    operation.type = ledger::ObjectType::person;
+    operation.op = "person_change";
+    operation.body_json = body;
+    return append(std::move(operation), shown, replaces);
+  }
+  std::string append(ledger::NewOperation operation, const std::string& shown, const std::vector<std::string>& replaces) {
     REQUIRE(model::RequestId::from_text(request_id(900 + ++requests), operation.request).empty());
-    operation.after.emplace_back();
-    REQUIRE(model::EntryId::from_text(opened, operation.after.back()).empty());
+    if (!shown.empty()) {
+      operation.after.emplace_back();
+      REQUIRE(model::EntryId::from_text(shown, operation.after.back()).empty());
+    }
     for (const std::string& one : replaces) {
       operation.replaces.emplace_back();
       REQUIRE(model::EntryId::from_text(one, operation.replaces.back()).empty());
     }
     operation.by = desk->examiner();
-    operation.body_json = body;
     const auto appended = desk->log().append({&operation, 1}, desk->edition().id(), desk->examiner_key());
     REQUIRE(appended.has_value());
     desk->records().changed(*appended);
