@@ -308,6 +308,16 @@ TEST_CASE("four stances: what comes after a stance that was not held was not rea
   CHECK(flagged(said(made, "four_stances"), "contradicted"));
 }
 
+// Logic test of our own rules (an undetermined rule is settled by what it names): the findings are those of drawn exam 113959.
+TEST_CASE("four stances: a stance held after one that was not shows that the test went on, and heel to toe is still to be tried") {
+  Bench made = real_person();
+  timed(made, "function.stance_semi_tandem", Side::midline, 100);
+  CHECK(said(made, "four_stances").outcome == Outcome::undetermined);
+  timed(made, "function.stance_side_by_side", Side::midline, 93);
+  CHECK(said(made, "four_stances").outcome == Outcome::undetermined);
+  CHECK(state_of(said(made, "four_stances"), "heel_to_toe") == "not_asked");
+}
+
 // Logic test of our own rules (unknown never yields more certainty): the findings are those of drawn exams 46551, 55987, 60935 and 74827.
 TEST_CASE("four stances: under 65, heel to toe held after a stance that was not is unsettled, and neither a sign nor nothing") {
   const auto of = [](const Bench& made) { return said(made, "four_stances"); };

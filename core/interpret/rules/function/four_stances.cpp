@@ -35,7 +35,7 @@ constexpr std::string_view one_leg_item = "function.single_leg_stance_eyes_open"
   return may_be == 0 ? static_cast<Classes>(is_held | is_not_held) : may_be;
 }
 
-// The test stops at the first stance that is not held: what comes after was not reached.
+// The test stops at the first stance that is not held: what comes after was not reached, unless one that was held shows that it went on.
 void add_stances(RuleSheet& sheet, const std::array<Timed, 3>& timed) {
   bool stopped = false;
   for (std::size_t n = 0; n < timed.size(); ++n) {
@@ -47,7 +47,7 @@ void add_stances(RuleSheet& sheet, const std::array<Timed, 3>& timed) {
       input.may_be = is_not_held;
       input.state = "known_not_reached";
     }
-    stopped = stopped || input.may_be == is_not_held;
+    stopped = (stopped && input.may_be != is_held) || input.may_be == is_not_held;
     sheet.inputs.push_back(std::move(input));
   }
 }
