@@ -13,9 +13,14 @@ enum class Tri : std::uint8_t { no, yes, undetermined };
   if (a == Tri::yes || b == Tri::yes) {
     return Tri::yes;
   }
-  return a == Tri::no && b == Tri::no ? Tri::no : Tri::undetermined;
+  return a == Tri::undetermined || b == Tri::undetermined ? Tri::undetermined : Tri::no;
 }
-[[nodiscard]] constexpr Tri and_(Tri a, Tri b) { return not_(or_(not_(a), not_(b))); }
+[[nodiscard]] constexpr Tri and_(Tri a, Tri b) {
+  if (a == Tri::no || b == Tri::no) {
+    return Tri::no;
+  }
+  return a == Tri::undetermined || b == Tri::undetermined ? Tri::undetermined : Tri::yes;
+}
 [[nodiscard]] constexpr Tri tri(bool known) { return known ? Tri::yes : Tri::no; }
 
 }  // namespace limbledger::interpret

@@ -30,8 +30,13 @@ struct Placed {
   const model::Finding* finding = nullptr;
 };
 
+[[nodiscard]] bool stands(const model::Finding& finding) {
+  const model::Standing standing = finding.standing.value_or(model::Standing::current);
+  return standing == model::Standing::current || standing == model::Standing::in_conflict;
+}
+
 // `near` is the item of the finding before it, which mostly is its own as well (left and right lie together).
-[[nodiscard]] Placed placed(const reference::Edition& edition, const model::Finding& finding, const model::Item* near) {
+[[nodiscard, gnu::always_inline]] inline Placed placed(const reference::Edition& edition, const model::Finding& finding, const model::Item* near) {
   constexpr std::size_t sides = 3;
   const model::Item* item = near != nullptr && near->item == finding.item ? near : edition.item(finding.item);
   if (item == nullptr) {
@@ -61,31 +66,55 @@ View::View(const model::Exam& exam, const std::optional<model::Person>& person, 
   if (!exam.findings) {
     return;
   }
-  std::vector<Placed> standing_findings;
-  standing_findings.reserve(exam.findings->size());
-  bool in_order = true;  // as a folded exam brings them
+  findings_.resize(exam.findings->size());
+  std::uint32_t count = 0;
+  std::size_t last = 0;
+  const model::Item* near = nullptr;
   for (const model::Finding& finding : *exam.findings) {
-    const model::Standing standing = finding.standing ? *finding.standing : model::Standing::current;
-    if (standing == model::Standing::current || standing == model::Standing::in_conflict) {
-      standing_findings.push_back(placed(edition, finding, standing_findings.empty() ? nullptr : standing_findings.back().item));
-      in_order = in_order && (standing_findings.size() < 2 || (standing_findings.end() - 2)->place < standing_findings.back().place);
+    if (!stands(finding)) {
+      continue;
     }
-  }
-  if (!in_order) {
-    std::sort(standing_findings.begin(), standing_findings.end(),
-              [](const Placed& a, const Placed& b) { return a.place != b.place ? a.place < b.place : stands_before(*a.finding, *b.finding); });
-    may_hold_two_ = std::adjacent_find(standing_findings.begin(), standing_findings.end(), [](const Placed& a, const Placed& b) { return a.place == b.place; }) !=
-                    standing_findings.end();
-  }
-  findings_.resize(standing_findings.size());
-  for (std::size_t at = 0; at < standing_findings.size(); ++at) {
-    const Placed& one = standing_findings[at];
+    const Placed one = placed(edition, finding, near);
+    if (count > 0 && one.place <= last) {  // a folded exam brings them in order, each place once
+      put_in_order();
+      return;
+    }
     if (one.item != nullptr) {
       Run& run = runs_[edition.index(*one.item)];
-      run.first = run.count == 0 ? static_cast<std::uint32_t>(at) : run.first;
+      run.first = run.count == 0 ? count : run.first;
       ++run.count;
     }
-    findings_[at] = one.finding;
+    findings_[count++] = &finding;
+    last = one.place;
+    near = one.item;
+  }
+  findings_.resize(count);
+}
+
+// What of a finding is looked at by item: where those of the item begin, and how many they are.
+void View::add(const model::Item* item, const model::Finding* finding) {
+  if (item != nullptr) {
+    Run& run = runs_[edition_.index(*item)];
+    run.first = run.count == 0 ? static_cast<std::uint32_t>(findings_.size()) : run.first;
+    ++run.count;
+  }
+  findings_.push_back(finding);
+}
+
+void View::put_in_order() {
+  std::vector<Placed> all;
+  all.reserve(exam_.findings->size());
+  for (const model::Finding& finding : *exam_.findings) {
+    if (stands(finding)) {
+      all.push_back(placed(edition_, finding, all.empty() ? nullptr : all.back().item));
+    }
+  }
+  std::sort(all.begin(), all.end(), [](const Placed& a, const Placed& b) { return a.place != b.place ? a.place < b.place : stands_before(*a.finding, *b.finding); });
+  may_hold_two_ = std::adjacent_find(all.begin(), all.end(), [](const Placed& a, const Placed& b) { return a.place == b.place; }) != all.end();
+  std::fill(runs_.begin(), runs_.end(), Run{0, 0});
+  findings_.clear();
+  for (const Placed& one : all) {
+    add(one.item, one.finding);
   }
 }
 
@@ -100,6 +129,7 @@ View::View(const View& base, const model::Finding& instead)
   const auto at = taken > 0 ? rest : std::lower_bound(findings_.begin(), findings_.end(), &instead, [](const model::Finding* a, const model::Finding* b) { return stands_before(*a, *b); });
   const auto place = static_cast<std::uint32_t>(at - findings_.begin());
   findings_.insert(at, &instead);
+  instead_at_ = place;
   if (item == nullptr) {
     return;
   }
@@ -111,6 +141,15 @@ View::View(const View& base, const model::Finding& instead)
   }
   own.first = own.count == 0 ? place : std::min(own.first, place);
   own.count = own.count + 1 - taken;
+}
+
+void View::answer_instead(const model::Finding& instead) {
+  findings_[instead_at_] = &instead;
+  bodies_.reset();
+  limb_missing_.reset();
+  heard_.clear();
+  trails_.findings.forget();
+  trails_.asks.forget();
 }
 
 View::View(const View& base, Listens listens)
@@ -125,16 +164,13 @@ View::View(const View& base, const std::vector<model::EntryId>& without)
     if (finding->entry && std::binary_search(without.begin(), without.end(), *finding->entry)) {
       continue;
     }
-    if (const model::Item* item = edition_.item(finding->item)) {
-      Run& run = runs_[edition_.index(*item)];
-      run.first = run.count == 0 ? static_cast<std::uint32_t>(findings_.size()) : run.first;
-      ++run.count;
-    }
-    findings_.push_back(finding);
+    add(edition_.item(finding->item), finding);
   }
 }
 
 View::~View() = default;
+
+void View::hear(std::size_t item) const { heard_.push_back(&edition_.items()[item]); }
 
 const Bodies& View::make_bodies() const {
   bodies_ = std::make_unique<const Bodies>(*this);
@@ -166,6 +202,11 @@ Findings View::at(std::string_view item, model::Side side) const {
 
 Findings View::at(const model::Item& item, model::Side side) const {
   return of_side(of(item), side);
+}
+
+Findings View::named(const reference::ItemKey& item, model::Side side) const {
+  const reference::Edition::Keyed& known = edition_.keyed(item);
+  return known.known ? of_side(of(known), side) : at(item.name(), side);
 }
 
 bool View::has_side(model::Side side) const {

@@ -39,6 +39,8 @@ class View {
 
   // The same exam with this finding in its slot, whatever stood there: to see what an answer would change. `base` and `instead` live longer.
   View(const View& base, const model::Finding& instead);
+  // Another value in that slot, of a view made so: all that was worked out of the one before is forgotten, and what points into it ends.
+  void answer_instead(const model::Finding& instead);
   // The same exam, which keeps of what was asked, as far as so many of it stand (heard()). `base` lives longer.
   struct Listens {
     std::uint32_t from = 2;
@@ -65,16 +67,15 @@ class View {
   [[nodiscard]] bool has_side(model::Side side) const;
   // Whether two of one item and side may stand: false says that none do.
   [[nodiscard]] bool may_hold_two() const { return may_hold_two_; }
+  // By a name that is known at run time, by an item of this edition, and by a name that the compiler read.
   [[nodiscard]] Findings at(std::string_view item, model::Side side) const;
-  [[nodiscard]] Findings at(const model::Item& item, model::Side side) const;  // of this edition
-  [[nodiscard]] Findings of(const model::Item& item) const {                   // of every side
-    const Run& run = runs_[edition_.index(item)];
-    if (run.count >= heard_from_) {
-      heard_.push_back(&item);
-    }
-    return Findings(findings_).subspan(run.first, run.count);
-  }
+  [[nodiscard]] Findings at(const model::Item& item, model::Side side) const;
+  [[nodiscard]] Findings named(const reference::ItemKey& item, model::Side side) const;
+  // Of every side.
+  [[nodiscard]] Findings of(const model::Item& item) const { return run(edition_.index(item)); }
+  [[nodiscard]] Findings of(const reference::Edition::Keyed& known) const { return run(known.index); }
   [[nodiscard]] bool has(const model::Item& item) const { return runs_[edition_.index(item)].count != 0; }
+  [[nodiscard]] bool has(const reference::Edition::Keyed& known) const { return runs_[known.index].count != 0; }
   // In the order in which they were asked for, perhaps more than once.
   [[nodiscard]] const std::vector<const model::Item*>& heard() const { return heard_; }
   [[nodiscard]] bool says_yes(std::string_view item, model::Side side) const;
@@ -82,10 +83,22 @@ class View {
   [[nodiscard]] const Bodies& bodies() const { return bodies_ != nullptr ? *bodies_ : make_bodies(); }
   // A limb was taken off; known without working out the rest where nothing that tells of one is recorded, as in most exams.
   [[nodiscard]] bool limb_missing() const { return limb_missing_ ? *limb_missing_ : find_limb_missing(); }
+  // No limb is missing, and that was worked out before: false says nothing.
+  [[nodiscard]] bool has_every_limb() const { return limb_missing_ && !*limb_missing_; }
   // Where what is concluded from this exam keeps what it points at.
   [[nodiscard]] Trails& trails() const { return trails_; }
 
  private:
+  [[nodiscard]] Findings run(std::size_t item) const {
+    const Run& run = runs_[item];
+    if (run.count >= heard_from_) {
+      hear(item);
+    }
+    return {findings_.data() + run.first, run.count};
+  }
+  void add(const model::Item* item, const model::Finding* finding);
+  void put_in_order();
+  void hear(std::size_t item) const;
   [[nodiscard]] const Bodies& make_bodies() const;
   [[nodiscard]] bool find_limb_missing() const;
 
@@ -97,11 +110,11 @@ class View {
   Ages ages_;
   std::vector<const model::Finding*> findings_;
   struct Run {
-    std::uint32_t first = 0;
-    std::uint32_t count = 0;
+    std::uint32_t first, count;  // as a list makes them: 0
   };
   std::vector<Run> runs_;  // of each item of the edition, in findings_
   bool may_hold_two_ = false;
+  std::uint32_t instead_at_ = 0;  // in findings_
   std::uint32_t heard_from_ = std::numeric_limits<std::uint32_t>::max();
   mutable std::vector<const model::Item*> heard_;
   mutable Trails trails_;

@@ -250,10 +250,14 @@ Result<std::unique_ptr<const Edition>> Edition::load(const EditionTexts& texts) 
   for (const model::Item& item : edition->items_) {
     const std::uint64_t key = key_of(item.item.text);
     std::size_t slot = key & (edition->items_by_key_.size() - 1);
-    while (edition->items_by_key_[slot].item != nullptr) {
+    while (edition->items_by_key_[slot].known) {
       slot = (slot + 1) & (edition->items_by_key_.size() - 1);
     }
-    edition->items_by_key_[slot] = {key, &item};
+    std::uint8_t sides = 0;
+    for (const model::Side side : item.sides) {
+      sides = static_cast<std::uint8_t>(sides | 1U << static_cast<unsigned>(side));
+    }
+    edition->items_by_key_[slot] = {key, static_cast<std::uint32_t>(edition->index(item)), sides, true};
   }
   std::sort(edition->sorted_items_.begin(), edition->sorted_items_.end(), [](const model::Item* a, const model::Item* b) { return a->item.text < b->item.text; });
   edition->ranks_.resize(edition->items_.size());

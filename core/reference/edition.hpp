@@ -61,13 +61,24 @@ class Edition {
   [[nodiscard]] std::span<const model::Word> regions() const { return regions_; }
   [[nodiscard]] const model::Item* item(const model::ItemId& id) const { return item(std::string_view(id.text)); }
   [[nodiscard]] const model::Item* item(std::string_view name) const;
-  [[nodiscard]] const model::Item* item_of(const ItemKey& key) const {
+  // What is asked of every item that a judgement names, side by side: most of them are not recorded, and no more is read.
+  struct Keyed {
+    std::uint64_t key = 0;
+    std::uint32_t index = 0;
+    std::uint8_t sides = 0;  // that the item has: a bit for each
+    bool known = false;
+    [[nodiscard]] bool has(model::Side side) const { return (sides >> static_cast<unsigned>(side) & 1U) != 0; }
+  };
+  // One that is not known has no item.
+  [[nodiscard]] const Keyed& keyed(const ItemKey& key) const {
     std::size_t slot = key.key() & (items_by_key_.size() - 1);
-    while (items_by_key_[slot].item != nullptr && items_by_key_[slot].key != key.key()) {
+    while (items_by_key_[slot].known && items_by_key_[slot].key != key.key()) {
       slot = (slot + 1) & (items_by_key_.size() - 1);
     }
-    return items_by_key_[slot].item;
+    return items_by_key_[slot];
   }
+  [[nodiscard]] const model::Item* item_of(const Keyed& keyed) const { return keyed.known ? &items_[keyed.index] : nullptr; }
+  [[nodiscard]] const model::Item* item_of(const ItemKey& key) const { return item_of(keyed(key)); }
   // Its place in items().
   [[nodiscard]] std::size_t index(const model::Item& of_this_edition) const { return static_cast<std::size_t>(&of_this_edition - items_.data()); }
   // How many names stand before its own, in the order of their letters; the same of a name that the edition does not have.
@@ -122,10 +133,6 @@ class Edition {
   // Where a name stands, or would: the table is half empty, so that nearly every name is found at its first slot.
   [[nodiscard]] std::size_t slot_of(std::string_view name) const;
   std::vector<std::uint32_t> items_by_name_;  // index of items_ and one; 0 where no name stands
-  struct Keyed {
-    std::uint64_t key = 0;
-    const model::Item* item = nullptr;
-  };
   std::vector<Keyed> items_by_key_;  // half empty too
   std::vector<const model::Item*> sorted_items_;  // by name
   std::vector<std::size_t> ranks_;                // of items_, in sorted_items_

@@ -20,8 +20,11 @@ namespace limbledger::bench {
   return limits && limits->size() == 2 ? ((*limits)[0].steps + (*limits)[1].steps) / 2 : 0;  // tenths of the unit
 }
 
+// Grades as the catalogue has them for a sound leg, or each the first of its scale: no power and no pulse, which is an emergency.
+enum class Graded { as_expected, first };
+
 // A value as expected, by the kind; nothing for what has none (own words, arcs).
-[[nodiscard]] inline std::optional<model::Value> expected_value(const model::Item& item, const reference::Edition& edition) {
+[[nodiscard]] inline std::optional<model::Value> expected_value(const model::Item& item, const reference::Edition& edition, Graded graded) {
   const auto first_ordinary = [&](std::string_view or_else) { return item.ordinary && !item.ordinary->empty() ? item.ordinary->front().text : std::string(or_else); };
   switch (item.value) {
     case model::ValueKind::angle: {
@@ -42,7 +45,11 @@ namespace limbledger::bench {
       return model::Test{first_ordinary("negative") == "positive" ? model::TestResult::positive : model::TestResult::negative, {}};
     case model::ValueKind::grade: {
       const model::Scale* scale = item.scale ? edition.scale(*item.scale) : nullptr;
-      return scale == nullptr || scale->grades.empty() ? std::nullopt : std::optional<model::Value>(model::Grade{*item.scale, scale->grades.front().grade, {}, {}, {}});
+      if (scale == nullptr || scale->grades.empty()) {
+        return std::nullopt;
+      }
+      const bool named = graded == Graded::as_expected && scale->ordinary && !scale->ordinary->empty();
+      return model::Grade{*item.scale, named ? scale->ordinary->front() : scale->grades.front().grade, {}, {}, {}};
     }
     case model::ValueKind::choice:
       return item.choices && !item.choices->empty() ? std::optional<model::Value>(model::Choice{{first_ordinary(item.choices->front().text)}}) : std::nullopt;
@@ -52,7 +59,7 @@ namespace limbledger::bench {
 }
 
 // The steps of the whole limb, then what else the catalogue has, on both sides.
-[[nodiscard]] inline model::Exam exam_of(std::size_t count, const reference::Edition& edition) {
+[[nodiscard]] inline model::Exam exam_of(std::size_t count, const reference::Edition& edition, Graded graded = Graded::as_expected) {
   model::Exam exam;
   exam.complaint = {"whole_limb"};
   exam.examined_at = need(wire::read_text<model::Instant>("\"2026-11-24T10:15:00.000Z\""), "instant");
@@ -68,7 +75,7 @@ namespace limbledger::bench {
   }
   for (const model::Item* item : items) {
     for (const model::Side side : item->sides) {
-      const auto value = expected_value(*item, edition);
+      const auto value = expected_value(*item, edition, graded);
       if (value && exam.findings->size() < count) {
         model::Finding finding;
         finding.item = item->item;

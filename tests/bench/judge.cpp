@@ -1,7 +1,8 @@
 // Judging a whole exam of both limbs, 200 findings, as one pure call (exam in, assessment out; nothing read or written), against the
 // fastest look at the same exam's text: simdjson's On-Demand walk over every name and value. Beside it: what is allocated, how the
 // time grows with the findings, and what finding.record judges of it at one finding: the alerts of its answer and, where the item may
-// be withheld, what withholds it. Everything is as expected, so that all of it is judged.
+// be withheld, what withholds it. Everything is as expected, so that all of it is judged; beside it the same exam with no power and no
+// pulse, an emergency, of which no next step is looked for: its alerts are held to the same share of its own, shorter assessment.
 #include "core/interpret/assess.hpp"
 #include "core/interpret/judged.hpp"
 #include "core/wire/read.hpp"
@@ -119,12 +120,17 @@ int run() {
   std::vector<double> alerts;
   std::vector<double> withheld;
   std::vector<double> floors;
+  const model::Exam grave = exam_of(whole, judging.edition, Graded::first);
+  std::vector<double> grave_whole;
+  std::vector<double> grave_alerts;
   for (int round = 0; round < rounds; ++round) {
     ours.push_back(middle_of_round(calls_a_round, [&] { judging.assess(exam); }));
     double_size.push_back(middle_of_round(calls_a_round, [&] { judging.assess(twice); }));
     half_size.push_back(middle_of_round(calls_a_round, [&] { judging.assess(half); }));
     alerts.push_back(middle_of_round(calls_a_round, [&] { judging.alerts(exam); }));
     withheld.push_back(middle_of_round(calls_a_round, [&] { judging.withheld(exam); }));
+    grave_whole.push_back(middle_of_round(calls_a_round, [&] { judging.assess(grave); }));
+    grave_alerts.push_back(middle_of_round(calls_a_round, [&] { judging.alerts(grave); }));
     floors.push_back(middle_of_round(walks_a_round, [&] { touched += walk.over(padded); }));
   }
   const std::size_t before = allocated_bytes;
@@ -138,11 +144,14 @@ int run() {
   std::printf("twice the findings (%zu to %zu of one mix): %.2f x the time (at most %.2f)\n", half.findings->size(), twice.findings->size(), growth, growth_at_most);
   std::printf("alerts after one finding: %.1f us, %.3f of an assessment (at most %.2f); before one that may be withheld: %.1f us more\n", median(alerts) * 1e6, alerted,
               alerts_at_most, median(withheld) * 1e6);
+  const double grave_alerted = median(grave_alerts) / median(grave_whole);
+  std::printf("an emergency: assessment %.1f us, alerts after one finding %.1f us, %.3f of it (at most %.2f)\n", median(grave_whole) * 1e6, median(grave_alerts) * 1e6, grave_alerted, alerts_at_most);
   const bool measured = held("nothing was measured", touched != 0 && judging.said != 0 && exam.findings->size() == whole);
   const bool small = held("bytes allocated", bytes <= bytes_at_most);
   const bool linear = held("growth with the findings", growth <= growth_at_most);
   const bool quick = held("alerts after one finding", alerted <= alerts_at_most);
-  if (!measured || !small || !linear || !quick) {
+  const bool quick_when_grave = held("alerts after one finding of an emergency", grave_alerted <= alerts_at_most);
+  if (!measured || !small || !linear || !quick || !quick_when_grave) {
     std::printf("0 passed, 1 failed\n");
     return 1;
   }

@@ -13,6 +13,8 @@ using model::Side;
 
 namespace {
 
+using Keyed = reference::Edition::Keyed;
+
 constexpr std::uint8_t says_no = 1;
 constexpr std::uint8_t says_yes = 2;
 constexpr std::uint8_t says_any = 3;
@@ -44,7 +46,7 @@ class Recorded {
 };
 
 // Nothing of the item was recorded, on whatever side: most of what is asked for.
-[[nodiscard]] bool nothing_of(const View& view, const model::Item* item) { return item != nullptr && !view.has(*item); }
+[[nodiscard]] bool nothing_of(const View& view, const Keyed& item) { return item.known && !view.has(item); }
 
 // Where a limb was taken off there is nothing to ask after and nothing to say no of; what was seen all the same counts.
 [[nodiscard]] const OpenBody* taken_off(const View& view, const model::Item* item, Side side) {
@@ -55,27 +57,28 @@ class Recorded {
   return body != nullptr && body->row->why_not == model::WhyNot::no_limb ? body : nullptr;
 }
 
-// On this side, or of the person where the item has no sides. Nothing where the edition has no such item.
-[[nodiscard]] Clue to_be_asked(const View& view, const model::Item* item, Side side) {
+// What is asked for of somebody who lacks a limb, or may: seldom, so it stands by itself.
+[[nodiscard, gnu::noinline]] Clue to_be_asked_beside_stump(const View& view, const Keyed& item, Side asked) {
   Clue clue;
-  if (item == nullptr) {
-    return clue;
-  }
-  if (const OpenBody* body = view.limb_missing() ? taken_off(view, item, side) : nullptr) {
+  const model::Item* known = view.edition().item_of(item);
+  if (const OpenBody* body = taken_off(view, known, asked)) {
     clue.open.add({view.trails().findings, body->finding});
-    return clue;
+  } else {
+    clue.ask = AskTrail(view.trails().asks, {known, item.has(asked) ? asked : Side::midline});
   }
-  bool of_person = false;
-  for (const Side one : item->sides) {
-    if (one == side) {
-      clue.ask = AskTrail(view.trails().asks, {item, side});
-      return clue;
-    }
-    of_person = of_person || one == Side::midline;
+  return clue;
+}
+
+// On this side, or of the person where the item has no sides. Nothing where the edition has no such item.
+[[nodiscard]] inline Clue to_be_asked(const View& view, const Keyed& item, Side side) {
+  if (!item.has(side) && !item.has(Side::midline)) {
+    return {};
   }
-  if (of_person) {
-    clue.ask = AskTrail(view.trails().asks, {item, Side::midline});
+  if (!view.has_every_limb()) {
+    return to_be_asked_beside_stump(view, item, side);
   }
+  Clue clue;
+  clue.ask = AskTrail(view.trails().asks, {view.edition().item_of(item), item.has(side) ? side : Side::midline});
   return clue;
 }
 
@@ -106,7 +109,8 @@ class Recorded {
   return clue;
 }
 
-[[nodiscard]] Clue hear_item(const View& view, const model::Item* item, std::string_view name, Side side, const Says& says) {
+[[nodiscard]] Clue hear_item(const View& view, const Keyed& known, std::string_view name, Side side, const Says& says) {
+  const model::Item* item = view.edition().item_of(known);
   const Recorded recorded(view, item, name, side);
   Clue clue;
   bool still_asked = true;
@@ -130,13 +134,13 @@ class Recorded {
     }
   }
   if (still_asked) {
-    clue.ask = to_be_asked(view, item, side).ask;
+    clue.ask = to_be_asked(view, known, side).ask;
   }
   return clue;
 }
 
 // The one finding of this side and of the person as a whole, where nothing about it needs more than to be read; most are such.
-[[nodiscard]] const model::Finding* plain_finding(const View& view, const model::Item& item, Side side) {
+[[nodiscard]] const model::Finding* plain_finding(const View& view, const Keyed& item, Side side) {
   if (view.limb_missing()) {
     return nullptr;
   }
@@ -157,11 +161,8 @@ class Recorded {
 
 // Of most of what is asked for nothing was recorded, and else one plain finding; a function object is made of `says` only for the rest.
 template <class Reads>
-[[nodiscard]] Clue hear_with(const View& view, const model::Item* known, const ItemKey& item, Side side, const Reads& says) {
-  if (nothing_of(view, known)) {
-    return to_be_asked(view, known, side);
-  }
-  if (const model::Finding* plain = known != nullptr ? plain_finding(view, *known, side) : nullptr) {
+[[nodiscard, gnu::noinline]] Clue hear_recorded(const View& view, const Keyed& known, const ItemKey& item, Side side, const Reads& says) {
+  if (const model::Finding* plain = known.known ? plain_finding(view, known, side) : nullptr) {
     const std::optional<std::uint8_t> bits = says(*plain).bits;
     if (bits == says_yes || bits == says_no) {
       Clue clue;
@@ -174,8 +175,13 @@ template <class Reads>
 }
 
 template <class Reads>
+[[nodiscard]] Clue hear_with(const View& view, const Keyed& known, const ItemKey& item, Side side, const Reads& says) {
+  return nothing_of(view, known) ? to_be_asked(view, known, side) : hear_recorded(view, known, item, side, says);
+}
+
+template <class Reads>
 [[nodiscard]] Clue hear_with(const View& view, const ItemKey& item, Side side, const Reads& says) {
-  return hear_with(view, view.edition().item_of(item), item, side, says);
+  return hear_with(view, view.edition().keyed(item), item, side, says);
 }
 
 }  // namespace
@@ -260,8 +266,12 @@ const Reading* Answers::motion(const model::Item& item, Side side) const {
 Clue Answers::hear_as(const ItemKey& item, Side side, const Says& says) const { return hear_with(view_, item, side, says); }
 
 Clue Answers::yes(const ItemKey& item, Side side) const {
-  const model::Item* known = view_.edition().item_of(item);
-  return nothing_of(view_, known) ? to_be_asked(view_, known, side) : unless_untold(*this, item, side, hear_with(view_, known, item, side, &says_answer));
+  const Keyed& known = view_.edition().keyed(item);
+  return nothing_of(view_, known) ? to_be_asked(view_, known, side) : yes_recorded(item, side);
+}
+
+[[gnu::noinline]] Clue Answers::yes_recorded(const ItemKey& item, Side side) const {
+  return unless_untold(*this, item, side, hear_with(view_, item, side, &says_answer));
 }
 
 Clue Answers::no(const ItemKey& item, Side side) const {
@@ -303,7 +313,7 @@ Clue Answers::several(const ItemKey& item, Side side, std::initializer_list<std:
 Clue Answers::any_yes(std::initializer_list<ItemKey> items, Side side) const {
   Clue out;
   for (const ItemKey& item : items) {
-    const model::Item* known = view_.edition().item_of(item);
+    const Keyed& known = view_.edition().keyed(item);
     if (nothing_of(view_, known)) {
       continue;
     }
@@ -313,6 +323,38 @@ Clue Answers::any_yes(std::initializer_list<ItemKey> items, Side side) const {
     }
   }
   return out;
+}
+
+namespace {
+
+// Most of what is looked for is not recorded; of the rest a yes is named, and a hint kept while none says yes.
+template <class Hear>
+[[nodiscard]] Clue any_of_recorded(const View& view, std::span<const ItemKey> items, const Hear& hear_one) {
+  Clue out;
+  for (const ItemKey& item : items) {
+    if (nothing_of(view, view.edition().keyed(item))) {
+      continue;
+    }
+    const Clue one = hear_one(item);
+    out.hinted = out.hinted || one.hinted;
+    if (one.is_yes()) {
+      out.value = Tri::yes;
+      out.because.add(one.because);
+      out.quiet.add(one.quiet);
+    }
+  }
+  out.hinted = out.hinted && !out.is_yes();
+  return out;
+}
+
+}  // namespace
+
+Clue Answers::any_graded(std::span<const ItemKey> items, Side side, std::initializer_list<std::string_view> grades) const {
+  return any_of_recorded(view_, items, [&](const ItemKey& item) { return graded(item, side, grades); });
+}
+
+Clue Answers::any_chosen(std::span<const ItemKey> items, Side side, std::initializer_list<std::string_view> choices) const {
+  return any_of_recorded(view_, items, [&](const ItemKey& item) { return chosen(item, side, choices); });
 }
 
 Clue Answers::longer_than(const ItemKey& item, Side side, std::int64_t mm) const {
@@ -378,12 +420,12 @@ Clue Answers::stopped(const ItemKey& item, Side side, std::initializer_list<mode
 }
 
 Clue Answers::tried(const ItemKey& item, Side side, const std::function<Tri(const model::Finding&)>& says) const {
-  const model::Item* known = view_.edition().item_of(item);
+  const Keyed& known = view_.edition().keyed(item);
   Clue clue;
   if (nothing_of(view_, known)) {
     return clue;
   }
-  const Recorded recorded(view_, known, item.name(), side);
+  const Recorded recorded(view_, view_.edition().item_of(known), item.name(), side);
   for (const model::Finding* finding : recorded.findings()) {
     const Tri said = settles(*finding) ? says(*finding) : Tri::undetermined;
     if (said == Tri::yes) {

@@ -13,6 +13,7 @@
 #include <initializer_list>
 #include <list>
 #include <optional>
+#include <span>
 #include <string_view>
 #include <vector>
 
@@ -68,6 +69,9 @@ class Answers {
   [[nodiscard]] Clue several(const ItemKey& item, model::Side side, std::initializer_list<std::string_view> choices, std::ptrdiff_t least) const;
   // Yes with all that say yes; else nothing is said, and nothing asked.
   [[nodiscard]] Clue any_yes(std::initializer_list<ItemKey> items, model::Side side) const;
+  // What led_by makes of these behind an empty lead: yes with all that say yes; else nothing is said but hinted, and nothing asked.
+  [[nodiscard]] Clue any_graded(std::span<const ItemKey> items, model::Side side, std::initializer_list<std::string_view> grades) const;
+  [[nodiscard]] Clue any_chosen(std::span<const ItemKey> items, model::Side side, std::initializer_list<std::string_view> choices) const;
   [[nodiscard]] Clue count_at_least(const ItemKey& item, std::int64_t least, model::Side side = model::Side::midline) const;
   [[nodiscard]] Clue count_below(const ItemKey& item, std::int64_t less_than, model::Side side = model::Side::midline) const;
   [[nodiscard]] Clue longer_than(const ItemKey& item, model::Side side, std::int64_t mm) const;
@@ -98,6 +102,7 @@ class Answers {
   }
 
  private:
+  [[nodiscard]] Clue yes_recorded(const ItemKey& item, model::Side side) const;
   [[nodiscard]] Clue heat_at_least(const ItemKey& item, std::int64_t tenths) const;
 
   const View& view_;

@@ -23,18 +23,14 @@ template <std::size_t Size>
 [[nodiscard]] bool any_examined(const Answers& answers, const std::array<ItemKey, Size>& items) {
   const View& view = answers.view();
   return std::any_of(items.begin(), items.end(), [&](const ItemKey& item) {
-    const model::Item* known = view.edition().item_of(item);
-    return known != nullptr && !view.of(*known).empty();
+    const auto& known = view.edition().keyed(item);
+    return known.known && view.has(known);
   });
 }
 
 // Examined on this leg, whatever was told: power that does not hold against the hand in any group.
 [[nodiscard]] Clue leg_weak(const Answers& answers, Side side) {
-  Clue weak = unasked(answers.yes("nerve.foot_drop", side));
-  for (const ItemKey& group : groups_of_leg) {
-    weak = led_by(weak, {answers.graded(group, side, {"0", "1", "2", "3"})});
-  }
-  return weak;
+  return led_by(unasked(answers.yes("nerve.foot_drop", side)), {answers.any_graded(groups_of_leg, side, {"0", "1", "2", "3"})});
 }
 
 [[nodiscard]] bool weak_for_long(const Answers& answers, Side side) {
@@ -60,15 +56,17 @@ template <std::size_t Size>
   if (weak_for_long(answers, side)) {
     return {};
   }
-  const bool old_drop = drops_for_long(answers, side);
-  Clue weak = old_drop ? Clue{} : unasked(answers.yes("nerve.foot_drop", side));
+  const bool old_drop = answers.yes("history.foot_drop_new", side).is_no();
+  Clue weak;
   for (const ItemKey& group : groups_of_leg) {
     const bool lifts_foot = group.key() == lifts_ankle.key() || group.key() == lifts_toe.key();
     const Clue power = old_drop && lifts_foot ? Clue{} : answers.graded(group, side, {"0", "1", "2", "3"});
-    const bool well = power.because.any([](const model::Finding* one) { return !tried_with_little_effort(*one); });
-    weak = led_by(weak, {well ? power : Clue{}});
+    if (power.is_yes() && power.because.any([](const model::Finding* one) { return !tried_with_little_effort(*one); })) {
+      weak.value = Tri::yes;
+      weak.because.add(power.because);
+    }
   }
-  return weak;
+  return led_by(old_drop ? Clue{} : unasked(answers.yes("nerve.foot_drop", side)), {weak});
 }
 
 [[nodiscard]] Clue foot_newly_numb(const Answers& answers, Side side) {
@@ -83,11 +81,7 @@ template <std::size_t Size>
 
 // Touch lost over a root, tried against the rest of the skin.
 [[nodiscard]] Clue root_numb(const Answers& answers, Side side) {
-  Clue numb;
-  for (const ItemKey& root : roots_of_leg) {
-    numb = led_by(numb, {answers.chosen(root, side, {"felt_less", "not_felt"})});
-  }
-  return numb;
+  return answers.any_chosen(roots_of_leg, side, {"felt_less", "not_felt"});
 }
 
 [[nodiscard]] Clue root_newly_numb(const Answers& answers, Side side) { return numb_for_long(answers, side) ? Clue{} : root_numb(answers, side); }

@@ -25,10 +25,14 @@ Clue either(std::initializer_list<Clue> clues) {
   for (const Clue& clue : clues) {
     out.value = or_(out.value, clue.value);
   }
-  for (const Clue& clue : clues) {
-    if (out.is_no()) {
+  if (out.is_no()) {
+    for (const Clue& clue : clues) {
       out.against.add(clue.against);
-    } else if (clue.value == out.value) {
+    }
+    return out;
+  }
+  for (const Clue& clue : clues) {
+    if (clue.value == out.value) {
       out.because.add(clue.because);
       out.quiet.add(clue.quiet);
       if (out.value == Tri::undetermined) {
@@ -44,13 +48,15 @@ Clue every(std::initializer_list<Clue> clues) {
   for (const Clue& clue : clues) {
     out.value = and_(out.value, clue.value);
   }
-  for (const Clue& clue : clues) {
-    if (out.is_no()) {
+  if (out.is_no()) {
+    for (const Clue& clue : clues) {
       if (clue.is_no()) {
         out.against.add(clue.against);
       }
-      continue;
     }
+    return out;
+  }
+  for (const Clue& clue : clues) {
     out.because.add(clue.because);
     out.quiet.add(clue.quiet);
     if (clue.value == Tri::undetermined) {

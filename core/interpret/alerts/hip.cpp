@@ -157,17 +157,9 @@ namespace {
 Raised hip_fracture_old(const Answers& answers, Side side) {
   const FilmShows film = film_shows(answers, side, {"hip_fracture_seen"});
   const Clue& seen = film.clue;
-  const Clue of_hip = hip_sign(answers, side, seen);
-  const Clue sign = sign_or_not_walking(answers, side, of_hip);
   const Clue walks_not = cannot_walk(answers);
   // A fall these days needs no date; it is named among the grounds.
   const Clue fall = answers.yes("history.fall_recent");
-  // "Sudden pain" by itself (page); one that is not severe as well needs a hip that hurts when it is moved (our own rule).
-  const Clue onset = answers.chosen("history.onset", Side::midline, {"onset_sudden"});
-  const Clue sudden = led_by(answers.yes("history.pain_severe_sudden"), {onset.is_yes() && strong_hip_sign(answers, side).is_yes() ? onset : Clue{}});
-  const Clue lost = not_walking_is_explained(answers, side, of_hip) ? answers.yes("history.walking_lost") : walks_not;
-  const Clue shows = shows_without_steps(answers, side);
-  const Clue why = led_by(either({circumstance(hurt_lately(answers)), circumstance(lost)}), {fall, circumstance(sudden), shows});
   const Clue frail = answers.yes("history.frail");
   const bool weak = frail.is_yes() || (answers.yes("history.memory_poor").is_yes() && walks_not.is_yes());
   Raised raised;
@@ -178,9 +170,22 @@ Raised hip_fracture_old(const Answers& answers, Side side) {
   // The age gate of the page is from memory: younger, a fall that leaves a leg that does not carry and a hip that hurts raises it as well,
   // and is asked after where the complaint is of the hip (our own rule).
   const bool carries_not = walks_not.is_yes() || took_no_steps_before(answers).is_yes();
-  const Clue strong = old == Tri::no && raised.applies == Tri::no && carries_not && (fall.is_yes() || hurt_lately(answers).is_yes()) ? strong_hip_sign(answers, side) : Clue{};
+  const bool too_young = old == Tri::no && raised.applies == Tri::no;
+  const bool fell_and_lies = carries_not && (fall.is_yes() || hurt_lately(answers).is_yes());
+  if (too_young && !fell_and_lies) {
+    return raised;
+  }
+  const Clue of_hip = hip_sign(answers, side, seen);
+  const Clue sign = sign_or_not_walking(answers, side, of_hip);
+  // "Sudden pain" by itself (page); one that is not severe as well needs a hip that hurts when it is moved (our own rule).
+  const Clue onset = answers.chosen("history.onset", Side::midline, {"onset_sudden"});
+  const Clue sudden = led_by(answers.yes("history.pain_severe_sudden"), {onset.is_yes() && strong_hip_sign(answers, side).is_yes() ? onset : Clue{}});
+  const Clue lost = not_walking_is_explained(answers, side, of_hip) ? answers.yes("history.walking_lost") : walks_not;
+  const Clue shows = shows_without_steps(answers, side);
+  const Clue why = led_by(either({circumstance(hurt_lately(answers)), circumstance(lost)}), {fall, circumstance(sudden), shows});
+  const Clue strong = too_young ? strong_hip_sign(answers, side) : Clue{};
   const bool grown = answers.child() == Tri::no;  // a child has lines of its own, and this one where it is brought for the injury
-  const bool asked_after = grown && old == Tri::no && raised.applies == Tri::no && strong.value == Tri::undetermined && !strong.ask.empty() && part_complained_of(answers) == "hip";
+  const bool asked_after = grown && too_young && strong.value == Tri::undetermined && !strong.ask.empty() && part_complained_of(answers) == "hip";
   const bool by_signs = (strong.is_yes() && (grown || complains_of_something_recent(answers.view()))) || asked_after;
   raised.applies = by_signs ? Tri::yes : raised.applies;
   if (hip_taken_off(answers, side).is_yes() && !seen.is_yes()) {

@@ -66,8 +66,9 @@ void make_now_if_ill(const Answers& answers, Raised& raised) {
   return led_by(fact(part_complained_of(answers) == part ? Tri::yes : Tri::undetermined), {answers.chosen("history.pain_site", side, sites)});
 }
 
-// Nobody sees a hip swell: that the smallest movement hurts badly, or that it is held bent and turned out, stands for heat and swelling.
-[[nodiscard]] Clue infected_hip(const Answers& answers, Side side, const Clue& lowered) {
+// Nobody sees a hip swell: that the smallest movement hurts badly, or that it is held bent and turned out, stands for heat and swelling. A joint that
+// is not complained of is raised by what was found of it: without that no more of it is looked at, here and below.
+[[nodiscard]] Clue infected_hip(const Answers& answers, Side side, const Clue& lowered, bool complained_of) {
   const Clue roll = answers.positive("hip.log_roll", side);
   // Told so, or seen in how it is let be rolled and turned.
   const auto not_let = [&](const ItemKey& item) { return answers.stopped(item, side, {WhyNot::pain}); };
@@ -81,6 +82,10 @@ void make_now_if_ill(const Answers& answers, Raised& raised) {
   const Clue signs = led_by(Clue{}, {roll, answers.chosen("hip.leg_attitude", side, {"attitude_held_bent"})});
   const Clue sore = led_by(severe.value == Tri::undetermined && roll.is_no() ? roll : severe,
                            {answers.chosen("hip.leg_attitude", side, {"attitude_bent_turned_out"}), hot_skin, signs.is_yes() ? every({signs, fever(answers)}) : Clue{}});
+  const Clue replaced = answers.yes("body.hip_replaced", side);
+  if (!complained_of && !sore.is_yes() && !replaced.is_yes()) {
+    return {};
+  }
   // No fever is asked of an adult's joint (BSR2006): what hurts at the smallest movement and lets itself be turned no more is enough.
   const Clue stiff = severe.is_yes() ? led_by(roll, {hip_rotation_lost(answers, side)}) : (severe.is_no() ? fact(Tri::no) : Clue{});
   const Clue general = either({unless_drug_hides(answers, fever(answers)), answers.yes("history.unwell"), unasked(lowered), unasked(cannot_walk(answers)), unasked(hot_skin), stiff});
@@ -88,7 +93,6 @@ void make_now_if_ill(const Answers& answers, Raised& raised) {
   const Clue high_fever = answers.warm_at_least(fever_child_tenths);
   const Clue lately = sore.is_yes() && high_fever.is_yes() ? led_by(high_fever, {of_short_history(answers)}) : of_short_history(answers);
   const Clue of_own = every({sore, bare_no(general), lately, beyond_the_injury(answers, lowered)});
-  const Clue replaced = answers.yes("body.hip_replaced", side);
   if (!replaced.is_yes()) {
     return of_own;
   }
@@ -101,15 +105,18 @@ void make_now_if_ill(const Answers& answers, Raised& raised) {
   return either({of_own, of_metal});
 }
 
-[[nodiscard]] Clue infected_ankle(const Answers& answers, Side side, const Clue& lowered) {
+[[nodiscard]] Clue infected_ankle(const Answers& answers, Side side, const Clue& lowered, bool complained_of) {
   const Clue heat = answers.yes("ankle.hot_red", side);
   const Clue full = led_by(heat, {answers.any_yes({"ankle.swelling_lateral"}, side).is_yes() ? answers.any_yes({"ankle.swelling_medial"}, side) : Clue{}});
+  const Clue replaced = unasked(answers.yes("body.ankle_replaced", side));
+  if (!complained_of && !full.is_yes() && !replaced.is_yes()) {
+    return {};
+  }
   const Clue sore = led_by(answers.yes("ankle.anterior_gutter_tender", side),
                            {answers.any_yes({"ankle.lateral_malleolus_tender", "ankle.medial_malleolus_tender", "ankle.deltoid_tender"}, side)});
   const Clue hurts = hurts_badly_on(answers, side, {"ankle.dorsiflexion_passive_knee_bent", "ankle.dorsiflexion_passive_knee_straight", "ankle.dorsiflexion_active_knee_bent",
                                                     "ankle.plantarflexion_passive_knee_bent"});
   const Clue of_own = every({full, sore, led_by(ankle_restricted(answers, side), {hurts}), of_short_history(answers), beyond_the_injury(answers, lowered)});
-  const Clue replaced = unasked(answers.yes("body.ankle_replaced", side));
   if (!replaced.is_yes()) {
     return of_own;
   }
@@ -120,9 +127,13 @@ void make_now_if_ill(const Answers& answers, Raised& raised) {
 }
 
 // A hot great toe is gout far more often: it counts with a fever, illness, weak defence or broken skin.
-[[nodiscard]] Clue infected_toe(const Answers& answers, Side side, const Clue& lowered) {
+[[nodiscard]] Clue infected_toe(const Answers& answers, Side side, const Clue& lowered, bool complained_of) {
+  const Clue heat = answers.yes("foot.mtp_first_hot_red", side);
+  if (!complained_of && !heat.is_yes()) {
+    return {};
+  }
   const Clue more = either({fever(answers), answers.yes("history.unwell"), lowered, unasked(answers.no("skin.intact", side))});
-  return every({answers.yes("foot.mtp_first_hot_red", side), answers.yes("foot.mtp_first_tender", side), bare_no(more), of_short_history(answers)});
+  return every({heat, answers.yes("foot.mtp_first_tender", side), bare_no(more), of_short_history(answers)});
 }
 
 // White cells and protein of an infection, by the figures of KOCHER1999 and its later form; heard where they are there, and no no.
@@ -174,9 +185,9 @@ Raised infected_joint_adult(const Answers& answers, Side side) {
     knee.because.clear();  // a tender or stiff joint that is neither hot nor swollen points to much else
   }
   const std::string_view part = part_complained_of(answers);
-  const Clue hip = infected_hip(answers, side, lowered);
-  const Clue ankle = infected_ankle(answers, side, lowered);
-  const Clue toe = infected_toe(answers, side, lowered);
+  const Clue hip = infected_hip(answers, side, lowered, part == "hip");
+  const Clue ankle = infected_ankle(answers, side, lowered, part == "ankle");
+  const Clue toe = infected_toe(answers, side, lowered, part == "foot");
   const auto points = [&](const ItemKey& item) { return answers.yes(item, side).is_yes(); };
   const bool hip_points = points("hip.pain_passive_severe");
   const bool ankle_points = points("ankle.hot_red");
@@ -352,14 +363,18 @@ Raised infected_bone(const Answers& answers, Side side) {
   const auto no_injury = [&](const Clue& signs) { return not_sufficient ? fact(Tri::yes) : no_injury_beside(answers, signs); };
   const Clue local = answers.chosen("knee.look_swelling_spread", side, {"local", "whole_limb"});
   // A tender growth plate of the shin counts with fever only: at that age it is common and harmless without.
-  const Clue plate = every({answers.yes("knee.tibial_tubercle_tender", side), feverish});
-  const Clue in_child = either({every({bone, either({feverish, cannot_stand(answers), hot(answers, side), local, lowered})}), plate});
+  const auto in_child = [&] {
+    const Clue plate = every({answers.yes("knee.tibial_tubercle_tender", side), feverish});
+    return either({every({bone, either({feverish, cannot_stand(answers), hot(answers, side), local, lowered})}), plate});
+  };
   // Of a grown person sickle cells or weak defence count where it hurts badly (page: "OR"; that pain is asked for, as tender bone is common, is our own rule).
   const Clue weak_and_sore = lowered.is_yes() ? every({lowered, severe_pain_told(answers)}) : Clue{};
-  const Clue by_sickness = every({bone, either({feverish, every({hot(answers, side), lowered})})});
-  const Clue in_adult = led_by(by_sickness, {bone.is_yes() && weak_and_sore.is_yes() ? every({bone, weak_and_sore}) : Clue{}});
+  const auto in_adult = [&] {
+    const Clue by_sickness = every({bone, either({feverish, every({hot(answers, side), lowered})})});
+    return led_by(by_sickness, {bone.is_yes() && weak_and_sore.is_yes() ? every({bone, weak_and_sore}) : Clue{}});
+  };
   Raised raised;
-  const Clue here = answers.child() == Tri::no ? in_adult : in_child;
+  const Clue here = answers.child() == Tri::no ? in_adult() : in_child();
   raised.clue = every({no_injury(here), here});
   if (raised.clue.value == Tri::undetermined && !bone.is_yes()) {
     raised.clue.because.clear();
@@ -368,17 +383,20 @@ Raised infected_bone(const Answers& answers, Side side) {
   const Clue shaft = bone_tender_at_shaft(answers, side);
   const Clue below = led_by(bone_tender_at_ankle(answers, side), {bone_tender_at_foot(answers, side)});
   const Clue warmth = led_by(answers.any_yes({"ankle.hot_red"}, side), {answers.any_yes({"foot.hot_red_swollen"}, side)});
-  const Clue shaft_ill = every({shaft, answers.child() == Tri::no ? led_by(feverish, {weak_and_sore}) : either({feverish, cannot_stand(answers), lowered})});
-  const Clue below_ill = every({below, answers.child() == Tri::no ? led_by(either({feverish, every({warmth, lowered})}), {weak_and_sore})
-                                                                  : either({feverish, cannot_stand(answers), warmth, lowered})});
-  const Clue ill_there = either({shaft_ill, below_ill});
-  const Clue elsewhere = every({no_injury(ill_there), ill_there});
+  const bool bone_elsewhere = shaft.is_yes() || below.is_yes();
+  const auto ill_elsewhere = [&] {
+    const bool grown = answers.child() == Tri::no;
+    const Clue shaft_ill = every({shaft, grown ? led_by(feverish, {weak_and_sore}) : either({feverish, cannot_stand(answers), lowered})});
+    const Clue below_ill = every({below, grown ? led_by(either({feverish, every({warmth, lowered})}), {weak_and_sore}) : either({feverish, cannot_stand(answers), warmth, lowered})});
+    const Clue ill_there = either({shaft_ill, below_ill});
+    return every({no_injury(ill_there), ill_there});
+  };
+  const Clue elsewhere = bone_elsewhere ? ill_elsewhere() : Clue{};
   const Clue knee = raised.clue;
   const Clue sinus = led_by(answers.yes("skin.sinus_draining", side), {answers.chosen("hip.look_skin", side, {"hip_sinus"})});
   // Bone that is seen lies in an open break while the injury is fresh; else in a sore that reaches it.
   const Clue bare = hurt_lately(answers).is_yes() ? Clue{} : answers.any_yes({"skin.bone_visible"}, side);
   const Clue probed = led_by(answers.yes("skin.ulcer_probe_to_bone", side), {bare});
-  const bool bone_elsewhere = shaft.is_yes() || below.is_yes();
   raised.clue = of_this_or_another(knee, {{elsewhere, bone_elsewhere}, {unasked(sinus), false}, {unasked(probed), false}});
   if (raised.clue.is_no() && !raised.clue.against.empty() && feverish.value == Tri::undetermined) {
     raised.clue = Clue{};  // bone that is not tender alone answers nothing while nobody asked after fever, or a drug hides it

@@ -7,6 +7,7 @@
 #include "core/interpret/step/tried.hpp"
 
 #include <algorithm>
+#include <optional>
 #include <set>
 #include <string>
 
@@ -78,8 +79,15 @@ void add_raised_otherwise(const View& then, const std::vector<const JudgedFlag*>
 // What some answer would change, by name: alert.scfe, rule.ottawa_knee.
 [[nodiscard]] std::vector<model::Word> changed_by(const View& view, const Hearers& hearers, const model::Item& item, Side side) {
   std::set<std::string> names;
-  for (const model::Finding& finding : answers_to_try(item, side)) {
-    const View then(view, finding);
+  const std::vector<model::Finding> answers = answers_to_try(item, side);
+  std::optional<View> then_kept;  // one for all of them: it is a copy of the exam's order
+  for (const model::Finding& finding : answers) {
+    if (then_kept) {
+      then_kept->answer_instead(finding);
+    } else {
+      then_kept.emplace(view, finding);
+    }
+    const View& then = *then_kept;
     add_raised_otherwise(then, hearers.flags, names);
     for (const JudgedRule* rule : hearers.rules) {
       if (answers_otherwise(rule->result, run_rule(rule->result.rule, then))) {

@@ -65,8 +65,10 @@ constexpr std::array<std::int64_t, 5> angles_tried{-200, 0, 400, 1000, 1300};
 }  // namespace
 
 std::vector<model::Finding> answers_to_try(const model::Item& item, model::Side side) {
+  std::vector<model::Value> values = values_to_try(item);
   std::vector<model::Finding> findings;
-  for (model::Value& value : values_to_try(item)) {
+  findings.reserve(values.size());
+  for (model::Value& value : values) {
     model::Finding finding;
     finding.item = item.item;
     finding.side = side;

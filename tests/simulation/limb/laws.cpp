@@ -191,12 +191,33 @@ void leaves_its_trace(const Bench& made, const model::Finding& finding, const Be
   }
 }
 
-// A full pulse is the answer to whether blood reaches a foot, and to no other danger: with both, cold is a sign no more (C2: "pulseless or cold
-// limb"; an ordinary day does not interrupt).
-bool answers_flow(const model::Finding& finding, const interpret::Flag& flag) {
+// What says which of two things a sign is, and takes a danger away by being found (own rules, named in core/interpret/alerts). Each leaves the danger
+// open, to be asked after, or another that is raised in its place; a full pulse alone may answer it.
+//  - Blood of a foot (C2: "pulseless or cold limb", and an ordinary day does not interrupt): its pulse felt, or the other foot as cold, or that one
+//    without the pulse that is not felt here.
+//  - An open break: an ulcer there, so that the wound may be old.
+//  - A knee out of joint: a kneecap that is seen aside, which is then the danger by itself.
+bool says_which(const model::Finding& finding, const interpret::Flag& flag, const interpret::Flag* now, const Said& with) {
   const auto* grade = std::get_if<model::Grade>(&finding.value);
-  const bool of_foot = finding.item.text == "vessel.pulse_dorsalis_pedis" || finding.item.text == "vessel.pulse_posterior_tibial";
-  return flag.flag.text == "alert.ali" && of_foot && flag.side == finding.side && grade != nullptr && (grade->grade.text == "2" || grade->grade.text == "3");
+  const auto* answer = std::get_if<model::Answer>(&finding.value);
+  const auto* choice = std::get_if<model::Choice>(&finding.value);
+  const bool here = flag.side == finding.side;
+  const bool yes = answer != nullptr && answer->answer == model::AnswerWord::yes;
+  const bool pulse = grade != nullptr && (finding.item.text == "vessel.pulse_dorsalis_pedis" || finding.item.text == "vessel.pulse_posterior_tibial");
+  const bool open = now != nullptr && now->answer == FlagAnswer::not_asked;
+  if (flag.flag.text == "alert.ali") {
+    const bool full = pulse && here && (grade->grade.text == "2" || grade->grade.text == "3");
+    const bool felt = pulse && here && grade->grade.text == "1";
+    const bool there = flag.side && !here && finding.side != Side::midline;
+    const bool alike = there && ((finding.item.text == "vessel.foot_cold" && yes) || (pulse && grade->grade.text == "0"));
+    return full || ((felt || alike) && open);
+  }
+  if (flag.flag.text == "alert.open_fx") {
+    return here && finding.item.text == "skin.ulcer" && yes && open;
+  }
+  const bool aside = choice != nullptr && finding.item.text == "knee.look_patella_height" && choice->choice.text == "laterally_displaced";
+  return flag.flag.text == "alert.knee_disloc_vasc" && here && aside && open &&
+         find_same(with.flags, [&](const auto& one) { return one.flag.text == "alert.dislocation" && one.side == flag.side && one.answer == FlagAnswer::raised; }) != nullptr;
 }
 
 // What was raised stays raised. A no is answered by the sign that leads, so another sign, found later, may raise the danger or ask again:
@@ -219,7 +240,7 @@ void check_dangers(const Bench& made, const model::Finding& finding, const Bench
     const bool raised = now != nullptr && now->answer == FlagAnswer::raised;
     lowered = lowered || (flag.answer == FlagAnswer::raised && !raised);
     const bool holds = now != nullptr && (raised || flag.answer == FlagAnswer::asked_no);
-    if (!holds && !may && !answers_flow(finding, flag)) {
+    if (!holds && !may && !says_which(finding, flag, now, with)) {
       CAPTURE(wire::write(finding));
       CAPTURE(wire::write(flag));
       CHECK((now == nullptr ? std::string("nothing") : wire::write(*now)) == "as it was");
@@ -241,7 +262,8 @@ bool was_named(const interpret::RuleResult& before, const interpret::RuleResult*
       return input == nullptr ? std::string() : input->state.text;
     };
     const bool same_place = settle.item && *settle.item == finding.item && settle.side == finding.side;
-    return same_place || (now != nullptr && state_in(before) != "known" && state_in(*now) == "known");
+    // Known in part is known of it too: the days, by the weeks.
+    return same_place || (now != nullptr && state_in(before) != state_in(*now) && state_in(*now).starts_with("known"));
   });
 }
 

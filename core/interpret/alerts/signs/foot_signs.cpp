@@ -4,6 +4,7 @@
 #include "core/interpret/rules/foot/protective_sensation.hpp"
 
 #include <algorithm>
+#include <array>
 #include <optional>
 
 namespace limbledger::interpret {
@@ -18,10 +19,11 @@ namespace {
   const View& view = answers.view();
   FindingTrail tried;
   const auto with_remark = [](const model::Finding* one) { return one->quality && !one->quality->empty(); };
-  for (const std::string_view item : {"nerve.monofilament_great_toe", "nerve.monofilament_metatarsal_head_1", "nerve.monofilament_metatarsal_head_5",
-                                      "nerve.toe_touch_great", "nerve.toe_touch_third", "nerve.toe_touch_fifth", "nerve.tuning_fork_great_toe",
-                                      "nerve.tuning_fork_ankle"}) {
-    tried.add(FindingTrail::of(view.trails().findings, view.at(item, side)));
+  static constexpr std::array<ItemKey, 8> tests{"nerve.monofilament_great_toe", "nerve.monofilament_metatarsal_head_1", "nerve.monofilament_metatarsal_head_5",
+                                                "nerve.toe_touch_great", "nerve.toe_touch_third", "nerve.toe_touch_fifth", "nerve.tuning_fork_great_toe",
+                                                "nerve.tuning_fork_ankle"};
+  for (const ItemKey& item : tests) {
+    tried.add(FindingTrail::of(view.trails().findings, view.named(item, side)));
   }
   if (tried.empty()) {
     return clue;
@@ -49,7 +51,7 @@ namespace {
 
 [[nodiscard]] std::optional<std::int64_t> foot_heat(const View& view, Side side) {
   std::optional<std::int64_t> highest;
-  for (const model::Finding* finding : view.at("vessel.skin_temperature_foot", side)) {
+  for (const model::Finding* finding : view.named("vessel.skin_temperature_foot", side)) {
     const auto* heat = std::get_if<model::Temperature>(&finding->value);
     if (heat != nullptr && heat->cel && settles(*finding)) {
       highest = std::max(highest.value_or(heat->cel->steps), heat->cel->steps);

@@ -15,9 +15,9 @@ using model::Side;
 namespace {
 
 // Of this artery the highest that was measured in mmHg; no signal counts as 0 (decision rules page, section 7). None where nobody measured.
-[[nodiscard]] std::optional<std::int64_t> highest_pressure(const View& view, std::string_view item, Side on) {
+[[nodiscard]] std::optional<std::int64_t> highest_pressure(const View& view, const ItemKey& item, Side on) {
   std::optional<std::int64_t> found;
-  for (const model::Finding* finding : view.at(item, on)) {
+  for (const model::Finding* finding : view.named(item, on)) {
     const auto* pressure = std::get_if<model::Pressure>(&finding->value);
     if (pressure != nullptr && settles(*finding)) {
       const std::int64_t read = pressure->mm_hg && !pressure->signal ? pressure->mm_hg->steps : 0;
@@ -88,7 +88,7 @@ namespace {
 
 // Colour that comes back at the great toe later than it should, by the time that was measured.
 [[nodiscard]] Clue comes_back_late(const Answers& answers, Side side) {
-  if (answers.view().at("vessel.capillary_refill_great_toe", side).empty()) {
+  if (answers.view().named("vessel.capillary_refill_great_toe", side).empty()) {
     return {};
   }
   const std::int64_t limit = refill_limit(answers.view());
@@ -119,15 +119,15 @@ namespace {
   if (answers.yes("body.paralysis", side).is_yes() || answers.yes("body.spastic_tone", side).is_yes() || answers.no("history.foot_drop_new", side).is_yes()) {
     return {};
   }
-  const auto weak = [&](const ItemKey& item) { return answers.graded(item, side, {"0", "1", "2", "3"}); };
-  return led_by(Clue{}, {weak("nerve.power_great_toe_extension"), weak("nerve.power_toes_extension"), weak("nerve.power_toes_flexion"), answers.no("foot.toes_extension_active", side),
-                         answers.no("foot.toes_flexion_active", side), answers.stopped("foot.toes_extension_active", side, {model::WhyNot::unable})});
+  static constexpr std::array<ItemKey, 3> moves_toes{"nerve.power_great_toe_extension", "nerve.power_toes_extension", "nerve.power_toes_flexion"};
+  return led_by(Clue{}, {answers.any_graded(moves_toes, side, {"0", "1", "2", "3"}), answers.no("foot.toes_extension_active", side), answers.no("foot.toes_flexion_active", side),
+                         answers.stopped("foot.toes_extension_active", side, {model::WhyNot::unable})});
 }
 
 // First web, back of the foot and sole, as the check of the nerves below an injury has them (red flags page, section 0).
 [[nodiscard]] Clue touch_felt_less(const Answers& answers, Side side) {
-  const auto felt_less = [&](const ItemKey& item) { return answers.chosen(item, side, {"felt_less", "not_felt"}); };
-  return led_by(Clue{}, {felt_less("nerve.touch_first_web"), felt_less("nerve.touch_foot_dorsum"), felt_less("nerve.touch_sole")});
+  static constexpr std::array<ItemKey, 3> below{"nerve.touch_first_web", "nerve.touch_foot_dorsum", "nerve.touch_sole"};
+  return answers.any_chosen(below, side, {"felt_less", "not_felt"});
 }
 
 [[nodiscard]] bool without_blood_by_look(const std::array<Clue, 3>& foot) {
@@ -142,27 +142,26 @@ namespace {
 
 }  // namespace
 
-// Both feet cold, and the pulses of this one felt, or one of them full, and none known to be weaker than in the other: winter's feet, until
-// something says otherwise, or this one is of an ill colour and slow to fill as well while the other is not or a pulse is lost (our own rule, after
-// clinical safety C2).
+// Both feet cold, and each pulse of this one felt and not known to be weaker than in the other, or lost in the other as well while this foot's other
+// pulse is full: winter's feet, until something says otherwise, or this one is of an ill colour and slow to fill as well while the other is not (our
+// own rule, after clinical safety C2). A pulse that is lost in this foot alone never makes it so.
 bool cold_alike(const Answers& answers, Side side, const Feet& feet) {
   const bool by_look = without_blood_by_look(feet.here);
   if ((by_look && !without_blood_by_look(feet.there)) || !feet.here[0].is_yes() || !feet.there[0].is_yes()) {
     return false;
   }
-  int felt = 0, full = 0, looked_for = 0;
+  int felt = 0, full = 0;
   for (const ItemKey& item : {dorsal_pulse, tibial_pulse}) {
-    const auto at_least = [&](Side on, bool of_full) {
-      return of_full ? answers.graded(item, on, {"2", "3"}) : answers.graded(item, on, {"1", "2", "3"});
-    };
-    looked_for += at_least(side, false).value != Tri::undetermined ? 1 : 0;
-    felt += at_least(side, false).is_yes() ? 1 : 0;
-    full += at_least(side, true).is_yes() ? 1 : 0;
-    if ((at_least(side, false).is_no() && at_least(other_side(side), false).is_yes()) || (at_least(side, true).is_no() && at_least(other_side(side), true).is_yes())) {
+    const Clue felt_here = answers.graded(item, side, {"1", "2", "3"}), felt_there = answers.graded(item, other_side(side), {"1", "2", "3"});
+    const Clue full_here = answers.graded(item, side, {"2", "3"});
+    const bool weaker = full_here.is_no() && answers.graded(item, other_side(side), {"2", "3"}).is_yes();
+    if (weaker || (!felt_here.is_yes() && !felt_there.is_no())) {
       return false;
     }
+    felt += felt_here.is_yes() ? 1 : 0;
+    full += full_here.is_yes() ? 1 : 0;
   }
-  return looked_for == 2 && (felt == 2 || (full > 0 && !by_look));
+  return felt == 2 || (full > 0 && !by_look);
 }
 
 // Slow to fill like the other one, or of a pale person cold like it, with no sign that the other has not and no pulse lost: of the whole body or of

@@ -66,6 +66,10 @@ TEST_CASE("planted: two feet cold alike with weak pulses are asked about, hurt o
   }
   CHECK(is_now(visit("ankle_injury", 1991, cold + "vessel.pulse_dorsalis_pedis left 1; vessel.pulse_posterior_tibial left 1; vessel.pulse_dorsalis_pedis right 2; vessel.pulse_posterior_tibial right 2"), "ali"));
   CHECK(is_now(visit("ankle_injury", 1991, cold + "vessel.pulse_dorsalis_pedis both 0; vessel.pulse_posterior_tibial both 0"), "ali"));
+  // A pulse that is not felt, of this foot alone or with nothing known of the other's, makes no foot less cold.
+  for (const char* other : {"", "vessel.pulse_posterior_tibial right 3"}) {
+    CHECK(is_now(visit("ankle_injury", 1991, cold + "vessel.pulse_dorsalis_pedis left 2; vessel.pulse_posterior_tibial left 0; " + other), "ali"));
+  }
   CHECK(is_now(visit("ankle_injury", 1991, "history.mechanism twist; vessel.foot_cold left yes; vessel.foot_cold right no; " + weak), "ali"));
 }
 
