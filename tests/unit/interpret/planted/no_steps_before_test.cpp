@@ -67,6 +67,11 @@ TEST_CASE("planted: a leg newly bent of who took no steps before is broken until
     CHECK(line_of(visit("free", 1950, before + bent + "history.weeks_since_onset 30"), "fracture") == "none");
   }
   CHECK(line_of(visit("limping_child", 2018, "leg.look_deformity left yes; history.mechanism no_injury"), "fracture") == "none");
+  // When the first steps were taken tells nothing of who sits or lies today.
+  for (const char* now : {"body.chair_user yes; ", "history.walks_usually walks_bed; "}) {
+    CAPTURE(now);
+    CHECK(line_of(visit("free", 1950, std::string(now) + "history.walking_age_months 13; leg.look_deformity left yes; history.mechanism no_injury"), "fracture") == "without_steps");
+  }
 }
 
 TEST_CASE("planted: no steps of who took none before call no broken hip; of who walked they do, and so does a hip that hurts when it is moved") {
