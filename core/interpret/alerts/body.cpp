@@ -144,6 +144,26 @@ void ask_of(Raised& raised, const Clue& found, std::initializer_list<Clue> asked
   }
 }
 
+// Not sure of saddle or bladder, or not willing to say, is no no: what can be felt and measured there is asked for (page, section 0: unknown includes
+// "refused").
+void ask_of_unsure(const Answers& answers, const Clue& saddle, const Clue& changed, Raised& raised) {
+  const auto left_so = [](const model::Finding* one) {
+    const auto* answer = std::get_if<model::Answer>(&one->value);
+    const auto* undone = std::get_if<model::NotDone>(&one->value);
+    return (answer != nullptr && answer->answer == model::AnswerWord::unsure) || (undone != nullptr && undone->reason == model::WhyNot::declined);
+  };
+  const auto open = [&](const Clue& clue) { return clue.value == Tri::undetermined && clue.open.any(left_so); };
+  if (raised.clue.is_yes() || (!open(saddle) && !open(changed))) {
+    return;
+  }
+  raised.clue = left_open(raised.clue, open(saddle) ? saddle : changed);
+  raised.clue.hinted = true;
+  for (const Side side : {Side::left, Side::right}) {
+    raised.clue.ask.add(answers.chosen("nerve.saddle_touch", side, {"felt_less", "not_felt"}).ask);
+  }
+  raised.clue.ask.add(answers.count_at_least("general.bladder_after_ml", bladder_left_ml).ask);
+}
+
 }  // namespace
 
 // Both legs sore is no sign. Feeling or power lost on both sides counts with back pain; a bladder that changed counts with pain of the
@@ -158,10 +178,13 @@ Raised cauda_equina(const Answers& answers, Side) {
   // What stays in the bladder after voiding tells of it as well.
   const Clue retained = answers.count_at_least("general.bladder_after_ml", bladder_left_ml);
   const Clue changed = led_by(answers.yes("history.bladder_bowel_change"), {retained});
-  const Clue pain_both = answers.yes("history.leg_pain_both");
+  // From the back to below the knee on the left and on the right is both, by sides.
+  const Clue down_both = every({answers.yes("history.pain_below_knee", Side::left), answers.yes("history.pain_below_knee", Side::right)});
+  const Clue pain_both = led_by(answers.yes("history.leg_pain_both"), {down_both.is_yes() ? down_both : Clue{}});
   const Clue below_knee = on_either(answers, "history.pain_below_knee");
   const Clue leg_pain = unasked(either({below_knee, pain_both}));
-  const Clue bladder = every({changed, either({back, leg_pain, unasked(cancer), drop, saddle})});
+  const Clue complained = answers.view().exam().complaint.text == "back_leg" ? fact(Tri::yes) : Clue{};  // who comes for back and leg has said that pain
+  const Clue bladder = every({changed, either({complained, back, leg_pain, unasked(cancer), drop, saddle})});
   const Clue root_pain = led_by(back, {below_knee, cancer, saddle, drop});
   const Clue told_weak = answers.yes("history.both_legs_weak");
   const Clue worse = answers.yes("history.weakness_getting_worse");
@@ -222,6 +245,7 @@ Raised cauda_equina(const Answers& answers, Side) {
   } else if (raised.clue.is_no() && weak.is_yes()) {
     raised.clue = left_open(raised.clue, weak);
   }
+  ask_of_unsure(answers, saddle, changed, raised);
   if (raised.clue.is_yes() && !saddle.is_yes() && !bladder.is_yes()) {
     const bool of_both = weak_legs.is_yes() || two_sided.is_yes() || both_legs.is_yes() || numb_lately.is_yes() || told_weak.is_yes();
     raised.what = legs.cord.is_yes() ? "cord" : (climbs.is_yes() && !root_pain.is_yes() ? "climbs" : (of_both ? "both_legs" : "raised"));

@@ -272,7 +272,7 @@ Clue hip_rotation_lost(const Answers& answers, Side side) {
       return led_by(difference, {little, answers.stopped(item, side, {WhyNot::pain, WhyNot::blocked})});
     };
     const Clue seated = lost("hip.internal_rotation_passive_seated");
-    const Clue supine = lost("hip.internal_rotation_passive_supine");
+    const Clue supine = led_by(lost("hip.internal_rotation_passive_supine"), {lost("hip.internal_rotation_passive_prone")});
     if (seated.value == Tri::undetermined && (supine.value != Tri::undetermined || (seated.because.empty() && !supine.because.empty()))) {
       return supine;
     }

@@ -25,7 +25,8 @@ namespace {
 // long is not lifted anyway: there the gap is what counts. A gap of more than six weeks is past the days in which it is sewn, and is referred.
 Raised extensor_rupture(const Answers& answers, Side side) {
   const Clue raise = answers.positive("knee.straight_leg_raise_active", side);
-  const Clue fails = led_by(raise, {answers.stopped("knee.straight_leg_raise_active", side, {WhyNot::unable})});
+  // Not straightened against gravity with the leg hanging is the same sign (page, section 19).
+  const Clue fails = led_by(raise, {answers.stopped("knee.straight_leg_raise_active", side, {WhyNot::unable}), answers.positive("knee.extension_from_90_active", side)});
   const Clue felt = either({answers.yes("knee.quadriceps_gap", side), answers.yes("knee.patellar_tendon_gap", side)});
   const Clue gap = either({felt, answers.chosen("knee.look_patella_height", side, {"high", "low"})});
   const Clue hurt = circumstance(fails.is_yes() ? led_by(hurt_as_told(answers), {answers.yes("history.fall_recent")}) : hurt_as_told(answers));
@@ -104,7 +105,7 @@ Raised locked_knee(const Answers& answers, Side side) {
   const bool whatever_weeks = answers.child() == Tri::yes || injury_left_alone(answers).is_yes();
   const Clue lately = whatever_weeks ? fact(Tri::yes) : bare_no(negate(answers.count_at_least("history.weeks_since_onset", lately_weeks + 1)));
   const Clue sudden = either({circumstance(injured(answers)), every({answers.yes("history.locking", side), lately})});
-  const Clue block = extension_lacking(answers, side);
+  const Clue block = led_by(extension_lacking(answers, side), {answers.stopped("knee.extension_passive", side, {WhyNot::blocked}), answers.stopped("knee.extension_active", side, {WhyNot::blocked})});
   Raised raised;
   raised.clue = every({sudden, block});
   if (raised.clue.value == Tri::undetermined && !block.is_yes() && !answers.yes("history.locking", side).is_yes()) {

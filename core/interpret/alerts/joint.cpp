@@ -116,7 +116,9 @@ void make_now_if_ill(const Answers& answers, Raised& raised) {
                            {answers.any_yes({"ankle.lateral_malleolus_tender", "ankle.medial_malleolus_tender", "ankle.deltoid_tender"}, side)});
   const Clue hurts = hurts_badly_on(answers, side, {"ankle.dorsiflexion_passive_knee_bent", "ankle.dorsiflexion_passive_knee_straight", "ankle.dorsiflexion_active_knee_bent",
                                                     "ankle.plantarflexion_passive_knee_bent"});
-  const Clue of_own = every({full, sore, led_by(ankle_restricted(answers, side), {hurts}), of_short_history(answers), beyond_the_injury(answers, lowered)});
+  // Hot with a fever it waits for nobody to press on it, as the knee does (convention, beyond the page).
+  const Clue pressed = heat.is_yes() && fever(answers).is_yes() ? led_by(fact(Tri::yes), {sore}) : sore;
+  const Clue of_own = every({full, pressed, led_by(ankle_restricted(answers, side), {hurts, answers.no("ankle.movement", side)}), of_short_history(answers), beyond_the_injury(answers, lowered)});
   if (!replaced.is_yes()) {
     return of_own;
   }
@@ -364,8 +366,7 @@ Raised infected_bone(const Answers& answers, Side side) {
   const Clue local = answers.chosen("knee.look_swelling_spread", side, {"local", "whole_limb"});
   // A tender growth plate of the shin counts with fever only: at that age it is common and harmless without.
   const auto in_child = [&] {
-    const Clue plate = every({answers.yes("knee.tibial_tubercle_tender", side), feverish});
-    return either({every({bone, either({feverish, cannot_stand(answers), hot(answers, side), local, lowered})}), plate});
+    return either({every({bone, either({feverish, cannot_stand(answers), hot(answers, side), local, lowered})}), every({answers.yes("knee.tibial_tubercle_tender", side), feverish})});
   };
   // Of a grown person sickle cells or weak defence count where it hurts badly (page: "OR"; that pain is asked for, as tender bone is common, is our own rule).
   const Clue weak_and_sore = lowered.is_yes() ? every({lowered, severe_pain_told(answers)}) : Clue{};
@@ -384,8 +385,8 @@ Raised infected_bone(const Answers& answers, Side side) {
   const Clue below = led_by(bone_tender_at_ankle(answers, side), {bone_tender_at_foot(answers, side)});
   const Clue warmth = led_by(answers.any_yes({"ankle.hot_red"}, side), {answers.any_yes({"foot.hot_red_swollen"}, side)});
   const bool bone_elsewhere = shaft.is_yes() || below.is_yes();
+  const bool grown = answers.child() == Tri::no;
   const auto ill_elsewhere = [&] {
-    const bool grown = answers.child() == Tri::no;
     const Clue shaft_ill = every({shaft, grown ? led_by(feverish, {weak_and_sore}) : either({feverish, cannot_stand(answers), lowered})});
     const Clue below_ill = every({below, grown ? led_by(either({feverish, every({warmth, lowered})}), {weak_and_sore}) : either({feverish, cannot_stand(answers), warmth, lowered})});
     const Clue ill_there = either({shaft_ill, below_ill});
@@ -410,7 +411,6 @@ Raised infected_bone(const Answers& answers, Side side) {
   }
   raised.what = !raised.clue.is_yes() || knee.is_yes() ? "raised" : (elsewhere.is_yes() ? "leg" : (sinus.is_yes() ? "sinus" : (bare.is_yes() ? "bone_seen" : "probe")));
   // By weak defence and pain alone, without a fever or warmth: said so. Where nobody asked how much it hurts, that is asked and nothing is answered no.
-  const bool grown = answers.child() == Tri::no;
   const bool tender_there = bone.is_yes() || bone_elsewhere;
   if (grown && raised.clue.is_yes() && weak_and_sore.is_yes() && (raised.what == "raised" || raised.what == "leg") && !feverish.is_yes() && !hot(answers, side).is_yes() && !warmth.is_yes()) {
     raised.what = "weak_defence";

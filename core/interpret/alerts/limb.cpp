@@ -211,7 +211,7 @@ Raised dislocated_ankle(const Answers& answers, Side side) {
                               {answers.stopped("ankle.dorsiflexion_active_knee_bent", side, {model::WhyNot::pain, model::WhyNot::blocked, model::WhyNot::unable})});
   const Clue dorsal = pulse_absent(answers, dorsal_pulse, side);
   const Clue tibial = pulse_absent(answers, tibial_pulse, side);
-  const Clue threatened = led_by(answers.no("ankle.movement", side), {skin, dorsal, tibial, answers.yes("vessel.foot_cold", side), stopped});
+  const Clue threatened = led_by(answers.no("ankle.movement", side), {skin, dorsal, tibial, answers.yes("vessel.foot_cold", side), stopped, newly_numb(answers, side)});
   const Clue went_back = part_complained_of(answers) == "ankle" ? unasked(answers.yes("history.joint_put_back", side)) : Clue{};
   Raised raised;
   // Of a foot that is gone the part above is out of shape, and has its own line (alert.fracture).
@@ -386,10 +386,6 @@ void judge_without_pain(const Answers& answers, Side side, const Clue& hidden, c
   raised.clue.open.add(raised.clue.against);
   raised.clue.against.clear();
 }
-
-}  // namespace
-
-namespace {
 
 // A plaster that is not there for weeks, on a leg that is not paralysed.
 [[nodiscard]] Clue fresh_plaster(const Answers& answers, Side side) {

@@ -15,9 +15,9 @@ using model::Side;
 
 namespace {
 
-// A fever with a rash, and two of: both feet cold, both legs hurt, looks ill. Rash and fever alone are what children have every winter.
+// A fever with a rash, told or seen, and two of: both feet cold, both legs hurt, looks ill. Rash and fever alone are what children have every winter.
 [[nodiscard]] Clue rash_with_fever(const Answers& answers) {
-  const Clue rash = answers.yes("history.rash");
+  const Clue rash = led_by(answers.yes("history.rash"), {answers.any_yes({"skin.rash"}, Side::left), answers.any_yes({"skin.rash"}, Side::right)});
   const Clue heat = fever(answers);
   if (answers.child() != Tri::yes || !rash.is_yes() || !heat.is_yes() || told_fever_is_past(answers).is_yes()) {
     return {};

@@ -14,6 +14,8 @@ using model::Side;
 
 namespace {
 
+constexpr std::array<ItemKey, 3> touched_below{"nerve.touch_first_web", "nerve.touch_foot_dorsum", "nerve.touch_sole"};
+
 // Of this artery the highest that was measured in mmHg; no signal counts as 0 (decision rules page, section 7). None where nobody measured.
 [[nodiscard]] std::optional<std::int64_t> highest_pressure(const View& view, const ItemKey& item, Side on) {
   std::optional<std::int64_t> found;
@@ -124,10 +126,9 @@ namespace {
                          answers.stopped("foot.toes_extension_active", side, {model::WhyNot::unable})});
 }
 
-// First web, back of the foot and sole, as the check of the nerves below an injury has them (red flags page, section 0).
+// As the check of the nerves below an injury has them (red flags page, section 0).
 [[nodiscard]] Clue touch_felt_less(const Answers& answers, Side side) {
-  static constexpr std::array<ItemKey, 3> below{"nerve.touch_first_web", "nerve.touch_foot_dorsum", "nerve.touch_sole"};
-  return answers.any_chosen(below, side, {"felt_less", "not_felt"});
+  return answers.any_chosen(touched_below, side, {"felt_less", "not_felt"});
 }
 
 [[nodiscard]] bool without_blood_by_look(const std::array<Clue, 3>& foot) {
@@ -183,7 +184,10 @@ Clue poor_flow(const Answers& answers, Side side, const Clue& poor, const Clue& 
   if (!poor.is_yes() && !blue.is_yes()) {
     return {};
   }
-  const Clue nerve = led_by(fails, {answers.yes("nerve.sensation_foot_reduced", side),
+  // Touch that is gone at one place of the foot counts beside a blue foot that the other does not share (our own rule).
+  const bool other_blue = answers.chosen("vessel.foot_colour", other_side(side), {"colour_blue", "colour_dusky"}).is_yes();
+  const Clue untouched = other_blue ? Clue{} : answers.any_chosen(touched_below, side, {"not_felt"});
+  const Clue nerve = led_by(fails, {untouched, answers.yes("nerve.sensation_foot_reduced", side),
                                     answers.chosen("nerve.sensation_loss_level", side, {"loss_beyond_toes", "loss_whole_foot_or_more"})});
   return led_by(every({poor, nerve}), {every({blue, led_by(poor, {nerve})})});
 }

@@ -179,3 +179,63 @@ TEST_CASE("planted: bladder, saddle and weak legs answered no by somebody else, 
   tell(one_leg, "body.paralysis left yes; body.feeling_lost left yes");
   CHECK(flag(one_leg, "ces") == "asked_no");
 }
+
+// Section 11 and section 0 ("unknown" includes refused); that both sides told one by one are both is the page's "bilateral leg pain".
+TEST_CASE("planted: not sure of saddle or bladder asks what can be felt and measured; pain below the knee of either side is pain of both; who comes for back and leg has told that pain") {
+  for (const char* unsure : {"history.saddle_numbness unsure; history.bladder_bowel_change unsure", "history.saddle_numbness unsure; history.bladder_bowel_change no",
+                             "history.saddle_numbness no; history.bladder_bowel_change unsure", "history.saddle_numbness declined; history.bladder_bowel_change no"}) {
+    CAPTURE(unsure);
+    const Bench bench = visit("back_leg", 1966, std::string("history.back_pain yes; history.weeks_since_onset 0; ") + unsure);
+    CHECK(asks(bench, "ces", "nerve.saddle_touch"));
+    CHECK(asks(bench, "ces", "general.bladder_after_ml"));
+    CHECK_FALSE(raised(bench, "ces"));
+  }
+  CHECK(is_now(visit("back_leg", 1981, "history.back_pain yes; history.pain_below_knee both yes; history.weeks_since_onset 1"), "ces"));
+  CHECK_FALSE(raised(visit("back_leg", 1981, "history.back_pain yes; history.pain_below_knee left yes; history.weeks_since_onset 1"), "ces"));
+  CHECK(is_now(visit("back_leg", 1981, "history.bladder_bowel_change yes"), "ces"));
+  CHECK_FALSE(raised(visit("chronic_knee", 1981, "history.bladder_bowel_change yes"), "ces"));
+}
+
+// Sections 19, 13, 7, 2 and 20: the same sign by another of its tests.
+TEST_CASE("planted: the hanging leg not straightened, the hip turned in face down, a knee blocked short of straight and an ankle hot with fever and stiff count as their other tests do") {
+  CHECK(raised(visit("acute_knee", 1978, "history.mechanism direct_blow; knee.extension_from_90_active left positive"), "ext_mech"));
+  CHECK_FALSE(raised(visit("acute_knee", 1978, "history.mechanism direct_blow; knee.extension_from_90_active left negative"), "ext_mech"));
+  CHECK(raised(visit("chronic_knee", 2014, "hip.internal_rotation_passive_prone left 5; hip.internal_rotation_passive_prone right 40; gait.steps_now 4"), "scfe"));
+  CHECK_FALSE(raised(visit("chronic_knee", 2014, "hip.internal_rotation_passive_prone left 40; hip.internal_rotation_passive_prone right 40; gait.steps_now 4"), "scfe"));
+  CHECK(flag(visit("acute_knee", 1996, "history.mechanism twist; history.weeks_since_onset 0; knee.extension_passive left not:blocked"), "locked_knee") == "raised");
+  const std::string ankle = "history.mechanism no_injury; history.weeks_since_onset 0; ankle.hot_red left yes; ankle.movement left no; ";
+  CHECK(raised(visit("ankle_injury", 1998, ankle + "general.temperature 385"), "septic_adult"));
+  CHECK_FALSE(raised(visit("ankle_injury", 1998, ankle + "general.temperature 368"), "septic_adult"));
+  const std::string bent = "history.mechanism fall; ankle.look_deformity left yes; ";
+  CHECK(is_now(visit("ankle_injury", 1975, bent + "nerve.sensation_foot_reduced left yes"), "ankle_disloc"));
+  CHECK_FALSE(is_now(visit("ankle_injury", 1975, bent + "nerve.sensation_foot_reduced left no"), "ankle_disloc"));
+}
+
+// Section 5, "one perfusion sign + one symptom"; which word and which touch is one, our own rule. The rash: as of one that was told.
+TEST_CASE("planted: a foot that was told to turn cold, pale or numb suddenly needs no more beside two signs; touch that is gone counts beside a foot that alone is blue; a rash that is seen is one") {
+  const std::string no_pulse = "vessel.pulse_dorsalis_pedis left 0; vessel.pulse_posterior_tibial left 0";
+  CHECK(is_now(visit("whole_limb", 1951, "history.cold_pale_sudden left yes; " + no_pulse), "ali"));
+  CHECK_FALSE(raised(visit("whole_limb", 1951, "history.cold_pale_sudden left no; " + no_pulse), "ali"));
+  CHECK(is_now(visit("whole_limb", 1951, "history.cold_pale_sudden left yes; vessel.foot_cold left yes; vessel.foot_cold right no; vessel.foot_colour left colour_pale"), "ali"));
+  const std::string blue = "body.cast left cast_shin; vessel.foot_colour left colour_blue; nerve.touch_first_web left not_felt; ";
+  CHECK(is_now(visit("after_plaster", 1973, blue), "ali"));
+  CHECK_FALSE(raised(visit("after_plaster", 1973, blue + "vessel.foot_colour right colour_blue"), "ali"));
+  const std::string child = "general.temperature 394; vessel.foot_cold both yes; history.unwell yes; ";
+  CHECK(is_now(visit("limping_child", 2024, child + "skin.rash left yes"), "acutely_ill"));
+  CHECK_FALSE(raised(visit("limping_child", 2024, child + "skin.rash both no"), "acutely_ill"));
+}
+
+// Clinical safety, C10: words rest on what was recorded of that leg.
+TEST_CASE("planted: a clot that is suspected is of the leg that swells, whichever leg is complained of") {
+  const auto legs = [](const std::string& story) {
+    Bench bench = visit("chronic_knee", 1954, story);
+    bench.exam.side = model::Side::right;
+    std::string sides;
+    for (const interpret::Alert& one : bench.assess().alerts) {
+      sides += one.alert.text == "alert.dvt" && one.side ? std::string(interpret::side_word(*one.side)) + " " : "";
+    }
+    return sides;
+  };
+  CHECK(legs("leg.calf_swelling left yes; leg.calf_tender_vein left yes; history.clot_before yes; history.examiner_suspects_clot yes") == "left ");
+  CHECK(legs("leg.calf_swelling both yes; history.clot_before yes; history.examiner_suspects_clot yes; leg.calf_tender_vein both yes") == "left right ");
+}

@@ -142,7 +142,8 @@ TEST_CASE("planted: what stays in the bladder raises the nerves of the back with
   CHECK(untold_line(left_behind("200", "history.back_pain midline answer:yes"), "ces") == "raised");
   CHECK(untold_line(left_behind("350", "history.pain_below_knee left answer:yes"), "ces") == "raised");
   CHECK(untold_line(left_behind("199", "history.back_pain midline answer:yes"), "ces") == "none");
-  CHECK(untold_line(left_behind("350", "history.pop left answer:no"), "ces") == "none");
+  CHECK(untold_line(left_behind("350", "history.pop left answer:no"), "ces") == "raised");  // the complaint is of back and leg
+  CHECK(untold_line(visit_with("chronic_knee", "1980-01-01", "general.bladder_after_ml midline count:350;history.bladder_bowel_change midline answer:no"), "ces") == "none");
   CHECK(untold_line(visit_with("chronic_knee", "1980-01-01", "history.both_legs_weak midline answer:yes;history.saddle_numbness midline answer:yes"), "ces") == "raised");
   const KneeVisit weak = visit_with("chronic_knee", "1980-01-01", "history.both_legs_weak midline answer:yes;history.back_pain midline answer:no");
   CHECK(untold_asks(weak, "ces", "history.saddle_numbness"));
