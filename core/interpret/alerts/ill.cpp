@@ -4,6 +4,8 @@
 #include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/alerts/red_flag.hpp"
 
+#include <algorithm>
+
 namespace limbledger::interpret {
 
 using model::Side;
@@ -124,6 +126,8 @@ Raised acutely_ill(const Answers& answers, Side) {
   const Clue infection = led_by(either({heat, chill, answers.yes("history.unwell")}), {hot_foot});
   const Clue septic = every({fails, infection});
   const Clue twice = body_fails_twice(answers);
+  const auto failed = twice.because.written();  // one so far out counts as two, and is one
+  const bool two_fail = std::any_of(failed.begin(), failed.end(), [&](const model::Finding* one) { return one->item != failed.front()->item; });
   const bool infected = heat.is_yes() || hot_foot.is_yes() || chill.is_yes();
   Clue shock;
   if (!infected && bleeds_inside(answers, bleeds, together)) {
@@ -173,8 +177,8 @@ Raised acutely_ill(const Answers& answers, Side) {
                 : hot_newborn.is_yes()      ? "newborn"
                 : cold_newborn.is_yes()     ? "newborn_cold"
                 : lung.now.is_yes()         ? "lung_clot"
-                : twice.is_yes()            ? "failing"
-                : alone.is_yes()            ? "alone"
+                : twice.is_yes() && two_fail ? "failing"
+                : alone.is_yes() || twice.is_yes() ? "alone"
                 : cold_and_ill.is_yes()     ? "cold"
                 : together.clue.is_yes() && together.now ? (together.circulation && !together.pale ? (infected ? "raised" : "circulation") : (together.pale ? "pale" : (together.mottled ? "mottled" : "several")))
                 : lung.same_day.is_yes()    ? "lung_clot_same_day"

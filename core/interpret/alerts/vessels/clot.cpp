@@ -126,6 +126,22 @@ namespace {
   return counted.because.any([](const model::Finding* one) { return one->item.text != "general.oxygen_saturation"; }) ? counted : Clue{};
 }
 
+// Nothing but whether another cause is as likely keeps the points open: with either answer they are known.
+[[nodiscard]] bool only_cause_is_open(const Answers& answers, Side side) {
+  const View& view = answers.view();
+  const Clue cause = answers.yes("history.other_cause_as_likely", side);
+  if (cause.value != Tri::undetermined || cause.ask.empty()) {
+    return false;
+  }
+  model::Finding told;
+  told.item = {"history.other_cause_as_likely"};
+  told.side = side;
+  told.value = model::Answer{model::AnswerWord::yes};
+  const bool known_if_so = wells_two_or_more(View(view, told), side) != Tri::undetermined;
+  told.value = model::Answer{model::AnswerWord::no};
+  return known_if_so && wells_two_or_more(View(view, told), side) != Tri::undetermined;
+}
+
 }  // namespace
 
 Raised leg_clot(const Answers& answers, Side side) {
@@ -191,6 +207,14 @@ Raised leg_clot(const Answers& answers, Side side) {
     raised.clue = none.is_yes() ? negate(none) : fact(Tri::yes);
     raised.clue.because.add(none.is_yes() ? FindingTrail{} : entry.because);
     raised.what = "under_two";
+  }
+  // With either answer the leg is looked at the same day, and it waits for none (decision rules page, section 0: "if all completions agree").
+  const bool looked_for = scanned || answers.chosen("general.lab_d_dimer", Side::midline, {"lab_negative"}).is_yes() || long_explained(answers, side).is_yes();
+  if (raised.clue.value == Tri::undetermined && entry.is_yes() && wells.value == Tri::undetermined && bears.is_no() && chest.is_no() && !looked_for && !too_young_for_points(answers) &&
+      only_cause_is_open(answers, side)) {
+    raised.clue = fact(Tri::yes);
+    raised.clue.because = entry.because;
+    raised.what = "raised";
   }
   // Beside a swollen leg, a tender vein or a positive blood test no answer is a no: what explains it, and what was found, are both named.
   if ((found || tested.is_yes()) && raised.clue.is_no()) {

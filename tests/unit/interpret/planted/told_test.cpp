@@ -239,3 +239,33 @@ TEST_CASE("planted: a clot that is suspected is of the leg that swells, whicheve
   CHECK(legs("leg.calf_swelling left yes; leg.calf_tender_vein left yes; history.clot_before yes; history.examiner_suspects_clot yes") == "left ");
   CHECK(legs("leg.calf_swelling both yes; history.clot_before yes; history.examiner_suspects_clot yes; leg.calf_tender_vein both yes") == "left right ");
 }
+
+// Decision rules page, section 0: "if all completions agree, that result stands".
+TEST_CASE("planted: a swollen leg whose points only another cause keeps open is looked at the same day, as it is with either answer") {
+  const std::string known = "history.mechanism no_injury; leg.calf_swelling left yes; leg.calf_tender_vein left yes; history.cancer_active no; history.immobile_or_surgery_recent no; "
+                            "history.leg_paralysed_or_plaster left no; history.clot_before no; vessel.whole_leg_swollen left no; vessel.oedema_more_this_side left no; "
+                            "vessel.oedema_pitting left 0; vessel.veins_collateral left no; leg.calf_girth_10cm left 400; leg.calf_girth_10cm right 370; history.breathless no; history.examiner_suspects_clot no; body.pregnancy no; "
+                            "history.childbirth_recent no";
+  for (const char* cause : {"", "; history.other_cause_as_likely left yes", "; history.other_cause_as_likely left no"}) {
+    CAPTURE(cause);
+    CHECK(raised(visit("calf_pain", 1966, known + cause), "dvt"));
+  }
+  CHECK(line_of(visit("calf_pain", 1966, known), "dvt") == "raised");
+  CHECK(line_of(visit("calf_pain", 1966, known + "; general.lab_d_dimer lab_negative"), "dvt") == "none");
+}
+
+// One sign is told as one: "unresponsive or to pain only" (red flags page, summary of urgency).
+TEST_CASE("planted: who answers to pain only is told as one sign so far out, and as two where two fail") {
+  Bench bench = visit("free", 1960, "general.consciousness mind_pain");
+  const auto line = [&] {
+    for (const interpret::Alert& one : bench.assess().alerts) {
+      if (one.alert.text == "alert.acutely_ill") {
+        return one.message.text;
+      }
+    }
+    return std::string("none");
+  };
+  CHECK(line() == "msg.alert.acutely_ill.alone");
+  tell(bench, "general.blood_pressure_systolic 80");
+  CHECK(line() != "msg.alert.acutely_ill.alone");
+}
