@@ -80,6 +80,30 @@ void add_count_without_gate(const PageView& view, const interpret::Hypothesis& h
   return labels;
 }
 
+// What of it was tried or left, and has no value: it keeps the bands back as what nobody recorded does, and is no gap.
+[[nodiscard]] std::vector<std::string> minimum_not_done(const PageView& view) {
+  std::vector<std::string> labels;
+  const model::Sequence* sequence = view.edition.sequence(view.exam.complaint);
+  for (const model::SequenceStep& step : sequence != nullptr ? sequence->steps : std::vector<model::SequenceStep>{}) {
+    if (!step.minimum.value_or(false)) {
+      continue;
+    }
+    for (const Side side : {Side::right, Side::left, Side::midline}) {
+      bool tried = false, valued = false;
+      for (const model::Finding* finding : view.findings) {
+        const bool here = finding->item == step.item && finding->side == side;
+        const bool not_done = std::holds_alternative<model::NotDone>(finding->value);
+        tried = tried || (here && not_done);
+        valued = valued || (here && !not_done);
+      }
+      if (tried && !valued && (side == Side::midline || !one_sided(view) || side == *view.exam.side)) {
+        labels.push_back(view.label(step.item) + view.side_after(side));
+      }
+    }
+  }
+  return labels;
+}
+
 [[nodiscard]] bool other_side_lacks(const PageView& view) {
   return one_sided(view) && std::any_of(view.assessment.missing.begin(), view.assessment.missing.end(), [&](const interpret::MissingItem& one) {
            return one.side != *view.exam.side && one.side != Side::midline;
@@ -129,7 +153,8 @@ void add_count_without_gate(const PageView& view, const interpret::Hypothesis& h
   // Bands come only after the minimum set, so a page without them says why.
   const std::vector<std::string> missing = gaps(view);
   if (missing.empty()) {
-    section.plain(view.say("page.no_hypothesis"));
+    const std::vector<std::string> not_done = minimum_not_done(view);
+    section.plain(not_done.empty() ? view.say("page.no_hypothesis") : view.say("page.no_hypothesis_not_done", {{"items", joined(not_done, "; "), false, true}}));
     return section;
   }
   const bool raised = !raised_beside(view).empty();

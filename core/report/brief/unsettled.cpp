@@ -36,8 +36,8 @@ void add_unsettled_reading(const PageView& view, const Statement& statement, con
   }
 }
 
-// At the edge of published figures: its span stands in the table of comparisons, and is not said twice.
-[[nodiscard]] bool at_the_edge(const Statement& statement) { return statement.statement.text.starts_with("motion.norm:"); }
+// At the edge of published figures: its span stands in the table of comparisons, and is not said twice. One without its instrument is at no edge.
+[[nodiscard]] bool at_the_edge(const Statement& statement) { return statement.statement.text.starts_with("motion.norm:") && !statement.message.text.ends_with("needs_instrument"); }
 
 enum class OfReadings { sides, all_but_edges, edges };
 

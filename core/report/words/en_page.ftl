@@ -216,6 +216,7 @@ msg-page-gap_carried = { $item } ({ $origin }: fills no gap here)
 msg-page-bands_though_other = The minimum set of the side complained of is recorded; what is not examined on the other side keeps no line back.
 msg-page-not_weighed = Of what the impression names and no line here does, this edition holds no figures, or too little was found for them: that nothing is said of it speaks neither for it nor against it.
 msg-page-no_hypothesis_for = This edition holds no figures for { $part } that may be used: nothing is said in bands, whatever was examined
+msg-page-no_hypothesis_not_done = Nothing is said in bands, because of the minimum set this was not done: { $items }.
 msg-page-no_hypothesis = Nothing can be said: for these findings, this age or this complaint there are no figures that may be used.
 msg-page-compared = Compared with published figures, the other side and last time
 msg-page-nothing_past = With last time nothing is compared here: that says nothing of a change.

@@ -383,3 +383,27 @@ TEST_CASE("the invented people are consistent: days in their order, one side, an
     }
   }
 }
+
+TEST_CASE("a step of the minimum set that was not done is named where the bands are missing, and a motion without its instrument is said to lie at no edge") {
+  auto read = document("football");
+  bool not_done = false, without = false;
+  for (auto& finding : read.findings) {
+    if (finding.item.text == "knee.lachman" && finding.side == model::Side::left) {
+      finding.value = model::NotDone{model::WhyNot::pain, std::nullopt};
+      not_done = true;
+    }
+    if (finding.item.text == "knee.extension_passive") {
+      finding.instrument.reset();
+      without = true;
+    }
+  }
+  REQUIRE(not_done);
+  REQUIRE(without);
+  const std::string note = on_one_line(note_page(Printer(read)));
+  CHECK(has(note, "Nothing is said in bands, because of the minimum set this was not done: Lachman test, LEFT."));
+  CHECK_FALSE(has(note, "Nothing can be said"));
+  const std::string early = section(note_page(Printer(read)), "Within the error of measurement, and rules without a result");
+  const std::size_t edge = early.find("reaches past their edge");
+  CHECK(has(early, "needs the instrument"));
+  CHECK((edge == std::string::npos || early.find("Knee extension, passive", edge) == std::string::npos || early.find("Knee extension, passive", edge) > early.find("Rules without a result", edge)));
+}
