@@ -4,6 +4,7 @@
 #include "core/interpret/contradict/named_side.hpp"
 #include "core/interpret/contradictions.hpp"
 #include "core/interpret/evidence/judge.hpp"
+#include "core/interpret/explained.hpp"
 #include "core/interpret/function/short_stance.hpp"
 #include "core/interpret/knee/beside.hpp"
 #include "core/interpret/knee/effusion.hpp"
@@ -19,6 +20,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <list>
 #include <string_view>
 
 namespace limbledger::interpret {
@@ -203,11 +205,18 @@ Result<Working> explain(const model::Exam& exam, const std::optional<model::Pers
       found.push_back(&judged.working);
     }
   }
+  std::list<Working> dangers;
+  for (const JudgedFlag& judged : all.watched.flags) {
+    const bool shown = ask.protected_ || !judged.row->protected_.value_or(false);
+    if (shown && (danger_name(judged) == statement.text || judged.row->alert.text == statement.text)) {
+      found.push_back(&dangers.emplace_back(explained(view, judged)));
+    }
+  }
   if (found.size() == 1) {
     return std::move(*found.front());
   }
   if (found.empty()) {
-    return wire::Fault{"statement.unknown", "/statement", "a statement, rule or hypothesis of this assessment"};
+    return wire::Fault{"statement.unknown", "/statement", "a statement, rule, hypothesis or danger of this assessment"};
   }
   return wire::Fault{"statement.unknown", "/statement", "the name with its side, such as " + found.front()->statement.text};
 }

@@ -1,4 +1,4 @@
-// statement.explain: the working of one statement or rule, of a recorded exam or of a document.
+// statement.explain: the working of one statement, rule, hypothesis or danger, of a recorded exam or of a document.
 #pragma once
 
 #include "core/service/methods/say/document.hpp"
@@ -19,7 +19,7 @@ constexpr auto notes(const StatementExplainParams*) {
   return std::array{
       wire::Note{"exam", "exactly one of exam and document; with it the ledger must be unlocked"},
       wire::Note{"statement",
-                 "motion.norm:knee.flexion_passive:left, or a rule or hypothesis with its side: rule.ottawa_knee:left, condition.acl_tear:left"},
+                 "motion.norm:knee.flexion_passive:left, or a rule, hypothesis or danger with its side: rule.ottawa_knee:left, condition.acl_tear:left, alert.bleed_joint:left (raised, answered no or open)"},
       wire::Note{"priors", "as they were given to the assessment that is explained"},
       wire::Note{"language", "en, es or fr: message and changes_if also in words, as in exam.assess; the lines of the working stay as they are"}};
 }

@@ -171,6 +171,16 @@ void add_working_texts(const model::Exam& exam, const Sentences& sentences, cons
       working.text = sentences.whole(report::rule_short(one, exam, sentences.words()));
     }
   }
+  for (const interpret::Flag& one : assessment.flags) {
+    if (one.flag.text + (one.side ? ":" + std::string(interpret::side_word(*one.side)) : std::string()) == working.statement.text) {
+      working.text = one.text;
+    }
+  }
+  for (const interpret::Alert& one : assessment.alerts) {
+    if (one.alert.text + (one.side ? ":" + std::string(interpret::side_word(*one.side)) : std::string()) == working.statement.text) {
+      working.text = one.text;
+    }
+  }
   working.changes_if_text.emplace();
   for (const model::MessageId& message : working.changes_if) {
     working.changes_if_text->push_back(sentences.whole(sentences.words().say(message.text)));

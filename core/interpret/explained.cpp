@@ -1,0 +1,62 @@
+#include "core/interpret/explained.hpp"
+
+#include <string>
+
+namespace limbledger::interpret {
+
+namespace {
+
+void add_answers(const View& view, const FindingTrail& trail, std::string_view state, Working& working) {
+  for (const model::Finding* finding : trail.written()) {
+    working.inputs.push_back({finding->finding, model::Word{finding->item.text}, model::Word{std::string(state)}, std::nullopt});
+    const model::Item* item = view.edition().item(finding->item);
+    const std::string place = finding->side == model::Side::midline && (item == nullptr || item->sides.size() == 1) ? std::string() : ":" + std::string(side_word(finding->side));
+    working.lines.push_back({finding->item.text + place + " " + std::string(state)});
+  }
+}
+
+[[nodiscard]] std::string class_word(const Raised& raised) {
+  const std::string word = raised.urgency == AlertClass::now ? "now" : (raised.urgency == AlertClass::same_day ? "same_day" : "two_weeks");
+  return "class " + word + (raised.interrupts ? ", interrupts" : "");
+}
+
+}  // namespace
+
+std::string danger_name(const JudgedFlag& judged) {
+  return judged.row->alert.text + (judged.side ? ":" + std::string(side_word(*judged.side)) : std::string());
+}
+
+Working explained(const View& view, const JudgedFlag& judged) {
+  const Clue& clue = judged.raised.clue;
+  const std::string name = judged.row->alert.text.substr(judged.row->alert.text.find('.') + 1);
+  Working working;
+  working.statement = {danger_name(judged)};
+  working.message = {clue.is_yes() ? "msg.alert." + name + "." + std::string(judged.raised.what) : "msg.flag." + name};
+  add_answers(view, clue.because, clue.is_yes() ? "speaks_for_it" : "points_to_it", working);
+  add_answers(view, clue.against, "speaks_against_it", working);
+  add_answers(view, clue.open, "no_answer", working);
+  for (const ToAsk& ask : waits_for(judged.raised).ask.written()) {
+    const std::string place = ask.side == model::Side::midline ? std::string() : ":" + std::string(side_word(ask.side));
+    working.inputs.push_back({std::nullopt, model::Word{ask.item->item.text}, model::Word{"not_asked"}, std::nullopt});
+    working.lines.push_back({ask.item->item.text + place + " not_asked"});
+  }
+  for (const model::SourceId& source : judged.row->sources) {
+    working.rows.push_back({model::RowId{judged.row->alert.text}, source, judged.row->status, wire::Raw{"{\"harm_minutes\":" + std::to_string(judged.row->harm_minutes.steps) + "}"}});
+  }
+  if (clue.is_yes()) {
+    working.formula = {"raised by recorded answers: all that speak for it are named"};
+    working.lines.push_back({class_word(judged.raised)});
+    working.changes_if.push_back({"msg.change.answer_corrected"});
+  } else if (clue.is_no()) {
+    working.formula = {"answered no by recorded answers"};
+    working.changes_if.push_back({"msg.change.answer_corrected"});
+  } else {
+    working.formula = {"open: neither raised nor answered no by what is recorded"};
+  }
+  if (!waits_for(judged.raised).ask.empty()) {
+    working.changes_if.push_back({"msg.change.answer_to_what_is_asked"});
+  }
+  return working;
+}
+
+}  // namespace limbledger::interpret

@@ -1,0 +1,14 @@
+// Why a danger is raised, was answered no or is still open, to be checked by hand: which answers say what, which are missing, the page it comes from
+// and what would change it. Made of the same clue that raised it. What is protected is explained where it may be shown, and nowhere else.
+#pragma once
+
+#include "core/interpret/alerts/alerts.hpp"
+
+namespace limbledger::interpret {
+
+// alert.septic_adult:left; of the person as a whole without a side.
+[[nodiscard]] std::string danger_name(const JudgedFlag& judged);
+// Source: the row of the danger (sources, status, time to harm); clinical safety, C2.
+[[nodiscard]] Working explained(const View& view, const JudgedFlag& judged);
+
+}  // namespace limbledger::interpret
