@@ -155,10 +155,7 @@ Raised leg_clot(const Answers& answers, Side side) {
   const bool sore_alike = vein.is_yes() && suspects.is_no() && answers.yes("leg.calf_tender_vein", other_side(side)).is_yes();
   const Clue tender = another.is_yes() ? every({vein, another}) : every({vein, circumstance(negate(injured(answers))), fact(!sore_alike)});
   const Clue whole = whole_leg_swollen(answers, side);
-  // Who suspects a clot and found one leg to swell suspects it there, whichever leg is complained of.
-  const auto shows = [&](Side one) { return answers.any_yes({"leg.calf_swelling", "leg.calf_tender_vein"}, one).is_yes() || whole_leg_swollen(answers, one).is_yes() || calf_measured_fuller(answers, one).is_yes(); };
-  const Clue suspected_here = suspects.is_yes() && shows(other_side(side)) && !shows(side) ? Clue{} : suspects;
-  const Clue entry = either({led_by(answers.yes("leg.calf_swelling", side), {fuller}), whole, unasked(tender), suspected_here});
+  const Clue entry = either({led_by(answers.yes("leg.calf_swelling", side), {fuller}), whole, unasked(tender), suspects});
   // Signs that were counted stand beside what is told: who says no, or cannot say, may still lack breath (our own rule).
   const Clue chest = led_by(answers.yes("history.breathless"), {counted_of_chest(answers)});
   const Clue bears = bare_no(pregnant(answers));
