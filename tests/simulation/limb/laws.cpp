@@ -195,7 +195,7 @@ void leaves_its_trace(const Bench& made, const model::Finding& finding, const Be
 // open, to be asked after, or another that is raised in its place; a full pulse alone may answer it.
 //  - Blood of a foot (C2: "pulseless or cold limb", and an ordinary day does not interrupt): its pulse felt, or the other foot as cold, or that one
 //    without the pulse that is not felt here.
-//  - An open break: an ulcer there, so that the wound may be old.
+//  - An open break: an ulcer there, seen or told to be old, so that the wound may be old.
 //  - A knee out of joint: a kneecap that is seen aside, which is then the danger by itself.
 bool says_which(const model::Finding& finding, const interpret::Flag& flag, const interpret::Flag* now, const Said& with) {
   const auto* grade = std::get_if<model::Grade>(&finding.value);
@@ -213,7 +213,7 @@ bool says_which(const model::Finding& finding, const interpret::Flag& flag, cons
     return full || ((felt || alike) && open);
   }
   if (flag.flag.text == "alert.open_fx") {
-    return here && finding.item.text == "skin.ulcer" && yes && open;
+    return here && (finding.item.text == "skin.ulcer" || finding.item.text == "history.foot_ulcer_over_2_weeks") && yes && open;
   }
   const bool aside = choice != nullptr && finding.item.text == "knee.look_patella_height" && choice->choice.text == "laterally_displaced";
   return flag.flag.text == "alert.knee_disloc_vasc" && here && aside && open &&
