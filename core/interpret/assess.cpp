@@ -1,5 +1,6 @@
 #include "core/interpret/assess.hpp"
 
+#include "core/interpret/after/urgent_way.hpp"
 #include "core/interpret/body.hpp"
 #include "core/interpret/contradict/named_side.hpp"
 #include "core/interpret/contradictions.hpp"
@@ -208,7 +209,7 @@ Result<Working> explain(const model::Exam& exam, const std::optional<model::Pers
   std::list<Working> dangers;
   for (const JudgedFlag& judged : all.watched.flags) {
     const bool shown = ask.protected_ || !judged.row->protected_.value_or(false);
-    if (shown && (danger_name(judged) == statement.text || judged.row->alert.text == statement.text)) {
+    if (shown && (statement_name(judged) == statement.text || judged.row->alert.text == statement.text)) {
       found.push_back(&dangers.emplace_back(explained(view, judged)));
     }
   }

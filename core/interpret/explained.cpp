@@ -1,5 +1,7 @@
 #include "core/interpret/explained.hpp"
 
+#include "core/interpret/after/urgent_way.hpp"
+
 #include <string>
 
 namespace limbledger::interpret {
@@ -22,15 +24,11 @@ void add_answers(const View& view, const FindingTrail& trail, std::string_view s
 
 }  // namespace
 
-std::string danger_name(const JudgedFlag& judged) {
-  return judged.row->alert.text + (judged.side ? ":" + std::string(side_word(*judged.side)) : std::string());
-}
-
 Working explained(const View& view, const JudgedFlag& judged) {
   const Clue& clue = judged.raised.clue;
   const std::string name = judged.row->alert.text.substr(judged.row->alert.text.find('.') + 1);
   Working working;
-  working.statement = {danger_name(judged)};
+  working.statement = {statement_name(judged)};
   working.message = {clue.is_yes() ? "msg.alert." + name + "." + std::string(judged.raised.what) : "msg.flag." + name};
   add_answers(view, clue.because, clue.is_yes() ? "speaks_for_it" : "points_to_it", working);
   add_answers(view, clue.against, "speaks_against_it", working);

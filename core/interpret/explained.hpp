@@ -6,8 +6,6 @@
 
 namespace limbledger::interpret {
 
-// alert.septic_adult:left; of the person as a whole without a side.
-[[nodiscard]] std::string danger_name(const JudgedFlag& judged);
 // Source: the row of the danger (sources, status, time to harm); clinical safety, C2.
 [[nodiscard]] Working explained(const View& view, const JudgedFlag& judged);
 

@@ -1,5 +1,6 @@
 #include "core/interpret/after/urgent_way.hpp"
 
+#include "core/interpret/alerts/alerts.hpp"
 #include "core/interpret/view.hpp"
 
 #include <algorithm>
@@ -39,6 +40,8 @@ std::optional<UrgentWay> urgent_way(const std::vector<Alert>& alerts, const std:
 }
 
 std::string statement_name(const Alert& alert) { return with_side(alert.alert.text, alert.side); }
+std::string statement_name(const Flag& flag) { return with_side(flag.flag.text, flag.side); }
+std::string statement_name(const JudgedFlag& judged) { return with_side(judged.row->alert.text, judged.side); }
 std::string statement_name(const RuleResult& rule) { return with_side(rule.rule.text, rule.side); }
 std::string statement_name(const Hypothesis& hypothesis) { return with_side(hypothesis.hypothesis.text, hypothesis.side); }
 

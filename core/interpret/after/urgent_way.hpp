@@ -12,12 +12,16 @@
 
 namespace limbledger::interpret {
 
+struct JudgedFlag;  // alerts/alerts.hpp
+
 // Nothing where no alert of class now stands unanswered; what is kept apart for a person's protection counts for nothing here.
 [[nodiscard]] std::optional<UrgentWay> urgent_way(const std::vector<Alert>& alerts, const std::optional<model::Place>& place,
                                                   const reference::Edition& edition);
 
 // The name that a disagreement with it carries: "rule.ottawa_knee:left", "alert.scfe:left", "alert.ces".
 [[nodiscard]] std::string statement_name(const Alert& alert);
+[[nodiscard]] std::string statement_name(const Flag& flag);
+[[nodiscard]] std::string statement_name(const JudgedFlag& judged);
 [[nodiscard]] std::string statement_name(const RuleResult& rule);
 [[nodiscard]] std::string statement_name(const Hypothesis& hypothesis);
 // Whether the assessment holds one of that name.

@@ -184,12 +184,10 @@ Clue poor_flow(const Answers& answers, Side side, const Clue& poor, const Clue& 
   if (!poor.is_yes() && !blue.is_yes()) {
     return {};
   }
-  // Touch that is gone at one place of the foot counts beside a blue foot that the other does not share (our own rule).
-  const bool other_blue = answers.chosen("vessel.foot_colour", other_side(side), {"colour_blue", "colour_dusky"}).is_yes();
-  const Clue untouched = other_blue ? Clue{} : answers.any_chosen(touched_below, side, {"not_felt"});
-  const Clue nerve = led_by(fails, {untouched, answers.yes("nerve.sensation_foot_reduced", side),
-                                    answers.chosen("nerve.sensation_loss_level", side, {"loss_beyond_toes", "loss_whole_foot_or_more"})});
-  return led_by(every({poor, nerve}), {every({blue, led_by(poor, {nerve})})});
+  // Touch that is gone at one place of the foot counts beside that colour; felt pulses answer it as they do cold (our own rule).
+  const Clue untouched = answers.any_chosen(touched_below, side, {"not_felt"});
+  const Clue nerve = led_by(fails, {answers.yes("nerve.sensation_foot_reduced", side), answers.chosen("nerve.sensation_loss_level", side, {"loss_beyond_toes", "loss_whole_foot_or_more"})});
+  return led_by(every({poor, nerve}), {every({blue, led_by(poor, {nerve, untouched})})});
 }
 
 namespace {

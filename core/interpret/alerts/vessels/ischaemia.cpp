@@ -42,19 +42,19 @@ namespace {
                 {answers.yes("history.pain_out_of_proportion", foot.side), answers.yes("history.both_legs_weak"), foot.hurt.is_yes() ? Clue{} : foot.told_rest_pain});
 }
 
+[[nodiscard]] bool is_found(const Clue& one) { return one.is_yes(); }
+[[nodiscard]] bool two_signs(const Feet& feet) { return std::count_if(feet.here.begin(), feet.here.end(), &is_found) >= 2; }
+
 // Two of cold, of an ill colour and slow to fill, and the other foot is not known to have any of them: who cannot tell of pain is not asked for a symptom
 // (clinical safety, C13; our own rule).
-[[nodiscard]] bool two_signs_of_one_side(const Feet& feet) {
-  const auto yes = [](const Clue& one) { return one.is_yes(); };
-  return std::count_if(feet.here.begin(), feet.here.end(), yes) >= 2 && std::none_of(feet.there.begin(), feet.there.end(), yes);
-}
+[[nodiscard]] bool two_signs_of_one_side(const Feet& feet) { return two_signs(feet) && std::none_of(feet.there.begin(), feet.there.end(), &is_found); }
 
 [[nodiscard]] Clue feeling_untold(const FootBlood& foot) {
   return foot.answers.stopped("nerve.sensation_foot_reduced", foot.side, {model::WhyNot::not_reliable, model::WhyNot::cannot_answer});
 }
 
-// Told to have turned cold, pale or numb suddenly it needs no other symptom where neither pulse is felt, or two signs are of this foot alone (our own
-// rule: the question holds the symptom).
+// Told to have turned cold, pale or numb suddenly it needs no other symptom where neither pulse is felt, or it has two of those signs (our own rule: the
+// question holds the symptom, and is of this foot).
 [[nodiscard]] Clue symptom_of_no_blood(const FootBlood& foot, const Clue& perfusion) {
   const Answers& answers = foot.answers;
   const Side side = foot.side;
@@ -63,7 +63,8 @@ namespace {
                                 answers.no("ankle.movement", side), answers.yes("history.pain_out_of_proportion", side)}),
                         {foot.rest_pain, answers.yes("history.numb_or_tingling", side), numb_foot(answers, side), foot.fails, answers.yes("history.both_legs_weak"),
                          answers.chosen("nerve.sensation_loss_level", side, {"loss_toes_only", "loss_beyond_toes", "loss_whole_foot_or_more"}), perfusion.is_no() ? Clue{} : newly_numb(answers, side),
-                         foot.toes, foot.sudden.is_yes() && (two_signs_of_one_side(foot.feet) || (foot.dorsal.is_yes() && foot.tibial.is_yes())) ? foot.sudden : Clue{}, two_signs_of_one_side(foot.feet) ? led_by(cannot_tell_of_pain(answers, side), {feeling_untold(foot)}) : Clue{}});
+                         foot.toes, foot.sudden.is_yes() && (two_signs(foot.feet) || (foot.dorsal.is_yes() && foot.tibial.is_yes())) ? foot.sudden : Clue{},
+                         two_signs_of_one_side(foot.feet) ? led_by(cannot_tell_of_pain(answers, side), {feeling_untold(foot)}) : Clue{}});
   // Both lost within this exam, or the one and no signal: that is new by itself, and waits neither for an injury nor for pain or numbness ("pulse newly
   // absent": red flags page, section 5).
   if (foot.gone.is_yes() && ((foot.dorsal_gone.is_yes() && foot.tibial_gone.is_yes()) || foot.unheard.is_yes() || (foot.above_gone.is_yes() && !foot.feet.here[0].is_no()))) {

@@ -172,12 +172,12 @@ void add_working_texts(const model::Exam& exam, const Sentences& sentences, cons
     }
   }
   for (const interpret::Flag& one : assessment.flags) {
-    if (one.flag.text + (one.side ? ":" + std::string(interpret::side_word(*one.side)) : std::string()) == working.statement.text) {
+    if (interpret::statement_name(one) == working.statement.text) {
       working.text = one.text;
     }
   }
   for (const interpret::Alert& one : assessment.alerts) {
-    if (one.alert.text + (one.side ? ":" + std::string(interpret::side_word(*one.side)) : std::string()) == working.statement.text) {
+    if (interpret::statement_name(one) == working.statement.text) {
       working.text = one.text;
     }
   }

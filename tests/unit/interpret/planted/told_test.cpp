@@ -212,14 +212,19 @@ TEST_CASE("planted: the hanging leg not straightened, the hip turned in face dow
 }
 
 // Section 5, "one perfusion sign + one symptom"; which word and which touch is one, our own rule. The rash: as of one that was told.
-TEST_CASE("planted: a foot that was told to turn cold, pale or numb suddenly needs no more beside two signs; touch that is gone counts beside a foot that alone is blue; a rash that is seen is one") {
+TEST_CASE("planted: a foot that was told to turn cold, pale or numb suddenly needs no more beside two signs; touch that is gone counts beside a blue foot whose pulses nobody felt full; a rash that is seen is one") {
   const std::string no_pulse = "vessel.pulse_dorsalis_pedis left 0; vessel.pulse_posterior_tibial left 0";
   CHECK(is_now(visit("whole_limb", 1951, "history.cold_pale_sudden left yes; " + no_pulse), "ali"));
   CHECK_FALSE(raised(visit("whole_limb", 1951, "history.cold_pale_sudden left no; " + no_pulse), "ali"));
   CHECK(is_now(visit("whole_limb", 1951, "history.cold_pale_sudden left yes; vessel.foot_cold left yes; vessel.foot_cold right no; vessel.foot_colour left colour_pale"), "ali"));
+  CHECK(is_now(visit("whole_limb", 1951, "history.cold_pale_sudden left yes; vessel.foot_cold both yes; vessel.foot_colour both colour_pale"), "ali"));
   const std::string blue = "body.cast left cast_shin; vessel.foot_colour left colour_blue; nerve.touch_first_web left not_felt; ";
   CHECK(is_now(visit("after_plaster", 1973, blue), "ali"));
-  CHECK_FALSE(raised(visit("after_plaster", 1973, blue + "vessel.foot_colour right colour_blue"), "ali"));
+  CHECK(is_now(visit("after_plaster", 1973, blue + "vessel.foot_colour right colour_blue"), "ali"));
+  CHECK_FALSE(raised(visit("after_plaster", 1973, blue + "vessel.pulse_dorsalis_pedis both 2; vessel.pulse_posterior_tibial both 2"), "ali"));
+  // Poor pulses and a sole that feels nothing are of years where sugar is: no sign of now without that colour.
+  CHECK_FALSE(raised(visit("diabetic_foot", 1955, "history.diabetes yes; vessel.pulse_dorsalis_pedis left 0; vessel.pulse_posterior_tibial left 1; vessel.pulse_dorsalis_pedis right 1; "
+                                                  "vessel.pulse_posterior_tibial right 1; nerve.touch_sole left not_felt; history.numb_or_tingling left yes; history.weeks_since_onset 0"), "ali"));
   const std::string child = "general.temperature 394; vessel.foot_cold both yes; history.unwell yes; ";
   CHECK(is_now(visit("limping_child", 2024, child + "skin.rash left yes"), "acutely_ill"));
   CHECK_FALSE(raised(visit("limping_child", 2024, child + "skin.rash both no"), "acutely_ill"));
