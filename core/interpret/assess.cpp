@@ -214,6 +214,7 @@ Result<Working> explain(const model::Exam& exam, const std::optional<model::Pers
     }
   }
   if (found.size() == 1) {
+    add_what_changes(edition, *found.front());
     return std::move(*found.front());
   }
   if (found.empty()) {

@@ -2,7 +2,9 @@
 
 #include "core/interpret/after/urgent_way.hpp"
 
+#include <algorithm>
 #include <string>
+#include <vector>
 
 namespace limbledger::interpret {
 
@@ -15,6 +17,24 @@ void add_answers(const View& view, const FindingTrail& trail, std::string_view s
     const std::string place = finding->side == model::Side::midline && (item == nullptr || item->sides.size() == 1) ? std::string() : ":" + std::string(side_word(finding->side));
     working.lines.push_back({finding->item.text + place + " " + std::string(state)});
   }
+}
+
+// Of a condition, the groups of tests of which nothing is recorded, each with its tests: a result there would speak beside the others.
+[[nodiscard]] std::vector<std::string> groups_unheard(const reference::ConditionGroups& condition, const Working& working) {
+  std::vector<std::string> out;
+  for (const reference::EvidenceGroup& group : condition.groups) {
+    const bool heard = std::any_of(group.members.begin(), group.members.end(), [&](const reference::GroupMember& member) {
+      return std::any_of(working.inputs.begin(), working.inputs.end(), [&](const WorkingInput& input) { return input.input == member.test; });
+    });
+    if (!heard) {
+      std::string line = "nothing recorded of " + group.group.text + ":";
+      for (const reference::GroupMember& member : group.members) {
+        line += " " + member.test.text;
+      }
+      out.push_back(line);
+    }
+  }
+  return out;
 }
 
 [[nodiscard]] std::string class_word(const Raised& raised) {
@@ -35,7 +55,7 @@ Working explained(const View& view, const JudgedFlag& judged) {
   add_answers(view, clue.open, "no_answer", working);
   for (const ToAsk& ask : waits_for(judged.raised).ask.written()) {
     const std::string place = ask.side == model::Side::midline ? std::string() : ":" + std::string(side_word(ask.side));
-    working.inputs.push_back({std::nullopt, model::Word{ask.item->item.text}, model::Word{"not_asked"}, std::nullopt});
+    working.inputs.push_back({std::nullopt, model::Word{ask.item->item.text}, model::Word{"not_asked"}, std::nullopt, ask.side});
     working.lines.push_back({ask.item->item.text + place + " not_asked"});
   }
   for (const model::SourceId& source : judged.row->sources) {
@@ -55,6 +75,21 @@ Working explained(const View& view, const JudgedFlag& judged) {
     working.changes_if.push_back({"msg.change.answer_to_what_is_asked"});
   }
   return working;
+}
+
+void add_what_changes(const reference::Edition& edition, Working& working) {
+  const auto& conditions = edition.evidence().groups;
+  const std::string name = working.statement.text.substr(0, working.statement.text.find(':'));
+  const auto condition = std::find_if(conditions.begin(), conditions.end(), [&](const reference::ConditionGroups& one) { return one.condition.text == name; });
+  if (condition != conditions.end()) {
+    for (std::string& line : groups_unheard(*condition, working)) {
+      working.lines.push_back({std::move(line)});
+      working.changes_if = {{"msg.change.test_of_group"}};
+    }
+  }
+  if (working.changes_if.empty() || condition != conditions.end()) {
+    working.changes_if.push_back({"msg.change.answer_corrected"});
+  }
 }
 
 }  // namespace limbledger::interpret

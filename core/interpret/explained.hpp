@@ -9,4 +9,8 @@ namespace limbledger::interpret {
 // Source: the row of the danger (sources, status, time to harm); clinical safety, C2.
 [[nodiscard]] Working explained(const View& view, const JudgedFlag& judged);
 
+// What nothing else says would change it: of a hypothesis the groups of tests of which nothing is recorded, and always that an answer it
+// rests on was wrong.
+void add_what_changes(const reference::Edition& edition, Working& working);
+
 }  // namespace limbledger::interpret

@@ -337,8 +337,9 @@ struct WorkingInput {
   std::optional<model::Word> input;
   std::optional<model::Word> state;
   std::optional<model::Degrees> deg;
+  std::optional<model::Side> side = std::nullopt;  // of an item without a finding
 };
-BOOST_DESCRIBE_STRUCT(WorkingInput, (), (finding, input, state, deg))
+BOOST_DESCRIBE_STRUCT(WorkingInput, (), (finding, input, state, deg, side))
 
 struct WorkingRow {
   model::RowId row;

@@ -14,13 +14,7 @@
 
 namespace limbledger::report {
 
-namespace {
-
-using interpret::RuleResult;
-using interpret::Statement;
-
-// Params as arguments: numbers choose and are not isolated, words are ours.
-[[nodiscard]] Args args_of(const wire::Raw& params) {
+Args args_of(const wire::Raw& params) {
   Args args;
   const auto document = wire::parse(params.json);
   if (!document) {
@@ -34,6 +28,12 @@ using interpret::Statement;
   return args;
 }
 
+namespace {
+
+using interpret::RuleResult;
+using interpret::Statement;
+
+// Params as arguments: numbers choose and are not isolated, words are ours.
 [[nodiscard]] std::string text_of(const Args& args, std::string_view name) {
   for (const Arg& arg : args) {
     if (arg.name == name) {

@@ -49,6 +49,8 @@ struct StatementWords {
 // `most`: of what is asked, so many by name and the others by count.
 [[nodiscard]] std::string question_text(const interpret::Question& question, const Words& words, const reference::Edition& edition,
                                         std::size_t most = 1000);
+// The members of a flat object, in their order; empty where it is none.
+[[nodiscard]] Args args_of(const wire::Raw& params);
 [[nodiscard]] std::string contradiction_text(const interpret::Contradiction& contradiction, const Words& words);
 
 }  // namespace limbledger::report

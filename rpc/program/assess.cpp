@@ -1,7 +1,9 @@
 #include "core/reference/edition.hpp"
 #include "core/report/page.hpp"
+#include "core/report/working/working_page.hpp"
 #include "core/service/methods/people/dates.hpp"
 #include "core/service/methods/say/document.hpp"
+#include "core/service/methods/say/explain.hpp"
 #include "core/service/methods/say/texts.hpp"
 #include "core/wire/read.hpp"
 #include "core/wire/write.hpp"
@@ -62,19 +64,56 @@ constexpr std::string_view document_path = "/document";
 
 }  // namespace
 
+namespace {
+
+[[nodiscard]] report::PageNames names_of(const service::ExamDocument& document, const report::Words& words) {
+  report::PageNames names;
+  MachineWorld world;
+  names.now = service::now_if_right(world.now());  // as a note: a day that was named may have passed
+  if (document.ledger_kind) {
+    names.banner = service::banner_of(static_cast<service::LedgerKind>(*document.ledger_kind), words);
+  }
+  if (document.names) {
+    service::take_names(*document.names, words, names);
+  }
+  return names;
+}
+
+[[nodiscard]] interpret::Working working_of(service::Context& context, const service::DocumentAssessParams& params, const Options& options) {
+  service::StatementExplainParams asked;
+  asked.document = params.document;
+  asked.statement = {options.explain};
+  asked.language = params.language;
+  auto working = service::explain_document(context, asked);
+  if (!working) {
+    wire::Refusal refusal = working.error();
+    if (refusal.faults.front().code == "statement.unknown") {
+      throw Problem(ExitCode::bad_answer, options.explain + ": not of this assessment, or of both sides\n  what to do: limbledger assess " + options.file + " --names lists what can be explained");
+    }
+    throw faulty(std::move(refusal), options.file);
+  }
+  return std::move(*working);
+}
+
+}  // namespace
+
 ExitCode assess(const Options& options) {
-  const service::DocumentAssessParams params = read_document(options);
+  service::DocumentAssessParams params = read_document(options);
   service::Context context;
   context.edition = reference::built_in_edition();
   const report::Words* words = report::built_in_words();
   if (context.edition == nullptr || words == nullptr) {
     throw Problem(ExitCode::internal, "the facts or words built into this program do not load\n  what to do: build it again and run its tests");
   }
+  const bool in_words = !options.explain.empty() || options.names;
+  if (in_words) {
+    params.language = model::Word{"en"};
+  }
   const auto assessment = service::document_assess(context, params);
   if (!assessment) {
     throw faulty(assessment.error(), options.file);
   }
-  if (options.json) {
+  if (options.json && !in_words) {
     std::cout << wire::write(*assessment) << "\n";
     return ExitCode::done;
   }
@@ -82,16 +121,18 @@ ExitCode assess(const Options& options) {
   if (!checked) {
     throw faulty(checked.error(), options.file);
   }
-  report::PageNames names;
-  MachineWorld world;
-  names.now = service::now_if_right(world.now());  // as a note: a day that was named may have passed
-  if (params.document.ledger_kind) {
-    names.banner = service::banner_of(static_cast<service::LedgerKind>(*params.document.ledger_kind), *words);
+  const report::PageNames names = names_of(params.document, *words);
+  if (!in_words) {
+    std::cout << report::exam_page(checked->exam, checked->person, *assessment, *words, *context.edition, names);
+    return ExitCode::done;
   }
-  if (params.document.names) {
-    service::take_names(*params.document.names, *words, names);
+  const report::PageView view(checked->exam, checked->person, *assessment, *words, *context.edition, names);
+  if (options.names) {
+    std::cout << report::sheet_text(report::names_sheet(view), *words);
+    return ExitCode::done;
   }
-  std::cout << report::exam_page(checked->exam, checked->person, *assessment, *words, *context.edition, names);
+  const interpret::Working working = working_of(context, params, options);
+  std::cout << (options.json ? wire::write(working) + "\n" : report::sheet_text(report::working_sheet(view, working), *words));
   return ExitCode::done;
 }
 

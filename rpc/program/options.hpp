@@ -45,6 +45,8 @@ struct Options {
   int number = 0;                          // of the token to be ended
   std::string file;  // "-": the standard input
   bool json = false;
+  std::string explain;                     // of assess: the name whose working is printed; empty: the whole page
+  bool names = false;                      // of assess: the names that can be explained
   ClinicList list{};
   std::string day;                         // of a list; empty: today
   bool report = false;                     // of count: kept as a report

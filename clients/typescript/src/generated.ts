@@ -2608,6 +2608,7 @@ export interface WorkingInput {
    * deg, in steps of 0.1
    */
   deg?: number;
+  side?: Side;
 }
 export interface WorkingRow {
   row: Name;

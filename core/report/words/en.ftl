@@ -131,7 +131,6 @@ msg-group_at_months = { $low ->
 
 ## What would change a statement.
 
-msg-change-answer_corrected = a correction of one of these answers
 msg-change-answer_to_what_is_asked = an answer to what is asked
 msg-change-repeat_reading = a repeated reading, or an instrument with a smaller error
 msg-change-age_or_sex = a closer age, or which figures to compare with

@@ -193,6 +193,19 @@ await count.check('a rule that was listed is one that judges: its result has the
   return result.outcome === 'positive' && result.edition === listed.edition
     && JSON.stringify(result.inputs.map(({ input }) => input)) === JSON.stringify(listed.asks.map(({ input }) => input));
 });
+await count.check('assess --names lists what --explain takes, and --explain prints the working with its sources', () => {
+  const file = at('rule.json');
+  const names = run(['assess', file, '--names']);
+  const name = names.out.split('\n').map((line) => line.match(/^ {2}- (rule\.up_and_go\S*)/)?.[1]).find(Boolean);
+  const said = run(['assess', file, '--explain', name]);
+  const json = JSON.parse(run(['assess', file, '--explain', name, '--json']).out);
+  return names.code === 0 && said.code === 0 && said.out.includes(`WORKING of ${name}`) && json.statement === name && json.rows.length > 0
+    && said.out.includes(json.rows[0].source);
+});
+await count.check('a name that cannot be explained ends with 1 and says how the names are listed', () => {
+  const wrong = run(['assess', at('rule.json'), '--explain', 'alert.none']);
+  return wrong.code === 1 && wrong.err.includes('--names');
+});
 await count.check('the schemas come out the same twice', () => {
   if (run(['schemas', at('s1')]).code !== 0 || run(['schemas', at('s2')]).code !== 0) return 'exit code';
   const files = readdirSync(at('s1'), { recursive: true }).sort();
