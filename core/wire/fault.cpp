@@ -15,7 +15,7 @@ using enum FaultClass;
 constexpr std::array codes{
     FaultCode{"addendum.kind", refused, false, "this addendum cannot hold what was sent", "send findings with the kind findings or correction, a text with any kind"},
     FaultCode{"alert.unknown", unknown_id, false, "this exam has no such alert", "use an alert and side of exam.assess"},
-    FaultCode{"alert.would_end", asked_back, false, "with this value an alert that stands now would be no more, or less urgent", "see to the person first; where this value holds, send it again with confirmed"},
+    FaultCode{"alert.would_end", asked_back, false, "by this an alert that stands now would be no more, or less urgent", "see to the person first (alert.handle says what was done); where it holds, send it again with confirmed"},
     FaultCode{"conflict.unknown", unknown_id, false, "the queue has no such line", "read it anew with conflict.list: the line was settled, or something else stands there now"},
     FaultCode{"consent.send", asked_back, false, "the person said no to sending this on", "print it for the person's own hand, after asking: send it again with confirmed"},
     FaultCode{"enrol.closed", refused, true, "the hub lets no new device in now, or another one is being let in", "begin an enrolment at the hub (limbledger hub --enrol, or replica.enrol), and then join again"},

@@ -116,6 +116,7 @@ export type LedgerState = 'ready' | 'locked' | 'read_only';
 export type LoopWord =
   | 'call_back'
   | 'alert_without_action'
+  | 'urgent_without_outcome'
   | 'in_conflict'
   | 'withdrawn_alone'
   | 'planned_after_signature'
@@ -2251,6 +2252,9 @@ export interface LetterReply {
   remarks?: Name[];
 }
 export interface ListedLoop {
+  /**
+   * urgent_without_outcome: what was done about an alert of class now is recorded (action), and not what became of the person; it goes with outcome.record, an answered referral or a later visit
+   */
   loop: LoopWord;
   exam: Id;
   examined_on?: CalendarDate;
@@ -2265,6 +2269,7 @@ export interface ListedLoop {
    * of what disagrees: who was asked, and when to look again; other lines of the exam may wait for nobody
    */
   put_off?: ToldPutOff[];
+  action?: string;
 }
 export interface ListedToken {
   number: number;
@@ -2346,7 +2351,7 @@ export interface NewFinding {
    */
   beside?: boolean;
   /**
-   * codes that were asked back and that a person has answered for, such as value.unusual; item.withheld is answered for by despite
+   * codes that were asked back and that a person has answered for, such as value.unusual, or alert.would_end where it decides between values that stand against each other; item.withheld is answered for by despite
    */
   confirmed?: string[];
 }
@@ -2922,6 +2927,7 @@ export interface ExamWithdrawParams {
   seen: Id[];
   request: RequestId;
   language?: FaultLanguage;
+  confirmed?: string[];
 }
 export interface ExamMoveParams {
   exam: Id;
@@ -2971,6 +2977,7 @@ export interface FindingWithdrawParams {
   seen: Id[];
   request: RequestId;
   language?: Name;
+  confirmed?: string[];
 }
 export interface FindingHistoryParams {
   exam: Id;
@@ -3289,8 +3296,8 @@ export const faults = {
   'addendum.kind': { number: 1, retry: false, hint: "send findings with the kind findings or correction, a text with any kind" },
   /** this exam has no such alert */
   'alert.unknown': { number: 8, retry: false, hint: "use an alert and side of exam.assess" },
-  /** with this value an alert that stands now would be no more, or less urgent */
-  'alert.would_end': { number: 2, retry: false, hint: "see to the person first; where this value holds, send it again with confirmed" },
+  /** by this an alert that stands now would be no more, or less urgent */
+  'alert.would_end': { number: 2, retry: false, hint: "see to the person first (alert.handle says what was done); where it holds, send it again with confirmed" },
   /** the queue has no such line */
   'conflict.unknown': { number: 8, retry: false, hint: "read it anew with conflict.list: the line was settled, or something else stands there now" },
   /** the person said no to sending this on */

@@ -53,6 +53,25 @@ void add_alerts(const Visit& visit, LoopKind loop, std::vector<OpenLoop>& out) {
   }
 }
 
+// Somebody was sent, called or treated: whether the person arrived is known once what was found later is recorded, a referral is answered,
+// or the person was seen again.
+[[nodiscard]] bool is_told_of(const Visit& visit, std::span<const Visit> later) {
+  const model::Exam& exam = *visit.exam;
+  const std::vector<model::PlanItem> plan = exam.plan.value_or(std::vector<model::PlanItem>{});
+  const bool answered = std::any_of(plan.begin(), plan.end(), [](const model::PlanItem& item) { return item.kind == model::PlanKind::referral && item.became == model::Became::answered; });
+  return answered || !exam.outcomes.value_or(std::vector<model::OutcomeTold>{}).empty() ||
+         std::any_of(later.begin(), later.end(), [](const Visit& other) { return !is_void(*other.exam); });
+}
+
+void add_untold(const Visit& visit, std::span<const Visit> later, std::vector<OpenLoop>& out) {
+  for (const Alert& alert : visit.alerts) {
+    const bool done = alert.state == AlertState::handled && alert.urgency == Urgency::now && alert.handled && alert.handled->action;
+    if (done && alert.audience != Audience::protected_ && !is_told_of(visit, later)) {
+      out.push_back({LoopKind::urgent_without_outcome, visit.exam->exam, alert.alert, alert.side, std::nullopt, std::nullopt});
+    }
+  }
+}
+
 void add_planned(const Visit& visit, std::span<const Visit> visits, const model::PartialDate& today, LoopKind loop, std::vector<OpenLoop>& out) {
   for (const model::PlanItem& item : visit.exam->plan.value_or(std::vector<model::PlanItem>{})) {
     const bool open = loop == LoopKind::referral_past_day ? referral_open(item, today)
@@ -70,12 +89,14 @@ std::vector<OpenLoop> open_loops(std::span<const Visit> visits, const model::Par
   std::vector<OpenLoop> out;
   std::size_t without = 0;
   const model::Exam* newest = nullptr;
-  for (const Visit& visit : visits) {
+  for (std::size_t i = 0; i < visits.size(); ++i) {
+    const Visit& visit = visits[i];
     if (is_void(*visit.exam)) {
       continue;
     }
     add_alerts(visit, LoopKind::alert_without_action, out);
     add_alerts(visit, LoopKind::call_back, out);
+    add_untold(visit, visits.subspan(i + 1), out);
     add_planned(visit, visits, today, LoopKind::planned_after_signature, out);
     add_planned(visit, visits, today, LoopKind::referral_past_day, out);
     add_planned(visit, visits, today, LoopKind::review_overdue, out);

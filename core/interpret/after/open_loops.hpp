@@ -1,5 +1,5 @@
-// What is left open of a person's visits, so that it can be asked after: alerts without an action, alerts that came after the
-// signature, what an addendum decided, referrals and reviews past their day, three visits without an impression. A pure function of the exams and of what was
+// What is left open of a person's visits, so that it can be asked after: alerts without an action, urgent ones of which nobody recorded
+// what became, alerts that came after the signature, what an addendum decided, referrals and reviews past their day, three visits without an impression. A pure function of the exams and of what was
 // judged of each; it asks no clock. What protects a person stands in no such list. Source: clinical safety, requirements 12, 14, 16.
 #pragma once
 
@@ -12,8 +12,8 @@
 
 namespace limbledger::interpret {
 
-enum class LoopKind { alert_without_action, call_back, planned_after_signature, referral_past_day, review_overdue, third_visit_without_impression };
-BOOST_DESCRIBE_ENUM(LoopKind, alert_without_action, call_back, planned_after_signature, referral_past_day, review_overdue, third_visit_without_impression)
+enum class LoopKind { alert_without_action, call_back, urgent_without_outcome, planned_after_signature, referral_past_day, review_overdue, third_visit_without_impression };
+BOOST_DESCRIBE_ENUM(LoopKind, alert_without_action, call_back, urgent_without_outcome, planned_after_signature, referral_past_day, review_overdue, third_visit_without_impression)
 
 struct OpenLoop {
   LoopKind loop{};

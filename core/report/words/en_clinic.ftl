@@ -32,9 +32,10 @@ msg-clinic-loops_count = { $people ->
     [one] 1 person
    *[other] { $people } people
  }, those who cannot wait first.
-msg-clinic-loops_end = The list holds what has reached this ledger. A line goes when what was done is recorded.
+msg-clinic-loops_end = The list holds what has reached this ledger. A line goes when what was done, or what became of the person, is recorded.
 msg-clinic-loop_call_back = Call back (exam of { $on }): { $alert }
 msg-clinic-loop_alert_without_action = No action recorded (exam of { $on }): { $alert }
+msg-clinic-loop_urgent_without_outcome = What became of the person is not recorded (exam of { $on }): { $alert }. Was done: { $action }
 msg-clinic-loop_in_conflict = Values written without knowledge of each other (exam of { $on }): to be settled
 msg-clinic-loop_protected_note = See protected note (exam of { $on })
 msg-clinic-loop_unsigned_exam = Not signed (exam of { $on })

@@ -3,7 +3,7 @@
 
 msg-fault-addendum_kind = An addition has a text, or findings: add what is missing. Findings go with the kind findings or correction.
 msg-fault-alert_unknown = This alert does not stand in this exam any more: look at the alerts again.
-msg-fault-alert_would_end = With this value a warning that stands now would be no more, or less urgent. See to the person first.
+msg-fault-alert_would_end = By this a warning that stands now would be no more, or less urgent. See to the person first.
 msg-fault-conflict_unknown = This is not in the list any more: it was settled, or has changed. Look at the list again.
 msg-fault-consent_send = The person said no to sending this on. Ask again; it may be printed for their own hand.
 msg-fault-enrol_closed = No new device can be let in now: begin at the hub.

@@ -116,6 +116,39 @@ TEST_CASE("C2, C12, C16: alerts without an action, call-backs apart from them, a
   CHECK(open({&one, 1}, "2026-11-24").empty());
 }
 
+TEST_CASE("C14: whoever was sent with an urgent sign is asked after until an outcome, an answered referral or a later visit tells what became of them") {
+  model::Exam exam = visit(1);
+  std::vector<Alert> alerts{alert("alert.ali", AlertState::handled)};
+  alerts[0].urgency = Urgency::now;
+  alerts[0].handled.emplace();
+  const auto left = [&](const std::vector<Visit>& later = {}) {
+    std::vector<Visit> all{{&exam, alerts}};
+    all.insert(all.end(), later.begin(), later.end());
+    return open(all, "2026-11-24");
+  };
+  CHECK(left().empty());  // a reason alone sent nobody
+  alerts[0].handled->action = wire::Remark{"sent to the hospital by car"};
+  CHECK(left() == "urgent_without_outcome");
+  alerts[0].urgency = Urgency::same_day;
+  CHECK(left().empty());
+  alerts[0].urgency = Urgency::now;
+  alerts[0].audience = Audience::protected_;
+  CHECK(left().empty());
+  alerts[0].audience = Audience::clinician;
+
+  model::Exam again = visit(2);
+  CHECK(left({{&again, {}}}).empty());
+  again.state = model::ExamState::withdrawn;
+  CHECK(left({{&again, {}}}) == "urgent_without_outcome");
+  plan(exam, model::PlanKind::referral, "2026-12-08", model::Became::sent);
+  CHECK(left() == "urgent_without_outcome");
+  exam.plan->back().became = model::Became::answered;
+  CHECK(left().empty());
+  exam.plan.reset();
+  exam.outcomes.emplace().emplace_back().found.text = {"the artery was mended the same night"};
+  CHECK(left().empty());
+}
+
 TEST_CASE("C14: the third visit in a row without an impression is named; one in between begins the count anew") {
   const model::Exam with = visit(1);
   const model::Exam a = visit(2, false);

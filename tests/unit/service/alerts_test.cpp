@@ -136,7 +136,7 @@ TEST_CASE_FIXTURE(Knee, "planted: a reason given for a mistake that was taken ba
   };
   const std::string same = again(at(cold, "/recorded/0/entry"), "yes");
   CHECK(ali("state") == "handled");
-  const auto take_back = [&](const std::string& finding) { write("finding.withdraw", R"("finding":")" + finding + R"(","reason":"the other leg")"); };
+  const auto take_back = [&](const std::string& finding) { write("finding.withdraw", R"("finding":")" + finding + R"(","reason":"the other leg","confirmed":["alert.would_end"])"); };
   take_back(dorsal);
   take_back(tibial);
   // The cold foot of an injured leg still stands and raises it by itself; a pulse that is lost is another line than its writer read.
@@ -190,7 +190,7 @@ TEST_CASE_FIXTURE(Knee, "planted: an alert that goes with a corrected birth date
     return at(ok("person.register", R"({"names":[{"text":"Rumi Invented"}],"sex":"female","birth":{"date":")" + born + R"("},"request":")" + request_id(++requests) + "\"}"), "/person/person");
   };
   const auto move_to = [&](const std::string& person) {
-    write("exam.move", R"("person":")" + person + R"(","reason":"now known","confirmed":["value.unusual"])");
+    write("exam.move", R"("person":")" + person + R"(","reason":"now known","confirmed":["value.unusual","alert.would_end"])");
   };
   const auto scfe = [&](const std::string& member) { return at(assess(R"(,"only":["alert.scfe"])"), "/alerts/0/" + member); };
   const std::string girl = person_of("2013-05-01");
@@ -221,9 +221,9 @@ TEST_CASE_FIXTURE(Knee, "planted: an alert that goes because the exam was moved 
   };
   const std::string child = person_of("Rumi Invented", "2013-05-01");
   const std::string mother = person_of("Ilse Madeup", "1986-05-01");
-  write("exam.move", R"("person":")" + child + R"(","reason":"now known")");
+  write("exam.move", R"("person":")" + child + R"(","reason":"now known","confirmed":["alert.would_end"])");
   record(R"({"item":"hip.leg_attitude","side":"left","value":{"kind":"choice","choice":"attitude_turned_out"},"position":"supine","replaces":[]})");
-  write("exam.move", R"("person":")" + mother + R"(","reason":"it was the mother")");
+  write("exam.move", R"("person":")" + mother + R"(","reason":"it was the mother","confirmed":["alert.would_end"])");
   const std::string all = assess(R"(,"only":["alert.scfe"])");
   CHECK(at(all, "/alerts/0/state") == "withdrawn_by_correction");
   CHECK(at(all, "/alerts/0/corrected") == R"(["exam.person"])");
@@ -239,7 +239,7 @@ TEST_CASE_FIXTURE(Knee, "C2: a correction that removes an alert leaves it raised
   CHECK(at(corrected, "/alerts/0/interrupts") == "false");
   const std::string wound = record(answer("history.patella_dislocated", "left", "yes"));
   CHECK(at(wound, "/alerts/0/alert") == "alert.dislocation");
-  const std::string taken = write("finding.withdraw", R"("finding":")" + at(wound, "/recorded/0/finding") + R"(","reason":"the other leg")");
+  const std::string taken = write("finding.withdraw", R"("finding":")" + at(wound, "/recorded/0/finding") + R"(","reason":"the other leg","confirmed":["alert.would_end"])");
   CHECK(at(taken, "/alerts/0/state") == "withdrawn_by_correction");
   CHECK(at(taken, "/alerts/1/state") == "withdrawn_by_correction");
 }

@@ -1,6 +1,7 @@
 #include "core/service/methods/clinic/loops.hpp"
 
 #include "core/interpret/after/open_loops.hpp"
+#include "core/report/page_judged.hpp"
 #include "core/report/text.hpp"
 #include "core/service/methods/clinic/queue_rows.hpp"
 #include "core/service/methods/say/texts.hpp"
@@ -18,6 +19,8 @@ namespace {
       return LoopWord::alert_without_action;
     case interpret::LoopKind::call_back:
       return LoopWord::call_back;
+    case interpret::LoopKind::urgent_without_outcome:
+      return LoopWord::urgent_without_outcome;
     case interpret::LoopKind::planned_after_signature:
       return LoopWord::planned_after_signature;
     case interpret::LoopKind::referral_past_day:
@@ -42,6 +45,7 @@ namespace {
   return words.say(name, {{"alert", alert, false, true},
                           {"on", loop.examined_on ? loop.examined_on->to_text() : words.say("msg.clinic.day_unknown"), false, true},
                           {"plan", loop.plan ? loop.plan->text : std::string()},
+                          {"action", loop.action ? loop.action->text : std::string()},
                           {"side", side, false, true},
                           {"by", loop.by ? loop.by->to_text() : words.say("msg.clinic.day_unknown"), false, true}});
 }
@@ -118,6 +122,12 @@ using VisitRows = std::vector<ledger::ListedExam>;
     loop.by = open.by;
     const JudgedVisit& visit = judged[row_of(open.exam)];
     std::string alert;
+    if (open.loop == interpret::LoopKind::urgent_without_outcome) {
+      const auto at = std::find_if(visit.alerts.begin(), visit.alerts.end(), [&](const interpret::Alert& one) { return open.alert == one.alert && open.side == one.side; });
+      loop.urgency = at->urgency;
+      loop.action = at->handled->action;
+      alert = words != nullptr ? report::alert_text(*at, *words) : std::string();
+    }
     for (const ListedAlert& one : alerts_without_action(visit, words)) {
       if (open.alert == one.alert && open.side == one.side) {
         loop.urgency = one.urgency;

@@ -1,4 +1,4 @@
-// loop.list: what is left open, by name, for whoever goes out next: alerts without an action, call-backs, exams nobody signed, values in
+// loop.list: what is left open, by name, for whoever goes out next: alerts without an action, call-backs, urgent ones of which nobody recorded what became, exams nobody signed, values in
 // conflict, what was written into a person's only exam that somebody withdrew, what an addendum decided (planned_after_signature), referrals unanswered past their day, reviews overdue, three visits without an impression. Who has several records is one.
 // Every line names its exam. What protects a person is in none of it; `protected` asks for the exams of which nothing was recorded about
 // such an alert, for those alone, an examiner alone, and not as a page. Source: clinical safety, requirements 14 and 16.
@@ -23,8 +23,8 @@ constexpr auto notes(const LoopListParams*) {
 }
 
 // In the order in which they are asked after.
-enum class LoopWord { call_back, alert_without_action, in_conflict, withdrawn_alone, planned_after_signature, unsigned_exam, referral_past_day, review_overdue, third_visit_without_impression, protected_note };
-BOOST_DESCRIBE_ENUM(LoopWord, call_back, alert_without_action, in_conflict, withdrawn_alone, planned_after_signature, unsigned_exam, referral_past_day, review_overdue, third_visit_without_impression, protected_note)
+enum class LoopWord { call_back, alert_without_action, urgent_without_outcome, in_conflict, withdrawn_alone, planned_after_signature, unsigned_exam, referral_past_day, review_overdue, third_visit_without_impression, protected_note };
+BOOST_DESCRIBE_ENUM(LoopWord, call_back, alert_without_action, urgent_without_outcome, in_conflict, withdrawn_alone, planned_after_signature, unsigned_exam, referral_past_day, review_overdue, third_visit_without_impression, protected_note)
 
 struct ListedLoop {
   LoopWord loop{};
@@ -38,9 +38,11 @@ struct ListedLoop {
   std::optional<model::PartialDate> by;
   std::optional<wire::LongText> text;
   std::optional<std::vector<ToldPutOff>> put_off = std::nullopt;
+  std::optional<wire::Remark> action = std::nullopt;  // what was done about an alert, in the words of who did it
 };
-BOOST_DESCRIBE_STRUCT(ListedLoop, (), (loop, exam, examined_on, alert, side, urgency, plan_item, plan, by, text, put_off))
-constexpr auto notes(const ListedLoop*) { return std::array{wire::Note{"put_off", "of what disagrees: who was asked, and when to look again; other lines of the exam may wait for nobody"}}; }
+BOOST_DESCRIBE_STRUCT(ListedLoop, (), (loop, exam, examined_on, alert, side, urgency, plan_item, plan, by, text, put_off, action))
+constexpr auto notes(const ListedLoop*) { return std::array{wire::Note{"loop", "urgent_without_outcome: what was done about an alert of class now is recorded (action), and not what became of the person; it goes with outcome.record, an answered referral or a later visit"},
+                                                     wire::Note{"put_off", "of what disagrees: who was asked, and when to look again; other lines of the exam may wait for nobody"}}; }
 struct OpenPerson {
   ListedPerson person;
   std::vector<ListedLoop> loops;

@@ -27,36 +27,6 @@ constexpr std::int64_t queue_page = 100;
   return false;
 }
 
-// Taking the value that ends an alert, or makes it less urgent, is asked back: of two values the more cautious stands until a person has
-// answered for the other (clinical safety, C7).
-[[nodiscard]] Result<void> check_ends_no_alert(Context& context, const ledger::ExamRecord& record, const model::Finding& taken, const std::vector<model::EntryId>& heads,
-                                               const std::optional<std::vector<wire::Name>>& confirmed) {
-  constexpr std::string_view code = "alert.would_end";
-  if (confirmed && std::any_of(confirmed->begin(), confirmed->end(), [&](const wire::Name& one) { return one.text == code; })) {
-    return {};
-  }
-  ToJudge judged = exam_to_judge(context, record);
-  // What protects a person is not asked about here: the question alone would tell of it.
-  const std::vector<interpret::Alert> now = watch(context, judged, false).alerts.alerts;
-  std::vector<model::Finding> findings = std::move(judged.exam.findings).value_or(std::vector<model::Finding>{});
-  findings.erase(std::remove_if(findings.begin(), findings.end(), [&](const model::Finding& one) { return std::find(heads.begin(), heads.end(), *one.entry) != heads.end(); }), findings.end());
-  findings.push_back(taken);
-  findings.back().standing = model::Standing::current;
-  judged.exam.findings = std::move(findings);
-  const std::vector<interpret::Alert> then = watch(context, judged, false).alerts.alerts;
-  const auto stands = [](const interpret::Alert& one) { return one.state != interpret::AlertState::withdrawn_by_correction; };
-  std::vector<std::string> told;
-  for (const interpret::Alert& one : now) {
-    const bool stays = one.audience == interpret::Audience::protected_ || std::any_of(then.begin(), then.end(), [&](const interpret::Alert& other) {
-      return stands(other) && other.alert == one.alert && other.side == one.side && other.urgency <= one.urgency;
-    });
-    if (stands(one) && !stays) {
-      told.push_back(one.alert.text);
-    }
-  }
-  return told.empty() ? Result<void>() : wire::Fault{code, "/take", "a value by which these stand: " + report::joined(told, ", ")};
-}
-
 }  // namespace
 
 Result<ConflictListResult> conflict_list(Context& context, const ConflictListParams& params) {
@@ -200,7 +170,8 @@ Result<ExamReply> conflict_settle(Context& context, const ConflictSettleParams& 
     if (auto free = register_is_free(heads, operation.replaces, "/seen"); !free) {
       return free;
     }
-    return check_ends_no_alert(context, **record, *taken, heads, params.confirmed);
+    const ToJudge now = exam_to_judge(context, **record);
+    return check_ends_no_alert(context, now, without(now, heads, {body.observation}), params.confirmed, "/take");
   });
   return written ? judged_reply(context, params.exam, *written, *sentences) : Result<ExamReply>(written.error());
 }

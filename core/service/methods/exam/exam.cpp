@@ -268,7 +268,7 @@ Result<ExamReply> exam_withdraw(Context& context, const ExamReasonParams& params
     if ((*record)->fold.exam.state == model::ExamState::withdrawn) {
       return wire::Fault{"exam.withdrawn", "/exam", "an exam that is not withdrawn"};
     }
-    return {};
+    return check_leaves_no_alert(context, exam_to_judge(context, **record), params.confirmed, "/exam");
   });
   return written ? exam_reply(context, params.exam, *written) : Result<ExamReply>(written.error());
 }
@@ -311,7 +311,14 @@ Result<ExamReply> exam_move(Context& context, const ExamMoveParams& params) {
     if (exam.injured_on) {
       dates.injured_after_birth(*exam.injured_on, birth, false, "/person");
     }
-    return dates.result();
+    if (auto born = dates.result(); !born) {
+      return born;
+    }
+    const ToJudge now = exam_to_judge(context, **record);
+    ToJudge then = now;
+    then.exam.person = params.person;
+    then.person = (*person)->fold.person;
+    return check_ends_no_alert(context, now, then, params.confirmed, "/person");
   });
   return written ? judged_reply(context, params.exam, *written, *sentences) : Result<ExamReply>(written.error());
 }

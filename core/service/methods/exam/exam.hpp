@@ -110,9 +110,13 @@ struct ExamReasonParams {
   std::vector<model::EntryId> seen;
   model::RequestId request;
   std::optional<FaultLanguage> language = std::nullopt;
+  std::optional<std::vector<wire::Name>> confirmed = std::nullopt;  // codes a person has answered for: alert.would_end
 };
-BOOST_DESCRIBE_STRUCT(ExamReasonParams, (), (exam, reason, seen, request, language))
-constexpr auto notes(const ExamReasonParams*) { return std::array{wire::Note{"language", fault_words_note}, wire::Note{"seen", seen_note}}; }
+BOOST_DESCRIBE_STRUCT(ExamReasonParams, (), (exam, reason, seen, request, language, confirmed))
+constexpr auto notes(const ExamReasonParams*) {
+  return std::array{wire::Note{"language", fault_words_note}, wire::Note{"seen", seen_note},
+                    wire::Note{"confirmed", "codes a person has answered for: alert.would_end, where an alert is raised of which nothing is recorded; alert.handle says what was done, and then nothing is asked"}};
+}
 [[nodiscard]] Result<ExamReply> exam_withdraw(Context& context, const ExamReasonParams& params);
 
 struct ExamMoveParams {

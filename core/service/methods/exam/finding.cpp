@@ -219,6 +219,26 @@ class Slots {
   return out;
 }
 
+// One who writes over values that stand against each other decides between them, as conflict.settle does.
+[[nodiscard]] Result<void> check_decides_no_alert(Context& context, const ledger::ExamRecord& record, const std::vector<Planned>& planned) {
+  std::optional<ToJudge> now;
+  for (const Planned& plan : planned) {
+    const std::vector<model::EntryId> replaces = replaced_by(record.fold, plan);
+    const std::vector<model::Finding>& held = record.fold.exam.findings ? *record.fold.exam.findings : record.fold.history;
+    const bool decides = std::any_of(held.begin(), held.end(), [&](const model::Finding& one) {
+      return one.standing == model::Standing::in_conflict && std::find(replaces.begin(), replaces.end(), *one.entry) != replaces.end();
+    });
+    if (!decides) {
+      continue;
+    }
+    now = now ? std::move(now) : exam_to_judge(context, record);
+    if (auto ends = check_ends_no_alert(context, *now, without(*now, replaces, {plan.observation}), plan.from->confirmed, path_of(plan.position)); !ends) {
+      return ends;
+    }
+  }
+  return {};
+}
+
 [[nodiscard]] bool is_question(const wire::Fault& fault) {
   const wire::FaultCode* code = wire::find_fault_code(fault.code);
   return code != nullptr && code->number == wire::FaultClass::asked_back;
@@ -309,7 +329,7 @@ Result<FindingRecordResult> finding_record(Context& context, const FindingRecord
       return free;
     }
     auto withheld = withheld_faults(context, **record, at_paths(planned));
-    return withheld.empty() ? Result<void>() : Result<void>(wire::Refusal(std::move(withheld)));
+    return withheld.empty() ? check_decides_no_alert(context, **record, planned) : Result<void>(wire::Refusal(std::move(withheld)));
   });
   if (!written) {
     return written.error();
@@ -410,7 +430,11 @@ Result<FindingWithdrawResult> finding_withdraw(Context& context, const FindingWi
         return own;
       }
     }
-    return nothing_came_since(heads->second, operation.replaces);
+    if (auto free = nothing_came_since(heads->second, operation.replaces); !free) {
+      return free;
+    }
+    const ToJudge now = exam_to_judge(context, **record);
+    return check_ends_no_alert(context, now, without(now, {heads->second.begin(), heads->second.end()}), params.confirmed, "/finding");
   });
   if (!written) {
     return written.error();

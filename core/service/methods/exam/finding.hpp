@@ -37,7 +37,7 @@ constexpr auto notes(const NewFinding*) {
                     wire::Note{"replaces", "the entries of one finding that it corrects: what was written was wrong. A place that is filled takes nothing without it or beside. Where several findings stand beside each other it names the "
                                            "one that was wrong, and those that had been shown (seen) stay; with beside true they stay also where something came since"},
                     wire::Note{"beside", "true: a finding of its own beside the one that is there: a second look later, or another examiner's; both stand"},
-                    wire::Note{"confirmed", "codes that were asked back and that a person has answered for, such as value.unusual; item.withheld is answered for by despite"}};
+                    wire::Note{"confirmed", "codes that were asked back and that a person has answered for, such as value.unusual, or alert.would_end where it decides between values that stand against each other; item.withheld is answered for by despite"}};
 }
 
 // A finding under somebody's own signature (an addendum, a countersignature) is that examiner's, of that time, and replaces nothing:
@@ -105,9 +105,10 @@ struct FindingWithdrawParams {
   std::vector<model::EntryId> seen;
   model::RequestId request;
   std::optional<model::Word> language = std::nullopt;
+  std::optional<std::vector<wire::Name>> confirmed = std::nullopt;  // codes a person has answered for: alert.would_end
 };
-BOOST_DESCRIBE_STRUCT(FindingWithdrawParams, (), (exam, finding, reason, seen, request, language))
-constexpr auto notes(const FindingWithdrawParams*) { return std::array{wire::Note{"seen", seen_note}, wire::Note{"language", sentences_note}}; }
+BOOST_DESCRIBE_STRUCT(FindingWithdrawParams, (), (exam, finding, reason, seen, request, language, confirmed))
+constexpr auto notes(const FindingWithdrawParams*) { return std::array{wire::Note{"seen", seen_note}, wire::Note{"language", sentences_note}, wire::Note{"confirmed", confirmed_note}}; }
 struct FindingWithdrawResult {
   model::FindingId finding;
   model::EntryId entry;

@@ -3,6 +3,7 @@
 #include "core/interpret/after/open_loops.hpp"
 #include "core/interpret/view.hpp"
 #include "core/ledger/log/log.hpp"
+#include "core/report/text.hpp"
 #include "core/service/methods/exam/raised.hpp"
 #include "core/service/methods/people/known_before.hpp"
 #include "core/service/methods/say/assess.hpp"
@@ -197,6 +198,62 @@ interpret::Watched watch(Context& context, const ToJudge& judged, bool protected
   interpret::Watched watched = interpret::watch(view, {protected_too, {}, judged.place ? &*judged.place : nullptr, judged.known_otherwise});
   judged.times_raised.mark(watched.alerts.alerts);
   return watched;
+}
+
+namespace {
+
+constexpr std::string_view would_end = "alert.would_end";
+
+[[nodiscard]] bool is_asked_about(const Context& context, const Confirmed& confirmed) {
+  const bool answered = confirmed && std::any_of(confirmed->begin(), confirmed->end(), [](const wire::Name& one) { return one.text == would_end; });
+  return !answered && context.caller.scope != Scope::kiosk;
+}
+
+[[nodiscard]] Result<void> asked_back(const std::vector<std::string>& ended, const std::string& path) {
+  return ended.empty() ? Result<void>() : wire::Fault{would_end, path, "a decision by which these stand: " + report::joined(ended, ", ")};
+}
+
+}  // namespace
+
+ToJudge without(ToJudge judged, const std::vector<model::EntryId>& entries, const std::vector<model::Observation>& instead) {
+  std::vector<model::Finding> findings = std::move(judged.exam.findings).value_or(std::vector<model::Finding>{});
+  std::erase_if(findings, [&](const model::Finding& one) { return std::find(entries.begin(), entries.end(), *one.entry) != entries.end(); });
+  for (const model::Observation& one : instead) {
+    findings.push_back(model::as_finding(one));
+  }
+  judged.exam.findings = std::move(findings);
+  return judged;
+}
+
+Result<void> check_ends_no_alert(Context& context, const ToJudge& now, const ToJudge& then, const Confirmed& confirmed, const std::string& path) {
+  if (!is_asked_about(context, confirmed)) {
+    return {};
+  }
+  const auto stands = [](const interpret::Alert& one) { return one.state != interpret::AlertState::withdrawn_by_correction; };
+  const std::vector<interpret::Alert> after = watch(context, then, false).alerts.alerts;
+  std::vector<std::string> ended;
+  for (const interpret::Alert& one : watch(context, now, false).alerts.alerts) {
+    const bool stays = one.audience == interpret::Audience::protected_ || std::any_of(after.begin(), after.end(), [&](const interpret::Alert& other) {
+      return stands(other) && other.alert == one.alert && other.side == one.side && other.urgency <= one.urgency;
+    });
+    if (stands(one) && !stays) {
+      ended.push_back(one.alert.text);
+    }
+  }
+  return asked_back(ended, path);
+}
+
+Result<void> check_leaves_no_alert(Context& context, const ToJudge& now, const Confirmed& confirmed, const std::string& path) {
+  if (!is_asked_about(context, confirmed)) {
+    return {};
+  }
+  std::vector<std::string> left;
+  for (const interpret::Alert& one : watch(context, now, false).alerts.alerts) {
+    if (one.state == interpret::AlertState::raised && one.audience != interpret::Audience::protected_) {
+      left.push_back(one.alert.text);
+    }
+  }
+  return asked_back(left, path);
 }
 
 bool is_protected_unanswered(const interpret::Alert& alert) {

@@ -26,6 +26,16 @@ struct ToJudge {
 [[nodiscard]] ToJudge exam_to_judge(Context& context, const ledger::ExamRecord& record);
 [[nodiscard]] interpret::Watched watch(Context& context, const ToJudge& judged, bool protected_too);
 
+// A decision by which an alert that stands now would be no more, or less urgent, is asked back (alert.would_end at `path`): of two values the
+// more cautious stands until a person has answered for the other (clinical safety, C7), and what is taken back leaves nothing known in its
+// place. What protects a person is not asked about: the question alone would tell of it. A kiosk is never asked.
+using Confirmed = std::optional<std::vector<wire::Name>>;
+[[nodiscard]] Result<void> check_ends_no_alert(Context& context, const ToJudge& now, const ToJudge& then, const Confirmed& confirmed, const std::string& path);
+// The same of an exam that would be withdrawn whole: of those alone of which nothing is recorded.
+[[nodiscard]] Result<void> check_leaves_no_alert(Context& context, const ToJudge& now, const Confirmed& confirmed, const std::string& path);
+// As it would be judged without these entries, and with these observations instead.
+[[nodiscard]] ToJudge without(ToJudge judged, const std::vector<model::EntryId>& entries, const std::vector<model::Observation>& instead = {});
+
 // Raised for a person's protection, and neither an action nor a reason is recorded.
 [[nodiscard]] bool is_protected_unanswered(const interpret::Alert& alert);
 

@@ -110,7 +110,7 @@ TEST_CASE_FIXTURE(Answered, "C2: a value measured again that says no worse inter
   open_hot_joint();
   const std::string first = heat("39.1");
   handle("septic_adult", "left", R"("action":"sent today")");
-  write("finding.withdraw", R"("finding":")" + at(first, "/recorded/0/finding") + R"(","reason":"invented")");
+  write("finding.withdraw", R"("finding":")" + at(first, "/recorded/0/finding") + R"(","reason":"invented","confirmed":["alert.would_end"])");
   heat("38.9");
   CHECK(said("septic_adult", "/state") == "raised");
 }

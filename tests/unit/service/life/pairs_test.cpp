@@ -54,7 +54,7 @@ class Pair : public Told {
     if (kind == "finding" && !gone_finding) {
       attitude = at(choose("hip.leg_attitude", turned ? "right" : "left", "attitude_even", attitude), "/recorded/0/entry");
     } else if (kind == "withdraw") {
-      write("finding.withdraw", R"("finding":")" + finding + R"(","reason":"invented")");
+      write("finding.withdraw", R"("finding":")" + finding + R"(","reason":"invented","confirmed":["alert.would_end"])");
       gone_finding = true;
     } else if (kind == "birth") {
       amend_person(of, R"("birth":{"date":"1993-05-01"})");

@@ -36,7 +36,7 @@ TEST_CASE_FIXTURE(Told, "C2: what a corrected person raises is told on the reply
   // A void exam is told of no more.
   exam = exams.front();
   seen = at(ok("exam.read", R"({"exam":")" + exam + "\"}"), "/revision");
-  write("exam.withdraw", R"("reason":"invented")");
+  write("exam.withdraw", R"("reason":"invented","confirmed":["alert.would_end"])");
   const std::string back = amend_person(unknown, R"("birth":{"date":"2012-05-01"})");
   CHECK(at(back, "/exams/0/exam") == exams.back());
   CHECK(at(back, "/exams/1") == "");

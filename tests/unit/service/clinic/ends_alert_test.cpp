@@ -1,0 +1,104 @@
+// Whatever would end a warning by a decision is asked back: writing over values that stand against each other, taking a finding back, moving an
+// exam, withdrawing one whose warning nobody answered (clinical safety, C7 and C14). Everything is invented.
+#include "tests/unit/service/clinic/queue_visit.hpp"
+
+namespace limbledger::service::test::queue_lines {
+
+namespace {
+
+const std::string twisted = R"({"item":"history.mechanism","side":"midline","value":{"kind":"choice","choice":"twist"}})";
+
+std::string pulse(const std::string& side, const std::string& grade) {
+  return R"({"item":"vessel.pulse_dorsalis_pedis","side":")" + side + R"(","value":{"kind":"grade","scale":"pulse/0-3","grade":")" + grade + R"("})";
+}
+
+// Nothing is written by a refusal.
+struct Asked : Visit {
+  std::string felt;  // the reply to the finding that raised it
+  Asked() { felt = findings(twisted + "," + pulse("right", "2") + "}," + pulse("left", "0") + "}"); }
+  Result<std::string> attempt(const std::string& method, const std::string& more) {
+    return call(method, R"({"exam":")" + exam + "\"," + more + R"(,"seen":)" + seen() + "," + request() + "}");
+  }
+  void asks_back(const std::string& method, const std::string& more) {
+    const std::string before = seen();
+    CHECK(codes_of(attempt(method, more)) == "alert.would_end");
+    CHECK(seen() == before);
+  }
+  static std::string answered() { return R"(,"confirmed":["alert.would_end"])"; }
+};
+
+}  // namespace
+
+TEST_CASE("one who writes over two values that stand against each other is asked as one who settles them; a plain correction is not") {
+  Asked visit;
+  model::FindingId finding;
+  finding.bytes.fill(8);
+  const std::string full = visit.elsewhere("finding", R"({"finding":")" + finding.to_text() + R"(","observation":)" + pulse("left", "2") + "}}");
+  const std::string both = R"("replaces":[")" + at(visit.felt, "/recorded/2/entry") + "\"]";
+  const auto one_value = [&](const std::string& more) { return R"("findings":[)" + pulse("left", "2") + "," + both + more + "}]"; };
+  // The two are findings of their own: one is corrected, the other taken back.
+  visit.asks_back("finding.withdraw", R"("finding":")" + at(visit.felt, "/recorded/2/finding") + R"(","reason":"felt by the other")");
+  CHECK(codes_of(visit.attempt("finding.record", one_value(""))) == "finding.stale");
+  CHECK(at(visit.queue(), "/total") == "1");
+  CHECK_FALSE(full.empty());
+}
+
+TEST_CASE("two values of one finding, written over by one: asked back where the warning would go, not where it stays") {
+  Asked visit;
+  const std::string first = at(visit.felt, "/recorded/2/entry");
+  const std::string id = at(visit.felt, "/recorded/2/finding");
+  // Another device corrects the first value, unseen by this one, which corrects it as well.
+  const std::string here = at(visit.write("finding.record", R"("findings":[)" + pulse("left", "1") + R"(,"replaces":[")" + first + "\"]}]"), "/recorded/0/entry");
+  const std::string there = visit.elsewhere("finding", R"({"finding":")" + id + R"(","observation":)" + pulse("left", "0") + "}}", {first});
+  REQUIRE(at(visit.queue(), "/total") == "1");
+  const auto over = [&](const std::string& grade, const std::string& more) {
+    return R"("findings":[)" + pulse("left", grade) + R"(,"replaces":[")" + here + R"(",")" + there + "\"]" + more + "}]";
+  };
+  visit.asks_back("finding.record", over("2", ""));
+  visit.asks_back("finding.record", over("2", R"(,"confirmed":["value.unusual"])"));
+  CHECK(visit.attempt("finding.record", over("0", "")).has_value());
+  CHECK(at(visit.queue(), "/total") == "0");
+}
+
+TEST_CASE("a finding that is taken back leaves nothing known: asked where a warning goes with it, answered or not; a plain correction is told and not asked") {
+  Asked visit;
+  const std::string taking = R"("finding":")" + at(visit.felt, "/recorded/2/finding") + R"(","reason":"the other leg")";
+  visit.asks_back("finding.withdraw", taking);
+  const std::string calm = visit.findings(R"({"item":"history.pop","side":"left","value":{"kind":"answer","answer":"no"}})");
+  CHECK(visit.attempt("finding.withdraw", R"("finding":")" + at(calm, "/recorded/0/finding") + R"(","reason":"not looked at")").has_value());  // no warning goes with it
+  const std::string corrected = visit.write("finding.record", R"("findings":[)" + pulse("left", "2") + R"(,"replaces":[")" + at(visit.felt, "/recorded/2/entry") + "\"]}]");
+  CHECK(corrected.find("withdrawn_by_correction") != std::string::npos);
+  CHECK(visit.attempt("finding.withdraw", taking).has_value());  // it is gone already
+}
+
+TEST_CASE("an exam with a warning that nobody answered is withdrawn after a question; once it is answered, without one") {
+  Asked visit;
+  visit.asks_back("exam.withdraw", R"("reason":"begun twice")");
+  visit.write("alert.handle", R"("alert":")" + at(visit.felt, "/alerts/0/alert") + R"(","side":"left","action":"sent to the hospital at 14:20")");
+  CHECK(visit.attempt("exam.withdraw", R"("reason":"begun twice")").has_value());
+  Asked other;
+  CHECK(other.attempt("exam.withdraw", R"("reason":"begun twice")" + Asked::answered()).has_value());
+}
+
+TEST_CASE("an exam that is moved to somebody of whom the warning would not be raised is asked back; to another child it is not") {
+  Visit visit;
+  const auto move_to = [&](const std::string& person, const std::string& more) {
+    return visit.call("exam.move", R"({"exam":")" + visit.exam + R"(","person":")" + person + R"(","reason":"namesake")" + more + R"(,"seen":)" + visit.seen() + "," + visit.request() + "}");
+  };
+  REQUIRE(move_to(visit.registered("Rumi Invented", "2013-05-01"), "").has_value());
+  // A slip at the growing hip is of 8 to 16 years (red flags page, section 4).
+  const std::string turned = visit.findings(R"({"item":"hip.leg_attitude","side":"left","value":{"kind":"choice","choice":"attitude_turned_out"},"position":"supine"})");
+  REQUIRE(at(turned, "/alerts/0/alert") == "alert.scfe");
+  CHECK(codes_of(move_to(visit.registered("Ilse Madeup", "1986-05-01"), "")) == "alert.would_end");
+  CHECK(move_to(visit.registered("Tavi Nobody", "2012-02-03"), "").has_value());
+  CHECK(move_to(visit.registered("Ilse Invented", "1986-05-02"), Asked::answered()).has_value());
+}
+
+TEST_CASE("what protects a person is not asked about: the question alone would tell of it") {
+  Visit visit;
+  const std::string said = visit.findings(R"({"item":"history.hurt_or_afraid","side":"midline","value":{"kind":"answer","answer":"yes"}})");
+  CHECK(visit.call("finding.withdraw", R"({"exam":")" + visit.exam + R"(","finding":")" + at(said, "/recorded/0/finding") + R"(","reason":"of another person","seen":)" + visit.seen() + "," + visit.request() + "}").has_value());
+  CHECK(visit.call("exam.withdraw", R"({"exam":")" + visit.exam + R"(","reason":"begun twice","seen":)" + visit.seen() + "," + visit.request() + "}").has_value());
+}
+
+}  // namespace limbledger::service::test::queue_lines
