@@ -335,9 +335,13 @@ std::string step_text(const PageView& view, const interpret::Step& step, std::st
     const bool rule = view.words.has("msg." + change.text + ".name");
     changes.push_back(rule ? view.say(change.text + ".name") : flag_label(view, change.text));
   }
-  const std::int64_t minutes = (step.seconds.steps + 59) / 60;
+  constexpr std::int64_t a_minute = 60;
+  const std::int64_t seconds = step.seconds.steps;
+  const bool short_one = seconds < a_minute;
+  const std::string number = wire::write_number(short_one ? seconds : (seconds + a_minute - 1) / a_minute, 1);
+  const std::string time = view.words.say("msg.value.unit", {{"value", number, true}, {"unit", word_of(view.words, "unit", short_one ? "s" : "min"), false, true}});
   return view.words.say(message, {{"item", view.label(step.step) + view.side_after(step.side), false, true},
-                                  {"minutes", wire::write_number(minutes, 1), true},
+                                  {"time", time, false, true},
                                   {"changes", joined(changes, "; "), false, true}});
 }
 

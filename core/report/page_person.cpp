@@ -205,6 +205,9 @@ std::vector<std::string> head_lines(const PageView& view) {
   if (const std::string since = settled_since_signed(view); !since.empty()) {
     lines.push_back(since);
   }
+  if (const std::string exchanged = exchanged_head(view); !exchanged.empty()) {
+    lines.push_back(exchanged);
+  }
   if (const std::string added = added_head(view); !added.empty()) {
     lines.push_back(added);
   }

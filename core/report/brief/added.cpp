@@ -100,6 +100,12 @@ std::vector<const model::Addendum*> addenda_told(const PageView& view) {
   return told;
 }
 
+// To an exam that was withdrawn before anybody signed it an addendum says where it went.
+[[nodiscard]] static std::string_view added_title(const PageView& view) {
+  const bool unsigned_one = view.exam.state == model::ExamState::withdrawn && !view.exam.signed_;
+  return unsigned_one ? "page.added_unsigned" : "page.added";
+}
+
 std::string added_head(const PageView& view) {
   const std::vector<const model::Addendum*> told = addenda_told(view);
   if (told.empty()) {
@@ -109,11 +115,22 @@ std::string added_head(const PageView& view) {
   return view.say("page.added_head", {{"count", std::to_string(told.size()), true},
                                       {"corrections", std::to_string(corrections), true},
                                       {"day", day_added(view, *told.back()), false, true},
-                                      {"where", view.say("page.added"), false, true}});
+                                      {"where", view.say(added_title(view)), false, true}});
+}
+
+std::string exchanged_head(const PageView& view) {
+  std::vector<std::string> lines;
+  for (const model::SidesExchanged& one : view.exam.sides_exchanged.value_or(std::vector<model::SidesExchanged>{})) {
+    if (view.exam.signed_ && view.exam.signed_->at < one.at) {
+      const std::string by = one.by ? view.examiner(*one.by) : view.say("settled.nobody");
+      lines.push_back(view.say("page.exchanged_head", {{"by", by}, {"at", view.local(one.at), false, true}, {"reason", one.reason.text}}));
+    }
+  }
+  return joined(lines, " ");
 }
 
 SheetSection added_section(const PageView& view) {
-  SheetSection section = view.section("page.added");
+  SheetSection section = view.section(added_title(view));
   for (const model::Addendum* addendum : addenda_told(view)) {
     section.bullet(view.say(is_correction(*addendum) ? "page.correction" : "page.addendum",
                             {{"at", view.local(addendum->at), false, true}, {"by", view.examiner(addendum->by)}, {"reason", addendum->reason.text}}));

@@ -12,6 +12,8 @@ namespace limbledger::report {
 // One that holds nothing but what is kept apart is not among them: its reason alone would tell.
 [[nodiscard]] std::vector<const model::Addendum*> addenda_told(const PageView& view);
 [[nodiscard]] std::string added_head(const PageView& view);      // empty: none
+// That left and right were exchanged after the signature, by whom and why; empty where they were not.
+[[nodiscard]] std::string exchanged_head(const PageView& view);
 [[nodiscard]] SheetSection added_section(const PageView& view);  // no lines: none
 // "Judged as signed ...": of what is judged, the values that an addendum has otherwise; of all, or of these findings. Empty: none.
 [[nodiscard]] std::string judged_as_signed(const PageView& view);

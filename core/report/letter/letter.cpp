@@ -95,6 +95,9 @@ constexpr std::size_t letter_columns = 120;  // at the size of the letter
   if (const std::string since = settled_since_signed(view); !since.empty() && !ask.protected_) {
     lines.push_back(since);
   }
+  if (const std::string exchanged = exchanged_head(view); !exchanged.empty() && !ask.protected_) {
+    lines.push_back(exchanged);
+  }
   // A sealed letter tells nothing that stands outside it.
   if (const std::string added = added_head(view); !added.empty() && !ask.protected_) {
     lines.push_back(added);

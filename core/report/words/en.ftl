@@ -239,6 +239,7 @@ msg-page-incomplete = Signed, incomplete: { $what }
 msg-page-addendum = Addendum, { $at }, { $by }, because: { $reason }
 msg-page-correction = CORRECTION (an addendum), { $at }, { $by }, because: { $reason }
 msg-page-added = Added after the signature
+msg-page-added_unsigned = Added to an exam that was not signed
 msg-page-added_head = AFTER THE SIGNATURE: { $count ->
     [one] an addendum was
    *[other] { $count } addenda were
@@ -361,6 +362,7 @@ msg-origin-self_reported = reported, not examined
 
 msg-unit-mm = mm
 msg-unit-s = s
+msg-unit-min = min
 msg-unit-n = N
 msg-unit-mm_hg = mmHg
 msg-unit-cel = °C

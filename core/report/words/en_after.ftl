@@ -63,6 +63,7 @@ msg-transfer-time_unknown = time not recorded
 msg-transfer-held_end = What was not examined is not known; this page does not speak of it.
 msg-transfer-untested = Decision support for a licensed examiner; not tested on real people. The examiner's judgement and local protocol stand above every line; this page prints what was recorded and supports no decision by itself.
 
+msg-page-exchanged_head = RIGHT AND LEFT OF WHAT WAS FOUND WERE EXCHANGED AFTER THIS SIGNATURE by { $by }, { $at } (reason: { $reason }): they are printed as they stand now, not as they were signed.
 msg-page-sides_exchanged = RIGHT AND LEFT WERE EXCHANGED on { $at }; written before, and not turned by it: check every side named here.
 msg-page-stopped_for_transfer = Stopped for transfer { $at } by { $by }: what stands below was not examined by then; that is no omission.
 msg-page-call_first = Call first, before any further question: { $to } is { $minutes } minutes away, and what stands above harms within { $window } minutes.

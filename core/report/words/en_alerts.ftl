@@ -369,7 +369,7 @@ msg-meanwhile-followed_until_seen = somebody of the clinic that refers follows t
 
 msg-until-alert_answered = until the alert is answered
 
-msg-step-would_help_most = Would help most: { $item }, { $minutes } min, because an answer changes what is said of: { $changes }
+msg-step-would_help_most = Would help most: { $item }, { $time }, because an answer changes what is said of: { $changes }
 msg-step-none_would_change = No further test by hand would change what to do, as far as alerts and rules go
 msg-step-not_covered = This edition has no decision rule or list of dangers for this complaint: silence here is no answer
 msg-step-none_alone = No next step: no one answer to the questions above would by itself change what to do; they are asked all the same

@@ -251,3 +251,17 @@ TEST_CASE("where a sense is counted, the count stands with what it is out of") {
   CHECK(has(section(sole, "Found out of the ordinary"), "Filament, pulp of the great toe: 0 of 3"));
   CHECK(has(section(sole, "Findings"), "Diabetes, for how many years: 14 "));
 }
+
+TEST_CASE("C21: how long a step takes is told in seconds below a minute, and in whole minutes above, never shorter than it takes") {
+  const Printer printer("football");
+  const auto said = [&](std::int64_t seconds) {
+    interpret::Step step;
+    step.step = {"knee.patella_tender"};
+    step.side = model::Side::left;
+    step.seconds.steps = seconds;
+    return report::step_text(printer.view(), step, "msg.step.would_help_most");
+  };
+  CHECK(has(said(10), ", 10 s, because"));
+  CHECK(has(said(60), ", 1 min, because"));
+  CHECK(has(said(61), ", 2 min, because"));
+}

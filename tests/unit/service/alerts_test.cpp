@@ -242,6 +242,8 @@ TEST_CASE_FIXTURE(Knee, "C2: a correction that removes an alert leaves it raised
   const std::string taken = write("finding.withdraw", R"("finding":")" + at(wound, "/recorded/0/finding") + R"(","reason":"the other leg","confirmed":["alert.would_end"])");
   CHECK(at(taken, "/alerts/0/state") == "withdrawn_by_correction");
   CHECK(at(taken, "/alerts/1/state") == "withdrawn_by_correction");
+  // Whoever reads the sentence alone does not call for help.
+  CHECK(at(assess(R"(,"language":"en")"), "/alerts/0/text").starts_with("No longer raised, after a correction: "));
 }
 
 TEST_CASE_FIXTURE(Knee, "C16: a kiosk is told no alert; a dangerous answer says to tell the staff, settles nothing and is asked again") {

@@ -35,7 +35,7 @@ const std::string yes = R"({"kind":"answer","answer":"yes"})";
 
 }  // namespace
 
-TEST_CASE("HC-017: a form leaves out what is below the level with its reason, keeps the other side, and a finding is still taken") {
+TEST_CASE("HC-017: a form leaves out what is below the level with its reason, keeps the other side, and a finding there is asked back and still taken") {
   SpecialForm desk;
   CHECK(at(desk.form(), "/not_applicable/0/item").empty());
   desk.record("body.limb_level", "right", R"({"kind":"choice","choice":"through_thigh"})");
@@ -45,7 +45,13 @@ TEST_CASE("HC-017: a form leaves out what is below the level with its reason, ke
   CHECK(at(form, "/not_applicable/0/sides/0") == "right");
   CHECK(at(form, "/not_applicable/0/sides/1").empty());
   desk.record("knee.patella_tender", "right", R"({"kind":"not_done","reason":"no_limb"})");
-  desk.record("knee.fibular_head_tender", "right", yes);  // never refused: asked about instead
+  const auto tender = [&](const std::string& side, const std::string& more) {
+    return desk.call("finding.record", R"({"findings":[{"item":"knee.fibular_head_tender","side":")" + side + R"(","value":)" + yes + more + "}]," + desk.exam + R"(,"seen":[")" + desk.seen + R"("],)" + desk.request() + "}");
+  };
+  CHECK(service::test::codes_of(tender("right", "")) == "finding.contradicts");
+  CHECK(tender("left", "").has_value());
+  desk.seen = at(desk.ok("exam.read", "{" + desk.exam + "}"), "/revision/0");
+  CHECK(tender("right", R"(,"confirmed":["finding.contradicts"])").has_value());  // never refused: there may be another leg
   const std::string assessment = desk.ok("exam.assess", "{" + desk.exam + "}");
   CHECK(assessment.find("contradiction.finding_below_level:right") != std::string::npos);
 }

@@ -14,6 +14,7 @@
 #include "core/wire/write.hpp"
 
 #include <algorithm>
+#include <iterator>
 #include <span>
 
 namespace limbledger::service {
@@ -213,7 +214,9 @@ class Slots {
   for (const Planned& plan : planned) {
     // A correction was asked about when it was first recorded.
     if (plan.from->replaces.empty()) {
-      out.push_back({&plan.observation, path_of(plan.position)});
+      const auto& confirmed = plan.from->confirmed;
+      const bool checked = confirmed && std::find(confirmed->begin(), confirmed->end(), wire::Name{"finding.contradicts"}) != confirmed->end();
+      out.push_back({&plan.observation, path_of(plan.position), checked});
     }
   }
   return out;
@@ -237,6 +240,15 @@ class Slots {
     }
   }
   return {};
+}
+
+// What is asked back by what the exam holds already.
+[[nodiscard]] std::vector<wire::Fault> asked_by_exam(Context& context, const ledger::ExamRecord& record, const std::vector<Planned>& planned) {
+  const std::vector<AtPath> paths = at_paths(planned);
+  std::vector<wire::Fault> faults = withheld_faults(context, record, paths);
+  std::vector<wire::Fault> absent = absent_part_faults(context, record, paths);
+  faults.insert(faults.end(), std::make_move_iterator(absent.begin()), std::make_move_iterator(absent.end()));
+  return faults;
 }
 
 [[nodiscard]] bool is_question(const wire::Fault& fault) {
@@ -328,8 +340,8 @@ Result<FindingRecordResult> finding_record(Context& context, const FindingRecord
     if (auto free = Slots(**record, params.seen).check(planned); !free) {
       return free;
     }
-    auto withheld = withheld_faults(context, **record, at_paths(planned));
-    return withheld.empty() ? check_decides_no_alert(context, **record, planned) : Result<void>(wire::Refusal(std::move(withheld)));
+    auto asked = asked_by_exam(context, **record, planned);
+    return asked.empty() ? check_decides_no_alert(context, **record, planned) : Result<void>(wire::Refusal(std::move(asked)));
   });
   if (!written) {
     return written.error();
@@ -386,9 +398,9 @@ Result<FindingCheckResult> finding_check(Context& context, const FindingCheckPar
     if (!record) {
       return record.error();
     }
-    std::vector<wire::Fault> withheld = withheld_faults(context, **record, at_paths(planned));
-    add_fault_texts(*words, *context.edition, withheld, false);
-    for (const wire::Fault& fault : withheld) {
+    std::vector<wire::Fault> asked = asked_by_exam(context, **record, planned);
+    add_fault_texts(*words, *context.edition, asked, false);
+    for (const wire::Fault& fault : asked) {
       result.confirm.push_back(to_row(fault));
     }
   }

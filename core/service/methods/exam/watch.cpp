@@ -446,4 +446,25 @@ std::vector<wire::Fault> withheld_faults(Context& context, const ledger::ExamRec
   return faults;
 }
 
+std::vector<wire::Fault> absent_part_faults(Context& context, const ledger::ExamRecord& record, const std::vector<AtPath>& observations) {
+  std::vector<wire::Fault> faults;
+  const auto& held = record.fold.exam.findings;
+  const bool any = held && std::any_of(held->begin(), held->end(), [](const model::Finding& one) { return one.item.text == "body.limb_level"; });
+  if (!any || context.caller.scope == Scope::kiosk) {
+    return faults;
+  }
+  const ExamAtHand stands(context, record);
+  for (const AtPath& one : observations) {
+    const model::Item* item = context.edition->item(one.observation->item);
+    if (item == nullptr || one.checked || std::holds_alternative<model::NotDone>(one.observation->value)) {
+      continue;
+    }
+    const auto gone = interpret::not_applicable(stands.view(), *item, one.observation->side);
+    if (gone && gone->why == model::WhyNot::no_limb) {
+      faults.emplace_back("finding.contradicts", one.path, "a part that was not taken off, as this exam records of that side");
+    }
+  }
+  return faults;
+}
+
 }  // namespace limbledger::service

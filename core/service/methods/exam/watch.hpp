@@ -56,7 +56,10 @@ void add_call_backs(Context& context, const ToJudge& judged, bool protected_too,
 struct AtPath {
   const model::Observation* observation = nullptr;
   std::string path;
+  bool checked = false;  // finding.contradicts was answered for
 };
+// Which of these say that something was found at a part that the exam records as taken off, each as a question (finding.contradicts).
+[[nodiscard]] std::vector<wire::Fault> absent_part_faults(Context& context, const ledger::ExamRecord& record, const std::vector<AtPath>& observations);
 [[nodiscard]] std::vector<wire::Fault> withheld_faults(Context& context, const ledger::ExamRecord& record, const std::vector<AtPath>& observations);
 
 }  // namespace limbledger::service

@@ -97,7 +97,9 @@ void add_alert_texts(const model::Exam& exam, const Sentences& sentences, const 
   }
   const AsOnPage page(exam, sentences.words(), edition);
   for (interpret::Alert& alert : alerts) {
-    alert.text = sentences.whole(report::alert_text(alert, sentences.words()) + ".");
+    const std::string said = report::alert_text(alert, sentences.words());
+    const bool gone = alert.state == interpret::AlertState::withdrawn_by_correction;  // "call now" alone would be read as what to do
+    alert.text = sentences.whole((gone ? sentences.words().say("msg.alert_gone", {{"alert", said, false, true}}) : said) + ".");
     alert.meanwhile_text.emplace();
     for (const model::MessageId& message : alert.meanwhile) {
       alert.meanwhile_text->push_back(sentences.whole(report::meanwhile_text(page.view(), message, alert.side)));

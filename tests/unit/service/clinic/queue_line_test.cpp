@@ -95,9 +95,9 @@ TEST_CASE("of two versions of an exam each writer's own change is told, and what
   visit.elsewhere("exam", R"({"person":")" + visit.person + R"(","complaint":"acute_knee","side":"left","setting":"outreach","offset_min":180,"injured_on":"2026-11-20"})", {visit.opened});
   const std::string line = visit.line();
   CHECK(holds(line, "Side: RIGHT (before: LEFT)"));
-  CHECK(holds(line, "Day of the injury left as it stood then, 2026-11-23"));
+  CHECK(holds(line, "Day of the injury: not changed by this (2026-11-23 then)"));
   CHECK(holds(line, "Day of the injury: 2026-11-20 (before: 2026-11-23)"));
-  CHECK(holds(line, "Side left as it stood then, LEFT"));
+  CHECK(holds(line, "Side: not changed by this (LEFT then)"));
   CHECK(holds(line, "write what holds of Side, Day of the injury"));
   CHECK(holds(visit.note(), "NOT DECIDED: What is the exam of?"));
   const auto amend = [&](const std::string& more) {
@@ -156,6 +156,21 @@ TEST_CASE("who wrote into the only exam of a person that was withdrawn is not lo
   visit.elsewhere("finding", flexion_elsewhere("right", 95));
   CHECK(at(visit.queue(), "/queue/0/other_exams/0") == other);
   CHECK(holds(visit.line(), "Another exam of this person is here: knee, recent injury or recent pain, LEFT"));
+}
+
+TEST_CASE("an exchange of left and right after the signature stands in the head of the note, with who did it and why; one before it does not") {
+  Visit visit;
+  visit.findings(both_pulses);
+  visit.write("exam.swap_sides", R"("reason":"seen from the foot of the couch")");
+  visit.write("impression.record", R"("impression":{"text":"Sprained knee","side":"left"},"replaces":[])");
+  visit.write("exam.sign", R"("read_aloud":"Kofi Invented, LEFT knee","confirmed":["note.protected"])");
+  CHECK_FALSE(holds(visit.note(), "EXCHANGED AFTER THIS SIGNATURE"));
+  visit.world.reading.wall_ms += 60'000;
+  visit.write("exam.swap_sides", R"("reason":"the other knee was meant")");
+  const std::string note = visit.note();
+  CHECK(holds(note, "WERE EXCHANGED AFTER THIS SIGNATURE by"));
+  CHECK(holds(note, "(reason: the other knee was meant): they are printed as they stand now, not as they were signed."));
+  CHECK(note.find("EXCHANGED AFTER THIS SIGNATURE") < note.find("Complaint:"));
 }
 
 TEST_CASE("what was signed stands on the line of what the signer had not seen, and whose exam it is stands undecided on its page") {
