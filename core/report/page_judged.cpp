@@ -352,6 +352,7 @@ StatementWords statement_words(const Statement& statement, const model::Exam& ex
   const Args both{{"reading", out.reading, false, true}, {"span", span, false, true}};
   args.push_back({"reading", out.reading, false, true});
   args.push_back({"span", span, false, true});
+  args.push_back({"in_span", span.empty() ? span : " (" + span + ")", false, true});
   args.push_back({"measured", span.empty() ? out.reading : words.say("msg.motion.with_error", both), false, true});
   args.push_back({"other", toward_words(text_of(args, "other_deg"), args, words), false, true});
   args.push_back({"needed", text_of(args, "needed_deg"), true});

@@ -61,6 +61,13 @@ using model::Side;
   return told_of ? view.say("page.how_soon_see_note") : std::string();
 }
 
+// Raised once, and withdrawn by a correction: "nothing was raised" would be untrue.
+[[nodiscard]] bool one_went(const PageView& view) {
+  return std::any_of(view.assessment.alerts.begin(), view.assessment.alerts.end(), [&](const interpret::Alert& alert) {
+    return alert.state == interpret::AlertState::withdrawn_by_correction && !is_hidden(view, alert);
+  });
+}
+
 // The same as on the letter and on the sheet for the person.
 [[nodiscard]] std::string how_soon_line(const PageView& view) {
   const HowSoon soon = how_soon(view);
@@ -68,7 +75,7 @@ using model::Side;
     const FirstDue first = first_due(view);
     const std::string said = view.say(first.day.empty() ? "page.how_soon_not_recorded" : "page.how_soon_planned",
                                       {{"day", first.day, false, true}, {"what", joined(first.what, "; "), false, true}});
-    const std::string none = hides_an_alert(view) ? see_note(view) : view.say(first.day.empty() ? "page.how_soon_none_raised" : "page.how_soon_none_sooner");
+    const std::string none = hides_an_alert(view) ? see_note(view) : view.say(one_went(view) ? "page.how_soon_none_stands" : (first.day.empty() ? "page.how_soon_none_raised" : "page.how_soon_none_sooner"));
     return joined({said, none, illness_open(view)}, " ");
   }
   // Two weeks are asked for by a prompt to refer, which is no alert.

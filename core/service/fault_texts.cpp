@@ -1,6 +1,8 @@
 #include "core/service/fault_texts.hpp"
 
 #include "core/model/time.hpp"
+#include "core/report/page_parts.hpp"
+#include "core/report/text.hpp"
 #include "core/service/methods/say/texts.hpp"
 
 #include <algorithm>
@@ -23,6 +25,17 @@ constexpr std::array with_numbers{WithNumbers{".future", {"today", "today"}}, Wi
   return std::any_of(args.begin(), args.end(), [&](const report::Arg& one) { return one.name == name; });
 }
 
+// "alert.ali, alert.acs" in words.
+[[nodiscard]] std::string dangers_named(const report::Words& words, const std::string& alerts) {
+  std::vector<std::string> named;
+  for (std::size_t at = 0; at < alerts.size();) {
+    const std::size_t end = std::min(alerts.find(", ", at), alerts.size());
+    named.push_back(report::word_of(words, "flag", report::after_dot(std::string_view(alerts).substr(at, end - at))));
+    at = end + 2;
+  }
+  return report::joined(named, "; ");
+}
+
 [[nodiscard]] std::string sentence_in(const report::Words& words, const reference::Edition& edition, const wire::Fault& fault, const std::string& name, bool writes) {
   report::Args args;
   for (const wire::FaultParam& param : fault.params) {
@@ -42,6 +55,9 @@ constexpr std::array with_numbers{WithNumbers{".future", {"today", "today"}}, Wi
   }
   if (fault.code == "limit.items" && fault.got == "0" && words.has(name + ".none")) {
     return words.say(name + ".none");
+  }
+  if (fault.code == "alert.would_end") {
+    return words.say(name, {{"alerts", dangers_named(words, fault.got), false, true}});
   }
   if (fault.code == "item.withheld") {
     if (fault.got.empty()) {

@@ -105,7 +105,7 @@ export type Setting = 'outreach' | 'primary_care' | 'emergency' | 'orthopaedic' 
 export type Reliable = 'yes' | 'no' | 'unsure';
 export type InterpreterKind = 'none' | 'trained' | 'relative' | 'child';
 export type LetterUrgency = 'now' | 'same_day' | 'two_weeks' | 'routine';
-export type LaterKind = 'film' | 'operation' | 'answer' | 'impression';
+export type LaterKind = 'film' | 'operation' | 'answer' | 'impression' | 'arrived' | 'not_arrived' | 'died';
 export type LedgerKindWord = 'clinic' | 'demonstration' | 'practice';
 export type YesNo = 'yes' | 'no';
 export type HolderLevel = 'held' | 'opened' | 'witnessed';
@@ -1530,7 +1530,7 @@ export interface OutcomeTold {
 }
 export interface FoundLater {
   /**
-   * what a film showed, what an operation found, what the other clinic answered, or what the treating clinician holds it for in the end
+   * what a film showed, what an operation found, what the other clinic answered, or what the treating clinician holds it for in the end; and of whoever was sent: arrived there, not_arrived (loop.list goes on asking), or died
    */
   kind: LaterKind;
   text: string;
@@ -2253,7 +2253,7 @@ export interface LetterReply {
 }
 export interface ListedLoop {
   /**
-   * urgent_without_outcome: what was done about an alert of class now is recorded (action), and not what became of the person; it goes with outcome.record, an answered referral or a later visit
+   * urgent_without_outcome: what was done about an alert of class now, or why nothing was, is recorded (action, reason), and not what became of the person; it goes with outcome.record (but not with not_arrived), an answered referral or a later visit
    */
   loop: LoopWord;
   exam: Id;
@@ -2270,6 +2270,7 @@ export interface ListedLoop {
    */
   put_off?: ToldPutOff[];
   action?: string;
+  reason?: string;
 }
 export interface ListedToken {
   number: number;

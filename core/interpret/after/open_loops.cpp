@@ -53,20 +53,24 @@ void add_alerts(const Visit& visit, LoopKind loop, std::vector<OpenLoop>& out) {
   }
 }
 
-// Somebody was sent, called or treated: whether the person arrived is known once what was found later is recorded, a referral is answered,
-// or the person was seen again.
+// Somebody was sent, called or treated, or was not: what became of the person is known once it or what was found later is recorded, a referral
+// is answered, or the person was seen again. Who did not arrive is still looked for.
 [[nodiscard]] bool is_told_of(const Visit& visit, std::span<const Visit> later) {
   const model::Exam& exam = *visit.exam;
   const std::vector<model::PlanItem> plan = exam.plan.value_or(std::vector<model::PlanItem>{});
   const bool answered = std::any_of(plan.begin(), plan.end(), [](const model::PlanItem& item) { return item.kind == model::PlanKind::referral && item.became == model::Became::answered; });
-  return answered || !exam.outcomes.value_or(std::vector<model::OutcomeTold>{}).empty() ||
+  const std::vector<model::OutcomeTold> outcomes = exam.outcomes.value_or(std::vector<model::OutcomeTold>{});
+  const bool told = !outcomes.empty() && outcomes.back().found.kind != model::LaterKind::not_arrived;
+  return answered || told ||
          std::any_of(later.begin(), later.end(), [](const Visit& other) { return !is_void(*other.exam); });
 }
 
 void add_untold(const Visit& visit, std::span<const Visit> later, std::vector<OpenLoop>& out) {
   for (const Alert& alert : visit.alerts) {
-    const bool done = alert.state == AlertState::handled && alert.urgency == Urgency::now && alert.handled && alert.handled->action;
-    if (done && alert.audience != Audience::protected_ && !is_told_of(visit, later)) {
+    const bool answered = alert.urgency == Urgency::now && alert.handled && (alert.handled->action || alert.handled->reason);
+    // Whoever was sent is on the way, whatever was corrected since.
+    const bool asked = answered && (alert.state == AlertState::handled || (alert.state == AlertState::withdrawn_by_correction && alert.handled->action));
+    if (asked && alert.audience != Audience::protected_ && !is_told_of(visit, later)) {
       out.push_back({LoopKind::urgent_without_outcome, visit.exam->exam, alert.alert, alert.side, std::nullopt, std::nullopt});
     }
   }

@@ -95,8 +95,8 @@ struct Followed {
 };
 BOOST_DESCRIBE_STRUCT(Followed, (), (entry, plan_item, became, on, text, by, at))
 
-enum class LaterKind { film, operation, answer, impression };
-BOOST_DESCRIBE_ENUM(LaterKind, film, operation, answer, impression)
+enum class LaterKind { film, operation, answer, impression, arrived, not_arrived, died };
+BOOST_DESCRIBE_ENUM(LaterKind, film, operation, answer, impression, arrived, not_arrived, died)
 
 // What was found out later about what this exam asked: a clinic can check itself against it.
 struct FoundLater {
@@ -109,7 +109,7 @@ struct FoundLater {
 };
 BOOST_DESCRIBE_STRUCT(FoundLater, (), (kind, text, side, on, source))
 constexpr auto notes(const FoundLater*) {
-  return std::array{wire::Note{"kind", "what a film showed, what an operation found, what the other clinic answered, or what the treating clinician holds it for in the end"},
+  return std::array{wire::Note{"kind", "what a film showed, what an operation found, what the other clinic answered, or what the treating clinician holds it for in the end; and of whoever was sent: arrived there, not_arrived (loop.list goes on asking), or died"},
                     wire::Note{"source", "who says so: a report, a letter, the person"}};
 }
 

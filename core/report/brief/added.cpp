@@ -112,7 +112,7 @@ std::string added_head(const PageView& view) {
     return {};
   }
   const auto corrections = std::count_if(told.begin(), told.end(), [](const model::Addendum* one) { return is_correction(*one); });
-  return view.say("page.added_head", {{"count", std::to_string(told.size()), true},
+  return view.say(added_title(view) == "page.added" ? "page.added_head" : "page.added_head_unsigned", {{"count", std::to_string(told.size()), true},
                                       {"corrections", std::to_string(corrections), true},
                                       {"day", day_added(view, *told.back()), false, true},
                                       {"where", view.say(added_title(view)), false, true}});

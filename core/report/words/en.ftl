@@ -58,8 +58,8 @@ msg-motion-below-row = below, beyond its error
 msg-motion-below_taught-row = below the taught values, beyond its error
 msg-motion-above-row = above, beyond its error
 msg-motion-above_taught-row = above the taught values, beyond its error
-msg-motion-not_distinguishable-row = cannot be told from the edge ({ $span })
-msg-motion-not_distinguishable_taught-row = cannot be told from the edge ({ $span })
+msg-motion-not_distinguishable-row = cannot be told from the edge{ $in_span }
+msg-motion-not_distinguishable_taught-row = cannot be told from the edge{ $in_span }
 msg-motion-norms_disagree-row = the figures that may apply ({ $who }) do not agree; the age is not known closely enough, or nobody said whose norms to compare with
 msg-motion-norms_disagree_taught-row = the taught values that may apply ({ $who }) do not agree; the age is not known closely enough, or nobody said whose norms to compare with
 msg-motion-sources_disagree-row = the sources that may apply ({ $who }) do not agree; together they span { $interval }
@@ -248,6 +248,7 @@ msg-page-added_head = AFTER THE SIGNATURE: { $count ->
     [one] ; one is a CORRECTION
    *[other] ; { $corrections } are CORRECTIONS
  }. Read "{ $where }": what the program says rests on what was signed.
+msg-page-added_head_unsigned = THIS EXAM WAS WITHDRAWN AND NOT SIGNED; something was written about it since, the last on { $day }. Read "{ $where }".
 msg-page-added_beside = { $what } (signed: { $signed })
 msg-page-added_of = Added { $day }: { $what }
 msg-page-judged_as_signed = Judged AS SIGNED; since then an addendum has another value of: { $what }.

@@ -32,11 +32,12 @@ msg-clinic-loops_count = { $people ->
     [one] 1 person
    *[other] { $people } people
  }, those who cannot wait first.
-msg-clinic-loops_end = The list holds what has reached this ledger. A line goes when what was done, or what became of the person, is recorded.
+msg-clinic-loops_end = The list holds what has reached this ledger. A line goes when it is recorded: what was done about a warning (alert.handle); what became of whoever was sent, arrived or not (outcome.record); what became of what was planned (plan.follow); what holds (the method that conflict.list names); the signature (exam.sign).
 msg-clinic-loop_call_back = Call back (exam of { $on }): { $alert }
 msg-clinic-loop_alert_without_action = No action recorded (exam of { $on }): { $alert }
 msg-clinic-loop_urgent_without_outcome = What became of the person is not recorded (exam of { $on }): { $alert }. Was done: { $action }
-msg-clinic-loop_in_conflict = Values written without knowledge of each other (exam of { $on }): to be settled
+msg-clinic-loop_urgent_without_outcome_reason = What became of the person is not recorded (exam of { $on }): { $alert }. Nothing was done, because: { $reason }
+msg-clinic-loop_in_conflict = Written without knowledge of each other (exam of { $on }): to be settled, see the list of what is to be settled
 msg-clinic-loop_protected_note = See protected note (exam of { $on })
 msg-clinic-loop_unsigned_exam = Not signed (exam of { $on })
 msg-clinic-loop_referral_past_day = Referral without an answer, due { $by } (exam of { $on }){ $side }: { $plan }
@@ -95,7 +96,7 @@ msg-clinic-queue_title = { $count ->
     [one] TO BE SETTLED: 1
    *[other] TO BE SETTLED: { $count }, the gravest first
  }
-msg-clinic-queue_none = TO BE SETTLED: 0
+msg-clinic-queue_none = TO BE SETTLED: 0. What was decided stands on the pages of the exams, and can be changed later: decide for the other value in the same way, and of two records anew (pair.decide, same: undo).
 msg-clinic-queue_looking = WHO LOOKS ALIKE IS NOT LISTED YET: { $compared } of { $of } pairs of records were compared. Asked again, the program goes on.
 msg-clinic-queue_part = These are { $first } to { $last } of { $count }; the others are not on this page.
 msg-clinic-queue_end = Whatever is left waits and loses nothing: all values stay, and a warning goes by the more alarming of them. Until it is settled, do not rely on one of them alone. What was decided can be changed later: decide for the other value in the same way, and of two records anew (pair.decide, same: undo). Where somebody has to be asked first, write down whom and what, and when to look again (conflict.put_off): the line stays here and says so. The methods are called while the ledger is served (limbledger serve); each line names the ids that its method takes, and conflict.list gives the same as JSON. How a method is called stands in its description, under the address that serve prints.
@@ -112,7 +113,7 @@ msg-clinic-queue_finding = Two values for one finding.
 msg-clinic-queue_withdrawal = A finding was taken back, and changed by somebody before that had reached the device.
 msg-clinic-queue_late = Written before the signature had reached the device that it was written on; whoever signed had not seen it.
 msg-clinic-queue_signature_unseen = An addition, written before the signature of the exam had reached the device.
-msg-clinic-queue_withdrawal_unseen = Written for an exam that somebody else had withdrawn, before the withdrawal had reached the device.
+msg-clinic-queue_withdrawal_unseen = Written for an exam that somebody else withdrew, by one whom the withdrawal had not reached.
 msg-clinic-queue_impression = Two impressions.
 msg-clinic-queue_plan = Two versions of what is planned.
 msg-clinic-queue_consent = Two records of consent.
@@ -204,7 +205,7 @@ msg-clinic-settle_by_person_amend = To settle it, ask the person, and write what
 msg-clinic-settle_by_pair_decide = To settle it, say whether it is one person (same: yes) or two (same: no), and whence that is known (pair.decide, reason: asked_person, asked_family, same_paper, known_here, seen_together, other). Nothing of the two records is changed by it, and it can be undone; where they are one and two days of birth stand, the next line asks which holds. Whoever cannot know leaves it.
 msg-clinic-queue_births_of_one = One person, two days of birth: it was decided that these two records are of one person.
 msg-clinic-queue_examined = Examined { $at } by { $by }.
-msg-clinic-queue_urgent = URGENT, and no action is recorded: { $alert }. That hangs on this line. See to the person first. It rests on the graver of what stands here; taking the other can end this warning.
+msg-clinic-queue_urgent = URGENT, and no action is recorded: { $alert }. That hangs on this line. See to the person first, and record what was done (alert.handle). It rests on the graver of what stands here; taking the other can end this warning.
 msg-clinic-queue_acted_on = STILL STANDS: { $alert }. By { $by }, { $at }, was done: { $what }. That hangs on this line: it rests on the graver of what stands here; taking the other can end this warning.
 msg-clinic-queue_left_alone = STILL STANDS: { $alert }. By { $by }, { $at }, nothing was done, because: { $what }. That hangs on this line: it rests on the graver of what stands here; taking the other can end this warning.
 msg-clinic-queue_before = Before: { $entry }
@@ -246,7 +247,7 @@ msg-clinic-part_changed = { $part }: { $now } (before: { $was })
 msg-clinic-part_left = { $part }: not changed by this ({ $now } then)
 msg-clinic-undecided = NOT DECIDED: { $what }
 msg-clinic-loop_withdrawn_alone = The only exam of this person here was withdrawn, and somebody had written into it (exam of { $on }): an exam is to be opened
-msg-clinic-settle_late = To settle it, decide whether what was signed still holds with it. If nothing changes: say that the value holds, and why (conflict.settle). If something does: write an addendum with what holds now, and in plan_items what is to be done, by whom and by when (addendum.record, kind text): each of these is asked after (loop.list) until somebody says what became of it (plan.follow). The line goes with either, whatever an addendum says, and the value stays on the page as it is. While an answer is awaited, put it off instead (conflict.put_off).
+msg-clinic-settle_late = To settle it, decide whether WHAT WAS SIGNED, impression and plan, still holds now that this is known: whether the value itself is true is not what is asked. If it holds and nothing more is to be done: say why (conflict.settle). If anything is to be done, a film or a call among it: write an addendum with what holds now, and in plan_items what is to be done, by whom and by when (addendum.record, kind text): each of these is asked after (loop.list) until somebody says what became of it (plan.follow). The line goes with either, whatever an addendum says, and the value stays on the page as it is. While an answer is awaited, put it off instead (conflict.put_off).
 msg-clinic-settle_withdrawal_unseen = To settle it, find out whether the person was examined. If so, record what holds in an exam of this person that stands, opened anew if there is none (exam.open; finding.record, examiner: who found it). Then write here where it went, or why nothing of it holds (addendum.record, kind text). Any addendum ends this line: while an answer is awaited, put it off instead (conflict.put_off). This exam stays withdrawn.
 msg-clinic-settle_births_of_one = To settle it, ask the person, and correct the record that is wrong, with its own ids (person.amend, reason).
 msg-clinic-also_whose_exam = One of them, or both, stand also in the line on whose exam it is: settle that one first.

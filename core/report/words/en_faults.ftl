@@ -3,7 +3,7 @@
 
 msg-fault-addendum_kind = An addition has a text, or findings: add what is missing. Findings go with the kind findings or correction.
 msg-fault-alert_unknown = This alert does not stand in this exam any more: look at the alerts again.
-msg-fault-alert_would_end = By this a warning that stands now would be no more, or less urgent. See to the person first.
+msg-fault-alert_would_end = By this a warning that stands now, or the question what became of the person, would be no more, or the warning less urgent: { $alerts }. See to the person first, where nobody has.
 msg-fault-conflict_unknown = This is not in the list any more: it was settled, or has changed. Look at the list again.
 msg-fault-consent_send = The person said no to sending this on. Ask again; it may be printed for their own hand.
 msg-fault-enrol_closed = No new device can be let in now: begin at the hub.
@@ -24,7 +24,7 @@ msg-fault-examiner_unknown = This examiner is not known here: choose one of the 
 msg-fault-finding_contradicts = Two things recorded here do not go together. Check both; confirm, or change one.
 msg-fault-finding_not_kept = Part of this cannot be kept with a signed addition. Say it in the reason.
 msg-fault-finding_several = This would correct several findings at once: correct each by itself.
-msg-fault-finding_stale = Something stands there already that this form had not shown. Look at all of it, then say which holds; where it says the same, nothing is left to do.
+msg-fault-finding_stale = Something stands there already that this does not name. Look at all of it, then say which holds; where it says the same, nothing is left to do.
 msg-fault-finding_unknown = This exam holds no such finding now: look at the exam again.
 msg-fault-format_newer = This part was written by a newer program and cannot be changed here. Update this one.
 msg-fault-internal_failure = Something went wrong in the program, and this was not recorded. Try again.

@@ -64,6 +64,7 @@ msg-page-how_soon_said = How soon: { $urgency }, by the examiner's letter. { $du
 msg-page-how_soon_later = THE SOONER HOLDS: { $day }. The examiner's plan names a later day ({ $days }); a reason, if one was written, stands in the plan's own words.
 msg-page-how_soon_not_recorded = How soon: not recorded.
 msg-page-how_soon_none_raised = Nothing was raised that asks for a day.
+msg-page-how_soon_none_stands = No alert stands that asks for a sooner day; what was raised and went by a correction stands under "Alerts, and what was done".
 msg-page-how_soon_none_sooner = Nothing was raised that asks for a sooner day.
 msg-page-how_soon_see_note = What stands in the protected note may ask for a sooner day.
 msg-page-how_soon_open = Measured, and no answer yet to { $flag }: { $findings }.

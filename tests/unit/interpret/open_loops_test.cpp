@@ -126,9 +126,18 @@ TEST_CASE("C14: whoever was sent with an urgent sign is asked after until an out
     all.insert(all.end(), later.begin(), later.end());
     return open(all, "2026-11-24");
   };
-  CHECK(left().empty());  // a reason alone sent nobody
+  CHECK(left().empty());  // nothing is recorded of it: that is another line
+  alerts[0].handled->reason = wire::Remark{"no petrol"};
+  CHECK(left() == "urgent_without_outcome");
+  alerts[0].state = AlertState::withdrawn_by_correction;
+  CHECK(left().empty());  // nobody was sent, and it is raised no more
+  alerts[0].state = AlertState::handled;
+  alerts[0].handled->reason.reset();
   alerts[0].handled->action = wire::Remark{"sent to the hospital by car"};
   CHECK(left() == "urgent_without_outcome");
+  alerts[0].state = AlertState::withdrawn_by_correction;
+  CHECK(left() == "urgent_without_outcome");  // whoever was sent is on the way all the same
+  alerts[0].state = AlertState::handled;
   alerts[0].urgency = Urgency::same_day;
   CHECK(left().empty());
   alerts[0].urgency = Urgency::now;
@@ -145,7 +154,9 @@ TEST_CASE("C14: whoever was sent with an urgent sign is asked after until an out
   exam.plan->back().became = model::Became::answered;
   CHECK(left().empty());
   exam.plan.reset();
-  exam.outcomes.emplace().emplace_back().found.text = {"the artery was mended the same night"};
+  exam.outcomes.emplace().emplace_back().found = {model::LaterKind::not_arrived, {"the car broke down"}, {}, {}, {}};
+  CHECK(left() == "urgent_without_outcome");
+  exam.outcomes->emplace_back().found = {model::LaterKind::arrived, {"seen by the surgeon at 19:00"}, {}, {}, {}};
   CHECK(left().empty());
 }
 

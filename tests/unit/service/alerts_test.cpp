@@ -199,7 +199,7 @@ TEST_CASE_FIXTURE(Knee, "planted: an alert that goes with a corrected birth date
   record(R"({"item":"hip.leg_attitude","side":"left","value":{"kind":"choice","choice":"attitude_turned_out"},"position":"supine","replaces":[]})");
   REQUIRE(scfe("state") == "raised");
   const std::string read = ok("person.read", R"({"person":")" + girl + "\"}");
-  ok("person.amend", R"({"person":")" + girl + R"(","changes":{"birth":{"date":"1993-05-01"}},"replaces":)" + at(read, "/revision") + R"(,"seen":)" + at(read, "/revision") +
+  ok("person.amend", R"({"person":")" + girl + R"(","changes":{"birth":{"date":"1993-05-01"}},"confirmed":["alert.would_end"],"replaces":)" + at(read, "/revision") + R"(,"seen":)" + at(read, "/revision") +
                          R"(,"request":")" + request_id(++requests) + "\"}");
   CHECK(scfe("state") == "withdrawn_by_correction");
   CHECK(scfe("corrected") == R"(["person.birth"])");

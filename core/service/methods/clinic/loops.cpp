@@ -40,12 +40,13 @@ namespace {
 }
 
 [[nodiscard]] std::string loop_text(const ListedLoop& loop, const std::string& alert, const report::Words& words) {
-  const std::string name = "msg.clinic.loop_" + std::string(wire::type_of<LoopWord>().words[static_cast<std::size_t>(loop.loop)]);
+  const std::string name = "msg.clinic.loop_" + std::string(wire::type_of<LoopWord>().words[static_cast<std::size_t>(loop.loop)]) + (loop.reason ? "_reason" : "");
   const std::string side = loop.side && *loop.side != model::Side::midline ? ", " + report::side_of(words, *loop.side) : std::string();
   return words.say(name, {{"alert", alert, false, true},
                           {"on", loop.examined_on ? loop.examined_on->to_text() : words.say("msg.clinic.day_unknown"), false, true},
                           {"plan", loop.plan ? loop.plan->text : std::string()},
                           {"action", loop.action ? loop.action->text : std::string()},
+                          {"reason", loop.reason ? loop.reason->text : std::string()},
                           {"side", side, false, true},
                           {"by", loop.by ? loop.by->to_text() : words.say("msg.clinic.day_unknown"), false, true}});
 }
@@ -126,6 +127,7 @@ using VisitRows = std::vector<ledger::ListedExam>;
       const auto at = std::find_if(visit.alerts.begin(), visit.alerts.end(), [&](const interpret::Alert& one) { return open.alert == one.alert && open.side == one.side; });
       loop.urgency = at->urgency;
       loop.action = at->handled->action;
+      loop.reason = at->handled->action ? std::nullopt : at->handled->reason;
       alert = words != nullptr ? report::alert_text(*at, *words) : std::string();
     }
     for (const ListedAlert& one : alerts_without_action(visit, words)) {
@@ -154,10 +156,11 @@ using VisitRows = std::vector<ledger::ListedExam>;
       if (!put_off) {
         return put_off.error();
       }
+      ListedLoop waiting = loop;
       if (!put_off->empty()) {
-        loop.put_off = std::move(*put_off);
+        waiting.put_off = std::move(*put_off);
       }
-      add(loop, {});
+      add(std::move(waiting), {});
     }
     if (withdrawn && alone && was_written_into(context, row.exam)) {
       loop.loop = LoopWord::withdrawn_alone;

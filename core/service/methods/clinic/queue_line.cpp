@@ -338,10 +338,18 @@ namespace {
   return words.say("msg.clinic.id_persons", {{"ids", report::joined(persons), false, true}});
 }
 
+// "gave the exam to Abena Nobody", without what is said of her: the name is whose id it is.
+[[nodiscard]] std::string up_to_name(const QueueEntry& entry) {
+  constexpr std::string_view name_ends = "\u2069";
+  const std::string text = entry.text ? entry.text->text : std::string();
+  const std::size_t end = text.find(name_ends);
+  return end == std::string::npos ? text : text.substr(0, end + name_ends.size());
+}
+
 void add_ids(const QueueRow& row, const Words& words, std::vector<std::string>& parts) {
   for (const QueueEntry& one : row.entries) {
     if (const auto person = written_in(one, "person"); row.settle_by.text == "exam.move" && person) {
-      parts.push_back(words.say("msg.clinic.id_value", {{"member", "person", false, true}, {"ids", *person, false, true}, {"what", one.by_name ? one.by_name->text : std::string()}}));
+      parts.push_back(words.say("msg.clinic.id_value", {{"member", "person", false, true}, {"ids", *person, false, true}, {"what", up_to_name(one), false, true}}));
     }
   }
   if (row.about.text != "side_exchange_unseen" && row.about.text != "withdrawal") {

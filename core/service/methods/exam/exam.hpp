@@ -115,7 +115,7 @@ struct ExamReasonParams {
 BOOST_DESCRIBE_STRUCT(ExamReasonParams, (), (exam, reason, seen, request, language, confirmed))
 constexpr auto notes(const ExamReasonParams*) {
   return std::array{wire::Note{"language", fault_words_note}, wire::Note{"seen", seen_note},
-                    wire::Note{"confirmed", "codes a person has answered for: alert.would_end, where an alert is raised of which nothing is recorded; alert.handle says what was done, and then nothing is asked"}};
+                    wire::Note{"confirmed", "codes a person has answered for: alert.would_end, where an alert is raised of which nothing is recorded (alert.handle says what was done), or nothing of what became of somebody who was sent at once (outcome.record)"}};
 }
 [[nodiscard]] Result<ExamReply> exam_withdraw(Context& context, const ExamReasonParams& params);
 

@@ -210,7 +210,7 @@ constexpr std::string_view would_end = "alert.would_end";
 }
 
 [[nodiscard]] Result<void> asked_back(const std::vector<std::string>& ended, const std::string& path) {
-  return ended.empty() ? Result<void>() : wire::Fault{would_end, path, "a decision by which these stand: " + report::joined(ended, ", ")};
+  return ended.empty() ? Result<void>() : wire::Fault{would_end, path, "a decision by which these stand", report::joined(ended, ", ")};
 }
 
 }  // namespace
@@ -249,7 +249,8 @@ Result<void> check_leaves_no_alert(Context& context, const ToJudge& now, const C
   }
   std::vector<std::string> left;
   for (const interpret::Alert& one : watch(context, now, false).alerts.alerts) {
-    if (one.state == interpret::AlertState::raised && one.audience != interpret::Audience::protected_) {
+    const bool on_the_way = one.state == interpret::AlertState::handled && one.urgency == interpret::Urgency::now && !now.exam.outcomes;
+    if ((one.state == interpret::AlertState::raised || on_the_way) && one.audience != interpret::Audience::protected_) {
       left.push_back(one.alert.text);
     }
   }

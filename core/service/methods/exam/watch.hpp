@@ -31,7 +31,7 @@ struct ToJudge {
 // place. What protects a person is not asked about: the question alone would tell of it. A kiosk is never asked.
 using Confirmed = std::optional<std::vector<wire::Name>>;
 [[nodiscard]] Result<void> check_ends_no_alert(Context& context, const ToJudge& now, const ToJudge& then, const Confirmed& confirmed, const std::string& path);
-// The same of an exam that would be withdrawn whole: of those alone of which nothing is recorded.
+// The same of an exam that would be withdrawn whole: of those of which nothing is recorded, and of whoever was sent urgently and not told of.
 [[nodiscard]] Result<void> check_leaves_no_alert(Context& context, const ToJudge& now, const Confirmed& confirmed, const std::string& path);
 // As it would be judged without these entries, and with these observations instead.
 [[nodiscard]] ToJudge without(ToJudge judged, const std::vector<model::EntryId>& entries, const std::vector<model::Observation>& instead = {});

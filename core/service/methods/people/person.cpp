@@ -132,20 +132,29 @@ void check_birth(const model::Birth& birth, const std::string& path, std::vector
   return reply;
 }
 
-// Whoever corrects a birth date is told at once what it raises: of a signed exam what nobody was shown when it was signed.
-[[nodiscard]] Result<std::vector<ExamAlerts>> alerts_of_exams(Context& context, const model::PersonId& person, const Sentences& sentences) {
+// Of this person, withdrawn ones left out.
+[[nodiscard]] Result<std::vector<std::pair<model::ExamId, model::ExamState>>> exams_of(Context& context, const model::PersonId& person) {
   const auto listed = context.desk->records().exams();
   if (!listed) {
     return listed.error();
   }
-  std::vector<std::pair<model::ExamId, model::ExamState>> of_person;
+  std::vector<std::pair<model::ExamId, model::ExamState>> out;
   for (const auto& [id, row] : **listed) {
     if (row.state != model::ExamState::withdrawn && std::find(row.persons.begin(), row.persons.end(), person) != row.persons.end()) {
-      of_person.emplace_back(id, row.state);
+      out.emplace_back(id, row.state);
     }
   }
+  return out;
+}
+
+// Whoever corrects a birth date is told at once what it raises: of a signed exam what nobody was shown when it was signed.
+[[nodiscard]] Result<std::vector<ExamAlerts>> alerts_of_exams(Context& context, const model::PersonId& person, const Sentences& sentences) {
+  const auto exams = exams_of(context, person);
+  if (!exams) {
+    return exams.error();
+  }
   std::vector<ExamAlerts> out;
-  for (const auto& one : of_person) {
+  for (const auto& one : *exams) {
     auto alerts = alerts_of(context, one.first, sentences);
     if (!alerts) {
       continue;  // one that does not open is found by ledger.verify
@@ -188,6 +197,32 @@ void check_birth(const model::Birth& birth, const std::string& path, std::vector
   return dates.result();
 }
 
+// An age or a sex is what some warnings rest on, in every exam of the person.
+[[nodiscard]] Result<void> check_amended_alerts(Context& context, const PersonAmendParams& params, const model::PersonBody& changes) {
+  const auto exams = exams_of(context, params.person);
+  if (!exams) {
+    return exams.error();
+  }
+  for (const auto& one : *exams) {
+    const auto record = context.desk->records().exam(one.first);
+    if (!record) {
+      continue;  // one that does not open is found by ledger.verify
+    }
+    const ToJudge now = exam_to_judge(context, **record);
+    if (!now.person) {
+      continue;
+    }
+    ToJudge then = now;
+    then.person->birth = changes.birth ? changes.birth : now.person->birth;
+    then.person->sex = changes.sex.value_or(now.person->sex);
+    then.person->norm_sex = changes.norm_sex.value_or(now.person->norm_sex);
+    if (auto ends = check_ends_no_alert(context, now, then, params.confirmed, "/changes"); !ends) {
+      return ends;
+    }
+  }
+  return {};
+}
+
 [[nodiscard]] Result<void> check_amendment(Context& context, const PersonAmendParams& params, const model::PersonBody& changes) {
   const auto record = context.desk->records().person(params.person);
   if (!record) {
@@ -223,7 +258,10 @@ void check_birth(const model::Birth& birth, const std::string& path, std::vector
   if (std::any_of(conflicts.begin(), conflicts.end(), decides) && (!params.reason || params.reason->text.empty())) {
     return wire::Fault{"value.empty", "/reason", "how it is known: two values stand, and one that somebody wrote is not taken"};
   }
-  return changes.birth ? check_amended_birth(context, params) : Result<void>();
+  if (auto good = changes.birth ? check_amended_birth(context, params) : Result<void>(); !good) {
+    return good;
+  }
+  return changes.birth || changes.sex || changes.norm_sex ? check_amended_alerts(context, params, changes) : Result<void>();
 }
 
 }  // namespace

@@ -73,7 +73,7 @@ constexpr auto notes(const PersonAmendParams*) {
                     wire::Note{"reason", "why, or how it is known: kept, and printed where values stood against each other; needed where it decides between such"}, wire::Note{"seen", seen_note}, wire::Note{"confirmed", confirmed_note}, wire::Note{"language", sentences_note}};
 }
 // Scope E; writes. Faults besides: person.unknown, revision.unknown, format.newer, finding.stale (a value that stands and
-// was not named), value.unusual (a birth after an exam of this person), value.empty (no reason, where values of birth, sex, norm_sex or home
+// was not named), value.unusual (a birth after an exam of this person), alert.would_end (asked back: an alert of one of the exams would go), value.empty (no reason, where values of birth, sex, norm_sex or home
 // stand against each other). Names and identifiers add to those that stand unless they replace their entry.
 [[nodiscard]] Result<PersonReply> person_amend(Context& context, const PersonAmendParams& params);
 

@@ -75,6 +75,16 @@ TEST_CASE("an exam with a warning that nobody answered is withdrawn after a ques
   Asked visit;
   visit.asks_back("exam.withdraw", R"("reason":"begun twice")");
   visit.write("alert.handle", R"("alert":")" + at(visit.felt, "/alerts/0/alert") + R"(","side":"left","action":"sent to the hospital at 14:20")");
+  visit.asks_back("exam.withdraw", R"("reason":"begun twice")");  // who was sent is still on the way
+  const auto loops = [&] { return visit.ok("loop.list", R"({"language":"en"})"); };
+  CHECK(at(loops(), "/people/0/loops/0/loop") == "urgent_without_outcome");
+  CHECK(at(loops(), "/people/0/loops/0/action") == "sent to the hospital at 14:20");
+  CHECK(holds(at(loops(), "/text"), "What became of the person is not recorded"));
+  const auto tell = [&](const std::string& kind) { visit.write("outcome.record", R"("found":{"kind":")" + kind + R"(","text":"by telephone"})"); };
+  tell("not_arrived");
+  CHECK(at(loops(), "/people/0/loops/0/loop") == "urgent_without_outcome");
+  tell("arrived");
+  CHECK(at(loops(), "/people/0/loops/0/loop") != "urgent_without_outcome");
   CHECK(visit.attempt("exam.withdraw", R"("reason":"begun twice")").has_value());
   Asked other;
   CHECK(other.attempt("exam.withdraw", R"("reason":"begun twice")" + Asked::answered()).has_value());
@@ -92,6 +102,22 @@ TEST_CASE("an exam that is moved to somebody of whom the warning would not be ra
   CHECK(codes_of(move_to(visit.registered("Ilse Madeup", "1986-05-01"), "")) == "alert.would_end");
   CHECK(move_to(visit.registered("Tavi Nobody", "2012-02-03"), "").has_value());
   CHECK(move_to(visit.registered("Ilse Invented", "1986-05-02"), Asked::answered()).has_value());
+}
+
+TEST_CASE("a birth that is corrected so that the warning of an exam would go is asked back by name of the danger; one that changes nothing is not") {
+  Visit visit;
+  const std::string girl = visit.registered("Rumi Invented", "2013-05-01");
+  visit.write("exam.move", R"("person":")" + girl + R"(","reason":"it is hers")");
+  REQUIRE(at(visit.findings(R"({"item":"hip.leg_attitude","side":"left","value":{"kind":"choice","choice":"attitude_turned_out"},"position":"supine"})"), "/alerts/0/alert") == "alert.scfe");
+  const auto born = [&](const std::string& day, const std::string& more) {
+    const std::string shown = at(visit.ok("person.read", R"({"person":")" + girl + "\"}"), "/revision");
+    return visit.call("person.amend", R"({"person":")" + girl + R"(","changes":{"birth":{"date":")" + day + R"("}},"replaces":)" + shown + R"(,"seen":)" + shown + more + "," + visit.request() + "}");
+  };
+  const auto refused = born("1983-05-01", R"(,"language":"en")");
+  REQUIRE(codes_of(refused) == "alert.would_end");
+  CHECK(refused.error().faults.front().text.find("slip") != std::string::npos);
+  CHECK(born("2012-05-01", "").has_value());
+  CHECK(born("1983-05-01", Asked::answered()).has_value());
 }
 
 TEST_CASE("what protects a person is not asked about: the question alone would tell of it") {

@@ -50,7 +50,7 @@ class Told : public DeskFixture {
   }
   std::string amend_person(const std::string& person, const std::string& changes) {
     std::string& held = entries[person];
-    std::string reply = ok("person.amend", R"({"person":")" + person + R"(","changes":{)" + changes + R"(},"replaces":[)" + held + R"(],"seen":[)" + held + R"(],"confirmed":["value.unusual"],)" +
+    std::string reply = ok("person.amend", R"({"person":")" + person + R"(","changes":{)" + changes + R"(},"replaces":[)" + held + R"(],"seen":[)" + held + R"(],"confirmed":["value.unusual","alert.would_end"],)" +
                                                next() + "}");
     held += ",\"" + at(reply, "/revision/0") + "\"";
     return reply;
