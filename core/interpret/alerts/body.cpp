@@ -144,13 +144,13 @@ void ask_of(Raised& raised, const Clue& found, std::initializer_list<Clue> asked
   }
 }
 
-// Not sure of saddle or bladder, or not willing to say, is no no: what can be felt and measured there is asked for (page, section 0: unknown includes
+// Not sure of saddle or bladder, not willing or not able to say, is no no: what can be felt and measured there is asked for (page, section 0: unknown includes
 // "refused").
 void ask_of_unsure(const Answers& answers, const Clue& saddle, const Clue& changed, Raised& raised) {
   const auto left_so = [](const model::Finding* one) {
     const auto* answer = std::get_if<model::Answer>(&one->value);
     const auto* undone = std::get_if<model::NotDone>(&one->value);
-    return (answer != nullptr && answer->answer == model::AnswerWord::unsure) || (undone != nullptr && undone->reason == model::WhyNot::declined);
+    return (answer != nullptr && answer->answer == model::AnswerWord::unsure) || (undone != nullptr && (undone->reason == model::WhyNot::declined || undone->reason == model::WhyNot::cannot_answer || undone->reason == model::WhyNot::not_reliable));
   };
   const auto open = [&](const Clue& clue) { return clue.value == Tri::undetermined && clue.open.any(left_so); };
   if (raised.clue.is_yes() || (!open(saddle) && !open(changed))) {
@@ -248,7 +248,7 @@ Raised cauda_equina(const Answers& answers, Side) {
   ask_of_unsure(answers, saddle, changed, raised);
   if (raised.clue.is_yes() && !saddle.is_yes() && !bladder.is_yes()) {
     const bool of_both = weak_legs.is_yes() || two_sided.is_yes() || both_legs.is_yes() || numb_lately.is_yes() || told_weak.is_yes();
-    raised.what = legs.cord.is_yes() ? "cord" : (climbs.is_yes() && !root_pain.is_yes() ? "climbs" : (of_both ? "both_legs" : "raised"));
+    raised.what = legs.cord.is_yes() ? "cord" : (climbs.is_yes() && !root_pain.is_yes() ? "climbs" : (of_both ? "both_legs" : "told"));
   }
   raised.urgency = AlertClass::now;
   raised.interrupts = true;

@@ -69,10 +69,12 @@ Raised limping_child(const Answers& answers, Side) {
                             answers.yes("history.weight_loss"), over_two_weeks(answers), unasked(bone), unasked(pain)});
   // The rest of the red list counts where it was answered, and is not asked after here.
   const Clue unseen = every({answers.count_at_least("history.limp_days", limp_unseen_days + 1), answers.no("history.limp_seen_before")});
+  // "Bony tenderness" of the whole leg; the heel of a growing child is sore for months.
+  const Clue bone_below = both([&](Side side) { return led_by(Clue{}, {bone_tender_at_shaft(answers, side), bone_tender_at_ankle(answers, side), bone_tender_at_foot(answers, side)}); });
   const Clue lump = both([&](Side side) { return answers.yes("skin.lump", side); });
   // Over 14 days it stands by the days as well, whoever saw the child: nothing that was recorded here is a diagnosis.
   const Clue undiagnosed = answers.count_at_least("history.limp_days", limp_undiagnosed_days + 1);
-  const Clue told = led_by(answers.any_yes({"history.pain_severe_sudden", "history.fatigue", "history.night_sweats", "general.pallor"}, Side::midline), {unseen, undiagnosed, lump});
+  const Clue told = led_by(answers.any_yes({"history.pain_severe_sudden", "history.fatigue", "history.night_sweats", "general.pallor"}, Side::midline), {unseen, undiagnosed, lump, bone_below});
   const Clue still = both([&](Side side) { return leg_not_moved(answers, side); });
   // Who took no steps before cannot limp: a knee that swells, or bone that is tender with sudden severe pain, stands for it (our own rule).
   const bool infant = answers.aged(0, 0) == Tri::yes;

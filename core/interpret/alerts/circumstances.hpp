@@ -22,7 +22,10 @@ inline constexpr ItemKey dorsal_pulse = "vessel.pulse_dorsalis_pedis", tibial_pu
 [[nodiscard]] Clue hurt_lately(const Answers& answers);
 // The same beside a sign of it: a fall these days is one in any complaint, and where nobody told of an injury, or of its day beside an older
 // trouble, that is asked once the sign is there.
-[[nodiscard]] Clue hurt_beside(const Answers& answers, const Clue& sign);
+// `a_wound`: of a sore that nobody was hurt for "no injury" is an answer.
+[[nodiscard]] Clue hurt_beside(const Answers& answers, const Clue& sign, bool a_wound = false);
+// No injury was told, undated and of nothing old.
+[[nodiscard]] bool denied_beside(const Answers& answers);
 // A part of the leg out of shape after an injury. Beside a foot without its pulses it waits for no day of it and for no complaint of something
 // recent (red flags page, sections 3 and 5): only an injury denied speaks against it.
 [[nodiscard]] Clue out_of_shape(const Answers& answers, model::Side side, const Clue& shape);
@@ -78,6 +81,9 @@ inline constexpr ItemKey dorsal_pulse = "vessel.pulse_dorsalis_pedis", tibial_pu
 // Bone below the knee and of the thigh that was found tender; no is never said, and nothing is asked.
 [[nodiscard]] Clue bone_tender_at_ankle(const Answers& answers, model::Side side);
 [[nodiscard]] Clue bone_tender_at_foot(const Answers& answers, model::Side side);
+[[nodiscard]] Clue bone_tender_at_pelvis(const Answers& answers, model::Side side);
+// Trochanter and heel, sore for other reasons in many: an infection with a fever alone.
+[[nodiscard]] Clue bone_often_tender(const Answers& answers, model::Side side);
 [[nodiscard]] Clue bone_tender_at_shaft(const Answers& answers, model::Side side);
 // Nerves of this foot are ill, whatever the cause: feeling lost, leprosy, or diabetes for long.
 [[nodiscard]] Clue numb_foot(const Answers& answers, model::Side side);

@@ -1,5 +1,4 @@
-// Infection of joint and bone, a joint full of blood, a joint swollen for weeks. Fever is never required of an adult's joint, and
-// its absence says nothing; a cause that was found does not close the question.
+// Infection of joint and bone, blood in a joint, a joint swollen for weeks. No fever says nothing; a cause that was found closes no question.
 #include "core/interpret/alerts/circumstances.hpp"
 #include "core/interpret/alerts/limits.hpp"
 #include "core/interpret/alerts/red_flag.hpp"
@@ -272,8 +271,7 @@ Raised infected_joint_child(const Answers& answers, Side side) {
   // Who took no steps before is not asked for them either: the leg that is not moved stands for one that does not carry, unless it is paralysed.
   const bool before_walking = infant || (took_no_steps_before(answers).is_yes() && !paralysed);
   const bool still_infant = before_walking && still.is_yes();
-  // A joint hot and red, or a knee with fluid, in a child with a fever waits for no limp, and in the first months for no fever (convention,
-  // beyond the page).
+  // A joint hot and red, or a knee with fluid, in a child with a fever waits for no limp, and in the first months for no fever (convention).
   const Clue heat = led_by(hot(answers, side), {answers.yes("ankle.hot_red", side), answers.chosen("hip.look_skin", side, {"hip_hot_red"}),
                                                 answers.yes("foot.mtp_first_hot_red", side)});
   const Clue local = either({heat, swollen(answers, side)});
@@ -358,8 +356,7 @@ Raised infected_bone(const Answers& answers, Side side) {
   const Clue bone = bone_tender(answers, side);
   const Clue feverish = unless_drug_hides(answers, fever(answers));
   const Clue lowered = led_by(answers.yes("history.immune_suppressed"), {answers.yes("history.sickle_cell")});
-  // Children fall, and a bruise makes no fever: of a child brought for a limp, or of weak defence or sickle cells, the injury is not
-  // sufficient beside one (our own reading of the page's word).
+  // Children fall, and a bruise makes no fever: brought for a limp, or of weak defence, no injury is sufficient beside one (our own reading).
   const bool for_a_limp = answers.view().exam().complaint.text == "limping_child" || lowered.is_yes();
   const bool not_sufficient = answers.child() == Tri::yes && feverish.is_yes() && for_a_limp;
   const auto no_injury = [&](const Clue& signs) { return not_sufficient ? fact(Tri::yes) : no_injury_beside(answers, signs); };
@@ -384,12 +381,14 @@ Raised infected_bone(const Answers& answers, Side side) {
   const Clue shaft = bone_tender_at_shaft(answers, side);
   const Clue below = led_by(bone_tender_at_ankle(answers, side), {bone_tender_at_foot(answers, side)});
   const Clue warmth = led_by(answers.any_yes({"ankle.hot_red"}, side), {answers.any_yes({"foot.hot_red_swollen"}, side)});
-  const bool bone_elsewhere = shaft.is_yes() || below.is_yes();
+  const Clue pelvis = bone_tender_at_pelvis(answers, side), often = bone_often_tender(answers, side);
+  const bool bone_elsewhere = shaft.is_yes() || below.is_yes() || pelvis.is_yes() || often.is_yes();
   const bool grown = answers.child() == Tri::no;
   const auto ill_elsewhere = [&] {
     const Clue shaft_ill = every({shaft, grown ? led_by(feverish, {weak_and_sore}) : either({feverish, cannot_stand(answers), lowered})});
     const Clue below_ill = every({below, grown ? led_by(either({feverish, every({warmth, lowered})}), {weak_and_sore}) : either({feverish, cannot_stand(answers), warmth, lowered})});
-    const Clue ill_there = either({shaft_ill, below_ill});
+    const Clue pelvis_ill = pelvis.is_yes() ? every({pelvis, led_by(feverish, {weak_and_sore})}) : Clue{};
+    const Clue ill_there = led_by(either({shaft_ill, below_ill}), {pelvis_ill, often.is_yes() ? every({often, feverish}) : Clue{}});
     return every({no_injury(ill_there), ill_there});
   };
   const Clue elsewhere = bone_elsewhere ? ill_elsewhere() : Clue{};
@@ -429,7 +428,6 @@ namespace {
   const Clue swells = answers.any_yes({"leg.calf_swelling"}, side);
   return led_by(stretch, {swells.is_yes() ? every({circumstance(hurt_lately(answers)), swells}) : Clue{}});
 }
-
 }  // namespace
 
 Raised bleeding_joint(const Answers& answers, Side side) {
@@ -439,11 +437,13 @@ Raised bleeding_joint(const Answers& answers, Side side) {
   // Full after a hurt of these days, and nobody can say how soon: unknown is not slow (our own rule).
   const Clue full = onset.value == Tri::undetermined && onset.ask.empty() && thin.is_yes() ? answers.graded("knee.effusion_stroke", side, {"3+"}) : Clue{};
   const Clue joint = led_by(every({onset, thin}), {full.is_yes() ? every({circumstance(hurt_lately(answers)), full, thin}) : Clue{}});
-  // Into the muscle as well: a calf that hurts on stretch, or swells after a hurt, is no clot alone there (our own rule, after the page's word
-  // of bleeding risk, section 10).
+  // Into the muscle as well: a calf that hurts on stretch, or swells after a hurt, is no clot alone (our own rule, after section 10's bleeding risk).
   const Clue calf = thin.is_yes() ? bleeds_into_calf(answers, side) : Clue{};
   raised.clue = led_by(joint, {calf.is_yes() ? every({calf, thin}) : Clue{}});
-  raised.what = calf.is_yes() && !joint.is_yes() ? "calf" : "raised";
+  // "Swelled within a day" is told of what is complained of; of the other leg it is no knee's unless something says so.
+  const bool of_knee = part_complained_of(answers) == "knee" && answers.view().exam().side == side;
+  const bool another_joint = !of_knee && !answers.graded("knee.effusion_stroke", side, {"1+", "2+", "3+"}).is_yes();
+  raised.what = calf.is_yes() && !joint.is_yes() ? "calf" : (another_joint ? "joint" : "raised");
   if (raised.clue.value == Tri::undetermined && thin.is_yes() && !swollen(answers, side).is_yes()) {
     raised.clue.because.clear();
   }

@@ -101,9 +101,10 @@ namespace {
   if (!wound.is_yes()) {
     return fact(not_(tri(hurt_lately(answers).is_no())));
   }
-  const Clue hurt = hurt_beside(answers, wound);
+  const Clue hurt = hurt_beside(answers, wound, true);
   if (hurt.is_no()) {
-    return fact(Tri::no);
+    const Clue bent = denied_beside(answers) ? led_by(foot_deformed(answers, side), {answers.yes("leg.look_deformity", side), answers.yes("knee.look_deformity", side)}) : Clue{};
+    return bent.is_yes() ? circumstance(bent) : fact(Tri::no);  // bent, it is no ulcer, whatever was told
   }
   const bool old = answers.count_at_least("history.weeks_since_onset", lately_weeks + 1).is_yes() || answers.yes("skin.ulcer", side).is_yes() ||
                    answers.yes("history.foot_ulcer_over_2_weeks", side).is_yes();
@@ -123,7 +124,7 @@ namespace {
   }
   const Clue seen = film_shows(answers, side, {"shaft_fracture_seen", "ankle_fracture_seen", "foot_fracture_seen"}).clue;
   const Clue tender = led_by(bone_tender_at_shaft(answers, side), {bone_tender_at_ankle(answers, side), bone_tender_at_foot(answers, side)});
-  const Clue hurt = hurt_beside(answers, wound);
+  const Clue hurt = hurt_beside(answers, wound, true);
   const Clue carries_not = part_complained_of(answers) == "hip" ? Clue{} : cannot_walk(answers);
   if (!hurt.is_yes() && seen.is_yes() && !hurt.is_no()) {
     return every({wound, seen});
@@ -141,7 +142,7 @@ Raised open_fracture(const Answers& answers, Side side) {
   const Clue wound = answers.yes("knee.look_open_wound", side);
   const Clue on_film = film_shows(answers, side, {"knee_fracture_seen"}).clue;
   const Clue broken = led_by(either({answers.yes("knee.look_deformity", side), bone_tender(answers, side),
-                                     every({hurt_beside(answers, wound), cannot_walk(answers)})}), {on_film});
+                                     every({hurt_beside(answers, wound, true), cannot_walk(answers)})}), {on_film});
   Clue at_knee = every({wound, broken});
   if (!wound.is_yes()) {
     at_knee.because.clear();  // tender bone alone points to no wound

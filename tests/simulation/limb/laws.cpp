@@ -209,7 +209,7 @@ bool says_which(const model::Finding& finding, const interpret::Flag& flag, cons
     const bool full = pulse && here && (grade->grade.text == "2" || grade->grade.text == "3");
     const bool felt = pulse && here && grade->grade.text == "1";
     const bool there = flag.side && !here && finding.side != Side::midline;
-    const bool alike = there && ((finding.item.text == "vessel.foot_cold" && yes) || (pulse && grade->grade.text == "0"));
+    const bool alike = there && (((finding.item.text == "vessel.foot_cold" || finding.item.text == "vessel.capillary_refill_slow") && yes) || (pulse && grade->grade.text == "0"));
     return full || ((felt || alike) && open);
   }
   if (flag.flag.text == "alert.open_fx") {

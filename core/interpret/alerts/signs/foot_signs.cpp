@@ -90,6 +90,14 @@ Clue bone_tender_at_shaft(const Answers& answers, Side side) {
   return answers.any_yes({"leg.thigh_shaft_tender", "leg.tibial_crest_tender", "leg.tibial_spot_tender", "leg.fibular_shaft_tender"}, side);
 }
 
+Clue bone_tender_at_pelvis(const Answers& answers, Side side) {
+  return answers.any_yes({"pelvis.crest_tender", "pelvis.pubic_ramus_tender", "pelvis.asis_tender", "pelvis.psis_tender", "hip.ischial_tuberosity_tender"}, side);
+}
+
+Clue bone_often_tender(const Answers& answers, Side side) {
+  return led_by(answers.positive("hip.trochanter_tender", side), {answers.positive("foot.calcaneal_squeeze", side)});
+}
+
 Clue numb_foot(const Answers& answers, Side side) {
   return answers.once(Known::numb, side, [&]() -> Clue {
     const Clue tested = protective_feeling_lost(answers, side);

@@ -76,8 +76,15 @@ Clue hurt_lately(const Answers& answers) {
   });
 }
 
-Clue hurt_beside(const Answers& answers, const Clue& sign) {
-  const Clue lately = hurt_lately(answers);
+// "No injury" beside a break or a joint out of place that is seen is a story that does not fit: the sign stands as if nobody had told how it came
+// (red flags page, section 0: the cautious reading; our own rule). Of what is old it is an answer.
+bool denied_beside(const Answers& answers) {
+  return told_of_injury(answers).is_no() && injured_within(answers.view(), lately_weeks * days_a_week) == Tri::undetermined && !of_old_trouble(answers).is_yes();
+}
+
+Clue hurt_beside(const Answers& answers, const Clue& sign, bool a_wound) {
+  const bool denied = !a_wound && sign.is_yes() && denied_beside(answers);
+  const Clue lately = denied ? (complains_of_something_recent(answers.view()) ? fact(Tri::yes) : Clue{}) : hurt_lately(answers);
   if (!sign.is_yes()) {
     return circumstance(lately);
   }
@@ -97,7 +104,7 @@ Clue out_of_shape(const Answers& answers, Side side, const Clue& shape) {
   if (!shape.is_yes() || hurt.is_yes()) {
     return hurt;
   }
-  const bool denied = told_of_injury(answers).is_no() && !answers.yes("history.fall_recent").is_yes();
+  const bool denied = told_of_injury(answers).is_no() && !denied_beside(answers) && !answers.yes("history.fall_recent").is_yes();
   const Clue lost = denied ? Clue{} : one_gone_one_poor(answers, side);
   return lost.is_yes() ? every({shape, lost}) : hurt;
 }

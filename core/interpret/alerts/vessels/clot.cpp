@@ -196,14 +196,17 @@ Raised leg_clot(const Answers& answers, Side side) {
     raised.what = "seen";
   } else if (raised.clue.is_yes() && raised.what != "d_dimer") {
     raised.what = wells.is_yes() && !bears.is_yes() && !too_young_for_points(answers) ? "points" : "raised";
-  } else if (!raised.clue.is_yes() && entry.is_yes() && wells.is_no() && bears.is_no() && chest.is_no()) {
+  } else if (const bool open_chest = chest.value == Tri::undetermined; !raised.clue.is_yes() && entry.is_yes() && wells.is_no() && bears.is_no() && (chest.is_no() || (open_chest && !scanned))) {
     // Fewer than two points: the blood test of the day decides whether it is scanned. One that is negative, a scan that shows none, or a leg long so
     // asks for another cause.
     const Clue none = scanned ? answers.chosen("general.scan_leg_veins", side, {"scan_no_clot_seen"})
                               : led_by(answers.chosen("general.lab_d_dimer", Side::midline, {"lab_negative"}), {long_explained(answers, side)});
-    raised.clue = none.is_yes() ? negate(none) : fact(Tri::yes);
-    raised.clue.because.add(none.is_yes() ? FindingTrail{} : entry.because);
-    raised.what = "under_two";
+    // Whether the breath is short is asked beside it: with a no this stands, and a yes is graver.
+    if (!open_chest || !none.is_yes()) {
+      raised.clue = none.is_yes() ? negate(none) : fact(Tri::yes);
+      raised.clue.because.add(none.is_yes() ? FindingTrail{} : entry.because);
+      raised.what = "under_two";
+    }
   }
   // With either answer the leg is looked at the same day, and it waits for none (decision rules page, section 0: "if all completions agree").
   const bool looked_for = scanned || answers.chosen("general.lab_d_dimer", Side::midline, {"lab_negative"}).is_yes() || long_explained(answers, side).is_yes();

@@ -169,7 +169,7 @@ void add_working_texts(const model::Exam& exam, const Sentences& sentences, cons
     }
   }
   for (const interpret::RuleResult& one : assessment.rules) {
-    if (one.rule.text == working.statement.text || working.statement.text.starts_with(one.rule.text + ":")) {
+    if (interpret::statement_name(one) == working.statement.text) {
       working.text = sentences.whole(report::rule_short(one, exam, sentences.words()));
     }
   }

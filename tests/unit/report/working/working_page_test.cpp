@@ -87,6 +87,30 @@ TEST_CASE("whatever the page of names lists can be explained, and each row of it
   CHECK(explained > 250);
 }
 
+// The sentence above a working is that of its own leg: an index of 0.44 under "1.07" would send the wrong leg to a surgeon (clinical safety, C10).
+TEST_CASE("where the two legs differ the working of each stands under its own sentence") {
+  const auto pressure = [](const std::string& item, const std::string& side, const std::string& mm_hg) {
+    return R"({"item":"vessel.pressure_)" + item + R"(","side":")" + side + R"(","value":{"kind":"pressure","mm_hg":)" + mm_hg + "}}";
+  };
+  service::Context context;
+  context.edition = reference::built_in_edition();
+  service::StatementExplainParams params;
+  params.language = model::Word{"en"};
+  params.document = report_test::document_of(
+      R"({"format":"limbledger-exam/1","as_of":"2026-11-24","person":{"birth":{"date":"1960-03-10"},"sex":"male","norm_sex":"male"},"exam":{"complaint":"calf_pain","setting":"outreach","side":"right"},"findings":[)" +
+      pressure("arm", "right", "140") + "," + pressure("arm", "left", "138") + "," + pressure("dorsalis_pedis", "right", "150") + "," + pressure("posterior_tibial", "right", "148") + "," +
+      pressure("dorsalis_pedis", "left", "60") + "," + pressure("posterior_tibial", "left", "62") + "]}");
+  const auto sentence = [&](const std::string& side) {
+    params.statement = {"rule.ankle_brachial:" + side};
+    const auto working = service::explain_document(context, params);
+    REQUIRE(working.has_value());
+    REQUIRE(working->text.has_value());
+    return working->text->text;
+  };
+  CHECK(sentence("left").find("0.44") != std::string::npos);   // 62 / 140
+  CHECK(sentence("right").find("1.07") != std::string::npos);  // 150 / 140
+}
+
 TEST_CASE("a name that is not of the assessment is refused, and one of both sides asks for the side") {
   const auto other = working_of("football", "alert.made_up");
   REQUIRE_FALSE(other.has_value());
