@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace limbledger::interpret {
@@ -53,13 +54,19 @@ Working explained(const View& view, const JudgedFlag& judged) {
   add_answers(view, clue.because, clue.is_yes() ? "speaks_for_it" : "points_to_it", working);
   add_answers(view, clue.against, "speaks_against_it", working);
   add_answers(view, clue.open, "no_answer", working);
-  for (const ToAsk& ask : waits_for(judged.raised).ask.written()) {
-    const std::string place = ask.side == model::Side::midline ? std::string() : ":" + std::string(side_word(ask.side));
-    working.inputs.push_back({std::nullopt, model::Word{ask.item->item.text}, model::Word{"not_asked"}, std::nullopt, ask.side});
-    working.lines.push_back({ask.item->item.text + place + " not_asked"});
+  // What is asked now, and of what is open and nobody is asked for, what a page names as missing.
+  const AskTrail& asked = waits_for(judged.raised).ask;
+  const AskTrail open = asked.empty() && clue.value == Tri::undetermined ? judged.raised.would_settle : AskTrail{};
+  for (const auto& [trail, state] : {std::pair(&asked, "not_asked"), std::pair(&open, "not_recorded")}) {
+    for (const ToAsk& ask : trail->written()) {
+      const std::string place = ask.side == model::Side::midline ? std::string() : ":" + std::string(side_word(ask.side));
+      working.inputs.push_back({std::nullopt, model::Word{ask.item->item.text}, model::Word{state}, std::nullopt, ask.side});
+      working.lines.push_back({ask.item->item.text + place + " " + state});
+    }
   }
+  working.lines.push_back({"time until harm " + std::to_string(judged.row->harm_minutes.steps) + " minutes, for the order among one class: " + judged.row->harm_from.text});
   for (const model::SourceId& source : judged.row->sources) {
-    working.rows.push_back({model::RowId{judged.row->alert.text}, source, judged.row->status, wire::Raw{"{\"harm_minutes\":" + std::to_string(judged.row->harm_minutes.steps) + "}"}});
+    working.rows.push_back({model::RowId{judged.row->alert.text}, source, judged.row->status, wire::Raw{"{}"}});
   }
   if (clue.is_yes()) {
     working.formula = {"raised by recorded answers: all that speak for it are named"};
@@ -71,7 +78,7 @@ Working explained(const View& view, const JudgedFlag& judged) {
   } else {
     working.formula = {"open: neither raised nor answered no by what is recorded"};
   }
-  if (!waits_for(judged.raised).ask.empty()) {
+  if (!asked.empty() || !open.empty()) {
     working.changes_if.push_back({"msg.change.answer_to_what_is_asked"});
   }
   return working;

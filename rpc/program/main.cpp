@@ -75,7 +75,14 @@ int main(int count, char** words) {
   int code = 0;
   try {
     const auto options = read_options(count, words, code);
-    return options ? static_cast<int>(run(*options)) : code;
+    if (options) {
+      code = static_cast<int>(run(*options));
+    }
+    // What was printed to a full disk or a closed pipe was not printed.
+    if (!std::cout.flush()) {
+      throw Problem(ExitCode::unavailable, "what was to be printed could not be written\n  what to do: make room, or give it another place to be written to");
+    }
+    return code;
   } catch (const Problem& problem) {
     std::cerr << "limbledger: " << problem.what() << "\n";
     return static_cast<int>(problem.code());

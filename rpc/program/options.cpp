@@ -223,7 +223,8 @@ void add_others(CLI::App& app, Options& options) {
   CLI::App* assess = app.add_subcommand("assess", "Set the findings of one examination beside the published figures; needs no ledger.");
   assess->add_option("FILE", options.file, "a document of the format limbledger-exam/1, or - for the standard input")->required();
   CLI::Option* json = assess->add_flag("--json", options.json, "print the assessment, or the working, as JSON instead of text");
-  CLI::Option* explain = assess->add_option("--explain", options.explain, "print how this one was reached, such as alert.acs:left or rule.ottawa_knee:left: findings, figures with their sources, what would change it");
+  CLI::Option* explain = assess->add_option("--explain", options.explain, "print how this one was reached, such as alert.acs:left or rule.ottawa_knee:left: findings, figures with their sources, what would change it")
+                              ->check([](const std::string& name) { return name.empty() ? std::string("takes a name; --names lists them") : std::string(); });
   assess->add_flag("--names", options.names, "print the names that --explain takes, each with its sentence")->excludes(explain)->excludes(json);
   assess->add_option("--confirmed", options.confirmed, "the code of a question that the program asked back, after you checked the value; for example value.unusual");
   assess->footer("Examples:\n  limbledger assess exam.json\n  limbledger assess exam.json --names\n  limbledger assess exam.json --explain rule.ottawa_knee:left\n\nThe answer says what the findings support, and with which figures. It supports your judgement and does not replace it.\n\n"

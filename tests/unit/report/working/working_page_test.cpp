@@ -44,10 +44,17 @@ TEST_CASE("a danger's working: what was found with its value, what is not asked 
   const std::string open = printed("football", "alert.acs:left");
   CAPTURE(open);
   CHECK(says(open, "Pain beyond what the hurt explains, LEFT; not asked"));
-  CHECK(says(open, "alert.acs: time until harm, minutes 60"));  // red flags page, section 4
+  CHECK(says(open, "time until harm 60 minutes, for the order among one class"));
   CHECK(says(open, "British Orthopaedic Association standard"));
   CHECK(says(open, "an answer to what is asked"));
   CHECK_FALSE(says(open, "history.pain_out_of_proportion"));  // what a person reads holds no ids
+}
+
+TEST_CASE("of a danger that is open and that nobody is asked about, the working names what is not recorded, as the page does") {
+  const std::string lump = printed("stiff", "alert.tumour");
+  CAPTURE(lump);
+  CHECK(says(lump, "not recorded"));
+  CHECK(says(lump, "an answer to what is asked"));
 }
 
 TEST_CASE("a rule's working names what it read, with the published limits and their source") {
