@@ -216,6 +216,11 @@ Raised leg_clot(const Answers& answers, Side side) {
     raised.clue.because = entry.because;
     raised.what = "raised";
   }
+  // Suspected alone: of a leg that nobody found swollen or tender that is not said (clinical safety, C10: no side in words that is not its own).
+  const bool shows = led_by(answers.yes("leg.calf_swelling", side), {fuller, whole, vein, answers.yes("vessel.oedema_more_this_side", side)}).is_yes() || calf_hurts(answers, side).is_yes();
+  if (raised.clue.is_yes() && suspects.is_yes() && !shows && (raised.what == "raised" || raised.what == "points" || raised.what == "chest")) {
+    raised.what = raised.what == "chest" ? "suspected_chest" : "suspected";
+  }
   // Beside a swollen leg, a tender vein or a positive blood test no answer is a no: what explains it, and what was found, are both named.
   if ((found || tested.is_yes()) && raised.clue.is_no()) {
     raised.clue = left_open(raised.clue, found ? led_by(vein, {entry}) : tested);

@@ -76,3 +76,16 @@ TEST_CASE("bleed_joint: the knee is named where it is the knee") {
   CHECK(alert(visit("ankle_injury", 2019, "history.bleeding_disorder yes; history.mechanism twist; history.swelling_onset left within_2h"), "bleed_joint")->message.text == "msg.alert.bleed_joint.joint");
   CHECK(alert(visit("acute_knee", 2010, "history.bleeding_disorder yes; history.mechanism twist; history.swelling_onset left within_2h"), "bleed_joint")->message.text == "msg.alert.bleed_joint.raised");
 }
+
+// Clinical safety, C3 (suspicion raises whatever is asked) and C10 (no words of a leg that are not its own).
+TEST_CASE("dvt: a clot that is suspected alone is called so of a leg that was not found swollen, and the swollen one by what it shows") {
+  const Bench bench = visit("chronic_knee", 1976, "history.examiner_suspects_clot yes; leg.calf_swelling right yes; leg.calf_tender_vein right yes; leg.calf_swelling left no; leg.calf_tender_vein left no");
+  for (const interpret::Alert& one : bench.assess().alerts) {
+    if (one.alert.text == "alert.dvt") {
+      CHECK(one.message.text == (one.side == model::Side::left ? "msg.alert.dvt.suspected" : "msg.alert.dvt.raised"));
+    }
+  }
+  REQUIRE(raised(bench, "dvt"));
+  const Bench breath = visit("chronic_knee", 1976, "history.examiner_suspects_clot yes; history.breathless yes; leg.calf_swelling left no; leg.calf_tender_vein left no");
+  CHECK(alert(breath, "dvt")->message.text == "msg.alert.dvt.suspected_chest");
+}

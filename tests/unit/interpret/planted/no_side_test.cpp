@@ -55,7 +55,7 @@ TEST_CASE("planted: a danger of the person as a whole is raised where no side of
        "septic_child", "ill!"},
       {"limping_child", "2020-05-01", "gait.limp midline answer:yes;general.temperature midline cel:38.6", "septic_child", "raised"},
       {"hip_after_fall", "1942-05-01", "history.fall_recent midline answer:yes;gait.steps_now midline count:0", "hip_fx_old", "raised"},
-      {"swollen_legs", "1960-05-01", "history.examiner_suspects_clot midline answer:yes;history.breathless midline answer:yes;general.oxygen_saturation midline count:85", "dvt", "chest!"}};
+      {"swollen_legs", "1960-05-01", "history.examiner_suspects_clot midline answer:yes;history.breathless midline answer:yes;general.oxygen_saturation midline count:85", "dvt", "suspected_chest!"}};
   for (const OfNoSide& one : all) {
     CAPTURE(one.alert);
     CAPTURE(one.lines);
