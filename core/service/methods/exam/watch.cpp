@@ -1,6 +1,7 @@
 #include "core/service/methods/exam/watch.hpp"
 
 #include "core/interpret/after/open_loops.hpp"
+#include "core/interpret/body.hpp"
 #include "core/interpret/view.hpp"
 #include "core/ledger/log/log.hpp"
 #include "core/report/text.hpp"
