@@ -120,7 +120,7 @@ class RecordedLimb : public service::test::DeskFixture {
 
   void take_back(const std::string& slot) {
     const auto result = call("finding.withdraw", R"({"exam":")" + exam + R"(","seen":[)" + seen + R"(],"request":")" + next() + R"(","finding":")" +
-                                                     findings[slot] + R"(","reason":"invented"})");
+                                                     findings[slot] + R"(","reason":"invented","confirmed":["alert.would_end"]})");
     if (result) {
       seen = revision_of(*result);
       entries.erase(slot);
@@ -131,14 +131,14 @@ class RecordedLimb : public service::test::DeskFixture {
   // Whose it is, how old they are, when and by whom it was told: each of them one more correction, and none may lose what was raised.
   void correct_all_but_findings(Draw& draw) {
     const auto of_exam = [&](const std::string& method, const std::string& members) {
-      const auto result = call(method, R"({"exam":")" + exam + R"(","seen":[)" + seen + R"(],"request":")" + next() + R"(","confirmed":["value.unusual"],)" + members + "}");
+      const auto result = call(method, R"({"exam":")" + exam + R"(","seen":[)" + seen + R"(],"request":")" + next() + R"(","confirmed":["value.unusual","alert.would_end"],)" + members + "}");
       seen = result ? revision_of(*result) : seen;
       stays_listed(assessed());
     };
     const std::string years[]{"1931", "1958", "1989", "2010", "2016", "2021"};
     const std::string born = years[draw.below(6)] + "-05-01";
     ok("person.amend", R"({"person":")" + whose + R"(","changes":{"birth":{"date":")" + born + R"("}},"replaces":[)" + known + R"(],"seen":[)" + known +
-                           R"(],"confirmed":["value.unusual"],"request":")" + next() + "\"}");
+                           R"(],"confirmed":["value.unusual","alert.would_end"],"request":")" + next() + "\"}");
     stays_listed(assessed());
     of_exam("exam.amend", R"("changes":{"injured_on":")" + std::string(draw.one_in(2) ? "2026-01-01" : "2026-11-20") + "\"}");
     const std::string other = ok("person.register", R"({"names":[{"text":"Another"}],"birth":{"date":")" + years[draw.below(6)] + R"(-05-01"},"sex":"female","request":")" + next() + "\"}");
