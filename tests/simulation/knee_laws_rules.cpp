@@ -161,7 +161,7 @@ Taken unknown_is_never_more_certain(Bench& made, const std::vector<interpret::Ru
       // ALTMAN1991 lets bending stand in where no rate was taken: another question by its letter, not the same one less known.
       const bool bends = rule.rule.text == "rule.acr_hip_oa" && kept.item.text == "general.lab_esr";
       // The highest warmth of the week as it was told answers where no thermometer does today: another answer, not the same one less known.
-      const bool told = rule.rule.text == "rule.kocher" && kept.item.text == "general.temperature";
+      const bool told = (rule.rule.text == "rule.kocher" || rule.rule.text == "rule.caird") && kept.item.text == "general.temperature";
       const bool stands_in = bends || told;
       if (stands_in || rule.outcome == Outcome::undetermined || contradicted(rule) || without == nullptr || set_aside(rule) || set_aside(*without) ||
           joins_methods(rule)) {

@@ -126,6 +126,12 @@ namespace {
   return counted.because.any([](const model::Finding* one) { return one->item.text != "general.oxygen_saturation"; }) ? counted : Clue{};
 }
 
+// Swollen, tender over a vein or painful in the calf, as far as it is recorded.
+[[nodiscard]] bool points_to_clot(const Answers& answers, Side side) {
+  return led_by(answers.yes("leg.calf_swelling", side), {calf_measured_fuller(answers, side), whole_leg_swollen(answers, side), answers.yes("leg.calf_tender_vein", side),
+                                                         answers.yes("vessel.oedema_more_this_side", side), calf_hurts(answers, side)}).is_yes();
+}
+
 // Nothing but whether another cause is as likely keeps the points open: with either answer they are known.
 [[nodiscard]] bool only_cause_is_open(const Answers& answers, Side side) {
   const View& view = answers.view();
@@ -217,7 +223,9 @@ Raised leg_clot(const Answers& answers, Side side) {
     raised.what = "raised";
   }
   // Suspected alone: of a leg that nobody found swollen or tender that is not said (clinical safety, C10: no side in words that is not its own).
-  const bool shows = led_by(answers.yes("leg.calf_swelling", side), {fuller, whole, vein, answers.yes("vessel.oedema_more_this_side", side)}).is_yes() || calf_hurts(answers, side).is_yes();
+  // Where no side is complained of it is one line of both legs, and what either shows is said.
+  const auto& of_side = answers.view().exam().side;
+  const bool shows = points_to_clot(answers, side) || ((!of_side || *of_side == Side::midline) && points_to_clot(answers, other_side(side)));
   if (raised.clue.is_yes() && suspects.is_yes() && !shows && (raised.what == "raised" || raised.what == "points" || raised.what == "chest")) {
     raised.what = raised.what == "chest" ? "suspected_chest" : "suspected";
   }
