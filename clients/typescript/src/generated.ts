@@ -2839,6 +2839,7 @@ export interface ConsentRecordParams {
   interpreter?: Interpreter;
   language?: Name;
   reason?: string;
+  confirmed?: string[];
 }
 export interface ImpressionRecordParams {
   exam: Id;
@@ -2945,6 +2946,7 @@ export interface ExamSwapSidesParams {
   seen: Id[];
   request: RequestId;
   language?: Name;
+  confirmed?: string[];
 }
 export interface AddendumRecordParams {
   exam: Id;

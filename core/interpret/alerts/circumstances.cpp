@@ -130,10 +130,10 @@ Clue walks_as(const Answers& answers, std::initializer_list<std::string_view> ga
 Clue took_no_steps_before(const Answers& answers) {
   return answers.once(Known::took_no_steps_before, Side::midline, [&]() -> Clue {
     const Clue sits = led_by(answers.yes("body.chair_user"), {answers.chosen("history.walks_usually", Side::midline, {"walks_wheelchair", "walks_bed", "walks_not_yet"})});
-    // Who sits or lies today took steps once, as nearly everybody did: the age of the first tells nothing then.
+    // Who sits or lies today took steps once, as nearly everybody did: the age of the first tells nothing then, nor does that walking was lost.
     const Clue first_steps = sits.is_yes() ? Clue{} : answers.count_at_least("history.walking_age_months", 1);
     const Clue walked = led_by(answers.chosen("history.walks_usually", Side::midline, {"walks_alone", "walks_indoors", "walks_with_aid", "walks_with_person"}),
-                               {answers.yes("history.walking_lost"), answers.no("body.chair_user"), first_steps});
+                               {sits.is_yes() ? Clue{} : answers.yes("history.walking_lost"), answers.no("body.chair_user"), first_steps});
     const auto never = [&](Side side) { return answers.chosen("history.weight_bearing", side, {"bears_never_walked"}); };
     const auto months = answers.view().age_months_on_exam();
     const bool small = months && months->high < walks_by_months;

@@ -103,9 +103,10 @@ Raised broken_bone(const Answers& answers, Side side) {
   }
   const Clue shaft = bone_tender_at_shaft(answers, side);
   const Clue carries_not = shaft.is_yes() ? every({circumstance(hurt_lately(answers)), shaft, led_by(cannot_walk(answers), {took_no_steps_before(answers)})}) : Clue{};
-  // Who took no steps before breaks a bone in bed, without an injury that anybody saw (our own rule): there a new bend is enough.
+  // Who took no steps before breaks a bone in bed, without an injury that anybody saw: there a new bend is enough, and where walking went with it
+  // (our own rule).
   const auto of_old_trouble = [&] { return answers.count_at_least("history.weeks_since_onset", lately_weeks + 1).is_yes(); };
-  const Clue by_itself = out.is_yes() && !bent.is_yes() && !of_old_trouble() ? every({out, took_no_steps_before(answers)}) : Clue{};
+  const Clue by_itself = out.is_yes() && !bent.is_yes() && !of_old_trouble() ? every({out, led_by(took_no_steps_before(answers), {answers.yes("history.walking_lost")})}) : Clue{};
   const bool known = bent.is_yes() || seen.is_yes() || carries_not.is_yes() || by_itself.is_yes();
   const FootBreak below = known ? FootBreak{} : foot_carries_not(answers, side);
   raised.clue = led_by(bent, {seen, carries_not, by_itself.is_yes() ? by_itself : Clue{}, below.clue});

@@ -57,6 +57,12 @@ void add_named_once(std::vector<std::string>& list, const std::string& text) {
   }
 }
 
+// To an exam that was withdrawn before anybody signed it an addendum says where it went.
+[[nodiscard]] std::string_view added_title(const PageView& view) {
+  const bool unsigned_one = view.exam.state == model::ExamState::withdrawn && !view.exam.signed_;
+  return unsigned_one ? "page.added_unsigned" : "page.added";
+}
+
 }  // namespace
 
 std::string PageView::added_since(const model::Finding& finding) const {
@@ -98,12 +104,6 @@ std::vector<const model::Addendum*> addenda_told(const PageView& view) {
     }
   }
   return told;
-}
-
-// To an exam that was withdrawn before anybody signed it an addendum says where it went.
-[[nodiscard]] static std::string_view added_title(const PageView& view) {
-  const bool unsigned_one = view.exam.state == model::ExamState::withdrawn && !view.exam.signed_;
-  return unsigned_one ? "page.added_unsigned" : "page.added";
 }
 
 std::string added_head(const PageView& view) {

@@ -63,7 +63,7 @@ constexpr std::array own_faults{
     OwnFaults{"finding.check finding.record", "item.hands_on item.withheld"},
     OwnFaults{"finding.record", "finding.stale finding.unknown finding.several exam.not_closed"},
     OwnFaults{"finding.withdraw", "finding.unknown"},
-    OwnFaults{"finding.record finding.withdraw exam.move exam.withdraw person.amend", "alert.would_end"},
+    OwnFaults{"finding.record finding.withdraw exam.amend exam.move exam.swap_sides exam.withdraw consent.record person.amend", "alert.would_end"},
     OwnFaults{"finding.history catalogue.read agreement.read", "item.unknown"},
     OwnFaults{"exam.assess document.assess statement.explain", "value.out_of_range"},
     OwnFaults{"document.assess", of_a_finding},

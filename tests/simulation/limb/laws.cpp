@@ -193,8 +193,8 @@ void leaves_its_trace(const Bench& made, const model::Finding& finding, const Be
 
 // What says which of two things a sign is, and takes a danger away by being found (own rules, named in core/interpret/alerts). Each leaves the danger
 // open, to be asked after, or another that is raised in its place; a full pulse alone may answer it.
-//  - Blood of a foot (C2: "pulseless or cold limb", and an ordinary day does not interrupt): its pulse felt, or the other foot as cold, or that one
-//    without the pulse that is not felt here.
+//  - Blood of a foot (C2: "pulseless or cold limb", and an ordinary day does not interrupt): its pulse felt, or the other foot as cold or as slow
+//    to fill, or that one without the pulse that is not felt here.
 //  - An open break: an ulcer there, seen or told to be old, so that the wound may be old.
 //  - A knee out of joint: a kneecap that is seen aside, which is then the danger by itself.
 bool says_which(const model::Finding& finding, const interpret::Flag& flag, const interpret::Flag* now, const Said& with) {

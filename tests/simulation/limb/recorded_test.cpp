@@ -148,7 +148,7 @@ class RecordedLimb : public service::test::DeskFixture {
 
   // What was found LEFT is RIGHT from here on; of which side the complaint is stays, and with it what rests on no side.
   void exchange() {
-    seen = revision_of(ok("exam.swap_sides", R"({"exam":")" + exam + R"(","seen":[)" + seen + R"(],"request":")" + next() + R"(","reason":"invented"})"));
+    seen = revision_of(ok("exam.swap_sides", R"({"exam":")" + exam + R"(","seen":[)" + seen + R"(],"request":")" + next() + R"(","reason":"invented","confirmed":["alert.would_end"]})"));
     const Listed before = listed;
     listed = listed_on(assessed());
     for (const auto& held : before) {

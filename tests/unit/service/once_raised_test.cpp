@@ -179,7 +179,7 @@ TEST_CASE_FIXTURE(OnceTold, "an exchange of sides turns what was raised before i
   tell(yes_no("history.pain_out_of_proportion", "left", "yes"));
   tell(yes_no("history.injury_severe_or_crush", "midline", "no"));
   tell(yes_no("history.knee_dislocated", "left", "yes"));
-  write("exam.swap_sides", R"("reason":"the form was turned round")");
+  write("exam.swap_sides", R"("reason":"the form was turned round","confirmed":["alert.would_end"])");
   const std::string turned = assess();
   CHECK(of_alert(turned, "alert.acs", "/state", "left") == "absent");
   CHECK(of_alert(turned, "alert.knee_disloc_vasc", "/state", "left") == "absent");
@@ -190,7 +190,7 @@ TEST_CASE_FIXTURE(OnceTold, "an exchange of sides turns what was raised before i
 TEST_CASE_FIXTURE(OnceTold, "the day of the injury told later is such an answer too, and so is what a writer says who was not shown the alert") {
   tell(yes_no("history.knee_dislocated", "left", "yes"));
   const std::string before = seen;
-  const std::string amended = write("exam.amend", R"("changes":{"injured_on":"2026-06-01"})");
+  const std::string amended = write("exam.amend", R"("changes":{"injured_on":"2026-06-01"},"confirmed":["alert.would_end"])");
   CHECK(at(amended, "/exam/injured_on") == "2026-06-01");
   CHECK(of_alert(assess(), "alert.knee_disloc_vasc", "/state") == "withdrawn_by_correction");
   open("acute_knee");

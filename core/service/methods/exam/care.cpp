@@ -141,7 +141,13 @@ Result<ExamReply> consent_record(Context& context, const ConsentRecordParams& pa
     if (stands_in_conflict((*record)->fold.exam, "consent") && operation.replaces.size() > 1 && (!params.reason || params.reason->text.empty())) {
       return wire::Fault{"value.empty", "/reason", "how it is known what the person allows: two records of it stand"};
     }
-    return {};
+    if (!params.who_spoke) {
+      return {};
+    }
+    const ToJudge now = exam_to_judge(context, **record);
+    ToJudge then = now;
+    then.exam.who_spoke = body.who_spoke;
+    return check_ends_no_alert(context, now, then, params.confirmed, "/who_spoke");
   });
   return written ? judged_reply(context, params.exam, *written, *sentences) : Result<ExamReply>(written.error());
 }

@@ -22,11 +22,12 @@ struct ConsentRecordParams {
   model::RequestId request;
   std::optional<model::Word> language = std::nullopt;
   std::optional<wire::Remark> reason = std::nullopt;
+  std::optional<std::vector<wire::Name>> confirmed = std::nullopt;  // codes a person has answered for: alert.would_end
 };
-BOOST_DESCRIBE_STRUCT(ConsentRecordParams, (), (exam, consent, company, who_spoke, interpreter, seen, request, language, reason))
+BOOST_DESCRIBE_STRUCT(ConsentRecordParams, (), (exam, consent, company, who_spoke, interpreter, seen, request, language, reason, confirmed))
 inline constexpr std::string_view why_note = "why, or how it is known: kept, and printed where values stood against each other; needed where it decides between such";
 constexpr auto notes(const ConsentRecordParams*) {
-  return std::array{wire::Note{"seen", seen_note}, wire::Note{"language", sentences_note}, wire::Note{"reason", why_note}};
+  return std::array{wire::Note{"seen", seen_note}, wire::Note{"language", sentences_note}, wire::Note{"reason", why_note}, wire::Note{"confirmed", confirmed_note}};
 }
 // What is not given stays as it was recorded.
 [[nodiscard]] Result<ExamReply> consent_record(Context& context, const ConsentRecordParams& params);

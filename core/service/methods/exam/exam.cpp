@@ -343,7 +343,14 @@ Result<SwapSidesResult> exam_swap_sides(Context& context, const SwapSidesParams&
     if ((*record)->fold.exam.state == model::ExamState::withdrawn) {
       return wire::Fault{"exam.withdrawn", "/exam", "an exam that is not withdrawn"};
     }
-    return {};
+    const ToJudge now = exam_to_judge(context, **record);
+    ToJudge then = now;
+    if (then.exam.findings) {
+      for (model::Finding& finding : *then.exam.findings) {
+        finding.side = interpret::other_side(finding.side);
+      }
+    }
+    return check_ends_no_alert(context, now, then, params.confirmed, "", true);
   });
   if (!written) {
     return written.error();

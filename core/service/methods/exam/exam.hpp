@@ -115,7 +115,7 @@ struct ExamReasonParams {
 BOOST_DESCRIBE_STRUCT(ExamReasonParams, (), (exam, reason, seen, request, language, confirmed))
 constexpr auto notes(const ExamReasonParams*) {
   return std::array{wire::Note{"language", fault_words_note}, wire::Note{"seen", seen_note},
-                    wire::Note{"confirmed", "codes a person has answered for: alert.would_end, where an alert is raised of which nothing is recorded (alert.handle says what was done), or nothing of what became of somebody who was sent at once (outcome.record)"}};
+                    wire::Note{"confirmed", "codes a person has answered for: alert.would_end, where an alert is raised of which nothing is recorded (alert.handle says what was done), or nothing of what became of somebody who was sent at once (outcome.record): what loop.list says of it would go"}};
 }
 [[nodiscard]] Result<ExamReply> exam_withdraw(Context& context, const ExamReasonParams& params);
 
@@ -140,9 +140,10 @@ struct SwapSidesParams {
   std::vector<model::EntryId> seen;
   model::RequestId request;
   std::optional<model::Word> language = std::nullopt;
+  std::optional<std::vector<wire::Name>> confirmed = std::nullopt;  // codes a person has answered for: alert.would_end
 };
-BOOST_DESCRIBE_STRUCT(SwapSidesParams, (), (exam, reason, seen, request, language))
-constexpr auto notes(const SwapSidesParams*) { return std::array{wire::Note{"seen", seen_note}, wire::Note{"language", sentences_note}}; }
+BOOST_DESCRIBE_STRUCT(SwapSidesParams, (), (exam, reason, seen, request, language, confirmed))
+constexpr auto notes(const SwapSidesParams*) { return std::array{wire::Note{"seen", seen_note}, wire::Note{"language", sentences_note}, wire::Note{"confirmed", confirmed_note}}; }
 struct ExchangedFinding {
   model::FindingId finding;
   model::ItemId item;

@@ -227,8 +227,7 @@ class Slots {
   std::optional<ToJudge> now;
   for (const Planned& plan : planned) {
     const std::vector<model::EntryId> replaces = replaced_by(record.fold, plan);
-    const std::vector<model::Finding>& held = record.fold.exam.findings ? *record.fold.exam.findings : record.fold.history;
-    const bool decides = std::any_of(held.begin(), held.end(), [&](const model::Finding& one) {
+    const bool decides = record.fold.exam.findings && std::any_of(record.fold.exam.findings->begin(), record.fold.exam.findings->end(), [&](const model::Finding& one) {
       return one.standing == model::Standing::in_conflict && std::find(replaces.begin(), replaces.end(), *one.entry) != replaces.end();
     });
     if (!decides) {

@@ -321,7 +321,16 @@ Result<ExamReply> exam_amend(Context& context, const ExamAmendParams& params) {
     if (stands_in_conflict((*record)->fold.exam, "exam") && (!params.reason || params.reason->text.empty())) {
       return wire::Fault{"value.empty", "/reason", "why this holds: two versions stand, and one that somebody wrote is not taken"};
     }
-    return check_changes(context, params, (*record)->fold.exam, *body);
+    if (auto good = check_changes(context, params, (*record)->fold.exam, *body); !good) {
+      return good;
+    }
+    const ToJudge now = exam_to_judge(context, **record);
+    ToJudge then = now;
+    then.exam.complaint = body->complaint;
+    then.exam.side = body->side;
+    then.exam.injured_on = body->injured_on;
+    then.exam.examined_on = body->examined_on;
+    return check_ends_no_alert(context, now, then, params.confirmed, "/changes");
   });
   return written ? judged_reply(context, params.exam, *written, *sentences) : Result<ExamReply>(written.error());
 }

@@ -226,7 +226,7 @@ ToJudge without(ToJudge judged, const std::vector<model::EntryId>& entries, cons
   return judged;
 }
 
-Result<void> check_ends_no_alert(Context& context, const ToJudge& now, const ToJudge& then, const Confirmed& confirmed, const std::string& path) {
+Result<void> check_ends_no_alert(Context& context, const ToJudge& now, const ToJudge& then, const Confirmed& confirmed, const std::string& path, bool turned) {
   if (!is_asked_about(context, confirmed)) {
     return {};
   }
@@ -234,8 +234,9 @@ Result<void> check_ends_no_alert(Context& context, const ToJudge& now, const ToJ
   const std::vector<interpret::Alert> after = watch(context, then, false).alerts.alerts;
   std::vector<std::string> ended;
   for (const interpret::Alert& one : watch(context, now, false).alerts.alerts) {
+    const std::optional<model::Side> side = turned && one.side ? interpret::other_side(*one.side) : one.side;
     const bool stays = one.audience == interpret::Audience::protected_ || std::any_of(after.begin(), after.end(), [&](const interpret::Alert& other) {
-      return stands(other) && other.alert == one.alert && other.side == one.side && other.urgency <= one.urgency;
+      return stands(other) && other.alert == one.alert && other.side == side && other.urgency <= one.urgency;
     });
     if (stands(one) && !stays) {
       ended.push_back(one.alert.text);
@@ -248,11 +249,14 @@ Result<void> check_leaves_no_alert(Context& context, const ToJudge& now, const C
   if (!is_asked_about(context, confirmed)) {
     return {};
   }
+  std::vector<interpret::Alert> alerts = watch(context, now, false).alerts.alerts;
+  add_call_backs(context, now, false, alerts);
+  // The lines of loop.list that would go with it.
+  const interpret::Visit visit{&now.exam, alerts};
   std::vector<std::string> left;
-  for (const interpret::Alert& one : watch(context, now, false).alerts.alerts) {
-    const bool on_the_way = one.state == interpret::AlertState::handled && one.urgency == interpret::Urgency::now && !now.exam.outcomes;
-    if ((one.state == interpret::AlertState::raised || on_the_way) && one.audience != interpret::Audience::protected_) {
-      left.push_back(one.alert.text);
+  for (const interpret::OpenLoop& loop : interpret::open_loops({&visit, 1}, now.as_of)) {
+    if (loop.alert) {
+      left.push_back(loop.alert->text);
     }
   }
   return asked_back(left, path);

@@ -30,7 +30,8 @@ struct ToJudge {
 // more cautious stands until a person has answered for the other (clinical safety, C7), and what is taken back leaves nothing known in its
 // place. What protects a person is not asked about: the question alone would tell of it. A kiosk is never asked.
 using Confirmed = std::optional<std::vector<wire::Name>>;
-[[nodiscard]] Result<void> check_ends_no_alert(Context& context, const ToJudge& now, const ToJudge& then, const Confirmed& confirmed, const std::string& path);
+// `turned`: left and right are exchanged, and an alert that stands on the other leg then is the same one.
+[[nodiscard]] Result<void> check_ends_no_alert(Context& context, const ToJudge& now, const ToJudge& then, const Confirmed& confirmed, const std::string& path, bool turned = false);
 // The same of an exam that would be withdrawn whole: of those of which nothing is recorded, and of whoever was sent urgently and not told of.
 [[nodiscard]] Result<void> check_leaves_no_alert(Context& context, const ToJudge& now, const Confirmed& confirmed, const std::string& path);
 // As it would be judged without these entries, and with these observations instead.

@@ -89,3 +89,17 @@ TEST_CASE("dvt: a clot that is suspected alone is called so of a leg that was no
   const Bench breath = visit("chronic_knee", 1976, "history.examiner_suspects_clot yes; history.breathless yes; leg.calf_swelling left no; leg.calf_tender_vein left no");
   CHECK(alert(breath, "dvt")->message.text == "msg.alert.dvt.suspected_chest");
 }
+
+// Section 1: what suspects a break. Who sat before and bends a leg without an injury that anybody saw has broken it; that walking was lost is no answer.
+TEST_CASE("fracture: a new bend in the leg of who does not walk stays a break when walking was lost with it") {
+  Bench bench = visit("whole_limb", 1950, "history.mechanism no_injury; body.chair_user yes; leg.look_deformity right yes");
+  CHECK(raised(bench, "fracture"));
+  tell(bench, "history.walking_lost yes");
+  CHECK(raised(bench, "fracture"));
+  CHECK(raised(visit("whole_limb", 1950, "history.mechanism no_injury; leg.look_deformity right yes; history.walking_lost yes"), "fracture"));
+  // Tender bone of the foot after a fall, of who lies as a rule: that walking was lost as well does not say that it carries.
+  Bench lies = visit("hip_after_fall", 1950, "history.walks_usually walks_bed; ankle.medial_malleolus_tender right yes; foot.navicular_dorsum_tender right yes");
+  CHECK(raised(lies, "fracture"));
+  tell(lies, "history.walking_lost yes");
+  CHECK(raised(lies, "fracture"));
+}

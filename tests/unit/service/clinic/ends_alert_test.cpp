@@ -29,18 +29,15 @@ struct Asked : Visit {
 
 }  // namespace
 
-TEST_CASE("one who writes over two values that stand against each other is asked as one who settles them; a plain correction is not") {
+TEST_CASE("two findings of one place: the graver is not taken back unasked, nor written over as if the other were not there") {
   Asked visit;
   model::FindingId finding;
   finding.bytes.fill(8);
-  const std::string full = visit.elsewhere("finding", R"({"finding":")" + finding.to_text() + R"(","observation":)" + pulse("left", "2") + "}}");
-  const std::string both = R"("replaces":[")" + at(visit.felt, "/recorded/2/entry") + "\"]";
-  const auto one_value = [&](const std::string& more) { return R"("findings":[)" + pulse("left", "2") + "," + both + more + "}]"; };
-  // The two are findings of their own: one is corrected, the other taken back.
+  visit.elsewhere("finding", R"({"finding":")" + finding.to_text() + R"(","observation":)" + pulse("left", "2") + "}}");
   visit.asks_back("finding.withdraw", R"("finding":")" + at(visit.felt, "/recorded/2/finding") + R"(","reason":"felt by the other")");
-  CHECK(codes_of(visit.attempt("finding.record", one_value(""))) == "finding.stale");
+  const std::string over = R"("findings":[)" + pulse("left", "2") + R"(,"replaces":[")" + at(visit.felt, "/recorded/2/entry") + "\"]}]";
+  CHECK(codes_of(visit.attempt("finding.record", over)) == "finding.stale");
   CHECK(at(visit.queue(), "/total") == "1");
-  CHECK_FALSE(full.empty());
 }
 
 TEST_CASE("two values of one finding, written over by one: asked back where the warning would go, not where it stays") {
@@ -83,6 +80,7 @@ TEST_CASE("an exam with a warning that nobody answered is withdrawn after a ques
   const auto tell = [&](const std::string& kind) { visit.write("outcome.record", R"("found":{"kind":")" + kind + R"(","text":"by telephone"})"); };
   tell("not_arrived");
   CHECK(at(loops(), "/people/0/loops/0/loop") == "urgent_without_outcome");
+  visit.asks_back("exam.withdraw", R"("reason":"begun twice")");
   tell("arrived");
   CHECK(at(loops(), "/people/0/loops/0/loop") != "urgent_without_outcome");
   CHECK(visit.attempt("exam.withdraw", R"("reason":"begun twice")").has_value());
@@ -118,6 +116,17 @@ TEST_CASE("a birth that is corrected so that the warning of an exam would go is 
   CHECK(refused.error().faults.front().text.find("slip") != std::string::npos);
   CHECK(born("2012-05-01", "").has_value());
   CHECK(born("1983-05-01", Asked::answered()).has_value());
+}
+
+TEST_CASE("the complaint an exam was opened for, the day of the injury, and left and right end no warning unasked; what keeps it asks nothing") {
+  Asked visit;  // injured the day before
+  visit.asks_back("exam.amend", R"("changes":{"injured_on":"2025-01-02"})");
+  CHECK(visit.attempt("exam.amend", R"("changes":{"injured_on":"2026-11-22"})").has_value());
+  // The cold leg of the two is then the other one, and stays called.
+  const auto turned = visit.attempt("exam.swap_sides", R"("reason":"seen from the foot of the couch")");
+  REQUIRE(turned.has_value());
+  CHECK(at(*turned, "/alerts/0/side") == "right");
+  CHECK(visit.attempt("exam.amend", R"("changes":{"injured_on":"2025-01-02"})" + Asked::answered()).has_value());
 }
 
 TEST_CASE("what protects a person is not asked about: the question alone would tell of it") {

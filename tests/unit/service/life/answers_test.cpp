@@ -20,7 +20,7 @@ class Answered : public Told {
     REQUIRE(of_alert(alerts(), "knee_disloc_vasc", "/state", "left") == "handled");
   }
   [[nodiscard]] std::string said(const std::string& alert, const std::string& member, const std::string& side = "") const { return of_alert(alerts(), alert, member, side); }
-  void turn() { write("exam.swap_sides", R"("reason":"the form was turned round")"); }
+  void turn() { write("exam.swap_sides", R"("reason":"the form was turned round","confirmed":["alert.would_end"])"); }
 };
 
 }  // namespace

@@ -28,7 +28,7 @@ class Kept : public Told {
     answer(item, "left", "yes");
     tell(item, "left", R"("kind":"answer","answer":"no")", "", R"(,"beside":true)");
   }
-  void turn() { write("exam.swap_sides", R"("reason":"the form was turned round")"); }
+  void turn() { write("exam.swap_sides", R"("reason":"the form was turned round","confirmed":["alert.would_end"])"); }
   void called(const std::string& alert, const std::string& side, const std::string& what) { handle(alert, side, R"("action":")" + what + "\""); }
   [[nodiscard]] std::string said(const std::string& alert, const std::string& member, const std::string& side = "") const { return of_alert(alerts(), alert, member, side); }
   [[nodiscard]] bool printed(const std::string& text) const { return note().find(text) != std::string::npos; }

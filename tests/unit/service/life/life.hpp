@@ -56,8 +56,8 @@ class Told : public DeskFixture {
     return reply;
   }
   std::string move_to(const std::string& person) { return write("exam.move", R"("person":")" + person + R"(","reason":"invented","confirmed":["value.unusual","alert.would_end"])"); }
-  std::string who_spoke(const std::string& reliable) { return write("consent.record", R"("who_spoke":{"who":"other","reliable":")" + reliable + "\"}"); }
-  std::string amend(const std::string& changes) { return write("exam.amend", R"("changes":{)" + changes + R"(},"confirmed":["value.unusual"])"); }
+  std::string who_spoke(const std::string& reliable) { return write("consent.record", R"("who_spoke":{"who":"other","reliable":")" + reliable + R"("},"confirmed":["alert.would_end"])"); }
+  std::string amend(const std::string& changes) { return write("exam.amend", R"("changes":{)" + changes + R"(},"confirmed":["value.unusual","alert.would_end"])"); }
   std::string handle(const std::string& alert, const std::string& side, const std::string& how) {
     return write("alert.handle", R"("alert":"alert.)" + alert + R"(","side":")" + side + "\"," + how);
   }

@@ -73,7 +73,7 @@ class Pair : public Told {
     } else if (kind == "later") {
       answer("body.knee_fused", turned ? "right" : "left", "yes");
     } else if (kind == "swap") {
-      write("exam.swap_sides", R"("reason":"the form was turned round")");
+      write("exam.swap_sides", R"("reason":"the form was turned round","confirmed":["alert.would_end"])");
       turned = !turned;
     } else if (kind == "place") {
       amend(R"("setting":"emergency")");

@@ -56,7 +56,7 @@ TEST_CASE_FIXTURE(Told, "C2: what a move, the day of the injury, the complaint, 
   CHECK(of_alert(day, "acs", "/state") == "absent");
   const std::string spoke = who_spoke("no");
   CHECK(of_alert(spoke, "acs", "/state", "left") == "raised");
-  const std::string turned = write("exam.swap_sides", R"("reason":"invented")");
+  const std::string turned = write("exam.swap_sides", R"("reason":"invented","confirmed":["alert.would_end"])");
   CHECK(of_alert(turned, "knee_disloc_vasc", "/state", "right") == "raised");
   CHECK(of_alert(turned, "knee_disloc_vasc", "/state", "left") == "absent");
   // The same list as the assessment, and on a repeat today's.
@@ -108,7 +108,7 @@ TEST_CASE_FIXTURE(Told, "C12, C14: what is raised by a correction after the sign
   // A move and an exchange of sides, after the signature.
   const std::string moved = move_to(child);
   CHECK(of_alert(moved, "scfe", "/state", "left") == "raised");
-  const std::string turned = write("exam.swap_sides", R"("reason":"invented")");
+  const std::string turned = write("exam.swap_sides", R"("reason":"invented","confirmed":["alert.would_end"])");
   CHECK(of_alert(turned, "scfe", "/call_back", "right") == "true");
   CHECK(of_alert(assess(), "scfe", "/call_back", "right") == "true");
 }
