@@ -47,11 +47,8 @@ using model::Side;
     }
     gone += view.say("page.alert_corrected", {{"what", joined(what, "; "), false, true}}) + " ";
   }
-  if (handled && handled->action) {
-    return gone + view.say("page.alert_action", {{"text", handled->action->text}});
-  }
-  if (handled && handled->reason) {
-    return gone + view.say("page.alert_reason", {{"text", handled->reason->text}});
+  if (const std::string done = handled ? handled_words(view, *handled) : std::string(); !done.empty()) {
+    return gone + done;
   }
   if (alert.state == interpret::AlertState::raised) {
     const std::string planned = plan_beside(view, alert.side);
@@ -119,23 +116,14 @@ void add_none_raised(const PageView& view, bool some_hidden, SheetSection& secti
     return;
   }
   // Apart as they are named below: a number that is not found again there is not believed.
-  std::vector<std::string> open;
-  std::vector<std::string> unsettled;
-  for (const interpret::Flag& flag : view.assessment.flags) {
-    const bool asked = printed_answer(view, flag) == interpret::FlagAnswer::cannot_answer;
-    std::vector<std::string>& of = asked ? unsettled : open;
-    const std::string label = flag_label(view, flag.flag.text);
-    if (is_open_flag(view, flag) && !is_hidden_flag(view, flag) && std::find(of.begin(), of.end(), label) == of.end()) {
-      of.push_back(label);
-    }
-  }
+  const OpenSigns open = open_danger_signs(view);
   const bool viewer = view.names.protected_note == ProtectedNote::absent;
   std::string text = view.say(viewer ? "page.no_alert_here" : (some_hidden ? "page.no_other_alert" : "page.no_alert"));
   // Their names stand among the danger signs.
   const auto counted = [&](std::string_view message, const std::vector<std::string>& of) {
     return of.empty() ? std::string() : "; " + view.say(message, {{"count", wire::write_number(static_cast<std::int64_t>(of.size()), 1), true}});
   };
-  text += counted("page.no_alert_open", open) + counted("page.no_alert_unsettled", unsettled) + ".";
+  text += counted("page.no_alert_open", open.not_asked) + counted("page.no_alert_unsettled", open.unsettled) + ".";
   // What is asked for comes first: "no alert" straight above a prompt reads as nothing to do.
   if (const std::string prompts = joined(prompted(view), "; "); !prompts.empty()) {
     text = view.say("page.prompt_alone", {{"flags", prompts, false, true}, {"none", text, false, true}});

@@ -97,12 +97,14 @@ class StillToAsk {
   StillToAsk(const StillToAsk&) = delete;
   StillToAsk& operator=(const StillToAsk&) = delete;
 
-  [[nodiscard]] std::string of(const interpret::Flag& flag) const {
-    const auto same = [&](std::string_view name, const std::optional<Side>& side) {
-      return after_dot(name) == after_dot(flag.flag.text) && side == flag.side;
-    };
+  // One of the few questions that the program puts to the examiner.
+  [[nodiscard]] bool is_asked(const interpret::Flag& flag) const {
     const auto& questions = view_.assessment.questions;
-    if (std::any_of(questions.begin(), questions.end(), [&](const interpret::Question& one) { return same(one.question.text, one.side); })) {
+    return std::any_of(questions.begin(), questions.end(), [&](const interpret::Question& one) { return after_dot(one.question.text) == after_dot(flag.flag.text) && one.side == flag.side; });
+  }
+
+  [[nodiscard]] std::string of(const interpret::Flag& flag) const {
+    if (is_asked(flag)) {
       return asked_in_part(flag) ? view_.say("page.flag_asked_above") : std::string();
     }
     return missing(flag);
@@ -229,12 +231,12 @@ bool is_open_flag(const PageView& view, const interpret::Flag& flag) {
   return answer == FlagAnswer::not_asked && (row == nullptr || is_question || interpret::belongs_to(view.edition, *row, view.exam.complaint));
 }
 
-std::vector<std::string> left_of_asked(const PageView& view) {
+std::vector<std::string> left_of_asked(const PageView& view, bool of_questions) {
   const StillToAsk still(view);
   std::vector<std::string> left;
   for (const interpret::Flag& flag : view.assessment.flags) {
     const bool open = printed_answer(view, flag) == FlagAnswer::cannot_answer;
-    left.push_back(open || still.asked_in_part(flag) ? still.missing(flag) : std::string());
+    left.push_back(open || still.asked_in_part(flag) || (of_questions && still.is_asked(flag)) ? still.missing(flag) : std::string());
   }
   return left;
 }

@@ -103,7 +103,7 @@ void add_handled_also(const PageView& view, const interpret::Alert& alert, Sheet
 [[nodiscard]] interpret::FlagAnswer printed_answer(const PageView& view, const interpret::Flag& flag);
 
 // Of each flag of the assessment, in its order: what is not recorded of one that was asked after in part; empty for the others.
-[[nodiscard]] std::vector<std::string> left_of_asked(const PageView& view);
+[[nodiscard]] std::vector<std::string> left_of_asked(const PageView& view, bool of_questions);
 
 // The no rests on nothing but what speaks for the danger.
 [[nodiscard]] bool speaks_for_alone(const PageView& view, const interpret::Flag& flag);

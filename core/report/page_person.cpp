@@ -76,7 +76,7 @@ using model::Side;
     const std::string said = view.say(first.day.empty() ? "page.how_soon_not_recorded" : "page.how_soon_planned",
                                       {{"day", first.day, false, true}, {"what", joined(first.what, "; "), false, true}});
     const std::string none = hides_an_alert(view) ? see_note(view) : view.say(one_went(view) ? "page.how_soon_none_stands" : (first.day.empty() ? "page.how_soon_none_raised" : "page.how_soon_none_sooner"));
-    return joined({said, none, illness_open(view)}, " ");
+    return joined({said, none, first.day.empty() ? std::string() : beside_open_signs(view), illness_open(view)}, " ");
   }
   // Two weeks are asked for by a prompt to refer, which is no alert.
   const bool by_prompt = *soon.urgency == model::LetterUrgency::two_weeks;
@@ -204,7 +204,7 @@ std::vector<std::string> head_lines(const PageView& view) {
     when.push_back(view.say("page.examiner", {{"examiner", view.examiner(*exam.examiner)}}));
   }
   if (exam.signed_) {
-    when.push_back(view.say("page.signed", {{"by", view.examiner(exam.signed_->by)}, {"at", view.local(exam.signed_->at), false, true}}));
+    when.push_back(signed_words(view));
   } else {
     when.push_back(view.say("page.not_signed"));
   }
@@ -462,7 +462,7 @@ SheetSection signature_section(const PageView& view) {
   SheetSection section = view.section("page.signature");
   const model::Exam& exam = view.exam;
   if (exam.signed_) {
-    section.plain(view.say("page.signed", {{"by", view.examiner(exam.signed_->by)}, {"at", view.local(exam.signed_->at), false, true}}));
+    section.plain(signed_words(view));
   } else {
     section.plain(view.say("page.not_signed"));
   }

@@ -59,7 +59,7 @@ def the_evening_before():
 def upper_ford_morning(heron, kite):
     part(f"Morning at {UPPER}")
     step("  heron, Amina Invented: three people are examined")
-    heron.serve(at("09:00"))
+    heron.serve(at("10:40"))
     people = play.three_exams(heron)
     step("  heron: a woman with a sore knee registers, and waits so long that she walks on to the other village")
     register(heron, "Nyota Invented", "female", "1971-04-09", UPPER, "00412", tell=True)

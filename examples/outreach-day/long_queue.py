@@ -109,7 +109,7 @@ clinic.serve(at("06:00"), hub=True)
 hub = {"with": clinic.url}
 heron, _ = join(clinic, code, "heron", folder("heron"), "Amina Invented")
 swift, _ = join(clinic, code, "swift", folder("swift"), "Chipo Invented")
-heron.serve(at("09:00"))
+heron.serve(at("09:45"))
 visits = begun(heron)
 heron.errand("exchange.begin", **hub)
 swift.serve(at("09:30"))

@@ -95,10 +95,8 @@ void add_why(const PageView& view, Sheet& sheet) {
       return finding->finding && std::find(alert->because.begin(), alert->because.end(), *finding->finding) != alert->because.end();
     });
     add_by_time(view, because, "transfer.found", false, section);
-    if (alert->handled && alert->handled->action) {
-      section.under(view.say("page.alert_action", {{"text", alert->handled->action->text}}));
-    } else if (alert->handled && alert->handled->reason) {
-      section.under(view.say("page.alert_reason", {{"text", alert->handled->reason->text}}));
+    if (const std::string done = alert->handled ? handled_words(view, *alert->handled) : std::string(); !done.empty()) {
+      section.under(done);
     }
     add_handled_also(view, *alert, section);
     const UntilSeen asked = until_seen(view, alert->meanwhile, alert->side);

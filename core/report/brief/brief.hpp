@@ -76,6 +76,18 @@ struct FirstDue {
   std::vector<std::string> what;
 };
 [[nodiscard]] FirstDue first_due(const PageView& view);
+// By whom and when, of an exam that is signed; with a doubt where the signature's clock stands before that of the examination.
+[[nodiscard]] std::string signed_words(const PageView& view);
+// What was done about an alert, or why nothing was, and when that was written; empty where neither is told.
+[[nodiscard]] std::string handled_words(const PageView& view, const model::AlertHandled& handled);
+// Danger signs by name, once each: those not asked after, or not all of it, and those that an answer leaves open.
+struct OpenSigns {
+  std::vector<std::string> not_asked;
+  std::vector<std::string> unsettled;
+};
+[[nodiscard]] OpenSigns open_danger_signs(const PageView& view);
+// That a day was set without them, with their number; empty where none is open.
+[[nodiscard]] std::string beside_open_signs(const PageView& view);
 // A day of the plan that is later than what was found asks for: the second urgency of one page.
 // A month ends with its last day, which may be after the day that is named.
 [[nodiscard]] bool ends_after(const model::PartialDate& date, const std::string& day);

@@ -172,6 +172,31 @@ std::vector<std::string> places_barely_examined(const PageView& view) {
   return places;
 }
 
+namespace {
+
+// Of the minimum set nothing is missing but on the side that is not complained of.
+[[nodiscard]] bool other_side_alone(const PageView& view) {
+  const auto& missing = view.assessment.missing;
+  const bool one_side = view.exam.side == model::Side::left || view.exam.side == model::Side::right;
+  return one_side && !missing.empty() && std::all_of(missing.begin(), missing.end(), [&](const interpret::MissingItem& one) { return one.side == interpret::other_side(*view.exam.side); });
+}
+
+}  // namespace
+
+std::string signed_words(const PageView& view) {
+  const model::Exam& exam = view.exam;
+  const bool before = exam.examined_at && !exam.examined_on && exam.signed_->at < *exam.examined_at;
+  return view.say(before ? "page.signed_before" : "page.signed", {{"by", view.examiner(exam.signed_->by)}, {"at", view.local(exam.signed_->at), false, true}});
+}
+
+std::string handled_words(const PageView& view, const model::AlertHandled& handled) {
+  if (!handled.action && !handled.reason) {
+    return {};
+  }
+  return view.say(handled.action ? "page.alert_action" : "page.alert_reason",
+                  {{"text", handled.action ? handled.action->text : handled.reason->text}, {"at", view.local(handled.at), false, true}});
+}
+
 std::string left_incomplete(const PageView& view) {
   // Alerts without an action, on a page that shows none of them, would tell of the one that it hides.
   const auto& alerts = view.assessment.alerts;
@@ -181,7 +206,8 @@ std::string left_incomplete(const PageView& view) {
   std::vector<std::string> what;
   for (const model::Word& word : view.exam.incomplete.value_or(std::vector<model::Word>{})) {
     if (word.text != "alerts" || shows_one) {
-      what.push_back(word_of(view.words, "incomplete", word.text));
+      const bool beside = word.text == "minimum_set" && other_side_alone(view);
+      what.push_back(word_of(view.words, "incomplete", beside ? "minimum_set_beside" : word.text));
     }
   }
   return joined(what);

@@ -145,6 +145,25 @@ FirstDue first_due(const PageView& view) {
   return first;
 }
 
+OpenSigns open_danger_signs(const PageView& view) {
+  OpenSigns open;
+  for (const interpret::Flag& flag : view.assessment.flags) {
+    const bool asked = printed_answer(view, flag) == interpret::FlagAnswer::cannot_answer;
+    std::vector<std::string>& of = asked ? open.unsettled : open.not_asked;
+    const std::string label = flag_label(view, flag.flag.text);
+    if (is_open_flag(view, flag) && !is_hidden_flag(view, flag) && std::find(of.begin(), of.end(), label) == of.end()) {
+      of.push_back(label);
+    }
+  }
+  return open;
+}
+
+std::string beside_open_signs(const PageView& view) {
+  const OpenSigns open = open_danger_signs(view);
+  const auto count = static_cast<std::int64_t>(open.not_asked.size() + open.unsettled.size());
+  return count == 0 ? std::string() : view.say("page.how_soon_beside_open", {{"count", wire::write_number(count, 1), true}});
+}
+
 bool ends_after(const model::PartialDate& date, const std::string& day) {
   model::PartialDate limit;
   return !model::PartialDate::from_text(day, limit).empty() || date.last_day() > limit.last_day();

@@ -83,7 +83,7 @@ constexpr std::size_t letter_columns = 120;  // at the size of the letter
     why.push_back(view.say("page.exam_id", {{"exam", exam.exam->to_text(), false, true}}));
   }
   if (exam.signed_) {
-    std::string says = view.say("page.signed", {{"by", view.examiner(exam.signed_->by)}, {"at", view.local(exam.signed_->at), false, true}});
+    std::string says = signed_words(view);
     says.erase(says.find_last_not_of('.') + 1);
     // Whoever reads on has to know that the signature names gaps; which they are stands below.
     const std::string gaps = left_incomplete(view);
@@ -162,7 +162,7 @@ constexpr std::size_t letter_columns = 120;  // at the size of the letter
   if (to.empty()) {
     section.plain(view.say("letter.reply_blank"));
   } else {
-    section.plain(view.say("letter.reply_to", {{"to", joined(to), false, true}}));
+    section.plain(view.say(record_stays(view) && !ask.protected_ ? "letter.reply_hand" : "letter.reply_to", {{"to", joined(to), false, true}}));
   }
   section.plain(view.say(asks_answer_alone(view) ? "letter.reply_lines_answer" : "letter.reply_lines"));
   return section;

@@ -21,6 +21,7 @@ using model::Side;
          !std::holds_alternative<model::Words>(finding.value);
 }
 
+constexpr int beside_dropped_from = 6;  // that the other side of a comparison is not recorded
 constexpr int without_method = 3;  // from this length on a look or a touch stands without how it was done
 
 // Without its method, but never without where it came from.
@@ -210,7 +211,8 @@ struct FoundOnSide {
     // Temperature and pulse are few, and asked back by whoever does not have them.
     const bool of_body = is_number(*finding) && (finding->item.text == "general.temperature" || finding->item.text == "general.pulse_rate");
     const model::Item* item = view.edition.item(finding->item);
-    FoundHere one{view.label(finding->item), with_other_side(view, *finding, shortened), bare_value(view, *finding), value_in_a_word(view, *finding),
+    const std::string unseen = shortened < beside_dropped_from ? view.other_side_unseen(*finding) : std::string();
+    FoundHere one{view.label(finding->item), with_other_side(view, *finding, shortened), bare_value(view, *finding), joined({value_in_a_word(view, *finding), unseen}),
                   item != nullptr ? item->region.text : std::string(), of_foot || of_body || alert_rests_on(view, *finding), is_number(*finding)};
     switch (stands_out(view.edition, *finding) ? Ordinary::unusual : ordinary(view.edition, *finding)) {
       case Ordinary::unusual:

@@ -52,7 +52,8 @@ void add_alike(std::vector<SaidAlike>& all, const std::string& label, const std:
 std::string alike_text(const std::vector<SaidAlike>& all) {
   std::vector<std::string> parts;
   for (const SaidAlike& one : all) {
-    parts.push_back(joined(one.labels, " / ") + ": " + one.value);
+    // Of several the answer comes first: a row of signs reads as found until its "no" is reached.
+    parts.push_back(one.labels.size() == 1 ? one.labels.front() + ": " + one.value : one.value + ": " + joined(one.labels, " / "));
   }
   return joined(parts, "; ");
 }

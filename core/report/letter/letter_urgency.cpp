@@ -214,6 +214,17 @@ void add_minimum(const PageView& view, int shortened, SheetSection& section) {
   }
 }
 
+// No word of urgency is no silence where the plan names a day. A sealed letter tells nothing of the plan.
+[[nodiscard]] std::string by_plan(const PageView& view, bool private_letter) {
+  const FirstDue first = private_letter ? FirstDue{} : first_due(view);
+  if (first.day.empty()) {
+    return view.say("letter.urgency_not_said");
+  }
+  const std::string planned = view.say("letter.urgency_planned", {{"day", first.day, false, true}, {"what", joined(first.what, "; "), false, true}});
+  const bool raised = urgency_found(view, false) != model::LetterUrgency::routine || hides_an_alert(view);
+  return raised ? planned : joined({planned, view.say("letter.urgency_no_sooner"), beside_open_signs(view)}, " ");
+}
+
 }  // namespace
 
 bool may_be_sent(const PageView& view) {
@@ -249,7 +260,7 @@ SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shor
   } else if (ask.urgency) {
     section.plain(view.say("letter.urgency_said", {{"urgency", urgency_with_day(view, *ask.urgency), false, true}}));
   } else {
-    section.plain(view.say("letter.urgency_not_said"));
+    section.plain(by_plan(view, ask.protected_));
   }
   for (const interpret::Alert& alert : view.assessment.alerts) {
     if (!alert_in_letter(view, alert, ask.protected_)) {
@@ -259,9 +270,8 @@ SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shor
     if (!ask.protected_) {
       add_grounds(view, alert.alert.text, alert.because, alert.side, grounds, section);
     }
-    if (alert.handled && (alert.handled->action || alert.handled->reason)) {
-      const auto& done = alert.handled->action;
-      section.under(view.say(done ? "page.alert_action" : "page.alert_reason", {{"text", done ? done->text : alert.handled->reason->text}}));
+    if (const std::string done = alert.handled ? handled_words(view, *alert.handled) : std::string(); !done.empty()) {
+      section.under(done);
     }
     add_handled_also(view, alert, section);
   }
@@ -283,10 +293,12 @@ SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shor
   }
   if (found_leads && ask.urgency) {
     last.push_back(view.say("letter.urgency_differs", {{"urgency", enum_word(view.words, "letter_urgency", *ask.urgency), false, true}}));
-  } else if (found_leads) {
-    last.push_back(view.say("letter.urgency_not_said"));
   }
-  if (const std::string later = ask.protected_ ? std::string() : planned_later(view, ask.urgency); !later.empty()) {
+  const std::string later = ask.protected_ ? std::string() : planned_later(view, ask.urgency);
+  if (found_leads && !ask.urgency) {
+    last.push_back(later.empty() ? by_plan(view, ask.protected_) : view.say("letter.urgency_not_said"));
+  }
+  if (!later.empty()) {
     last.push_back(later);
   }
   if (const std::string said = joined(last, " "); !said.empty()) {
@@ -307,7 +319,7 @@ SheetSection letter_not_examined(const PageView& view, int shortened) {
   }
   add_undone(view, section);
   add_minimum(view, shortened, section);
-  const std::vector<std::string> left = left_of_asked(view);
+  const std::vector<std::string> left = left_of_asked(view, shortened < 6);
   if (const std::vector<std::string> asked = open_signs(view, left, true, shortened == letter_shortest); !asked.empty()) {
     section.bullet(view.say("letter.signs_cannot", {{"flags", joined(asked, "; "), false, true}}));
   }

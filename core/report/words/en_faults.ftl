@@ -140,5 +140,7 @@ msg-fault-value_unusual = This is possible but unusual. Check it; confirm it, or
     .injury_after_exam = Hurt after the day of the examination? Check both days; confirm, or change one.
     .injury_before_birth = Hurt before the birth? Check both days; confirm, or change one.
     .before_exam = This day is before the examination. Check it; confirm it, or change it.
+    .warned_wait = A warning hangs on this line, and nothing is recorded as done about it. Look again tomorrow at the latest; confirm it where that cannot be.
+    .long_wait = This is more than a year from now. Check it; confirm it, or change it.
     .long_before_exam = This day is long before the examination. Check it; confirm it, or change it.
 msg-fault-value_why = Say why, in a few words.

@@ -31,7 +31,7 @@ msg-motion-calf_gap_needs_instrument = { $what }{ $side } { $reading }: not comp
 msg-motion-calf_gap_other_position = { $what }{ $side } { $reading }: not compared with the motion with the knee bent, measured in different positions
 msg-motion-calf_gap_below-row = { $difference } less than with the knee bent ({ $needed } needed; about 15 in sound adults)
 msg-motion-calf_gap_pattern_taught-row = { $difference } less than with the knee bent; taught as a tight calf muscle
-msg-motion-calf_gap_not_distinguishable-row = cannot be told from the motion with the knee bent ({ $needed } needed)
+msg-motion-calf_gap_not_distinguishable-row = cannot be told from the motion with the knee bent (believed above { $needed })
 msg-motion-calf_gap_needs_instrument-row = not compared with the knee bent, needs the instrument of both
 msg-motion-calf_gap_other_position-row = not compared with the knee bent, measured in different positions
 msg-motion-capsular_hip_all = { $what }{ $side } { $reading }: against the other side inward rotation lacks { $rotation_loss_deg }, flexion { $flexion_loss_deg }, abduction { $abduction_loss_deg }, each beyond its error: the three that a capsular pattern of the hip was described by; most worn hips do not show a fixed pattern; a description, no test
@@ -123,13 +123,13 @@ msg-measure-girth_level-beside = sides not compared, different level
 msg-measure-girth_other_position-beside = sides not compared, measured in different positions
 msg-measure-girth_less_taught-row = { $difference_mm } mm less than the other side ({ $other_mm } mm); over { $needed_mm } mm is taught to be wasting, and was not read at its source
 msg-measure-girth_more_taught-row = { $difference_mm } mm more than the other side ({ $other_mm } mm); over { $needed_mm } mm is taught to be believed, and was not read at its source
-msg-measure-girth_less-row = { $difference_mm } mm less than the other side ({ $other_mm } mm; { $needed_mm } needed)
-msg-measure-girth_more-row = { $difference_mm } mm more than the other side ({ $other_mm } mm; { $needed_mm } needed)
+msg-measure-girth_less-row = { $difference_mm } mm less than the other side ({ $other_mm } mm; believed above { $needed_mm })
+msg-measure-girth_more-row = { $difference_mm } mm more than the other side ({ $other_mm } mm; believed above { $needed_mm })
 msg-measure-girth_clot-row = { $difference_mm } mm more than the other side ({ $other_mm } mm), which counts in the rule of a clot
-msg-measure-wall_less-row = { $difference_mm } mm less than the other side ({ $other_mm } mm; { $needed_mm } needed)
-msg-measure-wall_more-row = { $difference_mm } mm more than the other side ({ $other_mm } mm; { $needed_mm } needed)
-msg-measure-past_less-row = { $difference_mm } mm less than last time ({ $needed_mm } needed)
-msg-measure-past_more-row = { $difference_mm } mm more than last time ({ $needed_mm } needed)
+msg-measure-wall_less-row = { $difference_mm } mm less than the other side ({ $other_mm } mm; believed above { $needed_mm })
+msg-measure-wall_more-row = { $difference_mm } mm more than the other side ({ $other_mm } mm; believed above { $needed_mm })
+msg-measure-past_less-row = { $difference_mm } mm less than last time (believed above { $needed_mm })
+msg-measure-past_more-row = { $difference_mm } mm more than last time (believed above { $needed_mm })
 
 ## Colour after a press, pitting, knees and ankles apart, what was not read.
 

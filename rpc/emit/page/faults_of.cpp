@@ -74,7 +74,7 @@ constexpr std::array own_faults{
     OwnFaults{"district.report", "revision.old"},
     OwnFaults{"conflict.list", "exam.unknown"},
     OwnFaults{"conflict.settle", "finding.unknown finding.stale value.empty exam.not_closed alert.would_end"},
-    OwnFaults{"conflict.put_off", "conflict.unknown person.unknown finding.stale value.all_or_one value.empty value.date_order"},
+    OwnFaults{"conflict.put_off", "conflict.unknown person.unknown finding.stale value.all_or_one value.empty value.date_order value.unusual"},
     OwnFaults{"letter.read", "letter.unknown letter.protected"},
     OwnFaults{"take_home.write letter.write", "language.no_texts"},
     OwnFaults{"take_home.write", "language.not_reviewed exam.withdrawn"},

@@ -78,7 +78,7 @@ TEST_CASE("A, C24: no page of anybody, at any length, says a word that is not ea
       CHECK(has(html, "Not tested on real people"));
       // What stands above the page: the examiner's judgement, or what the examiner told.
       const bool of_home = page.first == "home";
-      CHECK(has(text, of_home ? "What your examiner told you stands above it." : "ecision support"));
+      CHECK(has(text, of_home ? "Where your examiner told you something else, do that." : "ecision support"));
       CHECK(has(text, of_home ? "printed by a program" : "examiner's judgement"));
     }
   }

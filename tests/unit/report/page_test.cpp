@@ -123,7 +123,7 @@ TEST_CASE("what was not done stands with its reason, apart from the findings") {
 TEST_CASE("a statement names interval, people, instrument and source; a rule names its edition") {
   const std::string page = unbroken(page_of_bench(visit()));
   CHECK(has(page,
-            "LEFT passive 118.5°: cannot be told from the edge (111.4 to 125.6); less than the other side (140) by 21.5 (10 needed)"));
+            "LEFT passive 118.5°: cannot be told from the edge (111.4 to 125.6); less than the other side (140) by 21.5 (believed above 10)"));
   CHECK(has(page, "In brackets: the span of a reading with its error of measurement, where that decides; or the degrees that a difference has to exceed"));
   CHECK(has(page, "against passive: 124.7 to 150.7 in men 20 to 44 years (taught values); figures of SOUCIE2011, "));
   CHECK(has(page,

@@ -158,7 +158,7 @@ TEST_CASE("a line that cannot tell prints the span that decides, and extension i
 
 TEST_CASE("extension against the other side is said once") {
   const std::string compared = section(page_of(document("football")), "Compared with");
-  CHECK(has(compared, "a lack of extension cannot be told from the other side (3° beyond straight; 10 needed)"));
+  CHECK(has(compared, "a lack of extension cannot be told from the other side (3° beyond straight; believed above 10)"));
   CHECK(!has(compared, "short of straight); cannot be told from the other side ("));
 }
 

@@ -106,7 +106,23 @@ struct AtHand {
   return rows;
 }
 
-[[nodiscard]] Result<void> check_line(Context& context, const ConflictPutOffParams& params, const AtHand& at_hand) {
+// A warning that nobody answered waits until tomorrow at most, and anything for a year: longer is asked back (our rule). Of a clock that
+// cannot be right nothing is told.
+[[nodiscard]] Result<void> check_wait(Context& context, const ConflictPutOffParams& params, const QueueRow& row, const std::optional<model::OffsetMinutes>& offset_min) {
+  const auto& confirmed = params.confirmed;
+  const auto now = now_if_right(context.desk->world().now());
+  if (!now || (confirmed && std::any_of(confirmed->begin(), confirmed->end(), [](const wire::Name& one) { return one.text == "value.unusual"; }))) {
+    return {};
+  }
+  const std::int64_t wait = params.look_again.last_day() - days_of(*now, offset_min).last;
+  const bool warned = row.alerts && !row.alerts->empty();
+  if (wait <= (warned ? 1 : 366)) {
+    return {};
+  }
+  return wire::Fault("value.unusual", "/look_again", warned ? "tomorrow at the latest: a warning hangs on this line" : "a day within a year").with("order", warned ? R"("warned_wait")" : R"("long_wait")");
+}
+
+[[nodiscard]] Result<void> check_line(Context& context, const ConflictPutOffParams& params, const AtHand& at_hand, const std::optional<model::OffsetMinutes>& offset_min) {
   const auto rows = lines_of(context, params, at_hand);
   if (!rows) {
     return rows.error();
@@ -119,7 +135,7 @@ struct AtHand {
       continue;
     }
     if (std::set<model::EntryId>(entries.begin(), entries.end()) == named) {
-      return {};
+      return check_wait(context, params, row, offset_min);
     }
     elsewise = elsewise || !at_hand.persons.empty() || std::any_of(entries.begin(), entries.end(), [&](const model::EntryId& one) { return named.contains(one); });
   }
@@ -194,7 +210,7 @@ Result<ConflictPutOffResult> conflict_put_off(Context& context, const ConflictPu
     if (now && params.look_again.last_day() < days_of(*now, offset_min).first) {
       return wire::Fault{"value.date_order", "/look_again", "today or a day after it"};
     }
-    return check_line(context, params, *at_hand);
+    return check_line(context, params, *at_hand, offset_min);
   });
   if (!written) {
     return written.error();

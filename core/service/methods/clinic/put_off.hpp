@@ -47,14 +47,16 @@ struct ConflictPutOffParams {
   model::PartialDate look_again;
   std::vector<model::EntryId> seen;
   model::RequestId request;
+  std::optional<std::vector<wire::Name>> confirmed = std::nullopt;  // codes a person has answered for: value.unusual
   std::optional<FaultLanguage> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(ConflictPutOffParams, (), (exam, persons, about, entries, asked, look_again, seen, request, language))
+BOOST_DESCRIBE_STRUCT(ConflictPutOffParams, (), (exam, persons, about, entries, asked, look_again, seen, request, confirmed, language))
 constexpr auto notes(const ConflictPutOffParams*) {
   return std::array{wire::Note{"language", fault_words_note}, wire::Note{"exam", "of a line of an exam"},
                     wire::Note{"persons", "of a line without an exam: its person, or both of its pair"}, wire::Note{"about", "of the line"},
                     wire::Note{"entries", "those of the line, each `entry`; of a pair those in `decided`; empty where none stands there"},
-                    wire::Note{"asked", "whom, and what"}, wire::Note{"look_again", "a day, not before today: from then on the line is due"},
+                    wire::Note{"asked", "whom, and what"}, wire::Note{"look_again", "a day, not before today: from then on the line is due; where a warning hangs on the line, later than tomorrow is asked back, and of any line later than in a year"},
+                    wire::Note{"confirmed", "codes a person has answered for: value.unusual"},
                     wire::Note{"seen", "needed: the line's `revision`; of a pair that of its first person, in `pair.people`"}};
 }
 struct ConflictPutOffResult {
@@ -64,7 +66,7 @@ struct ConflictPutOffResult {
 };
 BOOST_DESCRIBE_STRUCT(ConflictPutOffResult, (), (put_off, revision, repeat))
 // Scope E; writes, also into a signed or a withdrawn exam. Faults: value.all_or_one (neither or both of exam and persons), value.empty
-// (nobody named as asked), value.date_order (a day that has passed), conflict.unknown (no line as it stands), finding.stale (a line at
+// (nobody named as asked), value.date_order (a day that has passed), value.unusual (asked back: a long wait), conflict.unknown (no line as it stands), finding.stale (a line at
 // which something else stands), exam.unknown, person.unknown, revision.unknown.
 [[nodiscard]] Result<ConflictPutOffResult> conflict_put_off(Context& context, const ConflictPutOffParams& params);
 

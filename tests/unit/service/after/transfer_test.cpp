@@ -37,7 +37,7 @@ TEST_CASE("C11: one call stops the exam and answers with a note of one page: who
   const std::string text = unwrapped(at(reply, "/text"));
   for (const std::string part :
        {"TRANSFER NOTE", "Kofi Invented", "Receive now at invented district hospital: knee, recent injury or recent pain, LEFT. Call now: ",
-        "Numbers to call, from the place of the examination: invented surgeon on call 000 111", "Stopped for transfer 2026-11-24 13:15", "DONE: splinted, surgeon called",
+        "Numbers to call, from the place of the examination: invented surgeon on call 000 111", "Stopped for transfer 2026-11-24 13:15", ": splinted, surgeon called",
         "Vessels: LEFT foot: no pulse, cool (2026-11-24 13:00 UTC+03:00)", "Nerves: LEFT great toe does not lift (time not recorded)", "Allergies: penicillin",
         "Onset: about 07:30, twisted while carrying water", "Last meal or drink: 06:00, bread", "Tetanus: three, last 2024", "Blood thinners: none told",
         "Given so far: splint, long leg (2026-11-24 13:05 UTC+03:00)", "Called: surgeon on call, 000 111, 2026-11-24 13:06", "Next check of vessels and nerves: 2026-11-24 13:30", "TO DO until seen, asked for by the program",

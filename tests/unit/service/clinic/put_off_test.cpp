@@ -104,6 +104,35 @@ TEST_CASE("what cannot be put off is refused where it is wrong, and nothing is w
   CHECK(at(today, "/put_off/due") == "true");
 }
 
+TEST_CASE("a line that a warning hangs on is put off past tomorrow, and any line past a year, only by whoever says so") {
+  Apart visit;
+  const auto far = visit.put_off("Musa Invented", "2027-11-30");
+  CHECK(codes_of(far) == "value.unusual");
+  CHECK(path_of(far) == "/look_again");
+  const auto confirmed = [&](const std::string& day) {
+    return visit.call("conflict.put_off", "{" + visit.body("Musa Invented", day) + R"(,"confirmed":["value.unusual"],)" + visit.request() + "}");
+  };
+  CHECK(confirmed("2027-11-30").has_value());
+  // A foot without a pulse: the line is the one of the pulse.
+  queue_lines::Visit urgent;
+  urgent.findings(
+      R"({"item":"history.mechanism","side":"midline","value":{"kind":"choice","choice":"twist"}},{"item":"vessel.pulse_dorsalis_pedis","side":"right","value":{"kind":"grade","scale":"pulse/0-3","grade":"2"}},{"item":"vessel.pulse_dorsalis_pedis","side":"left","value":{"kind":"grade","scale":"pulse/0-3","grade":"0"}})");
+  model::FindingId finding;
+  finding.bytes.fill(8);
+  urgent.elsewhere("finding", R"({"finding":")" + finding.to_text() + R"(","observation":{"item":"vessel.pulse_dorsalis_pedis","side":"left","value":{"kind":"grade","scale":"pulse/0-3","grade":"2"}}})");
+  REQUIRE(at(urgent.queue(), "/queue/0/alerts/0/urgency") == "now");
+  const std::string entries = "[\"" + at(urgent.queue(), "/queue/0/entries/0/entry") + "\",\"" + at(urgent.queue(), "/queue/0/entries/1/entry") + "\"]";
+  const auto wait = [&](const std::string& day, const std::string& more) {
+    return urgent.call("conflict.put_off", R"({"exam":")" + urgent.exam + R"(","about":"finding","entries":)" + entries + R"(,"asked":"Musa Invented","look_again":")" + day + R"(",)" + more + R"("language":"en","seen":)" +
+                                               urgent.seen() + "," + urgent.request() + "}");
+  };
+  const auto later = wait("2026-11-26", "");
+  CHECK(codes_of(later) == "value.unusual");
+  CHECK(holds(later.error().faults.front().text, "A warning hangs on this line"));
+  CHECK(wait("2026-11-25", "").has_value());
+  CHECK(wait("2026-11-30", R"("confirmed":["value.unusual"],)").has_value());
+}
+
 TEST_CASE("a clock that cannot be right refuses no day, and no line waits by it") {
   Apart visit;
   visit.days_on(-25 * 365);

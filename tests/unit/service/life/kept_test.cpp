@@ -184,6 +184,6 @@ TEST_CASE_FIXTURE(Kept, "C2: a withdrawn line names what it rested on as that wa
   REQUIRE(said("scfe", "/state", "left") == "raised");
   called("scfe", "left", "called the ward");
   amend_person(child, R"("birth":{"date":"1990-05-01"})");
-  CHECK(printed("Corrected since: the date of birth. DONE: "));
+  CHECK(printed("Corrected since: the date of birth. DONE, written "));
   CHECK(printed("called the ward"));
 }
