@@ -7,7 +7,9 @@
 #include "core/service/context.hpp"
 #include "core/service/desk.hpp"
 
+#include <algorithm>
 #include <functional>
+#include <optional>
 #include <span>
 #include <string_view>
 #include <vector>
@@ -28,6 +30,12 @@ inline constexpr std::string_view confirmed_note =
     "codes that were asked back (the number 2) and that a person has answered for, such as value.unusual: here, beside the other params, as they are of no finding";
 inline constexpr std::string_view sentences_note =
     "en, es or fr: alerts of the reply also carry `text` and `meanwhile_text`, and a fault `text`, a sentence for whoever is at the form; what nobody has translated is English and ends in (en)";
+
+// The codes that a person has answered for, in a call.
+using Confirmed = std::optional<std::vector<wire::Name>>;
+[[nodiscard]] inline bool confirms(const Confirmed& confirmed, std::string_view code) {
+  return confirmed && std::any_of(confirmed->begin(), confirmed->end(), [&](const wire::Name& one) { return one.text == code; });
+}
 
 // Fault params.missing or revision.unknown when `seen` is not a revision of these operations.
 [[nodiscard]] Result<void> check_seen(const std::vector<model::EntryId>& seen, std::span<const ledger::Opened> operations);

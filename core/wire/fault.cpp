@@ -18,6 +18,7 @@ constexpr std::array codes{
     FaultCode{"alert.would_end", asked_back, false, "by this an alert that stands now would be no more, or less urgent", "see to the person first (alert.handle says what was done); where it holds, send it again with confirmed"},
     FaultCode{"conflict.unknown", unknown_id, false, "the queue has no such line", "read it anew with conflict.list: the line was settled, or something else stands there now"},
     FaultCode{"consent.send", asked_back, false, "the person said no to sending this on", "print it for the person's own hand, after asking: send it again with confirmed"},
+    FaultCode{"consent.turned", asked_back, false, "the person said no to this before", "ask the person themselves; where they allow it now, send it again with confirmed"},
     FaultCode{"enrol.closed", refused, true, "the hub lets no new device in now, or another one is being let in", "begin an enrolment at the hub (limbledger hub --enrol, or replica.enrol), and then join again"},
     FaultCode{"enrol.code", trust, false, "what this device shows is not what it promised, or the clinic is another", "start the enrolment anew, with both screens side by side"},
     FaultCode{"enrol.digits", refused, true, "what was typed is not the six digits of this screen: nobody was let in",

@@ -2774,6 +2774,7 @@ export interface PairDecideParams {
   request: RequestId;
   shown_under?: Id;
   seen?: Id[];
+  confirmed?: string[];
   language?: FaultLanguage;
 }
 export interface PlaceReadParams {
@@ -3072,6 +3073,7 @@ export interface ConflictPutOffParams {
   exam?: Id;
   persons?: Id[];
   entries?: Id[];
+  confirmed?: string[];
   language?: FaultLanguage;
 }
 export interface AgreementReadParams {
@@ -3305,6 +3307,8 @@ export const faults = {
   'conflict.unknown': { number: 8, retry: false, hint: "read it anew with conflict.list: the line was settled, or something else stands there now" },
   /** the person said no to sending this on */
   'consent.send': { number: 2, retry: false, hint: "print it for the person's own hand, after asking: send it again with confirmed" },
+  /** the person said no to this before */
+  'consent.turned': { number: 2, retry: false, hint: "ask the person themselves; where they allow it now, send it again with confirmed" },
   /** the hub lets no new device in now, or another one is being let in */
   'enrol.closed': { number: 1, retry: true, hint: "begin an enrolment at the hub (limbledger hub --enrol, or replica.enrol), and then join again" },
   /** what this device shows is not what it promised, or the clinic is another */

@@ -164,8 +164,10 @@ struct ReportFold {
 // nothing else of the exam hangs on it. False: nothing was changed, and the fold has to be made anew.
 [[nodiscard]] bool grow_exam(ExamFold& fold, std::span<const Opened> operations);
 // What was written without knowledge of what matters to it (a side exchange, a signature, a withdrawal of the exam) and still stands,
-// unless somebody who had seen both signed, added or settled since: then it was looked at.
+// unless somebody who had seen both signed, added or settled since: then it was looked at. A side is not looked at by a signature.
 [[nodiscard]] std::vector<model::EntryMark> unseen_marks(const ExamFold& fold, std::span<const Opened> operations);
+// The conflicts of a record but those on which, after the signature, an addendum was written by somebody who had seen all of it.
+[[nodiscard]] std::vector<model::Conflict> open_conflicts(const ExamFold& fold, std::span<const Opened> operations);
 [[nodiscard]] std::optional<PersonFold> fold_person(const model::PersonId& person, std::span<const Opened> operations);
 // Places live under the clinic's own object.
 [[nodiscard]] std::vector<PlaceFold> fold_places(std::span<const Opened> operations);

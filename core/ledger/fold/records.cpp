@@ -23,7 +23,7 @@ namespace {
   row.day_doubtful = fold.exam.day_doubtful;
   row.offset_min = fold.exam.offset_min;
   row.findings.steps = fold.exam.findings ? static_cast<std::int64_t>(fold.exam.findings->size()) : 0;
-  if (fold.exam.conflicts) {
+  if (!open_conflicts(fold, operations).empty()) {
     row.in_conflict = true;
   }
   if (!unseen_marks(fold, operations).empty()) {

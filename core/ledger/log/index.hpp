@@ -16,7 +16,7 @@
 namespace limbledger::ledger {
 
 // Raised whenever a fold of the same entries would say something else.
-inline constexpr std::uint16_t fold_version = 5;
+inline constexpr std::uint16_t fold_version = 6;
 
 struct ListedExam {
   model::ExamId exam;

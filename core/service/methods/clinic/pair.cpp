@@ -105,6 +105,15 @@ constexpr std::int64_t pairs_a_page = 50;
   if (contradicts(**links, persons, params.same)) {
     return wire::Fault{"pair.contradicts", "/same", "what fits the other decisions about these people"};
   }
+  if (params.same == model::SamePerson::yes && !confirms(params.confirmed, "value.unusual")) {
+    const auto first = context.desk->records().person(persons.first);
+    const model::Sex one = first ? (*first)->fold.person.sex : model::Sex::unknown;
+    const auto second = context.desk->records().person(persons.second);
+    const model::Sex other = second ? (*second)->fold.person.sex : model::Sex::unknown;
+    if ((one == model::Sex::female && other == model::Sex::male) || (one == model::Sex::male && other == model::Sex::female)) {
+      return wire::Fault("value.unusual", "/same", "no: one record says female, the other male").with("order", R"("two_sexes")");
+    }
+  }
   return {};
 }
 

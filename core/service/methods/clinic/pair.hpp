@@ -77,14 +77,16 @@ struct PairDecideParams {
   std::optional<model::PersonId> shown_under;
   std::vector<model::EntryId> seen;
   model::RequestId request;
+  std::optional<std::vector<wire::Name>> confirmed = std::nullopt;  // codes a person has answered for: value.unusual
   std::optional<FaultLanguage> language = std::nullopt;
 };
-BOOST_DESCRIBE_STRUCT(PairDecideParams, (), (persons, same, reason, shown_under, seen, request, language))
+BOOST_DESCRIBE_STRUCT(PairDecideParams, (), (persons, same, reason, shown_under, seen, request, confirmed, language))
 constexpr auto notes(const PairDecideParams*) {
   return std::array{wire::Note{"language", fault_words_note}, wire::Note{"persons", "needed: two"},
                     wire::Note{"same", "yes: of one person; no: of two; undo: nothing is decided after all, and both are as they were"},
                     wire::Note{"shown_under", "with yes: whose name and birth are shown for both; absent: the one with the lower id"},
-                    wire::Note{"seen", "the pair's revision as it was shown; empty while nothing was decided of it"}};
+                    wire::Note{"seen", "the pair's revision as it was shown; empty while nothing was decided of it"},
+                    wire::Note{"confirmed", "codes a person has answered for: value.unusual, where the two are to be one and have two sexes on record"}};
 }
 struct PairDecideResult {
   ToldPair pair;
@@ -95,7 +97,7 @@ struct PairDecideResult {
 };
 BOOST_DESCRIBE_STRUCT(PairDecideResult, (), (pair, group, shown_under, revision, repeat))
 // Scope E; writes, signed by the examiner. Faults: person.unknown, value.empty (not two), pair.contradicts, pair.undecided, finding.stale (a
-// decision that was not seen), revision.unknown.
+// decision that was not seen), value.unusual (asked back: two sexes), revision.unknown.
 [[nodiscard]] Result<PairDecideResult> pair_decide(Context& context, const PairDecideParams& params);
 
 // So many pairs of records are compared in one call (our convention): a tenth of a second where a tablet is slow.

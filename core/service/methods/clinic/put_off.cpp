@@ -109,9 +109,8 @@ struct AtHand {
 // A warning that nobody answered waits until tomorrow at most, and anything for a year: longer is asked back (our rule). Of a clock that
 // cannot be right nothing is told.
 [[nodiscard]] Result<void> check_wait(Context& context, const ConflictPutOffParams& params, const QueueRow& row, const std::optional<model::OffsetMinutes>& offset_min) {
-  const auto& confirmed = params.confirmed;
   const auto now = now_if_right(context.desk->world().now());
-  if (!now || (confirmed && std::any_of(confirmed->begin(), confirmed->end(), [](const wire::Name& one) { return one.text == "value.unusual"; }))) {
+  if (!now || confirms(params.confirmed, "value.unusual")) {
     return {};
   }
   const std::int64_t wait = params.look_again.last_day() - days_of(*now, offset_min).last;

@@ -182,7 +182,12 @@ Result<void> add_exam(Context& context, const ledger::ListedExam& listed, const 
     }
     queue.push_back({std::move(row), -when_done(listed).in_order_ms});
   };
+  // A page keeps both; in the queue the addendum has ended it.
+  const std::vector<model::Conflict> open = ledger::open_conflicts(record.fold, record.operations);
   for (const model::Conflict& one : told.conflicts.value_or(std::vector<model::Conflict>{})) {
+    if (how == Told::whole && std::find(open.begin(), open.end(), one) == open.end()) {
+      continue;
+    }
     add(one.about, one.item, one.side, one.entries, {});
   }
   for (const model::EntryMark& mark : ledger::unseen_marks(record.fold, record.operations)) {

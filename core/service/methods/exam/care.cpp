@@ -94,11 +94,27 @@ struct Left {
 // Its words tell no more than the line "See protected note" on the examiner's own screen.
 [[nodiscard]] Result<void> ask_for_protected_note(const ExamSignParams& params) {
   constexpr std::string_view code = "note.protected";
-  const auto confirmed = params.confirmed.value_or(std::vector<wire::Name>{});
-  if (std::any_of(confirmed.begin(), confirmed.end(), [&](const wire::Name& one) { return one.text == code; })) {
+  if (confirms(params.confirmed, code)) {
     return {};
   }
   return wire::Fault{code, "/exam"};
+}
+
+// A no that becomes a yes is the person's to say: a slip, or the word of somebody else, would send a record on against their will.
+[[nodiscard]] Result<void> ask_of_turned_no(const std::optional<model::Consent>& held, const std::optional<model::Consent>& now, const Confirmed& confirmed) {
+  constexpr std::string_view code = "consent.turned";
+  const auto turned = [](const std::optional<model::ConsentWord>& was, const std::optional<model::ConsentWord>& is) {
+    return was && *was != model::ConsentWord::yes && is == model::ConsentWord::yes;
+  };
+  if (!held || !now || confirms(confirmed, code)) {
+    return {};
+  }
+  for (const auto& [was, is, path] : {std::tuple(held->examine, now->examine, "/consent/examine"), std::tuple(held->record, now->record, "/consent/record"), std::tuple(held->send, now->send, "/consent/send")}) {
+    if (turned(was, is)) {
+      return wire::Fault{code, path, "no, as the person said before"};
+    }
+  }
+  return {};
 }
 
 }  // namespace
@@ -140,6 +156,9 @@ Result<ExamReply> consent_record(Context& context, const ConsentRecordParams& pa
     // Between two records of what a person allowed, one of which may allow more than the person did.
     if (stands_in_conflict((*record)->fold.exam, "consent") && operation.replaces.size() > 1 && (!params.reason || params.reason->text.empty())) {
       return wire::Fault{"value.empty", "/reason", "how it is known what the person allows: two records of it stand"};
+    }
+    if (auto asked = ask_of_turned_no((*record)->fold.exam.consent, body.consent, params.confirmed); !asked) {
+      return asked;
     }
     if (!params.who_spoke) {
       return {};

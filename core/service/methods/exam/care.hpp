@@ -22,7 +22,7 @@ struct ConsentRecordParams {
   model::RequestId request;
   std::optional<model::Word> language = std::nullopt;
   std::optional<wire::Remark> reason = std::nullopt;
-  std::optional<std::vector<wire::Name>> confirmed = std::nullopt;  // codes a person has answered for: alert.would_end
+  std::optional<std::vector<wire::Name>> confirmed = std::nullopt;  // codes a person has answered for: alert.would_end, consent.turned
 };
 BOOST_DESCRIBE_STRUCT(ConsentRecordParams, (), (exam, consent, company, who_spoke, interpreter, seen, request, language, reason, confirmed))
 inline constexpr std::string_view why_note = "why, or how it is known: kept, and printed where values stood against each other; needed where it decides between such";

@@ -206,8 +206,7 @@ namespace {
 constexpr std::string_view would_end = "alert.would_end";
 
 [[nodiscard]] bool is_asked_about(const Context& context, const Confirmed& confirmed) {
-  const bool answered = confirmed && std::any_of(confirmed->begin(), confirmed->end(), [](const wire::Name& one) { return one.text == would_end; });
-  return !answered && context.caller.scope != Scope::kiosk;
+  return !confirms(confirmed, would_end) && context.caller.scope != Scope::kiosk;
 }
 
 [[nodiscard]] Result<void> asked_back(const std::vector<std::string>& ended, const std::string& path) {

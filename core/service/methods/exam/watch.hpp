@@ -29,7 +29,6 @@ struct ToJudge {
 // A decision by which an alert that stands now would be no more, or less urgent, is asked back (alert.would_end at `path`): of two values the
 // more cautious stands until a person has answered for the other (clinical safety, C7), and what is taken back leaves nothing known in its
 // place. What protects a person is not asked about: the question alone would tell of it. A kiosk is never asked.
-using Confirmed = std::optional<std::vector<wire::Name>>;
 // `turned`: left and right are exchanged, and an alert that stands on the other leg then is the same one.
 [[nodiscard]] Result<void> check_ends_no_alert(Context& context, const ToJudge& now, const ToJudge& then, const Confirmed& confirmed, const std::string& path, bool turned = false);
 // The same of an exam that would be withdrawn whole: of those of which nothing is recorded, and of whoever was sent urgently and not told of.

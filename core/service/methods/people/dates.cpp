@@ -2,6 +2,7 @@
 
 #include "core/ledger/log/log.hpp"
 #include "core/service/desk.hpp"
+#include "core/service/writing.hpp"
 #include "core/wire/write.hpp"
 
 #include <algorithm>
@@ -84,7 +85,7 @@ std::optional<model::Instant> now_if_right(const ledger::Reading& reading) {
 }
 
 DateCheck::DateCheck(std::optional<Today> today, const std::optional<std::vector<wire::Name>>& confirmed) : today_(today) {
-  confirmed_ = confirmed && std::any_of(confirmed->begin(), confirmed->end(), [](const wire::Name& code) { return code.text == "value.unusual"; });
+  confirmed_ = confirms(confirmed, "value.unusual");
 }
 
 Result<void> DateCheck::result() const {

@@ -1,5 +1,7 @@
 #include "core/service/methods/people/likeness.hpp"
 
+#include "core/service/writing.hpp"
+
 #include <algorithm>
 
 namespace limbledger::service {
@@ -106,7 +108,7 @@ bool names_person(std::string_view said, const model::Person& person) {
 Result<void> check_identified(const std::optional<std::vector<wire::Name>>& identified, const model::Person& person,
                               const std::optional<std::vector<wire::Name>>& confirmed) {
   constexpr std::string_view code = "person.mismatch";
-  if (!identified || (confirmed && std::any_of(confirmed->begin(), confirmed->end(), [&](const wire::Name& one) { return one.text == code; }))) {
+  if (!identified || confirms(confirmed, code)) {
     return {};
   }
   std::vector<wire::Fault> faults;

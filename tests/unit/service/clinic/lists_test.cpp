@@ -199,7 +199,7 @@ TEST_CASE("HC-082: two values of one finding stand in the queue with who wrote t
   CHECK(at(fixture.ok("conflict.settle", settle(exam, here, at(settled, "/revision"), 8)), "/repeat") == "true");
 }
 
-TEST_CASE("whose exam it is and which side come before any value, and somebody who saw both and signs has looked at it") {
+TEST_CASE("whose exam it is and which side come before any value, and an addendum of somebody who saw both has looked at it, which no signature has") {
   DeskFixture fixture;
   const std::string kofi = name_on_list(fixture, "Kofi Invented", 1);
   const std::string yaw = name_on_list(fixture, "Yaw Otherwise", 2);
@@ -242,6 +242,9 @@ TEST_CASE("whose exam it is and which side come before any value, and somebody w
   CHECK(fixture.ok("loop.list", R"({"as_of":"2026-11-25"})").find("in_conflict") != std::string::npos);
   const std::string read = fixture.ok("exam.read", R"({"exam":")" + side.exam + "\"}");
   fixture.ok("exam.sign", R"({"exam":")" + side.exam + R"(","read_aloud":"Kofi Invented, LEFT knee","seen":)" + at(read, "/revision") + R"(,"request":")" + request_id(10) + "\"}");
+  CHECK(at(fixture.ok("conflict.list", R"({"exam":")" + side.exam + "\"}"), "/total") == "1");
+  const std::string signed_ = fixture.ok("exam.read", R"({"exam":")" + side.exam + "\"}");
+  fixture.ok("addendum.record", R"({"exam":")" + side.exam + R"(","kind":"text","text":"It was the left knee.","reason":"asked him","seen":)" + at(signed_, "/revision") + R"(,"request":")" + request_id(11) + "\"}");
   CHECK(at(fixture.ok("conflict.list", R"({"exam":")" + side.exam + "\"}"), "/total") == "0");
 }
 

@@ -127,4 +127,18 @@ TEST_CASE("earlier exams of a linked record are compared with, and no more once 
   CHECK_FALSE(compares());
 }
 
+TEST_CASE("two records of two sexes become one only where that is confirmed; that they are two is never asked") {
+  const DeskFixture fixture;
+  const std::string her = enrolled(fixture, "Neema Madeup", R"("sex":"female","home":"Upper Ford","birth":{"date":"2014-02-02"})", 1);
+  const std::string him = enrolled(fixture, "Kito Madeup", R"("sex":"male","home":"Upper Ford","birth":{"date":"2014-02-02"})", 2);
+  const auto asked = fixture.call("pair.decide", decision(her, him, "yes", "[]", 3));
+  CHECK(codes_of(asked) == "value.unusual");
+  CHECK(path_of(asked) == "/same");
+  std::string confirmed = decision(her, him, "yes", "[]", 4);
+  confirmed.insert(1, R"("confirmed":["value.unusual"],)");
+  CHECK(fixture.call("pair.decide", confirmed).has_value());
+  const std::string other = enrolled(fixture, "Neema Madeup", R"("sex":"female","home":"Upper Ford","birth":{"date":"2014-02-03"})", 5);
+  CHECK(fixture.call("pair.decide", decision(him, other, "no", "[]", 6)).has_value());
+}
+
 }  // namespace limbledger::service::test::clinic_pairs

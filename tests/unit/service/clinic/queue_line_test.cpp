@@ -66,8 +66,52 @@ TEST_CASE("of two records of consent the one that holds is written with how it i
   CHECK(codes_of(decide("")) == "value.empty");
   CHECK(codes_of(decide(R"("reason":"",)")) == "value.empty");
   CHECK(at(visit.queue(), "/total") == "1");
-  CHECK(decide(R"("reason":"asked by telephone",)").has_value());
+  // His own no stands against it.
+  const auto asked = decide(R"("reason":"asked by telephone",)");
+  CHECK(codes_of(asked) == "consent.turned");
+  CHECK(path_of(asked) == "/consent/send");
+  CHECK(at(visit.queue(), "/total") == "1");
+  CHECK(decide(R"("reason":"asked by telephone","confirmed":["consent.turned"],)").has_value());
   CHECK(at(visit.queue(), "/total") == "0");
+}
+
+TEST_CASE("a no of the person becomes a yes only where that is confirmed; a yes becomes a no unasked") {
+  Visit visit;
+  const auto say = [&](const std::string& send, const std::string& more) {
+    return visit.call("consent.record", R"({"exam":")" + visit.exam + R"(","consent":{"examine":"yes","record":"yes","send":")" + send + R"(","by":"her son"},)" + more + R"("seen":)" + visit.seen() + "," + visit.request() + "}");
+  };
+  CHECK(say("yes", "").has_value());
+  CHECK(say("no", "").has_value());
+  CHECK(codes_of(say("yes", "")) == "consent.turned");
+  CHECK(holds(visit.note(), "consent to send: no"));
+  CHECK(say("yes", R"("confirmed":["consent.turned"],)").has_value());
+}
+
+TEST_CASE("a signature does not say which side a value is of that was written before left and right were exchanged") {
+  Visit visit;
+  visit.write("exam.swap_sides", R"("reason":"the other knee was meant")");
+  const std::string there = visit.elsewhere("finding", flexion_elsewhere("left", 96));
+  REQUIRE(at(visit.queue(), "/queue/0/about") == "side_exchange_unseen");
+  visit.write("exam.sign", R"("read_aloud":"Kofi Invented, LEFT knee")");
+  CHECK(at(visit.queue(), "/queue/0/about") == "side_exchange_unseen");
+  CHECK(holds(visit.note(), "NOT DECIDED: Which side?"));
+  visit.write("conflict.settle", R"("take":")" + there + R"(","reason":"asked him")");
+  CHECK(at(visit.queue(), "/total") == "0");
+}
+
+TEST_CASE("what stood against each other when the exam was signed leaves the queue by an addendum of somebody who had seen all of it, and by nothing earlier; the page keeps both") {
+  Visit visit;
+  visit.write("impression.record", R"("impression":{"text":"Bruise.","side":"left"},"replaces":[])");
+  visit.elsewhere("impression", R"({"impression":{"text":"Torn ligament.","side":"left"}})");
+  REQUIRE(at(visit.queue(), "/queue/0/settle_by") == "impression.record");
+  visit.write("exam.sign", R"("read_aloud":"Kofi Invented, LEFT knee")");
+  CHECK(at(visit.queue(), "/queue/0/settle_by") == "addendum.record");
+  CHECK(holds(visit.ok("loop.list", R"({"as_of":"2026-12-24","language":"en"})"), "Kofi Invented"));
+  visit.write("addendum.record", R"("kind":"text","text":"Torn ligament holds.","reason":"both asked")");
+  CHECK(at(visit.queue(), "/total") == "0");
+  CHECK_FALSE(holds(visit.ok("loop.list", R"({"as_of":"2026-12-24","language":"en"})"), "in_conflict"));
+  CHECK(holds(visit.note(), "Bruise."));
+  CHECK(holds(visit.note(), "Torn ligament holds."));
 }
 
 TEST_CASE("whom an alert calls for comes before which side it is of somebody who is calm") {
@@ -95,9 +139,9 @@ TEST_CASE("of two versions of an exam each writer's own change is told, and what
   visit.elsewhere("exam", R"({"person":")" + visit.person + R"(","complaint":"acute_knee","side":"left","setting":"outreach","offset_min":180,"injured_on":"2026-11-20"})", {visit.opened});
   const std::string line = visit.line();
   CHECK(holds(line, "Side: RIGHT (before: LEFT)"));
-  CHECK(holds(line, "Day of the injury: not changed by this (2026-11-23 then)"));
+  CHECK(holds(line, "Day of the injury: left as it was (2026-11-23)"));
   CHECK(holds(line, "Day of the injury: 2026-11-20 (before: 2026-11-23)"));
-  CHECK(holds(line, "Side: not changed by this (LEFT then)"));
+  CHECK(holds(line, "Side: left as it was (LEFT)"));
   CHECK(holds(line, "write what holds of Side, Day of the injury"));
   CHECK(holds(visit.note(), "NOT DECIDED: What is the exam of?"));
   const auto amend = [&](const std::string& more) {
@@ -124,7 +168,7 @@ TEST_CASE("a value that an exchange turned is told as it was written and as it s
   CHECK(holds(line, "LEFT: 96\u00b0 (as it was written; the exchange has not turned it, and it stands as LEFT)"));
   CHECK(holds(line, "The exam itself stands as: knee, recent injury or recent pain, LEFT."));
   CHECK(holds(line, "Turned by the exchange: "));
-  CHECK(holds(line, "LEFT: no (written as LEFT; the exchange has turned it: it stands as RIGHT)"));
+  CHECK(holds(line, "LEFT: no (written LEFT; turned by the exchange, it stands as RIGHT now)"));
   CHECK_FALSE(holds(line, "did not know"));
   model::FindingId finding;
   finding.bytes.fill(9);
