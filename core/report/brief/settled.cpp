@@ -45,6 +45,7 @@ class InWords {
            : about_ == "became"     ? of<model::Became>([&](const auto& one) { return enum_word(in_.words, "became", one); })
            : about_ == "consent"    ? of<model::Consent>([&](const auto& one) { return allowed(one); })
            : about_ == "complaint"  ? of<model::Word>([&](const auto& one) { return word_of(in_.words, "complaint", one.text); })
+           : about_ == "person"     ? of<model::PersonId>([&](const auto& one) { return in_.words.say("msg.settled.record", {{"id", one.to_text(), false, true}}); })
            : about_ == "side"       ? of<model::Side>([&](const auto& one) { return side_of(in_.words, one); })
            : about_ == "setting"    ? of<model::Setting>([&](const auto& one) { return enum_word(in_.words, "setting", one); })
            : about_ == "injured_on" || about_ == "examined_on" ? of<model::PartialDate>([](const auto& one) { return one.to_text(); })
@@ -172,7 +173,8 @@ std::string settled_text(const SettledIn& in, const std::string& what, const mod
   if (taken != among.end()) {
     value = weighed_words(in, settled.about.text, *taken);
   } else {
-    const std::string bare = settled.value ? InWords(in, settled.about.text, settled.value->json).text() : std::string();
+    // A page of one person names no other: whose the record is, is read at the clinic by its id.
+    const std::string bare = settled.value ? InWords(in, settled.about.text, settled.value->json).text() : in.words.say("msg.settled.not_known");
     value = in.words.say("msg.settled.new_value", {{"value", bare, false, true}, {"by", who(in, settled.by)}});
   }
   std::string signature;

@@ -157,6 +157,7 @@ TEST_CASE("of two versions of an exam each writer's own change is told, and what
   CHECK(at(visit.queue(), "/total") == "0");
   CHECK(holds(visit.note(), "Side: RIGHT"));
   CHECK(holds(visit.note(), "Reason: asked him: the right one"));
+  CHECK(holds(visit.note(), "Day of the injury: not known (a new value"));
 }
 
 TEST_CASE("a value that an exchange turned is told as it was written and as it stands, and one that was not turned as that") {
@@ -252,6 +253,12 @@ TEST_CASE("what was signed stands on the line of what the signer had not seen, a
   const std::string left = at(whose.ok("loop.list", R"({"as_of":"2026-12-24","language":"en"})"), "/text");
   CHECK(holds(left, "Awa Elsewhere"));
   CHECK_FALSE(holds(left, "born 199"));
+  // Once decided the page names the other's record and not the other.
+  whose.write("exam.move", R"("person":")" + yaw + R"(","reason":"asked the family")");
+  const std::string decided = whose.note();
+  CHECK(holds(decided, "Whose exam it is: the record " + yaw));
+  CHECK(holds(decided, "the record " + awa));
+  CHECK_FALSE(holds(decided, "Awa Elsewhere"));
 }
 
 TEST_CASE("who was decided to be one person was born once: two days are asked after until a record is corrected") {
