@@ -57,7 +57,7 @@ constexpr std::array with_numbers{WithNumbers{".future", {"today", "today"}}, Wi
     return words.say(name + ".none");
   }
   if (fault.code == "alert.would_end") {
-    return words.say(name, {{"alerts", dangers_named(words, fault.got), false, true}});
+    return words.say(has(args, "what") ? name + ".leaves" : name, {{"alerts", dangers_named(words, fault.got), false, true}});
   }
   if (fault.code == "item.withheld") {
     if (fault.got.empty()) {

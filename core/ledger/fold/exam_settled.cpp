@@ -116,7 +116,8 @@ void ExamFolder::complete_settled(std::vector<model::Settled>& all, const std::v
   }
 }
 
-// A value that was taken back by one and changed by another, neither knowing of it, and then taken back by who saw both.
+// A value that was taken back by one and changed by another, neither knowing of it, and then taken back by who saw both; and one that
+// was written without knowledge that left and right were exchanged, and taken back by who saw that.
 void ExamFolder::fill_taken_back() {
   for (std::size_t i = 0; i < graph_.size(); ++i) {
     const auto* decides = body<model::WithdrawBody>(i);
@@ -127,25 +128,30 @@ void ExamFolder::fill_taken_back() {
       for (std::size_t other = 0; other < graph_.size(); ++other) {
         const auto* before = body<model::WithdrawBody>(other);
         const bool against = other != i && !nodes_[other].is_void && before != nullptr && before->finding == decides->finding && graph_.saw(i, other) && unseen_by_each_other(other, changed);
-        if (!against || (kept_apart_ && kept_apart_(observation(changed)->item))) {
+        const bool exchanged = body<model::SwapSidesBody>(other) != nullptr && !nodes_[other].is_void && graph_.saw(i, other) && unseen_by_each_other(other, changed);
+        if ((!against && !exchanged) || observation(changed) == nullptr || (kept_apart_ && kept_apart_(observation(changed)->item))) {
           continue;
         }
         const auto* found = body<model::FindingBody>(changed);
         const model::Operation& written = graph_.at(changed).operation();
+        const std::size_t taken = against ? other : i;
         model::Settled settled;
         settled.about.text = "withdrawal";
         settled.entry = graph_.at(i).entry();
         settled.by = graph_.at(i).operation().by;
         settled.at = wall_of(graph_.at(i).operation());
         settled.reason = decides->reason;
-        settled.taken = graph_.at(other).entry();
+        settled.taken = graph_.at(taken).entry();
         settled.among.push_back({graph_.at(changed).entry(), found != nullptr && found->examiner ? found->examiner : written.by, written.examined_at.value_or(wall_of(written)),
                                  as_raw(*observation(changed)), std::nullopt});
-        settled.among.push_back({graph_.at(other).entry(), graph_.at(other).operation().by, wall_of(graph_.at(other).operation()), std::nullopt, before->reason});
+        settled.among.push_back({graph_.at(taken).entry(), graph_.at(taken).operation().by, wall_of(graph_.at(taken).operation()), std::nullopt, body<model::WithdrawBody>(taken)->reason});
         if (!out_.exam.settled) {
           out_.exam.settled.emplace();
         }
         out_.exam.settled->push_back(std::move(settled));
+        if (exchanged) {
+          break;
+        }
       }
     }
   }

@@ -111,7 +111,7 @@ void add_found(const PageView& view, const OnRecord& row, const std::optional<Si
     }
   }
   if (!alike.empty()) {
-    found.push_back(alike_text(alike));
+    found.push_back(alike_text(alike, false));
   }
 }
 

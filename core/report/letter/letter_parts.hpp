@@ -36,7 +36,7 @@ struct SaidAlike {
   std::vector<std::string> labels;
 };
 void add_alike(std::vector<SaidAlike>& all, const std::string& label, const std::string& value);
-[[nodiscard]] std::string alike_text(const std::vector<SaidAlike>& all);
+[[nodiscard]] std::string alike_text(const std::vector<SaidAlike>& all, bool answer_first = true);
 // Where what is not in the letter is read: the clinic's note, under that title.
 [[nodiscard]] std::string kept_where(const PageView& view, std::string_view title);
 void add_unsettled(const PageView& view, int shortened, SheetSection& section);

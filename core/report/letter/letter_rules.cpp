@@ -49,11 +49,11 @@ void add_alike(std::vector<SaidAlike>& all, const std::string& label, const std:
   at->labels.push_back(label);
 }
 
-std::string alike_text(const std::vector<SaidAlike>& all) {
+std::string alike_text(const std::vector<SaidAlike>& all, bool answer_first) {
   std::vector<std::string> parts;
   for (const SaidAlike& one : all) {
     // Of several the answer comes first: a row of signs reads as found until its "no" is reached.
-    parts.push_back(one.labels.size() == 1 ? one.labels.front() + ": " + one.value : one.value + ": " + joined(one.labels, " / "));
+    parts.push_back(one.labels.size() == 1 || !answer_first ? joined(one.labels, " / ") + ": " + one.value : one.value + ": " + joined(one.labels, " / "));
   }
   return joined(parts, "; ");
 }

@@ -89,7 +89,7 @@ void add_grounds(const PageView& view, std::string_view danger, const std::vecto
       }
     }
   }
-  return alike_text(alike);
+  return alike_text(alike, false);
 }
 
 // Asked after and not settled by the answer, or not asked after; a danger that is both on two sides was asked after.
@@ -296,7 +296,9 @@ SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shor
   }
   const std::string later = ask.protected_ ? std::string() : planned_later(view, ask.urgency);
   if (found_leads && !ask.urgency) {
-    last.push_back(later.empty() ? by_plan(view, ask.protected_) : view.say("letter.urgency_not_said"));
+    // The plan's day, where it is that of what was found, says nothing more.
+    const bool same_day = !ask.protected_ && first_due(view).day == due_day(view, found).value_or(std::string());
+    last.push_back(!later.empty() ? view.say("letter.urgency_not_said") : (same_day ? std::string() : by_plan(view, ask.protected_)));
   }
   if (!later.empty()) {
     last.push_back(later);
@@ -319,7 +321,7 @@ SheetSection letter_not_examined(const PageView& view, int shortened) {
   }
   add_undone(view, section);
   add_minimum(view, shortened, section);
-  const std::vector<std::string> left = left_of_asked(view, shortened < 6);
+  const std::vector<std::string> left = left_of_asked(view, shortened < 1);
   if (const std::vector<std::string> asked = open_signs(view, left, true, shortened == letter_shortest); !asked.empty()) {
     section.bullet(view.say("letter.signs_cannot", {{"flags", joined(asked, "; "), false, true}}));
   }

@@ -3,7 +3,8 @@
 
 msg-fault-addendum_kind = An addition has a text, or findings: add what is missing. Findings go with the kind findings or correction.
 msg-fault-alert_unknown = This alert does not stand in this exam any more: look at the alerts again.
-msg-fault-alert_would_end = By this a warning that stands now, or the question what became of the person, would be no more, or the warning less urgent: { $alerts }. See to the person first, where nobody has.
+msg-fault-alert_would_end = By this a warning that stands now would end, or be less urgent: { $alerts }. See to the person first, where nobody has.
+    .leaves = By this nobody would be asked any more about a warning that stands now, or about what became of the person: { $alerts }. See to the person first, where nobody has.
 msg-fault-conflict_unknown = This is not in the list any more: it was settled, or has changed. Look at the list again.
 msg-fault-consent_turned = A no of the person to this is on record. Ask the person themselves; confirm where they allow it now.
 msg-fault-consent_send = The person said no to sending this on. Ask again; it may be printed for their own hand.

@@ -249,7 +249,9 @@ std::string RecordAtHand::said(std::size_t node, const QueueRow& row) const {
 // As it was written, with the side that was written; where an exchange has turned it, that as well.
 std::string RecordAtHand::said_of_finding(const ledger::Opened& written, const model::Finding& found, const QueueRow& row) const {
   const model::Side as_written = observation_of(written)->side;
-  std::string text = report::item_label(*words_, *context_.edition, found.item) + at_side(*words_, as_written) + ": " + report::bare_value_text(*words_, *context_.edition, found);
+  std::string text = report::item_label(*words_, *context_.edition, found.item) + at_side(*words_, as_written) + ": ";
+  // With how it was found, where it may have to be recorded anew.
+  text += row.about.text == "side_exchange_unseen" ? report::value_text(*words_, *context_.edition, found) : report::bare_value_text(*words_, *context_.edition, found);
   const auto* body = std::get_if<model::FindingBody>(&written.body());
   if (body != nullptr && body->examiner && body->examiner != written.operation().by) {
     text += words_->say("msg.clinic.found_by", {{"examiner", examiner_in_words(context_, *body->examiner)}});
@@ -427,7 +429,10 @@ std::string row_in_words(Context& context, const LineOf& line, const Words& word
     text += " " + words.say("msg.clinic.queue_examined", {{"at", when_in_words(*line.exam, line.offset_min, words), false, true}, {"by", by}});
   }
   for (const ListedAlert& one : row.alerts.value_or(std::vector<ListedAlert>{})) {
-    text += "\n" + words.say("msg.clinic.queue_urgent", {{"alert", one.text ? unended(one.text->text) : one.alert.text, false, true}});
+    const std::string side = one.side ? std::string(wire::type_of<model::Side>().words[static_cast<std::size_t>(*one.side)]) : std::string();
+    const std::string id = one.alert.text + (side.empty() ? side : words.say("msg.clinic.id_alert_side", {{"side", side, false, true}}));
+    text += "\n" + words.say("msg.clinic.queue_urgent", {{"alert", one.text ? unended(one.text->text) : one.alert.text, false, true},
+                                                         {"id", id, false, true}});
   }
   for (const AnsweredAlert& one : row.answered.value_or(std::vector<AnsweredAlert>{})) {
     const std::string by = one.by_name ? one.by_name->text : words.say("msg.clinic.no_examiner");

@@ -209,9 +209,7 @@ constexpr std::string_view would_end = "alert.would_end";
   return !confirms(confirmed, would_end) && context.caller.scope != Scope::kiosk;
 }
 
-[[nodiscard]] Result<void> asked_back(const std::vector<std::string>& ended, const std::string& path) {
-  return ended.empty() ? Result<void>() : wire::Fault{would_end, path, "a decision by which these stand", report::joined(ended, ", ")};
-}
+[[nodiscard]] wire::Fault asked_back(const std::vector<std::string>& ended, const std::string& path) { return {would_end, path, "a decision by which these stand", report::joined(ended, ", ")}; }
 
 }  // namespace
 
@@ -241,7 +239,7 @@ Result<void> check_ends_no_alert(Context& context, const ToJudge& now, const ToJ
       ended.push_back(one.alert.text);
     }
   }
-  return asked_back(ended, path);
+  return ended.empty() ? Result<void>() : asked_back(ended, path);
 }
 
 Result<void> check_leaves_no_alert(Context& context, const ToJudge& now, const Confirmed& confirmed, const std::string& path) {
@@ -258,7 +256,7 @@ Result<void> check_leaves_no_alert(Context& context, const ToJudge& now, const C
       left.push_back(loop.alert->text);
     }
   }
-  return asked_back(left, path);
+  return left.empty() ? Result<void>() : asked_back(left, path).with("what", R"("leaves")");
 }
 
 bool is_protected_unanswered(const interpret::Alert& alert) {

@@ -150,7 +150,7 @@ TEST_CASE("a danger that is open names what is not recorded of it; a source stan
   CHECK(has(posted_letter(Printer("football")), "still open (signs of): a locked knee (not settled by: "));
   // A sign named without its answer reads as a yes: all three are noes.
   const std::string open = posted_letter(Printer("stiff"));
-  CHECK(has(open, "an infected joint (not settled by: no: Fever, now or in the last seven days / Feels or looks unwell)"));
+  CHECK(has(open, "an infected joint (not settled by: Fever, now or in the last seven days / Feels or looks unwell: no)"));
   CHECK(has(open, "a joint swollen for weeks (not settled by: Stiff in the morning, minutes: 15; Effusion, stroke test: grade 1+)"));
   const std::string stiff = told_under(Printer("stiff"), "Compared with");
   CHECK(!has(stiff, "against passive: FRITZ1998"));

@@ -22,6 +22,7 @@ TEST_CASE("a line that an alert hangs on says so and comes first, and the decisi
   CHECK(at(queue, "/queue/0/harm") == "danger");
   CHECK(at(queue, "/queue/0/alerts/0/urgency") == "now");
   CHECK(holds(visit.line(), "URGENT, and no action is recorded: Call now: no pulse"));
+  CHECK(holds(visit.line(), "(alert.handle; alert " + at(queue, "/queue/0/alerts/0/alert") + ", side left)"));
   CHECK(holds(visit.line(), "Before, nothing stood there."));
   CHECK(holds(visit.line(), "Both may be true, of different times."));
   const auto settle = [&](const std::string& more) {
@@ -85,6 +86,20 @@ TEST_CASE("a no of the person becomes a yes only where that is confirmed; a yes 
   CHECK(codes_of(say("yes", "")) == "consent.turned");
   CHECK(holds(visit.note(), "consent to send: no"));
   CHECK(say("yes", R"("confirmed":["consent.turned"],)").has_value());
+}
+
+TEST_CASE("a value of the wrong side that was taken back leaves a trace on the page: whose it was, what it was, and why") {
+  Visit visit;
+  visit.write("exam.swap_sides", R"("reason":"the other knee was meant")");
+  visit.elsewhere("finding", flexion_elsewhere("left", 96));
+  CHECK(holds(visit.line(), "96\u00b0, long goniometer, supine"));
+  model::FindingId finding;
+  finding.bytes.fill(9);
+  visit.write("finding.withdraw", R"("finding":")" + finding.to_text() + R"(","reason":"it was the right leg, he says")");
+  CHECK(at(visit.queue(), "/total") == "0");
+  const std::string note = visit.note();
+  CHECK(holds(note, "Finding taken back: taken back, reason: it was the right leg, he says"));
+  CHECK(holds(note, "Not taken: Knee flexion, active, LEFT: 96\u00b0"));
 }
 
 TEST_CASE("a signature does not say which side a value is of that was written before left and right were exchanged") {
@@ -166,7 +181,7 @@ TEST_CASE("a value that an exchange turned is told as it was written and as it s
   visit.write("exam.swap_sides", R"("reason":"the other knee was meant")");
   const std::string there = visit.elsewhere("finding", flexion_elsewhere("left", 96));
   const std::string line = visit.line();
-  CHECK(holds(line, "LEFT: 96\u00b0 (as it was written; the exchange has not turned it, and it stands as LEFT)"));
+  CHECK(holds(line, "LEFT: 96\u00b0, long goniometer, supine (as it was written; the exchange has not turned it, and it stands as LEFT)"));
   CHECK(holds(line, "The exam itself stands as: knee, recent injury or recent pain, LEFT."));
   CHECK(holds(line, "Turned by the exchange: "));
   CHECK(holds(line, "LEFT: no (written LEFT; turned by the exchange, it stands as RIGHT now)"));
