@@ -39,7 +39,7 @@ TEST_CASE("C18: a day that has passed when a page is printed is named as passed 
   CHECK(has(later_letter(hip), "THE SAME DAY, 2026-11-24, by the program from the record:"));
   CHECK(has(later_home(hip), "GO THE SAME DAY, 2026-11-24"));
   hip.names.now = days_after_exam(hip, 2);
-  const std::string passed = "That day, 2026-11-24, has passed: if nobody has seen the person for it since, now at once.";
+  const std::string passed = "That day, 2026-11-24, has passed: now at once, unless seen since.";
   CHECK(has(later_letter(hip), passed));
   CHECK(has(later_note(hip), passed));
   CHECK(has(later_home(hip), "GO AT ONCE, do not wait: the day for it, 2026-11-24, has passed."));
@@ -54,7 +54,7 @@ TEST_CASE("C18: a day that has passed when a page is printed is named as passed 
   infant.names.now = days_after_exam(infant, 5);
   CHECK(has(later_letter(infant), "BY 2026-12-01 AT THE LATEST"));
   infant.names.now = days_after_exam(infant, 30);
-  CHECK(has(later_letter(infant), "The last day for it, 2026-12-01, has passed: if nobody has seen the person for it since, now at once."));
+  CHECK(has(later_letter(infant), "The last day for it, 2026-12-01, has passed: now at once, unless seen since."));
 }
 
 TEST_CASE("C11: a transfer note that is written on a later day names the day of the examination beside hours that have none") {
@@ -69,7 +69,7 @@ TEST_CASE("C11: a transfer note that is written on a later day names the day of 
                                           *report::built_in_words()));
   };
   const std::string late = written();
-  CHECK(has(late, "That day, 2026-11-24, has passed: if nobody has seen the person for it since, now at once."));
+  CHECK(has(late, "That day, 2026-11-24, has passed: now at once, unless seen since."));
   CHECK(has(late, "tea at 06:00\u2069 (written on 2026-11-26; an hour or a day in these words may be of the examination, 2026-11-24: ask)"));
   CHECK(has(late, "at 09:30\u2069 (Allergies: none known, as told) (time not recorded) (of the examination of 2026-11-24)"));
   hip.exam.transfer->front().at = days_after_exam(hip, 0);
