@@ -193,8 +193,13 @@ std::string handled_words(const PageView& view, const model::AlertHandled& handl
   if (!handled.action && !handled.reason) {
     return {};
   }
+  // On the day of the examination the time alone: a letter has one page.
+  std::string at = view.local(handled.at);
+  if (const std::string day = view.day_text() + " "; model::can_be_right(handled.at) && at.starts_with(day)) {
+    at = at.substr(day.size(), 5);
+  }
   return view.say(handled.action ? "page.alert_action" : "page.alert_reason",
-                  {{"text", handled.action ? handled.action->text : handled.reason->text}, {"at", view.local(handled.at), false, true}});
+                  {{"text", handled.action ? handled.action->text : handled.reason->text}, {"at", at, false, true}});
 }
 
 std::string left_incomplete(const PageView& view) {
