@@ -71,12 +71,14 @@ using model::Side;
 // The same as on the letter and on the sheet for the person.
 [[nodiscard]] std::string how_soon_line(const PageView& view) {
   const HowSoon soon = how_soon(view);
-  if (!soon.urgency) {
-    const FirstDue first = first_due(view);
+  const FirstDue first = first_due(view);
+  // That it can wait its turn takes no day of the plan back.
+  const bool can_wait = soon.urgency == model::LetterUrgency::routine && !first.day.empty();
+  if (!soon.urgency || can_wait) {
     const std::string said = view.say(first.day.empty() ? "page.how_soon_not_recorded" : "page.how_soon_planned",
                                       {{"day", first.day, false, true}, {"what", joined(first.what, "; "), false, true}});
     const std::string none = hides_an_alert(view) ? see_note(view) : view.say(one_went(view) ? "page.how_soon_none_stands" : (first.day.empty() ? "page.how_soon_none_raised" : "page.how_soon_none_sooner"));
-    return joined({said, none, first.day.empty() ? std::string() : beside_open_signs(view), illness_open(view)}, " ");
+    return joined({said, can_wait ? view.say("page.how_soon_can_wait") : std::string(), none, first.day.empty() ? std::string() : beside_open_signs(view), illness_open(view)}, " ");
   }
   // Two weeks are asked for by a prompt to refer, which is no alert.
   const bool by_prompt = *soon.urgency == model::LetterUrgency::two_weeks;

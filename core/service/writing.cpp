@@ -90,6 +90,12 @@ Result<Written> write(Context& context, std::vector<ledger::NewOperation> operat
   if (auto allowed = before_writing(); !allowed) {
     return allowed.error();
   }
+  for (const ledger::NewOperation& operation : operations) {
+    // What nobody could read again would hold the record shut for good.
+    if (auto readable = ledger::check_body(operation.op, operation.body_json); !readable) {
+      return readable.error();
+    }
+  }
   name_what_was_seen(context, operations);
   const auto appended = log.append(operations, context.edition != nullptr ? context.desk->edition().id() : model::EditionId{},
                                    context.desk->examiner_key());

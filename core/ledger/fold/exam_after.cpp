@@ -72,6 +72,15 @@ void ExamFolder::fill_exchanged() {
       exchanges.emplace_back(i, model::SidesExchanged{graph_.at(i).entry(), operation.by, wall_of(operation), swap->reason, {}});
     }
   }
+  // By two who did not know of each other: they take each other back, and neither meant that.
+  for (std::size_t one = 0; one < exchanges.size(); ++one) {
+    for (std::size_t other = one + 1; other < exchanges.size(); ++other) {
+      if (unseen_by_each_other(exchanges[one].first, exchanges[other].first)) {
+        const bool first = graph_.at(exchanges[one].first).entry() < graph_.at(exchanges[other].first).entry();
+        mark(exchanges[first ? other : one].first, "exchanged_twice");
+      }
+    }
+  }
   const auto written = [&](std::size_t words, const std::string& name) {
     model::SidesExchanged* last = nullptr;
     bool turned = false;

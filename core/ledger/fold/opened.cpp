@@ -7,17 +7,15 @@ namespace limbledger::ledger {
 namespace {
 
 template <class T>
-void read_body(const wire::Document& document, const wire::Node& node, Body& body, bool& newer_parts) {
+void read_body(const wire::Document& document, const wire::Node& node, Body& body, wire::ReadReport& report) {
   T target{};
-  wire::ReadReport report;
   wire::read_into(wire::type_of<T>(), &target, document, node, wire::Unknown::ignore, "", report);
   if (report.faults.empty()) {
-    newer_parts = newer_parts || report.unknown_members != 0;
     body = std::move(target);
   }
 }
 
-using BodyReader = void (*)(const wire::Document&, const wire::Node&, Body&, bool&);
+using BodyReader = void (*)(const wire::Document&, const wire::Node&, Body&, wire::ReadReport&);
 
 struct BodyRow {
   std::string_view op;
@@ -41,6 +39,21 @@ constexpr BodyRow body_rows[] = {
 };
 
 }  // namespace
+
+Result<void> check_body(std::string_view op, std::string_view body_json) {
+  const auto document = wire::parse(body_json);
+  if (!document) {
+    return document.error();
+  }
+  Body body;
+  wire::ReadReport report;
+  for (const BodyRow& known : body_rows) {
+    if (known.op == op) {
+      known.read(*document, document->root(), body, report);
+    }
+  }
+  return report.faults.empty() ? Result<void>() : wire::Fault{report.faults.front().code, "", report.faults.front().expected};
+}
 
 Result<Opened> open_operation(const model::ClinicId& clinic, const ObjectKey& key, const Row& row) {
   const Result<Bytes> plain = open(key, {clinic, row.replica, row.seq}, row.header, row.body);
@@ -72,7 +85,9 @@ Result<Opened> open_operation(const model::ClinicId& clinic, const ObjectKey& ke
   const wire::Node* body = document->child(document->root(), "body");
   for (const BodyRow& known : body_rows) {
     if (body != nullptr && known.op == opened.operation_.op.text) {
-      known.read(*document, *body, opened.body_, opened.newer_parts_);
+      wire::ReadReport of_body;
+      known.read(*document, *body, opened.body_, of_body);
+      opened.newer_parts_ = opened.newer_parts_ || (of_body.faults.empty() && of_body.unknown_members != 0);
     }
   }
   opened.newer_parts_ = opened.newer_parts_ || !opened.readable();

@@ -51,6 +51,9 @@ class Opened {
   bool newer_parts_ = false;
 };
 
+// What is about to be written as the body of such an operation can be read back. Faults: those of its type (wire/read.hpp), the first of
+// them, at the whole; limit.text of a letter that is too long.
+[[nodiscard]] Result<void> check_body(std::string_view op, std::string_view body_json);
 // Faults: entry.seal (does not open), entry.key (the operation names another object than its key), entry.format.
 [[nodiscard]] Result<Opened> open_operation(const model::ClinicId& clinic, const ObjectKey& key, const Row& row);
 [[nodiscard]] inline Result<Opened> open_operation(const model::ClinicId& clinic, const ObjectKey& key, const VerifiedEntry& entry) {

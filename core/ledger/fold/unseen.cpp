@@ -7,8 +7,10 @@ namespace limbledger::ledger {
 
 namespace {
 
-constexpr std::array<std::string_view, 4> unseen_words{"side_exchange_unseen", "late", "signature_unseen", "withdrawal_unseen"};
+constexpr std::array<std::string_view, 5> unseen_words{"side_exchange_unseen", "exchanged_twice", "late", "signature_unseen", "withdrawal_unseen"};
 constexpr std::array<std::string_view, 4> looks_at{"sign", "addendum", "settle", "countersign"};
+// Of two exchanges that took each other back: whoever says which side it is of, or exchanges once more.
+constexpr std::array<std::string_view, 5> looks_at_exchanges{"addendum", "settle", "countersign", "exam", "swap_sides"};
 
 // What no method of its own changes once the exam is signed.
 constexpr std::array<std::string_view, 4> closed_by_signature{"impression", "plan", "consent", "exam"};
@@ -34,14 +36,15 @@ std::vector<model::EntryMark> unseen_marks(const ExamFold& fold, std::span<const
   const Graph graph(operations);
   // What each of the two had not seen of the other: looked at by who saw both, that is all that stood then.
   // Whoever signs reads the side aloud that stands: that says nothing of a value that was written before the sides were exchanged.
-  const auto looked_at = [&](std::size_t node, bool of_side) {
+  const auto looked_at = [&](std::size_t node, std::string_view mark) {
     for (std::size_t i = 0; i < graph.size(); ++i) {
       const bool saw_both = graph.saw(i, node) && std::any_of(operations.begin(), operations.end(), [&](const Opened& other) {
                               const auto at = graph.find(other.entry());
                               return at && *at != node && graph.saw(i, *at) && !graph.saw(node, *at) && !graph.saw(*at, node);
                             });
       const std::string_view op = graph.at(i).operation().op.text;
-      if (saw_both && is_among(op, looks_at) && !(of_side && op == "sign")) {
+      const bool looks = mark == "exchanged_twice" ? is_among(op, looks_at_exchanges) : (is_among(op, looks_at) && !(mark == "side_exchange_unseen" && op == "sign"));
+      if (saw_both && looks) {
         return true;
       }
     }
@@ -49,7 +52,7 @@ std::vector<model::EntryMark> unseen_marks(const ExamFold& fold, std::span<const
   };
   for (const model::EntryMark& one : *marks) {
     const auto node = graph.find(one.entry);
-    if (is_among(one.mark.text, unseen_words) && node && still_stands(fold, one.entry) && !looked_at(*node, one.mark.text == "side_exchange_unseen")) {
+    if (is_among(one.mark.text, unseen_words) && node && still_stands(fold, one.entry) && !looked_at(*node, one.mark.text)) {
       out.push_back(one);
     }
   }

@@ -14,7 +14,7 @@ namespace limbledger::model {
 // What a page says: like a text, and names and other words that people wrote may stand between U+2068 and U+2069.
 struct PrintedText {
   std::string text;
-  static constexpr wire::TextRule wire_rule{"text as it was printed; what people wrote stands between U+2068 and U+2069", "", 20000};
+  static constexpr wire::TextRule wire_rule{"text as it was printed; what people wrote stands between U+2068 and U+2069", "", 200000};
   [[nodiscard]] std::string to_text() const { return text; }
   [[nodiscard]] static wire::TextProblem from_text(std::string_view from, PrintedText& out) {
     std::string bare(from);

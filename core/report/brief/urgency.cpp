@@ -121,8 +121,8 @@ std::optional<std::string> due_day(const PageView& view, LetterUrgency urgency) 
   std::string last = *ends;
   // One day on every page: the plan's own, where that comes before.
   for (const model::PlanItem& item : view.exam.plan.value_or(std::vector<model::PlanItem>{})) {
-    const std::string by = item.by && sends_on(item) ? item.by->to_text() : std::string();
-    if (by.size() == last.size() && by < last && by >= examined->to_text()) {
+    const std::string by = item.by && sends_on(item) ? model::date_of({item.by->last_day() * day_ms}, 0).to_text() : std::string();
+    if (!by.empty() && by < last && by >= examined->to_text()) {
       last = by;
     }
   }
@@ -131,14 +131,16 @@ std::optional<std::string> due_day(const PageView& view, LetterUrgency urgency) 
 
 FirstDue first_due(const PageView& view) {
   FirstDue first;
+  std::int64_t last = 0;
   for (const model::PlanItem& item : view.exam.plan.value_or(std::vector<model::PlanItem>{})) {
     const bool goes = (sends_on(item) || item.kind == model::PlanKind::review) && !is_over(item) && item.by;
-    const std::string by = goes ? item.by->to_text() : std::string();
-    if (!goes || (!first.day.empty() && by > first.day)) {
+    // A month or a year ends with its last day.
+    if (!goes || (!first.day.empty() && item.by->last_day() > last)) {
       continue;
     }
-    if (by != first.day) {
-      first = {by, {}};
+    if (first.day.empty() || item.by->last_day() != last) {
+      first = {item.by->to_text(), {}};
+      last = item.by->last_day();
     }
     first.what.push_back(enum_word(view.words, "plan", item.kind) + view.side_after(item.side));
   }

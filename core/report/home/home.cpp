@@ -259,6 +259,9 @@ void add_until_seen(const PageView& view, SheetSection& section) {
 [[nodiscard]] SheetSection visit_section(const PageView& view) {
   SheetSection section = view.section("home.next");
   for (const PlanItem& item : planned(view, {PlanKind::review, PlanKind::referral, PlanKind::film})) {
+    if (is_over(item)) {
+      continue;  // nobody is sent to what is done
+    }
     std::string text = as_written(item.text.text);
     const bool referral = item.kind == PlanKind::referral;
     if (item.who && referral) {

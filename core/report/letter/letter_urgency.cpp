@@ -221,8 +221,8 @@ void add_minimum(const PageView& view, int shortened, SheetSection& section) {
     return view.say("letter.urgency_not_said");
   }
   const std::string planned = view.say("letter.urgency_planned", {{"day", first.day, false, true}, {"what", joined(first.what, "; "), false, true}});
-  const bool raised = urgency_found(view, false) != model::LetterUrgency::routine || hides_an_alert(view);
-  return raised ? planned : joined({planned, view.say("letter.urgency_no_sooner"), beside_open_signs(view)}, " ");
+  // Of what was raised or not nothing is said here: a letter beside a protected note reads as one without.
+  return urgency_found(view, false) != model::LetterUrgency::routine ? planned : joined({planned, beside_open_signs(view)}, " ");
 }
 
 }  // namespace
@@ -259,6 +259,9 @@ SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shor
     section.plain(view.say("letter.urgency_both", {{"urgency", urgency_with_day(view, found), false, true}}));
   } else if (ask.urgency) {
     section.plain(view.say("letter.urgency_said", {{"urgency", urgency_with_day(view, *ask.urgency), false, true}}));
+    if (*ask.urgency == model::LetterUrgency::routine && !ask.protected_ && !first_due(view).day.empty()) {
+      section.plain(by_plan(view, false));
+    }
   } else {
     section.plain(by_plan(view, ask.protected_));
   }

@@ -64,7 +64,6 @@ msg-letter-urgency_said = By the examiner: { $urgency }.
 msg-letter-urgency_both = { $urgency }, by the examiner, and by the program from the record:
 msg-letter-urgency_not_said = The examiner has not stated how soon.
 msg-letter-urgency_planned = BY { $day } AT THE LATEST: { $what }, by the examiner's plan.
-msg-letter-urgency_no_sooner = Nothing was raised that asks for a sooner day.
 msg-letter-urgency_found = { $urgency }, by the program from the record:
 msg-letter-urgency_differs = By the examiner, for the question above: { $urgency }. What was found is more urgent and comes first.
 msg-letter-alert = Raised by what was recorded: { $alert }

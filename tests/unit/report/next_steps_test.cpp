@@ -2,6 +2,7 @@
 // reader without the record answered this least often. Source: clinical safety, requirements 1, 11, 14 and 18; where nothing is named, a
 // logic test of our own rule.
 #include "core/report/brief/brief.hpp"
+#include "core/report/home/home.hpp"
 #include "core/report/letter/letter.hpp"
 #include "core/report/letter/letter_parts.hpp"
 #include "tests/unit/report/printer.hpp"
@@ -264,4 +265,44 @@ TEST_CASE("C21: how long a step takes is told in seconds below a minute, and in 
   CHECK(has(said(10), ", 10 s, because"));
   CHECK(has(said(60), ", 1 min, because"));
   CHECK(has(said(61), ", 2 min, because"));
+}
+
+TEST_CASE("that it can wait its turn takes back no day of the plan, nor what is said of the danger signs that are open") {
+  Printer football = with_letter("football");
+  football.exam.letters->front().urgency = model::LetterUrgency::routine;
+  const std::string plan = section(note_next(football), "Plan");
+  CHECK(has(plan, "How soon: BY 2026-12-08 AT THE LATEST: referral, LEFT, by the examiner's plan. By the examiner's letter it can wait its turn until then."));
+  CHECK(has(plan, "Danger signs not asked after, or still open: "));
+  report::LetterAsk ask;
+  ask.question = "What next?";
+  ask.urgency = model::LetterUrgency::routine;
+  const std::string letter = section(report::sheet_text(report::letter_of_length(football.view(), ask, 0), *report::built_in_words()), "How soon, and why");
+  CHECK(has(letter, "By the examiner: can wait its turn."));
+  CHECK(has(letter, "BY 2026-12-08 AT THE LATEST: referral, LEFT, by the examiner's plan. Danger signs not asked after, or still open: "));
+}
+
+TEST_CASE("a month of the plan ends with its last day, after a day in it and before the next month") {
+  Printer football("football");
+  const auto date = [](std::int16_t year, std::uint8_t month, std::uint8_t day) { return model::PartialDate{year, month, day}; };
+  for (model::PlanItem& item : *football.exam.plan) {
+    item.by = item.kind == model::PlanKind::referral ? std::optional(date(2026, 12, 0)) : std::nullopt;
+  }
+  model::PlanItem review;
+  review.kind = model::PlanKind::review;
+  review.text.text = "Looked at again";
+  review.by = date(2026, 12, 5);
+  football.exam.plan->push_back(review);
+  CHECK(has(section(note_next(football), "Plan"), "How soon: BY 2026-12-05 AT THE LATEST: review, by the examiner's plan."));
+  football.exam.plan->back().by = date(2027, 1, 5);
+  CHECK(has(section(note_next(football), "Plan"), "How soon: BY 2026-12 AT THE LATEST: referral, LEFT, by the examiner's plan."));
+}
+
+TEST_CASE("nobody is sent to what is done") {
+  Printer football("football");
+  const auto home = [&] { return report::sheet_text(report::home_sheet(football.view(), {}).sheet, *report::built_in_words()); };
+  CHECK(has(home(), "Knee clinic"));
+  for (model::PlanItem& item : *football.exam.plan) {
+    item.became = item.kind == model::PlanKind::referral ? std::optional(model::Became::answered) : item.became;
+  }
+  CHECK(!has(home(), "Knee clinic"));
 }

@@ -7,6 +7,7 @@
 #include "core/wire/write.hpp"
 
 #include <algorithm>
+#include <set>
 
 namespace limbledger::service {
 
@@ -106,12 +107,15 @@ constexpr std::int64_t pairs_a_page = 50;
     return wire::Fault{"pair.contradicts", "/same", "what fits the other decisions about these people"};
   }
   if (params.same == model::SamePerson::yes && !confirms(params.confirmed, "value.unusual")) {
-    const auto first = context.desk->records().person(persons.first);
-    const model::Sex one = first ? (*first)->fold.person.sex : model::Sex::unknown;
-    const auto second = context.desk->records().person(persons.second);
-    const model::Sex other = second ? (*second)->fold.person.sex : model::Sex::unknown;
-    if ((one == model::Sex::female && other == model::Sex::male) || (one == model::Sex::male && other == model::Sex::female)) {
-      return wire::Fault("value.unusual", "/same", "no: one record says female, the other male").with("order", R"("two_sexes")");
+    std::set<model::Sex> sexes;  // of all who are one with either
+    for (const model::PersonId& id : {persons.first, persons.second}) {
+      for (const model::PersonId& one : (*links)->group_of(id)) {
+        const auto record = context.desk->records().person(one);
+        sexes.insert(record ? (*record)->fold.person.sex : model::Sex::unknown);
+      }
+    }
+    if (sexes.contains(model::Sex::female) && sexes.contains(model::Sex::male)) {
+      return wire::Fault("value.unusual", "/same", "no: one record says female, another male").with("order", R"("two_sexes")");
     }
   }
   return {};

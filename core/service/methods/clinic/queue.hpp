@@ -62,7 +62,7 @@ struct QueueRow {
 };
 BOOST_DESCRIBE_STRUCT(QueueRow, (), (harm, about, exam, person, item, side, entries, revision, settle_by, pair, text, before, alerts, replaces, other_exams, put_off, answered))
 constexpr auto notes(const QueueRow*) {
-  return std::array{wire::Note{"about", "finding, withdrawal, person, impression, plan, consent, request, a member of a person or place, pair, look_alike, or the mark of what was unseen: side_exchange_unseen, "
+  return std::array{wire::Note{"about", "finding, withdrawal, person, impression, plan, consent, request, a member of a person or place, pair, look_alike, or the mark of what was unseen: side_exchange_unseen, exchanged_twice, "
                                         "late, signature_unseen, withdrawal_unseen; births_of_one: who was decided to be one person has two days of birth"},
                     wire::Note{"settle_by", "the method that settles it; leaving it is no answer and loses nothing"}};
 }

@@ -155,13 +155,13 @@ std::vector<std::size_t> RecordAtHand::replaced_by_all(const std::vector<QueueEn
 }
 
 std::vector<QueueEntry> RecordAtHand::unseen_by(const model::EntryMark& mark) const {
-  const std::string_view op = mark.mark.text == "side_exchange_unseen" ? "swap_sides" : (mark.mark.text == "withdrawal_unseen" ? "withdraw" : "sign");
+  const std::string_view op = mark.mark.text == "side_exchange_unseen" || mark.mark.text == "exchanged_twice" ? "swap_sides" : (mark.mark.text == "withdrawal_unseen" ? "withdraw" : "sign");
   std::vector<QueueEntry> out;
   const auto writer = graph_.find(mark.entry);
   for (std::size_t i = 0; writer && i < graph_.size(); ++i) {
     const auto* withdrawn = std::get_if<model::WithdrawBody>(&graph_.at(i).body());
     const bool of_a_finding = withdrawn != nullptr && withdrawn->finding.has_value();
-    if (graph_.at(i).operation().op.text == op && !of_a_finding && !graph_.saw(*writer, i)) {
+    if (graph_.at(i).operation().op.text == op && !of_a_finding && i != *writer && !graph_.saw(*writer, i)) {
       out.push_back(told(i, {}));
     }
   }

@@ -15,7 +15,7 @@ namespace {
   if (word == "person") {
     return Harm::wrong_person;
   }
-  if (word == "side_exchange_unseen" || word == "exam") {  // of two versions of an exam the side is not known
+  if (word == "side_exchange_unseen" || word == "exchanged_twice" || word == "exam") {  // of two versions of an exam the side is not known
     return Harm::wrong_side;
   }
   if (word == "finding" || word == "withdrawal") {
@@ -37,6 +37,9 @@ namespace {
   }
   if (word == "became") {
     return "plan.follow";
+  }
+  if (word == "exchanged_twice" && !is_signed) {
+    return "exam.swap_sides";
   }
   if (word == "exam" && !is_signed) {
     return "exam.amend";
@@ -64,7 +67,7 @@ namespace {
 // the values.
 void add_alerts_hanging_on(Context& context, const JudgedVisit& visit, const std::vector<model::EntryId>& entries, const ledger::ExamFold& fold, const report::Words* words, QueueRow& row) {
   const std::string& about = row.about.text;
-  const bool all = about == "person" || about == "exam" || about == "side_exchange_unseen" || about == "withdrawal_unseen";
+  const bool all = about == "person" || about == "exam" || about == "side_exchange_unseen" || about == "exchanged_twice" || about == "withdrawal_unseen";
   for (const interpret::Alert& alert : visit.alerts) {
     if (alert.state == interpret::AlertState::withdrawn_by_correction || !(all || rests_on(alert, entries, fold))) {
       continue;

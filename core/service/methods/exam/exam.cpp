@@ -343,6 +343,17 @@ Result<SwapSidesResult> exam_swap_sides(Context& context, const SwapSidesParams&
     if ((*record)->fold.exam.state == model::ExamState::withdrawn) {
       return wire::Fault{"exam.withdrawn", "/exam", "an exam that is not withdrawn"};
     }
+    // Twice by one form that was not shown the first is back where it began.
+    const ledger::Graph graph((*record)->operations);
+    for (std::size_t i = 0; i < graph.size(); ++i) {
+      const bool shown = std::any_of(params.seen.begin(), params.seen.end(), [&](const model::EntryId& one) {
+        const auto at = graph.find(one);
+        return at && (*at == i || graph.saw(*at, i));
+      });
+      if (graph.at(i).operation().op.text == "swap_sides" && !shown) {
+        return wire::Fault{"finding.stale", "/seen", "the exam as it stands: left and right were exchanged already"};
+      }
+    }
     const ToJudge now = exam_to_judge(context, **record);
     ToJudge then = now;
     if (then.exam.findings) {

@@ -121,7 +121,10 @@ constexpr std::string_view consent_to_send = "consent.send";
 
 [[nodiscard]] LetterReply reply_of(const model::Exam& exam, const model::Letter& letter, const model::LetterPage& page, const report::Words& words) {
   const auto because = letter.stale_because.value_or(std::vector<model::Word>{});
-  const std::string written = report::local_time(letter.at, exam.offset_min ? exam.offset_min->steps : 0);
+  std::string written = report::local_time(letter.at, exam.offset_min ? exam.offset_min->steps : 0);
+  if (!model::can_be_right(letter.at)) {
+    written = words.say("msg.page.by_wrong_clock", {{"at", written, false, true}});
+  }
   const report::Sheet sheet = report::letter_sheet(page, words, because, written);
   LetterReply reply;
   reply.letter = letter;

@@ -319,7 +319,7 @@ TEST_CASE("every kind of line in the queue, and every way to settle it, has word
   const report::Words* words = report::built_in_words();
   REQUIRE(words != nullptr);
   for (const char* about : {"finding", "withdrawal", "person", "exam", "impression", "plan", "consent", "transfer", "became", "request", "birth", "sex", "norm_sex", "home", "late",
-                            "signature_unseen", "withdrawal_unseen", "side_exchange_unseen"}) {
+                            "signature_unseen", "withdrawal_unseen", "side_exchange_unseen", "exchanged_twice"}) {
     CAPTURE(about);
     CHECK(words->has("msg.clinic.queue_" + std::string(about)));
   }

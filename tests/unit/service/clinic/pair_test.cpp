@@ -139,6 +139,11 @@ TEST_CASE("two records of two sexes become one only where that is confirmed; tha
   CHECK(fixture.call("pair.decide", confirmed).has_value());
   const std::string other = enrolled(fixture, "Neema Madeup", R"("sex":"female","home":"Upper Ford","birth":{"date":"2014-02-03"})", 5);
   CHECK(fixture.call("pair.decide", decision(him, other, "no", "[]", 6)).has_value());
+  // Of all who would be one, through whoever's sex is not said.
+  const std::string unsaid = enrolled(fixture, "N Madeup", R"("sex":"unknown","home":"Upper Ford","birth":{"date":"2014-02-03"})", 7);
+  const std::string boy = enrolled(fixture, "Kito Otherwise", R"("sex":"male","home":"Upper Ford","birth":{"date":"2014-02-03"})", 8);
+  CHECK(fixture.call("pair.decide", decision(other, unsaid, "yes", "[]", 9)).has_value());
+  CHECK(codes_of(fixture.call("pair.decide", decision(boy, unsaid, "yes", "[]", 10))) == "value.unusual");
 }
 
 }  // namespace limbledger::service::test::clinic_pairs
