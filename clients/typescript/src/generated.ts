@@ -1031,7 +1031,7 @@ export interface ConflictListResult {
 export interface QueueRow {
   harm: Harm;
   /**
-   * finding, withdrawal, person, impression, plan, consent, request, a member of a person or place, pair, look_alike, or the mark of what was unseen: side_exchange_unseen, late, signature_unseen, withdrawal_unseen; births_of_one: who was decided to be one person has two days of birth (a name from the catalogue)
+   * finding, withdrawal, person, impression, plan, consent, request, a member of a person or place, pair, look_alike, or the mark of what was unseen: side_exchange_unseen, exchanged_twice, late, signature_unseen, withdrawal_unseen; births_of_one: who was decided to be one person has two days of birth (a name from the catalogue)
    */
   about: Name;
   exam?: Id;
