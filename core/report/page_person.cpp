@@ -78,7 +78,7 @@ using model::Side;
     const std::string said = view.say(first.day.empty() ? "page.how_soon_not_recorded" : "page.how_soon_planned",
                                       {{"day", first.day, false, true}, {"what", joined(first.what, "; "), false, true}});
     const std::string none = hides_an_alert(view) ? see_note(view) : view.say(one_went(view) ? "page.how_soon_none_stands" : (first.day.empty() ? "page.how_soon_none_raised" : "page.how_soon_none_sooner"));
-    return joined({said, can_wait ? view.say("page.how_soon_can_wait") : std::string(), none, first.day.empty() ? std::string() : beside_open_signs(view), illness_open(view)}, " ");
+    return joined({said, planned_day_passed(view, first), can_wait ? view.say("page.how_soon_can_wait") : std::string(), none, first.day.empty() ? std::string() : beside_open_signs(view), illness_open(view)}, " ");
   }
   // Two weeks are asked for by a prompt to refer, which is no alert.
   const bool by_prompt = *soon.urgency == model::LetterUrgency::two_weeks;

@@ -74,8 +74,11 @@ struct HowSoon {
 struct FirstDue {
   std::string day;
   std::vector<std::string> what;
+  std::string ends;  // the last day that it can mean: a month ends with its last
 };
 [[nodiscard]] FirstDue first_due(const PageView& view);
+// That it has passed, and nothing says what became of it; empty where it has not.
+[[nodiscard]] std::string planned_day_passed(const PageView& view, const FirstDue& first);
 // By whom and when, of an exam that is signed; with a doubt where the signature's clock stands before that of the examination.
 [[nodiscard]] std::string signed_words(const PageView& view);
 // What was done about an alert, or why nothing was, and when that was written; empty where neither is told.

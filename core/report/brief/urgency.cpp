@@ -139,13 +139,15 @@ FirstDue first_due(const PageView& view) {
       continue;
     }
     if (first.day.empty() || item.by->last_day() != last) {
-      first = {item.by->to_text(), {}};
       last = item.by->last_day();
+      first = {item.by->to_text(), {}, model::date_of({last * day_ms}, 0).to_text()};
     }
     first.what.push_back(enum_word(view.words, "plan", item.kind) + view.side_after(item.side));
   }
   return first;
 }
+
+std::string planned_day_passed(const PageView& view, const FirstDue& first) { return !first.day.empty() && view.has_passed(first.ends) ? view.say("page.planned_day_passed") : std::string(); }
 
 OpenSigns open_danger_signs(const PageView& view) {
   OpenSigns open;

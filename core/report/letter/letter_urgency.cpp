@@ -220,7 +220,8 @@ void add_minimum(const PageView& view, int shortened, SheetSection& section) {
   if (first.day.empty()) {
     return view.say("letter.urgency_not_said");
   }
-  const std::string planned = view.say("letter.urgency_planned", {{"day", first.day, false, true}, {"what", joined(first.what, "; "), false, true}});
+  const std::string planned =
+      joined({view.say("letter.urgency_planned", {{"day", first.day, false, true}, {"what", joined(first.what, "; "), false, true}}), planned_day_passed(view, first)}, " ");
   // Of what was raised or not nothing is said here: a letter beside a protected note reads as one without.
   return urgency_found(view, false) != model::LetterUrgency::routine ? planned : joined({planned, beside_open_signs(view)}, " ");
 }
@@ -300,7 +301,8 @@ SheetSection letter_urgency(const PageView& view, const LetterAsk& ask, int shor
   const std::string later = ask.protected_ ? std::string() : planned_later(view, ask.urgency);
   if (found_leads && !ask.urgency) {
     // The plan's day, where it is that of what was found, says nothing more.
-    const bool same_day = !ask.protected_ && first_due(view).day == due_day(view, found).value_or(std::string());
+    const FirstDue first = ask.protected_ ? FirstDue{} : first_due(view);
+    const bool same_day = !first.day.empty() && first.day == due_day(view, found);
     last.push_back(!later.empty() ? view.say("letter.urgency_not_said") : (same_day ? std::string() : by_plan(view, ask.protected_)));
   }
   if (!later.empty()) {

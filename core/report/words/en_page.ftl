@@ -62,6 +62,7 @@ msg-page-how_soon_prompt = How soon: { $urgency }. A referral is asked for below
 msg-page-how_soon_both = How soon: { $urgency }, by the examiner's letter, and by the program's alerts below. { $due }
 msg-page-how_soon_said = How soon: { $urgency }, by the examiner's letter. { $due }
 msg-page-how_soon_later = THE SOONER HOLDS: { $day }. The examiner's plan names a later day ({ $days }); a reason, if one was written, stands in the plan's own words.
+msg-page-planned_day_passed = That day has passed, and what became of it is not recorded.
 msg-page-how_soon_can_wait = By the examiner's letter it can wait its turn until then.
 msg-page-how_soon_not_recorded = How soon: not recorded.
 msg-page-how_soon_none_raised = Nothing was raised that asks for a day.

@@ -43,7 +43,7 @@ constexpr std::array own_faults{
     OwnFaults{"exam.amend exam.move exam.sign exam.transfer exam.countersign statement.disagree outcome.record plan.follow letter.write finding.withdraw", "revision.old"},
     OwnFaults{"exam.amend", "value.all_or_one"},
     OwnFaults{"person.register person.amend", "value.all_or_one value.unusual value.date_order"},
-    OwnFaults{"person.amend place.amend impression.record plan.record", "finding.stale"},
+    OwnFaults{"person.amend place.amend impression.record plan.record exam.swap_sides", "finding.stale"},
     OwnFaults{"pair.decide", "person.unknown value.empty pair.contradicts pair.undecided finding.stale value.unusual"},
     OwnFaults{"place.amend", "place.unknown value.empty value.unusual"},
     OwnFaults{"exam.move", "person.mismatch"},

@@ -57,6 +57,34 @@ TEST_CASE("C18: a day that has passed when a page is printed is named as passed 
   CHECK(has(later_letter(infant), "The last day for it, 2026-12-01, has passed: now at once, unless seen since."));
 }
 
+TEST_CASE("a day of the plan alone is named as passed too, a month by its last day, and not once it is known what became of it") {
+  Printer football("football");
+  const std::string passed = "That day has passed, and what became of it is not recorded.";
+  football.names.now = days_after_exam(football, 14);  // 2026-12-08, the day itself
+  CHECK(!has(later_letter(football), passed));
+  football.names.now = days_after_exam(football, 15);
+  CHECK(has(later_letter(football), "BY 2026-12-08 AT THE LATEST: referral, LEFT, by the examiner's plan. " + passed));
+  CHECK(has(later_note(football), passed));
+  for (model::PlanItem& item : *football.exam.plan) {
+    item.by = item.by ? std::optional(model::PartialDate{2026, 12, 0}) : item.by;
+  }
+  CHECK(!has(later_letter(football), passed));
+  football.names.now = days_after_exam(football, 38);  // the new year
+  CHECK(has(later_letter(football), passed));
+  for (model::PlanItem& item : *football.exam.plan) {
+    item.became = model::Became::answered;
+  }
+  CHECK(!has(later_letter(football), passed));
+}
+
+TEST_CASE("that the examiner has not stated how soon is said where the record has neither a day of the exam nor one of the plan") {
+  Printer infant("infant");
+  infant.exam.plan.reset();
+  infant.exam.examined_at.reset();
+  CHECK(has(later_letter(infant), "WITHIN TWO WEEKS, by the program from the record:"));
+  CHECK(has(later_letter(infant), "The examiner has not stated how soon."));
+}
+
 TEST_CASE("C11: a transfer note that is written on a later day names the day of the examination beside hours that have none") {
   Printer hip("hip");
   model::Transferred stopped;

@@ -161,6 +161,7 @@ struct SwapSidesResult {
 };
 BOOST_DESCRIBE_STRUCT(SwapSidesResult, (), (exam, revision, repeat, exchanged, texts_to_read, stale_letters, alerts))
 constexpr auto notes(const SwapSidesResult*) { return std::array{wire::Note{"alerts", alerts_note}}; }
+// Scope E; writes. Faults: exam.withdrawn, revision.unknown, finding.stale (an exchange that was not shown), alert.would_end (asked back).
 [[nodiscard]] Result<SwapSidesResult> exam_swap_sides(Context& context, const SwapSidesParams& params);
 
 }  // namespace limbledger::service
