@@ -70,6 +70,11 @@ class LogStore {
   // is not put off. `flush` ends it. Nothing of it may be acknowledged before; after a failed one, none succeeds.
   virtual void put_off_flush(bool is_put_off) { static_cast<void>(is_put_off); }
   [[nodiscard]] virtual Result<void> flush() { return {}; }
+  // Waits where something of this chain was put off, with all that was put off before it; what came of other chains alone may wait on.
+  [[nodiscard]] virtual Result<void> flush_chain(const model::ReplicaId& replica) {
+    static_cast<void>(replica);
+    return flush();
+  }
   // Rows of one replica with from <= seq <= to, in order of seq and then hash; `limit` rows at most.
   [[nodiscard]] virtual Result<std::vector<Row>> read(const model::ReplicaId& replica, std::uint64_t from, std::uint64_t to,
                                                       std::size_t limit) = 0;

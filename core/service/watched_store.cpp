@@ -47,6 +47,12 @@ Result<void> WatchedStore::flush() {
   return done;
 }
 
+Result<void> WatchedStore::flush_chain(const model::ReplicaId& replica) {
+  auto done = store_.flush_chain(replica);
+  note(done, 0);
+  return done;
+}
+
 Result<void> WatchedStore::drop_bodies(std::span<const model::EntryId> entries, ledger::RowState state) {
   auto done = store_.drop_bodies(entries, state);
   note(done, 0);

@@ -191,6 +191,13 @@ Result<void> SqliteStore::append(std::span<const Row> rows, std::span<const Head
   if (!done) {
     // What is remembered of the file may be ahead of it.
     static_cast<void>(database_->load());
+    return done;
+  }
+  for (const Row& row : rows) {
+    database_->note_put_off(row.replica);
+  }
+  for (const Head& head : heads) {
+    database_->note_put_off(head.replica);
   }
   return done;
 }
@@ -198,6 +205,10 @@ Result<void> SqliteStore::append(std::span<const Row> rows, std::span<const Head
 void SqliteStore::put_off_flush(bool is_put_off) { database_->put_off_flush(is_put_off); }
 
 Result<void> SqliteStore::flush() { return database_->flush(); }
+
+Result<void> SqliteStore::flush_chain(const model::ReplicaId& replica) {
+  return database_->is_put_off(replica) ? database_->flush() : Result<void>();
+}
 
 Result<std::vector<Row>> SqliteStore::read(const model::ReplicaId& replica, std::uint64_t from, std::uint64_t to,
                                            std::size_t limit) {

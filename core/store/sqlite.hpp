@@ -42,6 +42,7 @@ class SqliteStore final : public ledger::LogStore {
                                     const ledger::Meta& meta) override;
   void put_off_flush(bool is_put_off) override;
   [[nodiscard]] Result<void> flush() override;
+  [[nodiscard]] Result<void> flush_chain(const model::ReplicaId& replica) override;
   [[nodiscard]] Result<std::vector<ledger::Row>> read(const model::ReplicaId& replica, std::uint64_t from,
                                                       std::uint64_t to, std::size_t limit) override;
   [[nodiscard]] Result<std::vector<ledger::Row>> read_kid(const model::KeyId& kid) override;

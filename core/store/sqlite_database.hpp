@@ -6,6 +6,7 @@
 #include "core/store/statement.hpp"
 
 #include <map>
+#include <set>
 #include <vector>
 
 namespace limbledger::store {
@@ -55,6 +56,9 @@ class SqliteStore::Database {
   void put_off_flush(bool is_put_off) { put_off_ = is_put_off; }
   // Before a commit: writes a log that has become long into the file.
   [[nodiscard]] Result<void> shorten_log(bool brings_entries);
+  // Chains of which something waits for the disk. A disk that failed has all of them behind.
+  void note_put_off(const model::ReplicaId& replica);
+  [[nodiscard]] bool is_put_off(const model::ReplicaId& replica) const { return unflushed_ && (failed_ || put_off_chains_.contains(replica)); }
   // Waits until every commit is on the disk.
   [[nodiscard]] Result<void> flush();
 
@@ -121,6 +125,7 @@ class SqliteStore::Database {
   bool flushes_ = false;   // this store was asked to be durable
   bool put_off_ = false;
   bool unflushed_ = false;
+  std::set<model::ReplicaId> put_off_chains_;
   int checkpoint_pages_ = 0;
   int log_pages_ = 0;
   std::function<void()> begin_writing_;

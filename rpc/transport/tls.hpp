@@ -89,8 +89,9 @@ class TlsCaller {
 
   [[nodiscard]] const TlsKey& key() const;
   [[nodiscard]] const TlsShared& shared() const;
-  // Absent with `why` where no whole answer came; the connection is of no use then.
-  [[nodiscard]] std::optional<TlsReply> post(std::string_view target, std::span<const std::uint8_t> body, std::string& why);
+  // Absent with `why` where no whole answer came; the connection is of no use then. `meanwhile` is done once the call is on its way,
+  // before its answer is waited for.
+  [[nodiscard]] std::optional<TlsReply> post(std::string_view target, std::span<const std::uint8_t> body, std::string& why, const std::function<void()>& meanwhile = {});
 
  private:
   struct Inside;

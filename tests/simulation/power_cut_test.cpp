@@ -122,7 +122,7 @@ class Run {
 
  private:
   bool flushed(ledger::LogStore& store) {
-    const bool done = store.flush().has_value();
+    const bool done = (disk_.random() % 2 == 0 ? store.flush() : store.flush_chain(writer_.origin.replica)).has_value();
     yes_after_no_ = yes_after_no_ || (!done && store.flush().has_value());
     return done;
   }

@@ -58,6 +58,15 @@ Result<std::optional<Bytes>> Caller::make() {
     auto hello = make_hello();
     return hello ? Result<std::optional<Bytes>>(std::optional<Bytes>(std::move(*hello))) : Result<std::optional<Bytes>>(hello.error());
   }
+  if (aside_ && step_ == Step::ask) {
+    auto ahead = make_take_ahead();
+    if (!ahead || *ahead) {
+      return ahead;
+    }
+    if (auto done = take_in(); !done) {
+      return done.error();
+    }
+  }
   if (step_ == Step::ask && rounds_ < rounds_max) {
     auto ask = make_ask();
     if (!ask || *ask) {
@@ -102,6 +111,30 @@ Result<void> Caller::receive(View answer) {
   Result<void> done = *asked == MessageKind::hello ? receive_same(answer) : *asked == MessageKind::ask ? receive_runs(answer) : receive_receipt(answer);
   if (!done) {
     step_ = Step::over;
+  }
+  return done;
+}
+
+Result<void> Caller::put_aside(Bytes answer) {
+  if (!waiting_for_answer_ || message_kind(*waiting_for_answer_) != MessageKind::ask) {
+    return receive(answer);
+  }
+  waiting_for_answer_.reset();
+  out_.got_size += answer.size();
+  aside_ = std::move(answer);
+  return {};
+}
+
+Result<void> Caller::take_in() {
+  if (!aside_) {
+    return {};
+  }
+  const Bytes answer = std::move(*aside_);
+  aside_.reset();
+  auto done = receive_runs(answer);
+  if (!done) {
+    step_ = Step::over;
+    waiting_for_answer_.reset();
   }
   return done;
 }
@@ -323,18 +356,36 @@ Result<std::optional<Bytes>> Caller::make_take() {
       return std::optional<Bytes>();
     }
   }
+  const bool is_last = !sending.more;
+  return std::optional<Bytes>(take_of(std::move(sending), is_last));
+}
+
+// Of what was written here alone, where all that the other told of this chain is known.
+Result<std::optional<Bytes>> Caller::make_take_ahead() {
+  const model::ReplicaId own = member_.replica();
+  if (!gives_ahead_ || asked_.contains(own) || given_up_.contains(own)) {
+    return std::optional<Bytes>();
+  }
+  Sending sending;
+  if (auto added = add_lacking(member_.store, own, theirs_, 1, UINT64_MAX >> 1U, budget_, sending); !added) {
+    return added.error();
+  }
+  return sending.runs.empty() ? std::optional<Bytes>() : std::optional<Bytes>(take_of(std::move(sending), false));
+}
+
+Bytes Caller::take_of(Sending sending, bool is_last) {
   Runs out;
   out.kind = MessageKind::take;
-  out.mark = !sending.more;
+  out.mark = is_last;
   out.runs = std::move(sending.runs);
   sent_.clear();
   for (const Run& run : out.runs) {
     sent_.push_back(have_row({run.replica, run.head.seq, run.head.hash}));
   }
-  has_sent_last_ = out.mark;
-  owes_last_ = !out.mark;
+  has_sent_last_ = is_last;
+  owes_last_ = !is_last;
   has_given_ = true;
-  return std::optional<Bytes>(out.to_bytes());
+  return out.to_bytes();
 }
 
 Result<void> Caller::receive_receipt(View answer) {
@@ -352,7 +403,7 @@ Result<void> Caller::receive_receipt(View answer) {
       return wire::Fault("exchange.message", "", "a receipt with the last alone");
     }
     theirs_.insert(theirs_.end(), sent_.begin(), sent_.end());
-    gives_no_more_ = new_there == 0;  // it takes nothing more of this
+    (step_ == Step::ask ? gives_ahead_ : gives_no_more_) = (step_ == Step::ask) == (new_there != 0);  // it takes nothing more of this
     return {};
   }
   const auto receipt = Receipt::from_bytes(in.raw(in.left()));

@@ -168,7 +168,7 @@ Result<Run> read_run(ByteReader& in) {
 
 Result<void> add_lacking(LogStore& store, const model::ReplicaId& replica, std::span<const HaveRow> held, std::uint64_t from, std::uint64_t to,
                          std::size_t budget, Sending& sending) {
-  if (auto flushed = store.flush(); !flushed) {
+  if (auto flushed = store.flush_chain(replica); !flushed) {
     return flushed;
   }
   const auto heads = store.heads();

@@ -31,7 +31,8 @@ struct Sending {
 };
 
 // Adds what whoever holds `held` (points of any chains) lacks of one chain of ours, from `from` at the least, to the first head
-// at or past `to`. At least one run is added where there is one, then as many as `budget` bytes allow.
+// at or past `to`, once all of that chain is on the disk. At least one run is added where there is one, then as many as `budget` bytes
+// allow.
 [[nodiscard]] Result<void> add_lacking(LogStore& store, const model::ReplicaId& replica, std::span<const HaveRow> held, std::uint64_t from,
                                        std::uint64_t to, std::size_t budget, Sending& sending);
 

@@ -37,6 +37,10 @@ class Caller {
   [[nodiscard]] Result<std::optional<Bytes>> next();
   // The answer to it. After a fault the exchange is over; what was taken before stays.
   [[nodiscard]] Result<void> receive(View answer);
+  // Instead of `receive`, so that both sides work at once: entries that came are put aside, and `next` first gives of the own chain what
+  // can go without them. `take_in` takes them while that call is under way; where nothing goes before them, `next` does. Fault as `receive`.
+  [[nodiscard]] Result<void> put_aside(Bytes answer);
+  [[nodiscard]] Result<void> take_in();
   // It was refused instead. True: there is more that this side can show of itself, and `next` gives the call with it. Whom it was once
   // introduced to may have been put back to an older copy, or it was another. False: the exchange is over.
   [[nodiscard]] bool shows_more(std::string_view code);
@@ -51,6 +55,8 @@ class Caller {
   [[nodiscard]] Result<void> add_introduction(Hello& hello);
   [[nodiscard]] Result<std::optional<Bytes>> make_ask();
   [[nodiscard]] Result<std::optional<Bytes>> make_take();
+  [[nodiscard]] Result<std::optional<Bytes>> make_take_ahead();
+  [[nodiscard]] Bytes take_of(Sending sending, bool is_last);
   [[nodiscard]] Result<void> receive_same(View answer);
   [[nodiscard]] Result<void> receive_runs(View answer);
   [[nodiscard]] Result<void> receive_receipt(View answer);
@@ -63,6 +69,8 @@ class Caller {
   std::size_t budget_;
   Step step_ = Step::hello;
   std::optional<Bytes> waiting_for_answer_;
+  std::optional<Bytes> aside_;           // RUNS that came and are not taken yet
+  bool gives_ahead_ = true;
   std::vector<HaveRow> theirs_;          // leaves of the other, as far as it told
   std::set<model::ReplicaId> asked_;     // by the last ASK
   std::set<model::ReplicaId> given_up_;  // chains whose missing entries the other could not give

@@ -52,12 +52,15 @@ class DoorCalling final : public Calling {
  public:
   DoorCalling(Desk& desk, const ledger::Member& member, const Exporter& exporter) : desk_(desk), caller_(member, exporter) {}
 
-  Result<std::optional<ledger::Bytes>> next() override { return caller_.next(); }
-  Result<void> receive(std::span<const std::uint8_t> answer) override {
-    auto out = caller_.receive(answer);
-    auto read = desk_.catch_up();
-    return out ? read : out;
+  Result<std::optional<ledger::Bytes>> next() override {
+    auto out = caller_.next();
+    if (auto read = read_on({}); !read && out) {
+      return read.error();
+    }
+    return out;
   }
+  Result<void> receive(ledger::Bytes answer) override { return read_on(caller_.put_aside(std::move(answer))); }
+  Result<void> take_in() override { return read_on(caller_.take_in()); }
   bool shows_more(std::string_view code) override { return caller_.shows_more(code); }
   ExchangeState state() const override {
     const ledger::Exchanged& done = caller_.exchanged();
@@ -74,6 +77,12 @@ class DoorCalling final : public Calling {
   }
 
  private:
+  // Also after a fault: part of it may be there.
+  Result<void> read_on(Result<void> done) {
+    auto read = desk_.catch_up();
+    return done ? read : done;
+  }
+
   Desk& desk_;
   ledger::Caller caller_;
 };

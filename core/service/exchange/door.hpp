@@ -73,7 +73,9 @@ class Calling {
   virtual ~Calling() = default;
   // What to send; nothing when it is over.
   [[nodiscard]] virtual Result<std::optional<ledger::Bytes>> next() = 0;
-  [[nodiscard]] virtual Result<void> receive(std::span<const std::uint8_t> answer) = 0;
+  // What came is taken by `take_in`, to be called while the next call is under way; what is not taken by then, `next` takes.
+  [[nodiscard]] virtual Result<void> receive(ledger::Bytes answer) = 0;
+  [[nodiscard]] virtual Result<void> take_in() = 0;
   // It was refused with this code instead. False: the exchange is over.
   [[nodiscard]] virtual bool shows_more(std::string_view code) = 0;
   [[nodiscard]] virtual ExchangeState state() const = 0;

@@ -36,6 +36,7 @@ class GatedStore final : public ledger::LogStore {
   [[nodiscard]] Result<void> append(std::span<const ledger::Row> rows, std::span<const ledger::Head> heads, const ledger::Meta& meta) override;
   void put_off_flush(bool is_put_off) override { store_.put_off_flush(is_put_off); }
   [[nodiscard]] Result<void> flush() override { return store_.flush(); }
+  [[nodiscard]] Result<void> flush_chain(const model::ReplicaId& replica) override { return store_.flush_chain(replica); }
   [[nodiscard]] Result<std::vector<ledger::Row>> read(const model::ReplicaId& replica, std::uint64_t from, std::uint64_t to, std::size_t limit) override {
     return store_.read(replica, from, to, limit);
   }

@@ -51,7 +51,11 @@ class OneConnection {
         out_.is_over = true;
         return true;
       }
-      const auto reply = caller_.post(exchange_target, *message, out_.why);
+      bool is_taken = true;
+      auto reply = caller_.post(exchange_target, *message, out_.why, [&] { is_taken = turn([this] { return calling_->take_in(); }); });
+      if (!is_taken) {
+        return true;
+      }
       if (!reply) {
         return false;
       }
@@ -70,7 +74,7 @@ class OneConnection {
         out_.refused_there = true;
         return true;
       }
-      if (!turn([&] { return calling_->receive(reply->body); })) {
+      if (!turn([&] { return calling_->receive(std::move(reply->body)); })) {
         return true;
       }
     }

@@ -110,6 +110,7 @@ void Day::meet(std::size_t a, std::size_t b, bool is_rough) {
   const std::size_t budget = is_rough && dice_.one_in(2) ? 1 + dice_.roll(4000) : message_budget;
   Caller caller(calls.member(), exporter, budget);
   Answerer answerer(answers.member(), exporter, budget);
+  const bool works_meanwhile = (exporter[0] & 1U) != 0;
   // Of a message sent anew on another connection the other knows nothing: it is answered out of order, or too late.
   std::optional<Bytes> late;
   bool is_spoiled = false;
@@ -131,6 +132,12 @@ void Day::meet(std::size_t a, std::size_t b, bool is_rough) {
     }
     ++counts_.messages;
     const Bytes sent = carry(**message, calls);
+    if (works_meanwhile) {
+      if (const auto taken = caller.take_in(); !taken) {
+        check(taken.error());
+        break;
+      }
+    }
     const std::uint64_t fate = is_rough ? dice_.roll(40) : 39;
     if (fate == 0) {
       ++counts_.spoiled;
@@ -172,7 +179,7 @@ void Day::meet(std::size_t a, std::size_t b, bool is_rough) {
       answer = *late;  // an answer to something else
     }
     late = *answer;
-    const auto received = caller.receive(carry(*answer, answers));
+    const auto received = works_meanwhile ? caller.put_aside(carry(*answer, answers)) : caller.receive(carry(*answer, answers));
     if (!received) {
       check(received.error());
       break;

@@ -116,6 +116,9 @@ Result<void> Disk::append(std::span<const Row> rows, std::span<const Head> heads
   }
   auto done = inner_->append(rows, heads, meta);
   is_dark_ = is_dark_ || (power_ && power_->is_cut());
+  for (const Row& row : rows) {
+    put_off_chains_.insert(row.replica);
+  }
   note_waited(done.has_value());
   if (done && planted_ == Planted::yes_before_disk && (kept_ == nullptr || dice_.one_in(4))) {
     keep();
@@ -127,6 +130,7 @@ Result<void> Disk::append(std::span<const Row> rows, std::span<const Head> heads
 void Disk::note_waited(bool is_written) {
   if (is_written && !is_put_off_) {
     flushed_.reset();
+    put_off_chains_.clear();
   }
 }
 
@@ -151,9 +155,19 @@ Result<void> Disk::flush() {
     return dark();
   }
   flushed_.reset();
+  put_off_chains_.clear();
   auto done = inner_->flush();
   is_dark_ = is_dark_ || (power_ && power_->is_cut());
   return done;
+}
+
+Result<void> Disk::flush_chain(const model::ReplicaId& replica) {
+  if (!power_) {
+    return is_dark_ ? Result<void>(dark()) : put_off_chains_.contains(replica) ? flush() : Result<void>();
+  }
+  auto done = inner_->flush_chain(replica);
+  is_dark_ = is_dark_ || power_->is_cut();
+  return is_dark_ ? Result<void>(dark()) : done;
 }
 
 Result<std::vector<Row>> Disk::read(const model::ReplicaId& replica, std::uint64_t from, std::uint64_t to, std::size_t limit) {

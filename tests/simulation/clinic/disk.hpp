@@ -10,6 +10,7 @@
 
 #include <memory>
 #include <optional>
+#include <set>
 
 namespace limbledger::ledger::clinic_sim {
 
@@ -38,6 +39,7 @@ class Disk final : public LogStore {
   [[nodiscard]] Result<void> append(std::span<const Row> rows, std::span<const Head> heads, const Meta& meta) override;
   void put_off_flush(bool is_put_off) override;
   [[nodiscard]] Result<void> flush() override;
+  [[nodiscard]] Result<void> flush_chain(const model::ReplicaId& replica) override;
   [[nodiscard]] Result<std::vector<Row>> read(const model::ReplicaId& replica, std::uint64_t from, std::uint64_t to, std::size_t limit) override;
   [[nodiscard]] Result<std::vector<Row>> read_kid(const model::KeyId& kid) override;
   [[nodiscard]] Result<Heads> heads() override;
@@ -56,6 +58,7 @@ class Disk final : public LogStore {
   std::unique_ptr<LogStore> inner_;
   std::unique_ptr<store::MemoryStore> kept_;  // what it falls back to when the power goes
   std::unique_ptr<store::MemoryStore> flushed_;  // what stood at the last flush, where one was put off since
+  std::set<model::ReplicaId> put_off_chains_;    // what came of these since
   std::uint64_t dies_in_ = 0;                 // commits; 0: not armed
   std::uint64_t commits_ = 0;
   bool is_dark_ = false;

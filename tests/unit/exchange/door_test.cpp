@@ -17,6 +17,7 @@ ExchangeState meet(ExchangeDoor& calls, ExchangeDoor& answers) {
     if (!*message) {
       return calling->state();
     }
+    REQUIRE(calling->take_in().has_value());
     const auto answer = answering->answer(**message);
     REQUIRE(answer.has_value());
     REQUIRE(calling->receive(*answer).has_value());
@@ -89,6 +90,7 @@ void take_without_end(Joined& tablet, ExchangeDoor& hub) {
     REQUIRE(answer.has_value());
     REQUIRE(calling->receive(*answer).has_value());
   }
+  REQUIRE(calling->take_in().has_value());
   REQUIRE(tablet.store.is_behind);
 }
 

@@ -208,17 +208,26 @@ TEST_CASE("a tablet that meets the hub for the first time has all in one exchang
 
 namespace {
 
-// A store that says whether anything of it still waits for the disk.
+// A store that says whether anything of it, or of one chain, still waits for the disk.
 class Waited final : public LogStore {
  public:
   explicit Waited(LogStore& kept) : kept_(kept) {}
   Result<void> append(std::span<const Row> rows, std::span<const Head> heads, const Meta& meta) override {
     is_behind = is_put_off_;
+    for (const Row& row : rows) {
+      behind_.insert(row.replica);
+    }
+    if (!is_behind) {
+      behind_.clear();
+    }
     return kept_.append(rows, heads, meta);
   }
   void put_off_flush(bool is_put_off) override { is_put_off_ = is_put_off; }
+  [[nodiscard]] bool is_chain_behind(const model::ReplicaId& replica) const { return behind_.contains(replica); }
+  Result<void> flush_chain(const model::ReplicaId& replica) override { return is_chain_behind(replica) ? flush() : Result<void>(); }
   Result<void> flush() override {
     is_put_off_ = is_behind = false;
+    behind_.clear();
     return fails ? Result<void>(wire::Fault("ledger.read_only", "")) : Result<void>();
   }
   Result<std::vector<Row>> read(const model::ReplicaId& replica, std::uint64_t from, std::uint64_t to, std::size_t limit) override {
@@ -235,6 +244,7 @@ class Waited final : public LogStore {
 
  private:
   LogStore& kept_;
+  std::set<model::ReplicaId> behind_;
   bool is_put_off_ = false;
 };
 
@@ -273,6 +283,87 @@ TEST_CASE("what came waits for the disk once, and before anything is given, rece
   tablet.catch_up();
   CHECK(tablet.have() == hub.have());
   CHECK(tablet.held_at(hub) == tablet.own_seq());
+}
+
+TEST_CASE("both sides work at once: of the own chain what is on the disk goes before what came is taken, and both hold the same at the end") {
+  Device hub(1);
+  Device tablet(2);
+  Device other(3);
+  hub.enrol({&tablet, &other});
+  other.write_some(52, 2300);
+  REQUIRE(exchange(other, hub).has_value());
+  tablet.write_some(51, 2300);
+  Waited hub_disk(hub.store());
+  Waited tablet_disk(tablet.store());
+  Caller caller({tablet_disk, tablet.world(), the_clinic(), tablet.key()}, exporter_of(7), 1000);
+  Answerer answerer({hub_disk, hub.world(), the_clinic(), hub.key()}, exporter_of(7), 1000);
+  std::optional<std::uint64_t> taken_then;  // entries, when an answer was put aside
+  int given_before_taken = 0;
+  int given_beside_what_waits = 0;
+  for (auto message = caller.next(); message && *message; message = caller.next()) {
+    const auto asked = message_kind(**message);
+    if (asked == MessageKind::take) {
+      const auto given = Runs::from_bytes(**message, MessageKind::take);
+      REQUIRE(given.has_value());
+      const bool is_ahead = taken_then == caller.exchanged().taken.entries;
+      for (const Run& run : given->runs) {
+        CHECK_FALSE(tablet_disk.is_chain_behind(run.replica));
+        CHECK((!is_ahead || run.replica == tablet.replica()));
+      }
+      CHECK((!is_ahead || !given->mark));
+      given_before_taken += is_ahead ? 1 : 0;
+      given_beside_what_waits += tablet_disk.is_behind ? 1 : 0;
+    }
+    REQUIRE(caller.take_in().has_value());
+    const auto answer = answerer.answer(**message);
+    REQUIRE(answer.has_value());
+    if (asked == MessageKind::ask) {
+      for (const Run& run : Runs::from_bytes(*answer, MessageKind::runs)->runs) {
+        CHECK_FALSE(hub_disk.is_chain_behind(run.replica));
+      }
+    }
+    const bool promises = message_kind(*answer) == MessageKind::same || (message_kind(*answer) == MessageKind::receipt && answer->size() > 17);
+    CHECK((!promises || !hub_disk.is_behind));
+    REQUIRE(caller.put_aside(*answer).has_value());
+    taken_then = asked == MessageKind::ask ? std::optional(caller.exchanged().taken.entries) : std::nullopt;
+  }
+  CHECK(given_before_taken == 3);        // its three parts
+  CHECK(given_beside_what_waits >= 1);   // nobody waited for the disk in the middle
+  CHECK_FALSE(hub_disk.is_behind);
+  CHECK_FALSE(tablet_disk.is_behind);
+  CHECK(caller.exchanged().is_same);
+  hub.catch_up();
+  tablet.catch_up();
+  CHECK(tablet.have() == hub.have());
+  CHECK(tablet.held_at(hub) == tablet.own_seq());
+}
+
+TEST_CASE("entries that do not hold are refused when they are taken, and nothing is asked or given after that") {
+  Device hub(1);
+  Device tablet(2);
+  hub.enrol({&tablet});
+  REQUIRE(exchange(tablet, hub).has_value());
+  hub.write_some(52, 3);
+  Caller caller(tablet.member(), exporter_of(7));
+  Answerer answerer(hub.member(), exporter_of(7));
+  REQUIRE(caller.put_aside(*answerer.answer(**caller.next())).has_value());
+  const auto ask = caller.next();
+  REQUIRE(message_kind(**ask) == MessageKind::ask);
+  Bytes answer = *answerer.answer(**ask);
+  answer[answer.size() / 2] ^= 1U;
+  const auto before = tablet.have();
+  REQUIRE(caller.put_aside(answer).has_value());
+  SUBCASE("while the next call is under way") {
+    CHECK(code_of(caller.take_in().error()).starts_with("entry."));
+  }
+  SUBCASE("by the next call") {
+    CHECK(code_of(caller.next().error()).starts_with("entry."));
+  }
+  const auto after = caller.next();
+  REQUIRE(after.has_value());
+  CHECK_FALSE(after->has_value());
+  tablet.catch_up();
+  CHECK(tablet.have() == before);
 }
 
 TEST_CASE("a disk that refuses the flush gives no receipt, and neither does it say what it holds") {

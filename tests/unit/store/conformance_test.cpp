@@ -106,6 +106,21 @@ TEST_CASE("what was appended with its flush put off is read at once, and flushed
   });
 }
 
+TEST_CASE("a chain of which nothing was put off need not be waited for, and one of which something was, is") {
+  on_each([](Opened& store, const std::function<void()>& again) {
+    const Writer own = some_entries(3);
+    const Writer other = some_entries(3, 3);
+    put(*store, own.rows, {own.head()});
+    store->put_off_flush(true);
+    REQUIRE(store->append(other.rows, std::vector<Head>{other.head()}, {}).has_value());
+    CHECK(store->flush_chain(own.origin.replica).has_value());
+    CHECK(store->flush_chain(other.origin.replica).has_value());
+    again();
+    CHECK(same(all(*store, own.origin.replica), own.rows));
+    CHECK(same(all(*store, other.origin.replica), other.rows));
+  });
+}
+
 TEST_CASE("a read keeps to its range and limit") {
   on_each([](Opened& store, const auto&) {
     const Writer writer = some_entries(20);
