@@ -75,6 +75,7 @@ if(LIMBLEDGER_TESTS)
   file(GLOB_RECURSE outside_sources CONFIGURE_DEPENDS ${CMAKE_SOURCE_DIR}/tests/outside/*.cpp)
   list(FILTER outside_sources EXCLUDE REGEX "/node_modules/")
   limbledger_doctest_program(outside_tests ${outside_sources})
+  target_link_libraries(outside_tests PRIVATE simdjson::simdjson)  # compared with; its definitions decide how its parser is laid out
 
   if(TARGET limbledger_sqlite)
     file(GLOB_RECURSE simulation_sources CONFIGURE_DEPENDS ${CMAKE_SOURCE_DIR}/tests/simulation/*.cpp)

@@ -1,5 +1,7 @@
 #include "core/wire/number.hpp"
 
+#include "core/wire/json_text.hpp"
+
 #include <algorithm>
 
 namespace limbledger::wire {
@@ -8,8 +10,6 @@ namespace {
 
 constexpr std::int64_t steps_max = 9'007'199'254'740'991;  // what a JavaScript number holds exactly
 constexpr int exponent_max = 400;                          // beyond this no number in use is meant
-
-[[nodiscard]] bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
 [[nodiscard]] int decimals_of(std::int32_t per_unit) {
   int decimals = 0;

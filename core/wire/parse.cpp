@@ -1,5 +1,7 @@
 #include "core/wire/parse.hpp"
 
+#include "core/wire/json_text.hpp"
+
 // Without its exceptions a result that nobody looked at does not compile.
 #define SIMDJSON_EXCEPTIONS 0
 #include <simdjson.h>
@@ -14,12 +16,14 @@ namespace {
 
 using simdjson::ondemand::json_type;
 
-// On-Demand checks only what it visits, so a pass of the DOM parser over the whole text comes before it.
+// Walks the whole text On-Demand and makes its nodes. On-Demand checks structure, UTF-8, escapes and control characters of what it
+// visits, which is everything; names and numbers are checked here.
 class Builder {
  public:
-  // Lists and objects deeper than `depth_max` are not entered: broken text is walked too, and has no other limit.
-  Builder(std::vector<Node>& nodes, simdjson::ondemand::document& document, std::string_view text, std::size_t depth_max)
-      : nodes_(nodes), document_(document), text_(text), levels_left_(depth_max) {}
+  // Lists and objects deeper than `depth_max` are not entered: broken text is walked too, and has no other limit. `checks`: a value that
+  // On-Demand alone would let pass (a name, a number, what stands after the value) ends it; otherwise the DOM parser has looked.
+  Builder(std::vector<Node>& nodes, simdjson::ondemand::document& document, std::string_view text, std::size_t depth_max, bool checks)
+      : nodes_(nodes), document_(document), text_(text), levels_left_(depth_max), checks_(checks) {}
 
   [[nodiscard]] bool build() {
     nodes_.emplace_back();
@@ -29,9 +33,9 @@ class Builder {
     }
     if (type == json_type::object || type == json_type::array) {
       simdjson::ondemand::value root;
-      return document_.get_value().get(root) == simdjson::SUCCESS && fill(root, 0);
+      return document_.get_value().get(root) == simdjson::SUCCESS && fill(root, 0) && (!checks_ || is_over());
     }
-    return fill_scalar_root(type);
+    return !checks_ && fill_scalar_root(type);
   }
 
   // The pointer to a member named twice, or empty.
@@ -60,10 +64,19 @@ class Builder {
     }
   }
 
+  // Nothing stands behind what was walked.
+  [[nodiscard]] bool is_over() { return document_.current_location().error() == simdjson::OUT_OF_BOUNDS; }
+
   [[nodiscard]] static std::string_view trimmed(std::string_view text) {
-    const auto first = text.find_first_not_of(" \t\r\n");
-    const auto last = text.find_last_not_of(" \t\r\n");
-    return first == std::string_view::npos ? std::string_view{} : text.substr(first, last - first + 1);
+    std::size_t first = 0;
+    std::size_t end = text.size();
+    while (first < end && is_space(text[first])) {
+      ++first;
+    }
+    while (end > first && is_space(text[end - 1])) {
+      --end;
+    }
+    return text.substr(first, end - first);
   }
 
   // The text from `start` to where the document now stands.
@@ -75,13 +88,15 @@ class Builder {
     return trimmed({start, static_cast<std::size_t>(here - start)});
   }
 
-  [[nodiscard]] bool fill(simdjson::ondemand::value value, std::uint32_t self) {
+  // By reference throughout: a copy of On-Demand's value waits for what has just been written of it.
+  [[nodiscard]] bool fill(simdjson::ondemand::value& value, std::uint32_t self) {
     json_type type{};
     if (value.type().get(type) != simdjson::SUCCESS) {
       return false;
     }
     const std::string_view token = value.raw_json_token();
-    nodes_[self].raw = trimmed(token);
+    const std::string_view raw = trimmed(token);
+    nodes_[self].raw = raw;
     if (type == json_type::object || type == json_type::array) {
       if (levels_left_ == 0) {
         return false;
@@ -91,9 +106,18 @@ class Builder {
       ++levels_left_;
       return filled;
     }
+    // What is not read out of it On-Demand passes over, and is lenient then: the next that stands there is looked at here.
+    const char behind = token.data()[token.size()];
+    if (checks_ && behind != ',' && behind != ']' && behind != '}') {
+      return false;
+    }
     switch (type) {
       case json_type::string: {
         nodes_[self].kind = NodeKind::text;
+        if (raw.size() >= 2 && raw.back() == '"' && raw.find('\\') == std::string_view::npos) {
+          nodes_[self].text = raw.substr(1, raw.size() - 2);
+          return true;
+        }
         std::string_view text;
         if (value.get_string().get(text) != simdjson::SUCCESS) {
           return false;
@@ -103,21 +127,16 @@ class Builder {
       }
       case json_type::number:
         nodes_[self].kind = NodeKind::number;
-        return true;
+        return !checks_ || is_plain_number(raw);
       case json_type::boolean:
         nodes_[self].kind = NodeKind::boolean;
-        return true;
+        return raw == "true" || raw == "false";
       case json_type::null:
         nodes_[self].kind = NodeKind::null;
-        return is_null(value);
+        return raw == "null";
       default:
         return false;
     }
-  }
-
-  [[nodiscard]] static bool is_null(simdjson::ondemand::value value) {
-    bool null = false;
-    return value.is_null().get(null) == simdjson::SUCCESS && null;
   }
 
   [[nodiscard]] std::uint32_t add(std::uint32_t self, std::uint32_t& last) {
@@ -129,7 +148,18 @@ class Builder {
     return index;
   }
 
-  [[nodiscard]] bool fill_object(simdjson::ondemand::value value, std::uint32_t self, const char* start) {
+  // As written where nothing in it is escaped: On-Demand unescapes into a buffer, a letter at a time.
+  [[nodiscard]] static bool read_key(simdjson::ondemand::field& field, std::string_view& key) {
+    const char* const start = field.key().raw();
+    const char* end = start;
+    while (*end != '"' && *end != '\\') {
+      ++end;  // the first pass of On-Demand has refused a text that is not closed
+    }
+    key = {start, static_cast<std::size_t>(end - start)};
+    return *end == '"' || field.unescaped_key().get(key) == simdjson::SUCCESS;
+  }
+
+  [[nodiscard]] bool fill_object(simdjson::ondemand::value& value, std::uint32_t self, const char* start) {
     nodes_[self].kind = NodeKind::object;
     simdjson::ondemand::object object;
     if (value.get_object().get(object) != simdjson::SUCCESS) {
@@ -137,14 +167,17 @@ class Builder {
     }
     std::uint32_t last = 0;
     for (auto field : object) {
+      if (field.error() != simdjson::SUCCESS) {
+        return false;
+      }
+      simdjson::ondemand::field&& member = std::move(field).value_unsafe();
       std::string_view key;
-      simdjson::ondemand::value inner;
-      if (field.unescaped_key().get(key) != simdjson::SUCCESS || field.value().get(inner) != simdjson::SUCCESS) {
+      if (!read_key(member, key)) {
         return false;
       }
       const std::uint32_t index = add(self, last);
       nodes_[index].key = key;
-      if (!fill(inner, index)) {
+      if (!fill(member.value(), index)) {
         return false;
       }
     }
@@ -153,7 +186,7 @@ class Builder {
     return true;
   }
 
-  [[nodiscard]] bool fill_list(simdjson::ondemand::value value, std::uint32_t self, const char* start) {
+  [[nodiscard]] bool fill_list(simdjson::ondemand::value& value, std::uint32_t self, const char* start) {
     nodes_[self].kind = NodeKind::list;
     simdjson::ondemand::array list;
     if (value.get_array().get(list) != simdjson::SUCCESS) {
@@ -161,11 +194,11 @@ class Builder {
     }
     std::uint32_t last = 0;
     for (auto element : list) {
-      simdjson::ondemand::value inner;
-      if (element.get(inner) != simdjson::SUCCESS) {
+      if (element.error() != simdjson::SUCCESS) {
         return false;
       }
       const std::uint32_t index = add(self, last);
+      simdjson::ondemand::value&& inner = std::move(element).value_unsafe();
       if (!fill(inner, index)) {
         return false;
       }
@@ -178,16 +211,35 @@ class Builder {
     if (!repeated_.empty() || nodes_[self].count < 2) {
       return;
     }
+    const auto twice = nodes_[self].count <= few_members ? twice_of_few(self) : twice_of_many(self);
+    if (twice) {
+      repeated_at_ = self;
+      repeated_ = pointer_step(*twice);
+    }
+  }
+
+  // Each with those behind it: most differ in length.
+  [[nodiscard]] std::optional<std::string_view> twice_of_few(std::uint32_t self) const {
+    for (std::uint32_t at = nodes_[self].first; at != 0; at = nodes_[at].next) {
+      const std::string_view& key = nodes_[at].key;
+      for (std::uint32_t behind = nodes_[at].next; behind != 0; behind = nodes_[behind].next) {
+        const std::string_view& other = nodes_[behind].key;
+        if (key.size() == other.size() && key == other) {
+          return key;
+        }
+      }
+    }
+    return std::nullopt;
+  }
+
+  [[nodiscard]] std::optional<std::string_view> twice_of_many(std::uint32_t self) {
     keys_.clear();
     for (std::uint32_t at = nodes_[self].first; at != 0; at = nodes_[at].next) {
       keys_.push_back(nodes_[at].key);
     }
     std::sort(keys_.begin(), keys_.end());
     const auto twice = std::adjacent_find(keys_.begin(), keys_.end());
-    if (twice != keys_.end()) {
-      repeated_at_ = self;
-      repeated_ = pointer_step(*twice);
-    }
+    return twice == keys_.end() ? std::nullopt : std::optional(*twice);
   }
 
   // The pointer from the root to the wanted node; only looked for when there is a fault to name.
@@ -207,74 +259,17 @@ class Builder {
     return false;
   }
 
+  static constexpr std::uint32_t few_members = 12;
+
   std::vector<Node>& nodes_;
   simdjson::ondemand::document& document_;
   std::string_view text_;
   std::size_t levels_left_;
+  bool checks_;
   std::string repeated_;
   std::uint32_t repeated_at_ = 0;
   std::vector<std::string_view> keys_;
 };
-
-[[nodiscard]] bool is_digit(char c) { return c >= '0' && c <= '9'; }
-
-// Where the JSON number at `at` ends, or `at` where there is none (RFC 8259, section 6).
-[[nodiscard]] std::size_t number_end(std::string_view text, std::size_t at) {
-  const auto digits = [&](std::size_t from) {
-    while (from < text.size() && is_digit(text[from])) {
-      ++from;
-    }
-    return from;
-  };
-  const std::size_t begin = at;
-  std::size_t from = at + (at < text.size() && text[at] == '-' ? 1 : 0);
-  std::size_t end = digits(from);
-  if (end == from || (text[from] == '0' && end > from + 1)) {
-    return begin;
-  }
-  if (end < text.size() && text[end] == '.') {
-    from = end + 1;
-    end = digits(from);
-    if (end == from) {
-      return begin;
-    }
-  }
-  if (end < text.size() && (text[end] == 'e' || text[end] == 'E')) {
-    from = end + 1 + (end + 1 < text.size() && (text[end + 1] == '+' || text[end + 1] == '-') ? 1 : 0);
-    end = digits(from);
-    if (end == from) {
-      return begin;
-    }
-  }
-  const bool ends = end == text.size() || std::string_view(" \t\r\n,]}:").find(text[end]) != std::string_view::npos;
-  return ends ? end : begin;
-}
-
-// Numbers are read from their digits, so one that no double holds is JSON all the same and is judged by its type. Each is
-// put as 0 with spaces behind it, in a text of the same length. `broken`: the first that is no number at all.
-[[nodiscard]] std::string plain_numbers(std::string_view text, std::optional<std::size_t>& broken) {
-  std::string out(text);
-  bool in_text = false;
-  for (std::size_t i = 0; i < out.size(); ++i) {
-    if (in_text && out[i] == '\\') {
-      ++i;  // whatever is escaped ends no text
-    } else if (in_text) {
-      in_text = out[i] != '"';
-    } else if (out[i] == '"') {
-      in_text = true;
-    } else if (out[i] == '-' || is_digit(out[i])) {
-      const std::size_t end = number_end(text, i);
-      if (end == i) {
-        broken = broken ? broken : i;
-        continue;
-      }
-      std::fill(out.begin() + static_cast<std::ptrdiff_t>(i), out.begin() + static_cast<std::ptrdiff_t>(end), ' ');
-      out[i] = '0';
-      i = end - 1;
-    }
-  }
-  return out;
-}
 
 [[nodiscard]] Fault syntax_fault(simdjson::error_code error) {
   switch (error) {
@@ -294,41 +289,19 @@ class Builder {
   }
 }
 
-// How long the character at `at` is, or 0 where no well-formed one stands (RFC 3629, section 4: no overlong form, no
-// surrogate, nothing over U+10FFFF).
-[[nodiscard]] std::size_t utf8_length(std::string_view text, std::size_t at) {
-  const auto byte = [&](std::size_t i) { return i < text.size() ? static_cast<unsigned char>(text[i]) : 0U; };
-  const unsigned lead = byte(at);
-  if (lead < 0x80) {
-    return 1;
-  }
-  if (lead < 0xC2 || lead > 0xF4) {
-    return 0;
-  }
-  const std::size_t length = lead < 0xE0 ? 2 : lead < 0xF0 ? 3 : 4;
-  const unsigned lowest = lead == 0xE0 ? 0xA0U : lead == 0xF0 ? 0x90U : 0x80U;
-  const unsigned highest = lead == 0xED ? 0x9FU : lead == 0xF4 ? 0x8FU : 0xBFU;
-  if (byte(at + 1) < lowest || byte(at + 1) > highest) {
-    return 0;
-  }
-  for (std::size_t i = at + 2; i < at + length; ++i) {
-    if (byte(i) < 0x80 || byte(i) > 0xBF) {
-      return 0;
-    }
-  }
-  return length;
-}
+struct Walk {
+  bool is_whole = false;
+  std::string repeated;  // the pointer to a member named twice, or empty
+};
 
-// The byte at which the first character begins that is none; nothing where all are.
-[[nodiscard]] std::optional<std::size_t> byte_of_broken_utf8(std::string_view text) {
-  for (std::size_t at = 0; at < text.size();) {
-    const std::size_t length = utf8_length(text, at);
-    if (length == 0) {
-      return at;
-    }
-    at += length;
+[[nodiscard]] Walk walk_text(simdjson::ondemand::parser& parser, const simdjson::padded_string& text, std::size_t depth_max, bool checks, std::vector<Node>& nodes) {
+  nodes.clear();
+  simdjson::ondemand::document walked;
+  if (parser.iterate(text).get(walked) != simdjson::SUCCESS) {
+    return {};
   }
-  return std::nullopt;
+  Builder builder(nodes, walked, {text.data(), text.size()}, depth_max, checks);
+  return builder.build() ? Walk{true, builder.repeated()} : Walk{};
 }
 
 // The byte, counted from 0, where walking the text stops making sense; nothing where the walk does not tell.
@@ -339,12 +312,47 @@ class Builder {
     return std::nullopt;
   }
   std::vector<Node> nodes;
-  Builder builder(nodes, walked, {text.data(), text.size()}, depth_max);
+  Builder builder(nodes, walked, {text.data(), text.size()}, depth_max, false);
   const char* here = nullptr;
   if (builder.build() || walked.current_location().get(here) != simdjson::SUCCESS || here < text.data() || here > text.data() + text.size()) {
     return std::nullopt;
   }
   return static_cast<std::size_t>(here - text.data());
+}
+
+// What the DOM parser has against the text. `masked`: nothing, but for numbers that it cannot hold.
+[[nodiscard]] std::optional<Fault> find_fault(const simdjson::padded_string& text, std::size_t depth_max, bool& masked) {
+  // The parser counts the outermost value as a level of its own.
+  simdjson::dom::parser whole;
+  if (whole.allocate(std::max<std::size_t>(text.size(), 64), depth_max + 1) != simdjson::SUCCESS) {
+    return Fault{"internal.memory", ""};
+  }
+  const std::string_view words(text.data(), text.size());
+  simdjson::dom::element ignored;
+  auto error = whole.parse(text).get(ignored);
+  std::optional<std::size_t> broken;
+  masked = error == simdjson::NUMBER_ERROR;
+  if (masked) {
+    const std::string plain = plain_numbers(words, broken);
+    error = broken ? error : whole.parse(plain).get(ignored);
+  }
+  if (error == simdjson::SUCCESS) {
+    return std::nullopt;
+  }
+  // Looked at first: a text that also ends too early is called unclosed by the parser.
+  const auto no_utf8 = byte_of_broken_utf8(words);
+  Fault fault = syntax_fault(no_utf8 ? simdjson::UTF8_ERROR : error);
+  if (no_utf8) {
+    broken = no_utf8;
+  } else if (error == simdjson::UNCLOSED_STRING) {
+    broken = words.size();
+  } else if (!broken && error != simdjson::NUMBER_ERROR && error != simdjson::DEPTH_ERROR) {
+    broken = byte_of_fault(text, depth_max);
+  }
+  if (broken) {
+    fault.got = "byte " + std::to_string(*broken);
+  }
+  return fault;
 }
 
 }  // namespace
@@ -399,53 +407,27 @@ const Node* Document::at_pointer(std::string_view pointer) const {
 Result<Document> parse(std::string_view text, std::size_t depth_max) {
   Document document;
   document.keep_ = std::make_unique<Document::Keep>();
-  document.keep_->text = simdjson::padded_string(text);
-  // The parser counts the outermost value as a level of its own.
-  simdjson::dom::parser whole;
-  if (whole.allocate(std::max<std::size_t>(text.size(), 64), depth_max + 1) != simdjson::SUCCESS) {
-    return Fault{"internal.memory", ""};
-  }
-  simdjson::dom::element ignored;
-  auto error = whole.parse(document.keep_->text).get(ignored);
-  std::optional<std::size_t> broken;
-  const bool masked = error == simdjson::NUMBER_ERROR;
-  if (masked) {
-    const std::string plain = plain_numbers(text, broken);
-    error = broken ? error : whole.parse(plain).get(ignored);
-  }
-  if (error != simdjson::SUCCESS) {
-    // Looked at first: a text that also ends too early is called unclosed by the parser.
-    const auto no_utf8 = byte_of_broken_utf8(text);
-    Fault fault = syntax_fault(no_utf8 ? simdjson::UTF8_ERROR : error);
-    if (no_utf8) {
-      broken = no_utf8;
-    } else if (error == simdjson::UNCLOSED_STRING) {
-      broken = text.size();
-    } else if (!broken && error != simdjson::NUMBER_ERROR && error != simdjson::DEPTH_ERROR) {
-      broken = byte_of_fault(document.keep_->text, depth_max);
-    }
-    if (broken) {
-      fault.got = "byte " + std::to_string(*broken);
-    }
-    return fault;
-  }
-  simdjson::ondemand::document walked;
-  if (document.keep_->parser.iterate(document.keep_->text).get(walked) != simdjson::SUCCESS) {
-    return Fault{"json.syntax", "", "one JSON value"};
-  }
+  Document::Keep& keep = *document.keep_;
+  keep.text = simdjson::padded_string(text);
   document.nodes_.reserve(text.size() / 12 + 4);
-  Builder builder(document.nodes_, walked, {document.keep_->text.data(), document.keep_->text.size()}, depth_max);
-  if (!builder.build()) {
-    return Fault{"json.syntax", "", "one JSON value"};
-  }
-  if (masked) {
+  Walk walk = walk_text(keep.parser, keep.text, depth_max, true, document.nodes_);
+  if (!walk.is_whole) {
+    bool masked = false;
+    if (auto fault = find_fault(keep.text, depth_max, masked)) {
+      return *fault;
+    }
+    walk = walk_text(keep.parser, keep.text, depth_max, false, document.nodes_);
+    if (!walk.is_whole) {
+      return Fault{"json.syntax", "", "one JSON value"};
+    }
     simdjson::dom::parser one;
+    simdjson::dom::element ignored;
     for (Node& node : document.nodes_) {
-      node.beyond_double = node.kind == NodeKind::number && one.parse(simdjson::padded_string(node.raw)).get(ignored) == simdjson::NUMBER_ERROR;
+      node.beyond_double = masked && node.kind == NodeKind::number && one.parse(simdjson::padded_string(node.raw)).get(ignored) == simdjson::NUMBER_ERROR;
     }
   }
-  if (!builder.repeated().empty()) {
-    return Fault{"json.duplicate_member", builder.repeated(), "each member once"};
+  if (!walk.repeated.empty()) {
+    return Fault{"json.duplicate_member", walk.repeated, "each member once"};
   }
   return document;
 }

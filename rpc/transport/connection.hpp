@@ -73,6 +73,8 @@ class Connection {
   virtual void give_way() {}
   // Sends the reply that was put off until now (Network::put_off).
   virtual void put_out() = 0;
+  // Reads on, once all replies that were put off are out.
+  virtual void read_on() = 0;
   // The program is going: say so where the protocol can, and end.
   virtual void stop() = 0;
   // Ends at once and lets go of whom it talks to; nothing of it runs any more.
@@ -119,6 +121,10 @@ struct Network {
     going_out_.swap(put_off_);
     for (const std::shared_ptr<Connection>& one : going_out_) {
       one->put_out();
+    }
+    // Not each after its own: while the others are sent, the next call of the first arrives, and need not be waited for.
+    for (const std::shared_ptr<Connection>& one : going_out_) {
+      one->read_on();
     }
     going_out_.clear();
   }

@@ -108,8 +108,9 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
     talk_.reset();
   }
 
-  void put_out() override {
-    if (phase_ == Phase::writing && !on_its_way_ && put_out_now()) {
+  void put_out() override { is_out_ = phase_ == Phase::writing && !on_its_way_ && put_out_now(); }
+  void read_on() override {
+    if (std::exchange(is_out_, false) && phase_ == Phase::idle) {
       go_on();
     }
   }
@@ -437,6 +438,7 @@ class HttpConnection final : public Connection, public std::enable_shared_from_t
   bool gives_way_ = false;
   bool asked_ = false;  // a whole request came
   bool reading_ = false;
+  bool is_out_ = false;      // the reply that was put off, and it may read on
   bool on_its_way_ = false;  // of what is written, the kernel has taken a part
 };
 

@@ -80,10 +80,12 @@ class SocketConnection final : public Connection, public std::enable_shared_from
   }
 
   void put_out() override {
+    is_put_off_ = false;
     if (!out_.empty()) {
       write();
     }
   }
+  void read_on() override { go_on(); }
 
  private:
   void read() {
@@ -147,7 +149,7 @@ class SocketConnection final : public Connection, public std::enable_shared_from
   }
 
   void go_on() {
-    if (ended_ || writing_) {
+    if (ended_ || writing_ || is_put_off_) {
       return;
     }
     if (!frames_.holds_more()) {
@@ -168,6 +170,7 @@ class SocketConnection final : public Connection, public std::enable_shared_from
     const SocketReply reply = talk_->message(text);
     if (reply.text && reply.close == 0 && !writing_ && !ended_ && !said_goodbye_ && network_.others_ask(this)) {
       add_frame(out_, SocketOpcode::text, *reply.text);
+      is_put_off_ = true;
       network_.put_off(shared_from_this());
     } else {
       say(reply);
@@ -305,6 +308,7 @@ class SocketConnection final : public Connection, public std::enable_shared_from
   std::size_t refused_in_a_row_ = 0;
   bool open_ = false;
   bool reading_ = false;
+  bool is_put_off_ = false;  // a reply: `read_on` comes
   bool writing_ = false;
   bool asked_for_life_ = false;
   bool said_goodbye_ = false;

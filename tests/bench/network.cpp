@@ -6,11 +6,9 @@
 // session is told after the reply. Every figure is the median of the rounds' medians; p99/p50 is of all calls.
 #include "core/reference/edition.hpp"
 #include "tests/bench/echo.hpp"
+#include "tests/bench/few_findings.hpp"
 #include "tests/bench/recording.hpp"
 #include "tests/bench/served.hpp"
-
-#include <fstream>
-#include <iterator>
 
 namespace limbledger::bench {
 
@@ -19,7 +17,6 @@ namespace {
 constexpr int rounds = 15;
 constexpr std::size_t calls_a_round = 2000;
 constexpr std::size_t assessments_a_round = 200;
-constexpr std::size_t findings_assessed = 12;
 constexpr int exams_recorded = 12;
 
 struct Nothing {};
@@ -40,29 +37,6 @@ std::vector<service::Method> whole_table() {
   std::vector<service::Method> table(own_rows.begin(), own_rows.end());
   table.insert(table.end(), service::methods().begin(), service::methods().end());
   return table;
-}
-
-// The fullest of the invented exams, cut to its first findings.
-std::string assess_params() {
-  std::ifstream file(std::string(LIMBLEDGER_SOURCE_DIR) + "/tests/unit/report/exams/football.json");
-  const std::string text{std::istreambuf_iterator<char>(file), {}};
-  const auto document = need(wire::parse(text), "the exam");
-  std::string out;
-  for (std::uint32_t index = document.root().first; index != 0; index = document.at(index).next) {
-    const wire::Node& member = document.at(index);
-    std::string value(member.raw);
-    if (member.key == "findings") {
-      value.clear();
-      std::uint32_t at = member.first;
-      for (std::size_t i = 0; i < findings_assessed && at != 0; ++i, at = document.at(at).next) {
-        value += (value.empty() ? "" : ",") + std::string(document.at(at).raw);
-      }
-      value = "[" + value + "]";
-    }
-    out += (out.empty() ? "" : ",") + wire::quoted(member.key) + ":" + value;
-  }
-  std::replace(out.begin(), out.end(), '\n', ' ');
-  return R"({"document":{)" + out + "}}";
 }
 
 struct Timed {

@@ -63,11 +63,14 @@ class NodeProgram {
     }
     return line;
   }
-  [[nodiscard]] std::string ask(const std::string& line) {
+  void tell(const std::string& line) {
     const std::string whole = line + "\n";
     if (::write(to_, whole.data(), whole.size()) != static_cast<ssize_t>(whole.size())) {
       fail("a script of Node takes nothing");
     }
+  }
+  [[nodiscard]] std::string ask(const std::string& line) {
+    tell(line);
     return next_line();
   }
 
