@@ -2253,7 +2253,7 @@ export interface LetterReply {
 }
 export interface ListedLoop {
   /**
-   * urgent_without_outcome: what was done about an alert of class now, or why nothing was, is recorded (action, reason), and not what became of the person; it goes with outcome.record (but not with not_arrived), an answered referral or a later visit
+   * urgent_without_outcome: what was done about an alert of class now, or why nothing was, is recorded (action, reason), and not what became of the person; it goes with outcome.record (but not with not_arrived), an answered referral or a later visit (not with an exam that was opened alone)
    */
   loop: LoopWord;
   exam: Id;

@@ -62,7 +62,7 @@ void add_alerts(const Visit& visit, LoopKind loop, std::vector<OpenLoop>& out) {
   const std::vector<model::OutcomeTold> outcomes = exam.outcomes.value_or(std::vector<model::OutcomeTold>{});
   const bool told = !outcomes.empty() && outcomes.back().found.kind != model::LaterKind::not_arrived;
   return answered || told ||
-         std::any_of(later.begin(), later.end(), [](const Visit& other) { return !is_void(*other.exam); });
+         std::any_of(later.begin(), later.end(), [](const Visit& other) { return !is_void(*other.exam) && !other.is_blank; });
 }
 
 void add_untold(const Visit& visit, std::span<const Visit> later, std::vector<OpenLoop>& out) {

@@ -28,6 +28,7 @@ BOOST_DESCRIBE_STRUCT(OpenLoop, (), (loop, exam, alert, side, plan_item, by))
 struct Visit {
   const model::Exam* exam = nullptr;
   std::span<const Alert> alerts{};  // as judged today
+  bool is_blank = false;            // opened alone: nothing says that the person was seen
 };
 
 // Of one person, oldest visit first; in this order: by visit, then as the kinds stand above. Withdrawn exams count for nothing.

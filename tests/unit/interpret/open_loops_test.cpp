@@ -147,6 +147,7 @@ TEST_CASE("C14: whoever was sent with an urgent sign is asked after until an out
 
   model::Exam again = visit(2);
   CHECK(left({{&again, {}}}).empty());
+  CHECK(left({{&again, {}, true}}) == "urgent_without_outcome");  // opened alone
   again.state = model::ExamState::withdrawn;
   CHECK(left({{&again, {}}}) == "urgent_without_outcome");
   plan(exam, model::PlanKind::referral, "2026-12-08", model::Became::sent);

@@ -58,6 +58,11 @@ namespace {
   return std::any_of(marks.begin(), marks.end(), [](const model::EntryMark& one) { return one.mark.text == "withdrawal_unseen"; });
 }
 
+// Opened, and nobody has found, concluded or signed anything in it.
+[[nodiscard]] bool is_blank(const ledger::ListedExam& row, const model::Exam& exam) {
+  return row.state == model::ExamState::open && row.findings.steps == 0 && !exam.impression;
+}
+
 // Of all lines of an exam that disagree; how many of them nobody was asked about stays in the queue.
 [[nodiscard]] Result<std::vector<ToldPutOff>> put_off_of(Context& context, const ledger::ListedExam& listed, const model::PartialDate& as_of, const report::Words* words) {
   std::vector<Queued> queue;
@@ -100,8 +105,8 @@ using VisitRows = std::vector<ledger::ListedExam>;
     judged.push_back(std::move(*one));
   }
   std::vector<interpret::Visit> visits;
-  for (const JudgedVisit& one : judged) {
-    visits.push_back({&one.exam, one.alerts});
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    visits.push_back({&judged[i].exam, judged[i].alerts, is_blank(rows[i], judged[i].exam)});
   }
   const auto row_of = [&](const std::optional<model::ExamId>& exam) {
     return static_cast<std::size_t>(std::find_if(rows.begin(), rows.end(), [&](const ledger::ListedExam& row) { return row.exam == exam; }) - rows.begin());
@@ -143,7 +148,10 @@ using VisitRows = std::vector<ledger::ListedExam>;
     }
     add(std::move(loop), alert);
   }
-  const bool alone = std::all_of(rows.begin(), rows.end(), [](const ledger::ListedExam& row) { return row.state == model::ExamState::withdrawn; });
+  bool alone = true;
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    alone = alone && (rows[i].state == model::ExamState::withdrawn || is_blank(rows[i], judged[i].exam));
+  }
   for (std::size_t i = 0; i < rows.size(); ++i) {
     const ledger::ListedExam& row = rows[i];
     const auto day = when_done(row).day;

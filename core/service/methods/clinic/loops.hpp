@@ -42,7 +42,7 @@ struct ListedLoop {
   std::optional<wire::Remark> reason = std::nullopt;  // or why nothing was
 };
 BOOST_DESCRIBE_STRUCT(ListedLoop, (), (loop, exam, examined_on, alert, side, urgency, plan_item, plan, by, text, put_off, action, reason))
-constexpr auto notes(const ListedLoop*) { return std::array{wire::Note{"loop", "urgent_without_outcome: what was done about an alert of class now, or why nothing was, is recorded (action, reason), and not what became of the person; it goes with outcome.record (but not with not_arrived), an answered referral or a later visit"},
+constexpr auto notes(const ListedLoop*) { return std::array{wire::Note{"loop", "urgent_without_outcome: what was done about an alert of class now, or why nothing was, is recorded (action, reason), and not what became of the person; it goes with outcome.record (but not with not_arrived), an answered referral or a later visit (not with an exam that was opened alone)"},
                                                      wire::Note{"put_off", "of what disagrees: who was asked, and when to look again; other lines of the exam may wait for nobody"}}; }
 struct OpenPerson {
   ListedPerson person;

@@ -80,6 +80,9 @@ TEST_CASE("an exam with a warning that nobody answered is withdrawn after a ques
   const auto tell = [&](const std::string& kind) { visit.write("outcome.record", R"("found":{"kind":")" + kind + R"(","text":"by telephone"})"); };
   tell("not_arrived");
   CHECK(at(loops(), "/people/0/loops/0/loop") == "urgent_without_outcome");
+  // Another exam that was opened alone tells nothing of the person.
+  visit.ok("exam.open", R"({"person":")" + visit.person + R"(","complaint":"acute_knee","side":"left","setting":"outreach","offset_min":180,)" + visit.request() + "}");
+  CHECK(at(loops(), "/people/0/loops/0/loop") == "urgent_without_outcome");
   visit.asks_back("exam.withdraw", R"("reason":"begun twice")");
   tell("arrived");
   CHECK(at(loops(), "/people/0/loops/0/loop") != "urgent_without_outcome");

@@ -210,7 +210,11 @@ TEST_CASE("who wrote into the only exam of a person that was withdrawn is not lo
   CHECK(loops().find("in_conflict") == std::string::npos);
   CHECK(loops().find("withdrawn_alone") != std::string::npos);
   CHECK(holds(at(loops(), "/text"), "Kofi Invented"));
-  const std::string other = at(visit.ok("exam.open", R"({"person":")" + visit.person + R"(","complaint":"acute_knee","side":"left","setting":"outreach","offset_min":180,)" + visit.request() + "}"), "/exam/exam");
+  const std::string again = visit.ok("exam.open", R"({"person":")" + visit.person + R"(","complaint":"acute_knee","side":"left","setting":"outreach","offset_min":180,)" + visit.request() + "}");
+  const std::string other = at(again, "/exam/exam");
+  CHECK(loops().find("withdrawn_alone") != std::string::npos);  // opened alone: nobody has been seen in it
+  visit.ok("finding.record", R"({"exam":")" + other + R"(","findings":[{"item":"history.pop","side":"left","value":{"kind":"answer","answer":"no"}}],"seen":[")" +
+                                 at(again, "/revision/0") + "\"]," + visit.request() + "}");
   CHECK(loops().find("withdrawn_alone") == std::string::npos);
   // A line that is still open names it.
   visit.elsewhere("finding", flexion_elsewhere("right", 95));
