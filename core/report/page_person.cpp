@@ -28,6 +28,10 @@ using model::Side;
   if (consent.capacity) {
     parts.push_back(view.say("consent.capacity", {{"capacity", enum_word(view.words, "capacity", *consent.capacity), false, true}}));
   }
+  // Nothing can be consented to anew under a signature; who takes it back is in an addendum.
+  if (view.exam.addenda && !view.exam.addenda->empty()) {
+    parts.push_back(view.say("consent.as_signed"));
+  }
   return joined(parts, " ");
 }
 

@@ -278,6 +278,7 @@ msg-consent-care_and_film = Care of the person, and the film, go on
 msg-consent-care_and_transfer = Care and transfer of the person go on
 msg-consent-care_and_referral = Care and referral of the person go on
 msg-consent-line = Consent. Examine: { $examine }. Record: { $record }. Send: { $send }.
+msg-consent-as_signed = As it stood at the signature: an addendum below may say that it was withdrawn.
 msg-consent-not_asked = not asked
 msg-consent-by = By { $by }.
 msg-consent-given_by = Consent by { $by }.

@@ -63,6 +63,14 @@ constexpr std::string_view mark = "an ADDENDUM of 2026-11-24 has: 118°";
 
 }  // namespace
 
+TEST_CASE("consent as it was signed says that what was added since may have withdrawn it, on the note") {
+  const std::string words = "As it stood at the signature: an addendum below may say that it was withdrawn.";
+  Printer stiff = corrected();
+  CHECK(on_one_line(note_after(stiff)).find(words) != std::string::npos);
+  stiff.exam.addenda.reset();
+  CHECK(on_one_line(note_after(stiff)).find(words) == std::string::npos);
+}
+
 TEST_CASE("what an addendum has otherwise stands on the note beside every value that was signed, at its head, and where it was judged") {
   const std::string page = note_after(corrected());
   CHECK(has(head(page), "AFTER THE SIGNATURE: 2 addenda were written, the last on 2026-11-24; one is a CORRECTION. Read \"Added after the signature\""));
