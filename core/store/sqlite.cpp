@@ -163,6 +163,8 @@ Result<std::unique_ptr<SqliteStore>> SqliteStore::open(const std::string& path, 
   return std::unique_ptr<SqliteStore>(new SqliteStore(std::move(database)));
 }
 
+void SqliteStore::count_no_memory() { static_cast<void>(sqlite3_config(SQLITE_CONFIG_MEMSTATUS, 0)); }
+
 const model::ClinicId& SqliteStore::clinic() const { return database_->clinic; }
 
 Result<void> SqliteStore::append(std::span<const Row> rows, std::span<const Head> heads, const ledger::Meta& meta) {

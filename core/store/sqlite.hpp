@@ -36,6 +36,10 @@ class SqliteStore final : public ledger::LogStore {
   [[nodiscard]] static Result<std::unique_ptr<SqliteStore>> open(const std::string& path, const SqliteOptions& options);
   ~SqliteStore() override;
 
+  // For a program, before anything of SQLite runs in it: SQLite does not count its memory then, which takes a lock at every allocation.
+  // It holds for the whole process, so who only links the library decides for itself.
+  static void count_no_memory();
+
   [[nodiscard]] const model::ClinicId& clinic() const;
 
   [[nodiscard]] Result<void> append(std::span<const ledger::Row> rows, std::span<const ledger::Head> heads,

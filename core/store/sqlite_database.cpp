@@ -91,9 +91,6 @@ Result<std::string> SqliteStore::Database::words(const std::string& sql) {
 }
 
 Result<void> SqliteStore::Database::open(const std::string& path, const SqliteOptions& options) {
-  // Nobody asks SQLite how much memory it holds, and counting it takes a lock at every allocation. Where it has begun already, it stays.
-  static const int uncounted = sqlite3_config(SQLITE_CONFIG_MEMSTATUS, 0);
-  static_cast<void>(uncounted);
   const bool create = options.clinic.has_value() && !options.read_only && !options.frozen;
   const int code = options.frozen ? open_frozen(path)
                                   : sqlite3_open_v2(path.c_str(), &handle,

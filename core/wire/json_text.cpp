@@ -85,8 +85,8 @@ std::string plain_numbers(std::string_view text, std::optional<std::size_t>& bro
     } else if (out[i] == '-' || is_digit(out[i])) {
       const std::size_t end = number_end(text, i);
       if (end == i) {
-        broken = broken ? broken : i;
-        continue;
+        broken = i;  // looked at no further: what follows may be a million digits more
+        return out;
       }
       std::fill(out.begin() + static_cast<std::ptrdiff_t>(i), out.begin() + static_cast<std::ptrdiff_t>(end), ' ');
       out[i] = '0';

@@ -18,7 +18,8 @@ namespace limbledger::wire {
 [[nodiscard]] bool is_plain_number(std::string_view token);
 
 // Numbers are read from their digits, so one that no double holds is JSON all the same and is judged by its type. Each is
-// put as 0 with spaces behind it, in a text of the same length. `broken`: the first that is no number at all.
+// put as 0 with spaces behind it, in a text of the same length. `broken`: the first that is no number at all, where it
+// ends.
 [[nodiscard]] std::string plain_numbers(std::string_view text, std::optional<std::size_t>& broken);
 
 // The byte at which the first character begins that is none; nothing where all are.

@@ -114,7 +114,7 @@ class Builder {
     switch (type) {
       case json_type::string: {
         nodes_[self].kind = NodeKind::text;
-        if (raw.size() >= 2 && raw.back() == '"' && raw.find('\\') == std::string_view::npos) {
+        if (checks_ && raw.size() >= 2 && raw.back() == '"' && raw.find('\\') == std::string_view::npos) {
           nodes_[self].text = raw.substr(1, raw.size() - 2);
           return true;
         }
@@ -218,18 +218,19 @@ class Builder {
     }
   }
 
-  // Each with those behind it: most differ in length.
+  // The smallest of those, as of many. Each with those behind it: most differ in length.
   [[nodiscard]] std::optional<std::string_view> twice_of_few(std::uint32_t self) const {
+    std::optional<std::string_view> smallest;
     for (std::uint32_t at = nodes_[self].first; at != 0; at = nodes_[at].next) {
       const std::string_view& key = nodes_[at].key;
       for (std::uint32_t behind = nodes_[at].next; behind != 0; behind = nodes_[behind].next) {
         const std::string_view& other = nodes_[behind].key;
         if (key.size() == other.size() && key == other) {
-          return key;
+          smallest = smallest ? std::min(*smallest, key) : key;
         }
       }
     }
-    return std::nullopt;
+    return smallest;
   }
 
   [[nodiscard]] std::optional<std::string_view> twice_of_many(std::uint32_t self) {

@@ -1,3 +1,4 @@
+#include "core/store/sqlite.hpp"
 #include "rpc/program/commands.hpp"
 
 #include <csignal>
@@ -72,6 +73,7 @@ void keep_to_ourselves() {
 int main(int count, char** words) {
   using namespace limbledger::rpc;
   keep_to_ourselves();
+  limbledger::store::SqliteStore::count_no_memory();
   int code = 0;
   try {
     const auto options = read_options(count, words, code);

@@ -90,8 +90,8 @@ class TlsCaller {
   [[nodiscard]] const TlsKey& key() const;
   [[nodiscard]] const TlsShared& shared() const;
   // Absent with `why` where no whole answer came; the connection is of no use then. `meanwhile` is done once the call is on its way,
-  // before its answer is waited for.
-  [[nodiscard]] std::optional<TlsReply> post(std::string_view target, std::span<const std::uint8_t> body, std::string& why, const std::function<void()>& meanwhile = {});
+  // before its answer is waited for; false, and nobody waits.
+  [[nodiscard]] std::optional<TlsReply> post(std::string_view target, std::span<const std::uint8_t> body, std::string& why, const std::function<bool()>& meanwhile = {});
 
  private:
   struct Inside;

@@ -124,7 +124,7 @@ std::unique_ptr<TlsCaller> TlsCaller::connect(const std::string& host, std::uint
 const TlsKey& TlsCaller::key() const { return inside_->key; }
 const TlsShared& TlsCaller::shared() const { return inside_->shared; }
 
-std::optional<TlsReply> TlsCaller::post(std::string_view target, std::span<const std::uint8_t> body, std::string& why, const std::function<void()>& meanwhile) {
+std::optional<TlsReply> TlsCaller::post(std::string_view target, std::span<const std::uint8_t> body, std::string& why, const std::function<bool()>& meanwhile) {
   Inside& in = *inside_;
   http::request<TlsBody> request;
   request.version(11);
@@ -139,8 +139,8 @@ std::optional<TlsReply> TlsCaller::post(std::string_view target, std::span<const
   if (!in.finish(done, in.limits.message_ms, why)) {
     return std::nullopt;
   }
-  if (meanwhile) {
-    meanwhile();
+  if (meanwhile && !meanwhile()) {
+    return std::nullopt;
   }
   http::response_parser<TlsBody> parser;
   parser.header_limit(static_cast<std::uint32_t>(in.limits.head_bytes));

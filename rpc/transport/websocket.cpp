@@ -155,7 +155,13 @@ class SocketConnection final : public Connection, public std::enable_shared_from
     if (!frames_.holds_more()) {
       return read();
     }
-    asio::post(socket_.get_executor(), [self = shared_from_this()] { self->go(); });
+    // Once: a reply that was put off may have gone out, and been followed by reading, within the call that put it off.
+    if (!std::exchange(is_posted_, true)) {
+      asio::post(socket_.get_executor(), [self = shared_from_this()] {
+        self->is_posted_ = false;
+        self->go();
+      });
+    }
   }
 
   void answer(std::string_view text) {
@@ -309,6 +315,7 @@ class SocketConnection final : public Connection, public std::enable_shared_from
   bool open_ = false;
   bool reading_ = false;
   bool is_put_off_ = false;  // a reply: `read_on` comes
+  bool is_posted_ = false;   // `go`
   bool writing_ = false;
   bool asked_for_life_ = false;
   bool said_goodbye_ = false;

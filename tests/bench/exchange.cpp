@@ -256,4 +256,7 @@ int run() {
 
 }  // namespace limbledger::bench
 
-int main() { return limbledger::bench::run(); }
+int main() {
+  limbledger::store::SqliteStore::count_no_memory();  // as the program does
+  return limbledger::bench::run();
+}

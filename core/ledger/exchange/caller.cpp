@@ -205,6 +205,12 @@ Result<void> Caller::add_introduction(Hello& hello) {
 }
 
 bool Caller::shows_more(std::string_view code) {
+  // What was given ahead is refused: what can be had comes first, and the last TAKE meets the same.
+  if (waiting_for_answer_ && step_ == Step::ask && message_kind(*waiting_for_answer_) == MessageKind::take) {
+    waiting_for_answer_.reset();
+    gives_ahead_ = false;
+    return true;
+  }
   const bool again = waiting_for_answer_ && step_ == Step::hello && !shows_all_ && code == "replica.unknown";
   waiting_for_answer_.reset();
   if (again) {

@@ -41,8 +41,8 @@ class Caller {
   // can go without them. `take_in` takes them while that call is under way; where nothing goes before them, `next` does. Fault as `receive`.
   [[nodiscard]] Result<void> put_aside(Bytes answer);
   [[nodiscard]] Result<void> take_in();
-  // It was refused instead. True: there is more that this side can show of itself, and `next` gives the call with it. Whom it was once
-  // introduced to may have been put back to an older copy, or it was another. False: the exchange is over.
+  // It was refused instead. True: `next` gives another call. There is more that this side can show of itself (whom it was once introduced
+  // to may have been put back to an older copy, or it was another), or something was given ahead. False: the exchange is over.
   [[nodiscard]] bool shows_more(std::string_view code);
 
   [[nodiscard]] const Exchanged& exchanged() const { return out_; }

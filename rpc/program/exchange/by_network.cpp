@@ -51,13 +51,10 @@ class OneConnection {
         out_.is_over = true;
         return true;
       }
-      bool is_taken = true;
-      auto reply = caller_.post(exchange_target, *message, out_.why, [&] { is_taken = turn([this] { return calling_->take_in(); }); });
-      if (!is_taken) {
-        return true;
-      }
+      auto reply = caller_.post(exchange_target, *message, out_.why, [this] { return take_in(); });
+      // Also where the call never got out: a line that brings and does not carry must not bring the same for ever.
       if (!reply) {
-        return false;
+        return !take_in();
       }
       if (reply->status != 200) {
         const wire::Fault fault = refusal_in(reply->body, reply->status);
@@ -78,8 +75,12 @@ class OneConnection {
         return true;
       }
     }
+    static_cast<void>(take_in());
     return true;
   }
+
+  // False: it was refused here, or nothing is answered any more; the exchange is over.
+  [[nodiscard]] bool take_in() { return is_taking_ = is_taking_ && turn([this] { return calling_->take_in(); }); }
 
   [[nodiscard]] Result<void> next(std::optional<ledger::Bytes>& message) {
     auto made = calling_->next();
@@ -113,6 +114,7 @@ class OneConnection {
   service::ExchangeDoor& door_;
   service::ExchangeState before_;
   std::unique_ptr<service::Calling> calling_;
+  bool is_taking_ = true;
 };
 
 }  // namespace

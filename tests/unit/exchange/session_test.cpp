@@ -338,6 +338,39 @@ TEST_CASE("both sides work at once: of the own chain what is on the disk goes be
   CHECK(tablet.held_at(hub) == tablet.own_seq());
 }
 
+TEST_CASE("a hub that takes nothing, as with a full disk, still gives all of it: what was given ahead is refused, and asking goes on") {
+  Device hub(1);
+  Device tablet(2);
+  hub.enrol({&tablet});
+  REQUIRE(exchange(tablet, hub).has_value());
+  hub.write_some(52, 2300);
+  tablet.write_some(51, 3);
+  Caller caller(tablet.member(), exporter_of(7), 1000);
+  Answerer answerer(hub.member(), exporter_of(7), 1000);
+  int refused = 0;
+  bool is_over = false;
+  while (!is_over) {
+    const auto message = caller.next();
+    REQUIRE(message.has_value());
+    REQUIRE(message->has_value());
+    if (message_kind(**message) == MessageKind::take) {
+      ++refused;
+      is_over = !caller.shows_more("ledger.read_only");
+      REQUIRE(caller.take_in().has_value());
+      continue;
+    }
+    REQUIRE(caller.take_in().has_value());
+    REQUIRE(caller.put_aside(*answerer.answer(**message)).has_value());
+  }
+  CHECK(refused == 2);  // ahead, and the last
+  CHECK(caller.exchanged().taken.entries >= 2300);
+  tablet.catch_up();
+  const auto theirs = leaves_of(hub.store());
+  for (const Place& leaf : *theirs) {
+    CHECK(*holds(tablet.store(), have_row(leaf)) == true);
+  }
+}
+
 TEST_CASE("entries that do not hold are refused when they are taken, and nothing is asked or given after that") {
   Device hub(1);
   Device tablet(2);

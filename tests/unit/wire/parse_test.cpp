@@ -152,6 +152,22 @@ TEST_CASE("broken values are refused with their code wherever they stand, never 
     REQUIRE_FALSE(parsed.has_value());
     CHECK(parsed.error().faults.front().code == "json.syntax");
   }
+  // A megabyte of digits that are no number is looked at once, not once a digit.
+  for (const std::string& digits : {std::string(1'000'000, '0'), std::string(1'000'000, '1') + "x", std::string(1'000'000, '1') + ".x"}) {
+    const auto long_one = limbledger::wire::parse("[" + digits + "]");
+    REQUIRE_FALSE(long_one.has_value());
+    CHECK(long_one.error().faults.front().code == "json.syntax");
+    CHECK(long_one.error().faults.front().got == "byte 1");
+  }
+  // The byte where it stops making sense is that behind the value.
+  for (const auto& [slip, byte] : {std::pair{R"(["id":7])", "byte 5"}, std::pair{R"(["a":false])", "byte 4"}, std::pair{R"({"a":["b":1]})", "byte 9"},
+                                   std::pair{R"({"k":"a":true})", "byte 8"}}) {
+    CHECK(limbledger::wire::parse(slip).error().faults.front().got == byte);
+  }
+  // Of two members that stand twice the smaller is named, of few members and of many.
+  const std::string twice = R"("b":1,"b":1,"a":1,"a":1)";
+  CHECK(limbledger::wire::parse("{" + twice + "}").error().faults.front().path == "/a");
+  CHECK(limbledger::wire::parse("{" + twice + R"(,"c":1,"d":1,"e":1,"f":1,"g":1,"h":1,"i":1,"j":1,"k":1,"l":1})").error().faults.front().path == "/a");
   // n_structure_100000_opening_arrays: broken and deep at once.
   for (const char open : {'[', '{'}) {
     const auto deep = limbledger::wire::parse(std::string(100000, open));
