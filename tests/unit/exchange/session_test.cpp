@@ -318,7 +318,8 @@ TEST_CASE("both sides work at once: of the own chain what is on the disk goes be
     const auto answer = answerer.answer(**message);
     REQUIRE(answer.has_value());
     if (asked == MessageKind::ask) {
-      for (const Run& run : Runs::from_bytes(*answer, MessageKind::runs)->runs) {
+      const auto brought = Runs::from_bytes(*answer, MessageKind::runs);
+      for (const Run& run : brought->runs) {
         CHECK_FALSE(hub_disk.is_chain_behind(run.replica));
       }
     }
