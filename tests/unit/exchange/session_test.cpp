@@ -248,26 +248,46 @@ class Waited final : public LogStore {
   bool is_put_off_ = false;
 };
 
+// A tablet and a hub that have three messages for each other, every run one of its own.
+struct ThreePartsEachWay {
+  Device hub{1};
+  Device tablet{2};
+  Device other{3};
+  Waited hub_disk{hub.store()};
+  Waited tablet_disk{tablet.store()};
+  Caller caller{{tablet_disk, tablet.world(), the_clinic(), tablet.key()}, exporter_of(7), 1000};
+  Answerer answerer{{hub_disk, hub.world(), the_clinic(), hub.key()}, exporter_of(7), 1000};
+
+  ThreePartsEachWay() {
+    hub.enrol({&tablet, &other});
+    other.write_some(52, 2300);
+    REQUIRE(exchange(other, hub).has_value());
+    tablet.write_some(51, 2300);
+  }
+  // After the exchange.
+  void check_the_same() {
+    CHECK_FALSE(hub_disk.is_behind);
+    CHECK_FALSE(tablet_disk.is_behind);
+    hub.catch_up();
+    tablet.catch_up();
+    CHECK(tablet.have() == hub.have());
+    CHECK(tablet.held_at(hub) == tablet.own_seq());
+  }
+};
+
 }  // namespace
 
 TEST_CASE("what came waits for the disk once, and before anything is given, receipted or said to be held") {
-  Device hub(1);
-  Device tablet(2);
-  Device other(3);
-  hub.enrol({&tablet, &other});
-  other.write_some(52, 2300);
-  REQUIRE(exchange(other, hub).has_value());
-  tablet.write_some(51, 2300);
-  Waited hub_disk(hub.store());
-  Waited tablet_disk(tablet.store());
-  Caller caller({tablet_disk, tablet.world(), the_clinic(), tablet.key()}, exporter_of(7), 1000);
-  Answerer answerer({hub_disk, hub.world(), the_clinic(), hub.key()}, exporter_of(7), 1000);
+  ThreePartsEachWay both;
+  Caller& caller = both.caller;
+  const Waited& hub_disk = both.hub_disk;
+  const Waited& tablet_disk = both.tablet_disk;
   int left_waiting = 0;
   int receipts = 0;
   for (auto message = caller.next(); message && *message; message = caller.next()) {
     const auto asked = message_kind(**message);
     CHECK((asked == MessageKind::ask || !tablet_disk.is_behind));
-    const auto answer = answerer.answer(**message);
+    const auto answer = both.answerer.answer(**message);
     REQUIRE(answer.has_value());
     const bool promises = message_kind(*answer) != MessageKind::receipt || answer->size() > 17;
     CHECK((!promises || !hub_disk.is_behind));
@@ -275,28 +295,16 @@ TEST_CASE("what came waits for the disk once, and before anything is given, rece
     REQUIRE(caller.receive(*answer).has_value());
     left_waiting += (hub_disk.is_behind ? 1 : 0) + (tablet_disk.is_behind ? 1 : 0);
   }
-  CHECK_FALSE(hub_disk.is_behind);
-  CHECK_FALSE(tablet_disk.is_behind);
   CHECK(receipts == 1);
   CHECK(left_waiting >= 4);  // of three parts each way all but the last
-  hub.catch_up();
-  tablet.catch_up();
-  CHECK(tablet.have() == hub.have());
-  CHECK(tablet.held_at(hub) == tablet.own_seq());
+  both.check_the_same();
 }
 
 TEST_CASE("both sides work at once: of the own chain what is on the disk goes before what came is taken, and both hold the same at the end") {
-  Device hub(1);
-  Device tablet(2);
-  Device other(3);
-  hub.enrol({&tablet, &other});
-  other.write_some(52, 2300);
-  REQUIRE(exchange(other, hub).has_value());
-  tablet.write_some(51, 2300);
-  Waited hub_disk(hub.store());
-  Waited tablet_disk(tablet.store());
-  Caller caller({tablet_disk, tablet.world(), the_clinic(), tablet.key()}, exporter_of(7), 1000);
-  Answerer answerer({hub_disk, hub.world(), the_clinic(), hub.key()}, exporter_of(7), 1000);
+  ThreePartsEachWay both;
+  Caller& caller = both.caller;
+  const Waited& hub_disk = both.hub_disk;
+  const Waited& tablet_disk = both.tablet_disk;
   std::optional<std::uint64_t> taken_then;  // entries, when an answer was put aside
   int given_before_taken = 0;
   int given_beside_what_waits = 0;
@@ -308,14 +316,14 @@ TEST_CASE("both sides work at once: of the own chain what is on the disk goes be
       const bool is_ahead = taken_then == caller.exchanged().taken.entries;
       for (const Run& run : given->runs) {
         CHECK_FALSE(tablet_disk.is_chain_behind(run.replica));
-        CHECK((!is_ahead || run.replica == tablet.replica()));
+        CHECK((!is_ahead || run.replica == both.tablet.replica()));
       }
       CHECK((!is_ahead || !given->mark));
       given_before_taken += is_ahead ? 1 : 0;
       given_beside_what_waits += tablet_disk.is_behind ? 1 : 0;
     }
     REQUIRE(caller.take_in().has_value());
-    const auto answer = answerer.answer(**message);
+    const auto answer = both.answerer.answer(**message);
     REQUIRE(answer.has_value());
     if (asked == MessageKind::ask) {
       const auto brought = Runs::from_bytes(*answer, MessageKind::runs);
@@ -330,13 +338,8 @@ TEST_CASE("both sides work at once: of the own chain what is on the disk goes be
   }
   CHECK(given_before_taken == 3);        // its three parts
   CHECK(given_beside_what_waits >= 1);   // nobody waited for the disk in the middle
-  CHECK_FALSE(hub_disk.is_behind);
-  CHECK_FALSE(tablet_disk.is_behind);
   CHECK(caller.exchanged().is_same);
-  hub.catch_up();
-  tablet.catch_up();
-  CHECK(tablet.have() == hub.have());
-  CHECK(tablet.held_at(hub) == tablet.own_seq());
+  both.check_the_same();
 }
 
 TEST_CASE("a hub that takes nothing, as with a full disk, still gives all of it: what was given ahead is refused, and asking goes on") {
