@@ -1,9 +1,10 @@
 // Two replicas of a clinic with 10,000 records, half of them written on each, brought together by one exchange: messages in process, as
 // the peers have theirs; the hub on a thread of its own, as it is a machine of its own, so that it works while the tablet does. Beside it
-// the same with each waiting for the other, on one thread. Timed until both stores have flushed all of it and the tablet has the hub's receipt for everything it wrote:
-// both may be locked so far, as a hub is. What it takes besides until both logs have opened what came is printed beside it, since
-// Automerge and Yjs hand over what can be read at once. Peers, in turns in the same run (tests/bench/node): PouchDB over LevelDB,
-// Automerge at its best batching, Yjs; none of them seals, signs or waits for the disk, and the last two work in memory.
+// the same with each waiting for the other, on one thread. Timed until both stores have flushed all of it and the tablet has the hub's
+// receipt for everything it wrote: both may be locked so far, as a hub is. What it takes besides until both logs have opened what came is
+// printed beside it, since Automerge and Yjs hand over what can be read at once. Peers, in turns in the same run (tests/bench/node):
+// PouchDB over LevelDB, Automerge at its best batching, Yjs; none of them seals, signs or waits for the disk, and the last two work in
+// memory.
 #include "core/ledger/exchange/session.hpp"
 #include "core/ledger/trust/enrol.hpp"
 #include "tests/bench/bench.hpp"

@@ -1,8 +1,8 @@
 // Eight clients that each ask, wait for the answer and ask again: our network side against the npm package jayson, a JSON-RPC server
 // for Node, with the same calls over the same carrier, in turns. One core asks and one core answers, whoever it is. Every
 // figure is the median of the rounds. Beside both a TCP echo of the same bytes, and how busy the answering core was: under 90 % it
-// was not who answers that was measured. Judged is a call with an exam of 12 findings up (2 KB) and 1 KB down, which both read as JSON
-// and answer with what is ready: jayson has no assessment. Shown besides is a sum of two numbers: its answers cost jayson so little that
+// was not who answers that was measured. Judged is a call with an exam of 12 findings up (2.7 KB) and 1 KB down, which both read as
+// JSON and answer with what is ready: jayson has no assessment. Shown besides is a sum of two numbers: its answers cost jayson so little that
 // the bare echo makes no more than three times as many.
 #include "tests/bench/echo.hpp"
 #include "tests/bench/few_findings.hpp"
